@@ -1,0 +1,145 @@
+"""How many serves the levels allow when lines draw on the same bottles.
+
+Each line has one or more ways to be met, each way draws amounts per serve
+from pools, and pools are shared. The most serves is a linear programme:
+the largest S for which every line's ways add up to S and no pool is drawn
+below nothing. Lines that share no pool are solved by a division each; the
+rest go to scipy's HiGHS.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from barkeep.domain.answers.supply import Pool
+
+SLACK = 1e-9
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way to meet a line: what it draws per serve from limited pools."""
+
+    closeness: float
+    draws: Mapping[Pool, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Serves:
+    """The most serves (infinite where nothing is limited) and the pool that ends them."""
+
+    most: float
+    runs_out: Pool | None = None
+
+    @property
+    def whole(self) -> int | None:
+        """Whole serves, None where nothing limits them."""
+        return None if math.isinf(self.most) else math.floor(self.most + SLACK)
+
+
+def most_serves(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> Serves:
+    """The most serves that all lines together allow. A line without a way allows none."""
+    best = Serves(math.inf)
+    for group in _groups_sharing_pools(lines):
+        found = _serves_of(group, supply)
+        if found.most < best.most:
+            best = found
+    return best
+
+
+def allows(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float], serves: float) -> bool:
+    """Whether all lines together allow that many serves.
+
+    Most bars have plenty: pouring each line from the first way that still has
+    enough settles it without the programme.
+    """
+    return _plainly_allows(lines, supply, serves) or (
+        most_serves(lines, supply).most >= serves - SLACK
+    )
+
+
+def _plainly_allows(
+    lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float], serves: float
+) -> bool:
+    left = dict(supply)
+    for line in lines:
+        for way in line:
+            if all(left.get(pool, 0.0) >= need * serves for pool, need in way.draws.items()):
+                break
+        else:
+            return False
+        for pool, need in way.draws.items():
+            left[pool] -= need * serves
+    return True
+
+
+def _groups_sharing_pools(lines: Sequence[Sequence[Way]]) -> list[list[Sequence[Way]]]:
+    """Lines in groups that share no pool with each other; unlimited lines left out."""
+    groups: list[tuple[set[Pool], list[Sequence[Way]]]] = []
+    for line in lines:
+        if any(not way.draws for way in line):
+            continue
+        pools = {pool for way in line for pool in way.draws}
+        members = [line]
+        apart = []
+        for known, others in groups:
+            if known & pools:
+                pools |= known
+                members = others + members
+            else:
+                apart.append((known, others))
+        groups = [*apart, (pools, members)]
+    return [members for _, members in groups]
+
+
+def _serves_of(group: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> Serves:
+    if not all(group):
+        return Serves(0.0)
+    if len(group) == 1 and _is_simple(group[0]):
+        return _by_division(group[0], supply)
+    return _by_programme(group, supply)
+
+
+def _is_simple(line: Sequence[Way]) -> bool:
+    """Whether no two of its ways draw on the same pool and each draws on one."""
+    pools = [pool for way in line for pool in way.draws]
+    return len(pools) == len(line) == len(set(pools))
+
+
+def _by_division(line: Sequence[Way], supply: Mapping[Pool, float]) -> Serves:
+    served = 0.0
+    first: Pool | None = None
+    for way in line:
+        ((pool, need),) = way.draws.items()
+        served += supply.get(pool, 0.0) / need
+        first = first or pool
+    return Serves(served, first)
+
+
+def _by_programme(group: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> Serves:
+    # Heavy to import, and most bars never need it.
+    import numpy as np
+    from scipy.optimize import linprog
+
+    ways = [(number, way) for number, line in enumerate(group) for way in line]
+    pools = sorted({pool for _, way in ways for pool in way.draws})
+    # Columns: serves, then how many serves each way makes.
+    drawn = np.zeros((len(pools), len(ways) + 1))
+    met = np.zeros((len(group), len(ways) + 1))
+    met[:, 0] = -1.0
+    for column, (number, way) in enumerate(ways, 1):
+        met[number, column] = 1.0
+        for pool, need in way.draws.items():
+            drawn[pools.index(pool), column] = need
+    goal = np.zeros(len(ways) + 1)
+    goal[0] = -1.0
+    there = [supply.get(pool, 0.0) for pool in pools]
+    solved = linprog(goal, drawn, there, met, np.zeros(len(group)), method="highs")
+    if not solved.success or solved.x is None:
+        raise ArithmeticError(f"the serves could not be solved: {solved.message}")
+    # The pool whose last drop is worth most is the one that ends the serves.
+    worth = [-each * amount for each, amount in zip(solved.ineqlin.marginals, there, strict=True)]
+    tightest = max(range(len(pools)), key=lambda each: (worth[each], -each))
+    return Serves(float(solved.x[0]), pools[tightest])

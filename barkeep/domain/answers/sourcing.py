@@ -1,0 +1,114 @@
+"""From a spec's lines to the ways the bar can meet them, with how much a serve takes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from functools import cached_property
+from itertools import product as cross_product
+
+from barkeep.domain.answers.serves import Way
+from barkeep.domain.answers.supply import Pool, Stock, Supply
+from barkeep.domain.derivations import Derivation, Derivations, Want, scopes_of
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.specs import Line, Spec, role
+from barkeep.domain.substitution import SubstitutionGraph
+
+TOP_UP_ML = 90.0
+"""What *top with* is taken to pour where a line gives no amount (*common practice*)."""
+
+
+@dataclass(frozen=True)
+class Sourcing:
+    """The ways to meet lines from one supply, remembered for lines that ask the same."""
+
+    graph: SubstitutionGraph
+    tree: FamilyTree
+    supply: Supply
+    floor: float
+    _known: dict[Want, tuple[Derivation, ...]] = field(default_factory=dict, repr=False)
+
+    @cached_property
+    def derivations(self) -> Derivations:
+        """The search over what is owned."""
+        return Derivations(self.graph, self.tree, self.supply.owned)
+
+    def want(self, line: Line, spec: Spec) -> Want:
+        """What a line asks for, as the search takes it."""
+        least = line.min_abv_percent
+        strong = None if least is None else self.supply.strong(least) | self._sold(least)
+        scopes = scopes_of(spec.technique, role(line, spec, self.tree))
+        return Want(line.ingredient, scopes, self.floor, strong)
+
+    def _sold(self, least_abv: float) -> frozenset[str]:
+        """Keys of everything that is usually this strong when bought."""
+        tree = self.tree
+        return frozenset(key for key in tree if (tree[key].abv_percent or 0.0) >= least_abv)
+
+    def ways_to(self, line: Line, spec: Spec) -> tuple[Derivation, ...]:
+        """Every derivation of a line from what is owned, closest first."""
+        want = self.want(line, spec)
+        if want not in self._known:
+            self._known[want] = self.derivations.of(want)
+        return self._known[want]
+
+    def with_stock(self, stock: Stock) -> Sourcing:
+        """The same question with one more stock in the bar."""
+        supply = self.supply.plus(stock)
+        return replace(self, supply=supply, _known={})
+
+
+def need(line: Line, tree: FamilyTree) -> float:
+    """How much of its ingredient a serve takes, in the ingredient's unit.
+
+    A line without an amount takes `TOP_UP_ML` where it is poured and one
+    piece where it is counted.
+    """
+    if line.quantity is not None:
+        return line.quantity
+    return TOP_UP_ML if tree[line.ingredient].unit == "ml" else 1.0
+
+
+def thresholds(spec: Spec) -> tuple[float, ...]:
+    """The least strengths a spec's lines ask for, in % vol, lowest first."""
+    asked = {line.min_abv_percent for line in spec.lines if line.min_abv_percent is not None}
+    return tuple(sorted(asked))
+
+
+def poured(
+    line: Line,
+    derivations: Sequence[Derivation],
+    limits: tuple[float, ...],
+    supply: Supply,
+    tree: FamilyTree,
+) -> list[Way]:
+    """A line's derivations as ways that draw a serve's amounts from the pools.
+
+    With least strengths asked anywhere in the spec an ingredient falls into
+    strength classes; each allowed class is then a way of its own.
+    """
+    amount = need(line, tree)
+    lowest = _class_of(line.min_abv_percent, limits)
+    ways: list[Way] = []
+    for derivation in derivations:
+        per_serve = {
+            key: amount * each for key, each in derivation.draws.items() if key not in supply.always
+        }
+        for pools in _classes(per_serve, limits, lowest):
+            draws = {pool: per_serve[pool[0]] for pool in pools if per_serve[pool[0]] > 0.0}
+            ways.append(Way(derivation.closeness, draws))
+    return ways
+
+
+def _class_of(least: float | None, limits: tuple[float, ...]) -> int:
+    return 0 if least is None else limits.index(least) + 1
+
+
+def _classes(
+    per_serve: Mapping[str, float], limits: tuple[float, ...], lowest: int
+) -> Iterator[tuple[Pool, ...]]:
+    if not limits:
+        yield tuple((key, 0) for key in per_serve)
+        return
+    allowed = range(lowest, len(limits) + 1)
+    yield from cross_product(*([(key, each) for each in allowed] for key in per_serve))

@@ -1,0 +1,189 @@
+"""What may be poured instead of an ingredient, how close it is, and what it changes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from barkeep.domain.answers.makeable import sourcing_for
+from barkeep.domain.answers.sourcing import Sourcing, need
+from barkeep.domain.answers.words import path_in_words, plain_amount
+from barkeep.domain.derivations import Derivation, Derivations, Make, Want
+from barkeep.domain.ingredients import FamilyTree, Ingredient
+from barkeep.domain.inventory import Bottle
+from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.specs import Line, Spec
+from barkeep.errors import spoken_list
+
+FLOOR = 0.3
+"""The least closeness worth naming at all; a choice of barkeep."""
+
+
+@dataclass(frozen=True, slots=True)
+class Offer:
+    """One thing that may be poured instead.
+
+    `path` are the steps in words; `corrections` what it changes in the drink;
+    `missing` the keys it takes that the bar has not.
+    """
+
+    ingredient: str
+    bottle: Bottle | None
+    closeness: float
+    ratio: float
+    path: tuple[str, ...]
+    why: str
+    corrections: tuple[str, ...]
+    owned: bool
+    missing: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class FalseFriend:
+    """What is mistaken for the wanted thing and must not be poured for it."""
+
+    ingredient: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class StandIns:
+    """The answer: `none_because` says why nothing stands in, where nothing does."""
+
+    wanted: str
+    none_because: str | None
+    stand_ins: tuple[Offer, ...]
+    confusables: tuple[FalseFriend, ...]
+
+
+def stand_in(snapshot: Snapshot, ingredient: str, spec: Spec | None = None) -> StandIns:
+    """What may replace an ingredient, alone or within a spec: owned first, then closest.
+
+    Within a spec the line's role and the drink's method decide which scopes
+    hold; alone, every scope is taken as met and said in the reason.
+    """
+    sourcing = sourcing_for(snapshot, "loose")
+    tree = sourcing.tree
+    line = _line_for(ingredient, spec)
+    want = _want(ingredient, line, spec, sourcing)
+    offers = [
+        _offer(each, line, snapshot, sourcing)
+        for each in _worth_naming(ingredient, want, sourcing.derivations)
+    ]
+    offers.sort(key=lambda each: (not each.owned, -each.closeness, tree.name(each.ingredient)))
+    none = snapshot.knowledge.none_because.get(ingredient)
+    if none is None and not offers:
+        none = "no stand-in for it is known"
+    return StandIns(ingredient, none, tuple(offers), _false_friends(ingredient, tree))
+
+
+def _line_for(ingredient: str, spec: Spec | None) -> Line | None:
+    lines = spec.lines if spec else ()
+    return next((line for line in lines if line.ingredient == ingredient), None)
+
+
+def _want(ingredient: str, line: Line | None, spec: Spec | None, sourcing: Sourcing) -> Want:
+    if line is None or spec is None:
+        return Want(ingredient, None, FLOOR)
+    asked = sourcing.want(line, spec)
+    return Want(ingredient, asked.scopes, FLOOR, asked.strong)
+
+
+def _worth_naming(ingredient: str, want: Want, derivations: Derivations) -> Iterator[Derivation]:
+    """Owned ways, and ways beyond the shelf; one per thing offered and what it takes.
+
+    The wanted thing itself, and a kind of it that is not owned, are no
+    stand-ins and are left out.
+    """
+    for each in derivations.of(want):
+        if each.offered != ingredient or _made(each):
+            yield each
+    for each in derivations.buying_one(want):
+        if _made(each) or not each.exact:
+            yield each
+
+
+def _made(derivation: Derivation) -> bool:
+    return any(isinstance(step, Make) for step in derivation.steps)
+
+
+def _offer(
+    derivation: Derivation, line: Line | None, snapshot: Snapshot, sourcing: Sourcing
+) -> Offer:
+    tree = sourcing.tree
+    path = path_in_words(derivation, tree)
+    poured = None if _made(derivation) else sourcing.supply.bottle(derivation.offered)
+    missing = (derivation.buying,) if derivation.buying else ()
+    return Offer(
+        derivation.offered,
+        poured,
+        derivation.closeness,
+        derivation.ratio,
+        path,
+        "; ".join(path) + ".",
+        tuple(_changes(derivation, line, tree)),
+        derivation.buying is None,
+        missing,
+    )
+
+
+def _false_friends(ingredient: str, tree: FamilyTree) -> tuple[FalseFriend, ...]:
+    kinds = (ingredient, *sorted(tree.ancestors(ingredient)))
+    friends = {
+        friend: why
+        for kind in reversed(kinds)
+        for friend, why in tree.confused_with(kind).items()
+        if tree.mistaken(ingredient, friend)
+    }
+    return tuple(FalseFriend(key, friends[key]) for key in sorted(friends))
+
+
+def _changes(derivation: Derivation, line: Line | None, tree: FamilyTree) -> Iterator[str]:
+    """What pouring it changes: the amount, and strength, sugar, acid and allergens."""
+    wanted, offered = tree[derivation.wanted], tree[derivation.offered]
+    if derivation.ratio != 1.0:
+        yield _amount_change(derivation, line, tree)
+    yield from _compared(wanted, offered, derivation.ratio)
+    brought = sorted(set(offered.allergens) - set(wanted.allergens))
+    if brought:
+        yield f"brings in {spoken_list(brought, 'and')} (allergen)"
+
+
+def _amount_change(derivation: Derivation, line: Line | None, tree: FamilyTree) -> str:
+    offered = tree[derivation.offered]
+    if line is None or line.quantity is None:
+        return f"take {derivation.ratio:g} times the amount"
+    before = plain_amount(need(line, tree), tree[line.ingredient].unit)
+    after = plain_amount(need(line, tree) * derivation.ratio, offered.unit)
+    return f"pour {after} of {tree.in_sentence(offered.key)} instead of {before}"
+
+
+def _compared(wanted: Ingredient, offered: Ingredient, ratio: float) -> Iterable[str]:
+    """Differences per unit of the wanted thing, from the usual figures of both."""
+    if wanted.unit != "ml" or offered.unit != "ml":
+        return
+    yield from _difference(
+        wanted.abv_percent, offered.abv_percent, ratio, 2.0, ("stronger", "weaker"), " % vol"
+    )
+    yield from _difference(
+        wanted.sugar_g_per_l, offered.sugar_g_per_l, ratio, 20.0, ("sweeter", "drier"), " g/l sugar"
+    )
+    yield from _difference(
+        wanted.acid_g_per_l, offered.acid_g_per_l, ratio, 3.0, ("sourer", "less sour"), " g/l acid"
+    )
+
+
+def _difference(
+    wanted: float | None,
+    offered: float | None,
+    ratio: float,
+    least: float,
+    words: tuple[str, str],
+    unit: str,
+) -> Iterable[str]:
+    if wanted is None and offered is None:
+        return
+    before, after = wanted or 0.0, (offered or 0.0) * ratio
+    if abs(after - before) >= least:
+        word = words[0] if after > before else words[1]
+        yield f"{word}: {after:.3g} against {before:.3g}{unit}"

@@ -1,0 +1,195 @@
+"""Which one bottle to buy next: what each would turn to ready, and why.
+
+A candidate is every ingredient a shop sells that is not in the bar, and one
+that is there but too low where buying more would turn a drink. The claim is
+exact: adding one ordinary bottle of it and asking *tonight* again gives these
+drinks and no others. To keep it quick the search asks, per line that fails
+now, which single purchases could meet it; only those are weighed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from functools import cached_property
+
+from barkeep.domain.answers import Within
+from barkeep.domain.answers.makeable import Assessment, assess, sourcing_for
+from barkeep.domain.answers.sourcing import Sourcing, thresholds
+from barkeep.domain.answers.supply import purchase
+from barkeep.domain.derivations import Derivation, Want, closest_first
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.snapshot import Snapshot
+from barkeep.errors import spoken_list
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """One purchase. `unlocks` are the drinks it adds to what can be made.
+
+    `exactly` are those of them that then need no stand-in; `nearest` the
+    drinks that would be one short after it; `price` the lowest known, None
+    where no product of it is known. Names are spec names.
+    """
+
+    ingredient: str
+    unlocks: tuple[str, ...]
+    exactly: tuple[str, ...]
+    nearest: tuple[str, ...]
+    price: float | None
+    owned: bool
+    why: str
+
+
+def next_bottle(snapshot: Snapshot, within: Within = "close") -> tuple[Candidate, ...]:
+    """Every purchase worth naming, most unlocked first.
+
+    Ties go to what brings most drinks to one short, then to the lower known
+    price, then to the name.
+    """
+    market = _Market(snapshot, sourcing_for(snapshot, within))
+    tree = market.tree
+    found = (market.candidate(key) for key in tree if market.may_buy(key))
+    worth = [each for each in found if each.unlocks or not each.owned]
+    return tuple(sorted(worth, key=lambda each: _most_first(each, tree)))
+
+
+def _most_first(candidate: Candidate, tree: FamilyTree) -> tuple[int, int, bool, float, str]:
+    return (
+        -len(candidate.unlocks),
+        -len(candidate.nearest),
+        candidate.price is None,
+        candidate.price or 0.0,
+        tree.name(candidate.ingredient).casefold(),
+    )
+
+
+@dataclass(frozen=True)
+class _Failing:
+    """A spec that cannot be made now, and the lines that fail even alone."""
+
+    laid_out: Assessment
+    alone: tuple[int, ...]
+
+    @property
+    def name(self) -> str:
+        return self.laid_out.spec.name
+
+
+@dataclass(frozen=True)
+class _Market:
+    """Everything one run of the question shares between candidates."""
+
+    snapshot: Snapshot
+    sourcing: Sourcing
+    _bought: dict[Want, dict[str, tuple[Derivation, ...]]] = field(default_factory=dict)
+
+    @property
+    def tree(self) -> FamilyTree:
+        return self.sourcing.tree
+
+    def may_buy(self, key: str) -> bool:
+        """Whether a shop sells it and it is not simply there."""
+        return not self.tree[key].family and key not in self.sourcing.supply.always
+
+    def candidate(self, key: str) -> Candidate:
+        """What buying one ordinary bottle of it would do."""
+        after = self.sourcing.with_stock(purchase(key, self.tree))
+        tried = [self._after(each, key, after) for each in self._touched.get(key, ())]
+        turned = [each for each in tried if each.enough()]
+        unlocks = tuple(each.spec.name for each in turned)
+        exactly = tuple(each.spec.name for each in turned if each.enough(exact=True))
+        nearest = tuple(each.name for each in self._brought_near.get(key, ()))
+        owned = key in self.sourcing.supply.owned
+        why = _why(unlocks, exactly, nearest, owned)
+        price = self.snapshot.price_of.get(key)
+        return Candidate(key, unlocks, exactly, nearest, price, owned, why)
+
+    @cached_property
+    def _failing(self) -> tuple[_Failing, ...]:
+        found = []
+        for spec in self.snapshot.all_specs:
+            laid_out = assess(spec, self.sourcing)
+            if not laid_out.enough():
+                lines = range(len(laid_out.lines))
+                alone = tuple(each for each in lines if not laid_out.enough([each]))
+                found.append(_Failing(laid_out, alone))
+        return tuple(found)
+
+    @cached_property
+    def _touched(self) -> Mapping[str, list[_Failing]]:
+        """Key -> the failing specs that one purchase of it might turn.
+
+        It must bear on every line that fails alone; where none does, on any.
+        """
+        touched: dict[str, list[_Failing]] = {}
+        for failing in self._failing:
+            lines = failing.alone or tuple(range(len(failing.laid_out.lines)))
+            bearing = [self._bearing_on(failing, each) for each in lines]
+            keys = set.intersection(*bearing) if failing.alone else set().union(*bearing)
+            for key in keys:
+                touched.setdefault(key, []).append(failing)
+        return touched
+
+    @cached_property
+    def _brought_near(self) -> Mapping[str, list[_Failing]]:
+        """Key -> the failing specs that a purchase of it leaves one short."""
+        near: dict[str, list[_Failing]] = {}
+        for failing in self._failing:
+            wants: dict[str, set[str]] = {}
+            for number in failing.alone:
+                wanted = failing.laid_out.lines[number].ingredient
+                bearing = self._bearing_on(failing, number)
+                wants[wanted] = wants[wanted] & bearing if wanted in wants else bearing
+            for key in set().union(*wants.values()) if len(wants) > 1 else ():
+                if sum(key not in bearing for bearing in wants.values()) == 1:
+                    near.setdefault(key, []).append(failing)
+        return near
+
+    def _bearing_on(self, failing: _Failing, number: int) -> set[str]:
+        """Keys of which a purchase could help a line: a new way to it, or more of an old one."""
+        laid_out = failing.laid_out
+        drawn = {key for each in laid_out.ways[number] for key in each.draws}
+        return drawn | self._ways_buying(laid_out, number).keys()
+
+    def _ways_buying(
+        self, laid_out: Assessment, number: int
+    ) -> Mapping[str, tuple[Derivation, ...]]:
+        """Key -> the ways to meet a line that take this one purchase."""
+        want = self.sourcing.want(laid_out.lines[number], laid_out.spec)
+        if want not in self._bought:
+            ways: dict[str, tuple[Derivation, ...]] = {}
+            for each in self.sourcing.derivations.buying_one(want):
+                if each.buying is not None:
+                    ways[each.buying] = (*ways.get(each.buying, ()), each)
+            self._bought[want] = ways
+        return self._bought[want]
+
+    def _after(self, failing: _Failing, key: str, after: Sourcing) -> Assessment:
+        """The spec laid out once more with the purchase in the bar."""
+        before = failing.laid_out
+        numbers = range(len(before.lines))
+        ways = tuple(self._widened(before, each, key) for each in numbers)
+        supply = after.supply.pools(thresholds(before.spec))
+        return replace(before, sourcing=after, ways=ways, supply=supply)
+
+    def _widened(self, before: Assessment, number: int, key: str) -> tuple[Derivation, ...]:
+        bought = self._ways_buying(before, number).get(key, ())
+        return closest_first((*before.ways[number], *bought))
+
+
+def _why(
+    unlocks: tuple[str, ...], exactly: tuple[str, ...], nearest: tuple[str, ...], owned: bool
+) -> str:
+    near = f"brings {spoken_list(nearest, 'and')} to one short"
+    if not unlocks:
+        return f"Turns nothing by itself; {near}." if nearest else "Turns nothing by itself."
+    why = f"Turns {spoken_list(unlocks, 'and')} ready"
+    beside = [name for name in unlocks if name not in exactly]
+    if beside and exactly:
+        why += f", {spoken_list(beside, 'and')} with a stand-in"
+    elif beside:
+        why += " with a stand-in"
+    if owned:
+        why += "; what is left is too little"
+    return f"{why}; {near}." if nearest else f"{why}."

@@ -1,0 +1,78 @@
+"""The reasons of an answer, in one sentence each."""
+
+from __future__ import annotations
+
+from barkeep.domain.answers.supply import Supply
+from barkeep.domain.derivations import Derivation, KindOf, Make, Replace, Step
+from barkeep.domain.ingredients import FamilyTree, Unit
+from barkeep.domain.inventory import Bottle
+from barkeep.domain.snapshot import Snapshot
+from barkeep.errors import spoken_list
+
+
+def plain_amount(amount: float, unit: Unit) -> str:
+    """An amount as a sentence says it.
+
+    >>> plain_amount(22.5, "ml")
+    '22.5 ml'
+    """
+    number = f"{amount:.3g}" if amount < 100 else f"{amount:.0f}"
+    return number if unit == "each" else f"{number} {unit}"
+
+
+def step_in_words(step: Step, tree: FamilyTree) -> str:
+    """One step of a derivation as a clause."""
+    match step:
+        case KindOf(wanted, kind):
+            return f"{tree.name(kind)} is a kind of {tree.in_sentence(wanted)}"
+        case Replace(entry):
+            wanted, offered = tree.in_sentence(entry.wanted), tree.name(entry.offered)
+            return f"{offered} stands in for {wanted}: {entry.why}"
+        case Make(recipe, parts):
+            names = [tree.in_sentence(part.offered) for part in parts]
+            return f"{tree.name(recipe.made)} is made here from {spoken_list(names, 'and')}"
+
+
+def path_in_words(derivation: Derivation, tree: FamilyTree) -> tuple[str, ...]:
+    """Every step of a derivation, in order, those inside a recipe after it."""
+    words: list[str] = []
+    for step in derivation.steps:
+        words.append(step_in_words(step, tree))
+        if isinstance(step, Make):
+            for part in step.parts:
+                words += path_in_words(part, tree)
+    return tuple(words)
+
+
+def why_met(derivation: Derivation, bottle: Bottle | None, snapshot: Snapshot) -> str:
+    """Why this derivation meets its line."""
+    tree = snapshot.knowledge.tree
+    if derivation.steps:
+        return _sentence("; ".join(path_in_words(derivation, tree)))
+    if bottle is not None:
+        left = plain_amount(bottle.level.amount, bottle.product.unit)
+        return f"{bottle.product.title} has {left} left."
+    return f"{tree.name(derivation.offered)} counts as always there."
+
+
+def why_missing(key: str, need: float, snapshot: Snapshot, supply: Supply) -> str:
+    """Why nothing in the bar meets a line that takes `need` of an ingredient."""
+    tree, none = snapshot.knowledge.tree, snapshot.knowledge.none_because
+    name = tree.in_sentence(key)
+    kinds = (key, *tree.descendants(key))
+    there = sum(supply.total(each) for each in kinds)
+    unit = tree[key].unit
+    past = [bottle for each in kinds for bottle in snapshot.past.get(each, ())]
+    if there > 0.0:
+        left, wanted = plain_amount(there, unit), plain_amount(need, unit)
+        return f"Only {left} of {name} is left and {wanted} is needed."
+    if past:
+        stale = past[0]
+        return f"{stale.product.title} is past its use-by date of {stale.use_by}, so not counted."
+    if key in none:
+        return _sentence(f"no {name}, and nothing stands in for it: {none[key]}")
+    return f"No {name} in the bar, and nothing close enough to stand in for it."
+
+
+def _sentence(text: str) -> str:
+    return text[:1].upper() + text[1:].rstrip(".") + "."

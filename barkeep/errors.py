@@ -1,0 +1,229 @@
+"""What can go wrong, each error with its fields and one clear sentence.
+
+A `UserError` speaks to the person at the bar and may be shown as it is. Any
+other exception is a fault of the program and belongs in the crash dialog.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+
+class BarkeepError(Exception):
+    """The root of every error barkeep raises on purpose."""
+
+
+class UserError(BarkeepError):
+    """Something the user gave cannot be used; `str()` says what and why."""
+
+
+def spoken_list(words: Sequence[str], joiner: str = "or") -> str:
+    """Join words as a sentence would.
+
+    >>> spoken_list(["gin", "rum", "rye"])
+    'gin, rum or rye'
+    """
+    if len(words) < 2:
+        return "".join(words)
+    return f"{', '.join(words[:-1])} {joiner} {words[-1]}"
+
+
+@dataclass
+class AmountError(UserError):
+    """An amount that cannot be read: `text` as written, `expected` in words."""
+
+    text: str
+    expected: str
+
+    def __str__(self) -> str:
+        return f"“{self.text}” cannot be read as an amount: {self.expected}."
+
+
+@dataclass
+class WrongDimension(UserError):
+    """An amount of the wrong kind, such as grams where a volume is meant."""
+
+    text: str
+    given: str
+    wanted: str
+
+    def __str__(self) -> str:
+        return f"“{self.text}” is {self.given}; {self.wanted} is expected here."
+
+
+@dataclass
+class NegativeAmount(UserError):
+    """An amount below nothing."""
+
+    text: str
+
+    def __str__(self) -> str:
+        return f"“{self.text}” is below nothing; an amount is zero or more."
+
+
+@dataclass
+class LevelAboveSize(UserError):
+    """More in a bottle than the bottle holds; both in the bottle's unit."""
+
+    level: float
+    size: float
+    unit: str
+    bottle: str
+
+    def __str__(self) -> str:
+        return (
+            f"{self.level:g} {self.unit} is more than {self.bottle} holds "
+            f"({self.size:g} {self.unit})."
+        )
+
+
+@dataclass
+class NotEnoughLeft(UserError):
+    """A pour of more than the ledger says is left; both in the bottle's unit."""
+
+    amount: float
+    left: float
+    unit: str
+    bottle: str
+
+    def __str__(self) -> str:
+        return (
+            f"{self.amount:g} {self.unit} cannot be taken from {self.bottle}: "
+            f"the ledger says {self.left:g} {self.unit} is left. Count it first."
+        )
+
+
+@dataclass
+class UnknownName(UserError):
+    """A name that nothing answers to, with the nearest names there are."""
+
+    kind: str
+    name: str
+    nearest: tuple[str, ...] = ()
+
+    def __str__(self) -> str:
+        sentence = f"There is no {self.kind} called “{self.name}”."
+        if self.nearest:
+            sentence += f" The nearest are {spoken_list(self.nearest, 'and')}."
+        return sentence
+
+
+@dataclass
+class AmbiguousName(UserError):
+    """A name that several things answer to."""
+
+    kind: str
+    name: str
+    choices: tuple[str, ...]
+
+    def __str__(self) -> str:
+        return (
+            f"“{self.name}” could be more than one {self.kind}: "
+            f"{spoken_list(self.choices)}. Say which."
+        )
+
+
+@dataclass
+class DuplicateName(UserError):
+    """A second thing of one kind with a name that is taken."""
+
+    kind: str
+    name: str
+
+    def __str__(self) -> str:
+        return f"There is already a {self.kind} called “{self.name}”; choose another name."
+
+
+@dataclass
+class InvalidField(UserError):
+    """One field of a form or a record that cannot hold what was given."""
+
+    field: str
+    value: object
+    expected: str
+
+    def __str__(self) -> str:
+        return f"{self.field} cannot be “{self.value}”: {self.expected}."
+
+
+@dataclass
+class NothingToUndo(UserError):
+    """Undo or redo with nothing before or after; `what` is which of the two."""
+
+    what: str
+
+    def __str__(self) -> str:
+        return f"There is nothing to {self.what}."
+
+
+@dataclass(frozen=True)
+class Problem:
+    """One place in a text that cannot be used; line and column count from 1."""
+
+    line: int
+    column: int
+    message: str
+
+    def __str__(self) -> str:
+        return f"line {self.line}, column {self.column}: {self.message}"
+
+
+@dataclass
+class UnusableFile(UserError):
+    """A file with problems, each located; nothing of it was written."""
+
+    file: str
+    problems: tuple[Problem, ...]
+
+    def __str__(self) -> str:
+        first = f"{self.file}, {self.problems[0]}" if self.problems else self.file
+        more = len(self.problems) - 1
+        return first + (f" ({more} more problem{'s' * (more > 1)})" if more > 0 else "")
+
+
+@dataclass
+class UnreadableFile(UserError):
+    """A file that cannot be opened or is not of the kind that was expected."""
+
+    file: str
+    reason: str
+
+    def __str__(self) -> str:
+        return f"{self.file} cannot be used: {self.reason}."
+
+
+@dataclass
+class NewerBar(UserError):
+    """A bar written by a later barkeep; the file is left as it is."""
+
+    file: str
+    found: int
+    known: int
+
+    def __str__(self) -> str:
+        return (
+            f"{self.file} was written by a newer barkeep (schema {self.found}; this one knows "
+            f"{self.known}). It has not been touched; update barkeep to open it."
+        )
+
+
+@dataclass
+class KnowledgeError(BarkeepError):
+    """A resource that cannot be used: which file, which key, and the reason."""
+
+    file: str
+    key: str
+    reason: str
+    others: tuple[str, ...] = field(default=())
+
+    def __str__(self) -> str:
+        return f"{self.file}, {self.key}: {self.reason}"
+
+
+@dataclass
+class CyclicFamily(KnowledgeError):
+    """A family tree that runs in a circle; `others` are the keys of the circle."""
+
+    def __str__(self) -> str:
+        return f"{self.file}: the family tree runs in a circle: {' → '.join(self.others)}"

@@ -1,0 +1,52 @@
+"""Fixtures shared by all tests; nothing here imports Qt."""
+
+from __future__ import annotations
+
+import os
+from datetime import datetime
+from pathlib import Path
+
+import pytest
+
+# Without a display Qt would abort the whole run.
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+NOON = datetime(2026, 11, 21, 12, 0)
+"""The moment every test's clock shows."""
+
+
+@pytest.fixture
+def clock():
+    """A clock that stands still."""
+    return lambda: NOON
+
+
+@pytest.fixture(scope="session")
+def knowledge():
+    """Everything barkeep brings along."""
+    from barkeep.application.knowledge import shipped
+
+    return shipped()
+
+
+@pytest.fixture(scope="session")
+def tree(knowledge):
+    """The shipped family tree."""
+    return knowledge.tree
+
+
+@pytest.fixture(scope="session")
+def _sample_file(tmp_path_factory) -> Path:
+    from barkeep.application.sample import build
+
+    path = tmp_path_factory.mktemp("sample") / "sample.bar"
+    build(path, clock=lambda: NOON)
+    return path
+
+
+@pytest.fixture
+def sample_bar(_sample_file, tmp_path) -> Path:
+    """The path of a fresh copy of the sample bar."""
+    copy = tmp_path / "sample.bar"
+    copy.write_bytes(_sample_file.read_bytes())
+    return copy
