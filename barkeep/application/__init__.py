@@ -1,0 +1,1 @@
+"""The use cases that the desktop and the command line both call."""

@@ -1,0 +1,123 @@
+"""One open bar, as the desktop and the command line see it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime
+from pathlib import Path
+from types import TracebackType
+from typing import Self
+
+from barkeep.application.done import Done
+from barkeep.application.health import findings
+from barkeep.application.inventory import Inventory
+from barkeep.application.knowledge import shipped
+from barkeep.application.owner_knowledge import OwnerKnowledge
+from barkeep.application.session import Session, Subscriber
+from barkeep.application.settings import BarSettings
+from barkeep.application.specs import Specs
+from barkeep.domain.knowledge import Knowledge
+from barkeep.domain.snapshot import Snapshot
+from barkeep.store.backup import copy_bar
+from barkeep.store.history import Way
+from barkeep.store.store import Store
+
+
+class Bar:
+    """The use cases of one bar. To be used from one thread; its snapshots may go anywhere."""
+
+    def __init__(self, session: Session) -> None:
+        self._session = session
+        self.inventory = Inventory(session)
+        self.specs = Specs(session)
+        self.knowledge = OwnerKnowledge(session)
+        self.settings = BarSettings(session)
+
+    @classmethod
+    def open(
+        cls,
+        location: str | Path,
+        knowledge: Knowledge | None = None,
+        clock: Callable[[], datetime] = datetime.now,
+    ) -> Self:
+        """Open the bar in a file, or make a new one there.
+
+        Raises `UnreadableFile`, `NewerBar` or another `UserError`; the file is
+        then as it was.
+        """
+        known = shipped() if knowledge is None else knowledge
+        store = Store.open(location, clock)
+        try:
+            return cls(Session(store, known, clock))
+        except BaseException:
+            store.close()
+            raise
+
+    def close(self) -> None:
+        """Let go of the file."""
+        self._session.store.close()
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(
+        self,
+        kind: type[BaseException] | None,
+        error: BaseException | None,
+        trace: TracebackType | None,
+    ) -> None:
+        self.close()
+
+    @property
+    def path(self) -> Path:
+        """The file the bar lives in."""
+        return self._session.store.path
+
+    @property
+    def snapshot(self) -> Snapshot:
+        """The bar as it is now; frozen, and renewed after each change."""
+        return self._session.snapshot
+
+    def subscribe(self, callback: Subscriber) -> Callable[[], None]:
+        """Call back after each write with what has changed; the result ends that."""
+        return self._session.subscribe(callback)
+
+    def refresh(self) -> bool:
+        """Read anew what another program may have written; whether there was anything."""
+        return self._session.refresh()
+
+    @property
+    def undo_label(self) -> str | None:
+        """What `undo` would take back, None where there is nothing."""
+        return self._label("undo")
+
+    @property
+    def redo_label(self) -> str | None:
+        """What `redo` would do again, None where there is nothing."""
+        return self._label("redo")
+
+    def undo(self) -> Done[None]:
+        """Take the newest action back. Raises `NothingToUndo` or `CannotUndo`."""
+        return self._step("undo")
+
+    def redo(self) -> Done[None]:
+        """Do again what was undone last. Raises `NothingToUndo` or `CannotUndo`."""
+        return self._step("redo")
+
+    def back_up(self, target: str | Path) -> Path:
+        """Copy the whole bar to a new file, safely while it is open. Raises `CannotWrite`."""
+        path = Path(target).expanduser().absolute()
+        copy_bar(self.path, path)
+        return path
+
+    def check(self) -> tuple[str, ...]:
+        """What is wrong with the file or what it says, in sentences; nothing in a sound bar."""
+        return findings(self._session)
+
+    def _label(self, way: Way) -> str | None:
+        action = self._session.store.next_action(way)
+        return None if action is None else action.label
+
+    def _step(self, way: Way) -> Done[None]:
+        action, touched = self._session.store.undo_or_redo(way)
+        return self._session.settle(action.label, touched, lambda _bar: None)

@@ -1,0 +1,86 @@
+"""From what someone typed to the one thing that is meant, or the nearest names."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from typing import TypeVar
+
+from barkeep.domain.ingredients import FamilyTree, folded
+from barkeep.domain.inventory import Bottle, Product
+from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.specs import Spec
+from barkeep.errors import AmbiguousName, UnknownName
+
+T = TypeVar("T")
+
+NEAREST = 3
+_LIKE_ENOUGH = 45.0  # of rapidfuzz's 100; below this a suggestion only confuses
+
+
+def nearest_names(name: str, names: Iterable[str], limit: int = NEAREST) -> tuple[str, ...]:
+    """The names most like the one given, best first."""
+    from rapidfuzz import fuzz, process  # only a mistaken name pays for the import
+
+    shown = {folded(each): each for each in names}
+    found = process.extract(
+        folded(name), shown.keys(), scorer=fuzz.WRatio, limit=limit, score_cutoff=_LIKE_ENOUGH
+    )
+    return tuple(shown[match] for match, _score, _index in found)
+
+
+def find_ingredient(tree: FamilyTree, text: str) -> str:
+    """The key of the ingredient with this key or name. Raises `UnknownName`."""
+    if text in tree:
+        return text
+    key = tree.by_name.get(folded(text))
+    if key is None:
+        names = (name for each in tree.ingredients.values() for name in each.all_names)
+        raise UnknownName("ingredient", text, nearest_names(text, names))
+    return key
+
+
+def find_spec(snapshot: Snapshot, text: str) -> Spec:
+    """The owner's spec or the classic of this name. Raises `UnknownName` or `AmbiguousName`."""
+    return _find("spec", text, snapshot.all_specs, lambda spec: spec.name)
+
+
+def find_bottle(snapshot: Snapshot, text: str) -> Bottle:
+    """The bottle with this id or title. Raises `UnknownName` or `AmbiguousName`.
+
+    Of several bottles of one product none is chosen: their ids are offered.
+    """
+    same_id = [each for each in snapshot.bottles if str(each.id) == text.strip().lstrip("#")]
+    if same_id:
+        return same_id[0]
+    found = _candidates(text, snapshot.bottles, lambda bottle: bottle.product.title)
+    if len(found) > 1:
+        choices = tuple(f"{each.product.title} (#{each.id})" for each in found)
+        raise AmbiguousName("bottle", text, choices)
+    if not found:
+        titles = (bottle.product.title for bottle in snapshot.bottles)
+        raise UnknownName("bottle", text, nearest_names(text, titles))
+    return found[0]
+
+
+def find_product(snapshot: Snapshot, text: str) -> Product:
+    """The product of this title. Raises `UnknownName` or `AmbiguousName`."""
+    return _find("product", text, snapshot.products, lambda product: product.title)
+
+
+def _find(kind: str, text: str, things: Sequence[T], name_of: Callable[[T], str]) -> T:
+    found = _candidates(text, things, name_of)
+    if not found:
+        raise UnknownName(kind, text, nearest_names(text, map(name_of, things)))
+    if len(found) > 1:
+        raise AmbiguousName(kind, text, tuple(name_of(each) for each in found))
+    return found[0]
+
+
+def _candidates(text: str, things: Sequence[T], name_of: Callable[[T], str]) -> list[T]:
+    """Those of exactly this name; failing that, those whose name holds all its words."""
+    wanted = folded(text)
+    exact = [each for each in things if folded(name_of(each)) == wanted]
+    if exact or not wanted:
+        return exact
+    words = set(wanted.split())
+    return [each for each in things if words <= set(folded(name_of(each)).split())]

@@ -1,0 +1,307 @@
+"""Bottles and their ledger: each use case one transaction, each with its own refusals."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from math import isfinite
+from typing import TYPE_CHECKING
+
+from barkeep.application.bottle_checks import (
+    ROUNDING,
+    bottle_there,
+    count_one,
+    level_within,
+    no_bottle,
+    product_there,
+    refuse_dates,
+    said,
+    taken_from,
+)
+from barkeep.application.done import Done
+from barkeep.application.imports import BottleRow, Imported, import_rows
+from barkeep.application.product_checks import checked_draft
+from barkeep.application.refusals import StillInUse, WrongState
+from barkeep.application.session import Session
+from barkeep.domain.drafts import ProductDraft
+from barkeep.domain.inventory import Bottle, Entry, Product, history, variance
+from barkeep.domain.snapshot import Snapshot
+from barkeep.errors import (
+    DuplicateName,
+    InvalidField,
+    LevelAboveSize,
+)
+from barkeep.store import bottles as bottle_rows
+from barkeep.store import ledger
+from barkeep.store import products as product_rows
+from barkeep.store.unit_of_work import UnitOfWork
+
+if TYPE_CHECKING:
+    from barkeep.domain.measures import MeasuredLevel
+
+@dataclass(frozen=True, slots=True)
+class Counted:
+    """One bottle of a count, all in the bottle's unit; a positive variance is missing."""
+
+    bottle: Bottle
+    expected: float
+    counted: float
+    variance: float
+
+
+class Inventory:
+    """The use cases of `bar.inventory`."""
+
+    def __init__(self, session: Session) -> None:
+        self._session = session
+
+    def add_product(self, draft: ProductDraft) -> Done[Product]:
+        """Take in a product. Raises `InvalidField`, `UnknownName` or `DuplicateName`."""
+        checked = checked_draft(draft, self._session.tree)
+        with self._session.writing(f"Add product {checked.title}") as work:
+            _refuse_taken(work, checked)
+            (product_id,) = work.insert("product", [product_rows.product_row(checked)])
+        return self._session.finished(work, lambda bar: _product_of(bar, product_id))
+
+    def change_product(self, product_id: int, draft: ProductDraft) -> Done[Product]:
+        """Correct what a product's label says. Raises as `add_product` does.
+
+        Raises `LevelAboveSize` where a bottle of it holds more than the new size.
+        """
+        checked = checked_draft(draft, self._session.tree)
+        with self._session.writing(f"Change product {checked.title}") as work:
+            old = product_there(work, product_id)
+            _refuse_taken(work, checked, apart_from=product_id)
+            _refuse_overfull(work, old, checked)
+            row = {"id": product_id, **product_rows.product_row(checked)}
+            work.put("product", (product_id,), row)
+        return self._session.finished(work, lambda bar: _product_of(bar, product_id))
+
+    def remove_product(self, product_id: int) -> Done[Product]:
+        """Hide a product that has no bottles. Raises `StillInUse`."""
+        with self._session.writing() as work:
+            product = product_there(work, product_id)
+            work.label = f"Remove product {product.title}"
+            count = bottle_rows.bottles_of(work.connection, product_id)
+            if count:
+                raise StillInUse(product.title, f"{count} bottle{'s' * (count > 1)}")
+            work.put("product", (product_id,), None)
+        return self._session.finished(work, lambda _bar: product)
+
+    def receive(
+        self,
+        product_id: int,
+        amount: float | None = None,
+        use_by: date | None = None,
+        made: date | None = None,
+    ) -> Done[Bottle]:
+        """Put a bottle on the shelf; full unless `amount` says less, in the product's unit.
+
+        What was made here is made today and keeps as long as its ingredient
+        does, unless the dates say otherwise. Raises `LevelAboveSize` or
+        `InvalidField`.
+        """
+        with self._session.writing() as work:
+            product = product_there(work, product_id)
+            work.label = f"Receive {product.title}"
+            level = product.size if amount is None else level_within(amount, product)
+            made, use_by = self._dates(product, made, use_by)
+            place = bottle_rows.last_position(work.connection) + 1
+            row = bottle_rows.bottle_row(product_id, place, work.at.date(), made, use_by)
+            (bottle_id,) = work.insert("bottle", [row])
+            work.append(bottle_id, "receive", level)
+        return self._bottle_done(work, bottle_id)
+
+    def open(self, bottle_id: int) -> Done[Bottle]:
+        """Break the seal. Raises `WrongState` for a bottle that is open or empty."""
+        with self._session.writing() as work:
+            bottle = bottle_there(work, bottle_id)
+            work.label = f"Open {bottle.product.title}"
+            if bottle.level.state == "open":
+                raise WrongState(bottle.product.title, "open", _opened_on(bottle))
+            if bottle.level.state == "empty":
+                raise WrongState(bottle.product.title, "empty", "count it if something is left")
+            work.append(bottle_id, "open")
+        return self._bottle_done(work, bottle_id)
+
+    def count(
+        self, levels: Mapping[int, MeasuredLevel] | Iterable[tuple[int, MeasuredLevel]]
+    ) -> Done[tuple[Counted, ...]]:
+        """Write down measured levels, all of them or none. The bottles may be sealed or empty.
+
+        Raises `LevelAboveSize`, `NegativeAmount`, `UnknownName`, and
+        `InvalidField` for a bottle counted twice or no bottle at all.
+        """
+        pairs = tuple(levels.items() if isinstance(levels, Mapping) else levels)
+        _refuse_repeats([bottle_id for bottle_id, _level in pairs])
+        expected: dict[int, float] = {}
+        with self._session.writing() as work:
+            for bottle_id, measured in pairs:
+                bottle = bottle_there(work, bottle_id)
+                expected[bottle_id] = bottle.level.amount
+                work.label = f"Count {bottle.product.title}"
+                count_one(work, bottle, measured)
+            if len(pairs) > 1:
+                work.label = f"Count {len(pairs)} bottles"
+        return self._session.finished(work, lambda bar: _counted(bar, expected))
+
+    def pour(self, bottle_id: int, amount: float, note: str = "") -> Done[Bottle]:
+        """Take an amount out for use, in the bottle's unit; a sealed bottle is open then.
+
+        Raises `NotEnoughLeft` beyond what the ledger says is left, `InvalidField`.
+        """
+        with self._session.writing() as work:
+            bottle = bottle_there(work, bottle_id)
+            work.label = f"Pour {said(amount, bottle)} of {bottle.product.title}"
+            work.append(bottle_id, "pour", taken_from(bottle, amount), note=note)
+        return self._bottle_done(work, bottle_id)
+
+    def waste(self, bottle_id: int, amount: float, note: str = "") -> Done[Bottle]:
+        """Write off what was spilled or thrown away. Raises as `pour` does."""
+        with self._session.writing() as work:
+            bottle = bottle_there(work, bottle_id)
+            work.label = f"Waste {said(amount, bottle)} of {bottle.product.title}"
+            work.append(bottle_id, "waste", taken_from(bottle, amount), note=note)
+        return self._bottle_done(work, bottle_id)
+
+    def empty(self, bottle_id: int, note: str = "") -> Done[Bottle]:
+        """Say that nothing is left. Raises `WrongState` for a bottle that is empty."""
+        with self._session.writing() as work:
+            bottle = bottle_there(work, bottle_id)
+            work.label = f"Empty {bottle.product.title}"
+            if bottle.level.state == "empty":
+                raise WrongState(bottle.product.title, "empty", "there is nothing to do")
+            work.append(bottle_id, "empty", note=note)
+        return self._bottle_done(work, bottle_id)
+
+    def correct(self, bottle_id: int, change: float, note: str = "") -> Done[Bottle]:
+        """Put the ledger right by a signed change, in the bottle's unit.
+
+        Raises `LevelAboveSize`, `NotEnoughLeft`, `InvalidField`, and
+        `WrongState` for an empty bottle, which is to be counted.
+        """
+        if not isfinite(change) or change == 0:
+            raise InvalidField("correction", change, "it adds or takes away an amount")
+        with self._session.writing() as work:
+            bottle = bottle_there(work, bottle_id)
+            work.label = f"Correct {bottle.product.title}"
+            if bottle.level.state == "empty":
+                raise WrongState(bottle.product.title, "empty", "count it if something is left")
+            if change < 0:
+                change = -taken_from(bottle, -change)
+            else:
+                level_within(bottle.level.amount + change, bottle.product)
+            work.append(bottle_id, "correct", change, note=note)
+        return self._bottle_done(work, bottle_id)
+
+    def reorder(self, bottle_ids: Sequence[int]) -> Done[tuple[Bottle, ...]]:
+        """Put bottles along the shelf in this order; those not named follow in theirs.
+
+        Raises `UnknownName`, and `InvalidField` for a bottle named twice.
+        """
+        _refuse_repeats(bottle_ids)
+        with self._session.writing("Reorder the shelf") as work:
+            there = {each.id: each for each in bottle_rows.read_bottles(work.connection)}
+            for bottle_id in bottle_ids:
+                if bottle_id not in there:
+                    raise no_bottle(bottle_id)
+            rest = [bottle_id for bottle_id in there if bottle_id not in set(bottle_ids)]
+            for position, bottle_id in enumerate((*bottle_ids, *rest)):
+                if there[bottle_id].position != position:
+                    work.change("bottle", (bottle_id,), position=position)
+        return self._session.finished(work, lambda bar: bar.bottles)
+
+    def redate(
+        self, bottle_id: int, made: date | None, use_by: date | None
+    ) -> Done[Bottle]:
+        """Correct a bottle's dates. Raises `InvalidField` for a use-by before it was made."""
+        refuse_dates(made, use_by)
+        with self._session.writing() as work:
+            bottle = bottle_there(work, bottle_id)
+            work.label = f"Change the dates of {bottle.product.title}"
+            work.change("bottle", (bottle_id,), made=made, use_by=use_by)
+        return self._bottle_done(work, bottle_id)
+
+    def remove(self, bottle_id: int) -> Done[Bottle]:
+        """Take a bottle off the shelf; its ledger stays."""
+        with self._session.writing() as work:
+            bottle = bottle_there(work, bottle_id)
+            work.label = f"Remove {bottle.product.title}"
+            work.put("bottle", (bottle_id,), None)
+        return self._session.finished(work, lambda _bar: bottle)
+
+    def history(self, bottle_id: int) -> tuple[tuple[Entry, float], ...]:
+        """A bottle's active entries, oldest first, each with the level after it."""
+        with self._session.store.reading() as connection:
+            if bottle_rows.read_bottle(connection, bottle_id) is None:
+                raise no_bottle(bottle_id)
+            return history(ledger.entries_of(connection, bottle_id))
+
+    def import_rows(self, rows: Sequence[BottleRow], file: str = "") -> Done[Imported]:
+        """Take in the rows of a file, all of them or none. Raises `UnusableFile`."""
+        return import_rows(self._session, rows, file)
+
+    def _bottle_done(self, work: UnitOfWork, bottle_id: int) -> Done[Bottle]:
+        return self._session.finished(work, lambda bar: _bottle_of(bar, bottle_id))
+
+    def _dates(
+        self, product: Product, made: date | None, use_by: date | None
+    ) -> tuple[date | None, date | None]:
+        if product.house_made:
+            made = made or self._session.clock().date()
+            days = self._session.tree[product.ingredient].shelf_life_days
+            if use_by is None and days is not None:
+                use_by = made + timedelta(days=days)
+        refuse_dates(made, use_by)
+        return made, use_by
+
+
+def _refuse_taken(work: UnitOfWork, draft: ProductDraft, apart_from: int | None = None) -> None:
+    taken = product_rows.product_named(work.connection, draft)
+    if taken is not None and taken.id != apart_from:
+        raise DuplicateName("product", f"{draft.title}, {said(draft.size, draft)}")
+
+
+def _refuse_overfull(work: UnitOfWork, old: Product, draft: ProductDraft) -> None:
+    own = [
+        bottle
+        for bottle in bottle_rows.read_bottles(work.connection)
+        if bottle.product.id == old.id
+    ]
+    if own and draft.unit != old.unit:
+        expected = f"its bottles are counted in {old.unit}"
+        raise InvalidField("unit", draft.unit, expected)
+    for bottle in own:
+        if bottle.level.amount > draft.size + ROUNDING:
+            raise LevelAboveSize(bottle.level.amount, draft.size, draft.unit, draft.title)
+
+
+def _refuse_repeats(bottle_ids: Sequence[int]) -> None:
+    if not bottle_ids:
+        raise InvalidField("bottles", "", "name at least one")
+    for bottle_id in bottle_ids:
+        if bottle_ids.count(bottle_id) > 1:
+            raise InvalidField("bottles", f"#{bottle_id}", "each is named once")
+
+
+def _opened_on(bottle: Bottle) -> str:
+    opened = bottle.level.opened
+    return f"it was opened on {opened}" if opened else "there is nothing to do"
+
+
+def _bottle_of(bar: Snapshot, bottle_id: int) -> Bottle:
+    return next(each for each in bar.bottles if each.id == bottle_id)
+
+
+def _product_of(bar: Snapshot, product_id: int) -> Product:
+    return next(each for each in bar.products if each.id == product_id)
+
+
+def _counted(bar: Snapshot, expected: Mapping[int, float]) -> tuple[Counted, ...]:
+    bottles = {each.id: each for each in bar.bottles}
+    found = []
+    for bottle_id, before in expected.items():
+        level = bottles[bottle_id].level.amount
+        found.append(Counted(bottles[bottle_id], before, level, variance(before, level)))
+    return tuple(found)

@@ -1,0 +1,152 @@
+"""What the owner knows better: own stand-ins and own ingredients."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from math import isfinite
+from typing import get_args
+
+from barkeep.application.done import Done
+from barkeep.application.finding import find_ingredient
+from barkeep.application.refusals import NeverOffered, StillInUse
+from barkeep.application.session import Session
+from barkeep.domain.ingredients import FamilyTree, Ingredient, Unit, folded, with_own
+from barkeep.domain.knowledge import SCOPES, StandIn
+from barkeep.domain.snapshot import Snapshot
+from barkeep.errors import (
+    DuplicateName,
+    InvalidField,
+    KnowledgeError,
+    UnknownName,
+    spoken_list,
+)
+from barkeep.store import owner_knowledge as rows
+
+_KEY = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+
+
+class OwnerKnowledge:
+    """The use cases of `bar.knowledge`."""
+
+    def __init__(self, session: Session) -> None:
+        self._session = session
+
+    def add_stand_in(self, stand_in: StandIn) -> Done[StandIn]:
+        """Add an own stand-in, or change the one there is for the same two ingredients.
+
+        Raises `UnknownName`, `InvalidField`, and `NeverOffered` for a pair
+        that is mistaken for each other.
+        """
+        tree = self._session.tree
+        checked = _checked_stand_in(stand_in, tree)
+        offered, wanted = tree.name(checked.offered), tree.name(checked.wanted)
+        with self._session.writing(f"Let {offered} stand in for {wanted}") as work:
+            key = (checked.wanted, checked.offered)
+            work.put("own_stand_in", key, rows.stand_in_row(checked))
+        return self._session.finished(work, lambda _bar: checked)
+
+    def remove_stand_in(self, wanted: str, offered: str) -> Done[StandIn]:
+        """Take an own stand-in back; what barkeep knows itself then counts again."""
+        tree = self._session.tree
+        pair = find_ingredient(tree, wanted), find_ingredient(tree, offered)
+        names = tree.name(pair[0]), tree.name(pair[1])
+        with self._session.writing(f"Forget {names[1]} for {names[0]}") as work:
+            own = rows.read_own_stand_ins(work.connection)
+            found = [each for each in own if (each.wanted, each.offered) == pair]
+            if not found:
+                raise UnknownName("stand-in of yours", f"{names[1]} for {names[0]}")
+            work.put("own_stand_in", pair, None)
+        return self._session.finished(work, lambda _bar: found[0])
+
+    def add_ingredient(self, ingredient: Ingredient) -> Done[Ingredient]:
+        """Add an own ingredient; one with a key that is known replaces what is known.
+
+        Raises `InvalidField`, `DuplicateName`, and `UnknownName` for a parent.
+        """
+        tree = self._session.tree
+        checked = _checked_ingredient(ingredient, tree)
+        verb = "Change" if checked.key in tree else "Add"
+        with self._session.writing(f"{verb} ingredient {checked.name}") as work:
+            work.put("own_ingredient", (checked.key,), rows.ingredient_row(checked))
+        return self._session.finished(work, lambda bar: bar.knowledge.tree[checked.key])
+
+    def remove_ingredient(self, key: str) -> Done[Ingredient]:
+        """Take an own ingredient back. Raises `StillInUse` while something refers to it."""
+        with self._session.writing() as work:
+            own = {each.key: each for each in rows.read_own_ingredients(work.connection)}
+            if key not in own:
+                raise UnknownName("ingredient of yours", key)
+            work.label = f"Remove ingredient {own[key].name}"
+            if key not in self._session.shipped.tree:
+                _refuse_used(self._session.snapshot, own[key])
+            work.put("own_ingredient", (key,), None)
+        return self._session.finished(work, lambda _bar: own[key])
+
+
+def _checked_stand_in(stand_in: StandIn, tree: FamilyTree) -> StandIn:
+    wanted = find_ingredient(tree, stand_in.wanted)
+    offered = find_ingredient(tree, stand_in.offered)
+    if wanted == offered:
+        raise InvalidField("offered", tree.name(offered), "nothing stands in for itself")
+    why_not = tree.mistaken(wanted, offered)
+    if why_not is not None:
+        raise NeverOffered(tree.name(wanted), tree.name(offered), why_not)
+    if not 0 < stand_in.closeness <= 1:
+        raise InvalidField("closeness", stand_in.closeness, "it is more than 0 and at most 1")
+    if not (isfinite(stand_in.ratio) and stand_in.ratio > 0):
+        raise InvalidField("ratio", stand_in.ratio, "it is more than 0")
+    for word in stand_in.scope:
+        if word not in SCOPES:
+            raise InvalidField("scope", word, f"it is {spoken_list(SCOPES)}")
+    why = " ".join(stand_in.why.split())
+    if not why:
+        raise InvalidField("why", stand_in.why, "a stand-in needs a reason")
+    return replace(stand_in, wanted=wanted, offered=offered, why=why, own=True)
+
+
+def _checked_ingredient(ingredient: Ingredient, tree: FamilyTree) -> Ingredient:
+    name = " ".join(ingredient.name.split())
+    if not name:
+        raise InvalidField("name", ingredient.name, "an ingredient needs a name")
+    if not _KEY.fullmatch(ingredient.key):
+        expected = "it is small letters and digits with hyphens between"
+        raise InvalidField("key", ingredient.key, expected)
+    if ingredient.unit not in get_args(Unit):
+        raise InvalidField("unit", ingredient.unit, "it is ml, g or each")
+    _refuse_numbers(ingredient)
+    for each in (name, *ingredient.aliases):
+        if tree.by_name.get(folded(each), ingredient.key) != ingredient.key:
+            raise DuplicateName("ingredient", each)
+    parents = tuple(find_ingredient(tree, parent) for parent in ingredient.parents)
+    checked = replace(ingredient, name=name, parents=parents)
+    try:
+        with_own(tree, [checked])
+    except KnowledgeError as error:
+        raise InvalidField("parents", ", ".join(parents), error.reason) from error
+    return checked
+
+
+def _refuse_numbers(ingredient: Ingredient) -> None:
+    checks = (
+        ("strength", ingredient.abv_percent, 100.0, "it is 0 to 100 % vol"),
+        ("sugar", ingredient.sugar_g_per_l, None, "it is 0 g/l or more"),
+        ("acid", ingredient.acid_g_per_l, None, "it is 0 g/l or more"),
+        ("shelf life", ingredient.shelf_life_days, None, "it is 0 days or more"),
+    )
+    for field, value, highest, expected in checks:
+        if value is None:
+            continue
+        if not isfinite(value) or value < 0 or (highest is not None and value > highest):
+            raise InvalidField(field, value, expected)
+    if not (isfinite(ingredient.typical_size) and ingredient.typical_size > 0):
+        raise InvalidField("typical size", ingredient.typical_size, "it is more than nothing")
+
+
+def _refuse_used(bar: Snapshot, ingredient: Ingredient) -> None:
+    tree, key = bar.knowledge.tree, ingredient.key
+    users = [product.title for product in bar.products if product.ingredient == key]
+    users += [spec.name for spec in bar.specs if any(line.ingredient == key for line in spec.lines)]
+    users += [tree.name(child) for child in tree.children[key]]
+    if users:
+        raise StillInUse(ingredient.name, spoken_list(users, "and"))

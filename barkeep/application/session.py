@@ -1,0 +1,159 @@
+"""What all use cases of one open bar share: the store, the snapshot, and who is told."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import replace
+from datetime import datetime
+from typing import TypeVar
+
+from barkeep.application.done import Done
+from barkeep.application.whole_knowledge import complete_knowledge
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.inventory import Level, Product
+from barkeep.domain.knowledge import Knowledge
+from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.specs import Spec
+from barkeep.store.bottles import read_bottles
+from barkeep.store.owner_knowledge import (
+    read_own_ingredients,
+    read_own_stand_ins,
+    read_settings,
+)
+from barkeep.store.products import read_products
+from barkeep.store.specs import read_specs
+from barkeep.store.store import Store
+from barkeep.store.unit_of_work import Touched, UnitOfWork
+
+T = TypeVar("T")
+Subscriber = Callable[[frozenset[str]], None]
+
+EVERYTHING = frozenset({"products", "bottles", "specs", "settings", "knowledge"})
+
+
+class Session:
+    """One open bar: its snapshot is renewed after each write, then the subscribers are called."""
+
+    def __init__(self, store: Store, shipped: Knowledge, clock: Callable[[], datetime]) -> None:
+        self.store = store
+        self.clock = clock
+        self.shipped = shipped
+        self._subscribers: list[Subscriber] = []
+        self._snapshot = Snapshot(shipped, clock().date())
+        self._data_version = store.data_version()
+        self._renew_all()
+
+    @property
+    def snapshot(self) -> Snapshot:
+        """The bar as it is; after midnight, as of the new day."""
+        today = self.clock().date()
+        if self._snapshot.on != today:
+            self._snapshot = replace(self._snapshot, on=today)
+        return self._snapshot
+
+    @property
+    def tree(self) -> FamilyTree:
+        """The family tree with the owner's ingredients."""
+        return self._snapshot.knowledge.tree
+
+    @contextmanager
+    def writing(self, label: str = "") -> Iterator[UnitOfWork]:
+        """One unit of work. Give `finished` the same unit once this has ended."""
+        with self.store.unit_of_work(label) as work:
+            yield work
+
+    def finished(self, work: UnitOfWork, value: Callable[[Snapshot], T]) -> Done[T]:
+        """Renew the snapshot, tell the subscribers; `value` is asked of the new snapshot."""
+        return self.settle(work.label, work.touched, value)
+
+    def settle(self, label: str, touched: Touched, value: Callable[[Snapshot], T]) -> Done[T]:
+        """As `finished`, for what the store has done without a unit of work."""
+        changes = touched.changes
+        if self._others_wrote():
+            changes = EVERYTHING
+            self._renew_all()
+        elif changes:
+            self._renew(touched)
+        done = Done(value(self.snapshot), changes, label)
+        self._tell(changes)
+        return done
+
+    def refresh(self) -> bool:
+        """Read the bar anew where another program has written to it; whether it had."""
+        if not self._others_wrote():
+            return False
+        self._renew_all()
+        self._tell(EVERYTHING)
+        return True
+
+    def subscribe(self, subscriber: Subscriber) -> Callable[[], None]:
+        """Call `subscriber` after each write with what has changed; the result ends that."""
+        self._subscribers.append(subscriber)
+
+        def unsubscribe() -> None:
+            if subscriber in self._subscribers:
+                self._subscribers.remove(subscriber)
+
+        return unsubscribe
+
+    def _others_wrote(self) -> bool:
+        version = self.store.data_version()
+        moved = version != self._data_version
+        self._data_version = version
+        return moved
+
+    def _tell(self, changes: frozenset[str]) -> None:
+        if changes:
+            for subscriber in tuple(self._subscribers):
+                subscriber(changes)
+
+    def _renew_all(self) -> None:
+        with self.store.reading() as connection:
+            self._own_ingredients = read_own_ingredients(connection)
+            self._own_stand_ins = read_own_stand_ins(connection)
+            products = read_products(connection)
+            bottles = read_bottles(connection, products)
+            specs, settings = read_specs(connection), read_settings(connection)
+        knowledge = self._whole_knowledge(products, specs)
+        today = self.clock().date()
+        self._snapshot = Snapshot(knowledge, today, products, bottles, specs, settings)
+
+    def _renew(self, touched: Touched) -> None:
+        """Read the parts that changed; the others stay the very same objects."""
+        new = self.snapshot
+        with self.store.reading() as connection:
+            if "products" in touched.changes:
+                new = replace(new, products=read_products(connection))
+            if "bottles" in touched.changes:
+                still = self._levels_apart_from(touched.bottle_ids)
+                new = replace(new, bottles=read_bottles(connection, new.products, still))
+            if "specs" in touched.changes:
+                new = replace(new, specs=read_specs(connection))
+            if "settings" in touched.changes:
+                new = replace(new, settings=read_settings(connection))
+            if "knowledge" in touched.changes:
+                self._own_ingredients = read_own_ingredients(connection)
+                self._own_stand_ins = read_own_stand_ins(connection)
+        if "knowledge" in touched.changes or self._has_strangers(new):
+            new = replace(new, knowledge=self._whole_knowledge(new.products, new.specs))
+        self._snapshot = new
+
+    def _levels_apart_from(self, bottle_ids: frozenset[int]) -> dict[int, Level]:
+        bottles = self._snapshot.bottles
+        return {each.id: each.level for each in bottles if each.id not in bottle_ids}
+
+    def _has_strangers(self, snapshot: Snapshot) -> bool:
+        used = _used(snapshot.products, snapshot.specs)
+        return not used <= snapshot.knowledge.tree.ingredients.keys()
+
+    def _whole_knowledge(
+        self, products: tuple[Product, ...], specs: tuple[Spec, ...]
+    ) -> Knowledge:
+        own = (self._own_ingredients, self._own_stand_ins)
+        return complete_knowledge(self.shipped, *own, _used(products, specs))
+
+
+def _used(products: tuple[Product, ...], specs: tuple[Spec, ...]) -> set[str]:
+    lines = {line.ingredient for spec in specs for line in spec.lines}
+    return lines | {product.ingredient for product in products}

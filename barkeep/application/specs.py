@@ -1,0 +1,101 @@
+"""The owner's specs: add, replace, remove, find."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from dataclasses import replace
+
+from barkeep.application.done import Done
+from barkeep.application.finding import find_ingredient, find_spec
+from barkeep.application.session import Session
+from barkeep.domain.ingredients import folded
+from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.specs import Spec
+from barkeep.errors import DuplicateName, InvalidField, UnknownName
+from barkeep.store import specs as spec_rows
+from barkeep.store.unit_of_work import UnitOfWork
+
+
+class Specs:
+    """The use cases of `bar.specs`."""
+
+    def __init__(self, session: Session) -> None:
+        self._session = session
+
+    def get(self, name: str) -> Spec:
+        """The owner's spec or the classic of this name. Raises `UnknownName`, `AmbiguousName`."""
+        return find_spec(self._session.snapshot, name)
+
+    def add(self, specs: Sequence[Spec]) -> Done[tuple[Spec, ...]]:
+        """Add specs, all of them or none.
+
+        Raises `DuplicateName` for a name that is taken, among the classics
+        too, `InvalidField`, and `UnknownName` for an ingredient.
+        """
+        checked = [self._checked(spec) for spec in specs]
+        with self._session.writing(_label("Add", checked)) as work:
+            self._refuse_taken(work, checked)
+            today = work.at.date()
+            rows = [spec_rows.spec_row(replace(each, added=today)) for each in checked]
+            ids = work.insert("spec", rows) if rows else ()
+        return self._session.finished(work, lambda bar: _specs_of(bar, ids))
+
+    def replace(self, spec: Spec) -> Done[Spec]:
+        """Make the owner's spec of this id what is given. Raises as `add` does."""
+        checked = self._checked(spec)
+        with self._session.writing(f"Change spec {checked.name}") as work:
+            old, spec_id = _spec_there(work, spec.id)
+            self._refuse_taken(work, [checked], apart_from=[spec_id])
+            row = spec_rows.spec_row(replace(checked, added=old.added))
+            work.put("spec", (spec_id,), {"id": spec_id, **row})
+        return self._session.finished(work, lambda bar: _specs_of(bar, [spec_id])[0])
+
+    def remove(self, spec_id: int) -> Done[Spec]:
+        """Take a spec out of the book. Raises `UnknownName`."""
+        with self._session.writing() as work:
+            spec, _ = _spec_there(work, spec_id)
+            work.label = f"Remove spec {spec.name}"
+            work.put("spec", (spec_id,), None)
+        return self._session.finished(work, lambda _bar: spec)
+
+    def _checked(self, spec: Spec) -> Spec:
+        name = " ".join(spec.name.split())
+        if not name:
+            raise InvalidField("name", spec.name, "a spec needs a name")
+        if not spec.lines:
+            raise InvalidField("lines", "", f"{name} needs at least one")
+        lines = tuple(
+            replace(line, ingredient=find_ingredient(self._session.tree, line.ingredient))
+            for line in spec.lines
+        )
+        return replace(spec, name=name, lines=lines, classic=False)
+
+    def _refuse_taken(
+        self, work: UnitOfWork, specs: Sequence[Spec], apart_from: Collection[int] = ()
+    ) -> None:
+        taken = set(spec_rows.taken_names(work.connection, apart_from))
+        taken |= {folded(each.name) for each in self._session.shipped.classics}
+        for spec in specs:
+            if folded(spec.name) in taken:
+                raise DuplicateName("spec", spec.name)
+            taken.add(folded(spec.name))
+
+
+def _spec_there(work: UnitOfWork, spec_id: int | None) -> tuple[Spec, int]:
+    if spec_id is None:
+        raise UnknownName("spec of yours", "a classic")
+    found = spec_rows.read_spec(work.connection, spec_id)
+    if found is None:
+        raise UnknownName("spec of yours", f"#{spec_id}")
+    return found, spec_id
+
+
+def _specs_of(bar: Snapshot, ids: Sequence[int]) -> tuple[Spec, ...]:
+    by_id = {spec.id: spec for spec in bar.specs}
+    return tuple(by_id[spec_id] for spec_id in ids)
+
+
+def _label(verb: str, specs: Sequence[Spec]) -> str:
+    if len(specs) == 1:
+        return f"{verb} spec {specs[0].name}"
+    return f"{verb} {len(specs)} specs"

@@ -1,0 +1,316 @@
+"""Amounts as people write them: numbers, fractions, ranges and unit words.
+
+Reading and printing only; what a unit comes to is in `barkeep.domain.measures`.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+import unicodedata
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from barkeep.errors import AmountError, NegativeAmount
+
+EXAMPLES = "write a number and a unit, such as 60 ml, 1 1/2 oz or 2 dashes"
+LARGEST = 1e6
+"""No amount at a bar is larger, in any unit; a larger number is a slip."""
+
+_WORDS: Mapping[str, tuple[str, ...]] = {
+    "ml": ("milliliter", "millilitre", "mils"),
+    "cl": ("centiliter", "centilitre"),
+    "dl": ("deciliter", "decilitre"),
+    "l": ("liter", "litre", "ltr"),
+    "oz": ("fl oz", "floz", "us oz", "us fl oz", "ounce", "fluid ounce", "us fluid ounce", "ozs"),
+    "imp_oz": (
+        *("imp oz", "imp fl oz", "imperial oz", "imperial fl oz", "uk oz", "uk fl oz"),
+        *("imperial ounce", "imperial fluid ounce", "uk fluid ounce"),
+    ),
+    "tsp": ("teaspoon", "tea spoon", "teaspoonful", "tsps"),
+    "tbsp": ("tablespoon", "table spoon", "tablespoonful", "tbs", "tbsps"),
+    "dessertspoon": ("dessert spoon", "dsp", "dessertspoonful"),
+    "barspoon": ("bar spoon", "barspoonful", "bsp", "bsps"),
+    "dash": (),
+    "drop": (),
+    "splash": (),
+    "float": (),
+    "rinse": (),
+    "pinch": (),
+    "jigger": (),
+    "shot": (),
+    "pony": (),
+    "wineglass": ("wine glass",),
+    "cup": (),
+    "gill": (),
+    "pint": (),
+    "g": ("gram", "gramme", "gr", "gm", "grms"),
+    "kg": ("kilo", "kilogram", "kilogramme"),
+    "cm": ("centimeter", "centimetre"),
+    "mm": ("millimeter", "millimetre"),
+    "part": (),
+    "each": ("whole",),
+    "piece": ("pc", "pcs"),
+    "sprig": (),
+    "stick": (),
+    "cube": (),
+    "leaf": (),
+    "slice": (),
+    "wedge": (),
+    "wheel": (),
+    "peel": (),
+    "twist": (),
+    "handful": (),
+}
+"""Unit -> other words for it; plurals are understood."""
+
+FRACTIONAL = frozenset(_WORDS) - {"ml", "cl", "dl", "l", "g", "kg", "cm", "mm"}
+"""Units whose amounts are printed as fractions; the metric ones are printed as decimals."""
+
+_GLYPHS: Mapping[Fraction, str] = {
+    Fraction(1, 8): "⅛",
+    Fraction(1, 4): "¼",
+    Fraction(1, 3): "⅓",
+    Fraction(3, 8): "⅜",
+    Fraction(1, 2): "½",
+    Fraction(5, 8): "⅝",
+    Fraction(2, 3): "⅔",
+    Fraction(3, 4): "¾",
+    Fraction(7, 8): "⅞",
+}
+NEAR_ENOUGH = 0.015
+"""How far, as a share, a printed fraction may lie from the amount it stands for."""
+
+_GLYPH = "[¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]"
+_SLASH = r"[ ]?[/⁄][ ]?"
+_WHOLE = r"[0-9]{1,9}"
+_NUMBER = (
+    rf"(?:{_WHOLE}[ ]+{_WHOLE}{_SLASH}{_WHOLE}"  # 1 1/2
+    rf"|{_WHOLE}{_SLASH}{_WHOLE}"  # 3/4
+    rf"|{_WHOLE}[ ]*{_GLYPH}|{_GLYPH}"  # 1½, ¾
+    rf"|(?:{_WHOLE})?[.,][0-9]{{1,20}}|{_WHOLE})"  # .75, 1,5, 60
+)
+_AMOUNT = re.compile(
+    rf"(?P<sign>[-−]?)[ ]?(?P<low>{_NUMBER}|\ba\b|\ban\b)"
+    rf"(?:[ ]?(?P<to>[-–—]|\bto\b)[ ]?(?P<high>{_NUMBER}))?",
+    re.IGNORECASE,
+)
+_UNIT_WORD = re.compile(r"[ ]?(?P<word>[^\W\d_]+(?:\.?[ ]?[^\W\d_]+)*)(?P<stop>\.?)")
+
+
+@dataclass(frozen=True, slots=True)
+class Amount:
+    """A number of units as written; `high` is the upper end of a range."""
+
+    value: float
+    high: float | None
+    unit: str
+
+
+@dataclass(frozen=True, slots=True)
+class ReadAmount:
+    """An amount at the start of a text. `unit` is None where none is written.
+
+    `end` is how many characters it takes; `unit_at` where its unit begins.
+    """
+
+    value: float
+    high: float | None
+    unit: str | None
+    end: int
+    unit_at: int
+
+
+def parse_amount(text: str) -> Amount:
+    """Read a whole text as an amount; a bare number is so many of a thing (*each*).
+
+    Raises `AmountError` or `NegativeAmount`.
+
+    >>> parse_amount("1 1/2 oz")
+    Amount(value=1.5, high=None, unit='oz')
+    >>> parse_amount("2-3 dashes")
+    Amount(value=2.0, high=3.0, unit='dash')
+    """
+    written = text.strip()
+    plain = spaced(written)
+    found = amount_at_start(plain)
+    if found is None or plain[found.end :].strip(" ."):
+        raise AmountError(written, EXAMPLES)
+    return Amount(found.value, found.high, found.unit or "each")
+
+
+def amount_at_start(text: str) -> ReadAmount | None:
+    """The amount a text begins with, None where it does not begin with one.
+
+    Raises `AmountError` or `NegativeAmount` for one that makes no sense.
+    """
+    found = _AMOUNT.match(text)
+    if found is None:
+        # A unit word by itself is one of it: "splash of soda water".
+        return _lone_unit(text)
+    number = found.group()
+    low = _number(found["low"], number)
+    high = None if found["high"] is None else _number(found["high"], number)
+    if high is not None and found["to"] == "-" and high < 1.0 <= low and "/" in found["high"]:
+        low, high = low + high, None  # the American 1-1/2
+    if high is not None and high <= low:
+        raise AmountError(number.strip(), "a range runs from the smaller number to the larger")
+    unit, end = unit_at(text, found.end())
+    if found["sign"] and low > 0:
+        raise NegativeAmount(text[:end].strip())
+    if unit is None and found["low"].isalpha():
+        return None  # the article of a name, not a number
+    if unit is None and _glued(text, found.end()):
+        return None  # 151-proof, 7th: part of a name
+    return ReadAmount(low, high, unit, end, found.end())
+
+
+def unit_at(text: str, start: int) -> tuple[str | None, int]:
+    """The unit that stands at `start` and where it ends; None where none does."""
+    found = _UNIT_WORD.match(text, start)
+    if found is None:
+        return None, start
+    ends = [each.end() for each in re.finditer(r"[^\W\d_]+", found["word"])]
+    for end in reversed(ends[:3]):  # the longest unit has three words
+        unit = unit_named(found["word"][:end])
+        if unit is not None:
+            stop = found.start("word") + end
+            return unit, stop + (text[stop : stop + 1] == ".")
+    return None, start
+
+
+def unit_named(word: str) -> str | None:
+    """The unit of this name, plural or abbreviation.
+
+    >>> unit_named("Table Spoons")
+    'tbsp'
+    """
+    plain = " ".join(word.casefold().replace(".", " ").split())
+    return _BY_WORD.get(plain)
+
+
+def show_amount(value: float, unit: str) -> str:
+    """An amount as it is printed, such as *1 ½ oz*, *22.5 ml* or *2 dashes*.
+
+    The nearest eighth or third where one is near enough, else a decimal.
+    Pieces are printed without a unit.
+
+    >>> show_amount(1.5, "oz")
+    '1 ½ oz'
+    """
+    number = show_number(value, fractions=unit in FRACTIONAL)
+    if unit == "each":
+        return number
+    return f"{number} {_spoken(unit, plural=value > 1.0)}"
+
+
+def show_range(value: float, high: float | None, unit: str) -> str:
+    """An amount or a range as it is printed, such as *2–3 dashes*."""
+    if high is None:
+        return show_amount(value, unit)
+    return f"{show_number(value, fractions=unit in FRACTIONAL)}–{show_amount(high, unit)}"
+
+
+def show_number(value: float, *, fractions: bool) -> str:
+    """A number with a fraction glyph where one is near enough, else with three digits."""
+    whole = math.floor(value)
+    if fractions and value > 0.0:
+        near = min(
+            (Fraction(whole), Fraction(whole + 1), *(whole + f for f in _GLYPHS)),
+            key=lambda each: abs(float(each) - value),
+        )
+        if abs(float(near) - value) <= NEAR_ENOUGH * value:
+            rest = near - math.floor(near)
+            if not rest:
+                return str(near)
+            glyph = _GLYPHS[rest]
+            return glyph if near < 1 else f"{math.floor(near)} {glyph}"
+    return _three_digits(value)
+
+
+def spaced(text: str) -> str:
+    """The text with every kind of space a plain one; as long as it was."""
+    return re.sub(r"\s", " ", text)
+
+
+def _three_digits(value: float) -> str:
+    """A decimal with three digits that count, never an exponent, whole digits all kept."""
+    if value == 0.0:
+        return "0"
+    places = max(0, 2 - math.floor(math.log10(abs(value))))
+    shown = f"{value:.{places}f}"
+    return shown.rstrip("0").rstrip(".") if "." in shown else shown
+
+
+def _number(text: str, written: str) -> float:
+    if text.casefold() in ("a", "an"):
+        return 1.0
+    if re.fullmatch(r"[1-9][0-9]{0,2},[0-9]{3}", text):
+        plain = text.replace(",", "")
+        expected = f"write {plain} for thousands or {text.replace(',', '.')} for a decimal"
+        raise AmountError(written.strip(), expected)
+    try:
+        value = sum(_plain_number(word) for word in _number_words(text))
+    except ZeroDivisionError:
+        raise AmountError(written.strip(), "nothing can be divided by zero") from None
+    if value > LARGEST:
+        raise AmountError(written.strip()[:30], f"no amount here is above {LARGEST:.0f}")
+    return value
+
+
+def _number_words(text: str) -> list[str]:
+    whole_slashes = re.sub(r"[ ]?[/⁄][ ]?", "/", text)
+    return re.sub(rf"({_GLYPH})", r" \1", whole_slashes).split()
+
+
+def _plain_number(word: str) -> float:
+    if "/" in word:
+        over, under = word.split("/")
+        return int(over) / int(under)
+    if re.fullmatch(_GLYPH, word):
+        return float(Fraction(unicodedata.numeric(word)).limit_denominator(10))
+    return float(word.replace(",", "."))
+
+
+def _lone_unit(text: str) -> ReadAmount | None:
+    """One of a unit that needs no number: *splash of soda water*, *pinch of salt*."""
+    found = re.match(r"(?P<word>[^\W\d_]+)[ ]of\b", text)
+    unit = unit_named(found["word"]) if found else None
+    if found is None or unit is None:
+        return None
+    return ReadAmount(1.0, None, unit, found.end("word"), 0)
+
+
+def _glued(text: str, end: int) -> bool:
+    return end < len(text) and (text[end].isalnum() or text[end] in "-–'’%")
+
+
+def _plurals(word: str) -> tuple[str, ...]:
+    if word == "leaf":
+        return ("leaves",)
+    if word.endswith("y"):
+        return (f"{word[:-1]}ies",)
+    if word.endswith(("sh", "ch", "ss")):
+        return (f"{word}es",)
+    return (f"{word}s",)
+
+
+def _spoken(unit: str, *, plural: bool) -> str:
+    words = unit.replace("_", " ")
+    abbreviated = unit in ("oz", "imp_oz", "tsp", "tbsp", "ml", "cl", "dl", "l", "g", "kg")
+    if not plural or abbreviated or unit in ("cm", "mm"):
+        return words
+    return _plurals(words)[0]
+
+
+def _by_word() -> dict[str, str]:
+    found: dict[str, str] = {}
+    for unit, others in _WORDS.items():
+        for word in (unit.replace("_", " "), *others):
+            for form in (word, *_plurals(word)):
+                found.setdefault(form, unit)
+    return found
+
+
+_BY_WORD: Mapping[str, str] = _by_word()

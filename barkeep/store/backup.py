@@ -1,0 +1,59 @@
+"""Safe copies of a bar, also while it is open and being written."""
+
+from __future__ import annotations
+
+import sqlite3
+from contextlib import closing
+from pathlib import Path
+
+from barkeep.store.connection import spoken_errors
+from barkeep.store.faults import CannotWrite
+
+
+def copy_bar(source: Path, target: Path) -> None:
+    """Copy a bar by SQLite's backup API; the target appears whole or not at all.
+
+    Raises `CannotWrite` where the target exists or its folder cannot take it.
+    """
+    if target.exists():
+        raise CannotWrite(str(target), "there is a file of that name already")
+    partial = target.with_name(f"{target.name}.part")
+    try:
+        partial.unlink(missing_ok=True)
+        _copy_pages(source, partial)
+        partial.replace(target)
+    except OSError as error:
+        raise CannotWrite(str(target), error.strerror or str(error)) from error
+    finally:
+        _discard(partial)
+
+
+def copy_beside(path: Path, suffix: str) -> Path:
+    """Copy a bar to its own name and `.suffix`, numbered where that name is taken."""
+    target = path.with_name(f"{path.name}.{suffix}")
+    number = 1
+    while target.exists():
+        number += 1
+        target = path.with_name(f"{path.name}.{suffix}-{number}")
+    copy_bar(path, target)
+    return target
+
+
+def _copy_pages(source: Path, target: Path) -> None:
+    if not target.parent.is_dir():
+        raise CannotWrite(str(target), f"the folder {target.parent} does not exist")
+    with (
+        spoken_errors(source),
+        closing(_reading(source)) as original,
+        closing(sqlite3.connect(target)) as copy,
+    ):
+        original.backup(copy)
+
+
+def _reading(source: Path) -> sqlite3.Connection:
+    return sqlite3.connect(f"{source.absolute().as_uri()}?mode=ro", uri=True)
+
+
+def _discard(partial: Path) -> None:
+    if partial.exists():
+        partial.unlink()

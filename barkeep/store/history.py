@@ -1,0 +1,112 @@
+"""Undo and redo, one line of actions that outlives a restart.
+
+Actions are *done*, then *undone* from the newest back; a new action makes
+those that are undone *superseded*, for good.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any, Literal
+
+from sqlalchemy import Connection, select, update
+from sqlalchemy.exc import IntegrityError
+
+from barkeep.errors import NothingToUndo
+from barkeep.store import ledger, records
+from barkeep.store.faults import CannotUndo
+from barkeep.store.records import KINDS, Key
+from barkeep.store.schema import action, action_image
+from barkeep.store.unit_of_work import Touched
+
+Way = Literal["undo", "redo"]
+
+
+@dataclass(frozen=True, slots=True)
+class Action:
+    """One action as menus name it."""
+
+    id: int
+    label: str
+
+
+def next_action(connection: Connection, way: Way) -> Action | None:
+    """What undo or redo would act on, None where there is nothing."""
+    state, newest = ("done", True) if way == "undo" else ("undone", False)
+    order = action.c.id.desc() if newest else action.c.id
+    statement = select(action.c.id, action.c.label).where(action.c.state == state)
+    row = connection.execute(statement.order_by(order).limit(1)).first()
+    return None if row is None else Action(row[0], row[1])
+
+
+def step(connection: Connection, way: Way, at: datetime) -> tuple[Action, Touched]:
+    """Undo or redo one action within the caller's transaction.
+
+    Raises `NothingToUndo`, and `CannotUndo` where the records as they were no
+    longer fit into the bar.
+    """
+    found = next_action(connection, way)
+    if found is None:
+        raise NothingToUndo(way)
+    try:
+        changes = _put_images(connection, found, way)
+    except IntegrityError as error:
+        raise CannotUndo(way, found.label, "a name it needs is taken by now") from error
+    take = ledger.reverse if way == "undo" else ledger.restore
+    bottle_ids = take(connection, found.id, at)
+    state = "undone" if way == "undo" else "done"
+    connection.execute(update(action).where(action.c.id == found.id).values(state=state))
+    if bottle_ids:
+        changes |= {"bottles"}
+    return found, Touched(changes, bottle_ids)
+
+
+def _put_images(connection: Connection, found: Action, way: Way) -> frozenset[str]:
+    """Make the records what they were before, or after, the action; what that changes.
+
+    What the action added is hidden first and shown last, which frees the names
+    that other records may need.
+    """
+    added: dict[str, list[Key]] = {}
+    changed = []
+    for image in _images(connection, found.id, way):
+        if image.before is None and image.after is None:
+            added.setdefault(image.record, []).append(tuple(image.key))
+        else:
+            changed.append(image)
+    if way == "undo":
+        _hide_added(connection, found, way, added)
+    for image in changed:
+        _put_image(connection, found, way, image)
+    if way == "redo":
+        _hide_added(connection, found, way, added)
+    written = {*added, *(image.record for image in changed)}
+    return frozenset[str]().union(*(KINDS[record].changes for record in written))
+
+
+def _images(connection: Connection, action_id: int, way: Way) -> list[Any]:
+    order = action_image.c.position.desc() if way == "undo" else action_image.c.position
+    statement = select(action_image).where(action_image.c.action_id == action_id)
+    return list(connection.execute(statement.order_by(order)))
+
+
+def _hide_added(
+    connection: Connection, found: Action, way: Way, added: Mapping[str, list[Key]]
+) -> None:
+    for record, keys in added.items():
+        if records.set_hidden(connection, KINDS[record], keys, way == "undo") != len(keys):
+            raise CannotUndo(way, found.label, _moved(record))
+
+
+def _put_image(connection: Connection, found: Action, way: Way, image: Any) -> None:
+    kind, key = KINDS[image.record], tuple(image.key)
+    old, new = (image.after, image.before) if way == "undo" else (image.before, image.after)
+    if records.to_image(records.read(connection, kind, key)) != old:
+        raise CannotUndo(way, found.label, _moved(image.record))
+    records.write(connection, kind, key, records.from_image(kind, new))
+
+
+def _moved(record: str) -> str:
+    return f"the {record.replace('_', ' ')} was changed in another way since"

@@ -1,0 +1,106 @@
+"""The ledger's rows: added, read, never changed."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Mapping
+from dataclasses import replace
+from datetime import datetime
+
+from sqlalchemy import Connection, func, insert, select
+
+from barkeep.domain.inventory import Entry, Level, fold
+from barkeep.store.schema import ledger
+
+_COLUMNS = (
+    ledger.c.id,
+    ledger.c.bottle_id,
+    ledger.c.kind,
+    ledger.c.at,
+    ledger.c.amount,
+    ledger.c.method,
+    ledger.c.sigma,
+    ledger.c.note,
+    ledger.c.reverses,
+)
+_MANY = 500  # SQLite refuses statements with too many parameters.
+
+
+def append(connection: Connection, entry: Entry, action_id: int) -> Entry:
+    """Add one entry; it comes back with its number."""
+    row = {
+        "bottle_id": entry.bottle_id,
+        "action_id": action_id,
+        "kind": entry.kind,
+        "at": entry.at,
+        "amount": entry.amount,
+        "method": entry.method,
+        "sigma": entry.sigma,
+        "note": entry.note,
+        "reverses": entry.reverses,
+    }
+    identity = connection.execute(insert(ledger).values(row)).inserted_primary_key
+    assert identity is not None
+    return replace(entry, id=int(identity[0]))
+
+
+def entries_of(connection: Connection, bottle_id: int) -> tuple[Entry, ...]:
+    """Every entry of one bottle, oldest first, reversals among them."""
+    return tuple(_entries(connection, (bottle_id,)))
+
+
+def levels(
+    connection: Connection, bottle_ids: Collection[int] | None = None
+) -> Mapping[int, Level]:
+    """Bottle id -> the fold of its entries; of every bottle where none are named."""
+    grouped: dict[int, list[Entry]] = {}
+    for entry in _entries(connection, bottle_ids):
+        grouped.setdefault(entry.bottle_id, []).append(entry)
+    return {bottle_id: fold(entries) for bottle_id, entries in grouped.items()}
+
+
+def reverse(connection: Connection, action_id: int, at: datetime) -> frozenset[int]:
+    """Take back the entries of an action, newest first; the bottles they belong to."""
+    own = _by_action(connection, action_id)
+    return _reverse_each(connection, reversed(own), action_id, at)
+
+
+def restore(connection: Connection, action_id: int, at: datetime) -> frozenset[int]:
+    """Reverse the latest reversals of an action's entries; the bottles they belong to."""
+    own = {entry_id for entry_id, _ in _by_action(connection, action_id)}
+    latest = (
+        select(func.max(ledger.c.id), ledger.c.bottle_id, ledger.c.reverses)
+        .where(ledger.c.action_id == action_id, ledger.c.reverses.is_not(None))
+        .group_by(ledger.c.reverses, ledger.c.bottle_id)
+        .order_by(ledger.c.reverses)
+    )
+    reversals = [(row[0], row[1]) for row in connection.execute(latest) if row[2] in own]
+    return _reverse_each(connection, reversals, action_id, at)
+
+
+def _by_action(connection: Connection, action_id: int) -> list[tuple[int, int]]:
+    own = (
+        select(ledger.c.id, ledger.c.bottle_id)
+        .where(ledger.c.action_id == action_id, ledger.c.reverses.is_(None))
+        .order_by(ledger.c.id)
+    )
+    return [(row[0], row[1]) for row in connection.execute(own)]
+
+
+def _reverse_each(
+    connection: Connection, entries: Iterable[tuple[int, int]], action_id: int, at: datetime
+) -> frozenset[int]:
+    bottle_ids = set()
+    for entry_id, bottle_id in entries:
+        reversal = Entry(0, bottle_id, "reverse", at, reverses=entry_id)
+        append(connection, reversal, action_id)
+        bottle_ids.add(bottle_id)
+    return frozenset(bottle_ids)
+
+
+def _entries(connection: Connection, bottle_ids: Collection[int] | None) -> Iterable[Entry]:
+    statement = select(*_COLUMNS).order_by(ledger.c.id)
+    if bottle_ids is not None and len(bottle_ids) <= _MANY:
+        statement = statement.where(ledger.c.bottle_id.in_(bottle_ids))
+    for row in connection.execute(statement):
+        if bottle_ids is None or row[1] in bottle_ids:
+            yield Entry(*row)

@@ -1,0 +1,77 @@
+"""From an older schema to this one, a numbered step at a time.
+
+Each step runs in one transaction after the file has been copied to
+`<name>.before-schema-<n>` beside it. A step that fails leaves the file as it
+was before that step.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine
+
+from barkeep.errors import NewerBar, UnreadableFile
+from barkeep.store.backup import copy_beside
+from barkeep.store.connection import APPLICATION_ID, raw
+from barkeep.store.schema import METADATA
+
+Step = Callable[[Connection], None]
+
+STEPS: tuple[Step, ...] = ()
+"""The first step makes schema 2 out of schema 1, and so on. A released step never changes."""
+
+
+def schema_number(steps: Sequence[Step] = STEPS) -> int:
+    """The schema that the steps lead to."""
+    return 1 + len(steps)
+
+
+def create(connection: Connection, steps: Sequence[Step] = STEPS) -> None:
+    """Write the newest schema into an empty file, within the caller's transaction."""
+    METADATA.create_all(connection, checkfirst=False)
+    connection.exec_driver_sql(f"PRAGMA application_id = {APPLICATION_ID}")
+    _stamp(connection, schema_number(steps))
+
+
+def refuse_newer(path: Path, found: int, steps: Sequence[Step] = STEPS) -> None:
+    """Raise `NewerBar` for a schema beyond the last step."""
+    known = schema_number(steps)
+    if found > known:
+        raise NewerBar(str(path), found, known)
+
+
+def upgrade(engine: Engine, path: Path, found: int, steps: Sequence[Step] = STEPS) -> None:
+    """Run the steps that the file has not seen.
+
+    Raises `NewerBar`, and `UnreadableFile` where a step breaks a reference
+    between rows.
+    """
+    refuse_newer(path, found, steps)
+    if found < 1:
+        raise UnreadableFile(str(path), f"it names the schema {found}, which there never was")
+    for number in range(found + 1, schema_number(steps) + 1):
+        copy_beside(path, f"before-schema-{number}")
+        _run(engine, path, number, steps[number - 2])
+
+
+def _run(engine: Engine, path: Path, number: int, step: Step) -> None:
+    with engine.connect().execution_options(writing=True) as connection:
+        # Inside a transaction this would do nothing, and rebuilding a table
+        # with foreign keys on deletes the rows that refer to it.
+        raw(connection).execute("PRAGMA foreign_keys = OFF")
+        try:
+            with connection.begin():
+                step(connection)
+                broken = connection.exec_driver_sql("PRAGMA foreign_key_check").fetchall()
+                if broken:
+                    reason = f"the upgrade to schema {number} would lose {len(broken)} references"
+                    raise UnreadableFile(str(path), reason)
+                _stamp(connection, number)
+        finally:
+            raw(connection).execute("PRAGMA foreign_keys = ON")
+
+
+def _stamp(connection: Connection, number: int) -> None:
+    connection.exec_driver_sql(f"PRAGMA user_version = {number}")

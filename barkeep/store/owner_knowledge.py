@@ -1,0 +1,83 @@
+"""What the owner adds to the knowledge, and the settings: between rows and values."""
+
+from __future__ import annotations
+
+from dataclasses import asdict
+from typing import Any
+
+from sqlalchemy import Connection, select
+
+from barkeep.domain.ingredients import Ingredient
+from barkeep.domain.knowledge import StandIn
+from barkeep.domain.snapshot import Settings
+from barkeep.store.records import Row
+from barkeep.store.schema import own_ingredient, own_stand_in, setting
+
+_WORD_LISTS = ("parents", "aliases", "printed", "allergens")
+
+
+def read_own_ingredients(connection: Connection) -> tuple[Ingredient, ...]:
+    """The owner's ingredients, by key."""
+    statement = select(own_ingredient.c.details).order_by(own_ingredient.c.key)
+    return tuple(_ingredient(row[0]) for row in connection.execute(statement))
+
+
+def read_own_stand_ins(connection: Connection) -> tuple[StandIn, ...]:
+    """The owner's stand-ins, by what is wanted."""
+    rows = connection.execute(select(own_stand_in).order_by(*own_stand_in.primary_key.columns))
+    return tuple(
+        StandIn(
+            row.wanted, row.offered, row.closeness, row.ratio, row.why, tuple(row.scope), own=True
+        )
+        for row in rows
+    )
+
+
+def read_settings(connection: Connection) -> Settings:
+    """The settings; what was never chosen is as barkeep comes."""
+    rows: dict[str, Any] = {row.key: row.value for row in connection.execute(select(setting))}
+    plain = Settings()
+    return Settings(
+        name=rows.get("name", plain.name),
+        currency=rows.get("currency", plain.currency),
+        not_there=frozenset(rows.get("not_there", plain.not_there)),
+    )
+
+
+def ingredient_row(ingredient: Ingredient) -> Row:
+    """The row of an own ingredient."""
+    details = asdict(ingredient)
+    for word_list in _WORD_LISTS:
+        details[word_list] = list(details[word_list])
+    details["regional"] = {region: list(names) for region, names in ingredient.regional.items()}
+    return {"key": ingredient.key, "name": ingredient.name, "details": details}
+
+
+def stand_in_row(entry: StandIn) -> Row:
+    """The row of an own stand-in."""
+    return {
+        "wanted": entry.wanted,
+        "offered": entry.offered,
+        "closeness": entry.closeness,
+        "ratio": entry.ratio,
+        "why": entry.why,
+        "scope": list(entry.scope),
+    }
+
+
+def setting_rows(settings: Settings) -> tuple[Row, ...]:
+    """One row a setting."""
+    values = {
+        "name": settings.name,
+        "currency": settings.currency,
+        "not_there": sorted(settings.not_there),
+    }
+    return tuple({"key": key, "value": value} for key, value in values.items())
+
+
+def _ingredient(details: Row) -> Ingredient:
+    values = dict(details)
+    for word_list in _WORD_LISTS:
+        values[word_list] = tuple(values[word_list])
+    values["regional"] = {region: tuple(names) for region, names in values["regional"].items()}
+    return Ingredient(**values)

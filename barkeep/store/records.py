@@ -1,0 +1,164 @@
+"""Reading and writing one record as plain values, the way undo keeps them.
+
+A record is one row, or a spec's row together with its lines. What is soft is
+hidden where it would be deleted, so its row and its id stay.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Any
+
+from sqlalchemy import (
+    ColumnElement,
+    Connection,
+    Date,
+    DateTime,
+    Table,
+    and_,
+    bindparam,
+    delete,
+    insert,
+    select,
+    update,
+)
+
+from barkeep.store import schema
+
+Row = dict[str, Any]
+Key = tuple[Any, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class RecordKind:
+    """One kind of record: its table, the table of its lines, and what a change of it changes."""
+
+    table: Table
+    changes: frozenset[str]
+    soft: bool = False
+    lines: Table | None = None
+
+
+KINDS: Mapping[str, RecordKind] = {
+    "product": RecordKind(schema.product, frozenset({"products", "bottles"}), soft=True),
+    "bottle": RecordKind(schema.bottle, frozenset({"bottles"}), soft=True),
+    "spec": RecordKind(schema.spec, frozenset({"specs"}), soft=True, lines=schema.spec_line),
+    "own_ingredient": RecordKind(schema.own_ingredient, frozenset({"knowledge"})),
+    "own_stand_in": RecordKind(schema.own_stand_in, frozenset({"knowledge"})),
+    "setting": RecordKind(schema.setting, frozenset({"settings"})),
+}
+
+
+def read(connection: Connection, kind: RecordKind, key: Key) -> Row | None:
+    """The record as it is, None where there is none."""
+    found = connection.execute(select(kind.table).where(_is(kind.table, key))).mappings().first()
+    if found is None:
+        return None
+    row = dict(found)
+    if kind.lines is not None:
+        row["lines"] = _read_lines(connection, kind.lines, key)
+    return row
+
+
+def write(connection: Connection, kind: RecordKind, key: Key, row: Row | None) -> None:
+    """Make the record what `row` says; None hides what is soft and deletes the rest."""
+    if row is None:
+        _take_away(connection, kind, key)
+        return
+    own = {name: value for name, value in row.items() if name != "lines"}
+    changed = connection.execute(update(kind.table).where(_is(kind.table, key)).values(own))
+    if not changed.rowcount:
+        connection.execute(insert(kind.table).values(own))
+    if kind.lines is not None:
+        connection.execute(delete(kind.lines).where(_first(kind.lines) == key[0]))
+        insert_lines(connection, kind, {key: row["lines"]})
+
+
+def set_hidden(connection: Connection, kind: RecordKind, keys: list[Key], hidden: bool) -> int:
+    """Hide soft records, or show them again; how many were not so already."""
+    identity = _first(kind.table)
+    statement = (
+        update(kind.table)
+        .where(identity == bindparam("identity"), kind.table.c.hidden != hidden)
+        .values(hidden=hidden)
+    )
+    return connection.execute(statement, [{"identity": key[0]} for key in keys]).rowcount
+
+
+def insert_new(connection: Connection, kind: RecordKind, rows: list[Row]) -> tuple[int, ...]:
+    """Add records of a kind that numbers itself; their ids, in order."""
+    plain = [{name: value for name, value in row.items() if name != "lines"} for row in rows]
+    identity = _first(kind.table)
+    statement = insert(kind.table).returning(identity, sort_by_parameter_order=True)
+    ids = tuple(connection.execute(statement, plain).scalars())
+    if kind.lines is not None:
+        pairs = zip(ids, rows, strict=True)
+        insert_lines(connection, kind, {(each,): row["lines"] for each, row in pairs})
+    return ids
+
+
+def insert_lines(
+    connection: Connection, kind: RecordKind, lines_of: Mapping[Key, list[Row]]
+) -> None:
+    """Add the lines of records, numbered from 0."""
+    assert kind.lines is not None
+    owner = _first(kind.lines).name
+    rows = [
+        {**line, owner: key[0], "position": position}
+        for key, lines in lines_of.items()
+        for position, line in enumerate(lines)
+    ]
+    if rows:
+        connection.execute(insert(kind.lines), rows)
+
+
+def to_image(row: Row | None) -> Row | None:
+    """The record in JSON's own types."""
+    if row is None:
+        return None
+    return {
+        name: value.isoformat() if isinstance(value, date) else value
+        for name, value in row.items()
+    }
+
+
+def from_image(kind: RecordKind, image: Row | None) -> Row | None:
+    """The record out of JSON's types."""
+    if image is None:
+        return None
+    row = dict(image)
+    for column in kind.table.columns:
+        value = row.get(column.name)
+        if value is not None and isinstance(column.type, DateTime):
+            row[column.name] = datetime.fromisoformat(value)
+        elif value is not None and isinstance(column.type, Date):
+            row[column.name] = date.fromisoformat(value)
+    return row
+
+
+def _take_away(connection: Connection, kind: RecordKind, key: Key) -> None:
+    here = _is(kind.table, key)
+    if kind.soft:
+        connection.execute(update(kind.table).where(here).values(hidden=True))
+    else:
+        connection.execute(delete(kind.table).where(here))
+
+
+def _read_lines(connection: Connection, table: Table, key: Key) -> list[Row]:
+    order = select(table).where(_first(table) == key[0]).order_by(table.c.position)
+    own = (_first(table).name, "position")
+    return [
+        {name: value for name, value in line.items() if name not in own}
+        for line in connection.execute(order).mappings()
+    ]
+
+
+def _first(table: Table) -> Any:
+    return next(iter(table.primary_key.columns))
+
+
+def _is(table: Table, key: Key) -> ColumnElement[bool]:
+    columns = table.primary_key.columns
+    return and_(*(column == value for column, value in zip(columns, key, strict=True)))

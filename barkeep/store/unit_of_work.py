@@ -1,0 +1,122 @@
+"""One change of the bar: all of it or nothing, kept so that it can be undone.
+
+For every record it changes, the unit of work keeps the record before and
+after. What it adds needs no image, since undo hides it and redo shows it
+again; nor do ledger entries, which undo reverses.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from functools import cached_property
+
+from sqlalchemy import Connection, insert, update
+
+from barkeep.domain.inventory import CountMethod, Entry, EntryKind
+from barkeep.store import ledger, records, schema
+from barkeep.store.records import KINDS, Key, Row
+
+
+@dataclass(frozen=True, slots=True)
+class Touched:
+    """What a change has touched: the parts of the snapshot, and the bottles whose level moved."""
+
+    changes: frozenset[str] = frozenset()
+    bottle_ids: frozenset[int] = frozenset()
+
+
+class UnitOfWork:
+    """Writes within one open transaction; `label` names the action in menus."""
+
+    def __init__(self, connection: Connection, label: str, at: datetime) -> None:
+        self.connection = connection
+        self.label = label
+        self.at = at
+        self._images: list[Row] = []
+        self._bottle_ids: set[int] = set()
+
+    @property
+    def touched(self) -> Touched:
+        """What has been written so far."""
+        written = {image["record"] for image in self._images}
+        changes = frozenset[str]().union(*(KINDS[record].changes for record in written))
+        if self._bottle_ids:
+            changes |= {"bottles"}
+        return Touched(changes, frozenset(self._bottle_ids))
+
+    def insert(self, record: str, rows: Sequence[Row]) -> tuple[int, ...]:
+        """Add records of a soft kind, which numbers itself; their ids, in order."""
+        ids = records.insert_new(self.connection, KINDS[record], list(rows))
+        for identity in ids:
+            self._keep(record, (identity,), None, None)
+        return ids
+
+    def put(self, record: str, key: Key, row: Row | None) -> None:
+        """Make one record what `row` says; None takes it away. No image of no change."""
+        kind = KINDS[record]
+        before = records.read(self.connection, kind, key)
+        if before == row:
+            return
+        records.write(self.connection, kind, key, row)
+        self._keep(record, key, before, row)
+
+    def change(self, record: str, key: Key, **values: object) -> None:
+        """Change some values of a record that is there."""
+        row = records.read(self.connection, KINDS[record], key)
+        assert row is not None
+        self.put(record, key, {**row, **values})
+
+    def append(
+        self,
+        bottle_id: int,
+        kind: EntryKind,
+        amount: float = 0.0,
+        *,
+        at: datetime | None = None,
+        method: CountMethod | None = None,
+        sigma: float | None = None,
+        note: str = "",
+    ) -> Entry:
+        """Add a ledger entry, `amount` in the bottle's unit."""
+        moment = at or self.at
+        unnumbered = Entry(0, bottle_id, kind, moment, amount, method, sigma, note)
+        entry = ledger.append(self.connection, unnumbered, self._action_id)
+        self._bottle_ids.add(bottle_id)
+        return entry
+
+    def finish(self) -> None:
+        """Write the action with its images; nothing where nothing was changed."""
+        if not (self._images or self._bottle_ids):
+            return
+        named = update(schema.action).where(schema.action.c.id == self._action_id)
+        self.connection.execute(named.values(label=self.label))
+        if self._images:
+            numbered = [
+                {**image, "action_id": self._action_id, "position": position}
+                for position, image in enumerate(self._images)
+            ]
+            self.connection.execute(insert(schema.action_image), numbered)
+
+    @cached_property
+    def _action_id(self) -> int:
+        undone = update(schema.action).where(schema.action.c.state == "undone")
+        self.connection.execute(undone.values(state="superseded"))
+        row = {"at": self.at, "label": self.label, "state": "done"}
+        result = self.connection.execute(insert(schema.action).values(row))
+        identity = result.inserted_primary_key
+        assert identity is not None
+        return int(identity[0])
+
+    def _keep(self, record: str, key: Key, before: Row | None, after: Row | None) -> None:
+        if after is None and KINDS[record].soft and before is not None:
+            after = {**before, "hidden": True}
+        self._images.append(
+            {
+                "record": record,
+                "key": list(key),
+                "before": records.to_image(before),
+                "after": records.to_image(after),
+            }
+        )

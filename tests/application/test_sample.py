@@ -1,0 +1,310 @@
+"""The sample bar: what it shows, and that its texts are refused where they are wrong."""
+
+from __future__ import annotations
+
+from collections import Counter
+from datetime import timedelta
+
+import pytest
+
+from barkeep import resource_files
+from barkeep.application import sample
+from barkeep.application.bar import Bar
+from barkeep.application.knowledge import shipped
+from barkeep.domain.answers import makeable
+from barkeep.domain.ingredients import folded
+from barkeep.domain.inventory import history
+from barkeep.errors import KnowledgeError
+from barkeep.store.faults import CannotWrite
+from tests.conftest import NOON
+
+
+@pytest.fixture
+def clock():
+    return lambda: NOON
+
+
+@pytest.fixture
+def tree():
+    return shipped().tree
+
+
+@pytest.fixture
+def bar(sample_bar, clock):
+    with Bar.open(sample_bar, clock=clock) as opened:
+        yield opened
+
+
+@pytest.fixture
+def texts():
+    files = (sample.BAR, *sample.SHELVES, sample.KNOWN, sample.SPECS)
+    return {file: resource_files.read_text(file, folder=sample.FOLDER) for file in files}
+
+
+def bottle_called(bar, title):
+    return next(each for each in bar.snapshot.bottles if each.product.title == title)
+
+
+def check_digit(twelve: str) -> int:
+    """GS1's rule: weights 3 and 1 from the right, then what is missing to the next ten."""
+    total = sum(
+        int(digit) * (3 if place % 2 == 0 else 1) for place, digit in enumerate(reversed(twelve))
+    )
+    return -total % 10
+
+
+class TestTheShelf:
+    def test_sixty_bottles_of_drink_at_least(self, bar):
+        poured = [each for each in bar.snapshot.bottles if each.product.unit == "ml"]
+        assert len({each.product.title for each in poured}) >= 60
+
+    def test_every_ingredient_is_known(self, bar, tree):
+        assert bar.check() == ()
+        assert {each.ingredient for each in bar.snapshot.products} <= tree.ingredients.keys()
+
+    def test_every_level_lies_between_nothing_and_full(self, bar):
+        for bottle in bar.snapshot.bottles:
+            assert 0.0 <= bottle.level.amount <= bottle.product.size, bottle.product.title
+
+    def test_the_shelf_is_in_the_order_of_the_texts(self, bar, texts, tree):
+        text = sample.read_sample(texts, tree)
+        titles = [each.product.title for each in bar.snapshot.bottles]
+        assert titles == [each.draft.title for each in text.bottles]
+
+    def test_it_shows_every_state(self, bar):
+        states = Counter(each.level.state for each in bar.snapshot.bottles)
+        assert min(states["sealed"], states["open"], states["empty"]) >= 1
+
+    def test_two_bottles_of_one_product_one_open_one_sealed(self, bar):
+        pair = [each for each in bar.snapshot.bottles if each.ingredient == "london-dry-gin"]
+        assert sorted(each.level.state for each in pair) == ["open", "sealed"]
+
+    def test_one_bottle_is_too_low_for_a_serve(self, bar):
+        left = bottle_called(bar, "Old Sidings Coal Scuttle dark rum").level.amount
+        assert 0.0 < left < 30.0
+
+    def test_a_vermouth_was_opened_too_long_ago(self, bar, tree):
+        vermouth = bottle_called(bar, "Vantry Loop Sweet vermouth")
+        days = (bar.snapshot.on - vermouth.level.opened).days
+        assert days > tree[vermouth.ingredient].shelf_life_days
+
+    def test_the_stale_juice_cannot_be_poured(self, bar):
+        assert "grapefruit-juice" in bar.snapshot.past
+        assert "grapefruit-juice" not in bar.snapshot.usable
+
+    def test_lime_juice_from_yesterday_keeps_until_tomorrow(self, bar):
+        juice = bottle_called(bar, "Lime juice")
+        assert juice.made == bar.snapshot.on - timedelta(days=1)
+        assert juice.use_by == bar.snapshot.on + timedelta(days=1)
+
+    def test_a_bottle_has_no_known_strength(self, bar, tree):
+        unknown = bottle_called(bar, "Walnut liqueur from next door").product
+        assert unknown.abv_percent is None
+        assert tree[unknown.ingredient].abv_percent > 0
+
+
+class TestLabels:
+    def test_barcodes_are_a_shop_s_own_and_their_check_digits_hold(self, bar):
+        codes = [each.barcode for each in bar.snapshot.products if each.barcode]
+        assert len(codes) >= 12
+        assert len(set(codes)) == len(codes)
+        for code in codes:
+            assert len(code) == 13 and code.isdigit()
+            assert 20 <= int(code[:2]) <= 29, "restricted circulation within a company"
+            assert int(code[-1]) == check_digit(code[:-1])
+
+    def test_the_check_digit_agrees_with_published_examples(self):
+        # Worked on the pages of GS1, GS1 Sweden and GS1 India.
+        assert check_digit("629104150021") == 3
+        assert check_digit("730001100001") == 7
+        assert check_digit("890400021003") == 7
+
+    def test_nothing_is_there_twice(self, bar):
+        titles = Counter(folded(each.title) for each in bar.snapshot.products)
+        specs = Counter(folded(each.name) for each in bar.snapshot.all_specs)
+        assert max(titles.values()) == 1
+        assert max(specs.values()) == 1
+
+    def test_prices_are_known_of_what_is_not_owned(self, bar):
+        owned = {each.ingredient for each in bar.snapshot.bottles}
+        wanted = bar.snapshot.price_of.keys() - owned
+        assert {"maraschino-liqueur", "green-herbal-liqueur", "mezcal"} <= wanted
+        assert len(wanted) >= 25
+
+    def test_label_strengths_are_near_the_usual_ones(self, bar, tree):
+        for product in bar.snapshot.products:
+            usual = tree[product.ingredient].abv_percent
+            if usual is not None and product.abv_percent is not None:
+                assert product.abv_percent == pytest.approx(usual, abs=12), product.title
+
+
+class TestTheFilmedEpisode:
+    """Snow Plough was filmed three days ago and is not counted yet."""
+
+    def test_bottles_hold_less_than_was_counted_last(self, bar):
+        poured = set()
+        for bottle in bar.snapshot.bottles:
+            steps = bar.inventory.history(bottle.id)
+            counts = [level for entry, level in steps if entry.kind == "count"]
+            filmed = [e for e, _ in steps if e.note.startswith("Snow Plough") and e.kind == "pour"]
+            if not filmed:
+                continue
+            assert filmed[-1].at.date() == NOON.date() - timedelta(days=3)
+            poured.add(bottle.ingredient)
+            if counts:
+                assert bottle.level.counted < filmed[-1].at
+                assert bottle.level.amount < counts[-1]
+        assert len(poured) >= 10
+
+    def test_what_was_poured_is_what_the_specs_say(self, bar):
+        """Two takes of each line; the presenter's jigger holds 30 ml to the ounce."""
+        for name in ("Drift Fence", "White Cutting", "Brazier"):
+            spec = bar.specs.get(name)
+            noted = f"Snow Plough: {name}, two takes"
+            poured = {
+                bottle.ingredient: entry.amount
+                for bottle in bar.snapshot.bottles
+                for entry, _level in bar.inventory.history(bottle.id)
+                if entry.note == noted and bottle.product.unit == "ml"
+            }
+            asked = {line.ingredient: line.quantity for line in spec.required_lines}
+            assert len(poured) >= 3
+            for key, amount in poured.items():
+                assert amount == pytest.approx(2 * asked[key], rel=0.03), (name, key)
+
+
+class TestOwnSpecs:
+    def test_six_episodes_of_three_drinks_and_a_riff(self, bar):
+        own = bar.snapshot.specs
+        assert len(own) == 19
+        riffs = [each for each in own if each.riff_of is not None]
+        assert [(each.name, each.riff_of) for each in riffs] == [
+            ("Request Stop on Sunday", "Request Stop")
+        ]
+
+    def test_each_says_how_it_is_made(self, bar):
+        for spec in bar.snapshot.specs:
+            assert spec.glass and spec.method and spec.notes, spec.name
+            assert spec.technique != "unknown", spec.name
+            assert any(line.garnish for line in spec.lines), spec.name
+            assert spec.added < bar.snapshot.on
+
+    def test_every_line_is_what_it_says(self, bar, tree):
+        """No line was matched to a mere neighbour: each names its ingredient."""
+        for spec in bar.snapshot.specs:
+            for line in spec.required_lines:
+                assert line.quantity is not None, (spec.name, line.text)
+                names = {folded(each) for each in tree[line.ingredient].all_names}
+                assert any(name in folded(line.text) for name in names), line.text
+
+    def test_the_planned_episode_still_lacks_something(self, bar):
+        drinks = {each.spec.name: each for each in makeable.tonight(bar.snapshot, "exact")}
+        for name in ("Deckchair Special", "Sand in the Points", "Ices on Platform Three"):
+            assert not drinks[name].makeable
+
+
+class TestTheMix:
+    def test_every_verdict_shows_in_its_share(self, bar):
+        drinks = makeable.tonight(bar.snapshot)
+        shares = {
+            verdict: sum(each.verdict == verdict for each in drinks) / len(drinks)
+            for verdict in makeable.VERDICTS
+        }
+        assert 0.33 <= shares["ready"] <= 0.55
+        assert 0.06 <= shares["stand_in"] <= 0.18
+        assert 0.18 <= shares["one_short"] <= 0.33
+        assert shares["short"] >= 0.08
+
+
+class TestBuilding:
+    def test_there_is_nothing_to_undo(self, bar):
+        assert bar.undo_label is None
+        assert bar.redo_label is None
+
+    def test_what_is_done_next_can_be_undone(self, bar):
+        gin = bottle_called(bar, "Pellow & Rudge Brass Bell Old Tom gin")
+        bar.inventory.pour(gin.id, 45.0)
+        bar.undo()
+        assert bottle_called(bar, gin.product.title).level == gin.level
+        assert bar.undo_label is None
+
+    def test_the_same_day_builds_the_same_bar(self, bar, tmp_path, clock):
+        sample.build(tmp_path / "again.bar", clock)
+        with Bar.open(tmp_path / "again.bar", clock=clock) as again:
+            assert again.snapshot == bar.snapshot
+            for bottle in again.snapshot.bottles:
+                assert again.inventory.history(bottle.id) == bar.inventory.history(bottle.id)
+
+    def test_it_never_ages(self, bar, tmp_path):
+        later = NOON + timedelta(days=800)
+        sample.build(tmp_path / "later.bar", lambda: later)
+        with Bar.open(tmp_path / "later.bar", clock=lambda: later) as aged:
+            levels = [each.level.amount for each in aged.snapshot.bottles]
+            assert levels == [each.level.amount for each in bar.snapshot.bottles]
+            assert aged.snapshot.past.keys() == bar.snapshot.past.keys()
+
+    def test_the_ledger_tells_the_past_in_order(self, bar):
+        for bottle in bar.snapshot.bottles:
+            entries = [entry for entry, _level in bar.inventory.history(bottle.id)]
+            assert entries[0].kind == "receive"
+            moments = [entry.at for entry in entries]
+            assert moments == sorted(moments)
+            assert moments[-1] < NOON
+            assert bottle.received == moments[0].date()
+            assert history(entries)[-1][1] == bottle.level.amount
+
+    def test_a_file_that_is_there_is_left_alone(self, tmp_path, clock):
+        there = tmp_path / "notes.txt"
+        there.write_text("mine")
+        with pytest.raises(CannotWrite, match="already"):
+            sample.build(there, clock)
+        assert there.read_text() == "mine"
+
+    def test_a_mistake_leaves_no_half_built_bar(self, tmp_path, clock, texts, monkeypatch):
+        broken = {
+            **texts,
+            "bottles.toml": texts["bottles.toml"].replace("pour -52 60", "pour -52 690"),
+        }
+        monkeypatch.setattr(sample, "_texts", lambda: broken)
+        with pytest.raises(KnowledgeError, match=r"bottles.toml, Pellow & Rudge Lamp Room.*690 ml"):
+            sample.build(tmp_path / "broken.bar", clock)
+        assert list(tmp_path.iterdir()) == []
+
+    def test_a_throw_away_copy_is_gone_afterwards(self, clock):
+        with sample.throw_away_copy(clock) as path, Bar.open(path, clock=clock) as bar:
+            assert bar.snapshot.settings.name == "Tallowby signal box"
+        assert not path.exists()
+
+
+MISTAKES = [
+    ("bottles.toml", 'ingredient = "vodka"', 'ingredient = "vokda"', "Clear Signal.*not an ingr"),
+    ("bottles.toml", "price = 18.90", "prize = 18.90", "Clear Signal.*no field “prize”"),
+    ("bottles.toml", "received = -150", "received = 150", "Clear Signal.*in the past"),
+    ("bottles.toml", "size = 700", 'size = "700"', "Lamp Room.*a number"),
+    ("bottles.toml", "pour -52 60 ml", "pour -92 60 ml", "Lamp Room.*comes before"),
+    ("bottles.toml", "pour -52 60 ml", "pour -52 60 g", "Lamp Room.*is in g"),
+    ("bottles.toml", "pour -52 60 ml", "poor -52 60 ml", "Lamp Room.*no line of a history"),
+    ("bottles.toml", "pour -52 60 ml Request", "pour -52 Request", "Lamp Room.*cannot be read"),
+    ("bottles.toml", '"open -90"', '"open -90 gently"', "Lamp Room.*says too much"),
+    ("bottles.toml", "count -9 0.45", "count -9 1.45", "Lamp Room.*count -9 1.45"),
+    ("bottles.toml", 'another = "Pellow', 'another = "Ninepin', "another Ninepin.*comes before"),
+    ("pantry.toml", 'name = "Limes"', 'name = "Lime juice"', "Lime juice.*described before"),
+    ("known_products.toml", "price = 42.00", "", "Pit Oven mezcal.*price"),
+    ("known_products.toml", "Dark crème", "White crème", "White crème de cacao.*on the shelves"),
+    ("bar.toml", '"Gangway"', '"Gangplank"', "Gangplank.*no such spec"),
+    ("bar.toml", "written = -67", "written = 67", "Night Sleeper.*in the past"),
+    ("specs.txt", "Gangway\n1 1/2 oz navy", "Gangway\n1 1/2 0z navy", "specs.txt, Gangway"),
+]
+
+
+@pytest.mark.parametrize(("file", "right", "wrong", "said"), MISTAKES)
+def test_a_mistake_is_named_with_its_place(
+    file, right, wrong, said, texts, tmp_path, clock, monkeypatch
+):
+    assert right in texts[file]
+    broken = {**texts, file: texts[file].replace(right, wrong, 1)}
+    monkeypatch.setattr(sample, "_texts", lambda: broken)
+    with pytest.raises(KnowledgeError, match=said) as raised:
+        sample.build(tmp_path / "broken.bar", clock)
+    place = raised.value.file
+    assert place == file or said.startswith(("Gangplank",))

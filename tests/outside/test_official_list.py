@@ -1,0 +1,112 @@
+"""The International Bartenders Association's official cocktail list, as published 2023.
+
+Source of every printed line: `iba_official_sample.csv` beside this file, whose
+third column names it. The list prints some proprietary names; here they are
+search words only.
+"""
+
+from __future__ import annotations
+
+import csv
+from dataclasses import replace
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from barkeep.domain.answers.makeable import tonight
+from barkeep.domain.answers.supply import purchase
+from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.spec_text import read_specs
+from tests.worlds import bottle
+
+TABLE = Path(__file__).with_name("iba_official_sample.csv")
+
+
+def printed() -> dict[str, list[str]]:
+    """Drink -> its lines as printed."""
+    lines: dict[str, list[str]] = {}
+    with TABLE.open(encoding="utf-8", newline="") as file:
+        for row in csv.DictReader(file):
+            lines.setdefault(row["drink"], []).append(row["printed_line"])
+    return lines
+
+
+@pytest.fixture(scope="module")
+def specs(tree):
+    text = "\n---\n".join(
+        "\n".join((name, *lines, "", "Mix as the list says.")) for name, lines in printed().items()
+    )
+    read = read_specs(text, tree)
+    assert [(each.name, each.problems) for each in read if each.problems] == []
+    return {each.spec.name: each.spec for each in read}
+
+
+def stocked(knowledge, specs, keys) -> Snapshot:
+    """A bar with one ordinary bottle of each of these and nothing else."""
+    tree = knowledge.tree
+    sizes = {key: max(purchase(key, tree).amount, 1000.0) for key in sorted(keys)}
+    bottles = tuple(
+        bottle(number, key, size, size) for number, (key, size) in enumerate(sizes.items(), 1)
+    )
+    known = replace(knowledge, classics=())
+    return Snapshot(known, date(2026, 11, 21), (), bottles, tuple(specs.values()))
+
+
+def reachable(knowledge, keys) -> set[str]:
+    """Everything those keys amount to by descent and by recipes that cost no closeness.
+
+    A plain fixed point, written apart from barkeep's own search.
+    """
+    tree = knowledge.tree
+    there = {key for key in tree if tree[key].always_there} | set(keys)
+    while True:
+        more = {parent for key in there for parent in tree.ancestors(key)}
+        more |= {
+            recipe.made
+            for recipe in knowledge.made_from
+            if recipe.closeness == 1.0 and {each.ingredient for each in recipe.inputs} <= there
+        }
+        if more <= there:
+            return there
+        there |= more
+
+
+def wanted(spec) -> set[str]:
+    return {line.ingredient for line in spec.required_lines}
+
+
+def makeable(bar) -> set[str]:
+    return {drink.spec.name for drink in tonight(bar, "exact") if drink.makeable}
+
+
+def test_every_printed_line_maps_to_an_ingredient(specs):
+    lines = printed()
+    assert len(lines) == 30
+    assert specs.keys() == lines.keys()
+    assert {name: len(spec.lines) for name, spec in specs.items()} == {
+        name: len(each) for name, each in lines.items()
+    }
+
+
+def test_a_bar_with_all_those_ingredients_makes_all_those_drinks(knowledge, specs):
+    everything = {key for spec in specs.values() for key in wanted(spec)}
+    assert makeable(stocked(knowledge, specs, everything)) == specs.keys()
+
+
+def test_a_bar_with_one_drinks_ingredients_makes_it_and_only_what_is_a_subset(knowledge, specs):
+    for spec in specs.values():
+        bar = stocked(knowledge, specs, wanted(spec))
+        there = reachable(knowledge, wanted(spec))
+        expected = {other.name for other in specs.values() if wanted(other) <= there}
+        assert spec.name in expected
+        assert makeable(bar) == expected
+
+
+def test_a_bar_with_one_ingredient_less_cannot_make_the_drink(knowledge, specs):
+    for spec in specs.values():
+        for key in wanted(spec):
+            rest = wanted(spec) - {key}
+            if key not in reachable(knowledge, rest):
+                bar = stocked(knowledge, {spec.name: spec}, rest)
+                assert makeable(bar) == set(), (spec.name, key)

@@ -1,0 +1,47 @@
+"""A store in a temporary file, and rows to put into it."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+import pytest
+
+from barkeep.domain.drafts import ProductDraft
+from barkeep.domain.specs import Line, Spec
+from barkeep.store.bottles import bottle_row
+from barkeep.store.products import product_row
+from barkeep.store.specs import spec_row
+from barkeep.store.store import Store
+
+NOON = datetime(2026, 11, 21, 12, 0)
+
+
+@pytest.fixture
+def path(tmp_path):
+    return tmp_path / "signal-box.bar"
+
+
+@pytest.fixture
+def store(path):
+    opened = Store.open(path, lambda: NOON, busy_ms=50)
+    yield opened
+    opened.close()
+
+
+def fill(store, bottles=2):
+    """One product, some bottles of it with a ledger, and one spec; the bottles' ids."""
+    draft = ProductDraft("London dry gin", "Ninepin", "london-dry-gin", 700.0)
+    line = Line("60 ml gin", "gin", 60.0, None, "ml", 60.0)
+    with store.unit_of_work("Fill") as work:
+        (product_id,) = work.insert("product", [product_row(draft)])
+        rows = [bottle_row(product_id, place, None, None, None) for place in range(bottles)]
+        ids = work.insert("bottle", rows)
+        for bottle_id in ids:
+            work.append(bottle_id, "receive", 700.0)
+        work.insert("spec", [spec_row(Spec("Snow Plough", (line, line)))])
+    return ids
+
+
+def contents(file):
+    """Every row of every table, as text."""
+    return "\n".join(file.iterdump())

@@ -1,0 +1,192 @@
+"""From schema to schema: a temporary step proves what a later one may rely on."""
+
+from __future__ import annotations
+
+import sqlite3
+from contextlib import closing
+from pathlib import Path
+
+import pytest
+from sqlalchemy import Column, Integer, MetaData, Text, inspect
+
+from barkeep.errors import NewerBar, UnreadableFile
+from barkeep.store import migrations
+from barkeep.store.connection import APPLICATION_ID, make_engine, read_header
+from barkeep.store.schema import METADATA
+from barkeep.store.store import Store
+from tests.store.conftest import contents, fill
+
+SCHEMA_1 = Path(__file__).with_name("schema_1.sql")
+"""The tables as schema 1 had them when it was first released; never to be changed."""
+
+
+def add_shelf(connection):
+    connection.exec_driver_sql("ALTER TABLE bottle ADD COLUMN shelf TEXT DEFAULT '' NOT NULL")
+
+
+def rebuild_product(connection):
+    """What must be done to change a constraint; with foreign keys on it would fail or lose rows."""
+    old = connection.exec_driver_sql("SELECT sql FROM sqlite_master WHERE name = 'product'")
+    new = old.scalar_one().replace("CREATE TABLE product", "CREATE TABLE product_new")
+    connection.exec_driver_sql(new)
+    connection.exec_driver_sql("INSERT INTO product_new SELECT * FROM product")
+    connection.exec_driver_sql("DROP TABLE product")
+    connection.exec_driver_sql("ALTER TABLE product_new RENAME TO product")
+
+
+def break_off(connection):
+    connection.exec_driver_sql("CREATE TABLE half (a)")
+    connection.exec_driver_sql("UPDATE bottle SET position = 77")
+    raise ZeroDivisionError
+
+
+def lose_products(connection):
+    connection.exec_driver_sql("DELETE FROM product")
+
+
+@pytest.fixture
+def filled(store, path):
+    fill(store)
+    store.close()
+    return path
+
+
+def dump(path):
+    with closing(sqlite3.connect(path)) as file:
+        return contents(file)
+
+
+def upgrade(path, *steps):
+    engine = make_engine(path)
+    try:
+        migrations.upgrade(engine, path, read_header(path).schema, steps)
+    finally:
+        engine.dispose()
+
+
+def shape(path, metadata=None):
+    """Every table's columns, keys, checks, indexes and triggers, whatever their order or text."""
+    engine = make_engine(path)
+    if metadata is not None:
+        with engine.begin() as connection:
+            metadata.create_all(connection)
+    look = inspect(engine)
+    tables = {}
+    for table in look.get_table_names():
+        columns = {
+            each["name"]: (str(each["type"]), each["nullable"], each["primary_key"])
+            for each in look.get_columns(table)
+        }
+        foreign = {
+            (tuple(each["constrained_columns"]), each["referred_table"])
+            for each in look.get_foreign_keys(table)
+        }
+        checks = {each["sqltext"] for each in look.get_check_constraints(table)}
+        indexes = {
+            (each["name"], tuple(each["column_names"]), bool(each["unique"]))
+            for each in look.get_indexes(table)
+        }
+        tables[table] = (columns, foreign, checks, indexes)
+    with engine.connect() as connection:
+        rows = connection.exec_driver_sql("SELECT sql FROM sqlite_master WHERE type = 'trigger'")
+        triggers = {row[0] for row in rows}
+    engine.dispose()
+    return tables, triggers
+
+
+def test_a_step_is_run_and_stamped_with_a_copy_of_before(filled):
+    before = dump(filled)
+    upgrade(filled, add_shelf)
+    header = read_header(filled)
+    assert (header.schema, header.application_id) == (2, APPLICATION_ID)
+    copy = filled.with_name("signal-box.bar.before-schema-2")
+    assert dump(copy) == before and read_header(copy).schema == 1
+
+
+def test_an_upgraded_bar_equals_a_fresh_one(filled, tmp_path):
+    upgrade(filled, add_shelf)
+    newer = MetaData()
+    for table in METADATA.sorted_tables:
+        table.to_metadata(newer)
+    newer.tables["bottle"].append_column(Column("shelf", Text, nullable=False, server_default=""))
+    fresh = tmp_path / "fresh.bar"
+    tables, _ = shape(fresh, newer)
+    assert shape(filled)[0] == tables
+    newer.tables["product"].append_column(Column("other", Integer))
+    assert shape(filled)[0] != shape(tmp_path / "other.bar", newer)[0]
+
+
+def test_each_step_has_its_own_copy_and_only_new_ones_run(filled):
+    upgrade(filled, add_shelf)
+    upgrade(filled, break_off, rebuild_product)
+    names = {each.name for each in filled.parent.iterdir()}
+    copies = {f"signal-box.bar.before-schema-{number}" for number in (2, 3)}
+    assert names == {"signal-box.bar", *copies}
+    assert read_header(filled).schema == 3
+
+
+def test_a_step_that_fails_leaves_the_bar_as_it_was(filled):
+    before = filled.read_bytes()
+    with pytest.raises(ZeroDivisionError):
+        upgrade(filled, break_off)
+    assert filled.read_bytes() == before
+    Store.open(filled).close()
+
+
+def test_a_failing_second_step_keeps_the_first(filled):
+    with pytest.raises(ZeroDivisionError):
+        upgrade(filled, add_shelf, break_off)
+    assert read_header(filled).schema == 2
+
+
+def test_a_step_that_loses_references_is_taken_back(filled):
+    before = dump(filled)
+    with pytest.raises(UnreadableFile, match="would lose 2 references"):
+        upgrade(filled, lose_products)
+    assert dump(filled) == before
+
+
+def test_a_table_is_rebuilt_without_losing_what_refers_to_it(filled):
+    with closing(sqlite3.connect(filled)) as file:
+        before = file.execute("SELECT count(*) FROM bottle JOIN product").fetchone()
+    upgrade(filled, rebuild_product)
+    with closing(sqlite3.connect(filled)) as file:
+        assert file.execute("SELECT count(*) FROM bottle JOIN product").fetchone() == before
+        assert file.execute("PRAGMA foreign_key_check").fetchall() == []
+
+
+def test_foreign_keys_are_on_again_after_a_step(filled):
+    engine = make_engine(filled)
+    migrations.upgrade(engine, filled, 1, (add_shelf,))
+    with engine.connect() as connection:
+        assert connection.exec_driver_sql("PRAGMA foreign_keys").scalar_one() == 1
+    engine.dispose()
+
+
+def test_a_copy_of_before_is_never_written_over(filled):
+    taken = filled.with_name("signal-box.bar.before-schema-2")
+    taken.write_text("mine", encoding="utf-8")
+    upgrade(filled, add_shelf)
+    assert taken.read_text(encoding="utf-8") == "mine"
+    assert read_header(filled.with_name("signal-box.bar.before-schema-2-2")).schema == 1
+
+
+def test_a_newer_schema_is_refused_before_any_step(filled):
+    with closing(sqlite3.connect(filled)) as file:
+        file.execute("PRAGMA user_version = 3")
+    before = filled.read_bytes()
+    with pytest.raises(NewerBar):
+        upgrade(filled, add_shelf)
+    assert filled.read_bytes() == before
+
+
+def test_the_first_schema_still_becomes_the_newest(tmp_path):
+    old, fresh = tmp_path / "old.bar", tmp_path / "fresh.bar"
+    with closing(sqlite3.connect(old)) as file:
+        file.executescript(SCHEMA_1.read_text(encoding="utf-8"))
+        file.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+        file.execute("PRAGMA user_version = 1")
+    Store.open(old).close()
+    Store.open(fresh).close()
+    assert shape(old) == shape(fresh)
+    assert read_header(old).schema == read_header(fresh).schema == migrations.schema_number()
