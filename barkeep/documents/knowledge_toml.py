@@ -113,6 +113,7 @@ def _ingredient(key: str, table: Table, file: str) -> Ingredient:
         regional=_regional(fields),
         printed=fields.words("printed"),
         family=fields.flag("family"),
+        proper=fields.flag("proper"),
         unit=unit,
         abv_percent=fields.number_or_none("abv_percent", most=100.0),
         sugar_g_per_l=fields.number_or_none("sugar_g_per_l"),

@@ -79,6 +79,9 @@ _GLYPHS: Mapping[Fraction, str] = {
     Fraction(3, 4): "¾",
     Fraction(7, 8): "⅞",
 }
+_ALONE = frozenset({"dash", "drop", "splash", "float", "rinse", "pinch", "barspoon"})
+"""Units that are written without a number where one is meant."""
+
 NEAR_ENOUGH = 0.015
 """How far, as a share, a printed fraction may lie from the amount it stands for."""
 
@@ -274,10 +277,10 @@ def _plain_number(word: str) -> float:
 
 
 def _lone_unit(text: str) -> ReadAmount | None:
-    """One of a unit that needs no number: *splash of soda water*, *pinch of salt*."""
-    found = re.match(r"(?P<word>[^\W\d_]+)[ ]of\b", text)
+    """One of a unit that needs no number: *splash of soda water*, *dash orange bitters*."""
+    found = re.match(r"(?P<word>[^\W\d_]+)(?P<of>[ ]of)?[ ]", text)
     unit = unit_named(found["word"]) if found else None
-    if found is None or unit is None:
+    if found is None or unit is None or not (found["of"] or unit in _ALONE):
         return None
     return ReadAmount(1.0, None, unit, found.end("word"), 0)
 

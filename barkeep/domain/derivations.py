@@ -72,6 +72,11 @@ class Derivation:
         return self.closeness >= EXACT
 
     @property
+    def rank(self) -> tuple[float, int, str]:
+        """Sorts derivations as they are offered: closest, then shortest, then by key."""
+        return (-self.closeness, len(self.steps), self.offered)
+
+    @property
     def leaves(self) -> frozenset[str]:
         """The keys of everything it takes."""
         return frozenset(self.draws)
@@ -113,11 +118,10 @@ class Derivations:
     graph: SubstitutionGraph
     tree: FamilyTree
     owned: frozenset[str]
-    steps: int = STAND_IN_STEPS
 
     @cached_property
     def _bounds(self) -> Mapping[State, float]:
-        return self.graph.bounds(self.owned, self.steps)
+        return self.graph.bounds(self.owned)
 
     def of(self, want: Want) -> tuple[Derivation, ...]:
         """Every way to meet it from what is owned, closest first."""
@@ -179,7 +183,7 @@ class _Search:
     buying: bool
 
     def run(self) -> Iterator[Derivation]:
-        return self._from(_start(self.want.ingredient, self.world.steps))
+        return self._from(_start(self.want.ingredient, STAND_IN_STEPS))
 
     def _from(self, place: _Place) -> Iterator[Derivation]:
         if self._hopeless(place) or self._mistaken(place):
@@ -293,15 +297,6 @@ def _closest_per_leaves(found: Iterable[Derivation]) -> tuple[Derivation, ...]:
     best: dict[frozenset[str], Derivation] = {}
     for each in found:
         known = best.get(each.leaves)
-        if known is None or _rank(each) < _rank(known):
+        if known is None or each.rank < known.rank:
             best[each.leaves] = each
-    return closest_first(best.values())
-
-
-def closest_first(found: Iterable[Derivation]) -> tuple[Derivation, ...]:
-    """Derivations in the order they are offered: closest, then shortest, then by key."""
-    return tuple(sorted(found, key=_rank))
-
-
-def _rank(derivation: Derivation) -> tuple[float, int, str]:
-    return (-derivation.closeness, len(derivation.steps), derivation.offered)
+    return tuple(sorted(best.values(), key=lambda each: each.rank))

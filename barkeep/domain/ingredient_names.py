@@ -8,7 +8,7 @@ words in front. Likeness of spelling is only ever used to suggest.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from barkeep.domain.ingredients import FamilyTree, Ingredient, folded
@@ -19,28 +19,33 @@ EXACT, ADJUSTED, MAKER = 1.0, 0.95, 0.7
 A ranking chosen here; only the order has a meaning.
 """
 SUGGESTIONS = 3
+LONGEST = 300
+"""Characters; nothing longer is looked at as a name."""
 
-_ADJECTIVES = frozenset(
-    """
+_ADJECTIVES_LIST = """
     fresh freshly squeezed pressed brewed ground grated cut picked peeled chopped sliced chilled
-    cold cool iced hot warm strong good quality fine best large small medium big thin thick long
-    short heavy scant generous level heaped ripe raw homemade house made organic unwaxed washed
+    cold cool iced hot warm strong good quality high fine best large small medium big thin thick
+    long short heavy scant generous level heaped ripe raw homemade house made organic unwaxed washed
     whole clear plain pure real few your favourite favorite of the
-    """.split()
-)
+"""
+_ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 """Words in front of a name that leave it the same ingredient (*common practice*)."""
 
-_TRAILING = re.compile(
-    r"""[ ]*(?:
-        \((?P<brackets>[^()]*)\)
-      | ,[ ]*(?P<comma>[^()]*)
-      | [ ](?P<open>(?:cut|peeled|muddled|sliced|chopped|crushed|grated|squeezed|chilled|beaten
-                      |halved|quartered|diced|expressed|flamed|torn|slapped|floated
-                      |freshly|finely|lightly|to[ ]top|to[ ]taste|to[ ]serve|to[ ]fill|on[ ]top
-                      |for[ ](?:garnish|the[ ]rim)|as[ ]garnish|at[ ]least|if[ ]you)\b.*)
-    )[ ]*$""",
+_NOTE = re.compile(r"[ ]*(?:\((?P<brackets>[^()]*)\)|,[ ]*(?P<comma>[^,()]*))[ ]*$")
+_WORDS_AFTER = re.compile(
+    r"""(?<=\w)[ ]+(?P<note>(?:cut|peeled|muddled|sliced|chopped|crushed|grated|squeezed|chilled
+        |beaten|halved|quartered|diced|expressed|flamed|torn|slapped|floated|freshly|finely|lightly
+        |to[ ](?:top|taste|serve|fill|finish)|on[ ]top|for[ ](?:garnish|the[ ]rim)|as[ ]garnish
+        |if[ ]you|at[ ]least)\b.*)$""",
     re.IGNORECASE | re.VERBOSE,
 )
+_FLAVOURED = ("juice", "syrup", "liqueur", "bitters", "milk", "extract", "water", "puree", "pod")
+_CHANGING_LIST = """
+    alcohol alcoholic non free zero low no imitation mock flavoured flavored infused spiced smoked
+    sweet sweetened dry sparkling still red white black green pink blue gold golden dark light brown
+"""
+_CHANGING = frozenset(_CHANGING_LIST.split())
+"""Words that make something else of what follows them."""
 _MAKER_WORDS = 5
 """A maker and a label take no more words than this in front of a kind."""
 
@@ -60,13 +65,34 @@ class Match:
 
 
 def match_ingredient(text: str, tree: FamilyTree) -> Match:
-    """The ingredient a text names; trailing notes in brackets or after a comma are left out."""
-    return match_name(without_notes(text)[0], tree) or _suggest(text, tree)
+    """The ingredient a text names, notes in brackets or after a comma left out."""
+    found, _notes = find_name(text, tree)
+    return found or Match(None, None, 0.0, suggestions(text, tree))
+
+
+def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...]]:
+    """The ingredient a text names and the notes that trail its name, in their order.
+
+    Where nothing is found, every note is taken off.
+    """
+    stages = _stages(text)
+    for name, notes in stages:
+        found = _named(_words(name), tree, EXACT)
+        if found:
+            return found, notes
+    name, notes = stages[-1]
+    found = match_name(name, tree)
+    after = _WORDS_AFTER.search(name)
+    if found is None and after:
+        shorter = match_name(name[: after.start()], tree)
+        if shorter:
+            return shorter, (after["note"], *notes)
+    return found, notes
 
 
 def match_name(name: str, tree: FamilyTree) -> Match | None:
     """The ingredient of a bare name without notes, None where there is none."""
-    words = folded(name).strip(" .").split()
+    words = _words(name)
     if not words:
         return None
     return (
@@ -76,35 +102,36 @@ def match_name(name: str, tree: FamilyTree) -> Match | None:
     )
 
 
-def without_notes(text: str) -> tuple[str, tuple[str, ...]]:
-    """A text without the notes that trail it, and the notes in their order.
-
-    >>> without_notes("lime (ripe), cut into wedges")
-    ('lime', ('ripe', 'cut into wedges'))
-    """
-    notes: list[str] = []
-    rest = text.strip()
-    # A name may be a bracket and nothing else: then there is no name to keep.
-    while found := _TRAILING.search(rest):
-        note = found["brackets"] or found["comma"] or found["open"] or ""
-        if note.strip():
-            notes.insert(0, note.strip())
-        rest = rest[: found.start()].rstrip()
-    return rest, tuple(notes)
-
-
-def nearest_names(text: str, names: Iterable[str], limit: int = SUGGESTIONS) -> tuple[str, ...]:
-    """The names most like a text, best first."""
+def suggestions(text: str, tree: FamilyTree) -> tuple[str, ...]:
+    """The names of the three ingredients most like a text, best first."""
     from rapidfuzz import fuzz, process  # only a mistaken name pays for the import
 
-    by_folded = {folded(each): each for each in names}
-    found = process.extract(folded(text), by_folded.keys(), scorer=fuzz.WRatio, limit=limit)
-    return tuple(by_folded[match] for match, _score, _index in found)
+    wanted = folded(bare_name(text)[:LONGEST])
+    if not wanted:
+        return ()
+    found = process.extract(wanted, tree.by_name.keys(), scorer=fuzz.WRatio, limit=40)
+    keys = dict.fromkeys(tree.by_name[name] for name, _score, _index in found)
+    known = [tree.name(key) for key in keys if not tree[key].family]
+    return tuple(known[:SUGGESTIONS])
 
 
-def _suggest(text: str, tree: FamilyTree) -> Match:
-    names = (each.name for each in tree.ingredients.values() if not each.family)
-    return Match(None, None, 0.0, nearest_names(without_notes(text)[0] or text, names))
+def bare_name(text: str) -> str:
+    """A text without the notes that trail it, as it is where it is nothing but notes."""
+    return _stages(text)[-1][0] or text.strip()
+
+
+def _stages(text: str) -> list[tuple[str, tuple[str, ...]]]:
+    """A text with none, one, two … of its trailing notes taken off, and those notes."""
+    stages: list[tuple[str, tuple[str, ...]]] = [(text.strip()[:LONGEST], ())]
+    while found := _NOTE.search(stages[-1][0]):
+        rest, notes = stages[-1]
+        note = (found["brackets"] or found["comma"] or "").strip()
+        stages.append((rest[: found.start()].rstrip(), (note, *notes) if note else notes))
+    return stages
+
+
+def _words(name: str) -> list[str]:
+    return folded(name[:LONGEST]).strip(" .").split()
 
 
 def _named(words: list[str], tree: FamilyTree, confidence: float) -> Match | None:
@@ -133,37 +160,35 @@ def _without_adjectives(words: list[str], tree: FamilyTree) -> Match | None:
 
 
 def _after_a_maker(words: list[str], tree: FamilyTree) -> Match | None:
-    """A kind of drink after words that no ingredient uses: *Grey Ferry London dry gin*.
+    """A kind of drink after words that name nothing: *Grey Ferry London dry gin*.
 
-    The longest name wins. Words that some ingredient uses are never a maker:
-    *almond cream* is no cream.
+    The longest name wins. An ingredient or a flavour is never a maker: *almond
+    cream* is no cream and *vanilla gin* no gin.
     """
     for start in range(1, min(len(words), _MAKER_WORDS + 1)):
         found = _named(words[start:], tree, MAKER)
         if found and found.key is not None:
-            maker = words[:start]
-            if _has_a_maker(tree[found.key], tree) and not _uses_any(maker, tree):
-                return found
-            return None
+            made = _has_a_maker(tree[found.key]) and _may_be_a_maker(words[:start], tree)
+            return found if made else None
     return None
 
 
-def _has_a_maker(ingredient: Ingredient, tree: FamilyTree) -> bool:
+def _has_a_maker(ingredient: Ingredient) -> bool:
     """Whether it is bought as a maker's drink, and not as milk, butter or a mere grouping."""
     if ingredient.family or ingredient.unit != "ml":
         return False
     return (ingredient.abv_percent or 0.0) > 0.5 or len(folded(ingredient.name).split()) > 1
 
 
-def _uses_any(words: list[str], tree: FamilyTree) -> bool:
-    """Whether some ingredient's name has one of these words."""
-    return any(
-        f" {form} " in f" {name} "
-        for word in words
-        if len(word) > 2
-        for form in _forms(word)
-        for name in tree.by_name
-    )
+def _may_be_a_maker(words: list[str], tree: FamilyTree) -> bool:
+    """Whether no word is an ingredient, a flavour, or changes what the kind is."""
+    for word in words:
+        plain = word.strip(".,'&")
+        if plain in _CHANGING or any(form in tree.by_name for form in _forms(plain)):
+            return False
+        if any(f"{plain} {kind}" in tree.by_name for kind in _FLAVOURED):
+            return False
+    return True
 
 
 def _is_bitter(match: Match, tree: FamilyTree) -> bool:

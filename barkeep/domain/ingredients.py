@@ -153,6 +153,16 @@ class FamilyTree:
         return above
 
     @cached_property
+    def alcoholic(self) -> frozenset[str]:
+        """Keys of what is usually 1 % vol or stronger, or has kin above or below that is."""
+        strong = {key for key in self if (self[key].abv_percent or 0.0) >= 1.0}
+        return frozenset(
+            key
+            for key in self
+            if key in strong or self.ancestors(key) & strong or self.descendants(key) & strong
+        )
+
+    @cached_property
     def _confused(self) -> Mapping[str, Mapping[str, str]]:
         known: dict[str, dict[str, str]] = {}
         for pair in self.confusables:

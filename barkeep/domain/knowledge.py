@@ -9,10 +9,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
-from typing import Literal, get_args
+from typing import TYPE_CHECKING, Literal, get_args
 
 from barkeep.domain.ingredients import FamilyTree, Ingredient, with_own
 from barkeep.domain.specs import Spec
+
+if TYPE_CHECKING:
+    from barkeep.domain.substitution import SubstitutionGraph
 
 Scope = Literal["shaken", "stirred", "accent", "never_base"]
 SCOPES: tuple[Scope, ...] = get_args(Scope)
@@ -73,6 +76,13 @@ class Knowledge:
     none: tuple[NoStandIn, ...] = ()
     made_from: tuple[MadeFrom, ...] = ()
     classics: tuple[Spec, ...] = ()
+
+    @cached_property
+    def graph(self) -> SubstitutionGraph:
+        """The substitution graph, built when it is first asked for."""
+        from barkeep.domain.substitution import substitution_graph  # networkx is slow to import
+
+        return substitution_graph(self)
 
     @cached_property
     def none_because(self) -> Mapping[str, str]:

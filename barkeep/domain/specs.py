@@ -92,11 +92,5 @@ def base(spec: Spec, tree: FamilyTree) -> str | None:
 
 def _base_ml(lines: Sequence[Line], tree: FamilyTree) -> float:
     poured = [line for line in lines if line.quantity and tree[line.ingredient].unit == "ml"]
-    strong = [line for line in poured if is_alcoholic(line.ingredient, tree)]
+    strong = [line for line in poured if line.ingredient in tree.alcoholic]
     return max((line.quantity or 0.0 for line in strong or poured), default=0.0)
-
-
-def is_alcoholic(key: str, tree: FamilyTree) -> bool:
-    """Whether an ingredient, or anything below or above it, has a usual strength of 1 % or more."""
-    family = (key, *tree.ancestors(key), *tree.descendants(key))
-    return any((tree[each].abv_percent or 0.0) >= 1.0 for each in family)

@@ -19,7 +19,7 @@ from __future__ import annotations
 
 import heapq
 from collections.abc import Collection, Hashable, Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any, Generic, TypeAlias, TypeVar
 
@@ -28,7 +28,7 @@ import networkx as nx
 from barkeep.domain.knowledge import Knowledge, MadeFrom, StandIn
 
 STAND_IN_STEPS = 2
-"""How many stand-in steps a derivation may take by default."""
+"""How many stand-in steps a derivation may take."""
 
 Node = TypeVar("Node", bound=Hashable)
 Graph: TypeAlias = "nx.MultiDiGraph[Any]"
@@ -94,6 +94,7 @@ class SubstitutionGraph:
     """The networkx graph of one body of knowledge, and its steps by wanted key."""
 
     graph: Graph
+    _last_bounds: dict[str, Any] = field(default_factory=dict, repr=False, compare=False)
 
     @cached_property
     def kinds_below(self) -> Mapping[str, tuple[str, ...]]:
@@ -121,17 +122,24 @@ class SubstitutionGraph:
         """Key -> the recipes that make it."""
         return self._outgoing("made-from", lambda head, data: data["entry"])
 
-    def rules(self, steps: int = STAND_IN_STEPS) -> tuple[Rule[State], ...]:
+    @cached_property
+    def _rules(self) -> tuple[Rule[State], ...]:
         """Every step as a rule over (key, stand-in steps left); scopes are not looked at."""
-        return tuple(rule for left in range(steps + 1) for rule in self._rules_with(left))
+        steps = range(STAND_IN_STEPS + 1)
+        return tuple(rule for left in steps for rule in self._rules_with(left))
 
-    def bounds(self, owned: Collection[str], steps: int = STAND_IN_STEPS) -> dict[State, float]:
+    def bounds(self, owned: frozenset[str]) -> Mapping[State, float]:
         """The best closeness of every (key, steps left), every scope taken as met.
 
-        So it never lies below what a line in a drink can reach.
+        So it never lies below what a line in a drink can reach. What is owned
+        changes far less often than a question is asked, so the last is kept.
         """
-        leaves = [(key, left) for key in owned for left in range(steps + 1)]
-        return best_closeness(self.rules(steps), leaves)
+        if self._last_bounds.get("owned") != owned:
+            leaves = [(key, left) for key in owned for left in range(STAND_IN_STEPS + 1)]
+            found = best_closeness(self._rules, leaves)
+            self._last_bounds.update(owned=owned, found=found)
+        bounds: Mapping[State, float] = self._last_bounds["found"]
+        return bounds
 
     def _rules_with(self, left: int) -> Iterable[Rule[State]]:
         for key, kinds in self.kinds_below.items():

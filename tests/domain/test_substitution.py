@@ -7,7 +7,7 @@ from random import Random
 import pytest
 
 from barkeep.domain.derivations import Derivations, Want
-from barkeep.domain.substitution import Rule, best_closeness, substitution_graph
+from barkeep.domain.substitution import STAND_IN_STEPS, Rule, best_closeness, substitution_graph
 from tests.worlds import random_bar
 
 
@@ -81,7 +81,7 @@ def test_the_search_reaches_the_bound_where_nothing_is_scoped_or_confused(seed):
     scoped = any(entry.scope for entry in knowledge.stand_ins)
     for key in knowledge.tree:
         best = max((each.closeness for each in world.of(Want(key))), default=0.0)
-        bound = world.bound(key, world.steps)
+        bound = world.bound(key, STAND_IN_STEPS)
         assert best <= bound + 1e-12
         if not scoped and not knowledge.tree.confusables:
             assert best == pytest.approx(bound)

@@ -2,21 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal, get_args
 
-from barkeep.domain.answers import WITHIN, Within
-from barkeep.domain.answers.serves import Serves, Way, allows, most_serves
-from barkeep.domain.answers.sourcing import Sourcing, need, poured, thresholds
-from barkeep.domain.answers.supply import Pool, supply_of
+from barkeep.domain.answers import Within
+from barkeep.domain.answers.assessment import Assessment, assess, sourcing_for
+from barkeep.domain.answers.serves import Serves
+from barkeep.domain.answers.sourcing import Sourcing, need
 from barkeep.domain.answers.warnings import warnings_for
 from barkeep.domain.answers.words import why_met, why_missing
 from barkeep.domain.derivations import Derivation
 from barkeep.domain.inventory import Bottle
 from barkeep.domain.snapshot import Snapshot
 from barkeep.domain.specs import Line, Spec
-from barkeep.domain.substitution import substitution_graph
 
 Verdict = Literal["ready", "stand_in", "one_short", "short"]
 VERDICTS: tuple[Verdict, ...] = get_args(Verdict)
@@ -71,79 +69,6 @@ class Drink:
         return self.verdict in ("ready", "stand_in")
 
 
-@dataclass(frozen=True)
-class Assessment:
-    """A spec laid out against a supply: each required line with its derivations."""
-
-    spec: Spec
-    sourcing: Sourcing
-    serves: int
-    lines: tuple[Line, ...]
-    ways: tuple[tuple[Derivation, ...], ...]
-    supply: Mapping[Pool, float]
-
-    def most(self, only: Sequence[int] | None = None, *, exact: bool = False) -> Serves:
-        """The most serves of the lines numbered in `only` (all of them by default)."""
-        numbers = range(len(self.lines)) if only is None else only
-        return most_serves(self._poured_by(numbers, exact), self.supply)
-
-    def enough(self, only: Sequence[int] | None = None, *, exact: bool = False) -> bool:
-        """Whether those lines allow the serves asked for."""
-        numbers = range(len(self.lines)) if only is None else only
-        return allows(self._poured_by(numbers, exact), self.supply, self.serves)
-
-    def short_lines(self) -> tuple[int, ...]:
-        """The numbers of the lines that keep the drink from being made.
-
-        First every line that cannot be met even alone; then, where the rest
-        cannot be poured together, the first line whose absence lets them.
-        """
-        alone = [each for each in range(len(self.lines)) if not self.enough([each])]
-        kept = [each for each in range(len(self.lines)) if each not in alone]
-        while kept and not self.enough(kept):
-            dropped = next((each for each in kept if self._enough_without(kept, each)), kept[0])
-            alone.append(dropped)
-            kept.remove(dropped)
-        return tuple(sorted(alone))
-
-    def chosen(self, numbers: Sequence[int], *, exact: bool = False) -> tuple[Derivation, ...]:
-        """One derivation for each of those lines, the closest that leave the rest enough.
-
-        Where a line can only be poured from several together, its closest.
-        """
-        allowed = [self._allowed(each, exact) for each in numbers]
-        firsts = [derivations[:1] for derivations in allowed]
-        if self._pour_together(numbers, firsts):
-            return tuple(each[0] for each in firsts)
-        for place, derivations in enumerate(allowed):
-            for derivation in derivations:
-                trial = [*allowed[:place], [derivation], *allowed[place + 1 :]]
-                if self._pour_together(numbers, trial):
-                    allowed = trial
-                    break
-        return tuple(each[0] for each in allowed)
-
-    def _allowed(self, number: int, exact: bool) -> list[Derivation]:
-        return [each for each in self.ways[number] if each.exact or not exact]
-
-    def _pour_together(
-        self, numbers: Sequence[int], choices: Sequence[Sequence[Derivation]]
-    ) -> bool:
-        lines = [self._poured(each, some) for each, some in zip(numbers, choices, strict=True)]
-        return allows(lines, self.supply, self.serves)
-
-    def _enough_without(self, kept: list[int], number: int) -> bool:
-        return self.enough([each for each in kept if each != number])
-
-    def _poured_by(self, numbers: Iterable[int], exact: bool) -> list[list[Way]]:
-        return [self._poured(each, self._allowed(each, exact)) for each in numbers]
-
-    def _poured(self, number: int, derivations: Sequence[Derivation]) -> list[Way]:
-        limits = thresholds(self.spec)
-        line = self.lines[number]
-        return poured(line, derivations, limits, self.sourcing.supply, self.sourcing.tree)
-
-
 def tonight(snapshot: Snapshot, within: Within = "close", serves: int = 1) -> tuple[Drink, ...]:
     """Every spec's verdict for so many serves, best verdict first, then by name.
 
@@ -155,13 +80,6 @@ def tonight(snapshot: Snapshot, within: Within = "close", serves: int = 1) -> tu
     return tuple(sorted(drinks, key=_best_first))
 
 
-def sourcing_for(snapshot: Snapshot, within: Within) -> Sourcing:
-    """The search that answers for this snapshot's bottles."""
-    knowledge = snapshot.knowledge
-    graph = substitution_graph(knowledge)
-    return Sourcing(graph, knowledge.tree, supply_of(snapshot), WITHIN[within])
-
-
 def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 1) -> Drink:
     """One spec's verdict."""
     laid_out = assess(spec, sourcing, serves)
@@ -169,7 +87,7 @@ def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 
     short = () if exact or laid_out.enough() else laid_out.short_lines()
     missing = tuple(dict.fromkeys(laid_out.lines[each].ingredient for each in short))
     most = Serves(0.0) if short else laid_out.most(exact=exact)
-    answers = _answers(laid_out, snapshot, short, exact)
+    answers = _answers(laid_out, snapshot, sourcing, short, exact)
     return Drink(
         spec,
         _verdict(exact, missing),
@@ -179,14 +97,6 @@ def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 
         warnings_for(spec, answers, snapshot),
         answers,
     )
-
-
-def assess(spec: Spec, sourcing: Sourcing, serves: int = 1) -> Assessment:
-    """Lay a spec's required lines out against the supply."""
-    lines = spec.required_lines
-    ways = tuple(sourcing.ways_to(line, spec) for line in lines)
-    pools = sourcing.supply.pools(thresholds(spec))
-    return Assessment(spec, sourcing, serves, lines, ways, pools)
 
 
 def _verdict(exact: bool, missing: tuple[str, ...]) -> Verdict:
@@ -202,19 +112,23 @@ def _best_first(drink: Drink) -> tuple[int, int, str]:
 
 
 def _answers(
-    laid_out: Assessment, snapshot: Snapshot, short: tuple[int, ...], exact: bool
+    laid_out: Assessment,
+    snapshot: Snapshot,
+    sourcing: Sourcing,
+    short: tuple[int, ...],
+    exact: bool,
 ) -> tuple[LineAnswer, ...]:
     """Every line of the spec with what meets it, in the spec's order."""
-    kept = [each for each in range(len(laid_out.lines)) if each not in short]
+    kept = [each for each in laid_out.numbers if each not in short]
     chosen = dict(zip(kept, laid_out.chosen(kept, exact=exact), strict=True))
-    required = iter(range(len(laid_out.lines)))
+    required = iter(laid_out.numbers)
     answers = []
     for line in laid_out.spec.lines:
         if line.required:
             derivation = chosen.get(next(required))
         else:
-            derivation = next(iter(laid_out.sourcing.ways_to(line, laid_out.spec)), None)
-        answers.append(_answer(line, derivation, snapshot, laid_out.sourcing))
+            derivation = next(iter(sourcing.ways_to(line, laid_out.spec)), None)
+        answers.append(_answer(line, derivation, snapshot, sourcing))
     return tuple(answers)
 
 

@@ -3,8 +3,8 @@
 Each line has one or more ways to be met, each way draws amounts per serve
 from pools, and pools are shared. The most serves is a linear programme:
 the largest S for which every line's ways add up to S and no pool is drawn
-below nothing. Lines that share no pool are solved by a division each; the
-rest go to scipy's HiGHS.
+below nothing. Where there is no choice, or lines share no pool, a division
+settles it; the rest go to scipy's HiGHS.
 """
 
 from __future__ import annotations
@@ -22,7 +22,6 @@ SLACK = 1e-9
 class Way:
     """One way to meet a line: what it draws per serve from limited pools."""
 
-    closeness: float
     draws: Mapping[Pool, float]
 
 
@@ -63,15 +62,15 @@ def allows(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float], serves:
 def _plainly_allows(
     lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float], serves: float
 ) -> bool:
-    left = dict(supply)
+    drawn: dict[Pool, float] = {}
     for line in lines:
         for way in line:
-            if all(left.get(pool, 0.0) >= need * serves for pool, need in way.draws.items()):
+            after = {pool: drawn.get(pool, 0.0) + need * serves for pool, need in way.draws.items()}
+            if all(supply.get(pool, 0.0) >= each for pool, each in after.items()):
+                drawn.update(after)
                 break
         else:
             return False
-        for pool, need in way.draws.items():
-            left[pool] -= need * serves
     return True
 
 
@@ -97,9 +96,21 @@ def _groups_sharing_pools(lines: Sequence[Sequence[Way]]) -> list[list[Sequence[
 def _serves_of(group: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> Serves:
     if not all(group):
         return Serves(0.0)
+    if all(len(line) == 1 for line in group):
+        return _without_choice([line[0] for line in group], supply)
     if len(group) == 1 and _is_simple(group[0]):
         return _by_division(group[0], supply)
     return _by_programme(group, supply)
+
+
+def _without_choice(ways: Sequence[Way], supply: Mapping[Pool, float]) -> Serves:
+    drawn: dict[Pool, float] = {}
+    for way in ways:
+        for pool, need in way.draws.items():
+            drawn[pool] = drawn.get(pool, 0.0) + need
+    most = {pool: supply.get(pool, 0.0) / need for pool, need in drawn.items()}
+    first = min(most, key=lambda pool: (most[pool], pool))
+    return Serves(most[first], first)
 
 
 def _is_simple(line: Sequence[Way]) -> bool:

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import product as cross_product
 
 from barkeep.domain.answers.serves import Way
-from barkeep.domain.answers.supply import Pool, Stock, Supply
+from barkeep.domain.answers.supply import Supply
 from barkeep.domain.derivations import Derivation, Derivations, Want, scopes_of
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.specs import Line, Spec, role
@@ -52,11 +52,6 @@ class Sourcing:
             self._known[want] = self.derivations.of(want)
         return self._known[want]
 
-    def with_stock(self, stock: Stock) -> Sourcing:
-        """The same question with one more stock in the bar."""
-        supply = self.supply.plus(stock)
-        return replace(self, supply=supply, _known={})
-
 
 def need(line: Line, tree: FamilyTree) -> float:
     """How much of its ingredient a serve takes, in the ingredient's unit.
@@ -75,40 +70,48 @@ def thresholds(spec: Spec) -> tuple[float, ...]:
     return tuple(sorted(asked))
 
 
-def poured(
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """One derivation of a line, and the ways to pour a serve of it."""
+
+    derivation: Derivation
+    ways: tuple[Way, ...]
+
+
+def choices(
     line: Line,
-    derivations: Sequence[Derivation],
+    derivations: Iterable[Derivation],
     limits: tuple[float, ...],
     supply: Supply,
     tree: FamilyTree,
-) -> list[Way]:
-    """A line's derivations as ways that draw a serve's amounts from the pools.
+) -> tuple[Choice, ...]:
+    """A line's derivations with what a serve draws from the pools.
 
     With least strengths asked anywhere in the spec an ingredient falls into
     strength classes; each allowed class is then a way of its own.
     """
     amount = need(line, tree)
     lowest = _class_of(line.min_abv_percent, limits)
-    ways: list[Way] = []
-    for derivation in derivations:
-        per_serve = {
-            key: amount * each for key, each in derivation.draws.items() if key not in supply.always
-        }
-        for pools in _classes(per_serve, limits, lowest):
-            draws = {pool: per_serve[pool[0]] for pool in pools if per_serve[pool[0]] > 0.0}
-            ways.append(Way(derivation.closeness, draws))
-    return ways
+    return tuple(
+        Choice(each, tuple(_ways(each, amount, limits, lowest, supply))) for each in derivations
+    )
+
+
+def _ways(
+    derivation: Derivation, amount: float, limits: tuple[float, ...], lowest: int, supply: Supply
+) -> Iterator[Way]:
+    per_serve = {
+        key: amount * each
+        for key, each in derivation.draws.items()
+        if amount * each > 0.0 and key not in supply.always
+    }
+    if not limits:
+        yield Way({(key, 0): each for key, each in per_serve.items()})
+        return
+    allowed = range(lowest, len(limits) + 1)
+    for pools in cross_product(*([(key, each) for each in allowed] for key in per_serve)):
+        yield Way({pool: per_serve[pool[0]] for pool in pools})
 
 
 def _class_of(least: float | None, limits: tuple[float, ...]) -> int:
     return 0 if least is None else limits.index(least) + 1
-
-
-def _classes(
-    per_serve: Mapping[str, float], limits: tuple[float, ...], lowest: int
-) -> Iterator[tuple[Pool, ...]]:
-    if not limits:
-        yield tuple((key, 0) for key in per_serve)
-        return
-    allowed = range(lowest, len(limits) + 1)
-    yield from cross_product(*([(key, each) for each in allowed] for key in per_serve))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from barkeep.domain.answers.makeable import sourcing_for
+from barkeep.domain.answers.assessment import sourcing_for
 from barkeep.domain.answers.sourcing import Sourcing, need
 from barkeep.domain.answers.words import path_in_words, plain_amount
 from barkeep.domain.derivations import Derivation, Derivations, Make, Want

@@ -14,10 +14,10 @@ from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from barkeep.domain.answers import Within
-from barkeep.domain.answers.makeable import Assessment, assess, sourcing_for
-from barkeep.domain.answers.sourcing import Sourcing, thresholds
-from barkeep.domain.answers.supply import purchase
-from barkeep.domain.derivations import Derivation, Want, closest_first
+from barkeep.domain.answers.assessment import Assessment, assess, sourcing_for
+from barkeep.domain.answers.sourcing import Choice, Sourcing, choices, thresholds
+from barkeep.domain.answers.supply import Supply, purchase
+from barkeep.domain.derivations import Derivation, Want
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.snapshot import Snapshot
 from barkeep.errors import spoken_list
@@ -94,8 +94,10 @@ class _Market:
 
     def candidate(self, key: str) -> Candidate:
         """What buying one ordinary bottle of it would do."""
-        after = self.sourcing.with_stock(purchase(key, self.tree))
-        tried = [self._after(each, key, after) for each in self._touched.get(key, ())]
+        touched = self._touched.get(key, ())
+        supply = self.sourcing.supply
+        after = supply.plus(purchase(key, self.tree)) if touched else supply
+        tried = [self._after(each, key, after) for each in touched]
         turned = [each for each in tried if each.enough()]
         unlocks = tuple(each.spec.name for each in turned)
         exactly = tuple(each.spec.name for each in turned if each.enough(exact=True))
@@ -111,9 +113,7 @@ class _Market:
         for spec in self.snapshot.all_specs:
             laid_out = assess(spec, self.sourcing)
             if not laid_out.enough():
-                lines = range(len(laid_out.lines))
-                alone = tuple(each for each in lines if not laid_out.enough([each]))
-                found.append(_Failing(laid_out, alone))
+                found.append(_Failing(laid_out, laid_out.alone_short()))
         return tuple(found)
 
     @cached_property
@@ -124,7 +124,7 @@ class _Market:
         """
         touched: dict[str, list[_Failing]] = {}
         for failing in self._failing:
-            lines = failing.alone or tuple(range(len(failing.laid_out.lines)))
+            lines = failing.alone or failing.laid_out.numbers
             bearing = [self._bearing_on(failing, each) for each in lines]
             keys = set.intersection(*bearing) if failing.alone else set().union(*bearing)
             for key in keys:
@@ -149,7 +149,7 @@ class _Market:
     def _bearing_on(self, failing: _Failing, number: int) -> set[str]:
         """Keys of which a purchase could help a line: a new way to it, or more of an old one."""
         laid_out = failing.laid_out
-        drawn = {key for each in laid_out.ways[number] for key in each.draws}
+        drawn = {key for each in laid_out.choices[number] for key in each.derivation.draws}
         return drawn | self._ways_buying(laid_out, number).keys()
 
     def _ways_buying(
@@ -165,17 +165,21 @@ class _Market:
             self._bought[want] = ways
         return self._bought[want]
 
-    def _after(self, failing: _Failing, key: str, after: Sourcing) -> Assessment:
+    def _after(self, failing: _Failing, key: str, after: Supply) -> Assessment:
         """The spec laid out once more with the purchase in the bar."""
         before = failing.laid_out
-        numbers = range(len(before.lines))
-        ways = tuple(self._widened(before, each, key) for each in numbers)
-        supply = after.supply.pools(thresholds(before.spec))
-        return replace(before, sourcing=after, ways=ways, supply=supply)
+        some = tuple(
+            before.widened(each, self._bought_choices(before, each, key, after))
+            for each in before.numbers
+        )
+        return replace(before, choices=some, supply=after.pools(thresholds(before.spec)))
 
-    def _widened(self, before: Assessment, number: int, key: str) -> tuple[Derivation, ...]:
+    def _bought_choices(
+        self, before: Assessment, number: int, key: str, after: Supply
+    ) -> tuple[Choice, ...]:
         bought = self._ways_buying(before, number).get(key, ())
-        return closest_first((*before.ways[number], *bought))
+        line = before.lines[number]
+        return choices(line, bought, thresholds(before.spec), after, self.tree)
 
 
 def _why(

@@ -12,7 +12,7 @@ from barkeep.domain.answers.serves import Way, most_serves
 
 
 def ways(*pools: str, need: float) -> list[Way]:
-    return [Way(1.0, {(pool, 0): need}) for pool in pools]
+    return [Way({(pool, 0): need}) for pool in pools]
 
 
 def test_lines_that_share_a_bottle_share_its_volume():
@@ -31,7 +31,7 @@ def test_a_line_with_a_choice_leaves_the_shared_bottle_to_the_other():
 
 
 def test_what_is_always_there_limits_nothing():
-    free = most_serves([[Way(1.0, {})]], {})
+    free = most_serves([[Way({})]], {})
     assert math.isinf(free.most)
     assert free.whole is None
 
@@ -47,7 +47,7 @@ def test_the_first_to_run_out_is_named():
 
 
 def test_a_recipe_draws_on_both_of_its_inputs():
-    orgeat = Way(1.0, {("almonds", 0): 4.0, ("flower water", 0): 0.5})
+    orgeat = Way({("almonds", 0): 4.0, ("flower water", 0): 0.5})
     supply = {("almonds", 0): 40.0, ("flower water", 0): 2.0}
     found = most_serves([[orgeat]], supply)
     assert found.most == pytest.approx(4.0)

@@ -1,0 +1,118 @@
+"""One spec laid out against what there is: which lines are met, together and alone."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+
+from barkeep.domain.answers import WITHIN, Within
+from barkeep.domain.answers.serves import Serves, Way, allows, most_serves
+from barkeep.domain.answers.sourcing import Choice, Sourcing, choices, thresholds
+from barkeep.domain.answers.supply import Pool, supply_of
+from barkeep.domain.derivations import Derivation
+from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.specs import Line, Spec
+
+
+@dataclass(frozen=True)
+class Assessment:
+    """A spec's required lines with the choices for each, for so many serves."""
+
+    spec: Spec
+    serves: int
+    lines: tuple[Line, ...]
+    choices: tuple[tuple[Choice, ...], ...]
+    supply: Mapping[Pool, float]
+
+    @property
+    def numbers(self) -> range:
+        """The numbers of the required lines."""
+        return range(len(self.lines))
+
+    def most(self, *, exact: bool = False) -> Serves:
+        """The most serves of all lines together."""
+        return most_serves(self._ways(self.numbers, exact), self.supply)
+
+    def enough(self, only: Iterable[int] | None = None, *, exact: bool = False) -> bool:
+        """Whether the lines numbered in `only` (all by default) allow the serves asked for."""
+        numbers = self.numbers if only is None else only
+        return allows(self._ways(numbers, exact), self.supply, self.serves)
+
+    def alone_short(self) -> tuple[int, ...]:
+        """The numbers of the lines that cannot be met even alone."""
+        return tuple(each for each in self.numbers if not self.enough([each]))
+
+    def short_lines(self) -> tuple[int, ...]:
+        """The numbers of the lines that keep the drink from being made.
+
+        First every line that cannot be met even alone; then, where the rest
+        cannot be poured together, the first line whose absence lets them.
+        """
+        short = list(self.alone_short())
+        kept = [each for each in self.numbers if each not in short]
+        while kept and not self.enough(kept):
+            dropped = next((each for each in kept if self._enough_without(kept, each)), kept[0])
+            short.append(dropped)
+            kept.remove(dropped)
+        return tuple(sorted(short))
+
+    def chosen(self, numbers: Sequence[int], *, exact: bool = False) -> tuple[Derivation, ...]:
+        """One derivation for each of those lines, the closest that leave the rest enough.
+
+        Where a line can only be poured from several together, its closest.
+        """
+        allowed = [self._allowed(each, exact) for each in numbers]
+        firsts = [some[:1] for some in allowed]
+        if self._pour_together(firsts):
+            allowed = firsts
+        else:
+            for place, some in enumerate(allowed):
+                for choice in some:
+                    trial = [*allowed[:place], [choice], *allowed[place + 1 :]]
+                    if self._pour_together(trial):
+                        allowed = trial
+                        break
+        return tuple(some[0].derivation for some in allowed)
+
+    def widened(self, number: int, more: Iterable[Choice]) -> tuple[Choice, ...]:
+        """A line's choices with more of them, in the order they are offered."""
+        both = (*self.choices[number], *more)
+        return tuple(sorted(both, key=lambda choice: choice.derivation.rank))
+
+    def _enough_without(self, kept: list[int], number: int) -> bool:
+        return self.enough([each for each in kept if each != number])
+
+    def _pour_together(self, some: Sequence[Sequence[Choice]]) -> bool:
+        lines = [[way for choice in each for way in choice.ways] for each in some]
+        return allows(lines, self.supply, self.serves)
+
+    def _allowed(self, number: int, exact: bool) -> list[Choice]:
+        return [each for each in self.choices[number] if each.derivation.exact or not exact]
+
+    def _ways(self, numbers: Iterable[int], exact: bool) -> list[list[Way]]:
+        return [
+            [way for choice in self._allowed(each, exact) for way in choice.ways]
+            for each in numbers
+        ]
+
+
+def sourcing_for(snapshot: Snapshot, within: Within) -> Sourcing:
+    """The search that answers for this snapshot's bottles."""
+    knowledge = snapshot.knowledge
+    return Sourcing(knowledge.graph, knowledge.tree, supply_of(snapshot), WITHIN[within])
+
+
+def assess(spec: Spec, sourcing: Sourcing, serves: int = 1) -> Assessment:
+    """Lay a spec's required lines out against the supply."""
+    limits = thresholds(spec)
+    supply = sourcing.supply
+    return Assessment(
+        spec,
+        serves,
+        spec.required_lines,
+        tuple(
+            choices(line, sourcing.ways_to(line, spec), limits, supply, sourcing.tree)
+            for line in spec.required_lines
+        ),
+        supply.pools(limits),
+    )

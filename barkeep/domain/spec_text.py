@@ -1,0 +1,267 @@
+"""Specs as plain text: read with located problems, and written so that they read back.
+
+A spec is its name, then a line for each ingredient and, if wanted, *Glass:*,
+*Ice:*, *Garnish:*, *Notes:* and *Riff of:*; after an empty line comes the
+method. Several specs in one text are parted by a line of dashes or by two
+empty lines.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field, replace
+from decimal import Decimal
+
+from barkeep.domain.amounts import amount_at_start, show_number
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.spec_lines import LineReading, ReadLine, as_line, read_line
+from barkeep.domain.specs import Line, Spec
+from barkeep.domain.technique import begins_a_method, technique_of
+from barkeep.errors import Problem
+
+_NEWLINE = re.compile(r"\r\n|\r|\n")
+_RULE = re.compile(r"-{3,}|={3,}")
+_HEADER = re.compile(
+    r"\s*(?P<name>glass(?:ware)?|ice|garnish|notes?|riff of|method|instructions)\s*:"
+    r"\s*(?P<value>.*)",
+    re.IGNORECASE,
+)
+_BETWEEN = re.compile(r"\s*(?:,|&|\+|;|\band\b)\s*", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class ReadSpec:
+    """One spec of a text as it was read. `spec` is None where there are problems."""
+
+    spec: Spec | None
+    name: str
+    lines: tuple[ReadLine, ...]
+    method: str
+    glass: str
+    problems: tuple[Problem, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Row:
+    """One line of the text; numbers count from 1."""
+
+    number: int
+    text: str
+
+    @property
+    def empty(self) -> bool:
+        return not self.text.strip()
+
+
+@dataclass
+class _Reading:
+    """A spec while its rows are gone through."""
+
+    tree: FamilyTree
+    name: str = ""
+    lines: list[ReadLine] = field(default_factory=list)
+    method: list[str] = field(default_factory=list)
+    headers: dict[str, list[str]] = field(default_factory=dict)
+    problems: list[Problem] = field(default_factory=list)
+
+
+def read_specs(text: str, tree: FamilyTree) -> tuple[ReadSpec, ...]:
+    """Every spec of a text, in order. Never raises: what is wrong is in each spec's problems."""
+    return tuple(_read_one(rows, tree) for rows in _blocks(text))
+
+
+def _blocks(text: str) -> Iterator[list[_Row]]:
+    """The rows of each spec, without the empty ones around them."""
+    rows: list[_Row] = []
+    for number, line in enumerate(_NEWLINE.split(text.removeprefix("\ufeff")), 1):
+        row = _Row(number, line)
+        parted = _RULE.fullmatch(line.strip()) or (row.empty and rows and rows[-1].empty)
+        if parted:
+            yield from _trimmed(rows)
+            rows = []
+        elif rows or not row.empty:
+            rows.append(row)
+    yield from _trimmed(rows)
+
+
+def _trimmed(rows: list[_Row]) -> Iterator[list[_Row]]:
+    while rows and rows[-1].empty:
+        rows = rows[:-1]
+    if rows:
+        yield rows
+
+
+def _read_one(rows: Sequence[_Row], tree: FamilyTree) -> ReadSpec:
+    reading = _Reading(tree)
+    rest = _take_name(reading, rows)
+    in_method = False
+    for row in rest:
+        header = _HEADER.fullmatch(row.text)
+        if header and header["name"].casefold() not in ("method", "instructions"):
+            _take_header(reading, header)
+        elif header or in_method:
+            in_method = True
+            reading.method.append(header["value"] if header else row.text)
+        elif row.empty:
+            in_method = bool(reading.lines)
+        else:
+            in_method = _take_line(reading, row)
+    return _finished(reading, rows[0])
+
+
+def _take_name(reading: _Reading, rows: Sequence[_Row]) -> Sequence[_Row]:
+    """The name is the first row, unless that is plainly something else."""
+    first = rows[0]
+    if _HEADER.fullmatch(first.text) or _is_a_line(first.text, reading.tree):
+        message = "a spec begins with the name of the drink on a line of its own"
+        reading.problems.append(Problem(first.number, 1, message))
+        return rows
+    reading.name = " ".join(first.text.split())
+    return rows[1:]
+
+
+def _is_a_line(text: str, tree: FamilyTree) -> bool:
+    """Whether a text has a number, a unit and a known ingredient."""
+    if not any(mark.isnumeric() for mark in text[:20]):
+        return False
+    line = read_line(text, tree).line
+    return line.ingredient is not None and line.unit not in (None, "each")
+
+
+def _take_header(reading: _Reading, header: re.Match[str]) -> None:
+    name, value = header["name"].casefold(), " ".join(header["value"].split())
+    name = {"note": "notes", "glassware": "glass"}.get(name, name)
+    if name == "garnish" and value:
+        _take_garnish(reading, value)
+    elif value:
+        reading.headers.setdefault(name, []).append(value)
+
+
+def _take_garnish(reading: _Reading, value: str) -> None:
+    """Garnishes that are ingredients become lines; anything else is kept as a note."""
+    for text, read in _garnishes(value, reading.tree):
+        if read.complaints:
+            reading.headers.setdefault("notes", []).append(f"Garnish: {text}")
+        else:
+            reading.lines.append(replace(read.line, text=f"Garnish: {read.line.text}"))
+
+
+def _garnishes(value: str, tree: FamilyTree) -> Sequence[tuple[str, LineReading]]:
+    """The garnishes of one line: all of it where that is one, else its parts."""
+    whole = read_line(value, tree, garnish=True)
+    if not whole.complaints:
+        return [(value, whole)]
+    parts = [(part, read_line(part, tree, garnish=True)) for part in _BETWEEN.split(value) if part]
+    return parts if any(not read.complaints for _, read in parts) else [(value, whole)]
+
+
+def _take_line(reading: _Reading, row: _Row) -> bool:
+    """Take a line in; whether it turned out to begin the method instead."""
+    read = read_line(row.text, reading.tree)
+    if read.complaints and reading.lines and begins_a_method(row.text):
+        reading.method.append(row.text)
+        return True
+    reading.lines.append(read.line)
+    for complaint in read.complaints:
+        reading.problems.append(Problem(row.number, complaint.at + 1, complaint.message))
+    return False
+
+
+def _finished(reading: _Reading, first: _Row) -> ReadSpec:
+    headers = {name: values[-1] for name, values in reading.headers.items()}
+    method = _joined(reading.method)
+    lines = tuple(line for each in reading.lines if (line := as_line(each)))
+    if not any(line.required for line in lines) and not reading.problems:
+        message = "a spec needs at least one line such as “60 ml London dry gin”"
+        reading.problems.append(Problem(first.number, 1, message))
+    spec = Spec(
+        reading.name,
+        lines,
+        method,
+        technique_of(method),
+        headers.get("glass", ""),
+        headers.get("ice", ""),
+        "\n".join(reading.headers.get("notes", ())),
+        headers.get("riff of"),
+    )
+    return ReadSpec(
+        None if reading.problems else spec,
+        reading.name,
+        tuple(reading.lines),
+        method,
+        spec.glass,
+        tuple(reading.problems),
+    )
+
+
+def _joined(rows: Sequence[str]) -> str:
+    """A method's rows: paragraphs parted by one empty line, no space at the ends."""
+    return re.sub(r"\n{2,}", "\n\n", "\n".join(" ".join(row.split()) for row in rows)).strip()
+
+
+def write_spec(spec: Spec, tree: FamilyTree) -> str:
+    """A spec as text that `read_specs` reads back.
+
+    A line's own text is kept where it says what the line says; otherwise the
+    line is written anew from its fields.
+    """
+    head = [spec.name]
+    if spec.riff_of:
+        head.append(f"Riff of: {spec.riff_of}")
+    head += [line_text(line, tree) for line in spec.lines]
+    for name, value in (("Glass", spec.glass), ("Ice", spec.ice)):
+        if value:
+            head.append(f"{name}: {value}")
+    head += [f"Notes: {note}" for note in spec.notes.splitlines() if note.strip()]
+    text = "\n".join(head)
+    return f"{text}\n\n{spec.method}\n" if spec.method else f"{text}\n"
+
+
+def write_specs(specs: Sequence[Spec], tree: FamilyTree) -> str:
+    """Several specs as one text."""
+    return "---\n".join(write_spec(spec, tree) for spec in specs)
+
+
+def line_text(line: Line, tree: FamilyTree) -> str:
+    """A line as text that reads back to it: as it was written, or else composed anew."""
+    return line.text if _reads_back(line, tree) else composed(line, tree)
+
+
+def composed(line: Line, tree: FamilyTree) -> str:
+    """A line's text made from its fields."""
+    words = [_amount_text(line), tree.name(line.ingredient)]
+    text = " ".join(word for word in words if word)
+    if line.note:
+        text += f", {line.note}" if not re.search(r"[,()]", line.note) else f" ({line.note})"
+    if line.min_abv_percent is not None:
+        text += f" (at least {line.min_abv_percent:g} %)"
+    if line.optional:
+        text += " (optional)"
+    return f"Garnish: {text}" if line.garnish else text
+
+
+def _amount_text(line: Line) -> str:
+    if line.amount is None:
+        return ""
+    high = "" if line.amount_high is None else f"-{_exact(line.amount_high)}"
+    unit = "" if line.unit in (None, "each") else f" {str(line.unit).replace('_', ' ')}"
+    return f"{_exact(line.amount)}{high}{unit}"
+
+
+def _exact(value: float) -> str:
+    """A number that reads back to the very same."""
+    shown = show_number(value, fractions=True)
+    read = amount_at_start(shown)
+    return shown if read and read.value == value else f"{Decimal(repr(value)):f}"
+
+
+def _reads_back(line: Line, tree: FamilyTree) -> bool:
+    header = _HEADER.fullmatch(line.text)
+    if header and header["name"].casefold() == "garnish":
+        read = read_line(header["value"], tree, garnish=True)
+        again = replace(read.line, text=line.text)
+    else:
+        read = read_line(line.text, tree)
+        again = read.line
+    return not read.complaints and as_line(again) == line
