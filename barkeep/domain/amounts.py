@@ -239,9 +239,9 @@ def spaced(text: str) -> str:
 
 def _three_digits(value: float) -> str:
     """A decimal with three digits that count, never an exponent, whole digits all kept."""
-    if value == 0.0:
+    if value < 1e-6:
         return "0"
-    places = max(0, 2 - math.floor(math.log10(abs(value))))
+    places = min(6, max(0, 2 - math.floor(math.log10(value))))
     shown = f"{value:.{places}f}"
     return shown.rstrip("0").rstrip(".") if "." in shown else shown
 

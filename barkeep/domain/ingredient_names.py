@@ -26,7 +26,7 @@ _ADJECTIVES_LIST = """
     fresh freshly squeezed pressed brewed ground grated cut picked peeled chopped sliced chilled
     cold cool iced hot warm strong good quality high fine best large small medium big thin thick
     long short heavy scant generous level heaped ripe raw homemade house made organic unwaxed washed
-    whole clear plain pure real few your favourite favorite of the
+    whole clear plain pure real few your favourite favorite of the well
 """
 _ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 """Words in front of a name that leave it the same ingredient (*common practice*)."""
@@ -81,6 +81,8 @@ def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...
         if found:
             return found, notes
     name, notes = stages[-1]
+    if all(word in _ADJECTIVES for word in _words(name)):
+        return match_name(text.replace(",", " "), tree), ()  # "cold, fresh lime juice"
     found = match_name(name, tree)
     after = _WORDS_AFTER.search(name)
     if found is None and after:
@@ -109,7 +111,7 @@ def suggestions(text: str, tree: FamilyTree) -> tuple[str, ...]:
     wanted = folded(bare_name(text)[:LONGEST])
     if not wanted:
         return ()
-    found = process.extract(wanted, tree.by_name.keys(), scorer=fuzz.WRatio, limit=40)
+    found = process.extract(wanted, tree.by_name.keys(), scorer=fuzz.token_ratio, limit=40)
     keys = dict.fromkeys(tree.by_name[name] for name, _score, _index in found)
     known = [tree.name(key) for key in keys if not tree[key].family]
     return tuple(known[:SUGGESTIONS])

@@ -215,7 +215,8 @@ def write_spec(spec: Spec, tree: FamilyTree) -> str:
             head.append(f"{name}: {value}")
     head += [f"Notes: {note}" for note in spec.notes.splitlines() if note.strip()]
     text = "\n".join(head)
-    return f"{text}\n\n{spec.method}\n" if spec.method else f"{text}\n"
+    method = _joined(spec.method.split("\n"))
+    return f"{text}\n\n{method}\n" if method else f"{text}\n"
 
 
 def write_specs(specs: Sequence[Spec], tree: FamilyTree) -> str:

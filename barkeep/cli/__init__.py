@@ -1,0 +1,29 @@
+"""The command line: one module a command, each a thin adapter over a use case."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from barkeep.cli.arguments import parse
+from barkeep.cli.faults import run_guarded
+
+__all__ = ["main"]
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run one command, or the desktop where none is named; the process's exit status.
+
+    0 done, 1 the input cannot be used, 2 the command cannot be understood,
+    3 the desktop cannot start here, 70 a fault of the program.
+    """
+    return run_guarded(lambda: _run(argv))
+
+
+def _run(argv: Sequence[str] | None) -> int:
+    arguments = parse(argv)
+    if arguments.command is None:
+        from barkeep.cli.start_desktop import start  # looks for Qt, which commands never need
+
+        return start(arguments)
+    status: int = arguments.run(arguments)
+    return status

@@ -1,0 +1,119 @@
+"""What may be written after `barkeep`, and which module answers it."""
+
+from __future__ import annotations
+
+import argparse
+import re
+import sys
+from collections.abc import Sequence
+from dataclasses import dataclass
+from importlib import import_module
+
+from barkeep import __version__
+
+
+@dataclass(frozen=True, slots=True)
+class Command:
+    """A command's name, the module that holds it, and what it is for."""
+
+    name: str
+    module: str
+    help: str
+
+
+COMMANDS = (
+    Command("tonight", "tonight", "what can be made tonight, and what is missing"),
+    Command("next-bottle", "next_bottle", "which one bottle to buy next"),
+    Command("stand-in", "stand_in", "what may replace an ingredient, and how close it is"),
+    Command("bottles", "bottles", "every bottle with its level"),
+    Command("pantry", "pantry", "what is counted by the piece or weighed"),
+    Command("count", "count", "write down a measured level"),
+    Command("receive", "receive", "put a bottle of a known product on the shelf"),
+    Command("history", "history", "what happened to a bottle"),
+    Command("spec", "spec", "read, add, show and list specs"),
+    Command("import", "import_bottles", "take in bottles from a CSV file"),
+    Command("sample", "sample", "write the sample bar to a file"),
+    Command("undo", "undo", "take the last change back"),
+    Command("redo", "redo", "do again what was undone last"),
+)
+
+EXAMPLES = """\
+Without a command the desktop opens.
+
+examples:
+  barkeep --sample tonight
+  barkeep --bar home.barkeep count "Lamp Room dry gin" 0.4
+  barkeep --bar home.barkeep import bottles.csv
+"""
+
+
+class Arguments(argparse.Namespace):
+    """What was written, checked. Commands add their own names."""
+
+    command: str | None
+    bar: str | None
+    sample: bool
+    json: bool
+
+
+def parse(argv: Sequence[str] | None = None) -> Arguments:
+    """Read the arguments; leaves with status 2 where they cannot be understood."""
+    written = list(sys.argv[1:] if argv is None else argv)
+    parser = argparse.ArgumentParser(
+        prog="barkeep",
+        description="Know what is in a home bar, what it can make, what stands in, "
+        "and what to buy next.",
+        epilog=EXAMPLES,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+        parents=[common_options()],
+    )
+    parser.add_argument("--version", action="version", version=f"barkeep {__version__}")
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND", title="commands")
+    for command in COMMANDS:
+        described = f"{command.help[:1].upper()}{command.help[1:]}."
+        own = commands.add_parser(
+            command.name, help=command.help, description=described, parents=[common_options()]
+        )
+        if command.name in written:  # the other modules need not be imported
+            import_module(f"barkeep.cli.{command.module}").configure(own)
+    arguments = parser.parse_args(written, Arguments(bar=None, sample=False, json=False))
+    if arguments.bar is not None and arguments.sample:
+        parser.error("--bar and --sample name two different bars")
+    return arguments
+
+
+def whole_number(text: str) -> int:
+    """A whole number from 1, for argparse."""
+    if not re.fullmatch(r"0*[1-9][0-9]{0,8}", text):
+        raise argparse.ArgumentTypeError(f"“{text}” is not a whole number from 1")
+    return int(text)
+
+
+def add_within(parser: argparse.ArgumentParser) -> None:
+    """The least closeness a stand-in may have."""
+    parser.add_argument(
+        "--within",
+        choices=("exact", "close", "loose"),
+        default="close",
+        help="the least closeness of a stand-in: exact (1), close (0.8, the default), loose (0.6)",
+    )
+
+
+def common_options() -> argparse.ArgumentParser:
+    """The options that may stand before or after the command.
+
+    Left out they set nothing, so that the command's parser does not undo what
+    was written before it.
+    """
+    common = argparse.ArgumentParser(add_help=False, argument_default=argparse.SUPPRESS)
+    which = common.add_argument_group("which bar")
+    which.add_argument(
+        "--bar",
+        metavar="FILE-or-URL",
+        help="the bar to use (default: the one in your data folder); a new file is a new bar",
+    )
+    which.add_argument(
+        "--sample", action="store_true", help="use a throw-away copy of the sample bar"
+    )
+    common.add_argument("--json", action="store_true", help="print one JSON object")
+    return common

@@ -1,0 +1,70 @@
+"""Open the bar that a command is about."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from barkeep.application import paths, sample
+from barkeep.application.bar import Bar
+from barkeep.application.knowledge import shipped
+from barkeep.cli.arguments import Arguments
+from barkeep.cli.faults import complain
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.errors import UnreadableFile
+
+STDIN = "-"
+
+
+@contextmanager
+def opened_bar(arguments: Arguments) -> Iterator[Bar]:
+    """The bar named by `--bar` or `--sample`, or else the one in the data folder.
+
+    A new bar is begun where there is none, and said so. Raises a `UserError`
+    where it cannot be opened.
+    """
+    if arguments.sample:
+        with sample.throw_away_copy() as path, Bar.open(path) as bar:
+            yield bar
+        return
+    location = arguments.bar or paths.default_bar()
+    is_new = "://" not in str(location) and not Path(location).expanduser().exists()
+    with Bar.open(location) as bar:
+        if is_new:
+            complain(f"a new bar was begun in {bar.path}.")
+        yield bar
+
+
+def known_ingredients(arguments: Arguments) -> FamilyTree:
+    """The family tree of the bar that is named, or of none where there is none yet.
+
+    For what only reads a text: no bar is begun for that.
+    """
+    if arguments.bar is None and (arguments.sample or not paths.default_bar().exists()):
+        return shipped().tree
+    with opened_bar(arguments) as bar:
+        return bar.snapshot.knowledge.tree
+
+
+def read_file(name: str) -> str:
+    """The text of a file, or of stdin for `-`. Raises `UnreadableFile`."""
+    try:
+        if name == STDIN:
+            # Bytes, so that the terminal's encoding does not matter.
+            content = sys.stdin.buffer.read() if hasattr(sys.stdin, "buffer") else None
+            return sys.stdin.read() if content is None else content.decode("utf-8-sig")
+        return Path(name).expanduser().read_bytes().decode("utf-8-sig")
+    except UnicodeDecodeError:
+        raise UnreadableFile(shown_name(name), "it is not UTF-8 text") from None
+    except FileNotFoundError:
+        raise UnreadableFile(shown_name(name), "there is no such file") from None
+    except (OSError, ValueError) as error:
+        reason = getattr(error, "strerror", None) or "it cannot be read"
+        raise UnreadableFile(shown_name(name), reason[:1].lower() + reason[1:]) from None
+
+
+def shown_name(name: str) -> str:
+    """What to call a file in a message."""
+    return "standard input" if name == STDIN else name

@@ -1,0 +1,59 @@
+"""`barkeep pantry`: what is counted by the piece or weighed, such as fruit, eggs and sugar."""
+
+from __future__ import annotations
+
+import argparse
+
+from barkeep.cli.arguments import Arguments
+from barkeep.cli.bar_source import opened_bar
+from barkeep.cli.output import iso, print_json, rounded
+from barkeep.cli.table import table
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.inventory import Bottle
+from barkeep.domain.measures import show_quantity
+
+
+def configure(parser: argparse.ArgumentParser) -> None:
+    """Its arguments."""
+    parser.set_defaults(run=run)
+
+
+def run(arguments: Arguments) -> int:
+    """Print what is not poured."""
+    with opened_bar(arguments) as bar:
+        snapshot = bar.snapshot
+    tree = snapshot.knowledge.tree
+    kept = [each for each in snapshot.bottles if each.product.unit != "ml"]
+    if arguments.json:
+        print_json({"pantry": [_entry_json(each, tree) for each in kept]})
+        return 0
+    head = ("id", "product", "ingredient", "level", "of", "use by")
+    print(table(head, [_entry_row(each, tree) for each in kept], right="rllrr"))
+    return 0
+
+
+def _entry_json(bottle: Bottle, tree: FamilyTree) -> dict[str, object]:
+    product = bottle.product
+    return {
+        "id": bottle.id,
+        "product": product.title,
+        "ingredient": tree.name(product.ingredient),
+        "unit": product.unit,
+        "size": rounded(product.size, 2),
+        "level": rounded(bottle.level.amount, 2),
+        "opened": iso(bottle.level.opened),
+        "use_by": iso(bottle.use_by),
+        "price": rounded(product.price, 2),
+    }
+
+
+def _entry_row(bottle: Bottle, tree: FamilyTree) -> tuple[str, ...]:
+    product = bottle.product
+    return (
+        str(bottle.id),
+        product.title,
+        tree.name(product.ingredient),
+        show_quantity(bottle.level.amount, product.unit),
+        show_quantity(product.size, product.unit),
+        iso(bottle.use_by) or "",
+    )

@@ -1,0 +1,56 @@
+"""`barkeep receive`: put a bottle of a known product on the shelf."""
+
+from __future__ import annotations
+
+import argparse
+from datetime import date
+
+from barkeep.application.finding import find_product
+from barkeep.cli.arguments import Arguments
+from barkeep.cli.bar_source import opened_bar
+from barkeep.cli.output import iso, print_json, rounded
+from barkeep.domain.measures import parse_level, show_quantity
+
+
+def configure(parser: argparse.ArgumentParser) -> None:
+    """Its arguments."""
+    parser.add_argument("product", metavar="PRODUCT", help="its maker and name")
+    parser.add_argument("--level", metavar="LEVEL", help="what is in it (default: it is full)")
+    parser.add_argument("--made", type=_day, metavar="DAY", help="when it was made here")
+    parser.add_argument("--use-by", type=_day, metavar="DAY", help="how long it keeps")
+    parser.set_defaults(run=run)
+
+
+def run(arguments: Arguments) -> int:
+    """Receive one bottle."""
+    with opened_bar(arguments) as bar:
+        product = find_product(bar.snapshot, arguments.product)
+        amount = None
+        if arguments.level is not None:
+            level = parse_level(arguments.level, product.size, product.unit, product.title)
+            amount = level.amount
+        done = bar.inventory.receive(product.id, amount, arguments.use_by, arguments.made)
+    bottle = done.value
+    if arguments.json:
+        print_json(
+            {
+                "id": bottle.id,
+                "product": product.title,
+                "unit": product.unit,
+                "level": rounded(bottle.level.amount, 2),
+                "made": iso(bottle.made),
+                "use_by": iso(bottle.use_by),
+            }
+        )
+    else:
+        level_shown = show_quantity(bottle.level.amount, product.unit)
+        keeps = f", use by {bottle.use_by}" if bottle.use_by else ""
+        print(f"{product.title} is on the shelf as #{bottle.id} with {level_shown}{keeps}.")
+    return 0
+
+
+def _day(text: str) -> date:
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        raise argparse.ArgumentTypeError(f"“{text}” is not a day such as 2026-03-31") from None

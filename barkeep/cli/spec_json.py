@@ -1,0 +1,66 @@
+"""Specs as JSON gives them, with stable keys."""
+
+from __future__ import annotations
+
+from barkeep.cli.output import iso, rounded
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.spec_lines import ReadLine, read_line
+from barkeep.domain.spec_text import ReadSpec
+from barkeep.domain.specs import Line, Spec
+
+
+def read_json(spec: ReadSpec, tree: FamilyTree) -> dict[str, object]:
+    """A spec as it was read from a text."""
+    return {
+        "name": spec.name,
+        "lines": [_line_json(line, tree) for line in spec.lines],
+        "method": spec.method,
+        "glass": spec.glass,
+        "problems": [
+            {"line": each.line, "column": each.column, "message": each.message}
+            for each in spec.problems
+        ],
+    }
+
+
+def spec_json(spec: Spec, tree: FamilyTree) -> dict[str, object]:
+    """A spec of the book: as it is read, with the day it came in and what it is a riff of."""
+    lines = tuple(_as_read(line, tree) for line in spec.lines)
+    read = ReadSpec(spec, spec.name, lines, spec.method, spec.glass, ())
+    return {**read_json(read, tree), "added": iso(spec.added), "riff_of": spec.riff_of}
+
+
+def _as_read(line: Line, tree: FamilyTree) -> ReadLine:
+    """A line with the name in its text that was taken for its ingredient."""
+    text = line.text.partition(":")[2] if line.garnish and ":" in line.text else line.text
+    again = read_line(text, tree).line
+    matched, confidence = tree.name(line.ingredient), 1.0
+    if again.ingredient == line.ingredient:
+        matched, confidence = again.matched or matched, again.confidence
+    return ReadLine(
+        line.text,
+        line.amount,
+        line.amount_high,
+        line.unit,
+        line.ingredient,
+        matched,
+        confidence,
+        line.optional,
+        line.garnish,
+        line.note,
+    )
+
+
+def _line_json(line: ReadLine, tree: FamilyTree) -> dict[str, object]:
+    return {
+        "text": line.text,
+        "amount": rounded(line.amount, 4),
+        "amount_high": rounded(line.amount_high, 4),
+        "unit": line.unit,
+        "ingredient": None if line.ingredient is None else tree.name(line.ingredient),
+        "matched": line.matched,
+        "confidence": line.confidence,
+        "optional": line.optional,
+        "garnish": line.garnish,
+        "note": line.note,
+    }

@@ -1,0 +1,92 @@
+"""`barkeep stand-in`: what may replace an ingredient, how close it is and why."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Iterator
+
+from barkeep.application.finding import find_spec
+from barkeep.cli.arguments import Arguments
+from barkeep.cli.bar_source import opened_bar
+from barkeep.cli.output import print_json, rounded, title_of
+from barkeep.domain.answers.stand_ins import Offer, StandIns, stand_in
+from barkeep.domain.ingredient_names import match_ingredient
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.specs import Spec
+from barkeep.errors import InvalidField, UnknownName
+
+
+def configure(parser: argparse.ArgumentParser) -> None:
+    """Its arguments."""
+    parser.add_argument("name", metavar="NAME", help="the ingredient to replace")
+    parser.add_argument(
+        "--for", dest="spec", metavar="SPEC", help="within this drink, its method and its roles"
+    )
+    parser.set_defaults(run=run)
+
+
+def run(arguments: Arguments) -> int:
+    """Print what may stand in, owned first, then closest."""
+    with opened_bar(arguments) as bar:
+        snapshot = bar.snapshot
+    tree = snapshot.knowledge.tree
+    key = _ingredient(arguments.name, tree)
+    spec = None if arguments.spec is None else _spec_with(arguments.spec, key, snapshot)
+    answer = stand_in(snapshot, key, spec)
+    if arguments.json:
+        print_json(_answer_json(answer, tree))
+    else:
+        print("\n".join(_shown(answer, tree)))
+    return 0
+
+
+def _ingredient(name: str, tree: FamilyTree) -> str:
+    if name in tree:
+        return name
+    match = match_ingredient(name, tree)
+    if match.key is None:
+        raise UnknownName("ingredient", name, match.nearest)
+    return match.key
+
+
+def _spec_with(name: str, key: str, snapshot: Snapshot) -> Spec:
+    spec = find_spec(snapshot, name)
+    if all(line.ingredient != key for line in spec.lines):
+        wanted = snapshot.knowledge.tree.in_sentence(key)
+        raise InvalidField("--for", spec.name, f"it has no line of {wanted}")
+    return spec
+
+
+def _answer_json(answer: StandIns, tree: FamilyTree) -> dict[str, object]:
+    return {
+        "wanted": tree.name(answer.wanted),
+        "none_because": answer.none_because,
+        "stand_ins": [_offer_json(offer, tree) for offer in answer.stand_ins],
+    }
+
+
+def _offer_json(offer: Offer, tree: FamilyTree) -> dict[str, object]:
+    return {
+        "ingredient": tree.name(offer.ingredient),
+        "bottle": title_of(offer.bottle),
+        "closeness": rounded(offer.closeness, 3),
+        "ratio": rounded(offer.ratio, 3),
+        "path": list(offer.path),
+        "why": offer.why,
+        "corrections": list(offer.corrections),
+        "owned": offer.owned,
+    }
+
+
+def _shown(answer: StandIns, tree: FamilyTree) -> Iterator[str]:
+    yield f"Instead of {tree.in_sentence(answer.wanted)}"
+    if answer.none_because is not None:
+        yield f"  nothing: {answer.none_because}"
+    for offer in answer.stand_ins:
+        bottle = title_of(offer.bottle) or ("in the bar" if offer.owned else "not in the bar")
+        yield f"  {tree.name(offer.ingredient)} ({bottle}), closeness {offer.closeness:.2f}"
+        yield f"      {offer.why}"
+        yield from (f"      {correction}" for correction in offer.corrections)
+    for friend in answer.confusables:
+        yield f"  never {tree.in_sentence(friend.ingredient)}: {friend.why}"

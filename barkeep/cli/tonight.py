@@ -1,0 +1,105 @@
+"""`barkeep tonight`: what can be made, with what, and what is missing."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Iterator, Sequence
+
+from barkeep.cli.arguments import Arguments, add_within, whole_number
+from barkeep.cli.bar_source import opened_bar
+from barkeep.cli.output import counted, print_json, rounded, title_of
+from barkeep.domain.answers.makeable import Drink, LineAnswer, tonight
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.errors import spoken_list
+
+HEADINGS = {
+    "ready": "Ready",
+    "stand_in": "Ready with stand-ins",
+    "one_short": "One short",
+    "short": "Short of more",
+}
+FOOTER = (
+    "Levels are as last counted or poured. Closeness is a judgement, allergens are what an\n"
+    "ingredient usually carries: read the label, ask your guests, and go by local rules first.\n"
+    "Alcohol harms; measure it, offer water, and never serve anyone who drives."
+)
+
+
+def configure(parser: argparse.ArgumentParser) -> None:
+    """Its arguments."""
+    add_within(parser)
+    parser.add_argument(
+        "--serves", type=whole_number, default=1, metavar="N", help="how many of each (default: 1)"
+    )
+    parser.set_defaults(run=run)
+
+
+def run(arguments: Arguments) -> int:
+    """Print every spec's verdict, best first."""
+    with opened_bar(arguments) as bar:
+        snapshot = bar.snapshot
+    drinks = tonight(snapshot, arguments.within, arguments.serves)
+    tree = snapshot.knowledge.tree
+    if arguments.json:
+        print_json({"drinks": [_drink_json(drink, tree) for drink in drinks]})
+    else:
+        print("\n".join(_shown(drinks, tree)))
+    return 0
+
+
+def _drink_json(drink: Drink, tree: FamilyTree) -> dict[str, object]:
+    return {
+        "spec": drink.spec.name,
+        "verdict": drink.verdict,
+        "serves": drink.serves,
+        "missing": [tree.name(key) for key in drink.missing],
+        "warnings": list(drink.warnings),
+        "lines": [_line_json(line, tree) for line in drink.lines],
+    }
+
+
+def _line_json(answer: LineAnswer, tree: FamilyTree) -> dict[str, object]:
+    return {
+        "wanted": tree.name(answer.line.ingredient),
+        "bottle": title_of(answer.bottle),
+        "ingredient": None if answer.ingredient is None else tree.name(answer.ingredient),
+        "closeness": rounded(answer.closeness, 3),
+        "ratio": rounded(answer.ratio, 3),
+        "why": answer.why,
+    }
+
+
+def _shown(drinks: Sequence[Drink], tree: FamilyTree) -> Iterator[str]:
+    for verdict, heading in HEADINGS.items():
+        group = [drink for drink in drinks if drink.verdict == verdict]
+        yield f"{heading} ({len(group)})"
+        for drink in group:
+            yield from _drink_shown(drink, tree)
+        yield ""
+    yield FOOTER
+
+
+def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
+    if not drink.makeable:
+        missing = [tree.in_sentence(key) for key in drink.missing]
+        yield f"  {drink.spec.name}: no {spoken_list(missing, 'and no')}"
+        if drink.verdict == "one_short":
+            yield from (f"      {each.why}" for each in drink.lines if _keeps_it(each))
+        return
+    yield f"  {drink.spec.name}: {_serves(drink, tree)}"
+    for answer in drink.lines:
+        if answer.required and answer.closeness < 1.0 - 1e-9:
+            yield f"      {answer.why} (closeness {answer.closeness:.2f})"
+    for warning in drink.warnings:
+        yield f"      ! {warning}"
+
+
+def _keeps_it(answer: LineAnswer) -> bool:
+    return answer.required and not answer.met
+
+
+def _serves(drink: Drink, tree: FamilyTree) -> str:
+    if drink.serves is None:
+        return "as many as you like"
+    then = f", then out of {tree.in_sentence(drink.runs_out)}" if drink.runs_out else ""
+    return counted(drink.serves, "serve") + then

@@ -1,0 +1,28 @@
+"""What a bar tells of its changes, as a Qt signal."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Protocol
+
+from PySide6.QtCore import QObject, Signal
+
+
+class Telling(Protocol):
+    """What this needs of a bar."""
+
+    def subscribe(self, callback: Callable[[frozenset[str]], None], /) -> Callable[[], None]: ...
+
+
+class BarSignals(QObject):
+    """`changed` carries the frozenset of *bottles*, *products*, *specs*, *settings*, *knowledge*."""
+
+    changed = Signal(object)
+
+    def __init__(self, bar: Telling, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._unsubscribe = bar.subscribe(self.changed.emit)
+
+    def stop(self) -> None:
+        """Listen no longer; to be called before the bar closes."""
+        self._unsubscribe()

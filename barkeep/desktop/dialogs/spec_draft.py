@@ -1,0 +1,46 @@
+"""What the editor starts from: nothing, a spec to change, or a riff on one."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+from barkeep.domain.ingredients import FamilyTree, folded
+from barkeep.domain.spec_text import write_spec
+from barkeep.domain.specs import Spec
+
+
+@dataclass(frozen=True, slots=True)
+class SpecDraft:
+    """`changes` is the spec being changed; `renames` says that a name is still to be chosen."""
+
+    title: str
+    text: str = ""
+    changes: Spec | None = None
+    renames: bool = False
+
+
+def for_new() -> SpecDraft:
+    """An empty page."""
+    return SpecDraft("New spec")
+
+
+def for_edit(spec: Spec, tree: FamilyTree) -> SpecDraft:
+    """The text of a spec that is there."""
+    return SpecDraft(f"Edit {spec.name}", write_spec(spec, tree), spec)
+
+
+def for_riff(spec: Spec, taken: Iterable[str], tree: FamilyTree) -> SpecDraft:
+    """The text of a spec under a new name, with *Riff of* what it comes from."""
+    used = {folded(name) for name in taken}
+    riff = replace(
+        spec, name=_free_name(spec.name, used), riff_of=spec.name, id=None, classic=False
+    )
+    return SpecDraft(f"Riff on {spec.name}", write_spec(riff, tree), renames=True)
+
+
+def _free_name(name: str, used: set[str]) -> str:
+    free, number = f"{name} riff", 2
+    while folded(free) in used:
+        free, number = f"{name} riff {number}", number + 1
+    return free

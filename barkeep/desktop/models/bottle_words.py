@@ -1,0 +1,96 @@
+"""How dates, levels, methods and ledger entries read on the Bottles pages."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from PySide6.QtCore import QDate, QLocale
+
+from barkeep.domain.ingredients import Unit
+from barkeep.domain.inventory import Bottle, CountMethod, Entry, Level
+
+NONE = "—"
+METHODS: dict[CountMethod, str] = {
+    "tenths": "judged in tenths",
+    "volume": "measured by volume",
+    "weight": "weighed",
+    "height": "by the height of the liquid",
+}
+_WHAT = {
+    "receive": "Received",
+    "open": "Opened",
+    "count": "Counted",
+    "pour": "Poured",
+    "waste": "Wasted",
+    "empty": "Emptied",
+    "correct": "Corrected",
+    "reverse": "Taken back",
+}
+
+
+def number(amount: float, unit: Unit) -> str:
+    """A number as precise as the unit deserves: whole ml and grams, pieces to a tenth."""
+    shown = round(amount, 1 if unit == "each" or 0 < abs(amount) < 10 else 0) + 0.0
+    return f"{shown:g}" if abs(shown) < 1e5 else f"{shown:.0f}"
+
+
+def quantity(amount: float, unit: Unit) -> str:
+    """An amount with its unit; pieces need none."""
+    return number(amount, unit) if unit == "each" else f"{number(amount, unit)} {unit}"
+
+
+def left_of(bottle: Bottle) -> str:
+    """What is left of how much: *315 of 700 ml*."""
+    product = bottle.product
+    size = quantity(product.size, product.unit)
+    return f"{number(bottle.level.amount, product.unit)} of {size}"
+
+
+def percent(share: float) -> str:
+    """A share in percent; never a full nothing for a drop, nor all of it for less."""
+    if 0 < share < 0.01:
+        return "under 1 %"
+    return f"{min(share, 0.99) if 0 < share < 1 else share:.0%}".replace("%", " %")
+
+
+def level_in_words(bottle: Bottle) -> str:
+    """The level for those who do not see the gauge."""
+    return f"{left_of(bottle)}, {percent(bottle.share)}, {bottle.level.state}"
+
+
+def short_date(day: date | None, on: date) -> str:
+    """Day and month, and the year where it is another than that of `on`."""
+    if day is None:
+        return NONE
+    pattern = "d MMM" if day.year == on.year else "d MMM yyyy"
+    return QLocale().toString(QDate(day.year, day.month, day.day), pattern)
+
+
+def price_in_words(price: float | None, currency: str = "") -> str:
+    """A price with two decimals, or a dash."""
+    return NONE if price is None else f"{price:.2f} {currency}".strip()
+
+
+def state_in_words(level: Level, on: date) -> str:
+    """Sealed, open since when, or empty."""
+    if level.state == "open" and level.opened is not None:
+        return f"Open since {short_date(level.opened, on)}"
+    return level.state.capitalize()
+
+
+def certainty(method: CountMethod | None, sigma: float | None, unit: Unit) -> str:
+    """How a level was measured and its one-sigma doubt; empty for a level nobody measured."""
+    how = METHODS[method] if method else ""
+    doubt = f"± {quantity(sigma, unit)}" if sigma else ""
+    return ", ".join(part for part in (how, doubt) if part)
+
+
+def entry_in_words(entry: Entry, unit: Unit) -> str:
+    """What happened: *Poured 60 ml*."""
+    what = _WHAT[entry.kind]
+    if entry.kind in ("open", "empty", "reverse"):
+        return what
+    if entry.kind == "correct":
+        sign = "+" if entry.amount > 0 else "−"
+        return f"{what} {sign}{quantity(abs(entry.amount), unit)}"
+    return f"{what} {quantity(entry.amount, unit)}"

@@ -1,0 +1,45 @@
+"""How one line of a spec shows whether the bar meets it: a word, a picture, a colour."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from barkeep.domain.answers.makeable import LineAnswer
+from barkeep.domain.specs import Line
+
+
+@dataclass(frozen=True, slots=True)
+class LineState:
+    """What is said of a line; `tone` is a field of `Tones` that colours the picture."""
+
+    word: str
+    picture: str
+    tone: str
+
+
+THERE = LineState("There", "verdict-ready", "ready")
+STAND_IN = LineState("Stand-in", "verdict-stand-in", "stand_in")
+MISSING = LineState("Missing", "verdict-short", "short")
+NOT_NEEDED = LineState("Not there, and not needed", "info", "muted")
+
+
+def line_state(answer: LineAnswer) -> LineState:
+    """Whether a line is met, by a stand-in, or not."""
+    if not answer.met:
+        return MISSING if answer.required else NOT_NEEDED
+    return STAND_IN if answer.closeness < 1.0 else THERE
+
+
+def reason(answer: LineAnswer) -> str:
+    """Why the line is met or not, and from which bottle."""
+    through_steps = answer.derivation is not None and bool(answer.derivation.steps)
+    if answer.bottle is None or not through_steps:
+        return answer.why
+    return f"{answer.why} From {answer.bottle.product.title}."
+
+
+def duty(line: Line) -> str:
+    """What a line that may be left out is for."""
+    if line.garnish:
+        return "garnish"
+    return "optional" if line.optional else ""

@@ -1,0 +1,261 @@
+"""The list of the count: one key a bottle, a click on a gauge, or an exact amount in the row."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QModelIndex, QPointF, QRect, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPalette, QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QLabel,
+    QLineEdit,
+    QTableView,
+    QWidget,
+)
+
+from barkeep.desktop.metrics import HALF, UNIT
+from barkeep.desktop.models.count_rows import BOTTLE, COUNTED, DIFFERENCE, EXPECTED, LEVEL
+from barkeep.desktop.screens.counting_cells import BIG_ROW, BigRowDelegate, gauge_in, upper_part
+from barkeep.desktop.screens.list_stack import prepare_view
+from barkeep.desktop.tones import current_tones
+from barkeep.desktop.widgets.announce import announce
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.level_drawing import share_at
+
+AHEAD = 2
+"""So many bottles after the present one stay in view."""
+WIDTHS = {EXPECTED: 88, COUNTED: 112, DIFFERENCE: 230}
+NAMES = 0.58
+"""What the names take of the width that the words leave; the gauges have the rest."""
+NO_KEY = (
+    Qt.KeyboardModifier.ControlModifier
+    | Qt.KeyboardModifier.AltModifier
+    | Qt.KeyboardModifier.MetaModifier
+)
+
+
+_MOVING = frozenset(
+    (
+        Qt.Key.Key_Up,
+        Qt.Key.Key_Down,
+        Qt.Key.Key_PageUp,
+        Qt.Key.Key_PageDown,
+    )
+)
+
+
+class ExactEntry(QLineEdit):
+    """Where an amount is typed in its row; Enter and Esc are its own."""
+
+    accepted = Signal(str)
+    cancelled = Signal()
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setAccessibleName("Exact amount")
+        self.setPlaceholderText("315 ml, 10 oz, 0.45")
+        self.hide()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        held = event.modifiers() & NO_KEY
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not held:
+            self.accepted.emit(self.text())
+        elif event.key() == Qt.Key.Key_Escape:
+            self.cancelled.emit()
+        elif event.key() not in (Qt.Key.Key_Up, Qt.Key.Key_Down):
+            super().keyPressEvent(event)
+
+
+class CountingView(QTableView):
+    """Says what was typed; what it means is the page's affair."""
+
+    tenths_typed = Signal(int)
+    full_typed = Signal()
+    expected_typed = Signal()
+    skipped = Signal()
+    cleared = Signal()
+    exact_wanted = Signal()
+    exact_given = Signal(str)
+    picked = Signal(int, float)
+    """Row, and the share of the size that was clicked."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        prepare_view(self, "Bottles to count")
+        self.setSortingEnabled(False)
+        self.setItemDelegate(BigRowDelegate(self))
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.verticalHeader().setDefaultSectionSize(BIG_ROW)
+        self.entry = ExactEntry(self.viewport())
+        self.problem: QLabel = text_label("", wrap=True)
+        self.problem.setParent(self.viewport())
+        self.problem.setForegroundRole(QPalette.ColorRole.BrightText)
+        self.problem.hide()
+        self.entry.accepted.connect(self.exact_given)
+        self.entry.cancelled.connect(self.close_entry)
+        self.entry.textEdited.connect(lambda _text: self._forgive())
+        self.verticalScrollBar().valueChanged.connect(lambda _value: self._place_entry())
+
+    def prepare_columns(self) -> None:
+        """Bottle and gauge share what the words leave; called once the model is there."""
+        header = self.horizontalHeader()
+        header.setStretchLastSection(False)
+        header.setSectionsClickable(False)
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        for column, width in WIDTHS.items():
+            self.setColumnWidth(column, width)
+        self._share_width()
+
+    # Moving
+
+    @property
+    def row(self) -> int:
+        """The present row, -1 where there is none."""
+        return self.currentIndex().row()
+
+    def go_to(self, row: int) -> None:
+        """Make another row the present one, with the next few in view."""
+        many = self.model().rowCount()
+        held = max(0, min(row, many - 1))
+        if not many:
+            return
+        self.close_entry()
+        for ahead in (min(held + AHEAD, many - 1), held):
+            self.scrollTo(self.model().index(ahead, BOTTLE))
+        self.setCurrentIndex(self.model().index(held, BOTTLE))
+
+    # The exact amount
+
+    @property
+    def is_entering(self) -> bool:
+        """Whether an exact amount is being typed."""
+        return not self.entry.isHidden()
+
+    def open_entry(self, text: str = "", *, select: bool = True) -> None:
+        """Type an exact amount for the present row."""
+        if self.row < 0:
+            return
+        self.entry.setText(text)
+        self.entry.show()
+        self._place_entry()
+        self.entry.setFocus(Qt.FocusReason.OtherFocusReason)
+        if select:
+            self.entry.selectAll()
+
+    def close_entry(self) -> None:
+        """Type no exact amount after all."""
+        if self.is_entering:
+            self._forgive()
+            self.entry.hide()
+            self.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def refuse(self, sentence: str) -> None:
+        """Say below the present row why an amount cannot be used."""
+        colours = self.problem.palette()
+        colours.setColor(self.problem.foregroundRole(), current_tones().danger)
+        self.problem.setPalette(colours)
+        self.problem.setText(sentence)
+        self.problem.show()
+        self.entry.setAccessibleDescription(sentence)
+        self._mark(invalid=True)
+        self._place_entry()
+        self.scrollTo(self.currentIndex())
+        announce(self.entry, sentence)
+
+    def _forgive(self) -> None:
+        if self.problem.isHidden():
+            return
+        self.problem.hide()
+        self.entry.setAccessibleDescription("")
+        self._mark(invalid=False)
+        self.setRowHeight(self.row, BIG_ROW)
+        self._place_entry()
+
+    def _mark(self, *, invalid: bool) -> None:
+        self.entry.setProperty("invalid", invalid)
+        self.entry.style().unpolish(self.entry)
+        self.entry.style().polish(self.entry)
+
+    def _place_entry(self) -> None:
+        if not self.is_entering or self.row < 0:
+            return
+        cell = upper_part(self.visualRect(self.currentIndex().siblingAtColumn(COUNTED)))
+        height = self.entry.sizeHint().height()
+        top = cell.center().y() - height // 2
+        width = self.viewport().width() - cell.left() - UNIT
+        self.entry.setGeometry(cell.left(), top, min(width, 2 * cell.width()), height)
+        if self.problem.isHidden():
+            return
+        left = UNIT + HALF
+        width = self.viewport().width() - 2 * left
+        below = self.problem.heightForWidth(width) + UNIT
+        self.setRowHeight(self.row, BIG_ROW + below)
+        row = self.visualRect(self.currentIndex())
+        self.problem.setGeometry(left, row.top() + BIG_ROW, width, below)
+
+    # Keys and clicks
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.modifiers() & NO_KEY:
+            event.ignore()  # the page's shortcuts
+            return
+        if self._take_key(event):
+            return
+        if event.key() in _MOVING:
+            super().keyPressEvent(event)
+        else:
+            event.ignore()  # letters must not search the list
+
+    def _take_key(self, event: QKeyEvent) -> bool:
+        typed = event.text().casefold()
+        if typed and typed in "0123456789":
+            return self._once(event, lambda: self.tenths_typed.emit(int(typed)))
+        if typed == "f" or event.key() == Qt.Key.Key_F:
+            return self._once(event, self.full_typed.emit)
+        if typed in ("e", "=") or event.key() == Qt.Key.Key_E:
+            return self._once(event, self.expected_typed.emit)
+        ends = {Qt.Key.Key_Home: 0, Qt.Key.Key_End: self.model().rowCount() - 1}
+        end = ends.get(Qt.Key(event.key()))
+        if end is not None:
+            return self._once(event, lambda: self.go_to(end))
+        signal = {
+            Qt.Key.Key_Space: self.skipped,
+            Qt.Key.Key_Backspace: self.cleared,
+            Qt.Key.Key_Return: self.exact_wanted,
+            Qt.Key.Key_Enter: self.exact_wanted,
+        }.get(Qt.Key(event.key()))
+        return signal is not None and self._once(event, signal.emit)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        self.close_entry()
+        super().mousePressEvent(event)
+        index = self.indexAt(event.position().toPoint())
+        if index.isValid() and event.button() == Qt.MouseButton.LeftButton:
+            self._pick(index, QPointF(event.position()))
+
+    def _pick(self, index: QModelIndex, point: QPointF) -> None:
+        gauge = gauge_in(QRect(self.visualRect(index)))
+        reach = gauge.adjusted(-UNIT, -UNIT, UNIT, UNIT)
+        if index.column() == LEVEL and reach.contains(point):
+            self.picked.emit(index.row(), share_at(gauge, point))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._share_width()
+        self._place_entry()
+
+    def _share_width(self) -> None:
+        rest = self.viewport().width() - sum(WIDTHS.values())
+        names = round(rest * NAMES)
+        self.setColumnWidth(BOTTLE, names)
+        self.setColumnWidth(LEVEL, rest - names)
+
+    @staticmethod
+    def _once(event: QKeyEvent, act: Callable[[], object]) -> bool:
+        """A key that is held down counts one bottle, not the whole shelf."""
+        if not event.isAutoRepeat():
+            act()
+        return True

@@ -1,0 +1,72 @@
+"""A list, or what stands in its place while it has nothing to show."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QStackedWidget,
+    QTableView,
+    QTreeView,
+    QWidget,
+)
+
+from barkeep.desktop.metrics import ROW
+from barkeep.desktop.widgets.delegates import RowDelegate
+from barkeep.desktop.widgets.empty_state import EmptyState
+
+ListView = QTableView | QTreeView
+
+
+class ListStack(QStackedWidget):
+    """Three pages: the view, *nothing here yet*, and *nothing matches*."""
+
+    def __init__(
+        self,
+        view: ListView,
+        empty: EmptyState,
+        no_match: EmptyState,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.view, self.empty, self.no_match = view, empty, no_match
+        for each in (view, empty, no_match):
+            self.addWidget(each)
+
+    def show_counts(self, shown: int, total: int) -> None:
+        """Show the page that fits so many rows of so many."""
+        page: QWidget = self.view
+        if not shown:
+            page = self.no_match if total else self.empty
+        self.setCurrentWidget(page)
+
+
+def prepare_view(view: ListView, name: str) -> None:
+    """Make a table or tree look and behave as every list of barkeep does."""
+    view.setAccessibleName(name)
+    view.setItemDelegate(RowDelegate(view))
+    view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+    view.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+    view.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+    view.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+    view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+    view.setSortingEnabled(True)
+    view.setTabKeyNavigation(False) if isinstance(view, QTableView) else None
+    view.setMinimumSize(240, 160)
+    if isinstance(view, QTableView):
+        view.setShowGrid(False)
+        view.verticalHeader().hide()
+        view.verticalHeader().setDefaultSectionSize(ROW)
+        view.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+    else:
+        view.setRootIsDecorated(True)
+        view.setUniformRowHeights(True)
+    header = header_of(view)
+    header.setHighlightSections(False)
+    header.setStretchLastSection(True)
+    header.setMinimumSectionSize(56)
+
+
+def header_of(view: ListView) -> QHeaderView:
+    """The header over the columns."""
+    return view.horizontalHeader() if isinstance(view, QTableView) else view.header()

@@ -1,0 +1,212 @@
+"""One spec in full: its lines with what meets each tonight, method, notes, riffs."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QPalette
+from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
+
+from barkeep.desktop.metrics import HALF, PAD, UNIT, TypeSize
+from barkeep.desktop.models.line_words import duty, line_state, reason
+from barkeep.desktop.models.spec_rows import SpecRow, origin, technique_in_words
+from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.link_label import Link, LinkLabel
+from barkeep.desktop.widgets.verdict_badge import VerdictBadge
+from barkeep.domain.answers.makeable import Drink, LineAnswer
+from barkeep.domain.ingredients import FamilyTree, Ingredient
+from barkeep.domain.specs import Line, Spec
+from barkeep.errors import spoken_list
+
+BROUGHT_ALONG = "A classic that barkeep brings along. To change it, write a riff of it."
+
+
+@dataclass(frozen=True, slots=True)
+class SpecActs:
+    """What can be done with the spec on the page; None where it cannot."""
+
+    show_tonight: Callable[[], object]
+    edit: Callable[[], object] | None
+    riff: Callable[[], object]
+    remove: Callable[[], object] | None
+
+
+class SpecPage(QWidget):
+    """`ingredient_followed` carries a key, `spec_followed` a name."""
+
+    ingredient_followed = Signal(str)
+    spec_followed = Signal(str)
+
+    def __init__(
+        self,
+        row: SpecRow,
+        riffs: Sequence[str],
+        known: frozenset[str],
+        tree: FamilyTree,
+        acts: SpecActs,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._tree = tree
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(PAD, PAD, PAD, PAD)
+        self._column.setSpacing(HALF)
+        spec = row.spec
+        self._add_head(spec, known)
+        self._add_verdict(row.drink)
+        self._add_lines(spec, row.drink)
+        if row.drink is not None and row.drink.warnings:
+            self._add_heading("Before you pour")
+            self._add_facts([(each, "warning", "warning") for each in row.drink.warnings])
+        for heading, words in (("Method", spec.method), ("Notes", spec.notes)):
+            if words:
+                self._add_heading(heading)
+                self._column.addWidget(_selectable(text_label(words, wrap=True)))
+        self._add_source(spec, riffs)
+        self._add_buttons(acts)
+        self._column.addStretch(1)
+
+    def _add_head(self, spec: Spec, known: frozenset[str]) -> None:
+        self._column.addWidget(_selectable(text_label(spec.name, TypeSize.TITLE, wrap=True)))
+        facts = (technique_in_words(spec), spec.glass, _ice(spec))
+        said = " · ".join(each for each in facts if each)
+        if said:
+            self._column.addWidget(_selectable(text_label(said, quiet=True, wrap=True)))
+        if spec.riff_of:
+            there = spec.riff_of in known
+            original = Link(spec.riff_of, spec.riff_of) if there else spec.riff_of
+            self._column.addWidget(self._linked(["Riff of ", original], self.spec_followed.emit))
+
+    def _add_verdict(self, drink: Drink | None) -> None:
+        if drink is None:
+            return
+        self._column.addSpacing(UNIT)
+        self._column.addWidget(VerdictBadge(drink.verdict), 0, Qt.AlignmentFlag.AlignLeft)
+        said = _serves(drink, self._tree)
+        if said:
+            self._column.addWidget(_selectable(text_label(said, quiet=True, wrap=True)))
+
+    def _add_lines(self, spec: Spec, drink: Drink | None) -> None:
+        self._add_heading("What goes in")
+        grid = _grid()
+        answers: Sequence[LineAnswer | None] = drink.lines if drink else [None] * len(spec.lines)
+        for number, (line, answer) in enumerate(zip(spec.lines, answers, strict=True)):
+            self._add_line(grid, number, line, answer)
+        self._column.addLayout(grid)
+
+    def _add_line(
+        self, grid: QGridLayout, number: int, line: Line, answer: LineAnswer | None
+    ) -> None:
+        words = QVBoxLayout()
+        words.setSpacing(2)
+        parts = line_parts(line, self._tree[line.ingredient])
+        label = self._linked(parts, self.ingredient_followed.emit)
+        label.setToolTip(f"What stands in for {self._tree.in_sentence(line.ingredient)}?")
+        words.addWidget(label)
+        if answer is not None:
+            note = text_label(reason(answer), TypeSize.CAPTION, quiet=True, wrap=True)
+            words.addWidget(_selectable(note))
+            state = line_state(answer)
+            picture = PictureLabel(state.picture, 16, state.tone, state.word)
+            grid.addWidget(picture, number, 0, Qt.AlignmentFlag.AlignTop)
+        grid.addLayout(words, number, 1)
+
+    def _add_source(self, spec: Spec, riffs: Sequence[str]) -> None:
+        self._add_heading("Origin")
+        self._column.addWidget(_selectable(text_label(_source(spec), wrap=True)))
+        if riffs:
+            parts: list[str | Link] = ["Riffs on it: "]
+            for place, name in enumerate(riffs):
+                parts += [", " if place else "", Link(name, name)]
+            self._column.addWidget(self._linked(parts, self.spec_followed.emit))
+
+    def _add_facts(self, facts: Sequence[tuple[str, str, str]]) -> None:
+        grid = _grid()
+        for number, (words, picture, tone) in enumerate(facts):
+            top = Qt.AlignmentFlag.AlignTop
+            grid.addWidget(PictureLabel(picture, 16, tone, "Caution"), number, 0, top)
+            grid.addWidget(_selectable(text_label(words, wrap=True)), number, 1)
+        self._column.addLayout(grid)
+
+    def _add_heading(self, heading: str) -> None:
+        self._column.addSpacing(PAD)
+        self._column.addWidget(text_label(heading, TypeSize.STRONG, wrap=True))
+        line = QFrame()
+        line.setFrameShape(QFrame.Shape.HLine)
+        line.setFrameShadow(QFrame.Shadow.Plain)
+        line.setForegroundRole(QPalette.ColorRole.Mid)
+        self._column.addWidget(line)
+
+    def _add_buttons(self, acts: SpecActs) -> None:
+        self._column.addSpacing(PAD)
+        grid = QGridLayout()
+        grid.setSpacing(UNIT)
+        wanted = (
+            ("Show in Tonight", acts.show_tonight),
+            ("Edit…", acts.edit),
+            ("Riff…", acts.riff),
+            ("Remove", acts.remove),
+        )
+        offered = [button(words, act) for words, act in wanted if act is not None]
+        for place, each in enumerate(offered):
+            grid.addWidget(each, place // 2, place % 2)
+        grid.setColumnStretch(2, 1)
+        self._column.addLayout(grid)
+
+    def _linked(self, parts: Sequence[str | Link], follow: Callable[[str], object]) -> LinkLabel:
+        label = LinkLabel(parts)
+        label.followed.connect(follow)
+        return label
+
+
+def line_parts(line: Line, ingredient: Ingredient) -> tuple[str | Link, ...]:
+    """A line as written, its ingredient to be followed; the whole line where it is not named."""
+    text, after = line.text, duty(line)
+    tail = f" ({after})" if after and after not in text.casefold() else ""
+    for name in sorted(ingredient.all_names, key=len, reverse=True):
+        found = re.search(rf"\b{re.escape(name)}\b", text, re.IGNORECASE)
+        if found:
+            link = Link(found.group(), ingredient.key)
+            return (text[: found.start()], link, text[found.end() :] + tail)
+    return (Link(text, ingredient.key), tail)
+
+
+def _serves(drink: Drink, tree: FamilyTree) -> str:
+    if not drink.makeable:
+        names = [tree.in_sentence(key) for key in drink.missing]
+        return f"Missing {spoken_list(names, 'and')}"
+    if drink.serves is None:
+        return "Nothing limits the serves"
+    said = "1 serve" if drink.serves == 1 else f"{drink.serves} serves"
+    return f"{said}; {tree.in_sentence(drink.runs_out)} runs out first" if drink.runs_out else said
+
+
+def _ice(spec: Spec) -> str:
+    if not spec.ice or "ice" in spec.ice.casefold():
+        return spec.ice
+    return f"{spec.ice} ice"
+
+
+def _source(spec: Spec) -> str:
+    if spec.classic:
+        return BROUGHT_ALONG
+    kind = "Your own riff" if origin(spec) == "Riff" else "Your own"
+    return f"{kind}, added on {spec.added:%d %B %Y}" if spec.added else kind
+
+
+def _grid() -> QGridLayout:
+    grid = QGridLayout()
+    grid.setContentsMargins(0, HALF, 0, 0)
+    grid.setHorizontalSpacing(UNIT + HALF)
+    grid.setVerticalSpacing(UNIT)
+    grid.setColumnStretch(1, 1)
+    return grid
+
+
+def _selectable(label: QLabel) -> QLabel:
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    return label

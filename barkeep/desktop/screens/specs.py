@@ -1,0 +1,248 @@
+"""Specs: every drink of the bar, own and classic, and what can be done with it."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable, Sequence
+from dataclasses import replace
+from functools import partial
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QComboBox, QWidget
+
+from barkeep.application.done import Done
+from barkeep.desktop.dialogs.spec_draft import SpecDraft, for_edit, for_new, for_riff
+from barkeep.desktop.dialogs.spec_editor import Save, SpecEditor
+from barkeep.desktop.icons import wear
+from barkeep.desktop.models.base_kinds import kinds_by_name
+from barkeep.desktop.models.spec_rows import SpecRow, spec_columns, spec_rows, with_drinks
+from barkeep.desktop.operations import run_operation
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.spec_page import SpecActs, SpecPage
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.widgets.buttons import primary_button
+from barkeep.desktop.widgets.delegates import VerdictDelegate
+from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.filter_chips import FilterChips
+from barkeep.domain.answers.makeable import Drink, tonight
+from barkeep.domain.specs import Spec
+
+ORIGINS = (
+    ("all", "All", "Your own specs and the classics"),
+    ("own", "Own", "Only your own specs"),
+    ("classics", "Classics", "Only the classics barkeep brings along"),
+)
+COLUMN_WIDTHS = (236, 104, 124, 88, 112, 72)
+
+
+class SpecsScreen(TableScreen[SpecRow]):
+    """One row a spec; verdicts follow as soon as tonight has been asked."""
+
+    key = "specs"
+    title = "Specs"
+    noun = "specs"
+    search_hint = "Search specs and ingredients…"
+
+    def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
+        words = "A spec is plain text: its name, then one ingredient a line"
+        empty = EmptyState("picture-empty-glass", "No specs yet", words, "New spec…")
+        super().__init__(context, spec_columns(), empty, parent)
+        self._drinks: tuple[Drink, ...] = ()
+        self.editor: SpecEditor | None = None
+        self.origins = FilterChips("Show", ORIGINS, "all")
+        self.bases = QComboBox()
+        self._prepare_filters()
+        self._prepare_actions()
+        self._prepare_view()
+        self.add_header_button(primary_button("New spec…", self.write_new))
+        empty.acted.connect(self.write_new)
+
+    # What a table screen asks
+
+    def refresh(self, changes: frozenset[str]) -> None:
+        snapshot = self.context.bar.snapshot
+        rows = with_drinks(spec_rows(snapshot), self._drinks)
+        self._offer_bases(rows)
+        self.show_rows(rows)
+        self._sum_up()
+        self.context.background.ask(self.key, partial(tonight, snapshot), self._show_verdicts)
+
+    def identity(self, row: SpecRow) -> Hashable:
+        return row.spec.name
+
+    def words(self, row: SpecRow) -> str:
+        return row.words
+
+    def accepts(self, row: SpecRow) -> bool:
+        origin, kind = self.origins.choice, self.bases.currentData()
+        if origin != "all" and row.spec.classic != (origin == "classics"):
+            return False
+        return kind is None or row.base_kind == kind
+
+    def clear_filters(self) -> None:
+        self.origins.choose("all")
+        self.bases.setCurrentIndex(0)
+        super().clear_filters()
+
+    def show_row(self, row: SpecRow | None) -> None:
+        if row is None:
+            self._show_page(QWidget())
+            return
+        snapshot = self.context.bar.snapshot
+        names = frozenset(spec.name for spec in snapshot.all_specs)
+        riffs = [spec.name for spec in snapshot.all_specs if spec.riff_of == row.spec.name]
+        own = not row.spec.classic
+        acts = SpecActs(
+            self.show_tonight,
+            self.edit_current if own else None,
+            self.riff_current,
+            self.remove_current if own else None,
+        )
+        page = SpecPage(row, riffs, names, snapshot.knowledge.tree, acts)
+        page.ingredient_followed.connect(lambda key: self.context.go("stand-ins", key))
+        page.spec_followed.connect(self.show_thing)
+        self._show_page(page)
+
+    # What the user does
+
+    def write_new(self) -> None:
+        """Open the editor on nothing."""
+        self._write(for_new(), self._add)
+
+    def edit_current(self) -> None:
+        """Open the editor on the chosen spec; a classic offers a riff instead."""
+        spec = self._chosen()
+        if spec is None or self._is_classic(spec, "changed"):
+            return
+        draft = for_edit(spec, self.context.bar.snapshot.knowledge.tree)
+        self._write(draft, partial(self._replace, spec))
+
+    def riff_current(self) -> None:
+        """Open the editor on a copy of the chosen spec."""
+        spec = self._chosen()
+        if spec is not None:
+            snapshot = self.context.bar.snapshot
+            taken = [each.name for each in snapshot.all_specs]
+            self._write(for_riff(spec, taken, snapshot.knowledge.tree), self._add)
+
+    def remove_current(self) -> None:
+        """Take the chosen spec out of the book; the toast can put it back."""
+        spec = self._chosen()
+        if spec is None or self._is_classic(spec, "removed") or spec.id is None:
+            return
+        remove = partial(self.context.bar.specs.remove, spec.id)
+        self.do(remove, say=f"Removed {spec.name}")
+
+    def show_tonight(self) -> None:
+        """Show the chosen spec on the Tonight page."""
+        spec = self._chosen()
+        if spec is not None:
+            self.context.go("tonight", spec.name)
+
+    # The rest
+
+    def _show_page(self, page: QWidget) -> None:
+        """A link or button of the old page may be at work just now: it goes later."""
+        old = self.detail.takeWidget()
+        if old is not None:
+            old.hide()
+            old.deleteLater()
+        self.detail.setWidget(page)
+        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+        self.detail.verticalScrollBar().setValue(0)
+
+    def _chosen(self) -> Spec | None:
+        self.banner.clear()
+        return None if self.current is None else self.current.spec
+
+    def _is_classic(self, spec: Spec, done: str) -> bool:
+        """Whether the spec is a classic, said above the list with what to do instead."""
+        if spec.classic:
+            words = f"{spec.name} is a classic that barkeep brings along; it cannot be {done}."
+            self.banner.say(words, "info", "Riff…", self.riff_current)
+        return spec.classic
+
+    def _write(self, draft: SpecDraft, save: Save) -> None:
+        snapshot = self.context.bar.snapshot
+        self.editor = SpecEditor(draft, snapshot, save, self)
+        self.editor.open()
+
+    def _add(self, editor: SpecEditor, specs: Sequence[Spec]) -> bool:
+        def saved(done: Done[tuple[Spec, ...]]) -> None:
+            names = [spec.name for spec in done.value]
+            said = names[0] if len(names) == 1 else f"{len(names)} specs"
+            self._after_saving(f"Added {said}", names[0])
+
+        return run_operation(editor, partial(self.context.bar.specs.add, specs), saved)
+
+    def _replace(self, before: Spec, editor: SpecEditor, specs: Sequence[Spec]) -> bool:
+        def saved(done: Done[Spec]) -> None:
+            self._after_saving(f"Changed {done.value.name}", done.value.name)
+
+        changed = replace(specs[0], id=before.id)
+        return run_operation(editor, partial(self.context.bar.specs.replace, changed), saved)
+
+    def _after_saving(self, said: str, name: str) -> None:
+        self.context.toast.say(said, "Undo", self._undo)
+        self.show_thing(name)
+        self.focus_list()
+
+    def _show_verdicts(self, drinks: tuple[Drink, ...]) -> None:
+        self._drinks = drinks
+        self.show_rows(with_drinks(self.table.rows, drinks))
+
+    def _sum_up(self) -> None:
+        own = sum(not row.spec.classic for row in self.table.rows)
+        self.summary.setText(f"{own} of your own, {len(self.table.rows) - own} classics")
+
+    def _offer_bases(self, rows: Sequence[SpecRow]) -> None:
+        """Every kind something is built on, by name; the choice stays where it still stands."""
+        tree = self.context.bar.snapshot.knowledge.tree
+        kept = self.bases.currentData()
+        self.bases.blockSignals(True)
+        self.bases.clear()
+        self.bases.addItem("Any base", None)
+        for name, key in kinds_by_name((row.base_kind for row in rows if row.base_kind), tree):
+            self.bases.addItem(name, key)
+        self.bases.setCurrentIndex(max(0, self.bases.findData(kept)))
+        self.bases.blockSignals(False)
+
+    def _prepare_filters(self) -> None:
+        self.origins.chosen.connect(lambda _choice: self.filter_again())
+        self.bases.setAccessibleName("Base")
+        self.bases.setSizeAdjustPolicy(
+            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self.bases.setMinimumContentsLength(14)
+        self.bases.addItem("Any base", None)
+        self.bases.currentIndexChanged.connect(lambda _index: self.filter_again())
+        self.add_filter(self.origins)
+        self.add_filter(self.bases)
+
+    def _prepare_actions(self) -> None:
+        for words, keys, picture, act in (
+            ("&New spec…", QKeySequence(QKeySequence.StandardKey.New), "add", self.write_new),
+            ("&Edit spec…", QKeySequence("Ctrl+E"), "specs", self.edit_current),
+            ("R&iff…", QKeySequence("Ctrl+R"), "stand-ins", self.riff_current),
+            (
+                "&Remove spec",
+                QKeySequence(QKeySequence.StandardKey.Delete),
+                "remove",
+                self.remove_current,
+            ),
+            ("Show in &Tonight", QKeySequence("Ctrl+T"), "tonight", self.show_tonight),
+        ):
+            action = QAction(words, self)
+            action.setShortcut(keys)
+            wear(action, picture)
+            action.triggered.connect(lambda _checked=False, act=act: act())
+            self.add_bar_action(action)
+
+    def _prepare_view(self) -> None:
+        self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
+        for column, width in enumerate(COLUMN_WIDTHS):
+            self.view.setColumnWidth(column, width)
+        sort_by(self.view, 0)
+        on_activated(self.view, self.edit_current)
+        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        self.view.addActions(self.bar_actions)

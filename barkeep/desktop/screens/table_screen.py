@@ -1,0 +1,134 @@
+"""A screen whose list is a table of frozen rows: search, filter, sort, and choosing a row."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Hashable, Sequence
+from typing import Generic, TypeVar
+
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt
+from PySide6.QtWidgets import QTableView, QWidget
+
+from barkeep.desktop.models.row_table import Column, RowFilter, RowTable
+from barkeep.desktop.screens.base import Screen
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.ingredients import folded
+
+Row = TypeVar("Row")
+
+
+class TableScreen(Screen, Generic[Row]):
+    """Overrides say what a row is called, what it answers to, and what its details are."""
+
+    def __init__(
+        self,
+        context: ScreenContext,
+        columns: Sequence[Column[Row]],
+        empty: EmptyState,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(context, parent)
+        self.table: RowTable[Row] = RowTable(columns, self)
+        self.shown = RowFilter(self.table, self)
+        self.view = QTableView()
+        self.view.setModel(self.shown)
+        self.set_list(self.view, empty)
+        self.view.selectionModel().currentRowChanged.connect(self._on_current)
+        self.search.searched.connect(self._on_searched)
+        self._wanted: Hashable = None
+
+    # What a screen overrides
+
+    def identity(self, row: Row) -> Hashable:
+        """What stays the same when the row is asked for again."""
+        raise NotImplementedError
+
+    def words(self, row: Row) -> str:
+        """Everything the search looks through."""
+        raise NotImplementedError
+
+    def accepts(self, row: Row) -> bool:
+        """Whether the screen's own filters keep the row."""
+        return True
+
+    def show_row(self, row: Row | None) -> None:
+        """Show a row's details, or none."""
+        raise NotImplementedError
+
+    # What a screen calls
+
+    @property
+    def current(self) -> Row | None:
+        """The row that is chosen."""
+        index = self.view.currentIndex()
+        row: Row | None = self.shown.row(index) if index.isValid() else None
+        return row
+
+    def show_rows(self, rows: Sequence[Row]) -> None:
+        """Show these rows, keeping the choice where the row is still there."""
+        kept = self._wanted if self._wanted is not None else self._current_identity()
+        self.table.show_rows(rows)
+        self.filter_again(kept)
+
+    def filter_again(self, kept: Hashable = None) -> None:
+        """Search and filter once more; `kept` is what to choose, as it is by default."""
+        kept = self._current_identity() if kept is None else kept
+        asked = folded(self.search.text).split()
+        self.shown.keep(lambda row: self._matches(row, asked))
+        self.show_counts(self.shown.rowCount(), len(self.table.rows))
+        if not self.choose(kept):
+            self._choose_first()
+
+    def choose(self, identity: Hashable) -> bool:
+        """Choose the row that is this; whether there is one."""
+        for number, row in enumerate(self.shown.shown_rows()):
+            if self.identity(row) == identity:
+                self._wanted = None
+                self._make_current(self.shown.index(number, 0))
+                return True
+        return False
+
+    def show_thing(self, thing: object) -> None:
+        """Choose one row, clearing what hides it; it may only come with the next answer."""
+        self.clear_filters()
+        if not self.choose(thing):
+            self._wanted = thing if isinstance(thing, Hashable) else None
+
+    def _matches(self, row: Row, asked: Sequence[str]) -> bool:
+        if not self.accepts(row):
+            return False
+        words = folded(self.words(row)) if asked else ""
+        return all(each in words for each in asked)
+
+    def _current_identity(self) -> Hashable:
+        row = self.current
+        return None if row is None else self.identity(row)
+
+    def _choose_first(self) -> None:
+        if self.shown.rowCount():
+            self._make_current(self.shown.index(0, 0))
+        else:
+            self.show_row(None)
+
+    def _make_current(self, index: QModelIndex) -> None:
+        flags = QItemSelectionModel.SelectionFlag.ClearAndSelect
+        rows = QItemSelectionModel.SelectionFlag.Rows
+        self.view.selectionModel().setCurrentIndex(index, flags | rows)
+        self.view.scrollTo(index)
+
+    def _on_current(self, current: QModelIndex, _previous: QModelIndex) -> None:
+        self.show_row(self.shown.row(current) if current.isValid() else None)
+
+    def _on_searched(self, _text: str) -> None:
+        self.filter_again()
+
+
+def sort_by(view: QTableView, column: int, *, descending: bool = False) -> None:
+    """Sort a table by one column to begin with."""
+    order = Qt.SortOrder.DescendingOrder if descending else Qt.SortOrder.AscendingOrder
+    view.sortByColumn(column, order)
+
+
+def on_activated(view: QTableView, act: Callable[[], object]) -> None:
+    """Do something with the chosen row on Enter or a double click."""
+    view.activated.connect(lambda _index: act())

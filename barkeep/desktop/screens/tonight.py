@@ -1,0 +1,184 @@
+"""Tonight: what can be made, with what, how often, and why not."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable
+from functools import partial
+
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QSpinBox, QWidget
+
+from barkeep.desktop.metrics import UNIT
+from barkeep.desktop.models.base_kinds import base_kind, kinds_by_name
+from barkeep.desktop.models.drink_rows import base_name, drink_columns, serves_in_words
+from barkeep.desktop.models.line_words import duty, line_state, reason
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.delegates import VerdictDelegate
+from barkeep.desktop.widgets.detail_panel import DetailRow, DetailSection
+from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.filter_chips import CLOSENESS, FilterChips
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.verdict_badge import VerdictBadge
+from barkeep.domain.answers.makeable import Drink, LineAnswer, tonight
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.specs import base
+
+CAUTION = (
+    "Drink with care: never before driving, in pregnancy or under age. Local rules come first."
+)
+
+
+class TonightScreen(TableScreen[Drink]):
+    """One row a spec; the details say what goes in, line by line, and why."""
+
+    key = "tonight"
+    title = "Tonight"
+    noun = "drinks"
+    search_hint = "Search drinks and ingredients…"
+
+    def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
+        self._tree = context.bar.snapshot.knowledge.tree
+        empty = EmptyState("picture-empty-glass", "No specs yet", "Write one on the Specs page")
+        super().__init__(context, drink_columns(self._tree), empty, parent)
+        self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
+        self.serves = QSpinBox()
+        self.bases = QComboBox()
+        self.ready_only = QCheckBox("Ready only")
+        self._prepare_filters()
+        self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
+        for column, width in enumerate((216, 104, 104, 64)):
+            self.view.setColumnWidth(column, width)
+        sort_by(self.view, 1)
+        on_activated(self.view, self._open_spec)
+
+    def refresh(self, changes: frozenset[str]) -> None:
+        snapshot = self.context.bar.snapshot
+        self._tree = snapshot.knowledge.tree
+        within, serves = self.closeness.choice, self.serves.value()
+        question = partial(tonight, snapshot, within, serves)  # type: ignore[arg-type]
+        self.context.background.ask(self.key, question, self._show_answer)
+
+    def identity(self, row: Drink) -> Hashable:
+        return row.spec.name
+
+    def words(self, row: Drink) -> str:
+        named = (self._names_around(line.ingredient) for line in row.spec.lines)
+        return " ".join((row.spec.name, row.spec.glass, *named))
+
+    def accepts(self, row: Drink) -> bool:
+        if self.ready_only.isChecked() and not row.makeable:
+            return False
+        wanted = self.bases.currentData()
+        key = base(row.spec, self._tree)
+        return wanted is None or (key is not None and self._tree.is_a(key, wanted))
+
+    def clear_filters(self) -> None:
+        self.ready_only.setChecked(False)
+        self.bases.setCurrentIndex(0)
+        super().clear_filters()
+
+    def show_row(self, row: Drink | None) -> None:
+        if row is None:
+            self.detail.clear()
+            return
+        sections = [DetailSection("What goes in", tuple(map(_line, row.lines)))]
+        if row.warnings:
+            sections.append(DetailSection("Before you pour", tuple(map(_warning, row.warnings))))
+        if row.spec.method:
+            sections.append(DetailSection("Method", (DetailRow(row.spec.method),)))
+        sections.append(DetailSection("Care", (DetailRow(CAUTION),)))
+        buttons = [button("Open the spec", self._open_spec)]
+        if row.missing:
+            buttons.append(button("What stands in?", self._ask_for_stand_ins))
+        self.detail.show_details(
+            row.spec.name,
+            _subtitle(row, self._tree),
+            sections,
+            top=VerdictBadge(row.verdict),
+            buttons=buttons,
+        )
+
+    def _prepare_filters(self) -> None:
+        self.closeness.chosen.connect(self._ask_again)
+        self.serves.setRange(1, 99)
+        self.serves.setAccessibleName("Serves")
+        self.serves.valueChanged.connect(self._ask_again)
+        self.bases.setAccessibleName("Base")
+        self.bases.addItem("Any base", None)
+        self.bases.currentIndexChanged.connect(lambda _index: self.filter_again())
+        self.ready_only.toggled.connect(lambda _on: self.filter_again())
+        self.add_filter(self.closeness)
+        self.add_filter(_labelled("Serves", self.serves))
+        self.add_filter(self.bases)
+        self.add_filter(self.ready_only)
+
+    def _ask_again(self, _choice: object) -> None:
+        self.refresh(frozenset())
+
+    def _show_answer(self, drinks: tuple[Drink, ...]) -> None:
+        self._offer_bases(drinks)
+        self.show_rows(drinks)
+        ready = sum(each.verdict == "ready" for each in drinks)
+        stand_in = sum(each.verdict == "stand_in" for each in drinks)
+        near = sum(each.verdict == "one_short" for each in drinks)
+        self.summary.setText(f"{ready} ready, {stand_in} with a stand-in, {near} one short")
+
+    def _offer_bases(self, drinks: tuple[Drink, ...]) -> None:
+        """Every kind something is built on, by name; the choice stays where it still stands."""
+        keys = {key for key in (base(each.spec, self._tree) for each in drinks) if key}
+        kept = self.bases.currentData()
+        self.bases.blockSignals(True)
+        self.bases.clear()
+        self.bases.addItem("Any base", None)
+        kinds = {base_kind(key, self._tree) for key in keys}
+        for name, key in kinds_by_name(kinds, self._tree):
+            self.bases.addItem(name, key)
+        self.bases.setCurrentIndex(max(0, self.bases.findData(kept)))
+        self.bases.blockSignals(False)
+
+    def _names_around(self, key: str) -> str:
+        kinds = (key, *self._tree.ancestors(key))
+        return " ".join(self._tree.name(each) for each in kinds)
+
+    def _open_spec(self) -> None:
+        if self.current is not None:
+            self.context.go("specs", self.current.spec.name)
+
+    def _ask_for_stand_ins(self) -> None:
+        if self.current is not None and self.current.missing:
+            self.context.go("stand-ins", self.current.missing[0])
+
+
+def _warning(text: str) -> DetailRow:
+    return DetailRow(text, picture="warning", tone="warning")
+
+
+def _line(answer: LineAnswer) -> DetailRow:
+    state, what_for = line_state(answer), duty(answer.line)
+    words = f"{answer.line.text} ({what_for})" if what_for else answer.line.text
+    return DetailRow(
+        words, label=state.word, note=reason(answer), picture=state.picture, tone=state.tone
+    )
+
+
+def _subtitle(drink: Drink, tree: FamilyTree) -> str:
+    parts = [base_name(drink, tree), drink.spec.glass]
+    if drink.makeable:
+        many = serves_in_words(drink)
+        parts.append("1 serve" if many == "1" else f"{many} serves")
+    if drink.makeable and drink.runs_out:
+        parts.append(f"{tree.in_sentence(drink.runs_out)} runs out first")
+    return " · ".join(part for part in parts if part)
+
+
+def _labelled(text: str, field: QWidget) -> QWidget:
+    holder = QWidget()
+    row = QHBoxLayout(holder)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.setSpacing(UNIT)
+    label = text_label(text, quiet=True)
+    label.setBuddy(field)
+    row.addWidget(label)
+    row.addWidget(field)
+    return holder

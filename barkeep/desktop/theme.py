@@ -1,0 +1,103 @@
+"""Light, dark or as the system has it: palette, style sheet and icons change together."""
+
+from __future__ import annotations
+
+from string import Template
+from typing import Literal, get_args
+
+from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtGui import QPalette
+from PySide6.QtWidgets import QApplication, QStyleFactory
+
+from barkeep.desktop import metrics
+from barkeep.desktop.icons import renew
+from barkeep.desktop.tones import Scheme, Tones, blend, palette_of, read_tones
+from barkeep.resource_files import read_text
+
+ThemeChoice = Literal["system", "light", "dark"]
+CHOICES: tuple[ThemeChoice, ...] = get_args(ThemeChoice)
+STYLE_SHEET = "style.qss"
+
+
+class Theme(QObject):
+    """The look of one application. `changed` comes after everything has been redrawn."""
+
+    changed = Signal()
+
+    def __init__(self, app: QApplication, choice: ThemeChoice = "system") -> None:
+        super().__init__(app)
+        self._app = app
+        self._choice = choice
+        app.setStyle(QStyleFactory.create("Fusion"))
+        hints = app.styleHints()
+        hints.colorSchemeChanged.connect(self.apply)
+        hints.accessibility().contrastPreferenceChanged.connect(self.apply)
+        self.apply()
+
+    @property
+    def choice(self) -> ThemeChoice:
+        """What the user chose."""
+        return self._choice
+
+    @property
+    def scheme(self) -> Scheme:
+        """What is shown; an unknown system is taken as light."""
+        if self._choice != "system":
+            return self._choice
+        dark = self._app.styleHints().colorScheme() == Qt.ColorScheme.Dark
+        return "dark" if dark else "light"
+
+    @property
+    def high_contrast(self) -> bool:
+        """Whether the platform asks for its own strong colours."""
+        preference = self._app.styleHints().accessibility().contrastPreference()
+        return preference == Qt.ContrastPreference.HighContrast
+
+    def choose(self, choice: ThemeChoice) -> None:
+        """Show another theme at once."""
+        self._choice = choice
+        self.apply()
+
+    def apply(self) -> None:
+        """Redraw everything as the choice and the platform have it."""
+        if self.high_contrast:
+            self._app.setStyleSheet("")
+            self._app.setPalette(QPalette())
+        else:
+            tones = read_tones(self.scheme)
+            self._app.setPalette(palette_of(tones))
+            self._app.setStyleSheet(style_sheet(tones))
+        renew(self._app.topLevelWidgets())
+        self.changed.emit()
+
+
+def style_sheet(tones: Tones) -> str:
+    """The style sheet with its measures and the few colours that are no palette role."""
+    hover = blend(tones.accent, tones.button, 0.10).name()
+    pressed = blend(tones.accent, tones.button, 0.22).name()
+    strong = blend(tones.accent, tones.text, 0.85).name()
+    return Template(read_text(STYLE_SHEET)).substitute(
+        half=metrics.HALF,
+        unit=metrics.UNIT,
+        pad=metrics.PAD,
+        radius=metrics.RADIUS,
+        pill=metrics.PAD - 3,
+        hover=hover,
+        pressed=pressed,
+        accent=tones.accent,
+        on_accent=tones.on_accent,
+        accent_hover=strong,
+        edge=blend(tones.glass, tones.base, 0.8).name(),
+        nav=tones.nav,
+        on_nav=tones.on_nav,
+        nav_line=tones.nav_line,
+        lamp=tones.lamp,
+        info=tones.info,
+        warning=tones.warning,
+        danger=tones.danger,
+        ready=tones.ready,
+        info_ground=blend(tones.info, tones.base, 0.10).name(),
+        warning_ground=blend(tones.warning, tones.base, 0.10).name(),
+        danger_ground=blend(tones.danger, tones.base, 0.10).name(),
+        ready_ground=blend(tones.ready, tones.base, 0.10).name(),
+    )

@@ -1,0 +1,162 @@
+"""How list cells are drawn: two-line words, levels and verdicts."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPalette
+from PySide6.QtWidgets import QApplication, QStyle, QStyledItemDelegate, QStyleOptionViewItem
+
+from barkeep.desktop.icons import pixmap
+from barkeep.desktop.metrics import HALF, ICON, PAD, ROW, UNIT, TypeSize, font_of
+from barkeep.desktop.tones import Tones, current_tones
+from barkeep.desktop.widgets.level_drawing import LevelReading, draw_level
+from barkeep.desktop.widgets.roles import ICONS_ROLE, LEVEL_ROLE, SUBTITLE_ROLE, VERDICT_ROLE
+from barkeep.desktop.widgets.verdict_badge import draw_verdict, verdict_width
+
+Index = QModelIndex | QPersistentModelIndex
+GAUGE_WIDTH, GAUGE_HEIGHT = 92, 14
+
+
+class RowDelegate(QStyledItemDelegate):
+    """Draws words, with `SUBTITLE_ROLE` below them and `ICONS_ROLE` after them."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
+        hint = super().sizeHint(option, index)
+        lines = option.fontMetrics.height()  # type: ignore[attr-defined]
+        if index.data(SUBTITLE_ROLE):
+            lines += QFontMetrics(_small()).height() + 2
+        marks = index.data(ICONS_ROLE) or ()
+        return QSize(hint.width() + PAD + len(marks) * ICON, max(ROW, lines + UNIT + HALF))
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        subtitle, marks = index.data(SUBTITLE_ROLE), index.data(ICONS_ROLE) or ()
+        if not subtitle and not marks:
+            super().paint(painter, option, index)
+            return
+        cell = drawn_ground(self, painter, option, index)
+        tones = current_tones()
+        painter.save()
+        words = cell.adjusted(UNIT, 0, -UNIT, 0)
+        width = words.width() - len(marks) * ICON
+        self._draw_words(painter, words, width, option, index, subtitle)
+        ratio = painter.device().devicePixelRatio()
+        for place, name in enumerate(marks):
+            left = words.left() + width + place * ICON + HALF
+            image = pixmap(name, text_colour(option, tones), 16, ratio, tones.base)
+            painter.drawPixmap(left, words.center().y() - 8, image)
+        painter.restore()
+
+    def _draw_words(
+        self,
+        painter: QPainter,
+        cell: QRect,
+        width: int,
+        option: QStyleOptionViewItem,
+        index: Index,
+        subtitle: str | None,
+    ) -> None:
+        tones = current_tones()
+        font, small = option.font, _small()  # type: ignore[attr-defined]
+        metrics, small_metrics = QFontMetrics(font), QFontMetrics(small)
+        words = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
+        height = metrics.height() + (small_metrics.height() + 2 if subtitle else 0)
+        top = cell.top() + (cell.height() - height) // 2
+        end = Qt.TextElideMode.ElideRight
+        painter.setFont(font)
+        painter.setPen(QColor(text_colour(option, tones)))
+        shown = metrics.elidedText(words, end, width)
+        painter.drawText(cell.left(), top + metrics.ascent(), shown)
+        if subtitle:
+            painter.setFont(small)
+            painter.setPen(QColor(quiet_colour(option, tones)))
+            shown = small_metrics.elidedText(subtitle, end, width)
+            painter.drawText(
+                cell.left(), top + metrics.height() + 2 + small_metrics.ascent(), shown
+            )
+
+
+class LevelDelegate(QStyledItemDelegate):
+    """Draws `LEVEL_ROLE` as a gauge with the words after it."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
+        hint = super().sizeHint(option, index)
+        return QSize(hint.width() + GAUGE_WIDTH + PAD, max(ROW, hint.height()))
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        reading = index.data(LEVEL_ROLE)
+        if not isinstance(reading, LevelReading):
+            super().paint(painter, option, index)
+            return
+        cell = drawn_ground(self, painter, option, index).adjusted(UNIT, 0, -UNIT, 0)
+        tones = current_tones()
+        width = min(GAUGE_WIDTH, cell.width())
+        top = cell.top() + (cell.height() - GAUGE_HEIGHT) / 2
+        draw_level(painter, QRectF(cell.left(), top, width, GAUGE_HEIGHT), reading, tones)
+        words = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
+        place = cell.adjusted(width + UNIT, 0, 0, 0)
+        painter.save()
+        painter.setPen(QColor(text_colour(option, tones)))
+        metrics = option.fontMetrics  # type: ignore[attr-defined]
+        shown = metrics.elidedText(words, Qt.TextElideMode.ElideRight, place.width())
+        painter.drawText(place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, shown)
+        painter.restore()
+
+
+class VerdictDelegate(QStyledItemDelegate):
+    """Draws `VERDICT_ROLE` as its shape and word."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
+        verdict = index.data(VERDICT_ROLE)
+        hint = super().sizeHint(option, index)
+        if not verdict:
+            return hint
+        font = option.font  # type: ignore[attr-defined]
+        return QSize(verdict_width(verdict, font) + PAD, max(ROW, hint.height()))
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        verdict = index.data(VERDICT_ROLE)
+        if not verdict:
+            super().paint(painter, option, index)
+            return
+        cell = drawn_ground(self, painter, option, index).adjusted(UNIT, 0, -UNIT, 0)
+        tones = current_tones()
+        selected = is_selected(option)
+        font = option.font  # type: ignore[attr-defined]
+        draw_verdict(painter, cell, verdict, font, tones, selected=selected)
+
+
+def drawn_ground(
+    delegate: QStyledItemDelegate, painter: QPainter, option: QStyleOptionViewItem, index: Index
+) -> QRect:
+    """Paint a cell's ground and focus the style's way, without words; the cell's rectangle."""
+    bare = QStyleOptionViewItem(option)
+    delegate.initStyleOption(bare, index)
+    bare.text = ""  # type: ignore[attr-defined]
+    bare.features &= ~QStyleOptionViewItem.ViewItemFeature.HasDecoration  # type: ignore[attr-defined]
+    style = bare.widget.style() if bare.widget else QApplication.style()  # type: ignore[attr-defined]
+    style.drawControl(QStyle.ControlElement.CE_ItemViewItem, bare, painter, bare.widget)  # type: ignore[attr-defined]
+    return QRect(option.rect)  # type: ignore[attr-defined]
+
+
+def is_selected(option: QStyleOptionViewItem) -> bool:
+    """Whether the row is selected."""
+    return bool(option.state & QStyle.StateFlag.State_Selected)  # type: ignore[attr-defined]
+
+
+def text_colour(option: QStyleOptionViewItem, tones: Tones) -> str:
+    """The colour of words in this row."""
+    if not option.state & QStyle.StateFlag.State_Enabled:  # type: ignore[attr-defined]
+        return tones.disabled
+    if is_selected(option):
+        return tones.on_highlight
+    palette: QPalette = option.palette  # type: ignore[attr-defined]
+    return palette.color(QPalette.ColorRole.Text).name()
+
+
+def quiet_colour(option: QStyleOptionViewItem, tones: Tones) -> str:
+    """The colour of second lines in this row."""
+    return tones.on_highlight if is_selected(option) else tones.muted
+
+
+def _small() -> object:
+    return font_of(TypeSize.CAPTION)

@@ -1,0 +1,69 @@
+"""What stands where a list would be: a picture, one line, and what to do about it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from barkeep.desktop.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.labels import PictureLabel, text_label
+
+PICTURE = 96
+
+
+class EmptyState(QWidget):
+    """`acted` says that the button was pressed, `acted_second` the other one.
+
+    Pictures: *picture-empty-shelf*, *picture-no-match*, *picture-empty-glass*.
+    """
+
+    acted = Signal()
+    acted_second = Signal()
+
+    def __init__(
+        self,
+        picture: str,
+        title: str,
+        line: str = "",
+        action: str = "",
+        second_action: str = "",
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._image = PictureLabel(picture, PICTURE, "glass")
+        self.title = text_label(title, TypeSize.SUBTITLE, wrap=True)
+        self.line = text_label(line, quiet=True, wrap=True)
+        self.line.setVisible(bool(line))
+        self.buttons: list[QPushButton] = []
+        if action:
+            self.buttons.append(primary_button(action, self.acted.emit))
+        if second_action:
+            self.buttons.append(button(second_action, self.acted_second.emit))
+        self._lay_out()
+
+    @classmethod
+    def no_match(cls, noun: str, parent: QWidget | None = None) -> EmptyState:
+        """The form for a filter that leaves nothing; `acted` asks to clear it."""
+        line = "Try fewer or other words, or a wider filter"
+        return cls("picture-no-match", f"No {noun} match", line, "Clear filter", parent=parent)
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setSpacing(UNIT)
+        column.addStretch(2)
+        column.addWidget(self._image, 0, Qt.AlignmentFlag.AlignHCenter)
+        column.addSpacing(UNIT)
+        for label in (self.title, self.line):
+            label.setAlignment(Qt.AlignmentFlag.AlignCenter)
+            column.addWidget(label)
+        column.addSpacing(UNIT)
+        row = QHBoxLayout()
+        row.setSpacing(UNIT)
+        row.addStretch(1)
+        for each in self.buttons:
+            row.addWidget(each)
+        row.addStretch(1)
+        column.addLayout(row)
+        column.addStretch(3)
+        column.setContentsMargins(PAD, PAD, PAD, PAD)

@@ -1,0 +1,100 @@
+"""Find as you type: the words, a way to clear them, and how much they leave."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QAction, QKeyEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QWidget
+
+from barkeep.desktop.icons import wear
+from barkeep.desktop.metrics import UNIT, TypeSize
+from barkeep.desktop.widgets.labels import text_label
+
+
+class _Words(QLineEdit):
+    """Esc clears; with nothing to clear it goes on to whoever else wants it."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        if event.key() == Qt.Key.Key_Escape and self.text():
+            self.clear()
+            return
+        super().keyPressEvent(event)
+
+
+class SearchField(QWidget):
+    """`searched` carries the words, bare of outer blanks, with each key stroke.
+
+    `left` asks for the list below to take the focus (the down arrow or Enter).
+    """
+
+    searched = Signal(str)
+    left = Signal()
+
+    def __init__(self, placeholder: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._words = _Words()
+        self._words.setPlaceholderText(placeholder)
+        self._words.setAccessibleName(placeholder.rstrip("…"))
+        self._count = text_label("", TypeSize.CAPTION, quiet=True)
+        self._clear = QAction("Clear search", self)
+        self._add_actions()
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(UNIT + UNIT // 2)
+        row.addWidget(self._words, 1)
+        row.addWidget(self._count)
+        self.setFocusProxy(self._words)
+        self._words.textChanged.connect(self._tell)
+        self._words.returnPressed.connect(self.left)
+
+    @property
+    def text(self) -> str:
+        """The words, bare of outer blanks."""
+        return self._words.text().strip()
+
+    @property
+    def count_label(self) -> QLabel:
+        """Where the count is shown."""
+        return self._count
+
+    def set_text(self, text: str) -> None:
+        """Search for `text`."""
+        self._words.setText(text)
+
+    def clear(self) -> None:
+        """Search for nothing."""
+        self._words.clear()
+
+    def show_count(self, shown: int, total: int, noun: str) -> None:
+        """Say how many of how many: “12 of 60 bottles”; `noun` in the plural."""
+        words = f"{total} {noun}" if shown == total else f"{shown} of {total} {noun}"
+        self._count.setText(words)
+        self._words.setAccessibleDescription(words)
+
+    def take_focus(self) -> None:
+        """Put the cursor in, with what is there selected."""
+        self._words.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self._words.selectAll()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        if event.key() == Qt.Key.Key_Down:
+            self.left.emit()
+            return
+        super().keyPressEvent(event)
+
+    def sizeHint(self) -> QSize:  # noqa: N802
+        return QSize(360, super().sizeHint().height())
+
+    def _add_actions(self) -> None:
+        look = QAction("Search", self)
+        wear(look, "search")
+        look.triggered.connect(self.take_focus)
+        wear(self._clear, "clear")
+        self._clear.triggered.connect(self._words.clear)
+        self._clear.setVisible(False)
+        self._words.addAction(look, QLineEdit.ActionPosition.LeadingPosition)
+        self._words.addAction(self._clear, QLineEdit.ActionPosition.TrailingPosition)
+
+    def _tell(self, text: str) -> None:
+        self._clear.setVisible(bool(text))
+        self.searched.emit(text.strip())

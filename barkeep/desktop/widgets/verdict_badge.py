@@ -1,0 +1,99 @@
+"""A drink's verdict as a shape and a word, so that colour is never the only sign."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from PySide6.QtCore import QRect, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from barkeep.desktop.icons import pixmap
+from barkeep.desktop.metrics import HALF, PAD, UNIT
+from barkeep.desktop.tones import Tones, blend, current_tones
+from barkeep.domain.answers.makeable import Verdict
+
+WORDS: Mapping[Verdict, str] = {
+    "ready": "Ready",
+    "stand_in": "Stand-in",
+    "one_short": "One short",
+    "short": "Short",
+}
+"""What each verdict is called."""
+MEANINGS: Mapping[Verdict, str] = {
+    "ready": "Everything is here",
+    "stand_in": "Can be made with a stand-in",
+    "one_short": "One ingredient is missing",
+    "short": "More than one ingredient is missing",
+}
+"""What each verdict means, in one line."""
+SHAPE = 16
+
+
+def verdict_icon(verdict: Verdict) -> str:
+    """The name of a verdict's picture."""
+    return f"verdict-{verdict.replace('_', '-')}"
+
+
+def verdict_width(verdict: Verdict, font: QFont) -> int:
+    """How wide shape and word are together, in pixels."""
+    return SHAPE + UNIT + QFontMetrics(font).horizontalAdvance(WORDS[verdict])
+
+
+def draw_verdict(
+    painter: QPainter,
+    cell: QRect,
+    verdict: Verdict,
+    font: QFont,
+    tones: Tones,
+    *,
+    selected: bool = False,
+) -> None:
+    """Draw shape and word at the left of `cell`, centred in its height."""
+    colour = tones.on_highlight if selected else str(getattr(tones, verdict))
+    paper = tones.highlight if selected else tones.base
+    ratio = painter.device().devicePixelRatio()
+    painter.save()
+    top = cell.top() + (cell.height() - SHAPE) // 2
+    painter.drawPixmap(cell.left(), top, pixmap(verdict_icon(verdict), colour, SHAPE, ratio, paper))
+    painter.setFont(font)
+    painter.setPen(QColor(colour))
+    place = cell.adjusted(SHAPE + UNIT, 0, 0, 0)
+    words = QFontMetrics(font).elidedText(
+        WORDS[verdict], Qt.TextElideMode.ElideRight, place.width()
+    )
+    painter.drawText(place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)
+    painter.restore()
+
+
+class VerdictBadge(QWidget):
+    """One verdict on its own, in a tinted pill."""
+
+    def __init__(self, verdict: Verdict, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        self.show_verdict(verdict)
+
+    def show_verdict(self, verdict: Verdict) -> None:
+        """Show another verdict."""
+        self._verdict = verdict
+        self.setAccessibleName(WORDS[verdict])
+        self.setAccessibleDescription(MEANINGS[verdict])
+        self.setToolTip(MEANINGS[verdict])
+        self.updateGeometry()
+        self.update()
+
+    def sizeHint(self) -> QSize:  # noqa: N802
+        width = verdict_width(self._verdict, self.font()) + PAD + HALF
+        return QSize(width, max(SHAPE, self.fontMetrics().height()) + UNIT)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802
+        tones = current_tones()
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(blend(str(getattr(tones, self._verdict)), tones.base, 0.12))
+        radius = self.height() / 2
+        painter.drawRoundedRect(self.rect(), radius, radius)
+        inside = self.rect().adjusted(UNIT + HALF // 2, 0, -UNIT, 0)
+        draw_verdict(painter, inside, self._verdict, self.font(), tones)
