@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from barkeep.application import paths, sample
+from barkeep.application import paths
 from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
@@ -26,6 +26,8 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
     where it cannot be opened.
     """
     if arguments.sample:
+        from barkeep.application import sample  # what builds it is of no use to other bars
+
         with sample.throw_away_copy() as path, Bar.open(path) as bar:
             yield bar
         return

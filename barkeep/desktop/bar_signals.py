@@ -15,7 +15,7 @@ class Telling(Protocol):
 
 
 class BarSignals(QObject):
-    """`changed` carries the frozenset of *bottles*, *products*, *specs*, *settings*, *knowledge*."""
+    """`changed` carries some of *bottles*, *products*, *specs*, *settings* and *knowledge*."""
 
     changed = Signal(object)
 

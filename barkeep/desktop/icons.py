@@ -26,8 +26,8 @@ SIZES = (16, ICON, 24, 32)
 class Wearer(Protocol):
     """A button, an action: whatever takes an icon."""
 
-    def setIcon(self, icon: QIcon, /) -> None: ...  # noqa: N802
-    def setProperty(self, name: str, value: object, /) -> bool: ...  # noqa: N802
+    def setIcon(self, icon: QIcon, /) -> None: ...
+    def setProperty(self, name: str, value: object, /) -> bool: ...
 
 
 def icon_names() -> tuple[str, ...]:
@@ -48,9 +48,9 @@ def pixmap(
     Raises `FileNotFoundError` for a picture there is not.
     """
     key = f"barkeep:{name}:{colour}:{paper}:{size}:{ratio}"
-    found = QPixmapCache.find(key)
-    if found is not None:
-        return cast(QPixmap, found)
+    found = QPixmap()
+    if QPixmapCache.find(key, found):
+        return found
     text = _drawing(name).replace("currentColor", colour).replace("currentPaper", paper)
     edge = round(size * ratio)
     image = QPixmap(edge, edge)
@@ -119,7 +119,8 @@ def app_icon() -> QIcon:
 
 
 def _add(made: QIcon, name: str, mode: QIcon.Mode, colour: str, paper: str) -> None:
-    for ratio in sorted({1.0, *(screen.devicePixelRatio() for screen in QGuiApplication.screens())}):
+    ratios = {1.0, *(screen.devicePixelRatio() for screen in QGuiApplication.screens())}
+    for ratio in sorted(ratios):
         for size in SIZES:
             image = pixmap(name, colour, size, ratio, paper)
             for state in (QIcon.State.Off, QIcon.State.On):

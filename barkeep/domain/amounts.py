@@ -65,7 +65,8 @@ _WORDS: Mapping[str, tuple[str, ...]] = {
 }
 """Unit -> other words for it; plurals are understood."""
 
-FRACTIONAL = frozenset(_WORDS) - {"ml", "cl", "dl", "l", "g", "kg", "cm", "mm"}
+UNITS = frozenset(_WORDS)
+FRACTIONAL = UNITS - {"ml", "cl", "dl", "l", "g", "kg", "cm", "mm"}
 """Units whose amounts are printed as fractions; the metric ones are printed as decimals."""
 
 _GLYPHS: Mapping[Fraction, str] = {
@@ -155,7 +156,7 @@ def amount_at_start(text: str) -> ReadAmount | None:
     number = found.group()
     low = _number(found["low"], number)
     high = None if found["high"] is None else _number(found["high"], number)
-    if high is not None and found["to"] == "-" and high < 1.0 <= low and "/" in found["high"]:
+    if high is not None and found["to"] == "-" and high < 1.0 <= low and "." not in found["high"]:
         low, high = low + high, None  # the American 1-1/2
     if high is not None and high <= low:
         raise AmountError(number.strip(), "a range runs from the smaller number to the larger")

@@ -9,7 +9,7 @@ how *next bottle* and *stand-ins* look beyond the shelf.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TypeAlias
 
@@ -142,7 +142,9 @@ class _Place:
     """Where a search stands: the kind, steps left, closeness so far, and the way here.
 
     `origin` is what was asked for before the search went down to its kinds:
-    the want itself, or the last stand-in taken.
+    the want itself, or the last stand-in taken. `unspecific` marks the
+    general kind taken for a special one: a label that says no more than *rum*
+    may stand in for white rum, but that makes no dark rum white.
     """
 
     key: str
@@ -152,18 +154,24 @@ class _Place:
     ratio: float
     steps: tuple[Step, ...]
     seen: frozenset[str]
+    unspecific: bool = False
 
-    def to(self, key: str, step: Step, closeness: float = 1.0, ratio: float = 1.0) -> _Place:
-        """The next place; a stand-in step uses up one of the steps left."""
-        replaced = isinstance(step, Replace)
+    def down_to(self, kind: str) -> _Place:
+        """The place of a kind below."""
+        steps = (*self.steps, KindOf(self.key, kind))
+        return replace(self, key=kind, steps=steps, seen=self.seen | {kind})
+
+    def instead(self, entry: StandIn, unspecific: bool) -> _Place:
+        """The place of a stand-in, with one stand-in step less to go."""
         return _Place(
-            key,
-            key if replaced else self.origin,
-            self.left - replaced,
-            self.closeness * closeness,
-            self.ratio * ratio,
-            (*self.steps, step),
-            self.seen | {key},
+            entry.offered,
+            entry.offered,
+            self.left - 1,
+            self.closeness * entry.closeness,
+            self.ratio * entry.ratio,
+            (*self.steps, Replace(entry)),
+            self.seen | {entry.offered},
+            unspecific,
         )
 
 
@@ -190,12 +198,14 @@ class _Search:
             return
         if self._may_pour(place.key):
             yield self._pour(place)
+        if place.unspecific:
+            return
         for kind in self.world.graph.kinds_below.get(place.key, ()):
             if kind not in place.seen:
-                yield from self._from(place.to(kind, KindOf(place.key, kind)))
+                yield from self._from(place.down_to(kind))
         for entry in self._stand_ins(place):
-            step = Replace(entry)
-            yield from self._from(place.to(entry.offered, step, entry.closeness, entry.ratio))
+            unspecific = self.world.tree.is_a(entry.wanted, entry.offered)
+            yield from self._from(place.instead(entry, unspecific))
         if self.want.strong is None:
             for recipe in self.world.graph.recipes.get(place.key, ()):
                 yield from self._make(place, recipe)
@@ -217,14 +227,17 @@ class _Search:
 
         What is said of the kind that was asked for goes before what is said of
         a kind below it: its own entry for the same stand-in, or that nothing
-        stands in.
+        stands in. And going down to a kind opens no way up again to what that
+        kind only shares a name with.
         """
-        graph = self.world.graph
+        graph, tree = self.world.graph, self.world.tree
         if not place.left or place.origin in graph.alone:
             return
+        below = place.key != place.origin
         for entry in graph.stand_ins.get(place.key, ()):
-            overruled = place.key != place.origin and graph.has_stand_in(
-                place.origin, entry.offered
+            overruled = below and (
+                graph.has_stand_in(place.origin, entry.offered)
+                or tree.is_a(entry.wanted, entry.offered)
             )
             if entry.offered not in place.seen and not overruled and self._in_scope(entry):
                 yield entry

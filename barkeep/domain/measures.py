@@ -1,13 +1,15 @@
 """What amounts come to: the only pint registry, conversions, and levels.
 
-The units are barkeep's own (`resources/units.txt`). pint is imported when a
-conversion is first asked for; its factors are exported once, and everything
-after that is plain arithmetic.
+The units are barkeep's own (`resources/units.txt`). pint checks them and
+works out what each comes to; its factors are exported once to
+`resources/unit_factors.toml`, so that converting is plain arithmetic and
+starting the program does not import pint.
 """
 
 from __future__ import annotations
 
 import re
+import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
@@ -15,6 +17,7 @@ from typing import TYPE_CHECKING, Literal
 
 from barkeep import resource_files
 from barkeep.domain.amounts import (
+    UNITS,
     Amount,
     amount_at_start,
     parse_amount,
@@ -68,6 +71,17 @@ _LEVEL_WANTED: Mapping[Unit, str] = {
 }
 _DIMENSION: Mapping[Unit, Dimension] = {"ml": "volume", "g": "mass", "each": "count"}
 
+_BASES: Mapping[str, Dimension] = {
+    "ml": "volume",
+    "g": "mass",
+    "each": "count",
+    "part": "part",
+    "cm": "length",
+}
+EXPORT_HEAD = """\
+# What each unit comes to in ml, g, each, part or cm. Exported from units.txt by pint.
+# After a change there: python -m barkeep.domain.measures > resources/unit_factors.toml"""
+
 WEIGHT_SIGMA_G = 1.0
 """One-sigma doubt of a kitchen scale (*common practice*)."""
 
@@ -86,7 +100,7 @@ class MeasuredLevel:
 
 @cache
 def registry() -> pint.UnitRegistry[float]:
-    """The pint registry of barkeep's own units, built once."""
+    """The pint registry of barkeep's own units, built once from `units.txt`."""
     import pint  # heavy: it brings numpy along
 
     lines = resource_files.read_text("units.txt").splitlines()
@@ -95,23 +109,30 @@ def registry() -> pint.UnitRegistry[float]:
     return units
 
 
+def exported_factors() -> str:
+    """The text of `unit_factors.toml`: what each unit comes to, as pint works it out."""
+    units = registry()
+    lines = [EXPORT_HEAD]
+    for base, kind in _BASES.items():
+        lines.append(f"\n[{kind}]")
+        for name in sorted(UNITS):
+            if name in units and units.is_compatible_with(name, base):
+                lines.append(f"{name} = {float(units.Quantity(1.0, name).to(base).magnitude)!r}")
+    return "\n".join(lines) + "\n"
+
+
 @cache
 def _factors() -> Mapping[str, tuple[Dimension, float]]:
-    """Unit -> its dimension and how much of that dimension's base unit it is."""
-    units = registry()
-    found: dict[str, tuple[Dimension, float]] = {}
-    bases: tuple[tuple[str, Dimension], ...] = (
-        ("ml", "volume"),
-        ("g", "mass"),
-        ("each", "count"),
-        ("part", "part"),
-        ("cm", "length"),
-    )
-    for base, kind in bases:
-        for name in sorted(units):
-            if units.is_compatible_with(name, base):
-                found[name] = (kind, float(units.Quantity(1.0, name).to(base).magnitude))
-    return found
+    """Unit -> its dimension and how much of that dimension's base unit it is.
+
+    Read from what pint exported, so that nothing at a start imports pint.
+    """
+    tables = tomllib.loads(resource_files.read_text("unit_factors.toml"))
+    return {
+        unit: (kind, float(factor))
+        for kind in _BASES.values()
+        for unit, factor in tables[kind].items()
+    }
 
 
 def dimension(unit: str) -> Dimension:
@@ -127,8 +148,6 @@ def to_quantity(amount: Amount, unit: Unit) -> float:
     >>> to_quantity(Amount(6.0, None, "cl"), "ml")
     60.0
     """
-    if amount.unit == unit:
-        return amount.value  # without pint, which is slow to import
     kind, factor = _factors().get(amount.unit, ("loose", 1.0))
     if kind != _DIMENSION[unit]:
         shown = show_range(amount.value, amount.high, amount.unit)
@@ -199,3 +218,7 @@ def _within(amount: float, size: float, unit: Unit, bottle_title: str) -> float:
     if amount > size + _ROUNDING:
         raise LevelAboveSize(float(f"{amount:.6g}"), size, unit, bottle_title)
     return min(amount, size)
+
+
+if __name__ == "__main__":
+    print(exported_factors(), end="")

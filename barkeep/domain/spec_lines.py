@@ -131,10 +131,22 @@ def _take_front(draft: _Draft) -> None:
 
 def _take_amount(draft: _Draft, found: ReadAmount) -> None:
     _set_amount(draft, Amount(found.value, found.high, found.unit or "each"), draft.at)
-    after = _AFTER_AMOUNT.match(draft.rest, found.end)
+    end = _end_of_twin(draft, found.end)
+    after = _AFTER_AMOUNT.match(draft.rest, end)
     if after and after["aside"]:
         draft.notes.append(after["aside"].strip())
-    _advance(draft, after.end() if after else found.end)
+    _advance(draft, after.end() if after else end)
+
+
+def _end_of_twin(draft: _Draft, start: int) -> int:
+    """Where the same amount in another unit ends, if one follows: *2 oz / 60 ml*."""
+    slash = re.compile(r"[ ]*[/=≈][ ]*").match(draft.rest, start)
+    twin = amount_at_start(draft.rest[slash.end() :]) if slash else None
+    if slash is None or twin is None or twin.unit is None:
+        return start
+    end = slash.end() + twin.end
+    draft.notes.append(draft.rest[slash.end() : end])
+    return end
 
 
 def _set_amount(draft: _Draft, amount: Amount, at: int) -> None:

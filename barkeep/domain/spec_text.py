@@ -23,7 +23,8 @@ from barkeep.errors import Problem
 _NEWLINE = re.compile(r"\r\n|\r|\n")
 _RULE = re.compile(r"-{3,}|={3,}")
 _HEADER = re.compile(
-    r"\s*(?P<name>glass(?:ware)?|ice|garnish|notes?|riff of|method|instructions)\s*:"
+    r"\s*(?P<name>glass(?:ware)?|ice|garnish|notes?|riff of|method|instructions"
+    r"|ingredients(?=\s*:\s*$))\s*:"
     r"\s*(?P<value>.*)",
     re.IGNORECASE,
 )

@@ -88,7 +88,10 @@ def test_several_specs_are_parted_by_a_rule_or_two_empty_lines(tree):
 
 
 def test_windows_line_ends_a_byte_order_mark_and_bullets_are_read(tree):
-    text = "\ufeffSiding\r\n\r\n- 2 oz gin\r\n• 1 oz dry vermouth\r\n\r\nStir with ice.\r\n"
+    text = (
+        "\ufeffSiding\r\n\r\nIngredients:\r\n- 2 oz gin\r\n• 1 oz dry vermouth\r\n\r\n"
+        "Stir with ice.\r\n"
+    )
     read = only(text, tree)
     assert read.problems == ()
     assert [line.quantity for line in read.spec.lines] == [pytest.approx(59.147, abs=0.001)] * 1 + [
@@ -147,6 +150,8 @@ def test_a_garnish_that_is_no_ingredient_is_a_note(tree):
         ("2 tsp dried hibiscus", "hibiscus-flowers", None, "by volume"),
         ("soda water", "soda-water", None, ""),
         ("¾ oz (22 ml) lime juice", "lime-juice", 22.18, "22 ml"),
+        ("2 oz / 60 ml gin", "gin", 59.15, "60 ml"),
+        ("60 ml (2 oz) gin", "gin", 60, "2 oz"),
         ("1 oz 151-proof rum", "151-rum", 29.57, ""),
     ],
 )

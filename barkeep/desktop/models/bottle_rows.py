@@ -184,7 +184,10 @@ def _below_name(row: BottleRow) -> str:
         return product.maker
     if product.house_made:
         return "House-made"
-    return "Pantry" if row.pantry else row.ingredient
+    if row.pantry:
+        return "Pantry"
+    same = folded(row.ingredient) == folded(product.name)
+    return "No maker" if same else row.ingredient
 
 
 def _state(row: BottleRow) -> str:

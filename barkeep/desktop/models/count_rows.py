@@ -167,7 +167,7 @@ def as_expected(bottle: Bottle) -> Typed:
         sealed = bottle.level.state == "sealed"
         sigma = 0.0 if sealed else TENTHS_SIGMA * product.size
         measured = MeasuredLevel(amount, "tenths", sigma)
-    return Typed(measured, "as expected")
+    return Typed(measured, "expected")
 
 
 def exactly(bottle: Bottle, text: str) -> Typed:

@@ -126,7 +126,7 @@ class Screen(QWidget):
         on_done: Callable[[T], object] | None = None,
         say: str = "",
     ) -> bool:
-        """Call a use case; with `say`, a toast says that with a way to undo. Whether it was done."""
+        """Call a use case; whether it was done. With `say`, a toast says that and offers undo."""
 
         def done(result: Done[T]) -> None:
             if on_done is not None:
@@ -174,14 +174,14 @@ class Screen(QWidget):
             header = header_of(self.list_stack.view)
             state.keep_data(f"{self.key}/columns", header.saveState())
 
-    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802
+    def showEvent(self, event: QShowEvent) -> None:
         stale, self._stale = self._stale, frozenset()
         if stale:
             self.refresh(stale)
         self._restore_layout()
         super().showEvent(event)
 
-    def hideEvent(self, event: QHideEvent) -> None:  # noqa: N802
+    def hideEvent(self, event: QHideEvent) -> None:
         super().hideEvent(event)
         self.save_layout()
 

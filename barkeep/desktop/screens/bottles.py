@@ -161,6 +161,20 @@ class BottlesScreen(TableScreen[BottleRow]):
             self._remind_of_count()
             self.focus_list()
 
+    def focus_list(self) -> None:
+        """While the shelf is counted, the list of the count."""
+        if self.is_counting:
+            self.counting.view.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        else:
+            super().focus_list()
+
+    def focus_search(self) -> None:
+        """The count has no search: it follows the shelf."""
+        if self.is_counting:
+            self.counting.say("Leave the count with Esc to search; what is counted stays")
+        else:
+            super().focus_search()
+
     def write_counts(self) -> None:
         """Show what would be written; only the sheet's own button writes it."""
         self.counting.confirm(self._write_counts)

@@ -71,7 +71,7 @@ class CountingPage(QWidget):
         """Go to the first bottle that is not counted yet."""
         self.refresh()
         many = len(self._count)
-        self._say(
+        self.say(
             f"Going on: {bottles_in_words(many)} counted before, not written down yet"
             if many
             else "Type a digit for the tenths that are left; nothing is written before you confirm"
@@ -99,7 +99,7 @@ class CountingPage(QWidget):
         if self.view.is_entering and not self._take_exactly(self.view.entry.text()):
             return
         if not len(self._count):
-            self._say("Nothing is counted yet, so there is nothing to confirm")
+            self.say("Nothing is counted yet, so there is nothing to confirm")
             return
         snapshot = self._context.bar.snapshot
         rows = self._count.counted_rows(snapshot)
@@ -159,7 +159,7 @@ class CountingPage(QWidget):
         self._show_again(self.view.row)
         self.view.go_to(self.view.row - 1)
         title = row.bottle.product.title
-        self._say(f"{title}: not counted after all" if was_counted else f"Back from {title}")
+        self.say(f"{title}: not counted after all" if was_counted else f"Back from {title}")
 
     def _on_exact_wanted(self) -> None:
         row = self.present
@@ -174,7 +174,7 @@ class CountingPage(QWidget):
         row = self.table.rows[number]
         self._count.take(row.bottle.id, at_share(row.bottle, share))
         self._show_again(number)
-        self._say(row_in_words(self.table.rows[number]))
+        self.say(row_in_words(self.table.rows[number]))
 
     def _on_everything(self, _on: bool) -> None:
         self.refresh()
@@ -202,10 +202,10 @@ class CountingPage(QWidget):
     def _move_on(self, said: str) -> None:
         last = len(self.table.rows) - 1
         if self.view.row >= last:
-            self._say(f"{said}. That was the last bottle: Ctrl+Enter to confirm")
+            self.say(f"{said}. That was the last bottle: Ctrl+Enter to confirm")
             return
         self.view.go_to(self.view.row + 1)
-        self._say(said)
+        self.say(said)
 
     def _show_again(self, number: int) -> None:
         """Draw one row anew; it stays in place whatever the toggle says."""
@@ -229,7 +229,8 @@ class CountingPage(QWidget):
         self.progress.setAccessibleDescription(words)
         self.confirm_button.setText(f"Confirm {bottles_in_words(many)}…" if many else "Confirm…")
 
-    def _say(self, words: str) -> None:
+    def say(self, words: str) -> None:
+        """Say what has just happened, to be seen and heard."""
         self.said.setText(words)
         self.said.setAccessibleName(words)
         announce(self.view, words)

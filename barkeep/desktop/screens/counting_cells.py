@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QPainter
-from PySide6.QtWidgets import QStyleOptionViewItem
+from PySide6.QtWidgets import QStyle, QStyleOptionViewItem
 
 from barkeep.desktop.metrics import HALF, PAD, UNIT, TypeSize, font_of
 from barkeep.desktop.models.count_rows import BOTTLE, COUNTED, DIFFERENCE, LEVEL, CountRow
@@ -29,6 +29,7 @@ class BigRowDelegate(RowDelegate):
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         held = QStyleOptionViewItem(option)
         held.rect = upper_part(option.rect)
+        held.state &= ~QStyle.StateFlag.State_HasFocus  # the bar shows it for the whole row
         row = index.data(VALUE_ROLE)
         if index.column() == LEVEL:
             self._paint_gauge(painter, held, index, row)

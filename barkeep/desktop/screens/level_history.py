@@ -15,7 +15,7 @@ from barkeep.desktop.models.bottle_words import quantity, short_date
 from barkeep.desktop.tones import Tones, blend, current_tones
 from barkeep.domain.inventory import Bottle, Entry
 
-WIDTH, HEIGHT = 220, 92
+WIDTH, HEIGHT = 212, 92
 """Fits the narrowest details beside a list."""
 DOT = 2.5
 Steps = Sequence[tuple[Entry, float]]

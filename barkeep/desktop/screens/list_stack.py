@@ -51,10 +51,10 @@ def prepare_view(view: ListView, name: str) -> None:
     view.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
     view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
     view.setSortingEnabled(True)
-    view.setTabKeyNavigation(False) if isinstance(view, QTableView) else None
     view.setMinimumSize(240, 160)
     if isinstance(view, QTableView):
         view.setShowGrid(False)
+        view.setTabKeyNavigation(False)
         view.verticalHeader().hide()
         view.verticalHeader().setDefaultSectionSize(ROW)
         view.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)

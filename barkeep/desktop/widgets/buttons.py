@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QObject, Qt
-from PySide6.QtWidgets import QApplication, QPushButton, QToolButton
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QPushButton, QToolButton
 
-from barkeep.desktop.icons import icon_in, icon_size, wear
-from barkeep.desktop.theme import Theme
-from barkeep.desktop.tones import current_tones
+from barkeep.desktop.icons import icon_size, wear
 
 
 def button(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPalette
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPalette
 from PySide6.QtWidgets import QApplication, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from barkeep.desktop.icons import pixmap
@@ -20,9 +20,9 @@ GAUGE_WIDTH, GAUGE_HEIGHT = 92, 14
 class RowDelegate(QStyledItemDelegate):
     """Draws words, with `SUBTITLE_ROLE` below them and `ICONS_ROLE` after them."""
 
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         hint = super().sizeHint(option, index)
-        lines = option.fontMetrics.height()  # type: ignore[attr-defined]
+        lines = option.fontMetrics.height()
         if index.data(SUBTITLE_ROLE):
             lines += QFontMetrics(_small()).height() + 2
         marks = index.data(ICONS_ROLE) or ()
@@ -56,7 +56,7 @@ class RowDelegate(QStyledItemDelegate):
         subtitle: str | None,
     ) -> None:
         tones = current_tones()
-        font, small = option.font, _small()  # type: ignore[attr-defined]
+        font, small = option.font, _small()
         metrics, small_metrics = QFontMetrics(font), QFontMetrics(small)
         words = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
         height = metrics.height() + (small_metrics.height() + 2 if subtitle else 0)
@@ -78,7 +78,7 @@ class RowDelegate(QStyledItemDelegate):
 class LevelDelegate(QStyledItemDelegate):
     """Draws `LEVEL_ROLE` as a gauge with the words after it."""
 
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         hint = super().sizeHint(option, index)
         return QSize(hint.width() + GAUGE_WIDTH + PAD, max(ROW, hint.height()))
 
@@ -96,7 +96,7 @@ class LevelDelegate(QStyledItemDelegate):
         place = cell.adjusted(width + UNIT, 0, 0, 0)
         painter.save()
         painter.setPen(QColor(text_colour(option, tones)))
-        metrics = option.fontMetrics  # type: ignore[attr-defined]
+        metrics = option.fontMetrics
         shown = metrics.elidedText(words, Qt.TextElideMode.ElideRight, place.width())
         painter.drawText(place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, shown)
         painter.restore()
@@ -105,12 +105,12 @@ class LevelDelegate(QStyledItemDelegate):
 class VerdictDelegate(QStyledItemDelegate):
     """Draws `VERDICT_ROLE` as its shape and word."""
 
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         verdict = index.data(VERDICT_ROLE)
         hint = super().sizeHint(option, index)
         if not verdict:
             return hint
-        font = option.font  # type: ignore[attr-defined]
+        font = option.font
         return QSize(verdict_width(verdict, font) + PAD, max(ROW, hint.height()))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
@@ -121,7 +121,7 @@ class VerdictDelegate(QStyledItemDelegate):
         cell = drawn_ground(self, painter, option, index).adjusted(UNIT, 0, -UNIT, 0)
         tones = current_tones()
         selected = is_selected(option)
-        font = option.font  # type: ignore[attr-defined]
+        font = option.font
         draw_verdict(painter, cell, verdict, font, tones, selected=selected)
 
 
@@ -131,25 +131,25 @@ def drawn_ground(
     """Paint a cell's ground and focus the style's way, without words; the cell's rectangle."""
     bare = QStyleOptionViewItem(option)
     delegate.initStyleOption(bare, index)
-    bare.text = ""  # type: ignore[attr-defined]
-    bare.features &= ~QStyleOptionViewItem.ViewItemFeature.HasDecoration  # type: ignore[attr-defined]
-    style = bare.widget.style() if bare.widget else QApplication.style()  # type: ignore[attr-defined]
-    style.drawControl(QStyle.ControlElement.CE_ItemViewItem, bare, painter, bare.widget)  # type: ignore[attr-defined]
-    return QRect(option.rect)  # type: ignore[attr-defined]
+    bare.text = ""
+    bare.features &= ~QStyleOptionViewItem.ViewItemFeature.HasDecoration
+    style = bare.widget.style() if bare.widget else QApplication.style()
+    style.drawControl(QStyle.ControlElement.CE_ItemViewItem, bare, painter, bare.widget)
+    return QRect(option.rect)
 
 
 def is_selected(option: QStyleOptionViewItem) -> bool:
     """Whether the row is selected."""
-    return bool(option.state & QStyle.StateFlag.State_Selected)  # type: ignore[attr-defined]
+    return bool(option.state & QStyle.StateFlag.State_Selected)
 
 
 def text_colour(option: QStyleOptionViewItem, tones: Tones) -> str:
     """The colour of words in this row."""
-    if not option.state & QStyle.StateFlag.State_Enabled:  # type: ignore[attr-defined]
+    if not option.state & QStyle.StateFlag.State_Enabled:
         return tones.disabled
     if is_selected(option):
         return tones.on_highlight
-    palette: QPalette = option.palette  # type: ignore[attr-defined]
+    palette: QPalette = option.palette
     return palette.color(QPalette.ColorRole.Text).name()
 
 
@@ -158,5 +158,5 @@ def quiet_colour(option: QStyleOptionViewItem, tones: Tones) -> str:
     return tones.on_highlight if is_selected(option) else tones.muted
 
 
-def _small() -> object:
+def _small() -> QFont:
     return font_of(TypeSize.CAPTION)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QSize, Qt
-from PySide6.QtGui import QPainter, QPalette, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
 from barkeep.desktop.icons import pixmap
@@ -39,18 +39,18 @@ class ElidedLabel(QLabel):
             self.text(), Qt.TextElideMode.ElideRight, self.contentsRect().width()
         )
 
-    def minimumSizeHint(self) -> QSize:  # noqa: N802
+    def minimumSizeHint(self) -> QSize:
         return QSize(self.fontMetrics().averageCharWidth() * 4, super().minimumSizeHint().height())
 
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+    def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._explain()
 
-    def setText(self, text: str, /) -> None:  # noqa: N802
+    def setText(self, text: str, /) -> None:
         super().setText(text)
         self._explain()
 
-    def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
         painter.setPen(self.palette().color(self.foregroundRole()))
         painter.drawText(self.contentsRect(), int(self.alignment()), self.shown_text)
@@ -75,7 +75,7 @@ class PictureLabel(QLabel):
         self._name, self._tone = name, tone
         self._draw()
 
-    def changeEvent(self, event: QEvent) -> None:  # noqa: N802
+    def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.DevicePixelRatioChange):
             self._draw()

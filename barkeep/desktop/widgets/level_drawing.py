@@ -67,7 +67,10 @@ def _draw_bottle(painter: QPainter, rect: QRectF, reading: LevelReading, tones: 
     top = place(_held(reading.share))
     painter.fillRect(QRectF(body.left(), top, body.width(), body.bottom() - top), _liquid(tones))
     if reading.sigma:
-        high, low = place(_held(reading.share + reading.sigma)), place(_held(reading.share - reading.sigma))
+        high, low = (
+            place(_held(reading.share + reading.sigma)),
+            place(_held(reading.share - reading.sigma)),
+        )
         painter.fillRect(QRectF(body.left(), high, body.width(), low - high), _doubt(tones))
     if reading.share > 0:
         painter.setPen(QPen(QColor(tones.text), 1.5))
@@ -83,9 +86,16 @@ def _draw_bottle(painter: QPainter, rect: QRectF, reading: LevelReading, tones: 
     painter.drawPath(outline)
     _draw_cap(painter, body, reading.sealed, tones)
     if reading.expected is not None:
-        _pointer(painter, QPointF(body.right() + 3, place(_held(reading.expected))), "left", tones.info)
+        _pointer(
+            painter, QPointF(body.right() + 3, place(_held(reading.expected))), "left", tones.info
+        )
     if reading.par is not None:
-        _pointer(painter, QPointF(body.left() - 3, place(_held(reading.par))), "right", _par(reading, tones))
+        _pointer(
+            painter,
+            QPointF(body.left() - 3, place(_held(reading.par))),
+            "right",
+            _par(reading, tones),
+        )
 
 
 def _draw_gauge(painter: QPainter, rect: QRectF, reading: LevelReading, tones: Tones) -> None:
@@ -101,7 +111,9 @@ def _draw_gauge(painter: QPainter, rect: QRectF, reading: LevelReading, tones: T
         return trough.left() + _held(share) * trough.width()
 
     end = place(reading.share)
-    painter.fillRect(QRectF(trough.left(), trough.top(), end - trough.left(), trough.height()), _liquid(tones))
+    painter.fillRect(
+        QRectF(trough.left(), trough.top(), end - trough.left(), trough.height()), _liquid(tones)
+    )
     if reading.sigma:
         low, high = place(reading.share - reading.sigma), place(reading.share + reading.sigma)
         painter.fillRect(QRectF(low, trough.top(), high - low, trough.height()), _doubt(tones))
@@ -117,7 +129,9 @@ def _draw_gauge(painter: QPainter, rect: QRectF, reading: LevelReading, tones: T
     if reading.expected is not None:
         _pointer(painter, QPointF(place(reading.expected), trough.top() - 1), "down", tones.info)
     if reading.par is not None:
-        _pointer(painter, QPointF(place(reading.par), trough.bottom() + 1), "up", _par(reading, tones))
+        _pointer(
+            painter, QPointF(place(reading.par), trough.bottom() + 1), "up", _par(reading, tones)
+        )
 
 
 def _body(rect: QRectF) -> QRectF:
@@ -140,13 +154,17 @@ def _outline(body: QRectF) -> QPainterPath:
     neck_foot = top + body.height() * 0.24
     path = QPainterPath(QPointF(middle - neck, top + body.height() * 0.05))
     path.lineTo(middle - neck, neck_foot)
-    path.cubicTo(middle - neck, neck_foot + curve, body.left(), shoulder - curve, body.left(), shoulder)
+    path.cubicTo(
+        middle - neck, neck_foot + curve, body.left(), shoulder - curve, body.left(), shoulder
+    )
     path.lineTo(body.left(), bottom - corner)
     path.quadTo(body.left(), bottom, body.left() + corner, bottom)
     path.lineTo(body.right() - corner, bottom)
     path.quadTo(body.right(), bottom, body.right(), bottom - corner)
     path.lineTo(body.right(), shoulder)
-    path.cubicTo(body.right(), shoulder - curve, middle + neck, neck_foot + curve, middle + neck, neck_foot)
+    path.cubicTo(
+        body.right(), shoulder - curve, middle + neck, neck_foot + curve, middle + neck, neck_foot
+    )
     path.lineTo(middle + neck, top + body.height() * 0.05)
     path.closeSubpath()
     return path
@@ -156,7 +174,12 @@ def _draw_cap(painter: QPainter, body: QRectF, sealed: bool, tones: Tones) -> No
     """A capsule down the neck while sealed; the bare rim once open."""
     width = body.width() * (0.44 if sealed else 0.5)
     height = body.height() * (0.15 if sealed else 0.035)
-    cap = QRectF(body.center().x() - width / 2, body.top() + (0 if sealed else body.height() * 0.03), width, max(2.5, height))
+    cap = QRectF(
+        body.center().x() - width / 2,
+        body.top() + (0 if sealed else body.height() * 0.03),
+        width,
+        max(2.5, height),
+    )
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(QColor(tones.accent if sealed else tones.glass))
     painter.drawRoundedRect(cap, 1.5, 1.5)

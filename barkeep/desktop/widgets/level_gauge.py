@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.metrics import UNIT
@@ -52,28 +52,28 @@ class LevelGauge(QWidget):
         self.setToolTip(words)
         self.update()
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         return QSize(96, 168)
 
-    def minimumSizeHint(self) -> QSize:  # noqa: N802
+    def minimumSizeHint(self) -> QSize:
         return QSize(40, 96)
 
-    def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
         tones = current_tones()
         draw_level(painter, self._drawn(), self._reading, tones)
         if self.hasFocus():
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            painter.setPen(QPen(tones.accent, 2))
+            painter.setPen(QPen(QColor(tones.accent), 2))
             painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), UNIT / 2, UNIT / 2)
 
-    def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+    def mousePressEvent(self, event: QMouseEvent) -> None:
         self._pick_at(event)
 
-    def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
         self._pick_at(event)
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+    def keyPressEvent(self, event: QKeyEvent) -> None:
         key = Qt.Key(event.key())
         if not self._editable or key not in (*_STEPS, Qt.Key.Key_Home, Qt.Key.Key_End):
             super().keyPressEvent(event)

@@ -14,7 +14,7 @@ from barkeep.desktop.widgets.labels import text_label
 class _Words(QLineEdit):
     """Esc clears; with nothing to clear it goes on to whoever else wants it."""
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+    def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape and self.text():
             self.clear()
             return
@@ -76,13 +76,13 @@ class SearchField(QWidget):
         self._words.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self._words.selectAll()
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+    def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Down:
             self.left.emit()
             return
         super().keyPressEvent(event)
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         return QSize(360, super().sizeHint().height())
 
     def _add_actions(self) -> None:

@@ -47,7 +47,7 @@ class Toast(QFrame):
         self._button.clicked.connect(self._on_act)
         self._close = quiet_button("clear", "Dismiss", self.dismiss)
         wear(self._close, "clear", "on_nav")
-        row = QHBoxLayout(self)
+        self._row = row = QHBoxLayout(self)
         row.setContentsMargins(PAD, UNIT, UNIT, UNIT)
         row.setSpacing(UNIT)
         row.addWidget(self._words, 1)
@@ -83,21 +83,21 @@ class Toast(QFrame):
         self._act = None
         self.hide()
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if watched is self._host and event.type() == QEvent.Type.Resize and not self.isHidden():
             self._place()
         return super().eventFilter(watched, event)
 
-    def enterEvent(self, event: QEnterEvent) -> None:  # noqa: N802
+    def enterEvent(self, event: QEnterEvent) -> None:
         super().enterEvent(event)
         self._timer.stop()
 
-    def leaveEvent(self, event: QEvent) -> None:  # noqa: N802
+    def leaveEvent(self, event: QEvent) -> None:
         super().leaveEvent(event)
         if not self.isHidden():
             self._timer.start(SHOWN_MS)
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+    def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
             self.dismiss()
             return
@@ -113,8 +113,8 @@ class Toast(QFrame):
         )
         line = self._words.fontMetrics().horizontalAdvance(self._words.text()) + HALF
         width = min(room, line + beside + PAD + UNIT + HALF)
-        height = self.layout().totalHeightForWidth(width)
-        self.resize(width, max(height, self.sizeHint().height() if height < 0 else height))
+        needed = self._row.totalHeightForWidth(width)
+        self.resize(width, needed if needed > 0 else self.sizeHint().height())
         left = (self._host.width() - width) // 2
         self.move(left, self._host.height() - self.height() - WIDE)
 

@@ -83,11 +83,11 @@ class VerdictBadge(QWidget):
         self.updateGeometry()
         self.update()
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         width = verdict_width(self._verdict, self.font()) + PAD + HALF
         return QSize(width, max(SHAPE, self.fontMetrics().height()) + UNIT)
 
-    def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, _event: QPaintEvent) -> None:
         tones = current_tones()
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)

@@ -79,6 +79,16 @@ def test_the_general_kind_is_only_a_stand_in_for_the_special_one():
     ).missing == ("london-dry-gin",)
 
 
+def test_the_general_kind_stands_in_only_as_itself_not_as_its_other_kinds():
+    other = Ingredient("old-tom-gin", "Old Tom gin", ("gin",), proper=True)
+    tree = FamilyTree({**KNOWLEDGE.tree.ingredients, other.key: other})
+    knowledge = replace(KNOWLEDGE, tree=tree)
+    wanted = [spec(line("london-dry-gin", 60))]
+    assert tonight(snapshot(knowledge, [bottle(1, "gin", 700)], wanted))[0].verdict == "stand_in"
+    old_tom = snapshot(knowledge, [bottle(1, "old-tom-gin", 700)], wanted)
+    assert tonight(old_tom)[0].verdict == "one_short"
+
+
 def test_a_scope_shuts_a_stand_in_out_of_the_base():
     lines = [line("london-dry-gin", 60), line("gin", 20)]
     stock = (bottle(1, "genever", 700),)

@@ -1,0 +1,174 @@
+"""The desktop from start to end: Qt first, then the bar and one page, the rest after it shows."""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+from collections.abc import Sequence
+from contextlib import ExitStack
+from pathlib import Path
+from threading import Thread
+from typing import TYPE_CHECKING, cast
+
+from PySide6.QtCore import QObject, QTimer
+from PySide6.QtWidgets import QApplication, QFileDialog, QMessageBox
+
+from barkeep import __version__
+from barkeep.application import paths
+from barkeep.desktop.crash_dialog import CrashDialog
+from barkeep.desktop.faults import Faults
+from barkeep.desktop.icons import app_icon
+from barkeep.desktop.theme import CHOICES, Theme, ThemeChoice
+from barkeep.desktop.window_state import WindowState
+from barkeep.errors import UserError
+
+if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
+    from barkeep.desktop.main_window import MainWindow
+
+STATE_FILE = "window.ini"
+HEAVY = ("numpy", "networkx", "pint", "scipy.sparse", "barkeep.domain.measures")
+"""What the answers need and the first paint does not."""
+
+
+def main(argv: Sequence[str]) -> int:
+    """Show the desktop until its window closes; the process's exit status.
+
+    `--bar FILE` names the bar, `--sample` shows a throw-away copy of the
+    sample bar.
+    """
+    options = _parse(argv)
+    app = QApplication.instance() or QApplication(["barkeep"])
+    assert isinstance(app, QApplication)
+    with ExitStack() as stack:
+        desktop = Desktop(app, stack)
+        location = desktop.sample() if options.sample else options.bar or paths.default_bar()
+        if not desktop.start(location):
+            return 1
+        return app.exec()
+
+
+def _parse(argv: Sequence[str]) -> argparse.Namespace:
+    parser = argparse.ArgumentParser("barkeep")
+    parser.add_argument("--bar")
+    parser.add_argument("--sample", action="store_true")
+    return parser.parse_args(argv)
+
+
+class Desktop(QObject):
+    """The running program: its look, its log, and the window over one bar."""
+
+    def __init__(self, app: QApplication, stack: ExitStack) -> None:
+        super().__init__(app)
+        self._app, self._stack = app, stack
+        app.setApplicationName("barkeep")
+        app.setApplicationDisplayName("")
+        app.setApplicationVersion(__version__)
+        app.setDesktopFileName("barkeep")
+        app.setWindowIcon(app_icon())
+        self.state = WindowState(paths.state_folder() / STATE_FILE)
+        self.faults = Faults(paths.log_file(), self)
+        self.faults.met.connect(self._show_fault)
+        self.faults.catch()
+        stack.callback(self.faults.stop)
+        self.theme = Theme(app, _theme_choice(self.state))
+        self.window: MainWindow | None = None
+        self._bar: Bar | None = None
+        self._crash: CrashDialog | None = None
+        self._warm_up = Thread(target=import_heavy, name="warm-up", daemon=True)
+        stack.callback(self._wait_for_warm_up)
+        stack.callback(self._close)
+
+    def sample(self) -> Path:
+        """A copy of the sample bar that is gone afterwards."""
+        from barkeep.application.sample import throw_away_copy
+
+        path = self._stack.enter_context(throw_away_copy())
+        self._stack.callback(self._close)  # before the copy goes
+        return path
+
+    def start(self, location: str | Path) -> bool:
+        """Show a bar, or ask for another while it cannot be shown; whether one is."""
+        wanted: str | Path | None = location
+        while wanted is not None:
+            try:
+                self.open(wanted)
+            except UserError as error:
+                wanted = _ask_for_another(error)
+            else:
+                return True
+        return False
+
+    def open(self, location: str | Path) -> None:
+        """Show the bar at a place, in place of the one before. Raises a `UserError`."""
+        from barkeep.application.bar import Bar
+        from barkeep.desktop.dialogs.import_bottles import import_files
+        from barkeep.desktop.main_window import MainWindow, WindowHooks
+
+        bar = Bar.open(location)
+        hooks = WindowHooks(self.open, import_files)
+        window = MainWindow(bar, self.state, self.theme, hooks)
+        window.first_shown.connect(lambda: QTimer.singleShot(0, self._start_warm_up))
+        window.show()
+        self._close()
+        self.window, self._bar = window, bar
+
+    def _close(self) -> None:
+        if self.window is not None:
+            self.window.close()
+            self.window.deleteLater()
+            self.window = None
+        if self._bar is not None:
+            self._bar.close()
+            self._bar = None
+
+    def _start_warm_up(self) -> None:
+        if not self._warm_up.is_alive() and self._warm_up.ident is None:
+            self._warm_up.start()
+
+    def _wait_for_warm_up(self) -> None:
+        """An import that the interpreter's end cuts off could crash it."""
+        if self._warm_up.is_alive():
+            self._warm_up.join()
+
+    def _show_fault(self, details: str) -> None:
+        if self._crash is not None:
+            self._crash.add(details)
+            return
+        self._crash = CrashDialog(details, self.faults.log, self.window)
+        self._crash.finished.connect(self._forget_crash)
+        self._crash.open()
+
+    def _forget_crash(self) -> None:
+        self._crash = None
+
+
+def import_heavy() -> None:
+    """Import what would hold up the first paint; a missing one shows when it is needed."""
+    for name in HEAVY:
+        try:
+            importlib.import_module(name)
+        except ImportError:
+            return
+
+
+def _theme_choice(state: WindowState) -> ThemeChoice:
+    choice = state.text("program/theme", "system")
+    return cast(ThemeChoice, choice) if choice in CHOICES else "system"
+
+
+def _ask_for_another(error: UserError) -> Path | None:
+    """Say why a bar cannot be shown; the file to show instead, None to leave."""
+    box = QMessageBox()
+    box.setIcon(QMessageBox.Icon.Warning)
+    box.setWindowTitle("barkeep")
+    box.setText("This bar cannot be opened")
+    box.setInformativeText(str(error))
+    another = box.addButton("Open another bar…", QMessageBox.ButtonRole.AcceptRole)
+    leave = box.addButton("Quit", QMessageBox.ButtonRole.RejectRole)
+    box.setEscapeButton(leave)
+    box.exec()
+    if box.clickedButton() is not another:
+        return None
+    name, _kind = QFileDialog.getOpenFileName(None, "Open bar", str(paths.data_folder()))
+    return Path(name) if name else None

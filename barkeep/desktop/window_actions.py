@@ -1,0 +1,134 @@
+"""The window's menus: what each action is called, its shortcut, and what it asks for."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
+from PySide6.QtWidgets import QMenu, QMenuBar
+
+from barkeep.desktop.icons import wear
+from barkeep.desktop.pages import Page
+from barkeep.desktop.theme import CHOICES, ThemeChoice
+
+Keys = QKeySequence.StandardKey
+Shortcut = QKeySequence | QKeySequence.StandardKey | str | None
+THEME_WORDS = {"system": "As the system", "light": "Light", "dark": "Dark"}
+
+
+class WindowActions(QObject):
+    """Every action of the menu bar, as an attribute; the window connects them.
+
+    `page_wanted` carries a page's key, `theme_wanted` a choice of theme. The
+    Bar menu starts with what the shown page offers.
+    """
+
+    page_wanted = Signal(str)
+    theme_wanted = Signal(str)
+
+    def __init__(self, bar: QMenuBar, pages: Sequence[Page]) -> None:
+        super().__init__(bar)
+        self._bar = bar
+        self._all: list[QAction] = []
+        self._page_actions: list[QAction] = []
+        self.themes: dict[str, QAction] = {}
+        self.pages: dict[str, QAction] = {}
+        self._make_file()
+        self._make_edit()
+        self._make_view(pages)
+        self._make_bar()
+        self._make_help()
+
+    @property
+    def all(self) -> tuple[QAction, ...]:
+        """Every action of the window itself."""
+        return tuple(self._all)
+
+    def offer_of_page(self, actions: Sequence[QAction]) -> None:
+        """Put a page's actions first in the Bar menu, in place of another page's."""
+        for old in self._page_actions:
+            self.bar_menu.removeAction(old)
+        self._page_actions = list(actions)
+        for action in actions:
+            self.bar_menu.insertAction(self._after_page, action)
+        self._after_page.setVisible(bool(actions))
+
+    def name_undo(self, undo: str | None, redo: str | None) -> None:
+        """Say in the menu what would be undone and redone."""
+        for action, word, label in ((self.undo, "Undo", undo), (self.redo, "Redo", redo)):
+            action.setText(f"&{word}" if label is None else f"&{word}: {label.replace('&', '&&')}")
+            action.setEnabled(label is not None)
+
+    def _make_file(self) -> None:
+        menu = self._menu("&File")
+        self.new_bar = self._add(menu, "&New bar…", Keys.New)
+        self.open_bar = self._add(menu, "&Open bar…", Keys.Open)
+        menu.addSeparator()
+        self.import_files = self._add(menu, "&Import bottles…", "Ctrl+I", "import")
+        self.back_up = self._add(menu, "&Back up…", None, "export")
+        menu.addSeparator()
+        self.settings = self._add(menu, "&Settings…", "Ctrl+,", "settings")
+        # Plain X11 binds nothing to QKeySequence.Quit, nor to Preferences.
+        self.quit = self._add(menu, "&Quit", "Ctrl+Q")
+
+    def _make_edit(self) -> None:
+        menu = self._menu("&Edit")
+        self.undo = self._add(menu, "&Undo", Keys.Undo, "undo")
+        self.redo = self._add(menu, "&Redo", "Ctrl+Shift+Z", "redo")
+        menu.addSeparator()
+        self.find = self._add(menu, "&Find", Keys.Find, "search")
+
+    def _make_view(self, pages: Sequence[Page]) -> None:
+        menu = self._menu("&View")
+        group = QActionGroup(self)
+        for number, page in enumerate(pages, 1):
+            action = self._add(menu, f"&{number} {page.title}", f"Ctrl+{number}")
+            action.setCheckable(True)
+            group.addAction(action)
+            self._ask_on(action, self.page_wanted.emit, page.key)
+            self.pages[page.key] = action
+        menu.addSeparator()
+        self._make_themes(menu.addMenu("&Theme"))
+        self.reset_columns = self._add(menu, "Reset &columns", None)
+        self.read_again = self._add(menu, "&Read again", Keys.Refresh)
+
+    def _make_themes(self, menu: QMenu) -> None:
+        group = QActionGroup(self)
+        for choice in CHOICES:
+            action = self._add(menu, f"&{THEME_WORDS[choice]}", None)
+            action.setCheckable(True)
+            group.addAction(action)
+            self._ask_on(action, self.theme_wanted.emit, choice)
+            self.themes[choice] = action
+
+    def _make_bar(self) -> None:
+        self.bar_menu = self._menu("&Bar")
+        self._after_page = self.bar_menu.addSeparator()
+        self.check = self._add(self.bar_menu, "C&heck this bar", None, "check")
+
+    def _make_help(self) -> None:
+        menu = self._menu("&Help")
+        self.shortcuts = self._add(menu, "&Keyboard shortcuts", None)
+        self.shortcuts.setShortcuts([QKeySequence("F1"), QKeySequence("Ctrl+?")])
+        self.about = self._add(menu, "&About barkeep", None, "info")
+
+    def mark_theme(self, choice: ThemeChoice) -> None:
+        """Tick the theme that is chosen."""
+        self.themes[choice].setChecked(True)
+
+    def _menu(self, title: str) -> QMenu:
+        return self._bar.addMenu(title)
+
+    def _add(self, menu: QMenu, text: str, shortcut: Shortcut, picture: str = "") -> QAction:
+        action = QAction(text, self)
+        if shortcut is not None:
+            action.setShortcut(QKeySequence(shortcut))
+        if picture:
+            wear(action, picture)
+        menu.addAction(action)
+        self._all.append(action)
+        return action
+
+    def _ask_on(self, action: QAction, ask: Callable[[str], object], what: str) -> None:
+        action.triggered.connect(lambda: ask(what))

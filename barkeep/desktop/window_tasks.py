@@ -1,0 +1,102 @@
+"""What the window's menus start: choosing files, and the small dialogs."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QFileDialog, QMessageBox
+
+from barkeep.application import paths
+from barkeep.desktop.dialogs.about import AboutDialog
+from barkeep.desktop.dialogs.shortcuts import ShortcutsDialog
+from barkeep.desktop.operations import run_operation
+from barkeep.errors import UserError
+
+if TYPE_CHECKING:
+    from barkeep.desktop.main_window import MainWindow
+
+BARS = "Bars (*.barkeep);;All files (*)"
+LISTS = "Lists of bottles (*.csv);;All files (*)"
+
+
+class WindowTasks:
+    """The menus' tasks of one window."""
+
+    def __init__(self, window: MainWindow) -> None:
+        self._window = window
+
+    def new_bar(self) -> None:
+        """Begin a bar in a new file."""
+        folder = str(paths.data_folder() / "bar.barkeep")
+        name, _kind = QFileDialog.getSaveFileName(self._window, "New bar", folder, BARS)
+        if name:
+            path = Path(name)
+            self._open(path if path.suffix else path.with_suffix(".barkeep"))
+
+    def open_bar(self) -> None:
+        """Show the bar in another file."""
+        folder = str(self._window.bar.path.parent)
+        name, _kind = QFileDialog.getOpenFileName(self._window, "Open bar", folder, BARS)
+        if name:
+            self._open(Path(name))
+
+    def import_files(self) -> None:
+        """Take in lists of bottles."""
+        names, _kind = QFileDialog.getOpenFileNames(self._window, "Import bottles", "", LISTS)
+        if names and self._window.hooks.import_files is not None:
+            self._window.hooks.import_files(self._window, [Path(name) for name in names])
+
+    def back_up(self) -> None:
+        """Copy the whole bar to another file."""
+        bar = self._window.bar
+        offered = bar.path.with_name(f"{bar.path.stem} {bar.snapshot.on:%Y-%m-%d}.barkeep")
+        name, _kind = QFileDialog.getSaveFileName(self._window, "Back up", str(offered), BARS)
+        if name:
+            run_operation(
+                self._window,
+                lambda: bar.back_up(name),
+                lambda path: self._window.toast.say(f"Backed up to {path}"),
+                self._refused,
+            )
+
+    def settings(self) -> None:
+        """Edit the bar's settings."""
+        if self._window.hooks.settings is not None:
+            self._window.hooks.settings(self._window)
+
+    def check(self) -> None:
+        """Look for what is wrong with the bar, and say it."""
+        run_operation(self._window, self._window.bar.check, self._tell_findings, self._refused)
+
+    def show_shortcuts(self) -> None:
+        """Show what the keyboard can do."""
+        window = self._window
+        groups = (
+            ("Everywhere", window.actions_.all),
+            (window.current.title, window.current.bar_actions),
+        )
+        ShortcutsDialog(groups, window).open()
+
+    def show_about(self) -> None:
+        """Show version and places."""
+        AboutDialog(self._window.bar.path, self._window).open()
+
+    def _open(self, path: Path) -> None:
+        open_bar = self._window.hooks.open_bar
+        if open_bar is not None:
+            run_operation(self._window, lambda: open_bar(path), None, self._refused)
+
+    def _tell_findings(self, findings: tuple[str, ...]) -> None:
+        if not findings:
+            self._window.toast.say("Nothing is wrong with this bar")
+            return
+        box = QMessageBox(self._window)
+        box.setIcon(QMessageBox.Icon.Warning)
+        box.setWindowTitle("Check this bar")
+        box.setText("The bar has faults. Back it up before anything else.")
+        box.setInformativeText("\n".join(findings))
+        box.open()
+
+    def _refused(self, error: UserError) -> None:
+        self._window.current.show_refusal(error)

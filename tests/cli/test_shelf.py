@@ -1,0 +1,197 @@
+"""bottles, pantry, count, receive, history, undo and redo."""
+
+from __future__ import annotations
+
+import pytest
+
+from barkeep.application.bar import Bar
+from barkeep.domain.measures import show_volume
+
+BOTTLE = [
+    *("id", "product", "ingredient", "abv_percent", "size_ml"),
+    *("level_ml", "opened", "use_by", "price"),
+]
+ENTRY = [
+    *("id", "product", "ingredient", "unit", "size"),
+    *("level", "opened", "use_by", "price"),
+]
+
+
+@pytest.fixture
+def snapshot(bar):
+    def now():
+        with Bar.open(bar) as opened:
+            return opened.snapshot
+
+    return now
+
+
+@pytest.fixture
+def open_bottle(snapshot):
+    """A bottle that is open, not empty, and the only one of its product."""
+    bottles = snapshot().bottles
+    titles = [each.product.title for each in bottles]
+    return next(
+        each
+        for each in bottles
+        if each.level.state == "open"
+        and each.product.unit == "ml"
+        and titles.count(each.product.title) == 1
+        and each.level.amount > 100.0
+    )
+
+
+class TestLists:
+    def test_bottles_and_pantry_part_the_shelf(self, barkeep, bar, snapshot, tree):
+        bottles = barkeep("--bar", bar, "bottles", "--json").answer["bottles"]
+        pantry = barkeep("--bar", bar, "pantry", "--json").answer["pantry"]
+        assert all(list(each) == BOTTLE for each in bottles)
+        assert all(list(each) == ENTRY for each in pantry)
+        ids = [each["id"] for each in (*bottles, *pantry)]
+        assert sorted(ids) == sorted(each.id for each in snapshot().bottles)
+        assert {each["unit"] for each in pantry} <= {"g", "each"}
+        assert len(bottles) >= 60 and len(pantry) >= 5
+
+    def test_a_bottle_says_what_the_bar_says(self, barkeep, bar, open_bottle, tree):
+        said = barkeep("--bar", bar, "bottles", "--json").answer["bottles"]
+        (one,) = [each for each in said if each["id"] == open_bottle.id]
+        product = open_bottle.product
+        assert one["product"] == product.title
+        assert one["ingredient"] == tree.name(product.ingredient)
+        assert one["level_ml"] == pytest.approx(open_bottle.level.amount, abs=0.05)
+        assert one["size_ml"] == product.size
+        assert one["opened"] == open_bottle.level.opened.isoformat()
+
+    def test_text_draws_each_level(self, barkeep, bar, open_bottle):
+        shown = barkeep("--bar", bar, "bottles").out
+        row = next(line for line in shown.splitlines() if open_bottle.product.title in line)
+        assert show_volume(open_bottle.level.amount) in row
+        assert "█" in row
+        assert "sealed" in shown
+        assert "Limes" in barkeep("--bar", bar, "pantry").out
+        assert "Limes" not in shown
+
+
+class TestCount:
+    def test_a_share_of_the_bottle(self, barkeep, bar, open_bottle, snapshot):
+        title, size = open_bottle.product.title, open_bottle.product.size
+        answer = barkeep("--bar", bar, "count", title, "0.1", "--json").answer
+        assert list(answer) == ["bottle", "expected_ml", "counted_ml", "variance_ml"]
+        assert answer["bottle"] == title
+        assert answer["counted_ml"] == pytest.approx(0.1 * size)
+        expected = open_bottle.level.amount
+        assert answer["expected_ml"] == pytest.approx(expected, abs=0.01)
+        assert answer["variance_ml"] == pytest.approx(expected - 0.1 * size, abs=0.01)
+        now = next(each for each in snapshot().bottles if each.id == open_bottle.id)
+        assert (now.level.amount, now.level.method) == (pytest.approx(0.1 * size), "tenths")
+
+    @pytest.mark.parametrize(
+        ("level", "ml"), [(["50 ml"], 50), (["50", "ml"], 50), (["1 oz"], 29.57), (["5 cl"], 50)]
+    )
+    def test_a_volume(self, barkeep, bar, open_bottle, level, ml):
+        ran = barkeep("--bar", bar, "count", str(open_bottle.id), *level, "--json")
+        assert ran.answer["counted_ml"] == pytest.approx(ml, abs=0.01)
+
+    def test_pieces_have_no_millilitres(self, barkeep, bar):
+        answer = barkeep("--bar", bar, "count", "Limes", "2", "--json").answer
+        assert list(answer) == ["bottle", "expected", "counted", "variance", "unit"]
+        assert (answer["counted"], answer["unit"]) == (2, "each")
+
+    def test_text_says_what_is_missing(self, barkeep, bar, open_bottle):
+        shown = barkeep("--bar", bar, "count", open_bottle.product.title, "50 ml").out
+        gone = show_volume(open_bottle.level.amount - 50)
+        assert shown.startswith(f"{open_bottle.product.title}: 50 ml, {gone} less than expected")
+        shown = barkeep("--bar", bar, "count", open_bottle.product.title, "60 ml").out
+        assert "10 ml more than expected (50 ml)" in shown
+        shown = barkeep("--bar", bar, "count", open_bottle.product.title, "60 ml").out
+        assert "just as expected (60 ml)" in shown
+
+    @pytest.mark.parametrize(
+        ("level", "said"),
+        [
+            ("1.2", "a share of the bottle is 0 to 1"),
+            ("-0.2", "below nothing"),
+            ("-5 ml", "below nothing"),
+            ("5000 ml", "more than"),
+            ("812 g", "is a weight"),
+            ("11.5 cm", "is a length"),
+            ("nan", "cannot be read as an amount"),
+            ("some", "cannot be read as an amount"),
+        ],
+    )
+    def test_a_level_that_cannot_be_changes_nothing(self, barkeep, bar, open_bottle, level, said):
+        before = bar.read_bytes()
+        refusal = barkeep("--bar", bar, "count", str(open_bottle.id), level).refusal
+        assert said in refusal and "\n" not in refusal
+        assert bar.read_bytes() == before
+
+    def test_a_name_of_two_bottles_asks_which(self, barkeep, bar):
+        said = barkeep("--bar", bar, "count", "Lamp Room", "0.4").refusal
+        assert "could be more than one bottle" in said and "(#1)" in said and "(#2)" in said
+
+    def test_an_unknown_bottle_gets_the_nearest(self, barkeep, bar, open_bottle):
+        misspelt = open_bottle.product.title[:-2] + "zz"
+        said = barkeep("--bar", bar, "count", misspelt, "0.4").refusal
+        assert said.startswith("There is no bottle called") and open_bottle.product.title in said
+
+
+class TestUndo:
+    def test_a_count_is_taken_back_and_done_again_in_other_runs(
+        self, barkeep, bar, open_bottle, snapshot
+    ):
+        def level():
+            return next(e for e in snapshot().bottles if e.id == open_bottle.id).level.amount
+
+        barkeep("--bar", bar, "count", str(open_bottle.id), "50 ml")
+        label = f"Count {open_bottle.product.title}"
+        assert barkeep("--bar", bar, "undo", "--json").answer == {"undone": label}
+        assert level() == pytest.approx(open_bottle.level.amount)
+        assert barkeep("--bar", bar, "redo", "--json").answer == {"redone": label}
+        assert level() == pytest.approx(50)
+        assert barkeep("--bar", bar, "undo").out == f"Undone: {label}.\n"
+        assert barkeep("--bar", bar, "redo").out == f"Done again: {label}.\n"
+
+    def test_with_nothing_to_undo_it_says_so(self, barkeep, bar):
+        assert barkeep("--bar", bar, "undo").refusal == "There is nothing to undo."
+        assert barkeep("--bar", bar, "redo").refusal == "There is nothing to redo."
+
+
+class TestReceive:
+    def test_a_full_bottle_of_a_known_product(self, barkeep, bar, open_bottle, snapshot):
+        title = open_bottle.product.title
+        answer = barkeep("--bar", bar, "receive", title, "--json").answer
+        assert list(answer) == ["id", "product", "unit", "level", "made", "use_by"]
+        assert answer["level"] == open_bottle.product.size
+        new = next(each for each in snapshot().bottles if each.id == answer["id"])
+        assert new.product.title == title and new.level.state == "sealed"
+
+    def test_a_level_and_a_day(self, barkeep, bar, open_bottle):
+        argv = ("receive", open_bottle.product.title, "--level", "200 ml", "--use-by", "2199-01-31")
+        assert "with 200 ml, use by 2199-01-31" in barkeep("--bar", bar, *argv).out
+
+    def test_an_unknown_product_is_refused(self, barkeep, bar):
+        assert "no product called" in barkeep("--bar", bar, "receive", "moss wine zz").refusal
+
+    def test_a_day_that_is_none_is_a_usage_error(self, barkeep, bar, open_bottle):
+        with pytest.raises(SystemExit) as left:
+            barkeep("--bar", bar, "receive", "x", "--use-by", "soon")
+        assert left.value.code == 2
+
+
+def test_history_tells_every_step_with_the_level_after_it(barkeep, bar, open_bottle):
+    barkeep("--bar", bar, "count", str(open_bottle.id), "50 ml")
+    answer = barkeep("--bar", bar, "history", str(open_bottle.id), "--json").answer
+    assert list(answer) == ["bottle", "unit", "entries"]
+    first, *_, last = answer["entries"]
+    assert list(first) == ["at", "kind", "amount", "level", "method", "sigma", "note"]
+    assert first["kind"] == "receive"
+    assert (last["kind"], last["level"], last["method"], last["sigma"]) == (
+        "count",
+        50,
+        "volume",
+        5,
+    )
+    assert [each["at"] for each in answer["entries"]] == sorted(e["at"] for e in answer["entries"])
+    shown = barkeep("--bar", bar, "history", str(open_bottle.id)).out
+    assert shown.startswith(f"{open_bottle.product.title} (#{open_bottle.id})\n")
+    assert len(shown.splitlines()) == 3 + len(answer["entries"])

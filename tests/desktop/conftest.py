@@ -1,0 +1,21 @@
+"""Fixtures for tests of the desktop."""
+
+from __future__ import annotations
+
+import pytest
+
+from barkeep.application.bar import Bar
+
+
+@pytest.fixture
+def bar(sample_bar, clock):
+    """The sample bar, open."""
+    with Bar.open(sample_bar, clock=clock) as opened:
+        yield opened
+
+
+@pytest.fixture
+def empty_bar(tmp_path, clock):
+    """A bar with nothing in it."""
+    with Bar.open(tmp_path / "empty.bar", clock=clock) as opened:
+        yield opened

@@ -1,0 +1,65 @@
+"""One real page over a real bar, as the window would show it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from typing import Generic, TypeVar
+
+from PySide6.QtWidgets import QLabel, QWidget
+
+from barkeep.desktop.background import Background
+from barkeep.desktop.bar_signals import BarSignals
+from barkeep.desktop.screens.base import Screen
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.widgets.toast import Toast
+from barkeep.desktop.window_state import WindowState
+
+Page_ = TypeVar("Page_", bound=Screen)
+
+
+@dataclass
+class Page(Generic[Page_]):
+    """A shown page; `went` is whatever it asked of the window."""
+
+    screen: Page_
+    background: Background
+    toast: Toast
+    went: list[tuple[str, object]] = field(default_factory=list)
+
+    def settle(self, qtbot) -> None:
+        """Wait for the answers that are still to come."""
+        qtbot.waitUntil(lambda: not self.background.is_busy)
+
+    def detail_texts(self) -> list[str]:
+        """Everything the details say, top to bottom."""
+        labels = self.screen.detail.widget().findChildren(QLabel)
+        return [label.text() for label in labels if label.text()]
+
+
+@contextmanager
+def shown_page(screen_class, bar, qtbot, folder, size=(1024, 640)) -> Iterator[Page]:
+    """Show a page of the given class and wait for its first answer."""
+    host = QWidget()
+    host.resize(*size)
+    qtbot.addWidget(host)
+    background = Background()
+    went: list[tuple[str, object]] = []
+    context = ScreenContext(
+        bar,
+        WindowState(folder / "window.ini"),
+        background,
+        Toast(host),
+        lambda page, thing: went.append((page, thing)),
+    )
+    screen = screen_class(context, host)
+    screen.resize(*size)
+    signals = BarSignals(bar)
+    signals.changed.connect(screen.notice)
+    host.show()
+    page = Page(screen, background, context.toast, went)
+    page.settle(qtbot)
+    yield page
+    background.finish()
+    signals.stop()
