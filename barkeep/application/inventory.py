@@ -104,13 +104,26 @@ class Inventory:
         """
         with self._session.writing() as work:
             product = product_there(work, product_id)
-            work.label = f"Receive {product.title}"
-            level = product.size if amount is None else level_within(amount, product)
-            made, use_by = self._dates(product, made, use_by)
-            place = bottle_rows.last_position(work.connection) + 1
-            row = bottle_rows.bottle_row(product_id, place, work.at.date(), made, use_by)
-            (bottle_id,) = work.insert("bottle", [row])
-            work.append(bottle_id, "receive", level)
+            bottle_id = self._shelve(work, product, amount, use_by, made)
+        return self._bottle_done(work, bottle_id)
+
+    def receive_new(
+        self,
+        draft: ProductDraft,
+        amount: float | None = None,
+        use_by: date | None = None,
+        made: date | None = None,
+    ) -> Done[Bottle]:
+        """Take in a product and put a bottle of it on the shelf, both or neither.
+
+        Raises as `add_product` and `receive` do.
+        """
+        checked = checked_draft(draft, self._session.tree)
+        with self._session.writing() as work:
+            _refuse_taken(work, checked)
+            (product_id,) = work.insert("product", [product_rows.product_row(checked)])
+            product = product_there(work, product_id)
+            bottle_id = self._shelve(work, product, amount, use_by, made)
         return self._bottle_done(work, bottle_id)
 
     def open(self, bottle_id: int) -> Done[Bottle]:
@@ -244,6 +257,23 @@ class Inventory:
 
     def _bottle_done(self, work: UnitOfWork, bottle_id: int) -> Done[Bottle]:
         return self._session.finished(work, lambda bar: _bottle_of(bar, bottle_id))
+
+    def _shelve(
+        self,
+        work: UnitOfWork,
+        product: Product,
+        amount: float | None,
+        use_by: date | None,
+        made: date | None,
+    ) -> int:
+        work.label = f"Receive {product.title}"
+        level = product.size if amount is None else level_within(amount, product)
+        made, use_by = self._dates(product, made, use_by)
+        place = bottle_rows.last_position(work.connection) + 1
+        row = bottle_rows.bottle_row(product.id, place, work.at.date(), made, use_by)
+        (bottle_id,) = work.insert("bottle", [row])
+        work.append(bottle_id, "receive", level)
+        return bottle_id
 
     def _dates(
         self, product: Product, made: date | None, use_by: date | None

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from contextlib import ExitStack
 from pathlib import Path
 from threading import Thread
-from typing import TYPE_CHECKING, cast
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QApplication, QFileDialog, QMessageBox
@@ -154,7 +154,7 @@ def import_heavy() -> None:
 
 def _theme_choice(state: WindowState) -> ThemeChoice:
     choice = state.text("program/theme", "system")
-    return cast(ThemeChoice, choice) if choice in CHOICES else "system"
+    return choice if choice in CHOICES else "system"
 
 
 def _ask_for_another(error: UserError) -> Path | None:

@@ -73,8 +73,9 @@ class MainWindow(QMainWindow):
         self._was_shown = False
         self.navigation = Navigation(pages)
         self.stack = QStackedWidget()
-        self.setCentralWidget(self._centre())
-        self.toast = Toast(self.centralWidget())
+        centre = self._centre()
+        self.setCentralWidget(centre)
+        self.toast = Toast(centre)
         self.background = Background(self)
         self.context = ScreenContext(bar, state, self.background, self.toast, self.go)
         self.actions_ = WindowActions(self.menuBar(), pages)
@@ -110,7 +111,7 @@ class MainWindow(QMainWindow):
         """Show a page and, there, one thing."""
         self.show_page(page).show_thing(thing)
 
-    def find(self) -> None:
+    def find_here(self) -> None:
         """Put the cursor into the shown page's search."""
         self.current.focus_search()
 
@@ -205,7 +206,7 @@ class MainWindow(QMainWindow):
             (actions.quit, self.close),
             (actions.undo, self.undo),
             (actions.redo, self.redo),
-            (actions.find, self.find),
+            (actions.find, self.find_here),
             (actions.reset_columns, lambda: self.current.reset_columns()),
             (actions.read_again, self.read_again),
             (actions.check, tasks.check),

@@ -138,9 +138,7 @@ def _draw_line(
         painter.drawLine(middle + QPointF(0, LAMP), QPointF(middle.x(), rect.bottom() + 1))
 
 
-def _draw_lamp(
-    painter: QPainter, middle: QPointF, tones: Tones, *, lit: bool, near: bool
-) -> None:
+def _draw_lamp(painter: QPainter, middle: QPointF, tones: Tones, *, lit: bool, near: bool) -> None:
     if lit:
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(blend(tones.lamp, tones.nav, 0.28))

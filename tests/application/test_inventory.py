@@ -110,6 +110,16 @@ def test_a_received_bottle_is_full_and_sealed_at_the_end_of_the_shelf(bar, gin):
     assert [each.id for each in bar.snapshot.bottles] == [gin.id, second.value.id]
 
 
+def test_a_new_product_and_its_bottle_come_in_together_or_not_at_all(bar):
+    with pytest.raises(LevelAboveSize):
+        bar.inventory.receive_new(gin_draft(), 701.0)
+    assert bar.snapshot.products == () and bar.undo_label is None
+    bottle = bar.inventory.receive_new(gin_draft(), 350.0).value
+    assert (bottle.product.title, bottle.level.amount) == ("Tansy Lock navy-strength gin", 350.0)
+    bar.undo()
+    assert bar.snapshot.products == () and bar.snapshot.bottles == ()
+
+
 def test_a_bottle_is_received_with_less(bar, gin):
     assert bar.inventory.receive(gin.product.id, 350.0).value.level.amount == 350.0
     for wrong in (0.0, -1.0, nan, inf):

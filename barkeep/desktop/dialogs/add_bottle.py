@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
 from functools import partial
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, Signal
 from PySide6.QtWidgets import QCheckBox, QLineEdit, QWidget
@@ -29,6 +29,7 @@ from barkeep.errors import DuplicateName, InvalidField, LevelAboveSize, UnknownN
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
+    from barkeep.application.done import Done
 
 WIDTH = 560
 NEW = "Begin to type: what the bar knows is offered; anything else is a new product."
@@ -45,9 +46,9 @@ class _There:
 
 
 class AddBottleDialog(FormDialog):
-    """`added` carries the bottle, and whether its product was new as well."""
+    """`added` carries the bottle."""
 
-    added = Signal(object, bool)
+    added = Signal(object)
 
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
         super().__init__("Add a bottle", "Add bottle", parent)
@@ -68,22 +69,18 @@ class AddBottleDialog(FormDialog):
         return self._known
 
     def submit(self) -> None:
-        if self._known is not None:
-            known = self._known
+        inventory = self._bar.inventory
+        known = self._known
+        if known is not None:
             there = self._read_there(known)
-            if not self.has_problems():
-                self._receive(known, there, is_new=False)
+            self._receive(lambda: inventory.receive(known.id, there.amount, there.use_by))
             return
         draft = self._draft()
         there = self._read_there(draft)
-        if draft is None or self.has_problems():
+        if draft is None:
             self.has_problems()
             return
-        run_operation(
-            self,
-            lambda: self._bar.inventory.add_product(draft),
-            lambda done: self._receive(done.value, there, is_new=True),
-        )
+        self._receive(lambda: inventory.receive_new(draft, there.amount, there.use_by))
 
     def field_of(self, error: UserError) -> str | None:
         match error:
@@ -237,15 +234,15 @@ class AddBottleDialog(FormDialog):
             amount = measured.amount if measured else None
         return _There(amount, use_by)
 
-    def _receive(self, product: Product, there: _There, *, is_new: bool) -> None:
-        receive = self._bar.inventory.receive
+    def _receive(self, receive: Callable[[], Done[Bottle]]) -> None:
+        if self.has_problems():
+            return
 
-        def finish(done: Any) -> None:
-            bottle: Bottle = done.value
+        def finish(done: Done[Bottle]) -> None:
             self.accept()
-            self.added.emit(bottle, is_new)
+            self.added.emit(done.value)
 
-        run_operation(self, lambda: receive(product.id, there.amount, use_by=there.use_by), finish)
+        run_operation(self, receive, finish)
 
 
 def _complete_with(

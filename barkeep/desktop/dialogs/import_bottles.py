@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QTableView, QVBoxLayout, QWidget
 
 from barkeep.application.done import Done
@@ -27,20 +26,25 @@ from barkeep.errors import Problem, UnreadableFile, UnusableFile, UserError, spo
 if TYPE_CHECKING:
     from barkeep.desktop.main_window import MainWindow
 
+Write = Callable[[Sequence[BottleRow], str], Done[Imported]]
 LARGEST_BYTES = 4 * 1024 * 1024
+
+_PROBLEMS: tuple[Column[Problem], ...] = (
+    Column("Line", lambda problem: str(problem.line), right=True),
+    Column("Field", lambda problem: str(problem.column), right=True),
+    Column("What is wrong", lambda problem: problem.message),
+)
 
 
 def import_files(window: MainWindow, files: Sequence[Path]) -> None:
-    """Show each file's bottles, one dialog after another; each is imported on its own."""
-    if not files:
-        return
-    first, *rest = files
-    run_operation(
-        window,
-        lambda: read_file(first),
-        lambda text: _preview(window, first, text, rest),
-        lambda error: _refuse(window, error, rest),
-    )
+    """Show each file's bottles, one after another; each file comes in on its own."""
+    for file in files:
+        run_operation(
+            window,
+            lambda file=file: read_file(file),  # type: ignore[misc]
+            lambda text, file=file: _preview(window, file.name, text),  # type: ignore[misc]
+            window.current.show_refusal,
+        )
 
 
 def read_file(path: Path) -> str:
@@ -52,71 +56,126 @@ def read_file(path: Path) -> str:
     except UnicodeDecodeError:
         raise UnreadableFile(path.name, "it is not UTF-8 text") from None
     except OSError as error:
-        raise UnreadableFile(path.name, error.strerror or "it cannot be read") from None
+        raise UnreadableFile(path.name, (error.strerror or "it cannot be read").lower()) from None
 
 
 class ImportDialog(QDialog):
-    """One file's bottles, or everything that is wrong with it; nothing of such a file comes in."""
+    """One file's bottles, or all that is wrong with it; of such a file nothing comes in.
+
+    `imported` is what came in, once it has.
+    """
 
     def __init__(
-        self, file: str, found: BottlesFile, tree: FamilyTree, parent: QWidget | None = None
+        self,
+        file: str,
+        found: BottlesFile,
+        tree: FamilyTree,
+        write: Write,
+        parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle("Import bottles")
         self.resize(720, 480)
+        self.imported: Imported | None = None
+        self._file, self._found, self._write = file, found, write
+        count = len(found.rows)
         self.banner = Banner(closable=False)
         self.view = QTableView()
-        self._describe(file, found, tree)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(text_label(file, TypeSize.SUBTITLE, wrap=True))
-        column.addWidget(self.banner)
-        column.addWidget(Card(self.view), 1)
-        column.addLayout(self._buttons(found))
-        self.view.resizeColumnsToContents()
+        self.close_button = button("Cancel", self.reject)
+        words = f"&Import {count} bottle{'s' * (count != 1)}"
+        self.import_button = primary_button(words, self._import)
+        self._lay_out()
+        if found.problems:
+            self._show_problems(found.problems)
+        else:
+            self._show_bottles(tree)
 
     def show_refusal(self, error: UserError) -> None:
-        """Say why nothing came in; the problems of rows take the place of the rows."""
+        """Say why nothing came in; problems of rows take the place of the rows."""
         if isinstance(error, UnusableFile):
             self._show_problems(error.problems)
         else:
             self.banner.say(str(error), "error")
 
     def clear_refusal(self) -> None:
-        """Nothing to take away: the dialog closes when all is well."""
+        """Take it away again."""
+        self.banner.clear()
 
-    def _describe(self, file: str, found: BottlesFile, tree: FamilyTree) -> None:
-        if found.problems:
-            self._show_problems(found.problems)
-            return
-        self._show(RowTable(_bottle_columns(tree), self), found.rows, f"Bottles of {file}")
-        if found.ignored:
-            columns = spoken_list([f"“{each}”" for each in found.ignored], "and")
-            self.banner.say(f"These columns mean nothing here: {columns}.", "info")
+    def _import(self) -> None:
+        run_operation(self, lambda: self._write(self._found.rows, self._file), self._done)
+
+    def _done(self, done: Done[Imported]) -> None:
+        self.imported = done.value
+        self.accept()
+
+    def _show_bottles(self, tree: FamilyTree) -> None:
+        self._show(_bottle_columns(tree), self._found.rows, f"Bottles in {self._file}")
+        self.import_button.setVisible(bool(self._found.rows))
+        if not self._found.rows:
+            self.banner.say("There is no bottle in this file.", "info")
+        elif self._found.ignored:
+            columns = spoken_list([f"“{each}”" for each in self._found.ignored], "and")
+            self.banner.say(f"Nothing is read from {columns}.", "info")
 
     def _show_problems(self, problems: Sequence[Problem]) -> None:
-        count = len(problems)
-        self._show(RowTable(_PROBLEM_COLUMNS, self), problems, "Problems")
-        places = "one place" if count == 1 else f"{count} places"
-        words = f"Nothing was imported: the file cannot be used in {places}. Mend it, try again."
+        self._show(_PROBLEMS, problems, f"Problems of {self._file}")
+        places = "one place" if len(problems) == 1 else f"{len(problems)} places"
+        words = f"Nothing was imported: the file cannot be used in {places}."
         self.banner.say(words, "error")
-        self.import_button.setEnabled(False) if hasattr(self, "import_button") else None
+        self.import_button.hide()
+        self.close_button.setText("C&lose")
 
-    def _show(self, table: RowTable, rows: Sequence[object], name: str) -> None:  # type: ignore[type-arg]
+    def _show(self, columns: Sequence[Column[Any]], rows: Sequence[Any], name: str) -> None:
+        table: RowTable[Any] = RowTable(columns, self)
         table.show_rows(rows)
         self.view.setModel(table)
         prepare_view(self.view, name)
         self.view.setSortingEnabled(False)
+        self.view.resizeColumnsToContents()
 
-    def _buttons(self, found: BottlesFile) -> QHBoxLayout:
-        count = len(found.rows)
-        words = f"&Import {count} bottle{'s' * (count != 1)}"
-        self.import_button = primary_button(words, self.accept)
-        self.import_button.setVisible(not found.problems and count > 0)
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(PAD, PAD, PAD, PAD)
+        column.setSpacing(UNIT)
+        column.addWidget(text_label(self._file, TypeSize.SUBTITLE, wrap=True))
+        column.addWidget(self.banner)
+        column.addWidget(Card(self.view), 1)
         row = QHBoxLayout()
         row.setSpacing(UNIT)
         row.addStretch(1)
-        row.addWidget(button("Cancel" if not found.problems else "C&lose", self.reject))
+        row.addWidget(self.close_button)
         row.addWidget(self.import_button)
-        return row
+        column.addLayout(row)
+
+
+def _bottle_columns(tree: FamilyTree) -> tuple[Column[BottleRow], ...]:
+    return (
+        Column("Product", lambda row: row.draft.name),
+        Column("Maker", lambda row: row.draft.maker),
+        Column("Ingredient", lambda row: tree[row.draft.ingredient].name),
+        Column("Size", lambda row: show_quantity(row.draft.size, row.draft.unit), right=True),
+        Column("Level", _level, right=True),
+        Column("Opened", lambda row: "" if row.opened is None else f"{row.opened:%Y-%m-%d}"),
+    )
+
+
+def _level(row: BottleRow) -> str:
+    if row.level is None:
+        return "full"
+    return show_quantity(row.level.amount, row.draft.unit)
+
+
+def _preview(window: MainWindow, file: str, text: str) -> None:
+    bar = window.bar
+    tree = bar.snapshot.knowledge.tree
+    found = read_bottles_csv(text, tree)
+    dialog = ImportDialog(file, found, tree, bar.inventory.import_rows, window)
+
+    def say() -> None:
+        if dialog.imported is not None:
+            count = dialog.imported.bottles
+            words = f"{count} bottle{'s' * (count != 1)} came in"
+            window.toast.say(words, "Undo", window.undo)
+
+    dialog.accepted.connect(say)
+    dialog.open()

@@ -25,9 +25,7 @@ Group = tuple[str, Sequence[QAction]]
 
 def rows_of(actions: Sequence[QAction]) -> tuple[tuple[str, str], ...]:
     """What each action is called and which keys call it; those without keys left out."""
-    return tuple(
-        (_words(action), keys_of(action)) for action in actions if action.shortcuts()
-    )
+    return tuple((_words(action), keys_of(action)) for action in actions if action.shortcuts())
 
 
 def keys_of(action: QAction) -> str:

@@ -107,7 +107,7 @@ class BottleWork:
         row = self._chosen()
         if row is not None:
             dialog = LevelDialog(task_for(row), self._screen)
-            dialog.done_with.connect(lambda said: self._say(said, 1))
+            dialog.done_with.connect(self._say)
             self._show(dialog)
 
     def _show(self, dialog: LevelDialog | AddBottleDialog) -> None:
@@ -120,16 +120,12 @@ class BottleWork:
         self.dialog = None
         self._screen.focus_list()
 
-    def _on_added(self, bottle: Bottle, is_new: bool) -> None:
-        """A new product came in as a step of its own: undoing takes both back."""
-        self._say(f"Added {bottle.product.title}", 2 if is_new else 1)
+    def _on_added(self, bottle: Bottle) -> None:
+        self._say(f"Added {bottle.product.title}")
         self._choose(bottle)
 
-    def _say(self, said: str, steps: int) -> None:
-        def undo() -> None:
-            for _step in range(steps):
-                run_operation(self._screen, self._bar.undo)
-
+    def _say(self, said: str) -> None:
+        undo = partial(run_operation, self._screen, self._bar.undo)
         self._screen.context.toast.say(said, "Undo", undo)
 
     def _choose(self, bottle: Bottle) -> None:
