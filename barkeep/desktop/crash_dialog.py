@@ -66,6 +66,7 @@ class CrashDialog(QDialog):
         row.addStretch(1)
         close = primary_button("&Go on", self.accept)
         close.setDefault(True)
+        close.setFocus()
         row.addWidget(close)
         return row
 

@@ -36,7 +36,8 @@ def icon_names() -> tuple[str, ...]:
 
 
 @cache
-def _drawing(name: str) -> str:
+def drawing(name: str) -> str:
+    """The text of a picture's file. Raises `FileNotFoundError`."""
     return read_text("icons", f"{name}.svg")
 
 
@@ -51,7 +52,7 @@ def pixmap(
     found = QPixmap()
     if QPixmapCache.find(key, found):
         return found
-    text = _drawing(name).replace("currentColor", colour).replace("currentPaper", paper)
+    text = drawing(name).replace("currentColor", colour).replace("currentPaper", paper)
     edge = round(size * ratio)
     image = QPixmap(edge, edge)
     image.fill(Qt.GlobalColor.transparent)

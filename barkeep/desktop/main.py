@@ -26,7 +26,8 @@ if TYPE_CHECKING:
     from barkeep.application.bar import Bar
     from barkeep.desktop.main_window import MainWindow
 
-STATE_FILE = "window.ini"
+STATE_FILE, PROGRAM_FILE = "window.ini", "barkeep.ini"
+THEME = "look/theme"
 HEAVY = ("numpy", "networkx", "pint", "scipy.sparse", "barkeep.domain.measures")
 """What the answers need and the first paint does not."""
 
@@ -67,11 +68,12 @@ class Desktop(QObject):
         app.setDesktopFileName("barkeep")
         app.setWindowIcon(app_icon())
         self.state = WindowState(paths.state_folder() / STATE_FILE)
+        self.program = WindowState(paths.config_folder() / PROGRAM_FILE)
         self.faults = Faults(paths.log_file(), self)
         self.faults.met.connect(self._show_fault)
         self.faults.catch()
         stack.callback(self.faults.stop)
-        self.theme = Theme(app, _theme_choice(self.state))
+        self.theme = Theme(app, _theme_choice(self.program))
         self.window: MainWindow | None = None
         self._bar: Bar | None = None
         self._crash: CrashDialog | None = None
@@ -109,6 +111,7 @@ class Desktop(QObject):
         hooks = WindowHooks(self.open, import_files)
         window = MainWindow(bar, self.state, self.theme, hooks)
         window.first_shown.connect(lambda: QTimer.singleShot(0, self._start_warm_up))
+        window.theme_chosen.connect(self._keep_theme)
         window.show()
         self._close()
         self.window, self._bar = window, bar
@@ -121,6 +124,10 @@ class Desktop(QObject):
         if self._bar is not None:
             self._bar.close()
             self._bar = None
+
+    def _keep_theme(self, choice: str) -> None:
+        self.program.keep_text(THEME, choice)
+        self.program.write()
 
     def _start_warm_up(self) -> None:
         if not self._warm_up.is_alive() and self._warm_up.ident is None:
@@ -152,8 +159,8 @@ def import_heavy() -> None:
             return
 
 
-def _theme_choice(state: WindowState) -> ThemeChoice:
-    choice = state.text("program/theme", "system")
+def _theme_choice(program: WindowState) -> ThemeChoice:
+    choice = program.text(THEME, "system")
     return choice if choice in CHOICES else "system"
 
 

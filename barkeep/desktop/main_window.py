@@ -33,7 +33,7 @@ if TYPE_CHECKING:
 NARROW_BELOW = 960
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
 FIRST_SIZE = (1200, 780)
-GEOMETRY, PAGE, THEME = "window/geometry", "window/page", "program/theme"
+GEOMETRY, PAGE = "window/geometry", "window/page"
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,9 +50,10 @@ class WindowHooks:
 
 
 class MainWindow(QMainWindow):
-    """Shows one bar. `first_shown` comes once, after the first page is on the screen."""
+    """Shows one bar. `first_shown` comes once, `theme_chosen` with each choice of a look."""
 
     first_shown = Signal()
+    theme_chosen = Signal(str)
 
     def __init__(
         self,
@@ -129,9 +130,9 @@ class MainWindow(QMainWindow):
             self.current.notice(EVERYTHING)
 
     def choose_theme(self, choice: str) -> None:
-        """Show another theme and keep to it."""
+        """Show another theme."""
         self._theme.choose(cast(ThemeChoice, choice))
-        self.state.keep_text(THEME, choice)
+        self.theme_chosen.emit(choice)
 
     # Qt
 
@@ -238,6 +239,7 @@ class MainWindow(QMainWindow):
         name = self.bar.snapshot.settings.name
         self.setWindowTitle(f"{name} – barkeep")
         self.bar_name.setText(name)
+        self.navigation.show_name(name)
         self.saved.setToolTip(f"Every change is in {self.bar.path} at once")
         self.actions_.name_undo(self.bar.undo_label, self.bar.redo_label)
 

@@ -19,9 +19,10 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.desktop.icons import pixmap
-from barkeep.desktop.metrics import HALF, ICON, PAD, TypeSize, font_of
+from barkeep.desktop.metrics import HALF, ICON, PAD, UNIT, TypeSize, font_of, set_type
 from barkeep.desktop.pages import Page
 from barkeep.desktop.tones import Tones, blend, current_tones
+from barkeep.desktop.widgets.labels import ElidedLabel
 
 WIDTH, NARROW = 188, 72
 STOP_HEIGHT = 60
@@ -52,6 +53,12 @@ class Navigation(QFrame):
         self._stops.currentRowChanged.connect(self._on_row)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, PAD, 0, PAD)
+        column.setSpacing(UNIT)
+        self._name = ElidedLabel()
+        set_type(self._name, TypeSize.SUBTITLE)
+        self._name.setObjectName("bar-name")
+        self._name.setContentsMargins(PAD, 0, PAD, 0)
+        column.addWidget(self._name)
         column.addWidget(self._stops, 1)
         self.set_narrow(False)
 
@@ -63,7 +70,12 @@ class Navigation(QFrame):
     def set_narrow(self, narrow: bool) -> None:
         """Show lamps only, or the words beside them as well."""
         self._narrow = narrow
+        self._name.setVisible(not narrow)
         self.setFixedWidth(NARROW if narrow else WIDTH)
+
+    def show_name(self, name: str) -> None:
+        """Show the bar's name at the head."""
+        self._name.setText(name)
 
     def light(self, key: str) -> None:
         """Light the lamp of a page without going anywhere."""

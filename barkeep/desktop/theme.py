@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from string import Template
 from typing import Literal, get_args
 
@@ -10,6 +11,7 @@ from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QApplication, QStyleFactory
 
 from barkeep.desktop import metrics
+from barkeep.desktop.arrow_files import ArrowFiles
 from barkeep.desktop.icons import renew
 from barkeep.desktop.tones import Scheme, Tones, blend, palette_of, read_tones
 from barkeep.resource_files import read_text
@@ -28,6 +30,7 @@ class Theme(QObject):
         super().__init__(app)
         self._app = app
         self._choice = choice
+        self._arrows = ArrowFiles()
         app.setStyle(QStyleFactory.create("Fusion"))
         hints = app.styleHints()
         hints.colorSchemeChanged.connect(self.apply)
@@ -66,17 +69,18 @@ class Theme(QObject):
         else:
             tones = read_tones(self.scheme)
             self._app.setPalette(palette_of(tones))
-            self._app.setStyleSheet(style_sheet(tones))
+            self._app.setStyleSheet(style_sheet(tones, self._arrows.write(tones)))
         renew(self._app.topLevelWidgets())
         self.changed.emit()
 
 
-def style_sheet(tones: Tones) -> str:
-    """The style sheet with its measures and the few colours that are no palette role."""
+def style_sheet(tones: Tones, arrows: Mapping[str, str]) -> str:
+    """The style sheet with its measures, arrows and the few colours that are no palette role."""
     hover = blend(tones.accent, tones.button, 0.10).name()
     pressed = blend(tones.accent, tones.button, 0.22).name()
     strong = blend(tones.accent, tones.text, 0.85).name()
     return Template(read_text(STYLE_SHEET)).substitute(
+        arrows,
         half=metrics.HALF,
         unit=metrics.UNIT,
         pad=metrics.PAD,
@@ -88,6 +92,7 @@ def style_sheet(tones: Tones) -> str:
         on_accent=tones.on_accent,
         accent_hover=strong,
         edge=blend(tones.glass, tones.base, 0.8).name(),
+        handle=blend(tones.glass, tones.base, 0.6).name(),
         nav=tones.nav,
         on_nav=tones.on_nav,
         nav_line=tones.nav_line,

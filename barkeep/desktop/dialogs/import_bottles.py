@@ -131,7 +131,10 @@ class ImportDialog(QDialog):
         self.view.setModel(table)
         prepare_view(self.view, name)
         self.view.setSortingEnabled(False)
+        self.view.setWordWrap(True)
         self.view.resizeColumnsToContents()
+        self.view.resizeRowsToContents()
+        self.view.selectRow(0)
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)

@@ -85,4 +85,4 @@ def _add_group(grid: QGridLayout, heading: str, rows: Sequence[tuple[str, str]])
 def _words(action: QAction) -> str:
     """The menu text without mnemonic and ellipsis, and without what undo would undo."""
     text = action.text().replace("&&", "\0").replace("&", "").replace("\0", "&")
-    return text.rstrip("…").split(": ")[0]
+    return text.rstrip("…").split(": ")[0].lstrip("0123456789 ")

@@ -51,6 +51,7 @@ def prepare_view(view: ListView, name: str) -> None:
     view.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
     view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
     view.setSortingEnabled(True)
+    view.setWordWrap(False)
     view.setMinimumSize(240, 160)
     if isinstance(view, QTableView):
         view.setShowGrid(False)

@@ -29,50 +29,48 @@ class RowDelegate(QStyledItemDelegate):
         return QSize(hint.width() + PAD + len(marks) * ICON, max(ROW, lines + UNIT + HALF))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        subtitle, marks = index.data(SUBTITLE_ROLE), index.data(ICONS_ROLE) or ()
-        if not subtitle and not marks:
+        role = Qt.ItemDataRole
+        if index.data(role.CheckStateRole) is not None or index.data(role.DecorationRole):
             super().paint(painter, option, index)
             return
-        cell = drawn_ground(self, painter, option, index)
-        tones = current_tones()
+        styled = QStyleOptionViewItem(option)
+        self.initStyleOption(styled, index)
+        cell = drawn_ground(self, painter, option, index).adjusted(UNIT, 0, -UNIT, 0)
+        marks = index.data(ICONS_ROLE) or ()
+        words = cell.adjusted(0, 0, -len(marks) * ICON, 0)
         painter.save()
-        words = cell.adjusted(UNIT, 0, -UNIT, 0)
-        width = words.width() - len(marks) * ICON
-        self._draw_words(painter, words, width, option, index, subtitle)
-        ratio = painter.device().devicePixelRatio()
+        _draw_words(painter, words, styled, index.data(SUBTITLE_ROLE) or "")
+        tones, ratio = current_tones(), painter.device().devicePixelRatio()
         for place, name in enumerate(marks):
-            left = words.left() + width + place * ICON + HALF
-            image = pixmap(name, text_colour(option, tones), 16, ratio, tones.base)
+            left = words.right() + place * ICON + HALF
+            image = pixmap(name, text_colour(styled, tones), 16, ratio, tones.base)
             painter.drawPixmap(left, words.center().y() - 8, image)
         painter.restore()
 
-    def _draw_words(
-        self,
-        painter: QPainter,
-        cell: QRect,
-        width: int,
-        option: QStyleOptionViewItem,
-        index: Index,
-        subtitle: str | None,
-    ) -> None:
-        tones = current_tones()
-        font, small = option.font, _small()
-        metrics, small_metrics = QFontMetrics(font), QFontMetrics(small)
-        words = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
-        height = metrics.height() + (small_metrics.height() + 2 if subtitle else 0)
-        top = cell.top() + (cell.height() - height) // 2
-        end = Qt.TextElideMode.ElideRight
-        painter.setFont(font)
-        painter.setPen(QColor(text_colour(option, tones)))
-        shown = metrics.elidedText(words, end, width)
-        painter.drawText(cell.left(), top + metrics.ascent(), shown)
-        if subtitle:
-            painter.setFont(small)
-            painter.setPen(QColor(quiet_colour(option, tones)))
-            shown = small_metrics.elidedText(subtitle, end, width)
-            painter.drawText(
-                cell.left(), top + metrics.height() + 2 + small_metrics.ascent(), shown
-            )
+
+def _draw_words(
+    painter: QPainter, cell: QRect, styled: QStyleOptionViewItem, subtitle: str
+) -> None:
+    tones, small = current_tones(), _small()
+    metrics, small_metrics = QFontMetrics(styled.font), QFontMetrics(small)
+    side = styled.displayAlignment & Qt.AlignmentFlag.AlignHorizontal_Mask
+    painter.setFont(styled.font)
+    painter.setPen(QColor(text_colour(styled, tones)))
+    if styled.features & QStyleOptionViewItem.ViewItemFeature.WrapText and not subtitle:
+        flags = side | Qt.AlignmentFlag.AlignVCenter
+        painter.drawText(cell, int(flags) | Qt.TextFlag.TextWordWrap, styled.text)
+        return
+    height = metrics.height() + (small_metrics.height() + 2 if subtitle else 0)
+    line = QRect(cell.left(), 0, cell.width(), metrics.height())
+    line.moveTop(cell.top() + (cell.height() - height) // 2)
+    end = Qt.TextElideMode.ElideRight
+    painter.drawText(line, side, metrics.elidedText(styled.text, end, cell.width()))
+    if subtitle:
+        painter.setFont(small)
+        painter.setPen(QColor(quiet_colour(styled, tones)))
+        line.translate(0, metrics.height() + 2)
+        line.setHeight(small_metrics.height())
+        painter.drawText(line, side, small_metrics.elidedText(subtitle, end, cell.width()))
 
 
 class LevelDelegate(QStyledItemDelegate):

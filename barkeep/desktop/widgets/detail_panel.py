@@ -68,7 +68,6 @@ class DetailPanel(QScrollArea):
     ) -> None:
         """Show one thing; `top` (a badge, a gauge) and `buttons` become the panel's own."""
         page = QWidget()
-        page.setAutoFillBackground(False)
         column = QVBoxLayout(page)
         column.setContentsMargins(PAD, PAD, PAD, PAD)
         column.setSpacing(HALF)
@@ -85,11 +84,14 @@ class DetailPanel(QScrollArea):
             column.addLayout(_button_rows(buttons))
         column.addStretch(1)
         self.setWidget(page)
+        page.setAutoFillBackground(False)  # a scroll area fills what it is given
         self.verticalScrollBar().setValue(0)
 
     def clear(self) -> None:
         """Show nothing."""
-        self.setWidget(QWidget())
+        blank = QWidget()
+        self.setWidget(blank)
+        blank.setAutoFillBackground(False)
 
     def _add_section(self, column: QVBoxLayout, section: DetailSection) -> None:
         column.addSpacing(WIDE - PAD + UNIT)

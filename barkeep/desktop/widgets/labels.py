@@ -53,6 +53,7 @@ class ElidedLabel(QLabel):
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
         painter.setPen(self.palette().color(self.foregroundRole()))
+        painter.setFont(self.font())
         painter.drawText(self.contentsRect(), int(self.alignment()), self.shown_text)
 
     def _explain(self) -> None:

@@ -33,6 +33,7 @@ class SearchField(QWidget):
     def __init__(self, placeholder: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._words = _Words()
+        self._words.setProperty("search", True)
         self._words.setPlaceholderText(placeholder)
         self._words.setAccessibleName(placeholder.rstrip("…"))
         self._count = text_label("", TypeSize.CAPTION, quiet=True)
@@ -91,9 +92,9 @@ class SearchField(QWidget):
         look.triggered.connect(self.take_focus)
         wear(self._clear, "clear")
         self._clear.triggered.connect(self._words.clear)
-        self._clear.setVisible(False)
         self._words.addAction(look, QLineEdit.ActionPosition.LeadingPosition)
         self._words.addAction(self._clear, QLineEdit.ActionPosition.TrailingPosition)
+        self._clear.setVisible(False)  # a line edit forgets this on being given the action
 
     def _tell(self, text: str) -> None:
         self._clear.setVisible(bool(text))
