@@ -86,7 +86,6 @@ class MainWindow(QMainWindow):
         self.signals = BarSignals(bar, self)
         self.signals.changed.connect(self._on_changed)
         self.setAcceptDrops(self.hooks.import_files is not None)
-        self.setMinimumSize(720, 520)
         self._restore()
         self._name_things()
 

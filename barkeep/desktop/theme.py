@@ -11,8 +11,8 @@ from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QApplication, QStyleFactory
 
 from barkeep.desktop import metrics
-from barkeep.desktop.arrow_files import ArrowFiles
 from barkeep.desktop.icons import renew
+from barkeep.desktop.style_pictures import StylePictures
 from barkeep.desktop.tones import Scheme, Tones, blend, palette_of, read_tones
 from barkeep.resource_files import read_text
 
@@ -30,7 +30,7 @@ class Theme(QObject):
         super().__init__(app)
         self._app = app
         self._choice = choice
-        self._arrows = ArrowFiles()
+        self._pictures = StylePictures()
         app.setStyle(QStyleFactory.create("Fusion"))
         hints = app.styleHints()
         hints.colorSchemeChanged.connect(self.apply)
@@ -69,18 +69,18 @@ class Theme(QObject):
         else:
             tones = read_tones(self.scheme)
             self._app.setPalette(palette_of(tones))
-            self._app.setStyleSheet(style_sheet(tones, self._arrows.write(tones)))
+            self._app.setStyleSheet(style_sheet(tones, self._pictures.write(tones)))
         renew(self._app.topLevelWidgets())
         self.changed.emit()
 
 
-def style_sheet(tones: Tones, arrows: Mapping[str, str]) -> str:
-    """The style sheet with its measures, arrows and the few colours that are no palette role."""
+def style_sheet(tones: Tones, pictures: Mapping[str, str]) -> str:
+    """The style sheet with its measures, pictures and the few colours that are no palette role."""
     hover = blend(tones.accent, tones.button, 0.10).name()
     pressed = blend(tones.accent, tones.button, 0.22).name()
     strong = blend(tones.accent, tones.text, 0.85).name()
     return Template(read_text(STYLE_SHEET)).substitute(
-        arrows,
+        pictures,
         half=metrics.HALF,
         unit=metrics.UNIT,
         pad=metrics.PAD,

@@ -111,7 +111,8 @@ def suggestions(text: str, tree: FamilyTree) -> tuple[str, ...]:
     wanted = folded(bare_name(text)[:LONGEST])
     if not wanted:
         return ()
-    found = process.extract(wanted, tree.by_name.keys(), scorer=fuzz.token_ratio, limit=40)
+    names = tree.by_name.keys()
+    found = process.extract(wanted, names, scorer=fuzz.token_sort_ratio, limit=40)
     keys = dict.fromkeys(tree.by_name[name] for name, _score, _index in found)
     known = [tree.name(key) for key in keys if not tree[key].family]
     return tuple(known[:SUGGESTIONS])

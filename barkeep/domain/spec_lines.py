@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from dataclasses import dataclass, field, replace
+from functools import partial
 
 from barkeep.domain.amounts import EXAMPLES, Amount, ReadAmount, amount_at_start, spaced
 from barkeep.domain.ingredient_names import ADJUSTED, Match, bare_name, find_name, suggestions
@@ -63,10 +65,13 @@ class ReadLine:
 
 @dataclass(frozen=True, slots=True)
 class Complaint:
-    """What is wrong with a line, and at which character from 0."""
+    """What is wrong with a line, and at which character from 0.
+
+    `say` tells it; looking for the nearest names is only paid for when it is told.
+    """
 
     at: int
-    message: str
+    say: Callable[[], str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,11 +102,11 @@ def read_line(text: str, tree: FamilyTree, *, garnish: bool = False) -> LineRead
     start = bullet.end() if bullet else start
     draft = _Draft(ReadLine(text.strip()[:LONGEST], garnish=garnish), plain[start:].rstrip(), start)
     if len(text) > LONGEST:
-        return LineReading(draft.line, (Complaint(0, f"a line has at most {LONGEST} characters"),))
+        return LineReading(draft.line, (Complaint(0, lambda: f"a line has at most {LONGEST} characters"),))
     try:
         _take_front(draft)
     except (AmountError, NegativeAmount) as error:
-        return LineReading(draft.line, (Complaint(start, str(error)),))
+        return LineReading(draft.line, (Complaint(start, partial(str, error)),))
     return _finish(draft, tree)
 
 
@@ -166,7 +171,7 @@ def _finish(draft: _Draft, tree: FamilyTree) -> LineReading:
     match, notes = _find(draft, tree)
     line = _with_notes(draft.line, [*draft.notes, *notes])
     if match is None or match.key is None:
-        return LineReading(line, (Complaint(draft.at, _unknown(draft.rest, tree)),))
+        return LineReading(line, (Complaint(draft.at, partial(_unknown, draft.rest, tree)),))
     line = replace(line, ingredient=match.key, matched=match.matched, confidence=match.confidence)
     return _measured(line, draft, tree[match.key])
 
@@ -218,13 +223,13 @@ def _measured(line: ReadLine, draft: _Draft, ingredient: Ingredient) -> LineRead
     if draft.amount is None:
         if draft.rest[:1].isdigit() and line.confidence < ADJUSTED:
             return LineReading(
-                line, (Complaint(draft.at, f"this amount cannot be read; {EXAMPLES}"),)
+                line, (Complaint(draft.at, lambda: f"this amount cannot be read; {EXAMPLES}"),)
             )
         return LineReading(line)
     try:
         quantity, note = quantity_of(draft.amount, ingredient)
     except WrongDimension as error:
-        return LineReading(line, (Complaint(draft.amount_at, _wrong(error, ingredient)),))
+        return LineReading(line, (Complaint(draft.amount_at, partial(_wrong, error, ingredient)),))
     if note and note not in line.note:
         line = replace(line, note=f"{line.note}, {note}" if line.note else note)
     return LineReading(replace(line, quantity=quantity))

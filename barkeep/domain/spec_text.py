@@ -165,7 +165,7 @@ def _take_line(reading: _Reading, row: _Row) -> bool:
         return True
     reading.lines.append(read.line)
     for complaint in read.complaints:
-        reading.problems.append(Problem(row.number, complaint.at + 1, complaint.message))
+        reading.problems.append(Problem(row.number, complaint.at + 1, complaint.say()))
     return False
 
 

@@ -210,10 +210,10 @@ class TestTheMix:
             verdict: sum(each.verdict == verdict for each in drinks) / len(drinks)
             for verdict in makeable.VERDICTS
         }
-        assert 0.33 <= shares["ready"] <= 0.55
-        assert 0.06 <= shares["stand_in"] <= 0.18
-        assert 0.18 <= shares["one_short"] <= 0.33
-        assert shares["short"] >= 0.08
+        assert 0.30 <= shares["ready"] <= 0.45
+        assert 0.05 <= shares["stand_in"] <= 0.18
+        assert 0.20 <= shares["one_short"] <= 0.40
+        assert 0.12 <= shares["short"] <= 0.40
 
 
 class TestBuilding:

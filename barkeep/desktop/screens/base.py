@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import ClassVar, TypeVar
+from typing import ClassVar, TypeVar, cast
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QHideEvent, QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QAction, QHideEvent, QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QSplitter, QVBoxLayout, QWidget
 
 from barkeep.application.done import Done
 from barkeep.desktop.metrics import PAD, UNIT, WIDE, TypeSize
@@ -23,6 +23,8 @@ from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.errors import UserError
 
 T = TypeVar("T")
+SEARCH_WIDTH = 320
+"""The least room for search and count beside filters, in device-independent pixels."""
 EVERYTHING = frozenset({"bottles", "products", "specs", "settings", "knowledge"})
 
 
@@ -54,7 +56,8 @@ class Screen(QWidget):
         self.bar_actions: list[QAction] = []
         """What the window's Bar menu offers while this page is shown."""
         self._header_row = QHBoxLayout()
-        self._filter_row = QHBoxLayout()
+        self._filter_row = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._filters = QWidget()
         self._stale: frozenset[str] = EVERYTHING
         self._restored = False
         self._default_columns = b""
@@ -75,8 +78,10 @@ class Screen(QWidget):
         self.search.left.connect(self.focus_list)
 
     def add_filter(self, widget: QWidget) -> None:
-        """Put a filter beside the search."""
-        self._filter_row.insertWidget(self._filter_row.count() - 1, widget)
+        """Put a filter beside the search, or below it where the window is narrow."""
+        row = cast(QHBoxLayout, self._filters.layout())
+        row.insertWidget(row.count() - 1, widget)
+        self._filters.show()
 
     def add_header_button(self, widget: QWidget) -> None:
         """Put a button at the right of the title; the primary one last."""
@@ -174,6 +179,20 @@ class Screen(QWidget):
             header = header_of(self.list_stack.view)
             state.keep_data(f"{self.key}/columns", header.saveState())
 
+    def minimumSizeHint(self) -> QSize:
+        """As small as it can be with the filters below the search."""
+        across = (self._filters, self.search, self.splitter)
+        width = max(each.minimumSizeHint().width() for each in across)
+        height = super().minimumSizeHint().height() + self._filters.minimumSizeHint().height()
+        return QSize(width + 2 * WIDE, height)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        beside = SEARCH_WIDTH + PAD + self._filters.minimumSizeHint().width()
+        directions = QBoxLayout.Direction
+        fits = beside <= self.width() - 2 * WIDE
+        self._filter_row.setDirection(directions.LeftToRight if fits else directions.TopToBottom)
+
     def showEvent(self, event: QShowEvent) -> None:
         stale, self._stale = self._stale, frozenset()
         if stale:
@@ -213,9 +232,14 @@ class Screen(QWidget):
         self._header_row.setSpacing(UNIT)
         self._header_row.addLayout(words, 1)
         column.addLayout(self._header_row)
-        self._filter_row.setSpacing(PAD)
+        filters = QHBoxLayout(self._filters)
+        filters.setContentsMargins(0, 0, 0, 0)
+        filters.setSpacing(PAD)
+        filters.addStretch(1)
+        self._filters.hide()
+        self._filter_row.setSpacing(UNIT)
         self._filter_row.addWidget(self.search, 1)
-        self._filter_row.addStretch(0)
+        self._filter_row.addWidget(self._filters)
         column.addLayout(self._filter_row)
         column.addWidget(self.banner)
         self.splitter.setHandleWidth(UNIT + UNIT // 2)

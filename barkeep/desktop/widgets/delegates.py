@@ -4,7 +4,14 @@ from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPalette
-from PySide6.QtWidgets import QApplication, QStyle, QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtWidgets import (
+    QApplication,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+    QWidget,
+)
 
 from barkeep.desktop.icons import pixmap
 from barkeep.desktop.metrics import HALF, ICON, PAD, ROW, UNIT, TypeSize, font_of
@@ -130,10 +137,25 @@ def drawn_ground(
     bare = QStyleOptionViewItem(option)
     delegate.initStyleOption(bare, index)
     bare.text = ""
+    bare.state &= ~QStyle.StateFlag.State_HasFocus
     bare.features &= ~QStyleOptionViewItem.ViewItemFeature.HasDecoration
     style = bare.widget.style() if bare.widget else QApplication.style()
     style.drawControl(QStyle.ControlElement.CE_ItemViewItem, bare, painter, bare.widget)
+    if _begins_current_row(bare.widget, index):
+        painter.fillRect(QRect(option.rect.topLeft(), QSize(3, option.rect.height())), _accent())
     return QRect(option.rect)
+
+
+def _begins_current_row(view: QWidget | None, index: Index) -> bool:
+    """Whether the keyboard's row starts here: the row is marked, not one cell of it."""
+    if not isinstance(view, QTableView) or not view.hasFocus():
+        return False
+    first = view.horizontalHeader().logicalIndexAt(0)
+    return index.column() == first and view.currentIndex().row() == index.row()
+
+
+def _accent() -> QColor:
+    return QColor(current_tones().accent)
 
 
 def is_selected(option: QStyleOptionViewItem) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QSizePolicy, QWidget
 
 from barkeep.desktop.metrics import HALF, UNIT
 from barkeep.desktop.widgets.labels import text_label
@@ -62,6 +62,7 @@ class FilterChips(QWidget):
         made = QPushButton(word)
         made.setProperty("chip", True)
         made.setCheckable(True)
+        made.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         made.setToolTip(explanation)
         made.setAccessibleName(f"{title}: {word}")
         made.setAccessibleDescription(explanation)

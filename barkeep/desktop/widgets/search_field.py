@@ -33,7 +33,6 @@ class SearchField(QWidget):
     def __init__(self, placeholder: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._words = _Words()
-        self._words.setProperty("search", True)
         self._words.setPlaceholderText(placeholder)
         self._words.setAccessibleName(placeholder.rstrip("…"))
         self._count = text_label("", TypeSize.CAPTION, quiet=True)

@@ -1,4 +1,4 @@
-"""Arrows for the style sheet, which takes pictures from files only."""
+"""Pictures for the style sheet, which takes them from files only."""
 
 from __future__ import annotations
 
@@ -9,18 +9,22 @@ from PySide6.QtCore import QTemporaryDir
 from barkeep.desktop.icons import drawing
 from barkeep.desktop.tones import Tones
 
-ARROWS = ("chevron-down", "chevron-up")
+# Picture -> the field of `Tones` that colours it.
+PICTURES = {"chevron-down": "text", "chevron-up": "text", "check": "on_accent"}
 
 
-class ArrowFiles:
+class StylePictures:
     """A folder that is gone with the program; each colour has files of its own."""
 
     def __init__(self) -> None:
         self._folder = QTemporaryDir()
 
     def write(self, tones: Tones) -> dict[str, str]:
-        """The paths of the arrows in a scheme's text colour, by style sheet name."""
-        return {name.replace("-", "_"): self._written(name, tones.text) for name in ARROWS}
+        """The paths of the pictures in a scheme's colours, by their style sheet names."""
+        return {
+            name.replace("-", "_"): self._written(name, str(getattr(tones, tone)))
+            for name, tone in PICTURES.items()
+        }
 
     def _written(self, name: str, colour: str) -> str:
         path = self._folder.filePath(f"{name}-{colour.lstrip('#')}.svg")
