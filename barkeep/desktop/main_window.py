@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent, QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QStackedWidget, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QSizePolicy, QStackedWidget, QWidget
 
 from barkeep.desktop.background import Background
 from barkeep.desktop.bar_signals import BarSignals
@@ -74,6 +74,8 @@ class MainWindow(QMainWindow):
         self._was_shown = False
         self.navigation = Navigation(pages)
         self.stack = QStackedWidget()
+        # The navigation keeps its width, the page takes the rest.
+        self.stack.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Expanding)
         centre = self._centre()
         self.setCentralWidget(centre)
         self.toast = Toast(centre)

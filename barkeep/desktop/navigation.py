@@ -11,6 +11,7 @@ from PySide6.QtWidgets import (
     QFrame,
     QListWidget,
     QListWidgetItem,
+    QSizePolicy,
     QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
@@ -60,6 +61,7 @@ class Navigation(QFrame):
         self._name.setContentsMargins(PAD, 0, PAD, 0)
         column.addWidget(self._name)
         column.addWidget(self._stops, 1)
+        self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Preferred)
         self.set_narrow(False)
 
     @property
@@ -71,7 +73,14 @@ class Navigation(QFrame):
         """Show lamps only, or the words beside them as well."""
         self._narrow = narrow
         self._name.setVisible(not narrow)
-        self.setFixedWidth(NARROW if narrow else WIDTH)
+        self.updateGeometry()
+
+    def sizeHint(self) -> QSize:
+        return QSize(NARROW if self._narrow else WIDTH, super().sizeHint().height())
+
+    def minimumSizeHint(self) -> QSize:
+        """Narrow, so that the wide form does not keep a window from becoming small."""
+        return QSize(NARROW, super().minimumSizeHint().height())
 
     def show_name(self, name: str) -> None:
         """Show the bar's name at the head."""

@@ -11,12 +11,14 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
-from typing import TypeAlias
+from typing import TYPE_CHECKING, TypeAlias
 
 from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.knowledge import MadeFrom, Scope, StandIn
+from barkeep.domain.knowledge import STAND_IN_STEPS, MadeFrom, Scope, StandIn
 from barkeep.domain.specs import Role, Technique
-from barkeep.domain.substitution import STAND_IN_STEPS, State, SubstitutionGraph
+
+if TYPE_CHECKING:  # networkx is slow to import, and only the graph itself needs it
+    from barkeep.domain.substitution import State, SubstitutionGraph
 
 EXACT = 1.0 - 1e-9
 """Closeness from which a derivation counts as the wanted thing itself."""

@@ -17,6 +17,9 @@ from barkeep.domain.specs import Spec
 if TYPE_CHECKING:
     from barkeep.domain.substitution import SubstitutionGraph
 
+STAND_IN_STEPS = 2
+"""How many stand-in steps one derivation may take."""
+
 Scope = Literal["shaken", "stirred", "accent", "never_base"]
 SCOPES: tuple[Scope, ...] = get_args(Scope)
 

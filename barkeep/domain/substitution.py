@@ -25,10 +25,7 @@ from typing import Any, Generic, TypeAlias, TypeVar
 
 import networkx as nx
 
-from barkeep.domain.knowledge import Knowledge, MadeFrom, StandIn
-
-STAND_IN_STEPS = 2
-"""How many stand-in steps a derivation may take."""
+from barkeep.domain.knowledge import STAND_IN_STEPS, Knowledge, MadeFrom, StandIn
 
 Node = TypeVar("Node", bound=Hashable)
 Graph: TypeAlias = "nx.MultiDiGraph[Any]"

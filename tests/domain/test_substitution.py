@@ -7,7 +7,8 @@ from random import Random
 import pytest
 
 from barkeep.domain.derivations import Derivations, Want
-from barkeep.domain.substitution import STAND_IN_STEPS, Rule, best_closeness, substitution_graph
+from barkeep.domain.knowledge import STAND_IN_STEPS
+from barkeep.domain.substitution import Rule, best_closeness, substitution_graph
 from tests.worlds import random_bar
 
 

@@ -192,6 +192,7 @@ class Screen(QWidget):
         directions = QBoxLayout.Direction
         fits = beside <= self.width() - 2 * WIDE
         self._filter_row.setDirection(directions.LeftToRight if fits else directions.TopToBottom)
+        self._filter_row.setSpacing(PAD if fits else UNIT)
 
     def showEvent(self, event: QShowEvent) -> None:
         stale, self._stale = self._stale, frozenset()
@@ -237,7 +238,6 @@ class Screen(QWidget):
         filters.setSpacing(PAD)
         filters.addStretch(1)
         self._filters.hide()
-        self._filter_row.setSpacing(UNIT)
         self._filter_row.addWidget(self.search, 1)
         self._filter_row.addWidget(self._filters)
         column.addLayout(self._filter_row)

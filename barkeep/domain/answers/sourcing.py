@@ -6,13 +6,16 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import product as cross_product
+from typing import TYPE_CHECKING
 
 from barkeep.domain.answers.serves import Way
 from barkeep.domain.answers.supply import Supply
 from barkeep.domain.derivations import Derivation, Derivations, Want, scopes_of
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.specs import Line, Spec, role
-from barkeep.domain.substitution import SubstitutionGraph
+
+if TYPE_CHECKING:
+    from barkeep.domain.substitution import SubstitutionGraph
 
 TOP_UP_ML = 90.0
 """What *top with* is taken to pour where a line gives no amount (*common practice*)."""
