@@ -46,7 +46,11 @@ def test_types():
 
 
 def test_every_package_is_shipped():
-    declared = set(tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))["tool"]["setuptools"]["packages"])
+    declared = set(
+        tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))["tool"]["setuptools"][
+            "packages"
+        ]
+    )
     on_disk = set()
     for top in ("barkeep", "resources", "sample_db"):
         for init in (ROOT / top).rglob("__init__.py"):
@@ -56,7 +60,9 @@ def test_every_package_is_shipped():
     assert declared == on_disk
 
 
-@pytest.mark.parametrize("path", sorted((ROOT / "barkeep").rglob("*.py")), ids=lambda path: path.stem)
+@pytest.mark.parametrize(
+    "path", sorted((ROOT / "barkeep").rglob("*.py")), ids=lambda path: path.stem
+)
 def test_modules_stay_small(path):
     assert len(path.read_text("utf-8").splitlines()) <= 400
 

@@ -37,9 +37,7 @@ def having(bar: Snapshot, ingredient: str) -> Snapshot:
     stock = purchase(ingredient, bar.knowledge.tree)
     number = 1 + max((each.id for each in bar.bottles), default=0)
     bought = bottle(number, ingredient, stock.amount, stock.amount)
-    return replace(
-        bar, products=(*bar.products, bought.product), bottles=(*bar.bottles, bought)
-    )
+    return replace(bar, products=(*bar.products, bought.product), bottles=(*bar.bottles, bought))
 
 
 def random_knowledge(chance: Random, size: int = 12) -> Knowledge:
@@ -49,7 +47,9 @@ def random_knowledge(chance: Random, size: int = 12) -> Knowledge:
         key: Ingredient(
             key,
             key.upper(),
-            parents=tuple(chance.sample(keys[:number], min(number, chance.choice([0, 0, 1, 1, 2])))),
+            parents=tuple(
+                chance.sample(keys[:number], min(number, chance.choice([0, 0, 1, 1, 2])))
+            ),
             abv_percent=chance.choice([None, 0.0, 20.0, 40.0, 60.0]),
             always_there=chance.random() < 0.05,
             family=chance.random() < 0.1,

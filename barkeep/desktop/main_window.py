@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, cast
 
-from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent, QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QSizePolicy, QStackedWidget, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QStackedWidget, QWidget
 
 from barkeep.desktop.background import Background
 from barkeep.desktop.bar_signals import BarSignals
@@ -49,6 +49,13 @@ class WindowHooks:
     settings: Callable[[MainWindow], object] | None = None
 
 
+class _Pages(QStackedWidget):
+    """Asks for no more than it must have: the navigation keeps its width, pages take the rest."""
+
+    def sizeHint(self) -> QSize:
+        return self.minimumSizeHint()
+
+
 class MainWindow(QMainWindow):
     """Shows one bar. `first_shown` comes once, `theme_chosen` with each choice of a look."""
 
@@ -73,9 +80,7 @@ class MainWindow(QMainWindow):
         self._day = bar.snapshot.on
         self._was_shown = False
         self.navigation = Navigation(pages)
-        self.stack = QStackedWidget()
-        # The navigation keeps its width, the page takes the rest.
-        self.stack.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Expanding)
+        self.stack = _Pages()
         centre = self._centre()
         self.setCentralWidget(centre)
         self.toast = Toast(centre)

@@ -32,9 +32,11 @@ class Theme(QObject):
         self._choice = choice
         self._pictures = StylePictures()
         app.setStyle(QStyleFactory.create("Fusion"))
-        hints = app.styleHints()
-        hints.colorSchemeChanged.connect(self.apply)
-        hints.accessibility().contrastPreferenceChanged.connect(self.apply)
+        # Both are kept: Qt hands out the second as a part of the first.
+        self._hints = app.styleHints()
+        self._accessibility = self._hints.accessibility()
+        self._hints.colorSchemeChanged.connect(self.apply)
+        self._accessibility.contrastPreferenceChanged.connect(self.apply)
         self.apply()
 
     @property
@@ -47,13 +49,13 @@ class Theme(QObject):
         """What is shown; an unknown system is taken as light."""
         if self._choice != "system":
             return self._choice
-        dark = self._app.styleHints().colorScheme() == Qt.ColorScheme.Dark
+        dark = self._hints.colorScheme() == Qt.ColorScheme.Dark
         return "dark" if dark else "light"
 
     @property
     def high_contrast(self) -> bool:
         """Whether the platform asks for its own strong colours."""
-        preference = self._app.styleHints().accessibility().contrastPreference()
+        preference = self._accessibility.contrastPreference()
         return preference == Qt.ContrastPreference.HighContrast
 
     def choose(self, choice: ThemeChoice) -> None:

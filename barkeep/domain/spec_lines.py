@@ -102,7 +102,8 @@ def read_line(text: str, tree: FamilyTree, *, garnish: bool = False) -> LineRead
     start = bullet.end() if bullet else start
     draft = _Draft(ReadLine(text.strip()[:LONGEST], garnish=garnish), plain[start:].rstrip(), start)
     if len(text) > LONGEST:
-        return LineReading(draft.line, (Complaint(0, lambda: f"a line has at most {LONGEST} characters"),))
+        too_long = f"a line has at most {LONGEST} characters"
+        return LineReading(draft.line, (Complaint(0, lambda: too_long),))
     try:
         _take_front(draft)
     except (AmountError, NegativeAmount) as error:

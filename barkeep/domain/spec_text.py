@@ -149,12 +149,13 @@ def _take_garnish(reading: _Reading, value: str) -> None:
 
 
 def _garnishes(value: str, tree: FamilyTree) -> Sequence[tuple[str, LineReading]]:
-    """The garnishes of one line: all of it where that is one, else its parts."""
-    whole = read_line(value, tree, garnish=True)
-    if not whole.complaints:
-        return [(value, whole)]
+    """The garnishes of one line: its parts where each is one, else all of it, else some."""
     parts = [(part, read_line(part, tree, garnish=True)) for part in _BETWEEN.split(value) if part]
-    return parts if any(not read.complaints for _, read in parts) else [(value, whole)]
+    whole = read_line(value, tree, garnish=True)
+    understood = [not read.complaints for _, read in parts]
+    if all(understood) or (whole.complaints and any(understood)):
+        return parts
+    return [(value, whole)]
 
 
 def _take_line(reading: _Reading, row: _Row) -> bool:

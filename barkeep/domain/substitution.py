@@ -92,6 +92,7 @@ class SubstitutionGraph:
 
     graph: Graph
     _last_bounds: dict[str, Any] = field(default_factory=dict, repr=False, compare=False)
+    _reached: dict[str, frozenset[str]] = field(default_factory=dict, repr=False, compare=False)
 
     @cached_property
     def kinds_below(self) -> Mapping[str, tuple[str, ...]]:
@@ -103,6 +104,28 @@ class SubstitutionGraph:
         """Key -> its stand-ins, closest first. Empty where nothing stands in."""
         found = self._outgoing("stands-in-for", lambda head, data: data["entry"])
         return {key: tuple(sorted(each, key=_closest)) for key, each in found.items()}
+
+    def reach(self, key: str) -> frozenset[str]:
+        """Every key that any way to meet this one could take, itself among them."""
+        if key not in self._reached:
+            self._reached[key] = frozenset(self._walk(key))
+        return self._reached[key]
+
+    def _walk(self, key: str) -> set[str]:
+        seen: set[State] = set()
+        pending: list[State] = [(key, STAND_IN_STEPS)]
+        while pending:
+            place = pending.pop()
+            if place in seen:
+                continue
+            seen.add(place)
+            here, left = place
+            pending += [(kind, left) for kind in self.kinds_below.get(here, ())]
+            for recipe in self.recipes.get(here, ()):
+                pending += [(each.ingredient, left) for each in recipe.inputs]
+            if left:
+                pending += [(each.offered, left - 1) for each in self.stand_ins.get(here, ())]
+        return {here for here, _left in seen}
 
     @cached_property
     def alone(self) -> frozenset[str]:

@@ -21,7 +21,9 @@ def since_start():
     started = int(open("/proc/self/stat").read().rsplit(")", 1)[1].split()[19])
     return time.clock_gettime(time.CLOCK_BOOTTIME) * 1000 - started * 1000 / os.sysconf("SC_CLK_TCK")
 """
-BARE = SINCE_START + """
+BARE = (
+    SINCE_START
+    + """
 from PySide6.QtWidgets import QApplication, QMainWindow
 class Window(QMainWindow):
     def paintEvent(self, event):
@@ -34,7 +36,10 @@ window.resize(1200, 780)
 window.show()
 app.exec()
 """
-SAMPLE = SINCE_START + """
+)
+SAMPLE = (
+    SINCE_START
+    + """
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QMainWindow
 from barkeep.cli import main
@@ -46,6 +51,7 @@ def first(self, event):
 QMainWindow.paintEvent = first
 main(%r)
 """
+)
 
 
 def started(code: str, env: dict[str, str]) -> float:
@@ -53,7 +59,12 @@ def started(code: str, env: dict[str, str]) -> float:
     times = []
     for _ in range(5):
         done = subprocess.run(
-            [sys.executable, "-c", code], cwd=ROOT, env=env, capture_output=True, text=True, check=True
+            [sys.executable, "-c", code],
+            cwd=ROOT,
+            env=env,
+            capture_output=True,
+            text=True,
+            check=True,
         )
         times.append(float(done.stdout.split()[-1]))
     return min(times)

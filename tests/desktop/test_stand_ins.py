@@ -78,7 +78,9 @@ def test_within_a_drink_the_amount_to_pour_is_said(bar, page, qtbot):
         for entry in knowledge.stand_ins
         for spec in bar.snapshot.all_specs
         for line in spec.required_lines
-        if entry.wanted == line.ingredient and entry.ratio != 1.0 and not entry.scope
+        if entry.wanted == line.ingredient
+        and entry.ratio != 1.0
+        and not entry.scope
         and line.quantity
     )
     page.screen.show_thing(entry.wanted)

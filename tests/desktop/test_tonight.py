@@ -82,7 +82,9 @@ def test_a_base_leaves_only_its_drinks(bar, page):
     bases.setCurrentIndex(bases.findText("Gin"))
     rows = page.screen.shown.shown_rows()
     assert rows
-    assert all("Gin" in column_text(page, row, 2) or "gin" in column_text(page, row, 2) for row in rows)
+    assert all(
+        "Gin" in column_text(page, row, 2) or "gin" in column_text(page, row, 2) for row in rows
+    )
 
 
 def column_text(page, row, column):

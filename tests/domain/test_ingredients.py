@@ -40,7 +40,9 @@ def test_a_regional_name_gives_way_to_an_own_name():
 
 def test_a_circle_is_refused_and_named():
     with pytest.raises(CyclicFamily) as caught:
-        tree_of(Ingredient("a", "A", ("b",)), Ingredient("b", "B", ("c",)), Ingredient("c", "C", ("a",)))
+        tree_of(
+            Ingredient("a", "A", ("b",)), Ingredient("b", "B", ("c",)), Ingredient("c", "C", ("a",))
+        )
     assert str(caught.value) == "tree.toml: the family tree runs in a circle: a → b → c → a"
 
 

@@ -384,3 +384,12 @@ def test_portions_are_of_ingredients_that_are_measured_otherwise():
 def test_a_broken_portions_file_names_its_place(text, said):
     with pytest.raises(KnowledgeError, match=said):
         read_portions(text)
+
+
+def test_several_garnishes_on_one_line_are_several(tree):
+    (read,) = read_specs("Late Tea\n2 oz gin\nGarnish: orange slice, mint\n\nStir.", tree)
+    assert [line.ingredient for line in read.lines if line.garnish] == ["orange-slice", "mint"]
+    (read,) = read_specs("Late Tea\n2 oz gin\nGarnish: lime wedge, cut thick\n\nStir.", tree)
+    assert [(line.ingredient, line.note) for line in read.lines if line.garnish] == [
+        ("lime-wedge", "cut thick")
+    ]

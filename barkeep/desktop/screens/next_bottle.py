@@ -14,6 +14,7 @@ from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.detail_panel import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.filter_chips import CLOSENESS, FilterChips
+from barkeep.domain.answers.memory import Memory
 from barkeep.domain.answers.unlocks import Candidate, next_bottle
 
 
@@ -28,6 +29,7 @@ class NextBottleScreen(TableScreen[Candidate]):
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         snapshot = context.bar.snapshot
         self._tree = snapshot.knowledge.tree
+        self._memory = Memory()
         self._currency = snapshot.settings.currency
         empty = EmptyState("picture-empty-shelf", "Nothing to buy", "Everything known is here")
         columns = candidate_columns(self._tree, self._currency)
@@ -50,7 +52,8 @@ class NextBottleScreen(TableScreen[Candidate]):
     def refresh(self, changes: frozenset[str]) -> None:
         snapshot = self.context.bar.snapshot
         self._tree = snapshot.knowledge.tree
-        question = partial(next_bottle, snapshot, self.closeness.choice)  # type: ignore[arg-type]
+        within = self.closeness.choice
+        question = partial(next_bottle, snapshot, within, self._memory)  # type: ignore[arg-type]
         self.context.background.ask(self.key, question, self._show_answer)
 
     def identity(self, row: Candidate) -> Hashable:

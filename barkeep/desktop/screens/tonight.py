@@ -21,6 +21,7 @@ from barkeep.desktop.widgets.filter_chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.answers.makeable import Drink, LineAnswer, tonight
+from barkeep.domain.answers.memory import Memory
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.specs import base
 
@@ -39,6 +40,7 @@ class TonightScreen(TableScreen[Drink]):
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         self._tree = context.bar.snapshot.knowledge.tree
+        self._memory = Memory()
         empty = EmptyState("picture-empty-glass", "No specs yet", "Write one on the Specs page")
         super().__init__(context, drink_columns(self._tree), empty, parent)
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
@@ -56,7 +58,7 @@ class TonightScreen(TableScreen[Drink]):
         snapshot = self.context.bar.snapshot
         self._tree = snapshot.knowledge.tree
         within, serves = self.closeness.choice, self.serves.value()
-        question = partial(tonight, snapshot, within, serves)  # type: ignore[arg-type]
+        question = partial(tonight, snapshot, within, serves, self._memory)  # type: ignore[arg-type]
         self.context.background.ask(self.key, question, self._show_answer)
 
     def identity(self, row: Drink) -> Hashable:

@@ -98,4 +98,7 @@ class LevelGauge(QWidget):
         self.picked.emit(held)
 
     def _drawn(self) -> QRectF:
-        return QRectF(self.rect()).adjusted(UNIT / 2, UNIT / 2, -UNIT / 2, -UNIT / 2)
+        """Where the level goes; a lying gauge keeps room above and below for its pointers."""
+        lying = self.width() >= self.height()
+        across = UNIT if lying else UNIT / 2
+        return QRectF(self.rect()).adjusted(UNIT / 2, across, -UNIT / 2, -across)

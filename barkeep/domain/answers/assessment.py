@@ -6,10 +6,11 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from barkeep.domain.answers import WITHIN, Within
-from barkeep.domain.answers.serves import Serves, Way, allows, most_serves
+from barkeep.domain.answers.memory import Memory
+from barkeep.domain.answers.serves import Serves, Way, allows, whole_serves
 from barkeep.domain.answers.sourcing import Choice, Sourcing, choices, thresholds
 from barkeep.domain.answers.supply import Pool, supply_of
-from barkeep.domain.derivations import Derivation
+from barkeep.domain.derivations import Derivation, Want
 from barkeep.domain.snapshot import Snapshot
 from barkeep.domain.specs import Line, Spec
 
@@ -21,6 +22,7 @@ class Assessment:
     spec: Spec
     serves: int
     lines: tuple[Line, ...]
+    wants: tuple[Want, ...]
     choices: tuple[tuple[Choice, ...], ...]
     supply: Mapping[Pool, float]
 
@@ -30,8 +32,8 @@ class Assessment:
         return range(len(self.lines))
 
     def most(self, *, exact: bool = False) -> Serves:
-        """The most serves of all lines together."""
-        return most_serves(self._ways(self.numbers, exact), self.supply)
+        """The most whole serves of all lines together."""
+        return whole_serves(self._ways(self.numbers, exact), self.supply)
 
     def enough(self, only: Iterable[int] | None = None, *, exact: bool = False) -> bool:
         """Whether the lines numbered in `only` (all by default) allow the serves asked for."""
@@ -96,23 +98,29 @@ class Assessment:
         ]
 
 
-def sourcing_for(snapshot: Snapshot, within: Within) -> Sourcing:
+def sourcing_for(snapshot: Snapshot, within: Within, memory: Memory | None = None) -> Sourcing:
     """The search that answers for this snapshot's bottles."""
     knowledge = snapshot.knowledge
-    return Sourcing(knowledge.graph, knowledge.tree, supply_of(snapshot), WITHIN[within])
+    known: dict[Want, tuple[Derivation, ...]] = (memory or Memory()).recall(
+        ("ways", within), snapshot, asked_by_want, levels_matter=False
+    )
+    floor = WITHIN[within]
+    return Sourcing(knowledge.graph, knowledge.tree, supply_of(snapshot), floor, known)
+
+
+def asked_by_want(want: Want, _found: object) -> Iterable[str]:
+    """What a want asks for, as `Memory` is told it."""
+    return (want.ingredient,)
 
 
 def assess(spec: Spec, sourcing: Sourcing, serves: int = 1) -> Assessment:
     """Lay a spec's required lines out against the supply."""
     limits = thresholds(spec)
-    supply = sourcing.supply
-    return Assessment(
-        spec,
-        serves,
-        spec.required_lines,
-        tuple(
-            choices(line, sourcing.ways_to(line, spec), limits, supply, sourcing.tree)
-            for line in spec.required_lines
-        ),
-        supply.pools(limits),
+    supply, tree = sourcing.supply, sourcing.tree
+    lines = spec.required_lines
+    wants = tuple(sourcing.want(line, spec) for line in lines)
+    some = tuple(
+        choices(line, sourcing.ways_for(want), limits, supply, tree)
+        for line, want in zip(lines, wants, strict=True)
     )
+    return Assessment(spec, serves, lines, wants, some, supply.pools(limits))

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Literal, get_args
 
 from barkeep.domain.answers import Within
 from barkeep.domain.answers.assessment import Assessment, assess, sourcing_for
+from barkeep.domain.answers.memory import Memory
 from barkeep.domain.answers.serves import Serves
 from barkeep.domain.answers.sourcing import Sourcing, need
 from barkeep.domain.answers.warnings import warnings_for
@@ -69,15 +71,29 @@ class Drink:
         return self.verdict in ("ready", "stand_in")
 
 
-def tonight(snapshot: Snapshot, within: Within = "close", serves: int = 1) -> tuple[Drink, ...]:
+def tonight(
+    snapshot: Snapshot,
+    within: Within = "close",
+    serves: int = 1,
+    memory: Memory | None = None,
+) -> tuple[Drink, ...]:
     """Every spec's verdict for so many serves, best verdict first, then by name.
 
     `within` is the least closeness a stand-in may have. Optional lines and
-    garnishes never block a drink.
+    garnishes never block a drink. `memory` makes asking again after a small
+    change quick; it changes no answer.
     """
-    sourcing = sourcing_for(snapshot, within)
-    drinks = [drink_for(spec, snapshot, sourcing, serves) for spec in snapshot.all_specs]
-    return tuple(sorted(drinks, key=_best_first))
+    memory = memory or Memory()
+    sourcing = sourcing_for(snapshot, within, memory)
+    known: dict[str, Drink] = memory.recall(("tonight", within, serves), snapshot, _asked)
+    for spec in snapshot.all_specs:
+        if spec.name not in known or known[spec.name].spec is not spec:
+            known[spec.name] = drink_for(spec, snapshot, sourcing, serves)
+    return tuple(sorted((known[spec.name] for spec in snapshot.all_specs), key=_best_first))
+
+
+def _asked(_name: str, drink: Drink) -> Iterable[str]:
+    return (line.ingredient for line in drink.spec.lines)
 
 
 def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 1) -> Drink:

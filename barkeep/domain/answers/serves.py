@@ -48,6 +48,57 @@ def most_serves(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) ->
     return best
 
 
+def whole_serves(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> Serves:
+    """The most whole serves, mostly without the programme.
+
+    No line can be served more often than its ways allow each on their own;
+    where pouring that many whole serves out, way by way, works for all lines
+    together, it is the answer.
+    """
+    best = Serves(math.inf)
+    for group in _groups_sharing_pools(lines):
+        found = _whole_of(group, supply)
+        if found.most < best.most:
+            best = found
+    return best
+
+
+def _whole_of(group: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> Serves:
+    if not all(group):
+        return Serves(0.0)
+    least = min((_each_alone(line, supply) for line in group), key=lambda each: each.most)
+    whole = float(math.floor(least.most + SLACK))
+    if _poured_out(group, supply, whole):
+        return Serves(whole, least.runs_out)
+    return _serves_of(group, supply)
+
+
+def _each_alone(line: Sequence[Way], supply: Mapping[Pool, float]) -> Serves:
+    """No more than this from one line: its ways as if they shared nothing."""
+    ends = [
+        min((supply.get(pool, 0.0) / need, pool) for pool, need in way.draws.items())
+        for way in line
+    ]
+    return Serves(sum(most for most, _pool in ends), ends[0][1])
+
+
+def _poured_out(
+    group: Sequence[Sequence[Way]], supply: Mapping[Pool, float], serves: float
+) -> bool:
+    """Whether pouring each line's ways in turn, as far as each goes, makes that many serves."""
+    left = {pool: supply.get(pool, 0.0) for line in group for way in line for pool in way.draws}
+    for line in group:
+        wanted = serves
+        for way in line:
+            made = min(wanted, *(left[pool] / need for pool, need in way.draws.items()))
+            for pool, need in way.draws.items():
+                left[pool] = max(0.0, left[pool] - made * need)
+            wanted -= made
+        if wanted > SLACK:
+            return False
+    return True
+
+
 def allows(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float], serves: float) -> bool:
     """Whether all lines together allow that many serves.
 

@@ -29,7 +29,7 @@ class Sourcing:
     tree: FamilyTree
     supply: Supply
     floor: float
-    _known: dict[Want, tuple[Derivation, ...]] = field(default_factory=dict, repr=False)
+    known: dict[Want, tuple[Derivation, ...]] = field(default_factory=dict, repr=False)
 
     @cached_property
     def derivations(self) -> Derivations:
@@ -50,10 +50,13 @@ class Sourcing:
 
     def ways_to(self, line: Line, spec: Spec) -> tuple[Derivation, ...]:
         """Every derivation of a line from what is owned, closest first."""
-        want = self.want(line, spec)
-        if want not in self._known:
-            self._known[want] = self.derivations.of(want)
-        return self._known[want]
+        return self.ways_for(self.want(line, spec))
+
+    def ways_for(self, want: Want) -> tuple[Derivation, ...]:
+        """Every derivation of a want from what is owned, closest first."""
+        if want not in self.known:
+            self.known[want] = self.derivations.of(want)
+        return self.known[want]
 
 
 def need(line: Line, tree: FamilyTree) -> float:

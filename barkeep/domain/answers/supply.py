@@ -68,14 +68,17 @@ class Supply:
         amounts: dict[Pool, float] = {}
         for key, stocks in self.stocks.items():
             for stock in stocks:
-                pool = (key, sum(stock.abv_percent >= limit for limit in limits))
+                pool = (key, _strength_class(stock, limits))
                 amounts[pool] = amounts.get(pool, 0.0) + stock.amount
         return amounts
 
-    def plus(self, stock: Stock) -> Supply:
-        """The supply with one more stock."""
-        known = self.stocks.get(stock.ingredient, ())
-        return Supply({**self.stocks, stock.ingredient: (*known, stock)}, self.always)
+    def pools_with(self, stock: Stock, thresholds: Iterable[float] = ()) -> Mapping[Pool, float]:
+        """The same amounts with one more stock."""
+        limits = tuple(thresholds)
+        amounts = dict(self.pools(limits))
+        pool = (stock.ingredient, _strength_class(stock, limits))
+        amounts[pool] = amounts.get(pool, 0.0) + stock.amount
+        return amounts
 
 
 def supply_of(snapshot: Snapshot) -> Supply:
@@ -92,6 +95,10 @@ def supply_of(snapshot: Snapshot) -> Supply:
 def purchase(key: str, tree: FamilyTree) -> Stock:
     """What buying one ordinary bottle (bag, fruit) of an ingredient adds."""
     return Stock(key, tree[key].typical_size, tree[key].abv_percent or 0.0)
+
+
+def _strength_class(stock: Stock, limits: Iterable[float]) -> int:
+    return sum(stock.abv_percent >= limit for limit in limits)
 
 
 def _stock(bottle: Bottle, tree: FamilyTree) -> Stock:

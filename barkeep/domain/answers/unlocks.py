@@ -9,17 +9,19 @@ now, which single purchases could meet it; only those are weighed.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 from barkeep.domain.answers import Within
-from barkeep.domain.answers.assessment import Assessment, assess, sourcing_for
+from barkeep.domain.answers.assessment import Assessment, asked_by_want, assess, sourcing_for
+from barkeep.domain.answers.memory import Memory
 from barkeep.domain.answers.sourcing import Choice, Sourcing, choices, thresholds
-from barkeep.domain.answers.supply import Supply, purchase
+from barkeep.domain.answers.supply import Stock, purchase
 from barkeep.domain.derivations import Derivation, Want
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.specs import Spec
 from barkeep.errors import spoken_list
 
 
@@ -41,13 +43,22 @@ class Candidate:
     why: str
 
 
-def next_bottle(snapshot: Snapshot, within: Within = "close") -> tuple[Candidate, ...]:
+def next_bottle(
+    snapshot: Snapshot, within: Within = "close", memory: Memory | None = None
+) -> tuple[Candidate, ...]:
     """Every purchase worth naming, most unlocked first.
 
     Ties go to what brings most drinks to one short, then to the lower known
-    price, then to the name.
+    price, then to the name. `memory` makes asking again after a small change
+    quick; it changes no answer.
     """
-    market = _Market(snapshot, sourcing_for(snapshot, within))
+    memory = memory or Memory()
+    market = _Market(
+        snapshot,
+        sourcing_for(snapshot, within, memory),
+        memory.recall(("buying", within), snapshot, asked_by_want, levels_matter=False),
+        memory.recall(("judged", within), snapshot, _asked),
+    )
     tree = market.tree
     found = (market.candidate(key) for key in tree if market.may_buy(key))
     worth = [each for each in found if each.unlocks or not each.owned]
@@ -65,10 +76,11 @@ def _most_first(candidate: Candidate, tree: FamilyTree) -> tuple[int, int, bool,
 
 
 @dataclass(frozen=True)
-class _Failing:
-    """A spec that cannot be made now, and the lines that fail even alone."""
+class _Judged:
+    """A spec as it stands now, whether it fails, and the lines that fail even alone."""
 
     laid_out: Assessment
+    fails: bool
     alone: tuple[int, ...]
 
     @property
@@ -82,7 +94,8 @@ class _Market:
 
     snapshot: Snapshot
     sourcing: Sourcing
-    _bought: dict[Want, dict[str, tuple[Derivation, ...]]] = field(default_factory=dict)
+    _bought: dict[Want, Mapping[str, tuple[Derivation, ...]]]
+    _judged: dict[str, _Judged]
 
     @property
     def tree(self) -> FamilyTree:
@@ -95,9 +108,7 @@ class _Market:
     def candidate(self, key: str) -> Candidate:
         """What buying one ordinary bottle of it would do."""
         touched = self._touched.get(key, ())
-        supply = self.sourcing.supply
-        after = supply.plus(purchase(key, self.tree)) if touched else supply
-        tried = [self._after(each, key, after) for each in touched]
+        tried = [self._after(each, purchase(key, self.tree)) for each in touched]
         turned = [each for each in tried if each.enough()]
         unlocks = tuple(each.spec.name for each in turned)
         exactly = tuple(each.spec.name for each in turned if each.enough(exact=True))
@@ -108,21 +119,25 @@ class _Market:
         return Candidate(key, unlocks, exactly, nearest, price, owned, why)
 
     @cached_property
-    def _failing(self) -> tuple[_Failing, ...]:
-        found = []
-        for spec in self.snapshot.all_specs:
+    def _failing(self) -> tuple[_Judged, ...]:
+        return tuple(each for each in map(self._judge, self.snapshot.all_specs) if each.fails)
+
+    def _judge(self, spec: Spec) -> _Judged:
+        known = self._judged.get(spec.name)
+        if known is None or known.laid_out.spec is not spec:
             laid_out = assess(spec, self.sourcing)
-            if not laid_out.enough():
-                found.append(_Failing(laid_out, laid_out.alone_short()))
-        return tuple(found)
+            fails = not laid_out.enough()
+            known = _Judged(laid_out, fails, laid_out.alone_short() if fails else ())
+            self._judged[spec.name] = known
+        return known
 
     @cached_property
-    def _touched(self) -> Mapping[str, list[_Failing]]:
+    def _touched(self) -> Mapping[str, list[_Judged]]:
         """Key -> the failing specs that one purchase of it might turn.
 
         It must bear on every line that fails alone; where none does, on any.
         """
-        touched: dict[str, list[_Failing]] = {}
+        touched: dict[str, list[_Judged]] = {}
         for failing in self._failing:
             lines = failing.alone or failing.laid_out.numbers
             bearing = [self._bearing_on(failing, each) for each in lines]
@@ -132,9 +147,9 @@ class _Market:
         return touched
 
     @cached_property
-    def _brought_near(self) -> Mapping[str, list[_Failing]]:
+    def _brought_near(self) -> Mapping[str, list[_Judged]]:
         """Key -> the failing specs that a purchase of it leaves one short."""
-        near: dict[str, list[_Failing]] = {}
+        near: dict[str, list[_Judged]] = {}
         for failing in self._failing:
             wants: dict[str, set[str]] = {}
             for number in failing.alone:
@@ -146,7 +161,7 @@ class _Market:
                     near.setdefault(key, []).append(failing)
         return near
 
-    def _bearing_on(self, failing: _Failing, number: int) -> set[str]:
+    def _bearing_on(self, failing: _Judged, number: int) -> set[str]:
         """Keys of which a purchase could help a line: a new way to it, or more of an old one."""
         laid_out = failing.laid_out
         drawn = {key for each in laid_out.choices[number] for key in each.derivation.draws}
@@ -156,7 +171,7 @@ class _Market:
         self, laid_out: Assessment, number: int
     ) -> Mapping[str, tuple[Derivation, ...]]:
         """Key -> the ways to meet a line that take this one purchase."""
-        want = self.sourcing.want(laid_out.lines[number], laid_out.spec)
+        want = laid_out.wants[number]
         if want not in self._bought:
             ways: dict[str, tuple[Derivation, ...]] = {}
             for each in self.sourcing.derivations.buying_one(want):
@@ -165,21 +180,24 @@ class _Market:
             self._bought[want] = ways
         return self._bought[want]
 
-    def _after(self, failing: _Failing, key: str, after: Supply) -> Assessment:
+    def _after(self, judged: _Judged, bought: Stock) -> Assessment:
         """The spec laid out once more with the purchase in the bar."""
-        before = failing.laid_out
+        before = judged.laid_out
         some = tuple(
-            before.widened(each, self._bought_choices(before, each, key, after))
+            before.widened(each, self._bought_choices(before, each, bought.ingredient))
             for each in before.numbers
         )
-        return replace(before, choices=some, supply=after.pools(thresholds(before.spec)))
+        supply = self.sourcing.supply.pools_with(bought, thresholds(before.spec))
+        return replace(before, choices=some, supply=supply)
 
-    def _bought_choices(
-        self, before: Assessment, number: int, key: str, after: Supply
-    ) -> tuple[Choice, ...]:
+    def _bought_choices(self, before: Assessment, number: int, key: str) -> tuple[Choice, ...]:
         bought = self._ways_buying(before, number).get(key, ())
-        line = before.lines[number]
-        return choices(line, bought, thresholds(before.spec), after, self.tree)
+        limits, supply = thresholds(before.spec), self.sourcing.supply
+        return choices(before.lines[number], bought, limits, supply, self.tree)
+
+
+def _asked(_name: str, judged: _Judged) -> Iterable[str]:
+    return (line.ingredient for line in judged.laid_out.spec.lines)
 
 
 def _why(

@@ -99,7 +99,9 @@ def test_a_scope_shuts_a_stand_in_out_of_the_base():
 
 
 def test_juice_comes_from_fruit_and_syrup_from_what_is_always_there():
-    found = drink(bottle(1, "lime", 3, 3), spec_lines=[line("lime-juice", 25), line("simple-syrup")])
+    found = drink(
+        bottle(1, "lime", 3, 3), spec_lines=[line("lime-juice", 25), line("simple-syrup")]
+    )
     assert (found.verdict, found.serves, found.runs_out) == ("ready", 3, "lime")
     assert found.lines[0].why == "Lime juice is made here from lime."
     assert found.lines[1].why == "Simple syrup is made here from white sugar and water."
@@ -177,7 +179,9 @@ def test_an_old_open_bottle_and_allergens_are_warned_of():
     tree["gin"] = replace(tree["gin"], shelf_life_days=30)
     knowledge = replace(KNOWLEDGE, tree=FamilyTree(tree))
     old = replace(bottle(1, "gin", 700), level=Level(700, "open", date(2026, 9, 1)))
-    bar = snapshot(knowledge, [old, bottle(2, "egg-white", 100)], [spec(line("gin"), line("egg-white"))])
+    bar = snapshot(
+        knowledge, [old, bottle(2, "egg-white", 100)], [spec(line("gin"), line("egg-white"))]
+    )
     warnings = " ".join(tonight(bar)[0].warnings)
     assert "opened 81 days ago" in warnings
     assert "Contains egg" in warnings

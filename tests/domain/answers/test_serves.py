@@ -8,7 +8,7 @@ from random import Random
 import networkx as nx
 import pytest
 
-from barkeep.domain.answers.serves import Way, most_serves
+from barkeep.domain.answers.serves import Way, most_serves, whole_serves
 
 
 def ways(*pools: str, need: float) -> list[Way]:
@@ -89,4 +89,20 @@ def test_serves_equal_those_of_a_maximum_flow_on_random_shared_bottles(seed):
         )
         for _ in range(chance.randint(1, 5))
     ]
-    assert most_serves(lines, supply).most == pytest.approx(serves_by_flow(lines, supply), rel=1e-6)
+    flow = serves_by_flow(lines, supply)
+    assert most_serves(lines, supply).most == pytest.approx(flow, rel=1e-6)
+    assert whole_serves(lines, supply).whole == int(flow + 1e-6)
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_whole_serves_equal_the_programme_where_ways_draw_on_several_pools(seed):
+    chance = Random(seed)
+    pools = [(f"p{number}", 0) for number in range(4)]
+    supply = {pool: float(chance.randint(5, 300)) for pool in pools}
+
+    def way() -> Way:
+        drawn = chance.sample(pools, chance.randint(1, 2))
+        return Way({pool: float(chance.choice([5, 15, 30])) for pool in drawn})
+
+    lines = [[way() for _ in range(chance.randint(1, 3))] for _ in range(chance.randint(1, 4))]
+    assert whole_serves(lines, supply).whole == most_serves(lines, supply).whole
