@@ -39,7 +39,7 @@ def drink_columns(tree: FamilyTree) -> tuple[Column[Drink], ...]:
             key=lambda drink: MANY if drink.serves is None else drink.serves,
             right=True,
         ),
-        Column("Missing, or runs out first", lambda drink: hindrance(drink, tree)),
+        Column("Limited by", lambda drink: hindrance(drink, tree)),
     )
 
 

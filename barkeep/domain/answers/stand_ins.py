@@ -89,18 +89,18 @@ def _want(ingredient: str, line: Line | None, spec: Spec | None, sourcing: Sourc
     return Want(ingredient, asked.scopes, FLOOR, asked.strong)
 
 
-def _worth_naming(ingredient: str, want: Want, derivations: Derivations) -> Iterator[Derivation]:
-    """Owned ways, and ways beyond the shelf; one per thing offered and what it takes.
+def _worth_naming(ingredient: str, want: Want, derivations: Derivations) -> tuple[Derivation, ...]:
+    """Owned ways, and ways beyond the shelf; the closest for each thing offered and bought.
 
     The wanted thing itself, and a kind of it that is not owned, are no
     stand-ins and are left out.
     """
-    for each in derivations.of(want):
-        if each.offered != ingredient or _made(each):
-            yield each
-    for each in derivations.buying_one(want):
-        if _made(each) or not each.exact:
-            yield each
+    owned = (each for each in derivations.of(want) if each.offered != ingredient or _made(each))
+    beyond = (each for each in derivations.buying_one(want) if _made(each) or not each.exact)
+    closest: dict[tuple[str, str | None], Derivation] = {}
+    for each in (*owned, *beyond):
+        closest.setdefault((each.offered, each.buying), each)
+    return tuple(closest.values())
 
 
 def _made(derivation: Derivation) -> bool:

@@ -1,0 +1,57 @@
+"""The claims of Next bottle on the sample bar, each really bought."""
+
+from __future__ import annotations
+
+import pytest
+
+from barkeep.application.bar import Bar
+from barkeep.domain.answers.makeable import tonight
+from barkeep.domain.answers.memory import Memory
+from barkeep.domain.answers.unlocks import next_bottle
+from barkeep.domain.drafts import ProductDraft
+
+
+@pytest.fixture
+def bar(sample_bar, clock):
+    with Bar.open(sample_bar, clock=clock) as opened:
+        yield opened
+
+
+def makeable(snapshot, within, memory) -> set[str]:
+    drinks = tonight(snapshot, within, 1, memory)
+    return {drink.spec.name for drink in drinks if drink.makeable}
+
+
+def bought(bar: Bar, key: str) -> None:
+    """Receive one ordinary bottle, as the owner would."""
+    ingredient = bar.snapshot.knowledge.tree[key]
+    draft = ProductDraft(
+        name=f"Shunter {ingredient.name}",
+        maker="Old Sidings",
+        ingredient=key,
+        size=ingredient.typical_size,
+        unit=ingredient.unit,
+        abv_percent=ingredient.abv_percent,
+    )
+    bar.inventory.receive_new(draft)
+
+
+def test_really_buying_each_candidate_gives_exactly_the_drinks_claimed(bar):
+    """Through the store: receive, ask Tonight again, undo, and the answer is as before."""
+    memory = Memory()
+    before = makeable(bar.snapshot, "close", memory)
+    candidates = next_bottle(bar.snapshot)
+    assert len(candidates) > 250
+    for candidate in candidates:
+        bought(bar, candidate.ingredient)
+        after = makeable(bar.snapshot, "close", memory)
+        assert after - before == set(candidate.unlocks), candidate
+        assert before <= after
+        bar.undo()
+        assert makeable(bar.snapshot, "close", memory) == before
+
+
+def test_every_state_shows_on_the_sample_bar(bar):
+    verdicts = [drink.verdict for drink in tonight(bar.snapshot)]
+    assert len(verdicts) >= 100
+    assert {"ready", "stand_in", "one_short", "short"} == set(verdicts)
