@@ -6,18 +6,21 @@ import argparse
 import importlib
 from collections.abc import Sequence
 from contextlib import ExitStack
+from functools import partial
 from pathlib import Path
 from threading import Thread
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QTimer
+from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QFileDialog, QMessageBox
 
 from barkeep import __version__
 from barkeep.application import paths
+from barkeep.desktop.background import Background
 from barkeep.desktop.crash_dialog import CrashDialog
 from barkeep.desktop.faults import Faults
 from barkeep.desktop.icons import app_icon
+from barkeep.desktop.opening import OpeningWindow
 from barkeep.desktop.theme import CHOICES, Theme, ThemeChoice
 from barkeep.desktop.window_state import WindowState
 from barkeep.errors import UserError
@@ -28,8 +31,10 @@ if TYPE_CHECKING:
 
 STATE_FILE, PROGRAM_FILE = "window.ini", "barkeep.ini"
 THEME = "look/theme"
-HEAVY = ("numpy", "networkx", "pint", "scipy.sparse", "barkeep.domain.measures")
-"""What the answers need and the first paint does not."""
+NEEDED = ("barkeep.application.bar", "barkeep.application.sample", "barkeep.desktop.main_window")
+"""What the bar's window needs and the first paint does not."""
+HEAVY = ("networkx", "scipy.optimize", "rapidfuzz")
+"""What the answers need and the bar's window does not."""
 
 
 def main(argv: Sequence[str]) -> int:
@@ -43,9 +48,7 @@ def main(argv: Sequence[str]) -> int:
     assert isinstance(app, QApplication)
     with ExitStack() as stack:
         desktop = Desktop(app, stack)
-        location = desktop.sample() if options.sample else options.bar or paths.default_bar()
-        if not desktop.start(location):
-            return 1
+        desktop.begin(options.bar, sample=options.sample)
         return app.exec()
 
 
@@ -80,6 +83,33 @@ class Desktop(QObject):
         self._warm_up = Thread(target=import_heavy, name="warm-up", daemon=True)
         stack.callback(self._wait_for_warm_up)
         stack.callback(self._close)
+
+    def begin(self, location: str | None, *, sample: bool = False) -> None:
+        """Show a window at once, read what is needed beside it, then show the bar in it."""
+        opening = OpeningWindow(self.state)
+        waiting = Background(self)
+        self._stack.callback(waiting.finish)
+
+        def show(wanted: str | Path) -> None:
+            started = self.start(wanted)
+            opening.close()
+            if not started:
+                self._app.exit(1)
+
+        prepare = partial(self._prepare, location, sample)
+        # Not before the paint is done: reading holds up everything else.
+        later = Qt.ConnectionType.QueuedConnection
+        opening.painted.connect(lambda: waiting.ask("bar", prepare, show), later)
+        opening.show()
+
+    def _prepare(self, location: str | None, sample: bool) -> str | Path:
+        """Import and read what the bar's window needs; where its bar is."""
+        for name in NEEDED:
+            importlib.import_module(name)
+        from barkeep.application.knowledge import shipped
+
+        shipped()
+        return self.sample() if sample else location or paths.default_bar()
 
     def sample(self) -> Path:
         """A copy of the sample bar that is gone afterwards."""

@@ -23,7 +23,7 @@ from barkeep.desktop.theme import Theme, ThemeChoice
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.toast import Toast
 from barkeep.desktop.window_actions import WindowActions
-from barkeep.desktop.window_state import WindowState
+from barkeep.desktop.window_state import GEOMETRY, WindowState, restore_window
 from barkeep.desktop.window_tasks import WindowTasks
 from barkeep.errors import UserError
 
@@ -32,8 +32,7 @@ if TYPE_CHECKING:
 
 NARROW_BELOW = 960
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
-FIRST_SIZE = (1200, 780)
-GEOMETRY, PAGE = "window/geometry", "window/page"
+PAGE = "window/page"
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,6 +145,7 @@ class MainWindow(QMainWindow):
         super().showEvent(event)
         if not self._was_shown:
             self._was_shown = True
+            self.current.focus_list()
             self.first_shown.emit()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -228,11 +228,7 @@ class MainWindow(QMainWindow):
         actions.settings.setVisible(self.hooks.settings is not None)
 
     def _restore(self) -> None:
-        kept = self.state.data(GEOMETRY)
-        if kept.isEmpty() or not self.restoreGeometry(kept):
-            room = self.screen().availableSize()
-            width, height = FIRST_SIZE
-            self.resize(min(width, room.width()), min(height, room.height()))
+        restore_window(self, self.state)
         page = self.state.text(PAGE)
         self.show_page(page if page in self._pages else next(iter(self._pages)))
 

@@ -62,7 +62,7 @@ class WindowActions(QObject):
 
     def _make_file(self) -> None:
         menu = self._menu("&File")
-        self.new_bar = self._add(menu, "&New bar…", Keys.New)
+        self.new_bar = self._add(menu, "&New bar…", None)
         self.open_bar = self._add(menu, "&Open bar…", Keys.Open)
         menu.addSeparator()
         self.import_files = self._add(menu, "&Import bottles…", "Ctrl+I", "import")

@@ -10,6 +10,10 @@ import json
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings
+from PySide6.QtWidgets import QWidget
+
+FIRST_SIZE = (1200, 780)
+GEOMETRY = "window/geometry"
 
 
 class WindowState:
@@ -62,3 +66,12 @@ class WindowState:
     def write(self) -> None:
         """Bring everything to the disk now."""
         self._settings.sync()
+
+
+def restore_window(window: QWidget, state: WindowState) -> None:
+    """Put a window where it was left; the first time, at a size that fits the screen."""
+    kept = state.data(GEOMETRY)
+    if kept.isEmpty() or not window.restoreGeometry(kept):
+        room = window.screen().availableSize()
+        width, height = FIRST_SIZE
+        window.resize(min(width, room.width()), min(height, room.height()))

@@ -5,6 +5,7 @@ The figures are printed; nothing here asserts a time.
 
 from __future__ import annotations
 
+import os
 import subprocess
 import sys
 from pathlib import Path
@@ -40,16 +41,25 @@ app.exec()
 SAMPLE = (
     SINCE_START
     + """
-from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QMainWindow
 from barkeep.cli import main
-painted = QMainWindow.paintEvent
-def first(self, event):
-    painted(self, event)
+def stop(*_):
     print(since_start(), flush=True)
     os._exit(0)
-QMainWindow.paintEvent = first
-main(%r)
+def on_first_paint():
+    from barkeep.desktop.opening import OpeningWindow
+    def painted(self, event):
+        stop()
+    OpeningWindow.paintEvent = painted
+def on_first_answer():
+    from barkeep.desktop.screens.tonight import TonightScreen
+    shown = TonightScreen._show_answer
+    def answered(self, drinks):
+        shown(self, drinks)
+        self.grab()
+        stop()
+    TonightScreen._show_answer = answered
+{hook}()
+main(["--sample"])
 """
 )
 
@@ -68,3 +78,16 @@ def started(code: str, env: dict[str, str]) -> float:
         )
         times.append(float(done.stdout.split()[-1]))
     return min(times)
+
+
+def test_first_window_of_the_sample_bar(tmp_path, capsys):
+    places = ("HOME", "XDG_DATA_HOME", "XDG_STATE_HOME", "XDG_CONFIG_HOME")
+    env = {**os.environ, **{name: str(tmp_path) for name in places}, "PYTHONPATH": str(ROOT)}
+    bare = started(BARE, env)
+    first = started(SAMPLE.replace("{hook}", "on_first_paint"), env)
+    answered = started(SAMPLE.replace("{hook}", "on_first_answer"), env)
+    with capsys.disabled():
+        print(f"\na bare Qt window, process start to first paint: {bare:.0f} ms (the baseline)")
+        print(f"barkeep's first window: {first:.0f} ms, {first / bare:.2f} times that")
+        print(f"Tonight answered and painted: {answered:.0f} ms, {answered / bare:.2f} times that")
+    assert first > 0

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QMenu,
     QMenuBar,
     QScrollBar,
+    QToolButton,
     QWidget,
 )
 
@@ -23,6 +24,7 @@ from barkeep.desktop.widgets.labels import ElidedLabel
 
 BY_THEMSELVES = (QMenu, QMenuBar, QScrollBar)
 """Kinds that are named by what they hold."""
+ICON_ONLY = Qt.ToolButtonStyle.ToolButtonIconOnly
 
 
 def focusable_without_name(root: QWidget) -> list[str]:
@@ -88,6 +90,8 @@ def _label_is_cut(label: QLabel) -> bool:
 
 
 def _button_is_cut(button: QAbstractButton) -> bool:
+    if isinstance(button, QToolButton) and button.toolButtonStyle() == ICON_ONLY:
+        return False
     frame = 0 if isinstance(button, QCheckBox) else 8
     words = button.fontMetrics().horizontalAdvance(button.text().replace("&", ""))
     return button.width() < words + frame

@@ -17,9 +17,32 @@ from barkeep.desktop.tones import palette_of, read_tones
 from barkeep.desktop.widgets.verdict_badge import WORDS, verdict_icon
 
 NEEDED = (
-    *"search clear filter undo redo add open-bottle warning info error check count".split(),
-    *"allergen sort export import settings house-made history calendar remove".split(),
-    *"picture-empty-shelf picture-no-match picture-empty-glass barkeep".split(),
+    *[
+        "search",
+        "clear",
+        "filter",
+        "undo",
+        "redo",
+        "add",
+        "open-bottle",
+        "warning",
+        "info",
+        "error",
+        "check",
+        "count",
+    ],
+    *[
+        "allergen",
+        "sort",
+        "export",
+        "import",
+        "settings",
+        "house-made",
+        "history",
+        "calendar",
+        "remove",
+    ],
+    *["picture-empty-shelf", "picture-no-match", "picture-empty-glass", "barkeep"],
     *(page.picture for page in PAGES),
     *(verdict_icon(verdict) for verdict in WORDS),
 )

@@ -128,9 +128,10 @@ def _plainly_allows(
 def _groups_sharing_pools(lines: Sequence[Sequence[Way]]) -> list[list[Sequence[Way]]]:
     """Lines in groups that share no pool with each other; unlimited lines left out."""
     groups: list[tuple[set[Pool], list[Sequence[Way]]]] = []
-    for line in lines:
-        if any(not way.draws for way in line):
+    for ways in lines:
+        if any(not way.draws for way in ways):
             continue
+        line = _worth_pouring(ways)
         pools = {pool for way in line for pool in way.draws}
         members = [line]
         apart = []
@@ -142,6 +143,20 @@ def _groups_sharing_pools(lines: Sequence[Sequence[Way]]) -> list[list[Sequence[
                 apart.append((known, others))
         groups = [*apart, (pools, members)]
     return [members for _, members in groups]
+
+
+def _worth_pouring(line: Sequence[Way]) -> Sequence[Way]:
+    """A line's ways without those that draw all another one draws, and no less of it."""
+    kept: list[Way] = []
+    for way in line:
+        if not any(_needs_all_of(way, other) for other in kept):
+            kept = [other for other in kept if not _needs_all_of(other, way)]
+            kept.append(way)
+    return kept
+
+
+def _needs_all_of(way: Way, other: Way) -> bool:
+    return all(way.draws.get(pool, 0.0) >= need for pool, need in other.draws.items())
 
 
 def _serves_of(group: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> Serves:
