@@ -40,6 +40,7 @@ from barkeep.store.unit_of_work import UnitOfWork
 if TYPE_CHECKING:
     from barkeep.domain.measures import MeasuredLevel
 
+
 @dataclass(frozen=True, slots=True)
 class Counted:
     """One bottle of a count, all in the bottle's unit; a positive variance is missing."""
@@ -225,9 +226,7 @@ class Inventory:
                     work.change("bottle", (bottle_id,), position=position)
         return self._session.finished(work, lambda bar: bar.bottles)
 
-    def redate(
-        self, bottle_id: int, made: date | None, use_by: date | None
-    ) -> Done[Bottle]:
+    def redate(self, bottle_id: int, made: date | None, use_by: date | None) -> Done[Bottle]:
         """Correct a bottle's dates. Raises `InvalidField` for a use-by before it was made."""
         refuse_dates(made, use_by)
         with self._session.writing() as work:

@@ -22,9 +22,7 @@ def shipped() -> Knowledge:
     tree = read_tree(read("ingredients.toml"), read("confusables.toml"))
     stand_ins, nothing = read_stand_ins(read("stand_ins.toml"), tree)
     made_from = read_made_from(read("made_from.toml"), tree)
-    texts = {
-        name: read(CLASSICS, name) for name in resource_files.names(CLASSICS, suffix=".txt")
-    }
+    texts = {name: read(CLASSICS, name) for name in resource_files.names(CLASSICS, suffix=".txt")}
     return Knowledge(tree, stand_ins, nothing, made_from, read_classics(texts, tree))
 
 

@@ -147,9 +147,7 @@ class Session:
         used = _used(snapshot.products, snapshot.specs)
         return not used <= snapshot.knowledge.tree.ingredients.keys()
 
-    def _whole_knowledge(
-        self, products: tuple[Product, ...], specs: tuple[Spec, ...]
-    ) -> Knowledge:
+    def _whole_knowledge(self, products: tuple[Product, ...], specs: tuple[Spec, ...]) -> Knowledge:
         own = (self._own_ingredients, self._own_stand_ins)
         return complete_knowledge(self.shipped, *own, _used(products, specs))
 

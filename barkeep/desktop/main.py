@@ -135,10 +135,11 @@ class Desktop(QObject):
         """Show the bar at a place, in place of the one before. Raises a `UserError`."""
         from barkeep.application.bar import Bar
         from barkeep.desktop.dialogs.import_bottles import import_files
+        from barkeep.desktop.dialogs.settings import edit_settings
         from barkeep.desktop.main_window import MainWindow, WindowHooks
 
         bar = Bar.open(location)
-        hooks = WindowHooks(self.open, import_files)
+        hooks = WindowHooks(self.open, import_files, edit_settings)
         window = MainWindow(bar, self.state, self.theme, hooks)
         window.first_shown.connect(lambda: QTimer.singleShot(0, self._start_warm_up))
         window.theme_chosen.connect(self._keep_theme)

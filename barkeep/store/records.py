@@ -119,8 +119,7 @@ def to_image(row: Row | None) -> Row | None:
     if row is None:
         return None
     return {
-        name: value.isoformat() if isinstance(value, date) else value
-        for name, value in row.items()
+        name: value.isoformat() if isinstance(value, date) else value for name, value in row.items()
     }
 
 

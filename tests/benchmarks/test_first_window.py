@@ -19,8 +19,9 @@ SINCE_START = """
 import os, time
 def since_start():
     '''Milliseconds since the kernel started this process.'''
-    started = int(open("/proc/self/stat").read().rsplit(")", 1)[1].split()[19])
-    return time.clock_gettime(time.CLOCK_BOOTTIME) * 1000 - started * 1000 / os.sysconf("SC_CLK_TCK")
+    ticks = int(open("/proc/self/stat").read().rsplit(")", 1)[1].split()[19])
+    started = ticks * 1000 / os.sysconf("SC_CLK_TCK")
+    return time.clock_gettime(time.CLOCK_BOOTTIME) * 1000 - started
 """
 BARE = (
     SINCE_START

@@ -151,9 +151,9 @@ def test_empty_texts_hold_nothing(small):
         ('parents = ["spirit"]', 'parents = ["spirit", "spirit"]', "gin", "twice"),
         ('parents = ["spirit"]', 'parents = ["moss"]', "gin", "“moss” is not an ingredient"),
         ('regional = { UK = ["mother\'s milk"] }', "regional = 7", "gin", "must be a table"),
-        ("UK = [\"mother's milk\"]", "UK = 7", "gin.regional", "a list of texts"),
+        ('UK = ["mother\'s milk"]', "UK = 7", "gin.regional", "a list of texts"),
         ("[gin]", "[Gin_]", "Gin_", "small letters"),
-        ("[gin]", 'gin = 7\n[gin2]', "the text", "not TOML"),
+        ("[gin]", "gin = 7\n[gin2]", "the text", "not TOML"),
     ],
 )
 def test_a_fault_in_the_ingredients_is_located(old, new, key, reason):

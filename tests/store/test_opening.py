@@ -37,7 +37,10 @@ def test_a_new_file_carries_its_marks_and_its_rules(store, path):
             for name in ("foreign_keys", "journal_mode", "synchronous", "busy_timeout")
         }
     assert pragmas == {
-        "foreign_keys": 1, "journal_mode": "delete", "synchronous": 2, "busy_timeout": 50
+        "foreign_keys": 1,
+        "journal_mode": "delete",
+        "synchronous": 2,
+        "busy_timeout": 50,
     }
 
 

@@ -41,5 +41,5 @@ def reason(answer: LineAnswer) -> str:
 def duty(line: Line) -> str:
     """What a line that may be left out is for."""
     if line.garnish:
-        return "garnish"
+        return "" if line.text.casefold().startswith("garnish") else "garnish"
     return "optional" if line.optional else ""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterable
+from collections.abc import Hashable, Iterable, Mapping
 from functools import partial
 
 from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
@@ -12,15 +12,24 @@ from barkeep.desktop.models.ingredient_rows import (
     ingredient_columns,
     ingredient_rows,
 )
+from barkeep.desktop.models.stand_in_words import (
+    closeness_in_words,
+    own_clauses,
+    scope_in_words,
+)
 from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.stand_in_work import StandInWork
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
 from barkeep.desktop.widgets.detail_panel import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.answers.stand_ins import FalseFriend, Offer, StandIns, stand_in
+from barkeep.domain.knowledge import StandIn
 from barkeep.domain.specs import Spec
 
 LIST, DETAIL = 2, 3
 """How list and details share the width: the answer needs more room than the names."""
+TO_BE_BOUGHT = "Would stand in, once bought"
+YOUR_OWN, BY_YOUR_OWN = "your own", "by way of your own"
 
 
 class StandInsScreen(TableScreen[IngredientRow]):
@@ -44,6 +53,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self.drinks.currentIndexChanged.connect(lambda _index: self._ask())
+        self.work = StandInWork(self)
         self.add_filter(self.missing_only)
         self.add_filter(self.drinks)
         self.splitter.setStretchFactor(0, LIST)
@@ -73,6 +83,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
         super().clear_filters()
 
     def show_row(self, row: IngredientRow | None) -> None:
+        self.work.allow()
         if row is None:
             self.context.background.forget(self.key)
             self.detail.clear()
@@ -112,59 +123,73 @@ class StandInsScreen(TableScreen[IngredientRow]):
         row = self.current
         if row is None or row.key != answer.wanted:
             return
-        owned = [each for each in answer.stand_ins if each.owned]
-        others = [each for each in answer.stand_ins if not each.owned]
-        sections = list(self._sections(answer, owned, others))
         there = row.there if row.amount != 0.0 else "not in the bar"
-        self.detail.show_details(row.name, f"{row.family} · {there}".strip(" ·"), sections)
+        about = f"{row.family} · {there}".strip(" ·")
+        buttons = self.work.buttons()
+        self.detail.show_details(row.name, about, tuple(self._sections(answer)), buttons=buttons)
 
-    def _sections(
-        self, answer: StandIns, owned: list[Offer], others: list[Offer]
-    ) -> Iterable[DetailSection]:
+    def _sections(self, answer: StandIns) -> Iterable[DetailSection]:
+        own = own_clauses(self.context.bar.snapshot.knowledge)
         if answer.none_because:
             said = f"Nothing stands in for it: {answer.none_because}."
             yield DetailSection(
                 "Nothing stands in", (DetailRow(said, picture="verdict-short", tone="short"),)
             )
-        if owned:
-            yield DetailSection("Pour instead, from the bar", tuple(map(self._offer, owned)))
-        if others:
-            yield DetailSection("Would stand in, once bought", tuple(map(self._offer, others)))
+        for heading, owned in (("Pour instead, from the bar", True), (TO_BE_BOUGHT, False)):
+            offers = [each for each in answer.stand_ins if each.owned == owned]
+            if offers:
+                rows = tuple(self._offer(each, own) for each in offers)
+                yield DetailSection(heading, rows)
+        said_here = {clause for offer in answer.stand_ins for clause in offer.path}
+        left_out = [
+            entry
+            for clause, entry in own.items()
+            if entry.wanted == answer.wanted and clause not in said_here
+        ]
+        if left_out:
+            rows = tuple(map(self._left_out, left_out))
+            yield DetailSection("Your own, not offered here", rows)
         if answer.confusables:
             rows = tuple(map(self._false_friend, answer.confusables))
             yield DetailSection("Not the same, never pour it instead", rows)
 
-    def _offer(self, offer: Offer) -> DetailRow:
+    def _offer(self, offer: Offer, own: Mapping[str, StandIn]) -> DetailRow:
         name = self._tree.name(offer.ingredient)
         if offer.bottle is not None:
             name = f"{name}: {offer.bottle.product.title}"
         lacking = ", ".join(
             self._tree.name(key) for key in offer.missing if key != offer.ingredient
         )
-        notes = [offer.why]
+        yours = [own[clause] for clause in offer.path if clause in own]
+        notes = [offer.why, *filter(None, map(scope_in_words, yours))]
         if offer.corrections:
-            notes.append("; ".join(offer.corrections).capitalize() + ".")
+            changes = "; ".join(offer.corrections)
+            notes.append(f"{changes[:1].upper()}{changes[1:]}.")
         if lacking:
             notes.append(f"To be bought: {lacking}.")
         exact = offer.closeness >= 1.0 - 1e-9
+        closeness = closeness_in_words(offer.closeness)
+        if yours:
+            itself = any(each.offered == offer.ingredient for each in yours)
+            name = f"{name} · {YOUR_OWN if itself else BY_YOUR_OWN}"
         return DetailRow(
             name,
-            label=_closeness_in_words(offer.closeness),
-            note=f"{_closeness_in_words(offer.closeness)}. {' '.join(notes)}",
+            label=closeness,
+            note=f"{closeness}. {' '.join(notes)}",
             picture="verdict-ready" if exact else "verdict-stand-in",
             tone="ready" if exact else "stand_in",
         )
+
+    def _left_out(self, entry: StandIn) -> DetailRow:
+        """An own stand-in that is too far, or does not hold for the chosen drink."""
+        closeness = closeness_in_words(entry.closeness)
+        why = f"{entry.why[:1].upper()}{entry.why[1:].rstrip('.')}."
+        note = f"{closeness}. {why} {scope_in_words(entry)}".rstrip()
+        name = f"{self._tree.name(entry.offered)} · {YOUR_OWN}"
+        return DetailRow(name, label=closeness, note=note, picture="info", tone="muted")
 
     def _false_friend(self, friend: FalseFriend) -> DetailRow:
         why = friend.why[:1].upper() + friend.why[1:]
         return DetailRow(
             self._tree.name(friend.ingredient), note=why, picture="warning", tone="warning"
         )
-
-
-def _closeness_in_words(closeness: float) -> str:
-    """Its word and figure: exact, close from 0.8, loose from 0.6, far below that."""
-    if closeness >= 1.0 - 1e-9:
-        return "Exact"
-    word = "Close" if closeness >= 0.8 else "Loose" if closeness >= 0.6 else "Far"
-    return f"{word}, {closeness:.2f}"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Hashable
 from functools import partial
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QSpinBox, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QWidget
 
 from barkeep.desktop.metrics import UNIT
 from barkeep.desktop.models.base_kinds import base_kind, kinds_by_name
@@ -19,6 +19,7 @@ from barkeep.desktop.widgets.detail_panel import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.filter_chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.number_field import number_field
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.answers.makeable import Drink, LineAnswer, tonight
 from barkeep.domain.answers.memory import Memory
@@ -44,7 +45,7 @@ class TonightScreen(TableScreen[Drink]):
         empty = EmptyState("picture-empty-glass", "No specs yet", "Write one on the Specs page")
         super().__init__(context, drink_columns(self._tree), empty, parent)
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
-        self.serves = QSpinBox()
+        self.serves = number_field("Serves", 1, 99)
         self.bases = QComboBox()
         self.ready_only = QCheckBox("Ready only")
         self._prepare_filters()
@@ -103,8 +104,6 @@ class TonightScreen(TableScreen[Drink]):
 
     def _prepare_filters(self) -> None:
         self.closeness.chosen.connect(self._ask_again)
-        self.serves.setRange(1, 99)
-        self.serves.setAccessibleName("Serves")
         self.serves.valueChanged.connect(self._ask_again)
         self.bases.setAccessibleName("Base")
         self.bases.addItem("Any base", None)
