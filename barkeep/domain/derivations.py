@@ -229,17 +229,20 @@ class _Search:
 
         What is said of the kind that was asked for goes before what is said of
         a kind below it: its own entry for the same stand-in, or that nothing
-        stands in. And going down to a kind opens no way up again to what that
-        kind only shares a name with.
+        stands in. Going down to a kind opens no way up again to what that kind
+        only shares a name with. And what is said of a pair goes before any
+        chain of stand-ins from the one to the other.
         """
         graph, tree = self.world.graph, self.world.tree
         if not place.left or place.origin in graph.alone:
             return
         below = place.key != place.origin
+        chained = place.origin != self.want.ingredient
         for entry in graph.stand_ins.get(place.key, ()):
-            overruled = below and (
-                graph.has_stand_in(place.origin, entry.offered)
-                or tree.is_a(entry.wanted, entry.offered)
+            overruled = (
+                (below and graph.has_stand_in(place.origin, entry.offered))
+                or (below and tree.is_a(entry.wanted, entry.offered))
+                or (chained and graph.has_stand_in(self.want.ingredient, entry.offered))
             )
             if entry.offered not in place.seen and not overruled and self._in_scope(entry):
                 yield entry

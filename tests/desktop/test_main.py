@@ -157,3 +157,8 @@ def test_two_windows_over_one_file_see_each_others_changes(desktop, sample_bar, 
     desktop.window.read_again()
     shown = {each.id: each for each in desktop.window.bar.snapshot.bottles}
     assert shown[bottle.id].level.state == "empty"
+
+
+def test_the_program_offers_the_bars_settings(desktop, sample_bar):
+    assert desktop.start(sample_bar)
+    assert desktop.window.actions_.settings.isVisible()

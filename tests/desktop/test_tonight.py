@@ -140,3 +140,10 @@ def test_an_empty_bar_still_says_what_is_short(empty_bar, qtbot, tmp_path):
         rows = page.screen.shown.shown_rows()
         assert rows
         assert {row.verdict for row in rows} <= {"ready", "one_short", "short"}
+
+
+def test_the_count_beside_the_search_is_never_cut_off(bar, qtbot, tmp_path):
+    with shown_page(TonightScreen, bar, qtbot, tmp_path, size=(836, 600)) as page:
+        label = page.screen.search.count_label
+        assert label.text() == f"{len(bar.snapshot.all_specs)} drinks"
+        qtbot.waitUntil(lambda: label.width() >= label.sizeHint().width())

@@ -69,6 +69,11 @@ class SearchField(QWidget):
         """Say how many of how many: “12 of 60 bottles”; `noun` in the plural."""
         words = f"{total} {noun}" if shown == total else f"{shown} of {total} {noun}"
         self._count.setText(words)
+        # A label that changes before it is first shown asks its row for no more room by itself.
+        row = self.layout()
+        if row is not None:
+            row.invalidate()
+            row.activate()
         self._words.setAccessibleDescription(words)
 
     def take_focus(self) -> None:

@@ -6,12 +6,25 @@ from dataclasses import replace
 
 from barkeep.domain.answers.stand_ins import stand_in
 from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.knowledge import StandIn, with_owner
 from tests.domain.answers.test_makeable import KNOWLEDGE, line, spec
 from tests.worlds import bottle, snapshot
 
 
 def offered(answer) -> list[str]:
     return [each.ingredient for each in answer.stand_ins]
+
+
+def test_what_is_said_of_a_pair_goes_before_a_chain():
+    chain = StandIn("genever", "kummel", 0.9, 1.0, "caraway")
+    longer = replace(KNOWLEDGE, none=(), stand_ins=(*KNOWLEDGE.stand_ins, chain))
+    bar = snapshot(longer, [bottle(1, "kummel", 700)])
+    assert offered(stand_in(bar, "london-dry-gin"))[0] == "kummel"
+    own = StandIn("london-dry-gin", "kummel", 0.35, 1.0, "I tried it")
+    (first, *_rest) = stand_in(
+        replace(bar, knowledge=with_owner(longer, stand_ins=(own,))), "london-dry-gin"
+    ).stand_ins
+    assert (first.ingredient, first.closeness) == ("kummel", 0.35)
 
 
 def test_owned_comes_first_then_the_closest():
