@@ -2,45 +2,16 @@
 
 from __future__ import annotations
 
-from contextlib import contextmanager
-from types import SimpleNamespace
-
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtWidgets import QLabel
 
 from barkeep.application.bar import Bar
-from barkeep.desktop.background import Background
-from barkeep.desktop.bar_signals import BarSignals
 from barkeep.desktop.screens.bottles import BottlesScreen
-from barkeep.desktop.screens.context import ScreenContext
-from barkeep.desktop.widgets.toast import Toast
-from barkeep.desktop.window_state import WindowState
+from tests.desktop.pages import shown_page
 
 
-@contextmanager
 def bottles_page(bar, qtbot, folder, size=(1096, 760)):
-    """The page as the window holds it; `page.screen` and what belongs to it."""
-    host = QWidget()
-    host.resize(*size)
-    qtbot.addWidget(host)
-    went: list[tuple[str, object]] = []
-    toast = Toast(host)
-    context = ScreenContext(
-        bar,
-        WindowState(folder / "window.ini"),
-        Background(),
-        toast,
-        lambda page, thing: went.append((page, thing)),
-    )
-    screen = BottlesScreen(context, host)
-    screen.resize(*size)
-    signals = BarSignals(bar)
-    signals.changed.connect(screen.notice)
-    with qtbot.waitActive(host):
-        host.show()
-        host.activateWindow()
-    yield SimpleNamespace(bar=bar, screen=screen, toast=toast, went=went, host=host)
-    context.background.finish()
-    signals.stop()
+    """The page as the window holds it."""
+    return shown_page(BottlesScreen, bar, qtbot, folder, size)
 
 
 def titles(screen) -> list[str]:

@@ -9,6 +9,7 @@ from typing import Generic, TypeVar
 
 from PySide6.QtWidgets import QLabel, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.desktop.background import Background
 from barkeep.desktop.bar_signals import BarSignals
 from barkeep.desktop.screens.base import Screen
@@ -23,9 +24,11 @@ Page_ = TypeVar("Page_", bound=Screen)
 class Page(Generic[Page_]):
     """A shown page; `went` is whatever it asked of the window."""
 
+    bar: Bar
     screen: Page_
     background: Background
     toast: Toast
+    host: QWidget
     went: list[tuple[str, object]] = field(default_factory=list)
 
     def settle(self, qtbot) -> None:
@@ -57,8 +60,10 @@ def shown_page(screen_class, bar, qtbot, folder, size=(1024, 640)) -> Iterator[P
     screen.resize(*size)
     signals = BarSignals(bar)
     signals.changed.connect(screen.notice)
-    host.show()
-    page = Page(screen, background, context.toast, went)
+    with qtbot.waitActive(host):
+        host.show()
+        host.activateWindow()
+    page = Page(bar, screen, background, context.toast, host, went)
     page.settle(qtbot)
     yield page
     background.finish()

@@ -37,12 +37,6 @@ GIN = "Pellow & Rudge Lamp Room dry gin"
 
 
 @pytest.fixture
-def bar(sample_bar, clock):
-    with Bar.open(sample_bar, clock=clock) as opened:
-        yield opened
-
-
-@pytest.fixture
 def page(bar, qtbot, tmp_path):
     with bottles_page(bar, qtbot, tmp_path) as made:
         yield made

@@ -3,25 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from types import SimpleNamespace
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QMessageBox, QWidget
 
 from barkeep.application.bar import Bar
-from barkeep.desktop.background import Background
-from barkeep.desktop.bar_signals import BarSignals
 from barkeep.desktop.models.row_table import RowTable
 from barkeep.desktop.models.spec_rows import spec_columns, spec_rows, with_drinks
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.spec_page import line_parts
 from barkeep.desktop.screens.specs import SpecsScreen
 from barkeep.desktop.widgets.link_label import Link, LinkLabel
-from barkeep.desktop.widgets.toast import Toast
-from barkeep.desktop.window_state import WindowState
 from barkeep.domain.answers.makeable import VERDICTS, tonight
 from barkeep.domain.specs import Line
+from tests.desktop.pages import shown_page
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -38,39 +33,9 @@ NAME = FOG_LAMP.splitlines()[0]
 
 
 @pytest.fixture
-def bar(sample_bar, clock):
-    with Bar.open(sample_bar, clock=clock) as opened:
-        yield opened
-
-
-def page_of(bar, qtbot, tmp_path):
-    """A shown page, with whatever it asked of the window in `went`."""
-    host = QWidget()
-    host.resize(1024, 640)
-    qtbot.addWidget(host)
-    went: list[tuple[str, object]] = []
-    background = Background()
-    state = WindowState(tmp_path / "window.ini")
-    context = ScreenContext(
-        bar, state, background, Toast(host), lambda page, thing: went.append((page, thing))
-    )
-    screen = SpecsScreen(context, host)
-    screen.resize(1024, 640)
-    signals = BarSignals(bar)
-    signals.changed.connect(screen.notice)
-    host.show()
-    qtbot.waitUntil(lambda: not background.is_busy)
-    return SimpleNamespace(
-        screen=screen, went=went, toast=context.toast, background=background, signals=signals
-    )
-
-
-@pytest.fixture
 def page(bar, qtbot, tmp_path):
-    made = page_of(bar, qtbot, tmp_path)
-    yield made
-    made.background.finish()
-    made.signals.stop()
+    with shown_page(SpecsScreen, bar, qtbot, tmp_path) as shown:
+        yield shown
 
 
 @pytest.fixture
@@ -522,13 +487,11 @@ class TestEmptyBook:
         known = replace(bar.snapshot.knowledge, classics=())
         bare = replace(bar.snapshot, specs=(), knowledge=known)
         monkeypatch.setattr(Bar, "snapshot", property(lambda _bar: bare))
-        made = page_of(bar, qtbot, tmp_path)
-        stack = made.screen.list_stack
-        assert stack.currentWidget() is stack.empty
-        stack.empty.buttons[0].click()
-        assert made.screen.editor.isVisible()
-        made.background.finish()
-        made.signals.stop()
+        with shown_page(SpecsScreen, bar, qtbot, tmp_path) as made:
+            stack = made.screen.list_stack
+            assert stack.currentWidget() is stack.empty
+            stack.empty.buttons[0].click()
+            assert made.screen.editor.isVisible()
 
 
 def press(question: QMessageBox, verb: str) -> None:

@@ -10,7 +10,7 @@ settles it; the rest go to scipy's HiGHS.
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from barkeep.domain.answers.supply import Pool
@@ -40,12 +40,7 @@ class Serves:
 
 def most_serves(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> Serves:
     """The most serves that all lines together allow. A line without a way allows none."""
-    best = Serves(math.inf)
-    for group in _groups_sharing_pools(lines):
-        found = _serves_of(group, supply)
-        if found.most < best.most:
-            best = found
-    return best
+    return _fewest(_serves_of(group, supply) for group in _groups_sharing_pools(lines))
 
 
 def whole_serves(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> Serves:
@@ -55,12 +50,11 @@ def whole_serves(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -
     where pouring that many whole serves out, way by way, works for all lines
     together, it is the answer.
     """
-    best = Serves(math.inf)
-    for group in _groups_sharing_pools(lines):
-        found = _whole_of(group, supply)
-        if found.most < best.most:
-            best = found
-    return best
+    return _fewest(_whole_of(group, supply) for group in _groups_sharing_pools(lines))
+
+
+def _fewest(found: Iterable[Serves]) -> Serves:
+    return min(found, key=lambda each: each.most, default=Serves(math.inf))
 
 
 def _whole_of(group: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> Serves:
