@@ -19,6 +19,7 @@ from barkeep.application import paths
 from barkeep.desktop.background import Background
 from barkeep.desktop.crash_dialog import CrashDialog
 from barkeep.desktop.faults import Faults
+from barkeep.desktop.garbage import GarbageOnThisThread
 from barkeep.desktop.icons import app_icon
 from barkeep.desktop.opening import OpeningWindow
 from barkeep.desktop.theme import CHOICES, Theme, ThemeChoice
@@ -76,6 +77,7 @@ class Desktop(QObject):
         self.faults.met.connect(self._show_fault)
         self.faults.catch()
         stack.callback(self.faults.stop)
+        stack.callback(GarbageOnThisThread(self).stop)
         self.theme = Theme(app, _theme_choice(self.program))
         self.window: MainWindow | None = None
         self._bar: Bar | None = None

@@ -2,9 +2,20 @@
 
 from __future__ import annotations
 
+import gc
+
 import pytest
 
 from barkeep.application.bar import Bar
+
+
+@pytest.fixture(autouse=True)
+def garbage_on_the_gui_thread():
+    """As in the program: a widget in a cycle must not be destroyed by an answer's thread."""
+    gc.disable()
+    yield
+    gc.collect(1)
+    gc.enable()
 
 
 @pytest.fixture
