@@ -30,7 +30,7 @@ from barkeep.errors import UserError
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
 
-NARROW_BELOW = 960
+NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
 PAGE = "window/page"
 

@@ -59,7 +59,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self.splitter.setStretchFactor(0, LIST)
         self.splitter.setStretchFactor(1, DETAIL)
         self.splitter.setSizes([420, 560])
-        self.view.setColumnWidth(0, 260)
+        self.view.setColumnWidth(0, 220)
         sort_by(self.view, 0)
 
     def refresh(self, changes: frozenset[str]) -> None:

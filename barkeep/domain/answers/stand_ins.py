@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from barkeep.domain.amounts import show_amount
 from barkeep.domain.answers.assessment import sourcing_for
 from barkeep.domain.answers.sourcing import Sourcing, need
 from barkeep.domain.answers.words import path_in_words, plain_amount
@@ -121,7 +122,7 @@ def _offer(
         derivation.ratio,
         path,
         "; ".join(path) + ".",
-        tuple(_changes(derivation, line, tree)),
+        tuple(_changes(derivation, line, as_labelled(tree[derivation.offered], poured), tree)),
         derivation.buying is None,
         missing,
     )
@@ -138,9 +139,23 @@ def _false_friends(ingredient: str, tree: FamilyTree) -> tuple[FalseFriend, ...]
     return tuple(FalseFriend(key, friends[key]) for key in sorted(friends))
 
 
-def _changes(derivation: Derivation, line: Line | None, tree: FamilyTree) -> Iterator[str]:
+def as_labelled(ingredient: Ingredient, bottle: Bottle | None) -> Ingredient:
+    """The ingredient with the figures of a bottle's own label, where it gives them."""
+    if bottle is None:
+        return ingredient
+    abv, sugar = bottle.product.abv_percent, bottle.product.sugar_g_per_l
+    return replace(
+        ingredient,
+        abv_percent=ingredient.abv_percent if abv is None else abv,
+        sugar_g_per_l=ingredient.sugar_g_per_l if sugar is None else sugar,
+    )
+
+
+def _changes(
+    derivation: Derivation, line: Line | None, offered: Ingredient, tree: FamilyTree
+) -> Iterator[str]:
     """What pouring it changes: the amount, and strength, sugar, acid and allergens."""
-    wanted, offered = tree[derivation.wanted], tree[derivation.offered]
+    wanted = tree[derivation.wanted]
     if derivation.ratio != 1.0:
         yield _amount_change(derivation, line, tree)
     yield from _compared(wanted, offered, derivation.ratio)
@@ -150,17 +165,21 @@ def _changes(derivation: Derivation, line: Line | None, tree: FamilyTree) -> Ite
 
 
 def _amount_change(derivation: Derivation, line: Line | None, tree: FamilyTree) -> str:
-    offered = tree[derivation.offered]
     if line is None or line.quantity is None:
         return f"take {derivation.ratio:g} times the amount"
-    before = plain_amount(need(line, tree), tree[line.ingredient].unit)
-    after = plain_amount(need(line, tree) * derivation.ratio, offered.unit)
+    wanted, offered = tree[line.ingredient], tree[derivation.offered]
+    if line.amount and line.unit and wanted.unit == offered.unit:
+        before = show_amount(line.amount, line.unit)
+        after = show_amount(line.amount * derivation.ratio, line.unit)
+    else:
+        before = plain_amount(need(line, tree), wanted.unit)
+        after = plain_amount(need(line, tree) * derivation.ratio, offered.unit)
     return f"pour {after} of {tree.in_sentence(offered.key)} instead of {before}"
 
 
 def _compared(wanted: Ingredient, offered: Ingredient, ratio: float) -> Iterable[str]:
-    """Differences per unit of the wanted thing, from the usual figures of both."""
-    if wanted.unit != "ml" or offered.unit != "ml":
+    """Differences per unit of the wanted thing; of a grouping there is no usual figure."""
+    if wanted.unit != "ml" or offered.unit != "ml" or wanted.family or offered.family:
         return
     yield from _difference(
         wanted.abv_percent, offered.abv_percent, ratio, 2.0, ("stronger", "weaker"), " % vol"

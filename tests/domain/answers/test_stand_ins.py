@@ -66,6 +66,27 @@ def test_nothing_does_and_why():
     assert answer.stand_ins == ()
 
 
+def test_a_labels_own_strength_comes_before_the_usual_one():
+    stock = bottle(1, "genever", 700)
+    strong = replace(stock, product=replace(stock.product, abv_percent=50.0))
+    corrections = stand_in(snapshot(KNOWLEDGE, [strong]), "london-dry-gin").stand_ins[0].corrections
+    assert "stronger: 45 against 40 % vol" in corrections
+
+
+def test_the_amount_to_pour_is_in_the_units_of_the_line():
+    bar = snapshot(KNOWLEDGE, [bottle(1, "genever", 700)])
+    written = line("london-dry-gin", 59.147, amount=2.0, unit="oz")
+    corrections = stand_in(bar, "london-dry-gin", spec(written)).stand_ins[0].corrections
+    assert "pour 1.8 oz of genever instead of 2 oz" in corrections
+
+
+def test_a_grouping_has_no_figures_to_compare():
+    tree = dict(KNOWLEDGE.tree.ingredients)
+    tree["gin"] = replace(tree["gin"], family=True, abv_percent=None)
+    bar = snapshot(replace(KNOWLEDGE, tree=FamilyTree(tree)), [bottle(1, "genever", 700)])
+    assert stand_in(bar, "gin").stand_ins[0].corrections == ()
+
+
 def test_where_no_stand_in_is_known_that_is_said():
     answer = stand_in(snapshot(KNOWLEDGE), "coconut-milk")
     assert answer.none_because == "no stand-in for it is known"
