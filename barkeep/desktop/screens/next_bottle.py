@@ -44,7 +44,7 @@ class NextBottleScreen(TableScreen[Candidate]):
         self.bottles_only.toggled.connect(lambda _on: self.filter_again())
         for each in (self.closeness, self.useful_only, self.bottles_only):
             self.add_filter(each)
-        for column, width in enumerate((190, 92, 92, 92)):
+        for column, width in enumerate((176, 106, 106, 92)):
             self.view.setColumnWidth(column, width)
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self._ask_for_stand_ins)

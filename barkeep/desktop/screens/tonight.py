@@ -50,7 +50,7 @@ class TonightScreen(TableScreen[Drink]):
         self.ready_only = QCheckBox("Ready only")
         self._prepare_filters()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
-        for column, width in enumerate((204, 100, 96, 60)):
+        for column, width in enumerate((196, 100, 96, 68)):
             self.view.setColumnWidth(column, width)
         sort_by(self.view, 1)
         on_activated(self.view, self._open_spec)
