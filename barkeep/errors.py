@@ -148,6 +148,18 @@ class InvalidField(UserError):
 
 
 @dataclass
+class TwoIngredients(UserError):
+    """One product of a file with two ingredients: here, and on an earlier line."""
+
+    here: str
+    there: str
+    line: int
+
+    def __str__(self) -> str:
+        return f"{self.here} here, {self.there} on line {self.line}, for the same product."
+
+
+@dataclass
 class NothingToUndo(UserError):
     """Undo or redo with nothing before or after; `what` is which of the two."""
 

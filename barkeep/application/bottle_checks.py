@@ -52,6 +52,7 @@ def count_one(work: UnitOfWork, bottle: Bottle, measured: MeasuredLevel) -> None
 
 
 def level_within(level: float, product: Product, may_be_nothing: bool = False) -> float:
+    """A level in the product's unit, at most its size. Raises `InvalidField`, `LevelAboveSize`."""
     if not isfinite(level) or level < 0 or (level == 0 and not may_be_nothing):
         raise InvalidField("level", level, "a bottle holds more than nothing")
     if level > product.size + ROUNDING:
@@ -60,6 +61,10 @@ def level_within(level: float, product: Product, may_be_nothing: bool = False) -
 
 
 def taken_from(bottle: Bottle, amount: float) -> float:
+    """What is poured where `amount` of the bottle's unit is asked for.
+
+    Raises `InvalidField` for nothing or less, `NotEnoughLeft` for more than is left.
+    """
     if not isfinite(amount) or amount <= 0:
         raise InvalidField("amount", amount, "it is more than nothing")
     left, product = bottle.level.amount, bottle.product
@@ -70,14 +75,17 @@ def taken_from(bottle: Bottle, amount: float) -> float:
 
 
 def refuse_dates(made: date | None, use_by: date | None) -> None:
+    """Raises `InvalidField` where a use-by day lies before the day of making."""
     if made and use_by and use_by < made:
         raise InvalidField("use by", use_by, f"it was made on {made}, after that")
 
 
 def no_bottle(bottle_id: int) -> UnknownName:
+    """The error for a bottle that is not there, to be raised."""
     return UnknownName("bottle", f"#{bottle_id}")
 
 
 def said(amount: float, of: Bottle | ProductDraft) -> str:
+    """An amount with the unit of the bottle or product it is of, for a message."""
     unit = of.product.unit if isinstance(of, Bottle) else of.unit
     return f"{amount:g} {unit}"

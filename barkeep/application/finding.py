@@ -44,15 +44,19 @@ def find_spec(snapshot: Snapshot, text: str) -> Spec:
     return _find("spec", text, snapshot.all_specs, lambda spec: spec.name)
 
 
-def find_bottle(snapshot: Snapshot, text: str) -> Bottle:
+def find_bottle(snapshot: Snapshot, text: str, *, rather_open: bool = False) -> Bottle:
     """The bottle with this id or title. Raises `UnknownName` or `AmbiguousName`.
 
     Of several bottles of one product none is chosen: their ids are offered.
+    With `rather_open` the only open one of them is.
     """
     same_id = [each for each in snapshot.bottles if str(each.id) == text.strip().lstrip("#")]
     if same_id:
         return same_id[0]
     found = _candidates(text, snapshot.bottles, lambda bottle: bottle.product.title)
+    if rather_open and len({each.product.id for each in found}) == 1:
+        in_use = [each for each in found if each.level.state == "open"]
+        found = in_use if len(in_use) == 1 else found
     if len(found) > 1:
         choices = tuple(f"{each.product.title} (#{each.id})" for each in found)
         raise AmbiguousName("bottle", text, choices)

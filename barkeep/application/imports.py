@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
 from datetime import date, datetime, time
 from typing import TYPE_CHECKING, Protocol
 
@@ -12,7 +12,8 @@ from barkeep.application.done import Done
 from barkeep.application.product_checks import checked_draft
 from barkeep.application.session import Session
 from barkeep.domain.drafts import ProductDraft
-from barkeep.errors import InvalidField, Problem, UnusableFile, UserError
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.errors import InvalidField, Problem, TwoIngredients, UnusableFile, UserError
 from barkeep.store import bottles as bottle_rows
 from barkeep.store import products as product_rows
 from barkeep.store.unit_of_work import UnitOfWork
@@ -40,6 +41,10 @@ class BottleRow(Protocol):
     def opened(self) -> date | None:
         """When the seal was broken, None where that is not known."""
 
+    @property
+    def columns(self) -> Mapping[str, int]:
+        """Where each field stands in the row, from 1, as far as that is known."""
+
 
 @dataclass(frozen=True, slots=True)
 class Imported:
@@ -49,26 +54,43 @@ class Imported:
     bottles: int
 
 
+@dataclass
+class _Import:
+    """A file while it is taken in; `made` holds the row each new product came in with."""
+
+    work: UnitOfWork
+    tree: FamilyTree
+    made: dict[int, BottleRow] = field(default_factory=dict)
+
+
 def import_rows(session: Session, rows: Sequence[BottleRow], file: str = "") -> Done[Imported]:
     """Take in all rows or none. Raises `UnusableFile` with every row that cannot be used."""
     problems: list[Problem] = []
-    new_products = 0
     label = f"Import {len(rows)} bottle{'s' * (len(rows) != 1)}"
     with session.writing(label) as work:
+        taken = _Import(work, session.tree)
         for row in rows:
             try:
-                new_products += _take_in(work, session, row)
+                _take_in(taken, row)
             except UserError as error:
-                problems.append(Problem(row.line, 1, str(error)))
+                problems.append(_located(error, row))
         if problems:
             raise UnusableFile(file or "the file", tuple(problems))
-    return session.finished(work, lambda _bar: Imported(new_products, len(rows)))
+    return session.finished(work, lambda _bar: Imported(len(taken.made), len(rows)))
 
 
-def _take_in(work: UnitOfWork, session: Session, row: BottleRow) -> bool:
-    """Receive one bottle, open and count it; whether its product was new."""
-    draft = checked_draft(row.draft, session.tree)
-    product_id, is_new = _product_for(work, draft)
+def _located(error: UserError, row: BottleRow) -> Problem:
+    """A problem at the field that the error is about, at the row's first where it names none."""
+    name = error.field if isinstance(error, InvalidField) else None
+    name = "ingredient" if isinstance(error, TwoIngredients) else name
+    return Problem(row.line, row.columns.get(name or "", 1), str(error))
+
+
+def _take_in(taken: _Import, row: BottleRow) -> None:
+    """Receive one bottle, open and count it."""
+    work = taken.work
+    draft = checked_draft(row.draft, taken.tree)
+    product_id = _product_for(taken, draft, row)
     place = bottle_rows.last_position(work.connection) + 1
     today = work.at.date()
     (bottle_id,) = work.insert(
@@ -79,18 +101,22 @@ def _take_in(work: UnitOfWork, session: Session, row: BottleRow) -> bool:
         work.append(bottle_id, "open", at=_opened_at(row.opened, work.at))
     if row.level is not None:
         count_one(work, bottle_there(work, bottle_id), row.level)
-    return is_new
 
 
-def _product_for(work: UnitOfWork, draft: ProductDraft) -> tuple[int, bool]:
-    known = product_rows.product_named(work.connection, draft)
+def _product_for(taken: _Import, draft: ProductDraft, row: BottleRow) -> int:
+    """The id of the product, which the bar has, an earlier row brought, or this one brings."""
+    known = product_rows.product_named(taken.work.connection, draft)
     if known is None:
-        (product_id,) = work.insert("product", [product_rows.product_row(draft)])
-        return product_id, True
+        (product_id,) = taken.work.insert("product", [product_rows.product_row(draft)])
+        taken.made[product_id] = row
+        return product_id
     if known.ingredient != draft.ingredient:
-        expected = f"the bar has {known.title} as {known.ingredient}"
-        raise InvalidField("ingredient", draft.ingredient, expected)
-    return known.id, False
+        here, there = map(taken.tree.in_sentence, (draft.ingredient, known.ingredient))
+        earlier = taken.made.get(known.id)
+        if earlier:
+            raise TwoIngredients(here, there, earlier.line)
+        raise InvalidField("ingredient", here, f"the bar has {known.title} as {there}")
+    return known.id
 
 
 def _opened_at(day: date, now: datetime) -> datetime:

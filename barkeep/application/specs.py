@@ -6,7 +6,7 @@ from collections.abc import Collection, Sequence
 from dataclasses import replace
 
 from barkeep.application.done import Done
-from barkeep.application.finding import find_ingredient, find_spec
+from barkeep.application.finding import find_ingredient, find_spec, nearest_names
 from barkeep.application.session import Session
 from barkeep.domain.ingredients import folded
 from barkeep.domain.snapshot import Snapshot
@@ -30,9 +30,11 @@ class Specs:
         """Add specs, all of them or none.
 
         Raises `DuplicateName` for a name that is taken, among the classics
-        too, `InvalidField`, and `UnknownName` for an ingredient.
+        too, `InvalidField`, and `UnknownName` for an ingredient or for a
+        spec that one is said to be a riff of. That may be one of `specs`.
         """
         checked = [self._checked(spec) for spec in specs]
+        self._refuse_unknown_riffs(checked)
         with self._session.writing(_label("Add", checked)) as work:
             self._refuse_taken(work, checked)
             today = work.at.date()
@@ -41,11 +43,16 @@ class Specs:
         return self._session.finished(work, lambda bar: _specs_of(bar, ids))
 
     def replace(self, spec: Spec) -> Done[Spec]:
-        """Make the owner's spec of this id what is given. Raises as `add` does."""
+        """Make the owner's spec of this id what is given. Raises as `add` does.
+
+        A spec may stay a riff of one that has been removed since.
+        """
         checked = self._checked(spec)
         with self._session.writing(f"Change spec {checked.name}") as work:
             old, spec_id = _spec_there(work, spec.id)
             self._refuse_taken(work, [checked], apart_from=[spec_id])
+            if checked.riff_of != old.riff_of:
+                self._refuse_unknown_riffs([checked])
             row = spec_rows.spec_row(replace(checked, added=old.added))
             work.put("spec", (spec_id,), {"id": spec_id, **row})
         return self._session.finished(work, lambda bar: _specs_of(bar, [spec_id])[0])
@@ -69,6 +76,17 @@ class Specs:
             for line in spec.lines
         )
         return replace(spec, name=name, lines=lines, classic=False)
+
+    def _refuse_unknown_riffs(self, specs: Sequence[Spec]) -> None:
+        names = [each.name for each in (*self._session.snapshot.all_specs, *specs)]
+        known = {folded(name) for name in names}
+        for spec in specs:
+            if spec.riff_of is None:
+                continue
+            if folded(spec.riff_of) == folded(spec.name):
+                raise InvalidField("riff of", spec.riff_of, "no spec is a riff of itself")
+            if folded(spec.riff_of) not in known:
+                raise UnknownName("spec", spec.riff_of, nearest_names(spec.riff_of, names))
 
     def _refuse_taken(
         self, work: UnitOfWork, specs: Sequence[Spec], apart_from: Collection[int] = ()

@@ -5,12 +5,13 @@ from __future__ import annotations
 import argparse
 
 from barkeep.cli.arguments import Arguments
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import counted, iso, print_json, rounded
-from barkeep.cli.table import level_bar, table
+from barkeep.cli.output import counted, iso, rounded
+from barkeep.cli.shelf import Listing, print_listing
+from barkeep.cli.table import level_bar
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.inventory import Bottle
 from barkeep.domain.measures import show_volume
+from barkeep.domain.snapshot import Snapshot
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
@@ -20,17 +21,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
 
 def run(arguments: Arguments) -> int:
     """Print the bottles along the shelf."""
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
-    tree = snapshot.knowledge.tree
-    poured = [each for each in snapshot.bottles if each.product.unit == "ml"]
-    if arguments.json:
-        print_json({"bottles": [_bottle_json(each, tree) for each in poured]})
-        return 0
-    head = ("id", "product", "ingredient", "% vol", "level", "", "of", "use by")
-    print(table(head, [_bottle_row(each, tree) for each in poured], right="rllrrlr"))
-    print(f"\n{counted(len(poured), 'bottle')} in {snapshot.settings.name}.")
-    return 0
+    return print_listing(arguments, _POURED)
 
 
 def _bottle_json(bottle: Bottle, tree: FamilyTree) -> dict[str, object]:
@@ -61,3 +52,18 @@ def _bottle_row(bottle: Bottle, tree: FamilyTree) -> tuple[str, ...]:
         show_volume(product.size),
         iso(bottle.use_by) or "",
     )
+
+
+def _how_many(number: int, snapshot: Snapshot) -> str:
+    return f"{counted(number, 'bottle')} in {snapshot.settings.name}."
+
+
+_POURED = Listing(
+    "bottles",
+    lambda bottle: bottle.product.unit == "ml",
+    _bottle_json,
+    ("id", "product", "ingredient", "% vol", "level", "", "of", "use by"),
+    _bottle_row,
+    "rllrrlr",
+    _how_many,
+)

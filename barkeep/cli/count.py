@@ -14,7 +14,9 @@ from barkeep.domain.measures import parse_level, show_quantity
 
 def configure(parser: argparse.ArgumentParser) -> None:
     """Its arguments."""
-    parser.add_argument("bottle", metavar="BOTTLE", help="its id, or its maker and name")
+    parser.add_argument(
+        "bottle", metavar="BOTTLE", help="its id, or its maker and name; of several the open one"
+    )
     parser.add_argument(
         "level",
         metavar="LEVEL",
@@ -28,7 +30,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
 def run(arguments: Arguments) -> int:
     """Count one bottle; a positive variance is gone without a pour."""
     with opened_bar(arguments) as bar:
-        bottle = find_bottle(bar.snapshot, arguments.bottle)
+        bottle = find_bottle(bar.snapshot, arguments.bottle, rather_open=True)
         product = bottle.product
         text = " ".join(arguments.level)
         level = parse_level(text, product.size, product.unit, product.title)

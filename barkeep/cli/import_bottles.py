@@ -18,7 +18,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
         "file",
         metavar="FILE",
         help=f"a CSV file with the header {','.join(COLUMNS)}, or - for standard input; "
-        "product, ingredient and size must be there",
+        "product, ingredient and size must be there; commas, semicolons or tabs part the fields",
     )
     parser.set_defaults(run=run)
 

@@ -5,9 +5,8 @@ from __future__ import annotations
 import argparse
 
 from barkeep.cli.arguments import Arguments
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import iso, print_json, rounded
-from barkeep.cli.table import table
+from barkeep.cli.output import iso, rounded
+from barkeep.cli.shelf import Listing, print_listing
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.inventory import Bottle
 from barkeep.domain.measures import show_quantity
@@ -20,16 +19,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
 
 def run(arguments: Arguments) -> int:
     """Print what is not poured."""
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
-    tree = snapshot.knowledge.tree
-    kept = [each for each in snapshot.bottles if each.product.unit != "ml"]
-    if arguments.json:
-        print_json({"pantry": [_entry_json(each, tree) for each in kept]})
-        return 0
-    head = ("id", "product", "ingredient", "level", "of", "use by")
-    print(table(head, [_entry_row(each, tree) for each in kept], right="rllrr"))
-    return 0
+    return print_listing(arguments, _KEPT)
 
 
 def _entry_json(bottle: Bottle, tree: FamilyTree) -> dict[str, object]:
@@ -57,3 +47,13 @@ def _entry_row(bottle: Bottle, tree: FamilyTree) -> tuple[str, ...]:
         show_quantity(product.size, product.unit),
         iso(bottle.use_by) or "",
     )
+
+
+_KEPT = Listing(
+    "pantry",
+    lambda bottle: bottle.product.unit != "ml",
+    _entry_json,
+    ("id", "product", "ingredient", "level", "of", "use by"),
+    _entry_row,
+    "rllrr",
+)

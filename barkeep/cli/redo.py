@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import argparse
 
+from barkeep.application.bar import Bar
 from barkeep.cli.arguments import Arguments
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import print_json
+from barkeep.cli.last_change import go
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
@@ -16,10 +16,4 @@ def configure(parser: argparse.ArgumentParser) -> None:
 
 def run(arguments: Arguments) -> int:
     """Redo one change."""
-    with opened_bar(arguments) as bar:
-        label = bar.redo().label
-    if arguments.json:
-        print_json({"redone": label})
-    else:
-        print(f"Done again: {label}.")
-    return 0
+    return go(arguments, Bar.redo, "redone", "Done again")

@@ -13,19 +13,28 @@ from barkeep.cli.table import table
 from barkeep.domain.amounts import show_range
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.spec_lines import ReadLine
-from barkeep.domain.spec_text import ReadSpec, read_specs, write_spec
+from barkeep.domain.spec_text import HOW_PARTED, ReadSpec, names_twice, read_specs, write_spec
 from barkeep.domain.specs import Spec
-from barkeep.errors import UnusableFile
+from barkeep.errors import UnreadableFile, UnusableFile
+
+FORMAT = (
+    "A spec is its name, a line for each ingredient and, after one empty line, the method. "
+    f"Where a file holds several, {HOW_PARTED}."
+)
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
     """Its arguments."""
     what = parser.add_subparsers(dest="what", metavar="WHAT", required=True)
     common = [common_options()]
-    reading = what.add_parser("read", parents=common, help="read specs and say what is wrong")
+    reading = what.add_parser(
+        "read", parents=common, help="read specs and say what is wrong", description=FORMAT
+    )
     reading.add_argument("file", metavar="FILE", help="a text file, or - for standard input")
     reading.set_defaults(run=run_read)
-    adding = what.add_parser("add", parents=common, help="add the specs of a file, all or none")
+    adding = what.add_parser(
+        "add", parents=common, help="add the specs of a file, all or none", description=FORMAT
+    )
     adding.add_argument("file", metavar="FILE", help="a text file, or - for standard input")
     adding.set_defaults(run=run_add)
     showing = what.add_parser("show", parents=common, help="show one spec as text")
@@ -56,16 +65,18 @@ def run_add(arguments: Arguments) -> int:
     with opened_bar(arguments) as bar:
         tree = bar.snapshot.knowledge.tree
         read = read_specs(text, tree)
-        problems = tuple(problem for spec in read for problem in spec.problems)
+        problems = [*names_twice(read), *(each for spec in read for each in spec.problems)]
         if problems:
-            raise UnusableFile(shown_name(arguments.file), problems)
-        made = [spec.spec for spec in read if spec.spec is not None]
-        added = bar.specs.add(made).value if made else ()
+            in_order = tuple(sorted(problems, key=lambda each: (each.line, each.column)))
+            raise UnusableFile(shown_name(arguments.file), in_order)
+        if not read:
+            raise UnreadableFile(shown_name(arguments.file), "there is no spec in it")
+        added = bar.specs.add([spec.spec for spec in read if spec.spec is not None]).value
     if arguments.json:
         print_json({"specs": [spec_json(spec, tree) for spec in added]})
     else:
         names = ", ".join(spec.name for spec in added)
-        print(f"Added {names}." if added else "There is no spec in it.")
+        print(f"Added {names}.")
     return 0
 
 

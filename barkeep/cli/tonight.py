@@ -81,8 +81,8 @@ def _shown(drinks: Sequence[Drink], tree: FamilyTree) -> Iterator[str]:
 
 def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
     if not drink.makeable:
-        missing = [tree.in_sentence(key) for key in drink.missing]
-        yield f"  {drink.spec.name}: no {spoken_list(missing, 'and no')}"
+        missing = [f"no {tree.in_sentence(key)}" for key in drink.missing]
+        yield f"  {drink.spec.name}: {spoken_list(missing, 'and')}"
         if drink.verdict == "one_short":
             yield from (f"      {each.why}" for each in drink.lines if _keeps_it(each))
         return

@@ -18,6 +18,7 @@ from barkeep import __version__
 from barkeep.application import paths
 from barkeep.desktop.background import Background
 from barkeep.desktop.crash_dialog import CrashDialog
+from barkeep.desktop.ending import ended_by_signals
 from barkeep.desktop.faults import Faults
 from barkeep.desktop.garbage import GarbageOnThisThread
 from barkeep.desktop.icons import app_icon
@@ -48,6 +49,7 @@ def main(argv: Sequence[str]) -> int:
     app = QApplication.instance() or QApplication(["barkeep"])
     assert isinstance(app, QApplication)
     with ExitStack() as stack:
+        stack.enter_context(ended_by_signals(app))  # first in, last out: all is put away before
         desktop = Desktop(app, stack)
         desktop.begin(options.bar, sample=options.sample)
         return app.exec()
@@ -79,6 +81,7 @@ class Desktop(QObject):
         stack.callback(self.faults.stop)
         stack.callback(GarbageOnThisThread(self).stop)
         self.theme = Theme(app, _theme_choice(self.program))
+        stack.callback(self.theme.remove_pictures)
         self.window: MainWindow | None = None
         self._bar: Bar | None = None
         self._crash: CrashDialog | None = None
@@ -140,6 +143,8 @@ class Desktop(QObject):
         from barkeep.desktop.dialogs.settings import edit_settings
         from barkeep.desktop.main_window import MainWindow, WindowHooks
 
+        if self.window is not None and not self.window.may_close():
+            return
         bar = Bar.open(location)
         hooks = WindowHooks(self.open, import_files, edit_settings)
         window = MainWindow(bar, self.state, self.theme, hooks)
@@ -151,7 +156,7 @@ class Desktop(QObject):
 
     def _close(self) -> None:
         if self.window is not None:
-            self.window.close()
+            self.window.close_unasked()
             self.window.deleteLater()
             self.window = None
         if self._bar is not None:

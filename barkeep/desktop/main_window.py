@@ -78,6 +78,7 @@ class MainWindow(QMainWindow):
         self._screens: dict[str, Screen] = {}
         self._day = bar.snapshot.on
         self._was_shown = False
+        self._asks = True
         self.navigation = Navigation(pages)
         self.stack = _Pages()
         centre = self._centre()
@@ -157,7 +158,20 @@ class MainWindow(QMainWindow):
         if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
             self._catch_up()
 
+    def may_close(self) -> bool:
+        """Whether closing loses nothing, or the user agrees to lose it."""
+        unsaved = [words for each in self._screens.values() if (words := each.unsaved())]
+        return not unsaved or self.tasks.agree_to_lose(" ".join(unsaved))
+
+    def close_unasked(self) -> None:
+        """Close without a question: the program ends, or the user was asked before."""
+        self._asks = False
+        self.close()
+
     def closeEvent(self, event: QCloseEvent) -> None:
+        if self._asks and not self.may_close():
+            event.ignore()
+            return
         self.state.keep_data(GEOMETRY, self.saveGeometry())
         self.state.keep_text(PAGE, self.current.key)
         for screen in self._screens.values():

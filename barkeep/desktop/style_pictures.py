@@ -14,7 +14,7 @@ PICTURES = {"chevron-down": "text", "chevron-up": "text", "check": "on_accent"}
 
 
 class StylePictures:
-    """A folder that is gone with the program; each colour has files of its own."""
+    """A folder that is gone after `remove`; each colour has files of its own."""
 
     def __init__(self) -> None:
         self._folder = QTemporaryDir()
@@ -25,6 +25,10 @@ class StylePictures:
             name.replace("-", "_"): self._written(name, str(getattr(tones, tone)))
             for name, tone in PICTURES.items()
         }
+
+    def remove(self) -> None:
+        """Remove the folder; the interpreter's end would leave it behind."""
+        self._folder.remove()
 
     def _written(self, name: str, colour: str) -> str:
         path = self._folder.filePath(f"{name}-{colour.lstrip('#')}.svg")

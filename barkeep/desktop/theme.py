@@ -75,6 +75,11 @@ class Theme(QObject):
         renew(self._app.topLevelWidgets())
         self.changed.emit()
 
+    def remove_pictures(self) -> None:
+        """Remove the style sheet and its files: the program ends."""
+        self._app.setStyleSheet("")
+        self._pictures.remove()
+
 
 def style_sheet(tones: Tones, pictures: Mapping[str, str]) -> str:
     """The style sheet with its measures, pictures and the few colours that are no palette role."""

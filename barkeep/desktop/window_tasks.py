@@ -47,6 +47,21 @@ class WindowTasks:
         if names and self._window.hooks.import_files is not None:
             self._window.hooks.import_files(self._window, [Path(name) for name in names])
 
+    def agree_to_lose(self, unsaved: str) -> bool:
+        """Ask whether to close although something is lost; Esc stays."""
+        box = QMessageBox(self._window)
+        box.setIcon(QMessageBox.Icon.Warning)
+        box.setWindowTitle("barkeep")
+        box.setText(unsaved)
+        box.setInformativeText("Nothing of them is in the ledger, and closing forgets them.")
+        lose = box.addButton("Discard counts", QMessageBox.ButtonRole.DestructiveRole)
+        keep = box.addButton("Keep counting", QMessageBox.ButtonRole.RejectRole)
+        box.setDefaultButton(keep)
+        box.setEscapeButton(keep)
+        box.exec()
+        box.deleteLater()
+        return box.clickedButton() is lose
+
     def back_up(self) -> None:
         """Copy the whole bar to another file."""
         bar = self._window.bar

@@ -3,6 +3,19 @@
 The header names the columns in any order: `product`, `ingredient` and `size`
 must be there; `maker`, `abv`, `level`, `price` and `opened` may be. Fields
 are parted by commas, semicolons or tabs.
+
+==========  ====================================================================
+product     the name on the label
+maker       who makes it
+ingredient  what it is, by name or key
+abv         % vol: 41.2, 41,2 %
+size        70 cl, 0.7 l, 1 kg; a bare number is ml, g or pieces
+level       what is left, empty for a full bottle. Up to 1 a share: 0.4, 4/10,
+            40 %; else an amount: 31 cl. A bare number above 1 of what is poured
+            is in the unit of its size: 300 of 700 is ml, 31 of 70 cl is cl
+price       24.50, 24,50 €
+opened      when the seal was broken: 2026-03-31
+==========  ====================================================================
 """
 
 from __future__ import annotations
@@ -11,21 +24,27 @@ import csv
 import io
 import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 from typing import TypeVar
 
 from barkeep.domain.drafts import ProductDraft
 from barkeep.domain.ingredient_names import match_ingredient
 from barkeep.domain.ingredients import FamilyTree, Unit, folded
-from barkeep.domain.measures import MeasuredLevel, parse_amount, parse_level, to_quantity
+from barkeep.domain.measures import (
+    Amount,
+    MeasuredLevel,
+    parse_amount,
+    parse_level,
+    to_quantity,
+)
 from barkeep.errors import InvalidField, Problem, UnknownName, UserError
 
 COLUMNS = ("product", "maker", "ingredient", "abv", "size", "level", "price", "opened")
 REQUIRED = ("product", "ingredient", "size")
 
 SMALLEST_ML = 10.0
-"""A bare size below this is rather litres or centilitres than millilitres."""
+"""A bare size below this is rather litres or centilitres than millilitres; a level, a slip."""
 
 _NUMBER = re.compile(r"[0-9]{1,7}(?:[.,][0-9]{1,4})?")
 _CURRENCY = re.compile(r"^[€$£¥]\s*|\s*[€$£¥]$")
@@ -35,12 +54,16 @@ T = TypeVar("T")
 
 @dataclass(frozen=True, slots=True)
 class BottleRow:
-    """A bottle as one row describes it. `level` is None for a full one."""
+    """A bottle as one row describes it. `level` is None for a full one.
+
+    `columns` is where each field stands, from 1.
+    """
 
     line: int
     draft: ProductDraft
     level: MeasuredLevel | None = None
     opened: date | None = None
+    columns: Mapping[str, int] = field(default_factory=dict, compare=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,8 +190,9 @@ def _bottle(row: _Row, columns: int, tree: FamilyTree) -> BottleRow | None:
     opened = row.read("opened", _day, None)
     level = None
     if size:
-        level = row.read("level", lambda text: parse_level(text, size, unit, draft.title), None)
-    return BottleRow(row.record.line, draft, level, opened)
+        level = row.read("level", lambda text: _level(text, row.text("size"), draft), None)
+    places = {column: place + 1 for column, place in row.places.items()}
+    return BottleRow(row.record.line, draft, level, opened, places)
 
 
 def _ingredient(text: str, tree: FamilyTree) -> str:
@@ -188,6 +212,15 @@ def _size(text: str, unit: Unit) -> float:
     if bare and unit == "ml" and size < SMALLEST_ML:
         raise InvalidField("size", text, "write its unit, such as 0.7 l, 70 cl or 700 ml")
     return size
+
+
+def _level(text: str, size_text: str, draft: ProductDraft) -> MeasuredLevel:
+    if draft.unit == "ml" and _NUMBER.fullmatch(text):
+        number = float(text.replace(",", "."))
+        unit = "ml" if _NUMBER.fullmatch(size_text) else parse_amount(size_text).unit
+        if number > 1 and to_quantity(Amount(number, None, unit), "ml") >= SMALLEST_ML:
+            text = f"{text} {unit.replace('_', ' ')}"
+    return parse_level(text, draft.size, draft.unit, draft.title)
 
 
 def _strength(text: str) -> float | None:

@@ -227,10 +227,16 @@ def _measured(line: ReadLine, draft: _Draft, ingredient: Ingredient) -> LineRead
                 line, (Complaint(draft.at, lambda: f"this amount cannot be read; {EXAMPLES}"),)
             )
         return LineReading(line)
+    if (draft.amount.high or draft.amount.value) <= 0:
+        nothing = f"“{draft.amount.value:g}” is nothing; an amount is above nothing"
+        return LineReading(line, (Complaint(draft.amount_at, lambda: nothing),))
     try:
         quantity, note = quantity_of(draft.amount, ingredient)
     except WrongDimension as error:
-        return LineReading(line, (Complaint(draft.amount_at, partial(_wrong, error, ingredient)),))
+        # A word that is neither the name's nor an adjective stands where the unit should.
+        stranger = draft.rest.split()[0] if line.confidence < ADJUSTED else None
+        told = partial(_wrong, error, ingredient, stranger)
+        return LineReading(line, (Complaint(draft.amount_at, told),))
     if note and note not in line.note:
         line = replace(line, note=f"{line.note}, {note}" if line.note else note)
     return LineReading(replace(line, quantity=quantity))
@@ -263,7 +269,9 @@ def _unknown(rest: str, tree: FamilyTree) -> str:
     return f"{message}; the nearest are {spoken_list(nearest, 'and')}" if nearest else message
 
 
-def _wrong(error: WrongDimension, ingredient: Ingredient) -> str:
+def _wrong(error: WrongDimension, ingredient: Ingredient, stranger: str | None) -> str:
     if error.given == "a number of pieces":
+        if stranger:
+            return f"“{stranger}” is no unit that is known; {ingredient.name} takes {error.wanted}"
         return f"“{error.text}” needs a unit: {ingredient.name} takes {error.wanted}"
     return f"{ingredient.name} takes {error.wanted}, and “{error.text}” is {error.given}"

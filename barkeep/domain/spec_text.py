@@ -3,18 +3,20 @@
 A spec is its name, then a line for each ingredient and, if wanted, *Glass:*,
 *Ice:*, *Garnish:*, *Notes:* and *Riff of:*; after an empty line comes the
 method. Several specs in one text are parted by a line of dashes or by two
-empty lines.
+empty lines; a line of ingredients within a method is taken for a sign that
+they were not.
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 
 from barkeep.domain.amounts import amount_at_start, show_number
-from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.ingredient_names import ADJUSTED
+from barkeep.domain.ingredients import FamilyTree, folded
 from barkeep.domain.spec_lines import LineReading, ReadLine, as_line, read_line
 from barkeep.domain.specs import Line, Spec
 from barkeep.domain.technique import begins_a_method, technique_of
@@ -28,12 +30,16 @@ _HEADER = re.compile(
     r"\s*(?P<value>.*)",
     re.IGNORECASE,
 )
+HOW_PARTED = "part specs with a line of --- or two empty lines"
 _BETWEEN = re.compile(r"\s*(?:,|&|\+|;|\band\b)\s*", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
 class ReadSpec:
-    """One spec of a text as it was read. `spec` is None where there are problems."""
+    """One spec of a text as it was read. `spec` is None where there are problems.
+
+    `row` is the line of the text it begins on, from 1.
+    """
 
     spec: Spec | None
     name: str
@@ -41,6 +47,7 @@ class ReadSpec:
     method: str
     glass: str
     problems: tuple[Problem, ...]
+    row: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +77,16 @@ class _Reading:
 def read_specs(text: str, tree: FamilyTree) -> tuple[ReadSpec, ...]:
     """Every spec of a text, in order. Never raises: what is wrong is in each spec's problems."""
     return tuple(_read_one(rows, tree) for rows in _blocks(text))
+
+
+def names_twice(specs: Iterable[ReadSpec]) -> Iterator[Problem]:
+    """A problem for each spec of a text whose name an earlier one of it has."""
+    first: dict[str, int] = {}
+    for each in specs:
+        row = first.setdefault(folded(each.name), each.row)
+        if each.name and row != each.row:
+            message = f"“{each.name}” is in this text twice; it is also on line {row}"
+            yield Problem(each.row, 1, message)
 
 
 def _blocks(text: str) -> Iterator[list[_Row]]:
@@ -103,7 +120,7 @@ def _read_one(rows: Sequence[_Row], tree: FamilyTree) -> ReadSpec:
             _take_header(reading, header)
         elif header or in_method:
             in_method = True
-            reading.method.append(header["value"] if header else row.text)
+            _take_method(reading, row, header["value"] if header else row.text)
         elif row.empty:
             in_method = bool(reading.lines)
         else:
@@ -170,6 +187,30 @@ def _take_line(reading: _Reading, row: _Row) -> bool:
     return False
 
 
+def _take_method(reading: _Reading, row: _Row, text: str) -> None:
+    """Take a row of the method in; of several in a row that are none the first is told."""
+    plain = " ".join(text.split())
+    stray = _is_plainly_a_line(plain, reading.tree)
+    if stray and not (reading.method and _is_plainly_a_line(reading.method[-1], reading.tree)):
+        begun = any(each.strip() for each in reading.method)
+        message = (
+            f"this looks like a line of another spec; {HOW_PARTED}"
+            if begun
+            else "this looks like an ingredient; it belongs above the empty line before the method"
+        )
+        column = len(row.text) - len(row.text.lstrip()) + 1
+        reading.problems.append(Problem(row.number, column, message))
+    reading.method.append(plain)
+
+
+def _is_plainly_a_line(text: str, tree: FamilyTree) -> bool:
+    """Whether a text is an amount, a unit and a name with hardly a word beside them."""
+    if not _is_a_line(text, tree):
+        return False
+    read = read_line(text, tree)
+    return not read.complaints and read.line.confidence >= ADJUSTED
+
+
 def _finished(reading: _Reading, first: _Row) -> ReadSpec:
     headers = {name: values[-1] for name, values in reading.headers.items()}
     method = _joined(reading.method)
@@ -194,6 +235,7 @@ def _finished(reading: _Reading, first: _Row) -> ReadSpec:
         method,
         spec.glass,
         tuple(reading.problems),
+        first.number,
     )
 
 

@@ -56,3 +56,24 @@ def test_a_product_is_found_without_a_bottle(bar):
 def test_nothing_like_it_is_nothing_near():
     assert nearest_names("zzzz", ["gin", "rum"]) == ()
     assert nearest_names("gin", []) == ()
+
+
+def test_of_two_bottles_of_one_product_the_only_open_one_may_be_meant(bar, gin):
+    bar.inventory.receive(gin.product.id)
+
+    def found(text="navy-strength gin"):
+        return find_bottle(bar.snapshot, text, rather_open=True)
+
+    with pytest.raises(AmbiguousName):
+        found()
+    bar.inventory.pour(2, 50.0)
+    assert found().id == 2
+    with pytest.raises(AmbiguousName):
+        find_bottle(bar.snapshot, "navy-strength gin")
+    bar.inventory.add_product(gin_draft(name="dry gin", ingredient="dry gin"))
+    bar.inventory.receive(2)
+    with pytest.raises(AmbiguousName):
+        found("tansy")  # two products: the open one may be the wrong one
+    bar.inventory.pour(1, 50.0)
+    with pytest.raises(AmbiguousName):
+        found()

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from datetime import date
 
 import pytest
@@ -19,6 +20,7 @@ class Row:
     draft: ProductDraft
     level: MeasuredLevel | None = None
     opened: date | None = None
+    columns: Mapping[str, int] = field(default_factory=dict)
 
 
 def test_rows_become_products_and_bottles_in_one_action(bar, gin):
@@ -42,20 +44,29 @@ def test_rows_become_products_and_bottles_in_one_action(bar, gin):
 
 def test_every_row_that_cannot_be_used_is_named_and_nothing_is_written(bar, gin):
     rows = [
-        Row(2, gin_draft(name="dry gin")),
+        Row(2, gin_draft(name="dry gin", ingredient="gin")),
         Row(3, gin_draft(name="moss", ingredient="moss")),
         Row(4, gin_draft(size=-1.0)),
         Row(5, gin_draft(), MeasuredLevel(800.0, "volume", 5.0)),
-        Row(6, gin_draft(), None, date(2027, 1, 1)),
-        Row(7, gin_draft(ingredient="bourbon")),
+        Row(6, gin_draft(), None, date(2027, 1, 1), {"ingredient": 2, "opened": 5}),
+        Row(7, gin_draft(ingredient="bourbon"), columns={"ingredient": 2}),
+        Row(8, gin_draft(name="dry gin", ingredient="bourbon"), columns={"ingredient": 2}),
     ]
     before = bar.snapshot
     with pytest.raises(UnusableFile) as refused:
         bar.inventory.import_rows(rows, "bottles.csv")
-    assert [problem.line for problem in refused.value.problems] == [3, 4, 5, 6, 7]
+    assert [(problem.line, problem.column) for problem in refused.value.problems] == [
+        *((3, 1), (4, 1), (5, 1), (6, 5), (7, 2), (8, 2)),
+    ]
     assert str(refused.value).startswith("bottles.csv, line 3, column 1: There is no ingredient")
     assert "still to come" in refused.value.problems[3].message
-    assert "the bar has Tansy Lock navy-strength gin as" in refused.value.problems[4].message
+    assert (
+        "“bourbon”: the bar has Tansy Lock navy-strength gin as navy-strength gin."
+        in refused.value.problems[4].message
+    )
+    assert refused.value.problems[5].message == (
+        "bourbon here, gin on line 2, for the same product."
+    )
     assert bar.snapshot is before
     assert bar.undo_label == "Receive Tansy Lock navy-strength gin"
 

@@ -95,3 +95,19 @@ def test_a_spec_is_found_by_its_name_or_words_of_it(bar):
     with pytest.raises(UnknownName) as unknown:
         bar.specs.get("Snoe Plogh")
     assert unknown.value.nearest[0] == "Snow Plough"
+
+
+def test_a_riff_is_of_a_spec_there_is(bar):
+    with pytest.raises(UnknownName) as unknown:
+        bar.specs.add([plough("Branch Line"), plough("Ploughed", riff_of="Signal Dazy")])
+    assert unknown.value.nearest[0] == "Signal Daisy" and bar.snapshot.specs == ()
+    with pytest.raises(InvalidField, match="no spec is a riff of itself"):
+        bar.specs.add([plough("Branch Line", riff_of="branch line")])
+    batch = [plough("Second", riff_of="first"), plough("First", riff_of="signal daisy")]
+    second, first = bar.specs.add(batch).value
+    assert (second.riff_of, first.riff_of) == ("first", "signal daisy")
+    with pytest.raises(UnknownName):
+        bar.specs.replace(replace(first, riff_of="Nope"))
+    bar.specs.remove(first.id)
+    changed = replace(second, notes="The first is gone.")
+    assert bar.specs.replace(changed).value == changed

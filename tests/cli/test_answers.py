@@ -66,6 +66,19 @@ class TestTonight:
         assert f"  {short.spec.name}: no {name}\n" in shown
         assert "local rules first" in shown and shown.count("Alcohol harms") == 1
 
+    def test_three_missing_are_told_as_a_sentence_would(self, barkeep, tmp_path):
+        path = tmp_path / "spec.txt"
+        path.write_text(
+            "Three Short\n2 oz vodka\n1 oz cranberry juice drink\n1 oz grapefruit juice\n",
+            encoding="utf-8",
+        )
+        empty = tmp_path / "empty.bar"
+        barkeep("--bar", empty, "spec", "add", path)
+        assert (
+            "  Three Short: no vodka, no cranberry juice drink and no grapefruit juice\n"
+            in barkeep("--bar", empty, "tonight").out
+        )
+
     def test_a_stand_in_and_a_warning_are_said(self, barkeep, bar, snapshot):
         shown = barkeep("--bar", bar, "tonight").out
         for drink in tonight(snapshot):

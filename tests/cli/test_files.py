@@ -39,7 +39,19 @@ class TestImport:
         rows = tmp_path / "bottles.csv"
         rows.write_text(f"{HEADER}Gin,,gin,,700,,,2999-01-01\n", encoding="utf-8")
         said = barkeep("--bar", bar, "import", rows).refusal
-        assert said.startswith(f"{rows}, line 2") and "still to come" in said
+        assert said.startswith(f"{rows}, line 2, column 8: ") and "still to come" in said
+
+    def test_one_product_with_two_ingredients_names_both_lines(self, barkeep, bar, tmp_path):
+        rows = tmp_path / "bottles.csv"
+        rows.write_text(
+            "ingredient;product;size\nbourbon;Odd Job;700\nwhite rum;Odd Job;700\n"
+            "vodka;Lamp Room dry gin;700\n",
+            encoding="utf-8",
+        )
+        said = barkeep("--bar", bar, "import", rows).refusal
+        assert said == (
+            f"{rows}, line 3, column 1: white rum here, bourbon on line 2, for the same product."
+        )
 
     def test_columns_that_mean_nothing_are_named(self, barkeep, bar, tmp_path):
         rows = tmp_path / "bottles.csv"

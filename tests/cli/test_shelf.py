@@ -125,7 +125,13 @@ class TestCount:
         assert said in refusal and "\n" not in refusal
         assert bar.read_bytes() == before
 
-    def test_a_name_of_two_bottles_asks_which(self, barkeep, bar):
+    def test_a_name_of_two_bottles_means_the_only_open_one_or_asks_which(
+        self, barkeep, bar, snapshot
+    ):
+        answer = barkeep("--bar", bar, "count", "Lamp Room", "0.4", "--json").answer
+        assert answer["counted_ml"] == 280
+        assert [each.level.amount for each in snapshot().bottles[:2]] == [280, 700]
+        barkeep("--bar", bar, "count", "2", "0.9")
         said = barkeep("--bar", bar, "count", "Lamp Room", "0.4").refusal
         assert "could be more than one bottle" in said and "(#1)" in said and "(#2)" in said
 

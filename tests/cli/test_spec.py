@@ -138,9 +138,31 @@ class TestAddShowList:
         said = barkeep("--bar", bar, "spec", "add", write(text)).refusal
         assert said == "There is already a spec called “Drift Fence”; choose another name."
 
-    def test_an_empty_file_adds_nothing(self, barkeep, write, bar):
-        assert barkeep("--bar", bar, "spec", "add", write("\n")).out == "There is no spec in it.\n"
+    def test_an_empty_file_is_refused(self, barkeep, write, bar):
+        path = write("\n")
+        said = barkeep("--bar", bar, "spec", "add", path).refusal
+        assert said == f"{path} cannot be used: there is no spec in it."
+        assert barkeep("spec", "read", path).out == "0 specs, none with problems.\n"
         assert barkeep("--bar", bar, "undo").refusal == "There is nothing to undo."
+
+    def test_a_riff_of_no_spec_is_refused(self, barkeep, write, bar):
+        text = SOUND.replace("Buffer Stop", "Bufer Stop")
+        said = barkeep("--bar", bar, "spec", "add", write(text)).refusal
+        assert said.startswith("There is no spec called “Bufer Stop”. The nearest are Buffer Stop")
+
+    def test_a_name_twice_in_a_file_is_located(self, barkeep, write, bar):
+        path = write(f"{SOUND}---\n{SOUND}")
+        said = barkeep("--bar", bar, "spec", "add", path).refusal
+        assert said == (
+            f"{path}, line 10, column 1: “Signal Post” is in this text twice; it is also on line 1"
+        )
+
+    @pytest.mark.parametrize("what", ["read", "add"])
+    def test_help_says_what_parts_specs(self, barkeep, what, capsys):
+        with pytest.raises(SystemExit):
+            barkeep("spec", what, "--help")
+        shown = " ".join(capsys.readouterr().out.split())
+        assert "part specs with a line of --- or two empty lines" in shown
 
     def test_adding_is_undone(self, barkeep, write, bar):
         barkeep("--bar", bar, "spec", "add", write(SOUND))

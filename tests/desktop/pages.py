@@ -7,7 +7,8 @@ from contextlib import contextmanager
 from dataclasses import dataclass, field
 from typing import Generic, TypeVar
 
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QLabel, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.background import Background
@@ -39,6 +40,18 @@ class Page(Generic[Page_]):
         """Everything the details say, top to bottom."""
         labels = self.screen.detail.widget().findChildren(QLabel)
         return [label.text() for label in labels if label.text()]
+
+
+def tabbed(page: QWidget, start: QWidget, qtbot) -> list[QWidget]:
+    """Where the Tab key goes on a page, from one widget until it leaves or comes around."""
+    start.setFocus(Qt.FocusReason.TabFocusReason)
+    stops: list[QWidget] = []
+    focused: QWidget | None = start
+    while focused is not None and focused not in stops and page.isAncestorOf(focused):
+        stops.append(focused)
+        qtbot.keyClick(focused, Qt.Key.Key_Tab)
+        focused = QApplication.focusWidget()
+    return stops
 
 
 @contextmanager

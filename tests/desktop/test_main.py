@@ -64,6 +64,43 @@ def test_the_first_window_waits_for_nothing_heavy_and_ends_cleanly(tmp_path):
     assert noise == []
 
 
+SIGNALLED = """
+import os, signal, sys, tempfile
+from pathlib import Path
+from PySide6.QtCore import QTimer
+from barkeep.desktop import main_window
+from barkeep.desktop.main import main
+
+def left():
+    return sorted(each.name for each in Path(tempfile.gettempdir()).glob("barkeep-*"))
+
+def copies():
+    return len(list(Path(tempfile.gettempdir()).glob("barkeep-*/sample.barkeep")))
+
+real = main_window.MainWindow.showEvent
+def show_event(window, event):
+    real(window, event)
+    print("shown over", copies(), "copy")
+    QTimer.singleShot(0, lambda: os.kill(os.getpid(), signal.{signal}))
+main_window.MainWindow.showEvent = show_event
+print("ended with", main(["--sample"]))
+print("left over", left())
+"""
+
+
+@pytest.mark.parametrize("signal", ["SIGINT", "SIGTERM"])
+def test_a_signal_ends_it_and_the_throw_away_copy_goes(tmp_path, monkeypatch, signal):
+    folder = tmp_path / "temporary"
+    folder.mkdir()
+    monkeypatch.setenv("TMPDIR", str(folder))
+    done = run(SIGNALLED.format(signal=signal), tmp_path)
+    assert done.returncode == 0, done.stderr
+    assert "shown over 1 copy" in done.stdout
+    assert "ended with 0" in done.stdout
+    assert "left over []" in done.stdout
+    assert "Traceback" not in done.stderr
+
+
 def test_a_first_start_begins_a_bar_in_the_data_folder(tmp_path):
     done = run(STARTED.format(late=(), argv=[]), tmp_path)
     assert "ended with 0" in done.stdout, done.stderr

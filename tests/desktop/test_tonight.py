@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QPushButton
 
 from barkeep.desktop.models.drink_rows import drink_columns
 from barkeep.desktop.models.row_table import RowFilter, RowTable
 from barkeep.desktop.screens.tonight import TonightScreen
 from barkeep.domain.answers.makeable import tonight
+from barkeep.domain.drafts import ProductDraft
 from barkeep.domain.measures import parse_level
-from tests.desktop.pages import shown_page
+from tests.desktop.pages import shown_page, tabbed
 
 
 @pytest.fixture
@@ -140,6 +142,36 @@ def test_an_empty_bar_still_says_what_is_short(empty_bar, qtbot, tmp_path):
         rows = page.screen.shown.shown_rows()
         assert rows
         assert {row.verdict for row in rows} <= {"ready", "one_short", "short"}
+
+
+def test_a_bar_without_bottles_says_so_until_there_is_one(empty_bar, qtbot, tmp_path):
+    with shown_page(TonightScreen, empty_bar, qtbot, tmp_path) as page:
+        banner = page.screen.banner
+        assert banner.text.startswith("No bottles yet: every drink is short")
+        offered = next(each for each in banner.findChildren(QPushButton) if each.text())
+        assert offered.text() == "Go to Bottles"
+        qtbot.mouseClick(offered, Qt.MouseButton.LeftButton)
+        assert page.went == [("bottles", None)]
+        empty_bar.inventory.receive_new(ProductDraft("Dry gin", "Ninepin", "london-dry-gin", 700.0))
+        page.settle(qtbot)
+        assert banner.text == ""
+
+
+def test_a_bar_with_bottles_has_no_banner(page):
+    assert page.screen.banner.text == ""
+
+
+def test_tab_goes_from_the_search_over_the_filters_to_list_and_details(page, qtbot):
+    screen = page.screen
+    assert tabbed(screen, screen.search.focusProxy(), qtbot)[:7] == [
+        screen.search.focusProxy(),
+        screen.closeness.chip("exact"),
+        screen.serves,
+        screen.bases,
+        screen.ready_only,
+        screen.view,
+        screen.detail,
+    ]
 
 
 def test_the_count_beside_the_search_is_never_cut_off(bar, qtbot, tmp_path):

@@ -427,7 +427,7 @@ def test_details_wrap_and_are_never_cut(host, qtbot, width):
     panel = DetailPanel("Bottle", host)
     panel.resize(width, 400)
     panel.show()
-    buttons = [QPushButton("Count…"), QPushButton("Pour…"), QPushButton("Another")]
+    buttons = [QPushButton("Count…"), QPushButton("Pour…"), QPushButton("Receive")]
     panel.show_details("Outer Buoy navy-strength gin", "Grey Ferry", sections(), buttons=buttons)
     qtbot.waitUntil(lambda: panel.widget().height() > 400)
     assert panel.widget().width() <= panel.viewport().width()

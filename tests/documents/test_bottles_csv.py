@@ -162,3 +162,37 @@ def test_no_table_raises_and_each_row_is_used_or_refused(text):
     found = read(HEADER + text)
     refused = {problem.line for problem in found.problems}
     assert refused.isdisjoint(row.line for row in found.rows)
+
+
+@pytest.mark.parametrize(
+    ("size", "level", "ml"),
+    [
+        ("700", "300", 300),
+        ("700 ml", "300", 300),
+        ("700", "1", 700),
+        ("70 cl", "31", 310),
+        ('"0,7 l"', "0.5", 350),
+        ("24 oz", "12.5", 369.67),
+        ("5 imp oz", "4", 113.65),
+    ],
+)
+def test_a_bare_level_above_one_is_in_the_unit_of_its_size(size, level, ml):
+    assert one(f"Gin,,gin,,{size},{level},,").level.amount == pytest.approx(ml, abs=0.01)
+
+
+@pytest.mark.parametrize(
+    ("size", "level", "said"),
+    [
+        ("700", "800", "is more than Gin holds"),
+        ("700", "4", "a share of the bottle is 0 to 1"),
+        ("0.7 l", "300", "is more than Gin holds"),
+    ],
+)
+def test_a_bare_level_that_is_rather_a_slip_is_refused(size, level, said):
+    (problem,) = read(f"{HEADER}Gin,,gin,,{size},{level},,\n").problems
+    assert problem.column == 6 and said in problem.message
+
+
+def test_rows_say_where_their_fields_stand():
+    columns = one("Gin\tgin\t700", "product\tingredient\tsize\n").columns
+    assert columns == {"product": 1, "ingredient": 2, "size": 3}

@@ -14,7 +14,7 @@ from barkeep.domain.amounts import Amount
 from barkeep.domain.line_quantities import quantity_of
 from barkeep.domain.portions import read_portions, shipped_portions
 from barkeep.domain.spec_lines import read_line
-from barkeep.domain.spec_text import composed, read_specs, write_spec, write_specs
+from barkeep.domain.spec_text import composed, names_twice, read_specs, write_spec, write_specs
 from barkeep.domain.specs import Line, Spec
 from barkeep.domain.technique import technique_of
 from barkeep.errors import KnowledgeError
@@ -393,3 +393,96 @@ def test_several_garnishes_on_one_line_are_several(tree):
     assert [(line.ingredient, line.note) for line in read.lines if line.garnish] == [
         ("lime-wedge", "cut thick")
     ]
+
+
+ONE_EMPTY_LINE = """\
+Fine One
+2 oz gin
+
+Stir.
+
+Bad One
+2 oz bourban
+1 oz dry vermouth
+  1 oz lime juice
+1 tsp sugar
+
+Fine Two
+2 oz bourbon
+
+Stir.
+"""
+
+
+def test_specs_parted_by_one_empty_line_are_told_apart_by_their_lines(tree):
+    read = only(ONE_EMPTY_LINE, tree)
+    assert read.spec is None
+    said = "this looks like a line of another spec; part specs with a line of --- or two empty"
+    assert [(each.line, each.column) for each in read.problems] == [(8, 1), (13, 1)]
+    assert all(said in each.message for each in read.problems)
+    indented = only("One\n2 oz gin\n\nStir.\nTwo\n  ½ oz  lime juice\n", tree)
+    assert [(each.line, each.column) for each in indented.problems] == [(6, 3)]
+
+
+def test_an_ingredient_below_the_empty_line_is_told(tree):
+    (problem,) = only("One\n2 oz gin\n\n1 oz dry vermouth\n1 oz lime juice\n", tree).problems
+    assert (problem.line, problem.column) == (4, 1)
+    assert "belongs above the empty line" in problem.message
+
+
+@pytest.mark.parametrize(
+    "row",
+    [
+        "Add 2 oz of soda and stir.",
+        "2 oz of soda water go in at the very end, slowly.",
+        "1. Shake the gin with ice.",
+        "2 minutes of stirring.",
+        "3 cubes in the glass.",
+        "A dash of bitters to finish.",
+    ],
+)
+def test_a_method_may_speak_of_amounts(tree, row):
+    read = only(f"One\n2 oz gin\n\nStir.\n{row}\n", tree)
+    assert read.problems == () and read.spec.method == f"Stir.\n{row}"
+
+
+def test_a_name_twice_in_a_text_is_a_problem_of_the_second(tree):
+    text = "One\n2 oz gin\n---\nTwo\n2 oz gin\n---\n\nONE\n1 oz gin\n"
+    read = read_specs(text, tree)
+    assert [each.row for each in read] == [1, 4, 8]
+    (problem,) = names_twice(read)
+    assert (problem.line, problem.column) == (8, 1)
+    assert problem.message == "“ONE” is in this text twice; it is also on line 1"
+
+
+def test_the_classics_read_without_a_problem_and_each_riff_is_of_a_spec_there_is(tree):
+    texts = [
+        resource_files.read_text("classics", name)
+        for name in resource_files.names("classics", suffix=".txt")
+    ]
+    texts.append(resource_files.read_text("specs.txt", folder="sample_db"))
+    read = [each for text in texts for each in read_specs(text, tree)]
+    assert len(read) > 100
+    assert [(each.name, each.problems) for each in read if each.problems] == []
+    names = {each.name for each in read}
+    assert {each.spec.riff_of for each in read if each.spec.riff_of} <= names
+
+
+@pytest.mark.parametrize(
+    ("line", "column", "said"),
+    [
+        ("0 oz bourbon", 1, "“0” is nothing; an amount is above nothing"),
+        ("  0.0 ml gin", 3, "is nothing"),
+        ("0-0.0 oz gin", 1, "a range runs from"),
+        ("1 parsec gin", 1, "“parsec” is no unit that is known; Gin takes a volume"),
+        ("1 large absinthe", 1, "“1” needs a unit"),
+    ],
+)
+def test_an_amount_that_is_none_is_told(tree, line, column, said):
+    (problem,) = only(f"Void\n{line}\n", tree).problems
+    assert (problem.line, problem.column) == (2, column)
+    assert said in problem.message
+
+
+def test_a_range_may_begin_at_nothing(tree):
+    assert only("Void\n2 oz gin\n0-2 dashes orange bitters\n", tree).problems == ()

@@ -14,6 +14,7 @@ from barkeep.desktop.metrics import PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.operations import run_operation
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.list_stack import ListStack, ListView, header_of, prepare_view
+from barkeep.desktop.screens.tab_order import order_tabs
 from barkeep.desktop.widgets.banner import Banner
 from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.detail_panel import DetailPanel
@@ -102,6 +103,10 @@ class Screen(QWidget):
     def clear_filters(self) -> None:
         """Show every row; a screen with filters of its own clears those as well."""
         self.search.clear()
+
+    def unsaved(self) -> str:
+        """One sentence on what closing the window would lose, empty where it loses nothing."""
+        return ""
 
     def show_thing(self, thing: object) -> None:
         """Bring one row into view: what `context.go(page, thing)` ends in."""
@@ -212,6 +217,7 @@ class Screen(QWidget):
         if self._restored:
             return
         self._restored = True
+        order_tabs(self)
         state = self.context.state
         if not (kept := state.data(f"{self.key}/splitter")).isEmpty():
             self.splitter.restoreState(kept)

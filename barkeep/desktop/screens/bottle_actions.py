@@ -31,7 +31,7 @@ DOINGS = (
     Doing("waste", "&Waste…", "Ctrl+Shift+W"),
     Doing("empty", "&Empty", "Ctrl+Shift+E"),
     Doing("correct", "Co&rrect…", "Ctrl+Shift+K"),
-    Doing("again", "Receive a&nother", "Ctrl+Shift+R", "bottles", "Another"),
+    Doing("again", "Receive a&nother", "Ctrl+Shift+R", "bottles", "Receive"),
     Doing("add", "&Add bottle…", "Ctrl+N", "add"),
     Doing("remove", "Remo&ve", "Del", "remove"),
     Doing("up", "Move &up the shelf", "Alt+Up", "chevron-up"),

@@ -41,7 +41,7 @@ class BottleOverview(QWidget):
         self.gauge = LevelGauge()
         self.gauge.setFixedWidth(GAUGE_WIDTH)
         self.gauge.show_reading(reading_of(row.bottle), level_in_words(row.bottle))
-        self.line = LevelHistory()
+        self.line = LevelHistory(self)  # shown without a parent it would be a window
         self.line.show_steps(row.bottle, steps, datetime.combine(row.on, time(23, 59)))
         words = QVBoxLayout()
         words.setSpacing(HALF)

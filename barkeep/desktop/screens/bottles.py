@@ -115,6 +115,13 @@ class BottlesScreen(TableScreen[BottleRow]):
         if isinstance(thing, str):
             self.search.set_text(thing)
 
+    def unsaved(self) -> str:
+        many = len(self.count)
+        if not many:
+            return ""
+        bottles = "1 counted bottle is" if many == 1 else f"{many} counted bottles are"
+        return f"{bottles} not confirmed yet."
+
     def show_row(self, row: BottleRow | None) -> None:
         if row is None:
             self.detail.clear()
@@ -237,9 +244,15 @@ class BottlesScreen(TableScreen[BottleRow]):
             self.banner.clear()
 
     def _show_counting(self, is_counting: bool) -> None:
-        for each in self._of_the_list:
-            each.setVisible(not is_counting)
-        self.counting.setVisible(is_counting)
+        # What goes, goes first: room for both at once would make the window grow.
+        counting: tuple[QWidget, ...] = (self.counting,)
+        going, coming = self._of_the_list, counting
+        if not is_counting:
+            going, coming = coming, going
+        for each in going:
+            each.hide()
+        for each in coming:
+            each.show()
         self.actions_by_key.allow(counting=is_counting)
 
     # How it is put together

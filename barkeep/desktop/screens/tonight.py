@@ -29,6 +29,7 @@ from barkeep.domain.specs import base
 CAUTION = (
     "Drink with care: never before driving, in pregnancy or under age. Local rules come first."
 )
+NO_BOTTLES = "No bottles yet: every drink is short until the bar knows what is there."
 
 
 class TonightScreen(TableScreen[Drink]):
@@ -42,6 +43,7 @@ class TonightScreen(TableScreen[Drink]):
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         self._tree = context.bar.snapshot.knowledge.tree
         self._memory = Memory()
+        self._is_empty = False
         empty = EmptyState("picture-empty-glass", "No specs yet", "Write one on the Specs page")
         super().__init__(context, drink_columns(self._tree), empty, parent)
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
@@ -119,11 +121,26 @@ class TonightScreen(TableScreen[Drink]):
 
     def _show_answer(self, drinks: tuple[Drink, ...]) -> None:
         self._offer_bases(drinks)
+        self._mind_empty_bar()
         self.show_rows(drinks)
         ready = sum(each.verdict == "ready" for each in drinks)
         stand_in = sum(each.verdict == "stand_in" for each in drinks)
         near = sum(each.verdict == "one_short" for each in drinks)
         self.summary.setText(f"{ready} ready, {stand_in} with a stand-in, {near} one short")
+
+    def _mind_empty_bar(self) -> None:
+        """Say once why every drink is short; who dismisses it is not told again."""
+        is_empty = not self.context.bar.snapshot.bottles
+        if is_empty == self._is_empty:
+            return
+        self._is_empty = is_empty
+        if is_empty:
+            self.banner.say(NO_BOTTLES, "info", "Go to Bottles", self._go_to_bottles)
+        elif self.banner.text == NO_BOTTLES:
+            self.banner.clear()
+
+    def _go_to_bottles(self) -> None:
+        self.context.go("bottles", None)
 
     def _offer_bases(self, drinks: tuple[Drink, ...]) -> None:
         """Every kind something is built on, by name; the choice stays where it still stands."""

@@ -34,7 +34,8 @@ class Banner(QFrame):
         self._button = QPushButton()
         self._button.clicked.connect(self._on_act)
         self._close = quiet_button("clear", "Dismiss", self._on_close)
-        self._close.setVisible(closable)
+        if not closable:
+            self._close.hide()
         row = QHBoxLayout(self)
         row.setContentsMargins(UNIT + HALF, HALF, HALF, HALF)
         row.setSpacing(UNIT)

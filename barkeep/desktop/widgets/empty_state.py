@@ -34,7 +34,8 @@ class EmptyState(QWidget):
         self._image = PictureLabel(picture, PICTURE, "glass")
         self.title = text_label(title, TypeSize.SUBTITLE, wrap=True)
         self.line = text_label(line, quiet=True, wrap=True)
-        self.line.setVisible(bool(line))
+        if not line:
+            self.line.hide()
         self.buttons: list[QPushButton] = []
         if action:
             self.buttons.append(primary_button(action, self.acted.emit))
