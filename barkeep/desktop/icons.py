@@ -6,20 +6,19 @@ ground through.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from functools import cache
-from typing import Protocol, cast
+from typing import Protocol
+from weakref import WeakKeyDictionary
 
-from PySide6.QtCore import QByteArray, QObject, QRectF, QSize, Qt
+from PySide6.QtCore import QByteArray, QRectF, QSize, Qt
 from PySide6.QtGui import QGuiApplication, QIcon, QPainter, QPalette, QPixmap, QPixmapCache
 from PySide6.QtSvg import QSvgRenderer
+from shiboken6 import isValid
 
 from barkeep.desktop.metrics import ICON
 from barkeep.desktop.tones import current_tones, tones_for
 from barkeep.resource_files import names, read_text
 
-PROPERTY = "barkeep_icon"
-"""The dynamic property that remembers which picture an object wears, and in which tone."""
 SIZES = (16, ICON, 24, 32)
 
 
@@ -27,7 +26,10 @@ class Wearer(Protocol):
     """A button, an action: whatever takes an icon."""
 
     def setIcon(self, icon: QIcon, /) -> None: ...
-    def setProperty(self, name: str, value: object, /) -> bool: ...
+
+
+_worn_by: WeakKeyDictionary[Wearer, tuple[str, str]] = WeakKeyDictionary()
+"""Which picture an object wears, and in which tone, for as long as the object lives."""
 
 
 def icon_names() -> tuple[str, ...]:
@@ -94,17 +96,18 @@ def wear(target: Wearer, name: str, tone: str = "") -> None:
     `tone` is a field of `Tones` that colours it in every form; without one it
     has the colour of text.
     """
-    target.setProperty(PROPERTY, (name, tone))
+    _worn_by[target] = (name, tone)
     target.setIcon(_worn(name, tone))
 
 
-def renew(roots: Iterable[QObject]) -> None:
-    """Redraw what the objects below `roots` wear, after the palette has changed."""
-    for root in roots:
-        for each in (root, *root.findChildren(QObject)):
-            worn = each.property(PROPERTY)
-            if isinstance(worn, tuple | list):
-                cast(Wearer, each).setIcon(_worn(*worn))
+def renew() -> None:
+    """Redraw what every object wears, after the palette has changed.
+
+    An object can outlive its Qt part for a while; such a one wears nothing.
+    """
+    for target, (name, tone) in tuple(_worn_by.items()):
+        if isValid(target):
+            target.setIcon(_worn(name, tone))
 
 
 def _worn(name: str, tone: str) -> QIcon:

@@ -72,7 +72,7 @@ class Theme(QObject):
             tones = read_tones(self.scheme)
             self._app.setPalette(palette_of(tones))
             self._app.setStyleSheet(style_sheet(tones, self._pictures.write(tones)))
-        renew(self._app.topLevelWidgets())
+        renew()
         self.changed.emit()
 
     def remove_pictures(self) -> None:

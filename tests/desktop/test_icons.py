@@ -140,7 +140,7 @@ def test_what_wears_a_picture_follows_the_theme(qtbot, qapp):
         wear(plain, "add")
         wear(toned, "add", "on_accent")
         qapp.setPalette(palette_of(read_tones("dark")))
-        renew([host])
+        renew()
         dark = read_tones("dark")
         assert colours(plain.icon().pixmap(20).toImage()) == {dark.text}
         assert colours(toned.icon().pixmap(20).toImage()) == {dark.on_accent}
