@@ -48,6 +48,7 @@ def main(argv: Sequence[str]) -> int:
     options = _parse(argv)
     app = QApplication.instance() or QApplication(["barkeep"])
     assert isinstance(app, QApplication)
+    app.setStyle("Fusion")  # once, before any widget or style sheet: Qt may not swap it later
     with ExitStack() as stack:
         stack.enter_context(ended_by_signals(app))  # first in, last out: all is put away before
         desktop = Desktop(app, stack)

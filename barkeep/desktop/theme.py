@@ -8,7 +8,7 @@ from typing import Literal, get_args
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import QApplication, QStyleFactory
+from PySide6.QtWidgets import QApplication
 
 from barkeep.desktop import metrics
 from barkeep.desktop.icons import renew
@@ -31,7 +31,6 @@ class Theme(QObject):
         self._app = app
         self._choice = choice
         self._pictures = StylePictures()
-        app.setStyle(QStyleFactory.create("Fusion"))
         # Both are kept: Qt hands out the second as a part of the first.
         self._hints = app.styleHints()
         self._accessibility = self._hints.accessibility()

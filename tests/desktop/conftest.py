@@ -5,6 +5,9 @@ from __future__ import annotations
 import gc
 
 import pytest
+from PySide6.QtCore import QCoreApplication, QEvent
+from PySide6.QtWidgets import QApplication
+from shiboken6 import isValid
 
 from barkeep.application.bar import Bar
 
@@ -16,6 +19,18 @@ def garbage_on_the_gui_thread():
     yield
     gc.collect(1)
     gc.enable()
+    _delete_windows_left_over()
+
+
+def _delete_windows_left_over() -> None:
+    """A later test's theme would restyle what an earlier one left half taken apart."""
+    if QApplication.instance() is None:
+        return
+    for widget in QApplication.topLevelWidgets():
+        if isValid(widget) and widget.parent() is None:
+            widget.hide()
+            widget.deleteLater()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 @pytest.fixture

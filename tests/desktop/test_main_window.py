@@ -392,6 +392,7 @@ def test_columns_can_be_put_back(window, qtbot):
 
 
 def test_a_theme_is_shown_at_once_and_told(window, qtbot):
+    settle(window, qtbot)
     with qtbot.waitSignal(window.theme_chosen) as told:
         window.actions_.themes["dark"].trigger()
     assert told.args == ["dark"]

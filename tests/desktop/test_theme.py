@@ -166,10 +166,13 @@ def test_high_contrast_leaves_the_platform_alone(themed, qapp, monkeypatch):
 
 
 def test_the_style_sheet_is_filled_in_and_understood(themed, qapp, qtlog):
-    sheet = style_sheet(read_tones("dark"), StylePictures().write(read_tones("dark")))
+    pictures = StylePictures()  # kept: its folder goes with it
+    sheet = style_sheet(read_tones("dark"), pictures.write(read_tones("dark")))
     assert "$" not in sheet
     qapp.setStyleSheet(sheet)
     assert not [each for each in qtlog.records if "parse" in each.message.lower()]
+    qapp.setStyleSheet("")
+    pictures.remove()
 
 
 def test_the_type_scale_rises_from_the_platforms_font(qapp):
