@@ -29,17 +29,13 @@ def warnings_for(spec: Spec, answers: Sequence[LineAnswer], snapshot: Snapshot) 
     """The cautions for a drink as it would be poured tonight; each a sentence."""
     used = sorted({key for answer in answers for key in _used(answer)})
     found = [*_allergens(used, answers, snapshot)]
-    if RAW_EGG.intersection(used) or RAW_EGG.intersection(_ingredients(answers)):
+    if RAW_EGG.intersection(used):
         found.append(RAW_EGG_NOTE)
     for answer in answers:
         if answer.bottle is not None:
             found += _age(answer.bottle, snapshot)
         found += _stale(answer, snapshot)
     return tuple(dict.fromkeys(found))
-
-
-def _ingredients(answers: Iterable[LineAnswer]) -> set[str]:
-    return {answer.ingredient or answer.line.ingredient for answer in answers}
 
 
 def _used(answer: LineAnswer) -> Iterable[str]:
