@@ -20,7 +20,7 @@ from barkeep.store import products as product_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 if TYPE_CHECKING:
-    from barkeep.domain.measures import MeasuredLevel
+    from barkeep.domain.levels import MeasuredLevel
 
 ROUNDING = 1e-6
 """A level may exceed a size, or a pour what is left, by this much: arithmetic, not a mistake."""

@@ -19,7 +19,7 @@ from barkeep.store import products as product_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 if TYPE_CHECKING:
-    from barkeep.domain.measures import MeasuredLevel
+    from barkeep.domain.levels import MeasuredLevel
 
 
 class BottleRow(Protocol):

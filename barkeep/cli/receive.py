@@ -9,7 +9,8 @@ from barkeep.application.finding import find_product
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import iso, print_json, rounded
-from barkeep.domain.measures import parse_level, show_quantity
+from barkeep.domain.levels import parse_level
+from barkeep.domain.measures import show_quantity
 
 
 def configure(parser: argparse.ArgumentParser) -> None:

@@ -31,13 +31,8 @@ from typing import TypeVar
 from barkeep.domain.drafts import ProductDraft
 from barkeep.domain.ingredient_names import match_ingredient
 from barkeep.domain.ingredients import FamilyTree, Unit, folded
-from barkeep.domain.measures import (
-    Amount,
-    MeasuredLevel,
-    parse_amount,
-    parse_level,
-    to_quantity,
-)
+from barkeep.domain.levels import MeasuredLevel, parse_level
+from barkeep.domain.measures import Amount, parse_amount, to_quantity
 from barkeep.errors import InvalidField, Problem, UnknownName, UserError
 
 COLUMNS = ("product", "maker", "ingredient", "abv", "size", "level", "price", "opened")

@@ -14,7 +14,7 @@ from typing import Literal, cast
 from barkeep.documents.toml_fields import Fields, Table, parse, refuse_other_tables, tables
 from barkeep.domain.drafts import ProductDraft
 from barkeep.domain.ingredients import FamilyTree, folded
-from barkeep.domain.measures import MeasuredLevel, parse_level
+from barkeep.domain.levels import MeasuredLevel, parse_level
 from barkeep.domain.snapshot import Settings
 from barkeep.errors import KnowledgeError, UserError
 

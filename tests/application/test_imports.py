@@ -9,7 +9,7 @@ from datetime import date
 import pytest
 
 from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.measures import MeasuredLevel
+from barkeep.domain.levels import MeasuredLevel
 from barkeep.errors import UnusableFile
 from tests.application.conftest import gin_draft
 

@@ -8,7 +8,7 @@ from math import inf, nan
 import pytest
 
 from barkeep.application.refusals import StillInUse, WrongState
-from barkeep.domain.measures import MeasuredLevel
+from barkeep.domain.levels import MeasuredLevel
 from barkeep.errors import (
     DuplicateName,
     InvalidField,

@@ -17,7 +17,7 @@ from hypothesis.stateful import RuleBasedStateMachine, invariant, precondition, 
 from barkeep.application.bar import Bar
 from barkeep.domain.inventory import fold
 from barkeep.domain.knowledge import StandIn
-from barkeep.domain.measures import MeasuredLevel
+from barkeep.domain.levels import MeasuredLevel
 from barkeep.domain.snapshot import Settings
 from barkeep.errors import NothingToUndo, UserError
 from barkeep.store.faults import CannotUndo

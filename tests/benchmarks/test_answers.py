@@ -18,7 +18,7 @@ from barkeep.domain.answers.makeable import tonight
 from barkeep.domain.answers.memory import Memory
 from barkeep.domain.answers.stand_ins import stand_in
 from barkeep.domain.answers.unlocks import next_bottle
-from barkeep.domain.measures import parse_level
+from barkeep.domain.levels import parse_level
 from tests.desktop.pages import shown_page
 
 pytestmark = pytest.mark.benchmark

@@ -28,7 +28,7 @@ from barkeep.desktop.screens.counting_legend import KEYS
 from barkeep.desktop.widgets.roles import ICONS_ROLE, LEVEL_ROLE
 from barkeep.domain.drafts import ProductDraft
 from barkeep.domain.inventory import TENTHS_SIGMA, Bottle, Level, Product
-from barkeep.domain.measures import MeasuredLevel
+from barkeep.domain.levels import MeasuredLevel
 from tests.desktop.bottle_page import bottle_named, bottles_page, ledger
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)

@@ -11,7 +11,7 @@ from barkeep.desktop.models.row_table import RowFilter, RowTable
 from barkeep.desktop.screens.tonight import TonightScreen
 from barkeep.domain.answers.makeable import tonight
 from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.measures import parse_level
+from barkeep.domain.levels import parse_level
 from tests.desktop.pages import shown_page, tabbed
 
 

@@ -13,12 +13,11 @@ from hypothesis import strategies as st
 from barkeep import resource_files
 from barkeep.domain.amounts import FRACTIONAL, NEAR_ENOUGH, parse_amount, show_amount, show_range
 from barkeep.domain.inventory import TENTHS_SIGMA, VOLUME_SIGMA_ML
+from barkeep.domain.levels import MeasuredLevel, parse_level
 from barkeep.domain.measures import (
     Amount,
-    MeasuredLevel,
     dimension,
     exported_factors,
-    parse_level,
     registry,
     show_quantity,
     show_volume,

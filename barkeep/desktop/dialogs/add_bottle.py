@@ -24,7 +24,7 @@ from barkeep.desktop.operations import run_operation
 from barkeep.domain.drafts import ProductDraft
 from barkeep.domain.ingredients import Unit, folded
 from barkeep.domain.inventory import Bottle, Product
-from barkeep.domain.measures import parse_level
+from barkeep.domain.levels import parse_level
 from barkeep.errors import DuplicateName, InvalidField, LevelAboveSize, UnknownName, UserError
 
 if TYPE_CHECKING:

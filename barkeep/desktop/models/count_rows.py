@@ -13,7 +13,7 @@ from barkeep.desktop.models.row_table import Column
 from barkeep.desktop.widgets.level_drawing import LevelReading
 from barkeep.desktop.widgets.roles import ICONS_ROLE, LEVEL_ROLE, SUBTITLE_ROLE
 from barkeep.domain.inventory import TENTHS_SIGMA, Bottle, variance
-from barkeep.domain.measures import MeasuredLevel, parse_level
+from barkeep.domain.levels import MeasuredLevel, parse_level
 from barkeep.domain.snapshot import Snapshot
 
 SIGMAS = 2.0
