@@ -79,6 +79,22 @@ class LevelAboveSize(UserError):
 
 
 @dataclass
+class OutsideRange(UserError):
+    """A quantity outside what a formula or a table is good for."""
+
+    quantity: str
+    value: float
+    low: float
+    high: float
+    unit: str
+
+    def __str__(self) -> str:
+        unit = f" {self.unit}" if self.unit else ""
+        range_ = f"{self.low:.6g} to {self.high:.6g}{unit}"
+        return f"a {self.quantity} of {self.value:.6g}{unit} cannot be used: it is {range_}."
+
+
+@dataclass
 class NotEnoughLeft(UserError):
     """A pour of more than the ledger says is left; both in the bottle's unit."""
 

@@ -1,0 +1,12 @@
+"""The physics of what is in a bottle and in a glass.
+
+Strength and density of ethanol and water (`ethanol`), of sugar and water
+(`sucrose`), of sweetened spirits (`sweetened`); dilution by ice (`dilution`);
+freezing (`freezing`); what a drink holds (`content`, `drinks`); blending
+(`blending`); what the law allows a fill to be off by (`fills`).
+
+Amounts arrive here as plain numbers whose unit is in the name: what has
+another dimension was refused where it was read (`barkeep.domain.measures`).
+Each function names its source and its range, and raises `OutsideRange` for
+what lies beyond. Constants are in `resources/liquids.toml`.
+"""

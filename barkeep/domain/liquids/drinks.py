@@ -1,0 +1,68 @@
+"""Standard drinks, country by country, from `resources/standard_drinks.toml`.
+
+Information, not advice: what is low-risk for whom is for health authorities
+and a doctor to say.
+"""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass
+from difflib import get_close_matches
+from functools import cache
+
+from barkeep import resource_files
+from barkeep.domain.liquids.constants import within
+from barkeep.errors import UnknownName
+
+DEFAULT_COUNTRY = "United States"
+
+
+@dataclass(frozen=True, slots=True)
+class StandardDrink:
+    """What one standard drink of a country holds, in grams of ethanol.
+
+    `called` is the country's word for it; `doubt` says where lists disagree.
+    """
+
+    country: str
+    grams: float
+    called: str
+    basis: str
+    doubt: str
+
+
+@cache
+def _all() -> Mapping[str, StandardDrink]:
+    tables = tomllib.loads(resource_files.read_text("standard_drinks.toml"))
+    return {
+        country: StandardDrink(
+            country,
+            float(entry["grams"]),
+            entry.get("called", "standard drink"),
+            entry["basis"],
+            entry.get("doubt", ""),
+        )
+        for country, entry in tables.items()
+    }
+
+
+def countries() -> tuple[str, ...]:
+    """Every country whose standard drink is known, by name."""
+    return tuple(sorted(_all()))
+
+
+def standard_drink(country: str) -> StandardDrink:
+    """The standard drink of a country. Raises `UnknownName`."""
+    try:
+        return _all()[country]
+    except KeyError:
+        raise UnknownName(
+            "country", country, tuple(get_close_matches(country, countries(), 3))
+        ) from None
+
+
+def standard_drinks(ethanol_g: float, country: str) -> float:
+    """How many standard drinks a mass of ethanol is. Raises `UnknownName`, `OutsideRange`."""
+    return within("ethanol", ethanol_g, 0.0, 1e7, "g") / standard_drink(country).grams

@@ -1,0 +1,52 @@
+"""Where a drink freezes, and whether it stays liquid in a freezer."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from barkeep.domain.liquids.constants import constants, interpolated, within
+
+FREEZER_C = -18.0
+"""A household freezer (*common practice*)."""
+SAFE_MARGIN_C, SLUSH_ABV = 1.0, 25.0
+STRONGEST_KNOWN_ABV = 46.3
+_SUCROSE_G_PER_MOL = 342.3
+_KELVIN_PER_MOLAL = 1.86
+
+InFreezer = Literal["liquid", "borderline", "slush", "frozen"]
+
+
+def freezing_point_c(abv_percent: float, sugar_g_per_l: float = 0.0) -> float:
+    """Where ice begins to form, °C; of what is stronger than 46.3 % vol, a bound: not above this.
+
+    Source: Lange's *Handbook of Chemistry*, 15th ed., Table 5.13, between its
+    points in straight lines; 0 to 46.3 % vol. Sugar lowers it by 1.86 °C for a
+    mole in a kilogram of water (the ideal law, *from memory*; real syrups
+    freeze a little lower still). Range of sugar: 0 to 600 g/l. Raises `OutsideRange`.
+    """
+    abv = within("strength", abv_percent, 0.0, 100.0, "% vol")
+    sugar = within("sugar", sugar_g_per_l, 0.0, 600.0, "g/l")
+    water_kg_per_l = max(0.2, 1.0 - abv / 100.0 - sugar * 0.62 / 1000.0)
+    return _of_strength(abv) - _KELVIN_PER_MOLAL * sugar / _SUCROSE_G_PER_MOL / water_kg_per_l
+
+
+def in_freezer(
+    abv_percent: float, sugar_g_per_l: float = 0.0, freezer_c: float = FREEZER_C
+) -> InFreezer:
+    """How a drink comes out of a freezer.
+
+    *liquid* where ice would begin a degree or more below the freezer,
+    *borderline* within a degree of it, *slush* from 25 % vol up, else *frozen*
+    (the ranges are *common practice*).
+    """
+    spare = freezer_c - freezing_point_c(abv_percent, sugar_g_per_l)
+    if spare >= SAFE_MARGIN_C:
+        return "liquid"
+    if spare >= -SAFE_MARGIN_C:
+        return "borderline"
+    return "slush" if abv_percent >= SLUSH_ABV else "frozen"
+
+
+def _of_strength(abv: float) -> float:
+    curve = constants("freezing")
+    return interpolated(curve["abv_percent"], curve["celsius"], abv)

@@ -1,0 +1,101 @@
+"""Sugar and water: density, strength in degrees Brix, and what a syrup yields.
+
+Density by a polynomial of the ICUMSA SPS-4 type (Bubník et al., *Sugar
+Technologists Manual*, 1995). Brix is grams of sucrose in 100 g of solution.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from barkeep.domain.liquids.constants import constants, polynomial, within
+
+HIGHEST_BRIX = 85.0
+SATURATED_BRIX = 66.7
+"""What water holds at 20 °C; values differ from 66.7 to 67.1. Beyond it sugar may crystallise."""
+
+
+@dataclass(frozen=True, slots=True)
+class Syrup:
+    """A syrup made: its volume at 20 °C, mass, Brix and grams of sugar in a litre."""
+
+    volume_ml: float
+    mass_g: float
+    brix: float
+    sugar_g_per_l: float
+
+    @property
+    def saturated(self) -> bool:
+        """Whether it holds as much sugar as it can at 20 °C, or more."""
+        return self.brix >= SATURATED_BRIX - 0.05
+
+
+def water_density_kg_m3(temperature_c: float) -> float:
+    """Density of water, the start of the sucrose polynomial; 0 to 80 °C. Raises `OutsideRange`."""
+    t = within("temperature", temperature_c, 0.0, 80.0, "°C")
+    table = constants("sucrose_water")
+    over: float = polynomial(table["water"], t)
+    return over / (1.0 + float(table["water_under"]) * t)
+
+
+def density_kg_m3(brix: float, temperature_c: float = 20.0) -> float:
+    """Density of sucrose and water. Range: 0 to 85 °Bx, 0 to 80 °C (range *from memory*).
+
+    Source: ICUMSA SPS-4 type polynomial. Raises `OutsideRange`.
+    """
+    w = within("sugar", brix, 0.0, HIGHEST_BRIX, "°Bx") / 100.0
+    u = (within("temperature", temperature_c, 0.0, 80.0, "°C") - 20.0) / 100.0
+    rows = [polynomial([0.0, *row], w) for row in constants("sucrose_water")["c"]]
+    return water_density_kg_m3(temperature_c) + polynomial(rows, u)
+
+
+def g_per_l(brix: float, temperature_c: float = 20.0) -> float:
+    """Grams of sucrose in a litre of solution of this Brix. Raises `OutsideRange`."""
+    return density_kg_m3(brix, temperature_c) * brix / 100.0
+
+
+def brix_of(sugar_g_per_l: float) -> float:
+    """The Brix of a solution with this much sucrose in a litre at 20 °C. Raises `OutsideRange`."""
+    from scipy.optimize import brentq  # heavy, and not every start needs it
+
+    most = g_per_l(HIGHEST_BRIX)
+    wanted = within("sugar", sugar_g_per_l, 0.0, most, "g/l")
+    if wanted in (0.0, most):
+        return 0.0 if wanted == 0.0 else HIGHEST_BRIX
+    return float(brentq(lambda b: g_per_l(b) - wanted, 0.0, HIGHEST_BRIX, xtol=1e-12, rtol=1e-14))
+
+
+def syrup(sugar_g: float, water_g: float) -> Syrup:
+    """What dissolving sugar in water gives, measured at 20 °C. Raises `OutsideRange`.
+
+    >>> round(syrup(1000.0, 1000.0).volume_ml, 1)
+    1626.5
+    """
+    within("sugar", sugar_g, 0.0, 1e7, "g")
+    within("water", water_g, 1e-9, 1e7, "g")
+    mass = sugar_g + water_g
+    brix = 100.0 * sugar_g / mass
+    volume_ml = mass * 1000.0 / density_kg_m3(brix)
+    return Syrup(volume_ml, mass, brix, sugar_g * 1000.0 / volume_ml)
+
+
+def water_to_thin_g(volume_ml: float, brix: float, wanted_brix: float) -> float:
+    """Grams of water that bring a syrup from one Brix down to another. Raises `OutsideRange`."""
+    mass = volume_ml * density_kg_m3(brix) / 1000.0
+    wanted = within("wanted sugar", wanted_brix, 1e-6, brix, "°Bx")
+    return mass * (brix / wanted - 1.0)
+
+
+def volume_taken_ml_per_g(sugar_g_per_l: float) -> float:
+    """The volume that a gram of dissolved sucrose takes up in a solution at 20 °C, ml/g.
+
+    0.616 in a weak solution, 0.637 in a syrup of 1200 g/l. Raises `OutsideRange`.
+    """
+    sugar = max(sugar_g_per_l, 1.0)  # its limit in a very weak solution
+    water_g = g_of_water_per_l(sugar)
+    return (1000.0 - water_g * 1000.0 / water_density_kg_m3(20.0)) / sugar
+
+
+def g_of_water_per_l(sugar_g_per_l: float) -> float:
+    """Grams of water in a litre of solution with this much sucrose at 20 °C."""
+    return density_kg_m3(brix_of(sugar_g_per_l)) - sugar_g_per_l
