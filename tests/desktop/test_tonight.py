@@ -165,7 +165,7 @@ def test_tab_goes_from_the_search_over_the_filters_to_list_and_details(page, qtb
     screen = page.screen
     assert tabbed(screen, screen.search.focusProxy(), qtbot)[:7] == [
         screen.search.focusProxy(),
-        screen.closeness.chip("exact"),
+        screen.closeness.chip(screen.closeness.choice),
         screen.serves,
         screen.bases,
         screen.ready_only,

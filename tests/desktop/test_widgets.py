@@ -404,6 +404,21 @@ def test_one_chip_is_on_and_the_arrow_keys_walk(host, qtbot):
     assert [chips.chip(key).isChecked() for key, *_rest in CLOSENESS] == [True, False, False]
 
 
+def test_tab_lands_on_the_chip_that_is_on(host, qtbot):
+    before = QLineEdit(host)
+    chips = FilterChips("Stand-ins", CLOSENESS, "loose", host)
+    chips.move(0, 60)
+    before.show()
+    chips.show()
+    before.setFocus()
+    qtbot.keyClick(before, Qt.Key.Key_Tab)
+    assert chips.chip("loose").hasFocus()
+    chips.choose("exact")
+    before.setFocus()
+    qtbot.keyClick(before, Qt.Key.Key_Tab)
+    assert chips.chip("exact").hasFocus()
+
+
 def test_chips_keep_their_words_where_there_is_no_room(host):
     chips = FilterChips("Stand-ins", CLOSENESS, "close", host)
     chips.resize(60, 30)

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLayout, QScrollArea, QSplitter, QWidget
+from PySide6.QtWidgets import QAbstractButton, QLayout, QScrollArea, QSplitter, QWidget
 
 
 def order_tabs(page: QWidget) -> None:
@@ -19,7 +19,7 @@ def tab_stops(widget: QWidget | None) -> Iterator[QWidget]:
     """What takes the Tab key, hidden or not, in the order of the layouts."""
     if widget is None:
         return
-    if widget.focusPolicy() & Qt.FocusPolicy.TabFocus:
+    if widget.focusPolicy() & Qt.FocusPolicy.TabFocus or _may_take_tab(widget):
         yield widget
         if isinstance(widget, QScrollArea):
             yield from tab_stops(widget.widget())
@@ -28,6 +28,12 @@ def tab_stops(widget: QWidget | None) -> Iterator[QWidget]:
             yield from tab_stops(widget.widget(place))
     elif (layout := widget.layout()) is not None:
         yield from _stops_in(layout)
+
+
+def _may_take_tab(widget: QWidget) -> bool:
+    """Whether it is one of several buttons of which only the chosen one takes the Tab key."""
+    group = widget.group() if isinstance(widget, QAbstractButton) else None
+    return group is not None and group.exclusive()
 
 
 def _stops_in(layout: QLayout) -> Iterator[QWidget]:

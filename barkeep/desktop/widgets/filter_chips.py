@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QSizePolicy, QWidget
 
 from barkeep.desktop.metrics import HALF, UNIT
@@ -43,6 +43,7 @@ class FilterChips(QWidget):
         for key, word, explanation in chips:
             row.addWidget(self._chip(title, key, word, explanation))
         self._buttons[choice].setChecked(True)
+        self._lead_tab_to_the_choice()
         self._group.buttonToggled.connect(self._on_toggled)
 
     @property
@@ -72,4 +73,11 @@ class FilterChips(QWidget):
 
     def _on_toggled(self, button: QPushButton, on: bool) -> None:
         if on:
+            self._lead_tab_to_the_choice()
             self.chosen.emit(next(key for key, each in self._buttons.items() if each is button))
+
+    def _lead_tab_to_the_choice(self) -> None:
+        # Qt does this itself, but only once the row has had the focus.
+        for each in self._buttons.values():
+            strong, click = Qt.FocusPolicy.StrongFocus, Qt.FocusPolicy.ClickFocus
+            each.setFocusPolicy(strong if each.isChecked() else click)
