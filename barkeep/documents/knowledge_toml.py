@@ -6,9 +6,9 @@ import re
 from collections.abc import Iterable
 from typing import cast, get_args
 
-from barkeep.documents.toml_fields import Fields, Table, parse, refuse_other_tables, tables
 from barkeep.domain.ingredients import Confusable, FamilyTree, Ingredient, Unit
 from barkeep.domain.knowledge import SCOPES, Input, MadeFrom, NoStandIn, Scope, StandIn
+from barkeep.domain.toml_fields import Fields, Table, parse, refuse_other_tables, tables
 from barkeep.errors import KnowledgeError
 
 _KEY = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
