@@ -28,11 +28,16 @@ def pearson_square(stronger: float, weaker: float, wanted: float) -> Square:
     """The parts that blend to a wanted strength, any unit but the same for all three.
 
     Volumes are taken to add up, which is right to a fifth of a % vol at the
-    strengths of drinks. Raises `OutsideRange` where `wanted` lies outside the two.
+    strengths of drinks. Where the two are equally strong, all of it is the
+    stronger. Raises `OutsideRange` where `wanted` lies outside the two, or one
+    is below nothing.
 
     >>> pearson_square(40.0, 15.0, 20.0)
     Square(stronger=5.0, weaker=20.0)
     """
-    within("stronger", stronger, weaker, 1e6, "")
+    within("weaker strength", weaker, 0.0, 1e6, "")
+    within("stronger strength", stronger, weaker, 1e6, "")
     within("wanted strength", wanted, weaker, stronger, "")
+    if stronger == weaker:
+        return Square(1.0, 0.0)
     return Square(wanted - weaker, stronger - wanted)

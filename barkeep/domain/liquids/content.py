@@ -47,4 +47,7 @@ def alcohol_kept() -> Mapping[str, float]:
 
 def _energy(table: str, grams: Mapping[Nutrient, float]) -> float:
     per_g: Mapping[str, float] = constants(table)
-    return sum(per_g[each] * within(each, amount, 0.0, 1e7, "g") for each, amount in grams.items())
+    return sum(
+        per_g[each] * within(f"mass of {each}", amount, 0.0, 1e7, "g")
+        for each, amount in grams.items()
+    )

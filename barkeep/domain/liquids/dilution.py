@@ -14,7 +14,7 @@ from barkeep.domain.specs import Technique
 WEAKEST, STRONGEST = 15.0, 45.0
 """The strengths before ice, % vol, that the published formulas were fitted to."""
 DOUBT_OUTSIDE = 0.3
-_ICE_J_PER_G, _COOLED_J_PER_G_K = 333.55, 4.2
+_ICE_J_PER_G, _WATER_J_PER_G_K = 333.55, 4.2
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +70,8 @@ def least_dilution(from_c: float, to_c: float, heat_j_per_g_k: float = 4.2) -> f
     """
     start = within("temperature before", from_c, 0.0, 40.0, "°C")
     end = within("temperature after", to_c, -10.0, start, "°C")
-    return heat_j_per_g_k * (start - end) / (_ICE_J_PER_G + _COOLED_J_PER_G_K * min(end, 0.0))
+    # What melts comes to the drink's own temperature too: it takes up more above 0 °C, less below.
+    return heat_j_per_g_k * (start - end) / (_ICE_J_PER_G + _WATER_J_PER_G_K * end)
 
 
 def _formula(technique: str, abv_percent: float) -> float:

@@ -65,4 +65,4 @@ def standard_drink(country: str) -> StandardDrink:
 
 def standard_drinks(ethanol_g: float, country: str) -> float:
     """How many standard drinks a mass of ethanol is. Raises `UnknownName`, `OutsideRange`."""
-    return within("ethanol", ethanol_g, 0.0, 1e7, "g") / standard_drink(country).grams
+    return within("mass of ethanol", ethanol_g, 0.0, 1e7, "g") / standard_drink(country).grams

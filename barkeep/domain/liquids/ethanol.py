@@ -27,6 +27,7 @@ OLD_UK_PROOF_PER_ABV = 1.7525
 _AIR_KG_M3 = 1.2
 _SCALE_WEIGHTS_KG_M3 = 8000.0
 _GLASS_PER_K = 25e-6
+_WEAKEST = 1e-3
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +78,8 @@ def mass_fraction(abv_percent: float, reference_c: float = REFERENCE_C) -> float
 def strength(mass_fraction: float, reference_c: float = REFERENCE_C) -> float:
     """The strength by volume, % vol, of a share by mass, 0 to 1. Raises `OutsideRange`."""
     pure = density_of_mass_fraction(1.0, reference_c)
-    return 100.0 * mass_fraction * density_of_mass_fraction(mass_fraction, reference_c) / pure
+    here = density_of_mass_fraction(mass_fraction, reference_c)
+    return min(100.0, 100.0 * mass_fraction * here / pure)  # rounding may pass 100 by a hair
 
 
 def strength_of_density(density_kg_m3: float, temperature_c: float = REFERENCE_C) -> float:
@@ -97,11 +99,15 @@ def strength_of_reading(
     """The true strength, % vol, of what a glass hydrometer reads away from its reference.
 
     The hydrometer's glass is soda-lime, which grows by 25 parts in a million a
-    degree. Range: 0 to 100 % vol, 0 to 40 °C. Raises `OutsideRange`.
+    degree. Range: 0 to 40 °C, and what a glass can read there: from water's
+    reading, at least 0 % vol, to ethanol's, at most 100. Raises `OutsideRange`.
     """
+    t = within("temperature", temperature_c, 0.0, WARMEST_C, "°C")
+    lowest, highest = (_reading(p, t, reference_c) for p in (0.0, 1.0))
+    within("hydrometer reading", reading_abv, lowest, highest, "% vol")
     marked = density_of_mass_fraction(mass_fraction(reading_abv, reference_c), reference_c)
-    actual = marked * (1.0 - _GLASS_PER_K * (temperature_c - reference_c))
-    p = _root(lambda each: actual - density_of_mass_fraction(each, temperature_c))
+    actual = marked * (1.0 - _GLASS_PER_K * (t - reference_c))
+    p = _root(lambda each: actual - density_of_mass_fraction(each, t))
     return strength(p, reference_c)
 
 
@@ -176,15 +182,22 @@ def reduced(volume_ml: float, abv_percent: float, wanted_abv: float) -> Reductio
     than there is.
     """
     within("volume", volume_ml, 0.0, 1e9, "ml")
-    q_before = within("strength", abv_percent, 0.0, 100.0, "% vol")
-    q_after = within("wanted strength", wanted_abv, 1e-3, q_before, "% vol")
+    q_before = within("strength", abv_percent, _WEAKEST, 100.0, "% vol")
+    q_after = within("wanted strength", wanted_abv, _WEAKEST, q_before, "% vol")
     added_g = mass_g(volume_ml, q_before) * (mass_fraction(q_before) / mass_fraction(q_after) - 1.0)
     water_ml = added_g * 1000.0 / density_of_mass_fraction(0.0)
     return Reduction(water_ml, volume_ml * q_before / q_after)
 
 
+def _reading(mass_fraction: float, temperature_c: float, reference_c: float) -> float:
+    """What a glass hydrometer shows, % vol, on its scale from 0 to 100."""
+    glass = 1.0 - _GLASS_PER_K * (temperature_c - reference_c)
+    marked = density_of_mass_fraction(mass_fraction, temperature_c) / glass
+    return strength(_root(lambda p: marked - density_of_mass_fraction(p, reference_c)), reference_c)
+
+
 def _root(off: Callable[[float], float]) -> float:
-    """The mass fraction at which `off` is nothing; `off` grows from at most 0 to at least 0."""
+    """The mass fraction at which the growing `off` is nothing, or the end that is nearest to it."""
     from scipy.optimize import brentq  # heavy, and not every start needs it
 
     if off(0.0) >= 0.0:

@@ -9,7 +9,8 @@ from barkeep.domain.liquids.constants import constants, interpolated, within
 FREEZER_C = -18.0
 """A household freezer (*common practice*)."""
 SAFE_MARGIN_C, SLUSH_ABV = 1.0, 25.0
-STRONGEST_KNOWN_ABV = 46.3
+COLDEST_FREEZER_C = -27.0
+"""Colder than this the table cannot tell what stays liquid: it ends at -28.7 °C."""
 _SUCROSE_G_PER_MOL = 342.3
 _KELVIN_PER_MOLAL = 1.86
 
@@ -25,7 +26,7 @@ def freezing_point_c(abv_percent: float, sugar_g_per_l: float = 0.0) -> float:
     freeze a little lower still). Range of sugar: 0 to 600 g/l. Raises `OutsideRange`.
     """
     abv = within("strength", abv_percent, 0.0, 100.0, "% vol")
-    sugar = within("sugar", sugar_g_per_l, 0.0, 600.0, "g/l")
+    sugar = within("sugar content", sugar_g_per_l, 0.0, 600.0, "g/l")
     water_kg_per_l = max(0.2, 1.0 - abv / 100.0 - sugar * 0.62 / 1000.0)
     return _of_strength(abv) - _KELVIN_PER_MOLAL * sugar / _SUCROSE_G_PER_MOL / water_kg_per_l
 
@@ -37,9 +38,11 @@ def in_freezer(
 
     *liquid* where ice would begin a degree or more below the freezer,
     *borderline* within a degree of it, *slush* from 25 % vol up, else *frozen*
-    (the ranges are *common practice*).
+    (the ranges are *common practice*). Range of the freezer: -27 to 0 °C.
+    Raises `OutsideRange`.
     """
-    spare = freezer_c - freezing_point_c(abv_percent, sugar_g_per_l)
+    freezer = within("freezer temperature", freezer_c, COLDEST_FREEZER_C, 0.0, "°C")
+    spare = freezer - freezing_point_c(abv_percent, sugar_g_per_l)
     if spare >= SAFE_MARGIN_C:
         return "liquid"
     if spare >= -SAFE_MARGIN_C:

@@ -43,7 +43,7 @@ def density_kg_m3(brix: float, temperature_c: float = 20.0) -> float:
 
     Source: ICUMSA SPS-4 type polynomial. Raises `OutsideRange`.
     """
-    w = within("sugar", brix, 0.0, HIGHEST_BRIX, "°Bx") / 100.0
+    w = within("sugar content", brix, 0.0, HIGHEST_BRIX, "°Bx") / 100.0
     u = (within("temperature", temperature_c, 0.0, 80.0, "°C") - 20.0) / 100.0
     rows = [polynomial([0.0, *row], w) for row in constants("sucrose_water")["c"]]
     return water_density_kg_m3(temperature_c) + polynomial(rows, u)
@@ -59,7 +59,7 @@ def brix_of(sugar_g_per_l: float) -> float:
     from scipy.optimize import brentq  # heavy, and not every start needs it
 
     most = g_per_l(HIGHEST_BRIX)
-    wanted = within("sugar", sugar_g_per_l, 0.0, most, "g/l")
+    wanted = within("sugar content", sugar_g_per_l, 0.0, most, "g/l")
     if wanted in (0.0, most):
         return 0.0 if wanted == 0.0 else HIGHEST_BRIX
     return float(brentq(lambda b: g_per_l(b) - wanted, 0.0, HIGHEST_BRIX, xtol=1e-12, rtol=1e-14))
@@ -71,8 +71,8 @@ def syrup(sugar_g: float, water_g: float) -> Syrup:
     >>> round(syrup(1000.0, 1000.0).volume_ml, 1)
     1626.5
     """
-    within("sugar", sugar_g, 0.0, 1e7, "g")
-    within("water", water_g, 1e-9, 1e7, "g")
+    within("mass of sugar", sugar_g, 0.0, 1e7, "g")
+    within("mass of water", water_g, 1e-9, 1e7, "g")
     mass = sugar_g + water_g
     brix = 100.0 * sugar_g / mass
     volume_ml = mass * 1000.0 / density_kg_m3(brix)
@@ -82,20 +82,20 @@ def syrup(sugar_g: float, water_g: float) -> Syrup:
 def water_to_thin_g(volume_ml: float, brix: float, wanted_brix: float) -> float:
     """Grams of water that bring a syrup from one Brix down to another. Raises `OutsideRange`."""
     mass = volume_ml * density_kg_m3(brix) / 1000.0
-    wanted = within("wanted sugar", wanted_brix, 1e-6, brix, "°Bx")
+    wanted = within("wanted sugar content", wanted_brix, 1e-6, brix, "°Bx")
     return mass * (brix / wanted - 1.0)
 
 
-def volume_taken_ml_per_g(sugar_g_per_l: float) -> float:
-    """The volume that a gram of dissolved sucrose takes up in a solution at 20 °C, ml/g.
+def volume_taken_ml_per_g(sugar_g_per_l: float, temperature_c: float = 20.0) -> float:
+    """The volume that a gram of dissolved sucrose takes up at a temperature, ml/g.
 
-    0.616 in a weak solution, 0.637 in a syrup of 1200 g/l. Raises `OutsideRange`.
+    The solution is named by its sugar in a litre at 20 °C. 0.616 in a weak one,
+    0.637 in a syrup of 1200 g/l. Raises `OutsideRange`.
     """
+    within("sugar content", sugar_g_per_l, 0.0, g_per_l(HIGHEST_BRIX), "g/l")
     sugar = max(sugar_g_per_l, 1.0)  # its limit in a very weak solution
-    water_g = g_of_water_per_l(sugar)
-    return (1000.0 - water_g * 1000.0 / water_density_kg_m3(20.0)) / sugar
-
-
-def g_of_water_per_l(sugar_g_per_l: float) -> float:
-    """Grams of water in a litre of solution with this much sucrose at 20 °C."""
-    return density_kg_m3(brix_of(sugar_g_per_l)) - sugar_g_per_l
+    brix = brix_of(sugar)
+    litre_g = density_kg_m3(brix)
+    volume_ml = litre_g * 1000.0 / density_kg_m3(brix, temperature_c)
+    water_ml = (litre_g - sugar) * 1000.0 / water_density_kg_m3(temperature_c)
+    return (volume_ml - water_ml) / sugar

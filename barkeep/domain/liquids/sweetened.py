@@ -32,20 +32,26 @@ class SpiritDensity:
 def spirit_density(
     abv_percent: float, sugar_g_per_l: float = 0.0, temperature_c: float = 20.0
 ) -> SpiritDensity:
-    """Density of a spirit or liqueur. Range: what fits into a litre; 0 to 40 °C.
+    """Density at a temperature of a spirit or liqueur of a strength and sugar at 20 °C.
 
-    Source: additive volumes over OIML R 22 and the ICUMSA polynomial. Raises
-    `OutsideRange`, also where strength and sugar cannot both be so high.
+    Source: additive volumes over OIML R 22 and the ICUMSA polynomial. Range: what
+    fits into a litre; 0 to 40 °C. Raises `OutsideRange`, also where strength and
+    sugar cannot both be so high.
     """
     abv = within("strength", abv_percent, 0.0, 100.0, "% vol")
-    sugar = within("sugar", sugar_g_per_l, 0.0, sucrose.g_per_l(sucrose.HIGHEST_BRIX), "g/l")
+    sugar = within(
+        "sugar content", sugar_g_per_l, 0.0, sucrose.g_per_l(sucrose.HIGHEST_BRIX), "g/l"
+    )
     within("temperature", temperature_c, 0.0, ethanol.WARMEST_C, "°C")
     rest_ml = 1000.0 - sugar * sucrose.volume_taken_ml_per_g(sugar)
     most = rest_ml / 10.0
     of_rest = 1000.0 * within(f"strength beside {sugar:g} g/l of sugar", abv, 0.0, most, "% vol")
-    rest_g = rest_ml * ethanol.density_kg_m3(min(100.0, of_rest / rest_ml), temperature_c) / 1000.0
+    rest_abv = min(100.0, of_rest / rest_ml)
+    rest_g = ethanol.mass_g(rest_ml, rest_abv)
+    rest_there_ml = ethanol.volume_ml(rest_g, rest_abv, temperature_c)
+    sugar_there_ml = sugar * sucrose.volume_taken_ml_per_g(sugar, temperature_c)
     doubt = SIGMA_UNSWEETENED if sugar <= UNSWEETENED_G_PER_L else SIGMA_SWEETENED
-    return SpiritDensity((rest_g + sugar) / 1000.0, doubt)
+    return SpiritDensity((rest_g + sugar) / (rest_there_ml + sugar_there_ml), doubt)
 
 
 def tabarie_g_per_ml(abv_percent: float, sugar_g_per_l: float) -> float:
