@@ -25,7 +25,9 @@ _SIGNS: tuple[tuple[Technique, re.Pattern[str]], ...] = (
     (
         "hot",
         re.compile(
-            r"\b(?:hot|boil|boiling|boiled|warm|warmed|heat|heated|simmer|steam)\b", re.IGNORECASE
+            r"\b(?:hot(?![\s-]+(?:\w+\s+)?(?:sauce|ginger\s+beer))"
+            r"|boil|boiling|boiled|warm|warmed|heat|heated|simmer|steam)\b",
+            re.IGNORECASE,
         ),
     ),
 )

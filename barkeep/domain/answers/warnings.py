@@ -1,36 +1,36 @@
-"""What to know before pouring: allergens, raw egg, age, use-by dates.
+"""What to know before pouring: allergens, cautions, age, use-by dates.
 
 These are the usual cautions, not advice: local food rules and a doctor's word
-come first. Shelf lives after opening are common practice unless the
-ingredient names a source.
+come first. Allergens and cautions are those of `barkeep.domain.safety`; its
+mere notes, and what is true of every drink with alcohol, are left to where a
+drink is analysed or published. Shelf lives after opening are common practice
+unless the ingredient names a source.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from typing import TYPE_CHECKING
 
+from barkeep.domain.allergens import allergens_of, brought_in_sentence, contains_sentence
+from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.inventory import Bottle
+from barkeep.domain.safety import cautions_for, occasion_of
 from barkeep.domain.snapshot import Snapshot
 from barkeep.domain.specs import Spec
-from barkeep.errors import spoken_list
 
 if TYPE_CHECKING:
     from barkeep.domain.answers.makeable import LineAnswer
 
-RAW_EGG = frozenset({"egg", "egg-white", "egg-yolk"})
-RAW_EGG_NOTE = (
-    "Raw egg: use pasteurised egg for anyone at risk (pregnant, very young, old or unwell) "
-    "and follow your local food rules."
-)
-
 
 def warnings_for(spec: Spec, answers: Sequence[LineAnswer], snapshot: Snapshot) -> tuple[str, ...]:
-    """The cautions for a drink as it would be poured tonight; each a sentence."""
-    used = sorted({key for answer in answers for key in _used(answer)})
-    found = [*_allergens(used, answers, snapshot)]
-    if RAW_EGG.intersection(used):
-        found.append(RAW_EGG_NOTE)
+    """The warnings for a drink as it would be poured tonight, worst first; each is short."""
+    tree = snapshot.knowledge.tree
+    used = frozenset(key for answer in answers for key in _used(answer))
+    cautions = cautions_for(occasion_of(spec, used, tree), tree)
+    found = [each.text for each in cautions if each.level == "danger"]
+    found += _allergens(used, answers, tree)
+    found += [each.text for each in cautions if each.level == "care"]
     for answer in answers:
         if answer.bottle is not None:
             found += _age(answer.bottle, snapshot)
@@ -46,20 +46,18 @@ def _used(answer: LineAnswer) -> Iterable[str]:
 
 
 def _allergens(
-    used: Iterable[str], answers: Iterable[LineAnswer], snapshot: Snapshot
-) -> Iterable[str]:
-    tree = snapshot.knowledge.tree
-    there = {word for key in used for word in tree[key].allergens}
-    if not there:
-        return
-    asked = {word for answer in answers for word in tree[answer.line.ingredient].allergens}
-    yield f"Contains {spoken_list(sorted(there), 'and')}, which can cause allergic reactions."
-    brought = sorted(there - asked)
+    used: Iterable[str], answers: Iterable[LineAnswer], tree: FamilyTree
+) -> Iterator[str]:
+    there = allergens_of(used, tree)
+    asked = allergens_of((answer.line.ingredient for answer in answers), tree)
+    brought = [allergen for allergen in there if allergen not in asked]
+    if there:
+        yield contains_sentence(there)
     if brought:
-        yield f"A stand-in or choice of bottle brings in {spoken_list(brought, 'and')}."
+        yield brought_in_sentence(brought)
 
 
-def _age(bottle: Bottle, snapshot: Snapshot) -> Iterable[str]:
+def _age(bottle: Bottle, snapshot: Snapshot) -> Iterator[str]:
     shelf_life = snapshot.knowledge.tree[bottle.ingredient].shelf_life_days
     opened = bottle.level.opened
     if shelf_life is None or opened is None:
@@ -72,6 +70,10 @@ def _age(bottle: Bottle, snapshot: Snapshot) -> Iterable[str]:
         )
 
 
-def _stale(answer: LineAnswer, snapshot: Snapshot) -> Iterable[str]:
-    for bottle in snapshot.past.get(answer.line.ingredient, ()):
-        yield f"{bottle.product.title} is past its use-by date of {bottle.use_by}: not counted."
+def _stale(answer: LineAnswer, snapshot: Snapshot) -> Iterator[str]:
+    tree = snapshot.knowledge.tree
+    for key, bottles in snapshot.past.items():
+        if tree.is_a(key, answer.line.ingredient):
+            for bottle in bottles:
+                title, date = bottle.product.title, bottle.use_by
+                yield f"{title} is past its use-by date of {date}: not counted."
