@@ -7,8 +7,11 @@ from dataclasses import replace
 
 from barkeep.application.done import Done
 from barkeep.application.session import Session
+from barkeep.domain.amounts import OUNCES, show_range
+from barkeep.domain.inventory import LEAST_DASH_ML, MOST_DASH_ML
+from barkeep.domain.printing import STYLES
 from barkeep.domain.snapshot import Settings
-from barkeep.errors import InvalidField
+from barkeep.errors import InvalidField, UnknownName
 from barkeep.store.owner_knowledge import read_settings, setting_rows
 
 _CURRENCY = re.compile(r"[A-Z]{3}")  # ISO 4217's form; which codes exist changes by the year
@@ -37,9 +40,34 @@ class BarSettings:
         if not _CURRENCY.fullmatch(settings.currency):
             expected = "it is a code of three capital letters, such as EUR"
             raise InvalidField("currency", settings.currency, expected)
+        _refuse_wrong_units(settings)
+        _refuse_unknown_country(settings.country)
         tree = self._session.tree
         for key in sorted(settings.not_there):
             if key not in tree or not tree[key].always_there:
                 expected = "only what counts as always there can be missing"
                 raise InvalidField("not there", key, expected)
         return replace(settings, name=name)
+
+
+def _refuse_wrong_units(settings: Settings) -> None:
+    if settings.ounce not in OUNCES:
+        raise InvalidField("ounce", settings.ounce, "it is the US or the imperial ounce")
+    if not LEAST_DASH_ML <= settings.dash_ml <= MOST_DASH_ML:
+        expected = f"a dash is {show_range(LEAST_DASH_ML, MOST_DASH_ML, 'ml')}"
+        raise InvalidField("dash", f"{settings.dash_ml:g} ml", expected)
+    if settings.shown_in not in STYLES:
+        expected = "it is as written, oz, ml, cl or parts"
+        raise InvalidField("shown in", settings.shown_in, expected)
+
+
+def _refuse_unknown_country(country: str) -> None:
+    from barkeep.domain.liquids.drinks import standard_drink  # reads a file that few commands do
+
+    try:
+        standard_drink(country)
+    except UnknownName as error:
+        expected = "no standard drink of that country is known"
+        if error.nearest:
+            expected += f"; the nearest is {error.nearest[0]}"
+        raise InvalidField("country", country, expected) from None

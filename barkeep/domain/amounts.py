@@ -1,10 +1,11 @@
-"""Amounts as people write them: numbers, fractions, ranges and unit words.
+"""Amounts as people write them: numbers, fractions, ranges and units.
 
 Reading and printing only; what a unit comes to is in `barkeep.domain.measures`.
 """
 
 from __future__ import annotations
 
+import locale
 import math
 import re
 import unicodedata
@@ -12,62 +13,45 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
+from barkeep.domain.unit_names import (
+    DASH_ML,
+    FRACTIONAL,
+    OUNCES,
+    UNITS,
+    US_UNITS,
+    BarUnits,
+    Ounce,
+    spoken_unit,
+    unit_named,
+    unit_words,
+)
 from barkeep.errors import AmountError, NegativeAmount
+
+__all__ = [
+    "DASH_ML",
+    "FRACTIONAL",
+    "OUNCES",
+    "UNITS",
+    "US_UNITS",
+    "Amount",
+    "BarUnits",
+    "Ounce",
+    "ReadAmount",
+    "amount_at_start",
+    "decimal_mark",
+    "parse_amount",
+    "show_amount",
+    "show_number",
+    "show_range",
+    "spaced",
+    "unit_at",
+    "unit_named",
+    "unit_words",
+]
 
 EXAMPLES = "write a number and a unit, such as 60 ml, 1 1/2 oz or 2 dashes"
 LARGEST = 1e6
 """No amount at a bar is larger, in any unit; a larger number is a slip."""
-
-_WORDS: Mapping[str, tuple[str, ...]] = {
-    "ml": ("milliliter", "millilitre", "mils"),
-    "cl": ("centiliter", "centilitre"),
-    "dl": ("deciliter", "decilitre"),
-    "l": ("liter", "litre", "ltr"),
-    "oz": ("fl oz", "floz", "us oz", "us fl oz", "ounce", "fluid ounce", "us fluid ounce", "ozs"),
-    "imp_oz": (
-        *("imp oz", "imp fl oz", "imperial oz", "imperial fl oz", "uk oz", "uk fl oz"),
-        *("imperial ounce", "imperial fluid ounce", "uk fluid ounce"),
-    ),
-    "tsp": ("teaspoon", "tea spoon", "teaspoonful", "tsps"),
-    "tbsp": ("tablespoon", "table spoon", "tablespoonful", "tbs", "tbsps"),
-    "dessertspoon": ("dessert spoon", "dsp", "dessertspoonful"),
-    "barspoon": ("bar spoon", "barspoonful", "bsp", "bsps"),
-    "dash": (),
-    "drop": (),
-    "splash": (),
-    "float": (),
-    "rinse": (),
-    "pinch": (),
-    "jigger": (),
-    "shot": (),
-    "pony": (),
-    "wineglass": ("wine glass",),
-    "cup": (),
-    "gill": (),
-    "pint": (),
-    "g": ("gram", "gramme", "gr", "gm", "grms"),
-    "kg": ("kilo", "kilogram", "kilogramme"),
-    "cm": ("centimeter", "centimetre"),
-    "mm": ("millimeter", "millimetre"),
-    "part": (),
-    "each": ("whole",),
-    "piece": ("pc", "pcs"),
-    "sprig": (),
-    "stick": (),
-    "cube": (),
-    "leaf": (),
-    "slice": (),
-    "wedge": (),
-    "wheel": (),
-    "peel": (),
-    "twist": (),
-    "handful": (),
-}
-"""Unit -> other words for it; plurals are understood."""
-
-UNITS = frozenset(_WORDS)
-FRACTIONAL = UNITS - {"ml", "cl", "dl", "l", "g", "kg", "cm", "mm"}
-"""Units whose amounts are printed as fractions; the metric ones are printed as decimals."""
 
 _GLYPHS: Mapping[Fraction, str] = {
     Fraction(1, 8): "⅛",
@@ -100,6 +84,7 @@ _AMOUNT = re.compile(
     rf"(?:[ ]?(?P<to>[-–—]|\bto\b)[ ]?(?P<high>{_NUMBER}))?",
     re.IGNORECASE,
 )
+_INCH_MARK = re.compile(r"[ ]?[\"″]")
 _UNIT_WORD = re.compile(r"[ ]?(?P<word>[^\W\d_]+(?:\.?[ ]?[^\W\d_]+)*)(?P<stop>\.?)")
 
 
@@ -126,8 +111,10 @@ class ReadAmount:
     unit_at: int
 
 
-def parse_amount(text: str) -> Amount:
+def parse_amount(text: str, units: BarUnits = US_UNITS) -> Amount:
     """Read a whole text as an amount; a bare number is so many of a thing (*each*).
+
+    What *oz* is taken for is the bar's `units`, here and wherever they are asked for.
 
     Raises `AmountError` or `NegativeAmount`.
 
@@ -138,13 +125,13 @@ def parse_amount(text: str) -> Amount:
     """
     written = text.strip()
     plain = spaced(written)
-    found = amount_at_start(plain)
+    found = amount_at_start(plain, units)
     if found is None or plain[found.end :].strip(" ."):
         raise AmountError(written, EXAMPLES)
     return Amount(found.value, found.high, found.unit or "each")
 
 
-def amount_at_start(text: str) -> ReadAmount | None:
+def amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | None:
     """The amount a text begins with, None where it does not begin with one.
 
     Raises `AmountError` or `NegativeAmount` for one that makes no sense.
@@ -152,7 +139,7 @@ def amount_at_start(text: str) -> ReadAmount | None:
     found = _AMOUNT.match(text)
     if found is None:
         # A unit word by itself is one of it: "splash of soda water".
-        return _lone_unit(text)
+        return _lone_unit(text, units)
     number = found.group()
     low = _number(found["low"], number)
     high = None if found["high"] is None else _number(found["high"], number)
@@ -160,7 +147,7 @@ def amount_at_start(text: str) -> ReadAmount | None:
         low, high = low + high, None  # the American 1-1/2
     if high is not None and high <= low:
         raise AmountError(number.strip(), "a range runs from the smaller number to the larger")
-    unit, end = unit_at(text, found.end())
+    unit, end = unit_at(text, found.end(), units)
     if found["sign"] and low > 0:
         raise NegativeAmount(text[:end].strip())
     if unit is None and found["low"].isalpha():
@@ -170,35 +157,29 @@ def amount_at_start(text: str) -> ReadAmount | None:
     return ReadAmount(low, high, unit, end, found.end())
 
 
-def unit_at(text: str, start: int) -> tuple[str | None, int]:
-    """The unit that stands at `start` and where it ends; None where none does."""
+def unit_at(text: str, start: int, units: BarUnits = US_UNITS) -> tuple[str | None, int]:
+    """The unit that stands at `start` and where it ends; None where none does.
+
+    Inches are only understood at the end of the text: *1 in* may go on as prose.
+    """
     found = _UNIT_WORD.match(text, start)
     if found is None:
-        return None, start
+        mark = _INCH_MARK.match(text, start)
+        return ("in", mark.end()) if mark and _ends(text, mark.end()) else (None, start)
     ends = [each.end() for each in re.finditer(r"[^\W\d_]+", found["word"])]
     for end in reversed(ends[:3]):  # the longest unit has three words
-        unit = unit_named(found["word"][:end])
-        if unit is not None:
-            stop = found.start("word") + end
+        unit = unit_named(found["word"][:end], units)
+        stop = found.start("word") + end
+        if unit is not None and (unit != "in" or _ends(text, stop)):
             return unit, stop + (text[stop : stop + 1] == ".")
     return None, start
 
 
-def unit_named(word: str) -> str | None:
-    """The unit of this name, plural or abbreviation.
-
-    >>> unit_named("Table Spoons")
-    'tbsp'
-    """
-    plain = " ".join(word.casefold().replace(".", " ").split())
-    return _BY_WORD.get(plain)
-
-
-def show_amount(value: float, unit: str) -> str:
+def show_amount(value: float, unit: str, units: BarUnits = US_UNITS) -> str:
     """An amount as it is printed, such as *1 ½ oz*, *22.5 ml* or *2 dashes*.
 
     The nearest eighth or third where one is near enough, else a decimal.
-    Pieces are printed without a unit.
+    Pieces are printed without a unit, and the bar's own ounce is just *oz*.
 
     >>> show_amount(1.5, "oz")
     '1 ½ oz'
@@ -206,31 +187,51 @@ def show_amount(value: float, unit: str) -> str:
     number = show_number(value, fractions=unit in FRACTIONAL)
     if unit == "each":
         return number
-    return f"{number} {_spoken(unit, plural=value > 1.0)}"
+    return f"{number} {spoken_unit(unit, units, plural=value > 1.0 and number != '1')}"
 
 
-def show_range(value: float, high: float | None, unit: str) -> str:
+def show_range(value: float, high: float | None, unit: str, units: BarUnits = US_UNITS) -> str:
     """An amount or a range as it is printed, such as *2–3 dashes*."""
     if high is None:
-        return show_amount(value, unit)
-    return f"{show_number(value, fractions=unit in FRACTIONAL)}–{show_amount(high, unit)}"
+        return show_amount(value, unit, units)
+    return f"{show_number(value, fractions=unit in FRACTIONAL)}–{show_amount(high, unit, units)}"
 
 
-def show_number(value: float, *, fractions: bool) -> str:
-    """A number with a fraction glyph where one is near enough, else with three digits."""
+def show_number(value: float, *, fractions: bool, mark: str | None = None) -> str:
+    """A number with a fraction glyph where one is near enough, else with three digits.
+
+    `mark` is the decimal mark; left out, it is that of the user's locale.
+    """
+    digits = _three_digits(value)
+    if fractions:
+        # The digits may lie near a fraction where the value just did not.
+        near = _near_fraction(value) or _near_fraction(float(digits))
+        if near:
+            return near
+    return digits.replace(".", mark or decimal_mark())
+
+
+def decimal_mark() -> str:
+    """The decimal mark of the user's locale where it is read back, else a point."""
+    mark = str(locale.localeconv()["decimal_point"])
+    return mark if mark in (".", ",") else "."
+
+
+def _near_fraction(value: float) -> str:
+    """The whole number, eighth or third a value is as good as; empty where none is near."""
+    if value <= 0.0:
+        return ""
     whole = math.floor(value)
-    if fractions and value > 0.0:
-        near = min(
-            (Fraction(whole), Fraction(whole + 1), *(whole + f for f in _GLYPHS)),
-            key=lambda each: abs(float(each) - value),
-        )
-        if abs(float(near) - value) <= NEAR_ENOUGH * value:
-            rest = near - math.floor(near)
-            if not rest:
-                return str(near)
-            glyph = _GLYPHS[rest]
-            return glyph if near < 1 else f"{math.floor(near)} {glyph}"
-    return _three_digits(value)
+    near = min(
+        (Fraction(whole), Fraction(whole + 1), *(whole + each for each in _GLYPHS)),
+        key=lambda each: abs(float(each) - value),
+    )
+    if abs(float(near) - value) > NEAR_ENOUGH * value:
+        return ""
+    whole, rest = math.floor(near), near - math.floor(near)
+    if not rest:
+        return str(whole)
+    return f"{whole} {_GLYPHS[rest]}" if whole else _GLYPHS[rest]
 
 
 def spaced(text: str) -> str:
@@ -240,7 +241,7 @@ def spaced(text: str) -> str:
 
 def _three_digits(value: float) -> str:
     """A decimal with three digits that count, never an exponent, whole digits all kept."""
-    if value < 1e-6:
+    if value <= 0.0:
         return "0"
     places = min(6, max(0, 2 - math.floor(math.log10(value))))
     shown = f"{value:.{places}f}"
@@ -277,44 +278,18 @@ def _plain_number(word: str) -> float:
     return float(word.replace(",", "."))
 
 
-def _lone_unit(text: str) -> ReadAmount | None:
+def _lone_unit(text: str, units: BarUnits) -> ReadAmount | None:
     """One of a unit that needs no number: *splash of soda water*, *dash orange bitters*."""
     found = re.match(r"(?P<word>[^\W\d_]+)(?P<of>[ ]of)?[ ]", text)
-    unit = unit_named(found["word"]) if found else None
+    unit = unit_named(found["word"], units) if found else None
     if found is None or unit is None or not (found["of"] or unit in _ALONE):
         return None
     return ReadAmount(1.0, None, unit, found.end("word"), 0)
 
 
+def _ends(text: str, end: int) -> bool:
+    return not text[end:].strip(" .")
+
+
 def _glued(text: str, end: int) -> bool:
     return end < len(text) and (text[end].isalnum() or text[end] in "-–'’%")
-
-
-def _plurals(word: str) -> tuple[str, ...]:
-    if word == "leaf":
-        return ("leaves",)
-    if word.endswith("y"):
-        return (f"{word[:-1]}ies",)
-    if word.endswith(("sh", "ch", "ss")):
-        return (f"{word}es",)
-    return (f"{word}s",)
-
-
-def _spoken(unit: str, *, plural: bool) -> str:
-    words = unit.replace("_", " ")
-    abbreviated = unit in ("oz", "imp_oz", "tsp", "tbsp", "ml", "cl", "dl", "l", "g", "kg")
-    if not plural or abbreviated or unit in ("cm", "mm"):
-        return words
-    return _plurals(words)[0]
-
-
-def _by_word() -> dict[str, str]:
-    found: dict[str, str] = {}
-    for unit, others in _WORDS.items():
-        for word in (unit.replace("_", " "), *others):
-            for form in (word, *_plurals(word)):
-                found.setdefault(form, unit)
-    return found
-
-
-_BY_WORD: Mapping[str, str] = _by_word()

@@ -16,7 +16,9 @@ from typing import TYPE_CHECKING, Literal
 from barkeep import resource_files
 from barkeep.domain.amounts import (
     UNITS,
+    US_UNITS,
     Amount,
+    BarUnits,
     parse_amount,
     show_amount,
     show_number,
@@ -30,8 +32,12 @@ if TYPE_CHECKING:
     import pint
 
 __all__ = [
+    "US_UNITS",
     "Amount",
+    "BarUnits",
+    "dashes_from",
     "dimension",
+    "length_cm",
     "parse_amount",
     "show_amount",
     "show_quantity",
@@ -113,20 +119,47 @@ def dimension(unit: str) -> Dimension:
     return _factors().get(unit, ("loose", 1.0))[0]
 
 
-def to_quantity(amount: Amount, unit: Unit) -> float:
-    """An amount in *ml*, *g* or *each*; of a range its lower end.
+def to_quantity(amount: Amount, unit: Unit, units: BarUnits = US_UNITS) -> float:
+    """An amount in *ml*, *g* or *each*; of a range its lower end, of dashes the bar's own.
 
     Raises `WrongDimension`.
 
     >>> to_quantity(Amount(6.0, None, "cl"), "ml")
     60.0
     """
+    return _converted(amount, _DIMENSION[unit], _WANTED[unit], units)
+
+
+def length_cm(amount: Amount) -> float:
+    """A length in cm, such as the height of a liquid. Raises `WrongDimension`.
+
+    >>> length_cm(Amount(4.5, None, "in"))
+    11.43
+    """
+    return _converted(amount, "length", "a length such as 11.5 cm or 4.5 in", US_UNITS)
+
+
+def _converted(amount: Amount, wanted: Dimension, example: str, units: BarUnits) -> float:
     kind, factor = _factors().get(amount.unit, ("loose", 1.0))
-    if kind != _DIMENSION[unit]:
-        shown = show_range(amount.value, amount.high, amount.unit)
-        raise WrongDimension(shown, _SAID[kind], _WANTED[unit])
+    if kind != wanted:
+        shown = show_range(amount.value, amount.high, amount.unit, units)
+        raise WrongDimension(shown, _SAID[kind], example)
+    if amount.unit == "dash":
+        factor = units.dash_ml
     # 12 digits: 0.1 l is 100 ml, not 100.00000000000001.
     return float(f"{amount.value * factor:.12g}")
+
+
+def dashes_from(bottle_dash_ml: float | None, dashes: float, bar_dash_ml: float) -> float:
+    """How many dashes of one bottle come to so many of the bar's.
+
+    `bottle_dash_ml` is what one dash from that bottle comes to, None for the
+    bar's own: two dashes of one may be four of the other.
+
+    >>> dashes_from(0.4, 2.0, 0.8)
+    4.0
+    """
+    return dashes if bottle_dash_ml is None else dashes * bar_dash_ml / bottle_dash_ml
 
 
 def show_volume(volume_ml: float) -> str:

@@ -6,11 +6,13 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QCheckBox
+from PySide6.QtWidgets import QApplication, QCheckBox, QLabel
 
+from barkeep.application.setting_words import COUNTRY_HINT, OUNCE_HINT, SHOWN_IN_HINT, dash_hint
 from barkeep.desktop.dialogs.settings import SettingsDialog, edit_settings
 from barkeep.desktop.main_window import MainWindow, WindowHooks
 from barkeep.desktop.theme import Theme
+from barkeep.desktop.widgets.link_label import LinkLabel
 from barkeep.desktop.window_state import WindowState
 from barkeep.domain.answers.makeable import tonight
 from tests.desktop.audit import cut_off, focusable_without_name
@@ -46,6 +48,13 @@ def settle(window, qtbot):
     """Wait for the answers that are still to come."""
     qtbot.waitUntil(lambda: not window.background.is_busy, timeout=20_000)
     QApplication.processEvents()
+
+
+def choose(box, words):
+    """Choose an entry of a box by its words."""
+    number = box.findText(words)
+    assert number >= 0
+    box.setCurrentIndex(number)
 
 
 def use_up(bar, ingredient):
@@ -129,6 +138,10 @@ def test_what_was_unticked_is_unticked_and_can_come_back(window, bar):
         ("currency", "euro", "three capital letters"),
         ("currency", "", "three capital letters"),
         ("currency", "€", "three capital letters"),
+        ("dash", "two", "write it in ml, such as 0.8 ml"),
+        ("dash", "", "write it in ml, such as 0.8 ml"),
+        ("dash", "5 ml", "a dash is 0.05–2 ml"),
+        ("dash", "0.01", "a dash is 0.05–2 ml"),
     ],
 )
 def test_a_mistake_is_said_below_its_field_and_nothing_is_written(dialog, bar, field, text, said):
@@ -161,6 +174,85 @@ def test_saving_what_was_there_offers_no_undo_of_something_else(window, dialog, 
     assert not dialog.isVisible()
     assert window.toast.text == ""
     assert bar.undo_label == before
+
+
+def test_what_is_set_now_is_what_the_fields_show(window, bar):
+    wanted = replace(bar.snapshot.settings, ounce="imp_oz", dash_ml=0.3, shown_in="cl")
+    bar.settings.change(replace(wanted, country="Ireland"))
+    window.actions_.settings.trigger()
+    dialog = window.findChild(SettingsDialog)
+    assert dialog.ounce.currentText() == "imperial fluid ounce, 28.4 ml"
+    assert dialog.dash.text() == "0.3 ml"
+    assert dialog.shown_in.currentText() == "centilitres"
+    assert dialog.country.currentText() == "Ireland"
+
+
+def test_measures_and_country_are_chosen_and_kept(dialog, bar, qtbot):
+    choose(dialog.ounce, "imperial fluid ounce, 28.4 ml")
+    dialog.dash.selectAll()
+    qtbot.keyClicks(dialog.dash, "0,3")
+    choose(dialog.shown_in, "parts of one another")
+    choose(dialog.country, "Japan")
+    dialog.accept_button.click()
+    settings = bar.snapshot.settings
+    assert (settings.ounce, settings.dash_ml) == ("imp_oz", 0.3)
+    assert (settings.shown_in, settings.country) == ("parts", "Japan")
+
+
+def test_a_dash_that_is_not_touched_keeps_all_its_digits(window, bar):
+    bar.settings.change(replace(bar.snapshot.settings, dash_ml=0.82148693))
+    window.actions_.settings.trigger()
+    dialog = window.findChild(SettingsDialog)
+    assert dialog.dash.text() == "0.821 ml"
+    dialog.name.setText("Lamp Room")
+    dialog.submit()
+    assert bar.snapshot.settings.dash_ml == 0.82148693
+
+
+def test_each_measure_is_explained_below_its_field(dialog):
+    said = " ".join(label.text() for label in dialog.findChildren(QLabel))
+    for hint in (OUNCE_HINT, dash_hint(), SHOWN_IN_HINT, COUNTRY_HINT):
+        assert hint in said
+
+
+def test_specs_are_shown_as_chosen_at_once_with_what_is_written_to_be_seen(window, bar, qtbot):
+    tonight_page = window.show_page("tonight")
+    settle(window, qtbot)
+    assert tonight_page.choose("Daiquiri")
+    specs_page = window.show_page("specs")
+    settle(window, qtbot)
+    specs_page.show_thing("Daiquiri")
+    before = [label.plain_text for label in specs_page.detail.findChildren(LinkLabel)]
+    assert "2 oz white rum" in before
+    window.actions_.settings.trigger()
+    dialog = window.findChild(SettingsDialog)
+    choose(dialog.shown_in, "millilitres")
+    dialog.accept_button.click()
+    settle(window, qtbot)
+    labels = specs_page.detail.findChildren(LinkLabel)
+    (rum,) = [each for each in labels if each.plain_text == "60 ml white rum"]
+    assert rum.toolTip().startswith("Written: 2 oz white rum\n")
+    assert rum.accessibleDescription() == "Written: 2 oz white rum"
+    window.show_page("tonight")
+    settle(window, qtbot)
+    shown = {label.text(): label.toolTip() for label in tonight_page.detail.findChildren(QLabel)}
+    assert shown["60 ml white rum"] == "Written: 2 oz white rum"
+    assert "2 oz white rum" not in shown
+
+
+def test_a_new_spec_is_read_in_the_bars_ounces(window, bar):
+    bar.settings.change(replace(bar.snapshot.settings, ounce="imp_oz"))
+    page = window.show_page("specs")
+    page.write_new()
+    page.editor.text.setPlainText("Milepost\n2 oz London dry gin\n1 US oz lime juice\n")
+    seen = page.editor.read()
+    assert [line.read.unit for line in seen.specs[0].lines] == ["imp_oz", "oz"]
+    said = [label.text() for label in page.editor.panel.findChildren(QLabel)]
+    assert "2 oz London dry gin" in said
+    assert "1 US oz lime juice" in said
+    page.editor.save()
+    (spec,) = [each for each in bar.snapshot.specs if each.name == "Milepost"]
+    assert [line.unit for line in spec.lines] == ["imp_oz", "oz"]
 
 
 def test_cancel_writes_nothing(dialog, bar):

@@ -1,16 +1,29 @@
-"""The bar's settings: what it is called, what prices are in, and what is always there."""
+"""The bar's settings: its name, what prices are in, what its measures mean, what is there."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from dataclasses import replace
 from functools import partial
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLineEdit, QWidget
+from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
+from barkeep.application.setting_words import (
+    COUNTRY_HINT,
+    OUNCE_HINT,
+    SHOWN_IN_HINT,
+    STYLE_NAMES,
+    dash_hint,
+    ounce_names,
+    read_dash_ml,
+)
 from barkeep.desktop.dialogs.form_dialog import FormDialog
 from barkeep.desktop.operations import run_operation
 from barkeep.desktop.widgets.check_group import CheckGroup
+from barkeep.domain.liquids.drinks import countries
+from barkeep.domain.measures import show_volume
 from barkeep.domain.snapshot import Settings
 
 if TYPE_CHECKING:
@@ -18,8 +31,11 @@ if TYPE_CHECKING:
     from barkeep.application.done import Done
     from barkeep.desktop.main_window import MainWindow
 
-WIDTH = 460
+Key = TypeVar("Key", bound=str)
+
+WIDTH = 780
 NAME, CURRENCY, NOT_THERE = "name", "currency", "not there"
+OUNCE, DASH, SHOWN_IN, COUNTRY = "ounce", "dash", "shown in", "country"
 THERE_HINT = (
     "These count as there without a bottle. Untick one that is not: what needs it, "
     "and what is made from it, is then no longer ready."
@@ -45,6 +61,11 @@ class SettingsDialog(FormDialog):
         settings, tree = bar.snapshot.settings, bar.snapshot.knowledge.tree
         self.name = QLineEdit(settings.name)
         self.currency = QLineEdit(settings.currency)
+        self._dash_before = show_volume(settings.dash_ml)
+        self.ounce = _choice(ounce_names(), settings.ounce)
+        self.dash = QLineEdit(self._dash_before)
+        self.shown_in = _choice(STYLE_NAMES, settings.shown_in)
+        self.country = _choice({each: each for each in countries()}, settings.country)
         there = sorted((key for key in tree if tree[key].always_there), key=tree.name)
         self.there = CheckGroup({key: tree.name(key) for key in there}, THERE_HINT)
         self.there.choose(frozenset(there) - settings.not_there)
@@ -55,16 +76,29 @@ class SettingsDialog(FormDialog):
 
     def submit(self) -> None:
         self.clear_refusal()
-        wanted = self._wanted()
+        wanted = self.read(DASH, self._wanted)
+        if wanted is None:
+            self.dash.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
         if wanted == self._bar.snapshot.settings:
             self.accept()
             return
         run_operation(self, lambda: self._bar.settings.change(wanted), self._finish)
 
     def _wanted(self) -> Settings:
-        """What the fields say, checked by nobody yet."""
-        not_there = frozenset(self.there.boxes) - set(self.there.chosen)
-        return Settings(self.name.text(), self.currency.text().strip().upper(), not_there)
+        """What the fields say, checked by nobody yet. Raises `InvalidField` for the dash."""
+        before, dash = self._bar.snapshot.settings, self.dash.text()
+        return replace(
+            before,
+            name=self.name.text(),
+            currency=self.currency.text().strip().upper(),
+            not_there=frozenset(self.there.boxes) - set(self.there.chosen),
+            ounce=self.ounce.currentData(),
+            # What is shown may have fewer digits than what is meant.
+            dash_ml=before.dash_ml if dash == self._dash_before else read_dash_ml(dash),
+            shown_in=self.shown_in.currentData(),
+            country=self.country.currentData(),
+        )
 
     def _finish(self, done: Done[Settings]) -> None:
         self.accept()
@@ -75,6 +109,22 @@ class SettingsDialog(FormDialog):
         self.add_field(NAME, "&Name of the bar", self.name)
         self.currency.setPlaceholderText("Three letters, such as EUR")
         self.add_field(CURRENCY, "&Currency", self.currency)
+        self.add_field(COUNTRY, "Coun&try", self.country, hint=COUNTRY_HINT)
         self.add_field(NOT_THERE, "&Always there", self.there)
         self.fields[NOT_THERE].label.setMinimumHeight(self.name.sizeHint().height())
         self.there.ticked.connect(lambda: self.forgive(NOT_THERE))
+        self.begin_column()
+        self.add_field(OUNCE, "An &ounce is", self.ounce, hint=OUNCE_HINT)
+        self.add_field(DASH, "A &dash is", self.dash, hint=dash_hint())
+        self.add_field(SHOWN_IN, "&Show specs in", self.shown_in, hint=SHOWN_IN_HINT)
+
+
+def _choice(words: Mapping[Key, str], chosen: Key) -> QComboBox:
+    """A box of the words, each with its key; what is chosen is there even if it is not known."""
+    box = QComboBox()
+    if chosen not in words:
+        box.addItem(chosen, chosen)
+    for key, said in words.items():
+        box.addItem(said, key)
+    box.setCurrentIndex(box.findData(chosen))
+    return box

@@ -1,0 +1,150 @@
+"""The settings of a bar in words: what each is, how it is said, and how it is read."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from difflib import get_close_matches
+from typing import TypeVar
+
+from barkeep.domain.amounts import Amount, Ounce, parse_amount, show_number
+from barkeep.domain.measures import show_volume, to_quantity
+from barkeep.domain.printing import Style
+from barkeep.domain.snapshot import Settings
+from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
+
+STYLE_NAMES: Mapping[Style, str] = {
+    "as_written": "as written",
+    "oz": "ounces",
+    "ml": "millilitres",
+    "cl": "centilitres",
+    "parts": "parts of one another",
+}
+
+NAME_HINT = "What the bar is called."
+CURRENCY_HINT = "What prices are in: a code of three letters, such as EUR."
+OUNCE_HINT = (
+    "What “oz” means wherever it is read from now on. Specs that are there keep theirs, and "
+    "say which it is where it is not this one."
+)
+SHOWN_IN_HINT = (
+    "How the amounts of specs are shown, rounded to what can be measured. Dashes and pieces "
+    "stay what they are, and nothing that is written changes."
+)
+COUNTRY_HINT = "Strength is told in this country's standard drinks too."
+
+
+def ounce_names() -> Mapping[Ounce, str]:
+    """What each ounce is called, with what it comes to."""
+    names: dict[Ounce, str] = {"oz": "US fluid ounce", "imp_oz": "imperial fluid ounce"}
+    return {
+        ounce: f"{name}, {show_volume(to_quantity(Amount(1.0, None, ounce), 'ml'))}"
+        for ounce, name in names.items()
+    }
+
+
+def dash_hint() -> str:
+    """What a dash is, in the user's own way of writing numbers."""
+    least, japanese = (show_number(each, fractions=False) for each in (0.6, 0.3))
+    return (
+        f"What one comes to: {least} to 1 ml from a bitters bottle, about {japanese} ml from a "
+        "Japanese-style dasher. To find out, count the dashes in a 5 ml spoon."
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class SettingWords:
+    """One setting: its key, what it is, how its value is said and read."""
+
+    key: str
+    hint: Callable[[], str]
+    say: Callable[[Settings], str]
+    read: Callable[[Settings, str], Settings]
+
+
+def setting_named(key: str) -> SettingWords:
+    """The setting of this key. Raises `UnknownName`."""
+    wanted = key.strip().casefold().replace("_", "-")
+    for each in SETTINGS:
+        if each.key == wanted:
+            return each
+    keys = [each.key for each in SETTINGS]
+    raise UnknownName("setting", key, tuple(get_close_matches(wanted, keys, 2) or keys))
+
+
+def read_dash_ml(text: str) -> float:
+    """What a dash comes to, from words such as *0.3*, *0,3 ml* or *1/6 tsp*.
+
+    Raises `InvalidField`.
+    """
+    try:
+        amount = parse_amount(text)
+        if amount.unit == "each":
+            amount = replace(amount, unit="ml")
+        if amount.high is None and amount.unit != "dash":
+            return to_quantity(amount, "ml")
+    except UserError:
+        pass
+    raise InvalidField("dash", text.strip(), f"write it in ml, such as {show_volume(0.8)}")
+
+
+Choice = TypeVar("Choice", bound=str)
+
+
+def _chosen(field: str, text: str, words: Mapping[str, Choice], shown: Sequence[str]) -> Choice:
+    wanted = " ".join(text.casefold().replace("_", " ").replace("-", " ").split())
+    if wanted not in words:
+        raise InvalidField(field, text, f"it is {spoken_list(shown)}")
+    return words[wanted]
+
+
+def _ounce(settings: Settings, text: str) -> Settings:
+    names: dict[Ounce, str] = {"oz": "oz us", "imp_oz": "imp imperial uk"}
+    words = {word: ounce for ounce, some in names.items() for word in some.split()}
+    plain = text.casefold().removesuffix("oz").strip(" _") or text  # us oz, imp_oz
+    return replace(settings, ounce=_chosen("ounce", plain, words, ("us", "imperial")))
+
+
+def _style(settings: Settings, text: str) -> Settings:
+    words = {name: style for style, name in STYLE_NAMES.items()}
+    words |= {style.replace("_", " "): style for style in STYLE_NAMES} | {"part": "parts"}
+    shown = ("as-written", "oz", "ml", "cl", "parts")
+    return replace(settings, shown_in=_chosen("shown in", text, words, shown))
+
+
+def _country(settings: Settings, text: str) -> Settings:
+    from barkeep.domain.liquids.drinks import countries  # reads a file that most commands do not
+
+    known = {each.casefold(): each for each in countries()}
+    wanted = " ".join(text.split())
+    return replace(settings, country=known.get(wanted.casefold(), wanted))
+
+
+SETTINGS: tuple[SettingWords, ...] = (
+    SettingWords(
+        "name",
+        lambda: NAME_HINT,
+        lambda settings: settings.name,
+        lambda settings, text: replace(settings, name=text),
+    ),
+    SettingWords(
+        "currency",
+        lambda: CURRENCY_HINT,
+        lambda settings: settings.currency,
+        lambda settings, text: replace(settings, currency=text.strip().upper()),
+    ),
+    SettingWords(
+        "ounce", lambda: OUNCE_HINT, lambda settings: ounce_names()[settings.ounce], _ounce
+    ),
+    SettingWords(
+        "dash",
+        dash_hint,
+        lambda settings: show_volume(settings.dash_ml),
+        lambda settings, text: replace(settings, dash_ml=read_dash_ml(text)),
+    ),
+    SettingWords(
+        "shown-in", lambda: SHOWN_IN_HINT, lambda settings: STYLE_NAMES[settings.shown_in], _style
+    ),
+    SettingWords("country", lambda: COUNTRY_HINT, lambda settings: settings.country, _country),
+)
+"""Every setting that is one value, in the order they are listed."""

@@ -1,0 +1,57 @@
+"""`barkeep setting`: list the bar's settings, or change one."""
+
+from __future__ import annotations
+
+import argparse
+
+from barkeep.application.setting_words import SETTINGS, setting_named
+from barkeep.cli.arguments import Arguments
+from barkeep.cli.bar_source import opened_bar
+from barkeep.cli.output import print_json
+from barkeep.cli.table import table
+from barkeep.domain.snapshot import Settings
+
+
+def configure(parser: argparse.ArgumentParser) -> None:
+    """Its arguments."""
+    keys = ", ".join(each.key for each in SETTINGS)
+    parser.add_argument("key", metavar="KEY", nargs="?", help=f"{keys} (default: list them all)")
+    parser.add_argument(
+        "value",
+        metavar="VALUE",
+        nargs="*",
+        help="what it shall be: us or imperial for ounce; ml for dash; as-written, oz, ml, cl "
+        "or parts for shown-in (left out: say what it is)",
+    )
+    parser.set_defaults(run=run)
+
+
+def run(arguments: Arguments) -> int:
+    """List the settings, say one, or change it."""
+    words = None if arguments.key is None else setting_named(arguments.key)
+    with opened_bar(arguments) as bar:
+        before = bar.snapshot.settings
+        if words is not None and arguments.value:
+            bar.settings.change(words.read(before, " ".join(arguments.value)))
+        settings = bar.snapshot.settings
+    if arguments.json:
+        print_json({"settings": _json(settings)})
+    elif words is not None and arguments.value:
+        now = "is now" if settings != before else "was already"
+        print(f"{words.key} {now} {words.say(settings)}.")
+    elif words is not None:
+        print(f"{words.key} is {words.say(settings)}. {words.hint()}")
+    else:
+        print(table(("setting", "value"), ((each.key, each.say(settings)) for each in SETTINGS)))
+    return 0
+
+
+def _json(settings: Settings) -> dict[str, object]:
+    return {
+        "name": settings.name,
+        "currency": settings.currency,
+        "ounce": settings.ounce,
+        "dash_ml": settings.dash_ml,
+        "shown_in": settings.shown_in,
+        "country": settings.country,
+    }

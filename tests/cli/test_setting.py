@@ -1,0 +1,164 @@
+"""`barkeep setting`, and what follows from it on the command line."""
+
+from __future__ import annotations
+
+import locale
+
+import pytest
+
+KEYS = ["name", "currency", "ounce", "dash_ml", "shown_in", "country"]
+TWO_OUNCES = "Milepost\n2 oz London dry gin\n2 dashes orange bitters\n\nStir.\n"
+
+
+@pytest.fixture
+def spec_file(tmp_path):
+    """A file with one spec."""
+    file = tmp_path / "milepost.txt"
+    file.write_text(TWO_OUNCES, encoding="utf-8")
+    return file
+
+
+class TestSettings:
+    def test_all_are_listed(self, barkeep, bar):
+        listed = barkeep("--bar", bar, "setting")
+        assert listed.status == 0
+        assert [row.split()[0] for row in listed.out.splitlines()[2:]] == [
+            *("name", "currency", "ounce", "dash", "shown-in", "country")
+        ]
+        assert "US fluid ounce, 29.6 ml" in listed.out
+
+    def test_as_json_under_stable_keys(self, barkeep, bar):
+        settings = barkeep("--bar", bar, "setting", "--json").answer["settings"]
+        assert list(settings) == KEYS
+        assert (settings["ounce"], settings["dash_ml"]) == ("oz", 0.8)
+        assert (settings["shown_in"], settings["country"]) == ("as_written", "United States")
+
+    def test_one_is_said_with_what_it_is_for(self, barkeep, bar):
+        said = barkeep("--bar", bar, "setting", "dash").out
+        assert said.startswith("dash is 0.8 ml. ")
+        assert "Japanese-style dasher" in said
+
+    def test_one_is_changed_kept_and_undone(self, barkeep, bar):
+        changed = barkeep("--bar", bar, "setting", "dash", "0,3", "ml")
+        assert changed.out == "dash is now 0.3 ml.\n"
+        assert barkeep("--bar", bar, "setting", "--json").answer["settings"]["dash_ml"] == 0.3
+        again = barkeep("--bar", bar, "setting", "dash", "0.3")
+        assert again.out == "dash was already 0.3 ml.\n"
+        barkeep("--bar", bar, "undo")
+        assert barkeep("--bar", bar, "setting", "--json").answer["settings"]["dash_ml"] == 0.8
+
+    def test_a_name_of_several_words_needs_no_quotes(self, barkeep, bar):
+        answer = barkeep("--bar", bar, "setting", "name", "Lamp", "Room", "--json").answer
+        assert answer["settings"]["name"] == "Lamp Room"
+
+    @pytest.mark.parametrize(
+        ("written", "said"),
+        [
+            (("dash", "5"), "dash cannot be “5 ml”: a dash is 0.05–2 ml."),
+            (("dash", "two"), "dash cannot be “two”: write it in ml, such as 0.8 ml."),
+            (("ounce", "metric"), "ounce cannot be “metric”: it is us or imperial."),
+            (("shown-in", "pints"), "it is as-written, oz, ml, cl or parts."),
+            (("country", "Nowhere"), "no standard drink of that country is known."),
+            (("currency", "euro"), "three capital letters"),
+            (("ounces",), "There is no setting called “ounces”."),
+        ],
+    )
+    def test_what_cannot_be_is_one_clear_sentence(self, barkeep, bar, written, said):
+        assert said in barkeep("--bar", bar, "setting", *written).refusal
+
+
+class TestOunces:
+    def test_a_spec_is_read_in_the_bars_ounces_and_keeps_them(self, barkeep, bar, spec_file):
+        barkeep("--bar", bar, "setting", "ounce", "imperial")
+        read = barkeep("--bar", bar, "spec", "read", spec_file, "--json").answer["specs"]
+        assert read[0]["lines"][0]["unit"] == "imp_oz"
+        assert "  2 oz London dry gin" in barkeep("--bar", bar, "spec", "read", spec_file).out
+        barkeep("--bar", bar, "spec", "add", spec_file)
+        assert barkeep("--bar", bar, "spec", "show", "milepost").out == TWO_OUNCES
+        barkeep("--bar", bar, "setting", "ounce", "us")
+        shown = barkeep("--bar", bar, "spec", "show", "milepost")
+        assert "\n2 imp oz London dry gin\n" in shown.out
+
+    def test_a_level_is_counted_in_the_bars_ounces(self, barkeep, bar):
+        (some, *_) = [
+            each
+            for each in barkeep("--bar", bar, "bottles", "--json").answer["bottles"]
+            if each["level_ml"] and each["size_ml"] >= 700
+        ]
+        us = barkeep("--bar", bar, "count", f"#{some['id']}", "10 oz", "--json").answer
+        assert us["counted_ml"] == 295.74
+        barkeep("--bar", bar, "setting", "ounce", "imperial")
+        imperial = barkeep("--bar", bar, "count", f"#{some['id']}", "10 oz", "--json").answer
+        assert imperial["counted_ml"] == 284.13
+
+
+class TestShownIn:
+    def test_a_spec_is_shown_as_the_bar_likes_with_what_is_written_beside(self, barkeep, bar):
+        written = barkeep("--bar", bar, "spec", "show", "Mojito").out
+        assert "\n2 oz white rum\n" in written
+        barkeep("--bar", bar, "setting", "shown-in", "ml")
+        shown = barkeep("--bar", bar, "spec", "show", "Mojito").out.splitlines()
+        assert shown[1] == "60 ml white rum       (written: 2 oz white rum)"
+        assert shown[2] == "22.5 ml lime juice    (written: 3/4 oz lime juice)"
+        assert "8 mint leaves" in shown
+        again = barkeep("--bar", bar, "spec", "show", "Mojito", "--in", "as-written").out
+        assert again == written
+
+    @pytest.mark.parametrize(
+        ("style", "amount"), [("oz", "2 oz"), ("ml", "60 ml"), ("cl", "6 cl"), ("parts", "2 parts")]
+    )
+    def test_once_it_is_asked_for(self, barkeep, bar, style, amount):
+        shown = barkeep("--bar", bar, "spec", "show", "Mojito", "--in", style)
+        assert shown.out.splitlines()[1].startswith(f"{amount} white rum")
+        (spec,) = barkeep("--bar", bar, "spec", "show", "Mojito", "--in", style, "--json").answer[
+            "specs"
+        ]
+        assert spec["lines"][0]["shown"] == amount
+        assert spec["lines"][0]["text"] == "2 oz white rum"
+
+    def test_what_there_is_not_is_a_usage_error(self, barkeep, bar, capsys):
+        with pytest.raises(SystemExit) as ended:
+            barkeep("--bar", bar, "spec", "show", "Mojito", "--in", "pints")
+        assert ended.value.code == 2
+        assert "“pints” is none of as-written, oz, ml, cl, parts" in capsys.readouterr().err
+
+
+class TestDecimalMarks:
+    @pytest.fixture
+    def comma(self, monkeypatch):
+        """A system whose locale writes a decimal comma; the C locale has the point."""
+        chosen = []
+        monkeypatch.setattr(locale, "setlocale", lambda _what, which=None: chosen.append(which))
+        monkeypatch.setattr(
+            locale, "localeconv", lambda: {"decimal_point": "." if chosen[-1] == "C" else ","}
+        )
+
+    def test_a_person_reads_the_users_mark_and_a_program_the_point(self, barkeep, bar, comma):
+        shown = barkeep("--bar", bar, "spec", "show", "Mojito", "--in", "cl")
+        assert "2,25 cl lime juice" in shown.out
+        answer = barkeep("--bar", bar, "spec", "show", "Mojito", "--in", "cl", "--json").answer
+        assert answer["specs"][0]["lines"][1]["shown"] == "2.25 cl"
+        assert "dash is 0,8 ml." in barkeep("--bar", bar, "setting", "dash").out
+
+
+def test_a_dasher_says_how_many_of_its_dashes(barkeep, bar):
+    barkeep("--bar", bar, "setting", "dash", "0.8")
+    drinks = barkeep("--bar", bar, "tonight", "--json").answer["drinks"]
+    lines = [
+        (drink["spec"], line)
+        for drink in drinks
+        if drink["verdict"] == "ready"
+        for line in drink["lines"]
+        if line["wanted"] == "Orange bitters" and line["closeness"] == 1
+    ]
+    name, line = lines[0]
+    barkeep("--bar", bar, "dasher", line["bottle"], "0.2", "ml")
+    (drink,) = [
+        each
+        for each in barkeep("--bar", bar, "tonight", "--json").answer["drinks"]
+        if each["spec"] == name
+    ]
+    (poured,) = [each for each in drink["lines"] if each["wanted"] == "Orange bitters"]
+    assert "from this dasher instead of" in poured["why"]
+    shown = barkeep("--bar", bar, "tonight").out
+    assert "Orange bitters: pour " in shown
