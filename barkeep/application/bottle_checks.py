@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 from math import isfinite
 from typing import TYPE_CHECKING
@@ -78,6 +79,15 @@ def refuse_dates(made: date | None, use_by: date | None) -> None:
     """Raises `InvalidField` where a use-by day lies before the day of making."""
     if made and use_by and use_by < made:
         raise InvalidField("use by", use_by, f"it was made on {made}, after that")
+
+
+def refuse_repeats(bottle_ids: Sequence[int]) -> None:
+    """Raises `InvalidField` where a bottle is named twice, or none is."""
+    if not bottle_ids:
+        raise InvalidField("bottles", "", "name at least one")
+    for bottle_id in bottle_ids:
+        if bottle_ids.count(bottle_id) > 1:
+            raise InvalidField("bottles", f"#{bottle_id}", "each is named once")
 
 
 def no_bottle(bottle_id: int) -> UnknownName:

@@ -13,6 +13,7 @@ from barkeep.application.product_checks import checked_draft
 from barkeep.application.session import Session
 from barkeep.domain.drafts import ProductDraft
 from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.inventory import Tare
 from barkeep.errors import InvalidField, Problem, TwoIngredients, UnusableFile, UserError
 from barkeep.store import bottles as bottle_rows
 from barkeep.store import products as product_rows
@@ -40,6 +41,10 @@ class BottleRow(Protocol):
     @property
     def opened(self) -> date | None:
         """When the seal was broken, None where that is not known."""
+
+    @property
+    def tare(self) -> Tare | None:
+        """What the empty bottle weighs, None where that is not known."""
 
     @property
     def columns(self) -> Mapping[str, int]:
@@ -94,7 +99,7 @@ def _take_in(taken: _Import, row: BottleRow) -> None:
     place = bottle_rows.last_position(work.connection) + 1
     today = work.at.date()
     (bottle_id,) = work.insert(
-        "bottle", [bottle_rows.bottle_row(product_id, place, today, None, None)]
+        "bottle", [bottle_rows.bottle_row(product_id, place, today, None, None, row.tare)]
     )
     work.append(bottle_id, "receive", draft.size)
     if row.opened is not None:

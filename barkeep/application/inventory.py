@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from math import isfinite
 from typing import TYPE_CHECKING
@@ -11,21 +10,23 @@ from typing import TYPE_CHECKING
 from barkeep.application.bottle_checks import (
     ROUNDING,
     bottle_there,
-    count_one,
     level_within,
     no_bottle,
     product_there,
     refuse_dates,
+    refuse_repeats,
     said,
     taken_from,
 )
+from barkeep.application.counting import Counted, count_bottles
 from barkeep.application.done import Done
 from barkeep.application.imports import BottleRow, Imported, import_rows
 from barkeep.application.product_checks import checked_draft
 from barkeep.application.refusals import StillInUse, WrongState
 from barkeep.application.session import Session
+from barkeep.application.weighing import Weighed, learn_tare, set_dasher, tares_again
 from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.inventory import Bottle, Entry, Product, history, variance
+from barkeep.domain.inventory import Bottle, Entry, Product, history
 from barkeep.domain.snapshot import Snapshot
 from barkeep.errors import (
     DuplicateName,
@@ -39,16 +40,6 @@ from barkeep.store.unit_of_work import UnitOfWork
 
 if TYPE_CHECKING:
     from barkeep.domain.levels import MeasuredLevel
-
-
-@dataclass(frozen=True, slots=True)
-class Counted:
-    """One bottle of a count, all in the bottle's unit; a positive variance is missing."""
-
-    bottle: Bottle
-    expected: float
-    counted: float
-    variance: float
 
 
 class Inventory:
@@ -68,7 +59,8 @@ class Inventory:
     def change_product(self, product_id: int, draft: ProductDraft) -> Done[Product]:
         """Correct what a product's label says. Raises as `add_product` does.
 
-        Raises `LevelAboveSize` where a bottle of it holds more than the new size.
+        Raises `LevelAboveSize` where a bottle of it holds more than the new size, and
+        `UnlikelyTare` where what one weighed full does not go with the new label.
         """
         checked = checked_draft(draft, self._session.tree)
         with self._session.writing(f"Change product {checked.title}") as work:
@@ -77,6 +69,7 @@ class Inventory:
             _refuse_overfull(work, old, checked)
             row = {"id": product_id, **product_rows.product_row(checked)}
             work.put("product", (product_id,), row)
+            tares_again(self._session, work, product_there(work, product_id))
         return self._session.finished(work, lambda bar: _product_of(bar, product_id))
 
     def remove_product(self, product_id: int) -> Done[Product]:
@@ -147,18 +140,23 @@ class Inventory:
         Raises `LevelAboveSize`, `NegativeAmount`, `UnknownName`, and
         `InvalidField` for a bottle counted twice or no bottle at all.
         """
-        pairs = tuple(levels.items() if isinstance(levels, Mapping) else levels)
-        _refuse_repeats([bottle_id for bottle_id, _level in pairs])
-        expected: dict[int, float] = {}
-        with self._session.writing() as work:
-            for bottle_id, measured in pairs:
-                bottle = bottle_there(work, bottle_id)
-                expected[bottle_id] = bottle.level.amount
-                work.label = f"Count {bottle.product.title}"
-                count_one(work, bottle, measured)
-            if len(pairs) > 1:
-                work.label = f"Count {len(pairs)} bottles"
-        return self._session.finished(work, lambda bar: _counted(bar, expected))
+        return count_bottles(self._session, levels)
+
+    def learn_tare(self, bottle_id: int, weight_g: float, full: bool = False) -> Done[Weighed]:
+        """Take down what a bottle weighs empty, or full with its contents; without its cap.
+
+        Weighed full, what the nominal contents leave is the bottle's weight. What
+        strength and sugar say nothing of, such as cream, gets its density from
+        both weighings. Raises `UnknownName`, `InvalidField` or `UnlikelyTare`.
+        """
+        return learn_tare(self._session, bottle_id, weight_g, full)
+
+    def set_dasher(self, bottle_id: int, dash_ml: float | None) -> Done[Bottle]:
+        """Say what one dash from this bottle comes to; None for the bar's usual dash.
+
+        Raises `UnknownName` or `InvalidField`.
+        """
+        return set_dasher(self._session, bottle_id, dash_ml)
 
     def pour(self, bottle_id: int, amount: float, note: str = "") -> Done[Bottle]:
         """Take an amount out for use, in the bottle's unit; a sealed bottle is open then.
@@ -214,7 +212,7 @@ class Inventory:
 
         Raises `UnknownName`, and `InvalidField` for a bottle named twice.
         """
-        _refuse_repeats(bottle_ids)
+        refuse_repeats(bottle_ids)
         with self._session.writing("Reorder the shelf") as work:
             there = {each.id: each for each in bottle_rows.read_bottles(work.connection)}
             for bottle_id in bottle_ids:
@@ -306,14 +304,6 @@ def _refuse_overfull(work: UnitOfWork, old: Product, draft: ProductDraft) -> Non
             raise LevelAboveSize(bottle.level.amount, draft.size, draft.unit, draft.title)
 
 
-def _refuse_repeats(bottle_ids: Sequence[int]) -> None:
-    if not bottle_ids:
-        raise InvalidField("bottles", "", "name at least one")
-    for bottle_id in bottle_ids:
-        if bottle_ids.count(bottle_id) > 1:
-            raise InvalidField("bottles", f"#{bottle_id}", "each is named once")
-
-
 def _opened_on(bottle: Bottle) -> str:
     opened = bottle.level.opened
     return f"it was opened on {opened}" if opened else "there is nothing to do"
@@ -325,12 +315,3 @@ def _bottle_of(bar: Snapshot, bottle_id: int) -> Bottle:
 
 def _product_of(bar: Snapshot, product_id: int) -> Product:
     return next(each for each in bar.products if each.id == product_id)
-
-
-def _counted(bar: Snapshot, expected: Mapping[int, float]) -> tuple[Counted, ...]:
-    bottles = {each.id: each for each in bar.bottles}
-    found = []
-    for bottle_id, before in expected.items():
-        level = bottles[bottle_id].level.amount
-        found.append(Counted(bottles[bottle_id], before, level, variance(before, level)))
-    return tuple(found)

@@ -34,7 +34,7 @@ from barkeep.domain.specs import Spec
 from barkeep.errors import KnowledgeError, UserError
 from barkeep.store import products as product_rows
 from barkeep.store.beginning import begin_here
-from barkeep.store.bottles import bottle_row
+from barkeep.store.bottles import bottle_row, measured_row
 from barkeep.store.faults import CannotWrite
 from barkeep.store.store import Store
 from barkeep.store.unit_of_work import UnitOfWork
@@ -132,7 +132,7 @@ class _Shelved:
     @property
     def bottle(self) -> Bottle:
         """The bottle as the ledger has it so far."""
-        return Bottle(self.id, self.product, fold(self.entries))
+        return Bottle(self.id, self.product, fold(self.entries, self.product.unit))
 
 
 def _texts() -> dict[str, str]:
@@ -194,7 +194,8 @@ def _shelve(
     rows = []
     for position, each in enumerate(text.bottles):
         product = products[folded(each.draft.title)]
-        rows.append(bottle_row(product.id, position, *_dates(each, calendar)))
+        measured = measured_row(each.tare, dash_ml=each.dash_ml)
+        rows.append({**bottle_row(product.id, position, *_dates(each, calendar)), **measured})
     ids = work.insert("bottle", rows)
     return [
         _Shelved(each, bottle_id, products[folded(each.draft.title)])

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import argparse
 
+from barkeep.application.counting import Counted
 from barkeep.application.finding import find_bottle
-from barkeep.application.inventory import Counted
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json, rounded
-from barkeep.domain.levels import parse_level
-from barkeep.domain.measures import show_quantity
+from barkeep.domain.containers import container_of
+from barkeep.domain.levels import MeasuredLevel, parse_level
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
@@ -22,8 +22,9 @@ def configure(parser: argparse.ArgumentParser) -> None:
         "level",
         metavar="LEVEL",
         nargs="+",
-        help="0.4 (of the bottle), 4/10, 315 ml, 10 oz, 31 cl; of what is counted or weighed "
-        "4 or 250 g",
+        help="0.4 (of the bottle), 4/10, 315 ml, 10 oz; 812 g (the bottle on a scale, with what "
+        "is in it and without its cap); 11.5 cm (from the table to the surface of the liquid); "
+        "of what is counted or kept by weight 4 or 250 g",
     )
     parser.set_defaults(run=run)
 
@@ -31,19 +32,20 @@ def configure(parser: argparse.ArgumentParser) -> None:
 def run(arguments: Arguments) -> int:
     """Count one bottle; a positive variance is gone without a pour."""
     with opened_bar(arguments) as bar:
-        bottle = find_bottle(bar.snapshot, arguments.bottle, rather_open=True)
-        product = bottle.product
+        snapshot = bar.snapshot
+        bottle = find_bottle(snapshot, arguments.bottle, rather_open=True)
+        container = container_of(bottle, snapshot.knowledge.tree, snapshot.bottles)
         text = " ".join(arguments.level)
-        level = parse_level(text, product.size, product.unit, product.title)
+        level = parse_level(text, container, snapshot.settings.units)
         (counted,) = bar.inventory.count({bottle.id: level}).value
     if arguments.json:
-        print_json(_counted_json(counted))
+        print_json(_counted_json(counted, level))
     else:
-        print(_shown(counted))
+        print(f"{counted.bottle.product.title}: {counted.sentence}.")
     return 0
 
 
-def _counted_json(counted: Counted) -> dict[str, object]:
+def _counted_json(counted: Counted, level: MeasuredLevel) -> dict[str, object]:
     product = counted.bottle.product
     # What is not poured has no millilitres.
     suffix = "_ml" if product.unit == "ml" else ""
@@ -52,20 +54,8 @@ def _counted_json(counted: Counted) -> dict[str, object]:
         f"expected{suffix}": rounded(counted.expected, 2),
         f"counted{suffix}": rounded(counted.counted, 2),
         f"variance{suffix}": rounded(counted.variance, 2),
+        "method": level.method,
+        f"sigma{suffix}": rounded(level.sigma, 2),
+        "flagged": counted.told_apart,
     }
     return answer if suffix else {**answer, "unit": product.unit}
-
-
-def _shown(counted: Counted) -> str:
-    product = counted.bottle.product
-    expected = show_quantity(counted.expected, product.unit)
-    found = show_quantity(counted.counted, product.unit)
-    gap = show_quantity(abs(counted.variance), product.unit)
-    match rounded(counted.variance, 2) or 0.0:
-        case 0.0:
-            verdict = "just as expected"
-        case variance if variance > 0.0:
-            verdict = f"{gap} less than expected"
-        case _:
-            verdict = f"{gap} more than expected"
-    return f"{product.title}: {found}, {verdict} ({expected})."

@@ -11,6 +11,7 @@ from barkeep.cli.output import print_json, rounded
 from barkeep.cli.table import table
 from barkeep.domain.ingredients import Unit
 from barkeep.domain.inventory import Entry
+from barkeep.domain.level_words import certainty
 from barkeep.domain.measures import show_quantity
 
 _WITHOUT_AMOUNT = ("open", "empty")
@@ -34,7 +35,7 @@ def run(arguments: Arguments) -> int:
         return 0
     print(f"{product.title} (#{bottle.id})")
     rows = [_entry_row(entry, level, product.unit) for entry, level in steps]
-    print(table(("when", "what", "amount", "level", "note"), rows, right="llrr"))
+    print(table(("when", "what", "amount", "level", "how", "note"), rows, right="llrr"))
     return 0
 
 
@@ -59,5 +60,6 @@ def _entry_row(entry: Entry, level: float, unit: Unit) -> tuple[str, ...]:
         entry.kind,
         "" if entry.kind in _WITHOUT_AMOUNT else amount,
         show_quantity(level, unit),
+        certainty(entry.method, entry.sigma, unit),
         entry.note,
     )

@@ -1,8 +1,8 @@
 """Bottles out of a CSV text, every field that cannot be used with its place.
 
 The header names the columns in any order: `product`, `ingredient` and `size`
-must be there; `maker`, `abv`, `level`, `price` and `opened` may be. Fields
-are parted by commas, semicolons or tabs.
+must be there; the others may be. Fields are parted by commas, semicolons or
+tabs.
 
 ==========  ====================================================================
 product     the name on the label
@@ -20,22 +20,29 @@ opened      when the seal was broken: 2026-03-31
 
 from __future__ import annotations
 
-import csv
-import io
 import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
+from functools import partial
 from typing import TypeVar
 
+from barkeep.documents.csv_records import Record, read_records
+from barkeep.domain.amounts import OUNCES, US_UNITS, BarUnits
+from barkeep.domain.containers import Container, container_for
 from barkeep.domain.drafts import ProductDraft
 from barkeep.domain.ingredient_names import match_ingredient
 from barkeep.domain.ingredients import FamilyTree, Unit, folded
-from barkeep.domain.levels import MeasuredLevel, parse_level
+from barkeep.domain.inventory import SCALE_SIGMA_G, Tare
+from barkeep.domain.levels import MeasuredLevel, parse_level, read_weight_g
 from barkeep.domain.measures import Amount, parse_amount, to_quantity
+from barkeep.domain.vessels import shipped_shapes
 from barkeep.errors import InvalidField, Problem, UnknownName, UserError
 
-COLUMNS = ("product", "maker", "ingredient", "abv", "size", "level", "price", "opened")
+COLUMNS = (
+    *("product", "maker", "ingredient", "abv", "size", "level", "price", "opened"),
+    *("sugar", "shape", "tare"),
+)
 REQUIRED = ("product", "ingredient", "size")
 
 SMALLEST_ML = 10.0
@@ -49,7 +56,7 @@ T = TypeVar("T")
 
 @dataclass(frozen=True, slots=True)
 class BottleRow:
-    """A bottle as one row describes it. `level` is None for a full one.
+    """A bottle as one row describes it. `level` is None for a full one, `tare` for an unknown one.
 
     `columns` is where each field stands, from 1.
     """
@@ -59,6 +66,7 @@ class BottleRow:
     level: MeasuredLevel | None = None
     opened: date | None = None
     columns: Mapping[str, int] = field(default_factory=dict, compare=False)
+    tare: Tare | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,17 +81,11 @@ class BottlesFile:
     ignored: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class _Record:
-    line: int
-    fields: Sequence[str]
-
-
 @dataclass
 class _Row:
     """One record by column, and the problems met while it is read."""
 
-    record: _Record
+    record: Record
     places: Mapping[str, int]
     problems: list[Problem]
 
@@ -109,9 +111,12 @@ class _Row:
         self.problems.append(Problem(self.record.line, self.places[column] + 1, message))
 
 
-def read_bottles_csv(text: str, tree: FamilyTree) -> BottlesFile:
-    """Every bottle of a CSV text. Never raises: what cannot be used is in the problems."""
-    records, fault = _records(text.removeprefix("\ufeff"))
+def read_bottles_csv(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) -> BottlesFile:
+    """Every bottle of a CSV text, amounts as a bar of these `units` means them.
+
+    Never raises: what cannot be used is in the problems.
+    """
+    records, fault = read_records(text)
     if not records:
         expected = f"the first line names the columns: {','.join(COLUMNS)}"
         return BottlesFile((), (fault or Problem(1, 1, f"nothing is in it; {expected}"),))
@@ -124,33 +129,12 @@ def read_bottles_csv(text: str, tree: FamilyTree) -> BottlesFile:
         places = {name: place for place, name in enumerate(names) if name in COLUMNS}
         for record in records[1:]:
             row = _Row(record, places, [])
-            found = _bottle(row, len(names), tree)
+            found = _bottle(row, len(names), tree, units)
             problems += row.problems
             if found is not None and not row.problems:
                 rows.append(found)
     problems += [fault] if fault else []
     return BottlesFile(tuple(rows), tuple(problems), ignored)
-
-
-def _records(text: str) -> tuple[list[_Record], Problem | None]:
-    """The records that are not empty, each with the line it begins on, and where it breaks off."""
-    reader = csv.reader(io.StringIO(text, newline=""), delimiter=_delimiter(text))
-    found: list[_Record] = []
-    line = 1
-    try:
-        for fields in reader:
-            if any(field.strip() for field in fields):
-                found.append(_Record(line, fields))
-            line = reader.line_num + 1
-    except csv.Error as error:
-        return found, Problem(line, 1, f"this is not CSV: {error}")
-    return found, None
-
-
-def _delimiter(text: str) -> str:
-    """What parts the fields of the first line that says something."""
-    first = next((line for line in text.splitlines() if line.strip()), "")
-    return max(",;\t", key=first.count)
 
 
 def _header_problems(line: int, names: Sequence[str]) -> Iterator[Problem]:
@@ -162,7 +146,7 @@ def _header_problems(line: int, names: Sequence[str]) -> Iterator[Problem]:
             yield Problem(line, place + 1, f"the column “{name}” is there twice")
 
 
-def _bottle(row: _Row, columns: int, tree: FamilyTree) -> BottleRow | None:
+def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> BottleRow | None:
     if any(field.strip() for field in row.record.fields[columns:]):
         message = f"this row has more fields than the header's {columns}; quote a field with commas"
         row.problems.append(Problem(row.record.line, columns + 1, message))
@@ -172,7 +156,7 @@ def _bottle(row: _Row, columns: int, tree: FamilyTree) -> BottleRow | None:
             row.refuse(column, f"{column} is empty")
     key = row.read("ingredient", lambda text: _ingredient(text, tree), "")
     unit: Unit = tree[key].unit if key else "ml"
-    size = row.read("size", lambda text: _size(text, unit), 0.0) if key else 0.0
+    size = row.read("size", lambda text: _size(text, unit, units), 0.0) if key else 0.0
     draft = ProductDraft(
         name=row.text("product"),
         maker=row.text("maker"),
@@ -180,14 +164,19 @@ def _bottle(row: _Row, columns: int, tree: FamilyTree) -> BottleRow | None:
         size=size,
         unit=unit,
         abv_percent=row.read("abv", _strength, None),
+        sugar_g_per_l=row.read("sugar", _sugar, None),
         price=row.read("price", _price, None),
+        shape=row.read("shape", _shape, None),
     )
     opened = row.read("opened", _day, None)
+    tare = row.read("tare", _tare, None)
     level = None
     if size:
-        level = row.read("level", lambda text: _level(text, row.text("size"), draft), None)
+        container = container_for(draft, tree, tare)
+        of_size = partial(_level, row.text("size"), container, units)
+        level = row.read("level", of_size, None)
     places = {column: place + 1 for column, place in row.places.items()}
-    return BottleRow(row.record.line, draft, level, opened, places)
+    return BottleRow(row.record.line, draft, level, opened, places, tare)
 
 
 def _ingredient(text: str, tree: FamilyTree) -> str:
@@ -199,9 +188,12 @@ def _ingredient(text: str, tree: FamilyTree) -> str:
     return match.key
 
 
-def _size(text: str, unit: Unit) -> float:
+def _size(text: str, unit: Unit, units: BarUnits) -> float:
     bare = _NUMBER.fullmatch(text)
-    size = float(text.replace(",", ".")) if bare else to_quantity(parse_amount(text), unit)
+    if bare:
+        size = float(text.replace(",", "."))
+    else:
+        size = to_quantity(parse_amount(text, units), unit, units)
     if size <= 0:
         raise InvalidField("size", text, "it is more than nothing")
     if bare and unit == "ml" and size < SMALLEST_ML:
@@ -209,13 +201,36 @@ def _size(text: str, unit: Unit) -> float:
     return size
 
 
-def _level(text: str, size_text: str, draft: ProductDraft) -> MeasuredLevel:
-    if draft.unit == "ml" and _NUMBER.fullmatch(text):
+def _level(
+    size_text: str, container: Container, units: BarUnits, text: str
+) -> MeasuredLevel | None:
+    if container.unit == "ml" and _NUMBER.fullmatch(text):
         number = float(text.replace(",", "."))
-        unit = "ml" if _NUMBER.fullmatch(size_text) else parse_amount(size_text).unit
+        unit = "ml" if _NUMBER.fullmatch(size_text) else parse_amount(size_text, units).unit
         if number > 1 and to_quantity(Amount(number, None, unit), "ml") >= SMALLEST_ML:
-            text = f"{text} {unit.replace('_', ' ')}"
-    return parse_level(text, draft.size, draft.unit, draft.title)
+            text = f"{text} {OUNCES.get(unit, unit.replace('_', ' '))}"
+    return parse_level(text, container, units)
+
+
+def _sugar(text: str) -> float | None:
+    plain = re.sub(r"\s*g\s*/\s*l$", "", text, flags=re.IGNORECASE)
+    return _number("sugar", plain, "write g per litre, such as 240")
+
+
+def _shape(text: str) -> str | None:
+    shapes = shipped_shapes()
+    by_name = {folded(name): key for key in shapes for name in (key, shapes[key].name)}
+    key = by_name.get(folded(text))
+    if key is None:
+        raise InvalidField("shape", text, f"it is one of {', '.join(shapes)}")
+    return key
+
+
+def _tare(text: str) -> Tare | None:
+    weight_g = float(text.replace(",", ".")) if _NUMBER.fullmatch(text) else read_weight_g(text)
+    if weight_g <= 0:
+        raise InvalidField("tare", text, "an empty bottle weighs more than nothing")
+    return Tare(weight_g, SCALE_SIGMA_G)
 
 
 def _strength(text: str) -> float | None:

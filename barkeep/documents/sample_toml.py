@@ -11,11 +11,14 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Literal, cast
 
-from barkeep.documents.toml_fields import Fields, Table, parse, refuse_other_tables, tables
+from barkeep.domain.containers import Container, container_for
 from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.ingredients import FamilyTree, folded
+from barkeep.domain.ingredients import FamilyTree, Unit, folded
+from barkeep.domain.inventory import LEAST_DASH_ML, MOST_DASH_ML, SCALE_SIGMA_G, Tare
 from barkeep.domain.levels import MeasuredLevel, parse_level
 from barkeep.domain.snapshot import Settings
+from barkeep.domain.toml_fields import Fields, Table, parse, refuse_other_tables, tables
+from barkeep.domain.vessels import shipped_shapes
 from barkeep.errors import KnowledgeError, UserError
 
 EventKind = Literal["open", "count", "pour", "waste", "empty"]
@@ -50,7 +53,8 @@ class Event:
 class SampleBottle:
     """One bottle with its days and history. `entry` names it in messages.
 
-    `level` is what came in where that is less than the size.
+    `level` is what came in where that is less than the size, `dash_ml` what
+    one dash from it comes to where that is not what the bar means by a dash.
     """
 
     file: str
@@ -61,6 +65,8 @@ class SampleBottle:
     use_by: int | None
     level: float | None
     history: tuple[Event, ...]
+    tare: Tare | None = None
+    dash_ml: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,6 +134,8 @@ def _bottle(fields: Fields, tree: FamilyTree, drafts: dict[str, ProductDraft]) -
     draft = _draft_of_bottle(fields, tree, drafts)
     made = _past(fields, "made") if draft.house_made else None
     received = made if made is not None else _past(fields, "received")
+    tare_g = fields.number_or_none("tare_g", above=0)
+    tare = None if tare_g is None else Tare(tare_g, SCALE_SIGMA_G)
     bottle = SampleBottle(
         file=fields.file,
         entry=fields.key,
@@ -136,7 +144,9 @@ def _bottle(fields: Fields, tree: FamilyTree, drafts: dict[str, ProductDraft]) -
         made=made,
         use_by=_day(fields, "use_by"),
         level=fields.number_or_none("level", above=0, most=draft.size),
-        history=_history(fields, draft, received),
+        history=_history(fields, container_for(draft, tree, tare), received),
+        tare=tare,
+        dash_ml=fields.number_or_none("dash_ml", least=LEAST_DASH_ML, most=MOST_DASH_ML),
     )
     fields.finish()
     return bottle
@@ -173,11 +183,20 @@ def _draft(fields: Fields, tree: FamilyTree) -> ProductDraft:
         price=fields.number_or_none("price"),
         barcode=fields.text("barcode", ""),
         house_made=fields.flag("house_made"),
+        shape=_shape(fields),
+        density_g_per_ml=fields.number_or_none("density_g_per_ml", above=0),
+        acid_g_per_l=fields.number_or_none("acid_g_per_l"),
     )
 
 
-def _history(fields: Fields, draft: ProductDraft, received: int) -> tuple[Event, ...]:
-    events = tuple(_event(fields, text, draft) for text in fields.words("history"))
+def _shape(fields: Fields) -> str | None:
+    if "shape" not in fields.names():
+        return None
+    return fields.choice("shape", shipped_shapes(), "")
+
+
+def _history(fields: Fields, container: Container, received: int) -> tuple[Event, ...]:
+    events = tuple(_event(fields, text, container) for text in fields.words("history"))
     day = received
     for event in events:
         if event.day < day:
@@ -186,7 +205,7 @@ def _history(fields: Fields, draft: ProductDraft, received: int) -> tuple[Event,
     return events
 
 
-def _event(fields: Fields, text: str, draft: ProductDraft) -> Event:
+def _event(fields: Fields, text: str, container: Container) -> Event:
     found = _EVENT.fullmatch(text)
     if found is None:
         fields.refuse(f"“{text}” is no line of a history; the days are past, such as -3")
@@ -194,28 +213,28 @@ def _event(fields: Fields, text: str, draft: ProductDraft) -> Event:
     rest = found["rest"] or ""
     match kind:
         case "count":
-            return Event(text, kind, day, level=_level(fields, text, rest, draft))
+            return Event(text, kind, day, level=_level(fields, text, rest, container))
         case "pour" | "waste":
-            amount, note = _taken(fields, text, rest, draft)
+            amount, note = _taken(fields, text, rest, container.unit)
             return Event(text, kind, day, amount, note=note)
         case "open" if rest:
             fields.refuse(f"“{text}” says too much; write {_PATTERNS[kind]}")
     return Event(text, kind, day, note=rest)
 
 
-def _level(fields: Fields, text: str, rest: str, draft: ProductDraft) -> MeasuredLevel:
+def _level(fields: Fields, text: str, rest: str, container: Container) -> MeasuredLevel:
     try:
-        return parse_level(rest, draft.size, draft.unit, draft.title)
+        return parse_level(rest, container)
     except UserError as error:
         fields.refuse(f"“{text}”: {error}")
 
 
-def _taken(fields: Fields, text: str, rest: str, draft: ProductDraft) -> tuple[float, str]:
+def _taken(fields: Fields, text: str, rest: str, unit: Unit) -> tuple[float, str]:
     found = _TAKEN.fullmatch(rest)
     if found is None:
         fields.refuse(f"“{text}” cannot be read; write {_PATTERNS[text.split()[0]]}")
-    if found["unit"] != draft.unit:
-        fields.refuse(f"“{text}” is in {found['unit']}, and the bottle in {draft.unit}")
+    if found["unit"] != unit:
+        fields.refuse(f"“{text}” is in {found['unit']}, and the bottle in {unit}")
     return float(found["amount"]), found["note"] or ""
 
 

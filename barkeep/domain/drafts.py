@@ -10,9 +10,10 @@ from barkeep.domain.inventory import Product
 
 @dataclass(frozen=True, slots=True)
 class ProductDraft:
-    """A product without an identity. Size in `unit`; strength in % vol; sugar in g per litre.
+    """A product without an identity. Size in `unit`; strength in % vol; sugar, acid in g per litre.
 
-    `ingredient` is a key or any name the family tree answers to.
+    `ingredient` is a key or any name the family tree answers to; `shape` the
+    key of a bottle shape, None for the usual one.
     """
 
     name: str
@@ -25,6 +26,9 @@ class ProductDraft:
     price: float | None = None
     barcode: str = ""
     house_made: bool = False
+    shape: str | None = None
+    density_g_per_ml: float | None = None
+    acid_g_per_l: float | None = None
 
     @property
     def title(self) -> str:
@@ -45,4 +49,7 @@ def draft_of(product: Product) -> ProductDraft:
         product.price,
         product.barcode,
         product.house_made,
+        product.shape,
+        product.density_g_per_ml,
+        product.acid_g_per_l,
     )

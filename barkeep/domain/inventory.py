@@ -10,9 +10,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
+from math import hypot, sqrt
 from typing import Literal
 
 from barkeep.domain.ingredients import Unit
+from barkeep.domain.liquids.fills import fill_tolerance
 
 EntryKind = Literal["receive", "open", "count", "pour", "waste", "empty", "correct", "reverse"]
 CountMethod = Literal["tenths", "volume", "weight", "height"]
@@ -26,11 +28,25 @@ as one sigma.
 """
 VOLUME_SIGMA_ML = 5.0
 """One-sigma doubt of a volume read off a measuring jug (*common practice*)."""
+POUR_SIGMA_SHARE, POUR_SIGMA = 0.02, 1.0
+"""One-sigma doubt of a pour: a share of it, and so many ml or g (*common practice*)."""
+
+SIGMAS = 2.0
+"""So many sigmas either way are called the doubt: 19 levels of 20 lie within it."""
+SCALE_SIGMA_G = 1.0
+"""One-sigma doubt of a kitchen scale (*common practice*)."""
+LEAST_DASH_ML, MOST_DASH_ML = 0.05, 2.0
+"""From a drop to the largest dash in any manual with room to spare; a choice of barkeep."""
 
 
 @dataclass(frozen=True, slots=True)
 class Product:
-    """What a label says. Size in `unit`; strength in % vol; sugar in g per litre."""
+    """What a label says. Size in `unit`; strength in % vol; sugar and acid in g per litre.
+
+    `shape` is the key of a bottle shape, None for the usual one of its size.
+    `density_g_per_ml` was learned by weighing; None where strength and sugar
+    tell it, or where nobody knows.
+    """
 
     id: int
     name: str
@@ -43,6 +59,9 @@ class Product:
     price: float | None = None
     barcode: str = ""
     house_made: bool = False
+    shape: str | None = None
+    density_g_per_ml: float | None = None
+    acid_g_per_l: float | None = None
 
     @property
     def title(self) -> str:
@@ -72,7 +91,11 @@ class Entry:
 
 @dataclass(frozen=True, slots=True)
 class Level:
-    """What a fold of the ledger says of one bottle."""
+    """What a fold of the ledger says of one bottle.
+
+    `method` and `sigma` are those of the last count; `expected_sigma` is the
+    one-sigma doubt of `amount` now, with all that was poured since.
+    """
 
     amount: float = 0.0
     state: BottleState = "sealed"
@@ -80,13 +103,29 @@ class Level:
     counted: datetime | None = None
     method: CountMethod | None = None
     sigma: float | None = None
+    expected_sigma: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Tare:
+    """What an empty bottle weighs on a scale, without its cap, and the one-sigma doubt of it."""
+
+    weight_g: float
+    sigma_g: float
+
+    @property
+    def was_weighed(self) -> bool:
+        """Whether the empty bottle itself stood on the scale; else its weight was worked out."""
+        return self.sigma_g <= SCALE_SIGMA_G
 
 
 @dataclass(frozen=True, slots=True)
 class Bottle:
     """One physical container, with its level as of the snapshot.
 
-    `position` is the owner's order along the shelf.
+    `position` is the owner's order along the shelf. `tare` was weighed empty,
+    or worked out from `full_g`, what it weighed when it was full. `dash_ml` is
+    what one dash from its own dasher gives.
     """
 
     id: int
@@ -96,6 +135,9 @@ class Bottle:
     received: date | None = None
     made: date | None = None
     use_by: date | None = None
+    tare: Tare | None = None
+    full_g: float | None = None
+    dash_ml: float | None = None
 
     @property
     def ingredient(self) -> str:
@@ -130,12 +172,31 @@ def active(entries: Sequence[Entry]) -> tuple[Entry, ...]:
     return tuple(reversed(kept))
 
 
-def fold(entries: Sequence[Entry]) -> Level:
+def fold(entries: Sequence[Entry], unit: Unit = "ml") -> Level:
     """The level the ledger adds up to; with no active entry, sealed and holding nothing."""
     level = Level()
     for entry in active(entries):
-        level = _after(level, entry)
+        level = _after(level, entry, unit)
     return level
+
+
+def expected_sigma(entries: Sequence[Entry], unit: Unit = "ml") -> float:
+    """The one-sigma doubt of the level that the ledger expects, in the bottle's unit.
+
+    A bottle that comes in is filled to within the maker's tolerance, a count
+    is as sure as its means, and each pour since adds a little doubt of its
+    own. Pieces are counted one by one and leave none.
+    """
+    return fold(entries, unit).expected_sigma
+
+
+def fill_sigma(amount: float) -> float:
+    """One-sigma doubt of what comes in a new bottle, in the unit of `amount`.
+
+    Any fill within the tolerance of 27 CFR 19.356 is taken as equally likely;
+    what is sold by weight is taken as no worse.
+    """
+    return amount * fill_tolerance(amount) / sqrt(3)
 
 
 def history(entries: Sequence[Entry]) -> tuple[tuple[Entry, float], ...]:
@@ -143,7 +204,7 @@ def history(entries: Sequence[Entry]) -> tuple[tuple[Entry, float], ...]:
     level = Level()
     steps: list[tuple[Entry, float]] = []
     for entry in active(entries):
-        level = _after(level, entry)
+        level = _after(level, entry, "ml")  # the unit changes the doubt, not the amount
         steps.append((entry, level.amount))
     return tuple(steps)
 
@@ -163,7 +224,7 @@ def pour_order(bottles: Iterable[Bottle]) -> tuple[Bottle, ...]:
     return tuple(sorted(bottles, key=rank))
 
 
-def _after(level: Level, entry: Entry) -> Level:
+def _after(level: Level, entry: Entry, unit: Unit) -> Level:
     amount, state, opened = level.amount, level.state, level.opened
     counted, method, sigma = level.counted, level.method, level.sigma
     match entry.kind:
@@ -172,7 +233,7 @@ def _after(level: Level, entry: Entry) -> Level:
         case "open":
             state, opened = "open", opened or entry.at.date()
         case "count":
-            untouched = state == "sealed" and entry.amount == amount
+            untouched = state == "sealed" and _as_it_was(level, entry)
             amount, counted, method, sigma = entry.amount, entry.at, entry.method, entry.sigma
             if not untouched:
                 state, opened = "open", opened or entry.at.date()
@@ -186,4 +247,27 @@ def _after(level: Level, entry: Entry) -> Level:
     amount = max(0.0, amount)
     if amount == 0.0 and entry.kind in ("count", "pour", "waste"):
         state = "empty"
-    return Level(amount, state, opened, counted, method, sigma)
+    doubt = _doubt_after(level.expected_sigma, entry, unit)
+    return Level(amount, state, opened, counted, method, sigma, doubt)
+
+
+def _as_it_was(level: Level, count: Entry) -> bool:
+    """Whether a count finds what was there; a scale or a ruler never meets it to the drop."""
+    if count.method not in ("weight", "height"):
+        return count.amount == level.amount
+    doubt = SIGMAS * hypot(level.expected_sigma, count.sigma or 0.0)
+    return abs(count.amount - level.amount) <= doubt
+
+
+def _doubt_after(before: float, entry: Entry, unit: Unit) -> float:
+    """The one-sigma doubt of the level after an entry, in the bottle's unit."""
+    match entry.kind:
+        case "count":
+            return entry.sigma or 0.0
+        case "empty":
+            return 0.0
+        case "receive":
+            return 0.0 if unit == "each" else fill_sigma(entry.amount)
+        case "pour" | "waste" if unit != "each":
+            return hypot(before, POUR_SIGMA_SHARE * entry.amount, POUR_SIGMA)
+    return before

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
 from sqlalchemy import Connection, Select, func, select
 
-from barkeep.domain.inventory import Bottle, Level, Product
+from barkeep.domain.inventory import Bottle, Entry, Level, Product, Tare, fold
 from barkeep.store import ledger
 from barkeep.store.products import COLUMNS, read_products
 from barkeep.store.records import Row
@@ -27,17 +28,17 @@ def read_bottles(
     """
     rows = connection.execute(_shown()).all()
     by_id = {each.id: each for each in products or read_products(connection)}
-    levels = dict(known or {})
-    missing = None if known is None else {row[0] for row in rows} - known.keys()
-    if missing is None or missing:
-        levels |= ledger.levels(connection, missing)
-    return tuple(_bottle(row, by_id.get(row[5]), levels) for row in rows)
+    bottles = tuple(_bottle(row, by_id.get(row[_OWN])) for row in rows)
+    missing = None if known is None else {each.id for each in bottles} - known.keys()
+    written = ledger.entries_by_bottle(connection, missing) if missing != set() else {}
+    return tuple(_with_level(each, known or {}, written) for each in bottles)
 
 
 def read_bottle(connection: Connection, bottle_id: int) -> Bottle | None:
     """One bottle as the ledger has it now, None where there is none or it is hidden."""
     row = connection.execute(_shown().where(bottle.c.id == bottle_id)).first()
-    return None if row is None else _bottle(row, None, ledger.levels(connection, {bottle_id}))
+    written = ledger.entries_by_bottle(connection, {bottle_id})
+    return None if row is None else _with_level(_bottle(row, None), {}, written)
 
 
 def bottles_of(connection: Connection, product_id: int) -> int:
@@ -58,6 +59,7 @@ def bottle_row(
     received: date | None,
     made: date | None,
     use_by: date | None,
+    tare: Tare | None = None,
 ) -> Row:
     """The row of a new bottle, without its id."""
     return {
@@ -67,20 +69,56 @@ def bottle_row(
         "made": made,
         "use_by": use_by,
         "hidden": False,
+        **measured_row(tare),
     }
 
 
+def measured_row(
+    tare: Tare | None, full_g: float | None = None, dash_ml: float | None = None
+) -> Row:
+    """The part of a bottle's row that a scale and a spoon have told."""
+    return {
+        "tare_g": tare.weight_g if tare else None,
+        "tare_sigma_g": tare.sigma_g if tare else None,
+        "full_g": full_g,
+        "dash_ml": dash_ml,
+    }
+
+
+_OWN_COLUMNS = (
+    bottle.c.id,
+    bottle.c.position,
+    bottle.c.received,
+    bottle.c.made,
+    bottle.c.use_by,
+    bottle.c.tare_g,
+    bottle.c.tare_sigma_g,
+    bottle.c.full_g,
+    bottle.c.dash_ml,
+)
+_OWN = len(_OWN_COLUMNS)
+"""So many columns of a row are the bottle's; the rest is its label, the product's id first."""
+
+
 def _shown() -> Select[Any]:
-    own = (bottle.c.id, bottle.c.position, bottle.c.received, bottle.c.made, bottle.c.use_by)
     return (
-        select(*own, *COLUMNS)
+        select(*_OWN_COLUMNS, *COLUMNS)
         .join_from(bottle, product)
         .where(~bottle.c.hidden)
         .order_by(bottle.c.position, bottle.c.id)
     )
 
 
-def _bottle(row: Any, shared: Product | None, levels: Mapping[int, Level]) -> Bottle:
-    identity, position, received, made, use_by, *label = row
-    level = levels.get(identity) or Level()
-    return Bottle(identity, shared or Product(*label), level, position, received, made, use_by)
+def _bottle(row: Any, shared: Product | None) -> Bottle:
+    identity, position, received, made, use_by, tare_g, sigma_g, full_g, dash_ml = row[:_OWN]
+    product = shared or Product(*row[_OWN:])
+    tare = None if tare_g is None else Tare(tare_g, sigma_g)
+    dates = (position, received, made, use_by)
+    return Bottle(identity, product, Level(), *dates, tare, full_g, dash_ml)
+
+
+def _with_level(
+    empty: Bottle, known: Mapping[int, Level], written: Mapping[int, Sequence[Entry]]
+) -> Bottle:
+    level = known.get(empty.id) or fold(written.get(empty.id, ()), empty.product.unit)
+    return replace(empty, level=level)

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime
 
 from sqlalchemy import Connection, func, insert, select
 
-from barkeep.domain.inventory import Entry, Level, fold
+from barkeep.domain.inventory import Entry
 from barkeep.store.schema import ledger
 
 _COLUMNS = (
@@ -48,14 +48,14 @@ def entries_of(connection: Connection, bottle_id: int) -> tuple[Entry, ...]:
     return tuple(_entries(connection, (bottle_id,)))
 
 
-def levels(
+def entries_by_bottle(
     connection: Connection, bottle_ids: Collection[int] | None = None
-) -> Mapping[int, Level]:
-    """Bottle id -> the fold of its entries; of every bottle where none are named."""
+) -> Mapping[int, Sequence[Entry]]:
+    """Bottle id -> its entries, oldest first; of every bottle where none are named."""
     grouped: dict[int, list[Entry]] = {}
     for entry in _entries(connection, bottle_ids):
         grouped.setdefault(entry.bottle_id, []).append(entry)
-    return {bottle_id: fold(entries) for bottle_id, entries in grouped.items()}
+    return grouped
 
 
 def reverse(connection: Connection, action_id: int, at: datetime) -> frozenset[int]:

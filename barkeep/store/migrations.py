@@ -7,7 +7,8 @@ was before that step.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
+from json import dumps, loads
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine
@@ -19,7 +20,39 @@ from barkeep.store.schema import METADATA
 
 Step = Callable[[Connection], None]
 
-STEPS: tuple[Step, ...] = ()
+
+def _measured_bottles(connection: Connection) -> None:
+    """Shapes, densities, tares and dashers; what undo remembers gets them too, all unknown."""
+    new = {
+        "product": {"shape": "TEXT", "density_g_per_ml": "FLOAT", "acid_g_per_l": "FLOAT"},
+        "bottle": dict.fromkeys(("tare_g", "tare_sigma_g", "full_g", "dash_ml"), "FLOAT"),
+    }
+    for table, columns in new.items():
+        for column, kind in columns.items():
+            connection.exec_driver_sql(f"ALTER TABLE {table} ADD COLUMN {column} {kind}")
+        _widen_images(connection, table, dict.fromkeys(columns, None))
+
+
+def _widen_images(connection: Connection, record: str, added: Mapping[str, object]) -> None:
+    """Give the records that undo remembers the columns that the table has now.
+
+    Without them a remembered record equals none in the file, and undo would
+    take it for changed in another way.
+    """
+    found = connection.exec_driver_sql(
+        'SELECT action_id, position, "before", "after" FROM action_image WHERE record = ?',
+        (record,),
+    )
+    for action_id, position, *images in found.fetchall():
+        wider = [None if image is None else dumps({**loads(image), **added}) for image in images]
+        connection.exec_driver_sql(
+            'UPDATE action_image SET "before" = ?, "after" = ? '
+            "WHERE action_id = ? AND position = ?",
+            (*wider, action_id, position),
+        )
+
+
+STEPS: tuple[Step, ...] = (_measured_bottles,)
 """The first step makes schema 2 out of schema 1, and so on. A released step never changes."""
 
 

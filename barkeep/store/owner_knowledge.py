@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict
+from dataclasses import asdict, fields
 from typing import Any
 
 from sqlalchemy import Connection, select
@@ -36,12 +36,11 @@ def read_own_stand_ins(connection: Connection) -> tuple[StandIn, ...]:
 def read_settings(connection: Connection) -> Settings:
     """The settings; what was never chosen is as barkeep comes."""
     rows: dict[str, Any] = {row.key: row.value for row in connection.execute(select(setting))}
-    plain = Settings()
-    return Settings(
-        name=rows.get("name", plain.name),
-        currency=rows.get("currency", plain.currency),
-        not_there=frozenset(rows.get("not_there", plain.not_there)),
-    )
+    known = {each.name for each in fields(Settings)}
+    chosen = {key: value for key, value in rows.items() if key in known}
+    if "not_there" in chosen:
+        chosen["not_there"] = frozenset(chosen["not_there"])
+    return Settings(**chosen)
 
 
 def ingredient_row(ingredient: Ingredient) -> Row:
@@ -67,11 +66,7 @@ def stand_in_row(entry: StandIn) -> Row:
 
 def setting_rows(settings: Settings) -> tuple[Row, ...]:
     """One row a setting."""
-    values = {
-        "name": settings.name,
-        "currency": settings.currency,
-        "not_there": sorted(settings.not_there),
-    }
+    values = {**asdict(settings), "not_there": sorted(settings.not_there)}
     return tuple({"key": key, "value": value} for key, value in values.items())
 
 

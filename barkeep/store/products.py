@@ -22,6 +22,9 @@ COLUMNS = (
     product.c.price,
     product.c.barcode,
     product.c.house_made,
+    product.c.shape,
+    product.c.density_g_per_ml,
+    product.c.acid_g_per_l,
 )
 
 
@@ -66,4 +69,7 @@ def product_row(draft: ProductDraft) -> Row:
         "barcode": draft.barcode,
         "house_made": draft.house_made,
         "hidden": False,
+        "shape": draft.shape,
+        "density_g_per_ml": draft.density_g_per_ml,
+        "acid_g_per_l": draft.acid_g_per_l,
     }

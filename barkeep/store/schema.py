@@ -55,6 +55,9 @@ product = Table(
     Column("barcode", Text, nullable=False),
     Column("house_made", Boolean, nullable=False),
     Column("hidden", Boolean, nullable=False),
+    Column("shape", Text),
+    Column("density_g_per_ml", Float),
+    Column("acid_g_per_l", Float),
     CheckConstraint("size > 0"),
     CheckConstraint("abv_percent BETWEEN 0 AND 100"),
     CheckConstraint("price >= 0"),
@@ -71,6 +74,10 @@ bottle = Table(
     Column("made", Date),
     Column("use_by", Date),
     Column("hidden", Boolean, nullable=False),
+    Column("tare_g", Float),
+    Column("tare_sigma_g", Float),
+    Column("full_g", Float),
+    Column("dash_ml", Float),
     Index("bottle_of_product", "product_id"),
 )
 

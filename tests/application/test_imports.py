@@ -9,6 +9,7 @@ from datetime import date
 import pytest
 
 from barkeep.domain.drafts import ProductDraft
+from barkeep.domain.inventory import Tare
 from barkeep.domain.levels import MeasuredLevel
 from barkeep.errors import UnusableFile
 from tests.application.conftest import gin_draft
@@ -21,6 +22,7 @@ class Row:
     level: MeasuredLevel | None = None
     opened: date | None = None
     columns: Mapping[str, int] = field(default_factory=dict)
+    tare: Tare | None = None
 
 
 def test_rows_become_products_and_bottles_in_one_action(bar, gin):
@@ -74,3 +76,10 @@ def test_every_row_that_cannot_be_used_is_named_and_nothing_is_written(bar, gin)
 def test_an_empty_file_is_no_action(bar):
     assert bar.inventory.import_rows([]).value.bottles == 0
     assert bar.undo_label is None
+
+
+def test_a_bottle_comes_in_with_what_it_weighs_empty(bar, reopen):
+    bar.inventory.import_rows([Row(2, gin_draft(), tare=Tare(520.0, 1.0)), Row(3, gin_draft())])
+    bar.close()
+    weighed, other = reopen().snapshot.bottles
+    assert (weighed.tare, other.tare) == (Tare(520.0, 1.0), None)

@@ -45,7 +45,13 @@ def test_a_product_is_taken_in_with_its_ingredient_as_a_key(bar):
         ({"abv_percent": -1.0}, "strength"),
         ({"abv_percent": nan}, "strength"),
         ({"sugar_g_per_l": -3.0}, "sugar"),
+        ({"acid_g_per_l": -3.0}, "acid"),
+        ({"density_g_per_ml": 0.0}, "density"),
+        ({"density_g_per_ml": nan}, "density"),
+        ({"density_g_per_ml": 13.6}, "density"),
+        ({"shape": "amphora"}, "shape"),
         ({"price": -0.01}, "price"),
+        ({"barcode": "2140079190178"}, "barcode"),
     ],
 )
 def test_a_product_that_cannot_be_is_refused(bar, changes, field):
@@ -53,6 +59,12 @@ def test_a_product_that_cannot_be_is_refused(bar, changes, field):
         bar.inventory.add_product(gin_draft(**changes))
     assert refused.value.field == field
     assert bar.snapshot.products == () and bar.undo_label is None
+
+
+def test_a_barcode_is_kept_as_its_digits_and_a_shop_s_own_code_as_typed(bar):
+    printed = bar.inventory.add_product(gin_draft(barcode=" 2 140079 190177 ")).value
+    own = bar.inventory.add_product(gin_draft(name="Other gin", barcode="SHELF 12")).value
+    assert (printed.barcode, own.barcode) == ("2140079190177", "SHELF 12")
 
 
 def test_an_unknown_ingredient_names_the_nearest(bar):

@@ -11,13 +11,19 @@ from sqlalchemy import Column, Integer, MetaData, Text, inspect
 
 from barkeep.errors import NewerBar, UnreadableFile
 from barkeep.store import migrations
+from barkeep.store.bottles import read_bottles
 from barkeep.store.connection import APPLICATION_ID, make_engine, read_header
+from barkeep.store.products import read_products
 from barkeep.store.schema import METADATA
 from barkeep.store.store import Store
 from tests.store.conftest import contents, fill
 
 SCHEMA_1 = Path(__file__).with_name("schema_1.sql")
 """The tables as schema 1 had them when it was first released; never to be changed."""
+ROWS_1 = Path(__file__).with_name("schema_1_rows.sql")
+"""A bar as schema 1 kept it: bottles, a ledger, specs, and what undo remembers."""
+NOW = migrations.schema_number()
+NEXT = NOW + 1
 
 
 def add_shelf(connection):
@@ -59,7 +65,8 @@ def dump(path):
 def upgrade(path, *steps):
     engine = make_engine(path)
     try:
-        migrations.upgrade(engine, path, read_header(path).schema, steps)
+        later = (*migrations.STEPS, *steps)
+        migrations.upgrade(engine, path, read_header(path).schema, later)
     finally:
         engine.dispose()
 
@@ -98,9 +105,9 @@ def test_a_step_is_run_and_stamped_with_a_copy_of_before(filled):
     before = dump(filled)
     upgrade(filled, add_shelf)
     header = read_header(filled)
-    assert (header.schema, header.application_id) == (2, APPLICATION_ID)
-    copy = filled.with_name("signal-box.bar.before-schema-2")
-    assert dump(copy) == before and read_header(copy).schema == 1
+    assert (header.schema, header.application_id) == (NEXT, APPLICATION_ID)
+    copy = filled.with_name(f"signal-box.bar.before-schema-{NEXT}")
+    assert dump(copy) == before and read_header(copy).schema == NOW
 
 
 def test_an_upgraded_bar_equals_a_fresh_one(filled, tmp_path):
@@ -120,9 +127,9 @@ def test_each_step_has_its_own_copy_and_only_new_ones_run(filled):
     upgrade(filled, add_shelf)
     upgrade(filled, break_off, rebuild_product)
     names = {each.name for each in filled.parent.iterdir()}
-    copies = {f"signal-box.bar.before-schema-{number}" for number in (2, 3)}
+    copies = {f"signal-box.bar.before-schema-{number}" for number in (NEXT, NEXT + 1)}
     assert names == {"signal-box.bar", *copies}
-    assert read_header(filled).schema == 3
+    assert read_header(filled).schema == NEXT + 1
 
 
 def test_a_step_that_fails_leaves_the_bar_as_it_was(filled):
@@ -136,7 +143,7 @@ def test_a_step_that_fails_leaves_the_bar_as_it_was(filled):
 def test_a_failing_second_step_keeps_the_first(filled):
     with pytest.raises(ZeroDivisionError):
         upgrade(filled, add_shelf, break_off)
-    assert read_header(filled).schema == 2
+    assert read_header(filled).schema == NEXT
 
 
 def test_a_step_that_loses_references_is_taken_back(filled):
@@ -157,36 +164,113 @@ def test_a_table_is_rebuilt_without_losing_what_refers_to_it(filled):
 
 def test_foreign_keys_are_on_again_after_a_step(filled):
     engine = make_engine(filled)
-    migrations.upgrade(engine, filled, 1, (add_shelf,))
+    migrations.upgrade(engine, filled, NOW, (*migrations.STEPS, add_shelf))
     with engine.connect() as connection:
         assert connection.exec_driver_sql("PRAGMA foreign_keys").scalar_one() == 1
     engine.dispose()
 
 
 def test_a_copy_of_before_is_never_written_over(filled):
-    taken = filled.with_name("signal-box.bar.before-schema-2")
+    taken = filled.with_name(f"signal-box.bar.before-schema-{NEXT}")
     taken.write_text("mine", encoding="utf-8")
     upgrade(filled, add_shelf)
     assert taken.read_text(encoding="utf-8") == "mine"
-    assert read_header(filled.with_name("signal-box.bar.before-schema-2-2")).schema == 1
+    second = filled.with_name(f"signal-box.bar.before-schema-{NEXT}-2")
+    assert read_header(second).schema == NOW
 
 
 def test_a_newer_schema_is_refused_before_any_step(filled):
     with closing(sqlite3.connect(filled)) as file:
-        file.execute("PRAGMA user_version = 3")
+        file.execute(f"PRAGMA user_version = {NEXT + 1}")
     before = filled.read_bytes()
     with pytest.raises(NewerBar):
         upgrade(filled, add_shelf)
     assert filled.read_bytes() == before
 
 
-def test_the_first_schema_still_becomes_the_newest(tmp_path):
-    old, fresh = tmp_path / "old.bar", tmp_path / "fresh.bar"
-    with closing(sqlite3.connect(old)) as file:
+@pytest.fixture
+def old(tmp_path):
+    """A bar of schema 1 with something of everything in it."""
+    path = tmp_path / "old.bar"
+    with closing(sqlite3.connect(path)) as file:
         file.executescript(SCHEMA_1.read_text(encoding="utf-8"))
+        file.executescript(ROWS_1.read_text(encoding="utf-8"))
         file.execute(f"PRAGMA application_id = {APPLICATION_ID}")
         file.execute("PRAGMA user_version = 1")
+    return path
+
+
+def test_the_first_schema_still_becomes_the_newest(old, tmp_path):
+    fresh = tmp_path / "fresh.bar"
     Store.open(old).close()
     Store.open(fresh).close()
     assert shape(old) == shape(fresh)
     assert read_header(old).schema == read_header(fresh).schema == migrations.schema_number()
+
+
+def rows_of(path):
+    """Table -> its rows, each by column."""
+    with closing(sqlite3.connect(path)) as file:
+        file.row_factory = sqlite3.Row
+        tables = [
+            row[0] for row in file.execute("SELECT name FROM sqlite_master WHERE type='table'")
+        ]
+        return {
+            name: [dict(row) for row in file.execute(f"SELECT * FROM {name}")] for name in tables
+        }
+
+
+def test_an_upgraded_bar_keeps_every_row(old):
+    before = rows_of(old)
+    Store.open(old).close()
+    after = rows_of(old)
+    assert before.keys() <= after.keys()
+    for table, rows in before.items():
+        assert len(after[table]) == len(rows) > 0, table
+        for was, now in zip(rows, after[table], strict=True):
+            for column in was.keys() - {"before", "after"}:
+                assert now[column] == was[column], (table, column)
+            added = now.keys() - was.keys()
+            assert all(now[column] is None for column in added if column in MEASURED), table
+    assert rows_of(old.with_name("old.bar.before-schema-2")) == before
+
+
+MEASURED = (
+    *("shape", "density_g_per_ml", "acid_g_per_l"),
+    *("tare_g", "tare_sigma_g", "full_g", "dash_ml"),
+)
+
+
+def test_an_upgraded_bar_reads_as_it_did(old):
+    store = Store.open(old)
+    with store.reading() as connection:
+        gin, syrup = read_bottles(connection)
+    store.close()
+    assert (gin.product.title, gin.product.price) == ("Ninepin London dry gin", 26.0)
+    assert (gin.level.amount, gin.level.method, gin.level.sigma) == (355.0, "tenths", 35.0)
+    assert (gin.tare, gin.dash_ml, gin.product.shape) == (None, None, None)
+    assert syrup.product.house_made and syrup.level.amount == 500.0
+
+
+def test_what_was_done_before_an_upgrade_can_still_be_undone_and_redone(old):
+    """What undo remembers has the new columns too, or it would equal nothing in the file."""
+    labels = ("Pour 45 ml", "Remove rum", "Change product gin", "Add product rum")
+    store = Store.open(old)
+    assert [store.undo_or_redo("undo")[0].label for _ in labels] == list(labels)
+    with store.reading() as connection:
+        _syrup, gin = read_bottles(connection)  # the label's change moved it to the front
+        assert (gin.product.price, gin.level.amount) == (24.5, 400.0)
+        assert len(read_products(connection)) == 2
+    assert [store.undo_or_redo("redo")[0].label for _ in labels] == list(reversed(labels))
+    with store.reading() as connection:
+        gin, _syrup = read_bottles(connection)
+        assert (gin.product.price, gin.level.amount) == (26.0, 355.0)
+    store.close()
+
+
+def test_an_upgrade_that_breaks_off_leaves_schema_1(old, monkeypatch):
+    before = old.read_bytes()
+    monkeypatch.setattr(migrations, "_widen_images", lambda *_given: 1 / 0)
+    with pytest.raises(ZeroDivisionError):
+        Store.open(old)
+    assert old.read_bytes() == before and read_header(old).schema == 1

@@ -1,0 +1,127 @@
+"""What an empty bottle weighs, learned from the scale; and with it what its contents weigh.
+
+Weighed empty, the tare is as sure as the scale. Weighed full, it is what the
+nominal contents leave, as sure as the maker's fill. Both weighings of one
+bottle give the density of contents that strength and sugar say nothing of.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from math import hypot, isfinite
+
+from barkeep.domain.containers import contents_of, in_air, like_tare, out_of_air
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.inventory import SCALE_SIGMA_G, Bottle, Product, Tare, fill_sigma
+from barkeep.domain.liquids.sweetened import SpiritDensity
+from barkeep.errors import InvalidField, UnlikelyTare
+
+LIGHTEST_G_PER_ML, HEAVIEST_G_PER_ML = 0.75, 1.5
+"""Nothing that is poured at a bar is lighter or heavier: pure ethanol is 0.79, honey 1.43."""
+ODD_SIGMAS = 3.0
+"""Two weights so far from what a full bottle holds are rather a slip than a generous maker."""
+HEAVIEST_BOTTLE_G = 20_000.0
+"""No bottle is heavier, full or empty; more is a slip."""
+
+
+@dataclass(frozen=True, slots=True)
+class Learned:
+    """What one weighing has taught: the bottle with its tare, and a density where one was new.
+
+    `waits_for_empty` says that the full weight is kept, and means something
+    once the bottle has been weighed empty too. `odd_contents_ml` is what an
+    empty and a full weight together would mean, where that is not what a full
+    bottle holds.
+    """
+
+    bottle: Bottle
+    density_g_per_ml: float | None = None
+    waits_for_empty: bool = False
+    odd_contents_ml: float | None = None
+
+
+def weighed_empty(bottle: Bottle, weight_g: float, tree: FamilyTree) -> Learned:
+    """What an empty bottle on the scale teaches. Raises `InvalidField` or `UnlikelyTare`."""
+    _refuse_impossible(bottle, weight_g)
+    tared = replace(bottle, tare=Tare(weight_g, SCALE_SIGMA_G))
+    if bottle.full_g is None:
+        return Learned(tared)
+    return _from_both(tared, weight_g, bottle.full_g, tree)
+
+
+def weighed_full(
+    bottle: Bottle, weight_g: float, tree: FamilyTree, bottles: tuple[Bottle, ...] = ()
+) -> Learned:
+    """What a full bottle on the scale teaches; `bottles` may lend the tare of a like one.
+
+    Raises `InvalidField` or `UnlikelyTare`.
+    """
+    _refuse_impossible(bottle, weight_g)
+    filled = replace(bottle, full_g=weight_g)
+    known = bottle.tare if bottle.tare and bottle.tare.was_weighed else None
+    if known is not None:
+        return _from_both(filled, known.weight_g, weight_g, tree)
+    density = contents_of(bottle.product, tree).density
+    if density is not None:
+        return Learned(replace(filled, tare=_tare_below(weight_g, bottle.product, density)))
+    like = like_tare(bottle.product, bottles)
+    if like is None:
+        return Learned(filled, waits_for_empty=True)
+    return Learned(filled, _density_between(bottle, like.weight_g, weight_g))
+
+
+def tare_again(bottle: Bottle, tree: FamilyTree) -> Bottle:
+    """The bottle with its tare worked out anew, where that came from its full weight.
+
+    For when the label was corrected: another strength is another density.
+    """
+    worked_out = bottle.tare is not None and not bottle.tare.was_weighed
+    if bottle.full_g is None or not worked_out:
+        return bottle
+    density = contents_of(bottle.product, tree).density
+    tare = None if density is None else _tare_below(bottle.full_g, bottle.product, density)
+    return replace(bottle, tare=tare)
+
+
+def _tare_below(full_g: float, product: Product, density: SpiritDensity) -> Tare:
+    """What a full weight leaves for the glass, in doubt by the fill and by the density."""
+    per_ml = in_air(density.g_per_ml)
+    contents_g = product.size * per_ml
+    if full_g <= contents_g:
+        raise UnlikelyTare(product.title, product.size, None, full_g)
+    by_fill, by_density = per_ml * fill_sigma(product.size), contents_g * density.sigma_share
+    return Tare(full_g - contents_g, hypot(SCALE_SIGMA_G, by_fill, by_density))
+
+
+def _density_between(bottle: Bottle, empty_g: float, full_g: float) -> float:
+    product = bottle.product
+    density = out_of_air((full_g - empty_g) / product.size)
+    if not LIGHTEST_G_PER_ML <= density <= HEAVIEST_G_PER_ML:
+        raise UnlikelyTare(product.title, product.size, empty_g, full_g)
+    return density
+
+
+def _from_both(bottle: Bottle, empty_g: float, full_g: float, tree: FamilyTree) -> Learned:
+    """What both weights teach: where strength and sugar tell the density, they are only compared.
+
+    A maker's fill is less sure than such a density, so nothing is learned from it.
+    """
+    density = _density_between(bottle, empty_g, full_g)
+    known = contents_of(bottle.product, tree).modelled
+    if known is None:
+        return Learned(bottle, density)
+    size = bottle.product.size
+    contents_ml = (full_g - empty_g) / in_air(known.g_per_ml)
+    doubt_ml = hypot(fill_sigma(size), size * known.sigma_share)
+    is_odd = abs(contents_ml - size) > ODD_SIGMAS * doubt_ml
+    return Learned(bottle, odd_contents_ml=contents_ml if is_odd else None)
+
+
+def _refuse_impossible(bottle: Bottle, weight_g: float) -> None:
+    product = bottle.product
+    if product.unit != "ml":
+        expected = f"{product.title} is not poured, so its bottle needs no weighing"
+        raise InvalidField("weight", f"{weight_g:g} g", expected)
+    if not isfinite(weight_g) or not 0.0 < weight_g <= HEAVIEST_BOTTLE_G:
+        expected = f"it is more than nothing and at most {HEAVIEST_BOTTLE_G / 1000:g} kg"
+        raise InvalidField("weight", f"{weight_g:g} g", expected)
