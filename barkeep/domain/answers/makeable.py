@@ -12,7 +12,7 @@ from barkeep.domain.answers.memory import Memory
 from barkeep.domain.answers.serves import Serves
 from barkeep.domain.answers.sourcing import Sourcing, need
 from barkeep.domain.answers.warnings import warnings_for
-from barkeep.domain.answers.words import why_met, why_missing
+from barkeep.domain.answers.words import in_dashes_of_bottle, why_met, why_missing
 from barkeep.domain.derivations import Derivation
 from barkeep.domain.inventory import Bottle
 from barkeep.domain.snapshot import Snapshot
@@ -28,6 +28,8 @@ class LineAnswer:
 
     `ingredient` is the key of what goes in, None where nothing does; `bottle`
     is the one to pour from, None for what is made here or always there.
+    `dasher` says how many dashes to pour where the bottle's are not the
+    bar's; `why` says it too.
     """
 
     line: Line
@@ -37,6 +39,7 @@ class LineAnswer:
     ratio: float
     why: str
     derivation: Derivation | None = None
+    dasher: str = ""
 
     @property
     def met(self) -> bool:
@@ -158,12 +161,15 @@ def _answer(
     bottle = supply.bottle(derivation.offered, line.min_abv_percent)
     if derivation.offered not in derivation.draws:
         bottle = None
+    why = why_met(derivation, bottle, snapshot)
+    dasher = in_dashes_of_bottle(line, bottle, derivation.ratio, snapshot.settings.units)
     return LineAnswer(
         line,
         derivation.offered,
         bottle,
         derivation.closeness,
         derivation.ratio,
-        why_met(derivation, bottle, snapshot),
+        f"{why} {dasher}".rstrip(),
         derivation,
+        dasher,
     )

@@ -4,15 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 from barkeep.domain.amounts import show_amount
 from barkeep.domain.answers.assessment import sourcing_for
+from barkeep.domain.answers.contents import Pour, pours_for
+from barkeep.domain.answers.corrections import correction_of, in_words
 from barkeep.domain.answers.sourcing import Sourcing, need
 from barkeep.domain.answers.words import path_in_words, plain_amount
 from barkeep.domain.derivations import Derivation, Derivations, Make, Want
 from barkeep.domain.ingredients import FamilyTree, Ingredient
 from barkeep.domain.inventory import Bottle
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.part_ratios import MEASURES
+from barkeep.domain.printing import show_as
+from barkeep.domain.snapshot import Settings, Snapshot
 from barkeep.domain.specs import Line, Spec
 from barkeep.errors import spoken_list
 
@@ -67,8 +72,9 @@ def stand_in(snapshot: Snapshot, ingredient: str, spec: Spec | None = None) -> S
     tree = sourcing.tree
     line = _line_for(ingredient, spec)
     want = _want(ingredient, line, spec, sourcing)
+    balance = None if line is None or spec is None else _Balance(spec, line, snapshot)
     offers = [
-        _offer(each, line, snapshot, sourcing)
+        _offer(each, line, balance, snapshot, sourcing)
         for each in _worth_naming(ingredient, want, sourcing.derivations)
     ]
     offers.sort(key=lambda each: (not each.owned, -each.closeness, tree.name(each.ingredient)))
@@ -109,7 +115,11 @@ def _made(derivation: Derivation) -> bool:
 
 
 def _offer(
-    derivation: Derivation, line: Line | None, snapshot: Snapshot, sourcing: Sourcing
+    derivation: Derivation,
+    line: Line | None,
+    balance: _Balance | None,
+    snapshot: Snapshot,
+    sourcing: Sourcing,
 ) -> Offer:
     tree = sourcing.tree
     path = path_in_words(derivation, tree)
@@ -122,10 +132,42 @@ def _offer(
         derivation.ratio,
         path,
         "; ".join(path) + ".",
-        tuple(_changes(derivation, line, as_labelled(tree[derivation.offered], poured), tree)),
+        tuple(
+            _changes(
+                derivation,
+                line,
+                None if balance is None else balance.kept(derivation, poured),
+                as_labelled(tree[derivation.offered], poured),
+                snapshot,
+            )
+        ),
         derivation.buying is None,
         missing,
     )
+
+
+@dataclass(frozen=True)
+class _Balance:
+    """A spec and the line that something else is poured for."""
+
+    spec: Spec
+    line: Line
+    snapshot: Snapshot
+
+    def kept(self, derivation: Derivation, bottle: Bottle | None) -> str | None:
+        """What to pour so that the drink stays what it was, None where that needs no saying."""
+        tree = self.snapshot.knowledge.tree
+        if tree.is_a(derivation.offered, derivation.wanted):
+            return None
+        number = self.spec.lines.index(self.line)
+        pours = list(self._own)
+        pours[number] = Pour(derivation.offered, bottle, derivation.ratio)
+        found = correction_of(self.spec, pours, frozenset({number}), self.snapshot)
+        return None if found is None else in_words(found, tree)
+
+    @cached_property
+    def _own(self) -> tuple[Pour, ...]:
+        return pours_for(self.spec, self.snapshot)
 
 
 def _false_friends(ingredient: str, tree: FamilyTree) -> tuple[FalseFriend, ...]:
@@ -152,29 +194,46 @@ def as_labelled(ingredient: Ingredient, bottle: Bottle | None) -> Ingredient:
 
 
 def _changes(
-    derivation: Derivation, line: Line | None, offered: Ingredient, tree: FamilyTree
+    derivation: Derivation,
+    line: Line | None,
+    balance: str | None,
+    offered: Ingredient,
+    snapshot: Snapshot,
 ) -> Iterator[str]:
-    """What pouring it changes: the amount, and strength, sugar, acid and allergens."""
-    wanted = tree[derivation.wanted]
-    if derivation.ratio != 1.0:
-        yield _amount_change(derivation, line, tree)
+    """What pouring it changes: the amounts, and strength, sugar, acid and allergens.
+
+    Where the drink needs amounts other than the plain ratio, `balance` says them.
+    """
+    wanted = snapshot.knowledge.tree[derivation.wanted]
+    if balance is not None:
+        yield balance
+    elif derivation.ratio != 1.0:
+        yield _amount_change(derivation, line, snapshot)
     yield from _compared(wanted, offered, derivation.ratio)
     brought = sorted(set(offered.allergens) - set(wanted.allergens))
     if brought:
         yield f"brings in {spoken_list(brought, 'and')} (allergen)"
 
 
-def _amount_change(derivation: Derivation, line: Line | None, tree: FamilyTree) -> str:
+def _amount_change(derivation: Derivation, line: Line | None, snapshot: Snapshot) -> str:
     if line is None or line.quantity is None:
         return f"take {derivation.ratio:g} times the amount"
+    tree, settings = snapshot.knowledge.tree, snapshot.settings
     wanted, offered = tree[line.ingredient], tree[derivation.offered]
     if line.amount and line.unit and wanted.unit == offered.unit:
-        before = show_amount(line.amount, line.unit)
-        after = show_amount(line.amount * derivation.ratio, line.unit)
+        before, after = (_shown(line, each, settings) for each in (1.0, derivation.ratio))
     else:
         before = plain_amount(need(line, tree), wanted.unit)
         after = plain_amount(need(line, tree) * derivation.ratio, offered.unit)
     return f"pour {after} of {tree.in_sentence(offered.key)} instead of {before}"
+
+
+def _shown(line: Line, ratio: float, settings: Settings) -> str:
+    """So many times what a line takes, as the bar likes its amounts shown."""
+    style, units = settings.shown_in, settings.units
+    if line.unit in MEASURES and style in ("oz", "ml", "cl"):
+        return show_as((line.quantity or 0.0) * ratio, "ml", style, units)
+    return show_amount((line.amount or 0.0) * ratio, line.unit or "each", units)
 
 
 def _compared(wanted: Ingredient, offered: Ingredient, ratio: float) -> Iterable[str]:

@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+from math import floor
+
+from barkeep.domain.amounts import show_number
 from barkeep.domain.answers.supply import Supply
 from barkeep.domain.derivations import Derivation, KindOf, Make, Replace, Step
 from barkeep.domain.ingredients import FamilyTree, Unit
 from barkeep.domain.inventory import Bottle
+from barkeep.domain.measures import BarUnits, dashes_from, show_range
 from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.specs import Line
 from barkeep.errors import spoken_list
 
 
@@ -16,7 +21,7 @@ def plain_amount(amount: float, unit: Unit) -> str:
     >>> plain_amount(22.5, "ml")
     '22.5 ml'
     """
-    number = f"{amount:.3g}" if amount < 100 else f"{amount:.0f}"
+    number = show_number(amount, fractions=False)
     return number if unit == "each" else f"{number} {unit}"
 
 
@@ -53,6 +58,26 @@ def why_met(derivation: Derivation, bottle: Bottle | None, snapshot: Snapshot) -
         left = plain_amount(bottle.level.amount, bottle.product.unit)
         return f"{bottle.product.title} has {left} left."
     return f"{tree.name(derivation.offered)} counts as always there."
+
+
+def in_dashes_of_bottle(line: Line, bottle: Bottle | None, ratio: float, units: BarUnits) -> str:
+    """How many dashes to pour where the bottle's are not the bar's; empty where that is no matter.
+
+    At least one, and whole ones: a dash cannot be cut.
+    """
+    if bottle is None or bottle.dash_ml is None or line.unit != "dash" or line.amount is None:
+        return ""
+
+    def whole(dashes: float) -> float:
+        meant = dashes_from(bottle.dash_ml, dashes * ratio, units.dash_ml)
+        return max(1.0, floor(meant + 0.5))
+
+    low, high = whole(line.amount), None if line.amount_high is None else whole(line.amount_high)
+    poured = show_range(low, None if high == low else high, "dash")
+    written = show_range(line.amount, line.amount_high, "dash")
+    if poured == written:
+        return ""
+    return f"Pour {poured} from this dasher instead of {written.rpartition(' ')[0]}."
 
 
 def why_missing(key: str, need: float, snapshot: Snapshot, supply: Supply) -> str:
