@@ -11,7 +11,9 @@ from hypothesis import strategies as st
 from barkeep import resource_files
 from barkeep.documents.bottles_csv import read_bottles_csv
 from barkeep.documents.knowledge_toml import read_tree
+from barkeep.domain.amounts import BarUnits
 from barkeep.domain.drafts import ProductDraft
+from barkeep.domain.inventory import Tare
 
 HEADER = "product,maker,ingredient,abv,size,level,price,opened\n"
 
@@ -196,3 +198,52 @@ def test_a_bare_level_that_is_rather_a_slip_is_refused(size, level, said):
 def test_rows_say_where_their_fields_stand():
     columns = one("Gin\tgin\t700", "product\tingredient\tsize\n").columns
     assert columns == {"product": 1, "ingredient": 2, "size": 3}
+
+
+MEASURED = "product,ingredient,abv,size,level,sugar,shape,tare\n"
+
+
+def test_a_bottle_is_described_for_a_scale_and_a_ruler():
+    bottle = one("Cassis,crème de cassis,18,500,716 g,450 g/l,Tall round bottle,371 g", MEASURED)
+    assert (bottle.draft.shape, bottle.draft.sugar_g_per_l) == ("tall-round", 450.0)
+    assert bottle.tare == Tare(371.0, 1.0)
+    assert bottle.level.amount == pytest.approx(300.2, abs=0.5)
+    assert bottle.level.method == "weight"
+    by_height = one("Gin,gin,40,700,11.5 cm,,squat-round,", MEASURED)
+    assert (by_height.level.method, by_height.tare) == ("height", None)
+    assert one("Gin,gin,40,700,,,,0.52 kg", MEASURED).tare == Tare(520.0, 1.0)
+    assert one("Gin,gin,40,700,,,,520", MEASURED).tare == Tare(520.0, 1.0)
+
+
+def test_an_ounce_of_a_file_is_what_the_bar_means_by_it():
+    text = HEADER + "Gin,,gin,,24 oz,12 oz,,\n"
+    (us,), (imperial,) = (
+        read_bottles_csv(text, _TREE, BarUnits(ounce)).rows for ounce in ("oz", "imp_oz")
+    )
+    assert us.draft.size == pytest.approx(709.76, abs=0.01)
+    assert imperial.draft.size == pytest.approx(681.91, abs=0.01)
+    for row in (us, imperial):
+        assert row.level.amount == pytest.approx(row.draft.size / 2)
+    bare = HEADER + "Gin,,gin,,24 US oz,12,,\n"
+    (row,) = read_bottles_csv(bare, _TREE, BarUnits("imp_oz")).rows
+    assert row.level.amount == pytest.approx(row.draft.size / 2)
+
+
+@pytest.mark.parametrize(
+    ("row", "column", "said"),
+    [
+        ("Gin,gin,40,700,812 g,,,", 5, "weighs without its contents is not known"),
+        ("Gin,gin,40,700,400 g,,,520 g", 5, "less than Gin weighs empty"),
+        ("Gin,gin,40,700,1500 g,,,520 g", 5, "weighs when it is full"),
+        ("Cream,cream liqueur,17,700,900 g,,,520 g", 5, "it holds cream, milk, egg or coconut"),
+        ("Gin,gin,40,700,90 cm,,,", 5, "above the whole bottle"),
+        ("Gin,gin,40,700,,sweet,,", 6, "write g per litre"),
+        ("Gin,gin,40,700,,,amphora,", 7, "it is one of general, wine, tall-round"),
+        ("Gin,gin,40,700,,,,520 ml", 8, "is a volume"),
+        ("Gin,gin,40,700,,,,0", 8, "more than nothing"),
+    ],
+)
+def test_what_cannot_be_measured_so_has_its_place(row, column, said):
+    (problem,) = read(MEASURED + row + "\n").problems
+    assert (problem.line, problem.column) == (2, column)
+    assert said in problem.message

@@ -1,0 +1,370 @@
+"""Print and publish: choose what, see it, then print it, save it or copy it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection, Iterator
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import QComboBox, QDialog, QHBoxLayout, QSplitter, QVBoxLayout, QWidget
+
+from barkeep.application.print_choice import (
+    OF_SPECS,
+    PrintChoice,
+    job_for,
+    text_for,
+    text_forms,
+)
+from barkeep.application.publishing import house_made, write_file
+from barkeep.desktop.dialogs import publish_output as output
+from barkeep.desktop.dialogs.print_options import PrintOptions
+from barkeep.desktop.metrics import PAD, UNIT, WIDE
+from barkeep.desktop.operations import run_operation
+from barkeep.desktop.printing.layout import Step, steps_of
+from barkeep.desktop.printing.preview import Preview
+from barkeep.desktop.printing.steps import Steps
+from barkeep.desktop.screens.table_screen import TableScreen
+from barkeep.desktop.widgets.banner import Banner
+from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.tick_list import Tickable, TickList
+from barkeep.documents.print_jobs import Job
+from barkeep.documents.print_templates import Kind
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.inventory import Bottle
+from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.specs import Spec
+from barkeep.errors import UserError
+
+if TYPE_CHECKING:
+    from barkeep.desktop.background import Background
+    from barkeep.desktop.main_window import MainWindow
+    from barkeep.desktop.window_state import WindowState
+
+KINDS: tuple[tuple[Kind, str], ...] = (
+    ("card", "Spec cards"),
+    ("menu", "Menu"),
+    ("description", "Descriptions"),
+    ("label", "Labels of house-made things"),
+    ("prep", "Prep list"),
+)
+QUESTION = "publish"
+KIND_KEY = "publish/kind"
+SIZE = (960, 600)
+LIST_WIDTH = 300
+
+
+def publish(window: MainWindow) -> None:
+    """Open the dialog, the spec that is chosen in the window ticked."""
+    dialog = PublishDialog(
+        window.bar.snapshot, window.state, window.background, chosen_specs(window), window
+    )
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.open()
+
+
+def chosen_specs(window: MainWindow) -> tuple[str, ...]:
+    """The name of the spec whose row is chosen on the shown page."""
+    screen = window.current
+    row = screen.current if isinstance(screen, TableScreen) else None
+    spec = getattr(row, "spec", None)  # rows of specs and of tonight's drinks have one
+    return (spec.name,) if isinstance(spec, Spec) else ()
+
+
+class PublishDialog(QDialog):
+    """Everything is shown before it leaves; nothing here changes the bar."""
+
+    def __init__(
+        self,
+        snapshot: Snapshot,
+        state: WindowState,
+        background: Background,
+        ticked: Collection[str] = (),
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Print and publish")
+        self.resize(*SIZE)
+        self._snapshot, self._state, self._background = snapshot, state, background
+        self._job: Job | None = None
+        self._shown: PrintChoice | None = None
+        self._laying_out: Steps[Step] = Steps(self)
+        self._putting_out: Steps[int] = Steps(self)
+        self.what = QComboBox()
+        self.specs: TickList[Spec] = TickList("Specs to print", "specs")
+        self.bottles: TickList[Bottle] = TickList("House-made things to print", "things")
+        self.options = PrintOptions(state)
+        self.preview = Preview()
+        self.banner = Banner()
+        self.print_button = primary_button("P&rint…", self.print_pages)
+        self.pdf_button = button("Save P&DF…", self.save_pdf)
+        self.copy_button = button("&Copy text", self.copy_text)
+        self.save_button = button("Sa&ve as…", self.save_as)
+        self.close_button = button("C&lose", self.reject)
+        self._lay_out()
+        self._offer(ticked)
+        self._connect()
+        self._show_kind()
+
+    @property
+    def kind(self) -> Kind:
+        """What kind of document is chosen."""
+        kind: Kind = self.what.currentData()
+        return kind
+
+    @property
+    def choice(self) -> PrintChoice:
+        """What is chosen now."""
+        options = self.options
+        return PrintChoice(
+            options.chosen_template,
+            options.chosen_paper,
+            options.chosen_size,
+            self.specs.ticked if self.kind in OF_SPECS else (),
+            self.bottles.ticked if self.kind not in OF_SPECS else (),
+            options.title.text().strip(),
+            options.strength.isChecked(),
+            options.allergens.isChecked(),
+        )
+
+    @property
+    def ready(self) -> bool:
+        """Whether the pages in the preview are all of what is chosen."""
+        return self._job is not None and not self._laying_out.running
+
+    # What the user does
+
+    def print_pages(self) -> None:
+        """Ask for a printer and print."""
+        if self._job is None:
+            return
+        job, sheet = self._job, self._job.sheet
+        printer = output.ask_for_printer(self, sheet, job.title)
+        if printer is not None:
+            pages = self.preview.pages
+            said = f"{_counted(len(pages))} went to the printer"
+            self._put_out(output.printing(pages, printer, sheet), said)
+
+    def save_pdf(self) -> None:
+        """Ask for a file and write a PDF."""
+        if self._job is None:
+            return
+        job, pages = self._job, self.preview.pages
+        name, _filter = output.ask_for_file(
+            self, "Save PDF", f"{_file_name(job.title)}.pdf", output.PDF
+        )
+        if name:
+            file = output.with_suffix(name, ".pdf")
+            steps = output.writing_pdf(pages, job.sheet, job.title, file)
+            self._put_out(steps, f"Saved {_counted(len(pages))} as {file}")
+
+    def copy_text(self) -> None:
+        """Put what is shown on the clipboard as text."""
+        if self._shown is not None:
+            output.copy(text_for(self._shown, self._snapshot))
+            self._say("The text was copied")
+
+    def save_as(self) -> None:
+        """Ask for a file and write the specs, or what is said of them, in one of many forms."""
+        if self._shown is None or self._job is None:
+            return
+        forms = text_forms(self.kind)
+        offered = f"{_file_name(self._job.title)}{forms[0].suffix}"
+        name, chosen = output.ask_for_file(self, "Save as", offered, output.filters_of(forms))
+        if not name:
+            return
+        form, shown = output.form_of(name, chosen, forms), self._shown
+        file = output.with_suffix(name, form.suffix)
+        run_operation(
+            self,
+            lambda: write_file(file, form.write(shown, self._snapshot)),
+            lambda path: self._say(f"Saved {path}"),
+        )
+
+    def show_refusal(self, error: UserError) -> None:
+        """Say why not."""
+        self.banner.say(str(error), "error")
+
+    def clear_refusal(self) -> None:
+        """Take it away again."""
+        self.banner.clear()
+
+    # Showing
+
+    def _show_kind(self) -> None:
+        kind = self.kind
+        self._state.keep_text(KIND_KEY, kind)
+        of_specs = kind in OF_SPECS
+        self.specs.setVisible(of_specs)
+        self.bottles.setVisible(not of_specs)
+        self.options.show_kind(kind, self._snapshot.settings.name if kind == "menu" else "")
+
+    def _renew(self) -> None:
+        """Show what is chosen now; drawing up the contents is not done on the GUI thread."""
+        self._laying_out.stop()
+        self._job = None
+        self._offer_output()
+        choice = self.choice
+        if choice.empty:
+            self._background.forget(QUESTION)
+            self._shown = None
+            things = "spec" if self.kind in OF_SPECS else "house-made thing"
+            self.preview.clear(self._why_nothing(things))
+            return
+        question = partial(job_for, choice, self._snapshot)
+        self._background.ask(QUESTION, question, partial(self._begin, choice), self.show_refusal)
+
+    def _why_nothing(self, things: str) -> str:
+        some = self.specs if self.kind in OF_SPECS else self.bottles
+        if some.view.count():
+            return f"Tick at least one {things} to see its page here"
+        return f"There is no {things} in this bar yet"
+
+    def _begin(self, choice: PrintChoice, job: Job) -> None:
+        self._shown = choice
+        self.preview.begin()
+        done = partial(self._laid_out, job)
+        self._laying_out.start(steps_of(job), self._add, done)
+
+    def _add(self, step: Step) -> None:
+        if step is not None:
+            self.preview.add(step)
+
+    def _laid_out(self, job: Job) -> None:
+        self._job = job
+        self.preview.finish()
+        self._offer_output()
+
+    def _offer_output(self) -> None:
+        able = self.ready and not self._putting_out.running
+        for each in (self.print_button, self.pdf_button, self.copy_button, self.save_button):
+            each.setEnabled(able)
+
+    def _put_out(self, steps: Iterator[int], said: str) -> None:
+        refused: list[UserError] = []
+        total, focused = len(self.preview.pages), self.focusWidget()
+
+        def done() -> None:
+            self._set_choosing(True)
+            if focused is not None:
+                focused.setFocus(Qt.FocusReason.OtherFocusReason)
+            if refused:
+                self.show_refusal(refused[0])
+            else:
+                self._say(said)
+
+        self._set_choosing(False)
+        guarded = output.guarded(steps, refused.append)
+        self._putting_out.start(
+            guarded, lambda number: self.banner.say(f"Page {number} of {total}…", "info"), done
+        )
+        self._offer_output()
+
+    def _set_choosing(self, able: bool) -> None:
+        """While pages go out nothing is chosen anew."""
+        for each in (self.what, self.specs, self.bottles, self.options):
+            each.setEnabled(able)
+        self._offer_output()
+
+    def _say(self, words: str) -> None:
+        self.banner.say(words, "done")
+
+    # Building
+
+    def _offer(self, ticked: Collection[str]) -> None:
+        tree = self._snapshot.knowledge.tree
+        specs = [Tickable(each, each.name, _brief(each, tree)) for each in self._snapshot.all_specs]
+        self.specs.offer(specs, ticked)
+        made = house_made(self._snapshot)
+        titles = [_bottle_title(bottle) for bottle in made]
+        things = [Tickable(*each) for each in zip(made, titles, strict=True)]
+        self.bottles.offer(things, titles)
+        for kind, words in KINDS:
+            self.what.addItem(words, kind)
+        kept = self._state.text(KIND_KEY)
+        of_others = bool(ticked) and kept not in OF_SPECS
+        self.what.setCurrentIndex(0 if of_others else max(0, self.what.findData(kept)))
+
+    def _connect(self) -> None:
+        self.what.currentIndexChanged.connect(lambda _index: self._show_kind())
+        self.options.changed.connect(self._renew)
+        self.specs.changed.connect(self._renew)
+        self.bottles.changed.connect(self._renew)
+
+    def _lay_out(self) -> None:
+        left, right = QWidget(), QWidget()
+        choose = QVBoxLayout(left)
+        choose.setContentsMargins(0, 0, UNIT, 0)
+        choose.setSpacing(UNIT)
+        words = text_label("&What to print")
+        words.setBuddy(self.what)
+        words.setTextFormat(Qt.TextFormat.AutoText)
+        self.what.setAccessibleName("What to print")
+        for widget in (words, self.what):
+            choose.addWidget(widget)
+        choose.addWidget(self.specs, 1)
+        choose.addWidget(self.bottles, 1)
+        look = QVBoxLayout(right)
+        look.setContentsMargins(UNIT, 0, 0, 0)
+        look.setSpacing(UNIT)
+        look.addWidget(self.options)
+        look.addWidget(self.preview, 1)
+        sides = QSplitter(Qt.Orientation.Horizontal)
+        sides.setChildrenCollapsible(False)
+        sides.addWidget(left)
+        sides.addWidget(right)
+        sides.setStretchFactor(1, 1)
+        sides.setSizes([LIST_WIDTH, SIZE[0] - LIST_WIDTH])
+        column = QVBoxLayout(self)
+        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
+        column.setSpacing(UNIT)
+        column.addWidget(self.banner)
+        column.addWidget(sides, 1)
+        column.addSpacing(UNIT)
+        column.addLayout(self._buttons())
+
+    def _buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(UNIT)
+        for each in (self.copy_button, self.save_button):
+            row.addWidget(each)
+        row.addStretch(1)
+        for each in (self.close_button, self.pdf_button, self.print_button):
+            row.addWidget(each)
+        for each in (self.copy_button, self.save_button, self.close_button, self.pdf_button):
+            each.setAutoDefault(False)
+        self.print_button.setAutoDefault(False)  # Enter in the search goes to the list
+        return row
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        (self.specs if self.kind in OF_SPECS else self.bottles).search.take_focus()
+
+    def done(self, result: int) -> None:
+        """Nothing goes on behind a dialog that is closed."""
+        self._laying_out.stop()
+        self._putting_out.stop()
+        self._background.forget(QUESTION)
+        super().done(result)
+
+
+def _brief(spec: Spec, tree: FamilyTree) -> str:
+    """What is in a drink, to find it by."""
+    return ", ".join(dict.fromkeys(tree.name(line.ingredient) for line in spec.required_lines))
+
+
+def _file_name(title: str) -> str:
+    """A title that any file may be called."""
+    return re.sub(r"""[\\/:*?"<>|\x00-\x1f]+""", "-", title).strip(" .") or "barkeep"
+
+
+def _bottle_title(bottle: Bottle) -> str:
+    made = f", made {bottle.made.isoformat()}" if bottle.made else ""
+    return f"{bottle.product.name}{made}"
+
+
+def _counted(pages: int) -> str:
+    return f"{pages} page{'s' * (pages != 1)}"

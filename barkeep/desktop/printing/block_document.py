@@ -1,0 +1,189 @@
+"""Blocks of a template as a text document, in tenths of a point."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QTextBlockFormat,
+    QTextCharFormat,
+    QTextCursor,
+    QTextDocument,
+    QTextFrameFormat,
+    QTextLength,
+    QTextOption,
+    QTextTable,
+    QTextTableCellFormat,
+    QTextTableFormat,
+)
+
+from barkeep.desktop.printing.scale import from_points
+from barkeep.documents.print_blocks import Block, Rows
+from barkeep.documents.print_templates import Align, Font, Style, Template
+
+COLUMN_GAP = 6.0
+"""Between the columns of a table, in points."""
+MOST_FOR_AMOUNTS = 0.6
+"""Of the width, what all columns but the last may take together."""
+ABOVE_RULE = 0.35
+"""Of the space below a block with a rule, how much lies above the rule."""
+_FAMILIES: dict[Font, tuple[str, QFont.StyleHint]] = {
+    "sans": ("Sans Serif", QFont.StyleHint.SansSerif),
+    "serif": ("Serif", QFont.StyleHint.Serif),
+}
+_ALIGNMENT: dict[Align, Qt.AlignmentFlag] = {
+    "start": Qt.AlignmentFlag.AlignLeft,  # turned about in a text that runs from the right
+    "centre": Qt.AlignmentFlag.AlignHCenter,
+}
+
+
+@dataclass(frozen=True)
+class Rule:
+    """A line across below a block: how far down it is, and its colour."""
+
+    y: float
+    colour: str
+
+
+def document_of(
+    blocks: Sequence[Block], template: Template, width: float, scale: float = 1.0
+) -> QTextDocument:
+    """A document of this width, its type `scale` times what the template says."""
+    return _Writer(template, width, scale).written(blocks)
+
+
+def rules_of(document: QTextDocument) -> tuple[Rule, ...]:
+    """The lines to be drawn below the blocks that have one."""
+    found = []
+    block = document.begin()
+    while block.isValid():
+        colour = block.blockFormat().property(_RULE)
+        if colour:
+            below = document.documentLayout().blockBoundingRect(block).bottom()
+            found.append(Rule(below + block.blockFormat().bottomMargin() * ABOVE_RULE, colour))
+        block = block.next()
+    return tuple(found)
+
+
+def font_for(template: Template, style: Style, scale: float = 1.0) -> QFont:
+    """A style's font, its size in tenths of a point."""
+    family, hint = _FAMILIES[template.font]
+    font = QFont(family)
+    font.setStyleHint(hint)
+    font.setPixelSize(max(1, round(from_points(style.size) * scale)))
+    font.setBold(style.bold)
+    font.setItalic(style.italic)
+    # Who copies "Buffer" out of a PDF shall not get a letter that is no f.
+    font.setFeature(QFont.Tag("liga"), 0)
+    font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
+    return font
+
+
+_RULE = QTextBlockFormat.Property.UserProperty.value + 1
+
+
+class _Writer:
+    def __init__(self, template: Template, width: float, scale: float) -> None:
+        self._template, self._width, self._scale = template, width, scale
+        self._document = QTextDocument()
+        self._document.setUndoRedoEnabled(False)
+        self._document.setUseDesignMetrics(True)
+        self._document.setDocumentMargin(0)
+        option = QTextOption()
+        # A word too long for the width is broken rather than cut off.
+        option.setWrapMode(QTextOption.WrapMode.WrapAtWordBoundaryOrAnywhere)
+        self._document.setDefaultTextOption(option)
+        self._cursor = QTextCursor(self._document)
+        self._at_empty_block = True
+
+    def written(self, blocks: Sequence[Block]) -> QTextDocument:
+        for block in blocks:
+            style = self._template.style(block.style)
+            if isinstance(block, Rows):
+                self._write_rows(block, style)
+            else:
+                self._begin_block(style)
+                self._cursor.insertText(block.text, self._char_format(style))
+                self._at_empty_block = False
+        if self._at_empty_block:
+            self._flatten_block()
+        self._document.setTextWidth(self._width)
+        return self._document
+
+    def _begin_block(self, style: Style) -> None:
+        layout = QTextBlockFormat()
+        layout.setAlignment(_ALIGNMENT[style.align])
+        layout.setTopMargin(from_points(style.before) * self._scale)
+        layout.setBottomMargin(from_points(style.after) * self._scale)
+        if style.rule:
+            layout.setProperty(_RULE, style.colour)
+        if self._at_empty_block:
+            self._cursor.setBlockFormat(layout)
+            self._cursor.setBlockCharFormat(self._char_format(style))
+        else:
+            self._cursor.insertBlock(layout, self._char_format(style))
+
+    def _flatten_block(self, height: float = 0.01) -> None:
+        """An empty block that takes just this room: a document has one around each table."""
+        layout = QTextBlockFormat()
+        layout.setLineHeight(height, QTextBlockFormat.LineHeightTypes.FixedHeight.value)
+        tiny = QTextCharFormat()
+        font = QFont()
+        font.setPixelSize(1)
+        tiny.setFont(font)
+        self._cursor.setBlockFormat(layout)
+        self._cursor.setBlockCharFormat(tiny)
+
+    def _write_rows(self, block: Rows, style: Style) -> None:
+        if not self._at_empty_block:
+            self._cursor.insertBlock()  # the space below a paragraph is lost right before a table
+        self._flatten_block(max(0.01, from_points(style.before) * self._scale))
+        widths = self._column_widths(block, font_for(self._template, style, self._scale))
+        layout = QTextTableFormat()
+        layout.setBorder(0)
+        layout.setBorderStyle(QTextFrameFormat.BorderStyle.BorderStyle_None)
+        layout.setCellPadding(0)
+        layout.setCellSpacing(0)
+        layout.setBottomMargin(from_points(style.after) * self._scale)
+        fixed = QTextLength.Type.FixedLength
+        layout.setColumnWidthConstraints([QTextLength(fixed, width) for width in widths])
+        if self._template.style("body").align == "centre":
+            layout.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        table = self._cursor.insertTable(len(block.rows), len(widths), layout)
+        for number, row in enumerate(block.rows):
+            self._fill(table, number, row, style)
+        self._cursor.movePosition(QTextCursor.MoveOperation.End)
+        self._at_empty_block = True
+
+    def _fill(self, table: QTextTable, number: int, row: Sequence[str], style: Style) -> None:
+        for column, text in enumerate(row):
+            cell = table.cellAt(number, column)
+            apart = QTextTableCellFormat()
+            apart.setBottomPadding(from_points(style.between) * self._scale)
+            cell.setFormat(apart)
+            inside = cell.firstCursorPosition()
+            inside.insertText(text, self._char_format(style))
+
+    def _column_widths(self, block: Rows, font: QFont) -> list[float]:
+        """Each column as wide as its longest cell; the last takes what is left, or less."""
+        measure = QFontMetricsF(font).horizontalAdvance
+        gap = from_points(COLUMN_GAP) * self._scale
+        wide = [
+            max(measure(each) for each in cells) + gap for cells in zip(*block.rows, strict=True)
+        ]
+        front, last = wide[:-1], wide[-1]
+        most = self._width * MOST_FOR_AMOUNTS
+        if sum(front) > most:
+            front = [each * most / sum(front) for each in front]
+        return [*front, min(last, self._width - sum(front))]
+
+    def _char_format(self, style: Style) -> QTextCharFormat:
+        layout = QTextCharFormat()
+        layout.setFont(font_for(self._template, style, self._scale))
+        layout.setForeground(QColor(style.colour))
+        return layout

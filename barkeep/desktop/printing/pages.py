@@ -1,0 +1,118 @@
+"""A page that is laid out, and how it is painted: on paper, into a PDF, on the screen."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QAbstractTextDocumentLayout, QColor, QFont, QPainter, QPen, QTextDocument
+
+from barkeep.desktop.printing.block_document import Rule
+from barkeep.desktop.printing.scale import from_mm, from_points
+from barkeep.documents.paper import Mark, Size
+from barkeep.documents.print_templates import Frame
+
+_MARK_COLOUR, _FRAME_COLOUR, _NOTE_COLOUR = QColor("#808080"), QColor("#404040"), QColor("#4d4d4d")
+_BETWEEN_FRAMES_MM = 1.0
+_NOTE_POINTS = 7.0
+
+
+@dataclass(frozen=True)
+class Placed:
+    """A document, or the stretch of it from `top` on that is `area` high, and its rules."""
+
+    document: QTextDocument
+    area: QRectF
+    top: float = 0.0
+    rules: Sequence[Rule] = ()
+
+
+@dataclass(frozen=True)
+class Framed:
+    """A frame around an area."""
+
+    area: QRectF
+    frame: Frame
+
+
+@dataclass(frozen=True)
+class Note:
+    """A few small words at the end of an area, such as a page number."""
+
+    area: QRectF
+    text: str
+
+
+@dataclass(frozen=True)
+class Page:
+    """One sheet, all of it in tenths of a point; `titles` are what stands on it."""
+
+    sheet: Size
+    placed: Sequence[Placed]
+    frames: Sequence[Framed] = ()
+    notes: Sequence[Note] = ()
+    marks: Sequence[Mark] = ()
+    titles: Sequence[str] = ()
+
+
+def paint_page(painter: QPainter, page: Page) -> None:
+    """Paint a page on a painter that counts in tenths of a point."""
+    painter.save()
+    painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
+    for mark in page.marks:
+        _paint_mark(painter, mark)
+    for framed in page.frames:
+        _paint_frame(painter, framed)
+    for placed in page.placed:
+        _paint_document(painter, placed)
+    for note in page.notes:
+        _paint_note(painter, note)
+    painter.restore()
+
+
+def _paint_document(painter: QPainter, placed: Placed) -> None:
+    painter.save()
+    painter.translate(placed.area.left(), placed.area.top() - placed.top)
+    # A stretch is whole lines: its clip keeps the others away, and no slanted letter's end.
+    loose = from_points(4.0)
+    shown = QRectF(-loose, placed.top, placed.area.width() + 2 * loose, placed.area.height())
+    painter.setClipRect(shown)
+    context = QAbstractTextDocumentLayout.PaintContext()
+    # A line that begins where the stretch ends would be painted too, and found in the PDF twice.
+    context.clip = shown.adjusted(0.0, 1.0, 0.0, -1.0)
+    placed.document.documentLayout().draw(painter, context)
+    for rule in placed.rules:
+        painter.setPen(_pen(QColor(rule.colour), 0.6))
+        painter.drawLine(QPointF(0.0, rule.y), QPointF(placed.area.width(), rule.y))
+    painter.restore()
+
+
+def _paint_mark(painter: QPainter, mark: Mark) -> None:
+    painter.setPen(_pen(_MARK_COLOUR, 0.3))
+    painter.drawLine(
+        QPointF(from_mm(mark.x1_mm), from_mm(mark.y1_mm)),
+        QPointF(from_mm(mark.x2_mm), from_mm(mark.y2_mm)),
+    )
+
+
+def _paint_frame(painter: QPainter, framed: Framed) -> None:
+    painter.setPen(_pen(_FRAME_COLOUR, 0.6))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawRect(framed.area)
+    if framed.frame == "double":
+        inset = from_mm(_BETWEEN_FRAMES_MM)
+        painter.drawRect(framed.area.adjusted(inset, inset, -inset, -inset))
+
+
+def _paint_note(painter: QPainter, note: Note) -> None:
+    font = QFont("Sans Serif")
+    font.setStyleHint(QFont.StyleHint.SansSerif)
+    font.setPixelSize(round(from_points(_NOTE_POINTS)))
+    painter.setFont(font)
+    painter.setPen(_NOTE_COLOUR)
+    painter.drawText(note.area, int(Qt.AlignmentFlag.AlignCenter), note.text)
+
+
+def _pen(colour: QColor, points: float) -> QPen:
+    return QPen(colour, from_points(points))

@@ -1,0 +1,219 @@
+"""The pages as they will come out, one at a time, with a way through them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QEvent, QRect, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPixmap, QResizeEvent
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+
+from barkeep.desktop.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.printing.output import picture_of
+from barkeep.desktop.printing.pages import Page
+from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.documents.paper import Size
+
+ZOOMS = (("Whole page", None), ("50 %", 0.5), ("100 %", 1.0), ("150 %", 1.5), ("200 %", 2.0))
+_MM_PER_INCH = 25.4
+_SMALLEST = 60
+
+
+class Preview(QWidget):
+    """`turned` carries the number of the page that is shown, from 0."""
+
+    turned = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._pages: list[Page] = []
+        self._number = 0
+        self._more_to_come = False
+        self.sheet = _Sheet()
+        self.area = _PageScroll(self)
+        self.area.setWidget(self.sheet)
+        self.back = button("&Back a page", lambda: self.show_page(self._number - 1))
+        self.on = button("&Next page", lambda: self.show_page(self._number + 1))
+        self.zoom = QComboBox()
+        self.place = text_label("", quiet=True)
+        self._lay_out()
+        self.clear("")
+
+    @property
+    def pages(self) -> Sequence[Page]:
+        """The pages there are so far."""
+        return tuple(self._pages)
+
+    @property
+    def number(self) -> int:
+        """Which page is shown, from 0."""
+        return self._number
+
+    def clear(self, why: str) -> None:
+        """Show no page, and say why."""
+        self._pages, self._number, self._more_to_come = [], 0, False
+        self.sheet.show_page(None, why)
+        self._say_place()
+
+    def begin(self) -> None:
+        """Take new pages in; the one that is shown stays until they are there."""
+        self._pages, self._more_to_come = [], True
+
+    def add(self, page: Page) -> None:
+        """One more page."""
+        self._pages.append(page)
+        if len(self._pages) - 1 == self._number:
+            self.show_page(self._number)
+        self._say_place()
+
+    def finish(self) -> None:
+        """All pages are there."""
+        self._more_to_come = False
+        self.show_page(min(self._number, len(self._pages) - 1))
+
+    def show_page(self, number: int) -> None:
+        """Show one page, if there is such a one."""
+        if not 0 <= number < len(self._pages):
+            return
+        self._number = number
+        page = self._pages[number]
+        self.sheet.show_page(page, "")
+        self._fit()
+        self._say_place()
+        titles = ", ".join(dict.fromkeys(title for title in page.titles if title))
+        self.area.setAccessibleDescription(f"{self.place.text()}: {titles}")
+        self.turned.emit(number)
+
+    def _say_place(self) -> None:
+        count = len(self._pages)
+        more = "…" if self._more_to_come else ""
+        self.place.setText(f"Page {self._number + 1} of {count}{more}" if count else "")
+        self.back.setEnabled(self._number > 0 and count > 0)
+        self.on.setEnabled(self._number + 1 < count)
+
+    def _fit(self) -> None:
+        """Make the sheet as large as the zoom asks for."""
+        if self._number >= len(self._pages):
+            return
+        size, zoom = self._pages[self._number].sheet, self.zoom.currentData()
+        room = self.area.viewport().size() - QSize(2 * PAD, 2 * PAD)
+        if zoom is None:
+            per_mm = min(room.width() / size.width_mm, room.height() / size.height_mm)
+        else:
+            per_mm = zoom * self.logicalDpiX() / _MM_PER_INCH
+        self.sheet.set_page_size(_pixels(size, per_mm))
+
+    def _lay_out(self) -> None:
+        self.area.setWidgetResizable(True)
+        self.area.setAccessibleName("Preview")
+        self.area.resized.connect(self._fit)
+        self.zoom.setAccessibleName("Zoom of the preview")
+        for words, factor in ZOOMS:
+            self.zoom.addItem(words, factor)
+        self.zoom.currentIndexChanged.connect(lambda _index: self._fit())
+        row = QHBoxLayout()
+        row.setSpacing(UNIT)
+        for widget in (self.back, self.on):
+            row.addWidget(widget)
+        row.addWidget(self.place, 1)
+        row.addWidget(self.zoom)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(UNIT)
+        column.addWidget(self.area, 1)
+        column.addLayout(row)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        keys = Qt.Key
+        jumps = {
+            keys.Key_PageDown: self._number + 1,
+            keys.Key_PageUp: self._number - 1,
+            keys.Key_Home: 0,
+            keys.Key_End: len(self._pages) - 1,
+        }
+        number = jumps.get(keys(event.key()))
+        if number is None:
+            super().keyPressEvent(event)
+            return
+        self.show_page(number)
+
+
+class _PageScroll(QScrollArea):
+    """Leaves the keys that turn pages to the preview."""
+
+    resized = Signal()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        keys = Qt.Key
+        if event.key() in (keys.Key_PageDown, keys.Key_PageUp, keys.Key_Home, keys.Key_End):
+            event.ignore()
+            return
+        super().keyPressEvent(event)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.resized.emit()
+
+
+class _Sheet(QWidget):
+    """White paper on the window's ground, or a sentence where there is none."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._page: Page | None = None
+        self._size = QSize()
+        self._drawn: QPixmap | None = None
+        self._words = QLabel(self)
+        self._words.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._words.setWordWrap(True)
+        self._words.setTextFormat(Qt.TextFormat.PlainText)
+        self._words.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self._words.setFont(text_label("", TypeSize.BODY).font())
+
+    @property
+    def words(self) -> str:
+        """What is said in place of a page."""
+        return self._words.text()
+
+    def show_page(self, page: Page | None, words: str) -> None:
+        self._page, self._drawn = page, None
+        self._words.setText(words)
+        self._words.setVisible(page is None)
+        if page is None:
+            self.setMinimumSize(0, 0)
+        self.update()
+
+    def set_page_size(self, size: QSize) -> None:
+        if size != self._size:
+            self._size, self._drawn = size, None
+        self.setMinimumSize(size + QSize(2 * PAD, 2 * PAD))
+        self.update()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._words.setGeometry(self.rect().adjusted(PAD, PAD, -PAD, -PAD))
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange:
+            self.update()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), self.palette().color(QPalette.ColorRole.Midlight))
+        if self._page is None or self._size.isEmpty():
+            return
+        ratio = self.devicePixelRatioF()
+        if self._drawn is None or self._drawn.devicePixelRatio() != ratio:
+            self._drawn = QPixmap.fromImage(picture_of(self._page, self._size, ratio))
+        place = QRect(0, 0, self._size.width(), self._size.height())
+        place.moveCenter(self.rect().center())
+        painter.drawPixmap(place.topLeft(), self._drawn)
+        painter.setPen(self.palette().color(QPalette.ColorRole.Mid))
+        painter.drawRect(place.adjusted(-1, -1, 0, 0))
+
+
+def _pixels(size: Size, per_mm: float) -> QSize:
+    width, height = round(size.width_mm * per_mm), round(size.height_mm * per_mm)
+    return QSize(max(_SMALLEST, width), max(_SMALLEST, height))
