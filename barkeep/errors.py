@@ -95,6 +95,111 @@ class OutsideRange(UserError):
 
 
 @dataclass
+class HeightAboveBottle(UserError):
+    """A height of liquid that no liquid in the bottle can have; all in cm from the table.
+
+    `tallest_cm` is the height of the whole bottle, `brim_cm` of its mouth.
+    """
+
+    height_cm: float
+    tallest_cm: float
+    brim_cm: float
+    bottle: str
+
+    def __str__(self) -> str:
+        height = f"{self.height_cm:.4g} cm"
+        if self.height_cm > self.tallest_cm:
+            fault = f"is above the whole bottle: {self.bottle} is {self.tallest_cm:.3g} cm tall"
+        else:
+            fault = f"is above the mouth: {self.bottle} is brimful at {self.brim_cm:.3g} cm"
+        return f"{height} {fault}. Measure again, or choose another shape."
+
+
+@dataclass
+class TareUnknown(UserError):
+    """A weight of a bottle whose own weight nobody knows."""
+
+    bottle: str
+
+    def __str__(self) -> str:
+        return (
+            f"What {self.bottle} weighs without its contents is not known yet: "
+            "weigh it once full or once empty first."
+        )
+
+
+@dataclass
+class DensityUnknown(UserError):
+    """A weight of a bottle with something in it whose density nobody knows.
+
+    `because` is part of a sentence.
+    """
+
+    bottle: str
+    because: str
+
+    def __str__(self) -> str:
+        return (
+            f"How much a weight of {self.bottle} leaves cannot be worked out: {self.because}. "
+            "Weigh a bottle of it once full and once empty, or count it in another way."
+        )
+
+
+@dataclass
+class BelowTare(UserError):
+    """A weight below that of the empty bottle, in g."""
+
+    weight_g: float
+    tare_g: float
+    bottle: str
+
+    def __str__(self) -> str:
+        return (
+            f"{self.weight_g:.5g} g is less than {self.bottle} weighs empty "
+            f"({self.tare_g:.4g} g). Is it on the scale, without its cap?"
+        )
+
+
+@dataclass
+class WeightAboveFull(UserError):
+    """A weight above that of the full bottle, in g."""
+
+    weight_g: float
+    full_g: float
+    bottle: str
+
+    def __str__(self) -> str:
+        return (
+            f"{self.weight_g:.5g} g is more than {self.bottle} weighs when it is full "
+            f"(about {self.full_g:.4g} g)."
+        )
+
+
+@dataclass
+class UnlikelyTare(UserError):
+    """Weights of a bottle that cannot both be right, in g; `size_ml` is what it holds.
+
+    Of `empty_g` and `full_g` one may be None: it was not weighed so.
+    """
+
+    bottle: str
+    size_ml: float
+    empty_g: float | None
+    full_g: float | None
+
+    def __str__(self) -> str:
+        holds = f"the {self.size_ml:g} ml that {self.bottle} holds"
+        if self.empty_g is None:
+            return f"{self.full_g or 0.0:.5g} g full is too little for {holds} and a bottle."
+        if self.full_g is None:
+            return f"{self.empty_g:.5g} g is no weight of an empty bottle."
+        return (
+            f"{self.empty_g:.5g} g empty and {self.full_g:.5g} g full do not go with {holds}; "
+            "one of the two was not what it was taken for."
+        )
+
+
+@dataclass
 class NotEnoughLeft(UserError):
     """A pour of more than the ledger says is left; both in the bottle's unit."""
 
@@ -161,6 +266,28 @@ class InvalidField(UserError):
 
     def __str__(self) -> str:
         return f"{self.field} cannot be “{self.value}”: {self.expected}."
+
+
+@dataclass
+class CannotBatch(UserError):
+    """A batch that makes no sense: of which spec, and why."""
+
+    spec: str
+    reason: str
+
+    def __str__(self) -> str:
+        return f"{self.spec} cannot be batched: {self.reason}."
+
+
+@dataclass
+class BadQuery(UserError):
+    """A term of a search that means nothing: `term` as typed, `expected` in words."""
+
+    term: str
+    expected: str
+
+    def __str__(self) -> str:
+        return f"“{self.term}” finds nothing: {self.expected}."
 
 
 @dataclass

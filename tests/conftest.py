@@ -7,6 +7,11 @@ from datetime import datetime
 from pathlib import Path
 
 import pytest
+from hypothesis import settings
+
+# No test asserts a time, and a first call may import something heavy.
+settings.register_profile("untimed", deadline=None)
+settings.load_profile("untimed")
 
 # Without a display Qt would abort the whole run.
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")

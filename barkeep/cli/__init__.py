@@ -4,6 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from barkeep.application.own_locale import (
+    print_numbers_as_the_user_does,
+    print_numbers_for_programs,
+)
 from barkeep.cli.arguments import parse
 from barkeep.cli.faults import run_guarded
 
@@ -21,6 +25,10 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 def _run(argv: Sequence[str] | None) -> int:
     arguments = parse(argv)
+    if arguments.json:
+        print_numbers_for_programs()
+    else:
+        print_numbers_as_the_user_does()
     if arguments.command is None:
         from barkeep.cli.start_desktop import start  # looks for Qt, which commands never need
 

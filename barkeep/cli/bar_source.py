@@ -13,6 +13,7 @@ from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.faults import complain
 from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.unit_names import US_UNITS, BarUnits
 from barkeep.errors import UnreadableFile
 
 STDIN = "-"
@@ -39,15 +40,16 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
         yield bar
 
 
-def known_ingredients(arguments: Arguments) -> FamilyTree:
-    """The family tree of the bar that is named, or of none where there is none yet.
+def known_to_readers(arguments: Arguments) -> tuple[FamilyTree, BarUnits]:
+    """The family tree of the bar that is named, and what it means by its measures.
 
-    For what only reads a text: no bar is begun for that.
+    Those of no bar where there is none yet: for what only reads a text, no
+    bar is begun.
     """
     if arguments.bar is None and (arguments.sample or not paths.default_bar().exists()):
-        return shipped().tree
+        return shipped().tree, US_UNITS
     with opened_bar(arguments) as bar:
-        return bar.snapshot.knowledge.tree
+        return bar.snapshot.knowledge.tree, bar.snapshot.settings.units
 
 
 def read_file(name: str) -> str:

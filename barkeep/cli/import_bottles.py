@@ -28,7 +28,8 @@ def run(arguments: Arguments) -> int:
     text = read_file(arguments.file)
     name = shown_name(arguments.file)
     with opened_bar(arguments) as bar:
-        found = read_bottles_csv(text, bar.snapshot.knowledge.tree)
+        snapshot = bar.snapshot
+        found = read_bottles_csv(text, snapshot.knowledge.tree, snapshot.settings.units)
         if found.problems:
             raise UnusableFile(name, found.problems)
         imported = bar.inventory.import_rows(found.rows, name).value

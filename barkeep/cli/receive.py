@@ -9,6 +9,7 @@ from barkeep.application.finding import find_product
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import iso, print_json, rounded
+from barkeep.domain.containers import container_for, like_tare
 from barkeep.domain.levels import parse_level
 from barkeep.domain.measures import show_quantity
 
@@ -25,11 +26,13 @@ def configure(parser: argparse.ArgumentParser) -> None:
 def run(arguments: Arguments) -> int:
     """Receive one bottle."""
     with opened_bar(arguments) as bar:
-        product = find_product(bar.snapshot, arguments.product)
+        snapshot = bar.snapshot
+        product = find_product(snapshot, arguments.product)
         amount = None
         if arguments.level is not None:
-            level = parse_level(arguments.level, product.size, product.unit, product.title)
-            amount = level.amount
+            tare = like_tare(product, snapshot.bottles)
+            container = container_for(product, snapshot.knowledge.tree, tare)
+            amount = parse_level(arguments.level, container, snapshot.settings.units).amount
         done = bar.inventory.receive(product.id, amount, arguments.use_by, arguments.made)
     bottle = done.value
     if arguments.json:

@@ -1,22 +1,34 @@
-"""`barkeep spec`: read, add, show and list specs."""
+"""`barkeep spec`: read, add, show, list and analyse specs."""
 
 from __future__ import annotations
 
 import argparse
+from collections.abc import Iterator, Sequence
 
 from barkeep.application.finding import find_spec
+from barkeep.cli import spec_analyse
 from barkeep.cli.arguments import Arguments, common_options
-from barkeep.cli.bar_source import known_ingredients, opened_bar, read_file, shown_name
+from barkeep.cli.bar_source import known_to_readers, opened_bar, read_file, shown_name
 from barkeep.cli.output import counted, print_json
 from barkeep.cli.spec_json import read_json, spec_json
-from barkeep.cli.table import table
-from barkeep.domain.amounts import show_range
+from barkeep.cli.table import table, width
+from barkeep.domain.amounts import BarUnits, show_range
 from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.printing import STYLES, Style
+from barkeep.domain.shown_lines import ShownLine, shown_lines
 from barkeep.domain.spec_lines import ReadLine
-from barkeep.domain.spec_text import HOW_PARTED, ReadSpec, names_twice, read_specs, write_spec
+from barkeep.domain.spec_text import (
+    HOW_PARTED,
+    ReadSpec,
+    names_twice,
+    read_specs,
+    text_around,
+    write_spec,
+)
 from barkeep.domain.specs import Spec
 from barkeep.errors import UnreadableFile, UnusableFile
 
+_STYLES = {style.replace("_", "-"): style for style in STYLES}
 FORMAT = (
     "A spec is its name, a line for each ingredient and, after one empty line, the method. "
     f"Where a file holds several, {HOW_PARTED}."
@@ -39,21 +51,43 @@ def configure(parser: argparse.ArgumentParser) -> None:
     adding.set_defaults(run=run_add)
     showing = what.add_parser("show", parents=common, help="show one spec as text")
     showing.add_argument("name", metavar="NAME", help="the drink's name")
+    showing.add_argument(
+        "--in",
+        dest="style",
+        type=_style,
+        metavar="|".join(_STYLES),
+        help="how amounts are shown (default: the bar's setting shown-in)",
+    )
     showing.set_defaults(run=run_show)
     listing = what.add_parser("list", parents=common, help="list your specs and the classics")
     listing.set_defaults(run=run_list)
+    spec_analyse.configure(
+        what.add_parser(
+            "analyse",
+            parents=common,
+            help="what a drink comes to: volume, strength, sugar, acid, energy, cost",
+        )
+    )
+
+
+def _style(text: str) -> Style:
+    try:
+        return _STYLES[text.casefold().replace("_", "-")]
+    except KeyError:
+        choices = ", ".join(_STYLES)
+        raise argparse.ArgumentTypeError(f"“{text}” is none of {choices}") from None
 
 
 def run_read(arguments: Arguments) -> int:
     """Read specs with the bar's own ingredients; problems are part of the answer."""
     text = read_file(arguments.file)
-    tree = known_ingredients(arguments)
-    specs = read_specs(text, tree)
+    tree, units = known_to_readers(arguments)
+    specs = read_specs(text, tree, units)
     if arguments.json:
         print_json({"specs": [read_json(spec, tree) for spec in specs]})
         return 0
     for spec in specs:
-        print(_read_shown(spec, tree))
+        print(_read_shown(spec, tree, units))
     bad = sum(bool(spec.problems) for spec in specs)
     print(f"{counted(len(specs), 'spec')}, {bad or 'none'} with problems.")
     return 0
@@ -64,7 +98,7 @@ def run_add(arguments: Arguments) -> int:
     text = read_file(arguments.file)
     with opened_bar(arguments) as bar:
         tree = bar.snapshot.knowledge.tree
-        read = read_specs(text, tree)
+        read = read_specs(text, tree, bar.snapshot.settings.units)
         problems = [*names_twice(read), *(each for spec in read for each in spec.problems)]
         if problems:
             in_order = tuple(sorted(problems, key=lambda each: (each.line, each.column)))
@@ -81,15 +115,28 @@ def run_add(arguments: Arguments) -> int:
 
 
 def run_show(arguments: Arguments) -> int:
-    """Show one spec."""
+    """Show one spec, with the amounts of its lines as the bar shows them or as `--in` asks."""
     with opened_bar(arguments) as bar:
         spec = find_spec(bar.snapshot, arguments.name)
-        tree = bar.snapshot.knowledge.tree
+        tree, settings = bar.snapshot.knowledge.tree, bar.snapshot.settings
+    style = settings.shown_in if arguments.style is None else arguments.style
+    lines = shown_lines(spec, tree, style, settings.units)
     if arguments.json:
-        print_json({"specs": [spec_json(spec, tree)]})
+        asked = None if arguments.style is None else lines
+        print_json({"specs": [spec_json(spec, tree, asked)]})
+    elif style == "as_written":
+        print(write_spec(spec, tree, settings.units), end="")
     else:
-        print(write_spec(spec, tree), end="")
+        print(text_around(spec, _beside_written(lines)), end="")
     return 0
+
+
+def _beside_written(lines: Sequence[ShownLine]) -> Iterator[str]:
+    """Each line as it is shown, and beside it how it is written where that differs."""
+    widest = max((width(line.text) for line in lines if line.written), default=0)
+    for line in lines:
+        gap = " " * (widest - width(line.text))
+        yield f"{line.text}{gap}  (written: {line.written})" if line.written else line.text
 
 
 def run_list(arguments: Arguments) -> int:
@@ -110,19 +157,19 @@ def _row(spec: Spec) -> tuple[str, ...]:
     return (spec.name, made, spec.glass, str(len(spec.required_lines)), kind)
 
 
-def _read_shown(spec: ReadSpec, tree: FamilyTree) -> str:
+def _read_shown(spec: ReadSpec, tree: FamilyTree, units: BarUnits) -> str:
     rows = [spec.name or "(no name)"]
-    rows += [f"  {_line_shown(line, tree)}" for line in spec.lines]
+    rows += [f"  {_line_shown(line, tree, units)}" for line in spec.lines]
     rows += [f"  ! {problem}" for problem in spec.problems]
     return "\n".join(rows) + "\n"
 
 
-def _line_shown(line: ReadLine, tree: FamilyTree) -> str:
+def _line_shown(line: ReadLine, tree: FamilyTree, units: BarUnits) -> str:
     if line.ingredient is None:
         return f"? {line.text}"
     amount = ""
     if line.amount is not None and line.unit is not None:
-        amount = show_range(line.amount, line.amount_high, line.unit)
+        amount = show_range(line.amount, line.amount_high, line.unit, units)
     words = [amount, tree.name(line.ingredient)]
     marks = [line.note, "optional" * line.optional, "garnish" * line.garnish]
     said = ", ".join(mark for mark in marks if mark)

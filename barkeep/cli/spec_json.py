@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from barkeep.cli.output import iso, rounded
 from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.shown_lines import ShownLine
 from barkeep.domain.spec_lines import ReadLine, read_line
 from barkeep.domain.spec_text import ReadSpec
 from barkeep.domain.specs import Line, Spec
@@ -23,11 +26,20 @@ def read_json(spec: ReadSpec, tree: FamilyTree) -> dict[str, object]:
     }
 
 
-def spec_json(spec: Spec, tree: FamilyTree) -> dict[str, object]:
-    """A spec of the book: as it is read, with the day it came in and what it is a riff of."""
+def spec_json(
+    spec: Spec, tree: FamilyTree, shown: Sequence[ShownLine] | None = None
+) -> dict[str, object]:
+    """A spec of the book: as it is read, with the day it came in and what it is a riff of.
+
+    `shown` adds to each line its amount as it is shown.
+    """
     lines = tuple(_as_read(line, tree) for line in spec.lines)
     read = ReadSpec(spec, spec.name, lines, spec.method, spec.glass, ())
-    return {**read_json(read, tree), "added": iso(spec.added), "riff_of": spec.riff_of}
+    found = {**read_json(read, tree), "added": iso(spec.added), "riff_of": spec.riff_of}
+    if shown is not None:
+        pairs = zip(lines, shown, strict=True)
+        found["lines"] = [{**_line_json(line, tree), "shown": each.amount} for line, each in pairs]
+    return found
 
 
 def _as_read(line: Line, tree: FamilyTree) -> ReadLine:

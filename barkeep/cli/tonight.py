@@ -90,6 +90,9 @@ def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
     for answer in drink.lines:
         if answer.required and answer.closeness < 1.0 - 1e-9:
             yield f"      {answer.why} (closeness {answer.closeness:.2f})"
+        elif answer.dasher:
+            name = tree.name(answer.line.ingredient)
+            yield f"      {name}: {answer.dasher[:1].lower()}{answer.dasher[1:]}"
     for warning in drink.warnings:
         yield f"      ! {warning}"
 

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QMessageBox
 
 from barkeep import __version__
 from barkeep.application import paths
+from barkeep.application.own_locale import print_numbers_as_the_user_does
 from barkeep.desktop.background import Background
 from barkeep.desktop.crash_dialog import CrashDialog
 from barkeep.desktop.ending import ended_by_signals
@@ -48,6 +49,7 @@ def main(argv: Sequence[str]) -> int:
     options = _parse(argv)
     app = QApplication.instance() or QApplication(["barkeep"])
     assert isinstance(app, QApplication)
+    print_numbers_as_the_user_does()
     app.setStyle("Fusion")  # once, before any widget or style sheet: Qt may not swap it later
     with ExitStack() as stack:
         stack.enter_context(ended_by_signals(app))  # first in, last out: all is put away before

@@ -222,6 +222,7 @@ class MainWindow(QMainWindow):
             (actions.new_bar, tasks.new_bar),
             (actions.open_bar, tasks.open_bar),
             (actions.import_files, tasks.import_files),
+            (actions.publish, tasks.publish),
             (actions.back_up, tasks.back_up),
             (actions.settings, tasks.settings),
             (actions.quit, self.close),

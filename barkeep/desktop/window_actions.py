@@ -66,6 +66,7 @@ class WindowActions(QObject):
         self.open_bar = self._add(menu, "&Open bar…", Keys.Open)
         menu.addSeparator()
         self.import_files = self._add(menu, "&Import bottles…", "Ctrl+I", "import")
+        self.publish = self._add(menu, "&Print and publish…", Keys.Print, "print")
         self.back_up = self._add(menu, "&Back up…", None, "export")
         menu.addSeparator()
         self.settings = self._add(menu, "&Settings…", "Ctrl+,", "settings")

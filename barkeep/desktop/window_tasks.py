@@ -62,6 +62,12 @@ class WindowTasks:
         box.deleteLater()
         return box.clickedButton() is lose
 
+    def publish(self) -> None:
+        """Print or publish specs and labels."""
+        from barkeep.desktop.dialogs.publish import publish  # printing need not be there at first
+
+        publish(self._window)
+
     def back_up(self) -> None:
         """Copy the whole bar to another file."""
         bar = self._window.bar

@@ -7,8 +7,11 @@ from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
 
+from barkeep.domain.amounts import DASH_ML, BarUnits, Ounce
 from barkeep.domain.inventory import Bottle, Product, pour_order
 from barkeep.domain.knowledge import Knowledge
+from barkeep.domain.line_quantities import in_dashes_of
+from barkeep.domain.printing import Style
 from barkeep.domain.specs import Spec
 
 
@@ -17,12 +20,23 @@ class Settings:
     """What the owner chose for this bar.
 
     `not_there` holds the keys of always-there ingredients (ice, water, sugar,
-    salt) the owner says are not there after all.
+    salt) the owner says are not there after all. `ounce` is what *oz* means,
+    `dash_ml` what a dash comes to; amounts of specs are `shown_in` a style of
+    printing; `country` is the one whose standard drink is counted in.
     """
 
     name: str = "My bar"
     currency: str = "EUR"
     not_there: frozenset[str] = frozenset()
+    ounce: Ounce = "oz"
+    dash_ml: float = DASH_ML
+    shown_in: Style = "as_written"
+    country: str = "United States"
+
+    @property
+    def units(self) -> BarUnits:
+        """What the bar means by the measures that bars do not agree on."""
+        return BarUnits(self.ounce, self.dash_ml)
 
 
 @dataclass(frozen=True)
@@ -38,10 +52,16 @@ class Snapshot:
 
     @cached_property
     def all_specs(self) -> tuple[Spec, ...]:
-        """The owner's specs and the classics, by name; an own spec hides a classic's name."""
+        """The owner's specs and the classics, by name; an own spec hides a classic's name.
+
+        A dash in them comes to what the bar says it does, whatever it was
+        when a spec was written.
+        """
         own = {spec.name.casefold() for spec in self.specs}
         classics = (each for each in self.knowledge.classics if each.name.casefold() not in own)
-        return tuple(sorted((*self.specs, *classics), key=lambda spec: spec.name.casefold()))
+        units, tree = self.settings.units, self.knowledge.tree
+        specs = (in_dashes_of(units, each, tree) for each in (*self.specs, *classics))
+        return tuple(sorted(specs, key=lambda spec: spec.name.casefold()))
 
     @cached_property
     def usable(self) -> Mapping[str, tuple[Bottle, ...]]:

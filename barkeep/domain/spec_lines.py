@@ -7,7 +7,15 @@ from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from functools import partial
 
-from barkeep.domain.amounts import EXAMPLES, Amount, ReadAmount, amount_at_start, spaced
+from barkeep.domain.amounts import (
+    EXAMPLES,
+    US_UNITS,
+    Amount,
+    BarUnits,
+    ReadAmount,
+    amount_at_start,
+    spaced,
+)
 from barkeep.domain.ingredient_names import ADJUSTED, Match, bare_name, find_name, suggestions
 from barkeep.domain.ingredients import FamilyTree, Ingredient
 from barkeep.domain.line_quantities import quantity_of
@@ -89,18 +97,25 @@ class _Draft:
     line: ReadLine
     rest: str
     at: int
+    units: BarUnits
     amount: Amount | None = None
     amount_at: int = 0
     notes: list[str] = field(default_factory=list)
 
 
-def read_line(text: str, tree: FamilyTree, *, garnish: bool = False) -> LineReading:
-    """Read one line. Never raises; what cannot be used is in the complaints."""
+def read_line(
+    text: str, tree: FamilyTree, units: BarUnits = US_UNITS, *, garnish: bool = False
+) -> LineReading:
+    """Read one line at a bar that means `units` by its measures.
+
+    Never raises; what cannot be used is in the complaints.
+    """
     plain = spaced(text)
     start = len(plain) - len(plain.lstrip())
     bullet = _BULLET.match(plain, start)
     start = bullet.end() if bullet else start
-    draft = _Draft(ReadLine(text.strip()[:LONGEST], garnish=garnish), plain[start:].rstrip(), start)
+    line = ReadLine(text.strip()[:LONGEST], garnish=garnish)
+    draft = _Draft(line, plain[start:].rstrip(), start, units)
     if len(text) > LONGEST:
         too_long = f"a line has at most {LONGEST} characters"
         return LineReading(draft.line, (Complaint(0, lambda: too_long),))
@@ -125,7 +140,7 @@ def _take_front(draft: _Draft) -> None:
         if word:
             _set_amount(draft, Amount(_COUNTS[word], None, "each"), draft.at)
             return
-    found = amount_at_start(draft.rest)
+    found = amount_at_start(draft.rest, draft.units)
     if found:
         _take_amount(draft, found)
         return
@@ -147,7 +162,7 @@ def _take_amount(draft: _Draft, found: ReadAmount) -> None:
 def _end_of_twin(draft: _Draft, start: int) -> int:
     """Where the same amount in another unit ends, if one follows: *2 oz / 60 ml*."""
     slash = re.compile(r"[ ]*[/=≈][ ]*").match(draft.rest, start)
-    twin = amount_at_start(draft.rest[slash.end() :]) if slash else None
+    twin = amount_at_start(draft.rest[slash.end() :], draft.units) if slash else None
     if slash is None or twin is None or twin.unit is None:
         return start
     end = slash.end() + twin.end
@@ -231,7 +246,7 @@ def _measured(line: ReadLine, draft: _Draft, ingredient: Ingredient) -> LineRead
         nothing = f"“{draft.amount.value:g}” is nothing; an amount is above nothing"
         return LineReading(line, (Complaint(draft.amount_at, lambda: nothing),))
     try:
-        quantity, note = quantity_of(draft.amount, ingredient)
+        quantity, note = quantity_of(draft.amount, ingredient, None, draft.units)
     except WrongDimension as error:
         # A word that is neither the name's nor an adjective stands where the unit should.
         stranger = draft.rest.split()[0] if line.confidence < ADJUSTED else None

@@ -13,10 +13,18 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
+from functools import partial
 
-from barkeep.domain.amounts import amount_at_start, show_number
+from barkeep.domain.amounts import (
+    US_UNITS,
+    BarUnits,
+    amount_at_start,
+    show_number,
+    unit_words,
+)
 from barkeep.domain.ingredient_names import ADJUSTED
 from barkeep.domain.ingredients import FamilyTree, folded
+from barkeep.domain.shown_lines import worded
 from barkeep.domain.spec_lines import LineReading, ReadLine, as_line, read_line
 from barkeep.domain.specs import Line, Spec
 from barkeep.domain.technique import begins_a_method, technique_of
@@ -67,6 +75,7 @@ class _Reading:
     """A spec while its rows are gone through."""
 
     tree: FamilyTree
+    units: BarUnits
     name: str = ""
     lines: list[ReadLine] = field(default_factory=list)
     method: list[str] = field(default_factory=list)
@@ -74,9 +83,12 @@ class _Reading:
     problems: list[Problem] = field(default_factory=list)
 
 
-def read_specs(text: str, tree: FamilyTree) -> tuple[ReadSpec, ...]:
-    """Every spec of a text, in order. Never raises: what is wrong is in each spec's problems."""
-    return tuple(_read_one(rows, tree) for rows in _blocks(text))
+def read_specs(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) -> tuple[ReadSpec, ...]:
+    """Every spec of a text, in order, at a bar that means `units` by its measures.
+
+    Never raises: what is wrong is in each spec's problems.
+    """
+    return tuple(_read_one(rows, tree, units) for rows in _blocks(text))
 
 
 def names_twice(specs: Iterable[ReadSpec]) -> Iterator[Problem]:
@@ -110,8 +122,8 @@ def _trimmed(rows: list[_Row]) -> Iterator[list[_Row]]:
         yield rows
 
 
-def _read_one(rows: Sequence[_Row], tree: FamilyTree) -> ReadSpec:
-    reading = _Reading(tree)
+def _read_one(rows: Sequence[_Row], tree: FamilyTree, units: BarUnits) -> ReadSpec:
+    reading = _Reading(tree, units)
     rest = _take_name(reading, rows)
     in_method = False
     for row in rest:
@@ -158,18 +170,19 @@ def _take_header(reading: _Reading, header: re.Match[str]) -> None:
 
 def _take_garnish(reading: _Reading, value: str) -> None:
     """Garnishes that are ingredients become lines; anything else is kept as a note."""
-    for text, read in _garnishes(value, reading.tree):
+    for text, read in _garnishes(value, reading):
         if read.complaints:
             reading.headers.setdefault("notes", []).append(f"Garnish: {text}")
         else:
             reading.lines.append(replace(read.line, text=f"Garnish: {read.line.text}"))
 
 
-def _garnishes(value: str, tree: FamilyTree) -> Sequence[tuple[str, LineReading]]:
+def _garnishes(value: str, reading: _Reading) -> Sequence[tuple[str, LineReading]]:
     """The garnishes of one line: its parts where each is one, else all of it, else some."""
-    parts = [(part, read_line(part, tree, garnish=True)) for part in _BETWEEN.split(value) if part]
-    whole = read_line(value, tree, garnish=True)
-    understood = [not read.complaints for _, read in parts]
+    read = partial(read_line, tree=reading.tree, units=reading.units, garnish=True)
+    parts = [(part, read(part)) for part in _BETWEEN.split(value) if part]
+    whole = read(value)
+    understood = [not each.complaints for _, each in parts]
     if all(understood) or (whole.complaints and any(understood)):
         return parts
     return [(value, whole)]
@@ -177,7 +190,7 @@ def _garnishes(value: str, tree: FamilyTree) -> Sequence[tuple[str, LineReading]
 
 def _take_line(reading: _Reading, row: _Row) -> bool:
     """Take a line in; whether it turned out to begin the method instead."""
-    read = read_line(row.text, reading.tree)
+    read = read_line(row.text, reading.tree, reading.units)
     if read.complaints and reading.lines and begins_a_method(row.text):
         reading.method.append(row.text)
         return True
@@ -244,16 +257,21 @@ def _joined(rows: Sequence[str]) -> str:
     return re.sub(r"\n{2,}", "\n\n", "\n".join(" ".join(row.split()) for row in rows)).strip()
 
 
-def write_spec(spec: Spec, tree: FamilyTree) -> str:
-    """A spec as text that `read_specs` reads back.
+def write_spec(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
+    """A spec as text that `read_specs` reads back at the same bar.
 
     A line's own text is kept where it says what the line says; otherwise the
     line is written anew from its fields.
     """
+    return text_around(spec, [line_text(line, tree, units) for line in spec.lines])
+
+
+def text_around(spec: Spec, lines: Iterable[str]) -> str:
+    """A spec as text, with the lines of its ingredients as given."""
     head = [spec.name]
     if spec.riff_of:
         head.append(f"Riff of: {spec.riff_of}")
-    head += [line_text(line, tree) for line in spec.lines]
+    head += lines
     for name, value in (("Glass", spec.glass), ("Ice", spec.ice)):
         if value:
             head.append(f"{name}: {value}")
@@ -263,50 +281,43 @@ def write_spec(spec: Spec, tree: FamilyTree) -> str:
     return f"{text}\n\n{method}\n" if method else f"{text}\n"
 
 
-def write_specs(specs: Sequence[Spec], tree: FamilyTree) -> str:
+def write_specs(specs: Sequence[Spec], tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
     """Several specs as one text."""
-    return "---\n".join(write_spec(spec, tree) for spec in specs)
+    return "---\n".join(write_spec(spec, tree, units) for spec in specs)
 
 
-def line_text(line: Line, tree: FamilyTree) -> str:
+def line_text(line: Line, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
     """A line as text that reads back to it: as it was written, or else composed anew."""
-    return line.text if _reads_back(line, tree) else composed(line, tree)
+    return line.text if _reads_back(line, tree, units) else composed(line, tree, units)
 
 
-def composed(line: Line, tree: FamilyTree) -> str:
+def composed(line: Line, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
     """A line's text made from its fields."""
-    words = [_amount_text(line), tree.name(line.ingredient)]
-    text = " ".join(word for word in words if word)
-    if line.note:
-        text += f", {line.note}" if not re.search(r"[,()]", line.note) else f" ({line.note})"
-    if line.min_abv_percent is not None:
-        text += f" (at least {line.min_abv_percent:g} %)"
-    if line.optional:
-        text += " (optional)"
-    return f"Garnish: {text}" if line.garnish else text
+    return worded(line, tree.name(line.ingredient), _amount_text(line, units))
 
 
-def _amount_text(line: Line) -> str:
+def _amount_text(line: Line, units: BarUnits) -> str:
     if line.amount is None:
         return ""
     high = "" if line.amount_high is None else f"-{_exact(line.amount_high)}"
-    unit = "" if line.unit in (None, "each") else f" {str(line.unit).replace('_', ' ')}"
+    unit = "" if line.unit in (None, "each") else f" {unit_words(str(line.unit), units)}"
     return f"{_exact(line.amount)}{high}{unit}"
 
 
 def _exact(value: float) -> str:
     """A number that reads back to the very same."""
-    shown = show_number(value, fractions=True)
+    shown = show_number(value, fractions=True, mark=".")
     read = amount_at_start(shown)
     return shown if read and read.value == value else f"{Decimal(repr(value)):f}"
 
 
-def _reads_back(line: Line, tree: FamilyTree) -> bool:
+def _reads_back(line: Line, tree: FamilyTree, units: BarUnits) -> bool:
     header = _HEADER.fullmatch(line.text)
     if header and header["name"].casefold() == "garnish":
-        read = read_line(header["value"], tree, garnish=True)
+        read = read_line(header["value"], tree, units, garnish=True)
         again = replace(read.line, text=line.text)
     else:
-        read = read_line(line.text, tree)
+        read = read_line(line.text, tree, units)
         again = read.line
-    return not read.complaints and as_line(again) == line
+    # The quantity follows from the rest, and from what a dash is at this bar.
+    return not read.complaints and as_line(replace(again, quantity=line.quantity)) == line

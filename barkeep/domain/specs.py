@@ -44,7 +44,11 @@ class Line:
 
 @dataclass(frozen=True, slots=True)
 class Spec:
-    """One drink. `id` is None for a classic that barkeep brings along."""
+    """One drink. `id` is None for a classic that barkeep brings along.
+
+    The lines make `serves` serves; `credit` says whose it is, `source` where
+    its proportions come from.
+    """
 
     name: str
     lines: tuple[Line, ...]
@@ -57,6 +61,10 @@ class Spec:
     id: int | None = None
     classic: bool = False
     added: date | None = None
+    serves: float = 1.0
+    tags: tuple[str, ...] = ()
+    credit: str = ""
+    source: str = ""
 
     @property
     def required_lines(self) -> tuple[Line, ...]:

@@ -20,7 +20,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from barkeep.domain.amounts import ReadAmount, amount_at_start, unit_at
+from barkeep.domain.amounts import US_UNITS, BarUnits, ReadAmount, amount_at_start, unit_at
 
 A_FEW = 3.0
 """What *a few* is taken for (*common practice*)."""
@@ -57,30 +57,33 @@ class _Said:
     end: int
 
 
-def any_amount_at_start(text: str) -> ReadAmount | None:
+def any_amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | None:
     """The amount a text begins with, in words or in figures; None where it begins with none.
+
+    What an ounce is taken for is the bar's `units`.
 
     Raises as `barkeep.domain.amounts.amount_at_start` does.
     """
-    return spoken_at_start(text) or amount_at_start(text)
+    return spoken_at_start(text, units) or amount_at_start(text, units)
 
 
-def spoken_at_start(text: str) -> ReadAmount | None:
+def spoken_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | None:
     """The amount in words that a text begins with; None where it begins with none.
 
     >>> spoken_at_start("three-quarters of an ounce of gin").value
     0.75
     """
-    return _unit_before_share(text) or _equal_parts(text) or _range_or_number(text)
+    before = _unit_before_share(text, units)
+    return before or _equal_parts(text) or _range_or_number(text, units)
 
 
-def _unit_before_share(text: str) -> ReadAmount | None:
+def _unit_before_share(text: str, units: BarUnits) -> ReadAmount | None:
     """*An ounce and a half*: the rest of the number comes after its unit."""
     number = _article(text, 0) or _number(text, 0)
     if number is None:
         return None
     begins = _gap(text, number.end)
-    unit, end = unit_at(text, begins)
+    unit, end = unit_at(text, begins, units)
     joined = _words(text, end, "and")
     share = None if unit is None or joined is None else _share(text, joined)
     if unit is None or share is None:
@@ -97,7 +100,7 @@ def _equal_parts(text: str) -> ReadAmount | None:
     return ReadAmount(1.0, None, unit, end, begins) if unit == "part" else None
 
 
-def _range_or_number(text: str) -> ReadAmount | None:
+def _range_or_number(text: str, units: BarUnits) -> ReadAmount | None:
     low = _quantity(text, 0)
     if low is None:
         return None
@@ -107,7 +110,7 @@ def _range_or_number(text: str) -> ReadAmount | None:
         high = None
     last = high or low
     begins = _gap(text, _of_a(text, last.end))
-    unit, end = unit_at(text, begins)
+    unit, end = unit_at(text, begins, units)
     if unit is None and last.value < 1.0:
         return None  # half a lime: the reader of pieces knows that
     ends = end if unit else last.end

@@ -11,6 +11,10 @@ BOTTLE = [
     *("id", "product", "ingredient", "abv_percent", "size_ml"),
     *("level_ml", "opened", "use_by", "price"),
 ]
+COUNTED = [
+    *("bottle", "expected_ml", "counted_ml", "variance_ml"),
+    *("method", "sigma_ml", "flagged"),
+]
 ENTRY = [
     *("id", "product", "ingredient", "unit", "size"),
     *("level", "opened", "use_by", "price"),
@@ -76,7 +80,7 @@ class TestCount:
     def test_a_share_of_the_bottle(self, barkeep, bar, open_bottle, snapshot):
         title, size = open_bottle.product.title, open_bottle.product.size
         answer = barkeep("--bar", bar, "count", title, "0.1", "--json").answer
-        assert list(answer) == ["bottle", "expected_ml", "counted_ml", "variance_ml"]
+        assert list(answer) == COUNTED
         assert answer["bottle"] == title
         assert answer["counted_ml"] == pytest.approx(0.1 * size)
         expected = open_bottle.level.amount
@@ -94,17 +98,21 @@ class TestCount:
 
     def test_pieces_have_no_millilitres(self, barkeep, bar):
         answer = barkeep("--bar", bar, "count", "Limes", "2", "--json").answer
-        assert list(answer) == ["bottle", "expected", "counted", "variance", "unit"]
-        assert (answer["counted"], answer["unit"]) == (2, "each")
+        keys = [key.removesuffix("_ml") for key in COUNTED]
+        assert list(answer) == [*keys, "unit"]
+        assert (answer["counted"], answer["sigma"], answer["unit"]) == (2, 0, "each")
 
     def test_text_says_what_is_missing(self, barkeep, bar, open_bottle):
         shown = barkeep("--bar", bar, "count", open_bottle.product.title, "50 ml").out
         gone = show_volume(open_bottle.level.amount - 50)
-        assert shown.startswith(f"{open_bottle.product.title}: 50 ml, {gone} less than expected")
-        shown = barkeep("--bar", bar, "count", open_bottle.product.title, "60 ml").out
-        assert "10 ml more than expected (50 ml)" in shown
-        shown = barkeep("--bar", bar, "count", open_bottle.product.title, "60 ml").out
-        assert "just as expected (60 ml)" in shown
+        title = open_bottle.product.title
+        assert shown.startswith(f"{title}: 50 ml ± 10, {gone} less than expected")
+        shown = barkeep("--bar", bar, "count", title, "80 ml").out
+        assert "30 ml more than expected (50 ml): beyond the doubt of ± 14 ml" in shown
+        shown = barkeep("--bar", bar, "count", title, "70 ml").out
+        assert "as expected (80 ml): 10 ml less, within ± 14 ml" in shown
+        shown = barkeep("--bar", bar, "count", title, "70 ml").out
+        assert "70 ml ± 10, as expected (70 ml).\n" in shown
 
     @pytest.mark.parametrize(
         ("level", "said"),
@@ -113,8 +121,10 @@ class TestCount:
             ("-0.2", "below nothing"),
             ("-5 ml", "below nothing"),
             ("5000 ml", "more than"),
-            ("812 g", "is a weight"),
-            ("11.5 cm", "is a length"),
+            ("5000 g", "more than"),
+            ("5 g", "less than"),
+            ("4 each", "is a number of pieces"),
+            ("80 cm", "above the whole bottle"),
             ("nan", "cannot be read as an amount"),
             ("some", "cannot be read as an amount"),
         ],

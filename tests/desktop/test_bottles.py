@@ -207,7 +207,7 @@ def test_details_say_everything_about_a_bottle(page, screen):
     steps = page.bar.inventory.history(gin.id)
     assert f"Ledger, {len(steps)} entries" in shown
     assert "Counted 315 ml" in shown
-    assert "judged in tenths, ± 35 ml" in shown
+    assert "judged in tenths, ± 70 ml" in shown
     assert "leaves 570 ml; Request Stop, trial 1" in shown
     gauge = screen.detail.findChild(LevelGauge)
     assert gauge.reading.share == pytest.approx(0.45)
@@ -421,7 +421,9 @@ def test_a_correction_needs_its_sign(page, screen, qtbot):
     [
         ("1.4", "a share of the bottle is 0 to 1"),
         ("-3", "below nothing"),
-        ("30 g", "is a weight"),
+        ("30 g", "less than"),
+        ("3 each", "is a number of pieces"),
+        ("50 cm", "above the whole bottle"),
         ("900 ml", "is more than"),
         ("", "Write an amount such as"),
         ("lots", "cannot be read as an amount"),
@@ -453,7 +455,9 @@ def test_count_by_the_gauge(page, screen, qtbot, sample_bar, clock):
     for _tenth in range(3):
         qtbot.keyClick(dialog.gauge, Qt.Key.Key_Up)
     assert dialog.amount.text() == "0.3"
-    assert dialog.outcome.text() == "210 ml: 105 ml less than expected"
+    assert dialog.outcome.text() == (
+        "0.3: 210 ml ± 70. 105 ml less than expected: beyond the doubt of ± 99 ml"
+    )
     dialog.accept_button.click()
     last = ledger(sample_bar, gin.id, clock)[-1]
     assert (last.kind, last.amount, last.method) == ("count", 210.0, "tenths")
@@ -664,4 +668,4 @@ def test_five_hundred_bottles_stay_quick(qtbot, tmp_path, clock):
 def imported(number: int):
     kind = ("bourbon", "london-dry-gin", "dry-vermouth")[number % 3]
     draft = ProductDraft(f"Bottle {number}", "Ninepin", kind, 700.0, price=float(number))
-    return SimpleNamespace(line=number + 1, draft=draft, level=None, opened=None)
+    return SimpleNamespace(line=number + 1, draft=draft, level=None, opened=None, tare=None)

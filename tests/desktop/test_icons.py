@@ -30,6 +30,8 @@ NEEDED = (
         "error",
         "check",
         "count",
+        "scale",
+        "print",
     ],
     *[
         "allergen",

@@ -11,7 +11,7 @@ from barkeep.desktop.models.row_table import RowFilter, RowTable
 from barkeep.desktop.screens.tonight import TonightScreen
 from barkeep.domain.answers.makeable import tonight
 from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.levels import parse_level
+from barkeep.domain.levels import MeasuredLevel
 from tests.desktop.pages import shown_page, tabbed
 
 
@@ -112,8 +112,7 @@ def test_emptying_a_bottle_is_seen_at_once(bar, page, qtbot):
     same = [b for b in bar.snapshot.bottles if b.ingredient == poured.bottle.ingredient]
     for each in same:
         if each.level.amount:
-            level = parse_level("0", each.product.size, each.product.unit, each.product.title)
-            bar.inventory.count({each.id: level})
+            bar.inventory.count({each.id: MeasuredLevel(0.0, "volume", 5.0)})
     page.settle(qtbot)
     assert page.screen.current.spec.name == wanted.spec.name
     assert page.screen.current == drink(bar, wanted.spec.name)

@@ -128,7 +128,7 @@ def test_below_par_the_mark_turns_to_the_colour_of_danger():
 
 
 def test_a_doubt_shows_as_a_band():
-    assert drawn(LevelReading(0.5, sigma=0.05), 80, 200) != drawn(LevelReading(0.5), 80, 200)
+    assert drawn(LevelReading(0.5, doubt=0.05), 80, 200) != drawn(LevelReading(0.5), 80, 200)
 
 
 @pytest.mark.parametrize("size", [(80, 200), (200, 30)])

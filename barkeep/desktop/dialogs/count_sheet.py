@@ -34,6 +34,7 @@ from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.labels import text_label
 
 SIZE = (720, 520)
+MEANING = "One undo takes all of it back. A level lies within its ± 19 times in 20."
 WIDTHS = {EXPECTED: 96, COUNTED: 130, DIFFERENCE: 240}
 
 
@@ -103,9 +104,7 @@ def _counts(many: int) -> str:
 
 def _rest(left_out: int) -> str:
     if not left_out:
-        return "Every open bottle is counted. One undo takes all of it back."
+        return f"Every open bottle is counted. {MEANING}"
     words = bottles_in_words(left_out)
     kept = "keeps" if left_out == 1 else "keep"
-    return (
-        f"{words} open but not counted {kept} what the ledger says. One undo takes all of it back."
-    )
+    return f"{words} open but not counted {kept} what the ledger says. {MEANING}"

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TypeVar
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QPalette
+from PySide6.QtGui import QPalette, QShowEvent
 from PySide6.QtWidgets import (
     QDialog,
     QGridLayout,
@@ -75,8 +75,10 @@ class FormDialog(QDialog):
         self.intro.setText(text)
         self.intro.setVisible(bool(text))
 
-    def add_field(self, name: str, label: str, widget: QWidget, after: str = "") -> None:
-        """Add a field; `after` stands behind it, such as its unit."""
+    def add_field(
+        self, name: str, label: str, widget: QWidget, after: str = "", hint: str = ""
+    ) -> None:
+        """Add a field; `after` stands behind it, such as its unit, and `hint` below it."""
         words = text_label(label)
         words.setBuddy(widget)
         plain = label.replace("&", "")
@@ -85,7 +87,7 @@ class FormDialog(QDialog):
         problem = text_label("", TypeSize.CAPTION, wrap=True)
         problem.setObjectName(f"problem-{name}")
         problem.hide()
-        row = 2 * len(self.fields)
+        row = 3 * len(self.fields)
         top = Qt.AlignmentFlag.AlignTop
         words.setMinimumHeight(widget.sizeHint().height())
         self.form.addWidget(words, row, 0, top)
@@ -94,10 +96,19 @@ class FormDialog(QDialog):
             unit = text_label(after, quiet=True)
             unit.setObjectName(f"unit-{name}")
             self.form.addWidget(unit, row, 2)
-        self.form.addWidget(problem, row + 1, 1, 1, 2)
+        self.form.addWidget(problem, row + 1, 1, 1, 2 if after else 1)
+        if hint:
+            below = text_label(hint, TypeSize.CAPTION, quiet=True, wrap=True)
+            below.setContentsMargins(0, 0, 0, HALF)
+            self.form.addWidget(below, row + 2, 1)
         self.fields[name] = FormField(words, widget, problem)
         if isinstance(widget, QLineEdit):
             widget.textEdited.connect(lambda _text: self.forgive(name))
+
+    def begin_column(self) -> None:
+        """Put the fields that are added from now on beside those that are there."""
+        self.form = QGridLayout()
+        self._add_column()
 
     def unit_label(self, name: str) -> QLabel:
         """What stands behind a field."""
@@ -148,6 +159,11 @@ class FormDialog(QDialog):
             wrong[0].widget.setFocus(Qt.FocusReason.OtherFocusReason)
         return bool(wrong)
 
+    def showEvent(self, event: QShowEvent) -> None:
+        """Be as high as the wrapped sentences need, which Qt does not promise by itself."""
+        super().showEvent(event)
+        self._fit()
+
     # Where refusals of use cases arrive
 
     def show_refusal(self, error: UserError) -> None:
@@ -174,16 +190,19 @@ class FormDialog(QDialog):
         if needed > self.height():
             self.resize(self.width(), needed)
 
-    def _lay_out(self) -> None:
+    def _add_column(self) -> None:
         self.form.setHorizontalSpacing(UNIT + HALF)
         self.form.setVerticalSpacing(HALF)
         self.form.setColumnStretch(1, 1)
-        self.body = QHBoxLayout()
-        self.body.setSpacing(WIDE)
         beside = QVBoxLayout()
         beside.addLayout(self.form)
         beside.addStretch(1)
         self.body.addLayout(beside, 1)
+
+    def _lay_out(self) -> None:
+        self.body = QHBoxLayout()
+        self.body.setSpacing(WIDE)
+        self._add_column()
         buttons = QHBoxLayout()
         buttons.setSpacing(UNIT)
         buttons.addStretch(1)

@@ -171,7 +171,7 @@ def _level(row: BottleRow) -> str:
 def _preview(window: MainWindow, file: str, text: str) -> None:
     bar = window.bar
     tree = bar.snapshot.knowledge.tree
-    found = read_bottles_csv(text, tree)
+    found = read_bottles_csv(text, tree, bar.snapshot.settings.units)
     dialog = ImportDialog(file, found, tree, bar.inventory.import_rows, window)
 
     def say() -> None:

@@ -19,7 +19,7 @@ from barkeep.desktop.widgets.level_gauge import LevelGauge
 from barkeep.errors import UserError
 
 AMOUNT, NOTE = "amount", "note"
-WIDTH = 460
+WIDTH = 520
 
 
 class LevelDialog(FormDialog):
@@ -54,7 +54,8 @@ class LevelDialog(FormDialog):
         return AMOUNT  # whatever is refused here, it is the amount
 
     def _add_fields(self) -> None:
-        self.say_intro(f"The ledger says {left_of(self.task.bottle)}")
+        intro = f"The ledger says {left_of(self.task.bottle)}"
+        self.say_intro(f"{intro}. {self.task.help}" if self.task.help else intro)
         self.amount.setPlaceholderText(self.task.hint)
         self.add_field(AMOUNT, self.task.label, self.amount)
         if self.task.noted:
@@ -84,7 +85,8 @@ class LevelDialog(FormDialog):
             self.outcome.setText("")
             return
         share = outcome.level / bottle.product.size
-        self.gauge.show_reading(LevelReading(share, bottle.share), outcome.words)
+        doubt = outcome.doubt / bottle.product.size
+        self.gauge.show_reading(LevelReading(share, bottle.share, doubt), outcome.words)
         self.outcome.setText(outcome.words)
 
     def _take_share(self, share: float) -> None:

@@ -1,8 +1,8 @@
-"""Beside the text: how each line is understood, what is wrong, and what to do about it."""
+"""Beside the text: how each line is understood, what is wrong, and what the drink comes to."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
@@ -18,12 +18,15 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.dialogs.spec_reading import Fault, Fix, Seen, SeenLine, SeenSpec
 from barkeep.desktop.metrics import HALF, PAD, UNIT, TypeSize
+from barkeep.desktop.models.analysis_view import AnalysisView, before_you_pour
+from barkeep.desktop.widgets.analysis_panel import AnalysisPanel
 from barkeep.desktop.widgets.flow_layout import FlowLayout
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.link_label import Link, LinkLabel
-from barkeep.domain.amounts import show_amount
+from barkeep.domain.amounts import US_UNITS, BarUnits, show_range
 from barkeep.domain.ingredients import FamilyTree, folded
 from barkeep.domain.spec_lines import ReadLine
+from barkeep.domain.spec_text import ReadSpec
 
 HOW_TO = (
     "The name comes first, then one ingredient a line.",
@@ -42,15 +45,32 @@ class ReadingPanel(QScrollArea):
     fix_chosen = Signal(object)
     line_chosen = Signal(int)
 
-    def __init__(self, tree: FamilyTree, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        tree: FamilyTree,
+        view_of: Callable[[ReadSpec], AnalysisView | None],
+        units: BarUnits = US_UNITS,
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
-        self._tree = tree
+        self._tree, self._view_of, self._units = tree, view_of, units
         self.fix_buttons: list[QPushButton] = []
         self.setAccessibleName("How the text is understood")
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.viewport().setAutoFillBackground(False)
+        self._page = QWidget()
+        self._analysis = _AnalysisBlock()
+        holder = QWidget()
+        self._column = QVBoxLayout(holder)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(0)
+        self._column.addWidget(self._page)
+        self._column.addWidget(self._analysis)
+        self._column.addStretch(1)
+        self.setWidget(holder)
+        holder.setAutoFillBackground(False)  # a scroll area fills what it is given
 
     def show_seen(self, seen: Seen, line: int) -> None:
         """Show the spec in which `line` stands in full, the others in a line each."""
@@ -65,18 +85,17 @@ class ReadingPanel(QScrollArea):
         else:
             self._add_spec(column, current, line)
             self._add_others(column, [each for each in seen.specs if each is not current])
-        column.addStretch(1)
         self._swap(page)
+        self._analysis.show_view(None if current is None else self._view_of(current.read))
 
     def _swap(self, page: QWidget) -> None:
         """A button of the old page may be telling of its click just now: it goes later."""
-        kept = self.verticalScrollBar().value()
-        old = self.takeWidget()
-        if old is not None:
-            old.hide()
-            old.deleteLater()
-        self.setWidget(page)
-        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+        kept, old = self.verticalScrollBar().value(), self._page
+        self._column.replaceWidget(old, page)
+        old.hide()
+        old.deleteLater()
+        self._page = page
+        page.show()
         self.verticalScrollBar().setValue(kept)
 
     def _add_how_to(self, column: QVBoxLayout) -> None:
@@ -107,7 +126,7 @@ class ReadingPanel(QScrollArea):
 
     def _add_line(self, grid: QGridLayout, seen: SeenLine) -> None:
         picture, tone, meaning = _mark(seen.read)
-        name = text_label(_understood(seen.read, self._tree), wrap=True)
+        name = text_label(_understood(seen.read, self._tree, self._units), wrap=True)
         note = _note(seen.read, self._tree)
         self._add_row(grid, PictureLabel(picture, 16, tone, meaning), name, note)
 
@@ -162,22 +181,52 @@ class ReadingPanel(QScrollArea):
             column.addWidget(text_label(f"and {left} more", quiet=True))
 
 
+class _AnalysisBlock(QWidget):
+    """What the drink comes to, under its own heading; nothing while nothing can be poured."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._brief = text_label("", quiet=True, wrap=True)
+        self._panel = AnalysisPanel()
+        self._warned = text_label("Before you pour", TypeSize.STRONG)
+        self._cautions = text_label("", wrap=True)
+        self._cautions.setContentsMargins(0, 0, 0, UNIT)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(PAD, 0, PAD, PAD)
+        column.setSpacing(HALF)
+        for each in (self._warned, self._cautions):
+            column.addWidget(each)
+        column.addWidget(text_label("What it comes to", TypeSize.STRONG))
+        column.addWidget(self._brief)
+        column.addWidget(self._panel)
+        self.hide()
+
+    def show_view(self, view: AnalysisView | None) -> None:
+        """Show another drink, or none."""
+        self.setVisible(view is not None)
+        if view is None:
+            return
+        rows = before_you_pour(None, view)
+        self._cautions.setText("\n".join(f"{each.text} {each.authority}." for each in rows))
+        for each in (self._warned, self._cautions):
+            each.setVisible(bool(rows))
+        self._brief.setText(view.brief)
+        self._panel.show_view(view)
+
+
 def _mark(read: ReadLine) -> tuple[str, str, str]:
     if read.confidence < SURE:
         return ("warning", "warning", "Understood, but look again")
     return ("check", "ready", "Understood")
 
 
-def _understood(read: ReadLine, tree: FamilyTree) -> str:
+def _understood(read: ReadLine, tree: FamilyTree, units: BarUnits) -> str:
     if read.ingredient is None:
         return read.text
     name = tree.in_sentence(read.ingredient)
     if read.amount is None:
         return name[:1].upper() + name[1:]
-    low = show_amount(read.amount, read.unit or "each")
-    if read.amount_high is not None:
-        low = f"{low} to {show_amount(read.amount_high, read.unit or 'each')}"
-    return f"{low} {name}"
+    return f"{show_range(read.amount, read.amount_high, read.unit or 'each', units)} {name}"
 
 
 def _note(read: ReadLine, tree: FamilyTree) -> str:

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from barkeep.domain.ingredients import FamilyTree, folded
 from barkeep.domain.spec_text import write_spec
 from barkeep.domain.specs import Spec
+from barkeep.domain.unit_names import US_UNITS, BarUnits
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,18 +26,20 @@ def for_new() -> SpecDraft:
     return SpecDraft("New spec")
 
 
-def for_edit(spec: Spec, tree: FamilyTree) -> SpecDraft:
+def for_edit(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecDraft:
     """The text of a spec that is there."""
-    return SpecDraft(f"Edit {spec.name}", write_spec(spec, tree), spec)
+    return SpecDraft(f"Edit {spec.name}", write_spec(spec, tree, units), spec)
 
 
-def for_riff(spec: Spec, taken: Iterable[str], tree: FamilyTree) -> SpecDraft:
+def for_riff(
+    spec: Spec, taken: Iterable[str], tree: FamilyTree, units: BarUnits = US_UNITS
+) -> SpecDraft:
     """The text of a spec under a new name, with *Riff of* what it comes from."""
     used = {folded(name) for name in taken}
     riff = replace(
         spec, name=_free_name(spec.name, used), riff_of=spec.name, id=None, classic=False
     )
-    return SpecDraft(f"Riff on {spec.name}", write_spec(riff, tree), renames=True)
+    return SpecDraft(f"Riff on {spec.name}", write_spec(riff, tree, units), renames=True)
 
 
 def _free_name(name: str, used: set[str]) -> str:

@@ -24,6 +24,7 @@ from barkeep.desktop.dialogs.spec_reading import Fix, Seen, see
 from barkeep.desktop.dialogs.spec_text_edit import SpecTextEdit
 from barkeep.desktop.icons import pixmap
 from barkeep.desktop.metrics import HALF, PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.models.analysis_view import view_of_read
 from barkeep.desktop.tones import current_tones
 from barkeep.desktop.widgets.banner import Banner
 from barkeep.desktop.widgets.buttons import button, primary_button
@@ -54,12 +55,14 @@ class SpecEditor(QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(draft.title)
         self._draft, self._save_specs = draft, save
-        self._tree = snapshot.knowledge.tree
+        self._tree, self._units = snapshot.knowledge.tree, snapshot.settings.units
         self._taken = _taken_names(snapshot, draft.changes)
         self._seen = Seen()
         self.question: QMessageBox | None = None
         self.text = SpecTextEdit(IngredientNames(self._tree))
-        self.panel = ReadingPanel(self._tree)
+        self.panel = ReadingPanel(
+            self._tree, lambda read: view_of_read(read, snapshot), self._units
+        )
         self.banner = Banner()
         self.save_button: QPushButton = primary_button("Save", self.save)
         self._timer = QTimer(self)
@@ -82,7 +85,7 @@ class SpecEditor(QDialog):
     def read(self) -> Seen:
         """Read the text now, and show what is understood."""
         self._timer.stop()
-        self._seen = see(self.text.toPlainText(), self._tree, self._taken)
+        self._seen = see(self.text.toPlainText(), self._tree, self._taken, self._units)
         self.text.show_faults(self._seen.faults)
         self._show_seen()
         count = len(self._seen.specs)

@@ -10,6 +10,7 @@ from barkeep.domain.ingredients import FamilyTree, folded
 from barkeep.domain.spec_lines import ReadLine
 from barkeep.domain.spec_text import ReadSpec, read_specs
 from barkeep.domain.specs import Spec
+from barkeep.domain.unit_names import US_UNITS, BarUnits
 from barkeep.errors import DuplicateName, Problem
 
 UNKNOWN = "no ingredient is called"
@@ -84,10 +85,12 @@ class Seen:
         return before[-1] if before else next(iter(self.specs), None)
 
 
-def see(text: str, tree: FamilyTree, taken: Collection[str] = ()) -> Seen:
+def see(
+    text: str, tree: FamilyTree, taken: Collection[str] = (), units: BarUnits = US_UNITS
+) -> Seen:
     """Read a text; `taken` holds the folded names that other specs have already."""
     lines = text.split("\n")
-    read = read_specs(text, tree)
+    read = read_specs(text, tree, units)
     starts = _first_lines(read, lines)
     ends = [*(start - 1 for start in starts[1:]), len(lines)][: len(starts)]
     used = set(taken)

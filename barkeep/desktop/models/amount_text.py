@@ -5,24 +5,24 @@ from __future__ import annotations
 from dataclasses import replace
 
 from barkeep.domain.ingredients import Unit
-from barkeep.domain.measures import parse_amount, to_quantity
+from barkeep.domain.measures import US_UNITS, BarUnits, parse_amount, to_quantity
 from barkeep.errors import AmountError, InvalidField
 
 
-def read_amount(text: str, unit: Unit) -> float:
+def read_amount(text: str, unit: Unit, units: BarUnits = US_UNITS) -> float:
     """An amount in `unit`; a bare number is so many of that unit, as the form says beside it.
 
     Raises `AmountError`, `NegativeAmount` or `WrongDimension`.
     """
-    amount = parse_amount(text)
+    amount = parse_amount(text, units)
     if amount.high is not None:
         raise AmountError(text.strip(), "write one amount, not a range")
     if not any(letter.isalpha() for letter in text):
         amount = replace(amount, unit=unit)
-    return to_quantity(amount, unit)
+    return to_quantity(amount, unit, units)
 
 
-def read_change(text: str, unit: Unit) -> float:
+def read_change(text: str, unit: Unit, units: BarUnits = US_UNITS) -> float:
     """A signed amount in `unit`: *+30 ml* adds, *−30 ml* takes away.
 
     Raises `AmountError` for an amount without a sign, and as `read_amount` does.
@@ -31,7 +31,7 @@ def read_change(text: str, unit: Unit) -> float:
     if plain[:1] not in ("+", "-", "−"):
         expected = "begin with + for more or − for less than the ledger says, such as +30 ml"
         raise AmountError(plain, expected)
-    amount = read_amount(plain[1:], unit)
+    amount = read_amount(plain[1:], unit, units)
     return amount if plain[0] == "+" else -amount
 
 

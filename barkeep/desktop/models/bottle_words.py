@@ -7,15 +7,10 @@ from datetime import date
 from PySide6.QtCore import QDate, QLocale
 
 from barkeep.domain.ingredients import Unit
-from barkeep.domain.inventory import Bottle, CountMethod, Entry, Level
+from barkeep.domain.inventory import Bottle, Entry, Level
+from barkeep.domain.level_words import number, quantity
 
 NONE = "—"
-METHODS: dict[CountMethod, str] = {
-    "tenths": "judged in tenths",
-    "volume": "measured by volume",
-    "weight": "weighed",
-    "height": "by the height of the liquid",
-}
 _WHAT = {
     "receive": "Received",
     "open": "Opened",
@@ -26,17 +21,6 @@ _WHAT = {
     "correct": "Corrected",
     "reverse": "Taken back",
 }
-
-
-def number(amount: float, unit: Unit) -> str:
-    """A number as precise as the unit deserves: whole ml and grams, pieces to a tenth."""
-    shown = round(amount, 1 if unit == "each" or 0 < abs(amount) < 10 else 0) + 0.0
-    return f"{shown:g}" if abs(shown) < 1e5 else f"{shown:.0f}"
-
-
-def quantity(amount: float, unit: Unit) -> str:
-    """An amount with its unit; pieces need none."""
-    return number(amount, unit) if unit == "each" else f"{number(amount, unit)} {unit}"
 
 
 def left_of(bottle: Bottle) -> str:
@@ -76,13 +60,6 @@ def state_in_words(level: Level, on: date) -> str:
     if level.state == "open" and level.opened is not None:
         return f"Open since {short_date(level.opened, on)}"
     return level.state.capitalize()
-
-
-def certainty(method: CountMethod | None, sigma: float | None, unit: Unit) -> str:
-    """How a level was measured and its one-sigma doubt; empty for a level nobody measured."""
-    how = METHODS[method] if method else ""
-    doubt = f"± {quantity(sigma, unit)}" if sigma else ""
-    return ", ".join(part for part in (how, doubt) if part)
 
 
 def entry_in_words(entry: Entry, unit: Unit) -> str:

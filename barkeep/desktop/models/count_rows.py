@@ -4,24 +4,31 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
-from math import hypot
 
 from PySide6.QtCore import Qt
 
-from barkeep.desktop.models.bottle_words import METHODS, number, percent, quantity
+from barkeep.desktop.models.bottle_words import percent
 from barkeep.desktop.models.row_table import Column
 from barkeep.desktop.widgets.level_drawing import LevelReading
 from barkeep.desktop.widgets.roles import ICONS_ROLE, LEVEL_ROLE, SUBTITLE_ROLE
-from barkeep.domain.inventory import TENTHS_SIGMA, Bottle, variance
+from barkeep.domain.containers import container_of
+from barkeep.domain.inventory import TENTHS_SIGMA, Bottle, CountMethod
+from barkeep.domain.level_words import METHODS, doubt_of, in_doubt, quantity, with_doubt
 from barkeep.domain.levels import MeasuredLevel, parse_level
+from barkeep.domain.reconciling import Comparison, difference, reason
 from barkeep.domain.snapshot import Snapshot
 
-SIGMAS = 2.0
-"""A difference within so many sigmas of both measurements is no news."""
 ROUNDING = 1e-9
 
 BOTTLE, LEVEL, EXPECTED, COUNTED, DIFFERENCE = range(5)
 """The columns, left to right."""
+
+_BRIEFLY: Mapping[CountMethod, str] = {
+    "tenths": "by eye",
+    "volume": "measured",
+    "weight": "weighed",
+    "height": "by height",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,20 +53,22 @@ class CountRow:
         return self.bottle.level.amount
 
     @property
-    def difference(self) -> float:
-        """Expected less counted, in the bottle's unit; nothing before it is counted."""
-        return 0.0 if self.typed is None else variance(self.expected, self.typed.measured.amount)
+    def compared(self) -> Comparison | None:
+        """The count beside what was expected; None before it is counted."""
+        if self.typed is None:
+            return None
+        level, measured = self.bottle.level, self.typed.measured
+        return Comparison(level.amount, level.expected_sigma, measured.amount, measured.sigma)
 
     @property
-    def doubt(self) -> float:
-        """How large a difference the two measurements explain: two sigmas of both together."""
-        counted = self.typed.measured.sigma if self.typed else 0.0
-        return SIGMAS * hypot(self.bottle.level.sigma or 0.0, counted)
+    def difference(self) -> float:
+        """Expected less counted, in the bottle's unit; nothing before it is counted."""
+        return self.compared.variance if self.compared else 0.0
 
     @property
     def flagged(self) -> bool:
-        """Whether the difference is more than the measuring explains."""
-        return self.typed is not None and abs(self.difference) > self.doubt + ROUNDING
+        """Whether the difference is more than the doubt of both explains."""
+        return self.compared is not None and self.compared.told_apart
 
     @property
     def reading(self) -> LevelReading:
@@ -69,8 +78,8 @@ class CountRow:
         if self.typed is None:
             return LevelReading(self.bottle.share, self.bottle.share, sealed=sealed)
         measured = self.typed.measured
-        share, sigma = measured.amount / size, measured.sigma / size
-        return LevelReading(share, self.bottle.share, sigma, sealed=sealed)
+        share, doubt = measured.amount / size, doubt_of(measured.sigma) / size
+        return LevelReading(share, self.bottle.share, doubt, sealed=sealed)
 
 
 class ShelfCount:
@@ -153,7 +162,8 @@ def tenths(bottle: Bottle, many: int) -> Typed:
 def at_share(bottle: Bottle, share: float) -> Typed:
     """Where a drawn level was clicked: the nearest tenth, or the nearest whole piece."""
     if bottle.product.unit == "each":
-        return exactly(bottle, str(round(share * bottle.product.size)))
+        pieces = float(round(share * bottle.product.size))
+        return Typed(MeasuredLevel(pieces, "volume", 0.0), f"{pieces:.0f}")
     return tenths(bottle, round(share * 10))
 
 
@@ -170,11 +180,24 @@ def as_expected(bottle: Bottle) -> Typed:
     return Typed(measured, "expected")
 
 
-def exactly(bottle: Bottle, text: str) -> Typed:
-    """A level as someone wrote it. Raises what `parse_level` raises."""
-    product = bottle.product
-    measured = parse_level(text, product.size, product.unit, product.title)
+def exactly(bottle: Bottle, text: str, snapshot: Snapshot) -> Typed:
+    """A level as someone wrote it of a bottle of this bar. Raises what `parse_level` raises."""
+    container = container_of(bottle, snapshot.knowledge.tree, snapshot.bottles)
+    measured = parse_level(text, container, snapshot.settings.units)
     return Typed(measured, " ".join(text.split()))
+
+
+def reading_in_words(typed: Typed, bottle: Bottle) -> str:
+    """How a text was read: *812 g: 372 ml ± 6*."""
+    measured = typed.measured
+    return f"{typed.words}: {with_doubt(measured.amount, measured.sigma, bottle.product.unit)}"
+
+
+def exact_in_words(typed: Typed, bottle: Bottle) -> str:
+    """What is read while it is being typed: *372 ml ± 6, weighed*."""
+    measured = typed.measured
+    read = with_doubt(measured.amount, measured.sigma, bottle.product.unit)
+    return f"{read}, {_BRIEFLY[measured.method]}"
 
 
 def count_columns() -> tuple[Column[CountRow], ...]:
@@ -197,7 +220,7 @@ def count_columns() -> tuple[Column[CountRow], ...]:
         Column(
             "Expected",
             lambda row: quantity(row.expected, row.bottle.product.unit),
-            roles={SUBTITLE_ROLE: lambda row: percent(row.bottle.share)},
+            roles={SUBTITLE_ROLE: expected_in_doubt},
         ),
         Column("Counted", counted_in_words, roles={SUBTITLE_ROLE: typed_in_words}),
         Column(
@@ -219,6 +242,12 @@ def below_name(row: CountRow) -> str:
     return ", ".join(part for part in (bottle.product.maker or row.ingredient, state) if part)
 
 
+def expected_in_doubt(row: CountRow) -> str:
+    """How far the expected level may be off; for pieces, their share."""
+    level, unit = row.bottle.level, row.bottle.product.unit
+    return in_doubt(level.expected_sigma, unit) or percent(row.bottle.share)
+
+
 def counted_in_words(row: CountRow) -> str:
     """What was counted, in the bottle's unit."""
     if row.typed is None:
@@ -230,29 +259,18 @@ def typed_in_words(row: CountRow) -> str:
     """The count as it was typed, with its doubt."""
     if row.typed is None:
         return ""
-    sigma = row.typed.measured.sigma
-    doubt = f" ± {number(sigma, row.bottle.product.unit)}" if sigma else ""
-    return f"{row.typed.words}{doubt}"
+    doubt = in_doubt(row.typed.measured.sigma, row.bottle.product.unit)
+    return f"{row.typed.words}, {doubt}" if doubt else row.typed.words
 
 
 def difference_in_words(row: CountRow) -> str:
-    """*45 ml less than expected*, or *as expected* within the doubt of measuring."""
-    if row.typed is None:
-        return ""
-    return _more_or_less(row, " than expected") if row.flagged else "as expected"
+    """*45 ml less than expected*, or *as expected* within the doubt of both levels."""
+    return difference(row.compared, row.bottle.product.unit) if row.compared else ""
 
 
 def difference_explained(row: CountRow) -> str:
-    """How the difference compares with the doubt of measuring."""
-    if row.typed is None:
-        return ""
-    unit = row.bottle.product.unit
-    doubt = f"± {quantity(row.doubt, unit)}"
-    if row.flagged:
-        return f"beyond the doubt of {doubt}" if row.doubt else "nothing was in doubt"
-    if abs(row.difference) <= ROUNDING:
-        return "to the drop" if unit == "ml" else "exactly"
-    return f"{_more_or_less(row)}, within {doubt}"
+    """How the difference compares with the doubt of both levels."""
+    return reason(row.compared, row.bottle.product.unit) if row.compared else ""
 
 
 def row_in_words(row: CountRow) -> str:
@@ -261,8 +279,9 @@ def row_in_words(row: CountRow) -> str:
     start = f"{row.bottle.product.title}, expected {quantity(row.expected, unit)}"
     if row.typed is None:
         return f"{start}, not counted"
-    how = METHODS[row.typed.measured.method]
-    return f"{start}, counted {counted_in_words(row)}, {how}: {difference_in_words(row)}"
+    measured = row.typed.measured
+    counted = with_doubt(measured.amount, measured.sigma, unit)
+    return f"{start}, counted {counted}, {METHODS[measured.method]}: {difference_in_words(row)}"
 
 
 def totals_in_words(rows: Iterable[CountRow]) -> str:
@@ -287,8 +306,3 @@ def _in_all(gone_ml: float) -> str:
     if round(gone_ml) == 0:
         return "in all as expected"
     return f"in all {amount} {'less' if gone_ml > 0 else 'more'} than expected"
-
-
-def _more_or_less(row: CountRow, after: str = "") -> str:
-    amount = quantity(abs(row.difference), row.bottle.product.unit)
-    return f"{amount} {'less' if row.difference > 0 else 'more'}{after}"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from barkeep.domain.answers.makeable import LineAnswer
+from barkeep.domain.shown_lines import ShownLine
 from barkeep.domain.specs import Line
 
 
@@ -43,3 +44,8 @@ def duty(line: Line) -> str:
     if line.garnish:
         return "" if line.text.casefold().startswith("garnish") else "garnish"
     return "optional" if line.optional else ""
+
+
+def written(line: ShownLine) -> str:
+    """How a line is written where it is shown otherwise, else empty."""
+    return f"Written: {line.written}" if line.written else ""

@@ -9,9 +9,9 @@ from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QCompleter
 
-from barkeep.desktop.models.bottle_words import quantity
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.inventory import Product
+from barkeep.domain.level_words import quantity
 
 MOST_SHOWN = 12
 VALUE = Qt.ItemDataRole.UserRole

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QPushButton, QWidget
+from PySide6.QtWidgets import QMenu, QPushButton, QWidget
 
 from barkeep.desktop.icons import wear
 from barkeep.desktop.widgets.buttons import button
@@ -31,6 +31,10 @@ DOINGS = (
     Doing("waste", "&Waste…", "Ctrl+Shift+W"),
     Doing("empty", "&Empty", "Ctrl+Shift+E"),
     Doing("correct", "Co&rrect…", "Ctrl+Shift+K"),
+    Doing("tare", "Weigh it e&mpty…", "", "scale"),
+    Doing("full", "Weigh it &full…", "", "scale"),
+    Doing("dasher", "Set its das&her…", ""),
+    Doing("label", "Change its &label…", ""),
     Doing("again", "Receive a&nother", "Ctrl+Shift+R", "bottles", "Receive"),
     Doing("add", "&Add bottle…", "Ctrl+N", "add"),
     Doing("remove", "Remo&ve", "Del", "remove"),
@@ -42,10 +46,15 @@ DOINGS = (
 GROUPS = (
     ("shelf", "write", "leave"),
     ("count", "open", "pour", "waste", "empty", "correct"),
+    ("tare", "full", "dasher", "label"),
     ("add", "again", "remove"),
     ("up", "down"),
 )
-OF_ONE_BOTTLE = ("count", "open", "pour", "waste", "empty", "correct", "again", "remove")
+OF_ONE_BOTTLE = (
+    *("count", "open", "pour", "waste", "empty", "correct"),
+    *("tare", "full", "dasher", "label"),
+    *("again", "remove"),
+)
 OF_THE_COUNT = ("write", "leave")
 IN_THE_LIST = (*OF_ONE_BOTTLE, "up", "down")
 
@@ -91,6 +100,15 @@ class BottleActions:
         keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
         made.setAccessibleName(words)
         made.setToolTip(f"{words} ({keys})" if keys else words)
+        return made
+
+    def menu_button(self, keys: Sequence[str]) -> QPushButton:
+        """A button that offers actions in a menu of its own."""
+        made = QPushButton("More")
+        made.setAccessibleName("More for this bottle")
+        menu = QMenu(made)
+        menu.addActions([self._actions[key] for key in keys])
+        made.setMenu(menu)
         return made
 
 

@@ -3,20 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from datetime import datetime, time
 
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
+from barkeep.application.weighing import tare_in_words
 from barkeep.desktop.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.models.bottle_rows import BottleRow, reading_of, use_by_in_words
 from barkeep.desktop.models.bottle_words import (
-    certainty,
     entry_in_words,
     level_in_words,
-    number,
     percent,
     price_in_words,
-    quantity,
     short_date,
     state_in_words,
 )
@@ -24,8 +23,10 @@ from barkeep.desktop.screens.level_history import WIDTH, LevelHistory, Steps
 from barkeep.desktop.widgets.detail_panel import DetailRow, DetailSection
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.level_gauge import LevelGauge
+from barkeep.domain.containers import Container
 from barkeep.domain.ingredients import Ingredient
-from barkeep.domain.inventory import Entry
+from barkeep.domain.inventory import Bottle, Entry
+from barkeep.domain.level_words import certainty, doubt_of, in_doubt, number, quantity
 
 GAUGE_WIDTH = 84
 NEWEST = 25
@@ -40,7 +41,10 @@ class BottleOverview(QWidget):
         self.setFixedWidth(WIDTH)
         self.gauge = LevelGauge()
         self.gauge.setFixedWidth(GAUGE_WIDTH)
-        self.gauge.show_reading(reading_of(row.bottle), level_in_words(row.bottle))
+        doubt = doubt_of(row.bottle.level.expected_sigma) / row.bottle.product.size
+        self.gauge.show_reading(
+            replace(reading_of(row.bottle), doubt=doubt), level_in_words(row.bottle)
+        )
         self.line = LevelHistory(self)  # shown without a parent it would be a window
         self.line.show_steps(row.bottle, steps, datetime.combine(row.on, time(23, 59)))
         words = QVBoxLayout()
@@ -65,6 +69,9 @@ class BottleOverview(QWidget):
         yield text_label(quantity(bottle.level.amount, unit), TypeSize.DISPLAY, wrap=True)
         size = quantity(bottle.product.size, unit)
         yield text_label(f"of {size}, {percent(bottle.share)}", quiet=True, wrap=True)
+        doubt = in_doubt(bottle.level.expected_sigma, unit)
+        if doubt:
+            yield text_label(doubt, quiet=True)
         yield text_label(state_in_words(bottle.level, row.on), TypeSize.STRONG, wrap=True)
         if row.low:
             yield text_label("Low", TypeSize.STRONG)
@@ -79,14 +86,22 @@ def _in_pairs(acts: Sequence[QWidget]) -> QGridLayout:
 
 
 def sections_of(
-    row: BottleRow, ingredient: Ingredient, currency: str, steps: Steps, *, all_entries: bool
+    row: BottleRow,
+    ingredient: Ingredient,
+    container: Container,
+    currency: str,
+    steps: Steps,
+    *,
+    all_entries: bool,
 ) -> tuple[DetailSection, ...]:
-    """Facts, cautions and ledger of one bottle."""
+    """Facts, cautions, how it can be measured, and the ledger of one bottle."""
     found = [DetailSection("Label", tuple(_facts(row, ingredient, currency)))]
     notes = tuple(_cautions(row, ingredient))
     if notes:
         found.insert(0, DetailSection("Look out", notes))
     found.append(DetailSection("Dates", tuple(_dates(row, ingredient))))
+    if container.shape is not None:
+        found.append(DetailSection("Measuring", tuple(_measuring(row.bottle, container))))
     heading = "Ledger" if len(steps) < 2 else f"Ledger, {len(steps)} entries"
     found.append(DetailSection(heading, ledger_rows(row, steps, all_entries=all_entries)))
     return tuple(found)
@@ -122,6 +137,8 @@ def _facts(row: BottleRow, ingredient: Ingredient, currency: str) -> Iterator[De
         yield DetailRow(f"usually {ingredient.abv_percent:g} % vol", "Strength", "not on the label")
     if product.sugar_g_per_l is not None:
         yield DetailRow(f"{product.sugar_g_per_l:g} g per litre", "Sugar")
+    if product.acid_g_per_l is not None:
+        yield DetailRow(f"{product.acid_g_per_l:g} g per litre", "Acid")
     yield DetailRow(_size(row), "Size")
     if product.price is not None:
         yield DetailRow(price_in_words(product.price, currency), "Price")
@@ -134,6 +151,41 @@ def _size(row: BottleRow) -> str:
     if product.unit == "each":
         return f"{number(product.size, product.unit)} pieces"
     return quantity(product.size, product.unit)
+
+
+def _measuring(bottle: Bottle, container: Container) -> Iterator[DetailRow]:
+    """What a scale and a ruler need to know of it."""
+    tare = container.tare
+    if tare is None:
+        yield DetailRow("not known", "Empty", "Weigh it empty or full to count it on a scale.")
+    else:
+        yield DetailRow(tare_in_words(tare), "Empty", _whence(bottle))
+    contents = container.contents
+    if contents.learned is not None:
+        shown = f"{contents.learned.g_per_ml:.3f} g per ml"
+        yield DetailRow(shown, "Density", "learned by weighing")
+    elif contents.liquid is None:
+        yield DetailRow("not known", "Density", f"{_capital(contents.no_density_because)}.")
+    else:
+        yield DetailRow("from strength and sugar", "Density")
+    assert container.shape is not None
+    chosen = "" if bottle.product.shape else "The usual one; its label may say another."
+    yield DetailRow(_capital(container.shape.name), "Shape", chosen)
+    if bottle.dash_ml is not None:
+        yield DetailRow(f"{bottle.dash_ml:g} ml", "One dash")
+
+
+def _whence(bottle: Bottle) -> str:
+    """How the weight of the empty bottle is known."""
+    if bottle.tare is None:
+        return "as another bottle of it"
+    if bottle.tare.was_weighed:
+        return "weighed empty"
+    return f"worked out from {bottle.full_g:g} g full" if bottle.full_g else "worked out"
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
 
 
 def _dates(row: BottleRow, ingredient: Ingredient) -> Iterator[DetailRow]:

@@ -4,11 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from functools import partial
+from typing import TYPE_CHECKING, TypeAlias
 
 from PySide6.QtCore import Qt
 
 from barkeep.application.done import Done
 from barkeep.desktop.dialogs.add_bottle import AddBottleDialog
+from barkeep.desktop.dialogs.bottle_facts import (
+    FactDialog,
+    FactTask,
+    dasher_task,
+    weigh_empty_task,
+    weigh_full_task,
+)
+from barkeep.desktop.dialogs.change_label import ChangeLabelDialog
 from barkeep.desktop.dialogs.level_dialog import LevelDialog
 from barkeep.desktop.dialogs.level_task import (
     LevelTask,
@@ -22,6 +31,10 @@ from barkeep.desktop.operations import run_operation
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
 from barkeep.domain.inventory import Bottle
 
+if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
+
+BottleDialog: TypeAlias = LevelDialog | FactDialog | ChangeLabelDialog | AddBottleDialog
 UPWARDS = Qt.SortOrder.AscendingOrder
 
 
@@ -31,7 +44,7 @@ class BottleWork:
     def __init__(self, screen: TableScreen[BottleRow]) -> None:
         self._screen = screen
         self._bar = screen.context.bar
-        self.dialog: LevelDialog | AddBottleDialog | None = None
+        self.dialog: BottleDialog | None = None
 
     def count(self) -> None:
         """Ask for one bottle's exact level."""
@@ -48,6 +61,26 @@ class BottleWork:
     def correct(self) -> None:
         """Ask by how much the ledger is wrong."""
         self._ask(lambda row: correct_task(self._bar, row.bottle))
+
+    def weigh_empty(self) -> None:
+        """Ask what the empty bottle weighs."""
+        self._ask_fact(weigh_empty_task)
+
+    def weigh_full(self) -> None:
+        """Ask what the full bottle weighs."""
+        self._ask_fact(weigh_full_task)
+
+    def set_dasher(self) -> None:
+        """Ask what one dash from it comes to."""
+        self._ask_fact(dasher_task)
+
+    def change_label(self) -> None:
+        """Ask what its label really says."""
+        row = self._chosen()
+        if row is not None:
+            dialog = ChangeLabelDialog(self._bar, row.bottle.product, self._screen)
+            dialog.done_with.connect(self._say)
+            self._show(dialog)
 
     def open(self) -> None:
         """Break the seal."""
@@ -110,7 +143,20 @@ class BottleWork:
             dialog.done_with.connect(self._say)
             self._show(dialog)
 
-    def _show(self, dialog: LevelDialog | AddBottleDialog) -> None:
+    def _ask_fact(self, task_for: Callable[[Bar, Bottle], FactTask]) -> None:
+        row = self._chosen()
+        if row is None:
+            return
+        product = row.bottle.product
+        if product.unit != "ml":
+            words = f"{product.title} is not poured, so there is nothing to weigh or to dash."
+            self._screen.banner.say(words, "info")
+            return
+        dialog = FactDialog(task_for(self._bar, row.bottle), self._screen)
+        dialog.done_with.connect(self._say)
+        self._show(dialog)
+
+    def _show(self, dialog: BottleDialog) -> None:
         self.dialog = dialog
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.finished.connect(self._on_closed)

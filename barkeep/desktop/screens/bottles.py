@@ -30,6 +30,7 @@ from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.delegates import LevelDelegate
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.filter_chips import FilterChips
+from barkeep.domain.containers import container_of
 from barkeep.domain.inventory import Bottle
 
 COLUMN_WIDTHS = (64, 184, 108, 104, 116, 130, 84)
@@ -132,11 +133,13 @@ class BottlesScreen(TableScreen[BottleRow]):
         sections = sections_of(
             row,
             snapshot.knowledge.tree[row.bottle.ingredient],
+            container_of(row.bottle, snapshot.knowledge.tree, snapshot.bottles),
             snapshot.settings.currency,
             steps,
             all_entries=everything,
         )
         acts = [self.actions_by_key.push_button(key) for key in _fitting(row.bottle)]
+        acts.append(self.actions_by_key.menu_button(_facts_of(row.bottle)))
         more = []
         if len(steps) > NEWEST and not everything:
             more.append(button(f"Show all {len(steps)} entries", self._show_all_entries))
@@ -198,6 +201,10 @@ class BottlesScreen(TableScreen[BottleRow]):
             "waste": work.waste,
             "empty": work.empty,
             "correct": work.correct,
+            "tare": work.weigh_empty,
+            "full": work.weigh_full,
+            "dasher": work.set_dasher,
+            "label": work.change_label,
             "again": work.receive_another,
             "add": work.add,
             "remove": work.remove,
@@ -309,6 +316,11 @@ class BottlesScreen(TableScreen[BottleRow]):
             self.count_button,
         )
         self.actions_by_key.allow(counting=False)
+
+
+def _facts_of(bottle: Bottle) -> tuple[str, ...]:
+    """The facts of a bottle that can be written down: of what is poured more than of a lime."""
+    return ("tare", "full", "dasher", "label") if bottle.product.unit == "ml" else ("label",)
 
 
 def _fitting(bottle: Bottle) -> tuple[str, ...]:

@@ -18,6 +18,7 @@ from barkeep.desktop.models.count_rows import (
     at_share,
     bottles_in_words,
     count_columns,
+    exact_in_words,
     exactly,
     on_the_shelf,
     row_in_words,
@@ -74,7 +75,8 @@ class CountingPage(QWidget):
         self.say(
             f"Going on: {bottles_in_words(many)} counted before, not written down yet"
             if many
-            else "Type a digit for the tenths that are left; nothing is written before you confirm"
+            else "A digit for the tenths that are left, or Enter for ml, a weight or a height; "
+            "nothing is written before you confirm"
         )
         rows = self.table.rows
         first = next((n for n, row in enumerate(rows) if row.typed is None), 0)
@@ -164,10 +166,22 @@ class CountingPage(QWidget):
     def _on_exact_wanted(self) -> None:
         row = self.present
         if row is not None:
-            self.view.open_entry(row.typed.words if row.typed and _is_amount(row.typed) else "")
+            text = row.typed.words if row.typed and _is_amount(row.typed) else ""
+            self.view.open_entry(text)
+            self._on_exact_edited(text)
 
     def _on_exact(self, text: str) -> None:
         self._take_exactly(text)
+
+    def _on_exact_edited(self, text: str) -> None:
+        """How it reads so far; while it is being typed, a mistake is no mistake yet."""
+        row = self.present
+        try:
+            typed = self._read(row, text) if row and text.strip() else None
+        except UserError:
+            typed = None
+        words = exact_in_words(typed, row.bottle) if row and typed else ""
+        self.view.show_reading(words)
 
     def _on_picked(self, number: int, share: float) -> None:
         """The mouse stays with its bottle: a second click may put it right."""
@@ -185,13 +199,16 @@ class CountingPage(QWidget):
         if row is None:
             return False
         try:
-            typed = exactly(row.bottle, text)
+            typed = self._read(row, text)
         except UserError as error:
             self.view.refuse(str(error))
             return False
         self.view.close_entry()
         self._take(typed)
         return True
+
+    def _read(self, row: CountRow, text: str) -> Typed:
+        return exactly(row.bottle, text, self._context.bar.snapshot)
 
     def _take(self, typed: Typed) -> None:
         number = self.view.row
@@ -282,6 +299,7 @@ class CountingPage(QWidget):
         view.cleared.connect(self._on_cleared)
         view.exact_wanted.connect(self._on_exact_wanted)
         view.exact_given.connect(self._on_exact)
+        view.exact_edited.connect(self._on_exact_edited)
         view.picked.connect(self._on_picked)
 
 

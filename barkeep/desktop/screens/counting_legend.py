@@ -19,7 +19,7 @@ KEYS: tuple[tuple[tuple[str, ...], str], ...] = (
     (("Space",), "skip"),
     (("↑", "↓"), "move"),
     (("Backspace",), "clear, back"),
-    (("Enter",), "exact amount"),
+    (("Enter",), "exactly: 315 ml, 812 g on a scale, 11.5 cm high"),
     (("Ctrl", "Enter"), "confirm"),
     (("Esc",), "leave"),
 )

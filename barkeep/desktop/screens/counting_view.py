@@ -21,12 +21,14 @@ from barkeep.desktop.screens.counting_cells import BIG_ROW, BigRowDelegate, gaug
 from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.tones import current_tones
 from barkeep.desktop.widgets.announce import announce
-from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.labels import ElidedLabel, text_label
 from barkeep.desktop.widgets.level_drawing import share_at
 
 AHEAD = 2
 """So many bottles after the present one stay in view."""
-WIDTHS = {EXPECTED: 88, COUNTED: 112, DIFFERENCE: 230}
+WIDTHS = {EXPECTED: 84, COUNTED: 132, DIFFERENCE: 230}
+MORE_TO_TYPE = 32
+"""So much wider than its column is the field for an exact amount."""
 NAMES = 0.58
 """What the names take of the width that the words leave; the gauges have the rest."""
 NO_KEY = (
@@ -55,7 +57,7 @@ class ExactEntry(QLineEdit):
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self.setAccessibleName("Exact amount")
-        self.setPlaceholderText("315 ml, 10 oz, 0.45")
+        self.setPlaceholderText("812 g, 11.5 cm, 315 ml")
         self.hide()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -68,6 +70,18 @@ class ExactEntry(QLineEdit):
             super().keyPressEvent(event)
 
 
+class OnSelection(ElidedLabel):
+    """Words over a selected row: its ground hides what the row says there."""
+
+    def __init__(self, text: str, parent: QWidget) -> None:
+        super().__init__(text, parent)
+        self.setAutoFillBackground(True)
+        self.setBackgroundRole(QPalette.ColorRole.Highlight)
+        self.setForegroundRole(QPalette.ColorRole.HighlightedText)
+        self.setContentsMargins(UNIT, 0, UNIT, 0)
+        self.setAlignment(Qt.AlignmentFlag.AlignVCenter)
+
+
 class CountingView(QTableView):
     """Says what was typed; what it means is the page's affair."""
 
@@ -78,6 +92,7 @@ class CountingView(QTableView):
     cleared = Signal()
     exact_wanted = Signal()
     exact_given = Signal(str)
+    exact_edited = Signal(str)
     picked = Signal(int, float)
     """Row, and the share of the size that was clicked."""
 
@@ -94,9 +109,11 @@ class CountingView(QTableView):
         self.problem.setParent(self.viewport())
         self.problem.setForegroundRole(QPalette.ColorRole.BrightText)
         self.problem.hide()
+        self.reading = OnSelection("", self.viewport())
+        self.reading.hide()
         self.entry.accepted.connect(self.exact_given)
         self.entry.cancelled.connect(self.close_entry)
-        self.entry.textEdited.connect(lambda _text: self._forgive())
+        self.entry.textEdited.connect(self._on_edited)
         self.verticalScrollBar().valueChanged.connect(lambda _value: self._place_entry())
 
     def prepare_columns(self) -> None:
@@ -140,6 +157,8 @@ class CountingView(QTableView):
             return
         self.entry.setText(text)
         self.entry.show()
+        self.reading.show()
+        self.show_reading("")
         self._place_entry()
         self.entry.setFocus(Qt.FocusReason.OtherFocusReason)
         if select:
@@ -150,7 +169,12 @@ class CountingView(QTableView):
         if self.is_entering:
             self._forgive()
             self.entry.hide()
+            self.reading.hide()
             self.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def show_reading(self, words: str) -> None:
+        """Say beside the entry how what is typed reads so far."""
+        self.reading.setText(words)
 
     def refuse(self, sentence: str) -> None:
         """Say below the present row why an amount cannot be used."""
@@ -163,7 +187,12 @@ class CountingView(QTableView):
         self._mark(invalid=True)
         self._place_entry()
         self.scrollTo(self.currentIndex())
+        self._place_entry()
         announce(self.entry, sentence)
+
+    def _on_edited(self, text: str) -> None:
+        self._forgive()
+        self.exact_edited.emit(text)
 
     def _forgive(self) -> None:
         if self.problem.isHidden():
@@ -186,13 +215,17 @@ class CountingView(QTableView):
         height = self.entry.sizeHint().height()
         top = cell.center().y() - height // 2
         width = self.viewport().width() - cell.left() - UNIT
-        self.entry.setGeometry(cell.left(), top, min(width, 2 * cell.width()), height)
+        typing = min(width, cell.width() + MORE_TO_TYPE)
+        self.entry.setGeometry(cell.left(), top, typing, height)
+        beside = cell.left() + typing
+        self.reading.setGeometry(beside, cell.top() + 1, width + UNIT - typing, cell.height() - 2)
         if self.problem.isHidden():
             return
         left = UNIT + HALF
         width = self.viewport().width() - 2 * left
         below = self.problem.heightForWidth(width) + UNIT
         self.setRowHeight(self.row, BIG_ROW + below)
+        self.updateGeometries()  # at once: the last row would lie below the end of the list
         row = self.visualRect(self.currentIndex())
         self.problem.setGeometry(left, row.top() + BIG_ROW, width, below)
 

@@ -11,9 +11,10 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.metrics import HALF, TypeSize, font_of
-from barkeep.desktop.models.bottle_words import quantity, short_date
+from barkeep.desktop.models.bottle_words import short_date
 from barkeep.desktop.tones import Tones, blend, current_tones
 from barkeep.domain.inventory import Bottle, Entry
+from barkeep.domain.level_words import quantity
 
 WIDTH, HEIGHT = 212, 92
 """Fits the narrowest details beside a list."""

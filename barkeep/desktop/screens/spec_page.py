@@ -11,14 +11,17 @@ from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from barkeep.desktop.metrics import HALF, PAD, UNIT, TypeSize
-from barkeep.desktop.models.line_words import duty, line_state, reason
+from barkeep.desktop.models.analysis_view import AnalysisView, CautionRow, before_you_pour
+from barkeep.desktop.models.line_words import duty, line_state, reason, written
 from barkeep.desktop.models.spec_rows import SpecRow, origin, technique_in_words
+from barkeep.desktop.widgets.analysis_panel import AnalysisPanel
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.link_label import Link, LinkLabel
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.answers.makeable import Drink, LineAnswer
 from barkeep.domain.ingredients import FamilyTree, Ingredient
+from barkeep.domain.shown_lines import ShownLine
 from barkeep.domain.specs import Line, Spec
 from barkeep.errors import spoken_list
 
@@ -36,7 +39,10 @@ class SpecActs:
 
 
 class SpecPage(QWidget):
-    """`ingredient_followed` carries a key, `spec_followed` a name."""
+    """`ingredient_followed` carries a key, `spec_followed` a name.
+
+    `analysis` is taken over from the page before, where there is a view to show.
+    """
 
     ingredient_followed = Signal(str)
     spec_followed = Signal(str)
@@ -44,31 +50,47 @@ class SpecPage(QWidget):
     def __init__(
         self,
         row: SpecRow,
+        lines: Sequence[ShownLine],
         riffs: Sequence[str],
         known: frozenset[str],
         tree: FamilyTree,
         acts: SpecActs,
+        view: AnalysisView | None,
+        analysis: AnalysisPanel,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._tree = tree
+        self.correction = _selectable(text_label("", wrap=True))
+        self.correction.hide()
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(PAD, PAD, PAD, PAD)
         self._column.setSpacing(HALF)
         spec = row.spec
         self._add_head(spec, known)
         self._add_verdict(row.drink)
-        self._add_lines(spec, row.drink)
-        if row.drink is not None and row.drink.warnings:
-            self._add_heading("Before you pour")
-            self._add_facts([(each, "warning", "warning") for each in row.drink.warnings])
+        if view is not None:
+            self._column.addWidget(_selectable(text_label(view.brief, quiet=True, wrap=True)))
+        self._add_lines(spec, lines, row.drink)
+        self._column.addWidget(self.correction)
+        self._add_cautions(before_you_pour(row.drink, view))
         for heading, words in (("Method", spec.method), ("Notes", spec.notes)):
             if words:
                 self._add_heading(heading)
                 self._column.addWidget(_selectable(text_label(words, wrap=True)))
+        if view is not None:
+            self._add_heading("What it comes to")
+            self._column.addWidget(analysis)
+            analysis.show_view(view)
+            analysis.show()
         self._add_source(spec, riffs)
         self._add_buttons(acts)
         self._column.addStretch(1)
+
+    def show_correction(self, words: str) -> None:
+        """Say below the lines what to pour so that stand-ins leave the drink what it was."""
+        self.correction.setText(words)
+        self.correction.setVisible(bool(words))
 
     def _add_head(self, spec: Spec, known: frozenset[str]) -> None:
         self._column.addWidget(_selectable(text_label(spec.name, TypeSize.TITLE, wrap=True)))
@@ -90,22 +112,29 @@ class SpecPage(QWidget):
         if said:
             self._column.addWidget(_selectable(text_label(said, quiet=True, wrap=True)))
 
-    def _add_lines(self, spec: Spec, drink: Drink | None) -> None:
+    def _add_lines(self, spec: Spec, shown: Sequence[ShownLine], drink: Drink | None) -> None:
         self._add_heading("What goes in")
         grid = _grid()
         answers: Sequence[LineAnswer | None] = drink.lines if drink else [None] * len(spec.lines)
         for number, (line, answer) in enumerate(zip(spec.lines, answers, strict=True)):
-            self._add_line(grid, number, line, answer)
+            self._add_line(grid, number, line, shown[number], answer)
         self._column.addLayout(grid)
 
     def _add_line(
-        self, grid: QGridLayout, number: int, line: Line, answer: LineAnswer | None
+        self,
+        grid: QGridLayout,
+        number: int,
+        line: Line,
+        shown: ShownLine,
+        answer: LineAnswer | None,
     ) -> None:
         words = QVBoxLayout()
         words.setSpacing(2)
-        parts = line_parts(line, self._tree[line.ingredient])
+        parts = line_parts(line, self._tree[line.ingredient], shown.text)
         label = self._linked(parts, self.ingredient_followed.emit)
-        label.setToolTip(f"What stands in for {self._tree.in_sentence(line.ingredient)}?")
+        asked = f"What stands in for {self._tree.in_sentence(line.ingredient)}?"
+        label.setToolTip(f"{written(shown)}\n{asked}" if shown.written else asked)
+        label.setAccessibleDescription(written(shown))
         words.addWidget(label)
         if answer is not None:
             note = text_label(reason(answer), TypeSize.CAPTION, quiet=True, wrap=True)
@@ -124,12 +153,22 @@ class SpecPage(QWidget):
                 parts += [", " if place else "", Link(name, name)]
             self._column.addWidget(self._linked(parts, self.spec_followed.emit))
 
-    def _add_facts(self, facts: Sequence[tuple[str, str, str]]) -> None:
+    def _add_cautions(self, cautions: Sequence[CautionRow]) -> None:
+        if not cautions:
+            return
+        self._add_heading("Before you pour")
         grid = _grid()
-        for number, (words, picture, tone) in enumerate(facts):
+        for number, caution in enumerate(cautions):
             top = Qt.AlignmentFlag.AlignTop
-            grid.addWidget(PictureLabel(picture, 16, tone, "Caution"), number, 0, top)
-            grid.addWidget(_selectable(text_label(words, wrap=True)), number, 1)
+            picture = PictureLabel("warning", 16, caution.tone, caution.meaning)
+            grid.addWidget(picture, number, 0, top)
+            words = QVBoxLayout()
+            words.setSpacing(2)
+            words.addWidget(_selectable(text_label(caution.text, wrap=True)))
+            if caution.authority:
+                note = text_label(caution.authority, TypeSize.CAPTION, quiet=True, wrap=True)
+                words.addWidget(_selectable(note))
+            grid.addLayout(words, number, 1)
         self._column.addLayout(grid)
 
     def _add_heading(self, heading: str) -> None:
@@ -163,9 +202,12 @@ class SpecPage(QWidget):
         return label
 
 
-def line_parts(line: Line, ingredient: Ingredient) -> tuple[str | Link, ...]:
-    """A line as written, its ingredient to be followed; the whole line where it is not named."""
-    text, after = line.text, duty(line)
+def line_parts(line: Line, ingredient: Ingredient, text: str = "") -> tuple[str | Link, ...]:
+    """A line, its ingredient to be followed; all of it where that is not named.
+
+    `text` is how it is shown; left out, how it is written.
+    """
+    text, after = text or line.text, duty(line)
     tail = f" ({after})" if after and after not in text.casefold() else ""
     for name in sorted(ingredient.all_names, key=len, reverse=True):
         found = re.search(rf"\b{re.escape(name)}\b", text, re.IGNORECASE)

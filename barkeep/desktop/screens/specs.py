@@ -14,17 +14,21 @@ from barkeep.application.done import Done
 from barkeep.desktop.dialogs.spec_draft import SpecDraft, for_edit, for_new, for_riff
 from barkeep.desktop.dialogs.spec_editor import Save, SpecEditor
 from barkeep.desktop.icons import wear
+from barkeep.desktop.models.analysis_view import correction_words, view_of
 from barkeep.desktop.models.base_kinds import kinds_by_name
 from barkeep.desktop.models.spec_rows import SpecRow, spec_columns, spec_rows, with_drinks
 from barkeep.desktop.operations import run_operation
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.spec_page import SpecActs, SpecPage
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.widgets.analysis_panel import AnalysisPanel
 from barkeep.desktop.widgets.buttons import primary_button
 from barkeep.desktop.widgets.delegates import VerdictDelegate
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.filter_chips import FilterChips
+from barkeep.domain.answers.corrections import correction_for
 from barkeep.domain.answers.makeable import Drink, tonight
+from barkeep.domain.shown_lines import shown_lines
 from barkeep.domain.specs import Spec
 
 ORIGINS = (
@@ -32,6 +36,8 @@ ORIGINS = (
     ("own", "Own", "Only your own specs"),
     ("classics", "Classics", "Only the classics barkeep brings along"),
 )
+CORRECTION = "specs-correction"
+"""Under which the question is asked what a drink with stand-ins needs."""
 COLUMN_WIDTHS = (236, 104, 124, 88, 112, 72)
 
 
@@ -48,6 +54,9 @@ class SpecsScreen(TableScreen[SpecRow]):
         empty = EmptyState("picture-empty-glass", "No specs yet", words, "New spec…")
         super().__init__(context, spec_columns(), empty, parent)
         self._drinks: tuple[Drink, ...] = ()
+        self._analysis = AnalysisPanel(parent=self)
+        """One for all pages, since making it anew takes longer than a frame."""
+        self._analysis.hide()
         self.editor: SpecEditor | None = None
         self.origins = FilterChips("Show", ORIGINS, "all")
         self.bases = QComboBox()
@@ -85,6 +94,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         super().clear_filters()
 
     def show_row(self, row: SpecRow | None) -> None:
+        self.context.background.forget(CORRECTION)
         if row is None:
             self._show_page(QWidget())
             return
@@ -98,10 +108,19 @@ class SpecsScreen(TableScreen[SpecRow]):
             self.riff_current,
             self.remove_current if own else None,
         )
-        page = SpecPage(row, riffs, names, snapshot.knowledge.tree, acts)
+        tree, view = snapshot.knowledge.tree, view_of(row.spec, snapshot)
+        settings = snapshot.settings
+        lines = shown_lines(row.spec, tree, settings.shown_in, settings.units)
+        page = SpecPage(row, lines, riffs, names, tree, acts, view, self._analysis)
         page.ingredient_followed.connect(lambda key: self.context.go("stand-ins", key))
         page.spec_followed.connect(self.show_thing)
         self._show_page(page)
+        if row.drink is not None and row.drink.verdict == "stand_in":
+            self.context.background.ask(
+                CORRECTION,
+                partial(correction_for, row.drink, snapshot),
+                lambda found: page.show_correction(correction_words(found, tree)),
+            )
 
     # What the user does
 
@@ -114,7 +133,8 @@ class SpecsScreen(TableScreen[SpecRow]):
         spec = self._chosen()
         if spec is None or self._is_classic(spec, "changed"):
             return
-        draft = for_edit(spec, self.context.bar.snapshot.knowledge.tree)
+        snapshot = self.context.bar.snapshot
+        draft = for_edit(spec, snapshot.knowledge.tree, snapshot.settings.units)
         self._write(draft, partial(self._replace, spec))
 
     def riff_current(self) -> None:
@@ -123,7 +143,8 @@ class SpecsScreen(TableScreen[SpecRow]):
         if spec is not None:
             snapshot = self.context.bar.snapshot
             taken = [each.name for each in snapshot.all_specs]
-            self._write(for_riff(spec, taken, snapshot.knowledge.tree), self._add)
+            tree, units = snapshot.knowledge.tree, snapshot.settings.units
+            self._write(for_riff(spec, taken, tree, units), self._add)
 
     def remove_current(self) -> None:
         """Take the chosen spec out of the book; the toast can put it back."""
@@ -143,6 +164,9 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def _show_page(self, page: QWidget) -> None:
         """A link or button of the old page may be at work just now: it goes later."""
+        if not page.isAncestorOf(self._analysis):
+            self._analysis.hide()
+            self._analysis.setParent(self)  # or it would go with the old page
         old = self.detail.takeWidget()
         if old is not None:
             old.hide()

@@ -8,9 +8,10 @@ from functools import partial
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QWidget
 
 from barkeep.desktop.metrics import UNIT
+from barkeep.desktop.models.analysis_view import correction_words
 from barkeep.desktop.models.base_kinds import base_kind, kinds_by_name
 from barkeep.desktop.models.drink_rows import base_name, drink_columns, serves_in_words
-from barkeep.desktop.models.line_words import duty, line_state, reason
+from barkeep.desktop.models.line_words import duty, line_state, reason, written
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button
@@ -21,11 +22,15 @@ from barkeep.desktop.widgets.filter_chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.number_field import number_field
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
+from barkeep.domain.answers.corrections import Correction, correction_for
 from barkeep.domain.answers.makeable import Drink, LineAnswer, tonight
 from barkeep.domain.answers.memory import Memory
 from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.shown_lines import ShownLine, shown_lines
 from barkeep.domain.specs import base
 
+CORRECTION = "tonight-correction"
+"""Under which the question is asked what a drink with stand-ins needs."""
 CAUTION = (
     "Drink with care: never before driving, in pregnancy or under age. Local rules come first."
 )
@@ -84,10 +89,28 @@ class TonightScreen(TableScreen[Drink]):
         super().clear_filters()
 
     def show_row(self, row: Drink | None) -> None:
+        self.context.background.forget(CORRECTION)
         if row is None:
             self.detail.clear()
             return
-        sections = [DetailSection("What goes in", tuple(map(_line, row.lines)))]
+        self._show_drink(row)
+        if row.verdict == "stand_in":
+            question = partial(correction_for, row, self.context.bar.snapshot)
+            self.context.background.ask(CORRECTION, question, partial(self._correct, row))
+
+    def _correct(self, row: Drink, found: Correction | None) -> None:
+        """Say what to pour so that stand-ins leave the drink what it was, where they do not."""
+        if found is not None:
+            self._show_drink(row, correction_words(found, self._tree))
+
+    def _show_drink(self, row: Drink, correction: str = "") -> None:
+        settings = self.context.bar.snapshot.settings
+        shown = shown_lines(row.spec, self._tree, settings.shown_in, settings.units)
+        lines = tuple(map(_line, row.lines, shown))
+        if correction:
+            balance = DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
+            lines = (*lines, balance)
+        sections = [DetailSection("What goes in", lines)]
         if row.warnings:
             sections.append(DetailSection("Before you pour", tuple(map(_warning, row.warnings))))
         if row.spec.method:
@@ -172,11 +195,16 @@ def _warning(text: str) -> DetailRow:
     return DetailRow(text, picture="warning", tone="warning")
 
 
-def _line(answer: LineAnswer) -> DetailRow:
+def _line(answer: LineAnswer, shown: ShownLine) -> DetailRow:
     state, what_for = line_state(answer), duty(answer.line)
-    words = f"{answer.line.text} ({what_for})" if what_for else answer.line.text
+    said = what_for and what_for not in shown.text.casefold()
     return DetailRow(
-        words, label=state.word, note=reason(answer), picture=state.picture, tone=state.tone
+        f"{shown.text} ({what_for})" if said else shown.text,
+        label=state.word,
+        note=reason(answer),
+        picture=state.picture,
+        tone=state.tone,
+        tip=written(shown),
     )
 
 

@@ -26,8 +26,9 @@ from barkeep.desktop.widgets.labels import PictureLabel, text_label
 class DetailRow:
     """One fact: a quiet label, its text, a picture before it, and a smaller note below.
 
-    `tone` is a field of `Tones` that colours the picture; without a label the
-    text takes the whole width.
+    `tip` is what its text says to a pointer that rests on it. `tone` is a
+    field of `Tones` that colours the picture; without a label the text takes
+    the whole width.
     """
 
     text: str
@@ -35,6 +36,7 @@ class DetailRow:
     note: str = ""
     picture: str = ""
     tone: str = "text"
+    tip: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,7 +111,10 @@ class DetailPanel(QScrollArea):
     def _add_row(self, grid: QGridLayout, number: int, row: DetailRow) -> None:
         words = QVBoxLayout()
         words.setSpacing(2)
-        words.addWidget(_selectable(text_label(row.text, wrap=True)))
+        text = _selectable(text_label(row.text, wrap=True))
+        text.setToolTip(row.tip)
+        text.setAccessibleDescription(row.tip)
+        words.addWidget(text)
         if row.note:
             note = text_label(row.note, TypeSize.CAPTION, quiet=True, wrap=True)
             words.addWidget(_selectable(note))

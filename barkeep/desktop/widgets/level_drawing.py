@@ -21,12 +21,12 @@ class LevelReading:
     """What to draw; all shares are of the bottle's size, 0 to 1.
 
     `share` is what counts now; `expected` what the ledger says where a new
-    count differs; `sigma` the one-sigma doubt; `par` the owner's least.
+    count differs; `doubt` what stands after ± in words; `par` the owner's least.
     """
 
     share: float
     expected: float | None = None
-    sigma: float | None = None
+    doubt: float | None = None
     par: float | None = None
     sealed: bool = False
 
@@ -66,10 +66,10 @@ def _draw_bottle(painter: QPainter, rect: QRectF, reading: LevelReading, tones: 
     painter.setClipPath(outline)
     top = place(_held(reading.share))
     painter.fillRect(QRectF(body.left(), top, body.width(), body.bottom() - top), _liquid(tones))
-    if reading.sigma:
+    if reading.doubt:
         high, low = (
-            place(_held(reading.share + reading.sigma)),
-            place(_held(reading.share - reading.sigma)),
+            place(_held(reading.share + reading.doubt)),
+            place(_held(reading.share - reading.doubt)),
         )
         painter.fillRect(QRectF(body.left(), high, body.width(), low - high), _doubt(tones))
     if reading.share > 0:
@@ -114,8 +114,8 @@ def _draw_gauge(painter: QPainter, rect: QRectF, reading: LevelReading, tones: T
     painter.fillRect(
         QRectF(trough.left(), trough.top(), end - trough.left(), trough.height()), _liquid(tones)
     )
-    if reading.sigma:
-        low, high = place(reading.share - reading.sigma), place(reading.share + reading.sigma)
+    if reading.doubt:
+        low, high = place(reading.share - reading.doubt), place(reading.share + reading.doubt)
         painter.fillRect(QRectF(low, trough.top(), high - low, trough.height()), _doubt(tones))
     if trough.width() >= TENTHS_FROM:
         painter.setPen(QPen(QColor(tones.text), 1))
