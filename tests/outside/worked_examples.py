@@ -270,8 +270,7 @@ def two_to_one(row):
     assert additive.of_total(90.0)[0] == near(60.0, 0.01)
 
 
-def _syrup(row, sugar_g, water_g, brix, volume, per_l):
-    made = sucrose.syrup(sugar_g, water_g)
+def _syrup(row, made, brix, volume, per_l):
     assert made.brix == near(row.figure(brix), 0.006)
     assert made.volume_ml == near(row.figure(volume), 0.06)
     assert made.sugar_g_per_l == near(row.figure(per_l), 0.06)
@@ -280,28 +279,30 @@ def _syrup(row, sugar_g, water_g, brix, volume, per_l):
 
 @check("W22")
 def syrup_1_to_1(row):
-    made = _syrup(row, 1000.0, 1000.0, "50.00", "1626.5", "614.8")
+    made = _syrup(row, sucrose.syrup(1000.0, 1000.0), "50.00", "1626.5", "614.8")
     assert 1000.0 * made.mass_g / made.volume_ml == near(row.figure("1229.65"), 0.006)
 
 
 @check("W23")
 def syrup_2_to_1(row):
-    made = _syrup(row, 2000.0, 1000.0, "66.67", "2261.2", "884.5")
+    made = _syrup(row, sucrose.syrup(2000.0, 1000.0), "66.67", "2261.2", "884.5")
     assert 1000.0 * made.mass_g / made.volume_ml == near(row.figure("1326.75"), 0.006)
 
 
-CUP_OF_WATER_G = US_CUP_ML * sucrose.water_density_kg_m3(20.0) / 1000.0
+def _by_the_cup(row, grams, brix, volume, per_l):
+    sugar_ml = row.figure(grams) / sucrose.GRANULATED_G_PER_ML
+    return _syrup(row, sucrose.syrup_by_volume(sugar_ml, US_CUP_ML), brix, volume, per_l)
 
 
 @check("W24")
 def syrup_by_the_cup(row):
-    made = _syrup(row, row.figure("200"), CUP_OF_WATER_G, "45.85", "361.3", "553.5")
+    made = _by_the_cup(row, "200", "45.85", "361.3", "553.5")
     assert made.volume_ml / US_CUP_ML == near(row.figure("1.527"), 0.0006)
 
 
 @check("W25")
 def rich_syrup_by_the_cup(row):
-    made = _syrup(row, row.figure("400"), CUP_OF_WATER_G, "62.88", "488.0", "819.7")
+    made = _by_the_cup(row, "400", "62.88", "488.0", "819.7")
     assert made.volume_ml / US_CUP_ML == near(row.figure("2.062"), 0.0006)
 
 

@@ -11,6 +11,8 @@ from dataclasses import dataclass
 from barkeep.domain.liquids.constants import constants, polynomial, within
 
 HIGHEST_BRIX = 85.0
+GRANULATED_G_PER_ML = 200.0 / 236.5882365
+"""Granulated sugar as it lies in a cup: 200 g to the US cup (USDA SR28 19335)."""
 SATURATED_BRIX = 66.7
 """What water holds at 20 °C; values differ from 66.7 to 67.1. Beyond it sugar may crystallise."""
 
@@ -77,6 +79,21 @@ def syrup(sugar_g: float, water_g: float) -> Syrup:
     brix = 100.0 * sugar_g / mass
     volume_ml = mass * 1000.0 / density_kg_m3(brix)
     return Syrup(volume_ml, mass, brix, sugar_g * 1000.0 / volume_ml)
+
+
+def syrup_by_volume(
+    sugar_ml: float, water_ml: float, sugar_g_per_ml: float = GRANULATED_G_PER_ML
+) -> Syrup:
+    """What sugar and water measured in the same cup give at 20 °C. Raises `OutsideRange`.
+
+    A cup of sugar is mostly air, so 1 to 1 by volume is weaker than by weight.
+
+    >>> round(syrup_by_volume(236.588, 236.588).sugar_g_per_l, 1)
+    553.5
+    """
+    packed = within("bulk density of sugar", sugar_g_per_ml, 0.1, 1.59, "g/ml")
+    water_g = water_ml * water_density_kg_m3(20.0) / 1000.0
+    return syrup(sugar_ml * packed, water_g)
 
 
 def water_to_thin_g(volume_ml: float, brix: float, wanted_brix: float) -> float:
