@@ -72,6 +72,12 @@ class Supply:
                 amounts[pool] = amounts.get(pool, 0.0) + stock.amount
         return amounts
 
+    def stocks_in(self, pool: Pool, limits: Sequence[float]) -> tuple[Stock, ...]:
+        """The stocks of one pool, in the order they are used up; `limits` lowest first."""
+        key, number = pool
+        stocks = self.stocks.get(key, ())
+        return tuple(each for each in stocks if _strength_class(each, limits) == number)
+
     def pools_with(self, stock: Stock, thresholds: Iterable[float] = ()) -> Mapping[Pool, float]:
         """The same amounts with one more stock."""
         limits = tuple(thresholds)
