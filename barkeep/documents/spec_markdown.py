@@ -21,7 +21,9 @@ _FIELD = re.compile(
     r"(?P<name>glass(?:ware)?|ice|riff of|serves|yield|tags|credit|by|notes?)\s*:\s*(?P<value>.+)",
     re.IGNORECASE,
 )
-_EMPHASIS = re.compile(r"(?<![\w*])(\*{1,3}|_{1,3})(?=\S)(.+?)(?<=\S)\1(?![\w*])")
+_EMPHASIS = re.compile(r"(?<![\w*])(\*{1,3}|_{1,3})(?=\S)(.{1,400}?)(?<=\S)\1(?![\w*])")
+_LONGEST_MARKED = 2_000
+"""Characters; looking for the marks of a longer row would take too long, so it keeps them."""
 _SET_ASIDE = 0xE000  # private use: where escaped marks wait while emphasis is taken off
 _PUT_BACK = {_SET_ASIDE + code: chr(code) for code in range(33, 127)}
 _LINK = re.compile(r"!?\[(?P<text>[^\[\]]{0,500})\]\([^()\s]{0,2000}\)")
@@ -167,6 +169,7 @@ def _plain(text: str) -> str:
     """A text without emphasis, links and escapes."""
     shown = _ESCAPED.sub(lambda found: chr(_SET_ASIDE + ord(found[1])), text)
     shown = _LINK.sub(lambda found: found["text"], shown)
-    for _ in range(3):
-        shown = _EMPHASIS.sub(r"\2", shown)
+    if len(shown) <= _LONGEST_MARKED:
+        for _ in range(3):
+            shown = _EMPHASIS.sub(r"\2", shown)
     return shown.translate(_PUT_BACK)

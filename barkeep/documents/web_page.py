@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import html
 import re
-from html.parser import HTMLParser
+from collections.abc import Iterator
 
 from barkeep.errors import UnreadableFile
 
@@ -17,6 +17,12 @@ _VOID = "area base br col embed hr img input link meta param source track wbr"
 _MAY_STAY_OPEN = "p li dt dd option tr td th thead tbody tfoot colgroup rt rp"
 _OFTEN_UNCLOSED = frozenset(f"{_VOID} {_MAY_STAY_OPEN}".split())
 _OWN_ENTITY = re.compile(r"<!ENTITY\b", re.IGNORECASE)
+_RAW = frozenset({"script", "style"})
+"""Elements whose text is no markup up to their own end."""
+# One pass whatever the text holds: the library's own parser takes a time that grows with the
+# square of a page's unclosed tags.
+_MARK = re.compile(r"<(?:(?P<comment>!--)|(?P<end>/?)(?P<tag>[a-zA-Z][^\s<>/]*)(?P<rest>[^<>]*)>)")
+_TYPE = re.compile(r"(?:^|\s)type\s?=\s?(?P<quote>[\"']?)(?P<kind>[^\"'>]{0,100})", re.IGNORECASE)
 _MARKUP = re.compile(r"<[^<>]{0,500}>")
 
 
@@ -39,10 +45,7 @@ def linked_data(text: str, file: str) -> tuple[str, ...]:
         raise UnreadableFile(
             file, f"line {line}: it defines entities of its own, which may be endless"
         )
-    collector = _Collector(file)
-    collector.feed(text)
-    collector.close()
-    return tuple(collector.found)
+    return tuple(_scripts(text, file))
 
 
 def plain_words(text: str) -> str:
@@ -55,35 +58,37 @@ def plain_words(text: str) -> str:
     return re.sub(r"[ \t\xa0]+", " ", shown).strip()
 
 
-class _Collector(HTMLParser):
-    def __init__(self, file: str) -> None:
-        super().__init__(convert_charrefs=True)
-        self.found: list[str] = []
-        self._file = file
-        self._inside = False
-        self._parts: list[str] = []
-        self._depth = 0
+def _scripts(text: str, file: str) -> Iterator[str]:
+    """The text of every script of linked data, while the depth of the elements is watched."""
+    at, depth = 0, 0
+    while mark := _MARK.search(text, at):
+        at = mark.end()
+        if mark["comment"]:
+            at = text.find("-->", at)
+            if at < 0:
+                return
+            continue
+        tag = mark["tag"].lower()
+        if mark["end"]:
+            depth = max(0, depth - (tag not in _OFTEN_UNCLOSED))
+        elif tag in _RAW:
+            begins, at = at, _end_of(tag, text, at)
+            if tag == "script" and _is_linked_data(mark["rest"]):
+                yield text[begins:at]
+        elif tag not in _OFTEN_UNCLOSED and not mark["rest"].endswith("/"):
+            depth += 1
+            if depth > DEEPEST:
+                line = text.count("\n", 0, mark.start()) + 1
+                reason = f"line {line}: its elements are nested more than {DEEPEST} deep"
+                raise UnreadableFile(file, reason)
 
-    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
-        if tag == "script":
-            kind = dict(attrs).get("type") or ""
-            self._inside = kind.split(";")[0].strip().casefold() == _LINKED_DATA
-            self._parts = []
-        if tag in _OFTEN_UNCLOSED:
-            return
-        self._depth += 1
-        if self._depth > DEEPEST:
-            line, _column = self.getpos()
-            reason = f"line {line}: its elements are nested more than {DEEPEST} deep"
-            raise UnreadableFile(self._file, reason)
 
-    def handle_endtag(self, tag: str) -> None:
-        if tag == "script" and self._inside:
-            self.found.append("".join(self._parts))
-            self._inside = False
-        if tag not in _OFTEN_UNCLOSED:
-            self._depth = max(0, self._depth - 1)
+def _end_of(tag: str, text: str, at: int) -> int:
+    """Where the text of an element whose text is no markup ends."""
+    end = re.compile(rf"</{tag}\b", re.IGNORECASE).search(text, at)
+    return end.start() if end else len(text)
 
-    def handle_data(self, data: str) -> None:
-        if self._inside:
-            self._parts.append(data)
+
+def _is_linked_data(attributes: str) -> bool:
+    kind = _TYPE.search(attributes)
+    return kind is not None and kind["kind"].split(";")[0].strip().casefold() == _LINKED_DATA

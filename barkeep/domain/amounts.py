@@ -81,7 +81,7 @@ _NUMBER = (
 )
 _AMOUNT = re.compile(
     rf"(?P<sign>[-−]?)[ ]?(?P<low>{_NUMBER}|\ba\b|\ban\b)"
-    rf"(?:[ ]?(?P<to>[-–—]|\bto\b)[ ]?(?P<high>{_NUMBER}))?",
+    rf"(?:[ ]?(?P<to>[-–—]|\bto\b|\bor\b)[ ]?(?P<high>{_NUMBER}))?",
     re.IGNORECASE,
 )
 _INCH_MARK = re.compile(r"[ ]?[\"″]")

@@ -2,19 +2,20 @@
 
 Names are matched as they are written or not at all: first the whole text,
 then without adjectives that change nothing at the bar, then without a maker's
-words in front. Likeness of spelling is only ever used to suggest.
+words in front. Likeness of spelling gives a guess, which is never sure enough
+to be taken without asking.
 """
 
 from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from barkeep.domain.ingredients import FamilyTree, Ingredient, folded
 
-EXACT, ADJUSTED, MAKER = 1.0, 0.95, 0.7
-"""Confidence of a name as written, without its adjectives, and after a maker's words.
+EXACT, ADJUSTED, MAKER, GUESSED = 1.0, 0.95, 0.7, 0.6
+"""Confidence of a name as written, without its adjectives, after a maker's words, and misspelt.
 
 A ranking chosen here; only the order has a meaning.
 """
@@ -26,23 +27,26 @@ _ADJECTIVES_LIST = """
     fresh freshly squeezed pressed brewed ground grated cut picked peeled chopped sliced chilled
     cold cool iced hot warm strong good quality high fine best large small medium big thin thick
     long short heavy scant generous level heaped ripe raw homemade house made organic unwaxed washed
+    premium bottled quality decent
     whole clear plain pure real few your favourite favorite of the well
 """
-_ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
+ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 """Words in front of a name that leave it the same ingredient (*common practice*)."""
 
 _NOTE = re.compile(r"[ ]*(?:\((?P<brackets>[^()]*)\)|,[ ]*(?P<comma>[^,()]*))[ ]*$")
 _WORDS_AFTER = re.compile(
     r"""(?<=\w)[ ]+(?P<note>(?:cut|peeled|muddled|sliced|chopped|crushed|grated|squeezed|chilled
         |beaten|halved|quartered|diced|expressed|flamed|torn|slapped|floated|freshly|finely|lightly
-        |to[ ](?:top|taste|serve|fill|finish)|on[ ]top|for[ ](?:garnish|the[ ]rim)|as[ ]garnish
-        |if[ ]you|at[ ]least)\b.*)$""",
+        |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish)|on[ ]top
+        |for[ ](?:garnish|the[ ]rim|rinsing)|as[ ](?:a[ ])?(?:garnish|rinse|float)
+        |if[ ]you|at[ ]least|preferably|ideally|such[ ]as|plus|about)\b.*)$""",
     re.IGNORECASE | re.VERBOSE,
 )
 _FLAVOURED = ("juice", "syrup", "liqueur", "bitters", "milk", "extract", "water", "puree", "pod")
 _CHANGING_LIST = """
     alcohol alcoholic non free zero low no imitation mock flavoured flavored infused spiced smoked
     sweet sweetened dry sparkling still red white black green pink blue gold golden dark light brown
+    stir shake add pour build strain serve muddle top mix with without scented
 """
 _CHANGING = frozenset(_CHANGING_LIST.split())
 """Words that make something else of what follows them."""
@@ -54,14 +58,16 @@ _MAKER_WORDS = 5
 class Match:
     """What a text names. `key` is None where it names nothing known.
 
-    `matched` is the name that was found; `nearest` are the names most like
-    the text, given only where nothing was found.
+    `matched` is the name that was found and `maker` the words before it that
+    name nothing; `nearest` are the names most like the text, given only where
+    nothing was found.
     """
 
     key: str | None
     matched: str | None
     confidence: float
     nearest: tuple[str, ...] = ()
+    maker: str = ""
 
 
 def match_ingredient(text: str, tree: FamilyTree) -> Match:
@@ -75,13 +81,13 @@ def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...
 
     Where nothing is found, every note is taken off.
     """
-    stages = _stages(text)
+    stages = without_notes(text)
     for name, notes in stages:
-        found = _named(_words(name), tree, EXACT)
+        found = named(name, tree)
         if found:
             return found, notes
     name, notes = stages[-1]
-    if all(word in _ADJECTIVES for word in _words(name)):
+    if all(word in ADJECTIVES for word in _words(name)):
         return match_name(text.replace(",", " "), tree), ()  # "cold, fresh lime juice"
     found = match_name(name, tree)
     after = _WORDS_AFTER.search(name)
@@ -98,14 +104,24 @@ def match_name(name: str, tree: FamilyTree) -> Match | None:
     if not words:
         return None
     return (
-        _named(words, tree, EXACT)
-        or _without_adjectives(words, tree)
-        or _after_a_maker(words, tree)
+        _named(words, tree, EXACT) or _without_adjectives(words, tree) or _after_a_maker(name, tree)
     )
+
+
+def named(name: str, tree: FamilyTree) -> Match | None:
+    """The ingredient called exactly this, singular or plural, None where there is none."""
+    return _named(_words(name), tree, EXACT)
 
 
 def suggestions(text: str, tree: FamilyTree) -> tuple[str, ...]:
     """The names of the three ingredients most like a text, best first."""
+    keys = (each.key for each in guesses(text, tree))
+    known = [tree.name(key) for key in keys if key and not tree[key].family]
+    return tuple(known[:SUGGESTIONS])
+
+
+def guesses(text: str, tree: FamilyTree) -> tuple[Match, ...]:
+    """The ingredients whose names are most like a text, likeliest first; none of them is sure."""
     from rapidfuzz import fuzz, process  # only a mistaken name pays for the import
 
     wanted = folded(bare_name(text)[:LONGEST])
@@ -113,17 +129,20 @@ def suggestions(text: str, tree: FamilyTree) -> tuple[str, ...]:
         return ()
     names = tree.by_name.keys()
     found = process.extract(wanted, names, scorer=fuzz.token_sort_ratio, limit=40)
-    keys = dict.fromkeys(tree.by_name[name] for name, _score, _index in found)
-    known = [tree.name(key) for key in keys if not tree[key].family]
-    return tuple(known[:SUGGESTIONS])
+    likely: dict[str, Match] = {}
+    for name, score, _index in found:
+        key = tree.by_name[name]
+        sure = round(GUESSED * score / 100.0, 3)
+        likely.setdefault(key, Match(key, tree.name(key), sure))
+    return tuple(likely.values())
 
 
 def bare_name(text: str) -> str:
     """A text without the notes that trail it, as it is where it is nothing but notes."""
-    return _stages(text)[-1][0] or text.strip()
+    return without_notes(text)[-1][0] or text.strip()
 
 
-def _stages(text: str) -> list[tuple[str, tuple[str, ...]]]:
+def without_notes(text: str) -> list[tuple[str, tuple[str, ...]]]:
     """A text with none, one, two … of its trailing notes taken off, and those notes."""
     stages: list[tuple[str, tuple[str, ...]]] = [(text.strip()[:LONGEST], ())]
     while found := _NOTE.search(stages[-1][0]):
@@ -151,7 +170,7 @@ def _named(words: list[str], tree: FamilyTree, confidence: float) -> Match | Non
 def _without_adjectives(words: list[str], tree: FamilyTree) -> Match | None:
     """The name after the adjectives in front of it, the fewest taken away."""
     for start in range(1, len(words)):
-        if words[start - 1].rstrip(",") not in _ADJECTIVES:
+        if words[start - 1].rstrip(",") not in ADJECTIVES:
             break
         found = _named(words[start:], tree, ADJUSTED)
         if found:
@@ -162,25 +181,29 @@ def _without_adjectives(words: list[str], tree: FamilyTree) -> Match | None:
     return None
 
 
-def _after_a_maker(words: list[str], tree: FamilyTree) -> Match | None:
+def _after_a_maker(name: str, tree: FamilyTree) -> Match | None:
     """A kind of drink after words that name nothing: *Grey Ferry London dry gin*.
 
     The longest name wins. An ingredient or a flavour is never a maker: *almond
     cream* is no cream and *vanilla gin* no gin.
     """
-    for start in range(1, min(len(words), _MAKER_WORDS + 1)):
-        found = _named(words[start:], tree, MAKER)
+    written = name[:LONGEST].split()
+    for start in range(1, min(len(written), _MAKER_WORDS + 1)):
+        maker = " ".join(written[:start])
+        found = _named(_words(" ".join(written[start:])), tree, MAKER)
         if found and found.key is not None:
-            made = _has_a_maker(tree[found.key]) and _may_be_a_maker(words[:start], tree)
-            return found if made else None
+            made = _has_a_maker(found.key, tree) and _may_be_a_maker(_words(maker), tree)
+            return replace(found, maker=maker) if made else None
     return None
 
 
-def _has_a_maker(ingredient: Ingredient) -> bool:
+def _has_a_maker(key: str, tree: FamilyTree) -> bool:
     """Whether it is bought as a maker's drink, and not as milk, butter or a mere grouping."""
-    if ingredient.family or ingredient.unit != "ml":
+    ingredient = tree[key]
+    several = len(folded(ingredient.name).split()) > 1
+    if ingredient.unit != "ml" or (ingredient.family and not (several and key in tree.alcoholic)):
         return False
-    return (ingredient.abv_percent or 0.0) > 0.5 or len(folded(ingredient.name).split()) > 1
+    return (ingredient.abv_percent or 0.0) > 0.5 or several
 
 
 def _may_be_a_maker(words: list[str], tree: FamilyTree) -> bool:

@@ -1,23 +1,27 @@
-"""One line of a spec: text -> amount, ingredient and notes; and back."""
+"""One line of a spec: text -> amount, ingredient and notes; and back.
+
+What stands around the name is taken off by `barkeep.domain.line_front`; what
+is left is a name, a choice of names, or several things of one amount.
+"""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
-from dataclasses import dataclass, field, replace
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
 from functools import partial
 
-from barkeep.domain.amounts import (
-    EXAMPLES,
-    US_UNITS,
-    Amount,
-    BarUnits,
-    ReadAmount,
-    amount_at_start,
-    spaced,
+from barkeep.domain.amounts import EXAMPLES, US_UNITS, Amount, BarUnits, spaced
+from barkeep.domain.ingredient_names import (
+    ADJUSTED,
+    Match,
+    bare_name,
+    find_name,
+    suggestions,
 )
-from barkeep.domain.ingredient_names import ADJUSTED, Match, bare_name, find_name, suggestions
 from barkeep.domain.ingredients import FamilyTree, Ingredient
+from barkeep.domain.line_choices import Choice, choice_in, things_in, with_notes
+from barkeep.domain.line_front import Draft, begun, take_around
 from barkeep.domain.line_quantities import quantity_of
 from barkeep.domain.measures import dimension
 from barkeep.domain.specs import Line
@@ -26,28 +30,17 @@ from barkeep.errors import AmountError, NegativeAmount, WrongDimension, spoken_l
 LONGEST = 300
 """Characters; a line of a spec is never longer."""
 
-_TOP = re.compile(
-    r"(?:(?P<verb>top(?:ped)?|fill(?:ed)?)(?:[ ]up|[ ]off)?[ ]with|(?P<short>top))[ :]+",
-    re.IGNORECASE,
-)
-_PART_OF = re.compile(
-    r"(?:the[ ])?(?P<part>juice|zest|peel)[ ](?:of|from)[ ]"
-    r"(?:a[ ](?P<half>half)|(?P<word>half|one|two)(?:[ ]an?)?)?[ ]*",
-    re.IGNORECASE,
-)
 _PERCENT = r"[0-9]{1,3}(?:[.,][0-9]+)?)[ ]?%(?:[ ]?(?:vol|abv))?"
 _LEAST = re.compile(
     rf"(?:at[ ]least|min(?:imum)?\.?|over)[ ](?P<least>{_PERCENT}"
     rf"|(?P<more>{_PERCENT}[ ]or[ ](?:more|above|stronger)",
     re.IGNORECASE,
 )
-_AFTER_AMOUNT = re.compile(
-    r"[ ]*(?:\((?P<aside>[^()]*)\)[ ]*(?=\w))?(?:(?:of|each)[ ]+)?(?:(?:the|an?)[ ]+)?",
-    re.IGNORECASE,
+_OPTIONAL = frozenset({"optional", "optionally", "if you like", "if liked"})
+_GARNISH = frozenset(
+    {"garnish", "for garnish", "as garnish", "to garnish", "as a garnish", "for the garnish"}
 )
-_BULLET = re.compile(r"(?:[-*•·–][ ]+|[•·])")
-_TELLING = frozenset({"optional", "garnish", "for garnish", "as garnish", "to garnish"})
-_COUNTS = {"half": 0.5, "one": 1.0, "two": 2.0}
+_EACH_AT_THE_END = re.compile(r"[ ]+each[ .]*$", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +48,10 @@ class ReadLine:
     """A line as it was read. `ingredient` is None where none is known by that name.
 
     `quantity` is in the ingredient's own unit; see `barkeep.domain.specs.Line`.
+    `matched` is the name that was taken for it and `confidence` how sure that
+    is. Where none is known, `guesses` are the likeliest by their spelling, to be
+    asked about and never taken. `row` is the line of the text it stands on,
+    from 1, and 0 where it is from no text.
     """
 
     text: str
@@ -69,6 +66,9 @@ class ReadLine:
     note: str = ""
     quantity: float | None = None
     min_abv_percent: float | None = None
+    alternatives: tuple[str, ...] = ()
+    row: int = 0
+    guesses: tuple[Match, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,10 +76,12 @@ class Complaint:
     """What is wrong with a line, and at which character from 0.
 
     `say` tells it; looking for the nearest names is only paid for when it is told.
+    `unknown` is the text that names nothing known, where that is what is wrong.
     """
 
     at: int
     say: Callable[[], str]
+    unknown: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,131 +92,136 @@ class LineReading:
     complaints: tuple[Complaint, ...] = ()
 
 
-@dataclass
-class _Draft:
-    """A line while it is being taken apart; `at` is where `rest` begins in the text."""
-
-    line: ReadLine
-    rest: str
-    at: int
-    units: BarUnits
-    amount: Amount | None = None
-    amount_at: int = 0
-    notes: list[str] = field(default_factory=list)
-
-
 def read_line(
     text: str, tree: FamilyTree, units: BarUnits = US_UNITS, *, garnish: bool = False
 ) -> LineReading:
-    """Read one line at a bar that means `units` by its measures.
+    """Read one line, the first where it is several; see `read_lines`."""
+    return read_lines(text, tree, units, garnish=garnish)[0]
 
-    Never raises; what cannot be used is in the complaints.
+
+def read_lines(
+    text: str, tree: FamilyTree, units: BarUnits = US_UNITS, *, garnish: bool = False
+) -> tuple[LineReading, ...]:
+    """Read one line of a text at a bar that means `units` by its measures.
+
+    It is several lines of a spec where it says *each*: *2 oz each of gin and
+    sweet vermouth*. Never raises; what cannot be used is in the complaints.
     """
-    plain = spaced(text)
-    start = len(plain) - len(plain.lstrip())
-    bullet = _BULLET.match(plain, start)
-    start = bullet.end() if bullet else start
-    line = ReadLine(text.strip()[:LONGEST], garnish=garnish)
-    draft = _Draft(line, plain[start:].rstrip(), start, units)
     if len(text) > LONGEST:
         too_long = f"a line has at most {LONGEST} characters"
-        return LineReading(draft.line, (Complaint(0, lambda: too_long),))
+        line = ReadLine(text.strip()[:LONGEST], garnish=garnish)
+        return (LineReading(line, (Complaint(0, lambda: too_long),)),)
+    plain = spaced(text)
+    draft = begun(plain, units)
+    start, whole = draft.at, draft.rest
     try:
-        _take_front(draft)
+        several = _each_of(begun(plain, units), plain, tree) if "each" in whole.casefold() else []
+        take_around(draft)
     except (AmountError, NegativeAmount) as error:
-        return LineReading(draft.line, (Complaint(start, partial(str, error)),))
-    return _finish(draft, tree)
+        line = ReadLine(text.strip(), garnish=garnish)
+        return (LineReading(line, (Complaint(start, partial(str, error)),)),)
+    if several:
+        read = (_read_part(front, part, at, tree, units, garnish) for front, part, at in several)
+        return tuple(read)
+    line = ReadLine(
+        text.strip(), garnish=garnish or draft.garnish, optional=draft.optional and bool(whole)
+    )
+    return (_finish(line, draft, tree),)
 
 
-def _take_front(draft: _Draft) -> None:
-    """Take *top with*, *juice of* and the amount off the front."""
-    top = _TOP.match(draft.rest)
-    if top:
-        _advance(draft, top.end())
-        draft.notes.append("to fill" if (top["verb"] or "").startswith("fill") else "to top")
-    part = _PART_OF.match(draft.rest)
-    if part:
-        _advance(draft, part.end())
-        draft.notes.append(part["part"].lower())
-        word = (part["half"] or part["word"] or "").lower()
-        if word:
-            _set_amount(draft, Amount(_COUNTS[word], None, "each"), draft.at)
-            return
-    found = amount_at_start(draft.rest, draft.units)
-    if found:
-        _take_amount(draft, found)
-        return
-    article = re.match(r"an?[ ]+(?=\w)", draft.rest, re.IGNORECASE)
-    if article or part:
-        _set_amount(draft, Amount(1.0, None, "each"), draft.at)
-        _advance(draft, article.end() if article else 0)
+def _each_of(draft: Draft, plain: str, tree: FamilyTree) -> list[tuple[str, str, int]]:
+    """The amount, the name and its place of each thing a line says *each* of; else none."""
+    start, whole = draft.at, draft.rest
+    trailing = _EACH_AT_THE_END.search(whole)
+    if trailing:
+        draft.rest = whole[: trailing.start()]
+    take_around(draft)
+    if draft.amount is None or not (draft.each or trailing) or draft.notes:
+        return []
+    things = things_in(draft.rest, tree)
+    if len(things) < 2 or (trailing and (draft.optional or draft.garnish)):
+        return []
+    if trailing:
+        front = plain[draft.amount_at : start + trailing.start()]
+    else:
+        front = re.sub(r"(?i)[ ]+(?:of[ ]+)?each\b.*$", "", plain[start : draft.at])
+    return [(front.strip(), part, draft.at + place) for part, place in things]
 
 
-def _take_amount(draft: _Draft, found: ReadAmount) -> None:
-    _set_amount(draft, Amount(found.value, found.high, found.unit or "each"), draft.at)
-    end = _end_of_twin(draft, found.end)
-    after = _AFTER_AMOUNT.match(draft.rest, end)
-    if after and after["aside"]:
-        draft.notes.append(after["aside"].strip())
-    _advance(draft, after.end() if after else end)
+def _read_part(
+    front: str, part: str, at: int, tree: FamilyTree, units: BarUnits, garnish: bool
+) -> LineReading:
+    """One of several things of one amount, read as if it stood on a line of its own."""
+    read = read_lines(f"{front} {part}", tree, units, garnish=garnish)[0]
+    before = len(front) + 1
+    complaints = tuple(
+        replace(each, at=at + max(0, min(each.at - before, len(part) - 1)))
+        for each in read.complaints
+    )
+    return LineReading(read.line, complaints)
 
 
-def _end_of_twin(draft: _Draft, start: int) -> int:
-    """Where the same amount in another unit ends, if one follows: *2 oz / 60 ml*."""
-    slash = re.compile(r"[ ]*[/=≈][ ]*").match(draft.rest, start)
-    twin = amount_at_start(draft.rest[slash.end() :], draft.units) if slash else None
-    if slash is None or twin is None or twin.unit is None:
-        return start
-    end = slash.end() + twin.end
-    draft.notes.append(draft.rest[slash.end() : end])
-    return end
-
-
-def _set_amount(draft: _Draft, amount: Amount, at: int) -> None:
-    draft.amount, draft.amount_at = amount, at
-
-
-def _advance(draft: _Draft, count: int) -> None:
-    draft.rest, draft.at = draft.rest[count:], draft.at + count
-
-
-def _finish(draft: _Draft, tree: FamilyTree) -> LineReading:
+def _finish(line: ReadLine, draft: Draft, tree: FamilyTree) -> LineReading:
+    choice = _find(draft, tree)
     amount = draft.amount
-    if amount is not None:
-        draft.line = replace(
-            draft.line, amount=amount.value, amount_high=amount.high, unit=amount.unit
-        )
-    match, notes = _find(draft, tree)
-    line = _with_notes(draft.line, [*draft.notes, *notes])
-    if match is None or match.key is None:
-        return LineReading(line, (Complaint(draft.at, partial(_unknown, draft.rest, tree)),))
-    line = replace(line, ingredient=match.key, matched=match.matched, confidence=match.confidence)
+    match = choice.match if choice else Match(None, None, 0.0)
+    line = replace(
+        line,
+        amount=amount.value if amount else None,
+        amount_high=amount.high if amount else None,
+        unit=amount.unit if amount else None,
+        ingredient=match.key,
+        matched=match.matched,
+        confidence=match.confidence,
+        alternatives=choice.alternatives if choice else (),
+    )
+    line = _with_notes(line, [*draft.notes, *(choice.notes if choice else ())])
+    if match.key is None:
+        told = partial(_unknown, draft.rest, tree)
+        return LineReading(line, (Complaint(draft.at, told, draft.rest),))
     return _measured(line, draft, tree[match.key])
 
 
-def _find(draft: _Draft, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...]]:
+def _find(draft: Draft, tree: FamilyTree) -> Choice | None:
     """The ingredient: *2 slices orange* may be an orange slice, *8 leaves of mint* mint leaves."""
+    choice = choice_in(draft.rest, tree)
+    if choice is not None:
+        return choice
     found, notes = find_name(draft.rest, tree)
-    amount = draft.amount
-    if amount is None or found is None or dimension(amount.unit) not in ("loose", "count"):
-        return found, notes
-    if amount.unit == "each" or found.matched is None:
-        return found, notes
+    if found is None:
+        return None
+    if found.maker:
+        notes = (found.maker, *notes)
+    whole = _piece_of(found, draft.amount, tree)
+    if whole is not None:
+        draft.by_the_piece = True
+        found = replace(whole, confidence=min(whole.confidence, found.confidence))
+    return with_notes(found, notes, tree)
+
+
+def _piece_of(found: Match, amount: Amount | None, tree: FamilyTree) -> Match | None:
+    """What a piece of it is called, where that is an ingredient of its own."""
+    if amount is None or dimension(amount.unit) not in ("loose", "count"):
+        return None
+    if amount.unit == "each" or found.matched is None or found.key is None:
+        return None
+    if amount.unit == tree[found.key].name.split()[-1].casefold():
+        return found  # 8 leaves of mint leaf
     whole, _ = find_name(f"{found.matched} {amount.unit}", tree)
-    if whole is None or whole.confidence < ADJUSTED or whole.key is None:
-        return found, notes
-    draft.amount = Amount(amount.value, amount.high, "each")
-    return replace(whole, confidence=min(whole.confidence, found.confidence)), notes
+    known = whole is not None and whole.confidence >= ADJUSTED and whole.key is not None
+    return whole if known else None
 
 
 def _with_notes(line: ReadLine, notes: list[str]) -> ReadLine:
     """Sort the notes: *optional* and a least strength mean something, the rest is kept."""
+    if not notes:
+        return line
     kept: list[str] = []
     for note in _single(notes):
         least = _LEAST.fullmatch(note)
-        if note.casefold() == "optional":
+        if note.casefold() in _OPTIONAL:
             line = replace(line, optional=True)
-        elif note.casefold() in _TELLING:
+        elif note.casefold() in _GARNISH:
             line = replace(line, garnish=True)
         elif least:
             number = float((least["least"] or least["more"]).replace(",", "."))
@@ -229,12 +236,16 @@ def _single(notes: list[str]) -> list[str]:
     found: list[str] = []
     for note in notes:
         parts = [each.strip() for each in note.split(",")]
-        telling = any(each.casefold() in _TELLING or _LEAST.fullmatch(each) for each in parts)
+        telling = any(_tells(each) for each in parts)
         found += parts if telling else [note]
     return [each for each in found if each]
 
 
-def _measured(line: ReadLine, draft: _Draft, ingredient: Ingredient) -> LineReading:
+def _tells(note: str) -> bool:
+    return note.casefold() in _OPTIONAL | _GARNISH or bool(_LEAST.fullmatch(note))
+
+
+def _measured(line: ReadLine, draft: Draft, ingredient: Ingredient) -> LineReading:
     """The line with its quantity in the ingredient's own unit."""
     if draft.amount is None:
         if draft.rest[:1].isdigit() and line.confidence < ADJUSTED:
@@ -246,7 +257,8 @@ def _measured(line: ReadLine, draft: _Draft, ingredient: Ingredient) -> LineRead
         nothing = f"“{draft.amount.value:g}” is nothing; an amount is above nothing"
         return LineReading(line, (Complaint(draft.amount_at, lambda: nothing),))
     try:
-        quantity, note = quantity_of(draft.amount, ingredient, None, draft.units)
+        amount = draft.amount if not draft.by_the_piece else replace(draft.amount, unit="each")
+        quantity, note = quantity_of(amount, ingredient, None, draft.units)
     except WrongDimension as error:
         # A word that is neither the name's nor an adjective stands where the unit should.
         stranger = draft.rest.split()[0] if line.confidence < ADJUSTED else None
@@ -272,14 +284,19 @@ def as_line(read: ReadLine) -> Line | None:
         read.garnish,
         read.note,
         read.min_abv_percent,
+        read.alternatives,
     )
 
 
 def _unknown(rest: str, tree: FamilyTree) -> str:
+    return unknown_name(rest, suggestions(rest, tree))
+
+
+def unknown_name(rest: str, nearest: Sequence[str]) -> str:
+    """That a text names no ingredient, and which names are nearest to it."""
     name = bare_name(rest)[:60]
     if not name.strip(" ()"):
         return "an ingredient is missing here"
-    nearest = suggestions(rest, tree)
     message = f"no ingredient is called “{name}”"
     return f"{message}; the nearest are {spoken_list(nearest, 'and')}" if nearest else message
 

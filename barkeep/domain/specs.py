@@ -23,6 +23,8 @@ class Line:
     `text` is the line as written. `amount` (and `amount_high` of a range) is in
     `unit` as written; `quantity` is the same for one serve in the ingredient's
     own unit (ml, g or each), None where the text gives none (*top with soda*).
+    `alternatives` are the keys of what the line says would do as well, all in
+    the same unit: *rye or bourbon*.
     """
 
     text: str
@@ -35,6 +37,12 @@ class Line:
     garnish: bool = False
     note: str = ""
     min_abv_percent: float | None = None
+    alternatives: tuple[str, ...] = ()
+
+    @property
+    def wanted(self) -> tuple[str, ...]:
+        """The keys of which any one is just what the line asks for, its first choice first."""
+        return (self.ingredient, *self.alternatives)
 
     @property
     def required(self) -> bool:

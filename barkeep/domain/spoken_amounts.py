@@ -10,6 +10,7 @@
 | two to three dashes, two or three | 2 to 3 dashes  |
 | a couple of dashes                | 2 dashes       |
 | a few drops                       | 3 drops        |
+| a dozen (mint leaves)             | 12, no unit    |
 | six (mint leaves)                 | 6, no unit     |
 | equal parts                       | 1 part         |
 """
@@ -132,7 +133,7 @@ def _quantity(text: str, at: int) -> _Said | None:
 
 def _vague(text: str, at: int) -> _Said | None:
     begins = _words(text, at, "a") or at
-    for word, value in (("couple", 2.0), ("few", A_FEW)):
+    for word, value in (("couple", 2.0), ("few", A_FEW), ("dozen", 12.0)):
         end = _words(text, begins, word)
         if end is not None:
             return _Said(value, end)

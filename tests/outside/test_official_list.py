@@ -14,10 +14,13 @@ from pathlib import Path
 
 import pytest
 
+from barkeep.application.knowledge import COMMON_PRACTICE
 from barkeep.domain.answers.makeable import tonight
 from barkeep.domain.answers.supply import purchase
+from barkeep.domain.ingredients import folded
 from barkeep.domain.snapshot import Snapshot
 from barkeep.domain.spec_text import read_specs
+from tests.outside.official_list_expected import expected
 from tests.worlds import bottle
 
 TABLE = Path(__file__).with_name("iba_official_sample.csv")
@@ -87,6 +90,50 @@ def test_every_printed_line_maps_to_an_ingredient(specs):
     assert {name: len(spec.lines) for name, spec in specs.items()} == {
         name: len(each) for name, each in lines.items()
     }
+
+
+def test_every_printed_line_is_read_to_the_amount_unit_and_ingredient_it_says(specs):
+    said = expected()
+    assert specs.keys() == said.keys()
+    for name, spec in specs.items():
+        assert [as_said(line) for line in spec.lines] == said[name], name
+
+
+def as_said(line) -> tuple[str, str, str]:
+    assert line.amount_high is None and not (line.optional or line.garnish or line.alternatives)
+    amount = "-" if line.amount is None else f"{line.amount:g}"
+    return (amount, line.unit or "-", line.ingredient)
+
+
+OUNCE_ML = 30.0
+"""What the list gives where others pour an ounce (*common practice*: 45 ml is 1 1/2 oz)."""
+
+
+def in_millilitres(spec):
+    """What goes in: each ingredient with its amount, an ounce as the list's 30 ml."""
+    poured = {"ml": 1.0, "cl": 10.0, "oz": OUNCE_ML}
+    return sorted(
+        (line.ingredient, (line.amount or 0.0) * poured.get(line.unit, 0.0) or line.text)
+        for line in spec.lines
+        if not line.garnish
+    )
+
+
+def test_a_classic_names_the_list_as_its_source_only_where_it_agrees_with_it(knowledge, specs):
+    by_name = {folded(name): spec for name, spec in specs.items()}
+    named = [each for each in knowledge.classics if each.source != COMMON_PRACTICE]
+    assert len(named) >= 4
+    for classic in named:
+        assert classic.source == "International Bartenders Association, official list"
+        assert in_millilitres(classic) == in_millilitres(by_name[folded(classic.name)])
+
+
+def test_every_classic_that_agrees_with_the_list_names_it(knowledge, specs):
+    classics = {folded(each.name): each for each in knowledge.classics}
+    for name, spec in specs.items():
+        classic = classics.get(folded(name))
+        if classic is not None and in_millilitres(classic) == in_millilitres(spec):
+            assert classic.source != COMMON_PRACTICE, name
 
 
 def test_a_bar_with_all_those_ingredients_makes_all_those_drinks(knowledge, specs):
