@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient, find_spec, nearest_names
 from barkeep.application.session import Session
+from barkeep.application.spec_imports import Decision, ImportedSpecs, import_previewed
+from barkeep.application.spec_preview import Preview, Progress
 from barkeep.domain.ingredients import folded
 from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.spec_headers import MOST_SERVES
 from barkeep.domain.specs import Spec
 from barkeep.errors import DuplicateName, InvalidField, UnknownName
 from barkeep.store import specs as spec_rows
@@ -57,6 +60,15 @@ class Specs:
             work.put("spec", (spec_id,), {"id": spec_id, **row})
         return self._session.finished(work, lambda bar: _specs_of(bar, [spec_id])[0])
 
+    def import_previewed(
+        self,
+        looked_at: Preview,
+        decisions: Mapping[int, Decision] | None = None,
+        progress: Progress | None = None,
+    ) -> Done[ImportedSpecs]:
+        """Bring in what `spec_preview.preview` found; see `spec_imports.import_previewed`."""
+        return import_previewed(self._session, looked_at, decisions or {}, progress)
+
     def remove(self, spec_id: int) -> Done[Spec]:
         """Take a spec out of the book. Raises `UnknownName`."""
         with self._session.writing() as work:
@@ -71,8 +83,18 @@ class Specs:
             raise InvalidField("name", spec.name, "a spec needs a name")
         if not spec.lines:
             raise InvalidField("lines", "", f"{name} needs at least one")
+        if not 0.0 < spec.serves <= MOST_SERVES:
+            raise InvalidField(
+                "serves", spec.serves, f"it is more than 0 and at most {MOST_SERVES:.0f}"
+            )
         lines = tuple(
-            replace(line, ingredient=find_ingredient(self._session.tree, line.ingredient))
+            replace(
+                line,
+                ingredient=find_ingredient(self._session.tree, line.ingredient),
+                alternatives=tuple(
+                    find_ingredient(self._session.tree, each) for each in line.alternatives
+                ),
+            )
             for line in spec.lines
         )
         return replace(spec, name=name, lines=lines, classic=False)

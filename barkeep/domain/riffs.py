@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from barkeep.domain.ingredients import FamilyTree, folded
@@ -48,6 +48,16 @@ def line_pairs(parent: Spec, riff: Spec, tree: FamilyTree) -> tuple[LinePair, ..
                 left.remove(found)
     pairs = [_pair(line, partner.get(number)) for number, line in enumerate(parent.lines)]
     return (*pairs, *(LinePair(None, line, "added") for line in left))
+
+
+def riff_on(spec: Spec, name: str) -> Spec:
+    """A copy of a spec under a new name, to be changed, that says what it is a riff of.
+
+    Where the parent's proportions come from is for the parent to say.
+    """
+    return replace(
+        spec, name=name, riff_of=spec.name, id=None, classic=False, added=None, source=""
+    )
 
 
 def family(name: str, specs: Sequence[Spec]) -> tuple[Version, ...]:
@@ -104,7 +114,7 @@ def _figures(line: Line) -> tuple[object, ...]:
     written = (
         (line.quantity, line.amount_high) if line.quantity is not None else (line.amount, line.unit)
     )
-    return (*written, line.optional, line.garnish, line.min_abv_percent)
+    return (*written, line.optional, line.garnish, line.min_abv_percent, line.alternatives)
 
 
 def _same(one: Line, other: Line, _tree: FamilyTree) -> bool:

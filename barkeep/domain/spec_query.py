@@ -1,18 +1,6 @@
 """Searching the book: what was typed -> terms, each of which a spec must meet.
 
-| typed                         | a spec is found that                                     |
-|-------------------------------|----------------------------------------------------------|
-| gin sour                      | has both words in its name, ingredients, glass or tags   |
-| "night train"                 | has these words in a row                                 |
-| -egg                          | has not                                                  |
-| with:rum                      | has a line of rum, or of anything that is a rum          |
-| without:rum                   | has no such line                                         |
-| tag:house, season:winter      | carries the tag                                          |
-| glass:coupe, made:shaken      | says so                                                  |
-| strength:>25, <12, 18..24, 20 | is that strong when served, in % vol; 20 is 19 to 21     |
-| due, due:14                   | uses something of the bar that is due in 7, in 14 days   |
-
-A word with a colon that is none of these is looked for as it stands.
+What may be typed is in `LANGUAGE`.
 """
 
 from __future__ import annotations
@@ -30,6 +18,20 @@ DUE_DAYS = 7
 """How soon something is due that *due* finds, where no number of days is given."""
 NEAR_STRENGTH = 1.0
 """How far a strength may be off the single one that was asked for, in % vol."""
+
+LANGUAGE = (
+    ("gin sour", "has both words in its name, ingredients, glass or tags"),
+    ('"night train"', "has these words in a row"),
+    ("-egg", "has not"),
+    ("with:rum", "has a line of rum, or of anything that is a rum"),
+    ("without:rum", "has no such line"),
+    ("tag:house, season:winter", "carries the tag"),
+    ("glass:coupe, made:shaken", "says so"),
+    ("strength:>25, <12, 18..24, 20", "is that strong when served, in % vol; 20 is 19 to 21"),
+    ("due, due:14", "uses something of the bar that is due in 7, in 14 days"),
+)
+"""What may be typed, and which specs that finds."""
+NO_FIELD = "A word with a colon that is none of these is looked for as it stands."
 
 _WORD = re.compile(
     r'(?P<minus>-?)(?:(?P<field>[^\W\d_]+):)?(?:"(?P<phrase>[^"]*)"?|(?P<bare>[^\s"]+))'
@@ -83,6 +85,8 @@ def parse_query(text: str, tree: FamilyTree) -> Query:
         elif not field and value.casefold() == "due" and found["bare"]:
             term = _due(str(DUE_DAYS), tree)
             asks.add("due")
+        elif not field and value.casefold().removesuffix(":") in _FIELDS and value.endswith(":"):
+            continue  # nothing stands behind it yet
         else:
             whole = f"{found['field']}:{value}" if field else value
             term = _words(whole, tree)
@@ -95,11 +99,11 @@ def facts_of(
 ) -> SpecFacts:
     """The facts of one spec that need nothing but the tree, with those that are given."""
     kinds = frozenset(
-        kind for line in spec.lines for kind in (line.ingredient, *tree.ancestors(line.ingredient))
+        kind for line in spec.lines for key in line.wanted for kind in (key, *tree.ancestors(key))
     )
-    names = (name for kind in sorted(kinds) for name in tree[kind].all_names)
-    own = (spec.name, spec.riff_of or "", spec.glass, spec.technique, *spec.tags)
-    return SpecFacts(spec, folded(" ".join((*own, *names))), kinds, abv_percent, due_in)
+    names = (tree.folded_names[kind] for kind in sorted(kinds))
+    own = folded(" ".join((spec.name, spec.riff_of or "", spec.glass, spec.technique, *spec.tags)))
+    return SpecFacts(spec, " ".join((own, *names)), kinds, abv_percent, due_in)
 
 
 def _words(value: str, _tree: FamilyTree) -> Term:

@@ -33,7 +33,44 @@ def _measured_bottles(connection: Connection) -> None:
         _widen_images(connection, table, dict.fromkeys(columns, None))
 
 
-def _widen_images(connection: Connection, record: str, added: Mapping[str, object]) -> None:
+def _described_specs_and_trials(connection: Connection) -> None:
+    """What a spec serves, its tags and whose it is; what else a line would take; trials."""
+    columns = {
+        "serves": "FLOAT DEFAULT 1 NOT NULL",
+        "tags": "JSON",
+        "credit": "TEXT DEFAULT '' NOT NULL",
+        "source": "TEXT DEFAULT '' NOT NULL",
+    }
+    for column, kind in columns.items():
+        connection.exec_driver_sql(f"ALTER TABLE spec ADD COLUMN {column} {kind}")
+    connection.exec_driver_sql("ALTER TABLE spec_line ADD COLUMN alternatives JSON")
+    connection.exec_driver_sql(
+        """
+        CREATE TABLE trial (
+            id INTEGER NOT NULL,
+            spec_id INTEGER NOT NULL,
+            "on" DATE NOT NULL,
+            changed TEXT NOT NULL,
+            notes TEXT NOT NULL,
+            scores JSON NOT NULL,
+            won BOOLEAN NOT NULL,
+            hidden BOOLEAN NOT NULL,
+            PRIMARY KEY (id),
+            FOREIGN KEY(spec_id) REFERENCES spec (id)
+        )
+        """
+    )
+    connection.exec_driver_sql("CREATE INDEX trial_of_spec ON trial (spec_id)")
+    described = {"serves": 1.0, "tags": None, "credit": "", "source": ""}
+    _widen_images(connection, "spec", described, {"alternatives": None})
+
+
+def _widen_images(
+    connection: Connection,
+    record: str,
+    added: Mapping[str, object],
+    added_to_lines: Mapping[str, object] | None = None,
+) -> None:
     """Give the records that undo remembers the columns that the table has now.
 
     Without them a remembered record equals none in the file, and undo would
@@ -44,7 +81,7 @@ def _widen_images(connection: Connection, record: str, added: Mapping[str, objec
         (record,),
     )
     for action_id, position, *images in found.fetchall():
-        wider = [None if image is None else dumps({**loads(image), **added}) for image in images]
+        wider = [_wider(image, added, added_to_lines or {}) for image in images]
         connection.exec_driver_sql(
             'UPDATE action_image SET "before" = ?, "after" = ? '
             "WHERE action_id = ? AND position = ?",
@@ -52,7 +89,18 @@ def _widen_images(connection: Connection, record: str, added: Mapping[str, objec
         )
 
 
-STEPS: tuple[Step, ...] = (_measured_bottles,)
+def _wider(
+    image: str | None, added: Mapping[str, object], added_to_lines: Mapping[str, object]
+) -> str | None:
+    if image is None:
+        return None
+    row = {**loads(image), **added}
+    if added_to_lines:
+        row["lines"] = [{**line, **added_to_lines} for line in row["lines"]]
+    return dumps(row)
+
+
+STEPS: tuple[Step, ...] = (_measured_bottles, _described_specs_and_trials)
 """The first step makes schema 2 out of schema 1, and so on. A released step never changes."""
 
 

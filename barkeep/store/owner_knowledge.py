@@ -10,6 +10,7 @@ from sqlalchemy import Connection, select
 from barkeep.domain.ingredients import Ingredient
 from barkeep.domain.knowledge import StandIn
 from barkeep.domain.snapshot import Settings
+from barkeep.domain.trials import Scale
 from barkeep.store.records import Row
 from barkeep.store.schema import own_ingredient, own_stand_in, setting
 
@@ -40,6 +41,8 @@ def read_settings(connection: Connection) -> Settings:
     chosen = {key: value for key, value in rows.items() if key in known}
     if "not_there" in chosen:
         chosen["not_there"] = frozenset(chosen["not_there"])
+    if "scales" in chosen:
+        chosen["scales"] = tuple(Scale(**each) for each in chosen["scales"])
     return Settings(**chosen)
 
 
@@ -66,7 +69,9 @@ def stand_in_row(entry: StandIn) -> Row:
 
 def setting_rows(settings: Settings) -> tuple[Row, ...]:
     """One row a setting."""
-    values = {**asdict(settings), "not_there": sorted(settings.not_there)}
+    values = asdict(settings)
+    values["not_there"] = sorted(settings.not_there)
+    values["scales"] = list(values["scales"])
     return tuple({"key": key, "value": value} for key, value in values.items())
 
 

@@ -45,6 +45,7 @@ KINDS: Mapping[str, RecordKind] = {
     "product": RecordKind(schema.product, frozenset({"products", "bottles"}), soft=True),
     "bottle": RecordKind(schema.bottle, frozenset({"bottles"}), soft=True),
     "spec": RecordKind(schema.spec, frozenset({"specs"}), soft=True, lines=schema.spec_line),
+    "trial": RecordKind(schema.trial, frozenset({"trials"}), soft=True),
     "own_ingredient": RecordKind(schema.own_ingredient, frozenset({"knowledge"})),
     "own_stand_in": RecordKind(schema.own_stand_in, frozenset({"knowledge"})),
     "setting": RecordKind(schema.setting, frozenset({"settings"})),

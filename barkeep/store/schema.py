@@ -1,6 +1,6 @@
 """The tables of one bar, as SQLAlchemy Core metadata.
 
-Nothing that the user made is deleted: products, bottles and specs are hidden.
+Nothing that the user made is deleted: products, bottles, specs and trials are hidden.
 Ledger rows are only ever added, which SQLite's triggers below hold to. Types
 and constraints are those PostgreSQL has too.
 """
@@ -139,6 +139,10 @@ spec = Table(
     Column("riff_of", Text),
     Column("added", Date),
     Column("hidden", Boolean, nullable=False),
+    Column("serves", Float, nullable=False, server_default="1"),
+    Column("tags", JSON(none_as_null=True)),
+    Column("credit", Text, nullable=False, server_default=""),
+    Column("source", Text, nullable=False, server_default=""),
     _one_of("technique", Technique),
 )
 
@@ -157,7 +161,22 @@ spec_line = Table(
     Column("garnish", Boolean, nullable=False),
     Column("note", Text, nullable=False),
     Column("min_abv_percent", Float),
+    Column("alternatives", JSON(none_as_null=True)),
     sqlite_with_rowid=False,
+)
+
+trial = Table(
+    "trial",
+    METADATA,
+    Column("id", Integer, primary_key=True),
+    Column("spec_id", ForeignKey("spec.id"), nullable=False),
+    Column("on", Date, nullable=False),
+    Column("changed", Text, nullable=False),
+    Column("notes", Text, nullable=False),
+    Column("scores", JSON, nullable=False),
+    Column("won", Boolean, nullable=False),
+    Column("hidden", Boolean, nullable=False),
+    Index("trial_of_spec", "spec_id"),
 )
 
 own_ingredient = Table(

@@ -24,6 +24,10 @@ _SPEC = (
     spec.c.notes,
     spec.c.riff_of,
     spec.c.added,
+    spec.c.serves,
+    spec.c.tags,
+    spec.c.credit,
+    spec.c.source,
 )
 _LINE = (
     spec_line.c.spec_id,
@@ -37,6 +41,7 @@ _LINE = (
     spec_line.c.garnish,
     spec_line.c.note,
     spec_line.c.min_abv_percent,
+    spec_line.c.alternatives,
 )
 
 
@@ -48,7 +53,7 @@ def read_specs(connection: Connection) -> tuple[Spec, ...]:
     lines: dict[int, list[Line]] = {}
     with _collector_paused():
         for row in connection.execute(in_order):
-            lines.setdefault(row[0], []).append(Line(*row[1:]))
+            lines.setdefault(row[0], []).append(_line(row))
         return tuple(_spec(row, lines.get(row[0], [])) for row in connection.execute(shown))
 
 
@@ -58,7 +63,7 @@ def read_spec(connection: Connection, spec_id: int) -> Spec | None:
     if row is None:
         return None
     own = select(*_LINE).where(spec_line.c.spec_id == spec_id).order_by(spec_line.c.position)
-    return _spec(row, [Line(*line[1:]) for line in connection.execute(own)])
+    return _spec(row, [_line(each) for each in connection.execute(own)])
 
 
 def taken_names(connection: Connection, apart_from: Collection[int] = ()) -> frozenset[str]:
@@ -80,6 +85,10 @@ def spec_row(one: Spec) -> Row:
         "riff_of": one.riff_of,
         "added": one.added,
         "hidden": False,
+        "serves": one.serves,
+        "tags": list(one.tags) or None,
+        "credit": one.credit,
+        "source": one.source,
         "lines": [_line_row(line) for line in one.lines],
     }
 
@@ -108,11 +117,18 @@ def _line_row(line: Line) -> Row:
         "garnish": line.garnish,
         "note": line.note,
         "min_abv_percent": line.min_abv_percent,
+        "alternatives": list(line.alternatives) or None,
     }
 
 
+def _line(row: Any) -> Line:
+    values: tuple[Any, ...] = (*row[1:-1], tuple(row[-1] or ()))
+    return Line(*values)
+
+
 def _spec(row: Any, lines: list[Line]) -> Spec:
-    identity, name, method, technique, glass, ice, notes, riff_of, added = row
+    identity, name, *fields, added, serves, tags, credit, source = row
+    method, technique, glass, ice, notes, riff_of = fields
     return Spec(
         name,
         tuple(lines),
@@ -124,4 +140,8 @@ def _spec(row: Any, lines: list[Line]) -> Spec:
         riff_of,
         identity,
         added=added,
+        serves=serves,
+        tags=tuple(tags or ()),
+        credit=credit,
+        source=source,
     )

@@ -172,3 +172,11 @@ def test_a_file_that_cannot_be_written_leaves_nothing(tmp_path):
         with pytest.raises(CannotWrite):
             write_file(target, b"new")
     assert sorted(each.name for each in tmp_path.iterdir()) == ["folder"]
+
+
+@pytest.mark.parametrize("line", ["gin", "1 oz gin (optional)"])
+def test_a_card_promises_no_strength_that_is_not_known(snapshot, line):
+    spec = spec_of(f"A\n{line}\n4 oz tonic water\n\nBuild over ice.\n", snapshot.knowledge.tree)
+    facts = drink_facts(spec, snapshot)
+    assert (facts.abv_percent, facts.standard_drinks) == (None, None)
+    assert any("drive" in each for each in facts.cautions)

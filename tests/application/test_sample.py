@@ -14,6 +14,8 @@ from barkeep.application.knowledge import shipped
 from barkeep.domain.answers import makeable
 from barkeep.domain.ingredients import folded
 from barkeep.domain.inventory import history
+from barkeep.domain.riffs import family
+from barkeep.domain.trials import winner
 from barkeep.errors import KnowledgeError
 from barkeep.store.faults import CannotWrite
 from tests.conftest import NOON
@@ -37,7 +39,7 @@ def bar(sample_bar, clock):
 
 @pytest.fixture
 def texts():
-    files = (sample.BAR, *sample.SHELVES, sample.KNOWN, sample.SPECS)
+    files = (sample.BAR, *sample.SHELVES, sample.KNOWN, sample.SPECS, sample.TRIALS)
     return {file: resource_files.read_text(file, folder=sample.FOLDER) for file in files}
 
 
@@ -174,12 +176,14 @@ class TestTheFilmedEpisode:
 
 
 class TestOwnSpecs:
-    def test_six_episodes_of_three_drinks_and_a_riff(self, bar):
+    def test_six_episodes_of_three_drinks_and_the_riffs_on_two(self, bar):
         own = bar.snapshot.specs
-        assert len(own) == 19
+        assert len(own) == 21
         riffs = [each for each in own if each.riff_of is not None]
         assert [(each.name, each.riff_of) for each in riffs] == [
-            ("Request Stop on Sunday", "Request Stop")
+            ("Request Stop on Sunday", "Request Stop"),
+            ("Upper Berth by the Window", "Upper Berth"),
+            ("Upper Berth in the Corridor", "Upper Berth by the Window"),
         ]
 
     def test_each_says_how_it_is_made(self, bar):
@@ -201,6 +205,22 @@ class TestOwnSpecs:
         drinks = {each.spec.name: each for each in makeable.tonight(bar.snapshot, "exact")}
         for name in ("Deckchair Special", "Sand in the Points", "Ices on Platform Three"):
             assert not drinks[name].makeable
+
+
+class TestTrials:
+    def test_two_families_were_tasted_and_one_settled_on(self, bar):
+        snapshot = bar.snapshot
+        names = {spec.id: spec.name for spec in snapshot.specs}
+        assert [names[each.spec_id] for each in snapshot.trials if each.won] == ["Upper Berth"]
+        assert len({names[each.spec_id] for each in snapshot.trials}) == 5
+        for name in ("Upper Berth in the Corridor", "Request Stop"):
+            kin = [each.spec.id for each in family(name, snapshot.all_specs)]
+            assert sum(each.spec_id in kin for each in snapshot.trials) >= 2
+            won = winner(snapshot.trials, kin)
+            assert names.get(won) == ("Upper Berth" if "Berth" in name else None)
+
+    def test_specs_carry_tags(self, bar):
+        assert bar.specs.get("Upper Berth").tags == ("winter", "stirred and brown")
 
 
 class TestTheMix:
@@ -299,6 +319,17 @@ MISTAKES = [
     ("known_products.toml", "Dark crème", "White crème", "White crème de cacao.*on the shelves"),
     ("bar.toml", '"Gangway"', '"Gangplank"', "Gangplank.*no such spec"),
     ("bar.toml", "written = -67", "written = 67", "Night Sleeper.*in the past"),
+    (
+        "trials.toml",
+        '"Request Stop on Sunday"',
+        '"Gangplank"',
+        "Gangplank: there is no such spec",
+    ),
+    ("trials.toml", "day = -66", "day = -68", "Upper Berth: it was tasted before it was written"),
+    ("trials.toml", "Wren Balance 5", "Wren Balance 6", "Upper Berth: .*runs from 1 to 5"),
+    ("trials.toml", "Wren Balance 5", "Wren Nose 5", "Upper Berth: .*no scale called “Nose”"),
+    ("trials.toml", "Wren Balance 5", "Balance 5", "Upper Berth: .*write who tasted"),
+    ("trials.toml", "won = true", "one = true", "Upper Berth: there is no field “one”"),
     ("specs.txt", "Gangway\n1 1/2 oz navy", "Gangway\n1 1/2 0z navy", "specs.txt, Gangway"),
 ]
 

@@ -14,9 +14,19 @@ from barkeep.domain.amounts import BarUnits
 from barkeep.domain.liquids.drinks import DEFAULT_COUNTRY, countries
 from barkeep.domain.printing import STYLES
 from barkeep.domain.snapshot import Settings
+from barkeep.domain.trials import Scale
 from barkeep.errors import InvalidField, UnknownName
 
-CHOSEN = Settings("Lamp Room", "CHF", frozenset({"ice"}), "imp_oz", 0.3, "cl", "Ireland")
+CHOSEN = Settings(
+    "Lamp Room",
+    "CHF",
+    frozenset({"ice"}),
+    "imp_oz",
+    0.3,
+    "cl",
+    "Ireland",
+    (Scale("Balance", 0, 10),),
+)
 
 
 def test_a_new_bar_has_us_ounces_and_dashes_from_a_bitters_bottle(bar):
@@ -40,10 +50,10 @@ def test_everything_that_is_chosen_is_kept_and_comes_back(bar, clock):
 
 def test_what_a_newer_barkeep_chose_besides_is_left_alone(bar):
     with closing(sqlite3.connect(bar.path)) as other, other:
-        other.execute("INSERT INTO setting (key, value) VALUES ('scales', '\"two\"')")
+        other.execute("INSERT INTO setting (key, value) VALUES ('trays', '\"two\"')")
     assert bar.settings.change(CHOSEN).value == CHOSEN
     with closing(sqlite3.connect(bar.path)) as other:
-        kept = other.execute("SELECT value FROM setting WHERE key = 'scales'").fetchall()
+        kept = other.execute("SELECT value FROM setting WHERE key = 'trays'").fetchall()
     assert kept == [('"two"',)]
 
 
@@ -56,6 +66,11 @@ def test_what_a_newer_barkeep_chose_besides_is_left_alone(bar):
         ({"dash_ml": float("nan")}, "dash cannot be “nan ml”"),
         ({"shown_in": "pints"}, "shown in cannot be “pints”: it is as written, oz, ml, cl"),
         ({"country": "Nowhere"}, "country cannot be “Nowhere”: no standard drink of that"),
+        ({"scales": ()}, "trials need at least one"),
+        ({"scales": (Scale(" "),)}, "scales cannot be “1 to 5”: a scale needs a name"),
+        ({"scales": (Scale("Nose"), Scale(" nose "))}, "“nose”: it is there twice"),
+        ({"scales": (Scale("Nose", 2, 2),)}, "“Nose 2 to 2”: it runs between two different"),
+        ({"scales": (Scale("Nose", 2, float("nan")),)}, "it runs between two different"),
         ({"country": "Irland"}, "the nearest is Ireland"),
     ],
 )
@@ -95,6 +110,10 @@ class TestWords:
             ("shown-in", "centilitres", {"shown_in": "cl"}),
             ("shown-in", "parts", {"shown_in": "parts"}),
             ("country", " ireland ", {"country": "Ireland"}),
+            ("country", "UK", {"country": "United Kingdom"}),
+            ("country", "Great Britain", {"country": "United Kingdom"}),
+            ("country", "America", {"country": "United States"}),
+            ("scales", "Nose, Finish 0-10", {"scales": (Scale("Nose"), Scale("Finish", 0, 10))}),
         ],
     )
     def test_a_setting_is_read_as_people_write_it(self, key, text, changes):
@@ -110,6 +129,7 @@ class TestWords:
             "dash": "0.3 ml",
             "shown-in": "centilitres",
             "country": "Ireland",
+            "scales": "Balance 0 to 10",
         }
         assert all(each.hint().endswith(".") for each in SETTINGS)
 

@@ -110,9 +110,16 @@ class TestTare:
     def test_two_weights_that_do_not_go_together_are_kept_and_said(self, bar):
         gin = shelve(bar)
         bar.inventory.learn_tare(gin.id, 486.0)
-        said = bar.inventory.learn_tare(gin.id, 1230.0, full=True).value.sentence
-        assert "with 1230 g full that would be 790 ml in it, not 700" in said
+        said = bar.inventory.learn_tare(gin.id, 1086.0, full=True).value.sentence
+        assert "with 1086 g full that would be 637 ml in it, not 700" in said
         assert bar.snapshot.bottles[0].tare == Tare(486.0, 1.0)
+
+    def test_an_odd_glass_is_believed_and_said(self, bar):
+        gin = shelve(bar)
+        weighed = bar.inventory.learn_tare(gin.id, 100.0).value
+        assert weighed.warning.startswith("that is light for a bottle of 700 ml")
+        assert f"; {weighed.warning}." in weighed.sentence
+        assert bar.inventory.learn_tare(gin.id, 486.0).value.warning == ""
 
     def test_a_corrected_strength_moves_a_worked_out_tare(self, bar):
         gin = shelve(bar)

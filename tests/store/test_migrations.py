@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import sqlite3
 from contextlib import closing
 from pathlib import Path
@@ -15,7 +16,9 @@ from barkeep.store.bottles import read_bottles
 from barkeep.store.connection import APPLICATION_ID, make_engine, read_header
 from barkeep.store.products import read_products
 from barkeep.store.schema import METADATA
+from barkeep.store.specs import read_specs
 from barkeep.store.store import Store
+from barkeep.store.trials import read_trials
 from tests.store.conftest import contents, fill
 
 SCHEMA_1 = Path(__file__).with_name("schema_1.sql")
@@ -274,3 +277,73 @@ def test_an_upgrade_that_breaks_off_leaves_schema_1(old, monkeypatch):
     with pytest.raises(ZeroDivisionError):
         Store.open(old)
     assert old.read_bytes() == before and read_header(old).schema == 1
+
+
+SPEC_1 = {
+    "id": 1,
+    "name": "Snow Plough",
+    "folded_name": "snow plough",
+    "method": "Shake.",
+    "technique": "shaken",
+    "glass": "coupe",
+    "ice": "cubed",
+    "notes": "",
+    "riff_of": None,
+    "added": "2026-11-01",
+    "hidden": False,
+    "lines": [
+        {
+            "text": "60 ml gin",
+            "ingredient": "gin",
+            "amount": 60.0,
+            "amount_high": None,
+            "unit": "ml",
+            "quantity": 60.0,
+            "optional": False,
+            "garnish": False,
+            "note": "",
+            "min_abv_percent": None,
+        }
+    ],
+}
+"""What undo remembered of the spec of `ROWS_1` before schema 3."""
+
+
+@pytest.fixture(params=[1, 2])
+def before_trials(old, request):
+    """A bar of schema 1 or 2 in which a spec was changed last."""
+    before = {**SPEC_1, "method": "Stir."}
+    with closing(sqlite3.connect(old)) as file, file:
+        file.execute("INSERT INTO action VALUES (6, '2026-11-21', 'Change spec', 'done')")
+        file.execute(
+            "INSERT INTO action_image VALUES (6, 0, 'spec', '[1]', ?, ?)",
+            (json.dumps(before), json.dumps(SPEC_1)),
+        )
+    if request.param == 2:
+        engine = make_engine(old)
+        migrations.upgrade(engine, old, 1, migrations.STEPS[:1])
+        engine.dispose()
+    assert read_header(old).schema == request.param
+    return old
+
+
+def test_a_spec_from_before_trials_serves_one_and_says_no_more(before_trials):
+    store = Store.open(before_trials)
+    with store.reading() as connection:
+        (spec,) = read_specs(connection)
+        assert read_trials(connection) == ()
+    store.close()
+    assert (spec.name, spec.serves, spec.tags) == ("Snow Plough", 1.0, ())
+    assert (spec.credit, spec.source, spec.lines[0].alternatives) == ("", "", ())
+    assert read_header(before_trials).schema == migrations.schema_number()
+    assert shape(before_trials) == shape(before_trials.with_name("fresh.bar"), METADATA)
+
+
+def test_a_spec_changed_before_trials_can_be_changed_back(before_trials):
+    store = Store.open(before_trials)
+    for way, method in (("undo", "Stir."), ("redo", "Shake."), ("undo", "Stir.")):
+        assert store.undo_or_redo(way)[0].label == "Change spec"
+        with store.reading() as connection:
+            (spec,) = read_specs(connection)
+        assert (spec.method, spec.serves, spec.lines[0].quantity) == (method, 1.0, 60.0)
+    store.close()

@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 import time
+from dataclasses import replace
+from datetime import date
 
 from sqlalchemy import insert
 from sqlalchemy.dialects import postgresql
 from sqlalchemy.schema import CreateIndex, CreateTable
 
 from barkeep.domain.specs import Line, Spec, without_id
+from barkeep.domain.trials import Score, Trial
 from barkeep.store import schema
-from barkeep.store.specs import read_specs, spec_row
+from barkeep.store.specs import read_spec, read_specs, spec_row
+from barkeep.store.trials import read_trial, read_trials, trial_row
 
 
 def test_ten_thousand_specs_are_read_in_two_queries(store, monkeypatch):
@@ -20,6 +24,8 @@ def test_ten_thousand_specs_are_read_in_two_queries(store, monkeypatch):
             f"Spec {number:05}",
             tuple(Line(f"{part} oz gin", "gin", part, None, "oz", 30.0) for part in range(1, 6)),
             technique="shaken",
+            tags=("house", "winter") if number % 3 else (),
+            credit="Ada",
         )
         for number in range(10_000)
     ]
@@ -70,3 +76,33 @@ def test_the_schema_can_be_said_in_postgresql():
             text += str(CreateIndex(index).compile(dialect=dialect))
     assert "CREATE UNIQUE INDEX one_spec_of_a_name ON spec (folded_name) WHERE NOT hidden" in text
     assert "SERIAL NOT NULL" in text and "WITHOUT ROWID" not in text
+
+
+def test_everything_a_spec_says_comes_back(store):
+    line = Line("60 ml rye or bourbon", "rye", 60, None, "ml", 60.0, alternatives=("bourbon",))
+    spec = Spec("Milepost", (line,), serves=2.5, tags=("house",), credit="Ada", source="a book")
+    with store.unit_of_work("Add") as work:
+        (spec_id,) = work.insert("spec", [spec_row(spec)])
+    with store.reading() as connection:
+        assert without_id(read_spec(connection, spec_id)) == spec
+        assert read_specs(connection)[0] == read_spec(connection, spec_id)
+
+
+def test_trials_come_back_oldest_first_and_go_with_their_spec(store):
+    scores = (Score("Ada", "On theme", 3.5), Score("Ben", "Balance", -1.0))
+    with store.unit_of_work("Add") as work:
+        (spec_id,) = work.insert("spec", [spec_row(Spec("Milepost", ()))])
+        late = Trial(None, spec_id, date(2026, 11, 9), scores, "Long.\nDry.", "less lemon", True)
+        early = Trial(None, spec_id, date(2026, 11, 2))
+        ids = work.insert("trial", [trial_row(late), trial_row(early)])
+    with store.reading() as connection:
+        found = read_trials(connection)
+        assert found == (replace(early, id=ids[1]), replace(late, id=ids[0]))
+        assert read_trial(connection, ids[0]) == found[1]
+    with store.unit_of_work("Remove") as work:
+        work.put("spec", (spec_id,), None)
+        assert read_trials(work.connection) == () and read_trial(work.connection, ids[0]) is None
+    store.undo_or_redo("undo")
+    with store.reading() as connection:
+        assert read_trials(connection) == found
+    assert store.undo_or_redo("undo")[1].changes == {"specs", "trials"}

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import ClassVar, TypeVar, cast
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QPoint, QSize, Qt
 from PySide6.QtGui import QAction, QHideEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QSplitter, QVBoxLayout, QWidget
 
@@ -26,7 +26,7 @@ from barkeep.errors import UserError
 T = TypeVar("T")
 SEARCH_WIDTH = 320
 """The least room for search and count beside filters, in device-independent pixels."""
-EVERYTHING = frozenset({"bottles", "products", "specs", "settings", "knowledge"})
+EVERYTHING = frozenset({"bottles", "products", "specs", "trials", "settings", "knowledge"})
 
 
 class Screen(QWidget):
@@ -38,6 +38,8 @@ class Screen(QWidget):
     """Under which the page is found and remembered."""
     title: ClassVar[str]
     search_hint: ClassVar[str] = "Search…"
+    search_help: ClassVar[str] = ""
+    """What can be searched for, where that is more than words."""
     noun: ClassVar[str] = "rows"
     """What the list holds, in the plural: “12 of 60 bottles”."""
     cares_about: ClassVar[frozenset[str]] = EVERYTHING
@@ -49,7 +51,7 @@ class Screen(QWidget):
         self.setObjectName(f"screen-{self.key}")
         self.heading = text_label(self.title, TypeSize.TITLE)
         self.summary = text_label("", quiet=True)
-        self.search = SearchField(self.search_hint)
+        self.search = SearchField(self.search_hint, help_text=self.search_help)
         self.banner = Banner()
         self.detail = DetailPanel(f"{self.title}: details")
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
@@ -155,6 +157,15 @@ class Screen(QWidget):
         if self.banner.kind == "error":
             self.banner.clear()
 
+    def show_in_details(self, part: QWidget) -> None:
+        """Scroll the details so far that a part of them begins at the top, if it can."""
+        page = self.detail.widget()
+        if page is None:
+            return
+        if (layout := page.layout()) is not None:
+            layout.activate()  # or it would still be where it was before the page grew
+        self.detail.verticalScrollBar().setValue(part.mapTo(page, QPoint(0, 0)).y())
+
     def focus_search(self) -> None:
         """Put the cursor into the search."""
         self.search.take_focus()
@@ -245,7 +256,7 @@ class Screen(QWidget):
         filters.addStretch(1)
         self._filters.hide()
         self._filter_row.addWidget(self.search, 1)
-        self._filter_row.addWidget(self._filters)
+        self._filter_row.addWidget(self._filters, 0, Qt.AlignmentFlag.AlignTop)
         column.addLayout(self._filter_row)
         column.addWidget(self.banner)
         self.splitter.setHandleWidth(UNIT + UNIT // 2)

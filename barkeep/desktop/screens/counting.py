@@ -26,6 +26,7 @@ from barkeep.desktop.models.count_rows import (
 )
 from barkeep.desktop.models.row_table import RowTable
 from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.counting_haste import Haste, JudgedDigit
 from barkeep.desktop.screens.counting_legend import CountingLegend
 from barkeep.desktop.screens.counting_view import CountingView
 from barkeep.desktop.screens.list_stack import ListStack
@@ -52,6 +53,7 @@ class CountingPage(QWidget):
         self._context = context
         self._count = count
         self.sheet: CountSheet | None = None
+        self.haste = Haste()
         self.heading = text_label("Count the shelf", TypeSize.TITLE)
         self.summary = text_label("", quiet=True)
         self.said = ElidedLabel()
@@ -86,6 +88,7 @@ class CountingPage(QWidget):
     def refresh(self) -> None:
         """Ask the snapshot again, staying with the present bottle."""
         present = self.present
+        self.haste.forget()
         self.view.close_entry()
         snapshot = self._context.bar.snapshot
         rows = self._count.rows(snapshot, everything=self.everything.isChecked())
@@ -130,12 +133,35 @@ class CountingPage(QWidget):
 
     def _on_tenths(self, many: int) -> None:
         row = self.present
-        if row is None:
+        if row is None or self._goes_on(str(many)):
             return
+        number = self.view.row
         if row.bottle.product.unit == "each":  # pieces are counted, not judged
             self.view.open_entry(str(many), select=False)
         else:
             self._take(tenths(row.bottle, many))
+            self.haste.remember(JudgedDigit(number, str(many), row.typed), self.view.row)
+
+    def _goes_on(self, typed: str) -> bool:
+        """Whether an amount is being typed, of which a digit has just been judged by itself.
+
+        Then that is taken back, and the amount goes on where amounts are typed.
+        """
+        hasty = self.haste.taken_back(self.view.row)
+        if hasty is None:
+            return False
+        bottle = self.table.rows[hasty.row].bottle
+        if hasty.before is None:
+            self._count.drop(bottle.id)
+        else:
+            self._count.take(bottle.id, hasty.before)
+        self._show_again(hasty.row)
+        self.view.go_to(hasty.row)
+        text = hasty.digit + typed
+        self.view.open_entry(text, select=False)
+        self._on_exact_edited(text)
+        self.say(f"{bottle.product.title}: an amount, so no tenths; Enter takes it, Esc does not")
+        return True
 
     def _on_full(self) -> None:
         row = self.present
@@ -226,6 +252,7 @@ class CountingPage(QWidget):
 
     def _show_again(self, number: int) -> None:
         """Draw one row anew; it stays in place whatever the toggle says."""
+        self.haste.forget()
         row = self.table.rows[number]
         fresh = self._count.row(row)
         self.table.replace_row(number, fresh)
@@ -300,6 +327,7 @@ class CountingPage(QWidget):
         view.exact_wanted.connect(self._on_exact_wanted)
         view.exact_given.connect(self._on_exact)
         view.exact_edited.connect(self._on_exact_edited)
+        view.other_typed.connect(self._goes_on)
         view.picked.connect(self._on_picked)
 
 

@@ -93,6 +93,8 @@ class CountingView(QTableView):
     exact_wanted = Signal()
     exact_given = Signal(str)
     exact_edited = Signal(str)
+    other_typed = Signal(str)
+    """A letter or a mark that is no key of the count: it may go on from a digit."""
     picked = Signal(int, float)
     """Row, and the share of the size that was clicked."""
 
@@ -240,6 +242,8 @@ class CountingView(QTableView):
         if event.key() in _MOVING:
             super().keyPressEvent(event)
         else:
+            if event.text().isprintable() and event.text() and not event.isAutoRepeat():
+                self.other_typed.emit(event.text())
             event.ignore()  # letters must not search the list
 
     def _take_key(self, event: QKeyEvent) -> bool:

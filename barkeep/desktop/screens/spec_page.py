@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
 from barkeep.desktop.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.models.analysis_view import AnalysisView, CautionRow, before_you_pour
@@ -18,6 +17,7 @@ from barkeep.desktop.widgets.analysis_panel import AnalysisPanel
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.link_label import Link, LinkLabel
+from barkeep.desktop.widgets.sections import add_heading, grid_of_rows, selectable
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.answers.makeable import Drink, LineAnswer
 from barkeep.domain.ingredients import FamilyTree, Ingredient
@@ -41,7 +41,9 @@ class SpecActs:
 class SpecPage(QWidget):
     """`ingredient_followed` carries a key, `spec_followed` a name.
 
-    `analysis` is taken over from the page before, where there is a view to show.
+    `analysis` is taken over from the page before, where there is a view to show;
+    `kin` are further parts of the page, such as its versions; `amounts_note` stands
+    below the lines and says what their amounts leave open.
     """
 
     ingredient_followed = Signal(str)
@@ -51,17 +53,18 @@ class SpecPage(QWidget):
         self,
         row: SpecRow,
         lines: Sequence[ShownLine],
-        riffs: Sequence[str],
         known: frozenset[str],
         tree: FamilyTree,
         acts: SpecActs,
         view: AnalysisView | None,
         analysis: AnalysisPanel,
+        kin: Sequence[QWidget | None] = (),
+        amounts_note: str = "",
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._tree = tree
-        self.correction = _selectable(text_label("", wrap=True))
+        self.correction = selectable(text_label("", wrap=True))
         self.correction.hide()
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(PAD, PAD, PAD, PAD)
@@ -70,20 +73,26 @@ class SpecPage(QWidget):
         self._add_head(spec, known)
         self._add_verdict(row.drink)
         if view is not None:
-            self._column.addWidget(_selectable(text_label(view.brief, quiet=True, wrap=True)))
+            self._column.addWidget(selectable(text_label(view.brief, quiet=True, wrap=True)))
         self._add_lines(spec, lines, row.drink)
+        if amounts_note:
+            note = text_label(amounts_note, TypeSize.CAPTION, quiet=True, wrap=True)
+            self._column.addWidget(selectable(note))
         self._column.addWidget(self.correction)
         self._add_cautions(before_you_pour(row.drink, view))
         for heading, words in (("Method", spec.method), ("Notes", spec.notes)):
             if words:
                 self._add_heading(heading)
-                self._column.addWidget(_selectable(text_label(words, wrap=True)))
+                self._column.addWidget(selectable(text_label(words, wrap=True)))
         if view is not None:
             self._add_heading("What it comes to")
             self._column.addWidget(analysis)
             analysis.show_view(view)
             analysis.show()
-        self._add_source(spec, riffs)
+        for part in kin:
+            if part is not None:
+                self._column.addWidget(part)
+        self._add_source(spec)
         self._add_buttons(acts)
         self._column.addStretch(1)
 
@@ -93,11 +102,14 @@ class SpecPage(QWidget):
         self.correction.setVisible(bool(words))
 
     def _add_head(self, spec: Spec, known: frozenset[str]) -> None:
-        self._column.addWidget(_selectable(text_label(spec.name, TypeSize.TITLE, wrap=True)))
+        self._column.addWidget(selectable(text_label(spec.name, TypeSize.TITLE, wrap=True)))
         facts = (technique_in_words(spec), spec.glass, _ice(spec))
         said = " · ".join(each for each in facts if each)
         if said:
-            self._column.addWidget(_selectable(text_label(said, quiet=True, wrap=True)))
+            self._column.addWidget(selectable(text_label(said, quiet=True, wrap=True)))
+        if spec.tags:
+            tags = text_label(f"Tags: {', '.join(spec.tags)}", quiet=True, wrap=True)
+            self._column.addWidget(selectable(tags))
         if spec.riff_of:
             there = spec.riff_of in known
             original = Link(spec.riff_of, spec.riff_of) if there else spec.riff_of
@@ -110,11 +122,11 @@ class SpecPage(QWidget):
         self._column.addWidget(VerdictBadge(drink.verdict), 0, Qt.AlignmentFlag.AlignLeft)
         said = _serves(drink, self._tree)
         if said:
-            self._column.addWidget(_selectable(text_label(said, quiet=True, wrap=True)))
+            self._column.addWidget(selectable(text_label(said, quiet=True, wrap=True)))
 
     def _add_lines(self, spec: Spec, shown: Sequence[ShownLine], drink: Drink | None) -> None:
         self._add_heading("What goes in")
-        grid = _grid()
+        grid = grid_of_rows()
         answers: Sequence[LineAnswer | None] = drink.lines if drink else [None] * len(spec.lines)
         for number, (line, answer) in enumerate(zip(spec.lines, answers, strict=True)):
             self._add_line(grid, number, line, shown[number], answer)
@@ -138,47 +150,37 @@ class SpecPage(QWidget):
         words.addWidget(label)
         if answer is not None:
             note = text_label(reason(answer), TypeSize.CAPTION, quiet=True, wrap=True)
-            words.addWidget(_selectable(note))
+            words.addWidget(selectable(note))
             state = line_state(answer)
             picture = PictureLabel(state.picture, 16, state.tone, state.word)
             grid.addWidget(picture, number, 0, Qt.AlignmentFlag.AlignTop)
         grid.addLayout(words, number, 1)
 
-    def _add_source(self, spec: Spec, riffs: Sequence[str]) -> None:
+    def _add_source(self, spec: Spec) -> None:
         self._add_heading("Origin")
-        self._column.addWidget(_selectable(text_label(_source(spec), wrap=True)))
-        if riffs:
-            parts: list[str | Link] = ["Riffs on it: "]
-            for place, name in enumerate(riffs):
-                parts += [", " if place else "", Link(name, name)]
-            self._column.addWidget(self._linked(parts, self.spec_followed.emit))
+        for words in _source(spec):
+            self._column.addWidget(selectable(text_label(words, wrap=True)))
 
     def _add_cautions(self, cautions: Sequence[CautionRow]) -> None:
         if not cautions:
             return
         self._add_heading("Before you pour")
-        grid = _grid()
+        grid = grid_of_rows()
         for number, caution in enumerate(cautions):
             top = Qt.AlignmentFlag.AlignTop
             picture = PictureLabel("warning", 16, caution.tone, caution.meaning)
             grid.addWidget(picture, number, 0, top)
             words = QVBoxLayout()
             words.setSpacing(2)
-            words.addWidget(_selectable(text_label(caution.text, wrap=True)))
-            if caution.authority:
-                note = text_label(caution.authority, TypeSize.CAPTION, quiet=True, wrap=True)
-                words.addWidget(_selectable(note))
+            words.addWidget(selectable(text_label(caution.text, wrap=True)))
+            if caution.source:
+                note = text_label(caution.source, TypeSize.CAPTION, quiet=True, wrap=True)
+                words.addWidget(selectable(note))
             grid.addLayout(words, number, 1)
         self._column.addLayout(grid)
 
     def _add_heading(self, heading: str) -> None:
-        self._column.addSpacing(PAD)
-        self._column.addWidget(text_label(heading, TypeSize.STRONG, wrap=True))
-        line = QFrame()
-        line.setFrameShape(QFrame.Shape.HLine)
-        line.setFrameShadow(QFrame.Shadow.Plain)
-        line.setForegroundRole(QPalette.ColorRole.Mid)
-        self._column.addWidget(line)
+        add_heading(self._column, heading)
 
     def _add_buttons(self, acts: SpecActs) -> None:
         self._column.addSpacing(PAD)
@@ -233,22 +235,13 @@ def _ice(spec: Spec) -> str:
     return f"{spec.ice} ice"
 
 
-def _source(spec: Spec) -> str:
-    if spec.classic:
-        return BROUGHT_ALONG
+def _source(spec: Spec) -> Iterator[str]:
     kind = "Your own riff" if origin(spec) == "Riff" else "Your own"
-    return f"{kind}, added on {spec.added:%d %B %Y}" if spec.added else kind
-
-
-def _grid() -> QGridLayout:
-    grid = QGridLayout()
-    grid.setContentsMargins(0, HALF, 0, 0)
-    grid.setHorizontalSpacing(UNIT + HALF)
-    grid.setVerticalSpacing(UNIT)
-    grid.setColumnStretch(1, 1)
-    return grid
-
-
-def _selectable(label: QLabel) -> QLabel:
-    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-    return label
+    if spec.classic:
+        yield BROUGHT_ALONG
+    else:
+        yield f"{kind}, added on {spec.added:%d %B %Y}" if spec.added else kind
+    if spec.credit:
+        yield f"Credit: {spec.credit}"
+    if spec.source:
+        yield f"Source: {spec.source}"

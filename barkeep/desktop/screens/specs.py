@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Sequence
+from collections.abc import Callable, Hashable, Sequence
 from dataclasses import replace
 from functools import partial
 
@@ -11,15 +11,20 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QComboBox, QWidget
 
 from barkeep.application.done import Done
-from barkeep.desktop.dialogs.spec_draft import SpecDraft, for_edit, for_new, for_riff
-from barkeep.desktop.dialogs.spec_editor import Save, SpecEditor
+from barkeep.desktop.dialogs.spec_draft import for_edit, for_new, for_riff
+from barkeep.desktop.dialogs.spec_editor import SpecEditor
+from barkeep.desktop.dialogs.spec_writing import SpecWriting
 from barkeep.desktop.icons import wear
 from barkeep.desktop.models.analysis_view import correction_words, view_of
 from barkeep.desktop.models.base_kinds import kinds_by_name
+from barkeep.desktop.models.family_view import beside_parent, version_rows
 from barkeep.desktop.models.spec_rows import SpecRow, spec_columns, spec_rows, with_drinks
 from barkeep.desktop.operations import run_operation
 from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.spec_family import FamilySection
+from barkeep.desktop.screens.spec_finding import SpecFinding, language_as_help
 from barkeep.desktop.screens.spec_page import SpecActs, SpecPage
+from barkeep.desktop.screens.spec_trials import TrialWork
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.analysis_panel import AnalysisPanel
 from barkeep.desktop.widgets.buttons import primary_button
@@ -28,7 +33,7 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.filter_chips import FilterChips
 from barkeep.domain.answers.corrections import correction_for
 from barkeep.domain.answers.makeable import Drink, tonight
-from barkeep.domain.shown_lines import shown_lines
+from barkeep.domain.shown_lines import shown_lines, style_note
 from barkeep.domain.specs import Spec
 
 ORIGINS = (
@@ -48,16 +53,19 @@ class SpecsScreen(TableScreen[SpecRow]):
     title = "Specs"
     noun = "specs"
     search_hint = "Search specs and ingredients…"
+    search_help = language_as_help()
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         words = "A spec is plain text: its name, then one ingredient a line"
         empty = EmptyState("picture-empty-glass", "No specs yet", words, "New spec…")
         super().__init__(context, spec_columns(), empty, parent)
         self._drinks: tuple[Drink, ...] = ()
+        self._finding = SpecFinding(context.background, self.filter_again)
+        self.trials = TrialWork(self)
         self._analysis = AnalysisPanel(parent=self)
         """One for all pages, since making it anew takes longer than a frame."""
         self._analysis.hide()
-        self.editor: SpecEditor | None = None
+        self.writing = SpecWriting(self, self._add, self._replace)
         self.origins = FilterChips("Show", ORIGINS, "all")
         self.bases = QComboBox()
         self._prepare_filters()
@@ -65,6 +73,11 @@ class SpecsScreen(TableScreen[SpecRow]):
         self._prepare_view()
         self.add_header_button(primary_button("New spec…", self.write_new))
         empty.acted.connect(self.write_new)
+
+    @property
+    def editor(self) -> SpecEditor | None:
+        """The editor that was opened last."""
+        return self.writing.editor
 
     # What a table screen asks
 
@@ -74,13 +87,19 @@ class SpecsScreen(TableScreen[SpecRow]):
         self._offer_bases(rows)
         self.show_rows(rows)
         self._sum_up()
+        if changes == {"trials"}:
+            return  # they change no verdict
+        self.writing.offer()
         self.context.background.ask(self.key, partial(tonight, snapshot), self._show_verdicts)
 
     def identity(self, row: SpecRow) -> Hashable:
         return row.spec.name
 
-    def words(self, row: SpecRow) -> str:
-        return row.words
+    def matcher(self) -> Callable[[SpecRow], bool]:
+        snapshot = self.context.bar.snapshot
+        self.search.show_problem(self._finding.read(self.search.text, snapshot))
+        found = self._finding.finder(snapshot)
+        return lambda row: self.accepts(row) and found(row.spec)
 
     def accepts(self, row: SpecRow) -> bool:
         origin, kind = self.origins.choice, self.bases.currentData()
@@ -100,7 +119,6 @@ class SpecsScreen(TableScreen[SpecRow]):
             return
         snapshot = self.context.bar.snapshot
         names = frozenset(spec.name for spec in snapshot.all_specs)
-        riffs = [spec.name for spec in snapshot.all_specs if spec.riff_of == row.spec.name]
         own = not row.spec.classic
         acts = SpecActs(
             self.show_tonight,
@@ -111,7 +129,13 @@ class SpecsScreen(TableScreen[SpecRow]):
         tree, view = snapshot.knowledge.tree, view_of(row.spec, snapshot)
         settings = snapshot.settings
         lines = shown_lines(row.spec, tree, settings.shown_in, settings.units)
-        page = SpecPage(row, lines, riffs, names, tree, acts, view, self._analysis)
+        kin = FamilySection(
+            row.spec.name, beside_parent(row.spec, snapshot), version_rows(row.spec, snapshot)
+        )
+        parts = (kin, self.trials.section(row.spec))
+        note = style_note(row.spec, tree, settings.shown_in, settings.units)
+        page = SpecPage(row, lines, names, tree, acts, view, self._analysis, parts, note)
+        kin.followed.connect(self.show_thing)
         page.ingredient_followed.connect(lambda key: self.context.go("stand-ins", key))
         page.spec_followed.connect(self.show_thing)
         self._show_page(page)
@@ -126,7 +150,7 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def write_new(self) -> None:
         """Open the editor on nothing."""
-        self._write(for_new(), self._add)
+        self.writing.write(for_new())
 
     def edit_current(self) -> None:
         """Open the editor on the chosen spec; a classic offers a riff instead."""
@@ -135,7 +159,7 @@ class SpecsScreen(TableScreen[SpecRow]):
             return
         snapshot = self.context.bar.snapshot
         draft = for_edit(spec, snapshot.knowledge.tree, snapshot.settings.units)
-        self._write(draft, partial(self._replace, spec))
+        self.writing.write(draft)
 
     def riff_current(self) -> None:
         """Open the editor on a copy of the chosen spec."""
@@ -144,7 +168,7 @@ class SpecsScreen(TableScreen[SpecRow]):
             snapshot = self.context.bar.snapshot
             taken = [each.name for each in snapshot.all_specs]
             tree, units = snapshot.knowledge.tree, snapshot.settings.units
-            self._write(for_riff(spec, taken, tree, units), self._add)
+            self.writing.write(for_riff(spec, taken, tree, units))
 
     def remove_current(self) -> None:
         """Take the chosen spec out of the book; the toast can put it back."""
@@ -185,11 +209,6 @@ class SpecsScreen(TableScreen[SpecRow]):
             words = f"{spec.name} is a classic that barkeep brings along; it cannot be {done}."
             self.banner.say(words, "info", "Riff…", self.riff_current)
         return spec.classic
-
-    def _write(self, draft: SpecDraft, save: Save) -> None:
-        snapshot = self.context.bar.snapshot
-        self.editor = SpecEditor(draft, snapshot, save, self)
-        self.editor.open()
 
     def _add(self, editor: SpecEditor, specs: Sequence[Spec]) -> bool:
         def saved(done: Done[tuple[Spec, ...]]) -> None:

@@ -22,7 +22,13 @@ from barkeep.desktop.screens.stand_in_work import StandInWork
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
 from barkeep.desktop.widgets.detail_panel import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
-from barkeep.domain.answers.stand_ins import FalseFriend, Offer, StandIns, stand_in
+from barkeep.domain.answers.stand_ins import (
+    FalseFriend,
+    Offer,
+    StandIns,
+    or_buy_in_words,
+    stand_in,
+)
 from barkeep.domain.knowledge import StandIn
 from barkeep.domain.specs import Spec
 
@@ -98,7 +104,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self.drinks.clear()
         self.drinks.addItem("For any drink", None)
         for spec in self.context.bar.snapshot.all_specs:
-            if any(line.ingredient == key for line in spec.lines):
+            if any(key in line.wanted for line in spec.lines):
                 self.drinks.addItem(f"For {spec.name}", spec.name)
         self.drinks.setCurrentIndex(max(0, self.drinks.findText(kept)))
         self.drinks.setEnabled(self.drinks.count() > 1)
@@ -167,6 +173,8 @@ class StandInsScreen(TableScreen[IngredientRow]):
             notes.append(f"{changes[:1].upper()}{changes[1:]}.")
         if lacking:
             notes.append(f"To be bought: {lacking}.")
+        if offer.or_buy:
+            notes.append(f"Or buy {or_buy_in_words(offer, self._tree)}.")
         exact = offer.closeness >= 1.0 - 1e-9
         closeness = closeness_in_words(offer.closeness)
         if yours:

@@ -44,12 +44,17 @@ class TableScreen(Screen, Generic[Row]):
         raise NotImplementedError
 
     def words(self, row: Row) -> str:
-        """Everything the search looks through."""
+        """Everything the search looks through, where `matcher` is not overridden."""
         raise NotImplementedError
 
     def accepts(self, row: Row) -> bool:
         """Whether the screen's own filters keep the row."""
         return True
+
+    def matcher(self) -> Callable[[Row], bool]:
+        """Whether a row is kept, by the search as it stands and the screen's own filters."""
+        asked = folded(self.search.text).split()
+        return lambda row: self._matches(row, asked)
 
     def show_row(self, row: Row | None) -> None:
         """Show a row's details, or none."""
@@ -73,8 +78,7 @@ class TableScreen(Screen, Generic[Row]):
     def filter_again(self, kept: Hashable = None) -> None:
         """Search and filter once more; `kept` is what to choose, as it is by default."""
         kept = self._current_identity() if kept is None else kept
-        asked = folded(self.search.text).split()
-        self.shown.keep(lambda row: self._matches(row, asked))
+        self.shown.keep(self.matcher())
         self.show_counts(self.shown.rowCount(), len(self.table.rows))
         if not self.choose(kept):
             self._choose_first()

@@ -2,12 +2,23 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtGui import QAction, QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QWidget
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtGui import QAction, QKeyEvent, QPalette
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QToolButton,
+    QVBoxLayout,
+    QWhatsThis,
+    QWidget,
+)
 
 from barkeep.desktop.icons import wear
 from barkeep.desktop.metrics import UNIT, TypeSize
+from barkeep.desktop.tones import current_tones
+from barkeep.desktop.widgets.announce import announce
+from barkeep.desktop.widgets.buttons import quiet_button
 from barkeep.desktop.widgets.labels import text_label
 
 
@@ -30,7 +41,9 @@ class SearchField(QWidget):
     searched = Signal(str)
     left = Signal()
 
-    def __init__(self, placeholder: str, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, placeholder: str, parent: QWidget | None = None, help_text: str = ""
+    ) -> None:
         super().__init__(parent)
         self._words = _Words()
         self._words.setPlaceholderText(placeholder)
@@ -38,11 +51,20 @@ class SearchField(QWidget):
         self._count = text_label("", TypeSize.CAPTION, quiet=True)
         self._clear = QAction("Clear search", self)
         self._add_actions()
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
+        self._problem = text_label("", TypeSize.CAPTION, wrap=True)
+        self._problem.hide()
+        row = QHBoxLayout()
         row.setSpacing(UNIT + UNIT // 2)
         row.addWidget(self._words, 1)
+        if help_text:
+            self.help_button = _help_button(help_text)
+            row.addWidget(self.help_button)
         row.addWidget(self._count)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(2)
+        column.addLayout(row)
+        column.addWidget(self._problem)
         self.setFocusProxy(self._words)
         self._words.textChanged.connect(self._tell)
         self._words.returnPressed.connect(self.left)
@@ -74,7 +96,28 @@ class SearchField(QWidget):
         if row is not None:
             row.invalidate()
             row.activate()
-        self._words.setAccessibleDescription(words)
+        self._words.setAccessibleDescription(self.problem or words)
+
+    @property
+    def problem(self) -> str:
+        """What is said to be wrong with the words."""
+        return self._problem.text()
+
+    def show_problem(self, sentence: str) -> None:
+        """Say below the words why they find nothing; empty takes that back."""
+        if sentence == self.problem:
+            return
+        colours = self._problem.palette()
+        colours.setColor(QPalette.ColorRole.WindowText, current_tones().danger)
+        self._problem.setPalette(colours)
+        self._problem.setText(sentence)
+        self._problem.setVisible(bool(sentence))
+        self._words.setProperty("invalid", bool(sentence))
+        self._words.style().unpolish(self._words)
+        self._words.style().polish(self._words)
+        if sentence:
+            self._words.setAccessibleDescription(sentence)
+            announce(self._words, sentence)
 
     def take_focus(self) -> None:
         """Put the cursor in, with what is there selected."""
@@ -90,6 +133,13 @@ class SearchField(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(360, super().sizeHint().height())
 
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange and self.problem:
+            sentence = self.problem
+            self._problem.clear()
+            self.show_problem(sentence)
+
     def _add_actions(self) -> None:
         look = QAction("Search", self)
         wear(look, "search")
@@ -103,3 +153,15 @@ class SearchField(QWidget):
     def _tell(self, text: str) -> None:
         self._clear.setVisible(bool(text))
         self.searched.emit(text.strip())
+
+
+def _help_button(words: str) -> QToolButton:
+    made = quiet_button("info", "What can be searched for")
+    made.setWhatsThis(words)
+    made.setToolTip(words)
+    made.clicked.connect(lambda: _show_help(made))
+    return made
+
+
+def _show_help(made: QToolButton) -> None:
+    QWhatsThis.showText(made.mapToGlobal(made.rect().bottomLeft()), made.whatsThis(), made)
