@@ -16,6 +16,7 @@ from barkeep.application.owner_knowledge import OwnerKnowledge
 from barkeep.application.session import Session, Subscriber
 from barkeep.application.settings import BarSettings
 from barkeep.application.specs import Specs
+from barkeep.application.trials import Trials
 from barkeep.domain.knowledge import Knowledge
 from barkeep.domain.snapshot import Snapshot
 from barkeep.store.backup import copy_bar
@@ -30,6 +31,7 @@ class Bar:
         self._session = session
         self.inventory = Inventory(session)
         self.specs = Specs(session)
+        self.trials = Trials(session)
         self.knowledge = OwnerKnowledge(session)
         self.settings = BarSettings(session)
 
@@ -52,6 +54,13 @@ class Bar:
         except BaseException:
             store.close()
             raise
+
+    def beside(self) -> Bar:
+        """The same bar opened once more, for what another thread does with it.
+
+        This one learns of that by `refresh`.
+        """
+        return Bar.open(self.path, self._session.shipped, self._session.clock)
 
     def close(self) -> None:
         """Let go of the file."""

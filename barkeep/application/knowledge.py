@@ -13,6 +13,8 @@ from barkeep.domain.specs import Spec
 from barkeep.errors import KnowledgeError
 
 CLASSICS = "classics"
+COMMON_PRACTICE = "common practice"
+"""Where the proportions of a classic come from that names no source of its own."""
 
 
 @cache
@@ -39,5 +41,6 @@ def read_classics(texts: dict[str, str], tree: FamilyTree) -> tuple[Spec, ...]:
             name = folded(each.spec.name)
             if name in found:
                 raise KnowledgeError(file, each.name, "there are two classics of this name")
-            found[name] = replace(each.spec, id=None, classic=True)
+            source = each.spec.source or COMMON_PRACTICE
+            found[name] = replace(each.spec, id=None, classic=True, source=source)
     return tuple(found.values())

@@ -146,7 +146,7 @@ def _refuse_numbers(ingredient: Ingredient) -> None:
 def _refuse_used(bar: Snapshot, ingredient: Ingredient) -> None:
     tree, key = bar.knowledge.tree, ingredient.key
     users = [product.title for product in bar.products if product.ingredient == key]
-    users += [spec.name for spec in bar.specs if any(line.ingredient == key for line in spec.lines)]
+    users += [spec.name for spec in bar.specs if any(key in line.wanted for line in spec.lines)]
     users += [tree.name(child) for child in tree.children[key]]
     if users:
         raise StillInUse(ingredient.name, spoken_list(users, "and"))

@@ -33,12 +33,14 @@ class NothingToExport(UserError):
 def drink_facts(spec: Spec, snapshot: Snapshot) -> DrinkFacts:
     """Strength, standard drinks, allergens and cautions of a spec made as it is written."""
     tree = snapshot.knowledge.tree
-    keys = frozenset(line.ingredient for line in spec.lines)
+    keys = frozenset(key for line in spec.lines for key in line.wanted)
     found = analyse(spec, snapshot)
     known = found.served_volume_ml > 0.0
+    if found.optional_alcohol and not found.ethanol_g:
+        known = False  # It may be poured with alcohol or without: a card promises neither.
     strength = found.abv_percent if known else None
-    drinks = found.standard_drinks if known else None
-    occasion = occasion_of(spec, keys, tree, abv_percent=strength, standard_drinks=drinks)
+    drinks = found.standard_drinks if known and not found.is_batch else None
+    occasion = occasion_of(found.spec, keys, tree, abv_percent=strength, standard_drinks=drinks)
     return DrinkFacts(
         strength,
         drinks,
@@ -64,7 +66,7 @@ def menu_of(
 ) -> MenuContent:
     """A menu of these specs; where one holds alcohol, with what is true of every such drink."""
     alcoholic = snapshot.knowledge.tree.alcoholic
-    strong = any(line.ingredient in alcoholic for spec in specs for line in spec.lines)
+    strong = any(key in alcoholic for spec in specs for line in spec.lines for key in line.wanted)
     return menu_content(
         title,
         cards_of(specs, snapshot),

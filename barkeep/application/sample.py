@@ -16,13 +16,16 @@ from barkeep.application.product_checks import checked_draft
 from barkeep.application.session import Session
 from barkeep.application.settings import BarSettings
 from barkeep.application.specs import Specs
+from barkeep.application.trials import Trials
 from barkeep.documents.sample_toml import (
     Episode,
     Event,
     SampleBottle,
+    SampleTrial,
     read_bar,
     read_bottles,
     read_known_products,
+    read_trials,
 )
 from barkeep.domain.drafts import ProductDraft
 from barkeep.domain.ingredients import FamilyTree, folded
@@ -31,6 +34,7 @@ from barkeep.domain.knowledge import Knowledge
 from barkeep.domain.snapshot import Settings
 from barkeep.domain.spec_text import read_specs
 from barkeep.domain.specs import Spec
+from barkeep.domain.trials import Trial
 from barkeep.errors import KnowledgeError, UserError
 from barkeep.store import products as product_rows
 from barkeep.store.beginning import begin_here
@@ -41,6 +45,7 @@ from barkeep.store.unit_of_work import UnitOfWork
 
 FOLDER = "sample_db"
 BAR, KNOWN, SPECS = "bar.toml", "known_products.toml", "specs.txt"
+TRIALS = "trials.toml"
 SHELVES = ("bottles.toml", "pantry.toml")
 
 MORNING = time(10)
@@ -58,6 +63,7 @@ class SampleText:
     bottles: tuple[SampleBottle, ...]
     known: tuple[ProductDraft, ...]
     specs: tuple[Spec, ...]
+    trials: tuple[SampleTrial, ...]
 
 
 def build(
@@ -98,7 +104,8 @@ def read_sample(texts: Mapping[str, str], tree: FamilyTree) -> SampleText:
     known = read_known_products(texts[KNOWN], tree, KNOWN)
     specs = _specs(texts[SPECS], tree)
     _refuse_unequal(episodes, specs)
-    return SampleText(settings, episodes, bottles, known, specs)
+    trials = read_trials(texts[TRIALS], settings.scales, TRIALS)
+    return SampleText(settings, episodes, bottles, known, specs, trials)
 
 
 @dataclass
@@ -136,7 +143,7 @@ class _Shelved:
 
 
 def _texts() -> dict[str, str]:
-    files = (BAR, *SHELVES, KNOWN, SPECS)
+    files = (BAR, *SHELVES, KNOWN, SPECS, TRIALS)
     return {file: resource_files.read_text(file, folder=FOLDER) for file in files}
 
 
@@ -167,6 +174,7 @@ def _write(target: Path, text: SampleText, known: Knowledge, calendar: _Calendar
         with _located(BAR, "the bar"):
             BarSettings(session).change(text.settings)
         _add_specs(session, text, calendar)
+        _add_trials(session, text, calendar)
         calendar.day = 0
         with session.writing("Build the sample bar") as work:
             shelf = _shelve(work, text, known.tree, calendar)
@@ -184,6 +192,21 @@ def _add_specs(session: Session, text: SampleText, calendar: _Calendar) -> None:
         calendar.day = episode.written
         with _located(SPECS, f"episode {episode.name}"):
             Specs(session).add([by_name[folded(name)] for name in episode.specs])
+
+
+def _add_trials(session: Session, text: SampleText, calendar: _Calendar) -> None:
+    """Each tasting on its day, which comes after its spec was written."""
+    calendar.day = 0
+    written = {folded(spec.name): spec for spec in session.snapshot.specs}
+    for each in text.trials:
+        spec, on = written.get(folded(each.spec)), calendar.date(each.day)
+        if spec is None or spec.id is None:
+            raise KnowledgeError(TRIALS, each.spec, f"there is no such spec in {SPECS}")
+        if spec.added is not None and on < spec.added:
+            raise KnowledgeError(TRIALS, each.spec, "it was tasted before it was written")
+        trial = Trial(None, spec.id, on, each.scores, each.notes, each.changed, each.won)
+        with _located(TRIALS, f"trial of {each.spec}"):
+            Trials(session).add(trial)
 
 
 def _shelve(

@@ -24,12 +24,13 @@ from barkeep.store.owner_knowledge import (
 from barkeep.store.products import read_products
 from barkeep.store.specs import read_specs
 from barkeep.store.store import Store
+from barkeep.store.trials import read_trials
 from barkeep.store.unit_of_work import Touched, UnitOfWork
 
 T = TypeVar("T")
 Subscriber = Callable[[frozenset[str]], None]
 
-EVERYTHING = frozenset({"products", "bottles", "specs", "settings", "knowledge"})
+EVERYTHING = frozenset({"products", "bottles", "specs", "trials", "settings", "knowledge"})
 
 
 class Session:
@@ -114,10 +115,11 @@ class Session:
             self._own_stand_ins = read_own_stand_ins(connection)
             products = read_products(connection)
             bottles = read_bottles(connection, products)
-            specs, settings = read_specs(connection), read_settings(connection)
+            specs, trials = read_specs(connection), read_trials(connection)
+            settings = read_settings(connection)
         knowledge = self._whole_knowledge(products, specs)
         today = self.clock().date()
-        self._snapshot = Snapshot(knowledge, today, products, bottles, specs, settings)
+        self._snapshot = Snapshot(knowledge, today, products, bottles, specs, settings, trials)
 
     def _renew(self, touched: Touched) -> None:
         """Read the parts that changed; the others stay the very same objects."""
@@ -130,6 +132,8 @@ class Session:
                 new = replace(new, bottles=read_bottles(connection, new.products, still))
             if "specs" in touched.changes:
                 new = replace(new, specs=read_specs(connection))
+            if touched.changes & {"specs", "trials"}:  # a spec takes its trials along
+                new = replace(new, trials=read_trials(connection))
             if "settings" in touched.changes:
                 new = replace(new, settings=read_settings(connection))
             if "knowledge" in touched.changes:
@@ -153,5 +157,5 @@ class Session:
 
 
 def _used(products: tuple[Product, ...], specs: tuple[Spec, ...]) -> set[str]:
-    lines = {line.ingredient for spec in specs for line in spec.lines}
+    lines = {key for spec in specs for line in spec.lines for key in line.wanted}
     return lines | {product.ingredient for product in products}

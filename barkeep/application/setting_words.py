@@ -7,10 +7,11 @@ from dataclasses import dataclass, replace
 from difflib import get_close_matches
 from typing import TypeVar
 
-from barkeep.domain.amounts import Amount, Ounce, parse_amount, show_number
+from barkeep.domain.amounts import US_UNITS, Amount, BarUnits, Ounce, parse_amount, show_number
 from barkeep.domain.measures import show_volume, to_quantity
 from barkeep.domain.printing import Style
 from barkeep.domain.snapshot import Settings
+from barkeep.domain.trial_words import read_scales, show_scales
 from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
 
 STYLE_NAMES: Mapping[Style, str] = {
@@ -32,6 +33,10 @@ SHOWN_IN_HINT = (
     "stay what they are, and nothing that is written changes."
 )
 COUNTRY_HINT = "Strength is told in this country's standard drinks too."
+SCALES_HINT = (
+    "What trials are scored on, each with its ends, the better one last: Balance 1 to 5. What was "
+    "scored before stays."
+)
 
 
 def ounce_names() -> Mapping[Ounce, str]:
@@ -72,17 +77,17 @@ def setting_named(key: str) -> SettingWords:
     raise UnknownName("setting", key, tuple(get_close_matches(wanted, keys, 2) or keys))
 
 
-def read_dash_ml(text: str) -> float:
-    """What a dash comes to, from words such as *0.3*, *0,3 ml* or *1/6 tsp*.
+def read_dash_ml(text: str, units: BarUnits = US_UNITS) -> float:
+    """What a dash comes to, from words such as *0.3*, *0,3 ml*, *1/6 tsp* or the bar's *1/32 oz*.
 
     Raises `InvalidField`.
     """
     try:
-        amount = parse_amount(text)
+        amount = parse_amount(text, units)
         if amount.unit == "each":
             amount = replace(amount, unit="ml")
         if amount.high is None and amount.unit != "dash":
-            return to_quantity(amount, "ml")
+            return to_quantity(amount, "ml", units)
     except UserError:
         pass
     raise InvalidField("dash", text.strip(), f"write it in ml, such as {show_volume(0.8)}")
@@ -113,11 +118,37 @@ def _style(settings: Settings, text: str) -> Settings:
 
 
 def _country(settings: Settings, text: str) -> Settings:
-    from barkeep.domain.liquids.drinks import countries  # reads a file that most commands do not
+    from barkeep.domain.liquids.drinks import (
+        country_named,  # reads a file that most commands do not
+    )
 
-    known = {each.casefold(): each for each in countries()}
-    wanted = " ".join(text.split())
-    return replace(settings, country=known.get(wanted.casefold(), wanted))
+    try:
+        return replace(settings, country=country_named(text))
+    except UnknownName as unknown:
+        expected = "no standard drink of that country is known"
+        if unknown.nearest:
+            expected += f"; the nearest {_are(unknown.nearest)} {spoken_list(unknown.nearest)}"
+        raise InvalidField("country", text.strip(), expected) from None
+
+
+def _are(names: Sequence[str]) -> str:
+    return "is" if len(names) == 1 else "are"
+
+
+def country_hint() -> str:
+    """What the country is for, and which there are."""
+    from barkeep.domain.liquids.drinks import countries
+
+    return f"{COUNTRY_HINT} There are {spoken_list(countries(), 'and')}."
+
+
+OUNCE_WORDS: Mapping[Ounce, str] = {"oz": "us", "imp_oz": "imperial"}
+"""Each ounce by the word that chooses it."""
+
+
+def style_word(style: Style) -> str:
+    """The word that chooses a style: *as-written*."""
+    return style.replace("_", "-")
 
 
 SETTINGS: tuple[SettingWords, ...] = (
@@ -140,11 +171,17 @@ SETTINGS: tuple[SettingWords, ...] = (
         "dash",
         dash_hint,
         lambda settings: show_volume(settings.dash_ml),
-        lambda settings, text: replace(settings, dash_ml=read_dash_ml(text)),
+        lambda settings, text: replace(settings, dash_ml=read_dash_ml(text, settings.units)),
     ),
     SettingWords(
         "shown-in", lambda: SHOWN_IN_HINT, lambda settings: STYLE_NAMES[settings.shown_in], _style
     ),
-    SettingWords("country", lambda: COUNTRY_HINT, lambda settings: settings.country, _country),
+    SettingWords("country", country_hint, lambda settings: settings.country, _country),
+    SettingWords(
+        "scales",
+        lambda: SCALES_HINT,
+        lambda settings: show_scales(settings.scales),
+        lambda settings, text: replace(settings, scales=read_scales(text)),
+    ),
 )
 """Every setting that is one value, in the order they are listed."""

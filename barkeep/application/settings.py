@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
+from math import isfinite
 
 from barkeep.application.done import Done
 from barkeep.application.session import Session
 from barkeep.domain.amounts import OUNCES, show_range
+from barkeep.domain.ingredients import folded
 from barkeep.domain.inventory import LEAST_DASH_ML, MOST_DASH_ML
 from barkeep.domain.printing import STYLES
 from barkeep.domain.snapshot import Settings
+from barkeep.domain.trial_words import show_scale
+from barkeep.domain.trials import Scale
 from barkeep.errors import InvalidField, UnknownName
 from barkeep.store.owner_knowledge import read_settings, setting_rows
 
@@ -42,12 +47,13 @@ class BarSettings:
             raise InvalidField("currency", settings.currency, expected)
         _refuse_wrong_units(settings)
         _refuse_unknown_country(settings.country)
+        scales = _checked_scales(settings.scales)
         tree = self._session.tree
         for key in sorted(settings.not_there):
             if key not in tree or not tree[key].always_there:
                 expected = "only what counts as always there can be missing"
                 raise InvalidField("not there", key, expected)
-        return replace(settings, name=name)
+        return replace(settings, name=name, scales=scales)
 
 
 def _refuse_wrong_units(settings: Settings) -> None:
@@ -59,6 +65,22 @@ def _refuse_wrong_units(settings: Settings) -> None:
     if settings.shown_in not in STYLES:
         expected = "it is as written, oz, ml, cl or parts"
         raise InvalidField("shown in", settings.shown_in, expected)
+
+
+def _checked_scales(scales: Sequence[Scale]) -> tuple[Scale, ...]:
+    checked = tuple(replace(each, name=" ".join(each.name.split())) for each in scales)
+    if not checked:
+        raise InvalidField("scales", "", "trials need at least one to be scored on")
+    for place, scale in enumerate(checked):
+        earlier = {folded(each.name) for each in checked[:place]}
+        if not scale.name:
+            raise InvalidField("scales", show_scale(scale).strip(), "a scale needs a name")
+        if folded(scale.name) in earlier:
+            raise InvalidField("scales", scale.name, "it is there twice")
+        if not (isfinite(scale.low) and isfinite(scale.high) and scale.low != scale.high):
+            expected = "it runs between two different numbers"
+            raise InvalidField("scales", show_scale(scale), expected)
+    return checked
 
 
 def _refuse_unknown_country(country: str) -> None:

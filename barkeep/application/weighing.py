@@ -10,7 +10,7 @@ from barkeep.application.session import Session
 from barkeep.domain.inventory import LEAST_DASH_ML, MOST_DASH_ML, Bottle, Product, Tare
 from barkeep.domain.level_words import doubt_of, quantity
 from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.taring import tare_again, weighed_empty, weighed_full
+from barkeep.domain.taring import odd_glass, tare_again, weighed_empty, weighed_full
 from barkeep.errors import InvalidField
 from barkeep.store import bottles as bottle_rows
 from barkeep.store.unit_of_work import UnitOfWork
@@ -32,6 +32,13 @@ class Weighed:
     holds_ml: float | None = None
 
     @property
+    def warning(self) -> str:
+        """What is odd about the weight of the empty bottle, as part of a sentence; else empty."""
+        odd = odd_glass(self.bottle)
+        size = f"{self.bottle.product.size:g} ml"
+        return f"that is {odd} for a bottle of {size}, so look at the scale again" if odd else ""
+
+    @property
     def sentence(self) -> str:
         """What is known now."""
         product, tare = self.bottle.product, self.bottle.tare
@@ -42,6 +49,7 @@ class Weighed:
                 "counted on a scale."
             )
         parts = [f"{product.title} weighs {tare_in_words(tare)} empty"] if tare else []
+        parts += [self.warning] if self.warning else []
         if self.density_g_per_ml is not None:
             parts.append(f"what is in {product.title} weighs {self.density_g_per_ml:.3f} g per ml")
         elif self.holds_ml is not None:

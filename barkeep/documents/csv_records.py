@@ -37,7 +37,24 @@ def read_records(text: str) -> tuple[list[Record], Problem | None]:
     return found, None
 
 
+def fields_of_header(text: str) -> tuple[str, ...]:
+    """The fields of the first line that says something, as far as it is CSV; none where it is not.
+
+    >>> fields_of_header("spec;line\\nFog Lamp;60 ml gin")
+    ('spec', 'line')
+    """
+    first = _first_line(text.removeprefix("\ufeff"))
+    try:
+        return tuple(next(csv.reader([first], delimiter=_delimiter(first)), ()))
+    except csv.Error:
+        return ()
+
+
 def _delimiter(text: str) -> str:
     """What parts the fields of the first line that says something."""
-    first = next((line for line in text.splitlines() if line.strip()), "")
-    return max(",;\t", key=first.count)
+    return max(",;\t", key=_first_line(text).count)
+
+
+def _first_line(text: str) -> str:
+    start = next((place for place, mark in enumerate(text) if not mark.isspace()), 0)
+    return text[start:].split("\n", 1)[0].rstrip("\r")

@@ -10,6 +10,7 @@ from barkeep.domain.amounts import BarUnits, amount_at_start, show_amount, show_
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.measures import Amount, dimension, to_quantity
 from barkeep.domain.printing import Rounded, Style, rounded
+from barkeep.domain.shown_lines import names_in_sentence
 from barkeep.domain.snapshot import Settings
 from barkeep.domain.spec_text import line_text
 from barkeep.domain.specs import Line
@@ -94,4 +95,4 @@ def _name(line: Line, tree: FamilyTree, units: BarUnits) -> str:
         if rest[:1].isalpha():
             return rest
     notes = [line.note] if line.note else []
-    return ", ".join([tree.in_sentence(line.ingredient), *notes, *["optional"] * line.optional])
+    return ", ".join([names_in_sentence(line, tree), *notes, *["optional"] * line.optional])

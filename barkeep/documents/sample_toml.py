@@ -7,7 +7,7 @@ count from the day the sample is built, so that it never ages.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal, cast
 
@@ -18,6 +18,8 @@ from barkeep.domain.inventory import LEAST_DASH_ML, MOST_DASH_ML, SCALE_SIGMA_G,
 from barkeep.domain.levels import MeasuredLevel, parse_level
 from barkeep.domain.snapshot import Settings
 from barkeep.domain.toml_fields import Fields, Table, parse, refuse_other_tables, tables
+from barkeep.domain.trial_words import read_score
+from barkeep.domain.trials import Scale, Score
 from barkeep.domain.vessels import shipped_shapes
 from barkeep.errors import KnowledgeError, UserError
 
@@ -78,6 +80,18 @@ class Episode:
     specs: tuple[str, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class SampleTrial:
+    """One tasting of the spec of this name, on a day."""
+
+    spec: str
+    day: int
+    scores: tuple[Score, ...]
+    notes: str
+    changed: str
+    won: bool
+
+
 def read_bar(text: str, file: str = "bar.toml") -> tuple[Settings, tuple[Episode, ...]]:
     """The bar's settings and its episodes."""
     document = parse(text, file)
@@ -119,6 +133,36 @@ def read_known_products(
         found.append(draft)
     _refuse_twice((each.title for each in found), file)
     return tuple(found)
+
+
+def read_trials(
+    text: str, scales: Sequence[Scale], file: str = "trials.toml"
+) -> tuple[SampleTrial, ...]:
+    """The trials, each with its scores on the scales of the bar."""
+    document = parse(text, file)
+    refuse_other_tables(document, ("trial",), file)
+    return tuple(_trial(each, scales, file) for each in tables(document, "trial", file))
+
+
+def _trial(table: Table, scales: Sequence[Scale], file: str) -> SampleTrial:
+    fields = Fields(table, file, f"trial of {table.get('spec', '')}".strip())
+    trial = SampleTrial(
+        spec=fields.text("spec"),
+        day=_past(fields, "day"),
+        scores=tuple(_score(fields, each, scales) for each in fields.words("scores")),
+        notes=fields.text("notes", ""),
+        changed=fields.text("changed", ""),
+        won=fields.flag("won"),
+    )
+    fields.finish()
+    return trial
+
+
+def _score(fields: Fields, text: str, scales: Sequence[Scale]) -> Score:
+    try:
+        return read_score(text, scales)
+    except UserError as error:
+        fields.refuse(f"“{text}”: {error}")
 
 
 def _episode(table: Table, file: str) -> Episode:

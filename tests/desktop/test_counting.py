@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import re
 
 import pytest
@@ -30,7 +31,7 @@ from barkeep.desktop.screens.counting_legend import KEYS
 from barkeep.desktop.widgets.roles import ICONS_ROLE, LEVEL_ROLE, SUBTITLE_ROLE
 from barkeep.domain.drafts import ProductDraft
 from barkeep.domain.inventory import TENTHS_SIGMA, Bottle, Level, Product
-from barkeep.domain.levels import MeasuredLevel
+from barkeep.domain.levels import EMPTY_SIGMA, MeasuredLevel
 from tests.desktop.bottle_page import bottle_named, bottles_page, ledger
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
@@ -52,7 +53,18 @@ def screen(page):
 
 @pytest.fixture
 def counting(screen):
+    """The count, typed by somebody who takes two seconds from one key to the next."""
+    moments = itertools.count(step=2)
+    screen.counting.haste.clock = lambda: float(next(moments))
     return screen.counting
+
+
+@pytest.fixture
+def hasty(counting):
+    """The count with a clock that only goes on when it is told to: a list of one moment."""
+    now = [100.0]
+    counting.haste.clock = lambda: now[0]
+    return now
 
 
 @pytest.fixture
@@ -140,7 +152,8 @@ def test_a_digit_sets_tenths_and_moves_on(counting, press, digit):
     size = rows(counting)[0].bottle.product.size
     press(str(digit))
     assert counted(counting)[0] == pytest.approx(size * digit / 10)
-    assert rows(counting)[0].typed.measured.sigma == TENTHS_SIGMA * size
+    doubt = TENTHS_SIGMA * size if digit else EMPTY_SIGMA  # an empty one is plain to see
+    assert rows(counting)[0].typed.measured.sigma == doubt
     assert counting.view.row == 1
 
 
@@ -167,6 +180,73 @@ def test_a_run_of_keys(page, screen, counting, press):
     assert counting.view.row == 0
     press(KEY.Key_End)
     assert counting.view.row == len(rows(counting)) - 1
+
+
+def type_on(press, text):
+    """Key by key, each into whatever has the focus by then."""
+    for key in text:
+        press(key)
+
+
+def test_an_amount_typed_without_enter_judges_no_bottle(counting, press, hasty):
+    type_on(press, "315")
+    assert counted(counting)[:3] == [None, None, None]
+    assert counting.view.row == 0
+    assert counting.view.entry.text() == "315"
+    assert "Enter takes it" in counting.said.text()
+    type_on(press, " ml")
+    press(KEY.Key_Return)
+    assert counted(counting)[:2] == [315.0, None]
+    assert counting.view.row == 1
+
+
+@pytest.mark.parametrize(("text", "share"), [("0.4", 0.4), ("4/10", 0.4), ("5,", None)])
+def test_a_mark_goes_on_from_a_digit_too(counting, press, hasty, text, share):
+    size = rows(counting)[0].bottle.product.size
+    type_on(press, text)
+    assert counting.view.entry.text() == text
+    assert counted(counting)[0] is None
+    if share is not None:
+        press(KEY.Key_Return)
+        assert counted(counting)[0] == pytest.approx(share * size)
+
+
+def test_digits_a_second_apart_are_a_bottle_each(counting, press, hasty):
+    press("3")
+    hasty[0] += 1.0
+    press("5")
+    assert not counting.view.is_entering
+    assert [typed is not None for typed in counted(counting)[:3]] == [True, True, False]
+    hasty[0] += 0.9
+    press("2")
+    assert counting.view.entry.text() == "52"
+    assert counting.view.row == 1
+
+
+def test_a_digit_taken_back_leaves_what_was_counted_before(counting, press, hasty):
+    press("f")
+    counting.view.go_to(0)
+    press("3")
+    press("1")
+    press(KEY.Key_Escape)
+    assert counted(counting)[0] == rows(counting)[0].bottle.product.size
+
+
+@pytest.mark.parametrize("between", ["f", "e", KEY.Key_Space, KEY.Key_Backspace, KEY.Key_Down])
+def test_another_key_in_between_lets_the_digit_stand(counting, press, hasty, between):
+    press("3")
+    press(between)
+    press("x")
+    press("5")
+    assert not counting.view.is_entering
+
+
+def test_the_last_bottle_too_is_typed_out(counting, press, hasty):
+    last = len(rows(counting)) - 1
+    counting.view.go_to(last)
+    type_on(press, "12 g")
+    assert counting.view.entry.text() == "12 g"
+    assert (counting.view.row, counted(counting)[last]) == (last, None)
 
 
 def test_backspace_clears_and_goes_back(counting, press):

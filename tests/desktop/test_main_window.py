@@ -14,7 +14,8 @@ from PySide6.QtWidgets import QApplication, QListWidget, QWidget
 from barkeep import __version__
 from barkeep.application.bar import Bar
 from barkeep.desktop.dialogs.about import AboutDialog
-from barkeep.desktop.dialogs.import_bottles import ImportDialog, import_files
+from barkeep.desktop.dialogs.import_bottles import ImportDialog
+from barkeep.desktop.dialogs.import_files import import_files
 from barkeep.desktop.dialogs.shortcuts import ShortcutsDialog, rows_of
 from barkeep.desktop.main_window import NARROW_BELOW, MainWindow, WindowHooks
 from barkeep.desktop.pages import PAGES

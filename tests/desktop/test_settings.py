@@ -15,6 +15,7 @@ from barkeep.desktop.theme import Theme
 from barkeep.desktop.widgets.link_label import LinkLabel
 from barkeep.desktop.window_state import WindowState
 from barkeep.domain.answers.makeable import tonight
+from barkeep.domain.trials import DEFAULT_SCALES, Scale
 from tests.desktop.audit import cut_off, focusable_without_name
 
 
@@ -197,6 +198,30 @@ def test_measures_and_country_are_chosen_and_kept(dialog, bar, qtbot):
     settings = bar.snapshot.settings
     assert (settings.ounce, settings.dash_ml) == ("imp_oz", 0.3)
     assert (settings.shown_in, settings.country) == ("parts", "Japan")
+
+
+def test_the_scales_of_trials_are_the_owners_own(window, dialog, bar):
+    assert dialog.scales.text() == "Balance 1 to 5, Flavour 1 to 5, On theme 1 to 5"
+    dialog.scales.setText("Nose 0-10, Finish")
+    dialog.submit()
+    assert bar.snapshot.settings.scales == (Scale("Nose", 0, 10), Scale("Finish", 1, 5))
+    window.undo()
+    assert bar.snapshot.settings.scales == DEFAULT_SCALES
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        (" ", "Scales cannot be “”: write them as “Balance 1 to 5, On theme 1 to 10”."),
+        ("Nose, nose", "Scales cannot be “nose”: it is there twice."),
+        ("Nose 3 to 3", "Scales cannot be “Nose 3 to 3”: it runs between two different numbers."),
+    ],
+)
+def test_scales_that_cannot_be_are_said_below_their_field(dialog, bar, text, said):
+    dialog.scales.setText(text)
+    dialog.submit()
+    assert dialog.problem("scales") == said
+    assert bar.snapshot.settings.scales == DEFAULT_SCALES
 
 
 def test_a_dash_that_is_not_touched_keeps_all_its_digits(window, bar):

@@ -7,7 +7,15 @@ from dataclasses import dataclass
 import pytest
 from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QEnterEvent, QImage, QPainter, QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QPushButton, QTableView, QWidget
+from PySide6.QtWidgets import (
+    QApplication,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QTableView,
+    QToolButton,
+    QWidget,
+)
 
 from barkeep.desktop.theme import Theme
 from barkeep.desktop.tones import read_tones
@@ -486,3 +494,25 @@ def test_whatever_takes_the_focus_has_a_name(host):
     toast = Toast(host, StillTimer())
     toast.say("Something", "Undo", lambda: None)
     assert focusable_without_name(host) == []
+
+
+class TestSearchProblems:
+    def test_a_problem_is_said_below_the_words_and_taken_back(self, qtbot):
+        field = SearchField("Search…")
+        qtbot.addWidget(field)
+        field.show()
+        field.show_problem("That finds nothing.")
+        label = next(each for each in field.findChildren(QLabel) if each.text() == field.problem)
+        assert label.isVisible() and label.y() > 0
+        assert field.focusProxy().accessibleDescription() == "That finds nothing."
+        field.show_count(3, 9, "specs")
+        assert field.focusProxy().accessibleDescription() == "That finds nothing."
+        field.show_problem("")
+        assert not label.isVisible()
+        field.show_count(3, 9, "specs")
+        assert field.focusProxy().accessibleDescription() == "3 of 9 specs"
+
+    def test_help_is_there_only_where_there_is_some(self, qtbot):
+        plain = SearchField("Search…")
+        qtbot.addWidget(plain)
+        assert plain.findChildren(QToolButton) == plain.focusProxy().findChildren(QToolButton)

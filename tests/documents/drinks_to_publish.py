@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from barkeep.documents.cards import CardContent, DrinkFacts, card_content
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.snapshot import Settings
@@ -35,6 +33,12 @@ soda water to top
 Garnish: lemon peel
 Glass: tall highball
 Ice: cubes
+Serves: 2
+Tags: long, creamy
+Credit: A guest, by the lamp
+Notes: Sets in a minute.
+Notes: Taste the lime first.
+Riff of: Buffer Stop
 
 Dry shake everything but the soda, then shake hard with ice until the tin hurts to hold.
 
@@ -59,16 +63,7 @@ def specs(tree: FamilyTree) -> tuple[Spec, ...]:
     """The drinks as specs; the first with a credit, a parent, tags and two serves."""
     read = [each for text in TEXTS for each in read_specs(text, tree)]
     assert [each.problems for each in read] == [()] * len(TEXTS)
-    found = [each.spec for each in read if each.spec is not None]
-    first = replace(
-        found[0],
-        notes="Sets in a minute.\nTaste the lime first.",
-        riff_of="Buffer Stop",
-        serves=2.0,
-        tags=("long", "creamy"),
-        credit="A guest, by the lamp",
-    )
-    return (first, *found[1:])
+    return tuple(each.spec for each in read if each.spec is not None)
 
 
 def cards(tree: FamilyTree, settings: Settings | None = None) -> tuple[CardContent, ...]:

@@ -20,9 +20,9 @@ from barkeep.documents.spec_json import parts_in_json
 from barkeep.documents.spec_markdown import parts_in_markdown
 from barkeep.documents.specs_csv import parts_in_csv
 from barkeep.domain.snapshot import Settings
+from barkeep.domain.spec_from_parts import read_parts
 from barkeep.domain.spec_text import read_specs
 from barkeep.domain.spec_to_parts import parts_of
-from barkeep.domain.specs import without_id
 from barkeep.errors import UnreadableFile
 from tests.documents.drinks_to_publish import MARKED_UP, cards, specs
 
@@ -68,8 +68,9 @@ def test_every_form_reads_back(tree):
     for suffix, read in readers.items():
         again = read(exported(drinks, f"a{suffix}", tree))
         assert [unplaced(each) for each in again] == [unplaced(each) for each in parts], suffix
+        assert [read_parts(each, tree).spec for each in again] == list(drinks), suffix
     text = [each.spec for each in read_specs(exported(drinks, "a.txt", tree), tree)]
-    assert [spec.lines for spec in text] == [without_id(spec).lines for spec in drinks]
+    assert text == list(drinks)
 
 
 def unplaced(parts):

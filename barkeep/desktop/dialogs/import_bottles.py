@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QTableView, QVBoxLayout, QWidget
@@ -21,42 +20,17 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.documents.bottles_csv import BottleRow, BottlesFile, read_bottles_csv
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.measures import show_quantity
-from barkeep.errors import Problem, UnreadableFile, UnusableFile, UserError, spoken_list
+from barkeep.errors import Problem, UnusableFile, UserError, spoken_list
 
 if TYPE_CHECKING:
     from barkeep.desktop.main_window import MainWindow
 
 Write = Callable[[Sequence[BottleRow], str], Done[Imported]]
-LARGEST_BYTES = 4 * 1024 * 1024
-
 _PROBLEMS: tuple[Column[Problem], ...] = (
     Column("Line", lambda problem: str(problem.line), right=True),
     Column("Field", lambda problem: str(problem.column), right=True),
     Column("What is wrong", lambda problem: problem.message),
 )
-
-
-def import_files(window: MainWindow, files: Sequence[Path]) -> None:
-    """Show each file's bottles, one after another; each file comes in on its own."""
-    for file in files:
-        run_operation(
-            window,
-            lambda file=file: read_file(file),  # type: ignore[misc]
-            lambda text, file=file: _preview(window, file.name, text),  # type: ignore[misc]
-            window.current.show_refusal,
-        )
-
-
-def read_file(path: Path) -> str:
-    """The text of a file. Raises `UnreadableFile`."""
-    try:
-        if path.stat().st_size > LARGEST_BYTES:
-            raise UnreadableFile(path.name, "it is too large for a list of bottles")
-        return path.read_bytes().decode("utf-8-sig")
-    except UnicodeDecodeError:
-        raise UnreadableFile(path.name, "it is not UTF-8 text") from None
-    except OSError as error:
-        raise UnreadableFile(path.name, (error.strerror or "it cannot be read").lower()) from None
 
 
 class ImportDialog(QDialog):
@@ -168,7 +142,8 @@ def _level(row: BottleRow) -> str:
     return show_quantity(row.level.amount, row.draft.unit)
 
 
-def _preview(window: MainWindow, file: str, text: str) -> None:
+def preview_bottles(window: MainWindow, file: str, text: str) -> None:
+    """Show a list of bottles before they come in."""
     bar = window.bar
     tree = bar.snapshot.knowledge.tree
     found = read_bottles_csv(text, tree, bar.snapshot.settings.units)

@@ -207,7 +207,7 @@ class _AnalysisBlock(QWidget):
         if view is None:
             return
         rows = before_you_pour(None, view)
-        self._cautions.setText("\n".join(f"{each.text} {each.authority}." for each in rows))
+        self._cautions.setText("\n".join(f"{each.text} {each.source}".rstrip() for each in rows))
         for each in (self._warned, self._cautions):
             each.setVisible(bool(rows))
         self._brief.setText(view.brief)

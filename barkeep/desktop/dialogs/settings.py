@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 from barkeep.application.setting_words import (
     COUNTRY_HINT,
     OUNCE_HINT,
+    SCALES_HINT,
     SHOWN_IN_HINT,
     STYLE_NAMES,
     dash_hint,
@@ -25,6 +26,8 @@ from barkeep.desktop.widgets.check_group import CheckGroup
 from barkeep.domain.liquids.drinks import countries
 from barkeep.domain.measures import show_volume
 from barkeep.domain.snapshot import Settings
+from barkeep.domain.trial_words import read_scales, show_scales
+from barkeep.errors import InvalidField
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
@@ -36,6 +39,7 @@ Key = TypeVar("Key", bound=str)
 WIDTH = 780
 NAME, CURRENCY, NOT_THERE = "name", "currency", "not there"
 OUNCE, DASH, SHOWN_IN, COUNTRY = "ounce", "dash", "shown in", "country"
+SCALES = "scales"
 THERE_HINT = (
     "These count as there without a bottle. Untick one that is not: what needs it, "
     "and what is made from it, is then no longer ready."
@@ -66,6 +70,8 @@ class SettingsDialog(FormDialog):
         self.dash = QLineEdit(self._dash_before)
         self.shown_in = _choice(STYLE_NAMES, settings.shown_in)
         self.country = _choice({each: each for each in countries()}, settings.country)
+        self.scales = QLineEdit(show_scales(settings.scales))
+        self.scales.setCursorPosition(0)
         there = sorted((key for key in tree if tree[key].always_there), key=tree.name)
         self.there = CheckGroup({key: tree.name(key) for key in there}, THERE_HINT)
         self.there.choose(frozenset(there) - settings.not_there)
@@ -76,9 +82,10 @@ class SettingsDialog(FormDialog):
 
     def submit(self) -> None:
         self.clear_refusal()
-        wanted = self.read(DASH, self._wanted)
-        if wanted is None:
-            self.dash.setFocus(Qt.FocusReason.OtherFocusReason)
+        try:
+            wanted = self._wanted()
+        except InvalidField as error:
+            self.show_refusal(error)
             return
         if wanted == self._bar.snapshot.settings:
             self.accept()
@@ -86,7 +93,7 @@ class SettingsDialog(FormDialog):
         run_operation(self, lambda: self._bar.settings.change(wanted), self._finish)
 
     def _wanted(self) -> Settings:
-        """What the fields say, checked by nobody yet. Raises `InvalidField` for the dash."""
+        """What the fields say, checked by nobody yet. Raises `InvalidField`."""
         before, dash = self._bar.snapshot.settings, self.dash.text()
         return replace(
             before,
@@ -98,6 +105,7 @@ class SettingsDialog(FormDialog):
             dash_ml=before.dash_ml if dash == self._dash_before else read_dash_ml(dash),
             shown_in=self.shown_in.currentData(),
             country=self.country.currentData(),
+            scales=read_scales(self.scales.text()),
         )
 
     def _finish(self, done: Done[Settings]) -> None:
@@ -117,6 +125,7 @@ class SettingsDialog(FormDialog):
         self.add_field(OUNCE, "An &ounce is", self.ounce, hint=OUNCE_HINT)
         self.add_field(DASH, "A &dash is", self.dash, hint=dash_hint())
         self.add_field(SHOWN_IN, "&Show specs in", self.shown_in, hint=SHOWN_IN_HINT)
+        self.add_field(SCALES, "&Rate trials on", self.scales, hint=SCALES_HINT)
 
 
 def _choice(words: Mapping[Key, str], chosen: Key) -> QComboBox:

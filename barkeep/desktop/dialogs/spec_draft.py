@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from barkeep.domain.ingredients import FamilyTree, folded
+from barkeep.domain.riffs import riff_on
 from barkeep.domain.spec_text import write_spec
 from barkeep.domain.specs import Spec
 from barkeep.domain.unit_names import US_UNITS, BarUnits
@@ -13,12 +14,17 @@ from barkeep.domain.unit_names import US_UNITS, BarUnits
 
 @dataclass(frozen=True, slots=True)
 class SpecDraft:
-    """`changes` is the spec being changed; `renames` says that a name is still to be chosen."""
+    """`changes` is the spec being changed; `renames` says that a name is still to be chosen.
+
+    `text` is what it starts from; `written` what was written since, where a
+    draft is gone on with.
+    """
 
     title: str
     text: str = ""
     changes: Spec | None = None
     renames: bool = False
+    written: str | None = None
 
 
 def for_new() -> SpecDraft:
@@ -36,9 +42,7 @@ def for_riff(
 ) -> SpecDraft:
     """The text of a spec under a new name, with *Riff of* what it comes from."""
     used = {folded(name) for name in taken}
-    riff = replace(
-        spec, name=_free_name(spec.name, used), riff_of=spec.name, id=None, classic=False
-    )
+    riff = riff_on(spec, _free_name(spec.name, used))
     return SpecDraft(f"Riff on {spec.name}", write_spec(riff, tree, units), renames=True)
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
 from barkeep.domain.ingredient_names import bare_name, suggestions
@@ -91,7 +91,7 @@ def see(
     """Read a text; `taken` holds the folded names that other specs have already."""
     lines = text.split("\n")
     read = read_specs(text, tree, units)
-    starts = _first_lines(read, lines)
+    starts = [each.row for each in read]
     ends = [*(start - 1 for start in starts[1:]), len(lines)][: len(starts)]
     used = set(taken)
     specs = []
@@ -102,47 +102,9 @@ def see(
             message = str(DuplicateName("spec", each.name))
             faults.insert(0, Fault(first, 1, len(lines[first - 1]), message))
         used.add(name)
-        specs.append(
-            SeenSpec(each, first, last, tuple(_numbered(each, lines, first)), tuple(faults))
-        )
+        numbered = tuple(SeenLine(line.row, line) for line in each.lines)
+        specs.append(SeenSpec(each, first, last, numbered, tuple(faults)))
     return Seen(tuple(specs))
-
-
-def _first_lines(read: Sequence[ReadSpec], lines: Sequence[str]) -> list[int]:
-    """The number of the line each spec begins on: its name's, or that of its first problem."""
-    starts: list[int] = []
-    for each in read:
-        after = starts[-1] + 1 if starts else 1
-        if each.name:
-            starts.append(_find(each.name, lines, after) or after)
-        else:
-            starts.append(max(after, each.problems[0].line if each.problems else after))
-    return starts
-
-
-def _numbered(read: ReadSpec, lines: Sequence[str], first: int) -> Iterator[SeenLine]:
-    after = first + 1 if read.name else first
-    for line in read.lines:
-        number = _find(line.text, lines, after)
-        if number is None and line.garnish:  # one of several on a line of garnishes
-            number = _find(line.text.partition(":")[2], lines, first, within=True)
-        elif number is not None:
-            after = number + 1
-        yield SeenLine(number or first, line)
-
-
-def _find(words: str, lines: Sequence[str], after: int, *, within: bool = False) -> int | None:
-    """The number of the first line from `after` on that says this, or has it `within`."""
-    wanted = _bare(words)
-    for number in range(after, len(lines) + 1):
-        line = _bare(lines[number - 1])
-        if wanted == line or (within and wanted in line):
-            return number
-    return None
-
-
-def _bare(words: str) -> str:
-    return " ".join(words.split())
 
 
 def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QModelIndex, QStringListModel, Qt, Signal
+from PySide6.QtCore import QMimeData, QModelIndex, QStringListModel, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QKeySequence, QTextCharFormat, QTextCursor
 from PySide6.QtWidgets import QCompleter, QListView, QPlainTextEdit, QTextEdit, QWidget
 
 from barkeep.desktop.dialogs.ingredient_completion import IngredientNames, takes_ingredient
+from barkeep.desktop.dialogs.pasted import pasted
 from barkeep.desktop.dialogs.spec_reading import Fault, Fix
 from barkeep.desktop.tones import current_tones
 
@@ -33,9 +34,13 @@ QListView::item:selected, QListView::item:hover { background: palette(highlight)
 
 
 class SpecTextEdit(QPlainTextEdit):
-    """`line_entered` carries the number, from 1, of the line the cursor has come to."""
+    """`line_entered` carries the number, from 1, of the line the cursor has come to.
+
+    `was_pasted` carries what a document on the clipboard was turned into.
+    """
 
     line_entered = Signal(int)
+    was_pasted = Signal(object)
 
     def __init__(self, names: IngredientNames, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -100,6 +105,34 @@ class SpecTextEdit(QPlainTextEdit):
         cursor.insertText(fix.text)
         self.setTextCursor(cursor)
         self.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def rewrite(self, text: str) -> None:
+        """Make the whole text this one, changing only what differs; one step of undo."""
+        old = self.toPlainText()
+        if text == old:
+            return
+        start = _alike(old, text)
+        rest = _alike(old[start:][::-1], text[start:][::-1])
+        cursor = QTextCursor(self.document())
+        cursor.beginEditBlock()
+        cursor.setPosition(_places(old[:start]))
+        end = _places(old[: len(old) - rest])
+        cursor.setPosition(end, QTextCursor.MoveMode.KeepAnchor)
+        cursor.insertText(text[start : len(text) - rest])
+        cursor.endEditBlock()
+
+    def insertFromMimeData(self, source: QMimeData) -> None:
+        """Paste; a document is turned into the text of its specs, below what is there."""
+        found = pasted(source.text(), source.html() if source.hasHtml() else "")
+        if found is None:
+            super().insertFromMimeData(source)
+            return
+        old = self.toPlainText()
+        all_of_it = self.textCursor().selectedText().replace("\u2029", "\n") == old
+        kept = "" if all_of_it or not old.strip() else f"{old.rstrip()}\n---\n"
+        self.rewrite(f"{kept}{found.text}")
+        self.go_to(kept.count("\n") + 1)
+        self.was_pasted.emit(found)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if self.offer_list.isVisible() and self._taken_by_offers(event):
@@ -197,6 +230,17 @@ class SpecTextEdit(QPlainTextEdit):
         if self.line != self._line:
             self._line = self.line
             self.line_entered.emit(self._line)
+
+
+def _alike(one: str, other: str) -> int:
+    """How many characters two texts have in common from the front."""
+    pairs = enumerate(zip(one, other, strict=False))
+    return next((at for at, (left, right) in pairs if left != right), min(len(one), len(other)))
+
+
+def _places(text: str) -> int:
+    """How many places of a cursor a text takes: Qt counts in UTF-16."""
+    return len(text.encode("utf-16-le", "surrogatepass")) // 2
 
 
 _MODIFIERS = (Qt.Key.Key_Shift, Qt.Key.Key_Control, Qt.Key.Key_Alt, Qt.Key.Key_Meta)

@@ -79,10 +79,13 @@ class AnalysisView:
 
 @dataclass(frozen=True, slots=True)
 class CautionRow:
-    """A caution as a page shows it; `tone` is a field of `Tones`, `meaning` says its level."""
+    """A caution as a page shows it; `tone` is a field of `Tones`, `meaning` says its level.
+
+    `source` is a sentence, or empty.
+    """
 
     text: str
-    authority: str
+    source: str
     tone: str
     meaning: str
 
@@ -93,7 +96,7 @@ def before_you_pour(drink: Drink | None, view: AnalysisView | None) -> tuple[Cau
     rows = [
         CautionRow(
             each.text,
-            f"{each.authority[:1].upper()}{each.authority[1:]} ({each.basis})",
+            each.source,
             "danger" if each.level == "danger" else "warning",
             _LEVELS[each.level],
         )
@@ -120,7 +123,7 @@ def view_of(spec: Spec, snapshot: Snapshot) -> AnalysisView | None:
         return None
     style = analysis.style
     return AnalysisView(
-        in_brief(analysis),
+        in_brief(analysis, snapshot.knowledge.tree),
         tuple(_bars(analysis)),
         place_in_words(analysis),
         "" if style is None else about_ranges(style),
@@ -147,11 +150,15 @@ def view_of_read(read: ReadSpec, snapshot: Snapshot) -> AnalysisView | None:
 
 def _bars(analysis: Analysis) -> Iterator[BalanceBar]:
     sigma = analysis.sigma
-    doubts = (sigma.abv_percent, sigma.sugar_g_per_l, sigma.acid_g_per_l)
-    for (quality, value), doubt in zip(measured(analysis), doubts, strict=True):
+    doubts: Mapping[Quality, float] = {
+        "strength": sigma.abv_percent,
+        "sugar": sigma.sugar_g_per_l,
+        "acid": sigma.acid_g_per_l,
+    }
+    for quality, value in measured(analysis):
         label, end, unit = _SCALES[quality]
         shown = f"{value:.0f} {unit}" if quality == "sugar" else f"{value:.1f} {unit}"
-        bar = BalanceBar(label, shown, value / end, doubt / end)
+        bar = BalanceBar(label, shown, value / end, doubts[quality] / end)
         if analysis.style is None:
             yield bar
             continue

@@ -12,9 +12,9 @@ from barkeep.desktop.models.row_table import Column
 from barkeep.desktop.widgets.level_drawing import LevelReading
 from barkeep.desktop.widgets.roles import ICONS_ROLE, LEVEL_ROLE, SUBTITLE_ROLE
 from barkeep.domain.containers import container_of
-from barkeep.domain.inventory import TENTHS_SIGMA, Bottle, CountMethod
+from barkeep.domain.inventory import Bottle, CountMethod
 from barkeep.domain.level_words import METHODS, doubt_of, in_doubt, quantity, with_doubt
-from barkeep.domain.levels import MeasuredLevel, parse_level
+from barkeep.domain.levels import MeasuredLevel, judged, parse_level
 from barkeep.domain.reconciling import Comparison, difference, reason
 from barkeep.domain.snapshot import Snapshot
 
@@ -154,7 +154,7 @@ def tenths(bottle: Bottle, many: int) -> Typed:
     if bottle.product.unit == "each":
         measured = MeasuredLevel(size * many / 10, "volume", 0.0)
     else:
-        measured = MeasuredLevel(size * many / 10, "tenths", TENTHS_SIGMA * size)
+        measured = judged(many / 10, size)
     words = {0: "empty", 1: "1 tenth", 10: "full"}.get(many, f"{many} tenths")
     return Typed(measured, words)
 
@@ -175,7 +175,7 @@ def as_expected(bottle: Bottle) -> Typed:
     else:
         # A whole seal leaves nothing to judge by eye.
         sealed = bottle.level.state == "sealed"
-        sigma = 0.0 if sealed else TENTHS_SIGMA * product.size
+        sigma = 0.0 if sealed else judged(amount / product.size, product.size).sigma
         measured = MeasuredLevel(amount, "tenths", sigma)
     return Typed(measured, "expected")
 

@@ -25,15 +25,13 @@ class SpecRow:
     in_brief: str
     base_name: str
     base_kind: str | None
-    words: str
     drink: Drink | None = None
 
 
 def spec_rows(snapshot: Snapshot) -> tuple[SpecRow, ...]:
     """Every spec of the bar, own and classic, by name."""
     tree = snapshot.knowledge.tree
-    names: dict[str, str] = {}
-    return tuple(_row(spec, tree, names) for spec in snapshot.all_specs)
+    return tuple(_row(spec, tree) for spec in snapshot.all_specs)
 
 
 def with_drinks(rows: Sequence[SpecRow], drinks: Sequence[Drink]) -> tuple[SpecRow, ...]:
@@ -77,26 +75,15 @@ def origin(spec: Spec) -> str:
     return "Riff" if spec.riff_of else "Own"
 
 
-def _row(spec: Spec, tree: FamilyTree, names: dict[str, str]) -> SpecRow:
+def _row(spec: Spec, tree: FamilyTree) -> SpecRow:
     key = base(spec, tree)
     brief = dict.fromkeys(tree.name(line.ingredient) for line in spec.required_lines)
-    around = (_all_names(line.ingredient, tree, names) for line in spec.lines)
-    own = (spec.name, spec.riff_of or "", spec.glass, technique_in_words(spec))
     return SpecRow(
         spec,
         ", ".join(brief),
         tree.name(key) if key else "",
         base_kind(key, tree) if key else None,
-        " ".join((*own, *around)),
     )
-
-
-def _all_names(key: str, tree: FamilyTree, names: dict[str, str]) -> str:
-    """Every name of an ingredient and of the kinds above it; `names` remembers them."""
-    if key not in names:
-        kinds = (key, *sorted(tree.ancestors(key)))
-        names[key] = " ".join(name for kind in kinds for name in tree[kind].all_names)
-    return names[key]
 
 
 def _of(spec: Spec, drink: Drink | None) -> Drink | None:
