@@ -190,9 +190,11 @@ class UnlikelyTare(UserError):
     def __str__(self) -> str:
         holds = f"the {self.size_ml:g} ml that {self.bottle} holds"
         if self.empty_g is None:
-            return f"{self.full_g or 0.0:.5g} g full is too little for {holds} and a bottle."
+            full_g = self.full_g or 0.0
+            too = "much" if full_g > 3.0 * self.size_ml else "little"
+            return f"{full_g:.5g} g full is too {too} for {holds} and a bottle."
         if self.full_g is None:
-            return f"{self.empty_g:.5g} g is no weight of an empty bottle."
+            return f"{self.empty_g:.5g} g is no weight of an empty bottle of {self.size_ml:g} ml."
         return (
             f"{self.empty_g:.5g} g empty and {self.full_g:.5g} g full do not go with {holds}; "
             "one of the two was not what it was taken for."
@@ -346,6 +348,16 @@ class UnreadableFile(UserError):
 
     def __str__(self) -> str:
         return f"{self.file} cannot be used: {self.reason}."
+
+
+@dataclass
+class Stopped(UserError):
+    """The user stopped something before it was done; `what` names it. Nothing was written."""
+
+    what: str
+
+    def __str__(self) -> str:
+        return f"{self.what} was stopped; nothing was written."
 
 
 @dataclass

@@ -166,7 +166,8 @@ def _shown(made: Batch, cautions: list[str], tree: FamilyTree) -> Iterator[str]:
         )
     yield table(("measure", "of", ""), rows, right="rll")
     yield ""
-    yield f"{made.total_ml:.0f} ml in all, {made.abv_percent:.1f} % vol."
+    strength = "" if made.abv_percent is None else f", {made.abv_percent:.1f} % vol"
+    yield f"{made.total_ml:.0f} ml in all{strength}."
     for each in made.short:
         need, have = show_quantity(each.need, each.unit), show_quantity(each.have, each.unit)
         yield f"Short of {tree.in_sentence(each.ingredient)}: {need} needed, {have} there."

@@ -47,15 +47,18 @@ def run(arguments: Arguments) -> int:
 
 def _counted_json(counted: Counted, level: MeasuredLevel) -> dict[str, object]:
     product = counted.bottle.product
-    # What is not poured has no millilitres.
-    suffix = "_ml" if product.unit == "ml" else ""
-    answer: dict[str, object] = {
+    figures = {
+        "expected": rounded(counted.expected, 2),
+        "counted": rounded(counted.counted, 2),
+        "variance": rounded(counted.variance, 2),
+        "sigma": rounded(level.sigma, 2),
+    }
+    poured = product.unit == "ml"  # nothing else has millilitres
+    return {
         "bottle": product.title,
-        f"expected{suffix}": rounded(counted.expected, 2),
-        f"counted{suffix}": rounded(counted.counted, 2),
-        f"variance{suffix}": rounded(counted.variance, 2),
+        **{f"{name}_ml": figure if poured else None for name, figure in figures.items()},
+        **figures,
+        "unit": product.unit,
         "method": level.method,
-        f"sigma{suffix}": rounded(level.sigma, 2),
         "flagged": counted.told_apart,
     }
-    return answer if suffix else {**answer, "unit": product.unit}

@@ -5,10 +5,11 @@ from __future__ import annotations
 import argparse
 
 from barkeep.application.finding import find_bottle
+from barkeep.application.setting_words import read_dash_ml
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import print_json
-from barkeep.domain.measures import parse_amount, to_quantity
+from barkeep.cli.output import print_json, rounded
+from barkeep.domain.measures import show_volume
 
 USUAL = "usual"
 
@@ -35,14 +36,13 @@ def run(arguments: Arguments) -> int:
         snapshot = bar.snapshot
         units = snapshot.settings.units
         bottle = find_bottle(snapshot, arguments.bottle, rather_open=True)
-        amount = None if text == USUAL else parse_amount(text, units)
-        dash_ml = None if amount is None else to_quantity(amount, "ml", units)
+        dash_ml = None if text == USUAL else read_dash_ml(text, units)
         bottle = bar.inventory.set_dasher(bottle.id, dash_ml).value
     title = bottle.product.title
     if arguments.json:
-        print_json({"bottle": title, "dash_ml": bottle.dash_ml})
+        print_json({"bottle": title, "dash_ml": rounded(bottle.dash_ml, 4)})
     elif bottle.dash_ml is None:
-        print(f"A dash of {title} is what the bar means by a dash, {units.dash_ml:g} ml.")
+        print(f"A dash of {title} is what the bar means by a dash, {show_volume(units.dash_ml)}.")
     else:
-        print(f"A dash of {title} is {bottle.dash_ml:g} ml.")
+        print(f"A dash of {title} is {show_volume(bottle.dash_ml)}.")
     return 0

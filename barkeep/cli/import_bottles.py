@@ -1,24 +1,55 @@
-"""`barkeep import`: take in bottles from a CSV file, all of them or none."""
+"""`barkeep import`: take in bottles from a CSV file, or specs from a document; all or none."""
 
 from __future__ import annotations
 
 import argparse
 
+from barkeep.cli import import_specs
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar, read_file, shown_name
 from barkeep.cli.faults import complain
 from barkeep.cli.output import counted, print_json
 from barkeep.documents.bottles_csv import COLUMNS, read_bottles_csv
-from barkeep.errors import UnusableFile, spoken_list
+from barkeep.documents.spec_files import SUFFIXES, holds_specs
+from barkeep.documents.specs_csv import COLUMNS as SPEC_COLUMNS
+from barkeep.errors import UnreadableFile, UnusableFile, spoken_list
+
+ABOUT = f"""\
+Bottles come from a CSV file with the header
+  {",".join(COLUMNS)}
+where product, ingredient and size must be there.
+
+Specs come from a file that ends in {", ".join(SUFFIXES)}: plain text,
+Markdown, barkeep's own JSON, schema.org Recipe as JSON or within a saved web page,
+or CSV with the header
+  {",".join(SPEC_COLUMNS)}
+where spec and line must be there. What a file holds is told by how it begins
+rather than by its name. Commas, semicolons or tabs part the fields of CSV.
+
+A spec of a name that the bar has for another one stays as the bar has it, unless
+--take-theirs is given; a classic always stays. All of a file comes in or none;
+with one problem nothing does, each is said, and the status is 1.
+
+--json prints for bottles the keys products, bottles and ignored (columns that
+nothing was read from); for specs added, replaced, kept and same (names),
+differing (spec, where, classic, lines: mine, theirs, change; fields: field,
+mine, theirs) and remarks (spec, remark). change is one of same, wording, amount,
+swapped, added, left out.
+"""
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
     """Its arguments."""
+    parser.description = ABOUT
+    parser.formatter_class = argparse.RawDescriptionHelpFormatter
+    parser.add_argument("file", metavar="FILE", help="a file, or - for standard input")
     parser.add_argument(
-        "file",
-        metavar="FILE",
-        help=f"a CSV file with the header {','.join(COLUMNS)}, or - for standard input; "
-        "product, ingredient and size must be there; commas, semicolons or tabs part the fields",
+        "--dry-run", action="store_true", help="say what specs would come in, and write nothing"
+    )
+    parser.add_argument(
+        "--take-theirs",
+        action="store_true",
+        help="let a spec of the file take the place of another of its name",
     )
     parser.set_defaults(run=run)
 
@@ -26,6 +57,15 @@ def configure(parser: argparse.ArgumentParser) -> None:
 def run(arguments: Arguments) -> int:
     """Import a file. With one problem nothing is written, and each is said."""
     text = read_file(arguments.file)
+    if holds_specs(text, arguments.file):
+        return import_specs.run(arguments, text)
+    if arguments.dry_run or arguments.take_theirs:
+        name = shown_name(arguments.file)
+        raise UnreadableFile(name, "--dry-run and --take-theirs are for specs; it lists bottles")
+    return _import_bottles(arguments, text)
+
+
+def _import_bottles(arguments: Arguments, text: str) -> int:
     name = shown_name(arguments.file)
     with opened_bar(arguments) as bar:
         snapshot = bar.snapshot

@@ -17,8 +17,8 @@ def print_json(answer: Mapping[str, object]) -> None:
 
 
 def rounded(number: float | None, digits: int = 1) -> float | None:
-    """A number as it is given out: the noise of arithmetic is no information."""
-    return None if number is None else round(number, digits)
+    """A number as it is given out: the noise of arithmetic is no information, nor is -0.0."""
+    return None if number is None else round(number, digits) + 0.0
 
 
 def iso(day: date | None) -> str | None:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import argparse
-from datetime import date
 
 from barkeep.application.finding import find_product
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
+from barkeep.cli.days import day
 from barkeep.cli.output import iso, print_json, rounded
 from barkeep.domain.containers import container_for, like_tare
 from barkeep.domain.levels import parse_level
@@ -18,8 +18,8 @@ def configure(parser: argparse.ArgumentParser) -> None:
     """Its arguments."""
     parser.add_argument("product", metavar="PRODUCT", help="its maker and name")
     parser.add_argument("--level", metavar="LEVEL", help="what is in it (default: it is full)")
-    parser.add_argument("--made", type=_day, metavar="DAY", help="when it was made here")
-    parser.add_argument("--use-by", type=_day, metavar="DAY", help="how long it keeps")
+    parser.add_argument("--made", type=day, metavar="DAY", help="when it was made here")
+    parser.add_argument("--use-by", type=day, metavar="DAY", help="how long it keeps")
     parser.set_defaults(run=run)
 
 
@@ -51,10 +51,3 @@ def run(arguments: Arguments) -> int:
         keeps = f", use by {bottle.use_by}" if bottle.use_by else ""
         print(f"{product.title} is on the shelf as #{bottle.id} with {level_shown}{keeps}.")
     return 0
-
-
-def _day(text: str) -> date:
-    try:
-        return date.fromisoformat(text)
-    except ValueError:
-        raise argparse.ArgumentTypeError(f"“{text}” is not a day such as 2026-03-31") from None

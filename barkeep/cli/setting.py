@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import argparse
+from dataclasses import asdict
 
-from barkeep.application.setting_words import SETTINGS, setting_named
+from barkeep.application.setting_words import OUNCE_WORDS, SETTINGS, setting_named, style_word
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json
@@ -21,7 +22,8 @@ def configure(parser: argparse.ArgumentParser) -> None:
         metavar="VALUE",
         nargs="*",
         help="what it shall be: us or imperial for ounce; ml for dash; as-written, oz, ml, cl "
-        "or parts for shown-in (left out: say what it is)",
+        "or parts for shown-in; “Balance 1 to 5, Flavour 1 to 10” for scales (left out: say what "
+        "it is)",
     )
     parser.set_defaults(run=run)
 
@@ -50,8 +52,9 @@ def _json(settings: Settings) -> dict[str, object]:
     return {
         "name": settings.name,
         "currency": settings.currency,
-        "ounce": settings.ounce,
+        "ounce": OUNCE_WORDS[settings.ounce],
         "dash_ml": settings.dash_ml,
-        "shown_in": settings.shown_in,
+        "shown_in": style_word(settings.shown_in),
         "country": settings.country,
+        "scales": [asdict(scale) for scale in settings.scales],
     }

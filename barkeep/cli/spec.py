@@ -1,4 +1,4 @@
-"""`barkeep spec`: read, add, show, list and analyse specs."""
+"""`barkeep spec`: read, add, show, list, analyse, riff on and compare specs."""
 
 from __future__ import annotations
 
@@ -6,17 +6,19 @@ import argparse
 from collections.abc import Iterator, Sequence
 
 from barkeep.application.finding import find_spec
-from barkeep.cli import spec_analyse
+from barkeep.cli import spec_analyse, spec_riff
 from barkeep.cli.arguments import Arguments, common_options
 from barkeep.cli.bar_source import known_to_readers, opened_bar, read_file, shown_name
 from barkeep.cli.output import counted, print_json
 from barkeep.cli.spec_json import read_json, spec_json
 from barkeep.cli.table import table, width
 from barkeep.domain.amounts import BarUnits, show_range
+from barkeep.domain.answers.spec_search import search
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.printing import STYLES, Style
-from barkeep.domain.shown_lines import ShownLine, shown_lines
+from barkeep.domain.shown_lines import ShownLine, shown_lines, style_note
 from barkeep.domain.spec_lines import ReadLine
+from barkeep.domain.spec_query import LANGUAGE, NO_FIELD
 from barkeep.domain.spec_text import (
     HOW_PARTED,
     ReadSpec,
@@ -26,7 +28,7 @@ from barkeep.domain.spec_text import (
     write_spec,
 )
 from barkeep.domain.specs import Spec
-from barkeep.errors import UnreadableFile, UnusableFile
+from barkeep.errors import UnreadableFile, UnusableFile, spoken_list
 
 _STYLES = {style.replace("_", "-"): style for style in STYLES}
 FORMAT = (
@@ -59,8 +61,18 @@ def configure(parser: argparse.ArgumentParser) -> None:
         help="how amounts are shown (default: the bar's setting shown-in)",
     )
     showing.set_defaults(run=run_show)
-    listing = what.add_parser("list", parents=common, help="list your specs and the classics")
+    listing = what.add_parser(
+        "list",
+        parents=common,
+        help="list your specs and the classics, or those that a query finds",
+        epilog=_query_help(),
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    listing.add_argument(
+        "query", metavar="QUERY", nargs="*", help="what to find (default: everything)"
+    )
     listing.set_defaults(run=run_list)
+    spec_riff.configure(what, common)
     spec_analyse.configure(
         what.add_parser(
             "analyse",
@@ -68,6 +80,12 @@ def configure(parser: argparse.ArgumentParser) -> None:
             help="what a drink comes to: volume, strength, sugar, acid, energy, cost",
         )
     )
+
+
+def _query_help() -> str:
+    said = table(("written", "a spec is found that"), LANGUAGE)
+    minus = "A query that begins with a minus goes after --: barkeep spec list -- -egg"
+    return f"{said}\n\n{NO_FIELD}\n{minus}"
 
 
 def _style(text: str) -> Style:
@@ -128,6 +146,8 @@ def run_show(arguments: Arguments) -> int:
         print(write_spec(spec, tree, settings.units), end="")
     else:
         print(text_around(spec, _beside_written(lines)), end="")
+        note = style_note(spec, tree, style, settings.units)
+        print(f"\n{note}." if note else "", end="\n" if note else "")
     return 0
 
 
@@ -140,12 +160,15 @@ def _beside_written(lines: Sequence[ShownLine]) -> Iterator[str]:
 
 
 def run_list(arguments: Arguments) -> int:
-    """List the owner's specs and the classics by name."""
+    """List the owner's specs and the classics by name, or those that a query finds."""
     with opened_bar(arguments) as bar:
-        specs = bar.snapshot.all_specs
+        specs = search(bar.snapshot, " ".join(arguments.query))
         tree = bar.snapshot.knowledge.tree
     if arguments.json:
         print_json({"specs": [spec_json(spec, tree) for spec in specs]})
+        return 0
+    if not specs:
+        print("No spec is found by that.")
         return 0
     print(table(("spec", "made", "glass", "lines", ""), map(_row, specs), right="lllr"))
     return 0
@@ -170,7 +193,8 @@ def _line_shown(line: ReadLine, tree: FamilyTree, units: BarUnits) -> str:
     amount = ""
     if line.amount is not None and line.unit is not None:
         amount = show_range(line.amount, line.amount_high, line.unit, units)
-    words = [amount, tree.name(line.ingredient)]
+    others = [tree.in_sentence(key) for key in line.alternatives]
+    words = [amount, spoken_list((tree.name(line.ingredient), *others))]
     marks = [line.note, "optional" * line.optional, "garnish" * line.garnish]
     said = ", ".join(mark for mark in marks if mark)
     return " ".join(word for word in words if word) + (f" ({said})" if said else "")

@@ -11,7 +11,7 @@ from barkeep.application.finding import find_spec
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json, rounded
-from barkeep.domain.answers.analysis import Analysis, analyse
+from barkeep.domain.answers.analysis import Analysis, Frozen, analyse
 from barkeep.domain.answers.analysis_words import (
     about_ranges,
     caution_in_words,
@@ -68,10 +68,15 @@ def _analysis_json(analysis: Analysis) -> dict[str, object]:
         "uncertain": list(analysis.uncertain),
         "sugar_to_acid": rounded(analysis.sugar_to_acid, 2),
         "country": analysis.country,
-        "freezing_point_c": None if frozen is None else rounded(frozen.point_c, 1),
+        "freezing_point_c": rounded(_freezing_point_c(frozen), 1),
         "style": None if style is None else style.name,
         "fit": None if fit is None else fit.why or "fits",
     }
+
+
+def _freezing_point_c(frozen: Frozen | None) -> float | None:
+    """Where it freezes; a mere bound is no figure."""
+    return None if frozen is None or frozen.is_bound else frozen.point_c
 
 
 def _shown(analysis: Analysis, tree: FamilyTree) -> Iterator[str]:
@@ -108,5 +113,9 @@ def _shown(analysis: Analysis, tree: FamilyTree) -> Iterator[str]:
 
 def _wrapped(sentence: str, mark: str) -> list[str]:
     return textwrap.wrap(
-        sentence, WIDTH, initial_indent=f"  {mark}", subsequent_indent=" " * (2 + len(mark))
+        sentence,
+        WIDTH,
+        initial_indent=f"  {mark}",
+        subsequent_indent=" " * (2 + len(mark)),
+        break_on_hyphens=False,  # the number of a law is read in one piece
     )

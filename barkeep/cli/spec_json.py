@@ -23,6 +23,7 @@ def read_json(spec: ReadSpec, tree: FamilyTree) -> dict[str, object]:
             {"line": each.line, "column": each.column, "message": each.message}
             for each in spec.problems
         ],
+        **_service(spec.spec),
     }
 
 
@@ -40,6 +41,18 @@ def spec_json(
         pairs = zip(lines, shown, strict=True)
         found["lines"] = [{**_line_json(line, tree), "shown": each.amount} for line, each in pairs]
     return found
+
+
+def _service(spec: Spec | None) -> dict[str, object]:
+    """What a spec says beside its lines; null where it has problems and is no spec yet."""
+    return {
+        "ice": spec and spec.ice,
+        "notes": spec and spec.notes,
+        "serves": spec and spec.serves,
+        "tags": spec and list(spec.tags),
+        "credit": spec and spec.credit,
+        "source": spec and spec.source,
+    }
 
 
 def _as_read(line: Line, tree: FamilyTree) -> ReadLine:
@@ -60,6 +73,7 @@ def _as_read(line: Line, tree: FamilyTree) -> ReadLine:
         line.optional,
         line.garnish,
         line.note,
+        alternatives=line.alternatives,
     )
 
 
@@ -75,4 +89,8 @@ def _line_json(line: ReadLine, tree: FamilyTree) -> dict[str, object]:
         "optional": line.optional,
         "garnish": line.garnish,
         "note": line.note,
+        "alternatives": [tree.name(key) for key in line.alternatives],
+        "guesses": [
+            {"ingredient": each.matched, "confidence": each.confidence} for each in line.guesses
+        ],
     }

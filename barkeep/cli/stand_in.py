@@ -9,12 +9,12 @@ from barkeep.application.finding import find_spec
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json, rounded, title_of
-from barkeep.domain.answers.stand_ins import Offer, StandIns, stand_in
+from barkeep.domain.answers.stand_ins import Offer, StandIns, or_buy_in_words, stand_in
 from barkeep.domain.ingredient_names import match_ingredient
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.snapshot import Snapshot
 from barkeep.domain.specs import Spec
-from barkeep.errors import InvalidField, UnknownName
+from barkeep.errors import InvalidField, UnknownName, spoken_list
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
@@ -52,7 +52,7 @@ def _ingredient(name: str, tree: FamilyTree) -> str:
 
 def _spec_with(name: str, key: str, snapshot: Snapshot) -> Spec:
     spec = find_spec(snapshot, name)
-    if all(line.ingredient != key for line in spec.lines):
+    if all(key not in line.wanted for line in spec.lines):
         wanted = snapshot.knowledge.tree.in_sentence(key)
         raise InvalidField("--for", spec.name, f"it has no line of {wanted}")
     return spec
@@ -76,6 +76,8 @@ def _offer_json(offer: Offer, tree: FamilyTree) -> dict[str, object]:
         "why": offer.why,
         "corrections": list(offer.corrections),
         "owned": offer.owned,
+        "to_buy": [tree.name(key) for key in offer.missing],
+        "or_buy": [tree.name(key) for key, _closeness in offer.or_buy],
     }
 
 
@@ -84,9 +86,21 @@ def _shown(answer: StandIns, tree: FamilyTree) -> Iterator[str]:
     if answer.none_because is not None:
         yield f"  nothing: {answer.none_because}"
     for offer in answer.stand_ins:
-        bottle = title_of(offer.bottle) or ("in the bar" if offer.owned else "not in the bar")
-        yield f"  {tree.name(offer.ingredient)} ({bottle}), closeness {offer.closeness:.2f}"
+        there = _there(offer, tree)
+        yield f"  {tree.name(offer.ingredient)} ({there}), closeness {offer.closeness:.2f}"
         yield f"      {offer.why}"
         yield from (f"      {correction}" for correction in offer.corrections)
+        if offer.or_buy:
+            yield f"      or buy {or_buy_in_words(offer, tree)}"
     for friend in answer.confusables:
         yield f"  never {tree.in_sentence(friend.ingredient)}: {friend.why}"
+
+
+def _there(offer: Offer, tree: FamilyTree) -> str:
+    """The bottle to pour from, or what has to be bought first."""
+    if offer.owned:
+        made_or_there = "always there" if tree[offer.ingredient].always_there else "made here"
+        return title_of(offer.bottle) or made_or_there
+    if offer.missing == (offer.ingredient,):
+        return "not in the bar"
+    return f"to buy: {spoken_list([tree.in_sentence(key) for key in offer.missing], 'and')}"

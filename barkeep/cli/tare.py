@@ -45,6 +45,7 @@ def run(arguments: Arguments) -> int:
                 "tare_g": rounded(tare.weight_g, 2) if tare else None,
                 "tare_sigma_g": rounded(tare.sigma_g, 2) if tare else None,
                 "density_g_per_ml": rounded(product.density_g_per_ml, 4),
+                "warning": weighed.warning or None,
             }
         )
     else:

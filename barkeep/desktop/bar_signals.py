@@ -15,7 +15,7 @@ class Telling(Protocol):
 
 
 class BarSignals(QObject):
-    """`changed` carries some of *bottles*, *products*, *specs*, *settings* and *knowledge*."""
+    """`changed` carries the parts of the bar that changed, such as *bottles* or *trials*."""
 
     changed = Signal(object)
 

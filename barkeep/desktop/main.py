@@ -142,14 +142,14 @@ class Desktop(QObject):
     def open(self, location: str | Path) -> None:
         """Show the bar at a place, in place of the one before. Raises a `UserError`."""
         from barkeep.application.bar import Bar
-        from barkeep.desktop.dialogs.import_bottles import import_files
+        from barkeep.desktop.dialogs.import_files import import_files, import_texts
         from barkeep.desktop.dialogs.settings import edit_settings
         from barkeep.desktop.main_window import MainWindow, WindowHooks
 
         if self.window is not None and not self.window.may_close():
             return
         bar = Bar.open(location)
-        hooks = WindowHooks(self.open, import_files, edit_settings)
+        hooks = WindowHooks(self.open, import_files, edit_settings, import_texts)
         window = MainWindow(bar, self.state, self.theme, hooks)
         window.first_shown.connect(lambda: QTimer.singleShot(0, self._start_warm_up))
         window.theme_chosen.connect(self._keep_theme)

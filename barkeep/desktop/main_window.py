@@ -29,6 +29,7 @@ from barkeep.errors import UserError
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
+    from barkeep.application.spec_preview import NamedText
 
 NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
@@ -40,12 +41,14 @@ class WindowHooks:
     """What the window asks others for; an action without its hook is not offered.
 
     `open_bar` shows the bar in a file, new or there; `import_files` takes in
-    files chosen or dropped; `settings` edits the bar's settings.
+    files chosen or dropped, `import_texts` texts that were pasted; `settings`
+    edits the bar's settings.
     """
 
     open_bar: Callable[[Path], object] | None = None
     import_files: Callable[[MainWindow, Sequence[Path]], object] | None = None
     settings: Callable[[MainWindow], object] | None = None
+    import_texts: Callable[[MainWindow, Sequence[NamedText]], object] | None = None
 
 
 class _Pages(QStackedWidget):
@@ -222,6 +225,8 @@ class MainWindow(QMainWindow):
             (actions.new_bar, tasks.new_bar),
             (actions.open_bar, tasks.open_bar),
             (actions.import_files, tasks.import_files),
+            (actions.import_specs, tasks.import_specs),
+            (actions.paste, tasks.paste),
             (actions.publish, tasks.publish),
             (actions.back_up, tasks.back_up),
             (actions.settings, tasks.settings),
@@ -239,7 +244,9 @@ class MainWindow(QMainWindow):
             _on(action, act)
         for action in (actions.new_bar, actions.open_bar):
             action.setVisible(self.hooks.open_bar is not None)
-        actions.import_files.setVisible(self.hooks.import_files is not None)
+        for action in (actions.import_files, actions.import_specs):
+            action.setVisible(self.hooks.import_files is not None)
+        actions.paste.setVisible(self.hooks.import_texts is not None)
         actions.settings.setVisible(self.hooks.settings is not None)
 
     def _restore(self) -> None:

@@ -66,6 +66,7 @@ class WindowActions(QObject):
         self.open_bar = self._add(menu, "&Open bar…", Keys.Open)
         menu.addSeparator()
         self.import_files = self._add(menu, "&Import bottles…", "Ctrl+I", "import")
+        self.import_specs = self._add(menu, "I&mport specs…", "Ctrl+Shift+I", "import")
         self.publish = self._add(menu, "&Print and publish…", Keys.Print, "print")
         self.back_up = self._add(menu, "&Back up…", None, "export")
         menu.addSeparator()
@@ -78,6 +79,7 @@ class WindowActions(QObject):
         self.undo = self._add(menu, "&Undo", Keys.Undo, "undo")
         self.redo = self._add(menu, "&Redo", "Ctrl+Shift+Z", "redo")
         menu.addSeparator()
+        self.paste = self._add(menu, "&Paste specs…", Keys.Paste)
         self.find = self._add(menu, "&Find", Keys.Find, "search")
 
     def _make_view(self, pages: Sequence[Page]) -> None:

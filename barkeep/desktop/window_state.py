@@ -22,6 +22,11 @@ class WindowState:
     def __init__(self, path: Path) -> None:
         self._settings = QSettings(str(path), QSettings.Format.IniFormat)
 
+    @property
+    def folder(self) -> Path:
+        """Where the file lies, and what else is kept for the window."""
+        return Path(self._settings.fileName()).parent
+
     def data(self, key: str) -> QByteArray:
         """What Qt packed itself: geometry, a splitter, a header; empty where there is none."""
         return QByteArray.fromBase64(self.text(key).encode())

@@ -5,12 +5,15 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QMessageBox
 
 from barkeep.application import paths
+from barkeep.application.spec_preview import NamedText
 from barkeep.desktop.dialogs.about import AboutDialog
 from barkeep.desktop.dialogs.shortcuts import ShortcutsDialog
 from barkeep.desktop.operations import run_operation
+from barkeep.documents.spec_files import SUFFIXES
 from barkeep.errors import UserError
 
 if TYPE_CHECKING:
@@ -18,6 +21,8 @@ if TYPE_CHECKING:
 
 BARS = "Bars (*.barkeep);;All files (*)"
 LISTS = "Lists of bottles (*.csv);;All files (*)"
+DOCUMENTS = f"Specs ({' '.join(f'*{suffix}' for suffix in SUFFIXES)});;All files (*)"
+CLIPBOARD = "What was pasted"
 
 
 class WindowTasks:
@@ -43,9 +48,22 @@ class WindowTasks:
 
     def import_files(self) -> None:
         """Take in lists of bottles."""
-        names, _kind = QFileDialog.getOpenFileNames(self._window, "Import bottles", "", LISTS)
-        if names and self._window.hooks.import_files is not None:
-            self._window.hooks.import_files(self._window, [Path(name) for name in names])
+        self._choose_and_import("Import bottles", LISTS)
+
+    def import_specs(self) -> None:
+        """Take in documents of specs."""
+        self._choose_and_import("Import specs", DOCUMENTS)
+
+    def paste(self) -> None:
+        """Take in what is on the clipboard: files, or the text of a document."""
+        found, hooks = QGuiApplication.clipboard().mimeData(), self._window.hooks
+        files = [Path(url.toLocalFile()) for url in found.urls() if url.isLocalFile()]
+        if files and hooks.import_files is not None:
+            hooks.import_files(self._window, files)
+        elif found.text().strip() and hooks.import_texts is not None:
+            hooks.import_texts(self._window, [NamedText(CLIPBOARD, found.text())])
+        else:
+            self._window.toast.say("There is no text to paste")
 
     def agree_to_lose(self, unsaved: str) -> bool:
         """Ask whether to close although something is lost; Esc stays."""
@@ -102,6 +120,11 @@ class WindowTasks:
     def show_about(self) -> None:
         """Show version and places."""
         AboutDialog(self._window.bar.path, self._window).open()
+
+    def _choose_and_import(self, title: str, kinds: str) -> None:
+        names, _kind = QFileDialog.getOpenFileNames(self._window, title, "", kinds)
+        if names and self._window.hooks.import_files is not None:
+            self._window.hooks.import_files(self._window, [Path(name) for name in names])
 
     def _open(self, path: Path) -> None:
         open_bar = self._window.hooks.open_bar

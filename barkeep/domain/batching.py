@@ -17,9 +17,15 @@ from barkeep.domain.answers.after_ice import is_carbonated
 from barkeep.domain.answers.analysis import Analysis, analyse
 from barkeep.domain.answers.contents import Content
 from barkeep.domain.answers.supply import supply_of
+from barkeep.domain.answers.words import no_amount
 from barkeep.domain.ingredients import FamilyTree, Unit
 from barkeep.domain.liquids.dilution import expected_dilution
-from barkeep.domain.liquids.freezing import FREEZER_C, freezing_point_c, in_freezer
+from barkeep.domain.liquids.freezing import (
+    FREEZER_C,
+    freezing_point_c,
+    in_freezer,
+    where_ice_begins,
+)
 from barkeep.domain.snapshot import Snapshot
 from barkeep.domain.specs import Spec
 from barkeep.errors import CannotBatch
@@ -100,7 +106,10 @@ class Shortage:
 
 @dataclass(frozen=True, slots=True)
 class Batch:
-    """A batch, its water, and what it comes to before any ice in the glass."""
+    """A batch, its water, and what it comes to before any ice in the glass.
+
+    Strength, ethanol and standard drinks are None where something alcoholic has no amount.
+    """
 
     spec: Spec
     served: Served
@@ -108,11 +117,11 @@ class Batch:
     lines: tuple[BatchLine, ...]
     water_ml: float
     total_ml: float
-    abv_percent: float
+    abv_percent: float | None
     sugar_g_per_l: float
     acid_g_per_l: float
-    ethanol_ml: float
-    standard_drinks_per_serve: float
+    ethanol_ml: float | None
+    standard_drinks_per_serve: float | None
     short: tuple[Shortage, ...]
     notes: tuple[str, ...]
 
@@ -148,15 +157,19 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served = "cold
         lines,
         measured(water_ml * serves, "ml"),
         serve_ml * serves,
-        one.abv_percent * held_out,
+        None if one.abv_percent is None else one.abv_percent * held_out,
         one.sugar_g_per_l * held_out,
         one.acid_g_per_l * held_out,
-        sum(content.ethanol_ml for content in one.contents) * serves,
+        None if one.unknown_alcohol else _ethanol_ml(one) * serves,
         one.standard_drinks,
         tuple(_shortages(lines, snapshot)),
         (),
     )
     return replace(whole, notes=tuple(_notes(whole, one, tree)))
+
+
+def _ethanol_ml(one: Analysis) -> float:
+    return sum(content.ethanol_ml for content in one.contents)
 
 
 def measured(amount: float, unit: Unit) -> float:
@@ -186,9 +199,14 @@ def _water_ml(one: Analysis, served: Served) -> float:
         return 0.0
     if served == "over_ice" and one.iced_ml:
         # The ice in the glass gives what it gives a built drink; the rest is added.
-        in_glass = expected_dilution("built", one.abv_percent).share * one.iced_ml
+        in_glass = expected_dilution("built", _counted_abv(one)).share * one.iced_ml
         return max(0.0, melted - in_glass)
     return melted
+
+
+def _counted_abv(one: Analysis) -> float:
+    """The strength as served of all whose amount is known."""
+    return 100.0 * _ethanol_ml(one) / one.served_volume_ml
 
 
 def _serves(spec: Spec, one: Analysis, target: Target, serve_ml: float, tree: FamilyTree) -> float:
@@ -217,7 +235,7 @@ def _from(spec: Spec, one: Analysis, ingredient: str, amount: float, tree: Famil
         content.quantity
         for content in one.contents
         if tree.is_a(content.pour.ingredient, ingredient)
-        or tree.is_a(ingredient, content.line.ingredient)
+        or any(tree.is_a(ingredient, wanted) for wanted in content.line.wanted)
     )
     if per_serve <= 0.0:
         raise CannotBatch(spec.name, f"there is no {tree.in_sentence(ingredient)} in it")
@@ -278,8 +296,10 @@ def _notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
                 f"Begin with {line.start_with:g} {line.unit} of {name} and bring it up by taste: "
                 "strong flavours do not always scale (common practice)."
             )
-    if whole.served == "frozen":
-        yield _freezer_note(whole)
+    if whole.abv_percent is None:
+        yield f"Strength not known: {no_amount(one.unknown_alcohol, tree)}."
+    elif whole.served == "frozen":
+        yield _freezer_note(whole.abv_percent, whole.sugar_g_per_l)
     if whole.served == "over_ice":
         yield "The ice in the glass is counted on for part of the water: serve it on fresh ice."
     if whole.served == "hot":
@@ -292,16 +312,17 @@ def _notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
         )
 
 
-def _freezer_note(whole: Batch) -> str:
-    sugar = min(whole.sugar_g_per_l, 600.0)
-    point = freezing_point_c(whole.abv_percent, sugar)
+def _freezer_note(abv_percent: float, sugar_g_per_l: float) -> str:
+    sugar = min(sugar_g_per_l, 600.0)
+    point = freezing_point_c(abv_percent, sugar)
+    begins = where_ice_begins(point, abv_percent).replace("at ", "near ").replace("−", "-")
     words = {
         "liquid": "stays liquid",
         "borderline": "may hold some ice",
         "slush": "turns to slush",
         "frozen": "freezes",
-    }[in_freezer(whole.abv_percent, sugar)]
+    }[in_freezer(abv_percent, sugar)]
     return (
-        f"At {whole.abv_percent:.0f} % vol ice begins near {point:.0f} °C, "
+        f"At {abv_percent:.0f} % vol ice begins {begins}, "
         f"so in a freezer at {FREEZER_C:.0f} °C it {words}."
     )

@@ -31,17 +31,27 @@ BASES = (
     "from memory",
 )
 """How sure a caution is; its `basis` says at least one of these."""
+NO_AUTHORITY = "no authority found"
+"""What `authority` says where there is none."""
 
 
 @dataclass(frozen=True, slots=True)
 class Caution:
-    """One caution as it is shown: a short text, the authority behind it and how sure it is."""
+    """One caution: a short text, the authority behind it and how sure it is."""
 
     key: str
     text: str
     authority: str
     level: Level
     basis: str
+
+    @property
+    def source(self) -> str:
+        """The authority as a reader is told it; empty where nothing but common practice is known.
+
+        How sure the caution is, its `basis`, is for those who keep the data.
+        """
+        return "" if self.authority == NO_AUTHORITY else f"Source: {self.authority}."
 
 
 @dataclass(frozen=True, slots=True)

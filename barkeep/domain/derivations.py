@@ -57,7 +57,8 @@ class Derivation:
     `draws` maps the key of each thing taken to how much of it, in its own
     unit, one unit of the want takes. `buying` is the one thing among them
     that is not owned, if any. `offered` is what goes into the drink; `ratio`
-    is how much of it replaces one unit of the want.
+    is how much of it replaces one unit of the want. `choice` is the place of
+    the want among what its line asks for: 0 unless it says *rye or bourbon*.
     """
 
     wanted: str
@@ -67,6 +68,7 @@ class Derivation:
     draws: Mapping[str, float]
     steps: tuple[Step, ...] = ()
     buying: str | None = None
+    choice: int = 0
 
     @property
     def exact(self) -> bool:
@@ -74,9 +76,12 @@ class Derivation:
         return self.closeness >= EXACT
 
     @property
-    def rank(self) -> tuple[float, int, str]:
-        """Sorts derivations as they are offered: closest, then shortest, then by key."""
-        return (-self.closeness, len(self.steps), self.offered)
+    def rank(self) -> tuple[float, int, int, str]:
+        """Sorts derivations as they are offered.
+
+        Closest, then the line's first choice, then shortest, then by key.
+        """
+        return (-self.closeness, self.choice, len(self.steps), self.offered)
 
     @property
     def leaves(self) -> frozenset[str]:
@@ -127,12 +132,12 @@ class Derivations:
 
     def of(self, want: Want) -> tuple[Derivation, ...]:
         """Every way to meet it from what is owned, closest first."""
-        return _closest_per_leaves(_Search(self, want, buying=False).run())
+        return closest_per_leaves(_Search(self, want, buying=False).run())
 
     def buying_one(self, want: Want) -> tuple[Derivation, ...]:
         """The ways to meet it that take exactly one thing not owned, closest first."""
         found = _Search(self, want, buying=True).run()
-        return _closest_per_leaves(each for each in found if each.buying)
+        return closest_per_leaves(each for each in found if each.buying)
 
     def bound(self, key: str, left: int) -> float:
         """No way to meet `key` with `left` stand-in steps is closer than this."""
@@ -298,7 +303,7 @@ class _Search:
             return ()
         want = Want(key, frozenset(), self.want.floor / worth)
         search = _Search(self.world, want, self.buying)
-        return _closest_per_leaves(search._from(_start(key, place.left, place.seen)))
+        return closest_per_leaves(search._from(_start(key, place.left, place.seen)))
 
 
 def _drawn(recipe: MadeFrom, parts: tuple[Derivation, ...], ratio: float) -> dict[str, float]:
@@ -310,7 +315,7 @@ def _drawn(recipe: MadeFrom, parts: tuple[Derivation, ...], ratio: float) -> dic
     return drawn
 
 
-def _closest_per_leaves(found: Iterable[Derivation]) -> tuple[Derivation, ...]:
+def closest_per_leaves(found: Iterable[Derivation]) -> tuple[Derivation, ...]:
     """Keep the closest way for each set of things taken; ties go to the shorter way."""
     best: dict[frozenset[str], Derivation] = {}
     for each in found:

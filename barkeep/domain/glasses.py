@@ -116,31 +116,33 @@ def ice_named(text: str) -> Ice | None:
     return None
 
 
-def fits(served_ml: float, glass: Glass, ice_ml: float = 0.0) -> Fit:
+def fits(served_ml: float, glass: Glass, ice_ml: float = 0.0, doubt_ml: float = 0.0) -> Fit:
     """Whether so much drink, and the room its ice takes, fits a glass.
 
     `served_ml` is what is poured in, dilution counted; `ice_ml` the ice that is
     in the glass besides, none for a blended drink. For a tin or a mixing glass
     `served_ml` is what goes in before ice, for which their load leaves room
-    already. Raises `AmountError` or `NegativeAmount`.
+    already. `doubt_ml` is how surely the volume is known: less than that too
+    much is no reason to speak. Raises `AmountError` or `NegativeAmount`.
     """
-    for value in (served_ml, ice_ml):
+    for value in (served_ml, ice_ml, doubt_ml):
         _refuse_nonsense(value)
-    to_brim = _holds(glass.brim_ml, served_ml + ice_ml)
+    slack_ml = max(SLIGHT_ML, doubt_ml)
+    to_brim = _holds(glass.brim_ml, served_ml + ice_ml, slack_ml)
     if glass.kind in _DOES:
-        why = _too_much_to_work(served_ml, glass, to_brim)
+        why = _too_much_to_work(served_ml, glass, slack_ml, to_brim)
     else:
-        why = _too_much_to_serve(served_ml, glass, ice_ml, to_brim)
+        why = _too_much_to_serve(served_ml, glass, ice_ml, slack_ml, to_brim)
     return Fit(to_wash_line=not why, to_brim=to_brim, why=why)
 
 
-def _holds(room_ml: float, volume_ml: float) -> bool:
-    return volume_ml <= room_ml + SLIGHT_ML
+def _holds(room_ml: float, volume_ml: float, slack_ml: float) -> bool:
+    return volume_ml <= room_ml + slack_ml
 
 
-def _too_much_to_work(served_ml: float, glass: Glass, to_brim: bool) -> str:
+def _too_much_to_work(served_ml: float, glass: Glass, slack_ml: float, to_brim: bool) -> str:
     """Why a tin or a mixing glass cannot take a round, and in how many goes it can."""
-    if not _holds(glass.wash_line_ml, served_ml):
+    if not _holds(glass.wash_line_ml, served_ml, slack_ml):
         does, most = _DOES[glass.kind], show_volume(glass.wash_line_ml)
         return (
             f"{_a_volume(served_ml)} round is too much to {does} in a {glass.name}: up to {most} "
@@ -149,9 +151,11 @@ def _too_much_to_work(served_ml: float, glass: Glass, to_brim: bool) -> str:
     return "" if to_brim else f"A {glass.name} has no room for so much ice. Use less."
 
 
-def _too_much_to_serve(served_ml: float, glass: Glass, ice_ml: float, to_brim: bool) -> str:
+def _too_much_to_serve(
+    served_ml: float, glass: Glass, ice_ml: float, slack_ml: float, to_brim: bool
+) -> str:
     """Why a drink or a batch is too much for what it is served in, and what would help."""
-    if _holds(glass.wash_line_ml, served_ml + ice_ml):
+    if _holds(glass.wash_line_ml, served_ml + ice_ml, slack_ml):
         return ""
     drink = f"{_a_volume(served_ml)} {'batch' if glass.kind == 'jug' else 'drink'}"
     if ice_ml > 0.0:
@@ -160,7 +164,7 @@ def _too_much_to_serve(served_ml: float, glass: Glass, ice_ml: float, to_brim: b
         wash_line = show_volume(glass.wash_line_ml)
         return f"{drink} fills a {glass.name} past its wash line of {wash_line}."
     why = f"{drink} does not fit a {glass.name} of {show_volume(glass.brim_ml)}."
-    less_ice = ice_ml > 0.0 and _holds(glass.wash_line_ml, served_ml)
+    less_ice = ice_ml > 0.0 and _holds(glass.wash_line_ml, served_ml, slack_ml)
     return f"{why} Use less ice, or a larger glass." if less_ice else why
 
 

@@ -130,6 +130,14 @@ class FamilyTree:
         return found
 
     @cached_property
+    def folded_names(self) -> Mapping[str, str]:
+        """Key -> all its names in one line, folded, to be searched in."""
+        return {
+            key: folded(" ".join(ingredient.all_names))
+            for key, ingredient in self.ingredients.items()
+        }
+
+    @cached_property
     def children(self) -> Mapping[str, tuple[str, ...]]:
         """Key -> the keys directly below it."""
         below: dict[str, list[str]] = {key: [] for key in self.ingredients}

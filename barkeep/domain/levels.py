@@ -25,7 +25,7 @@ from barkeep.domain.inventory import (
 )
 from barkeep.domain.liquids.sweetened import SpiritDensity
 from barkeep.domain.measures import Dimension, dimension, length_cm, to_quantity
-from barkeep.domain.vessels import volume_ml, volume_sigma_ml
+from barkeep.domain.vessels import MOST_HEADSPACE, volume_ml, volume_sigma_ml
 from barkeep.errors import (
     AmountError,
     BelowTare,
@@ -45,7 +45,16 @@ _LEVEL_WANTED: Mapping[Unit, str] = {
 TOLERATED_SIGMAS = 3.0
 """So far above full or below empty a reading is taken as full or empty; beyond, as a mistake."""
 
+EMPTY_SIGMA = 1.0
+"""One-sigma doubt of a bottle found empty, in ml or g: what clings to its walls.
+
+*Common practice*; nobody takes an empty bottle for one that holds a tenth.
+"""
+
 _ROUNDING = 1e-6
+_TOO_SMALL = frozenset({"dash", "drop", "pinch", "splash", "barspoon", "rinse", "float"})
+"""What is poured by feel: no level is measured in it."""
+_BARE_NUMBER = re.compile(r"[-−]?[ ]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)")
 _PERCENT = re.compile(r"(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?)[ ]?%")
 
 
@@ -62,8 +71,9 @@ def parse_level(text: str, container: Container, units: BarUnits = US_UNITS) -> 
     """Read what is left in a bottle, at a bar that means `units` by its measures.
 
     A bare number up to 1, `4/10` and `40 %` are shares of the bottle; pieces
-    are counted, so for them a whole number is just that many. Of what is kept
-    by weight `250 g` is the weight of the goods alone.
+    are counted, so for them a bare number is just that many. Of what is kept
+    by weight `250 g` is the weight of the goods alone. A little more than the
+    maker fills in is full.
 
     Raises `AmountError`, `NegativeAmount`, `WrongDimension` or
     `LevelAboveSize`; for a weight `TareUnknown`, `DensityUnknown`, `BelowTare`
@@ -72,8 +82,7 @@ def parse_level(text: str, container: Container, units: BarUnits = US_UNITS) -> 
     plain = spaced(text.strip())
     share = _share(plain, container.unit)
     if share is not None:
-        sigma = TENTHS_SIGMA * container.size
-        return _within(MeasuredLevel(share * container.size, "tenths", sigma), container)
+        return _within(judged(share, container.size), container)
     amount = _one_amount(text, plain, container.unit, units)
     means = _OF_WHAT_IS_POURED.get(dimension(amount.unit)) if container.unit == "ml" else None
     if means is not None:
@@ -84,7 +93,15 @@ def parse_level(text: str, container: Container, units: BarUnits = US_UNITS) -> 
         wanted = _LEVEL_WANTED[container.unit]
         raise WrongDimension(text.strip(), wrong.given, wanted) from None
     method, sigma = _MEASURED[container.unit]
+    if not quantity:
+        sigma = min(sigma, EMPTY_SIGMA)
     return _within(MeasuredLevel(quantity, method, sigma), container)
+
+
+def judged(share: float, size: float) -> MeasuredLevel:
+    """A share of a bottle of `size` as the eye judges it; an empty one is plain to see."""
+    sigma = TENTHS_SIGMA * size
+    return MeasuredLevel(share * size, "tenths", sigma if share else min(sigma, EMPTY_SIGMA))
 
 
 def read_weight_g(text: str) -> float:
@@ -127,6 +144,8 @@ def level_by_height(height_cm: float, container: Container) -> MeasuredLevel:
     sigma_ml = volume_sigma_ml(container.shape, container.size, height_cm)
     if left_ml > _most(container, sigma_ml):
         raise _above_size(left_ml, container)
+    if not height_cm:
+        sigma_ml = min(sigma_ml, EMPTY_SIGMA)
     return MeasuredLevel(min(left_ml, container.size), "height", sigma_ml)
 
 
@@ -168,7 +187,7 @@ def _share(text: str, unit: Unit) -> float | None:
     found = amount_at_start(text)
     if found is None or found.unit or found.high is not None or text[found.end :].strip():
         return None
-    pieces = unit == "each" and found.value == int(found.value)  # 1 is one piece, not all
+    pieces = unit == "each" and _BARE_NUMBER.fullmatch(text)  # half a lime, not half the box
     return None if found.value > 1.0 or pieces else found.value
 
 
@@ -179,6 +198,9 @@ def _one_amount(text: str, plain: str, unit: Unit, units: BarUnits) -> Amount:
         raise AmountError(text.strip()[:60], f"write {_LEVEL_WANTED[unit]}")
     if found.high is not None:
         raise AmountError(text.strip(), "a level is one number, not a range")
+    if found.unit in _TOO_SMALL:
+        expected = f"a {found.unit} is too small to measure a level in; write {_LEVEL_WANTED[unit]}"
+        raise AmountError(text.strip(), expected)
     if found.unit is None and unit == "ml":
         expected = (
             "a share of the bottle is 0 to 1; anything else needs a unit, such as 315 ml, "
@@ -193,8 +215,19 @@ def _most(container: Container, sigma: float) -> float:
     return container.size + TOLERATED_SIGMAS * hypot(sigma, container.full_sigma)
 
 
+def _most_measured(level: MeasuredLevel, container: Container) -> float:
+    """The same for a level that was poured out and measured, or told by eye or by number.
+
+    Ounces are rounded and makers fill over, but no shape holds more than so
+    much above its size.
+    """
+    if container.unit == "each" or level.method == "tenths":
+        return container.size
+    return min(_most(container, level.sigma), container.size * (1.0 + MOST_HEADSPACE))
+
+
 def _within(level: MeasuredLevel, container: Container) -> MeasuredLevel:
-    if level.amount > container.size + _ROUNDING:
+    if level.amount > _most_measured(level, container) + _ROUNDING:
         raise _above_size(level.amount, container)
     return MeasuredLevel(min(level.amount, container.size), level.method, level.sigma)
 

@@ -40,7 +40,7 @@ def in_dashes_of(units: BarUnits, spec: Spec, tree: FamilyTree) -> Spec:
     object each time, so that what is known of it holds.
     """
     quantities = {
-        number: _in_dashes(line, line.amount, tree, units)
+        number: _in_dashes(line, line.amount, spec.serves, tree, units)
         for number, line in enumerate(spec.lines)
         if line.unit == "dash" and line.amount is not None and line.quantity is not None
     }
@@ -49,11 +49,14 @@ def in_dashes_of(units: BarUnits, spec: Spec, tree: FamilyTree) -> Spec:
     return _with_quantities(spec, tuple(quantities.items()))
 
 
-def _in_dashes(line: Line, dashes: float, tree: FamilyTree, units: BarUnits) -> float | None:
-    poured = float(f"{dashes * units.dash_ml:.12g}")
+def _in_dashes(
+    line: Line, dashes: float, serves: float, tree: FamilyTree, units: BarUnits
+) -> float | None:
+    poured = float(f"{dashes * units.dash_ml / serves:.12g}")
     if line.quantity == poured:  # as nearly all are: it is asked of every spec after every change
         return poured
-    return quantity_of(Amount(dashes, None, "dash"), tree[line.ingredient], None, units)[0]
+    whole, _ = quantity_of(Amount(dashes, None, "dash"), tree[line.ingredient], None, units)
+    return None if whole is None else float(f"{whole / serves:.12g}")
 
 
 @lru_cache(maxsize=20_000)

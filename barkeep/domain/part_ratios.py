@@ -8,11 +8,19 @@ from fractions import Fraction
 from functools import reduce
 from math import gcd, lcm
 
-from barkeep.domain.amounts import FRACTIONAL, NEAR_ENOUGH, Amount, show_range
+from barkeep.domain.amounts import (
+    FRACTIONAL,
+    NEAR_ENOUGH,
+    US_UNITS,
+    Amount,
+    BarUnits,
+    show_amount,
+    show_range,
+)
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.measures import to_quantity
 from barkeep.domain.printing import rounded
-from barkeep.domain.specs import Line
+from barkeep.domain.specs import Line, Spec
 
 MEASURES = frozenset(
     {
@@ -39,10 +47,15 @@ _NOISE = Fraction(1, 10**6)
 
 @dataclass(frozen=True, slots=True)
 class Parts:
-    """What one part comes to, and how many parts a line takes, by the line's number."""
+    """What one part comes to, and how many parts a line takes, by the line's number.
+
+    `part` is one part of what the lines write, where they share a unit; where
+    they do not, it is None and `part_ml` that of one serve.
+    """
 
     part_ml: float
     of_line: Mapping[int, Fraction]
+    part: Amount | None = None
 
 
 def parts_of(lines: Sequence[Line], tree: FamilyTree) -> Parts | None:
@@ -59,13 +72,27 @@ def parts_of(lines: Sequence[Line], tree: FamilyTree) -> Parts | None:
         sizes = [_as_written(line) for line in poured.values()]
         part = _easiest_part(sizes)
         if part is not None:
-            part_ml = to_quantity(Amount(float(part), None, unit), "ml")
-            return Parts(part_ml, _ratios(poured, sizes, part))
+            amount = Amount(float(part), None, unit)
+            return Parts(to_quantity(amount, "ml"), _ratios(poured, sizes, part), amount)
     sizes = [rounded(line.quantity or 0.0, "ml").value for line in poured.values()]
     if not all(sizes):
         return None
     part = _easiest_part(sizes) or _common_measure(sizes)
     return Parts(float(part), _ratios(poured, sizes, part))
+
+
+def parts_in_words(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
+    """How large a part of a spec is, *1 part = ½ oz*, or why there are none to show.
+
+    Empty for a spec that is written in parts.
+    """
+    parts = parts_of(spec.lines, tree)
+    if parts is not None:
+        size = parts.part or Amount(parts.part_ml * spec.serves, None, "ml")
+        return f"1 part = {show_amount(size.value, size.unit, units)}"
+    if any(line.unit == "part" for line in spec.lines):
+        return ""
+    return "Not shown in parts: that takes two lines in more than spoons, dashes or pieces"
 
 
 def as_parts(lines: Sequence[Line], tree: FamilyTree) -> tuple[str | None, ...]:

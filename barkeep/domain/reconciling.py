@@ -56,7 +56,7 @@ def reason(compared: Comparison, unit: Unit) -> str:
     """How the difference compares with the doubt: *7 ml less, within ± 30 ml*."""
     doubt = f"± {quantity(compared.doubt, unit)}"
     if compared.told_apart:
-        return f"beyond the doubt of {doubt}" if compared.doubt else "nothing was in doubt"
+        return f"beyond the doubt of {doubt}" if compared.doubt else "counted exactly"
     if compared.is_exact:
         return "to the drop" if unit == "ml" else "exactly"
     return f"{_gap(compared, unit)}, within {doubt}"
@@ -66,7 +66,8 @@ def sentence(compared: Comparison, unit: Unit) -> str:
     """What a count comes to: *50 ml ± 10, 45 ml less than expected (95 ml): beyond …*."""
     counted = with_doubt(compared.counted, compared.counted_sigma, unit)
     found = f"{counted}, {difference(compared, unit)} ({quantity(compared.expected, unit)})"
-    return found if compared.is_exact else f"{found}: {reason(compared, unit)}"
+    plain = compared.is_exact or not compared.doubt  # pieces: the numbers say it all
+    return found if plain else f"{found}: {reason(compared, unit)}"
 
 
 def _gap(compared: Comparison, unit: Unit) -> str:

@@ -13,6 +13,7 @@ from barkeep.domain.knowledge import Knowledge
 from barkeep.domain.line_quantities import in_dashes_of
 from barkeep.domain.printing import Style
 from barkeep.domain.specs import Spec
+from barkeep.domain.trials import DEFAULT_SCALES, Scale, Trial
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,7 +23,8 @@ class Settings:
     `not_there` holds the keys of always-there ingredients (ice, water, sugar,
     salt) the owner says are not there after all. `ounce` is what *oz* means,
     `dash_ml` what a dash comes to; amounts of specs are `shown_in` a style of
-    printing; `country` is the one whose standard drink is counted in.
+    printing; `country` is the one whose standard drink is counted in; trials
+    are scored on the `scales`.
     """
 
     name: str = "My bar"
@@ -32,6 +34,7 @@ class Settings:
     dash_ml: float = DASH_ML
     shown_in: Style = "as_written"
     country: str = "United States"
+    scales: tuple[Scale, ...] = DEFAULT_SCALES
 
     @property
     def units(self) -> BarUnits:
@@ -49,6 +52,7 @@ class Snapshot:
     bottles: tuple[Bottle, ...] = ()
     specs: tuple[Spec, ...] = ()
     settings: Settings = field(default_factory=Settings)
+    trials: tuple[Trial, ...] = ()
 
     @cached_property
     def all_specs(self) -> tuple[Spec, ...]:

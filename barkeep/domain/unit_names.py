@@ -45,7 +45,7 @@ _WORDS: Mapping[str, tuple[str, ...]] = {
     "tbsp": ("tablespoon", "table spoon", "tablespoonful", "tbs", "tbsps"),
     "dessertspoon": ("dessert spoon", "dsp", "dessertspoonful"),
     "barspoon": ("bar spoon", "barspoonful", "bsp", "bsps"),
-    "dash": (),
+    "dash": ("ds",),
     "drop": (),
     "splash": (),
     "float": (),

@@ -12,7 +12,18 @@ from barkeep.errors import spoken_list
 DRINK = ["spec", "verdict", "serves", "missing", "warnings", "lines"]
 LINE = ["wanted", "bottle", "ingredient", "closeness", "ratio", "why"]
 CANDIDATE = ["ingredient", "unlocks", "price", "why"]
-OFFER = ["ingredient", "bottle", "closeness", "ratio", "path", "why", "corrections", "owned"]
+OFFER = [
+    "ingredient",
+    "bottle",
+    "closeness",
+    "ratio",
+    "path",
+    "why",
+    "corrections",
+    "owned",
+    "to_buy",
+    "or_buy",
+]
 
 
 @pytest.fixture
@@ -127,6 +138,22 @@ class TestStandIn:
         owned = [each["owned"] for each in answer["stand_ins"]]
         assert owned == sorted(owned, reverse=True) and owned[0]
         assert answer["stand_ins"][0]["bottle"]
+
+    def test_each_thing_is_printed_once_with_what_to_buy_for_it(self, barkeep, bar):
+        asked = ("--bar", bar, "stand-in", "coffee liqueur", "--for", "Espresso Martini")
+        heads = [
+            row.strip()
+            for row in barkeep(*asked).out.splitlines()
+            if row.startswith("  ") and ", closeness " in row
+        ]
+        assert heads
+        names = [(head.split(" (")[0], "buy" in head or "not in" in head) for head in heads]
+        assert len(names) == len(set(names))
+        for offer in barkeep(*asked, "--json").answer["stand_ins"]:
+            assert offer["owned"] == (not offer["to_buy"])
+            if offer["to_buy"] and offer["to_buy"] != [offer["ingredient"]]:
+                bought = offer["to_buy"][0]
+                assert f"(to buy: {bought[0].lower()}{bought[1:]})" in barkeep(*asked).out
 
     def test_where_nothing_stands_in_it_says_why(self, barkeep, bar, knowledge):
         wanted, why = next(iter(knowledge.none_because.items()))

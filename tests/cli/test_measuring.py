@@ -122,6 +122,7 @@ class TestTare:
             "tare_g": 520,
             "tare_sigma_g": 1,
             "density_g_per_ml": None,
+            "warning": None,
         }
         counted = barkeep("--bar", bar, "count", GIN, "812 g", "--json").answer
         assert counted["counted_ml"] == pytest.approx(310, abs=0.5)
@@ -137,6 +138,11 @@ class TestTare:
         assert shown == "gin weighs 567 g ± 15 empty.\n"
         counted = barkeep("--bar", location, "count", "gin", "1230 g", "--json").answer
         assert (counted["counted_ml"], counted["flagged"]) == (700, False)
+
+    def test_an_odd_glass_is_said(self, barkeep, bar):
+        answer = barkeep("--bar", bar, "tare", GIN, "1300", "g", "--json").answer
+        assert answer["warning"].startswith("that is heavy for a bottle of 700 ml")
+        assert "that is light for a bottle" in barkeep("--bar", bar, "tare", GIN, "150 g").out
 
     def test_a_cream_liqueur_learns_its_density(self, barkeep, shelf):
         location = shelf("churn,,cream liqueur,17,200,700,squat-round,\n")
@@ -157,6 +163,9 @@ class TestTare:
             (("-5 g",), "below nothing"),
             (("400 g", "--full"), "do not go with the 700 ml"),
             (("some",), "cannot be read"),
+            (("5 g",), "is no weight of an empty bottle of 700 ml"),
+            (("19 kg",), "is no weight of an empty bottle of 700 ml"),
+            (("1500 g", "--full"), "do not go with the 700 ml"),
         ],
     )
     def test_what_is_no_weight_is_refused(self, barkeep, bar, argv, said):
@@ -180,10 +189,25 @@ class TestDasher:
         )
 
     @pytest.mark.parametrize(
-        ("dash", "said"), [("30 ml", "0.05 to 2 ml"), ("3 g", "is a weight"), ("much", "cannot be")]
+        ("dash", "said"),
+        [
+            *(("30 ml", "0.05 to 2 ml"), ("3 g", "write it in ml"), ("much", "cannot be")),
+            *(("0.5-0.6 ml", "dash cannot be “0.5-0.6 ml”"), ("1 dash", "write it in ml")),
+        ],
     )
     def test_what_is_no_dash_is_refused(self, barkeep, bar, dash, said):
         assert said in barkeep("--bar", bar, "dasher", "Aromatic bitters", dash).refusal
+
+    def test_a_bare_number_is_ml_and_ounces_are_the_bars(self, barkeep, bar):
+        def dash_ml(text):
+            return barkeep("--bar", bar, "dasher", "Aromatic bitters", text, "--json").answer[
+                "dash_ml"
+            ]
+
+        assert dash_ml("0.3") == 0.3
+        assert dash_ml("1/32 oz") == 0.9242
+        barkeep("--bar", bar, "setting", "ounce", "imperial")
+        assert dash_ml("1/32 oz") == 0.8879
 
 
 class TestTheSample:

@@ -6,7 +6,7 @@ import locale
 
 import pytest
 
-KEYS = ["name", "currency", "ounce", "dash_ml", "shown_in", "country"]
+KEYS = ["name", "currency", "ounce", "dash_ml", "shown_in", "country", "scales"]
 TWO_OUNCES = "Milepost\n2 oz London dry gin\n2 dashes orange bitters\n\nStir.\n"
 
 
@@ -23,15 +23,28 @@ class TestSettings:
         listed = barkeep("--bar", bar, "setting")
         assert listed.status == 0
         assert [row.split()[0] for row in listed.out.splitlines()[2:]] == [
-            *("name", "currency", "ounce", "dash", "shown-in", "country")
+            *("name", "currency", "ounce", "dash", "shown-in", "country", "scales")
         ]
         assert "US fluid ounce, 29.6 ml" in listed.out
 
     def test_as_json_under_stable_keys(self, barkeep, bar):
         settings = barkeep("--bar", bar, "setting", "--json").answer["settings"]
         assert list(settings) == KEYS
-        assert (settings["ounce"], settings["dash_ml"]) == ("oz", 0.8)
-        assert (settings["shown_in"], settings["country"]) == ("as_written", "United States")
+        assert (settings["ounce"], settings["dash_ml"]) == ("us", 0.8)
+        assert (settings["shown_in"], settings["country"]) == ("as-written", "United States")
+
+    def test_json_gives_values_in_words_that_set_them_again(self, barkeep, bar):
+        for key, name, value in (("ounce", "ounce", "imperial"), ("shown-in", "shown_in", "cl")):
+            answer = barkeep("--bar", bar, "setting", key, value, "--json").answer
+            assert answer["settings"][name] == value
+        kept = barkeep("--bar", bar, "setting", "shown-in", "as-written", "--json").answer
+        assert kept["settings"]["shown_in"] == "as-written"
+
+    def test_a_country_by_another_name_and_all_there_are(self, barkeep, bar):
+        said = barkeep("--bar", bar, "setting", "country", "UK").out
+        assert said == "country is now United Kingdom.\n"
+        listed = barkeep("--bar", bar, "setting", "country").out
+        assert "Ireland" in listed and "Argentina" in listed and listed.count("\n") == 1
 
     def test_one_is_said_with_what_it_is_for(self, barkeep, bar):
         said = barkeep("--bar", bar, "setting", "dash").out
@@ -58,7 +71,8 @@ class TestSettings:
             (("dash", "two"), "dash cannot be “two”: write it in ml, such as 0.8 ml."),
             (("ounce", "metric"), "ounce cannot be “metric”: it is us or imperial."),
             (("shown-in", "pints"), "it is as-written, oz, ml, cl or parts."),
-            (("country", "Nowhere"), "no standard drink of that country is known."),
+            (("country", "Qqqq"), "no standard drink of that country is known."),
+            (("country", "Grate", "Britain"), "the nearest is United Kingdom."),
             (("currency", "euro"), "three capital letters"),
             (("ounces",), "There is no setting called “ounces”."),
         ],
@@ -103,6 +117,20 @@ class TestShownIn:
         assert "8 mint leaves" in shown
         again = barkeep("--bar", bar, "spec", "show", "Mojito", "--in", "as-written").out
         assert again == written
+
+    def test_the_other_ounces_are_said_where_they_are_written(self, barkeep, bar, spec_file):
+        barkeep("--bar", bar, "setting", "ounce", "imperial")
+        barkeep("--bar", bar, "spec", "add", spec_file)
+        barkeep("--bar", bar, "setting", "ounce", "us")
+        shown = barkeep("--bar", bar, "spec", "show", "milepost", "--in", "oz").out
+        assert "(written: 2 imp oz London dry gin)" in shown
+
+    def test_parts_say_how_large_one_is_or_why_there_are_none(self, barkeep, bar):
+        shown = barkeep("--bar", bar, "spec", "show", "Mojito", "--in", "parts").out
+        assert shown.endswith("\n\n1 part = 1 oz.\n")
+        shown = barkeep("--bar", bar, "spec", "show", "Old Fashioned", "--in", "parts").out
+        assert "\n\nNot shown in parts: " in shown
+        assert "1 part" not in barkeep("--bar", bar, "spec", "show", "Mojito", "--in", "ml").out
 
     @pytest.mark.parametrize(
         ("style", "amount"), [("oz", "2 oz"), ("ml", "60 ml"), ("cl", "6 cl"), ("parts", "2 parts")]

@@ -13,7 +13,8 @@ BOTTLE = [
 ]
 COUNTED = [
     *("bottle", "expected_ml", "counted_ml", "variance_ml"),
-    *("method", "sigma_ml", "flagged"),
+    *("sigma_ml", "expected", "counted", "variance", "sigma", "unit"),
+    *("method", "flagged"),
 ]
 ENTRY = [
     *("id", "product", "ingredient", "unit", "size"),
@@ -98,9 +99,19 @@ class TestCount:
 
     def test_pieces_have_no_millilitres(self, barkeep, bar):
         answer = barkeep("--bar", bar, "count", "Limes", "2", "--json").answer
-        keys = [key.removesuffix("_ml") for key in COUNTED]
-        assert list(answer) == [*keys, "unit"]
+        assert list(answer) == COUNTED
+        assert {answer[key] for key in COUNTED if key.endswith("_ml")} == {None}
         assert (answer["counted"], answer["sigma"], answer["unit"]) == (2, 0, "each")
+
+    def test_millilitres_stand_under_both_keys(self, barkeep, bar, open_bottle):
+        answer = barkeep("--bar", bar, "count", str(open_bottle.id), "50 ml", "--json").answer
+        assert (answer["counted"], answer["counted_ml"], answer["unit"]) == (50, 50, "ml")
+        assert answer["variance"] == answer["variance_ml"]
+
+    def test_half_a_lime_is_not_half_the_box(self, barkeep, bar):
+        assert barkeep("--bar", bar, "count", "Limes", "0.5", "--json").answer["counted"] == 0.5
+        said = barkeep("--bar", bar, "count", "Limes", "3").out
+        assert said == "Limes: 3, 2.5 more than expected (0.5).\n"
 
     def test_text_says_what_is_missing(self, barkeep, bar, open_bottle):
         shown = barkeep("--bar", bar, "count", open_bottle.product.title, "50 ml").out
@@ -123,6 +134,7 @@ class TestCount:
             ("5000 ml", "more than"),
             ("5000 g", "more than"),
             ("5 g", "less than"),
+            ("3 dashes", "a dash is too small to measure a level in"),
             ("4 each", "is a number of pieces"),
             ("80 cm", "above the whole bottle"),
             ("nan", "cannot be read as an amount"),

@@ -7,10 +7,13 @@ from datetime import date
 
 import pytest
 
-SPEC = ["name", "lines", "method", "glass", "problems"]
+SPEC = [
+    *("name", "lines", "method", "glass", "problems"),
+    *("ice", "notes", "serves", "tags", "credit", "source"),
+]
 LINE = [
     *("text", "amount", "amount_high", "unit", "ingredient"),
-    *("matched", "confidence", "optional", "garnish", "note"),
+    *("matched", "confidence", "optional", "garnish", "note", "alternatives", "guesses"),
 ]
 SOUND = """\
 Signal Post
@@ -55,6 +58,8 @@ class TestRead:
             "optional": False,
             "garnish": False,
             "note": "",
+            "alternatives": [],
+            "guesses": [],
         }
         assert (bitters["amount"], bitters["amount_high"], bitters["optional"]) == (2, 3, True)
         assert peel["garnish"]

@@ -17,6 +17,7 @@ from barkeep.domain.batching import (
     measured,
     rounds_of,
 )
+from barkeep.domain.spec_text import read_specs
 from barkeep.errors import CannotBatch
 
 
@@ -168,3 +169,19 @@ def test_a_large_batch_goes_through_a_small_tin_in_even_rounds():
     assert rounds_of(400, 400) == (400,)
     with pytest.raises(CannotBatch):
         rounds_of(400, 0)
+
+
+def test_a_batch_of_gin_without_an_amount_tells_no_strength(snapshot):
+    (read,) = read_specs(
+        "Long\ngin\n100 ml tonic water\n\nBuild over ice.", snapshot.knowledge.tree
+    )
+    made = batch(read.spec, snapshot, ForServes(4), "frozen")
+    assert (made.abv_percent, made.ethanol_ml, made.standard_drinks_per_serve) == (None,) * 3
+    assert any(note.startswith("Strength not known: ") for note in made.notes)
+    assert not any("ice begins" in note for note in made.notes)
+
+
+def test_the_ice_point_of_a_strong_batch_is_a_bound(snapshot):
+    (read,) = read_specs("Strong\n60 ml overproof rum\n\nPour.", snapshot.knowledge.tree)
+    notes = batch(read.spec, snapshot, ForServes(4), "frozen").notes
+    assert any("ice begins below -28 °C" in note for note in notes)

@@ -291,3 +291,12 @@ def test_a_broken_glass_names_file_key_and_reason(old, new, key, reason):
         read_glassware(SOUND.replace(old, new, 1), "g.toml")
     assert (caught.value.file, caught.value.key) == ("g.toml", key)
     assert reason in caught.value.reason
+
+
+def test_too_much_by_less_than_is_known_fits():
+    over = COUPE.wash_line_ml + 8.0
+    assert not fits(over, COUPE).to_wash_line
+    assert fits(over, COUPE, doubt_ml=9.0).to_wash_line
+    assert not fits(over, COUPE, doubt_ml=7.0).to_wash_line
+    with pytest.raises(NegativeAmount):
+        fits(over, COUPE, doubt_ml=-1.0)

@@ -12,6 +12,7 @@ from barkeep.domain.amounts import NEAR_ENOUGH, BarUnits
 from barkeep.domain.containers import Container, in_air
 from barkeep.domain.inventory import SCALE_SIGMA_G, TENTHS_SIGMA, VOLUME_SIGMA_ML, Tare, fill_sigma
 from barkeep.domain.levels import (
+    EMPTY_SIGMA,
     MeasuredLevel,
     gross_weight_g,
     level_by_height,
@@ -49,7 +50,7 @@ class TestShares:
         ("text", "amount"),
         [
             *(("0.4", 280), ("0,4", 280), ("4/10", 280), ("40 %", 280), ("40%", 280)),
-            *(("½", 350), ("1", 700), ("0", 0)),
+            *(("½", 350), ("1", 700)),
         ],
     )
     def test_a_share_of_the_bottle(self, text, amount):
@@ -58,7 +59,23 @@ class TestShares:
 
     def test_a_share_of_what_is_weighed_or_counted(self):
         assert parse_level("0.5", SUGAR) == MeasuredLevel(250.0, "tenths", TENTHS_SIGMA * 500)
-        assert parse_level("½", LIMES).amount == 6.0
+
+    @pytest.mark.parametrize(
+        ("text", "pieces"), [("½", 6), ("1/2", 6), ("50 %", 6), ("12/12", 12), ("6/12", 6)]
+    )
+    def test_pieces_have_only_fractions_and_percents_for_shares(self, text, pieces):
+        assert parse_level(text, LIMES).amount == pieces
+
+    @pytest.mark.parametrize("held", [SPIRIT, SUGAR, container(size=1500.0)])
+    def test_an_empty_one_is_plain_to_see(self, held):
+        for text in ("0", "0/10", "0 %"):
+            assert parse_level(text, held) == MeasuredLevel(0.0, "tenths", EMPTY_SIGMA)
+        assert parse_level("0.01", held).sigma == TENTHS_SIGMA * held.size
+
+    def test_an_empty_one_is_as_plain_by_jug_and_ruler(self):
+        assert parse_level("0 ml", SPIRIT).sigma == EMPTY_SIGMA
+        assert parse_level("0 cm", SPIRIT).sigma == EMPTY_SIGMA
+        assert parse_level("0 g", SUGAR).sigma == EMPTY_SIGMA
 
 
 class TestVolumes:
@@ -69,6 +86,23 @@ class TestVolumes:
     def test_a_volume(self, text, amount):
         level = parse_level(text, SPIRIT)
         assert level == MeasuredLevel(pytest.approx(amount), "volume", VOLUME_SIGMA_ML)
+
+    @pytest.mark.parametrize(
+        ("text", "size"), [("25.4 oz", 750.0), ("25.5 oz", 750.0), ("23.7 oz", 700.0)]
+    )
+    def test_a_full_bottle_in_rounded_ounces_is_full(self, text, size):
+        level = parse_level(text, container(size=size))
+        assert (level.amount, level.method) == (size, "volume")
+
+    @pytest.mark.parametrize(("text", "size"), [("790 ml", 750.0), ("60 ml", 50.0)])
+    def test_what_no_bottle_of_the_size_has_room_for_is_refused(self, text, size):
+        with pytest.raises(LevelAboveSize):
+            parse_level(text, container(size=size))
+
+    @pytest.mark.parametrize("text", ["1.02", "101 %"])
+    def test_more_than_the_whole_is_no_share(self, text):
+        with pytest.raises(UserError):
+            parse_level(text, SPIRIT)
 
     def test_an_ounce_is_what_the_bar_means_by_it(self):
         imperial = parse_level("10 oz", SPIRIT, BarUnits("imp_oz"))
@@ -83,7 +117,10 @@ class TestVolumes:
 class TestPiecesAndGoodsByWeight:
     @pytest.mark.parametrize(
         ("text", "amount", "method"),
-        [("4", 4, "volume"), ("4 each", 4, "volume"), ("1", 1, "volume"), ("0", 0, "volume")],
+        [
+            *(("4", 4, "volume"), ("4 each", 4, "volume"), ("1", 1, "volume"), ("0", 0, "volume")),
+            *(("0.5", 0.5, "volume"), (",5", 0.5, "volume"), ("1.5", 1.5, "volume")),
+        ],
     )
     def test_pieces_are_counted(self, text, amount, method):
         level = parse_level(text, LIMES)
@@ -220,6 +257,22 @@ class TestRefusals:
     def test_a_bare_number_is_told_which_units_there_are(self):
         with pytest.raises(AmountError, match=r"315 ml, 812 g on a scale or 11\.5 cm high"):
             parse_level("315", SPIRIT)
+
+    @pytest.mark.parametrize(
+        "text",
+        [
+            *("3 dashes", "1 drop", "2 pinches", "a splash ", "1 barspoon", "1 rinse", "1 float"),
+            *("0 dashes", "dash of it"),
+        ],
+    )
+    @pytest.mark.parametrize("held", [SPIRIT, SUGAR])
+    def test_no_level_is_measured_in_what_is_poured_by_feel(self, text, held):
+        with pytest.raises(AmountError):
+            parse_level(text, held)
+
+    def test_a_dash_is_told_what_is_wanted_instead(self):
+        with pytest.raises(AmountError, match="a dash is too small to measure a level in; write"):
+            parse_level("3 dashes", SPIRIT)
 
     @pytest.mark.parametrize("text", ["1 part", "4 each", "3 sprigs", "2 wedges"])
     def test_the_wrong_kind_of_level_is_refused(self, text):

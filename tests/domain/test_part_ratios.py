@@ -8,12 +8,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from barkeep.domain.amounts import parse_amount
+from barkeep.domain.amounts import US_UNITS, BarUnits, parse_amount
 from barkeep.domain.ingredients import FamilyTree, Ingredient
 from barkeep.domain.measures import Amount, to_quantity
-from barkeep.domain.part_ratios import as_parts, parts_of
+from barkeep.domain.part_ratios import as_parts, parts_in_words, parts_of
 from barkeep.domain.printing import rounded
-from barkeep.domain.specs import Line
+from barkeep.domain.specs import Line, Spec
 
 TREE = FamilyTree(
     {
@@ -96,6 +96,36 @@ def test_parts_read_back_within_half_a_step_and_are_printed_the_same(amounts):
 def test_the_order_of_the_lines_does_not_matter(amounts):
     lines = [line(f"{value} {unit.replace('_', ' ')}") for value, unit in amounts]
     assert as_parts(lines[::-1], TREE) == as_parts(lines, TREE)[::-1]
+
+
+@pytest.mark.parametrize(
+    ("written", "serves", "units", "words"),
+    [
+        ("2 oz, 3/4 oz, 3/4 oz", 1.0, US_UNITS, "1 part = 1 oz"),
+        ("1 oz, 1/2 oz", 1.0, US_UNITS, "1 part = ½ oz"),
+        ("1 oz, 1/2 oz", 1.0, BarUnits("imp_oz"), "1 part = ½ US oz"),
+        ("60 ml, 30 ml", 1.0, US_UNITS, "1 part = 30 ml"),
+        ("2 oz, 30 ml", 2.0, US_UNITS, "1 part = 60 ml"),
+        ("2 parts, 1 part", 1.0, US_UNITS, ""),
+    ],
+)
+def test_a_part_is_said_in_words(written, serves, units, words):
+    lines = tuple(line_in(each) for each in written.split(", "))
+    drink = Spec("Fog Lamp", lines, serves=serves)
+    assert parts_in_words(drink, TREE, units) == words
+
+
+def test_a_spec_of_one_measure_says_why_it_has_no_parts():
+    drink = Spec("Fog Lamp", (line("2 oz"), line("2 dashes")))
+    assert parts_in_words(drink, TREE).startswith("Not shown in parts: that takes two lines")
+
+
+def line_in(text):
+    """A line, of parts too, which come to nothing by themselves."""
+    if "part" not in text:
+        return line(text)
+    amount = parse_amount(text)
+    return Line(text, "gin", amount.value, None, "part", 30.0 * amount.value)
 
 
 def test_a_part_comes_to_a_volume():

@@ -135,7 +135,8 @@ class TestWords:
 
     def test_pieces_in_no_doubt(self):
         compared = Comparison(6, 0, 5, 0)
-        assert sentence(compared, "each") == "5, 1 less than expected (6): nothing was in doubt"
+        assert sentence(compared, "each") == "5, 1 less than expected (6)"
+        assert reason(compared, "each") == "counted exactly"
 
     def test_the_doubt_stands_the_same_way_everywhere(self):
         assert doubt_of(35.0) == 70.0

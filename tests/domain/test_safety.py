@@ -10,7 +10,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from barkeep import resource_files
-from barkeep.domain.cautions import BASES, LEVELS, read_cautions, shipped_cautions
+from barkeep.domain.answers.analysis_words import caution_in_words
+from barkeep.domain.cautions import (
+    BASES,
+    LEVELS,
+    Caution,
+    read_cautions,
+    shipped_cautions,
+)
 from barkeep.domain.phrases import Phrases
 from barkeep.domain.safety import Occasion, cautions_for, occasion_of
 from barkeep.domain.spec_text import read_specs
@@ -38,9 +45,13 @@ def examples_of(phrase: str) -> list[str]:
 
 def of(spec: Spec, tree) -> list[str]:
     """The danger and care cautions of a spec as it is written."""
+    return [each.key for each in cautions_of(spec, tree) if each.level != "note"]
+
+
+def cautions_of(spec: Spec, tree) -> tuple[Caution, ...]:
+    """Every caution of a spec as it is written, but the general ones."""
     keys = {line.ingredient for line in spec.lines}
-    found = cautions_for(occasion_of(spec, keys, tree), tree)
-    return [each.key for each in found if each.level != "note"]
+    return cautions_for(occasion_of(spec, keys, tree), tree)
 
 
 class TestTheWords:
@@ -148,6 +159,13 @@ class TestWhatGoesIn:
         found = raised(occasion("copper mug", ph_below_6=acid), tree)
         assert ("copper-and-acid" in found) == is_raised
 
+    @pytest.mark.parametrize("key", ["coffee", "espresso", "cold-brew-coffee", "cola"])
+    def test_caffeine_is_minded_with_alcohol_only_and_is_a_mere_note(self, tree, key):
+        found = cautions_for(occasion("", key, alcoholic=True), tree)
+        assert [(each.key, each.level) for each in found] == [("caffeine-with-alcohol", "note")]
+        assert raised(occasion("", key), tree) == set()
+        assert raised(occasion("", "coffee-liqueur", alcoholic=True), tree, general=False) == set()
+
     def test_acid_alone_is_no_caution(self, tree):
         assert raised(occasion(ph_below_6=True), tree) == set()
 
@@ -236,6 +254,15 @@ SAMPLE = {
 }
 
 
+# Mere notes, which Tonight leaves out.
+NOTED = {
+    "caffeine-with-alcohol": """
+        Coffee Royal / Espresso Martini / Fernandito / Irish Coffee / Long Island Iced Tea /
+        Rum and Cola
+    """,
+}
+
+
 def by_drink(table: dict[str, str]) -> dict[str, set[str]]:
     found: dict[str, set[str]] = {}
     for key, names in table.items():
@@ -249,6 +276,13 @@ class TestRealDrinks:
         cautions = {spec.name: set(of(spec, tree)) for spec in knowledge.classics}
         assert len(cautions) >= 243
         assert {name: keys for name, keys in cautions.items() if keys} == by_drink(CLASSICS)
+
+    def test_caffeine_is_noted_in_every_classic_that_has_it(self, knowledge, tree):
+        noted = {
+            spec.name: {each.key for each in cautions_of(spec, tree)} & NOTED.keys()
+            for spec in knowledge.classics
+        }
+        assert {name: keys for name, keys in noted.items() if keys} == by_drink(NOTED)
 
     def test_so_does_every_spec_of_the_sample_bar(self, tree):
         read = read_specs(resource_files.read_text("specs.txt", folder="sample_db"), tree)
@@ -283,6 +317,17 @@ class TestTheTexts:
             if rule.caution.authority == "no authority found":
                 assert not rule.caution.basis.startswith("read"), key
 
+    def test_a_reader_is_told_the_source_and_not_how_it_was_looked_up(self):
+        for rule in RULES.values():
+            caution = rule.caution
+            said = caution_in_words(caution)
+            if caution.authority == "no authority found":
+                assert said == caution.text
+            else:
+                assert said == f"{caution.text} Source: {caution.authority}."
+            assert "authority found" not in said and "common practice" not in said
+            assert "copy of the source" not in said and "from memory" not in said
+
     def test_every_kind_is_an_ingredient(self, tree):
         kinds = {kind for rule in RULES.values() for kind in rule.when.kinds}
         assert kinds and {kind for kind in kinds if kind not in tree} == set()
@@ -293,6 +338,7 @@ class TestTheTexts:
             "egg",
             "tonic-water",
             "coconut",
+            "espresso",
             technique="hot",
             abv_percent=30.0,
             strongest_percent=60.0,

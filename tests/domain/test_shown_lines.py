@@ -126,7 +126,19 @@ class TestOunces:
         assert texts("as_written", IMPERIAL, imperial)[0] == "2 oz gin"
         assert texts("as_written", US_UNITS, imperial)[0] == "2 imp oz old tom gin"
         shown = shown_lines(imperial, TREE, "as_written", US_UNITS)[0]
-        assert (shown.amount, shown.written) == ("2 imp oz", "2 oz gin")
+        assert (shown.amount, shown.written) == ("2 imp oz", "2 imp oz gin")
+
+    @pytest.mark.parametrize(
+        ("text", "said"),
+        [
+            ("2 oz gin", "2 imp oz gin"),
+            ("1 1/2 fl. oz. gin, cold", "1 1/2 imp oz gin, cold"),
+            ("2 imperial ounces gin", "2 imperial ounces gin"),
+        ],
+    )
+    def test_what_is_written_is_not_taken_for_this_bars_ounces(self, text, said):
+        shown = shown_lines(spec(f"Fog\n{text}", IMPERIAL), TREE, "oz", US_UNITS)[0]
+        assert shown.written == said
 
     def test_it_is_converted_where_ounces_are_wished(self):
         assert texts("oz", IMPERIAL)[0] == "2 ⅛ oz old tom gin"  # 59.1 ml are 2.08

@@ -42,6 +42,8 @@ def found(text, tree, **facts):
         "made:shaken",
         "winter",
         "-due",
+        "with:",
+        "berth strength:",
     ],
 )
 def test_a_spec_is_found_by(text, tree):

@@ -12,7 +12,7 @@ from barkeep.domain.containers import container_of, contents_of, in_air
 from barkeep.domain.inventory import Bottle, Level, Product, Tare, fill_sigma
 from barkeep.domain.levels import gross_weight_g, level_by_weight
 from barkeep.domain.liquids.sweetened import spirit_density
-from barkeep.domain.taring import tare_again, weighed_empty, weighed_full
+from barkeep.domain.taring import odd_glass, tare_again, weighed_empty, weighed_full
 from barkeep.errors import InvalidField, UnlikelyTare
 from tests.domain.bottles_to_measure import TREE
 
@@ -46,8 +46,33 @@ class TestEmpty:
         with pytest.raises(InvalidField, match="not poured"):
             weighed_empty(bottle(replace(GIN, unit="g")), 520.0, TREE)
 
+    @pytest.mark.parametrize("weight_g", [5.0, 9.0, 2900.0, 19_000.0])
+    def test_what_no_bottle_of_the_size_weighs_is_refused(self, weight_g):
+        with pytest.raises(UnlikelyTare, match="is no weight of an empty bottle of 700 ml"):
+            weighed_empty(bottle(), weight_g, TREE)
+
+    @pytest.mark.parametrize(
+        ("weight_g", "odd"),
+        [(80.0, "light"), (170.0, "light"), (180.0, ""), (1100.0, ""), (1200.0, "heavy")],
+    )
+    def test_what_few_bottles_weigh_is_odd(self, weight_g, odd):
+        assert odd_glass(weighed_empty(bottle(), weight_g, TREE).bottle) == odd
+
+    def test_without_a_weight_nothing_is_odd(self):
+        assert odd_glass(bottle()) == ""
+
+    def test_what_is_made_here_may_stand_in_a_heavy_bottle(self):
+        own = bottle(replace(GIN, size=100.0, house_made=True))
+        assert weighed_empty(own, 500.0, TREE).bottle.tare == Tare(500.0, 1.0)
+
 
 class TestFull:
+    @pytest.mark.parametrize("product", [GIN, CREAM])
+    @pytest.mark.parametrize(("weight_g", "too"), [(500.0, "little"), (19_000.0, "much")])
+    def test_a_weight_that_leaves_no_likely_bottle_is_refused(self, product, weight_g, too):
+        with pytest.raises(UnlikelyTare, match=f"full is too {too} for the 700 ml"):
+            weighed_full(bottle(product), weight_g, TREE)
+
     def test_what_it_should_hold_is_taken_off(self):
         found = weighed_full(bottle(), 1230.0, TREE).bottle
         contents_g = 700.0 * in_air(spirit_density(40.0).g_per_ml)
@@ -78,7 +103,21 @@ class TestFull:
 
     def test_two_weights_that_do_not_go_together_are_said(self):
         known = bottle(tare=Tare(520.0, 1.0))
-        assert weighed_full(known, 1230.0, TREE).odd_contents_ml == pytest.approx(749.8, abs=0.5)
+        assert weighed_full(known, 1130.0, TREE).odd_contents_ml == pytest.approx(644.2, abs=0.5)
+
+    def test_more_than_the_bottle_has_room_for_is_refused(self):
+        """700 ml in the usual shape is brimful below 740 ml; 800 ml would weigh 757 g."""
+        for bottle_before, weigh, weight_g in (
+            (bottle(tare=Tare(520.0, 1.0)), weighed_full, 1277.0),
+            (bottle(full_g=1277.0), weighed_empty, 520.0),
+        ):
+            with pytest.raises(UnlikelyTare, match="do not go with the 700 ml"):
+                weigh(bottle_before, weight_g, TREE)
+
+    def test_what_is_made_here_may_stand_in_a_larger_bottle(self):
+        own = replace(GIN, house_made=True)
+        found = weighed_full(bottle(own, tare=Tare(520.0, 1.0)), 1277.0, TREE)
+        assert found.odd_contents_ml == pytest.approx(800.0, abs=1.0)
 
     def test_an_empty_weight_replaces_a_worked_out_one(self):
         once = weighed_full(bottle(), 1230.0, TREE).bottle
@@ -152,13 +191,16 @@ class TestAgain:
     st.floats(0, 500),
     st.sampled_from([50.0, 350.0, 500.0, 700.0, 750.0, 1000.0]),
     st.floats(0, 1),
-    st.floats(100, 900),
+    st.floats(0.11, 3.9),
 )
-def test_what_was_learned_full_weighs_every_level_right(strength, sugar, size, share, glass_g):
+def test_what_was_learned_full_weighs_every_level_right(
+    strength, sugar, size, share, glass_g_per_ml
+):
     """Full weighing, then any level: the fill's doubt is the only one between the two."""
     product = replace(GIN, size=size, abv_percent=strength, sugar_g_per_l=sugar)
     density = contents_of(product, TREE).density
     assume(density is not None)
+    glass_g = glass_g_per_ml * size
     full_g = glass_g + size * in_air(density.g_per_ml)
     found = weighed_full(bottle(product), full_g, TREE).bottle
     assert found.tare.weight_g == pytest.approx(glass_g, abs=1e-6)

@@ -11,6 +11,7 @@ import re
 from collections.abc import Iterable
 
 from barkeep.domain.ingredients import FamilyTree, folded
+from barkeep.domain.phrases import Phrases
 from barkeep.domain.specs import Line, Spec, Technique
 
 CARBONATED = ("mixer", "sparkling-wine", "beer", "cider", "alcohol-free-sparkling-wine")
@@ -25,8 +26,28 @@ _APART = re.compile(
     r"(?=\s+(?:with|briefly|hard|long|over|on|down|in|into|and)\b|[.,;]|$)",
     re.IGNORECASE,
 )
-_ON_ICE = re.compile(r"\bice\b", re.IGNORECASE)
-_NO_ICE = ("none", "no ice", "without", "up", "straight up")
+_ICE = Phrases(
+    ("ice",),
+    unless=(
+        *("ice cream", "ice cold", "not on ice", "not over ice", "not with ice"),
+        *("never on ice", "never over ice", "never with ice"),
+    ),
+)
+_WITHOUT_ICE = re.compile(r"\b(?:no|not|never|without)\b[^.,;]{0,20}\bice\b(?! cream| cold)")
+_STIRRED_WITHOUT_ICE = re.compile(
+    r"\bstir(?:red|ring)?\b(?:(?!strain)[^.,;])*\b(?:no|not|never|without)\b[^.,;]{0,20}\bice\b"
+)
+_NEAT = Phrases(
+    ("neat", "at room temperature", "from the freezer", "from freezer"),
+    unless=(
+        *("glass from the freezer", "glasses from the freezer", "coupe from the freezer"),
+        *("mug from the freezer", "flute from the freezer", "syrup at room temperature"),
+    ),
+)
+_NO_ICE = ("none", "no", "no ice", "without", "without ice", "neat", "up", "straight up")
+_SAID_HOT = re.compile(r"\b(?:hot|boiling|steaming)\b")
+_HEATED = ("hot-drink", "water", "milk", "juice", "cider", "wine")
+"""Kinds that a line calls hot where they are poured so; hot honey or sauce is another thing."""
 _SMALL_WORDS = frozenset({"the", "rest", "lightly", "whipped", "well", "chilled", "cold"})
 
 
@@ -36,14 +57,53 @@ def is_carbonated(key: str, tree: FamilyTree) -> bool:
 
 
 def meets_ice(spec: Spec, technique: Technique) -> bool:
-    """Whether the drink is mixed on ice at all: a built one only where ice is named."""
+    """Whether the drink is mixed on ice at all: a built one only where ice is named.
+
+    What is stirred or told without a technique is not where its method says so:
+    *without ice*, *neat*, *from the freezer*.
+    """
     if technique == "hot":
         return False
-    if technique not in ("built", "unknown"):
+    if technique not in ("built", "stirred", "unknown"):
         return True
+    if technique == "stirred":
+        return _header_names_ice(spec) or not is_without_ice(spec.method)
     if spec.ice:
-        return folded(spec.ice) not in _NO_ICE
-    return technique == "unknown" or bool(_ON_ICE.search(spec.method))
+        return _header_names_ice(spec)
+    if technique == "unknown":
+        return not is_without_ice(spec.method)
+    return _ICE.found_in(folded(spec.method))
+
+
+def is_without_ice(method: str) -> bool:
+    """Whether a method says that no ice comes to the drink, and names none.
+
+    What is strained was on ice, whatever is said of the glass it goes into.
+    """
+    words = folded(method)
+    if _ICE.found_in(words):
+        return False
+    if "strain" in words:
+        return _STIRRED_WITHOUT_ICE.search(words) is not None
+    return _WITHOUT_ICE.search(words) is not None or _NEAT.found_in(words)
+
+
+def is_poured_hot(spec: Spec, tree: FamilyTree) -> bool:
+    """Whether a line makes the drink hot: boiling water, *hot coffee*; not where ice is named."""
+    if _header_names_ice(spec) or _ICE.found_in(folded(spec.method)):
+        return False
+    return any(_is_hot(line, tree) for line in spec.required_lines)
+
+
+def _is_hot(line: Line, tree: FamilyTree) -> bool:
+    if tree.is_a(line.ingredient, "boiling-water"):
+        return True
+    said_hot = _SAID_HOT.search(folded(f"{line.text} {line.note}")) is not None
+    return said_hot and any(tree.is_a(line.ingredient, kind) for kind in _HEATED)
+
+
+def _header_names_ice(spec: Spec) -> bool:
+    return bool(spec.ice) and folded(spec.ice) not in _NO_ICE
 
 
 def added_after_ice(spec: Spec, technique: Technique, tree: FamilyTree) -> frozenset[int]:

@@ -12,24 +12,33 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from barkeep.domain.answers.after_ice import added_after_ice, is_carbonated
+from barkeep.domain.answers.after_ice import added_after_ice, is_carbonated, is_poured_hot
 from barkeep.domain.answers.balance import Style, style_of
 from barkeep.domain.answers.contents import Content, Pour, content_of, pours_for
 from barkeep.domain.answers.doubts import doubts
 from barkeep.domain.answers.mixture import Mixture
 from barkeep.domain.answers.prices import Cost, cost_of
+from barkeep.domain.answers.supply import supply_of
 from barkeep.domain.glasses import Fit, fits, glass_named, ice_named
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.liquids.content import energy_kcal, ethanol_ml_g
 from barkeep.domain.liquids.dilution import Dilution
 from barkeep.domain.liquids.drinks import standard_drinks
-from barkeep.domain.liquids.freezing import InFreezer, freezing_point_c, in_freezer
+from barkeep.domain.liquids.freezing import (
+    STRONGEST_KNOWN_ABV,
+    InFreezer,
+    freezing_point_c,
+    in_freezer,
+    where_ice_begins,
+)
 from barkeep.domain.safety import Allergen, Caution, allergens_of, cautions_for, occasion_of
 from barkeep.domain.snapshot import Snapshot
 from barkeep.domain.specs import Spec, Technique
 
 MOST_SUGAR_G_PER_L = 600.0
 """The freezing point of a sweeter drink is not known."""
+MOST_SERVED_ML, MOST_ETHANOL_G = 700.0, 70.0
+"""More is no one serve but a batch: a bottle, or five drinks of 14 g (a choice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,9 +53,15 @@ class Sigmas:
 
 @dataclass(frozen=True, slots=True)
 class Frozen:
-    """Where ice begins to form in the drink as served, and how a freezer leaves it."""
+    """Where ice begins to form in the drink as served, and how a freezer leaves it.
+
+    Of a very strong drink `point_c` is but a bound (`is_bound`): not above this.
+    `begins` says either in words.
+    """
 
     point_c: float
+    is_bound: bool
+    begins: str
     in_freezer: InFreezer
 
 
@@ -57,9 +72,12 @@ class Analysis:
     `dilution` is the water added as a share of `start_volume_ml`; `iced_ml` of
     that is what the ice thins. `ethanol_g` is what was poured, heat or not.
     `general_cautions` are those of any drink with alcohol.
-    None stands for what cannot be said: `sugar_to_acid` without acid, `frozen`
-    of a hot, carbonated or very sweet drink, `fit` without a glass that is
-    known, `style` where no usual range of its family is.
+    `optional_alcohol` are the keys of alcoholic lines left out as optional.
+    None stands for what cannot be said: strength, ethanol, standard drinks,
+    energy, `frozen` and `style` where something alcoholic has no amount
+    (`unknown_alcohol`, keys); `sugar_to_acid` without acid, `frozen` of a hot,
+    carbonated or very sweet drink, `fit` without a glass that is known, or of a
+    batch and its glass; `style` where no usual range of its family is.
     """
 
     spec: Spec
@@ -69,15 +87,15 @@ class Analysis:
     iced_ml: float
     dilution: Dilution
     served_volume_ml: float
-    abv_percent: float
+    abv_percent: float | None
     sugar_g_per_l: float
     acid_g_per_l: float
     sugar_to_acid: float | None
     sigma: Sigmas
-    ethanol_g: float
-    standard_drinks: float
+    ethanol_g: float | None
+    standard_drinks: float | None
     country: str
-    kcal: float
+    kcal: float | None
     cost: Cost
     allergens: tuple[Allergen, ...]
     cautions: tuple[Caution, ...]
@@ -86,6 +104,18 @@ class Analysis:
     fit: Fit | None
     style: Style | None
     uncertain: tuple[str, ...]
+    unknown_alcohol: tuple[str, ...] = ()
+    optional_alcohol: tuple[str, ...] = ()
+
+    @property
+    def is_batch(self) -> bool:
+        """Whether this is more than anyone is served: the figures are for the whole."""
+        return is_batch(self.served_volume_ml, self.ethanol_g)
+
+
+def is_batch(served_ml: float, ethanol_g: float | None) -> bool:
+    """Whether so much is no one serve."""
+    return served_ml > MOST_SERVED_ML or (ethanol_g or 0.0) > MOST_ETHANOL_G
 
 
 def analyse(
@@ -100,17 +130,21 @@ def analyse(
     one for each line of the spec, where other things are poured than just what
     it asks for. Optional lines and garnishes count only for allergens and cautions.
     """
-    made = replace(spec, technique=technique or spec.technique)
+    tree, country = snapshot.knowledge.tree, snapshot.settings.country
+    made = replace(spec, technique=technique or _technique(spec, tree))
     poured = pours_for(spec, snapshot) if pours is None else tuple(pours)
     mixture = _mixture(made, poured, snapshot)
     cost = cost_of(mixture.contents, snapshot)
-    tree, country = snapshot.knowledge.tree, snapshot.settings.country
-    abv = mixture.per_l(lambda each: each.ethanol_ml) / 10.0
+    known = not mixture.unknown_alcohol
+    counted_abv = mixture.per_l(lambda each: each.ethanol_ml) / 10.0
+    abv = counted_abv if known else None
     sugar, acid = mixture.per_l(lambda each: each.sugar_g), mixture.per_l(lambda each: each.acid_g)
-    ethanol_g = ethanol_ml_g(mixture.total(lambda each: each.ethanol_ml))
-    drinks = standard_drinks(ethanol_g, country)
+    ethanol_g = ethanol_ml_g(mixture.total(lambda each: each.ethanol_ml)) if known else None
+    drinks = None if ethanol_g is None else standard_drinks(ethanol_g, country)
+    batch = is_batch(mixture.served_ml, ethanol_g)
     used = _used(poured)
-    cautions, general = _cautions(made, poured, used, abv, drinks, tree)
+    # Of a batch, and of what holds alcohol only by choice, nothing is said per serve.
+    cautions, general = _cautions(made, poured, used, abv, None if batch else drinks or None, tree)
     return Analysis(
         spec=made,
         technique=made.technique,
@@ -123,20 +157,36 @@ def analyse(
         sugar_g_per_l=sugar,
         acid_g_per_l=acid,
         sugar_to_acid=sugar / acid if acid else None,
-        sigma=_sigmas(mixture, abv),
+        sigma=_sigmas(mixture, counted_abv),
         ethanol_g=ethanol_g,
         standard_drinks=drinks,
         country=country,
-        kcal=_energy(mixture, ethanol_g),
+        kcal=None if ethanol_g is None else _energy(mixture, ethanol_g),
         cost=cost,
         allergens=allergens_of(used, tree),
         cautions=cautions,
         general_cautions=general,
-        frozen=_frozen(mixture, abv, sugar),
-        fit=_fit(made, mixture.served_ml),
-        style=style_of(made, made.technique, mixture.contents, tree),
-        uncertain=doubts(made, mixture, cost),
+        frozen=None if abv is None else _frozen(mixture, abv, sugar),
+        fit=_fit(made, mixture, batch=batch),
+        style=style_of(made, made.technique, mixture.contents, tree) if known else None,
+        uncertain=doubts(made, mixture, cost, supply_of(snapshot), batch=batch),
+        unknown_alcohol=mixture.unknown_alcohol,
+        optional_alcohol=_optional_alcohol(made, poured, tree),
     )
+
+
+def _technique(spec: Spec, tree: FamilyTree) -> Technique:
+    """How it is made, as its lines say where its method does not: boiling water makes it hot."""
+    return "hot" if is_poured_hot(spec, tree) else spec.technique
+
+
+def _optional_alcohol(spec: Spec, poured: Sequence[Pour], tree: FamilyTree) -> tuple[str, ...]:
+    optional = [
+        pour.ingredient
+        for line, pour in zip(spec.lines, poured, strict=True)
+        if line.optional and not line.garnish and pour.ingredient in tree.alcoholic
+    ]
+    return tuple(dict.fromkeys(optional))
 
 
 def _mixture(spec: Spec, poured: Sequence[Pour], snapshot: Snapshot) -> Mixture:
@@ -181,8 +231,8 @@ def _cautions(
     spec: Spec,
     poured: Sequence[Pour],
     used: frozenset[str],
-    abv: float,
-    drinks: float,
+    abv: float | None,
+    drinks: float | None,
     tree: FamilyTree,
 ) -> tuple[tuple[Caution, ...], tuple[Caution, ...]]:
     """What this drink raises, and what any drink of its strength does."""
@@ -209,12 +259,20 @@ def _frozen(mixture: Mixture, abv: float, sugar_g_per_l: float) -> Frozen | None
     sweet = sugar_g_per_l > MOST_SUGAR_G_PER_L
     if not mixture.served_ml or bubbles or sweet or mixture.technique == "hot":
         return None
-    return Frozen(freezing_point_c(abv, sugar_g_per_l), in_freezer(abv, sugar_g_per_l))
+    point_c = freezing_point_c(abv, sugar_g_per_l)
+    return Frozen(
+        point_c,
+        abv > STRONGEST_KNOWN_ABV,
+        where_ice_begins(point_c, abv),
+        in_freezer(abv, sugar_g_per_l),
+    )
 
 
-def _fit(spec: Spec, served_ml: float) -> Fit | None:
+def _fit(spec: Spec, mixture: Mixture, *, batch: bool) -> Fit | None:
     glass = glass_named(spec.glass)
-    if glass is None or not served_ml:
+    if glass is None or not mixture.served_ml or (batch and glass.kind == "glass"):
         return None
-    ice = ice_named(spec.ice)
-    return fits(served_ml, glass, 0.0 if ice is None else ice.volume_ml(glass))
+    # What is blended has its ice in it already.
+    ice = None if spec.technique == "blended" else ice_named(spec.ice)
+    ice_ml = 0.0 if ice is None else ice.volume_ml(glass)
+    return fits(mixture.served_ml, glass, ice_ml, mixture.served_sigma_ml)

@@ -17,12 +17,15 @@ from barkeep.domain.specs import Line, Spec
 
 @dataclass(frozen=True)
 class Assessment:
-    """A spec's required lines with the choices for each, for so many serves."""
+    """A spec's required lines with the choices for each, for so many serves.
+
+    `wants` are for each line what it asks for, any one of which will do.
+    """
 
     spec: Spec
     serves: int
     lines: tuple[Line, ...]
-    wants: tuple[Want, ...]
+    wants: tuple[tuple[Want, ...], ...]
     choices: tuple[tuple[Choice, ...], ...]
     supply: Mapping[Pool, float]
 
@@ -118,9 +121,9 @@ def assess(spec: Spec, sourcing: Sourcing, serves: int = 1) -> Assessment:
     limits = thresholds(spec)
     supply, tree = sourcing.supply, sourcing.tree
     lines = spec.required_lines
-    wants = tuple(sourcing.want(line, spec) for line in lines)
+    wants = tuple(sourcing.wants(line, spec) for line in lines)
     some = tuple(
-        choices(line, sourcing.ways_for(want), limits, supply, tree)
-        for line, want in zip(lines, wants, strict=True)
+        choices(line, sourcing.ways_for_any(each), limits, supply, tree)
+        for line, each in zip(lines, wants, strict=True)
     )
     return Assessment(spec, serves, lines, wants, some, supply.pools(limits))

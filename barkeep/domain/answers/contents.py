@@ -201,12 +201,13 @@ def _sigma_ml(line: Line, quantity: float) -> float:
 
 
 def _pour_for(line: Line, supply: Supply, tree: FamilyTree) -> Pour:
-    """The line's own kind first, then the kinds below it, the nearest first."""
-    nearest: Sequence[str] = [line.ingredient]
-    while nearest:
-        for key in sorted(nearest):
-            bottle = supply.bottle(key, line.min_abv_percent)
-            if bottle is not None:
-                return Pour(key, bottle)
-        nearest = [kind for key in nearest for kind in tree.children.get(key, ())]
+    """The line's first choice that is there: its own kind, then the kinds below, nearest first."""
+    for wanted in line.wanted:
+        nearest: Sequence[str] = [wanted]
+        while nearest:
+            for key in sorted(nearest):
+                bottle = supply.bottle(key, line.min_abv_percent)
+                if bottle is not None:
+                    return Pour(key, bottle)
+            nearest = [kind for key in nearest for kind in tree.children.get(key, ())]
     return Pour(line.ingredient)

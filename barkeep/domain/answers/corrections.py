@@ -3,9 +3,11 @@
 The amounts of the stand-ins and of the spec's own sweet and sour lines are
 worked out anew so that ethanol, sugar, acid and volume stay nearest to the
 original (`barkeep.domain.answers.rebalancing`). Spirits, wines and liqueurs of
-the spec keep their amounts, and a dry spirit that stands in for a dry spirit is
-poured by its own ratio, which minds strength and taste already. How something
-tastes is not in these figures: the last word is a sip.
+the spec keep their amounts. A dry spirit that stands in for a dry spirit is
+poured by its own ratio, which minds the usual strength, unless the bottle at
+hand is of another strength (`OFF_STRENGTH`); a ratio that minds taste rather
+than strength stands. How something tastes is not in these figures: the last
+word is a sip.
 """
 
 from __future__ import annotations
@@ -17,11 +19,14 @@ from barkeep.domain.amounts import Amount, BarUnits
 from barkeep.domain.answers.balance import SOUR_G_PER_L
 from barkeep.domain.answers.contents import Pour, amount_poured, pours_of
 from barkeep.domain.answers.figures import Liquid, liquid_of
-from barkeep.domain.answers.makeable import Drink
+from barkeep.domain.answers.makeable import Drink, LineAnswer
+from barkeep.domain.answers.measured_words import as_asked, measured_style
 from barkeep.domain.answers.rebalancing import Holds, Part, Problem, measurable, solve
+from barkeep.domain.derivations import Derivation, Replace
 from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.knowledge import StandIn
 from barkeep.domain.liquids.content import ethanol_g
-from barkeep.domain.measures import show_amount, to_quantity
+from barkeep.domain.measures import to_quantity
 from barkeep.domain.printing import Style, rounded, show_as
 from barkeep.domain.snapshot import Snapshot
 from barkeep.domain.specs import Line, Spec
@@ -36,14 +41,18 @@ SOME_SUGAR_G_PER_L, SOME_ACID_G_PER_L = 20.0, 3.0
 STAND_IN_BOUNDS = (0.25, 3.0)
 OWN_BOUNDS = (0.5, 2.0)
 """How far an amount may go, as a share of where it begins."""
-WORTH_SAYING = 0.5
+WORTH_SAYING = 1.0
 """A correction that gains less, in squared weights, is not worth the trouble (a choice)."""
-_LOOSE_UNITS = ("dash", "drop", "splash", "float", "rinse", "pinch")
+WORTH_MOVING = 0.08
+"""Nor is one that changes no amount by such a share: nobody tastes it (a choice)."""
+OFF_STRENGTH = 0.08
+"""From such a share of alcohol on, a dry spirit is poured by strength, not by ratio (a choice)."""
+LOOSE_UNITS = ("dash", "drop", "splash", "float", "rinse", "pinch")
 _OFF = (
-    (0.5, "g", "more alcohol", "less alcohol"),
-    (0.5, "g", "more sugar", "less sugar"),
-    (0.1, "g", "more acid", "less acid"),
-    (4.0, "ml", "more", "less"),
+    (1.0, "g", "more alcohol", "less alcohol"),
+    (1.0, "g", "more sugar", "less sugar"),
+    (0.15, "g", "more acid", "less acid"),
+    (10.0, "ml", "more", "less"),
 )
 """From how much on what remains off is said, and in which words."""
 
@@ -74,13 +83,16 @@ class Correction:
     """What to pour of the stand-ins and, where it helps, of the spec's own lines.
 
     `off` is what remains: g of ethanol, sugar and acid, and ml, more than the
-    original holds; distances are weighted as `rebalancing` says.
+    original holds; distances are weighted as `rebalancing` says. `of_strength`
+    is True where only dry spirits are poured by their strength, and sugar and
+    acid are as they were.
     """
 
     changes: tuple[Change, ...]
     off: Holds
     distance: float
     uncorrected_distance: float
+    of_strength: bool = False
 
 
 def correction_for(drink: Drink, snapshot: Snapshot) -> Correction | None:
@@ -90,45 +102,91 @@ def correction_for(drink: Drink, snapshot: Snapshot) -> Correction | None:
     replaced = frozenset(
         number
         for number, (answer, pour) in enumerate(zip(drink.lines, pours, strict=True))
-        if answer.required and answer.met and not tree.is_a(pour.ingredient, answer.line.ingredient)
+        if answer.required and answer.met and not _is_wanted(pour.ingredient, answer.line, tree)
     )
-    return correction_of(drink.spec, pours, replaced, snapshot)
+    by_taste = frozenset(each for each in replaced if _is_by_taste(drink.lines[each], tree))
+    return correction_of(drink.spec, pours, replaced, snapshot, by_taste)
 
 
 def correction_of(
-    spec: Spec, pours: Sequence[Pour], replaced: frozenset[int], snapshot: Snapshot
+    spec: Spec,
+    pours: Sequence[Pour],
+    replaced: frozenset[int],
+    snapshot: Snapshot,
+    by_taste: frozenset[int] = frozenset(),
 ) -> Correction | None:
     """What to pour where the lines numbered in `replaced` pour something else than they ask for.
+
+    The ratio of a dry spirit in a line of `by_taste` stands whatever its strength.
 
     None where nothing helps or too little is known: a stand-in that is not
     poured by volume, a grouping without figures of its own, a line without an amount.
     """
     tree = snapshot.knowledge.tree
-    stand_ins = [
+    figured = [
         each for each in sorted(replaced) if _can_be_figured(spec.lines[each], pours[each], tree)
     ]
+    dry = [each for each in figured if _is_dry_for_dry(spec.lines[each], pours[each], tree)]
+    off = [each for each in dry if _is_off_strength(spec.lines[each], pours[each], tree)]
+    stand_ins = [each for each in figured if each not in dry or each in {*off} - by_taste]
     if not stand_ins:
         return None
+    of_strength = all(each in dry for each in stand_ins)
     own = [
         number
         for number, line in enumerate(spec.lines)
-        if number not in replaced and _is_adjustable(line, pours[number], tree)
+        if not of_strength and number not in replaced and _is_adjustable(line, pours[number], tree)
     ]
     numbers = sorted((*stand_ins, *own))
     problem = _problem(spec, pours, numbers, frozenset(stand_ins), tree)
-    style, units = _style_of(spec, snapshot), snapshot.settings.units
+    style, units = measured_style(spec, snapshot.settings), snapshot.settings.units
     found = measurable(problem, solve(problem), lambda ml: _marks(ml, style, units))
-    if problem.weight(problem.start) - problem.weight(found) < WORTH_SAYING:
+    if not _is_worth_saying(problem, found):
         return None
     changes = tuple(
-        _change(
-            spec.lines[number], pours[number], before, after, number in replaced, style, units, tree
-        )
+        _change(number, pours[number], before, after, number in replaced, spec, snapshot)
         for number, before, after in zip(numbers, problem.start, found, strict=True)
     )
-    return Correction(
-        changes, problem.off(found), problem.distance(found), problem.distance(problem.start)
-    )
+    distances = (problem.distance(found), problem.distance(problem.start))
+    return Correction(changes, problem.off(found), *distances, of_strength)
+
+
+def _is_worth_saying(problem: Problem, found: Sequence[float]) -> bool:
+    gain = problem.weight(problem.start) - problem.weight(found)
+    moves = (abs(after / before - 1.0) for before, after in zip(problem.start, found, strict=True))
+    return gain >= WORTH_SAYING and max(moves) >= WORTH_MOVING
+
+
+def minds_taste(derivation: Derivation, tree: FamilyTree) -> bool:
+    """Whether a ratio on the way was set by taste: dry for dry, yet not what the strengths say."""
+    entries = (step.entry for step in derivation.steps if isinstance(step, Replace))
+    return any(_is_set_by_taste(entry, tree) for entry in entries)
+
+
+def strength_share(line: Line, pour: Pour, tree: FamilyTree) -> float | None:
+    """The alcohol of a dry stand-in as a share of the original's; None for anything else."""
+    if not _can_be_figured(line, pour, tree) or not _is_dry_for_dry(line, pour, tree):
+        return None
+    wanted, offered = liquid_of(line.ingredient, tree), _liquid(pour, tree)
+    return pour.ratio * offered.abv.value / wanted.abv.value if wanted.abv.value else None
+
+
+def _is_by_taste(answer: LineAnswer, tree: FamilyTree) -> bool:
+    return answer.derivation is not None and minds_taste(answer.derivation, tree)
+
+
+def _is_set_by_taste(entry: StandIn, tree: FamilyTree) -> bool:
+    if tree[entry.wanted].unit != "ml" or tree[entry.offered].unit != "ml":
+        return False
+    wanted, offered = liquid_of(entry.wanted, tree), liquid_of(entry.offered, tree)
+    if not (_is_dry(wanted) and _is_dry(offered) and wanted.abv.value):
+        return False
+    share = entry.ratio * offered.abv.value / wanted.abv.value
+    return abs(share - 1.0) > OFF_STRENGTH
+
+
+def _is_wanted(key: str, line: Line, tree: FamilyTree) -> bool:
+    return any(tree.is_a(key, wanted) for wanted in line.wanted)
 
 
 def in_words(correction: Correction, tree: FamilyTree) -> str:
@@ -140,9 +198,12 @@ def in_words(correction: Correction, tree: FamilyTree) -> str:
         for change in sorted(correction.changes, key=lambda each: not each.stands_in)
         if change.stands_in or change.changed
     ]
-    remains = list(_remains(correction.off))
+    # Less of a stronger spirit is less in the glass: that is meant, and needs no saying.
+    off = (*correction.off[:3], 0.0) if correction.of_strength else correction.off
+    remains = list(_remains(off))
     still = f" (still off: {spoken_list(remains, 'and')})" if remains else ""
-    return f"pour {spoken_list(said, 'and')} to keep the balance{still}"
+    kept = "strength" if correction.of_strength else "balance"
+    return f"pour {spoken_list(said, 'and')} to keep the {kept}{still}"
 
 
 def _remains(off: Holds) -> Iterator[str]:
@@ -191,13 +252,21 @@ def _liquid(pour: Pour, tree: FamilyTree) -> Liquid:
 
 def _can_be_figured(line: Line, pour: Pour, tree: FamilyTree) -> bool:
     """Whether the amount of a stand-in can be worked out and bears on the balance."""
-    if not line.required or not line.quantity or line.unit in _LOOSE_UNITS or pour.ratio <= 0.0:
+    if not line.required or not line.quantity or line.unit in LOOSE_UNITS or pour.ratio <= 0.0:
         return False
     if tree[line.ingredient].unit != "ml" or tree[pour.ingredient].unit != "ml":
         return False
     wanted, offered = liquid_of(line.ingredient, tree), _liquid(pour, tree)
-    known = wanted.abv.source == "usual" and offered.abv.source in ("label", "usual")
-    return known and not (_is_dry(wanted) and _is_dry(offered))
+    return wanted.abv.source == "usual" and offered.abv.source in ("label", "usual")
+
+
+def _is_dry_for_dry(line: Line, pour: Pour, tree: FamilyTree) -> bool:
+    return _is_dry(liquid_of(line.ingredient, tree)) and _is_dry(_liquid(pour, tree))
+
+
+def _is_off_strength(line: Line, pour: Pour, tree: FamilyTree) -> bool:
+    share = strength_share(line, pour, tree)
+    return share is not None and share > 0.0 and abs(share - 1.0) > OFF_STRENGTH
 
 
 def _is_dry(liquid: Liquid) -> bool:
@@ -205,24 +274,13 @@ def _is_dry(liquid: Liquid) -> bool:
 
 
 def _is_adjustable(line: Line, pour: Pour, tree: FamilyTree) -> bool:
-    if not line.required or not line.quantity or line.unit in _LOOSE_UNITS:
+    if not line.required or not line.quantity or line.unit in LOOSE_UNITS:
         return False
     if tree[line.ingredient].unit != "ml" or tree[pour.ingredient].unit != "ml":
         return False
     liquid = _liquid(pour, tree)
     sweet, sour = liquid.sugar.value >= SWEET_G_PER_L, liquid.acid.value >= SOUR_G_PER_L
     return liquid.abv.value < WEAKEST_ABV and (sweet or sour)
-
-
-def _style_of(spec: Spec, snapshot: Snapshot) -> Style:
-    """How amounts are measured: as the bar wishes, else as the spec is written."""
-    wished = snapshot.settings.shown_in
-    if wished in ("oz", "ml", "cl"):
-        return wished
-    units = {line.unit for line in spec.lines}
-    if units & {"oz", "imp_oz", "jigger"}:
-        return "oz"
-    return "cl" if "cl" in units and "ml" not in units else "ml"
 
 
 def _marks(ml: float, style: Style, units: BarUnits) -> tuple[float, ...]:
@@ -238,18 +296,17 @@ def _marks(ml: float, style: Style, units: BarUnits) -> tuple[float, ...]:
 
 
 def _change(
-    line: Line,
+    number: int,
     pour: Pour,
     before_ml: float,
     amount_ml: float,
     stands_in: bool,
-    style: Style,
-    units: BarUnits,
-    tree: FamilyTree,
+    spec: Spec,
+    snapshot: Snapshot,
 ) -> Change:
-    was_ml = amount_poured(line, tree)
-    was = show_as(was_ml, "ml", style, units)
-    if style == "ml" and line.unit == "ml" and line.amount and line.amount == was_ml:
-        was = show_amount(line.amount, line.unit, units)
-    shown = was if amount_ml == was_ml else show_as(amount_ml, "ml", style, units)
+    line, tree, settings = spec.lines[number], snapshot.knowledge.tree, snapshot.settings
+    was = as_asked(line, spec, settings, tree)
+    style = measured_style(spec, settings)
+    unmoved = amount_ml == amount_poured(line, tree)
+    shown = was if unmoved else show_as(amount_ml, "ml", style, settings.units)
     return Change(line, pour.ingredient, before_ml, amount_ml, shown, was, stands_in)

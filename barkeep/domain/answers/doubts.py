@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from barkeep.domain.amounts import show_range
+from barkeep.domain.answers.after_ice import is_without_ice, meets_ice
 from barkeep.domain.answers.contents import (
     TOP_UP_SIGMA_ML,
     Content,
@@ -17,10 +18,13 @@ from barkeep.domain.answers.figures import (
     DISPUTED_ACID_SHARE,
     USUAL_SHARE,
     USUAL_STRENGTH_SHARE,
+    Liquid,
+    liquid_of,
 )
 from barkeep.domain.answers.mixture import Mixture
 from barkeep.domain.answers.prices import Cost
-from barkeep.domain.answers.words import plain_amount
+from barkeep.domain.answers.supply import Stock, Supply
+from barkeep.domain.answers.words import as_written, no_amount, plain_amount
 from barkeep.domain.glasses import ice_named
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.specs import Spec
@@ -28,6 +32,9 @@ from barkeep.errors import spoken_list
 
 CONTRACTION_ABV = 0.2
 """How far strength may be off because volumes are simply added up, % vol (OIML R 22, computed)."""
+
+NOTABLE_ABV, NOTABLE_SUGAR_G_PER_L, NOTABLE_ACID_G_PER_L = 1.0, 10.0, 1.0
+"""Bottles that differ by less than this would make the same drink (a choice)."""
 
 
 @dataclass(frozen=True)
@@ -37,6 +44,8 @@ class _Told:
     spec: Spec
     mixture: Mixture
     cost: Cost
+    supply: Supply
+    batch: bool
 
     @property
     def tree(self) -> FamilyTree:
@@ -51,15 +60,20 @@ class _Told:
         return any(each.ethanol_ml for each in self.contents)
 
 
-def doubts(spec: Spec, mixture: Mixture, cost: Cost) -> tuple[str, ...]:
-    """Every doubt, the largest kinds first."""
-    told = _Told(spec, mixture, cost)
+def doubts(
+    spec: Spec, mixture: Mixture, cost: Cost, supply: Supply, *, batch: bool = False
+) -> tuple[str, ...]:
+    """Every doubt, the largest kinds first; `supply` is what else might be poured."""
+    told = _Told(spec, mixture, cost, supply, batch)
     makers: tuple[Callable[[_Told], Iterable[str]], ...] = (
+        _whole,
+        _unknown_strength,
         _dilution,
         _heat,
         _amounts,
         _unknown,
         _families,
+        _others,
         _usual,
         _citrus,
         _texture,
@@ -70,10 +84,33 @@ def doubts(spec: Spec, mixture: Mixture, cost: Cost) -> tuple[str, ...]:
     return tuple(dict.fromkeys(said for make in makers for said in make(told)))
 
 
+def _whole(told: _Told) -> Iterator[str]:
+    if told.batch:
+        yield f"{as_written(told.mixture.served_ml)}."
+
+
+def _unknown_strength(told: _Told) -> Iterator[str]:
+    keys = told.mixture.unknown_alcohol
+    if keys:
+        yield f"Strength not known: {no_amount(keys, told.tree)}."
+
+
+def _without_dilution(told: _Told) -> Iterator[str]:
+    """Why no ice melts into it, where that is not plain: nothing is on it, or all comes after."""
+    technique = told.mixture.technique
+    if technique == "hot" or not told.mixture.start_ml:
+        return
+    if meets_ice(told.spec, technique):
+        yield "All of it is added over the ice; what that melts is not counted."
+    elif is_without_ice(told.spec.method):
+        yield "It is made without ice, so no dilution is counted."
+    else:
+        yield "No ice is named, so no dilution is counted."
+
+
 def _dilution(told: _Told) -> Iterator[str]:
     if not told.mixture.iced_ml:
-        if told.mixture.technique == "built":
-            yield "No ice is named, so no dilution is counted."
+        yield from _without_dilution(told)
         return
     share, sigma = 100.0 * told.mixture.iced.share, 100.0 * told.mixture.iced.sigma
     yield (
@@ -131,6 +168,44 @@ def _families(told: _Told) -> Iterator[str]:
                 f"({_number(abv.low)} to {_number(abv.high)} % vol, "
                 f"{_number(sugar.low)} to {_number(sugar.high)} g/l)."
             )
+
+
+def _others(told: _Told) -> Iterator[str]:
+    """What is poured of a wider kind, where another bottle of it would come out otherwise."""
+    for content in told.contents:
+        pour, line, tree = content.pour, content.line, told.tree
+        if not content.volume_ml or pour.bottle is None or pour.ingredient == line.ingredient:
+            continue
+        if any(_differs(content.liquid, stock, tree) for stock in _fitting(content, told)):
+            abv = content.liquid.abv.value
+            strength = f" ({_number(abv)} % vol)" if abv else ""
+            yield (
+                f"{tree.name(line.ingredient)} is poured from {pour.bottle.product.title}"
+                f"{strength}; another would differ."
+            )
+
+
+def _fitting(content: Content, told: _Told) -> Iterator[Stock]:
+    """All other bottles of just what a line asks for; none where a stand-in is poured."""
+    line, tree = content.line, told.tree
+    kinds = {key for each in line.wanted for key in (each, *tree.descendants(each))}
+    if content.pour.ingredient not in kinds:
+        return
+    for key in sorted(kinds):
+        for stock in told.supply.stocks.get(key, ()):
+            strong = stock.abv_percent >= (line.min_abv_percent or 0.0)
+            if strong and stock.bottle is not None and stock.bottle != content.pour.bottle:
+                yield stock
+
+
+def _differs(poured: Liquid, stock: Stock, tree: FamilyTree) -> bool:
+    product = None if stock.bottle is None else stock.bottle.product
+    other = liquid_of(stock.ingredient, tree, product)
+    return (
+        abs(other.abv.value - poured.abv.value) >= NOTABLE_ABV
+        or abs(other.sugar.value - poured.sugar.value) >= NOTABLE_SUGAR_G_PER_L
+        or abs(other.acid.value - poured.acid.value) >= NOTABLE_ACID_G_PER_L
+    )
 
 
 def _usual(told: _Told) -> Iterator[str]:

@@ -56,7 +56,7 @@ class LineAnswer:
 class Drink:
     """One spec's verdict. `serves` is None where nothing limits it.
 
-    `missing` holds the keys wanted and not there; `runs_out` the key of what
+    `missing` holds the keys wanted and not there, of a choice the first; `runs_out` the key of what
     ends the serves.
     """
 
@@ -96,7 +96,7 @@ def tonight(
 
 
 def _asked(_name: str, drink: Drink) -> Iterable[str]:
-    return (line.ingredient for line in drink.spec.lines)
+    return (key for line in drink.spec.lines for key in line.wanted)
 
 
 def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 1) -> Drink:
@@ -156,7 +156,7 @@ def _answer(
 ) -> LineAnswer:
     supply, tree = sourcing.supply, sourcing.tree
     if derivation is None:
-        why = why_missing(line.ingredient, need(line, tree), snapshot, supply)
+        why = why_missing(line.wanted, need(line, tree), snapshot, supply)
         return LineAnswer(line, None, None, 0.0, 1.0, why)
     bottle = supply.bottle(derivation.offered, line.min_abv_percent)
     if derivation.offered not in derivation.draws:

@@ -75,6 +75,21 @@ class Mixture:
         """Everything poured and the water of the ice."""
         return self.start_ml + self.iced.share * self.iced_ml
 
+    @cached_property
+    def unknown_alcohol(self) -> tuple[str, ...]:
+        """Keys of alcoholic lines without an amount, for which no strength can be said.
+
+        Bitters without one hardly count beside anything stronger in the glass.
+        """
+        without = [
+            each.pour.ingredient
+            for each in self.contents
+            if each.line.quantity is None and not each.counted and each.liquid.abv.value >= 1.0
+        ]
+        if self.total(lambda each: each.ethanol_ml):
+            without = [key for key in without if not self.tree.is_a(key, "bitters")]
+        return tuple(dict.fromkeys(without))
+
     @property
     def alcohol_kept(self) -> float:
         """The share of the alcohol that stays in."""

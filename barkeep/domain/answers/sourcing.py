@@ -3,14 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from itertools import product as cross_product
 from typing import TYPE_CHECKING
 
 from barkeep.domain.answers.serves import Way
 from barkeep.domain.answers.supply import Supply
-from barkeep.domain.derivations import Derivation, Derivations, Want, scopes_of
+from barkeep.domain.derivations import (
+    Derivation,
+    Derivations,
+    Want,
+    closest_per_leaves,
+    scopes_of,
+)
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.specs import Line, Spec, role
 
@@ -36,12 +42,12 @@ class Sourcing:
         """The search over what is owned."""
         return Derivations(self.graph, self.tree, self.supply.owned)
 
-    def want(self, line: Line, spec: Spec) -> Want:
-        """What a line asks for, as the search takes it."""
+    def wants(self, line: Line, spec: Spec) -> tuple[Want, ...]:
+        """What a line asks for, as the search takes it; any one of them will do."""
         least = line.min_abv_percent
         strong = None if least is None else self.supply.strong(least) | self._sold(least)
         scopes = scopes_of(spec.technique, role(line, spec, self.tree))
-        return Want(line.ingredient, scopes, self.floor, strong)
+        return tuple(Want(key, scopes, self.floor, strong) for key in line.wanted)
 
     def _sold(self, least_abv: float) -> frozenset[str]:
         """Keys of everything that is usually this strong when bought."""
@@ -50,13 +56,27 @@ class Sourcing:
 
     def ways_to(self, line: Line, spec: Spec) -> tuple[Derivation, ...]:
         """Every derivation of a line from what is owned, closest first."""
-        return self.ways_for(self.want(line, spec))
+        return self.ways_for_any(self.wants(line, spec))
+
+    def ways_for_any(self, wants: tuple[Want, ...]) -> tuple[Derivation, ...]:
+        """Every derivation of any of these wants from what is owned, closest first."""
+        return any_of(self.ways_for(want) for want in wants)
 
     def ways_for(self, want: Want) -> tuple[Derivation, ...]:
         """Every derivation of a want from what is owned, closest first."""
         if want not in self.known:
             self.known[want] = self.derivations.of(want)
         return self.known[want]
+
+
+def any_of(choices: Iterable[tuple[Derivation, ...]]) -> tuple[Derivation, ...]:
+    """The ways to meet each choice of a line as the ways to meet the line, closest first."""
+    found = tuple(choices)
+    if len(found) == 1:
+        return found[0]
+    return closest_per_leaves(
+        replace(each, choice=number) for number, ways in enumerate(found) for each in ways
+    )
 
 
 def need(line: Line, tree: FamilyTree) -> float:

@@ -16,7 +16,7 @@ from functools import cached_property
 from barkeep.domain.answers import Within
 from barkeep.domain.answers.assessment import Assessment, asked_by_want, assess, sourcing_for
 from barkeep.domain.answers.memory import Memory
-from barkeep.domain.answers.sourcing import Choice, Sourcing, choices, thresholds
+from barkeep.domain.answers.sourcing import Choice, Sourcing, any_of, choices, thresholds
 from barkeep.domain.answers.supply import Stock, purchase
 from barkeep.domain.derivations import Derivation, Want
 from barkeep.domain.ingredients import FamilyTree
@@ -171,7 +171,13 @@ class _Market:
         self, laid_out: Assessment, number: int
     ) -> Mapping[str, tuple[Derivation, ...]]:
         """Key -> the ways to meet a line that take this one purchase."""
-        want = laid_out.wants[number]
+        wants = [self._ways_to_want(want) for want in laid_out.wants[number]]
+        if len(wants) == 1:
+            return wants[0]
+        keys = dict.fromkeys(key for ways in wants for key in ways)
+        return {key: any_of(ways.get(key, ()) for ways in wants) for key in keys}
+
+    def _ways_to_want(self, want: Want) -> Mapping[str, tuple[Derivation, ...]]:
         if want not in self._bought:
             ways: dict[str, tuple[Derivation, ...]] = {}
             for each in self.sourcing.derivations.buying_one(want):
@@ -197,7 +203,7 @@ class _Market:
 
 
 def _asked(_name: str, judged: _Judged) -> Iterable[str]:
-    return (line.ingredient for line in judged.laid_out.spec.lines)
+    return (key for line in judged.laid_out.spec.lines for key in line.wanted)
 
 
 def _why(

@@ -49,7 +49,7 @@ def _allergens(
     used: Iterable[str], answers: Iterable[LineAnswer], tree: FamilyTree
 ) -> Iterator[str]:
     there = allergens_of(used, tree)
-    asked = allergens_of((answer.line.ingredient for answer in answers), tree)
+    asked = allergens_of((key for answer in answers for key in answer.line.wanted), tree)
     brought = [allergen for allergen in there if allergen not in asked]
     if there:
         yield contains_sentence(there)
@@ -73,7 +73,7 @@ def _age(bottle: Bottle, snapshot: Snapshot) -> Iterator[str]:
 def _stale(answer: LineAnswer, snapshot: Snapshot) -> Iterator[str]:
     tree = snapshot.knowledge.tree
     for key, bottles in snapshot.past.items():
-        if tree.is_a(key, answer.line.ingredient):
+        if any(tree.is_a(key, wanted) for wanted in answer.line.wanted):
             for bottle in bottles:
                 title, date = bottle.product.title, bottle.use_by
                 yield f"{title} is past its use-by date of {date}: not counted."

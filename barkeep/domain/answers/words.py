@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import floor
 
 from barkeep.domain.amounts import show_number
@@ -34,7 +35,8 @@ def step_in_words(step: Step, tree: FamilyTree) -> str:
             wanted, offered = tree.in_sentence(entry.wanted), tree.name(entry.offered)
             return f"{offered} stands in for {wanted}: {entry.why}"
         case Make(recipe, parts):
-            names = [tree.in_sentence(part.offered) for part in parts]
+            # An input may be there twice, once for itself and once to stand in for another.
+            names = list(dict.fromkeys(tree.in_sentence(part.offered) for part in parts))
             return f"{tree.name(recipe.made)} is made here from {spoken_list(names, 'and')}"
 
 
@@ -80,24 +82,47 @@ def in_dashes_of_bottle(line: Line, bottle: Bottle | None, ratio: float, units: 
     return f"Pour {poured} from this dasher instead of {written.rpartition(' ')[0]}."
 
 
-def why_missing(key: str, need: float, snapshot: Snapshot, supply: Supply) -> str:
-    """Why nothing in the bar meets a line that takes `need` of an ingredient."""
+def why_missing(wanted: Sequence[str], need: float, snapshot: Snapshot, supply: Supply) -> str:
+    """Why nothing in the bar meets a line that takes `need` of any one of some ingredients."""
     tree, none = snapshot.knowledge.tree, snapshot.knowledge.none_because
-    name = tree.in_sentence(key)
-    kinds = (key, *tree.descendants(key))
+    name = spoken_list([tree.in_sentence(key) for key in wanted])
+    kinds = dict.fromkeys(kind for key in wanted for kind in (key, *tree.descendants(key)))
     there = sum(supply.total(each) for each in kinds)
-    unit = tree[key].unit
+    unit = tree[wanted[0]].unit
     past = [bottle for each in kinds for bottle in snapshot.past.get(each, ())]
     if there > 0.0:
-        left, wanted = plain_amount(there, unit), plain_amount(need, unit)
-        return f"Only {left} of {name} is left and {wanted} is needed."
+        left, needed = plain_amount(there, unit), plain_amount(need, unit)
+        return f"Only {left} of {name} is left and {needed} is needed."
     if past:
         stale = past[0]
         return f"{stale.product.title} is past its use-by date of {stale.use_by}, so not counted."
-    if key in none:
-        return _sentence(f"no {name}, and nothing stands in for it: {none[key]}")
+    alone = [none[key] for key in wanted if key in none]
+    if len(alone) == len(wanted):
+        return _sentence(f"no {name}, and nothing stands in for it: {'; '.join(alone)}")
     return f"No {name} in the bar, and nothing close enough to stand in for it."
 
 
 def _sentence(text: str) -> str:
     return text[:1].upper() + text[1:].rstrip(".") + "."
+
+
+def volume_in_words(volume_ml: float) -> str:
+    """A drink's volume, in litres from 1000 ml up.
+
+    >>> volume_in_words(172.4), volume_in_words(13300.0)
+    ('172 ml', '13.3 l')
+    """
+    # 999.7 ml would read as 1000 ml.
+    return f"{volume_ml / 1000.0:.1f} l" if round(volume_ml) >= 1000 else f"{volume_ml:.0f} ml"
+
+
+def as_written(volume_ml: float) -> str:
+    """That a spec makes more than a serve: *As written this makes about 13.3 l; …*."""
+    volume = volume_in_words(volume_ml)
+    return f"As written this makes about {volume}; figures are for the whole"
+
+
+def no_amount(keys: Sequence[str], tree: FamilyTree) -> str:
+    """*London dry gin has no amount*, *gin and rum have no amount*."""
+    names = spoken_list([tree.in_sentence(key) for key in keys], "and")
+    return f"{names} {'has' if len(keys) == 1 else 'have'} no amount"

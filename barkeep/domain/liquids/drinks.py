@@ -23,7 +23,8 @@ DEFAULT_COUNTRY = "United States"
 class StandardDrink:
     """What one standard drink of a country holds, in grams of ethanol.
 
-    `called` is the country's word for it; `doubt` says where lists disagree.
+    `called` is the country's word for it; `doubt` says where lists disagree;
+    `aliases` are other names of the country.
     """
 
     country: str
@@ -31,6 +32,7 @@ class StandardDrink:
     called: str
     basis: str
     doubt: str
+    aliases: tuple[str, ...] = ()
 
 
 @cache
@@ -43,6 +45,7 @@ def _all() -> Mapping[str, StandardDrink]:
             entry.get("called", "standard drink"),
             entry["basis"],
             entry.get("doubt", ""),
+            tuple(entry.get("aliases", ())),
         )
         for country, entry in tables.items()
     }
@@ -53,6 +56,31 @@ def countries() -> tuple[str, ...]:
     return tuple(sorted(_all()))
 
 
+@cache
+def _by_name() -> Mapping[str, str]:
+    """Every name of a country, folded, with the one it goes by."""
+    return {
+        _folded(name): drink.country
+        for drink in _all().values()
+        for name in (drink.country, *drink.aliases)
+    }
+
+
+def country_named(name: str) -> str:
+    """The country of this name or another of its names, however it is capitalised.
+
+    Raises `UnknownName` with the nearest.
+
+    >>> country_named("u.k.")
+    'United Kingdom'
+    """
+    wanted, known = _folded(name), _by_name()
+    if wanted in known:
+        return known[wanted]
+    near = (known[each] for each in get_close_matches(wanted, known, 5))
+    raise UnknownName("country", name.strip(), tuple(dict.fromkeys(near))[:3])
+
+
 def standard_drink(country: str) -> StandardDrink:
     """The standard drink of a country. Raises `UnknownName`."""
     try:
@@ -61,6 +89,11 @@ def standard_drink(country: str) -> StandardDrink:
         raise UnknownName(
             "country", country, tuple(get_close_matches(country, countries(), 3))
         ) from None
+
+
+def _folded(name: str) -> str:
+    words = name.casefold().replace(".", "").split()
+    return " ".join(words[1:] if words[:1] == ["the"] and len(words) > 1 else words)
 
 
 def standard_drinks(ethanol_g: float, country: str) -> float:

@@ -185,7 +185,8 @@ def reduced(volume_ml: float, abv_percent: float, wanted_abv: float) -> Reductio
     q_before = within("strength", abv_percent, _WEAKEST, 100.0, "% vol")
     q_after = within("wanted strength", wanted_abv, _WEAKEST, q_before, "% vol")
     added_g = mass_g(volume_ml, q_before) * (mass_fraction(q_before) / mass_fraction(q_after) - 1.0)
-    water_ml = added_g * 1000.0 / density_of_mass_fraction(0.0)
+    # Where nothing is weakened, rounding may leave a hair less than nothing to add.
+    water_ml = max(0.0, added_g) * 1000.0 / density_of_mass_fraction(0.0)
     return Reduction(water_ml, volume_ml * q_before / q_after)
 
 

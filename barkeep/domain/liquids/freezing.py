@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from math import ceil
 from typing import Literal
 
 from barkeep.domain.liquids.constants import constants, interpolated, within
@@ -11,6 +12,8 @@ FREEZER_C = -18.0
 SAFE_MARGIN_C, SLUSH_ABV = 1.0, 25.0
 COLDEST_FREEZER_C = -27.0
 """Colder than this the table cannot tell what stays liquid: it ends at -28.7 °C."""
+STRONGEST_KNOWN_ABV = 46.3
+"""Of what is stronger only a bound is known, % vol: the end of the table."""
 _SUCROSE_G_PER_MOL = 342.3
 _KELVIN_PER_MOLAL = 1.86
 
@@ -29,6 +32,17 @@ def freezing_point_c(abv_percent: float, sugar_g_per_l: float = 0.0) -> float:
     sugar = within("sugar content", sugar_g_per_l, 0.0, 600.0, "g/l")
     water_kg_per_l = max(0.2, 1.0 - abv / 100.0 - sugar * 0.62 / 1000.0)
     return _of_strength(abv) - _KELVIN_PER_MOLAL * sugar / _SUCROSE_G_PER_MOL / water_kg_per_l
+
+
+def where_ice_begins(point_c: float, abv_percent: float) -> str:
+    """A freezing point in words; only a bound for what is stronger than the table.
+
+    >>> where_ice_begins(-8.6, 22.0), where_ice_begins(-28.7, 50.0)
+    ('at −9 °C', 'below −28 °C')
+    """
+    if abv_percent > STRONGEST_KNOWN_ABV:
+        return f"below {ceil(point_c)} °C".replace("-", "−")
+    return f"at {round(point_c)} °C".replace("-", "−")
 
 
 def in_freezer(

@@ -14,6 +14,7 @@ from barkeep.domain.answers.corrections import (
     correction_for,
     correction_of,
     in_words,
+    strength_share,
 )
 from barkeep.domain.answers.makeable import tonight
 from barkeep.domain.answers.rebalancing import Part, Problem, measurable, solve
@@ -146,6 +147,38 @@ class TestDrinks:
 
     def test_a_dry_spirit_for_a_dry_spirit_is_poured_by_its_ratio(self):
         assert instead(classic("Daiquiri"), 0, "overproof-rum", 0.65) is None
+
+    def test_unless_its_strength_is_another(self):
+        found = instead(classic("Daiquiri"), 0, "navy-rum")
+        assert found.of_strength
+        (change,) = found.changes
+        assert change.amount_ml * 54.5 == pytest.approx(change.line.quantity * 40.0, rel=0.08)
+        assert in_words(found, TREE) == (
+            "pour 1 ½ oz of navy-style rum instead of 2 oz to keep the strength"
+        )
+        pours = list(pours_for(classic("Daiquiri"), BARE))
+        pours[0] = Pour("navy-rum")
+        lines = frozenset({0})
+        assert correction_of(classic("Daiquiri"), pours, lines, BARE, by_taste=lines) is None
+
+    @given(st.sampled_from(STAND_INS))
+    def test_dry_for_dry_the_alcohol_is_never_far_off_unless_by_taste(self, case):
+        spec, number, entry = case
+        pour = Pour(entry.offered, ratio=entry.ratio)
+        share = strength_share(spec.lines[number], pour, TREE)
+        found = instead(spec, number, entry.offered, entry.ratio)
+        if share is None or found is None:
+            return
+        (change,) = found.changes
+        after = share * change.amount_ml / change.before_ml
+        assert abs(after - 1.0) < abs(share - 1.0)
+
+    def test_a_small_change_is_not_worth_saying(self):
+        for spec, number, entry in STAND_INS:
+            found = instead(spec, number, entry.offered, entry.ratio)
+            changes = found.changes if found else ()
+            moves = [abs(each.amount_ml / each.before_ml - 1.0) for each in changes]
+            assert not moves or max(moves) >= 0.08
 
     def test_a_grouping_and_what_is_not_poured_need_none(self):
         assert instead(written(f"Sour\n{SOUR}\n\nShake."), 1, "orange-liqueur") is None

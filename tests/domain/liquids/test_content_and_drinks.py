@@ -96,6 +96,33 @@ class TestStandardDrinks:
             drinks.standard_drinks(10.0, "Icelnd")
         assert "Iceland" in refused.value.nearest
 
+    @pytest.mark.parametrize(
+        ("said", "country"),
+        [
+            *(("UK", "United Kingdom"), ("u.k.", "United Kingdom"), ("gb", "United Kingdom")),
+            *(("Great  Britain", "United Kingdom"), ("the uk", "United Kingdom")),
+            *(("USA", "United States"), ("U.S.A.", "United States"), ("us", "United States")),
+            *(("America", "United States"), ("the Netherlands", "Netherlands")),
+            *(("holland", "Netherlands"), (" new zealand ", "New Zealand")),
+        ],
+    )
+    def test_a_country_goes_by_its_other_names_too(self, said, country):
+        assert drinks.country_named(said) == country
+
+    def test_no_two_countries_share_a_name(self):
+        for country in drinks.countries():
+            one = drinks.standard_drink(country)
+            for name in (country, *one.aliases):
+                assert drinks.country_named(name) == country
+
+    @pytest.mark.parametrize(
+        ("said", "nearest"), [("irland", "Ireland"), ("Grate Britain", "United Kingdom")]
+    )
+    def test_a_misspelt_country_names_the_nearest(self, said, nearest):
+        with pytest.raises(UnknownName) as refused:
+            drinks.country_named(said)
+        assert refused.value.nearest[0] == nearest
+
     def test_less_than_nothing_is_refused(self):
         with pytest.raises(OutsideRange) as refused:
             drinks.standard_drinks(-1.0, "Canada")
