@@ -33,6 +33,10 @@ SHOWN_IN_HINT = (
     "stay what they are, and nothing that is written changes."
 )
 COUNTRY_HINT = "Strength is told in this country's standard drinks too."
+CLASSICS_HINT = (
+    "Whether the classics that barkeep brings along are in the book. Left out, they are neither "
+    "listed nor counted; your own specs and riffs stay."
+)
 SCALES_HINT = (
     "What trials are scored on, each with its ends, the better one last: Balance 1 to 5. What was "
     "scored before stays."
@@ -142,6 +146,11 @@ def country_hint() -> str:
     return f"{COUNTRY_HINT} There are {spoken_list(countries(), 'and')}."
 
 
+def _classics(settings: Settings, text: str) -> Settings:
+    words = {"yes": "yes", "in": "yes", "on": "yes", "no": "", "out": "", "off": ""}
+    return replace(settings, classics=bool(_chosen("classics", text, words, ("yes", "no"))))
+
+
 OUNCE_WORDS: Mapping[Ounce, str] = {"oz": "us", "imp_oz": "imperial"}
 """Each ounce by the word that chooses it."""
 
@@ -177,6 +186,12 @@ SETTINGS: tuple[SettingWords, ...] = (
         "shown-in", lambda: SHOWN_IN_HINT, lambda settings: STYLE_NAMES[settings.shown_in], _style
     ),
     SettingWords("country", country_hint, lambda settings: settings.country, _country),
+    SettingWords(
+        "classics",
+        lambda: CLASSICS_HINT,
+        lambda settings: "yes" if settings.classics else "no",
+        _classics,
+    ),
     SettingWords(
         "scales",
         lambda: SCALES_HINT,

@@ -22,8 +22,8 @@ def configure(parser: argparse.ArgumentParser) -> None:
         metavar="VALUE",
         nargs="*",
         help="what it shall be: us or imperial for ounce; ml for dash; as-written, oz, ml, cl "
-        "or parts for shown-in; “Balance 1 to 5, Flavour 1 to 10” for scales (left out: say what "
-        "it is)",
+        "or parts for shown-in; yes or no for classics; “Balance 1 to 5, Flavour 1 to 10” for "
+        "scales (left out: say what it is)",
     )
     parser.set_defaults(run=run)
 
@@ -56,5 +56,6 @@ def _json(settings: Settings) -> dict[str, object]:
         "dash_ml": settings.dash_ml,
         "shown_in": style_word(settings.shown_in),
         "country": settings.country,
+        "classics": settings.classics,
         "scales": [asdict(scale) for scale in settings.scales],
     }

@@ -35,6 +35,7 @@ class Settings:
     shown_in: Style = "as_written"
     country: str = "United States"
     scales: tuple[Scale, ...] = DEFAULT_SCALES
+    classics: bool = True
 
     @property
     def units(self) -> BarUnits:
@@ -62,7 +63,8 @@ class Snapshot:
         when a spec was written.
         """
         own = {spec.name.casefold() for spec in self.specs}
-        classics = (each for each in self.knowledge.classics if each.name.casefold() not in own)
+        book = self.knowledge.classics if self.settings.classics else ()
+        classics = (each for each in book if each.name.casefold() not in own)
         units, tree = self.settings.units, self.knowledge.tree
         specs = (in_dashes_of(units, each, tree) for each in (*self.specs, *classics))
         return tuple(sorted(specs, key=lambda spec: spec.name.casefold()))

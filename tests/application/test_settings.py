@@ -26,6 +26,7 @@ CHOSEN = Settings(
     "cl",
     "Ireland",
     (Scale("Balance", 0, 10),),
+    False,
 )
 
 
@@ -113,6 +114,9 @@ class TestWords:
             ("country", "UK", {"country": "United Kingdom"}),
             ("country", "Great Britain", {"country": "United Kingdom"}),
             ("country", "America", {"country": "United States"}),
+            ("classics", "no", {"classics": False}),
+            ("classics", "Off", {"classics": False}),
+            ("classics", "yes", {"classics": True}),
             ("scales", "Nose, Finish 0-10", {"scales": (Scale("Nose"), Scale("Finish", 0, 10))}),
         ],
     )
@@ -129,6 +133,7 @@ class TestWords:
             "dash": "0.3 ml",
             "shown-in": "centilitres",
             "country": "Ireland",
+            "classics": "no",
             "scales": "Balance 0 to 10",
         }
         assert all(each.hint().endswith(".") for each in SETTINGS)

@@ -6,7 +6,7 @@ import locale
 
 import pytest
 
-KEYS = ["name", "currency", "ounce", "dash_ml", "shown_in", "country", "scales"]
+KEYS = ["name", "currency", "ounce", "dash_ml", "shown_in", "country", "classics", "scales"]
 TWO_OUNCES = "Milepost\n2 oz London dry gin\n2 dashes orange bitters\n\nStir.\n"
 
 
@@ -23,7 +23,7 @@ class TestSettings:
         listed = barkeep("--bar", bar, "setting")
         assert listed.status == 0
         assert [row.split()[0] for row in listed.out.splitlines()[2:]] == [
-            *("name", "currency", "ounce", "dash", "shown-in", "country", "scales")
+            *("name", "currency", "ounce", "dash", "shown-in", "country", "classics", "scales")
         ]
         assert "US fluid ounce, 29.6 ml" in listed.out
 
@@ -59,6 +59,16 @@ class TestSettings:
         assert again.out == "dash was already 0.3 ml.\n"
         barkeep("--bar", bar, "undo")
         assert barkeep("--bar", bar, "setting", "--json").answer["settings"]["dash_ml"] == 0.8
+
+    def test_the_classics_may_be_left_out_and_come_back(self, barkeep, bar):
+        whole = barkeep("--bar", bar, "spec", "list", "--json").answer["specs"]
+        assert barkeep("--bar", bar, "setting", "classics", "no").out == "classics is now no.\n"
+        own = barkeep("--bar", bar, "spec", "list", "--json").answer["specs"]
+        assert 0 < len(own) < len(whole)
+        drinks = barkeep("--bar", bar, "tonight", "--json").answer["drinks"]
+        assert {each["spec"] for each in drinks} == {each["name"] for each in own}
+        barkeep("--bar", bar, "undo")
+        assert barkeep("--bar", bar, "spec", "list", "--json").answer["specs"] == whole
 
     def test_a_name_of_several_words_needs_no_quotes(self, barkeep, bar):
         answer = barkeep("--bar", bar, "setting", "name", "Lamp", "Room", "--json").answer

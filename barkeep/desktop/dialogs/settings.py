@@ -11,6 +11,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
 from barkeep.application.setting_words import (
+    CLASSICS_HINT,
     COUNTRY_HINT,
     OUNCE_HINT,
     SCALES_HINT,
@@ -39,7 +40,7 @@ Key = TypeVar("Key", bound=str)
 WIDTH = 780
 NAME, CURRENCY, NOT_THERE = "name", "currency", "not there"
 OUNCE, DASH, SHOWN_IN, COUNTRY = "ounce", "dash", "shown in", "country"
-SCALES = "scales"
+SCALES, CLASSICS = "scales", "classics"
 THERE_HINT = (
     "These count as there without a bottle. Untick one that is not: what needs it, "
     "and what is made from it, is then no longer ready."
@@ -70,6 +71,7 @@ class SettingsDialog(FormDialog):
         self.dash = QLineEdit(self._dash_before)
         self.shown_in = _choice(STYLE_NAMES, settings.shown_in)
         self.country = _choice({each: each for each in countries()}, settings.country)
+        self.classics = _choice({"yes": "Yes", "no": "No, only my own specs"}, _yes(settings))
         self.scales = QLineEdit(show_scales(settings.scales))
         self.scales.setCursorPosition(0)
         there = sorted((key for key in tree if tree[key].always_there), key=tree.name)
@@ -105,6 +107,7 @@ class SettingsDialog(FormDialog):
             dash_ml=before.dash_ml if dash == self._dash_before else read_dash_ml(dash),
             shown_in=self.shown_in.currentData(),
             country=self.country.currentData(),
+            classics=self.classics.currentData() == "yes",
             scales=read_scales(self.scales.text()),
         )
 
@@ -125,7 +128,12 @@ class SettingsDialog(FormDialog):
         self.add_field(OUNCE, "An &ounce is", self.ounce, hint=OUNCE_HINT)
         self.add_field(DASH, "A &dash is", self.dash, hint=dash_hint())
         self.add_field(SHOWN_IN, "&Show specs in", self.shown_in, hint=SHOWN_IN_HINT)
+        self.add_field(CLASSICS, "&Book of classics", self.classics, hint=CLASSICS_HINT)
         self.add_field(SCALES, "&Rate trials on", self.scales, hint=SCALES_HINT)
+
+
+def _yes(settings: Settings) -> str:
+    return "yes" if settings.classics else "no"
 
 
 def _choice(words: Mapping[Key, str], chosen: Key) -> QComboBox:
