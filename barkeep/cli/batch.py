@@ -12,7 +12,6 @@ from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json, rounded
 from barkeep.cli.table import table
 from barkeep.domain.amounts import Amount, parse_amount
-from barkeep.domain.answers.analysis import analyse
 from barkeep.domain.answers.analysis_words import caution_in_words
 from barkeep.domain.batching import (
     Batch,
@@ -69,8 +68,7 @@ def run(arguments: Arguments) -> int:
         snapshot = bar.snapshot
     spec = find_spec(snapshot, arguments.name)
     made = batch(spec, snapshot, _target(arguments, snapshot), arguments.served)
-    analysis = analyse(spec, snapshot)
-    cautions = [caution_in_words(each) for each in (*analysis.cautions, *analysis.general_cautions)]
+    cautions = [caution_in_words(each) for each in made.cautions]
     tree = snapshot.knowledge.tree
     if arguments.json:
         print_json(_batch_json(made, cautions, tree))

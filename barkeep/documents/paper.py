@@ -11,7 +11,7 @@ from functools import cache
 from typing import Literal, cast, get_args
 
 from barkeep import resource_files
-from barkeep.documents.toml_fields import Fields, parse, refuse_other_tables
+from barkeep.domain.toml_fields import Fields, parse, refuse_other_tables
 from barkeep.errors import KnowledgeError
 
 FOLDER, FILE = "print", "sizes.toml"

@@ -16,7 +16,7 @@ from barkeep import resource_files
 from barkeep.documents.paper import FILE as SIZES_FILE
 from barkeep.documents.paper import FOLDER
 from barkeep.documents.print_blocks import PARTS_OF_KIND
-from barkeep.documents.toml_fields import Fields, Table, parse
+from barkeep.domain.toml_fields import Fields, Table, parse
 from barkeep.errors import KnowledgeError
 
 Kind = Literal["card", "menu", "label", "prep", "description"]

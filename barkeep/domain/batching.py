@@ -18,6 +18,7 @@ from barkeep.domain.answers.analysis import Analysis, analyse
 from barkeep.domain.answers.contents import Content
 from barkeep.domain.answers.supply import supply_of
 from barkeep.domain.answers.words import no_amount
+from barkeep.domain.cautions import Caution
 from barkeep.domain.ingredients import FamilyTree, Unit
 from barkeep.domain.liquids.dilution import expected_dilution
 from barkeep.domain.liquids.freezing import (
@@ -123,6 +124,7 @@ class Batch:
     ethanol_ml: float | None
     standard_drinks_per_serve: float | None
     short: tuple[Shortage, ...]
+    cautions: tuple[Caution, ...]
     notes: tuple[str, ...]
 
     @property
@@ -163,6 +165,7 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served = "cold
         None if one.unknown_alcohol else _ethanol_ml(one) * serves,
         one.standard_drinks,
         tuple(_shortages(lines, snapshot)),
+        (*one.cautions, *one.general_cautions),
         (),
     )
     return replace(whole, notes=tuple(_notes(whole, one, tree)))
@@ -282,8 +285,7 @@ def _shortages(lines: Sequence[BatchLine], snapshot: Snapshot) -> Iterator[Short
     for line in lines:
         if line.ingredient in supply.always:
             continue
-        kinds = (line.ingredient, *tree.descendants(line.ingredient))
-        have = sum(supply.total(kind) for kind in kinds)
+        have = supply.total_of_kind(line.ingredient, tree)
         if have < line.exact * (1.0 - 1e-9):
             yield Shortage(line.ingredient, line.unit, line.exact, have)
 

@@ -7,7 +7,7 @@ doctor, a pharmacist or whoever else is qualified, come first.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from string import Formatter
 from typing import Literal, cast, get_args
@@ -37,13 +37,17 @@ NO_AUTHORITY = "no authority found"
 
 @dataclass(frozen=True, slots=True)
 class Caution:
-    """One caution: a short text, the authority behind it and how sure it is."""
+    """One caution: a short text, the authority behind it and how sure it is.
+
+    `general` marks one that is true of every drink with alcohol.
+    """
 
     key: str
     text: str
     authority: str
     level: Level
     basis: str
+    general: bool = False
 
     @property
     def source(self) -> str:
@@ -129,7 +133,7 @@ class Conditions:
 
 @dataclass(frozen=True, slots=True)
 class CautionRule:
-    """A caution and when it is raised; `general` is true of every drink with alcohol.
+    """A caution and when it is raised.
 
     `shows` names the figures its text shows; where one is not known, the
     caution has nothing to say.
@@ -137,8 +141,12 @@ class CautionRule:
 
     caution: Caution
     when: Conditions
-    general: bool = False
     shows: frozenset[str] = frozenset()
+
+    @property
+    def general(self) -> bool:
+        """Whether it is true of every drink with alcohol."""
+        return self.caution.general
 
     def raised(self, occasion: Occasion, kin: frozenset[str], words: str) -> Caution | None:
         """The caution with its figures filled in, or None."""
@@ -178,8 +186,7 @@ def read_cautions(text: str, file: str = FILE) -> tuple[CautionRule, ...]:
 
 
 def _filled(caution: Caution, figures: Mapping[str, str]) -> Caution:
-    text = caution.text.format(**figures)
-    return Caution(caution.key, text, caution.authority, caution.level, caution.basis)
+    return replace(caution, text=caution.text.format(**figures))
 
 
 def _rule(key: str, table: object, file: str) -> CautionRule:
@@ -188,13 +195,13 @@ def _rule(key: str, table: object, file: str) -> CautionRule:
     fields = Fields(table, file, key)
     text, basis = fields.text("text"), fields.text("basis")
     level = cast(Level, fields.choice("level", LEVELS, ""))
-    caution = Caution(key, text, fields.text("authority"), level, basis)
+    authority, general = fields.text("authority"), fields.flag("general")
     if not any(each in basis for each in BASES):
         fields.refuse(f"“basis” must say one of these: {', '.join(BASES)}")
-    general = fields.flag("general")
     when = _conditions(fields)
     fields.finish()
-    return CautionRule(caution, when, general, _figures(text, fields))
+    caution = Caution(key, text, authority, level, basis, general)
+    return CautionRule(caution, when, _figures(text, fields))
 
 
 def _conditions(fields: Fields) -> Conditions:

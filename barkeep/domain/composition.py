@@ -13,8 +13,6 @@ from barkeep.errors import KnowledgeError
 
 FILE = "composition.toml"
 PER = ("l", "g", "each")
-SUGAR_ML_PER_G = 0.62
-"""Room a gram of dissolved sugar takes, ml. Source: ICUMSA density, mean of 50 to 500 g/l."""
 
 
 @dataclass(frozen=True, slots=True)

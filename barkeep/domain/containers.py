@@ -20,8 +20,6 @@ from barkeep.errors import OutsideRange
 
 GLASS_TO_GLASS_SIGMA_G = 8.0
 """How much two empty bottles of one product differ, one sigma (*common practice*)."""
-WEIGHTS_G_PER_ML, AIR_G_PER_ML = 8.0, 0.0012
-"""Density of a scale's weights, and of air: the conventions of OIML R 111."""
 
 _FATTY_KINDS = ("dairy-containing", "egg-product", "coconut-product", "plant-milk")
 _FATTY_ALLERGENS = frozenset({"milk", "egg"})
@@ -161,20 +159,6 @@ def like_tare(product: Product, bottles: Iterable[Bottle]) -> Tare | None:
         return None
     best = min(known, key=lambda tare: tare.sigma_g)
     return Tare(best.weight_g, hypot(best.sigma_g, GLASS_TO_GLASS_SIGMA_G))
-
-
-def in_air(g_per_ml: float) -> float:
-    """What a millilitre reads on a scale in air, whose buoyancy hides about 0.11 % of a spirit.
-
-    >>> round(750 * in_air(0.948045), 1)  # 711.0 g in a vacuum
-    710.2
-    """
-    return g_per_ml - AIR_G_PER_ML * (1.0 - g_per_ml / WEIGHTS_G_PER_ML)
-
-
-def out_of_air(read_g_per_ml: float) -> float:
-    """The density of what reads so much a millilitre on a scale in air."""
-    return (read_g_per_ml + AIR_G_PER_ML) / (1.0 + AIR_G_PER_ML / WEIGHTS_G_PER_ML)
 
 
 def _is_fatty(usual: Ingredient, tree: FamilyTree) -> bool:

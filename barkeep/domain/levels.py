@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from math import hypot
 
 from barkeep.domain.amounts import US_UNITS, Amount, BarUnits, amount_at_start, parse_amount, spaced
-from barkeep.domain.containers import Container, in_air
+from barkeep.domain.containers import Container
 from barkeep.domain.ingredients import Unit
 from barkeep.domain.inventory import (
     SCALE_SIGMA_G,
@@ -23,6 +23,7 @@ from barkeep.domain.inventory import (
     CountMethod,
     Tare,
 )
+from barkeep.domain.liquids.buoyancy import in_air
 from barkeep.domain.liquids.sweetened import SpiritDensity
 from barkeep.domain.measures import Dimension, dimension, length_cm, to_quantity
 from barkeep.domain.vessels import MOST_HEADSPACE, volume_ml, volume_sigma_ml

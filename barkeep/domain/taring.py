@@ -11,9 +11,10 @@ from dataclasses import dataclass, replace
 from math import hypot, isfinite
 from typing import Literal
 
-from barkeep.domain.containers import contents_of, in_air, like_tare, out_of_air, shape_of
+from barkeep.domain.containers import contents_of, like_tare, shape_of
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.inventory import SCALE_SIGMA_G, Bottle, Product, Tare, fill_sigma
+from barkeep.domain.liquids.buoyancy import in_air, out_of_air
 from barkeep.domain.liquids.sweetened import SpiritDensity
 from barkeep.domain.vessels import brimful_ml
 from barkeep.errors import InvalidField, UnlikelyTare

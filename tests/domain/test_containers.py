@@ -15,12 +15,11 @@ from barkeep.domain.containers import (
     OUT_OF_RANGE,
     container_of,
     contents_of,
-    in_air,
     like_tare,
-    out_of_air,
 )
 from barkeep.domain.ingredients import FamilyTree, Ingredient
 from barkeep.domain.inventory import Bottle, Level, Product, Tare
+from barkeep.domain.liquids.buoyancy import in_air, out_of_air
 from barkeep.domain.liquids.ethanol import density_kg_m3
 from barkeep.domain.liquids.fills import fill_tolerance
 from barkeep.domain.vessels import usual_shape

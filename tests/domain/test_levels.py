@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from barkeep.domain.amounts import NEAR_ENOUGH, BarUnits
-from barkeep.domain.containers import Container, in_air
+from barkeep.domain.containers import Container
 from barkeep.domain.inventory import SCALE_SIGMA_G, TENTHS_SIGMA, VOLUME_SIGMA_ML, Tare, fill_sigma
 from barkeep.domain.levels import (
     EMPTY_SIGMA,
@@ -20,6 +20,7 @@ from barkeep.domain.levels import (
     parse_level,
     read_weight_g,
 )
+from barkeep.domain.liquids.buoyancy import in_air
 from barkeep.domain.measures import show_volume
 from barkeep.domain.vessels import brimful_ml, height_cm, tallest_cm, volume_sigma_ml
 from barkeep.errors import (

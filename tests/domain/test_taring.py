@@ -8,9 +8,10 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from barkeep.domain.containers import container_of, contents_of, in_air
+from barkeep.domain.containers import container_of, contents_of
 from barkeep.domain.inventory import Bottle, Level, Product, Tare, fill_sigma
 from barkeep.domain.levels import gross_weight_g, level_by_weight
+from barkeep.domain.liquids.buoyancy import in_air
 from barkeep.domain.liquids.sweetened import spirit_density
 from barkeep.domain.taring import odd_glass, tare_again, weighed_empty, weighed_full
 from barkeep.errors import InvalidField, UnlikelyTare

@@ -12,7 +12,7 @@ from __future__ import annotations
 import pytest
 
 from barkeep.domain.liquids import sucrose
-from barkeep.domain.liquids.ethanol import in_air_g
+from barkeep.domain.liquids.buoyancy import in_air_g
 from tests.outside.tables import LB_G, US_CUP_ML, US_FL_OZ_ML, US_GAL_ML, rows
 
 TABLE = rows("sucrose_density")

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import pytest
 
-from barkeep.domain.liquids import ethanol, sweetened
+from barkeep.domain.liquids import buoyancy, ethanol, sweetened
 from tests.outside import us_gauging
 from tests.outside.tables import LB_G, US_GAL_ML, rows
 
@@ -38,7 +38,7 @@ def test_all_seven_are_checked():
 def test_27_cfr_30_a_gallon_of_water_weighs_what_the_manual_says():
     """Published 8.32823 lb at 60 °F in air; OIML R 22 gives 8.32838."""
     water = ethanol.density_of_mass_fraction(0.0, ethanol.US_REFERENCE_C)
-    weight = ethanol.in_air_g(water * US_GAL_ML / 1000.0, water) / LB_G
+    weight = buoyancy.in_air_g(water * US_GAL_ML / 1000.0, water) / LB_G
     assert weight == pytest.approx(8.32823, abs=0.0002)
 
 

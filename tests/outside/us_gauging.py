@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from barkeep.domain.liquids import ethanol
+from barkeep.domain.liquids import buoyancy, ethanol
 from barkeep.domain.liquids.ethanol import US_REFERENCE_C
 from tests.outside.tables import LB_G, US_GAL_ML
 
@@ -24,7 +24,7 @@ def parts_of_water(proof: float) -> float:
 
 def wine_gallons_per_lb(proof: float) -> float:
     """Gallons that weigh a pound in air: Table 4."""
-    return ethanol.out_of_air_g(LB_G, density(proof)) * 1000.0 / density(proof) / US_GAL_ML
+    return buoyancy.out_of_air_g(LB_G, density(proof)) * 1000.0 / density(proof) / US_GAL_ML
 
 
 def proof_gallons_per_lb(proof: float) -> float:

@@ -16,7 +16,16 @@ from collections.abc import Callable
 import pytest
 
 from barkeep.domain.barcodes import check_digit
-from barkeep.domain.liquids import content, dilution, drinks, ethanol, fills, sucrose, sweetened
+from barkeep.domain.liquids import (
+    buoyancy,
+    content,
+    dilution,
+    drinks,
+    ethanol,
+    fills,
+    sucrose,
+    sweetened,
+)
 from barkeep.domain.liquids.blending import pearson_square
 from barkeep.domain.liquids.ethanol import Mixture
 from tests.outside import us_gauging
@@ -319,7 +328,7 @@ def thin_a_rich_syrup(row):
 def weigh_a_full_bottle(row):
     grams = ethanol.mass_g(row.figure("750"), row.figure("40"))
     assert grams == near(row.figure("711.0"), 0.06)
-    assert ethanol.in_air_g(grams, ethanol.density_kg_m3(40.0)) == near(row.figure("710.2"), 0.06)
+    assert buoyancy.in_air_g(grams, ethanol.density_kg_m3(40.0)) == near(row.figure("710.2"), 0.06)
 
 
 @check("W28")

@@ -249,9 +249,9 @@ def _cautions(
         standard_drinks=drinks,
         strengths=labels,
     )
-    own = cautions_for(occasion, tree)
     every = cautions_for(occasion, tree, general=True)
-    return own, tuple(each for each in every if each not in own)
+    own = tuple(each for each in every if not each.general)
+    return own, tuple(each for each in every if each.general)
 
 
 def _frozen(mixture: Mixture, abv: float, sugar_g_per_l: float) -> Frozen | None:

@@ -15,6 +15,7 @@ from dataclasses import dataclass, replace
 from barkeep.domain.answers.after_ice import is_carbonated
 from barkeep.domain.answers.menu import Order
 from barkeep.domain.answers.sourcing import need
+from barkeep.domain.answers.supply import supply_of
 from barkeep.domain.glasses import glass_named, ice_named
 from barkeep.domain.ingredients import FamilyTree, Unit, folded
 from barkeep.domain.knowledge import MadeFrom
@@ -121,18 +122,17 @@ def mise_en_place(
 
 def _to_make(orders: Sequence[Order], snapshot: Snapshot, margin: float) -> Iterator[ToMake]:
     tree = snapshot.knowledge.tree
+    supply = supply_of(snapshot)
     recipes: dict[str, MadeFrom] = {}
     for recipe in snapshot.knowledge.made_from:
         if recipe.closeness == 1.0:
             recipes.setdefault(recipe.made, recipe)
     for key, wanted in _needs(orders, tree).items():
         known = recipes.get(key)
-        there = sum(
-            bottle.level.amount
-            for kind in (key, *sorted(tree.descendants(key)))
-            for bottle in snapshot.usable.get(kind, ())
-        )
-        if known is None or there >= wanted:
+        if known is None:
+            continue
+        there = supply.total_of_kind(key, tree)
+        if there >= wanted:
             continue
         yield _made(known, (wanted - there) * (1.0 + margin), tree)
 

@@ -41,6 +41,10 @@ class Supply:
         """How much of one ingredient there is, in its unit; 0 where there is none."""
         return sum(stock.amount for stock in self.stocks.get(key, ()))
 
+    def total_of_kind(self, key: str, tree: FamilyTree) -> float:
+        """How much there is of an ingredient and of everything that is one, in its unit."""
+        return self.total(key) + sum(map(self.total, sorted(tree.descendants(key))))
+
     def bottle(self, key: str, least_abv: float | None = None) -> Bottle | None:
         """The bottle to pour from first, None for what is always there."""
         stocks = self.stocks.get(key, ())

@@ -24,8 +24,6 @@ COLDEST_C, WARMEST_C = -20.0, 40.0
 OLD_UK_PROOF_PER_ABV = 1.7525
 """Degrees of British proof (until 1980) to one % vol: 57.06 % vol is 100."""
 
-_AIR_KG_M3 = 1.2
-_SCALE_WEIGHTS_KG_M3 = 8000.0
 _GLASS_PER_K = 25e-6
 _WEAKEST = 1e-3
 
@@ -121,20 +119,6 @@ def volume_ml(mass_g: float, abv_percent: float, temperature_c: float = REFERENC
     return mass_g * 1000.0 / density_kg_m3(abv_percent, temperature_c)
 
 
-def in_air_g(mass_g: float, density_kg_m3: float) -> float:
-    """What a scale shows of a true mass: the air buoys the liquid up more than its weights.
-
-    For a spirit 0.11 % less than the mass. Air is taken as 1.2 kg/m³, the
-    weights a scale was set by as 8000 kg/m³ (OIML D 28, *conventional value*).
-    """
-    return mass_g * _air_factor(density_kg_m3)
-
-
-def out_of_air_g(shown_g: float, density_kg_m3: float) -> float:
-    """The true mass of what a scale shows; the inverse of `in_air_g`."""
-    return shown_g / _air_factor(density_kg_m3)
-
-
 def us_proof(abv_percent: float) -> float:
     """Degrees of US proof: twice the strength. Source: 27 CFR 5.11 (there at 60 °F)."""
     return 2.0 * within("strength", abv_percent, 0.0, 100.0, "% vol")
@@ -212,7 +196,3 @@ def _coldest(p: float) -> float:
     """Where it begins to freeze, or the formula's own limit."""
     curve = constants("freezing")
     return max(COLDEST_C, interpolated(curve["mass_fraction"], curve["celsius"], p))
-
-
-def _air_factor(density_kg_m3: float) -> float:
-    return (1.0 - _AIR_KG_M3 / density_kg_m3) / (1.0 - _AIR_KG_M3 / _SCALE_WEIGHTS_KG_M3)

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 
-from barkeep.domain.liquids import ethanol
+from barkeep.domain.liquids import buoyancy, ethanol
 from barkeep.domain.liquids.constants import constants
 from barkeep.domain.liquids.ethanol import Mixture
 from barkeep.errors import OutsideRange
@@ -56,9 +56,9 @@ class TestThereAndBack:
 
     @given(volumes, st.floats(700.0, 1500.0))
     def test_in_air_and_out_of_it(self, mass, density):
-        shown = ethanol.in_air_g(mass, density)
+        shown = buoyancy.in_air_g(mass, density)
         assert shown < mass
-        assert ethanol.out_of_air_g(shown, density) == exactly(mass)
+        assert buoyancy.out_of_air_g(shown, density) == exactly(mass)
 
     @given(abvs, references)
     def test_a_hydrometer_at_its_own_temperature_is_right(self, abv, reference):
