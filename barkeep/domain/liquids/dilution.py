@@ -51,12 +51,14 @@ def expected_dilution(technique: Technique, abv_percent: float) -> Dilution:
     Raises `OutsideRange` for what is no strength.
     """
     abv = within("strength", abv_percent, 0.0, 100.0, "% vol")
+    # A strength is a quotient: rounding must not decide on which side of a limit it lies.
+    fitted = WEAKEST <= round(abv, 9) <= STRONGEST
     known: Technique = "built" if technique == "unknown" else technique
     table = constants("dilution")[known]
     share, doubt, note = _formula(known, min(abv, 60.0)), float(table["doubt"]), ""
     if technique == "unknown":
         note = "the method does not say how it is chilled; taken as built on ice"
-    elif table["square"] and not WEAKEST <= abv <= STRONGEST:
+    elif table["square"] and not fitted:
         doubt = max(doubt, DOUBT_OUTSIDE)
         note = f"the dilution formula was fitted to 15 to 45 % vol, and this is {abv:.0f} % vol"
     return Dilution(share, share * doubt, str(table["basis"]), note)

@@ -167,3 +167,12 @@ class TestHeatBalance:
         assert str(refused.value) == (
             "a temperature after of -15 °C cannot be used: it is -10 to 20 °C."
         )
+
+
+def test_a_hair_beyond_the_limit_is_the_limit():
+    """45 % vol worked out from volumes may come to 45.00000000000001."""
+    hair = 45.0 * (1.0 + 2e-15)
+    assert hair > 45.0
+    beyond, at = expected_dilution("shaken", hair), expected_dilution("shaken", 45.0)
+    assert (beyond.note, beyond.sigma) == (at.note, pytest.approx(at.sigma))
+    assert expected_dilution("shaken", 45.1).note
