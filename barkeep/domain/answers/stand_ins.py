@@ -280,7 +280,7 @@ def _changes(
             yield from balance.by_ratio(derivation)
         yield from balance.of_taste(derivation, bottle)
     elif derivation.ratio != 1.0:
-        yield f"take {derivation.ratio:g} times the amount"
+        yield f"take {show_number(derivation.ratio, fractions=False)} times the amount"
     yield from _compared(wanted, offered, balanced=kept is not None and not kept.of_strength)
     brought = sorted(set(offered.allergens) - set(wanted.allergens))
     if brought:

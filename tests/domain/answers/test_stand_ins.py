@@ -8,6 +8,7 @@ from itertools import pairwise
 
 import pytest
 
+from barkeep.application.bar import Bar
 from barkeep.domain.answers.stand_ins import MOST_NAMED, or_buy_in_words, stand_in
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.knowledge import Input, MadeFrom, StandIn, with_owner
@@ -221,3 +222,11 @@ def test_an_input_that_is_there_twice_is_named_once():
     knowledge = replace(KNOWLEDGE, made_from=(twice,))
     answer = stand_in(snapshot(knowledge, [bottle(1, "lime", 9, 9)]), "lime-juice")
     assert answer.stand_ins[0].path == ("Lime juice is made here from lime",)
+
+
+def test_a_ratio_over_two_steps_is_said_in_digits_that_can_be_poured(sample_bar, clock):
+    with Bar.open(sample_bar, clock=clock) as opened:
+        offers = stand_in(opened.snapshot, "bourbon").stand_ins
+    said = [each for offer in offers for each in offer.corrections if "times" in each]
+    assert "take 1.1 times the amount" in said
+    assert not any("1.1025" in each for each in said)
