@@ -12,8 +12,8 @@ T = TypeVar("T")
 class Done(Generic[T]):
     """A change that is written: its value, what of the snapshot it renewed, and its name.
 
-    `changes` holds some of *bottles*, *products*, *specs*, *settings* and
-    *knowledge*; it is empty where there was nothing to write. `label` reads
+    `changes` holds some of *bottles*, *products*, *specs*, *trials*, *shoots*,
+    *settings* and *knowledge*; it is empty where there was nothing to write. `label` reads
     well after “Undo: ”.
     """
 

@@ -13,6 +13,7 @@ from barkeep import resource_files
 from barkeep.application.bottle_checks import level_within, refuse_dates, taken_from
 from barkeep.application.knowledge import shipped
 from barkeep.application.product_checks import checked_draft
+from barkeep.application.sample_shoots import History, sample_shoot
 from barkeep.application.session import Session
 from barkeep.application.settings import BarSettings
 from barkeep.application.specs import Specs
@@ -40,6 +41,7 @@ from barkeep.store import products as product_rows
 from barkeep.store.beginning import begin_here
 from barkeep.store.bottles import bottle_row, measured_row
 from barkeep.store.faults import CannotWrite
+from barkeep.store.shoots import shoot_row
 from barkeep.store.store import Store
 from barkeep.store.unit_of_work import UnitOfWork
 
@@ -179,6 +181,13 @@ def _write(target: Path, text: SampleText, known: Knowledge, calendar: _Calendar
         with session.writing("Build the sample bar") as work:
             shelf = _shelve(work, text, known.tree, calendar)
             _write_ledger(work, shelf, calendar)
+            specs = session.snapshot.specs
+            histories = [History(each.id, each.product, each.entries) for each in shelf]
+            rows = [
+                shoot_row(sample_shoot(each, specs, histories, calendar.built.date()))
+                for each in text.episodes
+            ]
+            work.insert("shoot", rows)
         with session.writing() as work:
             begin_here(work)
     finally:

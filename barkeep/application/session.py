@@ -22,6 +22,7 @@ from barkeep.store.owner_knowledge import (
     read_settings,
 )
 from barkeep.store.products import read_products
+from barkeep.store.shoots import read_shoots
 from barkeep.store.specs import read_specs
 from barkeep.store.store import Store
 from barkeep.store.trials import read_trials
@@ -30,7 +31,9 @@ from barkeep.store.unit_of_work import Touched, UnitOfWork
 T = TypeVar("T")
 Subscriber = Callable[[frozenset[str]], None]
 
-EVERYTHING = frozenset({"products", "bottles", "specs", "trials", "settings", "knowledge"})
+EVERYTHING = frozenset(
+    {"products", "bottles", "specs", "trials", "shoots", "settings", "knowledge"}
+)
 
 
 class Session:
@@ -116,10 +119,13 @@ class Session:
             products = read_products(connection)
             bottles = read_bottles(connection, products)
             specs, trials = read_specs(connection), read_trials(connection)
+            shoots = read_shoots(connection)
             settings = read_settings(connection)
         knowledge = self._whole_knowledge(products, specs)
         today = self.clock().date()
-        self._snapshot = Snapshot(knowledge, today, products, bottles, specs, settings, trials)
+        self._snapshot = Snapshot(
+            knowledge, today, products, bottles, specs, settings, trials, shoots
+        )
 
     def _renew(self, touched: Touched) -> None:
         """Read the parts that changed; the others stay the very same objects."""
@@ -134,6 +140,8 @@ class Session:
                 new = replace(new, specs=read_specs(connection))
             if touched.changes & {"specs", "trials"}:  # a spec takes its trials along
                 new = replace(new, trials=read_trials(connection))
+            if "shoots" in touched.changes:
+                new = replace(new, shoots=read_shoots(connection))
             if "settings" in touched.changes:
                 new = replace(new, settings=read_settings(connection))
             if "knowledge" in touched.changes:

@@ -16,6 +16,7 @@ from barkeep.domain.drafts import ProductDraft
 from barkeep.domain.ingredients import FamilyTree, Unit, folded
 from barkeep.domain.inventory import LEAST_DASH_ML, MOST_DASH_ML, SCALE_SIGMA_G, Tare
 from barkeep.domain.levels import MeasuredLevel, parse_level
+from barkeep.domain.shoots import MOST_SERVES, STATES, ServeCounts, ShootState
 from barkeep.domain.snapshot import Settings
 from barkeep.domain.toml_fields import Fields, Table, parse, refuse_other_tables, tables
 from barkeep.domain.trial_words import read_score
@@ -73,11 +74,20 @@ class SampleBottle:
 
 @dataclass(frozen=True, slots=True)
 class Episode:
-    """The drinks of one episode, by name, and the day they were written."""
+    """The drinks of one episode, by name, the day they were written, and its shoot.
+
+    `on` is the day of the shoot, `drinks` what was filmed, so many serves of each.
+    """
 
     name: str
     written: int
     specs: tuple[str, ...]
+    on: int
+    state: ShootState
+    drinks: tuple[str, ...]
+    serves: ServeCounts
+    starts: str
+    notes: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,7 +177,24 @@ def _score(fields: Fields, text: str, scales: Sequence[Scale]) -> Score:
 
 def _episode(table: Table, file: str) -> Episode:
     fields = Fields(table, file, f"episode {table.get('name', '')}".strip())
-    episode = Episode(fields.text("name"), _past(fields, "written"), fields.words("specs"))
+    specs = fields.words("specs")
+    on = _day(fields, "on")
+    if on is None:
+        fields.refuse("“on” is missing: the day of the shoot")
+    episode = Episode(
+        name=fields.text("name"),
+        written=_past(fields, "written"),
+        specs=specs,
+        on=on,
+        state=cast(ShootState, fields.choice("state", STATES, "")),
+        drinks=fields.words("drinks") or specs,
+        serves=ServeCounts(*(_count(fields, each) for each in ("tests", "camera", "tasting"))),
+        starts=fields.text("starts", ""),
+        notes=fields.text("notes", ""),
+    )
+    for drink in episode.drinks:
+        if drink not in specs:
+            fields.refuse(f"“drinks” names {drink}, which is not among its specs")
     if not episode.specs:
         fields.refuse("“specs” names no drink")
     fields.finish()
@@ -280,6 +307,10 @@ def _taken(fields: Fields, text: str, rest: str, unit: Unit) -> tuple[float, str
     if found["unit"] != unit:
         fields.refuse(f"“{text}” is in {found['unit']}, and the bottle in {unit}")
     return float(found["amount"]), found["note"] or ""
+
+
+def _count(fields: Fields, name: str) -> int:
+    return int(fields.number_or_none(name, least=0, most=MOST_SERVES) or 0)
 
 
 def _past(fields: Fields, name: str) -> int:

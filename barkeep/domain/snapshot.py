@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
+from typing import TYPE_CHECKING
 
 from barkeep.domain.amounts import DASH_ML, BarUnits, Ounce
 from barkeep.domain.inventory import Bottle, Product, pour_order
@@ -14,6 +15,9 @@ from barkeep.domain.line_quantities import in_dashes_of
 from barkeep.domain.printing import Style
 from barkeep.domain.specs import Spec
 from barkeep.domain.trials import DEFAULT_SCALES, Scale, Trial
+
+if TYPE_CHECKING:  # shoots ask the snapshot, so they cannot come first
+    from barkeep.domain.shoots import Shoot
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +58,7 @@ class Snapshot:
     specs: tuple[Spec, ...] = ()
     settings: Settings = field(default_factory=Settings)
     trials: tuple[Trial, ...] = ()
+    shoots: tuple[Shoot, ...] = ()
 
     @cached_property
     def all_specs(self) -> tuple[Spec, ...]:

@@ -65,6 +65,41 @@ def _described_specs_and_trials(connection: Connection) -> None:
     _widen_images(connection, "spec", described, {"alternatives": None})
 
 
+def _shoots_and_own_recipes(connection: Connection) -> None:
+    """Shoots with their logs, and what the owner makes in a way of their own."""
+    connection.exec_driver_sql(
+        """
+        CREATE TABLE shoot (
+            id INTEGER NOT NULL,
+            theme TEXT NOT NULL,
+            "on" DATE NOT NULL,
+            starts TEXT,
+            state TEXT NOT NULL,
+            drinks JSON NOT NULL,
+            notes TEXT NOT NULL,
+            ticked JSON NOT NULL,
+            log JSON,
+            hidden BOOLEAN NOT NULL,
+            PRIMARY KEY (id),
+            CHECK (state IN ('idea', 'planned', 'filmed', 'logged'))
+        )
+        """
+    )
+    connection.exec_driver_sql('CREATE INDEX shoot_on ON shoot ("on")')
+    connection.exec_driver_sql(
+        """
+        CREATE TABLE own_recipe (
+            made TEXT NOT NULL,
+            inputs JSON NOT NULL,
+            yields FLOAT NOT NULL,
+            how TEXT NOT NULL,
+            PRIMARY KEY (made),
+            CHECK (yields > 0)
+        )
+        """
+    )
+
+
 def _widen_images(
     connection: Connection,
     record: str,
@@ -100,7 +135,11 @@ def _wider(
     return dumps(row)
 
 
-STEPS: tuple[Step, ...] = (_measured_bottles, _described_specs_and_trials)
+STEPS: tuple[Step, ...] = (
+    _measured_bottles,
+    _described_specs_and_trials,
+    _shoots_and_own_recipes,
+)
 """The first step makes schema 2 out of schema 1, and so on. A released step never changes."""
 
 

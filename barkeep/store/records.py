@@ -46,6 +46,8 @@ KINDS: Mapping[str, RecordKind] = {
     "bottle": RecordKind(schema.bottle, frozenset({"bottles"}), soft=True),
     "spec": RecordKind(schema.spec, frozenset({"specs"}), soft=True, lines=schema.spec_line),
     "trial": RecordKind(schema.trial, frozenset({"trials"}), soft=True),
+    "shoot": RecordKind(schema.shoot, frozenset({"shoots"}), soft=True),
+    "own_recipe": RecordKind(schema.own_recipe, frozenset({"knowledge"})),
     "own_ingredient": RecordKind(schema.own_ingredient, frozenset({"knowledge"})),
     "own_stand_in": RecordKind(schema.own_stand_in, frozenset({"knowledge"})),
     "setting": RecordKind(schema.setting, frozenset({"settings"})),

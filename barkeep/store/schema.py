@@ -1,6 +1,6 @@
 """The tables of one bar, as SQLAlchemy Core metadata.
 
-Nothing that the user made is deleted: products, bottles, specs and trials are hidden.
+Nothing that the user made is deleted: products, bottles, specs, trials and shoots are hidden.
 Ledger rows are only ever added, which SQLite's triggers below hold to. Types
 and constraints are those PostgreSQL has too.
 """
@@ -29,6 +29,7 @@ from sqlalchemy import (
 
 from barkeep.domain.ingredients import Unit
 from barkeep.domain.inventory import CountMethod, EntryKind
+from barkeep.domain.shoots import ShootState
 from barkeep.domain.specs import Technique
 
 METADATA = MetaData()
@@ -177,6 +178,33 @@ trial = Table(
     Column("won", Boolean, nullable=False),
     Column("hidden", Boolean, nullable=False),
     Index("trial_of_spec", "spec_id"),
+)
+
+shoot = Table(
+    "shoot",
+    METADATA,
+    Column("id", Integer, primary_key=True),
+    Column("theme", Text, nullable=False),
+    Column("on", Date, nullable=False),
+    Column("starts", Text),
+    Column("state", Text, nullable=False),
+    Column("drinks", JSON, nullable=False),
+    Column("notes", Text, nullable=False),
+    Column("ticked", JSON, nullable=False),
+    Column("log", JSON(none_as_null=True)),
+    Column("hidden", Boolean, nullable=False),
+    _one_of("state", ShootState),
+    Index("shoot_on", "on"),
+)
+
+own_recipe = Table(
+    "own_recipe",
+    METADATA,
+    Column("made", Text, primary_key=True),
+    Column("inputs", JSON, nullable=False),
+    Column("yields", Float, nullable=False),
+    Column("how", Text, nullable=False),
+    CheckConstraint("yields > 0"),
 )
 
 own_ingredient = Table(

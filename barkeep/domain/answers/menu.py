@@ -8,7 +8,7 @@ serves to drop is the same with whole serves, as a mixed-integer programme.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -16,14 +16,16 @@ from barkeep.domain.answers import Within
 from barkeep.domain.answers.assessment import sourcing_for
 from barkeep.domain.answers.serves import Way
 from barkeep.domain.answers.sourcing import Choice, Sourcing, choices, need, thresholds
-from barkeep.domain.answers.supply import Pool
-from barkeep.domain.derivations import Derivation
-from barkeep.domain.inventory import Bottle
+from barkeep.domain.answers.supply import Pool, Stock
+from barkeep.domain.derivations import Derivation, Make
+from barkeep.domain.inventory import Bottle, pour_order
 from barkeep.domain.snapshot import Snapshot
 from barkeep.domain.specs import Line, Spec
 
 UNMET_COST = 1000.0
 """Of a serve of a line that is not met, against at most 1 for the loosest stand-in."""
+MAKING_COST, TURN_COST = 1e-3, 1e-6
+"""Of a serve: far less than any difference in closeness, so they only break ties."""
 SLACK = 1e-6
 
 
@@ -90,12 +92,20 @@ class Menu:
         return tuple(line for line in self.lines if line.unmet)
 
 
-def menu(orders: Sequence[Order], snapshot: Snapshot, within: Within = "close") -> Menu:
-    """Ask whether the bar can pour all orders, and what to do where it cannot."""
+def menu(
+    orders: Sequence[Order],
+    snapshot: Snapshot,
+    within: Within = "close",
+    first: Collection[int] = (),
+) -> Menu:
+    """Ask whether the bar can pour all orders, and what to do where it cannot.
+
+    Bottles of the ids in `first` are drawn from before others of their kind.
+    """
     wanted = tuple(order for order in orders if order.serves > 0)
     plan = _plan(wanted, snapshot, within)
     lines, drawn = plan.poured()
-    answer = Menu(tuple(orders), lines, plan.draws(drawn), (0,) * len(orders), ())
+    answer = Menu(tuple(orders), lines, plan.draws(drawn, first), (0,) * len(orders), ())
     if answer.possible:
         return answer
     kept = iter(plan.most_whole_serves())
@@ -149,7 +159,7 @@ class _Plan:
         from scipy.optimize import linprog  # heavy, and not every start needs it
 
         ways, lines = len(self.columns), len(self.lines)
-        cost = [1.0 - self._choice(each).derivation.closeness for each in self.columns]
+        cost = [self._cost(each) for each in self.columns]
         met, drawn = self._matrices()
         unmet = [[1.0 if row == column else 0.0 for column in range(lines)] for row in range(lines)]
         serves = [self.orders[order].serves for order, _line, _some in self.lines]
@@ -172,6 +182,24 @@ class _Plan:
             pool: sum(need * amounts[column] for column, need in enumerate(row) if need)
             for pool, row in zip(self.names, drawn, strict=True)
         }
+
+    def _cost(self, column: tuple[int, int, int]) -> float:
+        """Of a serve poured in this way: what it lacks in closeness, and what breaks ties.
+
+        What stands there goes before what would have to be made, and of what is
+        alike, what is used up first.
+        """
+        derivation = self._choice(column).derivation
+        made = sum(isinstance(step, Make) for step in derivation.steps)
+        turn = self._turns.get(derivation.offered, 0)
+        return 1.0 - derivation.closeness + MAKING_COST * made + TURN_COST * turn
+
+    @cached_property
+    def _turns(self) -> Mapping[str, int]:
+        """Ingredient key -> its turn among all, by the bottle of it that is used up first."""
+        supply = self.sourcing.supply
+        firsts = [each[0].bottle for each in supply.stocks.values() if each and each[0].bottle]
+        return {bottle.ingredient: turn for turn, bottle in enumerate(pour_order(firsts))}
 
     def most_whole_serves(self) -> tuple[int, ...]:
         """For each order the serves to keep so that most are kept in all, earlier ones first."""
@@ -202,13 +230,20 @@ class _Plan:
             raise ArithmeticError(f"the menu could not be solved: {solved.message}")
         return tuple(round(float(each)) for each in solved.x[ways:])
 
-    def draws(self, drawn: Mapping[Pool, float]) -> tuple[Draw, ...]:
-        """Pools shared out to bottles in the order they are used up: open and ageing ones first."""
+    def draws(self, drawn: Mapping[Pool, float], first: Collection[int]) -> tuple[Draw, ...]:
+        """Pools shared out to bottles in the order they are used up: open and ageing ones first.
+
+        Bottles that were chosen go before that.
+        """
+
+        def later(stock: Stock) -> bool:
+            return stock.bottle is None or stock.bottle.id not in first
+
         supply = self.sourcing.supply
         found: list[Draw] = []
         for pool, amount in drawn.items():
             left = amount
-            for stock in supply.stocks_in(pool, self.limits):
+            for stock in sorted(supply.stocks_in(pool, self.limits), key=later):
                 taken = min(left, stock.amount)
                 if taken > SLACK and stock.bottle is not None:
                     found.append(Draw(stock.bottle, taken))

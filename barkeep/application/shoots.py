@@ -1,0 +1,259 @@
+"""Shoots: planned, ticked off, filmed, logged. Each use case is one transaction and one undo."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import date, datetime
+from math import hypot
+
+from barkeep.application.bottle_checks import bottle_there, count_one, taken_from
+from barkeep.application.done import Done
+from barkeep.application.session import Session
+from barkeep.domain.ingredients import folded
+from barkeep.domain.shoot_log import ExpectedBottle, LogSheet, expected_after
+from barkeep.domain.shoots import (
+    MOST_SERVES,
+    STATES,
+    LoggedBottle,
+    Shoot,
+    ShootDrink,
+    ShootLog,
+    ShootState,
+    repeated,
+    spec_of,
+)
+from barkeep.domain.snapshot import Snapshot
+from barkeep.errors import InvalidField, UnknownName, UserError
+from barkeep.store import shoots as shoot_rows
+from barkeep.store.unit_of_work import UnitOfWork
+
+
+@dataclass
+class AlreadyLogged(UserError):
+    """A second log of one shoot."""
+
+    theme: str
+    at: datetime
+
+    def __str__(self) -> str:
+        return (
+            f"{self.theme} was logged on {self.at:%Y-%m-%d at %H:%M} already; nothing is written. "
+            "Undo that log first, or count the bottles by themselves."
+        )
+
+
+@dataclass
+class NotFilmedYet(UserError):
+    """A log of a shoot that lies ahead."""
+
+    theme: str
+    on: date
+
+    def __str__(self) -> str:
+        return f"{self.theme} is on {self.on}, which is still to come; there is nothing to log."
+
+
+@dataclass
+class SpecGone(UserError):
+    """A log of a shoot with a drink whose spec was removed: what it poured is not known."""
+
+    theme: str
+    drink: str
+
+    def __str__(self) -> str:
+        return (
+            f"The spec of {self.drink} was removed, so what {self.theme} poured of it is not "
+            "known: undo that, put its serves at 0, or take it out of the shoot."
+        )
+
+
+class Shoots:
+    """The use cases of `bar.shoots`."""
+
+    def __init__(self, session: Session) -> None:
+        self._session = session
+
+    def add(self, shoot: Shoot) -> Done[Shoot]:
+        """Write a shoot down. Raises `InvalidField`; `UnknownName` for a drink without a spec."""
+        checked = self._checked(shoot)
+        with self._session.writing(f"Add shoot {checked.theme}") as work:
+            (shoot_id,) = work.insert("shoot", [shoot_rows.shoot_row(checked)])
+        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+
+    def replace(self, shoot: Shoot) -> Done[Shoot]:
+        """Make the shoot of this id what is given; its log stays as it is.
+
+        Raises as `add` does. A drink may stay that was there before, whatever
+        became of its spec.
+        """
+        with self._session.writing() as work:
+            before, shoot_id = _there(work, shoot.id)
+            kept = frozenset(each.name for each in before.drinks)
+            checked = replace(self._checked(shoot, kept), log=before.log)
+            if before.log and len(checked.drinks) != len(before.drinks):
+                raise InvalidField(
+                    "drinks", "", "a logged shoot keeps the drinks it was logged with"
+                )
+            if before.log and checked.state != "logged":
+                raise AlreadyLogged(before.theme, before.log.at)
+            if before.log is None and checked.state == "logged":
+                raise InvalidField("state", "logged", "log the shoot, which says what was poured")
+            work.label = f"Change shoot {checked.theme}"
+            _put(work, shoot_id, checked)
+        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+
+    def remove(self, shoot_id: int) -> Done[Shoot]:
+        """Take a shoot away; what it poured stays in the ledger. Raises `UnknownName`."""
+        with self._session.writing() as work:
+            shoot, _ = _there(work, shoot_id)
+            work.label = f"Remove shoot {shoot.theme}"
+            work.put("shoot", (shoot_id,), None)
+        return self._session.finished(work, lambda _bar: shoot)
+
+    def repeat(self, shoot_id: int, on: date | None = None) -> Done[Shoot]:
+        """Plan the same shoot once more, on a day (today by default). Raises `UnknownName`."""
+        with self._session.store.reading() as connection:
+            found = shoot_rows.read_shoot(connection, shoot_id)
+        if found is None:
+            raise UnknownName("shoot", f"#{shoot_id}")
+        return self.add(repeated(found, on or self._session.clock().date()))
+
+    def move(self, shoot_id: int, state: ShootState) -> Done[Shoot]:
+        """Say that a shoot is an idea, planned or filmed. Raises as `replace` does."""
+        shoot = self._shoot(shoot_id)
+        return self.replace(replace(shoot, state=state))
+
+    def tick(self, shoot_id: int, key: str, done: bool = True) -> Done[Shoot]:
+        """Tick off one step of the mise en place, or take the tick back."""
+        shoot = self._shoot(shoot_id)
+        ticked = shoot.ticked | {key} if done else shoot.ticked - {key}
+        with self._session.writing(
+            f"{'Tick' if done else 'Untick'} a step of {shoot.theme}"
+        ) as work:
+            _put(work, shoot_id, replace(shoot, ticked=ticked))
+        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+
+    def log(self, shoot_id: int, sheet: LogSheet) -> Done[Shoot]:
+        """Write what a shoot poured, spilled and left, for all its bottles or for none.
+
+        Raises `AlreadyLogged`, `NotFilmedYet`, `SpecGone`, `InvalidField` for
+        serves that make no sense, and what a pour or a count of a bottle raises.
+        """
+        with self._session.writing() as work:
+            shoot, _ = _there(work, shoot_id)
+            snapshot = self._session.snapshot
+            _refuse_log(shoot, sheet, snapshot)
+            work.label = f"Log shoot {shoot.theme}"
+            filmed = replace(shoot, state="filmed")
+            expected = expected_after(filmed, snapshot, sheet)
+            _refuse_strangers(expected, sheet)
+            bottles = tuple(_log_bottle(work, shoot, each, sheet) for each in expected)
+            log = ShootLog(work.at, tuple(sheet.made), bottles)
+            _put(work, shoot_id, replace(shoot, state="logged", log=log))
+        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+
+    def _shoot(self, shoot_id: int) -> Shoot:
+        for each in self._session.snapshot.shoots:
+            if each.id == shoot_id:
+                return each
+        raise UnknownName("shoot", f"#{shoot_id}")
+
+    def _checked(self, shoot: Shoot, kept: frozenset[str] = frozenset()) -> Shoot:
+        theme = " ".join(shoot.theme.split())
+        if not theme:
+            raise InvalidField("theme", shoot.theme, "a shoot has a theme")
+        if shoot.state not in STATES:
+            raise InvalidField("state", shoot.state, f"it is one of {', '.join(STATES)}")
+        drinks = tuple(self._checked_drink(each, kept) for each in shoot.drinks)
+        _refuse_repeats(drinks)
+        return replace(shoot, theme=theme, notes=shoot.notes.strip(), drinks=drinks)
+
+    def _checked_drink(self, drink: ShootDrink, kept: frozenset[str]) -> ShootDrink:
+        counts = drink.serves
+        for what in ("tests", "camera", "tasting"):
+            count = getattr(counts, what)
+            if not 0 <= count <= MOST_SERVES:
+                raise InvalidField(what, count, f"a whole number from 0 to {MOST_SERVES}")
+        spec = spec_of(drink, self._session.snapshot)
+        if spec is None:
+            if drink.name in kept:
+                return drink
+            raise UnknownName("spec", drink.name)
+        for chosen in drink.chosen:
+            if chosen.ratio <= 0.0:
+                raise InvalidField("ratio", chosen.ratio, "it is more than nothing")
+            if chosen.ingredient not in self._session.tree:
+                raise UnknownName("ingredient", chosen.ingredient)
+        return replace(drink, name=spec.name)
+
+
+def _refuse_repeats(drinks: Sequence[ShootDrink]) -> None:
+    names = [folded(each.name) for each in drinks]
+    for each, name in zip(drinks, names, strict=True):
+        if names.count(name) > 1:
+            raise InvalidField("drinks", each.name, "each stands in the running order once")
+
+
+def _refuse_log(shoot: Shoot, sheet: LogSheet, snapshot: Snapshot) -> None:
+    if shoot.log is not None:
+        raise AlreadyLogged(shoot.theme, shoot.log.at)
+    if shoot.on > snapshot.on:
+        raise NotFilmedYet(shoot.theme, shoot.on)
+    if len(sheet.made) != len(shoot.drinks):
+        raise InvalidField("serves made", len(sheet.made), f"one for each of {len(shoot.drinks)}")
+    for drink, made in zip(shoot.drinks, sheet.made, strict=True):
+        if not 0 <= made <= 3 * MOST_SERVES:
+            raise InvalidField(f"serves of {drink.name}", made, "a whole number, 0 or more")
+        if made and spec_of(drink, snapshot) is None:
+            raise SpecGone(shoot.theme, drink.name)
+
+
+def _refuse_strangers(expected: Sequence[ExpectedBottle], sheet: LogSheet) -> None:
+    known = {each.bottle.id for each in expected}
+    for bottle_id in (*sheet.spilled, *sheet.counted):
+        if bottle_id not in known:
+            raise UnknownName("bottle", f"#{bottle_id}")
+
+
+def _log_bottle(
+    work: UnitOfWork, shoot: Shoot, each: ExpectedBottle, sheet: LogSheet
+) -> LoggedBottle:
+    bottle = each.bottle
+    if each.poured:
+        amount = taken_from(bottle_there(work, bottle.id), each.poured)
+        work.append(bottle.id, "pour", amount, note=shoot.theme)
+    if each.spilled:
+        amount = taken_from(bottle_there(work, bottle.id), each.spilled)
+        work.append(bottle.id, "waste", amount, note=f"{shoot.theme}: spilled")
+    before = bottle_there(work, bottle.id)
+    measured = sheet.counted.get(bottle.id)
+    sigma = before.level.expected_sigma
+    if measured is not None:
+        count_one(work, before, measured)
+        sigma = hypot(sigma, measured.sigma)
+    return LoggedBottle(
+        bottle.id,
+        bottle.product.title,
+        bottle.product.unit,
+        each.poured,
+        each.spilled,
+        before.level.amount,
+        None if measured is None else measured.amount,
+        sigma,
+    )
+
+
+def _put(work: UnitOfWork, shoot_id: int, shoot: Shoot) -> None:
+    work.put("shoot", (shoot_id,), {"id": shoot_id, **shoot_rows.shoot_row(shoot)})
+
+
+def _there(work: UnitOfWork, shoot_id: int | None) -> tuple[Shoot, int]:
+    found = None if shoot_id is None else shoot_rows.read_shoot(work.connection, shoot_id)
+    if found is None or shoot_id is None:
+        raise UnknownName("shoot", f"#{shoot_id}")
+    return found, shoot_id
+
+
+def _shoot_of(bar: Snapshot, shoot_id: int) -> Shoot:
+    return next(each for each in bar.shoots if each.id == shoot_id)
