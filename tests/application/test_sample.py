@@ -15,6 +15,7 @@ from barkeep.domain.answers import makeable
 from barkeep.domain.ingredients import folded
 from barkeep.domain.inventory import history
 from barkeep.domain.riffs import family
+from barkeep.domain.shoot_log import as_planned, expected_after
 from barkeep.domain.trials import winner
 from barkeep.errors import KnowledgeError
 from barkeep.store.faults import CannotWrite
@@ -140,39 +141,49 @@ class TestLabels:
                 assert product.abv_percent == pytest.approx(usual, abs=12), product.title
 
 
-class TestTheFilmedEpisode:
-    """Snow Plough was filmed three days ago and is not counted yet."""
+class TestShoots:
+    def test_four_logged_one_filmed_one_planned(self, bar):
+        shoots = bar.snapshot.shoots
+        assert Counter(each.state for each in shoots) == {"logged": 4, "filmed": 1, "planned": 1}
+        assert [each.theme for each in shoots][:2] == ["Summer Excursion", "Snow Plough"]
+        assert all(len(each.drinks) == 3 for each in shoots)
 
-    def test_bottles_hold_less_than_was_counted_last(self, bar):
-        poured = set()
+    def test_a_log_says_what_the_ledger_says(self, bar):
+        """Every bottle of every log: its pours of that day, and the count that came next."""
+        for shoot in (each for each in bar.snapshot.shoots if each.log):
+            assert len(shoot.log.bottles) >= 5
+            for logged in shoot.log.bottles:
+                steps = bar.inventory.history(logged.bottle_id)
+                day = [entry for entry, _level in steps if entry.at.date() == shoot.on]
+                poured = [e.amount for e in day if e.note.startswith(shoot.theme)]
+                assert logged.poured == pytest.approx(sum(poured)), (shoot.theme, logged.title)
+                later = [
+                    entry.amount
+                    for entry, _level in steps
+                    if entry.kind == "count" and entry.at.date() > shoot.on
+                ]
+                assert logged.counted == (later[0] if later else None)
+
+    def test_the_filmed_one_has_poured_nothing_yet_and_can_be_logged(self, bar):
+        shoot = next(each for each in bar.snapshot.shoots if each.state == "filmed")
+        assert shoot.log is None and shoot.on == NOON.date() - timedelta(days=3)
         for bottle in bar.snapshot.bottles:
-            steps = bar.inventory.history(bottle.id)
-            counts = [level for entry, level in steps if entry.kind == "count"]
-            filmed = [e for e, _ in steps if e.note.startswith("Snow Plough") and e.kind == "pour"]
-            if not filmed:
-                continue
-            assert filmed[-1].at.date() == NOON.date() - timedelta(days=3)
-            poured.add(bottle.ingredient)
-            if counts:
-                assert bottle.level.counted < filmed[-1].at
-                assert bottle.level.amount < counts[-1]
-        assert len(poured) >= 10
+            noted = [entry.note for entry, _level in bar.inventory.history(bottle.id)]
+            assert not any(each.startswith("Snow Plough:") for each in noted)
+        found = expected_after(shoot, bar.snapshot, as_planned(shoot))
+        assert len(found) >= 10
+        assert all(each.poured <= each.bottle.level.amount for each in found)
 
-    def test_what_was_poured_is_what_the_specs_say(self, bar):
-        """Two takes of each line; the presenter's jigger holds 30 ml to the ounce."""
-        for name in ("Drift Fence", "White Cutting", "Brazier"):
-            spec = bar.specs.get(name)
-            noted = f"Snow Plough: {name}, two takes"
-            poured = {
-                bottle.ingredient: entry.amount
-                for bottle in bar.snapshot.bottles
-                for entry, _level in bar.inventory.history(bottle.id)
-                if entry.note == noted and bottle.product.unit == "ml"
-            }
-            asked = {line.ingredient: line.quantity for line in spec.required_lines}
-            assert len(poured) >= 3
-            for key, amount in poured.items():
-                assert amount == pytest.approx(2 * asked[key], rel=0.03), (name, key)
+    def test_what_it_will_pour_is_what_the_specs_say(self, bar):
+        shoot = next(each for each in bar.snapshot.shoots if each.state == "filmed")
+        drawn = expected_after(shoot, bar.snapshot, as_planned(shoot))
+        asked = Counter()
+        for drink in shoot.drinks:
+            for line in bar.specs.get(drink.name).required_lines:
+                asked[line.ingredient] += 2 * (line.quantity or 0.0)
+        for each in drawn:
+            if each.bottle.product.unit == "ml" and each.bottle.ingredient in asked:
+                assert each.poured == pytest.approx(asked[each.bottle.ingredient])
 
 
 class TestOwnSpecs:
