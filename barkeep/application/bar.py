@@ -10,11 +10,13 @@ from typing import Self
 
 from barkeep.application.done import Done
 from barkeep.application.health import findings
+from barkeep.application.house_making import HouseMaking
 from barkeep.application.inventory import Inventory
 from barkeep.application.knowledge import shipped
 from barkeep.application.owner_knowledge import OwnerKnowledge
 from barkeep.application.session import Session, Subscriber
 from barkeep.application.settings import BarSettings
+from barkeep.application.shoots import Shoots
 from barkeep.application.specs import Specs
 from barkeep.application.trials import Trials
 from barkeep.domain.knowledge import Knowledge
@@ -30,8 +32,10 @@ class Bar:
     def __init__(self, session: Session) -> None:
         self._session = session
         self.inventory = Inventory(session)
+        self.house = HouseMaking(session)
         self.specs = Specs(session)
         self.trials = Trials(session)
+        self.shoots = Shoots(session)
         self.knowledge = OwnerKnowledge(session)
         self.settings = BarSettings(session)
 

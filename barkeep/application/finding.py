@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
+from datetime import date
 from typing import TypeVar
 
 from barkeep.domain.ingredients import FamilyTree, folded
 from barkeep.domain.inventory import Bottle, Product
+from barkeep.domain.shoots import Shoot, ShootDrink
 from barkeep.domain.snapshot import Snapshot
 from barkeep.domain.specs import Spec
 from barkeep.errors import AmbiguousName, UnknownName
@@ -69,6 +71,47 @@ def find_bottle(snapshot: Snapshot, text: str, *, rather_open: bool = False) -> 
 def find_product(snapshot: Snapshot, text: str) -> Product:
     """The product of this title. Raises `UnknownName` or `AmbiguousName`."""
     return _find("product", text, snapshot.products, lambda product: product.title)
+
+
+def find_shoot(snapshot: Snapshot, text: str, on: date | None = None) -> Shoot:
+    """The shoot of this id or theme, or whose theme begins so or holds all the words.
+
+    Of several shoots of one theme it is the one `on` that day, else the nearest
+    not yet logged, else the latest. Raises `UnknownName` or `AmbiguousName`.
+    """
+    wanted = folded(text)
+    begun = [each for each in snapshot.shoots if wanted and folded(each.theme).startswith(wanted)]
+    found = shoots_called(snapshot, text) or begun
+    found = found or _candidates(text, snapshot.shoots, lambda shoot: shoot.theme)
+    if not found:
+        themes = (shoot.theme for shoot in snapshot.shoots)
+        raise UnknownName("shoot", text, nearest_names(text, themes))
+    that_day = [each for each in found if each.on == on]
+    if on is not None and not that_day:
+        raise UnknownName("shoot", f"{text}, {on}", tuple(map(_dated, found[:NEAREST])))
+    found = that_day or found
+    if len({folded(each.theme) for each in found}) > 1:
+        raise AmbiguousName("shoot", text, tuple(map(_dated, found)))
+    ahead = [each for each in found if each.log is None]
+    if ahead:
+        return min(ahead, key=lambda each: (abs(each.on - snapshot.on), each.on, each.id or 0))
+    return max(found, key=lambda each: (each.on, each.id or 0))
+
+
+def shoots_called(snapshot: Snapshot, text: str) -> list[Shoot]:
+    """The shoot of this id, or those of exactly this theme."""
+    wanted = folded(text)
+    same_id = [each for each in snapshot.shoots if f"#{each.id}" == text.strip()]
+    return same_id or [each for each in snapshot.shoots if folded(each.theme) == wanted]
+
+
+def find_drink(shoot: Shoot, text: str) -> ShootDrink:
+    """The drink of a shoot by its name. Raises `UnknownName` or `AmbiguousName`."""
+    return _find(f"drink of {shoot.theme}", text, shoot.drinks, lambda drink: drink.name)
+
+
+def _dated(shoot: Shoot) -> str:
+    return f"{shoot.theme} ({shoot.on}, #{shoot.id})"
 
 
 def _find(kind: str, text: str, things: Sequence[T], name_of: Callable[[T], str]) -> T:

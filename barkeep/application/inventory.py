@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from datetime import date, timedelta
+from datetime import date
 from math import isfinite
 from typing import TYPE_CHECKING
 
@@ -24,12 +24,13 @@ from barkeep.application.imports import BottleRow, Imported, import_rows
 from barkeep.application.product_checks import checked_draft
 from barkeep.application.refusals import StillInUse, WrongState
 from barkeep.application.session import Session
+from barkeep.application.shelving import refuse_taken, shelve, take_in
+from barkeep.application.shopping import Bought, receive_bought
 from barkeep.application.weighing import Weighed, learn_tare, set_dasher, tares_again
 from barkeep.domain.drafts import ProductDraft
 from barkeep.domain.inventory import Bottle, Entry, Product, history
 from barkeep.domain.snapshot import Snapshot
 from barkeep.errors import (
-    DuplicateName,
     InvalidField,
     LevelAboveSize,
 )
@@ -52,8 +53,7 @@ class Inventory:
         """Take in a product. Raises `InvalidField`, `UnknownName` or `DuplicateName`."""
         checked = checked_draft(draft, self._session.tree)
         with self._session.writing(f"Add product {checked.title}") as work:
-            _refuse_taken(work, checked)
-            (product_id,) = work.insert("product", [product_rows.product_row(checked)])
+            product_id = take_in(work, checked).id
         return self._session.finished(work, lambda bar: _product_of(bar, product_id))
 
     def change_product(self, product_id: int, draft: ProductDraft) -> Done[Product]:
@@ -65,7 +65,7 @@ class Inventory:
         checked = checked_draft(draft, self._session.tree)
         with self._session.writing(f"Change product {checked.title}") as work:
             old = product_there(work, product_id)
-            _refuse_taken(work, checked, apart_from=product_id)
+            refuse_taken(work, checked, apart_from=product_id)
             _refuse_overfull(work, old, checked)
             row = {"id": product_id, **product_rows.product_row(checked)}
             work.put("product", (product_id,), row)
@@ -114,11 +114,17 @@ class Inventory:
         """
         checked = checked_draft(draft, self._session.tree)
         with self._session.writing() as work:
-            _refuse_taken(work, checked)
-            (product_id,) = work.insert("product", [product_rows.product_row(checked)])
-            product = product_there(work, product_id)
+            product = take_in(work, checked)
             bottle_id = self._shelve(work, product, amount, use_by, made)
         return self._bottle_done(work, bottle_id)
+
+    def receive_bought(self, bought: Sequence[Bought]) -> Done[tuple[Bottle, ...]]:
+        """Put what was bought on the shelf, all of it or nothing; one undo takes it back.
+
+        Raises as `receive_new` does, and `InvalidField` for a day to come, a
+        price below nothing, or a count that is not 1 to 99.
+        """
+        return receive_bought(self._session, bought)
 
     def open(self, bottle_id: int) -> Done[Bottle]:
         """Break the seal. Raises `WrongState` for a bottle that is open or empty."""
@@ -264,30 +270,7 @@ class Inventory:
         made: date | None,
     ) -> int:
         work.label = f"Receive {product.title}"
-        level = product.size if amount is None else level_within(amount, product)
-        made, use_by = self._dates(product, made, use_by)
-        place = bottle_rows.last_position(work.connection) + 1
-        row = bottle_rows.bottle_row(product.id, place, work.at.date(), made, use_by)
-        (bottle_id,) = work.insert("bottle", [row])
-        work.append(bottle_id, "receive", level)
-        return bottle_id
-
-    def _dates(
-        self, product: Product, made: date | None, use_by: date | None
-    ) -> tuple[date | None, date | None]:
-        if product.house_made:
-            made = made or self._session.clock().date()
-            days = self._session.tree[product.ingredient].shelf_life_days
-            if use_by is None and days is not None:
-                use_by = made + timedelta(days=days)
-        refuse_dates(made, use_by)
-        return made, use_by
-
-
-def _refuse_taken(work: UnitOfWork, draft: ProductDraft, apart_from: int | None = None) -> None:
-    taken = product_rows.product_named(work.connection, draft)
-    if taken is not None and taken.id != apart_from:
-        raise DuplicateName("product", f"{draft.title}, {said(draft.size, draft)}")
+        return shelve(self._session, work, product, amount, use_by, made)
 
 
 def _refuse_overfull(work: UnitOfWork, old: Product, draft: ProductDraft) -> None:

@@ -12,7 +12,7 @@ from barkeep.application.finding import find_ingredient
 from barkeep.application.refusals import NeverOffered, StillInUse
 from barkeep.application.session import Session
 from barkeep.domain.ingredients import FamilyTree, Ingredient, Unit, folded, with_own
-from barkeep.domain.knowledge import SCOPES, StandIn
+from barkeep.domain.knowledge import SCOPES, Input, MadeFrom, StandIn
 from barkeep.domain.snapshot import Snapshot
 from barkeep.errors import (
     DuplicateName,
@@ -23,6 +23,7 @@ from barkeep.errors import (
 )
 from barkeep.store import owner_knowledge as rows
 
+_MORE = "it is more than nothing"
 _KEY = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 
 
@@ -58,6 +59,28 @@ class OwnerKnowledge:
                 raise UnknownName("stand-in of yours", f"{names[1]} for {names[0]}")
             work.put("own_stand_in", pair, None)
         return self._session.finished(work, lambda _bar: found[0])
+
+    def set_recipe(self, recipe: MadeFrom) -> Done[MadeFrom]:
+        """Keep an own way of making something; it takes the place of every other way.
+
+        Raises `UnknownName` and `InvalidField`.
+        """
+        tree = self._session.tree
+        checked = checked_recipe(recipe, tree)
+        with self._session.writing(f"Keep a recipe for {tree.in_sentence(checked.made)}") as work:
+            work.put("own_recipe", (checked.made,), rows.recipe_row(checked))
+        return self._session.finished(work, lambda _bar: checked)
+
+    def remove_recipe(self, made: str) -> Done[MadeFrom]:
+        """Take an own recipe back; what barkeep knows itself then counts again."""
+        tree = self._session.tree
+        key = find_ingredient(tree, made)
+        with self._session.writing(f"Forget the recipe for {tree.in_sentence(key)}") as work:
+            own = {each.made: each for each in rows.read_own_recipes(work.connection)}
+            if key not in own:
+                raise UnknownName("recipe of yours", tree.name(key))
+            work.put("own_recipe", (key,), None)
+        return self._session.finished(work, lambda _bar: own[key])
 
     def add_ingredient(self, ingredient: Ingredient) -> Done[Ingredient]:
         """Add an own ingredient; one with a key that is known replaces what is known.
@@ -105,6 +128,29 @@ def _checked_stand_in(stand_in: StandIn, tree: FamilyTree) -> StandIn:
     return replace(stand_in, wanted=wanted, offered=offered, why=why, own=True)
 
 
+def checked_recipe(recipe: MadeFrom, tree: FamilyTree) -> MadeFrom:
+    """The recipe with its ingredients as keys, each named once.
+
+    Raises `UnknownName`, and `InvalidField` for no or bad amounts, or a thing made from itself.
+    """
+    made = find_ingredient(tree, recipe.made)
+    amounts: dict[str, float] = {}
+    for each in recipe.inputs:
+        key = find_ingredient(tree, each.ingredient)
+        if key == made:
+            raise InvalidField("input", tree.name(key), "nothing is made from itself")
+        if not (isfinite(each.amount) and each.amount > 0):
+            raise InvalidField(f"amount of {tree.in_sentence(key)}", each.amount, _MORE)
+        amounts[key] = amounts.get(key, 0.0) + each.amount
+    if not amounts:
+        raise InvalidField("inputs", "", "a recipe takes at least one thing")
+    if not (isfinite(recipe.yields) and recipe.yields > 0):
+        raise InvalidField("yield", recipe.yields, _MORE)
+    inputs = tuple(Input(key, amount) for key, amount in amounts.items())
+    how = " ".join(recipe.how.split())
+    return replace(recipe, made=made, inputs=inputs, how=how, closeness=1.0, own=True)
+
+
 def _checked_ingredient(ingredient: Ingredient, tree: FamilyTree) -> Ingredient:
     name = " ".join(ingredient.name.split())
     if not name:
@@ -148,5 +194,10 @@ def _refuse_used(bar: Snapshot, ingredient: Ingredient) -> None:
     users = [product.title for product in bar.products if product.ingredient == key]
     users += [spec.name for spec in bar.specs if any(key in line.wanted for line in spec.lines)]
     users += [tree.name(child) for child in tree.children[key]]
+    users += [
+        f"the recipe for {tree.in_sentence(each.made)}"
+        for each in bar.knowledge.made_from
+        if each.own and key in (each.made, *(part.ingredient for part in each.inputs))
+    ]
     if users:
         raise StillInUse(ingredient.name, spoken_list(users, "and"))

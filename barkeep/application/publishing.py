@@ -30,8 +30,11 @@ class NothingToExport(UserError):
         return "There is no spec of your own to export; name a classic, or ask for all of them."
 
 
-def drink_facts(spec: Spec, snapshot: Snapshot) -> DrinkFacts:
-    """Strength, standard drinks, allergens and cautions of a spec made as it is written."""
+def drink_facts(spec: Spec, snapshot: Snapshot, *, general: bool = True) -> DrinkFacts:
+    """Strength, standard drinks, allergens and cautions of a spec made as it is written.
+
+    Without `general`, what is true of every drink with alcohol is left out.
+    """
     tree = snapshot.knowledge.tree
     keys = frozenset(key for line in spec.lines for key in line.wanted)
     found = analyse(spec, snapshot)
@@ -46,7 +49,7 @@ def drink_facts(spec: Spec, snapshot: Snapshot) -> DrinkFacts:
         drinks,
         found.country,
         tuple(each.word for each in allergens_of(keys, tree)),
-        tuple(each.text for each in cautions_for(occasion, tree, general=True)),
+        tuple(each.text for each in cautions_for(occasion, tree, general=general)),
     )
 
 
@@ -65,15 +68,20 @@ def menu_of(
     allergens: bool = True,
 ) -> MenuContent:
     """A menu of these specs; where one holds alcohol, with what is true of every such drink."""
-    alcoholic = snapshot.knowledge.tree.alcoholic
-    strong = any(key in alcoholic for spec in specs for line in spec.lines for key in line.wanted)
     return menu_content(
         title,
         cards_of(specs, snapshot),
         strength=strength,
         allergens=allergens,
-        cautions=general_cautions() if strong else (),
+        cautions=cautions_of_any(specs, snapshot),
     )
+
+
+def cautions_of_any(specs: Iterable[Spec], snapshot: Snapshot) -> tuple[str, ...]:
+    """The general cautions where one of these specs holds alcohol, else none."""
+    alcoholic = snapshot.knowledge.tree.alcoholic
+    strong = any(key in alcoholic for spec in specs for line in spec.lines for key in line.wanted)
+    return general_cautions() if strong else ()
 
 
 def general_cautions() -> tuple[str, ...]:

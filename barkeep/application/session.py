@@ -18,6 +18,7 @@ from barkeep.domain.specs import Spec
 from barkeep.store.bottles import read_bottles
 from barkeep.store.owner_knowledge import (
     read_own_ingredients,
+    read_own_recipes,
     read_own_stand_ins,
     read_settings,
 )
@@ -116,6 +117,7 @@ class Session:
         with self.store.reading() as connection:
             self._own_ingredients = read_own_ingredients(connection)
             self._own_stand_ins = read_own_stand_ins(connection)
+            self._own_recipes = read_own_recipes(connection)
             products = read_products(connection)
             bottles = read_bottles(connection, products)
             specs, trials = read_specs(connection), read_trials(connection)
@@ -147,6 +149,7 @@ class Session:
             if "knowledge" in touched.changes:
                 self._own_ingredients = read_own_ingredients(connection)
                 self._own_stand_ins = read_own_stand_ins(connection)
+                self._own_recipes = read_own_recipes(connection)
         if "knowledge" in touched.changes or self._has_strangers(new):
             new = replace(new, knowledge=self._whole_knowledge(new.products, new.specs))
         self._snapshot = new
@@ -161,7 +164,8 @@ class Session:
 
     def _whole_knowledge(self, products: tuple[Product, ...], specs: tuple[Spec, ...]) -> Knowledge:
         own = (self._own_ingredients, self._own_stand_ins)
-        return complete_knowledge(self.shipped, *own, _used(products, specs))
+        used = _used(products, specs)
+        return complete_knowledge(self.shipped, *own, used, self._own_recipes)
 
 
 def _used(products: tuple[Product, ...], specs: tuple[Spec, ...]) -> set[str]:

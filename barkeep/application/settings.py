@@ -8,16 +8,19 @@ from dataclasses import replace
 from math import isfinite
 
 from barkeep.application.done import Done
+from barkeep.application.finding import find_ingredient
 from barkeep.application.session import Session
 from barkeep.domain.amounts import OUNCES, show_range
 from barkeep.domain.ingredients import folded
 from barkeep.domain.inventory import LEAST_DASH_ML, MOST_DASH_ML
+from barkeep.domain.pars import MOST_PAR, Par, with_par
 from barkeep.domain.printing import STYLES
-from barkeep.domain.snapshot import Settings
+from barkeep.domain.snapshot import Settings, Snapshot
 from barkeep.domain.trial_words import show_scale
 from barkeep.domain.trials import Scale
 from barkeep.errors import InvalidField, UnknownName
 from barkeep.store.owner_knowledge import read_settings, setting_rows
+from barkeep.store.unit_of_work import UnitOfWork
 
 _CURRENCY = re.compile(r"[A-Z]{3}")  # ISO 4217's form; which codes exist changes by the year
 
@@ -32,11 +35,28 @@ class BarSettings:
         """Write the settings that differ. Raises `InvalidField`."""
         checked = self._checked(settings)
         with self._session.writing("Change settings") as work:
-            there = setting_rows(read_settings(work.connection))
-            for row in setting_rows(checked):
-                if row not in there:
-                    work.put("setting", (row["key"],), row)
+            self._write(work, checked)
         return self._session.finished(work, lambda bar: bar.settings)
+
+    def set_par(self, ingredient: str, amount: float | None) -> Done[Settings]:
+        """Say the least to have of an ingredient, in its own unit; None or 0 wants none.
+
+        `ingredient` is a key or any name. Raises `UnknownName` or `InvalidField`.
+        """
+        key = find_ingredient(self._session.tree, ingredient)
+        name = self._session.tree.in_sentence(key)
+        with self._session.writing() as work:
+            before = read_settings(work.connection)
+            par = _checked_par(Par(key, amount or 0.0), self._session.snapshot)
+            work.label = f"{'Set' if par.amount else 'Remove'} the par of {name}"
+            self._write(work, replace(before, pars=with_par(before.pars, par)))
+        return self._session.finished(work, lambda bar: bar.settings)
+
+    def _write(self, work: UnitOfWork, settings: Settings) -> None:
+        there = setting_rows(read_settings(work.connection))
+        for row in setting_rows(settings):
+            if row not in there:
+                work.put("setting", (row["key"],), row)
 
     def _checked(self, settings: Settings) -> Settings:
         name = " ".join(settings.name.split())
@@ -54,6 +74,15 @@ class BarSettings:
                 expected = "only what counts as always there can be missing"
                 raise InvalidField("not there", key, expected)
         return replace(settings, name=name, scales=scales)
+
+
+def _checked_par(par: Par, snapshot: Snapshot) -> Par:
+    if not isfinite(par.amount) or not 0.0 <= par.amount <= MOST_PAR:
+        raise InvalidField("par", par.amount, f"it is 0 to {MOST_PAR:.0f}")
+    if par.amount and par.ingredient in snapshot.always_there:
+        name = snapshot.knowledge.tree.name(par.ingredient)
+        raise InvalidField("par", name, "it counts as always there and is never bought")
+    return par
 
 
 def _refuse_wrong_units(settings: Settings) -> None:

@@ -22,6 +22,7 @@ from barkeep.domain.shoots import (
     ShootState,
     repeated,
     spec_of,
+    still_chosen,
 )
 from barkeep.domain.snapshot import Snapshot
 from barkeep.errors import InvalidField, UnknownName, UserError
@@ -185,7 +186,7 @@ class Shoots:
                 raise InvalidField("ratio", chosen.ratio, "it is more than nothing")
             if chosen.ingredient not in self._session.tree:
                 raise UnknownName("ingredient", chosen.ingredient)
-        return replace(drink, name=spec.name)
+        return still_chosen(replace(drink, name=spec.name), spec)
 
 
 def _refuse_repeats(drinks: Sequence[ShootDrink]) -> None:

@@ -11,7 +11,7 @@ from collections.abc import Collection, Iterable
 from dataclasses import replace
 
 from barkeep.domain.ingredients import FamilyTree, Ingredient, folded
-from barkeep.domain.knowledge import Knowledge, StandIn, with_owner
+from barkeep.domain.knowledge import Knowledge, MadeFrom, StandIn, with_owner
 from barkeep.errors import KnowledgeError
 
 NOT_KNOWN = "used in this bar, but not known to this barkeep"
@@ -22,14 +22,15 @@ def complete_knowledge(
     ingredients: tuple[Ingredient, ...],
     stand_ins: tuple[StandIn, ...],
     used: Collection[str],
+    recipes: tuple[MadeFrom, ...] = (),
 ) -> Knowledge:
     """The knowledge with the owner's entries, in which every key of `used` is an ingredient."""
     own = _with_strangers(shipped.tree, ingredients, used)
+    kept = _known_only(shipped.tree, own, stand_ins), _makeable(shipped.tree, own, recipes)
     try:
-        return with_owner(shipped, own, _known_only(shipped.tree, own, stand_ins))
+        return with_owner(shipped, own, *kept)
     except KnowledgeError:
-        mended = _mended(shipped.tree, own)
-        return with_owner(shipped, mended, _known_only(shipped.tree, mended, stand_ins))
+        return with_owner(shipped, _mended(shipped.tree, own), *kept)
 
 
 def _with_strangers(
@@ -49,6 +50,15 @@ def _known_only(
 ) -> tuple[StandIn, ...]:
     keys = tree.ingredients.keys() | {each.key for each in own}
     return tuple(each for each in stand_ins if each.wanted in keys and each.offered in keys)
+
+
+def _makeable(
+    tree: FamilyTree, own: tuple[Ingredient, ...], recipes: tuple[MadeFrom, ...]
+) -> tuple[MadeFrom, ...]:
+    keys = tree.ingredients.keys() | {each.key for each in own}
+    return tuple(
+        each for each in recipes if {each.made, *(part.ingredient for part in each.inputs)} <= keys
+    )
 
 
 def _mended(tree: FamilyTree, own: tuple[Ingredient, ...]) -> tuple[Ingredient, ...]:

@@ -37,6 +37,12 @@ def _specs(context: ScreenContext) -> Screen:
     return SpecsScreen(context)
 
 
+def _shoots(context: ScreenContext) -> Screen:
+    from barkeep.desktop.screens.shoots import ShootsScreen
+
+    return ShootsScreen(context)
+
+
 def _next_bottle(context: ScreenContext) -> Screen:
     from barkeep.desktop.screens.next_bottle import NextBottleScreen
 
@@ -53,6 +59,7 @@ PAGES = (
     Page("tonight", "Tonight", "tonight", _tonight),
     Page("bottles", "Bottles", "bottles", _bottles),
     Page("specs", "Specs", "specs", _specs),
+    Page("shoots", "Shoots", "shoots", _shoots),
     Page("next-bottle", "Next bottle", "next-bottle", _next_bottle),
     Page("stand-ins", "Stand-ins", "stand-ins", _stand_ins),
 )

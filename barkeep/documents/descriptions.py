@@ -70,23 +70,24 @@ def _text(card: CardContent) -> Iterator[str]:
 
 
 def _markdown(card: CardContent) -> Iterator[str]:
-    yield f"# {_marked(card.name)}\n"
+    yield f"# {marked(card.name)}\n"
     if card.riff:
-        yield f"*{_marked(card.riff)}*\n"
+        yield f"*{marked(card.riff)}*\n"
     for line in card.lines:
-        amount = f"**{_marked(line.both)}** " if line.both else ""
-        yield f"- {amount}{_marked(line.name)}"
+        amount = f"**{marked(line.both)}** " if line.both else ""
+        yield f"- {amount}{marked(line.name)}"
     if card.service:
         yield ""
-        yield from (f"- {word}: {_marked(text)}" for word, text in card.service)
-    yield from (f"\n{_marked(paragraph)}" for paragraph in card.method)
-    yield from (f"\n{_marked(ending)}" for ending in _endings(card))
+        yield from (f"- {word}: {marked(text)}" for word, text in card.service)
+    yield from (f"\n{marked(paragraph)}" for paragraph in card.method)
+    yield from (f"\n{marked(ending)}" for ending in _endings(card))
     if card.cautions:
         yield f"\n## {CAUTIONS}\n"
-        yield from (f"- {_marked(caution)}" for caution in card.cautions)
+        yield from (f"- {marked(caution)}" for caution in card.cautions)
 
 
-def _marked(text: str) -> str:
+def marked(text: str) -> str:
+    """A text in which nothing is taken for Markdown."""
     return _LISTLIKE.sub(r"\1\\\2", _SPECIAL.sub(r"\\\1", text))
 
 

@@ -16,6 +16,9 @@ _KEY = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 TYPICAL_SIZES = {"ml": 700.0, "g": 1000.0, "each": 1.0}
 """What one purchase holds where nothing is said (*common practice*)."""
 
+MOST_REST_HOURS = 14 * 24.0
+"""What rests longer is not made for a shoot."""
+
 
 def read_tree(
     ingredients: str,
@@ -180,6 +183,7 @@ def _made(table: Table, tree: FamilyTree, file: str) -> MadeFrom:
         how=fields.text("how"),
         closeness=1.0 if closeness is None else closeness,
         basis=fields.text("basis", ""),
+        rest_hours=fields.number_or_none("rest_hours", most=MOST_REST_HOURS) or 0.0,
     )
     fields.finish()
     if not entry.inputs:

@@ -29,7 +29,16 @@ class Rows:
     rows: tuple[tuple[str, ...], ...]
 
 
-Block = Text | Rows
+@dataclass(frozen=True, slots=True)
+class Tick:
+    """One paragraph after a box to be ticked by hand, or that is ticked already."""
+
+    style: str
+    text: str
+    done: bool = False
+
+
+Block = Text | Rows | Tick
 Group = tuple[Block, ...]
 """Blocks that stay together where they can."""
 Parts = Mapping[str, Callable[[T], Sequence[Block]]]
@@ -72,9 +81,14 @@ def job_text(groups: Sequence[Group]) -> str:
 def _rows_of(group: Group) -> list[str]:
     rows = []
     for block in group:
-        cells = block.rows if isinstance(block, Rows) else ((block.text,),)
+        cells = block.rows if isinstance(block, Rows) else (_cells(block),)
         rows += [" ".join(cell for cell in row if cell) for row in cells]
     return [row.replace(NO_BREAK, " ") for row in rows]
+
+
+def _cells(block: Text | Tick) -> tuple[str, ...]:
+    box = ("[x]" if block.done else "[ ]",) if isinstance(block, Tick) else ()
+    return (*box, block.text)
 
 
 def _with_ends(title: str, groups: tuple[Group, ...], small: Sequence[str]) -> tuple[Group, ...]:

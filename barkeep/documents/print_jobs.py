@@ -18,6 +18,8 @@ from barkeep.documents.print_blocks import (
     prep_groups,
 )
 from barkeep.documents.print_templates import Template
+from barkeep.documents.run_sheet import RunSheetContent
+from barkeep.documents.run_sheet_blocks import run_sheet_groups
 
 
 @dataclass(frozen=True)
@@ -78,6 +80,12 @@ def descriptions_job(cards: Sequence[CardContent], template: Template, paper: Si
     """Drinks described."""
     groups = description_groups(cards, template.parts)
     return FlowJob(template, paper, groups, _title("Descriptions", cards))
+
+
+def run_sheet_job(sheet: RunSheetContent, template: Template, paper: Size) -> FlowJob:
+    """A run sheet."""
+    groups = run_sheet_groups(sheet, template.parts)
+    return FlowJob(template, paper, groups, f"Run sheet, {sheet.theme}")
 
 
 def _grid(paper: Size | None, card: Size) -> Grid:

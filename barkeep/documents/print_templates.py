@@ -16,16 +16,21 @@ from barkeep import resource_files
 from barkeep.documents.paper import FILE as SIZES_FILE
 from barkeep.documents.paper import FOLDER
 from barkeep.documents.print_blocks import PARTS_OF_KIND
+from barkeep.documents.run_sheet_blocks import RUN_SHEET_PARTS
 from barkeep.domain.toml_fields import Fields, Table, parse
 from barkeep.errors import KnowledgeError
 
-Kind = Literal["card", "menu", "label", "prep", "description"]
+Kind = Literal["card", "menu", "label", "prep", "description", "run_sheet"]
 KINDS: tuple[Kind, ...] = get_args(Kind)
 Font = Literal["sans", "serif"]
 Align = Literal["start", "centre"]
 Frame = Literal["none", "line", "double"]
 BODY = "body"
 """The style of whatever has none of its own."""
+_PARTS: Mapping[Kind, frozenset[str]] = {
+    **{kind: PARTS_OF_KIND[kind] for kind in KINDS if kind in PARTS_OF_KIND},
+    "run_sheet": frozenset(RUN_SHEET_PARTS),
+}
 _COLOUR = re.compile(r"#[0-9a-f]{6}")
 
 
@@ -117,9 +122,9 @@ def read_template(text: str, file: str) -> Template:
 def _parts(fields: Fields, kind: Kind) -> tuple[str, ...]:
     parts = fields.words("parts")
     for part in parts:
-        if part not in PARTS_OF_KIND[kind]:
-            known = ", ".join(sorted(PARTS_OF_KIND[kind]))
-            fields.refuse(f"a {kind} has no part “{part}”; it may have {known}")
+        if part not in _PARTS[kind]:
+            known = ", ".join(sorted(_PARTS[kind]))
+            fields.refuse(f"a {kind.replace('_', ' ')} has no part “{part}”; it may have {known}")
     if not parts:
         fields.refuse("“parts” is missing")
     return parts

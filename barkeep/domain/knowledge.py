@@ -60,7 +60,11 @@ class Input:
 
 @dataclass(frozen=True, slots=True)
 class MadeFrom:
-    """`made` comes from all of `inputs` together and yields `yields` in its own unit."""
+    """`made` comes from all of `inputs` together and yields `yields` in its own unit.
+
+    `own` is the owner's own way of making it. It rests `rest_hours` before it
+    can be used.
+    """
 
     made: str
     inputs: tuple[Input, ...]
@@ -68,6 +72,8 @@ class MadeFrom:
     how: str
     closeness: float = 1.0
     basis: str = ""
+    own: bool = False
+    rest_hours: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -97,20 +103,24 @@ def with_owner(
     knowledge: Knowledge,
     ingredients: tuple[Ingredient, ...] = (),
     stand_ins: tuple[StandIn, ...] = (),
+    recipes: tuple[MadeFrom, ...] = (),
 ) -> Knowledge:
-    """The knowledge with the owner's entries added. An own stand-in replaces a known one.
+    """The knowledge with the owner's entries added. An own stand-in or recipe replaces a known one.
 
     It also lifts a *nothing stands in* for the same wanted ingredient: the
     owner has decided otherwise.
     """
-    if not ingredients and not stand_ins:
+    if not (ingredients or stand_ins or recipes):
         return knowledge
     decided = {(entry.wanted, entry.offered) for entry in stand_ins}
     kept = tuple(e for e in knowledge.stand_ins if (e.wanted, e.offered) not in decided)
     lifted = {entry.wanted for entry in stand_ins}
+    remade = {recipe.made for recipe in recipes}
+    shipped = tuple(each for each in knowledge.made_from if each.made not in remade)
     return replace(
         knowledge,
         tree=with_own(knowledge.tree, ingredients),
         stand_ins=kept + tuple(replace(entry, own=True) for entry in stand_ins),
         none=tuple(entry for entry in knowledge.none if entry.wanted not in lifted),
+        made_from=tuple(replace(each, own=True) for each in recipes) + shipped,
     )

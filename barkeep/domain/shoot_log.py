@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from math import hypot, sqrt
 
 from barkeep.domain.answers.shoot_plan import draws_of
-from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.ingredients import FamilyTree, Unit
 from barkeep.domain.inventory import POUR_SIGMA, POUR_SIGMA_SHARE, SIGMAS, Bottle
 from barkeep.domain.levels import MeasuredLevel
 from barkeep.domain.shoots import LoggedBottle, Shoot
@@ -70,6 +70,25 @@ def expected_after(shoot: Shoot, snapshot: Snapshot, sheet: LogSheet) -> tuple[E
     )
 
 
+def would_be_logged(shoot: Shoot, snapshot: Snapshot, sheet: LogSheet) -> tuple[LoggedBottle, ...]:
+    """What the log would say of each bottle, before anything is written."""
+    return tuple(_logged(each, sheet) for each in expected_after(shoot, snapshot, sheet))
+
+
+def _logged(each: ExpectedBottle, sheet: LogSheet) -> LoggedBottle:
+    product, measured = each.bottle.product, sheet.counted.get(each.bottle.id)
+    return LoggedBottle(
+        each.bottle.id,
+        product.title,
+        product.unit,
+        each.poured,
+        each.spilled,
+        each.expected,
+        None if measured is None else measured.amount,
+        hypot(each.expected_sigma, 0.0 if measured is None else measured.sigma),
+    )
+
+
 @dataclass(frozen=True, slots=True)
 class BottleVariance:
     """One bottle over several shoots: what was gone beyond the pours, and the likely reason.
@@ -80,7 +99,7 @@ class BottleVariance:
 
     bottle_id: int
     title: str
-    unit: str
+    unit: Unit
     shoots: int
     poured: float
     variance: float

@@ -12,9 +12,9 @@ from datetime import date, datetime, time
 from typing import Literal, get_args
 
 from barkeep.domain.answers.menu import Order
-from barkeep.domain.ingredients import folded
+from barkeep.domain.ingredients import FamilyTree, Unit, folded
 from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.specs import Spec
+from barkeep.domain.specs import Line, Spec
 
 ShootState = Literal["idea", "planned", "filmed", "logged"]
 STATES: tuple[ShootState, ...] = get_args(ShootState)
@@ -43,12 +43,15 @@ class ChosenPour:
 
     `ratio` is how much replaces one unit of the line's own; `bottle_id` names
     one bottle to pour from first, None for whichever is used up first.
+    `wanted` is what the line asked for when it was chosen: lines move when a
+    spec is changed, and the choice is for the ingredient and not the place.
     """
 
     line: int
     ingredient: str
     ratio: float = 1.0
     bottle_id: int | None = None
+    wanted: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +75,7 @@ class LoggedBottle:
 
     bottle_id: int
     title: str
-    unit: str
+    unit: Unit
     poured: float
     spilled: float
     expected: float
@@ -117,7 +120,7 @@ class Shoot:
 def spec_of(drink: ShootDrink, snapshot: Snapshot) -> Spec | None:
     """The spec a drink means, by id and else by name; None where it was removed."""
     if drink.spec_id is not None:
-        return next((each for each in snapshot.specs if each.id == drink.spec_id), None)
+        return next((each for each in snapshot.all_specs if each.id == drink.spec_id), None)
     name = folded(drink.name)
     return next((each for each in snapshot.all_specs if folded(each.name) == name), None)
 
@@ -133,14 +136,61 @@ def as_poured(drink: ShootDrink, snapshot: Snapshot) -> Spec | None:
     tree = snapshot.knowledge.tree
     lines = list(spec.lines)
     for chosen in drink.chosen:
-        if chosen.line >= len(lines) or chosen.ingredient not in tree:
+        place = line_chosen_for(chosen, spec)
+        if place is None or chosen.ingredient not in tree:
             continue
-        line = lines[chosen.line]
-        quantity = None if line.quantity is None else line.quantity * chosen.ratio
-        lines[chosen.line] = replace(
-            line, ingredient=chosen.ingredient, quantity=quantity, alternatives=()
-        )
+        lines[place] = _poured_line(lines[place], chosen, spec.serves, tree)
     return replace(spec, lines=tuple(lines))
+
+
+def _poured_line(line: Line, chosen: ChosenPour, serves: float, tree: FamilyTree) -> Line:
+    """A line in what is poured for it, saying what it replaces unless it is just a kind of it.
+
+    Its unit stays the line's own where both are measured alike, and is the
+    ingredient's own where they are not. Its text goes, since it names the other.
+    """
+    key, ratio = chosen.ingredient, chosen.ratio
+    if key == line.ingredient and ratio == 1.0:
+        return line
+    quantity = None if line.quantity is None else line.quantity * ratio
+    amount, high, unit = line.amount, line.amount_high, line.unit
+    if tree[key].unit != tree[line.ingredient].unit and quantity is not None:
+        amount, high, unit = quantity * serves, None, tree[key].unit
+    elif amount is not None:
+        amount, high = amount * ratio, None if high is None else high * ratio
+    instead = not any(tree.is_a(key, each) for each in line.wanted)
+    replaced = f"in place of {tree.in_sentence(line.ingredient)}" if instead else ""
+    return replace(
+        line,
+        text="",
+        ingredient=key,
+        amount=amount,
+        amount_high=high,
+        unit=unit,
+        quantity=quantity,
+        note="; ".join(each for each in (line.note, replaced) if each),
+        alternatives=(),
+    )
+
+
+def line_chosen_for(chosen: ChosenPour, spec: Spec) -> int | None:
+    """The place of the line a choice is for; None where the spec has no such line any more."""
+    lines, wanted = spec.lines, chosen.wanted
+    if chosen.line < len(lines) and wanted in ("", lines[chosen.line].ingredient):
+        return chosen.line
+    moved = [place for place, line in enumerate(lines) if wanted == line.ingredient]
+    return moved[0] if len(moved) == 1 else None
+
+
+def still_chosen(drink: ShootDrink, spec: Spec) -> ShootDrink:
+    """The drink with its choices at the places of their lines now; those of no line go."""
+    found = ((each, line_chosen_for(each, spec)) for each in drink.chosen)
+    chosen = tuple(
+        replace(each, line=place, wanted=spec.lines[place].ingredient)
+        for each, place in found
+        if place is not None
+    )
+    return replace(drink, chosen=chosen)
 
 
 def orders_of(

@@ -12,6 +12,7 @@ from barkeep.domain.amounts import DASH_ML, BarUnits, Ounce
 from barkeep.domain.inventory import Bottle, Product, pour_order
 from barkeep.domain.knowledge import Knowledge
 from barkeep.domain.line_quantities import in_dashes_of
+from barkeep.domain.pars import Par
 from barkeep.domain.printing import Style
 from barkeep.domain.specs import Spec
 from barkeep.domain.trials import DEFAULT_SCALES, Scale, Trial
@@ -28,7 +29,7 @@ class Settings:
     salt) the owner says are not there after all. `ounce` is what *oz* means,
     `dash_ml` what a dash comes to; amounts of specs are `shown_in` a style of
     printing; `country` is the one whose standard drink is counted in; trials
-    are scored on the `scales`.
+    are scored on the `scales`; `pars` are the least to have of things, by ingredient.
     """
 
     name: str = "My bar"
@@ -40,6 +41,7 @@ class Settings:
     country: str = "United States"
     scales: tuple[Scale, ...] = DEFAULT_SCALES
     classics: bool = True
+    pars: tuple[Par, ...] = ()
 
     @property
     def units(self) -> BarUnits:

@@ -8,11 +8,12 @@ from typing import Any
 from sqlalchemy import Connection, select
 
 from barkeep.domain.ingredients import Ingredient
-from barkeep.domain.knowledge import StandIn
+from barkeep.domain.knowledge import Input, MadeFrom, StandIn
+from barkeep.domain.pars import Par
 from barkeep.domain.snapshot import Settings
 from barkeep.domain.trials import Scale
 from barkeep.store.records import Row
-from barkeep.store.schema import own_ingredient, own_stand_in, setting
+from barkeep.store.schema import own_ingredient, own_recipe, own_stand_in, setting
 
 _WORD_LISTS = ("parents", "aliases", "printed", "allergens")
 
@@ -34,6 +35,21 @@ def read_own_stand_ins(connection: Connection) -> tuple[StandIn, ...]:
     )
 
 
+def read_own_recipes(connection: Connection) -> tuple[MadeFrom, ...]:
+    """The owner's recipes, by what is made."""
+    rows = connection.execute(select(own_recipe).order_by(own_recipe.c.made))
+    return tuple(
+        MadeFrom(
+            row.made,
+            tuple(Input(key, float(amount)) for key, amount in row.inputs),
+            row.yields,
+            row.how,
+            own=True,
+        )
+        for row in rows
+    )
+
+
 def read_settings(connection: Connection) -> Settings:
     """The settings; what was never chosen is as barkeep comes."""
     rows: dict[str, Any] = {row.key: row.value for row in connection.execute(select(setting))}
@@ -43,6 +59,8 @@ def read_settings(connection: Connection) -> Settings:
         chosen["not_there"] = frozenset(chosen["not_there"])
     if "scales" in chosen:
         chosen["scales"] = tuple(Scale(**each) for each in chosen["scales"])
+    if "pars" in chosen:
+        chosen["pars"] = tuple(Par(**each) for each in chosen["pars"])
     return Settings(**chosen)
 
 
@@ -67,11 +85,22 @@ def stand_in_row(entry: StandIn) -> Row:
     }
 
 
+def recipe_row(recipe: MadeFrom) -> Row:
+    """The row of an own recipe."""
+    return {
+        "made": recipe.made,
+        "inputs": [[each.ingredient, each.amount] for each in recipe.inputs],
+        "yields": recipe.yields,
+        "how": recipe.how,
+    }
+
+
 def setting_rows(settings: Settings) -> tuple[Row, ...]:
     """One row a setting."""
     values = asdict(settings)
     values["not_there"] = sorted(settings.not_there)
     values["scales"] = list(values["scales"])
+    values["pars"] = list(values["pars"])
     return tuple({"key": key, "value": value} for key, value in values.items())
 
 

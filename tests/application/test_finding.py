@@ -2,14 +2,20 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 
 from barkeep.application.finding import (
     find_bottle,
+    find_drink,
     find_ingredient,
     find_product,
+    find_shoot,
     nearest_names,
 )
+from barkeep.domain.shoot_log import LogSheet
+from barkeep.domain.shoots import Shoot, ShootDrink
 from barkeep.errors import AmbiguousName, UnknownName
 from tests.application.conftest import gin_draft
 
@@ -77,3 +83,58 @@ def test_of_two_bottles_of_one_product_the_only_open_one_may_be_meant(bar, gin):
     bar.inventory.pour(1, 50.0)
     with pytest.raises(AmbiguousName):
         found()
+
+
+@pytest.fixture
+def shoots(bar):
+    """Two themes on 21 November and a week around it; today is the 21st."""
+    days = {"Night train": (14, 23, 30), "Night sleeper": (21,), "Mail": (21,)}
+    return {
+        (theme, day): bar.shoots.add(Shoot(None, theme, date(2026, 11, day))).value
+        for theme, some in days.items()
+        for day in some
+    }
+
+
+def test_a_shoot_is_found_by_id_theme_beginning_or_words(bar, shoots):
+    for text in (f"#{shoots['Mail', 21].id}", "mail", "  MAIL ", "mai"):
+        assert find_shoot(bar.snapshot, text) == shoots["Mail", 21]
+    for text in ("night s", "sleeper", "sleeper night"):
+        assert find_shoot(bar.snapshot, text) == shoots["Night sleeper", 21]
+    with pytest.raises(AmbiguousName) as several:
+        find_shoot(bar.snapshot, "night")
+    assert f"Night sleeper (2026-11-21, #{shoots['Night sleeper', 21].id})" in (
+        several.value.choices
+    )
+    for text in ("", "#99", "harbour", "train mail"):
+        with pytest.raises(UnknownName):
+            find_shoot(bar.snapshot, text)
+
+
+def test_of_several_shoots_the_nearest_not_yet_logged_is_meant(bar, shoots):
+    ours = {day: one for (theme, day), one in shoots.items() if theme == "Night train"}
+    assert find_shoot(bar.snapshot, "night train") == ours[23]
+    assert find_shoot(bar.snapshot, "night t", date(2026, 11, 30)) == ours[30]
+    with pytest.raises(UnknownName) as unknown:
+        find_shoot(bar.snapshot, "night train", date(2026, 11, 29))
+    assert len(unknown.value.nearest) == 3
+    bar.shoots.remove(ours[23].id)
+    assert find_shoot(bar.snapshot, "night train") == ours[14]
+    bar.shoots.log(ours[14].id, LogSheet(()))
+    assert find_shoot(bar.snapshot, "night train") == ours[30]
+    bar.shoots.remove(ours[30].id)
+    assert find_shoot(bar.snapshot, "night train").log is not None
+    again = bar.shoots.add(Shoot(None, "Night train", date(2026, 11, 1))).value
+    bar.shoots.log(again.id, LogSheet(()))
+    assert find_shoot(bar.snapshot, "night train").id == ours[14].id  # the later of two logged
+
+
+def test_a_day_tells_two_themes_apart(bar, shoots):
+    assert find_shoot(bar.snapshot, "night", date(2026, 11, 14)) == shoots["Night train", 14]
+
+
+def test_a_drink_of_a_shoot_is_found_by_its_words():
+    shoot = Shoot(1, "Night train", date(2026, 11, 21), (ShootDrink(1, "Snow Plough"),))
+    assert find_drink(shoot, "plough").name == "Snow Plough"
+    with pytest.raises(UnknownName, match="no drink of Night train called “Drift”"):
+        find_drink(shoot, "Drift")

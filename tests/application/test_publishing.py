@@ -23,11 +23,15 @@ from barkeep.application.publishing import (
 )
 from barkeep.documents.cards import FIRST_OF_ALL
 from barkeep.documents.paper import size_named
-from barkeep.documents.print_templates import KINDS, shipped_templates
+from barkeep.documents.print_templates import KINDS as ALL_KINDS
+from barkeep.documents.print_templates import shipped_templates
 from barkeep.domain.answers.analysis import analyse
 from barkeep.domain.spec_text import read_specs
 from barkeep.errors import UnknownName
 from barkeep.store.faults import CannotWrite
+
+KINDS = [kind for kind in ALL_KINDS if kind != "run_sheet"]
+"""Those of specs and bottles: a run sheet is of a shoot."""
 
 
 @pytest.fixture

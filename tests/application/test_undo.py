@@ -18,6 +18,8 @@ from barkeep.application.bar import Bar
 from barkeep.domain.inventory import fold
 from barkeep.domain.knowledge import StandIn
 from barkeep.domain.levels import MeasuredLevel
+from barkeep.domain.shoot_log import LogSheet
+from barkeep.domain.shoots import Shoot, ShootDrink
 from barkeep.domain.snapshot import Settings
 from barkeep.errors import NothingToUndo, UserError
 from barkeep.store.faults import CannotUndo
@@ -28,7 +30,13 @@ def picture(bar):
     """What a user can see of a bar."""
     shot = bar.snapshot
     knowledge = (shot.knowledge.stand_ins, tuple(shot.knowledge.tree))
-    return shot.products, shot.bottles, shot.specs, shot.settings, knowledge
+    return shot.products, shot.bottles, shot.specs, shot.settings, shot.shoots, knowledge
+
+
+def night_train(bar):
+    """A shoot of the first spec, today."""
+    drinks = tuple(ShootDrink(each.id, each.name) for each in bar.snapshot.specs[:1])
+    return Shoot(None, "Night train", NOON.date(), drinks)
 
 
 ACTIONS = {
@@ -52,6 +60,12 @@ ACTIONS = {
         replace(bar.snapshot.specs[0], lines=plough().lines[:1], name="Plough")
     ),
     "remove spec": lambda bar: bar.specs.remove(1),
+    "add shoot": lambda bar: bar.shoots.add(night_train(bar)),
+    "tick": lambda bar: bar.shoots.tick(1, "tools"),
+    "log shoot": lambda bar: bar.shoots.log(
+        1, LogSheet((2,), {1: 5.0}, {1: MeasuredLevel(315.0, "tenths", 35.0)})
+    ),
+    "remove shoot": lambda bar: bar.shoots.remove(1),
     "settings": lambda bar: bar.settings.change(Settings("Signal box", "GBP", frozenset({"ice"}))),
     "stand-in": lambda bar: bar.knowledge.add_stand_in(StandIn("gin", "bourbon", 0.6, 1.0, "so")),
     "forget": lambda bar: bar.knowledge.remove_stand_in("sweet-vermouth", "bourbon"),
@@ -64,6 +78,7 @@ def stocked(bar, gin):
     bar.inventory.receive(gin.product.id)
     bar.specs.add([plough()])
     bar.knowledge.add_stand_in(StandIn("sweet-vermouth", "bourbon", 0.3, 1.0, "a last resort"))
+    bar.shoots.add(night_train(bar))
     return bar
 
 

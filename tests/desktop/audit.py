@@ -86,7 +86,8 @@ def _is_cut(widget: QWidget) -> bool:
 def _label_is_cut(label: QLabel) -> bool:
     if label.wordWrap():
         return label.height() < label.heightForWidth(label.width())
-    return label.width() < label.fontMetrics().horizontalAdvance(label.text())
+    words = label.text().replace("&", "") if label.buddy() else label.text()
+    return label.width() < label.fontMetrics().horizontalAdvance(words)
 
 
 def _button_is_cut(button: QAbstractButton) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import re
 import unicodedata
 from dataclasses import replace
 from itertools import count
@@ -88,7 +89,8 @@ def holds(text: str, name: str) -> bool:
 
 
 def words_of(job) -> list[str]:
-    return job_text(job.groups).split()
+    """Everything that is printed; boxes to be ticked are drawn."""
+    return re.sub(r"^\[[ x]\] ", "", job_text(job.groups), flags=re.MULTILINE).split()
 
 
 def assert_all_there(job) -> bytes:

@@ -5,17 +5,20 @@ from __future__ import annotations
 import json
 import sqlite3
 from contextlib import closing
+from datetime import date
 from pathlib import Path
 
 import pytest
 from sqlalchemy import Column, Integer, MetaData, Text, inspect
 
+from barkeep.domain.shoots import Shoot, ShootDrink
 from barkeep.errors import NewerBar, UnreadableFile
 from barkeep.store import migrations
 from barkeep.store.bottles import read_bottles
 from barkeep.store.connection import APPLICATION_ID, make_engine, read_header
 from barkeep.store.products import read_products
 from barkeep.store.schema import METADATA
+from barkeep.store.shoots import read_shoots, shoot_row
 from barkeep.store.specs import read_specs
 from barkeep.store.store import Store
 from barkeep.store.trials import read_trials
@@ -347,3 +350,55 @@ def test_a_spec_changed_before_trials_can_be_changed_back(before_trials):
             (spec,) = read_specs(connection)
         assert (spec.method, spec.serves, spec.lines[0].quantity) == (method, 1.0, 60.0)
     store.close()
+
+
+@pytest.fixture
+def before_shoots(before_trials):
+    """A bar of schema 3 in which a spec was changed last."""
+    engine = make_engine(before_trials)
+    found = read_header(before_trials).schema
+    migrations.upgrade(engine, before_trials, found, migrations.STEPS[:2])
+    engine.dispose()
+    assert read_header(before_trials).schema == 3
+    return before_trials
+
+
+def test_a_bar_from_before_shoots_gets_them_and_loses_nothing(before_shoots):
+    before = {line for line in dump(before_shoots).splitlines() if line.startswith("INSERT")}
+    Store.open(before_shoots).close()
+    after = {line for line in dump(before_shoots).splitlines() if line.startswith("INSERT")}
+    assert after == before
+    assert shape(before_shoots) == shape(before_shoots.with_name("fresh.bar"), METADATA)
+    copy = before_shoots.with_name("old.bar.before-schema-4")
+    assert read_header(copy).schema == 3
+
+
+def test_a_spec_changed_before_shoots_can_be_changed_back_after_them(before_shoots):
+    store = Store.open(before_shoots)
+    shoot = Shoot(None, "Night train", date(2026, 11, 21), (ShootDrink(1, "Snow Plough"),))
+    with store.unit_of_work("Add shoot") as work:
+        work.insert("shoot", [shoot_row(shoot)])
+    labels = ("Add shoot", "Change spec")
+    assert [store.undo_or_redo("undo")[0].label for _ in labels] == list(labels)
+    with store.reading() as connection:
+        assert read_shoots(connection) == ()
+        assert read_specs(connection)[0].method == "Stir."
+    assert [store.undo_or_redo("redo")[0].label for _ in labels] == list(reversed(labels))
+    with store.reading() as connection:
+        (found,) = read_shoots(connection)
+        assert (found.theme, found.names) == ("Night train", ("Snow Plough",))
+        assert read_specs(connection)[0].method == "Shake."
+    store.close()
+
+
+@pytest.mark.parametrize(
+    "row",
+    [
+        "INSERT INTO shoot VALUES (1, 'A', '2026-11-21', NULL, 'cut', '[]', '', '[]', NULL, 0)",
+        "INSERT INTO own_recipe VALUES ('grenadine', '[]', 0, 'Stir.')",
+    ],
+)
+def test_the_upgraded_tables_refuse_what_makes_no_sense(before_shoots, row):
+    Store.open(before_shoots).close()
+    with closing(sqlite3.connect(before_shoots)) as file, pytest.raises(sqlite3.IntegrityError):
+        file.execute(row)

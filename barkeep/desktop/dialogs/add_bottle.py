@@ -117,7 +117,7 @@ class AddBottleDialog(FormDialog):
     def _read_there(self, product: Product | ProductDraft | None) -> _There:
         """What the fields say of the bottle; an empty field says nothing."""
         level, last = self.edits["level"].text().strip(), self.edits["use by"].text().strip()
-        use_by = self.read("use by", lambda: _read_date(last)) if last else None
+        use_by = self.read("use by", lambda: read_date(last)) if last else None
         amount = None
         if level and product is not None:
             measured = self.read("level", lambda: self._level(level, product))
@@ -141,7 +141,8 @@ class AddBottleDialog(FormDialog):
         run_operation(self, receive, finish)
 
 
-def _read_date(text: str) -> date:
+def read_date(text: str) -> date:
+    """A use-by day as year, month and day. Raises `InvalidField`."""
     try:
         return date.fromisoformat(text)
     except ValueError:

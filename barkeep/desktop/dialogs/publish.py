@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Sequence
 from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QComboBox, QDialog, QHBoxLayout, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from barkeep.application.print_choice import (
     OF_SPECS,
@@ -20,28 +19,24 @@ from barkeep.application.print_choice import (
 )
 from barkeep.application.publishing import house_made, write_file
 from barkeep.desktop.dialogs import publish_output as output
+from barkeep.desktop.dialogs.pages_dialog import PagesDialog, file_name
 from barkeep.desktop.dialogs.print_options import PrintOptions
 from barkeep.desktop.metrics import PAD, UNIT, WIDE
 from barkeep.desktop.operations import run_operation
-from barkeep.desktop.printing.layout import Step, steps_of
-from barkeep.desktop.printing.preview import Preview
-from barkeep.desktop.printing.steps import Steps
 from barkeep.desktop.screens.table_screen import TableScreen
-from barkeep.desktop.widgets.banner import Banner
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.tick_list import Tickable, TickList
-from barkeep.documents.print_jobs import Job
 from barkeep.documents.print_templates import Kind
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.inventory import Bottle
 from barkeep.domain.snapshot import Snapshot
 from barkeep.domain.specs import Spec
-from barkeep.errors import UserError
 
 if TYPE_CHECKING:
     from barkeep.desktop.background import Background
     from barkeep.desktop.main_window import MainWindow
+    from barkeep.desktop.screens.context import ScreenContext
     from barkeep.desktop.window_state import WindowState
 
 KINDS: tuple[tuple[Kind, str], ...] = (
@@ -66,6 +61,16 @@ def publish(window: MainWindow) -> None:
     dialog.open()
 
 
+def publish_label(bottle: Bottle, context: ScreenContext, parent: QWidget) -> PublishDialog:
+    """Open the dialog on the label of one house-made bottle."""
+    context.state.keep_text(KIND_KEY, "label")
+    dialog = PublishDialog(context.bar.snapshot, context.state, context.background, parent=parent)
+    dialog.tick_only(bottle)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.open()
+    return dialog
+
+
 def chosen_specs(window: MainWindow) -> tuple[str, ...]:
     """The name of the spec whose row is chosen on the shown page."""
     screen = window.current
@@ -74,7 +79,7 @@ def chosen_specs(window: MainWindow) -> tuple[str, ...]:
     return (spec.name,) if isinstance(spec, Spec) else ()
 
 
-class PublishDialog(QDialog):
+class PublishDialog(PagesDialog):
     """Everything is shown before it leaves; nothing here changes the bar."""
 
     def __init__(
@@ -85,25 +90,17 @@ class PublishDialog(QDialog):
         ticked: Collection[str] = (),
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(parent)
+        super().__init__(background, QUESTION, parent)
         self.setWindowTitle("Print and publish")
         self.resize(*SIZE)
-        self._snapshot, self._state, self._background = snapshot, state, background
-        self._job: Job | None = None
+        self._snapshot, self._state = snapshot, state
         self._shown: PrintChoice | None = None
-        self._laying_out: Steps[Step] = Steps(self)
-        self._putting_out: Steps[int] = Steps(self)
         self.what = QComboBox()
         self.specs: TickList[Spec] = TickList("Specs to print", "specs")
         self.bottles: TickList[Bottle] = TickList("House-made things to print", "things")
         self.options = PrintOptions(state)
-        self.preview = Preview()
-        self.banner = Banner()
-        self.print_button = primary_button("P&rint…", self.print_pages)
-        self.pdf_button = button("Save P&DF…", self.save_pdf)
         self.copy_button = button("&Copy text", self.copy_text)
         self.save_button = button("Sa&ve as…", self.save_as)
-        self.close_button = button("C&lose", self.reject)
         self._lay_out()
         self._offer(ticked)
         self._connect()
@@ -131,35 +128,21 @@ class PublishDialog(QDialog):
         )
 
     @property
-    def ready(self) -> bool:
-        """Whether the pages in the preview are all of what is chosen."""
-        return self._job is not None and not self._laying_out.running
+    def outputs(self) -> Sequence[QPushButton]:
+        """The buttons that need finished pages."""
+        return (*super().outputs, self.copy_button, self.save_button)
+
+    @property
+    def choosers(self) -> Sequence[QWidget]:
+        """The widgets in which something else could be chosen."""
+        return (self.what, self.specs, self.bottles, self.options)
 
     # What the user does
 
-    def print_pages(self) -> None:
-        """Ask for a printer and print."""
-        if self._job is None:
-            return
-        job, sheet = self._job, self._job.sheet
-        printer = output.ask_for_printer(self, sheet, job.title)
-        if printer is not None:
-            pages = self.preview.pages
-            said = f"{_counted(len(pages))} went to the printer"
-            self._put_out(output.printing(pages, printer, sheet), said)
-
-    def save_pdf(self) -> None:
-        """Ask for a file and write a PDF."""
-        if self._job is None:
-            return
-        job, pages = self._job, self.preview.pages
-        name, _filter = output.ask_for_file(
-            self, "Save PDF", f"{_file_name(job.title)}.pdf", output.PDF
-        )
-        if name:
-            file = output.with_suffix(name, ".pdf")
-            steps = output.writing_pdf(pages, job.sheet, job.title, file)
-            self._put_out(steps, f"Saved {_counted(len(pages))} as {file}")
+    def tick_only(self, bottle: Bottle) -> None:
+        """Of the house-made things, tick this one."""
+        self._offer_bottles((_bottle_title(bottle),))
+        self._renew()
 
     def copy_text(self) -> None:
         """Put what is shown on the clipboard as text."""
@@ -172,7 +155,7 @@ class PublishDialog(QDialog):
         if self._shown is None or self._job is None:
             return
         forms = text_forms(self.kind)
-        offered = f"{_file_name(self._job.title)}{forms[0].suffix}"
+        offered = f"{file_name(self._job.title)}{forms[0].suffix}"
         name, chosen = output.ask_for_file(self, "Save as", offered, output.filters_of(forms))
         if not name:
             return
@@ -183,14 +166,6 @@ class PublishDialog(QDialog):
             lambda: write_file(file, form.write(shown, self._snapshot)),
             lambda path: self._say(f"Saved {path}"),
         )
-
-    def show_refusal(self, error: UserError) -> None:
-        """Say why not."""
-        self.banner.say(str(error), "error")
-
-    def clear_refusal(self) -> None:
-        """Take it away again."""
-        self.banner.clear()
 
     # Showing
 
@@ -203,19 +178,17 @@ class PublishDialog(QDialog):
         self.options.show_kind(kind, self._snapshot.settings.name if kind == "menu" else "")
 
     def _renew(self) -> None:
-        """Show what is chosen now; drawing up the contents is not done on the GUI thread."""
-        self._laying_out.stop()
-        self._job = None
-        self._offer_output()
+        """Show what is chosen now."""
         choice = self.choice
         if choice.empty:
-            self._background.forget(QUESTION)
             self._shown = None
             things = "spec" if self.kind in OF_SPECS else "house-made thing"
-            self.preview.clear(self._why_nothing(things))
+            self._show_nothing(self._why_nothing(things))
             return
-        question = partial(job_for, choice, self._snapshot)
-        self._background.ask(QUESTION, question, partial(self._begin, choice), self.show_refusal)
+        self._show_job(partial(job_for, choice, self._snapshot), partial(self._begun, choice))
+
+    def _begun(self, choice: PrintChoice) -> None:
+        self._shown = choice
 
     def _why_nothing(self, things: str) -> str:
         some = self.specs if self.kind in OF_SPECS else self.bottles
@@ -223,70 +196,24 @@ class PublishDialog(QDialog):
             return f"Tick at least one {things} to see its page here"
         return f"There is no {things} in this bar yet"
 
-    def _begin(self, choice: PrintChoice, job: Job) -> None:
-        self._shown = choice
-        self.preview.begin()
-        done = partial(self._laid_out, job)
-        self._laying_out.start(steps_of(job), self._add, done)
-
-    def _add(self, step: Step) -> None:
-        if step is not None:
-            self.preview.add(step)
-
-    def _laid_out(self, job: Job) -> None:
-        self._job = job
-        self.preview.finish()
-        self._offer_output()
-
-    def _offer_output(self) -> None:
-        able = self.ready and not self._putting_out.running
-        for each in (self.print_button, self.pdf_button, self.copy_button, self.save_button):
-            each.setEnabled(able)
-
-    def _put_out(self, steps: Iterator[int], said: str) -> None:
-        refused: list[UserError] = []
-        total, focused = len(self.preview.pages), self.focusWidget()
-
-        def done() -> None:
-            self._set_choosing(True)
-            if focused is not None:
-                focused.setFocus(Qt.FocusReason.OtherFocusReason)
-            if refused:
-                self.show_refusal(refused[0])
-            else:
-                self._say(said)
-
-        self._set_choosing(False)
-        guarded = output.guarded(steps, refused.append)
-        self._putting_out.start(
-            guarded, lambda number: self.banner.say(f"Page {number} of {total}…", "info"), done
-        )
-        self._offer_output()
-
-    def _set_choosing(self, able: bool) -> None:
-        """While pages go out nothing is chosen anew."""
-        for each in (self.what, self.specs, self.bottles, self.options):
-            each.setEnabled(able)
-        self._offer_output()
-
-    def _say(self, words: str) -> None:
-        self.banner.say(words, "done")
-
     # Building
 
     def _offer(self, ticked: Collection[str]) -> None:
         tree = self._snapshot.knowledge.tree
         specs = [Tickable(each, each.name, _brief(each, tree)) for each in self._snapshot.all_specs]
         self.specs.offer(specs, ticked)
-        made = house_made(self._snapshot)
-        titles = [_bottle_title(bottle) for bottle in made]
-        things = [Tickable(*each) for each in zip(made, titles, strict=True)]
-        self.bottles.offer(things, titles)
+        self._offer_bottles()
         for kind, words in KINDS:
             self.what.addItem(words, kind)
         kept = self._state.text(KIND_KEY)
         of_others = bool(ticked) and kept not in OF_SPECS
         self.what.setCurrentIndex(0 if of_others else max(0, self.what.findData(kept)))
+
+    def _offer_bottles(self, ticked: Collection[str] | None = None) -> None:
+        """The house-made things, all of them ticked unless some are named."""
+        things = [Tickable(each, _bottle_title(each)) for each in house_made(self._snapshot)]
+        titles = [each.title for each in things]
+        self.bottles.offer(things, titles if ticked is None else ticked)
 
     def _connect(self) -> None:
         self.what.currentIndexChanged.connect(lambda _index: self._show_kind())
@@ -343,28 +270,12 @@ class PublishDialog(QDialog):
         super().showEvent(event)
         (self.specs if self.kind in OF_SPECS else self.bottles).search.take_focus()
 
-    def done(self, result: int) -> None:
-        """Nothing goes on behind a dialog that is closed."""
-        self._laying_out.stop()
-        self._putting_out.stop()
-        self._background.forget(QUESTION)
-        super().done(result)
-
 
 def _brief(spec: Spec, tree: FamilyTree) -> str:
     """What is in a drink, to find it by."""
     return ", ".join(dict.fromkeys(tree.name(line.ingredient) for line in spec.required_lines))
 
 
-def _file_name(title: str) -> str:
-    """A title that any file may be called."""
-    return re.sub(r"""[\\/:*?"<>|\x00-\x1f]+""", "-", title).strip(" .") or "barkeep"
-
-
 def _bottle_title(bottle: Bottle) -> str:
     made = f", made {bottle.made.isoformat()}" if bottle.made else ""
     return f"{bottle.product.name}{made}"
-
-
-def _counted(pages: int) -> str:
-    return f"{pages} page{'s' * (pages != 1)}"

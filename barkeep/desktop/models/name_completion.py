@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QCompleter
 
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.inventory import Product
+from barkeep.domain.knowledge import Knowledge
 from barkeep.domain.level_words import quantity
 
 MOST_SHOWN = 12
@@ -63,6 +64,12 @@ def ingredient_names(tree: FamilyTree) -> tuple[Suggestion, ...]:
         others = dict.fromkeys(tree[key].all_names[1:])
         found += [Suggestion(f"{other} ({name})", name, key) for other in others if other != name]
     return tuple(sorted(found, key=lambda each: each.shown.casefold()))
+
+
+def makeable_names(knowledge: Knowledge) -> tuple[Suggestion, ...]:
+    """Every name of whatever has a recipe."""
+    made = {each.made for each in knowledge.made_from}
+    return tuple(each for each in ingredient_names(knowledge.tree) if each.value in made)
 
 
 def product_names(products: Iterable[Product]) -> tuple[Suggestion, ...]:

@@ -23,7 +23,7 @@ from PySide6.QtGui import (
 )
 
 from barkeep.desktop.printing.scale import from_points
-from barkeep.documents.print_blocks import Block, Rows
+from barkeep.documents.print_blocks import Block, Rows, Tick
 from barkeep.documents.print_templates import Align, Font, Style, Template
 
 COLUMN_GAP = 6.0
@@ -32,6 +32,10 @@ MOST_FOR_AMOUNTS = 0.6
 """Of the width, what all columns but the last may take together."""
 ABOVE_RULE = 0.35
 """Of the space below a block with a rule, how much lies above the rule."""
+BOX_SHARE = 0.95
+"""A box to be ticked, against the size of the type beside it."""
+BOX_ROOM = 1.7
+"""What it takes with the space after it, against the same."""
 _FAMILIES: dict[Font, tuple[str, QFont.StyleHint]] = {
     "sans": ("Sans Serif", QFont.StyleHint.SansSerif),
     "serif": ("Serif", QFont.StyleHint.Serif),
@@ -47,6 +51,16 @@ class Rule:
     """A line across below a block: how far down it is, and its colour."""
 
     y: float
+    colour: str
+
+
+@dataclass(frozen=True)
+class Box:
+    """A box to be ticked, at the left edge beside the first line of its paragraph."""
+
+    y: float
+    side: float
+    done: bool
     colour: str
 
 
@@ -70,6 +84,23 @@ def rules_of(document: QTextDocument) -> tuple[Rule, ...]:
     return tuple(found)
 
 
+def boxes_of(document: QTextDocument) -> tuple[Box, ...]:
+    """The boxes to be drawn beside the paragraphs that have one."""
+    found = []
+    block = document.begin()
+    while block.isValid():
+        kept = block.blockFormat().property(_BOX)
+        if kept:
+            (size, done, colour) = kept
+            top = document.documentLayout().blockBoundingRect(block).top()
+            line = block.layout().lineAt(0)
+            middle = top + line.y() + line.height() / 2.0
+            side = size * BOX_SHARE
+            found.append(Box(middle - side / 2.0, side, bool(done), colour))
+        block = block.next()
+    return tuple(found)
+
+
 def font_for(template: Template, style: Style, scale: float = 1.0) -> QFont:
     """A style's font, its size in tenths of a point."""
     family, hint = _FAMILIES[template.font]
@@ -85,6 +116,7 @@ def font_for(template: Template, style: Style, scale: float = 1.0) -> QFont:
 
 
 _RULE = QTextBlockFormat.Property.UserProperty.value + 1
+_BOX = _RULE + 1
 
 
 class _Writer:
@@ -107,7 +139,7 @@ class _Writer:
             if isinstance(block, Rows):
                 self._write_rows(block, style)
             else:
-                self._begin_block(style)
+                self._begin_block(style, block if isinstance(block, Tick) else None)
                 self._cursor.insertText(block.text, self._char_format(style))
                 self._at_empty_block = False
         if self._at_empty_block:
@@ -115,13 +147,17 @@ class _Writer:
         self._document.setTextWidth(self._width)
         return self._document
 
-    def _begin_block(self, style: Style) -> None:
+    def _begin_block(self, style: Style, tick: Tick | None = None) -> None:
         layout = QTextBlockFormat()
         layout.setAlignment(_ALIGNMENT[style.align])
         layout.setTopMargin(from_points(style.before) * self._scale)
         layout.setBottomMargin(from_points(style.after) * self._scale)
         if style.rule:
             layout.setProperty(_RULE, style.colour)
+        if tick is not None:
+            size = from_points(style.size) * self._scale
+            layout.setLeftMargin(size * BOX_ROOM)
+            layout.setProperty(_BOX, [size, tick.done, style.colour])
         if self._at_empty_block:
             self._cursor.setBlockFormat(layout)
             self._cursor.setBlockCharFormat(self._char_format(style))

@@ -198,8 +198,11 @@ class _Flow:
             return
         document = document_of(group, self._template, self._column_width)
         height = document.size().height()
-        if self._page.y + height > self._bottom:
+        above = self._space_above(group)
+        if self._page.y + above + height > self._bottom:
             yield from self._next_column()
+        if self._page.y > self._page.start:
+            self._page.y += above
         room = self._bottom - self._page.y
         if height <= room:
             self._place(document, height, _title(group))
@@ -216,6 +219,15 @@ class _Flow:
         self._page.placed.append(Placed(document, area, 0.0, rules_of(document)))
         self._page.y += height + below
         self._page.start = self._page.y
+
+    def _space_above(self, group: Group) -> float:
+        """What a document leaves out: the space above its first paragraph."""
+        first = group[0]
+        return (
+            0.0
+            if isinstance(first, Rows)
+            else from_points(self._template.style(first.style).before)
+        )
 
     def _space_below(self, group: Group) -> float:
         """What a document leaves out: the space below its last paragraph."""

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QAbstractTextDocumentLayout, QColor, QFont, QPainter, QPen, QTextDocument
 
-from barkeep.desktop.printing.block_document import Rule
+from barkeep.desktop.printing.block_document import Box, Rule, boxes_of
 from barkeep.desktop.printing.scale import from_mm, from_points
 from barkeep.documents.paper import Mark, Size
 from barkeep.documents.print_templates import Frame
@@ -82,6 +82,9 @@ def _paint_document(painter: QPainter, placed: Placed) -> None:
     # A line that begins where the stretch ends would be painted too, and found in the PDF twice.
     context.clip = shown.adjusted(0.0, 1.0, 0.0, -1.0)
     placed.document.documentLayout().draw(painter, context)
+    for box in boxes_of(placed.document):
+        if placed.top <= box.y + box.side / 2.0 <= placed.top + placed.area.height():
+            _paint_box(painter, box)
     for rule in placed.rules:
         painter.setPen(_pen(QColor(rule.colour), 0.6))
         painter.drawLine(QPointF(0.0, rule.y), QPointF(placed.area.width(), rule.y))
@@ -116,3 +119,14 @@ def _paint_note(painter: QPainter, note: Note) -> None:
 
 def _pen(colour: QColor, points: float) -> QPen:
     return QPen(colour, from_points(points))
+
+
+def _paint_box(painter: QPainter, box: Box) -> None:
+    painter.setPen(_pen(QColor(box.colour), 0.8))
+    area = QRectF(0.0, box.y, box.side, box.side)
+    painter.drawRect(area)
+    if box.done:
+        painter.setPen(_pen(QColor(box.colour), 1.4))
+        foot = QPointF(area.left() + 0.42 * box.side, area.bottom() - 0.2 * box.side)
+        painter.drawLine(QPointF(area.left() + 0.18 * box.side, area.center().y()), foot)
+        painter.drawLine(foot, QPointF(area.right() - 0.14 * box.side, area.top() + 0.2 * box.side))

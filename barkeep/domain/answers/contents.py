@@ -25,7 +25,7 @@ TOP_UP_SIGMA_ML = 30.0
 RINSE_KEPT = 0.2
 """Of a rinse so much stays in the glass; the rest is tipped out (*common practice*)."""
 _LOOSE_UNITS = ("dash", "drop", "splash", "float", "rinse", "pinch")
-_WITHOUT_WEIGHT = (
+WITHOUT_WEIGHT = (
     *("herb", "spice", "seasoning", "ice", "mint-leaf"),
     *("lemon-peel", "lime-peel", "orange-peel", "grapefruit-peel"),
 )
@@ -178,7 +178,7 @@ def _pressed(line: Line, pour: Pour, quantity: float, knowledge: Knowledge) -> C
             volume = quantity * recipe.yields / first.amount
             sigma = DASHED_SHARE / 2.0 * volume
             return Content(line, pour, quantity, volume, sigma, liquid_of(recipe.made, tree))
-    weightless = any(tree.is_a(pour.ingredient, kind) for kind in _WITHOUT_WEIGHT)
+    weightless = any(tree.is_a(pour.ingredient, kind) for kind in WITHOUT_WEIGHT)
     empty = Liquid(NOTHING, NOTHING, NOTHING)
     return Content(line, pour, quantity, 0.0, 0.0, empty, counted=weightless)
 

@@ -148,7 +148,7 @@ def _rescues(
             if offered == OFFERED_EACH:
                 break
             rescue = _rescue(shoot, numbers[place], short, way, snapshot)
-            if rescue is not None and _reaches(shoot, rescue, short, snapshot):
+            if rescue is not None and _reaches(shoot, rescue, short, found, snapshot):
                 offered += 1
                 yield rescue
 
@@ -172,15 +172,22 @@ def _rescue(
     )
 
 
-def _reaches(shoot: Shoot, rescue: Rescue, short: MenuLine, snapshot: Snapshot) -> bool:
-    """Whether the line no longer runs out."""
+def _reaches(
+    shoot: Shoot, rescue: Rescue, short: MenuLine, before: Menu, snapshot: Snapshot
+) -> bool:
+    """Whether the line no longer runs out, and no other runs out in its turn."""
     saved = rescued(shoot, rescue)
-    found = menu(orders_of(saved, snapshot), snapshot, "exact", first=chosen_bottles(saved))
-    name, line = short.order.spec.name, rescue.chosen.line
-    return not any(
-        each.order.spec.name == name and each.order.spec.lines.index(each.line) == line
-        for each in found.lacking
-    )
+    after = menu(orders_of(saved, snapshot), snapshot, "exact", first=chosen_bottles(saved))
+    return _places(after) <= _places(before) - {_place(short)}
+
+
+def _places(found: Menu) -> frozenset[tuple[str, int]]:
+    """The lines that run out, by drink and place: a rescue changes the lines themselves."""
+    return frozenset(map(_place, found.lacking))
+
+
+def _place(line: MenuLine) -> tuple[str, int]:
+    return line.order.spec.name, line.order.spec.lines.index(line.line)
 
 
 def rescued(shoot: Shoot, rescue: Rescue) -> Shoot:

@@ -33,7 +33,7 @@ def warnings_for(spec: Spec, answers: Sequence[LineAnswer], snapshot: Snapshot) 
     found += [each.text for each in cautions if each.level == "care"]
     for answer in answers:
         if answer.bottle is not None:
-            found += _age(answer.bottle, snapshot)
+            found += age_of(answer.bottle, snapshot)
         found += _stale(answer, snapshot)
     return tuple(dict.fromkeys(found))
 
@@ -57,7 +57,8 @@ def _allergens(
         yield brought_in_sentence(brought)
 
 
-def _age(bottle: Bottle, snapshot: Snapshot) -> Iterator[str]:
+def age_of(bottle: Bottle, snapshot: Snapshot) -> Iterator[str]:
+    """Whether a bottle has been open longer than its kind usually keeps, in a sentence."""
     shelf_life = snapshot.knowledge.tree[bottle.ingredient].shelf_life_days
     opened = bottle.level.opened
     if shelf_life is None or opened is None:

@@ -1,0 +1,225 @@
+"""`barkeep buy`: what to buy for the shoots and the pars, and take in what was bought."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
+
+from barkeep.application.bar import Bar
+from barkeep.application.buying_words import read_bought, read_par_line
+from barkeep.application.finding import find_shoot
+from barkeep.cli.arguments import Arguments
+from barkeep.cli.bar_source import opened_bar
+from barkeep.cli.days import day
+from barkeep.cli.output import counted, iso, print_json, rounded
+from barkeep.cli.table import table
+from barkeep.domain.answers.shopping import (
+    ShoppingItem,
+    ShoppingList,
+    shopping_for,
+    still_to_film,
+)
+from barkeep.domain.answers.shopping_words import (
+    money,
+    name_in_words,
+    need_in_words,
+    packages_in_words,
+    total_in_words,
+    why_in_words,
+)
+from barkeep.domain.answers.supply import supply_of
+from barkeep.domain.answers.words import plain_amount
+from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.inventory import Bottle
+from barkeep.domain.shoots import Shoot
+from barkeep.domain.snapshot import Snapshot
+from barkeep.errors import InvalidField
+
+
+def configure(parser: argparse.ArgumentParser) -> None:
+    """Its arguments."""
+    what = parser.add_mutually_exclusive_group()
+    what.add_argument(
+        "--shoot",
+        metavar="THEME",
+        action="append",
+        help="buy for this shoot; may be given again (default: all that are still to be filmed)",
+    )
+    what.add_argument(
+        "--received",
+        metavar="PRODUCT[*N][=PRICE]",
+        action="append",
+        help="take in what was bought: how many, and the price of each; may be given again",
+    )
+    what.add_argument(
+        "--par",
+        metavar="INGREDIENT=AMOUNT",
+        help="the least to have of something, such as “gin=2 bottles” (0: no par any more)",
+    )
+    what.add_argument("--pars", action="store_true", help="list the pars")
+    parser.add_argument("--no-pars", action="store_true", help="buy for the shoots only")
+    parser.add_argument(
+        "--on", type=day, metavar="DAY", help="when it was received (default: today)"
+    )
+    parser.set_defaults(run=run)
+
+
+def run(arguments: Arguments) -> int:
+    """List what to buy, take in what was bought, or set or list pars."""
+    if arguments.on is not None and not arguments.received:
+        raise InvalidField("on", arguments.on, "it says when --received things came")
+    with opened_bar(arguments) as bar:
+        if arguments.received:
+            return _receive(bar, arguments)
+        if arguments.par is not None:
+            return _set_par(bar, arguments)
+        snapshot = bar.snapshot
+    return _list_pars(snapshot, arguments) if arguments.pars else _list(snapshot, arguments)
+
+
+# The list
+
+
+def _list(snapshot: Snapshot, arguments: Arguments) -> int:
+    shoots = _shoots(snapshot, arguments.shoot)
+    found = shopping_for(shoots, snapshot, pars=not arguments.no_pars)
+    tree = snapshot.knowledge.tree
+    if arguments.json:
+        print_json(_json(found, tree))
+    else:
+        print("\n".join(_shown(found, tree)))
+    return 0
+
+
+def _shoots(snapshot: Snapshot, themes: Sequence[str] | None) -> tuple[Shoot, ...]:
+    """Those that are named, of all that are still to be filmed."""
+    ahead = still_to_film(snapshot)
+    if themes is None:
+        return ahead
+    among = replace(snapshot, shoots=ahead)
+    found = {shoot.id: shoot for shoot in (find_shoot(among, theme) for theme in themes)}
+    return tuple(found.values())
+
+
+def _json(found: ShoppingList, tree: FamilyTree) -> dict[str, object]:
+    return {
+        "items": [_item_json(each, tree) for each in found.items],
+        "total": rounded(found.total, 2),
+        "unpriced": found.unpriced,
+    }
+
+
+def _item_json(item: ShoppingItem, tree: FamilyTree) -> dict[str, object]:
+    return {
+        "ingredient": tree.name(item.ingredient),
+        "need": rounded(item.need, 2),
+        "unit": item.unit,
+        "product": None if item.product is None else item.product.title,
+        "packages": item.packages,
+        "size": rounded(item.size, 2),
+        "price": rounded(item.price, 2),
+        "cost": rounded(item.cost, 2),
+        "why": list(item.why),
+    }
+
+
+def _shown(found: ShoppingList, tree: FamilyTree) -> Iterator[str]:
+    if found.items:
+        rows = [
+            (
+                name_in_words(each, tree),
+                need_in_words(each),
+                packages_in_words(each),
+                money(each.cost, found.currency),
+            )
+            for each in found.items
+        ]
+        yield table(("what", "need", "buy", "cost"), rows, right="lrlr")
+        yield ""
+        yield from (f"{tree.name(each.ingredient)}: {why_in_words(each)}." for each in found.items)
+        yield ""
+    yield total_in_words(found)
+
+
+# What was bought
+
+
+def _receive(bar: Bar, arguments: Arguments) -> int:
+    bought = [read_bought(each, bar.snapshot, arguments.on) for each in arguments.received]
+    done = bar.inventory.receive_bought(bought)
+    if arguments.json:
+        print_json({"received": [_bottle_json(each) for each in done.value]})
+    else:
+        print(f"{counted(len(done.value), 'package')} on the shelf:")
+        print("\n".join(_received(done.value, bar.snapshot.settings.currency)))
+    return 0
+
+
+def _received(bottles: Iterable[Bottle], currency: str) -> Iterator[str]:
+    for each in bottles:
+        level = plain_amount(each.level.amount, each.product.unit)
+        price = money(each.product.price, currency)
+        yield f"  #{each.id} {each.product.title}, {level}{', ' if price else ''}{price}"
+
+
+def _bottle_json(bottle: Bottle) -> dict[str, object]:
+    return {
+        "id": bottle.id,
+        "product": bottle.product.title,
+        "level": rounded(bottle.level.amount, 2),
+        "unit": bottle.product.unit,
+        "price": rounded(bottle.product.price, 2),
+        "received": iso(bottle.received),
+    }
+
+
+# Pars
+
+
+def _set_par(bar: Bar, arguments: Arguments) -> int:
+    par = read_par_line(arguments.par, bar.snapshot)
+    bar.settings.set_par(par.ingredient, par.amount)
+    if arguments.json:
+        print_json(_pars_json(bar.snapshot))
+        return 0
+    tree = bar.snapshot.knowledge.tree
+    name = tree.in_sentence(par.ingredient)
+    if par.amount:
+        print(f"The par of {name} is {plain_amount(par.amount, tree[par.ingredient].unit)}.")
+    else:
+        print(f"There is no par of {name}.")
+    return 0
+
+
+def _list_pars(snapshot: Snapshot, arguments: Arguments) -> int:
+    if arguments.json:
+        print_json(_pars_json(snapshot))
+    elif snapshot.settings.pars:
+        print(table(("what", "par", "there"), _par_rows(snapshot), right="lrr"))
+    else:
+        print("No par is set; begin with buy --par “gin=2 bottles”.")
+    return 0
+
+
+def _par_rows(snapshot: Snapshot) -> Iterator[tuple[str, str, str]]:
+    tree, supply = snapshot.knowledge.tree, supply_of(snapshot)
+    for par in snapshot.settings.pars:
+        unit = tree[par.ingredient].unit
+        there = round(supply.total_of_kind(par.ingredient, tree), 1)
+        yield tree.name(par.ingredient), plain_amount(par.amount, unit), plain_amount(there, unit)
+
+
+def _pars_json(snapshot: Snapshot) -> dict[str, object]:
+    tree, supply = snapshot.knowledge.tree, supply_of(snapshot)
+    return {
+        "pars": [
+            {
+                "ingredient": tree.name(par.ingredient),
+                "par": rounded(par.amount, 2),
+                "there": rounded(supply.total_of_kind(par.ingredient, tree), 2),
+                "unit": tree[par.ingredient].unit,
+            }
+            for par in snapshot.settings.pars
+        ]
+    }

@@ -1,0 +1,180 @@
+"""`barkeep shoot plan`: write a shoot down, or change one."""
+
+from __future__ import annotations
+
+import argparse
+from dataclasses import dataclass, replace
+from datetime import date, time
+from typing import Any
+
+from barkeep.application.bar import Bar
+from barkeep.application.finding import find_shoot, nearest_names, shoots_called
+from barkeep.application.shoot_words import (
+    HOW_SERVES,
+    with_choice,
+    with_drink,
+    with_line_as_written,
+    without_drink,
+)
+from barkeep.cli.arguments import Arguments
+from barkeep.cli.bar_source import opened_bar
+from barkeep.cli.days import day
+from barkeep.cli.output import counted, print_json
+from barkeep.cli.shoot_json import SHOOT_KEYS, shoot_json
+from barkeep.domain.answers.mise_en_place import Step, mise_en_place
+from barkeep.domain.answers.shoot_plan import as_of
+from barkeep.domain.shoots import STATES, Shoot, orders_of, repeated
+from barkeep.domain.snapshot import Snapshot
+from barkeep.errors import InvalidField, UnknownName
+
+HOW = """\
+A theme that is not there yet is a new shoot and needs its day. Of one that is
+there everything given is changed, in one step that undo takes back; of several
+of one theme it is the nearest not yet logged, else name it by its #ID. Where
+all of a theme are logged, a day makes a new one."""
+
+
+@dataclass
+class NewShootWithoutDay(UnknownName):
+    """A theme that no shoot has, and no day to make a new one of it."""
+
+    def __str__(self) -> str:
+        return f"{UnknownName.__str__(self)} A new one needs its day: --on 2026-03-31."
+
+
+def configure(what: Any, common: list[argparse.ArgumentParser]) -> None:
+    """Its arguments. `what` is argparse's own action, which has no public type."""
+    parser = what.add_parser(
+        "plan",
+        parents=common,
+        help="write a shoot down, change one, repeat it, or take it away",
+        description=HOW,
+        epilog=f"keys of the JSON:\n  shoot    the shoot\n\n{SHOOT_KEYS}",
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    parser.add_argument("theme", metavar="THEME", help="its theme, or #ID of one that is there")
+    parser.add_argument("--on", type=day, metavar="DAY", help="the day, such as 2026-03-31")
+    parser.add_argument("--at", type=_clock, metavar="HH:MM", help="when it starts")
+    _many(parser, "--drink", "NAME[=1+1+2]", f"add a drink or change its serves: {HOW_SERVES}")
+    _many(parser, "--drop", "NAME", "take a drink out")
+    _many(
+        parser,
+        "--use",
+        '"DRINK: WANTED=INSTEAD"',
+        "pour a stand-in or a bottle of yours for a line, by the ratio of the stand-in graph",
+    )
+    _many(parser, "--as-written", '"DRINK: WANTED"', "pour a line as its spec says again")
+    _many(parser, "--tick", "KEY", "tick off a step of the mise en place, by number or key")
+    _many(parser, "--untick", "KEY", "take such a tick back")
+    parser.add_argument("--notes", metavar="TEXT", help="what else is to be known")
+    parser.add_argument("--state", choices=STATES[:-1], help="how far it is")
+    whole = parser.add_mutually_exclusive_group()
+    whole.add_argument(
+        "--repeat", action="store_true", help="a new shoot from that one (default: today)"
+    )
+    whole.add_argument(
+        "--remove", action="store_true", help="take it away; the ledger stays as it is"
+    )
+    parser.set_defaults(run=run)
+
+
+def _many(parser: argparse.ArgumentParser, option: str, metavar: str, told: str) -> None:
+    parser.add_argument(
+        option, action="append", default=[], metavar=metavar, help=f"{told}; may be given again"
+    )
+
+
+def _clock(text: str) -> time:
+    try:
+        return time.fromisoformat(text).replace(second=0, microsecond=0, tzinfo=None)
+    except ValueError:
+        raise argparse.ArgumentTypeError(f"“{text}” is not a time such as 18:30") from None
+
+
+def run(arguments: Arguments) -> int:
+    """Add, change, repeat or remove one shoot."""
+    with opened_bar(arguments) as bar:
+        shoot, sentence = _done(arguments, bar)
+        snapshot = bar.snapshot
+    if arguments.json:
+        print_json({"shoot": shoot_json(shoot, snapshot)})
+    else:
+        print(sentence)
+    return 0
+
+
+def _done(arguments: Arguments, bar: Bar) -> tuple[Shoot, str]:
+    snapshot = bar.snapshot
+    if arguments.remove:
+        found = find_shoot(snapshot, arguments.theme, arguments.on)
+        shoot = bar.shoots.remove(found.id or 0).value
+        return shoot, f"{shoot.theme} on {shoot.on} is removed."
+    if arguments.repeat:
+        again = repeated(find_shoot(snapshot, arguments.theme), arguments.on or snapshot.on)
+        shoot = bar.shoots.add(changed(again, arguments, snapshot)).value
+        return shoot, f"{_said(shoot)} is planned again."
+    found_or_none = _meant(arguments.theme, arguments.on, snapshot)
+    if found_or_none is not None:
+        shoot = bar.shoots.replace(changed(found_or_none, arguments, snapshot)).value
+        return shoot, f"{_said(shoot)} is changed."
+    new = Shoot(None, arguments.theme, arguments.on)
+    shoot = bar.shoots.add(changed(new, arguments, snapshot)).value
+    return shoot, f"{_said(shoot)} is written down."
+
+
+def _meant(theme: str, on: date | None, snapshot: Snapshot) -> Shoot | None:
+    """The shoot to change; None for a new one. Raises `UnknownName` where that has no day."""
+    called = shoots_called(snapshot, theme)
+    by_id = theme.strip().startswith("#")
+    open_ones = [each for each in called if each.log is None]
+    if by_id or open_ones or (called and on is None):
+        that_day = on if len(open_ones) > 1 else None
+        return find_shoot(snapshot, theme, that_day)
+    if on is None:
+        names = nearest_names(theme, (each.theme for each in snapshot.shoots))
+        raise NewShootWithoutDay("shoot", theme, names)
+    return None
+
+
+def changed(shoot: Shoot, arguments: Arguments, snapshot: Snapshot) -> Shoot:
+    """The shoot with everything done to it that was written."""
+    given = {"on": arguments.on, "starts": arguments.at, "state": arguments.state}
+    given["notes"] = arguments.notes
+    shoot = replace(shoot, **{key: each for key, each in given.items() if each is not None})
+    for name in arguments.drop:
+        shoot = without_drink(shoot, name)
+    for text in arguments.drink:
+        shoot = with_drink(shoot, text, snapshot)
+    for text in arguments.as_written:
+        shoot = with_line_as_written(shoot, text, snapshot)
+    for text in arguments.use:
+        shoot = with_choice(shoot, text, snapshot)
+    if not (arguments.tick or arguments.untick):
+        return shoot
+    steps = steps_of(shoot, snapshot)
+    ticked = shoot.ticked | {_key(each, shoot, steps) for each in arguments.tick}
+    return replace(shoot, ticked=ticked - {_key(each, shoot, steps) for each in arguments.untick})
+
+
+def steps_of(shoot: Shoot, snapshot: Snapshot) -> tuple[Step, ...]:
+    """The steps of a shoot's mise en place, with the bar as it will be on that day."""
+    then = as_of(shoot, snapshot)
+    return mise_en_place(orders_of(shoot, then), then).steps
+
+
+def _key(text: str, shoot: Shoot, steps: tuple[Step, ...]) -> str:
+    """The key of the step of this number or key; a tick may outlive its step."""
+    wanted = text.strip()
+    keys = [each.key for each in steps]
+    if wanted in keys or wanted in shoot.ticked:
+        return wanted
+    number = wanted.removeprefix("#")
+    if number.isascii() and number.isdecimal() and 1 <= int(number[:6]) <= len(keys):
+        return keys[int(number[:6]) - 1]
+    if not keys:
+        raise InvalidField("step", text, f"{shoot.theme} has nothing to make ready")
+    raise UnknownName("step", text, nearest_names(text, keys))
+
+
+def _said(shoot: Shoot) -> str:
+    return f"{shoot.theme} (#{shoot.id}) on {shoot.on} with {counted(len(shoot.drinks), 'drink')}"

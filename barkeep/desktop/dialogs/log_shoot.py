@@ -1,0 +1,256 @@
+"""The log after a shoot: serves really made, spills and counts of just its bottles, in one step."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QDialog,
+    QHBoxLayout,
+    QHeaderView,
+    QSpinBox,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from barkeep.desktop.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.models.log_rows import LogDraft, LogRow
+from barkeep.desktop.operations import run_operation
+from barkeep.desktop.widgets.announce import announce
+from barkeep.desktop.widgets.banner import Banner
+from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.flow_layout import FlowLayout
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.number_field import number_field
+from barkeep.domain.shoots import MOST_SERVES, Shoot
+from barkeep.errors import UserError
+
+if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
+
+SIZE = (940, 600)
+COLUMNS = ("Bottle", "Before", "Poured", "Spilled", "Expected", "Counted", "Difference")
+SPILLED, COUNTED = 3, 5
+HINT = (
+    "Type a count on a bottle: 0.4, 315 ml, 812 g or 11.5 cm; one left empty is accepted as "
+    "expected. S writes a spill, + adds a round of every drink, - takes one away."
+)
+DIGITS = "0123456789.,"
+
+
+class LogDialog(QDialog):
+    """`logged` carries what was done once it is written."""
+
+    logged = Signal(object)
+
+    def __init__(self, bar: Bar, shoot: Shoot, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._bar, self._shoot = bar, shoot
+        self.draft = LogDraft(shoot, bar.snapshot)
+        self.setWindowTitle(f"Log {shoot.theme}")
+        self.banner = Banner(closable=False)
+        self.made: list[QSpinBox] = []
+        self.table = QTableWidget(0, len(COLUMNS))
+        self.summary = text_label("", quiet=True, wrap=True)
+        self.another = button("Another &bottle…", self.add_bottle)
+        self.write_button = primary_button("&Write the log", self.write, "check")
+        self.cancel_button = button("Cancel", self.reject)
+        self._filling = False
+        self._lay_out()
+        self.resize(*SIZE)
+        self._fill()
+        if self.table.rowCount():
+            self.table.setCurrentCell(0, COUNTED)
+        self.table.setFocus()
+
+    # What the user does
+
+    def add_round(self, by: int = 1) -> None:
+        """One serve more, or less, of every drink."""
+        for field in self.made:
+            field.setValue(field.value() + by)
+
+    def edit(self, column: int, text: str = "") -> None:
+        """Begin to write a spill or a count on the present bottle."""
+        row = max(0, self.table.currentRow())
+        item = self.table.item(row, column)
+        if item is None:
+            return
+        self.table.setCurrentCell(row, column)
+        self.table.editItem(item)
+        editor = self.table.findChild(QWidget, "qt_editor") or self.table.focusWidget()
+        if text and editor is not None and hasattr(editor, "setText"):
+            editor.setText(text)
+
+    def add_bottle(self) -> None:
+        """Count a bottle that the specs do not name as well."""
+        from barkeep.desktop.dialogs.choose_bottle import ChooseBottle
+
+        shown = {each.bottle.id for each in self.draft.rows()}
+        others = [each for each in self._bar.snapshot.bottles if each.id not in shown]
+        dialog = ChooseBottle(others, self)
+        dialog.chosen.connect(self._on_another)
+        dialog.open()
+
+    def write(self) -> None:
+        """Write everything in one transaction."""
+        self.banner.clear()
+        self.table.setCurrentCell(self.table.currentRow(), 0)  # what is being typed is taken
+        if self.banner.isVisibleTo(self):
+            return
+        identity = self._shoot.id
+        if identity is None:
+            return
+        log = partial(self._bar.shoots.log, identity, self.draft.sheet)
+        run_operation(self, log, self._finish, self._refuse)
+
+    def show_refusal(self, error: UserError) -> None:
+        """Say why not, above the bottles."""
+        self._refuse(error)
+
+    def clear_refusal(self) -> None:
+        """Take the reason away."""
+        self.banner.clear()
+
+    # The rest
+
+    def _finish(self, done: object) -> None:
+        self.logged.emit(done)
+        self.accept()
+
+    def _refuse(self, error: UserError) -> None:
+        self.banner.say(str(error), "error")
+        announce(self.table, str(error))
+
+    def _on_another(self, bottle_id: int) -> None:
+        self.draft.take_in(bottle_id)
+        self._fill()
+        self.table.setCurrentCell(self._row_of(bottle_id), COUNTED)
+
+    def _row_of(self, bottle_id: int) -> int:
+        rows = self.draft.rows()
+        return next((at for at, row in enumerate(rows) if row.bottle.id == bottle_id), 0)
+
+    def _on_made(self, number: int, count: int) -> None:
+        self.draft.make(number, count)
+        self._fill()
+
+    def _on_changed(self, item: QTableWidgetItem) -> None:
+        if self._filling or item.column() not in (SPILLED, COUNTED):
+            return
+        row = self.draft.rows()[item.row()]
+        take: Callable[[int, str], object] = (
+            self.draft.spill if item.column() == SPILLED else self.draft.count
+        )
+        try:
+            take(row.bottle.id, item.text())
+        except UserError as error:
+            self._refuse(error)
+        else:
+            self.banner.clear()
+        self._fill()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        pressed = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress
+        if watched is self.table and pressed:
+            assert isinstance(event, QKeyEvent)
+            return self._take_key(event)
+        return super().eventFilter(watched, event)
+
+    def _take_key(self, event: QKeyEvent) -> bool:
+        text = event.text()
+        if text and text in DIGITS:
+            self.edit(COUNTED, text)
+        elif text in ("s", "S"):
+            self.edit(SPILLED)
+        elif text == "+":
+            self.add_round()
+        elif text == "-":
+            self.add_round(-1)
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.edit(COUNTED)
+        else:
+            return False
+        return True
+
+    def _fill(self) -> None:
+        kept = self.table.currentRow(), self.table.currentColumn()
+        self._filling = True
+        rows = self.draft.rows()
+        self.table.setRowCount(len(rows))
+        for number, row in enumerate(rows):
+            self._fill_row(number, row)
+        self._filling = False
+        self.table.setCurrentCell(*kept)
+        self.summary.setText(self.draft.in_words())
+        self.write_button.setEnabled(bool(rows))
+
+    def _fill_row(self, number: int, row: LogRow) -> None:
+        for column, text in enumerate(row.texts):
+            item = QTableWidgetItem(text)
+            flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
+            if column in (SPILLED, COUNTED):
+                flags |= Qt.ItemFlag.ItemIsEditable
+            item.setFlags(flags)
+            item.setToolTip(text)
+            if column:
+                item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            self.table.setItem(number, column, item)
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(PAD, PAD, PAD, PAD)
+        column.setSpacing(UNIT)
+        column.addWidget(text_label(f"Log {self._shoot.theme}", TypeSize.SUBTITLE, wrap=True))
+        column.addWidget(text_label("Serves really made", TypeSize.STRONG))
+        column.addLayout(self._serves())
+        column.addWidget(text_label(HINT, quiet=True, wrap=True))
+        column.addWidget(self.banner)
+        self._prepare_table()
+        column.addWidget(self.table, 1)
+        column.addWidget(self.summary)
+        row = QHBoxLayout()
+        row.setSpacing(UNIT)
+        row.addWidget(self.another)
+        row.addStretch(1)
+        row.addWidget(self.cancel_button)
+        row.addWidget(self.write_button)
+        for each in (self.another, self.cancel_button, self.write_button):
+            each.setAutoDefault(False)
+        column.addLayout(row)
+
+    def _serves(self) -> FlowLayout:
+        flow = FlowLayout()
+        flow.setSpacing(UNIT)
+        for number, drink in enumerate(self._shoot.drinks):
+            field = number_field(f"Serves of {drink.name}", 0, 3 * MOST_SERVES)
+            field.setValue(drink.serves.total)
+            field.valueChanged.connect(partial(self._on_made, number))
+            self.made.append(field)
+            part = QWidget()
+            row = QHBoxLayout(part)
+            row.setContentsMargins(0, 0, UNIT, 0)
+            row.addWidget(text_label(drink.name))
+            row.addWidget(field)
+            flow.addWidget(part)
+        return flow
+
+    def _prepare_table(self) -> None:
+        self.table.setHorizontalHeaderLabels(COLUMNS)
+        self.table.setAccessibleName("Bottles of the shoot")
+        self.table.verticalHeader().hide()
+        self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.table.setTabKeyNavigation(False)
+        self.table.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
+        header = self.table.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.table.itemChanged.connect(self._on_changed)
+        self.table.installEventFilter(self)

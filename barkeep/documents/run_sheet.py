@@ -1,0 +1,165 @@
+"""What a run sheet says: one shoot from its mise en place to its last drink, on paper."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, datetime, time
+from math import ceil
+
+from barkeep.documents.cards import FIRST_OF_ALL, CardContent
+from barkeep.domain.answers.mise_en_place import MiseEnPlace
+from barkeep.domain.answers.words import plain_amount
+from barkeep.domain.ingredients import Unit
+from barkeep.domain.shoots import ServeCounts, Shoot
+from barkeep.errors import spoken_list
+
+SPEC_REMOVED = "Its spec was removed."
+
+
+@dataclass(frozen=True, slots=True)
+class RunSheetDrink:
+    """One drink of the running order; `card` is None where its spec was removed."""
+
+    number: int
+    name: str
+    serves: str
+    card: CardContent | None
+
+
+@dataclass(frozen=True, slots=True)
+class RunSheetStep:
+    """One step of the mise en place, and whether it was ticked off already."""
+
+    when: str
+    text: str
+    done: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """What is taken from one bottle, in its unit."""
+
+    bottle: str
+    amount: float
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class Outlook:
+    """Whether the shoot can be poured: the verdict, what runs short, and what is drawn."""
+
+    verdict: str
+    short: tuple[str, ...] = ()
+    draws: tuple[Drawn, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class RunSheetContent:
+    """A whole run sheet in texts; each table is rows of an amount and a name."""
+
+    theme: str
+    when: str
+    drinks: tuple[RunSheetDrink, ...]
+    verdict: str
+    short: tuple[str, ...] = ()
+    steps: tuple[RunSheetStep, ...] = ()
+    glassware: tuple[tuple[str, str], ...] = ()
+    tools: tuple[tuple[str, str], ...] = ()
+    ice: tuple[tuple[str, str], ...] = ()
+    draws: tuple[tuple[str, str], ...] = ()
+    shopping: tuple[str, ...] = ()
+    cautions: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+
+
+def run_sheet_content(
+    shoot: Shoot,
+    cards: Sequence[CardContent | None],
+    ready: MiseEnPlace,
+    outlook: Outlook,
+    shopping: Sequence[str] = (),
+    general_cautions: Sequence[str] = (),
+) -> RunSheetContent:
+    """A run sheet; `cards` are the drinks' in running order, None where a spec was removed.
+
+    `general_cautions` are true of every drink, so that the cards need not say them.
+    """
+    starts = None if shoot.starts is None else datetime.combine(shoot.on, shoot.starts)
+    drinks = tuple(
+        RunSheetDrink(number, drink.name, serves_in_words(drink.serves), card)
+        for number, (drink, card) in enumerate(zip(shoot.drinks, cards, strict=True), 1)
+    )
+    return RunSheetContent(
+        theme=shoot.theme,
+        when=day_and_time(shoot.on, shoot.starts),
+        drinks=drinks,
+        verdict=outlook.verdict,
+        short=outlook.short,
+        steps=tuple(
+            RunSheetStep(each.said_when(starts), each.text, each.key in shoot.ticked)
+            for each in ready.steps
+        ),
+        glassware=tuple((f"{each.count} ×", each.name) for each in ready.glassware),
+        tools=tuple((f"{each.count} ×", each.name) for each in ready.tools),
+        ice=tuple((f"{max(0.1, each.grams / 1000.0):.1f} kg", each.kind) for each in ready.ice),
+        draws=tuple(_drawn(each) for each in outlook.draws),
+        shopping=tuple(shopping),
+        cautions=all_cautions([card for card in cards if card is not None], general_cautions),
+        notes=tuple(row.strip() for row in shoot.notes.splitlines() if row.strip()),
+    )
+
+
+def day_and_time(on: date, starts: time | None) -> str:
+    """A day by its name and date, with the time where there is one.
+
+    >>> day_and_time(date(2026, 11, 27), time(15))
+    'Friday 2026-11-27, 15:00'
+    """
+    day = f"{on:%A} {on.isoformat()}"
+    return day if starts is None else f"{day}, {starts:%H:%M}"
+
+
+def serves_in_words(serves: ServeCounts) -> str:
+    """How many serves of a drink, and what for.
+
+    >>> serves_in_words(ServeCounts(1, 2, 0))
+    '3 serves: 1 test, 2 for the camera'
+    """
+    parts = [
+        f"{serves.tests} test{'s' * (serves.tests != 1)}" if serves.tests else "",
+        f"{serves.camera} for the camera" if serves.camera else "",
+        f"{serves.tasting} to taste" if serves.tasting else "",
+    ]
+    said = ", ".join(each for each in parts if each)
+    many = f"{serves.total} serve{'s' * (serves.total != 1)}"
+    return f"{many}: {said}" if said else "No serves"
+
+
+def all_cautions(cards: Sequence[CardContent], general: Sequence[str] = ()) -> tuple[str, ...]:
+    """What stands before all cautions, those that are `general`, then each with its drinks.
+
+    Allergens come with them.
+    """
+    drinks: dict[str, list[str]] = {}
+    for card in cards:
+        carries = [f"{card.allergens}."] if card.allergens else []
+        for text in (*carries, *card.cautions):
+            if text != FIRST_OF_ALL:
+                drinks.setdefault(text, []).append(card.name)
+    own = [f"{spoken_list(tuple(names), 'and')}: {text}" for text, names in drinks.items()]
+    return (FIRST_OF_ALL, *general, *own) if general or own else ()
+
+
+def removed_in_words(names: Sequence[str]) -> str:
+    """That drinks are named without their spec; empty where there is none."""
+    if not names:
+        return ""
+    were = "its spec was" if len(names) == 1 else "their specs were"
+    return f"{spoken_list(tuple(names), 'and')}: {were} removed."
+
+
+def _drawn(each: Drawn) -> tuple[str, str]:
+    if each.unit == "each":
+        return f"{ceil(each.amount - 1e-6)} ×", each.bottle
+    return plain_amount(round(each.amount, 1 if each.amount < 10.0 else 0), each.unit), each.bottle
