@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from barkeep.application.publishing import cautions_of_any, drink_facts
@@ -15,17 +15,13 @@ from barkeep.domain.answers.shoot_plan import as_of, plan, shortfall
 from barkeep.domain.answers.shopping import shopping_for
 from barkeep.domain.answers.shopping_words import name_in_words, packages_in_words
 from barkeep.domain.shoots import (
-    ChosenPour,
     Shoot,
     ShootDrink,
     as_poured,
     orders_of,
-    spec_of,
-    still_chosen,
     without_spec,
 )
 from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.specs import Line, Spec
 from barkeep.errors import spoken_list
 
 
@@ -92,17 +88,12 @@ def _to_buy(shoot: Shoot, snapshot: Snapshot) -> tuple[str, ...]:
 
 def _card(drink: ShootDrink, snapshot: Snapshot) -> CardContent | None:
     """A drink as it is poured, what replaces another saying so; None without its spec."""
-    written, poured = spec_of(drink, snapshot), as_poured(drink, snapshot)
-    if written is None or poured is None:
+    poured = as_poured(drink, snapshot)
+    if poured is None:
         return None
     facts = drink_facts(poured, snapshot, general=False)
     tree = snapshot.knowledge.tree
-    card = card_content(
-        _printed(written, poured, still_chosen(drink, written).chosen, snapshot),
-        tree,
-        snapshot.settings,
-        facts,
-    )
+    card = card_content(poured, tree, snapshot.settings, facts)
     anew = {
         tree.name(each.ingredient): tree.in_sentence(each.ingredient)
         for each in drink.chosen
@@ -117,34 +108,3 @@ def _in_sentence(line: PrintedLine, names: Mapping[str, str]) -> PrintedLine:
         if line.name.startswith(name):
             return replace(line, name=small + line.name.removeprefix(name))
     return line
-
-
-def _printed(written: Spec, poured: Spec, chosen: Sequence[ChosenPour], snapshot: Snapshot) -> Spec:
-    """The spec as poured, its lines written anew where they are poured otherwise."""
-    ratios = {each.line: each.ratio for each in chosen}
-    pairs = zip(written.lines, poured.lines, strict=True)
-    lines = tuple(
-        before
-        if before.ingredient == now.ingredient and before.quantity == now.quantity
-        else _line(before, now, ratios.get(number, 1.0), written.serves, snapshot)
-        for number, (before, now) in enumerate(pairs)
-    )
-    return replace(poured, lines=lines)
-
-
-def _line(before: Line, now: Line, ratio: float, serves: float, snapshot: Snapshot) -> Line:
-    """A line in the words of what is poured, with what it replaces unless it is just a kind of it.
-
-    Its unit stays the line's own where both are measured alike, and is the
-    ingredient's own where they are not.
-    """
-    tree = snapshot.knowledge.tree
-    amount, high, unit = before.amount, before.amount_high, before.unit
-    if tree[now.ingredient].unit != tree[before.ingredient].unit and now.quantity is not None:
-        amount, high, unit = now.quantity * serves, None, tree[now.ingredient].unit
-    elif amount is not None:
-        amount, high = amount * ratio, None if high is None else high * ratio
-    instead = not any(tree.is_a(now.ingredient, key) for key in before.wanted)
-    replaced = f"in place of {tree.in_sentence(before.ingredient)}" if instead else ""
-    note = "; ".join(each for each in (before.note, replaced) if each)
-    return replace(now, text="", amount=amount, amount_high=high, unit=unit, note=note)

@@ -84,6 +84,7 @@ def plan(shoot: Shoot, snapshot: Snapshot, within: Within = "exact") -> ShootPla
     then = as_of(shoot, snapshot)
     orders = orders_of(shoot, then)
     found = menu(orders, then, within, first=chosen_bottles(shoot))
+    found = replace(found, draws=tuple(_whole(each) for each in found.draws))
     rescues = () if found.possible else tuple(_rescues(shoot, orders, found, then))
     return ShootPlan(shoot, then.on, found, without_spec(shoot, then), _past(orders, then), rescues)
 
