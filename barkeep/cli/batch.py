@@ -13,6 +13,14 @@ from barkeep.cli.output import print_json, rounded
 from barkeep.cli.table import table
 from barkeep.domain.amounts import Amount, parse_amount
 from barkeep.domain.answers.analysis_words import caution_in_words
+from barkeep.domain.batch_portions import (
+    TinRounds,
+    in_bottles,
+    past_inputs,
+    shipped_vessel_kinds,
+    tin_rounds,
+    whole_bottles,
+)
 from barkeep.domain.batching import (
     Batch,
     BatchLine,
@@ -24,6 +32,7 @@ from barkeep.domain.batching import (
     Target,
     batch,
 )
+from barkeep.domain.glasses import Glass, glass_named
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.measures import show_quantity, to_quantity
 from barkeep.domain.snapshot import Snapshot
@@ -50,14 +59,17 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--room",
         metavar="SHARE",
-        default="10 %",
-        help="what to leave free in the vessel for ice or foam (default: 10 %%)",
+        help="what to leave free in the vessel for ice or foam (default: 10 %%, or what is usual "
+        "in a bowl, dispenser, bottle or slow cooker)",
     )
     parser.add_argument(
         "--served",
         choices=get_args(Served),
         default="cold",
         help="cold (the default: chilled, water added), over_ice, hot, frozen (from the freezer)",
+    )
+    parser.add_argument(
+        "--tin", metavar="NAME", help="plan it in rounds on ice through a tin, such as “large tin”"
     )
     parser.set_defaults(run=run)
 
@@ -69,12 +81,19 @@ def run(arguments: Arguments) -> int:
     spec = find_spec(snapshot, arguments.name)
     made = batch(spec, snapshot, _target(arguments, snapshot), arguments.served)
     cautions = [caution_in_words(each) for each in made.cautions]
-    tree = snapshot.knowledge.tree
+    rounds = tin_rounds(made, _tin(arguments.tin)) if arguments.tin is not None else None
     if arguments.json:
-        print_json(_batch_json(made, cautions, tree))
+        print_json(_batch_json(made, cautions, rounds, snapshot))
     else:
-        print("\n".join(_shown(made, cautions, tree)))
+        print("\n".join(_shown(made, cautions, rounds, snapshot)))
     return 0
+
+
+def _tin(name: str) -> Glass:
+    glass = glass_named(name)
+    if glass is None or glass.kind not in ("tin", "mixing_glass"):
+        raise InvalidField("tin", name, "name a tin or a mixing glass, such as “large tin”")
+    return glass
 
 
 def _target(arguments: Arguments, snapshot: Snapshot) -> Target:
@@ -83,7 +102,7 @@ def _target(arguments: Arguments, snapshot: Snapshot) -> Target:
     if arguments.volume is not None:
         return ForVolume(_volume(arguments.volume, snapshot))
     if arguments.vessel is not None:
-        return ForVessel(_volume(arguments.vessel, snapshot), _share(arguments.room))
+        return _in_vessel(arguments, snapshot)
     name, equals, amount = arguments.pivot.rpartition("=")
     if not equals or not name.strip():
         raise AmountError(arguments.pivot, FROM)
@@ -91,6 +110,18 @@ def _target(arguments: Arguments, snapshot: Snapshot) -> Target:
     unit = snapshot.knowledge.tree[key].unit
     units = snapshot.settings.units
     return FromIngredient(key, to_quantity(parse_amount(amount, units), unit, units))
+
+
+def _in_vessel(arguments: Arguments, snapshot: Snapshot) -> ForVessel:
+    """The vessel, with the room that is usual in its kind where none is said."""
+    text = arguments.vessel.strip()
+    kinds = shipped_vessel_kinds().values()
+    kind = next((each for each in kinds if text.casefold().startswith(each.name)), None)
+    size = text[len(kind.name) :] if kind else text
+    volume_ml = kind.size_ml if kind and not size.strip() else _volume(size, snapshot)
+    if arguments.room is not None:
+        return ForVessel(volume_ml, _share(arguments.room))
+    return kind.target(volume_ml) if kind else ForVessel(volume_ml)
 
 
 def _volume(text: str, snapshot: Snapshot) -> float:
@@ -114,7 +145,10 @@ def _share(text: str) -> float:
     return share / 100.0 if text.strip().endswith("%") else share
 
 
-def _batch_json(made: Batch, cautions: list[str], tree: FamilyTree) -> dict[str, object]:
+def _batch_json(
+    made: Batch, cautions: list[str], rounds: TinRounds | None, snapshot: Snapshot
+) -> dict[str, object]:
+    tree = snapshot.knowledge.tree
     return {
         "spec": made.spec.name,
         "served": made.served,
@@ -133,6 +167,23 @@ def _batch_json(made: Batch, cautions: list[str], tree: FamilyTree) -> dict[str,
         ],
         "cautions": cautions,
         "notes": list(made.notes),
+        "past": list(past_inputs(made, snapshot)),
+        "whole_bottles": [
+            {
+                "ingredient": tree.name(each.ingredient),
+                "count": each.count,
+                "size": each.size,
+                "error_percent": rounded(100.0 * each.error, 1),
+            }
+            for each in whole_bottles(made, snapshot).values()
+        ],
+        "rounds": None
+        if rounds is None
+        else {
+            "tin": rounds.tin.name,
+            "count": rounds.count,
+            "each_ml": rounded(rounds.each_ml, 1),
+        },
     }
 
 
@@ -150,12 +201,15 @@ def _in(what: str, unit: str) -> str:
     return what if unit == "each" else f"{what}_{unit}"
 
 
-def _shown(made: Batch, cautions: list[str], tree: FamilyTree) -> Iterator[str]:
+def _shown(
+    made: Batch, cautions: list[str], rounds: TinRounds | None, snapshot: Snapshot
+) -> Iterator[str]:
+    tree, bottles = snapshot.knowledge.tree, whole_bottles(made, snapshot)
     how = {"over_ice": "over ice", "frozen": "from the freezer"}.get(made.served, made.served)
     yield f"{made.spec.name}, {made.serves:.4g} serves of {made.serve_ml:.0f} ml, {how}"
     yield ""
     rows = [
-        (show_quantity(line.amount, line.unit), tree.name(line.ingredient), _remark(line))
+        (show_quantity(line.amount, line.unit), tree.name(line.ingredient), line.remark)
         for line in made.lines
     ]
     if made.water_ml:
@@ -169,10 +223,10 @@ def _shown(made: Batch, cautions: list[str], tree: FamilyTree) -> Iterator[str]:
     for each in made.short:
         need, have = show_quantity(each.need, each.unit), show_quantity(each.have, each.unit)
         yield f"Short of {tree.in_sentence(each.ingredient)}: {need} needed, {have} there."
+    for whole in bottles.values():
+        yield f"{tree.name(whole.ingredient)} in whole bottles: {in_bottles(whole, snapshot)}."
+    yield from past_inputs(made, snapshot)
+    if rounds is not None:
+        yield rounds.sentence
     yield from made.notes
     yield from (f"! {caution}" for caution in cautions)
-
-
-def _remark(line: BatchLine) -> str:
-    off = f"{100.0 * line.error:+.0f} % rounded" if abs(line.error) >= 0.01 else ""
-    return "; ".join(each for each in (line.held, off) if each)

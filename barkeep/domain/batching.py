@@ -94,6 +94,12 @@ class BatchLine:
         """By how much the rounded amount is off, a share of the exact one."""
         return (self.amount - self.exact) / self.exact if self.exact else 0.0
 
+    @property
+    def remark(self) -> str:
+        """Why it waits, and by how much rounding is off where that is a hundredth or more."""
+        off = f"{100.0 * self.error:+.0f} % rounded" if abs(self.error) >= 0.01 else ""
+        return "; ".join(each for each in (self.held, off) if each)
+
 
 @dataclass(frozen=True, slots=True)
 class Shortage:

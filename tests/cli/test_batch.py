@@ -13,7 +13,7 @@ def batch(barkeep, bar, *words):
 
 def test_keys_are_stable(barkeep, bar):
     answer = batch(barkeep, bar, "--serves", "12")
-    assert list(answer) == [*KEYS, "cautions", "notes"]
+    assert list(answer) == [*KEYS, "cautions", "notes", "past", "whole_bottles", "rounds"]
     gin = answer["lines"][0]
     assert gin == {
         "ingredient": "London dry gin",
@@ -78,3 +78,17 @@ def test_what_cannot_be_batched_is_said(barkeep, bar, words, said):
     assert answer.status == 1
     assert said in answer.err
     assert answer.out == ""
+
+
+def test_a_bowl_leaves_its_usual_room_and_a_tin_takes_rounds(barkeep, bar):
+    answer = batch(barkeep, bar, "--vessel", "bowl 5 l", "--tin", "large tin")
+    assert answer["total_ml"] == 3750.0 == batch(barkeep, bar, "--vessel", "bowl")["total_ml"]
+    rounds = answer["rounds"]
+    assert rounds["count"] * rounds["each_ml"] == pytest.approx(3750 - answer["water_ml"], abs=1)
+    assert answer["whole_bottles"][0]["ingredient"] == "London dry gin"
+    assert (answer["whole_bottles"][0]["count"], answer["whole_bottles"][0]["size"]) == (2, 700.0)
+
+
+def test_a_tin_that_is_none_is_refused(barkeep, bar):
+    ran = barkeep("--bar", bar, "batch", "Request Stop", "--serves", "4", "--tin", "coupe")
+    assert "name a tin or a mixing glass" in ran.refusal

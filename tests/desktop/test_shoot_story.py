@@ -1,0 +1,188 @@
+"""One shoot in the real window: planned, saved by a stand-in, made, bought, filmed, logged."""
+
+from __future__ import annotations
+
+import io
+
+import pytest
+from pypdf import PdfReader
+from PySide6.QtCore import QDate, Qt
+from PySide6.QtWidgets import QLabel, QPushButton
+
+from barkeep.desktop.camera_sheet import CameraSheet
+from barkeep.desktop.dialogs import publish_output
+from barkeep.desktop.dialogs.log_shoot import SPILLED, LogDialog
+from barkeep.desktop.dialogs.make_house_made import MakeDialog
+from barkeep.desktop.dialogs.run_sheet import RunSheetDialog
+from barkeep.desktop.dialogs.shopping import ShoppingDialog
+from tests.desktop.test_drink_story import settle, window  # noqa: F401 (a fixture)
+from tests.desktop.test_shopping import tick
+
+pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+
+OUNCE_ML = 29.5735295625
+"""NIST Handbook 44, appendix C: the US fluid ounce."""
+DRINKS = ("Request Stop", "Sand in the Points", "Deckchair Special")
+Keys = Qt.Key
+
+
+def levels(bar):
+    """Title and id -> level, in the bottle's unit."""
+    return {(each.product.title, each.id): each.level.amount for each in bar.snapshot.bottles}
+
+
+def gone(before, after, title):
+    """What all bottles of a title have less of."""
+    return sum(before[key] - after[key] for key in before if key[0] == title)
+
+
+def said(page):
+    return [each.text() for each in page.findChildren(QLabel)]
+
+
+def click(page, qtbot, text):
+    found = next(each for each in page.findChildren(QPushButton) if each.text() == text)
+    qtbot.mouseClick(found, Qt.MouseButton.LeftButton)
+
+
+def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):  # noqa: F811
+    start = levels(bar)
+    window.show_page("shoots")
+    settle(window, qtbot)
+    screen = window.current
+
+    # Planned: three specs, three serves each.
+    screen.view.setFocus()
+    qtbot.keyClick(screen.view, Keys.Key_N, Qt.KeyboardModifier.ControlModifier)
+    editor = screen.work.dialog
+    qtbot.waitUntil(editor.theme.hasFocus)
+    qtbot.keyClicks(editor.theme, "Wet Rails")
+    today = bar.snapshot.on
+    editor.on.setDate(QDate(today.year, today.month, today.day))
+    for name in DRINKS:
+        qtbot.keyClicks(editor.drink, name)
+        qtbot.keyClick(editor.drink, Keys.Key_Return)
+    for row in range(len(DRINKS)):
+        for column in (1, 2, 3):
+            editor.table.cellWidget(row, column).setValue(1)
+    qtbot.mouseClick(editor.accept_button, Qt.MouseButton.LeftButton)
+    settle(window, qtbot)
+    (shoot,) = [each for each in bar.snapshot.shoots if each.theme == "Wet Rails"]
+    assert shoot.names == DRINKS and shoot.state == "idea"
+    assert all(each.serves.total == 3 for each in shoot.drinks)
+
+    # Checked: two lines run out; a stand-in saves one.
+    words = said(screen.page)
+    assert "No: 2 lines run out." in words
+    assert "Sand in the Points lacks 88.7 ml of mezcal, for 3 of 3 serves." in words
+    click(screen.page, qtbot, "Use blanco tequila in Sand in the Points")
+    settle(window, qtbot)
+    words = said(screen.page)
+    assert "No: one line runs out." in words
+    assert any("in place of mezcal" in each for each in words)
+    assert levels(bar) == start
+
+    # A syrup is made: half a batch of 790 ml takes three of its six sticks.
+    screen.work.make("cinnamon-syrup")
+    making = screen.work.dialog
+    assert isinstance(making, MakeDialog)
+    making.amount.setEditText("395 ml")
+    qtbot.mouseClick(making.accept_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: len(levels(bar)) == len(start) + 1)
+    making.close()
+    made = levels(bar)
+    assert gone(start, made, "Cinnamon sticks") == 3.0
+    assert sum(made.values()) == pytest.approx(sum(start.values()) - 3.0 + 395.0)
+
+    # What is still short is bought, and goes into the bar.
+    click(screen.page, qtbot, "Shopping…")
+    shopping = screen.work.dialog
+    assert isinstance(shopping, ShoppingDialog)
+    shopping.with_pars.setChecked(False)
+    qtbot.waitUntil(lambda: shopping.ready and not window.background.is_busy)
+    tick(shopping, "Maraschino liqueur", qtbot)
+    shopping.put_into_bar()
+    qtbot.waitUntil(lambda: len(levels(bar)) == len(start) + 2)
+    shopping.close()
+    settle(window, qtbot)
+    (bought,) = set(levels(bar)) - set(made)
+    assert levels(bar)[bought] == 700.0
+    assert "Yes: every serve can be poured." in said(screen.page)
+    before = levels(bar)
+
+    # The run sheet as a PDF.
+    click(screen.page, qtbot, "Plan it")
+    settle(window, qtbot)
+    click(screen.page, qtbot, "Run sheet…")
+    sheet = screen.work.dialog
+    assert isinstance(sheet, RunSheetDialog)
+    qtbot.waitUntil(lambda: sheet.ready and not window.background.is_busy, timeout=20_000)
+    file = tmp_path / "run-sheet.pdf"
+    monkeypatch.setattr(
+        publish_output.QFileDialog, "getSaveFileName", lambda *_args: (str(file), "")
+    )
+    sheet.save_pdf()
+    qtbot.waitUntil(lambda: file.exists() and not window.background.is_busy, timeout=20_000)
+    sheet.close()
+    pages = PdfReader(io.BytesIO(file.read_bytes())).pages
+    printed = " ".join(" ".join(each.extract_text() for each in pages).split())
+    assert "Wet Rails" in printed and all(name in printed for name in DRINKS)
+    assert "blanco tequila" in printed.lower()
+
+    # On camera, stepped through by keys and a tap.
+    click(screen.page, qtbot, "On camera")
+    camera = screen.work.dialog
+    assert isinstance(camera, CameraSheet)
+    qtbot.keyClick(camera, Keys.Key_Space)
+    assert camera.step.text == "2 oz London dry gin" and camera.step.below == "60 ml"
+    qtbot.mouseClick(camera, Qt.MouseButton.LeftButton, pos=camera.rect().center())
+    assert camera.step.text == "¾ oz lime juice"
+    qtbot.keyClick(camera, Keys.Key_N)
+    assert camera.drink.name == "Sand in the Points"
+    qtbot.keyClick(camera, Keys.Key_Escape)
+
+    # Logged with another round of all, a spill and a count; to the millilitre.
+    click(screen.page, qtbot, "It is filmed")
+    settle(window, qtbot)
+    click(screen.page, qtbot, "Log it…")
+    log = screen.work.dialog
+    assert isinstance(log, LogDialog)
+    log.draft.count(54, "150 ml")
+    log.add_round()
+    gin = next(
+        row for row in range(log.table.rowCount()) if "dry gin" in log.table.item(row, 0).text()
+    )
+    log.table.item(gin, SPILLED).setText("20 ml")
+    qtbot.mouseClick(log.write_button, Qt.MouseButton.LeftButton)
+    settle(window, qtbot)
+    logged = levels(bar)
+    ounces = {
+        "Pellow & Rudge Lamp Room dry gin": 8.0,
+        "Ninepin Split Pin blanco tequila": 4 * 2.1,
+        "Marrow Hill Tarpaulin white rum": 8.0,
+        "Oddlamp Falernum": 4 * 0.75,
+        bought[0]: 4 * 0.5,
+    }
+    for title, poured in ounces.items():
+        spilled = 20.0 if "dry gin" in title else 0.0
+        assert gone(before, logged, title) == pytest.approx(poured * OUNCE_ML + spilled), title
+    assert logged[("Honey syrup", 54)] == 150.0
+    assert any("Honey syrup" in each.title for each in shoot_log(bar).bottles)
+
+    # Undone in one step, and logged again as planned.
+    window.undo()
+    settle(window, qtbot)
+    assert levels(bar) == before
+    click(screen.page, qtbot, "Log it…")
+    qtbot.mouseClick(screen.work.dialog.write_button, Qt.MouseButton.LeftButton)
+    settle(window, qtbot)
+    assert gone(before, levels(bar), "Marrow Hill Tarpaulin white rum") == pytest.approx(
+        6 * OUNCE_ML
+    )
+    assert shoot_log(bar).made == (3, 3, 3)
+
+
+def shoot_log(bar):
+    (shoot,) = [each for each in bar.snapshot.shoots if each.theme == "Wet Rails"]
+    assert shoot.state == "logged"
+    return shoot.log
