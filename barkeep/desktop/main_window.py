@@ -236,6 +236,8 @@ class MainWindow(QMainWindow):
             (actions.find, self.find_here),
             (actions.reset_columns, lambda: self.current.reset_columns()),
             (actions.read_again, self.read_again),
+            (actions.make, tasks.make),
+            (actions.shopping, tasks.shop),
             (actions.check, tasks.check),
             (actions.shortcuts, tasks.show_shortcuts),
             (actions.about, tasks.show_about),

@@ -108,6 +108,8 @@ class WindowActions(QObject):
     def _make_bar(self) -> None:
         self.bar_menu = self._menu("&Bar")
         self._after_page = self.bar_menu.addSeparator()
+        self.make = self._add(self.bar_menu, "&Make something here…", "Ctrl+M", "house-made")
+        self.shopping = self._add(self.bar_menu, "&Shopping list…", "Ctrl+L", "price")
         self.check = self._add(self.bar_menu, "C&heck this bar", None, "check")
 
     def _make_help(self) -> None:

@@ -86,6 +86,18 @@ class WindowTasks:
 
         publish(self._window)
 
+    def make(self) -> None:
+        """Make a syrup, juice or cordial out of what the bar holds."""
+        from barkeep.desktop.dialogs.make_house_made import MakeDialog  # as above
+
+        MakeDialog(self._window.context, self._window).open()
+
+    def shop(self) -> None:
+        """Show what to buy for the shoots to come and for the pars."""
+        from barkeep.desktop.dialogs.shopping import ShoppingDialog  # as above
+
+        ShoppingDialog(self._window.context, self._window).open()
+
     def back_up(self) -> None:
         """Copy the whole bar to another file."""
         bar = self._window.bar

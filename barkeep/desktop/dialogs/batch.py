@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QLineEdit,
+    QScrollArea,
     QTableWidget,
     QTableWidgetItem,
     QVBoxLayout,
@@ -46,6 +47,7 @@ if TYPE_CHECKING:
     from barkeep.desktop.screens.context import ScreenContext
 
 SIZE = (940, 600)
+WORDS_HEIGHT = 176
 SERVES, VOLUME, FROM = "serves", "volume", "from:"
 VESSEL = "vessel:"
 NO_TIN = "No tin: all in one"
@@ -211,8 +213,20 @@ class BatchDialog(QDialog):
         column.addWidget(self.banner)
         column.addWidget(self.headline)
         column.addWidget(self.table, 1)
-        column.addWidget(self.words)
+        column.addWidget(self._below())
         column.addLayout(last)
+
+    def _below(self) -> QScrollArea:
+        """The sentences, which scroll where they are many."""
+        area = QScrollArea()
+        area.setFrameShape(QScrollArea.Shape.NoFrame)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setWidgetResizable(True)
+        area.setWidget(self.words)
+        area.setAccessibleName("What to know")
+        area.setFixedHeight(WORDS_HEIGHT)
+        self.words.setAlignment(Qt.AlignmentFlag.AlignTop)
+        return area
 
     def _prepare_table(self) -> None:
         self.table.setHorizontalHeaderLabels(COLUMNS)

@@ -250,6 +250,7 @@ class LogDialog(QDialog):
         self.table.setTabKeyNavigation(False)
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
         header = self.table.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.table.itemChanged.connect(self._on_changed)

@@ -6,10 +6,9 @@ from dataclasses import replace
 from datetime import date, time
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QDate, QEvent, QObject, Qt, QTime, Signal
+from PySide6.QtCore import QDate, QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
-    QCheckBox,
     QDateEdit,
     QHBoxLayout,
     QHeaderView,
@@ -17,7 +16,6 @@ from PySide6.QtWidgets import (
     QPlainTextEdit,
     QTableWidget,
     QTableWidgetItem,
-    QTimeEdit,
     QVBoxLayout,
     QWidget,
 )
@@ -30,7 +28,7 @@ from barkeep.desktop.operations import run_operation
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.number_field import number_field
 from barkeep.domain.shoots import MOST_SERVES, ServeCounts, Shoot, ShootDrink
-from barkeep.errors import UnknownName, UserError
+from barkeep.errors import InvalidField, UnknownName, UserError
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
@@ -55,9 +53,8 @@ class ShootEditor(FormDialog):
         self.on = QDateEdit(QDate(shoot.on.year, shoot.on.month, shoot.on.day))
         self.on.setCalendarPopup(True)
         self.on.setDisplayFormat("yyyy-MM-dd")
-        self.has_start = QCheckBox("The hour is set")
-        self.starts = QTimeEdit(QTime(15, 0))
-        self.starts.setDisplayFormat("HH:mm")
+        self.starts = QLineEdit(f"{shoot.starts:%H:%M}" if shoot.starts else "")
+        self.starts.setPlaceholderText("such as 15:00")
         self.drink = QLineEdit()
         self.add_button = button("Add", self.add_typed)
         self.add_button.setAutoDefault(False)
@@ -103,7 +100,10 @@ class ShootEditor(FormDialog):
         self.clear_refusal()
         if not self.add_typed():
             return
-        shoot = self._wanted()
+        starts = self.read(STARTS, self._read_start)
+        if self.has_problems():
+            return
+        shoot = self._wanted(starts)
         act = self._bar.shoots.add if shoot.id is None else self._bar.shoots.replace
         run_operation(self, lambda: act(shoot), self._finish)
 
@@ -135,10 +135,16 @@ class ShootEditor(FormDialog):
                 return False
         return True
 
-    def _wanted(self) -> Shoot:
-        day, at = self.on.date(), self.starts.time()
+    def _read_start(self) -> time | None:
+        text = self.starts.text().strip()
+        try:
+            return time.fromisoformat(text.zfill(5)) if text else None
+        except ValueError:
+            raise InvalidField(STARTS, text, "write an hour and minutes, such as 15:00") from None
+
+    def _wanted(self, starts: time | None) -> Shoot:
+        day = self.on.date()
         on = date(day.year(), day.month(), day.day())
-        starts = time(at.hour(), at.minute()) if self.has_start.isChecked() else None
         return replace(
             self._shoot,
             theme=self.theme.text(),
@@ -165,27 +171,12 @@ class ShootEditor(FormDialog):
     def _add_fields(self) -> None:
         self.add_field(THEME, "&Theme", self.theme)
         self.add_field(ON, "&Day", self.on)
-        self.add_field(STARTS, "&Hour", self._hour())
+        self.add_field(STARTS, "&Starts at", self.starts)
         self.add_field(DRINKS, "D&rinks", self._drinks_part(), hint=ORDER_HINT)
         self.add_field(NOTES, "&Notes", self.notes)
+        self.form.setRowStretch(3 * list(self.fields).index(DRINKS), 1)
         self.notes.setFixedHeight(NOTES_HEIGHT)
         self.notes.setTabChangesFocus(True)
-
-    def _hour(self) -> QWidget:
-        part = QWidget()
-        row = QHBoxLayout(part)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(UNIT)
-        row.addWidget(self.has_start)
-        row.addWidget(self.starts)
-        row.addStretch(1)
-        self.starts.setAccessibleName("Hour")
-        self.has_start.setChecked(self._shoot.starts is not None)
-        if self._shoot.starts is not None:
-            self.starts.setTime(QTime(self._shoot.starts.hour, self._shoot.starts.minute))
-        self.starts.setEnabled(self.has_start.isChecked())
-        self.has_start.toggled.connect(self.starts.setEnabled)
-        return part
 
     def _drinks_part(self) -> QWidget:
         part = QWidget()
@@ -203,6 +194,7 @@ class ShootEditor(FormDialog):
         self.table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
         self.table.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
         header = self.table.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.table.setMinimumHeight(ROWS_HEIGHT)
         self.table.installEventFilter(self)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QTableView, QVBoxLayout, QWidget
 
 from barkeep.desktop.metrics import PAD, UNIT, TypeSize
@@ -56,6 +56,8 @@ class VariancesDialog(QDialog):
             EmptyState("picture-empty-shelf", "Nothing to compare yet", words),
             EmptyState.no_match("bottles"),
         )
+        self.reason = text_label("", wrap=True)
+        self.view.selectionModel().currentRowChanged.connect(lambda now, _old: self._explain(now))
         rows = variances(snapshot.shoots, snapshot)
         self.table.show_rows(rows)
         self.stack.show_counts(len(rows), len(rows))
@@ -69,11 +71,19 @@ class VariancesDialog(QDialog):
         said = "Summed over the shoots that counted a bottle. Reasons are common practice."
         column.addWidget(text_label(said, quiet=True, wrap=True))
         column.addWidget(self.stack, 1)
+        column.addWidget(self.reason)
         row = QHBoxLayout()
         row.addStretch(1)
         row.addWidget(button("Close", self.accept))
         column.addLayout(row)
         self.resize(960, 560)
-        for place, width in enumerate((280, 72, 88, 136, 88)):
+        for place, width in enumerate((256, 72, 80, 136, 80)):
             self.view.setColumnWidth(place, width)
+        if self.table.rows:
+            self.view.selectRow(0)
         self.view.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _explain(self, index: QModelIndex) -> None:
+        """Say the whole reason of the present bottle, which its cell has no room for."""
+        row = self.table.rows[index.row()]
+        self.reason.setText(f"{row.title}: {row.reason}")

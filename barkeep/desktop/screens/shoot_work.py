@@ -11,7 +11,9 @@ from PySide6.QtCore import QPoint
 from PySide6.QtGui import QCursor
 from PySide6.QtWidgets import QDialog, QMenu, QWidget
 
+from barkeep.application.camera import camera_drinks_of
 from barkeep.desktop.dialogs.shoot_editor import ShootEditor
+from barkeep.desktop.screens.spec_uses import open_batch, open_on_camera
 from barkeep.domain.answers.assessment import sourcing_for
 from barkeep.domain.answers.shoot_plan import Rescue, as_of, rescued
 from barkeep.domain.answers.words import plain_amount
@@ -148,20 +150,14 @@ class ShootWork:
 
     def on_camera(self, shoot: Shoot) -> None:
         """Show the sheet to read from on camera."""
-        from barkeep.application.camera import camera_drinks_of
-        from barkeep.desktop.camera_sheet import CameraSheet
-
-        sheet = CameraSheet(camera_drinks_of(shoot, self._bar.snapshot), self._screen)
-        self.dialog = sheet
-        sheet.showFullScreen()
+        drinks = camera_drinks_of(shoot, self._bar.snapshot)
+        self.dialog = open_on_camera(drinks, self._screen)
 
     def batch(self, shoot: Shoot, number: int) -> None:
         """Make a batch of one drink as it will be poured."""
-        from barkeep.desktop.dialogs.batch import BatchDialog
-
         spec = as_poured(shoot.drinks[number], self._bar.snapshot)
         if spec is not None:
-            self._open(BatchDialog(self._screen.context, spec, self._screen))
+            self.dialog = open_batch(self._screen.context, spec, self._screen)
 
     def shop(self, shoot: Shoot | None) -> None:
         """Open the shopping list."""

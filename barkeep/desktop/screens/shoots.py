@@ -192,9 +192,9 @@ class ShootsScreen(TableScreen[Shoot]):
             ("New shoot…", "Ctrl+N", "add", self.write_new),
             ("Edit shoot…", "Ctrl+E", "shoots", self.edit_current),
             ("Repeat shoot", "Ctrl+R", "redo", self.repeat_current),
-            ("Log shoot…", "Ctrl+L", "count", lambda: self._with_current(self.work.log)),
+            ("Log shoot…", "Ctrl+G", "count", lambda: self._with_current(self.work.log)),
             ("On camera", "F8", "", lambda: self._with_current(self.work.on_camera)),
-            ("Shopping…", "Ctrl+B", "price", lambda: self.work.shop(self.current)),
+            ("Shopping for it…", "Ctrl+B", "price", lambda: self.work.shop(self.current)),
             ("Variances…", "", "history", self.work.show_variances),
             ("Remove shoot", "Delete", "remove", self.remove_current),
         )

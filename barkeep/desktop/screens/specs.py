@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QComboBox, QWidget
 
+from barkeep.application.camera import camera_drinks
 from barkeep.application.done import Done
 from barkeep.desktop.dialogs.spec_draft import for_edit, for_new, for_riff
 from barkeep.desktop.dialogs.spec_editor import SpecEditor
@@ -25,6 +26,7 @@ from barkeep.desktop.screens.spec_family import FamilySection
 from barkeep.desktop.screens.spec_finding import SpecFinding, language_as_help
 from barkeep.desktop.screens.spec_page import SpecActs, SpecPage
 from barkeep.desktop.screens.spec_trials import TrialWork
+from barkeep.desktop.screens.spec_uses import open_batch, open_on_camera
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.analysis_panel import AnalysisPanel
 from barkeep.desktop.widgets.buttons import primary_button
@@ -184,6 +186,18 @@ class SpecsScreen(TableScreen[SpecRow]):
         if spec is not None:
             self.context.go("tonight", spec.name)
 
+    def batch_current(self) -> None:
+        """Make the chosen spec many."""
+        spec = self._chosen()
+        if spec is not None:
+            open_batch(self.context, spec, self)
+
+    def show_on_camera(self) -> None:
+        """Step through the chosen spec in large type."""
+        spec = self._chosen()
+        if spec is not None:
+            open_on_camera(camera_drinks([(spec, 1)], self.context.bar.snapshot), self)
+
     # The rest
 
     def _show_page(self, page: QWidget) -> None:
@@ -274,6 +288,8 @@ class SpecsScreen(TableScreen[SpecRow]):
                 self.remove_current,
             ),
             ("Show in &Tonight", QKeySequence("Ctrl+T"), "tonight", self.show_tonight),
+            ("&Batch…", QKeySequence("Ctrl+B"), "pour", self.batch_current),
+            ("On &camera", QKeySequence("F8"), "shoots", self.show_on_camera),
         ):
             action = QAction(words, self)
             action.setShortcut(keys)

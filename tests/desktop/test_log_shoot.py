@@ -1,0 +1,148 @@
+"""The log after a shoot over the sample bar: extra rounds, spills, counts, one step."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+
+from barkeep.desktop.dialogs.choose_bottle import ChooseBottle
+from barkeep.desktop.dialogs.log_shoot import COUNTED, SPILLED, LogDialog
+from tests.desktop.audit import focusable_without_name
+
+pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+Keys = Qt.Key
+OUNCE_ML = 29.5735295625
+
+
+@pytest.fixture
+def shoot(bar):
+    return next(each for each in bar.snapshot.shoots if each.state == "filmed")
+
+
+@pytest.fixture
+def dialog(bar, shoot, qtbot):
+    shown = LogDialog(bar, shoot)
+    qtbot.addWidget(shown)
+    with qtbot.waitActive(shown):
+        shown.show()
+        shown.activateWindow()
+    return shown
+
+
+def row_of(dialog, words):
+    rows = range(dialog.table.rowCount())
+    return next(row for row in rows if words in dialog.table.item(row, 0).text())
+
+
+def text(dialog, words, column):
+    return dialog.table.item(row_of(dialog, words), column).text()
+
+
+def put(dialog, words, column, written):
+    dialog.table.item(row_of(dialog, words), column).setText(written)
+
+
+def level(bar, words):
+    return next(b.level.amount for b in bar.snapshot.bottles if words in b.product.title)
+
+
+def test_just_its_bottles_with_expected_levels(dialog):
+    assert dialog.table.rowCount() == 13
+    assert text(dialog, "oude genever", 1) == "610 ml"
+    assert text(dialog, "oude genever", 2) == "89 ml"
+    assert text(dialog, "oude genever", 4).startswith("521 ml ±")
+    assert dialog.summary.text() == "13 bottles: 0 counted, 13 as expected."
+
+
+def test_a_round_is_added_in_a_keystroke(dialog, qtbot):
+    qtbot.keyClicks(dialog.table, "+")
+    assert [each.value() for each in dialog.made] == [3, 3, 3]
+    assert text(dialog, "oude genever", 2) == "133 ml"
+    qtbot.keyClicks(dialog.table, "-")
+    assert text(dialog, "oude genever", 2) == "89 ml"
+
+
+def test_a_count_and_a_spill_are_typed_on_a_row(dialog, qtbot):
+    dialog.table.setCurrentCell(row_of(dialog, "oude genever"), 0)
+    qtbot.keyClicks(dialog.table, "5")
+    editor = QApplication.focusWidget()
+    qtbot.keyClicks(editor, "00 ml")
+    qtbot.keyClick(editor, Keys.Key_Return)
+    assert text(dialog, "oude genever", COUNTED) == "500 ml"
+    dialog.table.setFocus()
+    dialog.table.setCurrentCell(row_of(dialog, "pisco"), 0)
+    qtbot.keyClicks(dialog.table, "s")
+    editor = QApplication.focusWidget()
+    qtbot.keyClicks(editor, "1/2 oz")
+    qtbot.keyClick(editor, Keys.Key_Return)
+    assert text(dialog, "pisco", SPILLED) == "15 ml"
+    assert dialog.draft.sheet.spilled.popitem()[1] == pytest.approx(OUNCE_ML / 2)
+
+
+@pytest.mark.parametrize(("written", "shown"), [("0.4", "280 ml"), ("315 ml", "315 ml")])
+def test_counted_by_any_means(dialog, written, shown):
+    put(dialog, "oude genever", COUNTED, written)
+    assert text(dialog, "oude genever", COUNTED) == shown
+    assert "less than expected" in text(dialog, "oude genever", 6)
+    assert "1 bottle beyond the doubt." in dialog.summary.text()
+
+
+def test_what_cannot_be_read_is_said_and_nothing_is_lost(dialog, bar):
+    put(dialog, "pisco", COUNTED, "400 ml")
+    put(dialog, "oude genever", COUNTED, "plenty")
+    assert "plenty" in dialog.banner.text
+    assert text(dialog, "pisco", COUNTED) == "400 ml"
+    assert text(dialog, "oude genever", COUNTED) == ""
+    assert bar.undo_label is None
+
+
+def test_written_undone_and_written_again(dialog, bar, shoot, qtbot):
+    before = {each.id: each.level for each in bar.snapshot.bottles}
+    put(dialog, "pisco", COUNTED, "400 ml")
+    put(dialog, "oude genever", SPILLED, "20 ml")
+    dialog.write()
+    assert bar.undo_label == "Log shoot Snow Plough"
+    assert level(bar, "pisco") == 400.0
+    assert level(bar, "oude genever") == pytest.approx(610 - 3 * OUNCE_ML - 20)
+    assert level(bar, "Orgeat") == pytest.approx(302.5 - OUNCE_ML)
+    again = LogDialog(bar, shoot)
+    qtbot.addWidget(again)
+    again.write()
+    assert "logged on" in again.banner.text and level(bar, "pisco") == 400.0
+    bar.undo()
+    assert {each.id: each.level for each in bar.snapshot.bottles} == before
+    again.write()
+    assert level(bar, "pisco") == pytest.approx(575 - 3 * OUNCE_ML)
+
+
+def test_more_spilled_than_there_is_writes_nothing(dialog, bar):
+    put(dialog, "Orgeat", SPILLED, "2 l")
+    dialog.write()
+    assert "Orgeat" in dialog.banner.text and dialog.isVisible()
+    assert bar.undo_label is None and level(bar, "Orgeat") == 302.5
+
+
+def test_a_bottle_besides(dialog, bar, qtbot):
+    dialog.add_bottle()
+    choice = dialog.findChild(ChooseBottle)
+    choice.search.set_text("fernet")
+    qtbot.waitUntil(lambda: "fernet" in choice.view.currentItem().text())
+    choice.take()
+    put(dialog, "fernet", COUNTED, "100 ml")
+    dialog.write()
+    assert level(bar, "fernet") == 100.0
+
+
+def test_a_removed_spec_pours_nothing_and_says_so(bar, shoot, qtbot):
+    bar.specs.remove(bar.specs.get("Brazier").id)
+    dialog = LogDialog(bar, shoot)
+    qtbot.addWidget(dialog)
+    assert "The spec of Brazier was removed" in dialog.summary.text()
+    dialog.write()
+    logged = next(each for each in bar.snapshot.shoots if each.theme == "Snow Plough")
+    assert logged.log.made == (2, 2, 0)
+
+
+def test_everything_has_a_name(dialog):
+    assert not focusable_without_name(dialog)
