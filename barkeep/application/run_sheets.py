@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from barkeep.application.publishing import cautions_of_any, drink_facts
 from barkeep.documents.cards import CardContent, card_content
 from barkeep.documents.episodes import episode_markdown, episode_text
-from barkeep.documents.printed_lines import PrintedLine
 from barkeep.documents.run_sheet import Drawn, Outlook, RunSheetContent, run_sheet_content
 from barkeep.domain.answers.mise_en_place import mise_en_place
 from barkeep.domain.answers.shoot_plan import as_of, plan, shortfall
@@ -92,19 +90,4 @@ def _card(drink: ShootDrink, snapshot: Snapshot) -> CardContent | None:
     if poured is None:
         return None
     facts = drink_facts(poured, snapshot, general=False)
-    tree = snapshot.knowledge.tree
-    card = card_content(poured, tree, snapshot.settings, facts)
-    anew = {
-        tree.name(each.ingredient): tree.in_sentence(each.ingredient)
-        for each in drink.chosen
-        if each.ingredient in tree
-    }
-    return replace(card, lines=tuple(_in_sentence(each, anew) for each in card.lines))
-
-
-def _in_sentence(line: PrintedLine, names: Mapping[str, str]) -> PrintedLine:
-    """A line written anew names its ingredient as the others do, in small letters."""
-    for name, small in names.items():
-        if line.name.startswith(name):
-            return replace(line, name=small + line.name.removeprefix(name))
-    return line
+    return card_content(poured, snapshot.knowledge.tree, snapshot.settings, facts)

@@ -90,7 +90,7 @@ def _name(line: Line, tree: FamilyTree, units: BarUnits) -> str:
     plain = spaced(text)
     found = amount_at_start(plain, units)
     rest = plain[found.end :].strip() if found else ""
-    if found and (found.value, found.high) == (line.amount, line.amount_high):
+    if found and line.text and (found.value, found.high) == (line.amount, line.amount_high):
         rest = _OF.sub("", rest, count=1) if _OF.match(rest) else rest
         if rest[:1].isalpha():
             return rest

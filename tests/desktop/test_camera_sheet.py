@@ -81,7 +81,7 @@ def test_a_stand_in_is_read_out(bar):
     shoot = next(each for each in bar.snapshot.shoots if each.state == "planned")
     saved = rescued(shoot, plan(shoot, bar.snapshot).rescues[0])
     drink = camera_drinks_of(saved, bar.snapshot)[1]
-    assert any("blanco tequila" in each and "in place of mezcal" in each for each in drink.lines)
+    assert "1 ⅛ oz (32.5 ml) blanco tequila, in place of mezcal" in drink.lines
 
 
 @pytest.mark.parametrize("size", [(480, 320), (1024, 640), (1920, 1080)])

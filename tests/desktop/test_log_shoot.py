@@ -69,14 +69,14 @@ def test_a_count_and_a_spill_are_typed_on_a_row(dialog, qtbot):
     editor = QApplication.focusWidget()
     qtbot.keyClicks(editor, "00 ml")
     qtbot.keyClick(editor, Keys.Key_Return)
-    assert text(dialog, "oude genever", COUNTED) == "500 ml"
+    qtbot.waitUntil(lambda: text(dialog, "oude genever", COUNTED) == "500 ml")
     dialog.table.setFocus()
     dialog.table.setCurrentCell(row_of(dialog, "pisco"), 0)
     qtbot.keyClicks(dialog.table, "s")
     editor = QApplication.focusWidget()
     qtbot.keyClicks(editor, "1/2 oz")
     qtbot.keyClick(editor, Keys.Key_Return)
-    assert text(dialog, "pisco", SPILLED) == "15 ml"
+    qtbot.waitUntil(lambda: text(dialog, "pisco", SPILLED) == "15 ml")
     assert dialog.draft.sheet.spilled.popitem()[1] == pytest.approx(OUNCE_ML / 2)
 
 

@@ -165,6 +165,8 @@ class LogDialog(QDialog):
         return super().eventFilter(watched, event)
 
     def _take_key(self, event: QKeyEvent) -> bool:
+        if self.table.state() == QAbstractItemView.State.EditingState:
+            return False  # the Return that ends writing passes through the table as well
         text = event.text()
         if text and text in DIGITS:
             self.edit(COUNTED, text)
