@@ -29,7 +29,7 @@ from barkeep.documents.camera import CameraDrink, CameraStep
 LEAST_SHARE, MOST_SHARE = 0.055, 0.15
 """The height of the large type, as a share of the sheet's."""
 SMALL_SHARE, LIST_SHARE, LEAST_LIST_SHARE = 0.05, 0.042, 0.018
-LIST_WIDTH = 0.34
+LIST_WIDTH, LIST_GAP = 0.34, UNIT // 2
 BACK_WIDTH = 1 / 3
 """A tap in this share of the width from the left goes back; anywhere else it goes on."""
 DONE, NOW, AHEAD = "✓", "▶", "·"
@@ -178,8 +178,9 @@ class CameraSheet(QWidget):
     def list_font(self) -> QFont:
         """The largest type in which the whole list fits."""
         words = "\n".join(f"{mark} {line}" for mark, line in self.marks())
+        room = self.list_area().adjusted(0, 0, 0, -LIST_GAP * len(self.marks()))
         # What is now is bold, which is wider: all is measured as if it were.
-        return self._fitted(words, self.list_area(), LIST_SHARE, LEAST_LIST_SHARE, bold=True)
+        return self._fitted(words, room, LIST_SHARE, LEAST_LIST_SHARE, bold=True)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         tones = current_tones()
@@ -216,7 +217,7 @@ class CameraSheet(QWidget):
             place = QRect(area.left(), top, area.width(), area.bottom() - top)
             used = painter.boundingRect(place, int(Qt.TextFlag.TextWordWrap), words)
             painter.drawText(place, int(Qt.TextFlag.TextWordWrap), words)
-            top += used.height() + UNIT // 2
+            top += used.height() + LIST_GAP
 
     def _paint_foot(self, painter: QPainter, ground: QColor, text: QColor) -> None:
         foot = QRect(0, self.height() - self._foot(), self.width(), self._foot())

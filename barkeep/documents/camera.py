@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from barkeep.documents.printed_lines import PrintedLine, printed_lines
 from barkeep.domain.ingredients import FamilyTree
 from barkeep.domain.snapshot import Settings
-from barkeep.domain.specs import Line, Spec
+from barkeep.domain.specs import Spec
 
 _SENTENCE = re.compile(r"(?<=[.;!])\s+")
 
@@ -53,7 +53,7 @@ def camera_drink(
     said = tuple(f"{each.both} {each.name}".strip() for each in poured)
     steps = (
         CameraStep(spec.name, _head(spec, serves)),
-        *_pours(lines, poured),
+        *_pours(poured),
         *_method(spec),
         *_garnishes(spec, tree, settings),
         *(CameraStep(each) for each in cautions),
@@ -66,12 +66,9 @@ def _head(spec: Spec, serves: int) -> str:
     return " · ".join(each for each in (spec.glass, spec.ice, made) if each)
 
 
-def _pours(lines: Sequence[Line], poured: Sequence[PrintedLine]) -> Iterator[CameraStep]:
-    for number, (line, each) in enumerate(zip(lines, poured, strict=True)):
-        text = f"{each.first} {each.name}".strip()
-        optional = "if wanted" if line.optional else ""
-        below = " · ".join(part for part in (each.second, optional) if part)
-        yield CameraStep(text, below, number)
+def _pours(poured: Sequence[PrintedLine]) -> Iterator[CameraStep]:
+    for number, each in enumerate(poured):
+        yield CameraStep(f"{each.first} {each.name}".strip(), each.second, number)
 
 
 def _method(spec: Spec) -> Iterator[CameraStep]:

@@ -7,7 +7,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QFontMetrics
 
 from barkeep.application.camera import camera_drinks, camera_drinks_of
-from barkeep.desktop.camera_sheet import AHEAD, DONE, NOW, CameraSheet
+from barkeep.desktop.camera_sheet import AHEAD, DONE, LIST_GAP, NOW, CameraSheet
 from barkeep.documents.camera import CameraDrink, CameraStep
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
@@ -84,7 +84,7 @@ def test_a_stand_in_is_read_out(bar):
     assert "1 ⅛ oz (32.5 ml) blanco tequila, in place of mezcal" in drink.lines
 
 
-@pytest.mark.parametrize("size", [(480, 320), (1024, 640), (1920, 1080)])
+@pytest.mark.parametrize("size", [(480, 320), (1024, 600), (1024, 640), (1920, 1080)])
 def test_everything_fits(qtbot, size):
     name = "a liqueur with a name of about sixty letters, from a far valley"
     lines = tuple(f"¾ oz (22.5 ml) {name}" for _ in range(14))
@@ -96,12 +96,11 @@ def test_everything_fits(qtbot, size):
     area = sheet.text_area()
     used = QFontMetrics(sheet.text_font()).boundingRect(area, wrap, sheet.step.text)
     assert used.height() <= area.height() and used.width() <= area.width()
-    words = "\n".join(f"{mark} {line}" for mark, line in sheet.marks())
-    room = sheet.list_area()
-    used = QFontMetrics(sheet.list_font()).boundingRect(room, wrap, words)
-    assert used.width() <= room.width()
+    room, metrics = sheet.list_area(), QFontMetrics(sheet.list_font())
+    each = [metrics.boundingRect(room, wrap, f"{mark} {line}") for mark, line in sheet.marks()]
+    assert max(used.width() for used in each) <= room.width()
     if size != (480, 320):
-        assert used.height() <= room.height()
+        assert sum(used.height() + LIST_GAP for used in each) <= room.height()
 
 
 def test_letters_are_large(sheet):

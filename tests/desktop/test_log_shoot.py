@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from barkeep.desktop.dialogs.choose_bottle import ChooseBottle
 from barkeep.desktop.dialogs.log_shoot import COUNTED, SPILLED, LogDialog
-from tests.desktop.audit import focusable_without_name
+from tests.desktop.audit import cut_off, focusable_without_name
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 Keys = Qt.Key
@@ -88,6 +90,25 @@ def test_counted_by_any_means(dialog, written, shown):
     assert "1 bottle beyond the doubt." in dialog.summary.text()
 
 
+def test_a_weight_needs_what_the_empty_bottle_weighs(dialog):
+    """The pisco's bottle weighs 402 g; 42 % by volume weighs 0.9437 g/ml: 410 / 0.9437 = 434."""
+    put(dialog, "pisco", COUNTED, "812 g")
+    assert text(dialog, "pisco", COUNTED) == "434 ml"
+    put(dialog, "oude genever", COUNTED, "812 g")
+    assert "weigh it once full or once empty first" in dialog.banner.text
+    assert text(dialog, "oude genever", COUNTED) == ""
+    assert text(dialog, "pisco", COUNTED) == "434 ml"
+
+
+def test_a_count_and_a_spill_are_taken_back_by_emptying_the_cell(dialog):
+    put(dialog, "pisco", COUNTED, "400 ml")
+    put(dialog, "pisco", SPILLED, "20 ml")
+    for column in (COUNTED, SPILLED):
+        put(dialog, "pisco", column, "")
+    assert not dialog.draft.sheet.counted and not dialog.draft.sheet.spilled
+    assert dialog.summary.text() == "13 bottles: 0 counted, 13 as expected."
+
+
 def test_what_cannot_be_read_is_said_and_nothing_is_lost(dialog, bar):
     put(dialog, "pisco", COUNTED, "400 ml")
     put(dialog, "oude genever", COUNTED, "plenty")
@@ -146,3 +167,15 @@ def test_a_removed_spec_pours_nothing_and_says_so(bar, shoot, qtbot):
 
 def test_everything_has_a_name(dialog):
     assert not focusable_without_name(dialog)
+
+
+def test_names_of_sixty_letters_cut_nothing_off(bar, shoot, qtbot):
+    long = "A drink with a name of sixty letters that goes on and on too"
+    drinks = tuple(replace(each, name=f"{long} {each.name}") for each in shoot.drinks)
+    dialog = LogDialog(bar, replace(shoot, drinks=drinks))
+    qtbot.addWidget(dialog)
+    dialog.resize(1024, 640)
+    dialog.show()
+    put(dialog, "oude genever", COUNTED, "300 ml")
+    assert not cut_off(dialog) and dialog.width() == 1024
+    assert not dialog.table.horizontalScrollBar().isVisible()

@@ -6,10 +6,11 @@ from datetime import time
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QToolButton
 
-from barkeep.desktop.dialogs.shoot_editor import DRINKS, STARTS, THEME, ShootEditor
+from barkeep.desktop.dialogs.shoot_editor import DRINKS, NOTES, STARTS, THEME, ShootEditor
 from barkeep.domain.shoots import Shoot
-from tests.desktop.audit import focusable_without_name
+from tests.desktop.audit import cut_off, focusable_without_name
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 Keys = Qt.Key
@@ -78,6 +79,68 @@ def test_refusals_stand_below_their_fields(editor, bar, qtbot):
     assert any(each.theme == "Wet Rails" for each in bar.snapshot.shoots)
 
 
+def test_a_refused_drink_has_the_cursor_and_the_start_is_refused_with_it(editor, qtbot):
+    editor.table.setFocus()
+    editor.drink.setText("No Such Drink")
+    editor.starts.setText("half past")
+    editor.submit()
+    assert editor.problem(DRINKS) and editor.problem(STARTS)
+    assert editor.starts.hasFocus()
+    editor.starts.clear()
+    editor.submit()
+    assert editor.problem(DRINKS) and editor.drink.hasFocus()
+
+
+def test_the_letter_of_the_drinks_leads_to_the_name(editor, qtbot):
+    qtbot.keyClick(editor, Keys.Key_R, Qt.KeyboardModifier.AltModifier)
+    assert editor.drink.hasFocus()
+
+
 def test_everything_has_a_name(editor, qtbot):
     add(editor, qtbot, "Brazier")
     assert not focusable_without_name(editor)
+
+
+def test_the_order_moves_by_mouse(editor, qtbot):
+    add(editor, qtbot, "Brazier", "Request Stop", "Gangway")
+
+    def click(name):
+        (found,) = [
+            each for each in editor.findChildren(QToolButton) if each.accessibleName() == name
+        ]
+        qtbot.mouseClick(found, Qt.MouseButton.LeftButton)
+
+    click("Move the drink up")
+    assert names(editor) == ["Brazier", "Gangway", "Request Stop"]
+    click("Move the drink down")
+    assert names(editor) == ["Brazier", "Request Stop", "Gangway"]
+    click("Take the drink out")
+    assert names(editor) == ["Brazier", "Request Stop"]
+
+
+@pytest.mark.parametrize("text", ["15:00+02:00", "15:00:30", "25:00", "15"])
+def test_a_start_is_an_hour_and_minutes(editor, bar, qtbot, text):
+    editor.theme.setText("Wet Rails")
+    editor.starts.setText(text)
+    editor.submit()
+    assert "such as 15:00" in editor.problem(STARTS)
+    assert all(each.theme != "Wet Rails" for each in bar.snapshot.shoots)
+
+
+def test_it_fits_a_small_window(editor, qtbot):
+    add(editor, qtbot, "Brazier", "Request Stop", "Gangway", "Upper Berth")
+    editor.submit()
+    assert editor.problem(THEME)
+    assert editor.height() < 640 and editor.width() < 1024
+    assert not cut_off(editor)
+
+
+def test_labels_stand_beside_the_first_line_of_their_fields(editor, qtbot):
+    """A label as high as a whole table would push the buttons off a small screen."""
+
+    def middle(widget):
+        return widget.mapTo(editor, widget.rect().center()).y()
+
+    label = editor.fields[DRINKS].label
+    assert abs(middle(label) - middle(editor.drink)) <= 2
+    assert editor.fields[NOTES].label.height() <= editor.notes.height()

@@ -7,7 +7,7 @@ from datetime import timedelta
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QPushButton
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.screens.shoots import ShootsScreen
@@ -144,9 +144,13 @@ def test_repeated_removed_and_put_back(page, qtbot):
 
 
 def test_a_logged_one_says_what_it_did(page, qtbot):
-    choose(page, qtbot, "Harbour Halt")
+    shoot = choose(page, qtbot, "Harbour Halt")
     words = said(page)
-    assert "The log" in words and any("expected" in each for each in words)
+    assert "The log" in words and words.index("The log") < words.index("Running order")
+    (gin,) = [each for each in shoot.log.bottles if "navy-strength gin" in each.title]
+    below = words[words.index(gin.title) + 1]
+    assert below.startswith(f"Poured {gin.poured:.0f} ml; expected {gin.expected:.0f} ml")
+    assert f"counted {gin.counted:.0f} ml: {gin.variance:.0f} ml less" in below
     page.screen.work.show_variances()
     dialog = page.screen.work.dialog
     assert dialog.table.rows and dialog.reason.text().startswith(dialog.table.rows[0].title)
@@ -189,3 +193,103 @@ def test_nothing_is_cut_off_and_all_is_named(page, qtbot):
         choose(page, qtbot, theme)
         assert not cut_off(page.screen.page)
         assert not focusable_without_name(page.screen)
+
+
+def test_every_line_says_what_it_is_poured_from(page, qtbot):
+    choose(page, qtbot, "Summer Excursion")
+    words = said(page)
+
+    def below(text):
+        return words[words.index(text) + 1]
+
+    assert below("2 oz white rum") == "From Marrow Hill Tarpaulin white rum"
+    assert below("1 oz mezcal") == "Runs out"
+    assert below("3/4 oz lime juice") == "Made from Limes"
+    press(page, qtbot, "Use blanco tequila in Sand in the Points")
+    words = said(page)
+    assert below("1.1 oz blanco tequila, in place of mezcal") == (
+        "Blanco tequila in place of mezcal, 1.1 times as much. "
+        "From Ninepin Split Pin blanco tequila"
+    )
+
+
+def test_the_keyboard_stays_where_it_was(page, qtbot):
+    """The page is made anew after each change, and the keyboard must not notice."""
+    choose(page, qtbot, "Summer Excursion")
+    keys = list(page.screen.page.ticks)
+    bar = page.screen.detail.verticalScrollBar()
+    page.screen.detail.ensureWidgetVisible(page.screen.page.ticks[keys[-1]])
+    scrolled = bar.value()
+    assert scrolled > 0
+    for key in keys[-2:]:
+        before = page.screen.page
+        before.ticks[key].setFocus()
+        qtbot.keyClick(before.ticks[key], Qt.Key.Key_Space)
+        page.settle(qtbot)
+        assert page.screen.page is not before and page.screen.page.ticks[key].isChecked()
+        assert page.screen.page.ticks[key].hasFocus()
+    assert bar.value() == scrolled
+    second = page.screen.page.drinks[1].buttons["Later"]
+    second.setFocus()
+    qtbot.keyClick(second, Qt.Key.Key_Space)
+    page.settle(qtbot)
+    moved = page.screen.page.drinks[2]
+    assert "Later" not in moved.buttons and moved.buttons["Batch…"].hasFocus()
+
+
+def test_the_keyboard_stays_on_the_page_where_its_button_went(page, qtbot):
+    choose(page, qtbot, "Summer Excursion")
+    buttons = page.screen.page.findChildren(QPushButton)
+    use = next(each for each in buttons if each.text().startswith("Use blanco"))
+    use.setFocus()
+    qtbot.keyClick(use, Qt.Key.Key_Space)
+    page.settle(qtbot)
+    assert QApplication.focusWidget() is page.screen.detail
+
+
+def test_only_the_left_button_ticks(page, qtbot):
+    choose(page, qtbot, "Summer Excursion")
+    box = next(iter(page.screen.page.ticks.values()))
+    qtbot.mouseClick(box.parentWidget(), Qt.MouseButton.RightButton)
+    assert not box.isChecked()
+
+
+def test_a_step_is_made_from_the_list(page, qtbot):
+    choose(page, qtbot, "Summer Excursion")
+    (button,) = [
+        each
+        for each in page.screen.page.findChildren(QPushButton)
+        if each.accessibleName() == "Make lime juice…"
+    ]
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+    dialog = page.screen.work.dialog
+    assert dialog.what.text() == "Lime juice"
+    assert dialog.amount.currentText().startswith("153")
+    dialog.close()
+
+
+def test_the_menu_opens_below_its_button_and_marks_what_is_poured(page, qtbot):
+    shoot = choose(page, qtbot, "Summer Excursion")
+    button = page.screen.page.drinks[0].buttons["Pour otherwise…"]
+    page.screen.detail.ensureWidgetVisible(button)
+    button.setFocus()
+    qtbot.keyClick(button, Qt.Key.Key_Space)
+    menu = page.screen.work.dialog
+    assert menu.isVisible()
+    assert menu.pos() == button.mapToGlobal(button.rect().bottomLeft())
+    menu.close()
+    rum = page.screen.work.menu_for(shoot, 0).actions()[0].menu().actions()
+    assert [each.text() for each in rum if each.isChecked()] == ["As written"]
+    wanted = next(each for each in rum if each.text().startswith("Marrow Hill"))
+    text = wanted.text()
+    wanted.trigger()
+    page.settle(qtbot)
+    again = page.screen.work.menu_for(page.screen.current, 0).actions()[0].menu().actions()
+    assert [each.text() for each in again if each.isChecked()] == [text]
+    (maraschino,) = [
+        each.menu()
+        for each in page.screen.work.menu_for(page.screen.current, 0).actions()
+        if each.text() == "Maraschino liqueur"
+    ]
+    assert maraschino.actions()[-1].text() == "No bottle here fits"
+    assert not maraschino.actions()[-1].isEnabled()

@@ -16,6 +16,8 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.metrics import PAD, UNIT
 from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.delegates import RowDelegate
+from barkeep.desktop.widgets.roles import SUBTITLE_ROLE
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.domain.ingredients import folded
 from barkeep.domain.inventory import Bottle
@@ -35,15 +37,21 @@ class ChooseBottle(QDialog):
         self.search = SearchField("Search bottles…")
         self.view = QListWidget()
         self.view.setAccessibleName("Bottles")
+        self.view.setItemDelegate(RowDelegate(self.view))
+        self.view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         for each in bottles:
-            left = quantity(each.level.amount, each.product.unit)
-            item = QListWidgetItem(f"{each.product.title}, {left}")
+            item = QListWidgetItem(each.product.title)
             item.setData(ID_ROLE, each.id)
+            left = quantity(each.level.amount, each.product.unit)
+            item.setData(SUBTITLE_ROLE, left)
+            item.setData(Qt.ItemDataRole.AccessibleTextRole, f"{each.product.title}, {left}")
+            item.setToolTip(each.product.title)
             self.view.addItem(item)
         self.take_button = primary_button("Take", self.take)
         self._lay_out()
         self.search.searched.connect(self._find)
-        self.view.itemActivated.connect(lambda _item: self.take())
+        self.search.left.connect(self.view.setFocus)
+        self.view.itemDoubleClicked.connect(lambda _item: self.take())
         self._find("")
 
     def take(self) -> None:
@@ -58,9 +66,11 @@ class ChooseBottle(QDialog):
         items = [self.view.item(number) for number in range(self.view.count())]
         for item in items:
             item.setHidden(not all(each in folded(item.text()) for each in asked))
-        first = next((item for item in items if not item.isHidden()), None)
-        if first is not None:
-            self.view.setCurrentItem(first)
+        found = [item for item in items if not item.isHidden()]
+        self.search.show_count(len(found), len(items), "bottles")
+        self.take_button.setEnabled(bool(found))
+        if found:
+            self.view.setCurrentItem(found[0])
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
@@ -69,8 +79,12 @@ class ChooseBottle(QDialog):
         column.addWidget(self.search)
         column.addWidget(self.view, 1)
         row = QHBoxLayout()
+        row.setSpacing(UNIT)
         row.addStretch(1)
-        row.addWidget(button("Cancel", self.reject))
+        cancel = button("Cancel", self.reject)
+        cancel.setAutoDefault(False)  # Enter takes
+        self.take_button.setDefault(True)
+        row.addWidget(cancel)
         row.addWidget(self.take_button)
         column.addLayout(row)
         self.resize(420, 420)

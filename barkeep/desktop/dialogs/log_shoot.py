@@ -26,6 +26,7 @@ from barkeep.desktop.operations import run_operation
 from barkeep.desktop.widgets.announce import announce
 from barkeep.desktop.widgets.banner import Banner
 from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.flow_layout import FlowLayout
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.number_field import number_field
@@ -35,7 +36,7 @@ from barkeep.errors import UserError
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
 
-SIZE = (940, 600)
+SIZE, CELL_WIDTH = (940, 600), 76
 COLUMNS = ("Bottle", "Before", "Poured", "Spilled", "Expected", "Counted", "Difference")
 SPILLED, COUNTED = 3, 5
 HINT = (
@@ -43,6 +44,7 @@ HINT = (
     "expected. S writes a spill, + adds a round of every drink, - takes one away."
 )
 DIGITS = "0123456789.,"
+RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
 class LogDialog(QDialog):
@@ -203,7 +205,7 @@ class LogDialog(QDialog):
             item.setFlags(flags)
             item.setToolTip(text)
             if column:
-                item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+                item.setTextAlignment(RIGHT)
             self.table.setItem(number, column, item)
 
     def _lay_out(self) -> None:
@@ -251,8 +253,14 @@ class LogDialog(QDialog):
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.table.setTabKeyNavigation(False)
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
+        self.table.setItemDelegate(RowDelegate(self.table))
         header = self.table.horizontalHeader()
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        for place in range(1, len(COLUMNS)):
+            above = self.table.horizontalHeaderItem(place)
+            assert above is not None  # all of them have just been set
+            above.setTextAlignment(RIGHT)
+        header.setMinimumSectionSize(CELL_WIDTH)  # room to type in
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.table.itemChanged.connect(self._on_changed)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date, time
+from datetime import date, datetime, time
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QDate, QEvent, QObject, Qt, Signal
@@ -22,10 +22,12 @@ from PySide6.QtWidgets import (
 
 from barkeep.application.finding import find_spec
 from barkeep.desktop.dialogs.form_dialog import FormDialog
-from barkeep.desktop.metrics import UNIT
+from barkeep.desktop.metrics import UNIT, TypeSize
 from barkeep.desktop.models.name_completion import NameCompleter, Suggestion
 from barkeep.desktop.operations import run_operation
-from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.buttons import button, quiet_button
+from barkeep.desktop.widgets.delegates import RowDelegate
+from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.number_field import number_field
 from barkeep.domain.shoots import MOST_SERVES, ServeCounts, Shoot, ShootDrink
 from barkeep.errors import InvalidField, UnknownName, UserError
@@ -33,7 +35,7 @@ from barkeep.errors import InvalidField, UnknownName, UserError
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
 
-WIDTH, ROWS_HEIGHT, NOTES_HEIGHT = 680, 168, 72
+WIDTH, ROWS_HEIGHT, NOTES_HEIGHT = 680, 152, 64
 THEME, ON, STARTS, DRINKS, NOTES = "theme", "on", "starts", "drinks", "notes"
 COLUMNS = ("Drink", "Tests", "Camera", "Tasting")
 ORDER_HINT = "Alt+Up and Alt+Down move a drink, Delete takes it out."
@@ -98,8 +100,7 @@ class ShootEditor(FormDialog):
 
     def submit(self) -> None:
         self.clear_refusal()
-        if not self.add_typed():
-            return
+        self.add_typed()
         starts = self.read(STARTS, self._read_start)
         if self.has_problems():
             return
@@ -138,7 +139,7 @@ class ShootEditor(FormDialog):
     def _read_start(self) -> time | None:
         text = self.starts.text().strip()
         try:
-            return time.fromisoformat(text.zfill(5)) if text else None
+            return datetime.strptime(text, "%H:%M").time() if text else None
         except ValueError:
             raise InvalidField(STARTS, text, "write an hour and minutes, such as 15:00") from None
 
@@ -172,14 +173,18 @@ class ShootEditor(FormDialog):
         self.add_field(THEME, "&Theme", self.theme)
         self.add_field(ON, "&Day", self.on)
         self.add_field(STARTS, "&Starts at", self.starts)
-        self.add_field(DRINKS, "D&rinks", self._drinks_part(), hint=ORDER_HINT)
+        self.add_field(DRINKS, "D&rinks", self._drinks_part())
         self.add_field(NOTES, "&Notes", self.notes)
         self.form.setRowStretch(3 * list(self.fields).index(DRINKS), 1)
         self.notes.setFixedHeight(NOTES_HEIGHT)
         self.notes.setTabChangesFocus(True)
+        self.fields[DRINKS].label.setBuddy(self.drink)
+        for name in (DRINKS, NOTES):  # beside the first line, and no higher than the field
+            self.fields[name].label.setMinimumHeight(self.drink.sizeHint().height())
 
     def _drinks_part(self) -> QWidget:
         part = QWidget()
+        part.setFocusProxy(self.drink)
         names = [each.name for each in self._bar.snapshot.all_specs]
         self.drink.setPlaceholderText("A drink of the book…")
         self.drink.setAccessibleName("Drink to add")
@@ -191,6 +196,7 @@ class ShootEditor(FormDialog):
         self.table.setHorizontalHeaderLabels(COLUMNS)
         self.table.setAccessibleName("Running order")
         self.table.verticalHeader().hide()
+        self.table.setItemDelegateForColumn(0, RowDelegate(self.table))
         self.table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
         self.table.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
         header = self.table.horizontalHeader()
@@ -202,11 +208,18 @@ class ShootEditor(FormDialog):
         top.setSpacing(UNIT)
         top.addWidget(self.drink, 1)
         top.addWidget(self.add_button)
+        for picture, name, act in (
+            ("chevron-up", "Move the drink up", lambda: self.move_current(-1)),
+            ("chevron-down", "Move the drink down", lambda: self.move_current(1)),
+            ("remove", "Take the drink out", self.drop_current),
+        ):
+            top.addWidget(quiet_button(picture, name, act))
         column = QVBoxLayout(part)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(UNIT)
         column.addLayout(top)
         column.addWidget(self.table, 1)
+        column.addWidget(text_label(ORDER_HINT, TypeSize.CAPTION, quiet=True))
         return part
 
     def _fill(self) -> None:

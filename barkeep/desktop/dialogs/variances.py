@@ -77,7 +77,7 @@ class VariancesDialog(QDialog):
         row.addWidget(button("Close", self.accept))
         column.addLayout(row)
         self.resize(960, 560)
-        for place, width in enumerate((256, 72, 80, 136, 80)):
+        for place, width in enumerate((272, 72, 80, 120, 80)):
             self.view.setColumnWidth(place, width)
         if self.table.rows:
             self.view.selectRow(0)

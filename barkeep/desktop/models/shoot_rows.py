@@ -8,7 +8,8 @@ from datetime import datetime
 from functools import cached_property
 
 from barkeep.desktop.models.row_table import Column
-from barkeep.desktop.widgets.roles import SUBTITLE_ROLE
+from barkeep.desktop.widgets.roles import ICONS_ROLE, SUBTITLE_ROLE
+from barkeep.domain.answers.making import ToMake
 from barkeep.domain.answers.mise_en_place import MiseEnPlace, mise_en_place
 from barkeep.domain.answers.shoot_plan import ShootPlan, as_of, plan, shortfall
 from barkeep.domain.level_words import in_doubt, quantity
@@ -32,6 +33,12 @@ STATE_WORDS: Mapping[ShootState, str] = {
     "planned": "Planned",
     "filmed": "Filmed",
     "logged": "Logged",
+}
+STATE_PICTURES: Mapping[ShootState, str] = {
+    "idea": "info",
+    "planned": "calendar",
+    "filmed": "shoots",
+    "logged": "check",
 }
 
 
@@ -69,7 +76,10 @@ def shoot_columns() -> tuple[Column[Shoot], ...]:
         ),
         Column("Day", lambda row: row.on.isoformat(), key=lambda row: (row.on, row.id or 0)),
         Column(
-            "State", lambda row: STATE_WORDS[row.state], key=lambda row: STATES.index(row.state)
+            "State",
+            lambda row: STATE_WORDS[row.state],
+            key=lambda row: STATES.index(row.state),
+            roles={ICONS_ROLE: lambda row: (STATE_PICTURES[row.state],)},
         ),
     )
 
@@ -148,6 +158,12 @@ def draws(answer: ShootAnswer) -> tuple[str, ...]:
     )
 
 
+def things_to_make(answer: ShootAnswer) -> tuple[ToMake, ...]:
+    """What the mise en place has made or squeezed, and so may come on the shelf with a date."""
+    found = (*answer.mise.make, *answer.mise.squeeze)
+    return tuple(each for each in found if each.work in ("make", "squeeze"))
+
+
 def past_dates(answer: ShootAnswer) -> tuple[str, ...]:
     """Bottles that will be past their date by then."""
     return tuple(
@@ -159,7 +175,7 @@ def past_dates(answer: ShootAnswer) -> tuple[str, ...]:
 def logged_in_words(each: LoggedBottle) -> str:
     """What the log says of one bottle, in its own unit."""
     unit = each.unit
-    said = f"poured {quantity(each.poured, unit)}"
+    said = f"Poured {quantity(each.poured, unit)}"
     if each.spilled:
         said += f", spilled {quantity(each.spilled, unit)}"
     said += f"; expected {quantity(each.expected, unit)}"

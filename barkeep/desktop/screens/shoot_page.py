@@ -6,28 +6,30 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from functools import partial
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtGui import QMouseEvent
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractButton, QCheckBox, QHBoxLayout, QVBoxLayout, QWidget
 
 from barkeep.desktop.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.models.shoot_rows import (
     ShootAnswer,
-    chosen_in_words,
     draws,
     drops,
     logged_in_words,
     past_dates,
-    serves_in_words,
     shortfalls,
+    things_to_make,
     when_in_words,
 )
+from barkeep.desktop.screens.shoot_drinks import DrinkPart
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.flow_layout import FlowLayout
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.sections import add_heading, selectable
+from barkeep.domain.answers.making import ToMake
+from barkeep.domain.answers.mise_en_place import Step
 from barkeep.domain.answers.shoot_plan import Rescue
-from barkeep.domain.shoots import ShootDrink, spec_of
+from barkeep.domain.shoots import LoggedBottle
 
 
 @dataclass(frozen=True)
@@ -44,10 +46,11 @@ class ShootPage(QWidget):
 
     rescue_wanted = Signal(object)
     as_written_wanted = Signal(int, int)
-    otherwise_wanted = Signal(int)
+    otherwise_wanted = Signal(int, QPoint)
     batch_wanted = Signal(int)
     moved = Signal(int, int)
     ticked = Signal(str, bool)
+    make_wanted = Signal(str, float)
 
     def __init__(
         self,
@@ -59,18 +62,19 @@ class ShootPage(QWidget):
         super().__init__(parent)
         self._answer = answer
         self.ticks: dict[str, QCheckBox] = {}
+        self.drinks: list[DrinkPart] = []
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(PAD, PAD, PAD, PAD)
         self._column.setSpacing(HALF)
         self._add_head(next_step, offers)
         if answer.shoot.log is None:
             self._add_outlook()
+        else:
+            self._add_log(answer.shoot.log.bottles)
         self._add_drinks()
         if answer.shoot.log is None:
             self._add_mise()
             self._add_sentences("To draw from", draws(answer))
-        else:
-            self._add_sentences("The log", map(logged_in_words, answer.shoot.log.bottles))
         if answer.shoot.notes:
             self._add_sentences("Notes", [answer.shoot.notes])
         self._column.addStretch(1)
@@ -79,6 +83,20 @@ class ShootPage(QWidget):
     def shoot_id(self) -> int | None:
         """Whose page it is."""
         return self._answer.shoot.id
+
+    def focused_name(self) -> str:
+        """What has the keyboard on this page; empty where it is elsewhere."""
+        focused = self.focusWidget()
+        return focused.accessibleName() if focused is not None and focused.hasFocus() else ""
+
+    def take_focus(self, name: str) -> bool:
+        """Give the keyboard to what is called so, else to the like of it; whether there is any."""
+        names = {each.accessibleName(): each for each in self.findChildren(QAbstractButton)}
+        drink = next((each for each in self.drinks if each.is_named_in(name)), None)
+        found = names.get(name) or (drink.first_button if drink else None)
+        if found is not None:
+            found.setFocus(Qt.FocusReason.OtherFocusReason)
+        return found is not None
 
     def _add_head(self, next_step: Offer | None, offers: Sequence[Offer]) -> None:
         shoot = self._answer.shoot
@@ -105,6 +123,16 @@ class ShootPage(QWidget):
         for sentence in past_dates(answer):
             self._say(sentence)
 
+    def _add_log(self, bottles: Sequence[LoggedBottle]) -> None:
+        add_heading(self._column, "The log")
+        if not bottles:
+            self._say("Nothing was poured or counted.", quiet=True)
+        for each in bottles:
+            self._say(each.title)
+            words = text_label(logged_in_words(each), TypeSize.CAPTION, quiet=True, wrap=True)
+            self._column.addWidget(selectable(words))
+            self._column.addSpacing(HALF)
+
     def _add_rescue(self, rescue: Rescue) -> None:
         name = self._answer.snapshot.knowledge.tree.in_sentence(rescue.chosen.ingredient)
         words = f"{rescue.why} Closeness {rescue.closeness:.2f}."
@@ -118,44 +146,26 @@ class ShootPage(QWidget):
         drinks = self._answer.shoot.drinks
         if not drinks:
             self._say("No drink yet: put some in with Edit.", quiet=True)
-        for number, drink in enumerate(drinks):
-            self._add_drink(number, drink)
+        for number in range(len(drinks)):
+            self._add_drink(number)
 
-    def _add_drink(self, number: int, drink: ShootDrink) -> None:
-        snapshot, last = self._answer.snapshot, len(self._answer.shoot.drinks) - 1
-        there = spec_of(drink, snapshot) is not None
+    def _add_drink(self, number: int) -> None:
         if number:
-            self._column.addSpacing(UNIT)
-        self._say(f"{number + 1}. {drink.name}", size=TypeSize.STRONG)
-        removed = "" if there else " Its spec was removed."
-        self._say(f"{serves_in_words(drink.serves)}.{removed}", quiet=True)
-        logged = self._answer.shoot.log is not None
-        chosen = list(chosen_in_words(drink, snapshot))
-        for line, words in chosen:
-            self._say(words)
-            if not logged:
-                self._in_a_row([button("Pour as written", partial(self._as_written, number, line))])
-        row = []
-        if there:
-            row.append(button("Batch…", lambda: self.batch_wanted.emit(number)))
-        if there and not logged:
-            row.append(button("Pour otherwise…", lambda: self.otherwise_wanted.emit(number)))
-        if number and not logged:
-            row.append(button("Earlier", lambda: self.moved.emit(number, -1)))
-        if number < last and not logged:
-            row.append(button("Later", lambda: self.moved.emit(number, 1)))
-        for each in row:
-            each.setAccessibleName(f"{drink.name}: {each.text()}")
-        self._in_a_row(row)
-
-    def _as_written(self, number: int, line: int) -> None:
-        self.as_written_wanted.emit(number, line)
+            self._column.addSpacing(PAD)
+        part = DrinkPart(self._answer, number)
+        part.as_written_wanted.connect(lambda line: self.as_written_wanted.emit(number, line))
+        part.otherwise_wanted.connect(lambda at: self.otherwise_wanted.emit(number, at))
+        part.batch_wanted.connect(lambda: self.batch_wanted.emit(number))
+        part.moved.connect(lambda by: self.moved.emit(number, by))
+        self.drinks.append(part)
+        self._column.addWidget(part)
 
     def _add_mise(self) -> None:
         steps, shoot = self._answer.mise.steps, self._answer.shoot
         if not steps:
             return
         done = sum(each.key in shoot.ticked for each in steps)
+        to_make = {each.key: each for each in things_to_make(self._answer)}
         add_heading(self._column, f"Mise en place: {done} of {len(steps)} done")
         when = ""
         for step in steps:
@@ -163,12 +173,17 @@ class ShootPage(QWidget):
             if now != when:
                 self._say(now, quiet=True)
                 when = now
-            self._add_tick(step.key, step.text, done=step.key in shoot.ticked)
+            self._add_tick(step, to_make.get(step.key), done=step.key in shoot.ticked)
 
-    def _add_tick(self, key: str, text: str, *, done: bool) -> None:
-        row = _TickRow(text, done)
-        row.box.toggled.connect(lambda on: self.ticked.emit(key, on))
-        self.ticks[key] = row.box
+    def _add_tick(self, step: Step, thing: ToMake | None, *, done: bool) -> None:
+        row = _TickRow(step.text, done)
+        row.box.toggled.connect(lambda on: self.ticked.emit(step.key, on))
+        self.ticks[step.key] = row.box
+        if thing is not None and not done:
+            name = self._answer.snapshot.knowledge.tree.in_sentence(thing.ingredient)
+            made = button("Make…", partial(self.make_wanted.emit, thing.ingredient, thing.amount))
+            made.setAccessibleName(f"Make {name}…")
+            row.add_button(made)
         self._column.addWidget(row)
 
     def _add_sentences(self, heading: str, sentences: Iterable[str]) -> None:
@@ -203,9 +218,15 @@ class _TickRow(QWidget):
         row.setSpacing(UNIT)
         row.addWidget(self.box, 0, Qt.AlignmentFlag.AlignTop)
         row.addWidget(words, 1)
+        self._row = row
+
+    def add_button(self, made: QWidget) -> None:
+        """Put a button after the words."""
+        self._row.addWidget(made, 0, Qt.AlignmentFlag.AlignTop)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        self.box.toggle()
+        if event.button() == Qt.MouseButton.LeftButton:
+            self.box.toggle()
         event.accept()
 
 

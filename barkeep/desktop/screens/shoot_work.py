@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPoint
-from PySide6.QtGui import QCursor
+from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QDialog, QMenu, QWidget
 
 from barkeep.application.camera import camera_drinks_of
@@ -17,6 +17,7 @@ from barkeep.desktop.screens.spec_uses import open_batch, open_on_camera
 from barkeep.domain.answers.assessment import sourcing_for
 from barkeep.domain.answers.shoot_plan import Rescue, as_of, rescued
 from barkeep.domain.answers.words import plain_amount
+from barkeep.domain.derivations import Derivation
 from barkeep.domain.shoots import (
     ChosenPour,
     Shoot,
@@ -25,14 +26,16 @@ from barkeep.domain.shoots import (
     as_written,
     choose,
     spec_of,
+    still_chosen,
 )
-from barkeep.domain.specs import Line
+from barkeep.domain.snapshot import Snapshot
 
 if TYPE_CHECKING:
     from barkeep.desktop.screens.shoots import ShootsScreen
 
 MOST_OFFERED = 12
-"""Stand-ins and bottles in one menu; more is no help."""
+"""Kinds in one menu; more is no help."""
+NO_BOTTLE = "No bottle here fits"
 
 
 class ShootWork:
@@ -75,43 +78,38 @@ class ShootWork:
             identity = shoot.id
             self._screen.do(lambda: self._bar.shoots.tick(identity, key, done))
 
-    def pour_otherwise(self, shoot: Shoot, number: int) -> None:
+    def pour_otherwise(self, shoot: Shoot, number: int, where: QPoint) -> None:
         """Offer, line by line, what a drink could be poured with."""
         menu = self.menu_for(shoot, number)
         self.dialog = menu
-        menu.popup(QCursor.pos() if QCursor.pos() != QPoint() else QPoint(200, 200))
+        menu.popup(where)
 
     def menu_for(self, shoot: Shoot, number: int) -> QMenu:
         """The menu of a drink's lines, each with bottles and stand-ins."""
         snapshot = as_of(shoot, self._bar.snapshot)
-        drink = shoot.drinks[number]
-        spec, menu = spec_of(drink, snapshot), QMenu(self._screen)
+        drink, menu = shoot.drinks[number], QMenu(self._screen)
         menu.setTitle(f"Pour {drink.name} otherwise")
-        for place, line in enumerate(spec.lines if spec else ()):
+        menu.aboutToHide.connect(menu.deleteLater)  # its act is still to come, and comes first
+        spec = spec_of(drink, snapshot)
+        if spec is None:
+            return menu
+        sourcing = sourcing_for(snapshot, "loose")
+        now = {each.line: each for each in still_chosen(drink, spec).chosen}
+        for place, line in enumerate(spec.lines):
             if line.required:
-                self._add_line(menu, shoot, number, place, line)
-        return menu
-
-    def _add_line(self, menu: QMenu, shoot: Shoot, number: int, place: int, line: Line) -> None:
-        snapshot = as_of(shoot, self._bar.snapshot)
-        tree, spec = snapshot.knowledge.tree, spec_of(shoot.drinks[number], snapshot)
-        assert spec is not None
-        below = menu.addMenu(tree.name(line.ingredient))
-        self._add_act(below, "As written", lambda: self.pour_as_written(shoot, number, place))
-        below.addSeparator()
-        ways = sourcing_for(snapshot, "loose").ways_to(line, spec)
-        for way in ways[:MOST_OFFERED]:
-            if way.leaves != {way.offered}:
-                continue
-            for bottle in snapshot.usable.get(way.offered, ()):
-                left = plain_amount(round(bottle.level.amount), bottle.product.unit)
-                kind = "" if way.exact else f", in place of {tree.in_sentence(way.wanted)}"
-                chosen = ChosenPour(place, way.offered, way.ratio, bottle.id)
-                self._add_act(
-                    below,
-                    f"{bottle.product.title} ({left}{kind})",
-                    partial(self._choose, shoot, number, chosen),
+                below = menu.addMenu(snapshot.knowledge.tree.name(line.ingredient))
+                as_it_is = self._add_act(
+                    below, "As written", partial(self.pour_as_written, shoot, number, place)
                 )
+                _mark(as_it_is, place not in now)
+                below.addSeparator()
+                ways = sourcing.ways_to(line, spec)
+                for text, chosen in _bottles_for(place, ways, snapshot):
+                    act = self._add_act(below, text, partial(self._choose, shoot, number, chosen))
+                    _mark(act, _is_same(now.get(place), chosen))
+                if below.actions()[-1].isSeparator():
+                    below.addAction(NO_BOTTLE).setEnabled(False)
+        return menu
 
     def _choose(self, shoot: Shoot, number: int, chosen: ChosenPour) -> None:
         self._with_drink(shoot, number, choose(shoot.drinks[number], chosen))
@@ -122,9 +120,10 @@ class ShootWork:
         self.change(replace(shoot, drinks=tuple(drinks)), f"Changed {shoot.drinks[number].name}")
 
     @staticmethod
-    def _add_act(menu: QMenu, text: str, act: Callable[[], object]) -> None:
+    def _add_act(menu: QMenu, text: str, act: Callable[[], object]) -> QAction:
         action = menu.addAction(text.replace("&", "&&"))
         action.triggered.connect(lambda: act())
+        return action
 
     # What opens another window
 
@@ -166,11 +165,11 @@ class ShootWork:
         chosen = None if shoot is None or shoot.id is None else (shoot.id,)
         self._open(ShoppingDialog(self._screen.context, self._screen, chosen))
 
-    def make(self, ingredient: str | None = None) -> None:
+    def make(self, ingredient: str | None = None, amount: float | None = None) -> None:
         """Open the dialog that makes a syrup, juice or cordial."""
         from barkeep.desktop.dialogs.make_house_made import MakeDialog
 
-        self._open(MakeDialog(self._screen.context, self._screen, ingredient))
+        self._open(MakeDialog(self._screen.context, self._screen, ingredient, amount))
 
     def _say_logged(self, done: object) -> None:
         theme = done.value.theme  # type: ignore[attr-defined]
@@ -179,3 +178,28 @@ class ShootWork:
     def _open(self, dialog: QDialog) -> None:
         self.dialog = dialog
         dialog.open()
+
+
+def _bottles_for(
+    place: int, ways: Sequence[Derivation], snapshot: Snapshot
+) -> Iterator[tuple[str, ChosenPour]]:
+    """Each bottle a line may be poured from, in words, and as a choice for it."""
+    tree = snapshot.knowledge.tree
+    for way in [each for each in ways if each.leaves == {each.offered}][:MOST_OFFERED]:
+        kind = "" if way.exact else f", in place of {tree.in_sentence(way.wanted)}"
+        for bottle in snapshot.usable.get(way.offered, ()):
+            left = plain_amount(round(bottle.level.amount), bottle.product.unit)
+            chosen = ChosenPour(place, way.offered, way.ratio, bottle.id)
+            yield f"{bottle.product.title} ({left}{kind})", chosen
+
+
+def _mark(action: QAction, now: bool) -> None:
+    action.setCheckable(True)
+    action.setChecked(now)
+
+
+def _is_same(one: ChosenPour | None, other: ChosenPour) -> bool:
+    return one is not None and (one.ingredient, one.bottle_id) == (
+        other.ingredient,
+        other.bottle_id,
+    )

@@ -140,14 +140,16 @@ class ShootsScreen(TableScreen[Shoot]):
             return
         kept = self.detail.verticalScrollBar().value()
         same = self.page is not None and self.page.shoot_id == shoot.id
+        focused = self.page.focused_name() if same and self.page is not None else ""
         page = ShootPage(answer, self._next_step(shoot), self._offers(shoot))
         work = self.work
         page.rescue_wanted.connect(lambda found: work.rescue(shoot, found))
         page.as_written_wanted.connect(lambda at, line: work.pour_as_written(shoot, at, line))
-        page.otherwise_wanted.connect(lambda at: work.pour_otherwise(shoot, at))
+        page.otherwise_wanted.connect(lambda at, where: work.pour_otherwise(shoot, at, where))
         page.batch_wanted.connect(lambda at: work.batch(shoot, at))
         page.moved.connect(lambda at, by: work.move(shoot, at, by))
         page.ticked.connect(lambda key, on: work.tick(shoot, key, on))
+        page.make_wanted.connect(work.make)
         old = self.detail.takeWidget()  # a button of it may be at work just now: it goes later
         if old is not None:
             old.hide()
@@ -156,6 +158,8 @@ class ShootsScreen(TableScreen[Shoot]):
         self.detail.setWidget(page)
         page.setAutoFillBackground(False)  # a scroll area fills what it is given
         self.detail.verticalScrollBar().setValue(kept if same else 0)
+        if focused and not page.take_focus(focused):
+            self.detail.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _next_step(self, shoot: Shoot) -> Offer | None:
         match shoot.state:
