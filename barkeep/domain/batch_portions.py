@@ -13,10 +13,26 @@ from barkeep.domain.inventory import Bottle
 from barkeep.domain.level_words import quantity
 from barkeep.domain.snapshot import Snapshot
 from barkeep.domain.toml_fields import Fields, parse
+from barkeep.errors import UserError
 
 FILE = "batch_vessels.toml"
 WHOLE_BOTTLE_ERROR = 0.05
 """A whole number of bottles is near enough within this share (*common practice*)."""
+
+
+WORKED_ON_ICE = ("shaken", "stirred", "thrown")
+"""Techniques that go through a tin or a mixing glass in rounds."""
+
+
+@dataclass
+class NoRounds(UserError):
+    """A batch that has no business in a tin full of ice."""
+
+    spec: str
+    reason: str
+
+    def __str__(self) -> str:
+        return f"{self.spec} takes no rounds through a tin: {self.reason}."
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,11 +137,17 @@ def in_bottles(whole: WholeBottles, snapshot: Snapshot) -> str:
 def tin_rounds(batch: Batch, tin: Glass) -> TinRounds:
     """The rounds a batch takes through a tin on ice, in place of the water by the jug.
 
-    Raises `CannotBatch` for a tin that holds nothing.
+    Raises `NoRounds` for a drink that is not worked on ice, or served hot, and
+    `CannotBatch` for a tin that holds nothing.
     """
-    held = sum(each.exact for each in batch.lines if each.held and each.unit == "ml")
-    worked = max(0.0, batch.total_ml - batch.water_ml - held)
-    rounds = rounds_of(worked, tin.wash_line_ml)
+    spec = batch.spec
+    if batch.served == "hot" or spec.technique == "hot":
+        raise NoRounds(spec.name, "it is served hot, and takes no ice")
+    if spec.technique not in WORKED_ON_ICE:
+        raise NoRounds(spec.name, "its method does not shake, stir or throw it")
+    if batch.worked_ml <= 0.0:
+        raise NoRounds(spec.name, "all of it has bubbles, which are never shaken")
+    rounds = rounds_of(batch.worked_ml, tin.wash_line_ml)
     return TinRounds(tin, len(rounds), rounds[0])
 
 

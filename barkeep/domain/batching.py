@@ -115,6 +115,7 @@ class Shortage:
 class Batch:
     """A batch, its water, and what it comes to before any ice in the glass.
 
+    `worked_ml` is what would be shaken or stirred: all but the water and what has bubbles.
     Strength, ethanol and standard drinks are None where something alcoholic has no amount.
     """
 
@@ -123,6 +124,7 @@ class Batch:
     serves: float
     lines: tuple[BatchLine, ...]
     water_ml: float
+    worked_ml: float
     total_ml: float
     abv_percent: float | None
     sugar_g_per_l: float
@@ -164,6 +166,7 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served = "cold
         serves,
         lines,
         measured(water_ml * serves, "ml"),
+        _worked_ml(one, tree) * serves,
         serve_ml * serves,
         None if one.abv_percent is None else one.abv_percent * held_out,
         one.sugar_g_per_l * held_out,
@@ -175,6 +178,13 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served = "cold
         (),
     )
     return replace(whole, notes=tuple(_notes(whole, one, tree)))
+
+
+def _worked_ml(one: Analysis, tree: FamilyTree) -> float:
+    """What one serve puts on the ice: bubbles are never shaken."""
+    return sum(
+        each.volume_ml for each in one.contents if not is_carbonated(each.pour.ingredient, tree)
+    )
 
 
 def _ethanol_ml(one: Analysis) -> float:

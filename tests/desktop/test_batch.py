@@ -62,6 +62,13 @@ def test_hot_takes_no_water_and_is_not_boiled(dialog):
     assert "Water" not in names and "never boil it" in dialog.words.text()
 
 
+def test_hot_takes_no_rounds_on_ice_and_says_so(dialog):
+    dialog.tin.setCurrentIndex(dialog.tin.findText("large tin", Qt.MatchFlag.MatchContains))
+    dialog.served.setCurrentIndex(dialog.served.findData("hot"))
+    assert "takes no rounds through a tin: it is served hot" in dialog.words.text()
+    assert "On ice" not in dialog.words.text() and dialog.table.rowCount()
+
+
 def test_a_bowl_leaves_room(dialog):
     dialog.target.setCurrentIndex(dialog.target.findData("vessel:bowl"))
     assert dialog.amount.text() == "5000 ml"

@@ -6,7 +6,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from barkeep.domain.answers.analysis_words import caution_in_words
-from barkeep.domain.batch_portions import in_bottles, past_inputs, tin_rounds, whole_bottles
+from barkeep.domain.batch_portions import (
+    NoRounds,
+    in_bottles,
+    past_inputs,
+    tin_rounds,
+    whole_bottles,
+)
 from barkeep.domain.batching import Batch
 from barkeep.domain.glasses import Glass
 from barkeep.domain.level_words import quantity
@@ -75,4 +81,12 @@ def _sentences(made: Batch, snapshot: Snapshot, tin: Glass | None) -> Iterator[s
     yield from past_inputs(made, snapshot)
     yield from made.notes
     if tin is not None:
-        yield tin_rounds(made, tin).sentence
+        yield _rounds_in_words(made, tin)
+
+
+def _rounds_in_words(made: Batch, tin: Glass) -> str:
+    """The rounds, or why there are none; the batch itself stands either way."""
+    try:
+        return tin_rounds(made, tin).sentence
+    except NoRounds as error:
+        return str(error)
