@@ -113,7 +113,7 @@ class BottleVariance:
 
 
 def variances(shoots: Iterable[Shoot], snapshot: Snapshot) -> tuple[BottleVariance, ...]:
-    """Every bottle that a logged shoot counted, the largest share of its pours first."""
+    """Every bottle that a logged shoot counted, what the doubt does not explain first."""
     logged: dict[int, list[LoggedBottle]] = {}
     for shoot in shoots:
         for each in shoot.log.bottles if shoot.log else ():
@@ -133,7 +133,7 @@ def _variance(
     sigma = sqrt(sum(each.sigma**2 for each in logged))
     first = logged[0]
     told = abs(gone) > SIGMAS * sigma
-    reason = _reason(gone, poured, len(logged), bottle, tree) if told else NO_TELLING
+    reason = _reason(gone, poured, bottle, tree) if told else NO_TELLING
     return BottleVariance(
         first.bottle_id, first.title, first.unit, len(logged), poured, gone, sigma, reason
     )
@@ -142,15 +142,11 @@ def _variance(
 NO_TELLING = "No more than the doubt of the levels explains."
 
 
-def _reason(
-    gone: float, poured: float, shoots: int, bottle: Bottle | None, tree: FamilyTree
-) -> str:
-    return next(iter(_reasons(gone, poured, shoots, bottle, tree)), "")
+def _reason(gone: float, poured: float, bottle: Bottle | None, tree: FamilyTree) -> str:
+    return next(iter(_reasons(gone, poured, bottle, tree)), "")
 
 
-def _reasons(
-    gone: float, poured: float, shoots: int, bottle: Bottle | None, tree: FamilyTree
-) -> Iterator[str]:
+def _reasons(gone: float, poured: float, bottle: Bottle | None, tree: FamilyTree) -> Iterator[str]:
     dashed = bottle is not None and bottle.ingredient in tree and _is_dashed(bottle, tree)
     if gone < 0 and dashed:
         yield "Its dasher gives less than a dash: measure ten of them with the dasher's setting."
@@ -158,7 +154,7 @@ def _reasons(
         yield "Less went out than the pours say: short pours, or a serve that was not made."
     if dashed:
         yield "Its dasher gives more than a dash: measure ten of them with the dasher's setting."
-    if bottle is not None and gone <= EVAPORATION_A_MONTH * bottle.product.size * shoots:
+    if bottle is not None and gone <= EVAPORATION_A_MONTH * bottle.product.size:
         yield "As little as an open bottle loses in a month: evaporation, or drops on the jigger."
     if poured and gone >= OVER_POUR * poured:
         share = 100.0 * gone / poured

@@ -96,7 +96,7 @@ def test_a_weight_needs_what_the_empty_bottle_weighs(dialog):
     assert text(dialog, "pisco", COUNTED) == "434 ml"
     put(dialog, "oude genever", COUNTED, "812 g")
     assert "weigh it once full or once empty first" in dialog.banner.text
-    assert text(dialog, "oude genever", COUNTED) == ""
+    assert text(dialog, "oude genever", COUNTED) == "812 g"
     assert text(dialog, "pisco", COUNTED) == "434 ml"
 
 
@@ -114,8 +114,38 @@ def test_what_cannot_be_read_is_said_and_nothing_is_lost(dialog, bar):
     put(dialog, "oude genever", COUNTED, "plenty")
     assert "plenty" in dialog.banner.text
     assert text(dialog, "pisco", COUNTED) == "400 ml"
-    assert text(dialog, "oude genever", COUNTED) == ""
-    assert bar.undo_label is None
+    assert text(dialog, "oude genever", COUNTED) == "plenty"
+    dialog.write()
+    assert "plenty" in dialog.banner.text and bar.undo_label is None
+    put(dialog, "oude genever", COUNTED, "")
+    assert not dialog.banner.isVisible()
+    dialog.write()
+    assert level(bar, "pisco") == 400.0
+
+
+def test_a_click_on_write_takes_no_count_that_cannot_be_read(dialog, bar, qtbot):
+    dialog.table.setCurrentCell(row_of(dialog, "pisco"), 0)
+    qtbot.keyClicks(dialog.table, "9")
+    qtbot.keyClicks(QApplication.focusWidget(), "00 mlx")
+    qtbot.mouseClick(dialog.write_button, Qt.MouseButton.LeftButton)
+    assert "900 mlx" in dialog.banner.text and bar.undo_label is None
+    assert text(dialog, "pisco", COUNTED) == "900 mlx"
+
+
+def test_a_spill_is_one_amount(dialog):
+    put(dialog, "pisco", SPILLED, "20-30 ml")
+    assert "write one amount" in dialog.banner.text and not dialog.draft.sheet.spilled
+
+
+def test_a_bottle_that_goes_takes_what_could_not_be_read_along(dialog, bar):
+    put(dialog, "oude genever", COUNTED, "plenty")
+    for field in dialog.made:
+        field.setValue(0)
+    for field in dialog.made:
+        field.setValue(1)
+    assert not dialog.banner.isVisible()
+    dialog.write()
+    assert bar.undo_label == "Log shoot Snow Plough"
 
 
 def test_written_undone_and_written_again(dialog, bar, shoot, qtbot):

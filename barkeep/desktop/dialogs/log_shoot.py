@@ -65,6 +65,7 @@ class LogDialog(QDialog):
         self.write_button = primary_button("&Write the log", self.write, "check")
         self.cancel_button = button("Cancel", self.reject)
         self._filling = False
+        self._unread: dict[tuple[int, int], tuple[str, UserError]] = {}
         self._lay_out()
         self.resize(*SIZE)
         self._fill()
@@ -103,10 +104,11 @@ class LogDialog(QDialog):
 
     def write(self) -> None:
         """Write everything in one transaction."""
-        self.banner.clear()
         self.table.setCurrentCell(self.table.currentRow(), 0)  # what is being typed is taken
-        if self.banner.isVisibleTo(self):
+        if self._unread:  # also where the click on the button has ended the typing
+            self._say_unread()
             return
+        self.banner.clear()
         identity = self._shoot.id
         if identity is None:
             return
@@ -143,6 +145,7 @@ class LogDialog(QDialog):
     def _on_made(self, number: int, count: int) -> None:
         self.draft.make(number, count)
         self._fill()
+        self._say_unread()  # a bottle that goes takes its typing along
 
     def _on_changed(self, item: QTableWidgetItem) -> None:
         if self._filling or item.column() not in (SPILLED, COUNTED):
@@ -151,13 +154,22 @@ class LogDialog(QDialog):
         take: Callable[[int, str], object] = (
             self.draft.spill if item.column() == SPILLED else self.draft.count
         )
+        place = (row.bottle.id, item.column())
+        self._unread.pop(place, None)
         try:
             take(row.bottle.id, item.text())
         except UserError as error:
-            self._refuse(error)
+            take(row.bottle.id, "")
+            self._unread[place] = (item.text(), error)
+        self._say_unread()
+        self._fill()
+
+    def _say_unread(self) -> None:
+        """Say why what was typed last could not be read; it stays to be mended or emptied."""
+        if self._unread:
+            self._refuse(list(self._unread.values())[-1][1])
         else:
             self.banner.clear()
-        self._fill()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         pressed = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress
@@ -188,6 +200,8 @@ class LogDialog(QDialog):
         kept = self.table.currentRow(), self.table.currentColumn()
         self._filling = True
         rows = self.draft.rows()
+        shown = {row.bottle.id for row in rows}
+        self._unread = {key: each for key, each in self._unread.items() if key[0] in shown}
         self.table.setRowCount(len(rows))
         for number, row in enumerate(rows):
             self._fill_row(number, row)
@@ -197,7 +211,12 @@ class LogDialog(QDialog):
         self.write_button.setEnabled(bool(rows))
 
     def _fill_row(self, number: int, row: LogRow) -> None:
-        for column, text in enumerate(row.texts):
+        for column, read in enumerate(row.texts):
+            text = (
+                self._unread[place][0]
+                if (place := (row.bottle.id, column)) in self._unread
+                else read
+            )
             item = QTableWidgetItem(text)
             flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
             if column in (SPILLED, COUNTED):

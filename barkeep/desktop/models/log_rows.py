@@ -14,6 +14,7 @@ from barkeep.domain.reconciling import Comparison, difference
 from barkeep.domain.shoot_log import ExpectedBottle, LogSheet, as_planned, expected_after
 from barkeep.domain.shoots import Shoot, without_spec
 from barkeep.domain.snapshot import Snapshot
+from barkeep.errors import AmountError
 
 
 @dataclass(frozen=True)
@@ -94,7 +95,10 @@ class LogDraft:
             bottle = self._bottle(bottle_id)
             written = text if text.strip()[-1].isalpha() else f"{text} {bottle.product.unit}"
             units = self._snapshot.settings.units
-            amount = to_quantity(parse_amount(written), bottle.product.unit, units)
+            read = parse_amount(written)
+            if read.high is not None:
+                raise AmountError(text, "write one amount, such as 20 ml")
+            amount = to_quantity(read, bottle.product.unit, units)
             if amount:
                 spilled[bottle_id] = amount
         self.sheet = replace(self.sheet, spilled=spilled)
