@@ -1,8 +1,8 @@
 """The sheet on camera: one step at a time in large type, gone through by a key or a tap anywhere.
 
 The type is as large as the step allows. Common practice is a letter at least
-a two-hundredth of the distance high: 10 mm at two metres, which
-`LEAST_SHARE` of the height keeps to on a screen a hand's breadth high or more.
+a two-hundredth of the distance high: 10 mm at two metres. `CAPITAL_SHARE` of
+the height comes to that on a screen 25 cm high; a shorter one is read from nearer.
 """
 
 from __future__ import annotations
@@ -26,8 +26,11 @@ from barkeep.desktop.tones import current_tones
 from barkeep.desktop.widgets.announce import announce
 from barkeep.documents.camera import CameraDrink, CameraStep
 
-LEAST_SHARE, MOST_SHARE = 0.055, 0.15
-"""The height of the large type, as a share of the sheet's."""
+CAPITAL_SHARE = 1 / 25
+"""The height of a capital in the large type, as a share of the sheet's, at least."""
+LEAST_SHARE, MOST_SHARE = 0.03, 0.15
+"""The size of the large type, as a share of the sheet's height. What is so long that its
+capitals would be too large to fit (some 300 letters) grows smaller: cut off would be worse."""
 SMALL_SHARE, LIST_SHARE, LEAST_LIST_SHARE = 0.05, 0.042, 0.018
 LIST_WIDTH, LIST_GAP = 0.34, UNIT // 2
 BACK_WIDTH = 1 / 3

@@ -7,7 +7,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QFontMetrics
 
 from barkeep.application.camera import camera_drinks, camera_drinks_of
-from barkeep.desktop.camera_sheet import AHEAD, DONE, LIST_GAP, NOW, CameraSheet
+from barkeep.desktop.camera_sheet import AHEAD, CAPITAL_SHARE, DONE, LIST_GAP, NOW, CameraSheet
 from barkeep.documents.camera import CameraDrink, CameraStep
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
@@ -103,10 +103,40 @@ def test_everything_fits(qtbot, size):
         assert sum(used.height() + LIST_GAP for used in each) <= room.height()
 
 
-def test_letters_are_large(sheet):
-    """A twentieth of the height: 10 mm and more on a screen 20 cm high (common practice)."""
-    sheet.go_on()
-    assert sheet.text_font().pixelSize() >= sheet.height() * 0.055
+def fits(sheet):
+    """Whether the large type is within its room, and the share of a capital in the height."""
+    room = sheet.text_area().adjusted(0, 0, 0, -sheet._below_height())
+    metrics = QFontMetrics(sheet.text_font())
+    used = metrics.boundingRect(room, int(Qt.TextFlag.TextWordWrap), sheet.step.text)
+    inside = used.height() <= room.height() and used.width() <= room.width()
+    return inside, metrics.capHeight() / sheet.height()
+
+
+@pytest.mark.parametrize("size", [(1024, 640), (1920, 1080)])
+def test_every_step_of_the_book_is_whole_and_its_capitals_large(bar, qtbot, size):
+    """A 25th of the height: 10 mm on a screen 25 cm high, for two metres (common practice)."""
+    drinks = camera_drinks([(each, 1) for each in bar.snapshot.all_specs], bar.snapshot)
+    sheet = shown(drinks, qtbot, size)
+    for number, drink in enumerate(drinks):
+        for place in range(len(drink.steps)):
+            sheet._go(number, place)
+            inside, share = fits(sheet)
+            assert inside and share >= CAPITAL_SHARE, sheet.step
+
+
+def test_a_very_long_step_grows_smaller_and_is_not_cut_off(qtbot):
+    words = "Shake hard with plenty of ice until the tin is frosted, then strain. " * 6
+    sheet = shown([CameraDrink("Long", (), (CameraStep(words.strip()),))], qtbot)
+    inside, share = fits(sheet)
+    assert inside and share < CAPITAL_SHARE
+
+
+def test_a_resize_keeps_the_place(sheet, qtbot):
+    for _ in range(2):
+        qtbot.keyClick(sheet, Keys.Key_Space)
+    before, large = sheet.step, sheet.text_font().pixelSize()
+    sheet.resize(1920, 1080)
+    assert sheet.step is before and sheet.text_font().pixelSize() > large
 
 
 def test_nothing_to_show(qtbot):
