@@ -11,10 +11,13 @@ from hypothesis import settings
 
 # No test asserts a time, and a first call may import something heavy.
 settings.register_profile("untimed", deadline=None)
+
 settings.load_profile("untimed")
+
 
 # Without a display Qt would abort the whole run.
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
 
 NOON = datetime(2026, 11, 21, 12, 0)
 """The moment every test's clock shows."""

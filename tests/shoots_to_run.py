@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, time
 
-from barkeep.domain.shoots import ChosenPour, ServeCounts, Shoot, ShootDrink
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.bar.shoots import ChosenPour, ServeCounts, Shoot, ShootDrink
+from barkeep.domain.bar.snapshot import Snapshot
 
 STARTS = time(15)
+
 ON = date(2026, 11, 27)
 
 

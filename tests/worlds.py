@@ -7,12 +7,13 @@ from dataclasses import replace
 from datetime import date
 from random import Random
 
-from barkeep.domain.answers.supply import purchase
-from barkeep.domain.ingredients import Confusable, FamilyTree, Ingredient
-from barkeep.domain.inventory import Bottle, Level, Product
-from barkeep.domain.knowledge import Input, Knowledge, MadeFrom, NoStandIn, StandIn
-from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.specs import Line, Spec
+from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle, Level, Product
+from barkeep.domain.ingredients.relations import Input, MadeFrom, NoStandIn, StandIn
+from barkeep.domain.ingredients.tree import Confusable, FamilyTree, Ingredient
+from barkeep.domain.pouring.supply import purchase
+from barkeep.domain.specs.spec import Line, Spec
 
 TODAY = date(2026, 11, 21)
 

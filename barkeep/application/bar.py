@@ -8,19 +8,18 @@ from pathlib import Path
 from types import TracebackType
 from typing import Self
 
+from barkeep.application.bottles import Inventory
 from barkeep.application.done import Done
 from barkeep.application.health import findings
-from barkeep.application.house_making import HouseMaking
-from barkeep.application.inventory import Inventory
 from barkeep.application.knowledge import shipped
+from barkeep.application.making import HouseMaking
 from barkeep.application.owner_knowledge import OwnerKnowledge
 from barkeep.application.session import Session, Subscriber
 from barkeep.application.settings import BarSettings
 from barkeep.application.shoots import Shoots
-from barkeep.application.specs import Specs
-from barkeep.application.trials import Trials
-from barkeep.domain.knowledge import Knowledge
-from barkeep.domain.snapshot import Snapshot
+from barkeep.application.specs import Specs, Trials
+from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.store.backup import copy_bar
 from barkeep.store.history import Way
 from barkeep.store.store import Store

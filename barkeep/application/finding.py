@@ -6,16 +6,19 @@ from collections.abc import Callable, Iterable, Sequence
 from datetime import date
 from typing import TypeVar
 
-from barkeep.domain.ingredients import FamilyTree, folded
-from barkeep.domain.inventory import Bottle, Product
-from barkeep.domain.shoots import Shoot, ShootDrink
-from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.specs import Spec
+from barkeep.domain.bar.shoots import Shoot, ShootDrink
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle, Product
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
+from barkeep.domain.specs.spec import Spec
 from barkeep.errors import AmbiguousName, UnknownName
 
 T = TypeVar("T")
 
+
 NEAREST = 3
+
 _LIKE_ENOUGH = 45.0  # of rapidfuzz's 100; below this a suggestion only confuses
 
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from barkeep.application.knowledge import NOT_KNOWN
 from barkeep.application.session import Session
-from barkeep.application.whole_knowledge import NOT_KNOWN
-from barkeep.domain.inventory import Bottle
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
 from barkeep.store.bottles import read_bottles
 
 _ROUNDING = 1e-6

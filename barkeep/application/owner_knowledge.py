@@ -9,21 +9,19 @@ from typing import get_args
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
-from barkeep.application.refusals import NeverOffered, StillInUse
 from barkeep.application.session import Session
-from barkeep.domain.ingredients import FamilyTree, Ingredient, Unit, folded, with_own
-from barkeep.domain.knowledge import SCOPES, Input, MadeFrom, StandIn
-from barkeep.domain.snapshot import Snapshot
-from barkeep.errors import (
-    DuplicateName,
-    InvalidField,
-    KnowledgeError,
-    UnknownName,
-    spoken_list,
-)
-from barkeep.store import owner_knowledge as rows
+from barkeep.application.shelving import NeverOffered, StillInUse
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.ingredients.relations import Input, MadeFrom, StandIn
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, with_own
+from barkeep.domain.ingredients.uses import SCOPES
+from barkeep.domain.phrases import folded
+from barkeep.errors import DuplicateName, InvalidField, KnowledgeError, UnknownName, spoken_list
+from barkeep.store import knowledge as rows
 
 _MORE = "it is more than nothing"
+
 _KEY = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 
 

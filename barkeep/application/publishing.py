@@ -1,25 +1,55 @@
-"""Drinks made ready to be printed and published, and files of them written."""
+"""Drinks and shoots made ready to be printed, published and shown on camera; files written."""
 
 from __future__ import annotations
 
 import os
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from tempfile import NamedTemporaryFile
 
 from barkeep.application.finding import find_spec
-from barkeep.documents.cards import CardContent, DrinkFacts, card_content
-from barkeep.documents.labels import LabelContent, label_content
-from barkeep.documents.menus import MenuContent, menu_content
-from barkeep.domain.answers.analysis import analyse
-from barkeep.domain.cautions import shipped_cautions
-from barkeep.domain.inventory import Bottle
-from barkeep.domain.safety import allergens_of, cautions_for, occasion_of
-from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.specs import Spec
-from barkeep.errors import UserError
-from barkeep.store.faults import CannotWrite
+from barkeep.documents.printed.blocks import job_text
+from barkeep.documents.printed.camera import CameraDrink, camera_drink
+from barkeep.documents.printed.cards import CardContent, DrinkFacts, card_content
+from barkeep.documents.printed.descriptions import (
+    description_html,
+    description_markdown,
+    description_text,
+    episode_markdown,
+    episode_text,
+)
+from barkeep.documents.printed.jobs import (
+    Job,
+    cards_job,
+    descriptions_job,
+    labels_job,
+    menu_job,
+    prep_job,
+)
+from barkeep.documents.printed.labels import LabelContent, PrepContent, label_content, prep_content
+from barkeep.documents.printed.menus import MenuContent, menu_content
+from barkeep.documents.printed.paper import Size
+from barkeep.documents.printed.run_sheet import Drawn, Outlook, RunSheetContent, run_sheet_content
+from barkeep.documents.printed.templates import Kind, Template
+from barkeep.documents.specs.files import EXPORT_FORMATS, exported
+from barkeep.domain.bar.shoots import Shoot, ShootDrink
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.buying.shopping import name_in_words, packages_in_words, shopping_for
+from barkeep.domain.cautions.cautions import (
+    allergens_of,
+    cautions_for,
+    occasion_of,
+    shipped_cautions,
+)
+from barkeep.domain.drink.analysis import analyse
+from barkeep.domain.shoots.drinks import as_poured, orders_of, without_spec
+from barkeep.domain.shoots.mise_en_place import mise_en_place
+from barkeep.domain.shoots.plan import as_of, plan, shortfall
+from barkeep.domain.specs.spec import Spec
+from barkeep.errors import UserError, spoken_list
+from barkeep.store.refusals import CannotWrite
 
 
 @dataclass
@@ -152,3 +182,215 @@ def _give_ordinary_rights(path: Path) -> None:
     mask = os.umask(0)
     os.umask(mask)
     path.chmod(0o666 & ~mask)
+
+
+OF_SPECS: tuple[Kind, ...] = ("card", "menu", "description")
+"""Kinds that are made of specs; the others are made of house-made bottles."""
+
+
+@dataclass(frozen=True)
+class PrintChoice:
+    """What is printed how. `paper` None is the card itself; `card` counts for cards and labels.
+
+    `strength` and `allergens` say whether a menu marks them.
+    """
+
+    template: Template
+    paper: Size | None
+    card: Size | None = None
+    specs: tuple[Spec, ...] = ()
+    bottles: tuple[Bottle, ...] = ()
+    title: str = ""
+    strength: bool = True
+    allergens: bool = True
+
+    @property
+    def kind(self) -> Kind:
+        """What kind of document it is."""
+        return self.template.kind
+
+    @property
+    def empty(self) -> bool:
+        """Whether nothing is chosen to be printed."""
+        return not (self.specs if self.kind in OF_SPECS else self.bottles)
+
+
+@dataclass(frozen=True, slots=True)
+class TextForm:
+    """One form of text: what it is called, the suffix of its file, and how it is written."""
+
+    title: str
+    suffix: str
+    write: Callable[[PrintChoice, Snapshot], str]
+
+
+def job_for(choice: PrintChoice, snapshot: Snapshot) -> Job:
+    """The pages to be laid out. Pure, so that it may be asked for off the GUI thread."""
+    template, paper, card = choice.template, choice.paper, choice.card
+    if choice.kind == "card" and card is not None:
+        return cards_job(cards_of(choice.specs, snapshot), template, paper, card)
+    if choice.kind == "label" and card is not None:
+        return labels_job(labels_of(choice.bottles, snapshot), template, paper, card)
+    if paper is None:
+        raise ValueError(f"a {choice.kind} needs a paper, and cards and labels their own size")
+    if choice.kind == "menu":
+        return menu_job(_menu(choice, snapshot), template, paper)
+    if choice.kind == "prep":
+        return prep_job(_prep(choice, snapshot), template, paper)
+    return descriptions_job(cards_of(choice.specs, snapshot), template, paper)
+
+
+def text_for(choice: PrintChoice, snapshot: Snapshot) -> str:
+    """The same as plain text, such as for the clipboard."""
+    if choice.kind in ("card", "description"):
+        return description_text(cards_of(choice.specs, snapshot))
+    return job_text(job_for(choice, snapshot).groups)
+
+
+def text_forms(kind: Kind) -> Sequence[TextForm]:
+    """The forms of text that a kind of document can be saved in, the usual one first."""
+    return _FORMS[kind]
+
+
+def _menu(choice: PrintChoice, snapshot: Snapshot) -> MenuContent:
+    return menu_of(
+        choice.title,
+        choice.specs,
+        snapshot,
+        strength=choice.strength,
+        allergens=choice.allergens,
+    )
+
+
+def _prep(choice: PrintChoice, snapshot: Snapshot) -> PrepContent:
+    title = choice.title or f"Prep list, {snapshot.on.isoformat()}"
+    return prep_content(title, choice.bottles, snapshot.knowledge, snapshot.on)
+
+
+def _described(
+    write: Callable[[Sequence[CardContent]], str],
+) -> Callable[[PrintChoice, Snapshot], str]:
+    return lambda choice, snapshot: write(cards_of(choice.specs, snapshot))
+
+
+def _as_specs(suffix: str) -> Callable[[PrintChoice, Snapshot], str]:
+    return lambda choice, snapshot: exported(
+        choice.specs, f"specs{suffix}", snapshot.knowledge.tree, snapshot.settings.units
+    )
+
+
+_DESCRIPTIONS = (
+    TextForm("Description as text", ".txt", _described(description_text)),
+    TextForm("Description as Markdown", ".md", _described(description_markdown)),
+    TextForm("Description as a web page", ".html", _described(description_html)),
+)
+
+_SPECS = tuple(
+    TextForm(f"Specs as {each.title}", each.suffix, _as_specs(each.suffix))
+    for each in EXPORT_FORMATS.values()
+)
+
+_WORDS = (TextForm("Text", ".txt", text_for),)
+
+_FORMS: Mapping[Kind, Sequence[TextForm]] = {
+    "card": (*_SPECS, *_DESCRIPTIONS),
+    "menu": (TextForm("Menu as text", ".txt", text_for), *_SPECS),
+    "description": (*_DESCRIPTIONS, *_SPECS),
+    "label": _WORDS,
+    "prep": _WORDS,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class PublishText:
+    """The text of one episode, in two forms."""
+
+    text: str
+    markdown: str
+
+
+def run_sheet_of(shoot: Shoot, snapshot: Snapshot) -> RunSheetContent:
+    """The run sheet of a shoot, with what is to be bought for it while it lies ahead."""
+    then = as_of(shoot, snapshot)
+    cards = [_card(drink, then) for drink in shoot.drinks]
+    orders = orders_of(shoot, then)
+    return run_sheet_content(
+        shoot,
+        cards,
+        mise_en_place(orders, then),
+        _outlook(shoot, then),
+        _to_buy(shoot, then),
+        cautions_of_any([order.spec for order in orders], then),
+    )
+
+
+def publish_text_of(shoot: Shoot, snapshot: Snapshot) -> PublishText:
+    """The text for all drinks of an episode, as they are poured in it."""
+    found = [_card(drink, snapshot) for drink in shoot.drinks]
+    cards = [card for card in found if card is not None]
+    removed = without_spec(shoot, snapshot)
+    general = cautions_of_any([each.spec for each in orders_of(shoot, snapshot)], snapshot)
+    told = (shoot.theme, cards, removed, general)
+    return PublishText(episode_text(*told), episode_markdown(*told))
+
+
+def _outlook(shoot: Shoot, snapshot: Snapshot) -> Outlook:
+    """What the bar can pour; of a logged shoot, what it did pour."""
+    if shoot.log is not None:
+        drawn = [
+            Drawn(each.title, each.poured + each.spilled, each.unit) for each in shoot.log.bottles
+        ]
+        return Outlook(f"It was logged on {shoot.log.at:%Y-%m-%d}.", (), tuple(drawn))
+    found = plan(shoot, snapshot)
+    short = [shortfall(line, snapshot) for line in found.menu.lacking]
+    drop = zip(found.menu.orders, found.menu.drop, strict=True)
+    dropped = tuple(f"{count} of {order.spec.name}" for order, count in drop if count)
+    if dropped:
+        short.append(f"Without {spoken_list(dropped, 'and')}, the others can be poured.")
+    drawn = [
+        Drawn(each.bottle.product.title, each.amount, each.bottle.product.unit)
+        for each in found.menu.draws
+    ]
+    return Outlook(found.verdict, tuple(short), tuple(drawn))
+
+
+def _to_buy(shoot: Shoot, snapshot: Snapshot) -> tuple[str, ...]:
+    if shoot.state in ("filmed", "logged"):
+        return ()
+    tree = snapshot.knowledge.tree
+    found = shopping_for([shoot], snapshot, pars=False)
+    return tuple(f"{name_in_words(each, tree)}: {packages_in_words(each)}" for each in found.items)
+
+
+def _card(drink: ShootDrink, snapshot: Snapshot) -> CardContent | None:
+    """A drink as it is poured, what replaces another saying so; None without its spec."""
+    poured = as_poured(drink, snapshot)
+    if poured is None:
+        return None
+    facts = drink_facts(poured, snapshot, general=False)
+    return card_content(poured, snapshot.knowledge.tree, snapshot.settings, facts)
+
+
+def camera_drinks_of(shoot: Shoot, snapshot: Snapshot) -> tuple[CameraDrink, ...]:
+    """Every drink of a shoot as it will be poured; those whose spec was removed are left out."""
+    poured = ((each, as_poured(each, snapshot)) for each in shoot.drinks)
+    return camera_drinks(
+        ((spec, each.serves.camera) for each, spec in poured if spec is not None), snapshot
+    )
+
+
+def camera_drinks(specs: Iterable[tuple[Spec, int]], snapshot: Snapshot) -> tuple[CameraDrink, ...]:
+    """Specs with their serves on camera, with the cautions that belong to them."""
+    tree, settings = snapshot.knowledge.tree, snapshot.settings
+    return tuple(
+        camera_drink(
+            spec, tree, settings, serves=max(1, serves), cautions=_cautions(spec, snapshot)
+        )
+        for spec, serves in specs
+    )
+
+
+def _cautions(spec: Spec, snapshot: Snapshot) -> tuple[str, ...]:
+    facts = drink_facts(spec, snapshot)
+    allergens = (f"Allergens: {', '.join(facts.allergens)}.",) if facts.allergens else ()
+    return (*allergens, *facts.cautions)

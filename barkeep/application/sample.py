@@ -2,23 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import date, datetime, time, timedelta
+from math import hypot
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from barkeep import resource_files
-from barkeep.application.bottle_checks import level_within, refuse_dates, taken_from
 from barkeep.application.knowledge import shipped
-from barkeep.application.product_checks import checked_draft
-from barkeep.application.sample_shoots import History, sample_shoot
 from barkeep.application.session import Session
 from barkeep.application.settings import BarSettings
-from barkeep.application.specs import Specs
-from barkeep.application.trials import Trials
-from barkeep.documents.sample_toml import (
+from barkeep.application.shelving import checked_draft, level_within, refuse_dates, taken_from
+from barkeep.application.specs import Specs, Trials
+from barkeep.documents.sample import (
     Episode,
     Event,
     SampleBottle,
@@ -28,30 +26,36 @@ from barkeep.documents.sample_toml import (
     read_known_products,
     read_trials,
 )
-from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.ingredients import FamilyTree, folded
-from barkeep.domain.inventory import Bottle, Entry, Product, fold
-from barkeep.domain.knowledge import Knowledge
-from barkeep.domain.snapshot import Settings
-from barkeep.domain.spec_text import read_specs
-from barkeep.domain.specs import Spec
-from barkeep.domain.trials import Trial
+from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.bar.shoots import LoggedBottle, Shoot, ShootDrink, ShootLog
+from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.bottles.bottle import Bottle, Entry, Product, ProductDraft, fold
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.text import read_specs
+from barkeep.domain.specs.spec import Spec
+from barkeep.domain.specs.trials import Trial
 from barkeep.errors import KnowledgeError, UserError
-from barkeep.store import products as product_rows
+from barkeep.store import bottles as product_rows
 from barkeep.store.beginning import begin_here
 from barkeep.store.bottles import bottle_row, measured_row
-from barkeep.store.faults import CannotWrite
+from barkeep.store.refusals import CannotWrite
 from barkeep.store.shoots import shoot_row
 from barkeep.store.store import Store
 from barkeep.store.unit_of_work import UnitOfWork
 
 FOLDER = "sample_db"
+
 BAR, KNOWN, SPECS = "bar.toml", "known_products.toml", "specs.txt"
+
 TRIALS = "trials.toml"
+
 SHELVES = ("bottles.toml", "pantry.toml")
+
 
 MORNING = time(10)
 """When bottles come in."""
+
 EVENING = time(18)
 """When they are opened, poured and counted."""
 
@@ -294,3 +298,69 @@ def _located(file: str, entry: str, line: str = "") -> Iterator[None]:
     except UserError as error:
         reason = f"“{line}”: {error}" if line else str(error)
         raise KnowledgeError(file, entry, reason) from error
+
+
+@dataclass(frozen=True, slots=True)
+class History:
+    """A bottle of the sample with its whole ledger."""
+
+    bottle_id: int
+    product: Product
+    entries: Sequence[Entry]
+
+
+def sample_shoot(
+    episode: Episode, specs: Iterable[Spec], shelf: Iterable[History], built: date
+) -> Shoot:
+    """The shoot of one episode, as of the day the sample is built."""
+    by_name = {folded(spec.name): spec for spec in specs}
+    on = built + timedelta(days=episode.on)
+    found = [by_name[folded(name)] for name in episode.drinks]
+    drinks = tuple(ShootDrink(each.id, each.name, episode.serves) for each in found)
+    starts = time.fromisoformat(episode.starts) if episode.starts else None
+    log = _log(episode, on, shelf) if episode.state == "logged" else None
+    return Shoot(None, episode.name, on, drinks, episode.state, starts, episode.notes, log=log)
+
+
+def _log(episode: Episode, on: date, shelf: Iterable[History]) -> ShootLog:
+    logged = [(each, _of_the_shoot(episode, on, each)) for each in shelf]
+    bottles = tuple(_logged(each, own) for each, own in logged if own)
+    moments = [entry.at for _each, own in logged for entry in own]
+    at = max(moments, default=datetime.combine(on, time(18)))
+    made = (episode.serves.total,) * len(episode.drinks)
+    return ShootLog(at, made, bottles)
+
+
+def _of_the_shoot(episode: Episode, on: date, history: History) -> list[Entry]:
+    """The entries of that day: what was poured for it, and what was spilled."""
+    return [
+        each
+        for each in history.entries
+        if each.at.date() == on
+        and (each.note.startswith(f"{episode.name}: ") or each.kind == "waste")
+    ]
+
+
+def _logged(history: History, own: Sequence[Entry]) -> LoggedBottle:
+    """The bottle as it was counted next."""
+    last = own[-1]
+    later = [each for each in history.entries if each.id > last.id]
+    before = [each for each in history.entries if each.id <= last.id]
+    counted = None
+    for each in later:
+        if each.kind == "count":
+            counted = each
+            break
+        before.append(each)
+    unit = history.product.unit
+    level = fold(before, unit)
+    return LoggedBottle(
+        history.bottle_id,
+        history.product.title,
+        unit,
+        sum(each.amount for each in own if each.kind == "pour"),
+        sum(each.amount for each in own if each.kind == "waste"),
+        level.amount,
+        None if counted is None else counted.amount,
+        hypot(level.expected_sigma, (counted.sigma or 0.0) if counted else 0.0),
+    )

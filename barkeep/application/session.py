@@ -9,28 +9,28 @@ from datetime import datetime
 from typing import TypeVar
 
 from barkeep.application.done import Done
-from barkeep.application.whole_knowledge import complete_knowledge
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.inventory import Level, Product
-from barkeep.domain.knowledge import Knowledge
-from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.specs import Spec
-from barkeep.store.bottles import read_bottles
-from barkeep.store.owner_knowledge import (
+from barkeep.application.knowledge import complete_knowledge
+from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Level, Product
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.specs.spec import Spec
+from barkeep.store.bottles import read_bottles, read_products
+from barkeep.store.knowledge import (
     read_own_ingredients,
     read_own_recipes,
     read_own_stand_ins,
     read_settings,
 )
-from barkeep.store.products import read_products
 from barkeep.store.shoots import read_shoots
-from barkeep.store.specs import read_specs
+from barkeep.store.specs import read_specs, read_trials
 from barkeep.store.store import Store
-from barkeep.store.trials import read_trials
 from barkeep.store.unit_of_work import Touched, UnitOfWork
 
 T = TypeVar("T")
+
 Subscriber = Callable[[frozenset[str]], None]
+
 
 EVERYTHING = frozenset(
     {"products", "bottles", "specs", "trials", "shoots", "settings", "knowledge"}

@@ -1,25 +1,36 @@
-"""What the owner chose for this bar."""
+"""What the owner chose for this bar, how each setting is said, and how it is read."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
-from dataclasses import replace
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from difflib import get_close_matches
 from math import isfinite
+from typing import TypeVar
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.session import Session
-from barkeep.domain.amounts import OUNCES, show_range
-from barkeep.domain.ingredients import folded
-from barkeep.domain.inventory import LEAST_DASH_ML, MOST_DASH_ML
-from barkeep.domain.pars import MOST_PAR, Par, with_par
-from barkeep.domain.printing import STYLES
-from barkeep.domain.snapshot import Settings, Snapshot
-from barkeep.domain.trial_words import show_scale
-from barkeep.domain.trials import Scale
-from barkeep.errors import InvalidField, UnknownName
-from barkeep.store.owner_knowledge import read_settings, setting_rows
+from barkeep.domain.amounts.amount import (
+    OUNCES,
+    US_UNITS,
+    Amount,
+    BarUnits,
+    Ounce,
+    parse_amount,
+    show_number,
+    show_range,
+)
+from barkeep.domain.amounts.measures import show_volume, to_quantity
+from barkeep.domain.amounts.rounding import STYLES, Style
+from barkeep.domain.bar.pars import MOST_PAR, Par, with_par
+from barkeep.domain.bar.snapshot import Settings, Snapshot
+from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML
+from barkeep.domain.phrases import folded
+from barkeep.domain.specs.trials import Scale, read_scales, show_scale, show_scales
+from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
+from barkeep.store.knowledge import read_settings, setting_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 _CURRENCY = re.compile(r"[A-Z]{3}")  # ISO 4217's form; which codes exist changes by the year
@@ -113,7 +124,7 @@ def _checked_scales(scales: Sequence[Scale]) -> tuple[Scale, ...]:
 
 
 def _refuse_unknown_country(country: str) -> None:
-    from barkeep.domain.liquids.drinks import standard_drink  # reads a file that few commands do
+    from barkeep.domain.liquids.content import standard_drink  # reads a file that few commands do
 
     try:
         standard_drink(country)
@@ -122,3 +133,196 @@ def _refuse_unknown_country(country: str) -> None:
         if error.nearest:
             expected += f"; the nearest is {error.nearest[0]}"
         raise InvalidField("country", country, expected) from None
+
+
+STYLE_NAMES: Mapping[Style, str] = {
+    "as_written": "as written",
+    "oz": "ounces",
+    "ml": "millilitres",
+    "cl": "centilitres",
+    "parts": "parts of one another",
+}
+
+
+NAME_HINT = "What the bar is called."
+
+CURRENCY_HINT = "What prices are in: a code of three letters, such as EUR."
+
+OUNCE_HINT = (
+    "What “oz” means wherever it is read from now on. Specs that are there keep theirs, and "
+    "say which it is where it is not this one."
+)
+
+SHOWN_IN_HINT = (
+    "How the amounts of specs are shown, rounded to what can be measured. Dashes and pieces "
+    "stay what they are, and nothing that is written changes."
+)
+
+COUNTRY_HINT = "Strength is told in this country's standard drinks too."
+
+CLASSICS_HINT = (
+    "Whether the classics that barkeep brings along are in the book. Left out, they are neither "
+    "listed nor counted; your own specs and riffs stay."
+)
+
+SCALES_HINT = (
+    "What trials are scored on, each with its ends, the better one last: Balance 1 to 5. What was "
+    "scored before stays."
+)
+
+
+def ounce_names() -> Mapping[Ounce, str]:
+    """What each ounce is called, with what it comes to."""
+    names: dict[Ounce, str] = {"oz": "US fluid ounce", "imp_oz": "imperial fluid ounce"}
+    return {
+        ounce: f"{name}, {show_volume(to_quantity(Amount(1.0, None, ounce), 'ml'))}"
+        for ounce, name in names.items()
+    }
+
+
+def dash_hint() -> str:
+    """What a dash is, in the user's own way of writing numbers."""
+    least, japanese = (show_number(each, fractions=False) for each in (0.6, 0.3))
+    return (
+        f"What one comes to: {least} to 1 ml from a bitters bottle, about {japanese} ml from a "
+        "Japanese-style dasher. To find out, count the dashes in a 5 ml spoon."
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class SettingWords:
+    """One setting: its key, what it is, how its value is said and read."""
+
+    key: str
+    hint: Callable[[], str]
+    say: Callable[[Settings], str]
+    read: Callable[[Settings, str], Settings]
+
+
+def setting_named(key: str) -> SettingWords:
+    """The setting of this key. Raises `UnknownName`."""
+    wanted = key.strip().casefold().replace("_", "-")
+    for each in SETTINGS:
+        if each.key == wanted:
+            return each
+    keys = [each.key for each in SETTINGS]
+    raise UnknownName("setting", key, tuple(get_close_matches(wanted, keys, 2) or keys))
+
+
+def read_dash_ml(text: str, units: BarUnits = US_UNITS) -> float:
+    """What a dash comes to, from words such as *0.3*, *0,3 ml*, *1/6 tsp* or the bar's *1/32 oz*.
+
+    Raises `InvalidField`.
+    """
+    try:
+        amount = parse_amount(text, units)
+        if amount.unit == "each":
+            amount = replace(amount, unit="ml")
+        if amount.high is None and amount.unit != "dash":
+            return to_quantity(amount, "ml", units)
+    except UserError:
+        pass
+    raise InvalidField("dash", text.strip(), f"write it in ml, such as {show_volume(0.8)}")
+
+
+Choice = TypeVar("Choice", bound=str)
+
+
+def _chosen(field: str, text: str, words: Mapping[str, Choice], shown: Sequence[str]) -> Choice:
+    wanted = " ".join(text.casefold().replace("_", " ").replace("-", " ").split())
+    if wanted not in words:
+        raise InvalidField(field, text, f"it is {spoken_list(shown)}")
+    return words[wanted]
+
+
+def _ounce(settings: Settings, text: str) -> Settings:
+    names: dict[Ounce, str] = {"oz": "oz us", "imp_oz": "imp imperial uk"}
+    words = {word: ounce for ounce, some in names.items() for word in some.split()}
+    plain = text.casefold().removesuffix("oz").strip(" _") or text  # us oz, imp_oz
+    return replace(settings, ounce=_chosen("ounce", plain, words, ("us", "imperial")))
+
+
+def _style(settings: Settings, text: str) -> Settings:
+    words = {name: style for style, name in STYLE_NAMES.items()}
+    words |= {style.replace("_", " "): style for style in STYLE_NAMES} | {"part": "parts"}
+    shown = ("as-written", "oz", "ml", "cl", "parts")
+    return replace(settings, shown_in=_chosen("shown in", text, words, shown))
+
+
+def _country(settings: Settings, text: str) -> Settings:
+    from barkeep.domain.liquids.content import country_named
+
+    try:
+        return replace(settings, country=country_named(text))
+    except UnknownName as unknown:
+        expected = "no standard drink of that country is known"
+        if unknown.nearest:
+            expected += f"; the nearest {_are(unknown.nearest)} {spoken_list(unknown.nearest)}"
+        raise InvalidField("country", text.strip(), expected) from None
+
+
+def _are(names: Sequence[str]) -> str:
+    return "is" if len(names) == 1 else "are"
+
+
+def country_hint() -> str:
+    """What the country is for, and which there are."""
+    from barkeep.domain.liquids.content import countries
+
+    return f"{COUNTRY_HINT} There are {spoken_list(countries(), 'and')}."
+
+
+def _classics(settings: Settings, text: str) -> Settings:
+    words = {"yes": "yes", "in": "yes", "on": "yes", "no": "", "out": "", "off": ""}
+    return replace(settings, classics=bool(_chosen("classics", text, words, ("yes", "no"))))
+
+
+OUNCE_WORDS: Mapping[Ounce, str] = {"oz": "us", "imp_oz": "imperial"}
+"""Each ounce by the word that chooses it."""
+
+
+def style_word(style: Style) -> str:
+    """The word that chooses a style: *as-written*."""
+    return style.replace("_", "-")
+
+
+SETTINGS: tuple[SettingWords, ...] = (
+    SettingWords(
+        "name",
+        lambda: NAME_HINT,
+        lambda settings: settings.name,
+        lambda settings, text: replace(settings, name=text),
+    ),
+    SettingWords(
+        "currency",
+        lambda: CURRENCY_HINT,
+        lambda settings: settings.currency,
+        lambda settings, text: replace(settings, currency=text.strip().upper()),
+    ),
+    SettingWords(
+        "ounce", lambda: OUNCE_HINT, lambda settings: ounce_names()[settings.ounce], _ounce
+    ),
+    SettingWords(
+        "dash",
+        dash_hint,
+        lambda settings: show_volume(settings.dash_ml),
+        lambda settings, text: replace(settings, dash_ml=read_dash_ml(text, settings.units)),
+    ),
+    SettingWords(
+        "shown-in", lambda: SHOWN_IN_HINT, lambda settings: STYLE_NAMES[settings.shown_in], _style
+    ),
+    SettingWords("country", country_hint, lambda settings: settings.country, _country),
+    SettingWords(
+        "classics",
+        lambda: CLASSICS_HINT,
+        lambda settings: "yes" if settings.classics else "no",
+        _classics,
+    ),
+    SettingWords(
+        "scales",
+        lambda: SCALES_HINT,
+        lambda settings: show_scales(settings.scales),
+        lambda settings, text: replace(settings, scales=read_scales(text)),
+    ),
+)
+"""Every setting that is one value, in the order they are listed."""

@@ -1,17 +1,190 @@
-"""Putting a new bottle on the shelf, whoever fills it."""
+"""A bottle comes on the shelf: what is asked of labels and bottles before anything is written."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
+from math import isfinite
+from typing import TYPE_CHECKING, get_args
 
-from barkeep.application.bottle_checks import level_within, product_there, refuse_dates, said
+from barkeep.application.finding import find_ingredient
 from barkeep.application.session import Session
-from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.inventory import Product
-from barkeep.errors import DuplicateName
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bottles.barcodes import checked_gtin
+from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft
+from barkeep.domain.bottles.shapes import shipped_shapes
+from barkeep.domain.bottles.taring import HEAVIEST_G_PER_ML, LIGHTEST_G_PER_ML
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.errors import (
+    DuplicateName,
+    InvalidField,
+    LevelAboveSize,
+    NegativeAmount,
+    NotEnoughLeft,
+    UnknownName,
+    UserError,
+)
 from barkeep.store import bottles as bottle_rows
-from barkeep.store import products as product_rows
+from barkeep.store import bottles as product_rows
 from barkeep.store.unit_of_work import UnitOfWork
+
+if TYPE_CHECKING:
+    from barkeep.domain.bottles.levels import MeasuredLevel
+
+
+@dataclass
+class WrongState(UserError):
+    """A bottle that is not as the action needs it, such as opening an open one."""
+
+    bottle: str
+    state: str
+    advice: str
+
+    def __str__(self) -> str:
+        return f"{self.bottle} is {self.state} already: {self.advice}."
+
+
+@dataclass
+class NeverOffered(UserError):
+    """A stand-in between things that are mistaken for each other."""
+
+    wanted: str
+    offered: str
+    why: str
+
+    def __str__(self) -> str:
+        return f"{self.offered} must never stand in for {self.wanted}: {self.why}"
+
+
+@dataclass
+class StillInUse(UserError):
+    """Something that cannot go while other things refer to it."""
+
+    thing: str
+    users: str
+
+    def __str__(self) -> str:
+        return f"{self.thing} cannot be removed: {self.users} still refer to it."
+
+
+ROUNDING = 1e-6
+"""A level may exceed a size, or a pour what is left, by this much: arithmetic, not a mistake."""
+
+
+def product_there(work: UnitOfWork, product_id: int) -> Product:
+    """The product as it is within the transaction. Raises `UnknownName`."""
+    product = product_rows.read_product(work.connection, product_id)
+    if product is None:
+        raise UnknownName("product", f"#{product_id}")
+    return product
+
+
+def bottle_there(work: UnitOfWork, bottle_id: int) -> Bottle:
+    """The bottle as it is within the transaction. Raises `UnknownName`."""
+    bottle = bottle_rows.read_bottle(work.connection, bottle_id)
+    if bottle is None:
+        raise no_bottle(bottle_id)
+    return bottle
+
+
+def count_one(work: UnitOfWork, bottle: Bottle, measured: MeasuredLevel) -> None:
+    """Append one count, in the bottle's unit. Raises `LevelAboveSize` or `NegativeAmount`."""
+    amount = measured.amount
+    if amount < 0:
+        raise NegativeAmount(said(amount, bottle))
+    level = level_within(amount, bottle.product, may_be_nothing=True)
+    work.append(bottle.id, "count", level, method=measured.method, sigma=measured.sigma)
+
+
+def level_within(level: float, product: Product, may_be_nothing: bool = False) -> float:
+    """A level in the product's unit, at most its size. Raises `InvalidField`, `LevelAboveSize`."""
+    if not isfinite(level) or level < 0 or (level == 0 and not may_be_nothing):
+        raise InvalidField("level", level, "a bottle holds more than nothing")
+    if level > product.size + ROUNDING:
+        raise LevelAboveSize(level, product.size, product.unit, product.title)
+    return min(level, product.size)
+
+
+def taken_from(bottle: Bottle, amount: float) -> float:
+    """What is poured where `amount` of the bottle's unit is asked for.
+
+    Raises `InvalidField` for nothing or less, `NotEnoughLeft` for more than is left.
+    """
+    if not isfinite(amount) or amount <= 0:
+        raise InvalidField("amount", amount, "it is more than nothing")
+    left, product = bottle.level.amount, bottle.product
+    if amount > left + ROUNDING:
+        raise NotEnoughLeft(amount, left, product.unit, product.title)
+    # A hair less than all of it is all of it, or the bottle would never be empty.
+    return left if amount > left - ROUNDING else amount
+
+
+def refuse_dates(made: date | None, use_by: date | None) -> None:
+    """Raises `InvalidField` where a use-by day lies before the day of making."""
+    if made and use_by and use_by < made:
+        raise InvalidField("use by", use_by, f"it was made on {made}, after that")
+
+
+def refuse_repeats(bottle_ids: Sequence[int]) -> None:
+    """Raises `InvalidField` where a bottle is named twice, or none is."""
+    if not bottle_ids:
+        raise InvalidField("bottles", "", "name at least one")
+    for bottle_id in bottle_ids:
+        if bottle_ids.count(bottle_id) > 1:
+            raise InvalidField("bottles", f"#{bottle_id}", "each is named once")
+
+
+def no_bottle(bottle_id: int) -> UnknownName:
+    """The error for a bottle that is not there, to be raised."""
+    return UnknownName("bottle", f"#{bottle_id}")
+
+
+def said(amount: float, of: Bottle | ProductDraft) -> str:
+    """An amount with the unit of the bottle or product it is of, for a message."""
+    unit = of.product.unit if isinstance(of, Bottle) else of.unit
+    return f"{amount:g} {unit}"
+
+
+STRONGEST = 100.0
+"""% vol; more than this there cannot be."""
+
+
+def checked_draft(draft: ProductDraft, tree: FamilyTree) -> ProductDraft:
+    """The draft with its ingredient as a key and without stray blanks.
+
+    Raises `InvalidField`, or `UnknownName` for the ingredient.
+    """
+    name, maker = " ".join(draft.name.split()), " ".join(draft.maker.split())
+    if not name:
+        raise InvalidField("name", draft.name, "a product needs a name")
+    if draft.unit not in get_args(Unit):
+        raise InvalidField("unit", draft.unit, "it is ml, g or each")
+    if not (isfinite(draft.size) and draft.size > 0):
+        raise InvalidField("size", draft.size, "it is more than nothing")
+    _in_range("strength", draft.abv_percent, STRONGEST, "it is 0 to 100 % vol")
+    _in_range("sugar", draft.sugar_g_per_l, None, "it is 0 g/l or more")
+    _in_range("acid", draft.acid_g_per_l, None, "it is 0 g/l or more")
+    _in_range("price", draft.price, None, "it is nothing or more")
+    _refuse_unlikely(draft.density_g_per_ml)
+    if draft.shape is not None and draft.shape not in shipped_shapes():
+        raise InvalidField("shape", draft.shape, f"it is one of {', '.join(shipped_shapes())}")
+    key = find_ingredient(tree, draft.ingredient)
+    barcode = checked_gtin(draft.barcode)
+    return replace(draft, name=name, maker=maker, ingredient=key, barcode=barcode)
+
+
+def _refuse_unlikely(density_g_per_ml: float | None) -> None:
+    lightest, heaviest = LIGHTEST_G_PER_ML, HEAVIEST_G_PER_ML
+    if density_g_per_ml is not None and not lightest <= density_g_per_ml <= heaviest:
+        raise InvalidField("density", density_g_per_ml, f"it is {lightest:g} to {heaviest:g} g/ml")
+
+
+def _in_range(field: str, value: float | None, highest: float | None, expected: str) -> None:
+    if value is None:
+        return
+    if not isfinite(value) or value < 0 or (highest is not None and value > highest):
+        raise InvalidField(field, value, expected)
 
 
 def shelve(

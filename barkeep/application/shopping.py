@@ -1,21 +1,22 @@
-"""Taking in what was bought: many packages at once, with what was paid for them."""
+"""Taking in what was bought: many packages at once, and the words they are written in."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from math import isfinite
 
-from barkeep.application.bottle_checks import product_there
 from barkeep.application.done import Done
-from barkeep.application.product_checks import checked_draft
+from barkeep.application.finding import find_ingredient, find_product
 from barkeep.application.session import Session
-from barkeep.application.shelving import shelve, take_in
-from barkeep.domain.answers.shopping import ShoppingItem
-from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.inventory import Bottle, Product
+from barkeep.application.shelving import checked_draft, product_there, shelve, take_in
+from barkeep.domain.bar.pars import Par, read_par
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft
+from barkeep.domain.buying.shopping import ShoppingItem
+from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import InvalidField
 from barkeep.store.unit_of_work import UnitOfWork
 
@@ -122,3 +123,36 @@ def bought_of(
         abv_percent=item.min_abv_percent,
     )
     return Bought(draft, count, price, received)
+
+
+HOW_BOUGHT = "write the product, *how many and =the price of each, such as “Lamp Room gin*2=24.50”"
+
+HOW_PAR = "write the ingredient, = and the least to have, such as “gin=1.4 l” or “gin=2 bottles”"
+
+
+_BOUGHT = re.compile(
+    r"(?P<product>[^*=]+?)\s*(?:\*\s*(?P<count>[0-9]{1,4}))?\s*(?:=\s*(?P<price>[0-9]+(?:[.,][0-9]+)?))?"
+)
+
+
+def read_bought(text: str, snapshot: Snapshot, received: date | None = None) -> Bought:
+    """*PRODUCT*N=PRICE*, both numbers may be left out.
+
+    Raises `InvalidField`, `UnknownName` or `AmbiguousName`.
+    """
+    found = _BOUGHT.fullmatch(text.strip())
+    if found is None:
+        raise InvalidField("received", text.strip(), HOW_BOUGHT)
+    product = find_product(snapshot, found["product"])
+    price = None if found["price"] is None else float(found["price"].replace(",", "."))
+    return Bought(product.id, int(found["count"] or 1), price, received)
+
+
+def read_par_line(text: str, snapshot: Snapshot) -> Par:
+    """*INGREDIENT=AMOUNT*. Raises `InvalidField`, `UnknownName`, or as an amount does."""
+    name, equals, amount = text.rpartition("=")
+    if not equals or not name.strip():
+        raise InvalidField("par", text.strip(), HOW_PAR)
+    tree = snapshot.knowledge.tree
+    key = find_ingredient(tree, name.strip())
+    return Par(key, read_par(amount, tree[key], snapshot.settings.units))

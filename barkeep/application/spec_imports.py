@@ -1,23 +1,346 @@
-"""Specs out of documents that were looked at: all of them come in, or none."""
+"""Specs out of documents: looked at before anything is written, then all of them or none."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+import re
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from functools import partial
 from typing import Literal
 
 from barkeep.application.done import Done
 from barkeep.application.session import Session
-from barkeep.application.spec_preview import EVERY, Differing, Preview, Progress, Steps, go_on
-from barkeep.domain.ingredients import folded
-from barkeep.domain.spec_differences import same_spec
-from barkeep.domain.specs import Spec
-from barkeep.errors import DuplicateName, InvalidField
+from barkeep.documents.specs.files import kind_of, parts_in_file, placed
+from barkeep.domain.amounts.amount import BarUnits
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.differences import Comparison, compared, same_spec
+from barkeep.domain.spec_text.parts import SpecParts, read_parts, text_of_parts
+from barkeep.domain.spec_text.text import ReadSpec, each_spec
+from barkeep.domain.specs.spec import Spec
+from barkeep.errors import (
+    DuplicateName,
+    InvalidField,
+    Problem,
+    Stopped,
+    UnreadableFile,
+    UnusableFile,
+)
 from barkeep.store import specs as spec_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
+Progress = Callable[[int, int], bool]
+"""Called with how much is done and of how much; whether to go on."""
+
+_PLACE = re.compile(r"line ([0-9]+)(?:, column ([0-9]+))?: ")
+
+EVERY = 25
+"""Specs between two calls of `Progress`: often enough to stop at once."""
+
+
+@dataclass(frozen=True, slots=True)
+class NamedText:
+    """A document: what its file is called, and its text."""
+
+    file: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Incoming:
+    """A spec that could be read, where it stood, and what was made of it on the way."""
+
+    spec: Spec
+    file: str
+    where: str
+    remarks: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Differing:
+    """A spec whose name the bar has for another: both, side by side.
+
+    A classic, which nobody can change, is never `replaceable`. `free_name` is
+    one under which theirs could come in.
+    """
+
+    incoming: Incoming
+    mine: Spec
+    comparison: Comparison
+    free_name: str
+
+    @property
+    def replaceable(self) -> bool:
+        """Whether theirs can take the place of mine."""
+        return not self.mine.classic
+
+
+@dataclass(frozen=True, slots=True)
+class Unreadable:
+    """A spec, or a whole file where `name` is empty, that cannot be used.
+
+    The problems' lines and columns are those of the file; `text` is the spec
+    as plain text, to be put right in an editor.
+    """
+
+    file: str
+    where: str
+    name: str
+    problems: tuple[Problem, ...]
+    text: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Preview:
+    """What documents would bring: each spec of theirs is in one of the four."""
+
+    new: tuple[Incoming, ...] = ()
+    same: tuple[Incoming, ...] = ()
+    differing: tuple[Differing, ...] = ()
+    unreadable: tuple[Unreadable, ...] = ()
+
+    @property
+    def problems(self) -> tuple[Problem, ...]:
+        """Every problem, in the order of their files."""
+        return tuple(problem for each in self.unreadable for problem in each.problems)
+
+
+@dataclass(frozen=True, slots=True)
+class _Found:
+    """A spec as it was read, and where."""
+
+    read: ReadSpec
+    file: str
+    where: str
+    text: str = ""
+
+
+def preview(
+    snapshot: Snapshot, files: Sequence[NamedText], progress: Progress | None = None
+) -> Preview:
+    """What these documents would bring to the bar. Writes nothing, and needs no store.
+
+    A file that cannot be used is one `Unreadable`. Raises `Stopped` where
+    `progress` says not to go on.
+    """
+    unreadable: list[Unreadable] = []
+    found = list(_found(snapshot, files, unreadable, progress or go_on))
+    return _sorted(found, snapshot, unreadable)
+
+
+def go_on(_done: int, _total: int) -> bool:
+    """The `Progress` of what nobody stops."""
+    return True
+
+
+@dataclass
+class Steps:
+    """Counts what is done, and stops where the user wants it to."""
+
+    total: int
+    progress: Progress
+    what: str
+    done: int = 0
+
+    def go(self, to: int) -> None:
+        """That much is done now."""
+        self.done = to
+        if not self.progress(min(to, self.total), self.total):
+            raise Stopped(self.what)
+
+    def go_from(self, before: int, further: int) -> None:
+        """That much is done now, beyond what was done before."""
+        self.go(before + further)
+
+
+def _found(
+    snapshot: Snapshot,
+    files: Sequence[NamedText],
+    unreadable: list[Unreadable],
+    progress: Progress,
+) -> Iterator[_Found]:
+    """Every spec of the files, read. Progress counts specs, and rows of plain texts."""
+    in_parts: list[tuple[NamedText, tuple[SpecParts, ...]]] = []
+    plain: list[NamedText] = []
+    for each in files:
+        if kind_of(each.text, each.file) == "text":
+            plain.append(each)
+        else:
+            in_parts.append((each, _parts(each, unreadable)))
+    rows = [each.text.count("\n") + 1 for each in plain]
+    steps = Steps(sum(rows) + sum(len(parts) for _, parts in in_parts), progress, "Reading")
+    steps.go(0)
+    tree, units = snapshot.knowledge.tree, snapshot.settings.units
+    done = 0
+    for named, parts in in_parts:
+        for number, one in enumerate(parts, 1):
+            if number % EVERY == 0:
+                steps.go(done + number)
+            yield _of_parts(one, number, named, tree, units)
+        done += len(parts)
+    for named, count in zip(plain, rows, strict=True):
+        yield from _in_text(named, snapshot, unreadable, partial(steps.go_from, done))
+        done += count
+    steps.go(steps.total)
+
+
+def _parts(named: NamedText, unreadable: list[Unreadable]) -> tuple[SpecParts, ...]:
+    try:
+        parts = parts_in_file(named.text, named.file)
+    except UnusableFile as error:
+        unreadable.append(Unreadable(named.file, "", "", error.problems))
+    except UnreadableFile as error:
+        unreadable.append(_whole(named, error.reason))
+    else:
+        if not parts:
+            unreadable.append(_whole(named, "there is no spec in it"))
+        return parts
+    return ()
+
+
+def _whole(named: NamedText, reason: str) -> Unreadable:
+    """A file that is no document of specs; its reason may tell where it breaks off."""
+    told = _PLACE.search(reason)
+    line, column = (int(told[1]), int(told[2] or 1)) if told else (1, 1)
+    return Unreadable(named.file, "", "", (Problem(line, column, _PLACE.sub("", reason)),))
+
+
+def _of_parts(
+    parts: SpecParts, number: int, named: NamedText, tree: FamilyTree, units: BarUnits
+) -> _Found:
+    read = read_parts(parts, tree, units)
+    told = tuple(placed(each, parts, named.text) for each in read.problems)
+    where = parts.where or f"spec {number}"
+    text = text_of_parts(parts) if told else ""
+    return _Found(replace(read, problems=told), named.file, where, text)
+
+
+def _in_text(
+    named: NamedText,
+    snapshot: Snapshot,
+    unreadable: list[Unreadable],
+    reached: Callable[[int], None],
+) -> Iterator[_Found]:
+    rows = named.text.removeprefix("\ufeff").splitlines()
+    waiting: ReadSpec | None = None
+    number = 0
+    specs = each_spec(named.text, snapshot.knowledge.tree, snapshot.settings.units)
+    for number, read in enumerate(specs, 1):
+        if number % EVERY == 0:
+            reached(read.row)
+        if waiting is not None:
+            yield _of_rows(waiting, named.file, rows[waiting.row - 1 : read.row - 1])
+        waiting = read
+    if waiting is None:
+        unreadable.append(_whole(named, "there is no spec in it"))
+    else:
+        yield _of_rows(waiting, named.file, rows[waiting.row - 1 :])
+
+
+def _of_rows(read: ReadSpec, file: str, rows: Sequence[str]) -> _Found:
+    text = "\n".join(rows).rstrip(" \n-=") + "\n" if read.problems else ""
+    return _Found(read, file, f"line {read.row}", text)
+
+
+@dataclass
+class _Sorting:
+    """The specs of the documents while each is looked up in the bar."""
+
+    snapshot: Snapshot
+    known: Mapping[str, Spec]
+    riffable: frozenset[str]
+    taken: set[str]
+    new: list[Incoming] = field(default_factory=list)
+    same: list[Incoming] = field(default_factory=list)
+    differing: list[Differing] = field(default_factory=list)
+
+
+def _sorted(found: Sequence[_Found], snapshot: Snapshot, unreadable: list[Unreadable]) -> Preview:
+    own_last = sorted(snapshot.all_specs, key=lambda each: not each.classic)
+    known = {folded(each.name): each for each in own_last}
+    whole = {folded(each.read.name) for each in found if each.read.spec is not None}
+    riffable = frozenset(known.keys() | whole)
+    sorting = _Sorting(snapshot, known, riffable, set(riffable))
+    first: dict[str, _Found] = {}
+    for each in found:
+        spec, key = each.read.spec, folded(each.read.name)
+        if spec is None:
+            unreadable.append(_unreadable(each, each.read.problems))
+            continue
+        earlier = first.setdefault(key, each)
+        if earlier is each:
+            _look_up(sorting, each, spec)
+        elif earlier.read.spec is not None and same_spec(earlier.read.spec, spec):
+            sorting.same.append(Incoming(spec, each.file, each.where))
+        else:
+            unreadable.append(_unreadable(each, (_twice(each, earlier),)))
+    lists = (sorting.new, sorting.same, sorting.differing, unreadable)
+    return Preview(*(tuple(each) for each in lists))  # type: ignore[arg-type]
+
+
+def _look_up(sorting: _Sorting, found: _Found, spec: Spec) -> None:
+    mine = sorting.known.get(folded(spec.name))
+    incoming = _with_known_riff(Incoming(spec, found.file, found.where), mine, sorting.riffable)
+    if mine is None:
+        sorting.new.append(incoming)
+        return
+    if same_spec(mine, incoming.spec):
+        sorting.same.append(incoming)
+        return
+    tree, units = sorting.snapshot.knowledge.tree, sorting.snapshot.settings.units
+    comparison = compared(mine, incoming.spec, tree, units)
+    name = _free_name(spec.name, sorting.taken)
+    sorting.differing.append(Differing(incoming, mine, comparison, name))
+
+
+def _with_known_riff(incoming: Incoming, mine: Spec | None, riffable: frozenset[str]) -> Incoming:
+    """What it is a riff of must be there; otherwise that becomes a note."""
+    spec = incoming.spec
+    if spec.riff_of is None:
+        return incoming
+    parent = folded(spec.riff_of)
+    if parent in riffable and parent != folded(spec.name):
+        return incoming
+    if mine is not None and mine.riff_of and folded(mine.riff_of) == parent:
+        return incoming
+    note = f"Riff of: {spec.riff_of}"
+    remark = f"It is said to be a riff of “{spec.riff_of}”, which is not here; that became a note."
+    notes = "\n".join(each for each in (spec.notes, note) if each)
+    return replace(
+        incoming, spec=replace(spec, riff_of=None, notes=notes), remarks=(*incoming.remarks, remark)
+    )
+
+
+def _free_name(name: str, taken: set[str]) -> str:
+    number = 2
+    while folded(f"{name} {number}") in taken:
+        number += 1
+    taken.add(folded(f"{name} {number}"))
+    return f"{name} {number}"
+
+
+def _unreadable(found: _Found, problems: tuple[Problem, ...]) -> Unreadable:
+    return Unreadable(found.file, found.where, found.read.name, problems, found.text)
+
+
+def _twice(found: _Found, earlier: _Found) -> Problem:
+    message = f"“{found.read.name}” is there twice; it is also at {earlier.where}"
+    if found.file != earlier.file:
+        message += f" of {earlier.file}"
+    return Problem(_row(found), 1, f"{message}, and the two differ")
+
+
+def _row(found: _Found) -> int:
+    """The line it begins on, 1 where a document does not tell."""
+    told = found.where.removeprefix("line ")
+    return int(told) if told.isdigit() else 1
+
+
 Choice = Literal["keep_mine", "take_theirs", "add"]
+
 CHANGED = "it has changed since it was compared; look at the file again"
+
 AT_A_TIME = 250
 """Specs written between two calls of `Progress`."""
 

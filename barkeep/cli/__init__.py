@@ -9,7 +9,7 @@ from barkeep.application.own_locale import (
     print_numbers_for_programs,
 )
 from barkeep.cli.arguments import parse
-from barkeep.cli.faults import run_guarded
+from barkeep.cli.endings import run_guarded
 
 __all__ = ["main"]
 

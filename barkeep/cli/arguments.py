@@ -47,6 +47,7 @@ COMMANDS = (
     Command("redo", "redo", "do again what was undone last"),
 )
 
+
 EXAMPLES = """\
 Without a command the desktop opens.
 

@@ -11,9 +11,9 @@ from barkeep.application import paths
 from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
-from barkeep.cli.faults import complain
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.unit_names import US_UNITS, BarUnits
+from barkeep.cli.endings import complain
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
+from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import UnreadableFile
 
 STDIN = "-"

@@ -11,17 +11,12 @@ from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json, rounded
 from barkeep.cli.table import table
-from barkeep.domain.amounts import Amount, parse_amount
-from barkeep.domain.answers.analysis_words import caution_in_words
-from barkeep.domain.batch_portions import (
-    TinRounds,
-    in_bottles,
-    past_inputs,
-    shipped_vessel_kinds,
-    tin_rounds,
-    whole_bottles,
-)
-from barkeep.domain.batching import (
+from barkeep.domain.amounts.amount import Amount, parse_amount
+from barkeep.domain.amounts.measures import show_quantity, to_quantity
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.drink.words import caution_in_words
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.making.batches import (
     Batch,
     BatchLine,
     ForServes,
@@ -32,10 +27,15 @@ from barkeep.domain.batching import (
     Target,
     batch,
 )
-from barkeep.domain.glasses import Glass, glass_named
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.measures import show_quantity, to_quantity
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.making.portions import (
+    TinRounds,
+    in_bottles,
+    past_inputs,
+    shipped_vessel_kinds,
+    tin_rounds,
+    whole_bottles,
+)
+from barkeep.domain.specs.glasses import Glass, glass_named
 from barkeep.errors import AmountError, InvalidField
 
 FROM = "write the ingredient, = and how much of it there is, such as “gin=700 ml”"

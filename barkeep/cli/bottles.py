@@ -8,10 +8,10 @@ from barkeep.cli.arguments import Arguments
 from barkeep.cli.output import counted, iso, rounded
 from barkeep.cli.shelf import Listing, print_listing
 from barkeep.cli.table import level_bar
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.inventory import Bottle
-from barkeep.domain.measures import show_volume
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.amounts.measures import show_volume
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.ingredients.tree import FamilyTree
 
 
 def configure(parser: argparse.ArgumentParser) -> None:

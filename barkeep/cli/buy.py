@@ -7,33 +7,31 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 
 from barkeep.application.bar import Bar
-from barkeep.application.buying_words import read_bought, read_par_line
 from barkeep.application.finding import find_shoot
+from barkeep.application.shopping import read_bought, read_par_line
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.days import day
 from barkeep.cli.output import counted, iso, print_json, rounded
 from barkeep.cli.table import table
-from barkeep.domain.answers.shopping import (
+from barkeep.domain.bar.shoots import Shoot
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.buying.shopping import (
     ShoppingItem,
     ShoppingList,
-    shopping_for,
-    still_to_film,
-)
-from barkeep.domain.answers.shopping_words import (
     money,
     name_in_words,
     need_in_words,
     packages_in_words,
+    shopping_for,
+    still_to_film,
     total_in_words,
     why_in_words,
 )
-from barkeep.domain.answers.supply import supply_of
-from barkeep.domain.answers.words import plain_amount
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.inventory import Bottle
-from barkeep.domain.shoots import Shoot
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.supply import supply_of
+from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import InvalidField
 
 

@@ -9,8 +9,8 @@ from barkeep.application.finding import find_bottle
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json, rounded
-from barkeep.domain.containers import container_of
-from barkeep.domain.levels import MeasuredLevel, parse_level
+from barkeep.domain.bottles.containers import container_of
+from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 
 
 def configure(parser: argparse.ArgumentParser) -> None:

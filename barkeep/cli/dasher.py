@@ -5,11 +5,11 @@ from __future__ import annotations
 import argparse
 
 from barkeep.application.finding import find_bottle
-from barkeep.application.setting_words import read_dash_ml
+from barkeep.application.settings import read_dash_ml
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json, rounded
-from barkeep.domain.measures import show_volume
+from barkeep.domain.amounts.measures import show_volume
 
 USUAL = "usual"
 

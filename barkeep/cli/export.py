@@ -8,7 +8,7 @@ from barkeep.application.publishing import specs_to_export, write_file
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import counted, print_json
-from barkeep.documents.spec_exports import EXPORT_FORMATS, exported
+from barkeep.documents.specs.files import EXPORT_FORMATS, exported
 
 
 def configure(parser: argparse.ArgumentParser) -> None:

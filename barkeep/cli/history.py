@@ -9,10 +9,10 @@ from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json, rounded
 from barkeep.cli.table import table
-from barkeep.domain.ingredients import Unit
-from barkeep.domain.inventory import Entry
-from barkeep.domain.level_words import certainty
-from barkeep.domain.measures import show_quantity
+from barkeep.domain.amounts.measures import show_quantity
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bottles.bottle import Entry
+from barkeep.domain.bottles.level_words import certainty
 
 _WITHOUT_AMOUNT = ("open", "empty")
 

@@ -7,11 +7,11 @@ import argparse
 from barkeep.cli import import_specs
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar, read_file, shown_name
-from barkeep.cli.faults import complain
+from barkeep.cli.endings import complain
 from barkeep.cli.output import counted, print_json
 from barkeep.documents.bottles_csv import COLUMNS, read_bottles_csv
-from barkeep.documents.spec_files import SUFFIXES, holds_specs
-from barkeep.documents.specs_csv import COLUMNS as SPEC_COLUMNS
+from barkeep.documents.specs.csv import COLUMNS as SPEC_COLUMNS
+from barkeep.documents.specs.files import SUFFIXES, holds_specs
 from barkeep.errors import UnreadableFile, UnusableFile, spoken_list
 
 ABOUT = f"""\

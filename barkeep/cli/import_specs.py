@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
-from barkeep.application.spec_imports import Decision, ImportedSpecs
-from barkeep.application.spec_preview import Differing, NamedText, Preview, preview
+from barkeep.application.spec_imports import (
+    Decision,
+    Differing,
+    ImportedSpecs,
+    NamedText,
+    Preview,
+    preview,
+)
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar, shown_name
 from barkeep.cli.output import counted, print_json
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.errors import UnusableFile, spoken_list
 
 MOST_NAMED = 10

@@ -12,17 +12,21 @@ from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.days import day
 from barkeep.cli.output import iso, print_json, rounded
 from barkeep.cli.table import table
-from barkeep.domain.amounts import parse_amount
-from barkeep.domain.house_figures import Part, expected_yield_ml
-from barkeep.domain.house_making import Making
-from barkeep.domain.house_words import drawn_in_words, figures_in_words, short_in_words
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.inventory import Bottle
-from barkeep.domain.knowledge import MadeFrom
-from barkeep.domain.level_words import quantity
-from barkeep.domain.measures import to_quantity
-from barkeep.domain.recipe_lines import read_inputs
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.amounts.amount import parse_amount
+from barkeep.domain.amounts.measures import to_quantity
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.bottles.level_words import quantity
+from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.making.figures import Part, expected_yield_ml
+from barkeep.domain.making.house_made import (
+    Making,
+    drawn_in_words,
+    figures_in_words,
+    short_in_words,
+)
+from barkeep.domain.spec_text.recipes import read_inputs
 from barkeep.errors import InvalidField
 
 

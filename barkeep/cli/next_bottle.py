@@ -7,8 +7,8 @@ import argparse
 from barkeep.cli.arguments import Arguments, add_within
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import counted, print_json, rounded
-from barkeep.domain.answers.unlocks import Candidate, next_bottle
-from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.buying.next_bottle import Candidate, next_bottle
+from barkeep.domain.ingredients.tree import FamilyTree
 
 SHOWN = 12
 """Candidates that a person is shown; JSON gives them all."""

@@ -7,7 +7,7 @@ import sys
 from collections.abc import Mapping
 from datetime import date
 
-from barkeep.domain.inventory import Bottle
+from barkeep.domain.bottles.bottle import Bottle
 
 
 def print_json(answer: Mapping[str, object]) -> None:

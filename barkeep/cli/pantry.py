@@ -7,9 +7,9 @@ import argparse
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.output import iso, rounded
 from barkeep.cli.shelf import Listing, print_listing
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.inventory import Bottle
-from barkeep.domain.measures import show_quantity
+from barkeep.domain.amounts.measures import show_quantity
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.ingredients.tree import FamilyTree
 
 
 def configure(parser: argparse.ArgumentParser) -> None:

@@ -10,21 +10,22 @@ from barkeep.application.publishing import cards_of, write_file
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json
-from barkeep.documents.cards import CardContent
-from barkeep.documents.descriptions import (
+from barkeep.documents.printed.cards import CardContent
+from barkeep.documents.printed.descriptions import (
     description_html,
     description_markdown,
     description_text,
 )
-from barkeep.documents.spec_exports import exported
-from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.specs import Spec
+from barkeep.documents.specs.files import exported
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.specs.spec import Spec
 
 _DESCRIBED: Mapping[str, Callable[[tuple[CardContent, ...]], str]] = {
     "text": description_text,
     "markdown": description_markdown,
     "html": description_html,
 }
+
 _AS_DATA = {"json-ld": "spec.jsonld", "json": "spec.json"}
 
 

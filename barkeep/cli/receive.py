@@ -9,9 +9,9 @@ from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.days import day
 from barkeep.cli.output import iso, print_json, rounded
-from barkeep.domain.containers import container_for, like_tare
-from barkeep.domain.levels import parse_level
-from barkeep.domain.measures import show_quantity
+from barkeep.domain.amounts.measures import show_quantity
+from barkeep.domain.bottles.containers import container_for, like_tare
+from barkeep.domain.bottles.levels import parse_level
 
 
 def configure(parser: argparse.ArgumentParser) -> None:

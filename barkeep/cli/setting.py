@@ -5,12 +5,12 @@ from __future__ import annotations
 import argparse
 from dataclasses import asdict
 
-from barkeep.application.setting_words import OUNCE_WORDS, SETTINGS, setting_named, style_word
+from barkeep.application.settings import OUNCE_WORDS, SETTINGS, setting_named, style_word
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json
 from barkeep.cli.table import table
-from barkeep.domain.snapshot import Settings
+from barkeep.domain.bar.snapshot import Settings
 
 
 def configure(parser: argparse.ArgumentParser) -> None:

@@ -9,9 +9,9 @@ from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json
 from barkeep.cli.table import table
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.inventory import Bottle
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.ingredients.tree import FamilyTree
 
 
 @dataclass(frozen=True, slots=True)

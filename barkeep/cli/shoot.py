@@ -14,12 +14,14 @@ from barkeep.cli.days import day
 from barkeep.cli.output import counted, print_json
 from barkeep.cli.shoot_json import SHOOT_KEYS, bottle_of, name_of, shoot_json
 from barkeep.cli.table import table
-from barkeep.domain.amounts import show_number
-from barkeep.domain.answers.mise_en_place import Step
-from barkeep.domain.shoots import STATES, Shoot, ShootDrink, find_shoots, spec_of
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.amounts.amount import show_number
+from barkeep.domain.bar.shoots import STATES, Shoot, ShootDrink, find_shoots
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.shoots.drinks import spec_of
+from barkeep.domain.shoots.mise_en_place import Step
 
 LIST_KEYS = f"keys of the JSON:\n  shoots   a shoot each\n\n{SHOOT_KEYS}"
+
 SHOW_KEYS = f"""\
 keys of the JSON:
   shoot          the shoot
@@ -114,14 +116,14 @@ def run_show(arguments: Arguments) -> int:
 
 
 def _run_sheet(shoot: Shoot, snapshot: Snapshot) -> dict[str, str]:
-    from barkeep.application.run_sheets import run_sheet_of  # few ask for either of the two
-    from barkeep.documents.run_sheet_blocks import run_sheet_text
+    from barkeep.application.publishing import run_sheet_of  # few ask for either of the two
+    from barkeep.documents.printed.run_sheet import run_sheet_text
 
     return {"theme": shoot.theme, "text": run_sheet_text(run_sheet_of(shoot, snapshot))}
 
 
 def _publish(shoot: Shoot, snapshot: Snapshot) -> dict[str, str]:
-    from barkeep.application.run_sheets import publish_text_of
+    from barkeep.application.publishing import publish_text_of
 
     told = publish_text_of(shoot, snapshot)
     return {"theme": shoot.theme, "text": told.text, "markdown": told.markdown}

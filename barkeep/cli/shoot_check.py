@@ -13,9 +13,9 @@ from barkeep.cli.days import day
 from barkeep.cli.output import counted, print_json
 from barkeep.cli.shoot_json import CHECK_KEYS, check_json, how_to_use
 from barkeep.cli.table import table
-from barkeep.domain.answers.shoot_plan import ShootPlan, plan, shortfall
-from barkeep.domain.measures import show_quantity
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.amounts.measures import show_quantity
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.shoots.plan import ShootPlan, plan, shortfall
 
 
 def configure(what: Any, common: list[argparse.ArgumentParser]) -> None:

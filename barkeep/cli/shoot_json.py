@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from barkeep.cli.output import iso, rounded
-from barkeep.domain.answers.menu import Draw, MenuLine
-from barkeep.domain.answers.shoot_plan import Rescue, ShootPlan, shortfall
-from barkeep.domain.inventory import Bottle
-from barkeep.domain.shoot_log import BottleVariance
-from barkeep.domain.shoots import ChosenPour, LoggedBottle, Shoot, ShootDrink, ShootLog, spec_of
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.bar.shoots import ChosenPour, LoggedBottle, Shoot, ShootDrink, ShootLog
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.shoots.drinks import spec_of
+from barkeep.domain.shoots.log import BottleVariance
+from barkeep.domain.shoots.menu import Draw, MenuLine
+from barkeep.domain.shoots.plan import Rescue, ShootPlan, shortfall
 
 SHOOT_KEYS = """\
 a shoot in JSON:
@@ -19,6 +20,7 @@ a shoot in JSON:
            chosen   wanted ingredient ratio bottle product
   log      null, or at, made (drink serves) and bottles (bottle product unit
            poured spilled expected counted variance sigma)"""
+
 
 CHECK_KEYS = """\
 keys of the JSON:

@@ -7,17 +7,17 @@ from collections.abc import Iterable, Iterator
 from typing import Any
 
 from barkeep.application.finding import find_shoot
-from barkeep.application.shoot_words import counts, serves_made, spills
+from barkeep.application.shoots import counts, serves_made, spills
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.days import day
 from barkeep.cli.output import counted, print_json
 from barkeep.cli.shoot_json import bottles_json, made_json, variances_json
 from barkeep.cli.table import table
-from barkeep.domain.ingredients import Unit
-from barkeep.domain.measures import show_quantity
-from barkeep.domain.shoot_log import BottleVariance, LogSheet, variances, would_be_logged
-from barkeep.domain.shoots import LoggedBottle, Shoot, ShootLog
+from barkeep.domain.amounts.measures import show_quantity
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bar.shoots import LoggedBottle, Shoot, ShootLog
+from barkeep.domain.shoots.log import BottleVariance, LogSheet, variances, would_be_logged
 from barkeep.errors import InvalidField
 
 KEYS = """\

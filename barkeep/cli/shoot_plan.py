@@ -9,7 +9,7 @@ from typing import Any
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot, nearest_names, shoots_called
-from barkeep.application.shoot_words import (
+from barkeep.application.shoots import (
     HOW_SERVES,
     with_choice,
     with_drink,
@@ -21,10 +21,11 @@ from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.days import day
 from barkeep.cli.output import counted, print_json
 from barkeep.cli.shoot_json import SHOOT_KEYS, shoot_json
-from barkeep.domain.answers.mise_en_place import Step, mise_en_place
-from barkeep.domain.answers.shoot_plan import as_of
-from barkeep.domain.shoots import STATES, Shoot, orders_of, repeated
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.bar.shoots import STATES, Shoot, repeated
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.shoots.drinks import orders_of
+from barkeep.domain.shoots.mise_en_place import Step, mise_en_place
+from barkeep.domain.shoots.plan import as_of
 from barkeep.errors import InvalidField, UnknownName
 
 HOW = """\

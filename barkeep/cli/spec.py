@@ -12,14 +12,12 @@ from barkeep.cli.bar_source import known_to_readers, opened_bar, read_file, show
 from barkeep.cli.output import counted, print_json
 from barkeep.cli.spec_json import read_json, spec_json
 from barkeep.cli.table import table, width
-from barkeep.domain.amounts import BarUnits, show_range
-from barkeep.domain.answers.spec_search import search
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.printing import STYLES, Style
-from barkeep.domain.shown_lines import ShownLine, shown_lines, style_note
-from barkeep.domain.spec_lines import ReadLine
-from barkeep.domain.spec_query import LANGUAGE, NO_FIELD
-from barkeep.domain.spec_text import (
+from barkeep.domain.amounts.amount import BarUnits, show_range
+from barkeep.domain.amounts.rounding import STYLES, Style
+from barkeep.domain.drink.search import search
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.spec_text.lines import ReadLine
+from barkeep.domain.spec_text.text import (
     HOW_PARTED,
     ReadSpec,
     names_twice,
@@ -27,10 +25,13 @@ from barkeep.domain.spec_text import (
     text_around,
     write_spec,
 )
-from barkeep.domain.specs import Spec
+from barkeep.domain.specs.query import LANGUAGE, NO_FIELD
+from barkeep.domain.specs.shown_lines import ShownLine, shown_lines, style_note
+from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UnreadableFile, UnusableFile, spoken_list
 
 _STYLES = {style.replace("_", "-"): style for style in STYLES}
+
 FORMAT = (
     "A spec is its name, a line for each ingredient and, after one empty line, the method. "
     f"Where a file holds several, {HOW_PARTED}."

@@ -11,17 +11,13 @@ from barkeep.application.finding import find_spec
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json, rounded
-from barkeep.domain.answers.analysis import Analysis, Frozen, analyse
-from barkeep.domain.answers.analysis_words import (
-    about_ranges,
-    caution_in_words,
-    facts,
-    place_in_words,
-)
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.specs import Technique
+from barkeep.domain.drink.analysis import Analysis, Frozen, analyse
+from barkeep.domain.drink.words import about_ranges, caution_in_words, facts, place_in_words
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.uses import Technique
 
 WIDTH, LABEL = 92, 15
+
 METHODS = tuple(each for each in get_args(Technique) if each != "unknown")
 
 

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from barkeep.cli.output import iso, rounded
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.shown_lines import ShownLine
-from barkeep.domain.spec_lines import ReadLine, read_line
-from barkeep.domain.spec_text import ReadSpec
-from barkeep.domain.specs import Line, Spec
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.spec_text.lines import ReadLine, read_line
+from barkeep.domain.spec_text.text import ReadSpec
+from barkeep.domain.specs.shown_lines import ShownLine
+from barkeep.domain.specs.spec import Line, Spec
 
 
 def read_json(spec: ReadSpec, tree: FamilyTree) -> dict[str, object]:

@@ -12,11 +12,11 @@ from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json, rounded
 from barkeep.cli.spec_json import spec_json
 from barkeep.cli.table import table
-from barkeep.domain.answers.comparison import Comparison, compare, figure_rows
-from barkeep.domain.riffs import riff_on
-from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.spec_text import write_spec
-from barkeep.domain.specs import Line, Spec
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.drink.comparison import Comparison, compare, figure_rows
+from barkeep.domain.spec_text.text import write_spec
+from barkeep.domain.specs.riffs import riff_on
+from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import InvalidField
 
 

@@ -9,11 +9,11 @@ from barkeep.application.finding import find_spec
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json, rounded, title_of
-from barkeep.domain.answers.stand_ins import Offer, StandIns, or_buy_in_words, stand_in
-from barkeep.domain.ingredient_names import match_ingredient
-from barkeep.domain.ingredients import FamilyTree
-from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.specs import Spec
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.ingredients.names import match_ingredient
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.specs.spec import Spec
+from barkeep.domain.stand_ins.offers import Offer, StandIns, or_buy_in_words, stand_in
 from barkeep.errors import InvalidField, UnknownName, spoken_list
 
 

@@ -8,9 +8,10 @@ import sys
 from collections.abc import Mapping
 
 from barkeep.cli.arguments import Arguments
-from barkeep.cli.faults import complain
+from barkeep.cli.endings import complain
 
 CANNOT_START = 3
+
 
 PACKAGES: Mapping[str, str] = {
     "libglib-2.0.so.0": "libglib2.0-0",
@@ -23,6 +24,7 @@ PACKAGES: Mapping[str, str] = {
 }
 """Shared library that Qt needs -> the Debian package that has it."""
 
+
 _MISSING = re.compile(r"(?P<library>\S+\.so[.\d]*): cannot open shared object file")
 
 
@@ -31,7 +33,7 @@ def start(arguments: Arguments) -> int:
     lacking = without_display(sys.platform, os.environ)
     if lacking is None:
         try:
-            from barkeep.desktop.main import main
+            from barkeep.desktop.shell.main import main
         except ImportError as error:
             lacking = without_qt(error)
             if lacking is None:

@@ -8,7 +8,7 @@ from barkeep.application.finding import find_bottle
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json, rounded
-from barkeep.domain.levels import read_weight_g
+from barkeep.domain.bottles.levels import read_weight_g
 
 
 def configure(parser: argparse.ArgumentParser) -> None:

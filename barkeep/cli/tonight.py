@@ -8,8 +8,9 @@ from collections.abc import Iterator, Sequence
 from barkeep.cli.arguments import Arguments, add_within, whole_number
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import counted, print_json, rounded, title_of
-from barkeep.domain.answers.makeable import Drink, LineAnswer, tonight
-from barkeep.domain.ingredients import FamilyTree
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.pouring.verdicts import Drink, tonight
 from barkeep.errors import spoken_list
 
 HEADINGS = {
@@ -18,6 +19,7 @@ HEADINGS = {
     "one_short": "One short",
     "short": "Short of more",
 }
+
 FOOTER = (
     "Levels are as last counted or poured. Closeness is a judgement, allergens are what an\n"
     "ingredient usually carries: read the label, ask your guests, and go by local rules first.\n"

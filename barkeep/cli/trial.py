@@ -11,11 +11,17 @@ from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.days import day
 from barkeep.cli.output import iso, print_json, rounded
 from barkeep.cli.table import table
-from barkeep.domain.riffs import family
-from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.specs import Spec
-from barkeep.domain.trial_words import HOW_SCORES, read_score, show_scores
-from barkeep.domain.trials import Trial, mean_scores, winner
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.specs.riffs import family
+from barkeep.domain.specs.spec import Spec
+from barkeep.domain.specs.trials import (
+    HOW_SCORES,
+    Trial,
+    mean_scores,
+    read_score,
+    show_scores,
+    winner,
+)
 from barkeep.errors import UnknownName
 
 

@@ -28,28 +28,34 @@ from functools import partial
 from typing import TypeVar
 
 from barkeep.documents.csv_records import Record, read_records
-from barkeep.domain.amounts import OUNCES, US_UNITS, BarUnits
-from barkeep.domain.containers import Container, container_for
-from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.ingredient_names import match_ingredient
-from barkeep.domain.ingredients import FamilyTree, Unit, folded
-from barkeep.domain.inventory import SCALE_SIGMA_G, Tare
-from barkeep.domain.levels import MeasuredLevel, parse_level, read_weight_g
-from barkeep.domain.measures import Amount, parse_amount, to_quantity
-from barkeep.domain.vessels import shipped_shapes
+from barkeep.domain.amounts.amount import OUNCES, US_UNITS, BarUnits
+from barkeep.domain.amounts.measures import Amount, parse_amount, to_quantity
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bottles.bottle import SCALE_SIGMA_G, ProductDraft, Tare
+from barkeep.domain.bottles.containers import Container, container_for
+from barkeep.domain.bottles.levels import MeasuredLevel, parse_level, read_weight_g
+from barkeep.domain.bottles.shapes import shipped_shapes
+from barkeep.domain.ingredients.names import match_ingredient
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
 from barkeep.errors import InvalidField, Problem, UnknownName, UserError
 
 COLUMNS = (
     *("product", "maker", "ingredient", "abv", "size", "level", "price", "opened"),
     *("sugar", "shape", "tare"),
 )
+
 REQUIRED = ("product", "ingredient", "size")
+
 
 SMALLEST_ML = 10.0
 """A bare size below this is rather litres or centilitres than millilitres; a level, a slip."""
 
+
 _NUMBER = re.compile(r"[0-9]{1,7}(?:[.,][0-9]{1,4})?")
+
 _CURRENCY = re.compile(r"^[€$£¥]\s*|\s*[€$£¥]$")
+
 
 T = TypeVar("T")
 

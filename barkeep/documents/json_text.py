@@ -10,7 +10,9 @@ from barkeep.errors import UnreadableFile
 
 DEEPEST = 60
 """No honest document nests deeper; a deeper one would only exhaust the machine."""
+
 LARGEST_CHARACTERS = 50_000_000
+
 
 # A text without its end is one up to the end of all, so that nothing is gone through twice.
 _STRING_OR_BRACKET = re.compile(r'"(?:[^"\\]++|\\.)*+"?|[\[\]{}]', re.DOTALL)

@@ -8,21 +8,24 @@ never runs over a comma or a full stop.
 from __future__ import annotations
 
 import re
+import unicodedata
 from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 
-from barkeep.domain.ingredients import folded
-
 _WORD = r"[\w']"
+
 _PATTERNS = {"*": rf"{_WORD}+ ", "...": rf"(?:{_WORD}+ ){{0,4}}"}
+
 _NOTHING = "(?!)"
+
 
 _SAID_NOT = re.compile(
     r"\b(?:no|not|never|without|avoid|avoids|avoiding|don't|instead of|rather than|free of)"
     r"(?: (?:be|set|use|using|add|adding|any|a|an|the|it))* $"
 )
+
 _BEFORE = 40
 """How many letters before a phrase are looked at for a *not*: more than its longest wording."""
 
@@ -97,3 +100,14 @@ def _token_pattern(token: str) -> str:
 
 def _is_meant(words: str, start: int) -> bool:
     return _SAID_NOT.search(words[max(start - _BEFORE, 0) : start]) is None
+
+
+def folded(name: str) -> str:
+    """Fold a name for comparison: no case, no accents, single spaces.
+
+    >>> folded("  Crème  de Cassis ")
+    'creme de cassis'
+    """
+    plain = unicodedata.normalize("NFKD", name.replace("’", "'"))
+    letters = "".join(mark for mark in plain if not unicodedata.combining(mark))
+    return " ".join(letters.casefold().replace("-", " ").split())

@@ -7,7 +7,7 @@ from contextlib import closing
 from pathlib import Path
 
 from barkeep.store.connection import spoken_errors
-from barkeep.store.faults import CannotWrite
+from barkeep.store.refusals import CannotWrite
 
 
 def copy_bar(source: Path, target: Path) -> None:

@@ -19,16 +19,20 @@ from sqlalchemy.engine import make_url
 from sqlalchemy.exc import ArgumentError, DBAPIError
 
 from barkeep.errors import UnreadableFile
-from barkeep.store.faults import BarIsBusy, CannotWrite
+from barkeep.store.refusals import BarIsBusy, CannotWrite
 
 APPLICATION_ID = 0x62726B70
 """“brkp” in ASCII, in the header of every bar."""
 
+
 BUSY_MS = 2000
 """How long to wait for another program to finish writing."""
 
+
 _MAGIC = b"SQLite format 3\x00"
+
 _HEADER_BYTES = 100
+
 
 _REASONS = {
     "SQLITE_NOTADB": "it is not a SQLite file",
@@ -37,6 +41,7 @@ _REASONS = {
     "SQLITE_PERM": "permission is denied",
     "SQLITE_IOERR": "the disk reported an error",
 }
+
 _WRITE_REASONS = {
     "SQLITE_READONLY": "it is read-only",
     "SQLITE_FULL": "the disk is full",

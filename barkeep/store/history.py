@@ -16,8 +16,8 @@ from sqlalchemy.exc import IntegrityError
 
 from barkeep.errors import NothingToUndo
 from barkeep.store import ledger, records
-from barkeep.store.faults import CannotUndo
 from barkeep.store.records import KINDS, Key
+from barkeep.store.refusals import CannotUndo
 from barkeep.store.schema import action, action_image
 from barkeep.store.unit_of_work import Touched
 

@@ -8,7 +8,7 @@ from datetime import datetime
 
 from sqlalchemy import Connection, func, insert, select
 
-from barkeep.domain.inventory import Entry
+from barkeep.domain.bottles.bottle import Entry
 from barkeep.store.schema import ledger
 
 _COLUMNS = (
@@ -22,6 +22,7 @@ _COLUMNS = (
     ledger.c.note,
     ledger.c.reverses,
 )
+
 _MANY = 500  # SQLite refuses statements with too many parameters.
 
 

@@ -28,6 +28,7 @@ from sqlalchemy import (
 from barkeep.store import schema
 
 Row = dict[str, Any]
+
 Key = tuple[Any, ...]
 
 

@@ -27,10 +27,10 @@ from sqlalchemy import (
     event,
 )
 
-from barkeep.domain.ingredients import Unit
-from barkeep.domain.inventory import CountMethod, EntryKind
-from barkeep.domain.shoots import ShootState
-from barkeep.domain.specs import Technique
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bar.shoots import ShootState
+from barkeep.domain.bottles.bottle import CountMethod, EntryKind
+from barkeep.domain.ingredients.uses import Technique
 
 METADATA = MetaData()
 
@@ -65,6 +65,7 @@ product = Table(
     _one_of("unit", Unit),
 )
 
+
 bottle = Table(
     "bottle",
     METADATA,
@@ -82,6 +83,7 @@ bottle = Table(
     Index("bottle_of_product", "product_id"),
 )
 
+
 action = Table(
     "action",
     METADATA,
@@ -92,6 +94,7 @@ action = Table(
     CheckConstraint("state IN ('done', 'undone', 'superseded')"),
     Index("action_in_state", "state", "id"),
 )
+
 
 action_image = Table(
     "action_image",
@@ -104,6 +107,7 @@ action_image = Table(
     Column("after", JSON(none_as_null=True)),
     sqlite_with_rowid=False,
 )
+
 
 ledger = Table(
     "ledger",
@@ -126,6 +130,7 @@ ledger = Table(
     Index("ledger_reverses", "reverses"),
 )
 
+
 spec = Table(
     "spec",
     METADATA,
@@ -147,6 +152,7 @@ spec = Table(
     _one_of("technique", Technique),
 )
 
+
 spec_line = Table(
     "spec_line",
     METADATA,
@@ -166,6 +172,7 @@ spec_line = Table(
     sqlite_with_rowid=False,
 )
 
+
 trial = Table(
     "trial",
     METADATA,
@@ -179,6 +186,7 @@ trial = Table(
     Column("hidden", Boolean, nullable=False),
     Index("trial_of_spec", "spec_id"),
 )
+
 
 shoot = Table(
     "shoot",
@@ -197,6 +205,7 @@ shoot = Table(
     Index("shoot_on", "on"),
 )
 
+
 own_recipe = Table(
     "own_recipe",
     METADATA,
@@ -207,6 +216,7 @@ own_recipe = Table(
     CheckConstraint("yields > 0"),
 )
 
+
 own_ingredient = Table(
     "own_ingredient",
     METADATA,
@@ -214,6 +224,7 @@ own_ingredient = Table(
     Column("name", Text, nullable=False),
     Column("details", JSON, nullable=False),
 )
+
 
 own_stand_in = Table(
     "own_stand_in",
@@ -229,12 +240,14 @@ own_stand_in = Table(
     CheckConstraint("wanted <> offered"),
 )
 
+
 setting = Table(
     "setting",
     METADATA,
     Column("key", Text, primary_key=True),
     Column("value", JSON, nullable=False),
 )
+
 
 Index(
     "one_product_of_a_title_and_size",
@@ -245,6 +258,7 @@ Index(
     sqlite_where=~product.c.hidden,
     postgresql_where=~product.c.hidden,
 )
+
 Index(
     "one_spec_of_a_name",
     spec.c.folded_name,
@@ -252,6 +266,7 @@ Index(
     sqlite_where=~spec.c.hidden,
     postgresql_where=~spec.c.hidden,
 )
+
 
 for _change in ("UPDATE", "DELETE"):
     event.listen(

@@ -8,7 +8,7 @@ from typing import Any
 
 from sqlalchemy import Connection, select
 
-from barkeep.domain.shoots import (
+from barkeep.domain.bar.shoots import (
     ChosenPour,
     LoggedBottle,
     ServeCounts,
@@ -30,6 +30,7 @@ _COLUMNS = (
     shoot.c.ticked,
     shoot.c.log,
 )
+
 _SHOWN = select(*_COLUMNS).where(~shoot.c.hidden)
 
 

@@ -14,7 +14,7 @@ from functools import cached_property
 
 from sqlalchemy import Connection, insert, update
 
-from barkeep.domain.inventory import CountMethod, Entry, EntryKind
+from barkeep.domain.bottles.bottle import CountMethod, Entry, EntryKind
 from barkeep.store import ledger, records, schema
 from barkeep.store.records import KINDS, Key, Row
 

@@ -7,12 +7,14 @@ from datetime import datetime
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.ingredients import Confusable, FamilyTree, Ingredient
-from barkeep.domain.knowledge import Knowledge, StandIn
-from barkeep.domain.specs import Line, Spec
+from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.bottles.bottle import ProductDraft
+from barkeep.domain.ingredients.relations import StandIn
+from barkeep.domain.ingredients.tree import Confusable, FamilyTree, Ingredient
+from barkeep.domain.specs.spec import Line, Spec
 
 NOON = datetime(2026, 11, 21, 12, 0)
+
 
 INGREDIENTS = (
     Ingredient("spirit", "spirit", family=True),
@@ -28,6 +30,7 @@ INGREDIENTS = (
     Ingredient("water", "water", always_there=True),
     Ingredient("ice", "ice", unit="g", always_there=True),
 )
+
 
 DAISY = Spec("Signal Daisy", (Line("2 oz gin", "gin", 2, None, "oz", 60.0),), classic=True)
 

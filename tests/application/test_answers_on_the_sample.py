@@ -5,10 +5,10 @@ from __future__ import annotations
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.domain.answers.makeable import tonight
-from barkeep.domain.answers.memory import Memory
-from barkeep.domain.answers.unlocks import next_bottle
-from barkeep.domain.drafts import ProductDraft
+from barkeep.domain.bottles.bottle import ProductDraft
+from barkeep.domain.buying.next_bottle import next_bottle
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.verdicts import tonight
 
 
 @pytest.fixture

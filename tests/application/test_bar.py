@@ -11,11 +11,12 @@ from datetime import datetime
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.domain.ingredients import FamilyTree, Ingredient
-from barkeep.domain.knowledge import Knowledge, StandIn
-from barkeep.domain.snapshot import Settings
+from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.ingredients.relations import StandIn
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.errors import UnreadableFile
-from barkeep.store.faults import CannotWrite
+from barkeep.store.refusals import CannotWrite
 from tests.application.conftest import INGREDIENTS, gin_draft, plough
 
 

@@ -14,8 +14,8 @@ from barkeep.application.finding import (
     find_shoot,
     nearest_names,
 )
-from barkeep.domain.shoot_log import LogSheet
-from barkeep.domain.shoots import Shoot, ShootDrink
+from barkeep.domain.bar.shoots import Shoot, ShootDrink
+from barkeep.domain.shoots.log import LogSheet
 from barkeep.errors import AmbiguousName, UnknownName
 from tests.application.conftest import gin_draft
 

@@ -6,14 +6,15 @@ from dataclasses import replace
 
 import pytest
 
-from barkeep.application.refusals import NeverOffered, StillInUse
-from barkeep.domain.ingredients import Ingredient
-from barkeep.domain.knowledge import StandIn
-from barkeep.domain.snapshot import Settings
+from barkeep.application.shelving import NeverOffered, StillInUse
+from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.ingredients.relations import StandIn
+from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.errors import DuplicateName, InvalidField, UnknownName
 from tests.application.conftest import gin_draft, plough
 
 OWN = StandIn("gin", "bourbon", 0.7, 0.75, "it works in this bar", ("shaken", "never_base"))
+
 BITTERS = Ingredient(
     "rail-bitters",
     "Rail bitters",

@@ -9,26 +9,29 @@ from dataclasses import replace
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.application.print_choice import PrintChoice, job_for, text_for, text_forms
 from barkeep.application.publishing import (
     NothingToExport,
+    PrintChoice,
     cards_of,
     drink_facts,
     general_cautions,
     house_made,
+    job_for,
     labels_of,
     menu_of,
     specs_to_export,
+    text_for,
+    text_forms,
     write_file,
 )
-from barkeep.documents.cards import FIRST_OF_ALL
-from barkeep.documents.paper import size_named
-from barkeep.documents.print_templates import KINDS as ALL_KINDS
-from barkeep.documents.print_templates import shipped_templates
-from barkeep.domain.answers.analysis import analyse
-from barkeep.domain.spec_text import read_specs
+from barkeep.documents.printed.cards import FIRST_OF_ALL
+from barkeep.documents.printed.paper import size_named
+from barkeep.documents.printed.templates import KINDS as ALL_KINDS
+from barkeep.documents.printed.templates import shipped_templates
+from barkeep.domain.drink.analysis import analyse
+from barkeep.domain.spec_text.text import read_specs
 from barkeep.errors import UnknownName
-from barkeep.store.faults import CannotWrite
+from barkeep.store.refusals import CannotWrite
 
 KINDS = [kind for kind in ALL_KINDS if kind != "run_sheet"]
 """Those of specs and bottles: a run sheet is of a shoot."""

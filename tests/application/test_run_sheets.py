@@ -9,9 +9,9 @@ import pytest
 
 from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
-from barkeep.application.run_sheets import publish_text_of, run_sheet_of
-from barkeep.documents.cards import FIRST_OF_ALL
-from barkeep.domain.shoots import ChosenPour, LoggedBottle, ShootDrink, ShootLog
+from barkeep.application.publishing import publish_text_of, run_sheet_of
+from barkeep.documents.printed.cards import FIRST_OF_ALL
+from barkeep.domain.bar.shoots import ChosenPour, LoggedBottle, ShootDrink, ShootLog
 from tests.conftest import NOON
 from tests.shoots_to_run import branch_line
 

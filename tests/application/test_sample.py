@@ -11,14 +11,14 @@ from barkeep import resource_files
 from barkeep.application import sample
 from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
-from barkeep.domain.answers import makeable
-from barkeep.domain.ingredients import folded
-from barkeep.domain.inventory import history
-from barkeep.domain.riffs import family
-from barkeep.domain.shoot_log import as_planned, expected_after
-from barkeep.domain.trials import winner
+from barkeep.domain.bottles.bottle import history
+from barkeep.domain.phrases import folded
+from barkeep.domain.pouring import verdicts as makeable
+from barkeep.domain.shoots.log import as_planned, expected_after
+from barkeep.domain.specs.riffs import family
+from barkeep.domain.specs.trials import winner
 from barkeep.errors import KnowledgeError
-from barkeep.store.faults import CannotWrite
+from barkeep.store.refusals import CannotWrite
 from tests.conftest import NOON
 
 

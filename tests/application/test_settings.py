@@ -9,12 +9,12 @@ from dataclasses import replace
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.application.setting_words import SETTINGS, read_dash_ml, setting_named
-from barkeep.domain.amounts import BarUnits
-from barkeep.domain.liquids.drinks import DEFAULT_COUNTRY, countries
-from barkeep.domain.printing import STYLES
-from barkeep.domain.snapshot import Settings
-from barkeep.domain.trials import Scale
+from barkeep.application.settings import SETTINGS, read_dash_ml, setting_named
+from barkeep.domain.amounts.amount import BarUnits
+from barkeep.domain.amounts.rounding import STYLES
+from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.liquids.content import DEFAULT_COUNTRY, countries
+from barkeep.domain.specs.trials import Scale
 from barkeep.errors import InvalidField, UnknownName
 
 CHOSEN = Settings(

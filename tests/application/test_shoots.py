@@ -8,24 +8,12 @@ from datetime import date, time, timedelta
 import pytest
 
 from barkeep.application.shoots import AlreadyLogged, NotFilmedYet, SpecGone
-from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.levels import MeasuredLevel
-from barkeep.domain.shoot_log import LogSheet, as_planned, variances, would_be_logged
-from barkeep.domain.shoots import (
-    ChosenPour,
-    ServeCounts,
-    Shoot,
-    ShootDrink,
-    as_poured,
-    without_spec,
-)
-from barkeep.errors import (
-    InvalidField,
-    LevelAboveSize,
-    NegativeAmount,
-    NotEnoughLeft,
-    UnknownName,
-)
+from barkeep.domain.bar.shoots import ChosenPour, ServeCounts, Shoot, ShootDrink
+from barkeep.domain.bottles.bottle import ProductDraft
+from barkeep.domain.bottles.levels import MeasuredLevel
+from barkeep.domain.shoots.drinks import as_poured, without_spec
+from barkeep.domain.shoots.log import LogSheet, as_planned, variances, would_be_logged
+from barkeep.errors import InvalidField, LevelAboveSize, NegativeAmount, NotEnoughLeft, UnknownName
 from tests.application.conftest import NOON, plough
 
 TODAY = NOON.date()
@@ -67,6 +55,7 @@ def ledger(bar, bottle_id):
 
 
 FULL = {"london-dry-gin": 700.0, "bourbon": 700.0, "lime-juice": 500.0}
+
 POURED = {"london-dry-gin": 520.0, "bourbon": 700.0, "lime-juice": 434.0}
 
 

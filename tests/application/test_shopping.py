@@ -9,7 +9,7 @@ from math import inf, nan
 import pytest
 
 from barkeep.application.shopping import Bought
-from barkeep.domain.pars import Par
+from barkeep.domain.bar.pars import Par
 from barkeep.errors import DuplicateName, InvalidField, UnknownName
 from tests.application.conftest import NOON, gin_draft
 

@@ -6,10 +6,9 @@ from dataclasses import replace
 
 import pytest
 
-from barkeep.application.spec_imports import Decision
-from barkeep.application.spec_preview import NamedText, preview
-from barkeep.documents.spec_exports import EXPORT_FORMATS, exported
-from barkeep.domain.riffs import line_pairs
+from barkeep.application.spec_imports import Decision, NamedText, preview
+from barkeep.documents.specs.files import EXPORT_FORMATS, exported
+from barkeep.domain.specs.riffs import line_pairs
 from barkeep.errors import DuplicateName, InvalidField, Stopped
 from tests.application.conftest import plough
 

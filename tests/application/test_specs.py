@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from barkeep.domain.specs import Line, without_id
+from barkeep.domain.specs.spec import Line, without_id
 from barkeep.errors import AmbiguousName, DuplicateName, InvalidField, UnknownName
 from tests.application.conftest import DAISY, NOON, plough
 

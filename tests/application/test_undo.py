@@ -15,14 +15,14 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, invariant, precondition, rule
 
 from barkeep.application.bar import Bar
-from barkeep.domain.inventory import fold
-from barkeep.domain.knowledge import StandIn
-from barkeep.domain.levels import MeasuredLevel
-from barkeep.domain.shoot_log import LogSheet
-from barkeep.domain.shoots import Shoot, ShootDrink
-from barkeep.domain.snapshot import Settings
+from barkeep.domain.bar.shoots import Shoot, ShootDrink
+from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.bottles.bottle import fold
+from barkeep.domain.bottles.levels import MeasuredLevel
+from barkeep.domain.ingredients.relations import StandIn
+from barkeep.domain.shoots.log import LogSheet
 from barkeep.errors import NothingToUndo, UserError
-from barkeep.store.faults import CannotUndo
+from barkeep.store.refusals import CannotUndo
 from tests.application.conftest import NOON, gin_draft, plough, small_knowledge
 
 
@@ -274,6 +274,7 @@ class UndoMachine(RuleBasedStateMachine):
 
 
 TestUndoMachine = UndoMachine.TestCase
+
 TestUndoMachine.settings = settings(
     max_examples=15,
     stateful_step_count=25,

@@ -8,10 +8,9 @@ from math import inf, nan
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.domain.containers import container_of
-from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.inventory import Tare, fill_sigma
-from barkeep.domain.levels import MeasuredLevel, parse_level
+from barkeep.domain.bottles.bottle import ProductDraft, Tare, fill_sigma
+from barkeep.domain.bottles.containers import container_of
+from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.errors import (
     BelowTare,
     DensityUnknown,
@@ -24,6 +23,7 @@ from barkeep.errors import (
 from tests.application.conftest import gin_draft
 
 GIN = ProductDraft("Lamp Room dry gin", "Pellow & Rudge", "london-dry-gin", 700.0, abv_percent=43.0)
+
 CREAM = ProductDraft("Milk Churn", "Tansy Lock", "cream-liqueur", 700.0, abv_percent=17.0)
 
 

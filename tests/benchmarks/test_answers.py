@@ -13,15 +13,16 @@ from time import perf_counter
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.desktop.screens.tonight import TonightScreen
-from barkeep.domain.answers.makeable import tonight
-from barkeep.domain.answers.memory import Memory
-from barkeep.domain.answers.stand_ins import stand_in
-from barkeep.domain.answers.unlocks import next_bottle
-from barkeep.domain.levels import MeasuredLevel
+from barkeep.desktop.drink.tonight import TonightScreen
+from barkeep.domain.bottles.levels import MeasuredLevel
+from barkeep.domain.buying.next_bottle import next_bottle
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.verdicts import tonight
+from barkeep.domain.stand_ins.offers import stand_in
 from tests.desktop.pages import shown_page
 
 pytestmark = pytest.mark.benchmark
+
 FRAME_MS = 1000 / 60
 
 

@@ -13,7 +13,9 @@ from pathlib import Path
 import pytest
 
 pytestmark = pytest.mark.benchmark
+
 ROOT = Path(__file__).resolve().parents[2]
+
 
 SINCE_START = """
 import os, time
@@ -23,6 +25,7 @@ def since_start():
     started = ticks * 1000 / os.sysconf("SC_CLK_TCK")
     return time.clock_gettime(time.CLOCK_BOOTTIME) * 1000 - started
 """
+
 BARE = (
     SINCE_START
     + """
@@ -39,6 +42,7 @@ window.show()
 app.exec()
 """
 )
+
 SAMPLE = (
     SINCE_START
     + """

@@ -10,10 +10,10 @@ import pytest
 from scipy.optimize import linprog
 
 from barkeep.application.bar import Bar
-from barkeep.domain.answers.mise_en_place import mise_en_place
-from barkeep.domain.answers.shoot_plan import plan
-from barkeep.domain.shoot_log import as_planned, expected_after
-from barkeep.domain.shoots import orders_of
+from barkeep.domain.shoots.drinks import orders_of
+from barkeep.domain.shoots.log import as_planned, expected_after
+from barkeep.domain.shoots.mise_en_place import mise_en_place
+from barkeep.domain.shoots.plan import plan
 from tests.benchmarks.test_answers import clocked, median_of
 
 pytestmark = pytest.mark.benchmark

@@ -12,11 +12,12 @@ from time import perf_counter
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.application.spec_preview import NamedText, preview
-from barkeep.documents.spec_exports import exported
-from barkeep.domain.spec_text import read_specs
+from barkeep.application.spec_imports import NamedText, preview
+from barkeep.documents.specs.files import exported
+from barkeep.domain.spec_text.text import read_specs
 
 pytestmark = pytest.mark.benchmark
+
 SPECS = 10_000
 
 

@@ -5,13 +5,16 @@ from __future__ import annotations
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.domain.answers.makeable import VERDICTS, tonight
-from barkeep.domain.answers.unlocks import next_bottle
+from barkeep.domain.buying.next_bottle import next_bottle
+from barkeep.domain.pouring.verdicts import VERDICTS, tonight
 from barkeep.errors import spoken_list
 
 DRINK = ["spec", "verdict", "serves", "missing", "warnings", "lines"]
+
 LINE = ["wanted", "bottle", "ingredient", "closeness", "ratio", "why"]
+
 CANDIDATE = ["ingredient", "unlocks", "price", "why"]
+
 OFFER = [
     "ingredient",
     "bottle",

@@ -7,6 +7,7 @@ import json
 import pytest
 
 FOG = "Fog Lamp\n60 ml London dry gin\n20 ml lemon juice\n\nShake with ice.\n"
+
 RECIPE = {
     "@context": "https://schema.org",
     "@type": "Recipe",
@@ -14,6 +15,7 @@ RECIPE = {
     "recipeIngredient": ["60 ml London dry gin", "20 ml lemon juice"],
     "recipeInstructions": ["Shake with ice."],
 }
+
 DOCUMENTS = {
     "fog.txt": FOG,
     "fog.md": "# Fog Lamp\n\n- 60 ml London dry gin\n- 20 ml lemon juice\n\n1. Shake with ice.\n",

@@ -125,9 +125,9 @@ class TestDesktop:
             given.append(argv)
             return 0
 
-        stand_in = ModuleType("barkeep.desktop.main")
+        stand_in = ModuleType("barkeep.desktop.shell.main")
         stand_in.main = opened
-        monkeypatch.setitem(sys.modules, "barkeep.desktop.main", stand_in)
+        monkeypatch.setitem(sys.modules, "barkeep.desktop.shell.main", stand_in)
         return given
 
     def test_without_a_command_it_opens_with_the_bar_that_was_named(self, desktop):
@@ -161,11 +161,11 @@ class TestDesktop:
     def test_what_is_missing_is_named_with_what_to_install(self, raised, said, monkeypatch, capsys):
         class Missing:
             def find_spec(self, name, path=None, target=None):
-                if name == "barkeep.desktop.main":
+                if name == "barkeep.desktop.shell.main":
                     raise raised
 
         monkeypatch.setenv("QT_QPA_PLATFORM", "offscreen")
-        monkeypatch.delitem(sys.modules, "barkeep.desktop.main", raising=False)
+        monkeypatch.delitem(sys.modules, "barkeep.desktop.shell.main", raising=False)
         monkeypatch.setattr("sys.meta_path", [Missing(), *sys.meta_path])
         assert main([]) == 3
         err = capsys.readouterr().err

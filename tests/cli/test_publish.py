@@ -6,7 +6,7 @@ import json
 
 import pytest
 
-from barkeep.documents.spec_exports import EXPORT_FORMATS
+from barkeep.documents.specs.files import EXPORT_FORMATS
 
 
 @pytest.mark.parametrize(

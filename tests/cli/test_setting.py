@@ -7,6 +7,7 @@ import locale
 import pytest
 
 KEYS = ["name", "currency", "ounce", "dash_ml", "shown_in", "country", "classics", "scales"]
+
 TWO_OUNCES = "Milepost\n2 oz London dry gin\n2 dashes orange bitters\n\nStir.\n"
 
 

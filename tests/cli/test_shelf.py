@@ -5,17 +5,19 @@ from __future__ import annotations
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.domain.measures import show_volume
+from barkeep.domain.amounts.measures import show_volume
 
 BOTTLE = [
     *("id", "product", "ingredient", "abv_percent", "size_ml"),
     *("level_ml", "opened", "use_by", "price"),
 ]
+
 COUNTED = [
     *("bottle", "expected_ml", "counted_ml", "variance_ml"),
     *("sigma_ml", "expected", "counted", "variance", "sigma", "unit"),
     *("method", "flagged"),
 ]
+
 ENTRY = [
     *("id", "product", "ingredient", "unit", "size"),
     *("level", "opened", "use_by", "price"),

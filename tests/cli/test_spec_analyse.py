@@ -9,6 +9,7 @@ KEYS = [
     *("acid_g_per_l", "ethanol_g", "standard_drinks", "kcal", "cost", "allergens", "cautions"),
     "uncertain",
 ]
+
 MORE = ["sugar_to_acid", "country", "freezing_point_c", "style", "fit"]
 
 

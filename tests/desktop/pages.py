@@ -11,12 +11,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLabel, QWidget
 
 from barkeep.application.bar import Bar
-from barkeep.desktop.background import Background
-from barkeep.desktop.bar_signals import BarSignals
-from barkeep.desktop.screens.base import Screen
+from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.context import ScreenContext
-from barkeep.desktop.widgets.toast import Toast
-from barkeep.desktop.window_state import WindowState
+from barkeep.desktop.screens.screen import Screen
+from barkeep.desktop.screens.window_state import WindowState
+from barkeep.desktop.shell.bar_signals import BarSignals
+from barkeep.desktop.widgets.notices import Toast
 
 Page_ = TypeVar("Page_", bound=Screen)
 

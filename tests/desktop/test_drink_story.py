@@ -10,19 +10,22 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QAbstractButton, QApplication
 
-from barkeep.desktop.dialogs import publish_output
-from barkeep.desktop.dialogs.publish import PublishDialog
-from barkeep.desktop.main_window import MainWindow
-from barkeep.desktop.models.family_view import trials_of
-from barkeep.desktop.screens.spec_trials import TrialsSection
-from barkeep.desktop.theme import Theme
-from barkeep.desktop.window_state import WindowState
-from barkeep.domain.trials import Score
+from barkeep.desktop.look.theme import Theme
+from barkeep.desktop.publishing import output as publish_output
+from barkeep.desktop.publishing.publish import PublishDialog
+from barkeep.desktop.screens.window_state import WindowState
+from barkeep.desktop.shell.main_window import MainWindow
+from barkeep.desktop.specs.family import trials_of
+from barkeep.desktop.specs.trials import TrialsSection
+from barkeep.domain.specs.trials import Score
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
+
 Keys = Qt.Key
+
 CTRL, ALT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.AltModifier
+
 PASTED = """Distant Signal
 two ounces of gin
 three-quarters of an ounce of lemon juice

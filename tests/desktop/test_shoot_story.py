@@ -9,20 +9,23 @@ from pypdf import PdfReader
 from PySide6.QtCore import QDate, Qt
 from PySide6.QtWidgets import QLabel, QPushButton
 
-from barkeep.desktop.camera_sheet import CameraSheet
-from barkeep.desktop.dialogs import publish_output
-from barkeep.desktop.dialogs.log_shoot import SPILLED, LogDialog
-from barkeep.desktop.dialogs.make_house_made import MakeDialog
-from barkeep.desktop.dialogs.run_sheet import RunSheetDialog
-from barkeep.desktop.dialogs.shopping import ShoppingDialog
-from tests.desktop.test_drink_story import settle, window  # noqa: F401 (a fixture)
-from tests.desktop.test_shopping import tick
+from barkeep.desktop.buying.shopping import ShoppingDialog
+from barkeep.desktop.making.house_made import MakeDialog
+from barkeep.desktop.publishing import output as publish_output
+from barkeep.desktop.shoots.camera_sheet import CameraSheet
+from barkeep.desktop.shoots.log import SPILLED, LogDialog
+from barkeep.desktop.shoots.run_sheet import RunSheetDialog
+from tests.desktop.buying.test_shopping import tick
+from tests.desktop.test_drink_story import settle
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
+
 OUNCE_ML = 29.5735295625
 """NIST Handbook 44, appendix C: the US fluid ounce."""
+
 DRINKS = ("Request Stop", "Sand in the Points", "Deckchair Special")
+
 Keys = Qt.Key
 
 
@@ -45,7 +48,7 @@ def click(page, qtbot, text):
     qtbot.mouseClick(found, Qt.MouseButton.LeftButton)
 
 
-def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):  # noqa: F811
+def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     start = levels(bar)
     window.show_page("shoots")
     settle(window, qtbot)

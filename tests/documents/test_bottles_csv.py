@@ -10,12 +10,12 @@ from hypothesis import strategies as st
 
 from barkeep import resource_files
 from barkeep.documents.bottles_csv import read_bottles_csv
-from barkeep.documents.knowledge_toml import read_tree
-from barkeep.domain.amounts import BarUnits
-from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.inventory import Tare
+from barkeep.documents.knowledge import read_tree
+from barkeep.domain.amounts.amount import BarUnits
+from barkeep.domain.bottles.bottle import ProductDraft, Tare
 
 HEADER = "product,maker,ingredient,abv,size,level,price,opened\n"
+
 
 _TREE = read_tree(
     resource_files.read_text("ingredients.toml"), resource_files.read_text("confusables.toml")

@@ -6,8 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from barkeep.domain.ingredients import folded
-from barkeep.domain.phrases import Phrases, is_findable
+from barkeep.domain.phrases import Phrases, folded, is_findable
 
 
 def found(words: str, *said: str, unless: tuple[str, ...] = ()) -> bool:

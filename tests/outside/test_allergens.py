@@ -11,8 +11,8 @@ from __future__ import annotations
 
 import pytest
 
-from barkeep.domain.allergens import shipped_allergens
-from barkeep.domain.safety import allergens_of
+from barkeep.domain.cautions.allergens import shipped_allergens
+from barkeep.domain.cautions.cautions import allergens_of
 from tests.outside.tables import rows
 
 OUR_WORDS = {
@@ -21,6 +21,7 @@ OUR_WORDS = {
     "soybeans": ("soya",),
     "sulphur dioxide / sulphites": ("sulphites",),
 }
+
 TABLE = {row["allergen"]: row for row in rows("allergens")}
 
 
@@ -81,6 +82,7 @@ CARRIERS = {
     """,
     "molluscs": "tomato-clam-juice",
 }
+
 NONE_IN_BAR = {"crustacean shellfish", "peanuts", "lupin"}
 """No ingredient of barkeep is one of these."""
 

@@ -13,12 +13,13 @@ from datetime import date
 import pytest
 
 from barkeep.application.knowledge import shipped
-from barkeep.domain.batching import ForServes, ForVolume, FromIngredient, batch
-from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.spec_text import read_specs
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.making.batches import ForServes, ForVolume, FromIngredient, batch
+from barkeep.domain.spec_text.text import read_specs
 from tests.outside.tables import rows
 
 SOUR = "Sour\n60 ml white rum\n22.5 ml lime juice\n22.5 ml simple syrup\n\nShake with ice."
+
 STIRRED = (
     "Stirred\n60 ml rye whiskey\n30 ml sweet vermouth\n2 dashes aromatic bitters\n\nStir with ice."
 )

@@ -17,6 +17,7 @@ import pytest
 from tests.outside.tables import rows
 
 TABLE = rows("citrus_acid")
+
 PENNISTON = {
     "lemon-juice": "Lemon juice, fresh",
     "lime-juice": "Lime juice, fresh",
@@ -27,6 +28,7 @@ PENNISTON = {
     "bottled-lemon-juice": "Lemon juice concentrate, retail",
     "bottled-lime-juice": "Lime juice concentrate, retail",
 }
+
 G_PER_ML = {
     "2073": 1.057,
     "2074": 1.048,

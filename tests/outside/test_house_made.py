@@ -6,10 +6,10 @@ from datetime import date
 
 import pytest
 
-from barkeep.domain.house_figures import Part, expected_yield_ml
-from barkeep.domain.house_making import plan_making, recipes_for
+from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.liquids import sucrose
-from barkeep.domain.snapshot import Snapshot
+from barkeep.domain.making.figures import Part, expected_yield_ml
+from barkeep.domain.making.house_made import plan_making, recipes_for
 
 
 @pytest.mark.computed

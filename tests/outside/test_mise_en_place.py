@@ -12,13 +12,14 @@ from datetime import date
 
 import pytest
 
-from barkeep.domain.answers.menu import Order
-from barkeep.domain.answers.mise_en_place import MARGIN, mise_en_place
-from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.specs import Line, Spec
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.shoots.menu import Order
+from barkeep.domain.shoots.mise_en_place import MARGIN, mise_en_place
+from barkeep.domain.specs.spec import Line, Spec
 from tests.outside.tables import rows
 
 TABLE = {row["ndb_no"]: row for row in rows("usda_liquids")}
+
 FRUIT = [
     ("lime-juice", "lime", "09160"),
     ("lemon-juice", "lemon", "09152"),

@@ -15,11 +15,11 @@ from pathlib import Path
 import pytest
 
 from barkeep.application.knowledge import COMMON_PRACTICE
-from barkeep.domain.answers.makeable import tonight
-from barkeep.domain.answers.supply import purchase
-from barkeep.domain.ingredients import folded
-from barkeep.domain.snapshot import Snapshot
-from barkeep.domain.spec_text import read_specs
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.phrases import folded
+from barkeep.domain.pouring.supply import purchase
+from barkeep.domain.pouring.verdicts import tonight
+from barkeep.domain.spec_text.text import read_specs
 from tests.outside.official_list_expected import expected
 from tests.worlds import bottle
 

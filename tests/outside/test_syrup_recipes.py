@@ -16,8 +16,11 @@ from barkeep.domain.liquids import sucrose
 from tests.outside.tables import rows
 
 USDA = {row["ndb_no"]: row for row in rows("usda_liquids")}
+
 SOLIDS = {"sugar", "demerara-sugar", "gum-arabic"}
+
 WATERS = {"water", "boiling-water", "black-tea", "coffee", "cold-brew-coffee"}
+
 JUICES = {
     "pomegranate-juice": "09442",
     "pineapple-juice": "09273",
@@ -26,6 +29,7 @@ JUICES = {
     "lemon-juice": "09152",
     "honey": "19296",
 }
+
 LEFT_IN = {
     "cinnamon-stick",
     "vanilla-pod",
@@ -38,7 +42,9 @@ LEFT_IN = {
     "lemon-peel",
 }
 """Strained out again; what stays in them is said in the basis."""
+
 KNOWN = SOLIDS | WATERS | JUICES.keys() | LEFT_IN
+
 RECIPES = [
     each
     for each in shipped().made_from

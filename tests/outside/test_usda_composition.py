@@ -11,12 +11,14 @@ import re
 
 import pytest
 
+from barkeep.domain.ingredients.portions import shipped_portions
 from barkeep.domain.liquids import content, ethanol, sucrose
-from barkeep.domain.portions import shipped_portions
 from tests.outside.tables import rows
 
 TABLE = {row["ndb_no"]: row for row in rows("usda_liquids")}
+
 CITED = re.compile(r"USDA (?:SR26 )?(\d{5})(.*?)(?:;|$)")
+
 
 SOME_OTHER_WAY = {
     "coffee-liqueur": "the later release, 38.3 g in 100 g",
@@ -25,6 +27,7 @@ SOME_OTHER_WAY = {
     "pasteurised-egg-white": "USDA gives no household measure; density as of fresh white",
 }
 """Ingredients whose sugar comes of a cited row by another way, each checked by itself below."""
+
 SPIRITS = {
     row["ndb_no"]: float(found[1])
     for row in TABLE.values()

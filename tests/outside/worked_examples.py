@@ -15,23 +15,17 @@ from collections.abc import Callable
 
 import pytest
 
-from barkeep.domain.barcodes import check_digit
-from barkeep.domain.liquids import (
-    buoyancy,
-    content,
-    dilution,
-    drinks,
-    ethanol,
-    fills,
-    sucrose,
-    sweetened,
-)
+from barkeep.domain.bottles.barcodes import check_digit
+from barkeep.domain.drink import mixture as dilution
+from barkeep.domain.liquids import buoyancy, content, ethanol, fills, sucrose, sweetened
+from barkeep.domain.liquids import content as drinks
 from barkeep.domain.liquids.blending import pearson_square
 from barkeep.domain.liquids.ethanol import Mixture
 from tests.outside import us_gauging
 from tests.outside.tables import US_CUP_ML, US_FL_OZ_ML, Worked, fahrenheit
 
 Check = Callable[[Worked], None]
+
 CHECKS: dict[str, Check] = {}
 """Id -> what compares our answer with the row's figures."""
 
@@ -387,9 +381,13 @@ def _barcode(id_: str, digits: str, printed: str) -> None:
 
 
 _barcode("W32", "629104150021", "3")
+
 _barcode("W33", "730001100001", "7")
+
 _barcode("W34", "890400021003", "7")
+
 _barcode("W35", "03600029145", "2")
+
 _barcode("W36", "03600024145", "7")
 
 

@@ -6,10 +6,9 @@ from datetime import datetime
 
 import pytest
 
-from barkeep.domain.drafts import ProductDraft
-from barkeep.domain.specs import Line, Spec
-from barkeep.store.bottles import bottle_row
-from barkeep.store.products import product_row
+from barkeep.domain.bottles.bottle import ProductDraft
+from barkeep.domain.specs.spec import Line, Spec
+from barkeep.store.bottles import bottle_row, product_row
 from barkeep.store.specs import spec_row
 from barkeep.store.store import Store
 

@@ -11,24 +11,25 @@ from pathlib import Path
 import pytest
 from sqlalchemy import Column, Integer, MetaData, Text, inspect
 
-from barkeep.domain.shoots import Shoot, ShootDrink
+from barkeep.domain.bar.shoots import Shoot, ShootDrink
 from barkeep.errors import NewerBar, UnreadableFile
 from barkeep.store import migrations
-from barkeep.store.bottles import read_bottles
+from barkeep.store.bottles import read_bottles, read_products
 from barkeep.store.connection import APPLICATION_ID, make_engine, read_header
-from barkeep.store.products import read_products
 from barkeep.store.schema import METADATA
 from barkeep.store.shoots import read_shoots, shoot_row
-from barkeep.store.specs import read_specs
+from barkeep.store.specs import read_specs, read_trials
 from barkeep.store.store import Store
-from barkeep.store.trials import read_trials
 from tests.store.conftest import contents, fill
 
 SCHEMA_1 = Path(__file__).with_name("schema_1.sql")
 """The tables as schema 1 had them when it was first released; never to be changed."""
+
 ROWS_1 = Path(__file__).with_name("schema_1_rows.sql")
 """A bar as schema 1 kept it: bottles, a ledger, specs, and what undo remembers."""
+
 NOW = migrations.schema_number()
+
 NEXT = NOW + 1
 
 

@@ -10,8 +10,8 @@ import pytest
 
 from barkeep.errors import NewerBar, UnreadableFile
 from barkeep.store.connection import APPLICATION_ID, read_header
-from barkeep.store.faults import BarIsBusy, CannotWrite
 from barkeep.store.migrations import schema_number
+from barkeep.store.refusals import BarIsBusy, CannotWrite
 from barkeep.store.store import Store
 from tests.store.conftest import NOON, fill
 

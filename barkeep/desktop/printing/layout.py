@@ -18,16 +18,19 @@ from PySide6.QtGui import QTextDocument
 from barkeep.desktop.printing.block_document import document_of, rules_of
 from barkeep.desktop.printing.pages import Framed, Note, Page, Placed
 from barkeep.desktop.printing.scale import from_mm, from_points
-from barkeep.documents.paper import Size, cut_marks
-from barkeep.documents.print_blocks import Group, Rows
-from barkeep.documents.print_jobs import CardJob, FlowJob, Job
-from barkeep.documents.print_templates import Template
+from barkeep.documents.printed.blocks import Group, Rows
+from barkeep.documents.printed.jobs import CardJob, FlowJob, Job
+from barkeep.documents.printed.paper import Size, cut_marks
+from barkeep.documents.printed.templates import Template
 
 SCALE_STEP = 0.04
+
 LARGEST_SCALE = 1.45
 """However large a card is, its type grows no more than this."""
+
 CONTINUED_SCALE = 0.85
 """The type of what goes on on another card: there is room enough then."""
+
 
 Step = Page | None
 """A finished page, or None where only something more is laid out."""

@@ -10,7 +10,7 @@ from PySide6.QtGui import QImage, QPagedPaintDevice, QPageLayout, QPageSize, QPa
 from barkeep import __version__
 from barkeep.desktop.printing.pages import Page, paint_page
 from barkeep.desktop.printing.scale import PER_INCH, from_mm
-from barkeep.documents.paper import Size
+from barkeep.documents.printed.paper import Size
 
 
 class PdfFile:

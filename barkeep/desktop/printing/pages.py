@@ -10,11 +10,13 @@ from PySide6.QtGui import QAbstractTextDocumentLayout, QColor, QFont, QPainter, 
 
 from barkeep.desktop.printing.block_document import Box, Rule, boxes_of
 from barkeep.desktop.printing.scale import from_mm, from_points
-from barkeep.documents.paper import Mark, Size
-from barkeep.documents.print_templates import Frame
+from barkeep.documents.printed.paper import Mark, Size
+from barkeep.documents.printed.templates import Frame
 
 _MARK_COLOUR, _FRAME_COLOUR, _NOTE_COLOUR = QColor("#808080"), QColor("#404040"), QColor("#4d4d4d")
+
 _BETWEEN_FRAMES_MM = 1.0
+
 _NOTE_POINTS = 7.0
 
 

@@ -8,15 +8,17 @@ from PySide6.QtCore import QEvent, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
-from barkeep.desktop.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
 from barkeep.desktop.printing.output import picture_of
 from barkeep.desktop.printing.pages import Page
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.documents.paper import Size
+from barkeep.documents.printed.paper import Size
 
 ZOOMS = (("Whole page", None), ("50 %", 0.5), ("100 %", 1.0), ("150 %", 1.5), ("200 %", 2.0))
+
 _MM_PER_INCH = 25.4
+
 _SMALLEST = 60
 
 

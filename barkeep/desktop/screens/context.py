@@ -6,11 +6,11 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from barkeep.desktop.background import Background
-from barkeep.desktop.widgets.toast import Toast
-from barkeep.desktop.window_state import WindowState
+from barkeep.desktop.screens.background import Background
+from barkeep.desktop.screens.window_state import WindowState
+from barkeep.desktop.widgets.notices import Toast
 
-if TYPE_CHECKING:  # the bar brings the store along, which the first paint need not wait for
+if TYPE_CHECKING:
     from barkeep.application.bar import Bar
 
 

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from time import monotonic
 
-from barkeep.desktop.models.count_rows import Typed
+from barkeep.desktop.counting.rows import Typed
 
 HASTE_S = 1.0
 """Nobody walks on to the next bottle and judges it in so little; a choice of barkeep."""

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.desktop.metrics import ROW
+from barkeep.desktop.look.metrics import ROW
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.empty_state import EmptyState
 

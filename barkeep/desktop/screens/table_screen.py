@@ -8,11 +8,11 @@ from typing import Generic, TypeVar
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt
 from PySide6.QtWidgets import QTableView, QWidget
 
-from barkeep.desktop.models.row_table import Column, RowFilter, RowTable
-from barkeep.desktop.screens.base import Screen
 from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
+from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.widgets.empty_state import EmptyState
-from barkeep.domain.ingredients import folded
+from barkeep.domain.phrases import folded
 
 Row = TypeVar("Row")
 

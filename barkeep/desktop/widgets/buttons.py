@@ -1,13 +1,14 @@
-"""Buttons of the three kinds there are: ordinary, the one primary, and quiet ones."""
+"""Buttons of the three kinds there are, and the field for a whole number."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QPushButton, QToolButton
+from PySide6.QtWidgets import QLineEdit, QPushButton, QSpinBox, QToolButton, QWidget
 
-from barkeep.desktop.icons import icon_size, wear
+from barkeep.desktop.look.icons import icon_size, wear
+from barkeep.desktop.look.metrics import HALF
 
 
 def button(
@@ -49,4 +50,15 @@ def quiet_button(
     wear(made, picture)
     if on_click is not None:
         made.clicked.connect(lambda: on_click())
+    return made
+
+
+def number_field(name: str, least: int, most: int, parent: QWidget | None = None) -> QSpinBox:
+    """A spin box from `least` to `most`; `name` is its accessible name."""
+    made = QSpinBox(parent)
+    made.setRange(least, most)
+    made.setAccessibleName(name)
+    inner = made.findChild(QLineEdit)
+    if inner is not None:  # a style sheet's left padding does not reach it
+        inner.setTextMargins(HALF + 2, 0, 0, 0)
     return made

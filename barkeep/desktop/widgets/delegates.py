@@ -13,14 +13,33 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.desktop.icons import pixmap
-from barkeep.desktop.metrics import HALF, ICON, PAD, ROW, UNIT, TypeSize, font_of
-from barkeep.desktop.tones import Tones, current_tones
-from barkeep.desktop.widgets.level_drawing import LevelReading, draw_level
-from barkeep.desktop.widgets.roles import ICONS_ROLE, LEVEL_ROLE, SUBTITLE_ROLE, VERDICT_ROLE
+from barkeep.desktop.look.icons import pixmap
+from barkeep.desktop.look.metrics import HALF, ICON, PAD, ROW, UNIT, TypeSize, font_of
+from barkeep.desktop.look.tones import Tones, current_tones
+from barkeep.desktop.widgets.levels import LevelReading, draw_level
 from barkeep.desktop.widgets.verdict_badge import draw_verdict, verdict_width
 
+LEVEL_ROLE = Qt.ItemDataRole.UserRole + 1
+"""A `LevelReading`; `DisplayRole` says the same in words."""
+
+VERDICT_ROLE = Qt.ItemDataRole.UserRole + 2
+"""A verdict: *ready*, *stand_in*, *one_short* or *short*."""
+
+SUBTITLE_ROLE = Qt.ItemDataRole.UserRole + 3
+"""A second, quieter line under the words."""
+
+VALUE_ROLE = Qt.ItemDataRole.UserRole + 4
+"""The domain value the row stands for."""
+
+SORT_ROLE = Qt.ItemDataRole.UserRole + 5
+"""What the column sorts by."""
+
+ICONS_ROLE = Qt.ItemDataRole.UserRole + 6
+"""A tuple of picture names drawn after the words: *house-made*, *allergen* …"""
+
+
 Index = QModelIndex | QPersistentModelIndex
+
 GAUGE_WIDTH, GAUGE_HEIGHT = 92, 14
 
 

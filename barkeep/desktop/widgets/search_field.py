@@ -14,12 +14,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.desktop.icons import wear
-from barkeep.desktop.metrics import UNIT, TypeSize
-from barkeep.desktop.tones import current_tones
-from barkeep.desktop.widgets.announce import announce
+from barkeep.desktop.look.icons import wear
+from barkeep.desktop.look.metrics import UNIT, TypeSize
+from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.widgets.buttons import quiet_button
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.notices import announce
 
 
 class _Words(QLineEdit):

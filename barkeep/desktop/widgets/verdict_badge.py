@@ -8,10 +8,10 @@ from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from barkeep.desktop.icons import pixmap
-from barkeep.desktop.metrics import HALF, PAD, UNIT
-from barkeep.desktop.tones import Tones, blend, current_tones
-from barkeep.domain.answers.makeable import Verdict
+from barkeep.desktop.look.icons import pixmap
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT
+from barkeep.desktop.look.tones import Tones, blend, current_tones
+from barkeep.domain.pouring.verdicts import Verdict
 
 WORDS: Mapping[Verdict, str] = {
     "ready": "Ready",
@@ -20,6 +20,7 @@ WORDS: Mapping[Verdict, str] = {
     "short": "Short",
 }
 """What each verdict is called."""
+
 MEANINGS: Mapping[Verdict, str] = {
     "ready": "Everything is here",
     "stand_in": "Can be made with a stand-in",
@@ -27,6 +28,7 @@ MEANINGS: Mapping[Verdict, str] = {
     "short": "More than one ingredient is missing",
 }
 """What each verdict means, in one line."""
+
 SHAPE = 16
 
 

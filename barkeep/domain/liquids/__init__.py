@@ -6,7 +6,7 @@ freezing (`freezing`); what a drink holds (`content`, `drinks`); blending
 (`blending`); what the law allows a fill to be off by (`fills`).
 
 Amounts arrive here as plain numbers whose unit is in the name: what has
-another dimension was refused where it was read (`barkeep.domain.measures`).
+another dimension was refused where it was read (`barkeep.domain.amounts.measures`).
 Each function names its source and its range, and raises `OutsideRange` for
 what lies beyond. Constants are in `resources/liquids.toml`.
 """

@@ -18,13 +18,18 @@ from barkeep.domain.liquids.constants import constants, interpolated, polynomial
 
 REFERENCE_C = 20.0
 """The temperature at which strength is stated in most countries."""
+
 US_REFERENCE_C = (60.0 - 32.0) / 1.8
 """The temperature at which US proof is stated: 60 °F (27 CFR 5.11)."""
+
 COLDEST_C, WARMEST_C = -20.0, 40.0
+
 OLD_UK_PROOF_PER_ABV = 1.7525
 """Degrees of British proof (until 1980) to one % vol: 57.06 % vol is 100."""
 
+
 _GLASS_PER_K = 25e-6
+
 _WEAKEST = 1e-3
 
 

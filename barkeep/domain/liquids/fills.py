@@ -7,6 +7,7 @@ from barkeep.domain.liquids.constants import within
 STRENGTH_TOLERANCE = 0.3
 """% vol that a spirit may be off its label. Source: 27 CFR 19.356."""
 
+
 _TOLERANCES = ((1000.0, 0.015), (376.0, 0.02), (101.0, 0.03), (0.0, 0.045))
 
 

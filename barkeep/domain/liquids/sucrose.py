@@ -11,8 +11,10 @@ from dataclasses import dataclass
 from barkeep.domain.liquids.constants import constants, polynomial, within
 
 HIGHEST_BRIX = 85.0
+
 GRANULATED_G_PER_ML = 200.0 / 236.5882365
 """Granulated sugar as it lies in a cup: 200 g to the US cup (USDA SR28 19335)."""
+
 SATURATED_BRIX = 66.7
 """What water holds at 20 °C; values differ from 66.7 to 67.1. Beyond it sugar may crystallise."""
 

@@ -6,12 +6,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from barkeep.domain.liquids import content, drinks, ethanol, fills
+from barkeep.domain.liquids import content, ethanol, fills
+from barkeep.domain.liquids import content as drinks
 from barkeep.domain.liquids.blending import Square, pearson_square
 from barkeep.errors import OutsideRange, UnknownName
 
 volumes = st.floats(0.0, 10_000.0)
+
 abvs = st.floats(0.0, 100.0)
+
 grams = st.floats(0.0, 1000.0)
 
 

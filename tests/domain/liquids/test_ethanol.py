@@ -12,9 +12,13 @@ from barkeep.domain.liquids.ethanol import Mixture
 from barkeep.errors import OutsideRange
 
 abvs = st.floats(0.0, 100.0)
+
 above_freezing = st.floats(0.0, 40.0)
+
 references = st.sampled_from([15.0, ethanol.US_REFERENCE_C, 20.0, 25.0])
+
 volumes = st.floats(0.01, 100_000.0)
+
 mixtures = st.builds(Mixture, volumes, abvs)
 
 

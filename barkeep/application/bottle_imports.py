@@ -1,0 +1,128 @@
+"""Many bottles from one file in one transaction."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date, datetime, time
+from typing import TYPE_CHECKING, Protocol
+
+from barkeep.application.done import Done
+from barkeep.application.session import Session
+from barkeep.application.shelving import bottle_there, checked_draft, count_one
+from barkeep.domain.bottles.bottle import ProductDraft, Tare
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.errors import InvalidField, Problem, TwoIngredients, UnusableFile, UserError
+from barkeep.store import bottles as bottle_rows
+from barkeep.store import bottles as product_rows
+from barkeep.store.unit_of_work import UnitOfWork
+
+if TYPE_CHECKING:
+    from barkeep.domain.bottles.levels import MeasuredLevel
+
+
+class BottleRow(Protocol):
+    """One row of a file of bottles: a bottle of the product `draft` describes."""
+
+    @property
+    def line(self) -> int:
+        """Where it stands in the file, from 1."""
+
+    @property
+    def draft(self) -> ProductDraft:
+        """The product; one of its title and size that the bar has is taken as it is."""
+
+    @property
+    def level(self) -> MeasuredLevel | None:
+        """What is left, None for a full bottle."""
+
+    @property
+    def opened(self) -> date | None:
+        """When the seal was broken, None where that is not known."""
+
+    @property
+    def tare(self) -> Tare | None:
+        """What the empty bottle weighs, None where that is not known."""
+
+    @property
+    def columns(self) -> Mapping[str, int]:
+        """Where each field stands in the row, from 1, as far as that is known."""
+
+
+@dataclass(frozen=True, slots=True)
+class Imported:
+    """What came in with a file: products that were new, and bottles."""
+
+    products: int
+    bottles: int
+
+
+@dataclass
+class _Import:
+    """A file while it is taken in; `made` holds the row each new product came in with."""
+
+    work: UnitOfWork
+    tree: FamilyTree
+    made: dict[int, BottleRow] = field(default_factory=dict)
+
+
+def import_rows(session: Session, rows: Sequence[BottleRow], file: str = "") -> Done[Imported]:
+    """Take in all rows or none. Raises `UnusableFile` with every row that cannot be used."""
+    problems: list[Problem] = []
+    label = f"Import {len(rows)} bottle{'s' * (len(rows) != 1)}"
+    with session.writing(label) as work:
+        taken = _Import(work, session.tree)
+        for row in rows:
+            try:
+                _take_in(taken, row)
+            except UserError as error:
+                problems.append(_located(error, row))
+        if problems:
+            raise UnusableFile(file or "the file", tuple(problems))
+    return session.finished(work, lambda _bar: Imported(len(taken.made), len(rows)))
+
+
+def _located(error: UserError, row: BottleRow) -> Problem:
+    """A problem at the field that the error is about, at the row's first where it names none."""
+    name = error.field if isinstance(error, InvalidField) else None
+    name = "ingredient" if isinstance(error, TwoIngredients) else name
+    return Problem(row.line, row.columns.get(name or "", 1), str(error))
+
+
+def _take_in(taken: _Import, row: BottleRow) -> None:
+    """Receive one bottle, open and count it."""
+    work = taken.work
+    draft = checked_draft(row.draft, taken.tree)
+    product_id = _product_for(taken, draft, row)
+    place = bottle_rows.last_position(work.connection) + 1
+    today = work.at.date()
+    (bottle_id,) = work.insert(
+        "bottle", [bottle_rows.bottle_row(product_id, place, today, None, None, row.tare)]
+    )
+    work.append(bottle_id, "receive", draft.size)
+    if row.opened is not None:
+        work.append(bottle_id, "open", at=_opened_at(row.opened, work.at))
+    if row.level is not None:
+        count_one(work, bottle_there(work, bottle_id), row.level)
+
+
+def _product_for(taken: _Import, draft: ProductDraft, row: BottleRow) -> int:
+    """The id of the product, which the bar has, an earlier row brought, or this one brings."""
+    known = product_rows.product_named(taken.work.connection, draft)
+    if known is None:
+        (product_id,) = taken.work.insert("product", [product_rows.product_row(draft)])
+        taken.made[product_id] = row
+        return product_id
+    if known.ingredient != draft.ingredient:
+        here, there = map(taken.tree.in_sentence, (draft.ingredient, known.ingredient))
+        earlier = taken.made.get(known.id)
+        if earlier:
+            raise TwoIngredients(here, there, earlier.line)
+        raise InvalidField("ingredient", here, f"the bar has {known.title} as {there}")
+    return known.id
+
+
+def _opened_at(day: date, now: datetime) -> datetime:
+    if day > now.date():
+        raise InvalidField("opened", day, "that day is still to come")
+    return min(datetime.combine(day, time(12)), now)

@@ -1,0 +1,322 @@
+"""Everything about one bottle: its level drawn large and over time, its facts, and its ledger."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from datetime import datetime, time
+from itertools import pairwise
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+
+from barkeep.application.counting import tare_in_words
+from barkeep.desktop.bottles.rows import BottleRow, reading_of, use_by_in_words
+from barkeep.desktop.bottles.words import (
+    entry_in_words,
+    level_in_words,
+    percent,
+    price_in_words,
+    short_date,
+    state_in_words,
+)
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of
+from barkeep.desktop.look.tones import Tones, blend, current_tones
+from barkeep.desktop.widgets.details import DetailRow, DetailSection
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.levels import LevelGauge
+from barkeep.domain.bottles.bottle import Bottle, Entry
+from barkeep.domain.bottles.containers import Container
+from barkeep.domain.bottles.level_words import certainty, doubt_of, in_doubt, number, quantity
+from barkeep.domain.ingredients.tree import Ingredient
+
+WIDTH, HEIGHT = 212, 92
+"""Fits the narrowest details beside a list."""
+
+DOT = 2.5
+
+Steps = Sequence[tuple[Entry, float]]
+
+
+class LevelHistory(QWidget):
+    """Steps from entry to entry, counts as dots; hidden while there is too little to draw."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._points: tuple[tuple[datetime, float, bool], ...] = ()
+        self._ends = ("", "")
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        self.setAccessibleName("Level over time")
+        self.setFont(font_of(TypeSize.CAPTION))
+
+    def show_steps(self, bottle: Bottle, steps: Steps, now: datetime) -> None:
+        """Draw a history, oldest entry first, up to now."""
+        size = bottle.product.size
+        drawn = [(entry.at, level / size, entry.kind == "count") for entry, level in steps]
+        self.setVisible(len(drawn) > 1)
+        if len(drawn) < 2:
+            return
+        self._points = (*drawn, (max(now, drawn[-1][0]), drawn[-1][1], False))
+        self._ends = (short_date(drawn[0][0].date(), now.date()), "today")
+        first, last = (quantity(steps[place][1], bottle.product.unit) for place in (0, -1))
+        words = f"From {first} on {self._ends[0]} to {last} today, in {len(steps)} entries"
+        self.setAccessibleDescription(words)
+        self.setToolTip(words)
+        self.update()
+
+    def sizeHint(self) -> QSize:
+        return QSize(WIDTH, HEIGHT)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        if not self._points:
+            return
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        tones = current_tones()
+        foot = self.fontMetrics().height() + HALF
+        area = QRectF(self.rect()).adjusted(DOT + 1, DOT + 1, -DOT - 1, -foot)
+        self._draw_frame(painter, area, tones)
+        places = self._places(area)
+        line = _steps(places)
+        ground = QPainterPath(line)
+        ground.lineTo(area.right(), area.bottom())
+        ground.lineTo(places[0].x(), area.bottom())
+        painter.fillPath(ground, blend(tones.liquid, tones.base, 0.35))
+        painter.setPen(QPen(QColor(tones.text), 1.5))
+        painter.drawPath(line)
+        painter.setBrush(QColor(tones.text))
+        for place, (_at, _share, is_count) in zip(places, self._points, strict=True):
+            if is_count:
+                painter.drawEllipse(place, DOT, DOT)
+
+    def _draw_frame(self, painter: QPainter, area: QRectF, tones: Tones) -> None:
+        painter.setPen(QPen(QColor(tones.line), 1))
+        for share in (0.0, 0.5, 1.0):
+            y = round(area.bottom() - share * area.height()) + 0.5
+            painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y))
+        painter.setPen(QColor(tones.muted))
+        below = QRectF(area.left(), area.bottom() + 2, area.width(), self.fontMetrics().height())
+        painter.drawText(below, Qt.AlignmentFlag.AlignLeft, self._ends[0])
+        painter.drawText(below, Qt.AlignmentFlag.AlignRight, self._ends[1])
+
+    def _places(self, area: QRectF) -> list[QPointF]:
+        start, end = self._points[0][0], self._points[-1][0]
+        span = (end - start).total_seconds() or 1.0
+
+        def place(at: datetime, share: float) -> QPointF:
+            along = (at - start).total_seconds() / span
+            return QPointF(
+                area.left() + along * area.width(), area.bottom() - min(1.0, share) * area.height()
+            )
+
+        return [place(at, share) for at, share, _count in self._points]
+
+
+def _steps(places: Sequence[QPointF]) -> QPainterPath:
+    """A level holds until the next entry changes it."""
+    path = QPainterPath(places[0])
+    for before, place in pairwise(places):
+        path.lineTo(place.x(), before.y())
+        path.lineTo(place)
+    return path
+
+
+GAUGE_WIDTH = 84
+
+NEWEST = 25
+"""So many ledger entries are shown at first."""
+
+
+class BottleOverview(QWidget):
+    """The drawn bottle, the level in words beside it, its history and what can be done."""
+
+    def __init__(self, row: BottleRow, steps: Steps, acts: Sequence[QWidget] = ()) -> None:
+        super().__init__()
+        self.setFixedWidth(WIDTH)
+        self.gauge = LevelGauge()
+        self.gauge.setFixedWidth(GAUGE_WIDTH)
+        doubt = doubt_of(row.bottle.level.expected_sigma) / row.bottle.product.size
+        self.gauge.show_reading(
+            replace(reading_of(row.bottle), doubt=doubt), level_in_words(row.bottle)
+        )
+        self.line = LevelHistory(self)  # shown without a parent it would be a window
+        self.line.show_steps(row.bottle, steps, datetime.combine(row.on, time(23, 59)))
+        words = QVBoxLayout()
+        words.setSpacing(HALF)
+        words.addStretch(1)
+        for label in self._words(row):
+            words.addWidget(label)
+        words.addStretch(1)
+        top = QHBoxLayout()
+        top.setSpacing(PAD)
+        top.addWidget(self.gauge)
+        top.addLayout(words, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(UNIT)
+        column.addLayout(top)
+        column.addWidget(self.line)
+        column.addLayout(_in_pairs(acts))
+
+    def _words(self, row: BottleRow) -> Iterator[QWidget]:
+        bottle, unit = row.bottle, row.bottle.product.unit
+        yield text_label(quantity(bottle.level.amount, unit), TypeSize.DISPLAY, wrap=True)
+        size = quantity(bottle.product.size, unit)
+        yield text_label(f"of {size}, {percent(bottle.share)}", quiet=True, wrap=True)
+        doubt = in_doubt(bottle.level.expected_sigma, unit)
+        if doubt:
+            yield text_label(doubt, quiet=True)
+        yield text_label(state_in_words(bottle.level, row.on), TypeSize.STRONG, wrap=True)
+        if row.low:
+            yield text_label("Low", TypeSize.STRONG)
+
+
+def _in_pairs(acts: Sequence[QWidget]) -> QGridLayout:
+    grid = QGridLayout()
+    grid.setSpacing(UNIT)
+    for place, act in enumerate(acts):
+        grid.addWidget(act, place // 2, place % 2)
+    return grid
+
+
+def sections_of(
+    row: BottleRow,
+    ingredient: Ingredient,
+    container: Container,
+    currency: str,
+    steps: Steps,
+    *,
+    all_entries: bool,
+) -> tuple[DetailSection, ...]:
+    """Facts, cautions, how it can be measured, and the ledger of one bottle."""
+    found = [DetailSection("Label", tuple(_facts(row, ingredient, currency)))]
+    notes = tuple(_cautions(row, ingredient))
+    if notes:
+        found.insert(0, DetailSection("Look out", notes))
+    found.append(DetailSection("Dates", tuple(_dates(row, ingredient))))
+    if container.shape is not None:
+        found.append(DetailSection("Measuring", tuple(_measuring(row.bottle, container))))
+    heading = "Ledger" if len(steps) < 2 else f"Ledger, {len(steps)} entries"
+    found.append(DetailSection(heading, ledger_rows(row, steps, all_entries=all_entries)))
+    return tuple(found)
+
+
+def ledger_rows(row: BottleRow, steps: Steps, *, all_entries: bool) -> tuple[DetailRow, ...]:
+    """The entries, newest first, each with the level after it."""
+    newest = list(reversed(steps))
+    shown = newest if all_entries else newest[:NEWEST]
+    return tuple(_entry(row, entry, level) for entry, level in shown)
+
+
+def _entry(row: BottleRow, entry: Entry, level: float) -> DetailRow:
+    unit = row.bottle.product.unit
+    parts = []
+    if entry.kind not in ("receive", "count", "empty"):
+        parts.append(f"leaves {quantity(level, unit)}")
+    parts += [certainty(entry.method, entry.sigma, unit), entry.note]
+    note = "; ".join(part for part in parts if part)
+    day = short_date(entry.at.date(), row.on)
+    return DetailRow(entry_in_words(entry, unit), label=day, note=note)
+
+
+def _facts(row: BottleRow, ingredient: Ingredient, currency: str) -> Iterator[DetailRow]:
+    product = row.bottle.product
+    yield DetailRow(row.ingredient, "Ingredient")
+    if product.maker:
+        yield DetailRow(product.maker, "Maker")
+    strength = product.abv_percent
+    if strength is not None:
+        yield DetailRow(f"{strength:g} % vol", "Strength")
+    elif ingredient.abv_percent is not None:
+        yield DetailRow(f"usually {ingredient.abv_percent:g} % vol", "Strength", "not on the label")
+    if product.sugar_g_per_l is not None:
+        yield DetailRow(f"{product.sugar_g_per_l:g} g per litre", "Sugar")
+    if product.acid_g_per_l is not None:
+        yield DetailRow(f"{product.acid_g_per_l:g} g per litre", "Acid")
+    yield DetailRow(_size(row), "Size")
+    if product.price is not None:
+        yield DetailRow(price_in_words(product.price, currency), "Price")
+    if product.barcode:
+        yield DetailRow(product.barcode, "Barcode")
+
+
+def _size(row: BottleRow) -> str:
+    product = row.bottle.product
+    if product.unit == "each":
+        return f"{number(product.size, product.unit)} pieces"
+    return quantity(product.size, product.unit)
+
+
+def _measuring(bottle: Bottle, container: Container) -> Iterator[DetailRow]:
+    """What a scale and a ruler need to know of it."""
+    tare = container.tare
+    if tare is None:
+        yield DetailRow("not known", "Empty", "Weigh it empty or full to count it on a scale.")
+    else:
+        yield DetailRow(tare_in_words(tare), "Empty", _whence(bottle))
+    contents = container.contents
+    if contents.learned is not None:
+        shown = f"{contents.learned.g_per_ml:.3f} g per ml"
+        yield DetailRow(shown, "Density", "learned by weighing")
+    elif contents.liquid is None:
+        yield DetailRow("not known", "Density", f"{_capital(contents.no_density_because)}.")
+    else:
+        yield DetailRow("from strength and sugar", "Density")
+    assert container.shape is not None
+    chosen = "" if bottle.product.shape else "The usual one; its label may say another."
+    yield DetailRow(_capital(container.shape.name), "Shape", chosen)
+    if bottle.dash_ml is not None:
+        yield DetailRow(f"{bottle.dash_ml:g} ml", "One dash")
+
+
+def _whence(bottle: Bottle) -> str:
+    """How the weight of the empty bottle is known."""
+    if bottle.tare is None:
+        return "as another bottle of it"
+    if bottle.tare.was_weighed:
+        return "weighed empty"
+    return f"worked out from {bottle.full_g:g} g full" if bottle.full_g else "worked out"
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
+
+
+def _dates(row: BottleRow, ingredient: Ingredient) -> Iterator[DetailRow]:
+    bottle, on = row.bottle, row.on
+    yield DetailRow(f"{row.place} along the shelf", "Place")
+    for label, day in (
+        ("Received", bottle.received),
+        ("Made here", bottle.made),
+        ("Opened", bottle.level.opened),
+    ):
+        if day is not None:
+            yield DetailRow(short_date(day, on), label)
+    if bottle.level.counted is not None:
+        how = certainty(bottle.level.method, bottle.level.sigma, bottle.product.unit)
+        yield DetailRow(short_date(bottle.level.counted.date(), on), "Counted", how)
+    if bottle.use_by is not None and not row.past:
+        yield DetailRow(use_by_in_words(row), "Use by")
+    if ingredient.shelf_life_days is not None:
+        yield DetailRow(_keeps(ingredient.shelf_life_days), "Keeps")
+
+
+def _keeps(days: int) -> str:
+    """How long such a thing keeps, in the unit one would say it in."""
+    for length, word in ((365, "year"), (30, "month"), (7, "week")):
+        if days >= 2 * length or (days >= length and days % length == 0):
+            many = round(days / length)
+            return f"about {many} {word}{'s' * (many != 1)}"
+    return f"{days} day{'s' * (days != 1)}"
+
+
+def _cautions(row: BottleRow, ingredient: Ingredient) -> Iterator[DetailRow]:
+    if row.past:
+        yield DetailRow(use_by_in_words(row), "Past use by", picture="warning", tone="danger")
+    elif row.due:
+        yield DetailRow(f"Use by {use_by_in_words(row)}", "Due", picture="calendar", tone="warning")
+    if ingredient.allergens:
+        words = ", ".join(ingredient.allergens)
+        note = "Read the label as well: makers differ."
+        yield DetailRow(f"Usually contains {words}", "Allergens", note, "allergen", "warning")

@@ -1,0 +1,156 @@
+"""Ask for one fact of a bottle: what it weighs empty or full, what its dasher gives."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QLineEdit, QWidget
+
+from barkeep.application.counting import tare_in_words, weighed
+from barkeep.application.done import Done
+from barkeep.desktop.screens.form_dialog import FormDialog, read_amount
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.bottles.levels import read_weight_g
+from barkeep.errors import UserError
+
+if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
+
+
+FACT = "fact"
+
+WIDTH = 480
+
+
+@dataclass(frozen=True, slots=True)
+class FactTask:
+    """One fact to be asked for.
+
+    `preview` says what a text would come to and raises a `UserError` for one
+    that cannot be used; `perform` writes it down. `empty_means` is what no text
+    at all would come to, where that may be written.
+    """
+
+    title: str
+    verb: str
+    label: str
+    hint: str
+    intro: str
+    preview: Callable[[str], str]
+    perform: Callable[[str], Done[Any]]
+    said: str
+    empty_means: str = ""
+
+
+def weigh_empty_task(bar: Bar, bottle: Bottle) -> FactTask:
+    """What the bottle weighs with nothing in it."""
+    intro = "Put the empty bottle on the scale, without its cap."
+    return _weighing(bar, bottle, "empty", "Such as 520 g", intro)
+
+
+def weigh_full_task(bar: Bar, bottle: Bottle) -> FactTask:
+    """What the bottle weighs as it came from the shop."""
+    intro = (
+        "Put the full bottle on the scale, without its cap. What it should hold is taken off, "
+        "to within what makers may fill over or under."
+    )
+    return _weighing(bar, bottle, "full", "Such as 1230 g", intro)
+
+
+def dasher_task(bar: Bar, bottle: Bottle) -> FactTask:
+    """What one dash from the bottle comes to."""
+    title = bottle.product.title
+    usual = f"A dash is what the bar means by one, {bar.snapshot.settings.dash_ml:g} ml."
+
+    def read(text: str) -> float | None:
+        units = bar.snapshot.settings.units
+        return read_amount(text, "ml", units) if text.strip() else None
+
+    def preview(text: str) -> str:
+        dash_ml = read(text)
+        return usual if not dash_ml else f"So about {10.0 / dash_ml:.0f} dashes are 10 ml."
+
+    return FactTask(
+        f"Set the dasher of {title}",
+        "Set",
+        "&One dash is",
+        "Such as 0.3 ml",
+        "Count the dashes that fill 10 ml, and divide 10 ml by them. Left empty, a dash is what "
+        "the bar means by one.",
+        preview,
+        lambda text: bar.inventory.set_dasher(bottle.id, read(text)),
+        f"Set the dasher of {title}",
+        empty_means=usual,
+    )
+
+
+def _weighing(bar: Bar, bottle: Bottle, how: str, hint: str, intro: str) -> FactTask:
+    title, full = bottle.product.title, how == "full"
+
+    def preview(text: str) -> str:
+        return weighed(bottle, read_weight_g(text), full, bar.snapshot).sentence
+
+    def perform(text: str) -> Done[Any]:
+        return bar.inventory.learn_tare(bottle.id, read_weight_g(text), full)
+
+    known = f" So far it is taken to weigh {tare_in_words(bottle.tare)}." if bottle.tare else ""
+    return FactTask(
+        f"Weigh {title} {how}",
+        "Write down",
+        "&Weight",
+        hint,
+        f"{intro}{known}",
+        preview,
+        perform,
+        f"Weighed {title} {how}",
+    )
+
+
+class FactDialog(FormDialog):
+    """`done_with` carries the sentence to say once the fact is written."""
+
+    done_with = Signal(str)
+
+    def __init__(self, task: FactTask, parent: QWidget | None = None) -> None:
+        super().__init__(task.title, task.verb, parent)
+        self.task = task
+        self.fact = QLineEdit()
+        self.fact.setPlaceholderText(task.hint)
+        self.outcome = text_label(task.empty_means, wrap=True)
+        self.say_intro(task.intro)
+        self.add_field(FACT, task.label, self.fact)
+        self.form.addWidget(self.outcome, self.form.rowCount(), 0, 1, 3)
+        self.setMinimumWidth(WIDTH)
+        self.fact.textChanged.connect(self._show_outcome)
+        self.fact.setFocus()
+
+    def submit(self) -> None:
+        text = self.fact.text()
+        if not text.strip() and not self.task.empty_means:
+            self.refuse(FACT, f"Write it down, {self.task.hint[:1].lower()}{self.task.hint[1:]}.")
+        else:
+            self.read(FACT, lambda: self.task.preview(text))
+        if self.has_problems():
+            return
+        run_operation(self, lambda: self.task.perform(text), self._finish)
+
+    def field_of(self, error: UserError) -> str | None:
+        return FACT  # whatever is refused here, it is the one field
+
+    def _show_outcome(self, text: str) -> None:
+        """What the text would come to; while it is being typed, a mistake is no mistake yet."""
+        try:
+            words = self.task.preview(text) if text.strip() else self.task.empty_means
+        except UserError:
+            words = ""
+        self.outcome.setText(words)
+        self._fit()
+
+    def _finish(self, _done: Done[Any]) -> None:
+        self.accept()
+        self.done_with.emit(self.task.said)

@@ -1,0 +1,370 @@
+"""Dialogs about a label: a bottle put on the shelf, a label corrected, and the fields of both."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from datetime import date
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
+
+from barkeep.application.done import Done
+from barkeep.application.finding import find_ingredient
+from barkeep.desktop.screens.form_dialog import FormDialog, read_amount, read_number
+from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names, product_names
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft
+from barkeep.domain.bottles.containers import container_for, like_tare
+from barkeep.domain.bottles.level_words import number
+from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
+from barkeep.domain.bottles.shapes import shipped_shapes
+from barkeep.domain.phrases import folded
+from barkeep.errors import DuplicateName, InvalidField, LevelAboveSize, UnknownName, UserError
+
+if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
+
+
+TEXTS = ("name", "maker", "ingredient", "size", "strength", "sugar", "price", "barcode")
+
+ACID = "acid"
+
+USUAL_SHAPE = "The usual one of its kind and size"
+
+
+class LabelFields:
+    """Adds its fields to a form and reads them; mistakes are said below the fields there.
+
+    Acid is asked for where `with_acid`: few labels say it, and a form has little room.
+    """
+
+    def __init__(self, form: FormDialog, snapshot: Snapshot, *, with_acid: bool = False) -> None:
+        self._form = form
+        self._tree = snapshot.knowledge.tree
+        self._units = snapshot.settings.units
+        names = (*TEXTS, ACID) if with_acid else TEXTS
+        self.edits: Mapping[str, QLineEdit] = {name: QLineEdit() for name in names}
+        self.shape = _shape_choice()
+        self.house_made = QCheckBox("Made here")
+        self._add(snapshot.settings.currency)
+        completer = NameCompleter(ingredient_names(self._tree), form)
+        complete_with(self.edits["ingredient"], completer, self._on_ingredient)
+        self.edits["ingredient"].editingFinished.connect(self._on_ingredient_left)
+
+    def fill(self, product: Product) -> None:
+        """Show what is known of a product."""
+        shown = {
+            "name": product.name,
+            "maker": product.maker,
+            "ingredient": self._tree.name(product.ingredient),
+            "size": _shown(product.size),
+            "strength": _shown(product.abv_percent),
+            "sugar": _shown(product.sugar_g_per_l),
+            ACID: _shown(product.acid_g_per_l),
+            "price": "" if product.price is None else f"{product.price:.2f}",
+            "barcode": product.barcode,
+        }
+        for name, edit in self.edits.items():
+            edit.setText(shown[name])
+            self._form.forgive(name)
+        self.shape.setCurrentIndex(max(0, self.shape.findData(product.shape)))
+        self.house_made.setChecked(product.house_made)
+        self._show_unit(product.unit)
+
+    def open(self, is_open: bool, *, apart_from: str = "") -> None:
+        """Let the fields be written in, or only be read."""
+        for name, edit in self.edits.items():
+            edit.setEnabled(is_open or name == apart_from)
+        self.shape.setEnabled(is_open)
+        self.house_made.setEnabled(is_open)
+
+    def choose_ingredient(self, key: str) -> None:
+        """Take an ingredient and what is usual for it, where nothing else is written."""
+        ingredient = self._tree[key]
+        self.edits["ingredient"].setText(ingredient.name)
+        self._form.forgive("ingredient")
+        self._show_unit(ingredient.unit)
+        self.edits["size"].setPlaceholderText(number(ingredient.typical_size, ingredient.unit))
+        usual = {
+            "strength": ingredient.abv_percent,
+            "sugar": ingredient.sugar_g_per_l,
+            ACID: ingredient.acid_g_per_l,
+        }
+        for name in usual.keys() & self.edits.keys():
+            value = _shown(usual[name])
+            self.edits[name].setPlaceholderText(f"Usual: {value}" if usual[name] else "")
+
+    def read(self) -> ProductDraft | None:
+        """What the fields say of a product; None where one of them cannot be used."""
+        text = {name: edit.text().strip() for name, edit in self.edits.items()}
+        if not text["name"]:
+            self._form.refuse("name", "A product needs a name.")
+        key = self._key(text["ingredient"])
+        unit: Unit = self._tree[key].unit if key else "ml"
+        size = self._form.read("size", lambda: self._size(text["size"], key, unit))
+        strength, sugar = self._number("strength", "43"), self._number("sugar", "20")
+        price = self._number("price", "24.50")
+        acid = self._number(ACID, "45") if ACID in self.edits else None
+        wrong = any(self._form.problem(name) for name in self.edits)
+        if key is None or size is None or wrong:
+            return None
+        return ProductDraft(
+            text["name"],
+            text["maker"],
+            key,
+            size,
+            unit,
+            strength,
+            sugar,
+            price,
+            text["barcode"],
+            self.house_made.isChecked(),
+            shape=self.shape.currentData() if unit == "ml" else None,
+            acid_g_per_l=acid,
+        )
+
+    def _add(self, currency: str) -> None:
+        add, edits = self._form.add_field, self.edits
+        labels = {
+            "name": ("&Name", ""),
+            "maker": ("&Maker", ""),
+            "ingredient": ("&Ingredient", ""),
+            "size": ("&Size", "ml"),
+            "strength": ("S&trength", "% vol"),
+            "sugar": ("S&ugar", "g per litre"),
+            ACID: ("Aci&d", "g per litre"),
+        }
+        for name in (each for each in labels if each in edits):
+            add(name, labels[name][0], edits[name], labels[name][1])
+        add("shape", "S&hape", self.shape)
+        add("price", "&Price", edits["price"], currency)
+        add("barcode", "&Barcode", edits["barcode"])
+        add("house_made", "", self.house_made)
+        self.house_made.setAccessibleName("Made here")
+
+    def _key(self, name: str) -> str | None:
+        if name:
+            return self._form.read("ingredient", partial(find_ingredient, self._tree, name))
+        self._form.refuse("ingredient", "Say what it is, such as London dry gin.")
+        return None
+
+    def _number(self, name: str, example: str) -> float | None:
+        text = self.edits[name].text()
+        return self._form.read(name, lambda: read_number(name, text, example))
+
+    def _size(self, text: str, key: str | None, unit: Unit) -> float:
+        if not text and key is not None:
+            return self._tree[key].typical_size
+        return read_amount(text, unit, self._units)
+
+    def _show_unit(self, unit: Unit) -> None:
+        self._form.unit_label("size").setText("pieces" if unit == "each" else unit)
+
+    def _on_ingredient(self, index: QModelIndex) -> None:
+        self.choose_ingredient(str(NameCompleter.value(index)))
+
+    def _on_ingredient_left(self) -> None:
+        key = self._tree.by_name.get(folded(self.edits["ingredient"].text()))
+        if key is not None:
+            self.choose_ingredient(key)
+
+
+def complete_with(
+    edit: QLineEdit, completer: NameCompleter, on_chosen: Callable[[QModelIndex], None]
+) -> None:
+    """Offer names while they are typed, and hear which was chosen."""
+    edit.setCompleter(completer)
+    completer.activated[QModelIndex].connect(on_chosen)  # type: ignore[index]
+
+
+def _shape_choice() -> QComboBox:
+    box = QComboBox()
+    box.addItem(USUAL_SHAPE, None)
+    for key, shape in shipped_shapes().items():
+        box.addItem(shape.name[:1].upper() + shape.name[1:], key)
+        box.setItemData(box.count() - 1, shape.about, Qt.ItemDataRole.ToolTipRole)
+    box.setMaxVisibleItems(box.count())
+    return box
+
+
+def _shown(value: float | None) -> str:
+    return "" if value is None else f"{value:g}"
+
+
+WIDTH = 560
+
+NEW = "Begin to type: what the bar knows is offered; anything else is a new product."
+
+KNOWN = "The bar knows this product, so only the bottle is new. Change the name for another one."
+
+
+@dataclass(frozen=True, slots=True)
+class _There:
+    """What is in the bottle, None for full, and its use-by date."""
+
+    amount: float | None
+    use_by: date | None
+
+
+class AddBottleDialog(FormDialog):
+    """`added` carries the bottle."""
+
+    added = Signal(object)
+
+    def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
+        super().__init__("Add a bottle", "Add bottle", parent)
+        self._bar = bar
+        self._known: Product | None = None
+        self.label = LabelFields(self, bar.snapshot)
+        self.edits = {**self.label.edits, "level": QLineEdit(), "use by": QLineEdit()}
+        self._add_fields()
+        self._complete()
+        self.say_intro(NEW)
+        self.setMinimumWidth(WIDTH)
+        self.edits["name"].setFocus()
+
+    @property
+    def known(self) -> Product | None:
+        """The product that was chosen from what the bar knows."""
+        return self._known
+
+    def submit(self) -> None:
+        inventory = self._bar.inventory
+        known = self._known
+        if known is not None:
+            there = self._read_there(known)
+            self._receive(lambda: inventory.receive(known.id, there.amount, there.use_by))
+            return
+        draft = self.label.read()
+        there = self._read_there(draft)
+        if draft is None:
+            self.has_problems()
+            return
+        self._receive(lambda: inventory.receive_new(draft, there.amount, there.use_by))
+
+    def field_of(self, error: UserError) -> str | None:
+        match error:
+            case UnknownName():
+                return "ingredient"
+            case DuplicateName():
+                return "name"
+            case LevelAboveSize():
+                return "level"
+        return super().field_of(error)
+
+    def choose_product(self, product: Product) -> None:
+        """Fill the form from a product the bar knows; only the bottle stays open."""
+        self._known = product
+        self.label.fill(product)
+        self.label.open(False, apart_from="name")
+        self.say_intro(KNOWN)
+        self.edits["level"].setFocus()
+
+    def _add_fields(self) -> None:
+        self.add_field("level", "&Left in it", self.edits["level"])
+        self.edits["level"].setPlaceholderText("Full; or such as 0.5, 350 ml or 11.5 cm high")
+        self.add_field("use by", "Us&e by", self.edits["use by"])
+        self.edits["use by"].setPlaceholderText(f"Optional, such as {self._bar.snapshot.on}")
+
+    def _complete(self) -> None:
+        products = NameCompleter(product_names(self._bar.snapshot.products), self)
+        complete_with(self.edits["name"], products, self._on_product)
+        self.edits["name"].textEdited.connect(self._on_name_edited)
+
+    def _on_product(self, index: QModelIndex) -> None:
+        product = NameCompleter.value(index)
+        if isinstance(product, Product):
+            self.choose_product(product)
+
+    def _on_name_edited(self, _text: str) -> None:
+        """Another name is another product: its label is to be written anew."""
+        if self._known is not None:
+            self._known = None
+            self.label.open(True)
+            self.say_intro(NEW)
+
+    def _read_there(self, product: Product | ProductDraft | None) -> _There:
+        """What the fields say of the bottle; an empty field says nothing."""
+        level, last = self.edits["level"].text().strip(), self.edits["use by"].text().strip()
+        use_by = self.read("use by", lambda: read_date(last)) if last else None
+        amount = None
+        if level and product is not None:
+            measured = self.read("level", lambda: self._level(level, product))
+            amount = measured.amount if measured else None
+        return _There(amount, use_by)
+
+    def _level(self, text: str, product: Product | ProductDraft) -> MeasuredLevel:
+        snapshot = self._bar.snapshot
+        tare = like_tare(product, snapshot.bottles) if isinstance(product, Product) else None
+        container = container_for(product, snapshot.knowledge.tree, tare)
+        return parse_level(text, container, snapshot.settings.units)
+
+    def _receive(self, receive: Callable[[], Done[Bottle]]) -> None:
+        if self.has_problems():
+            return
+
+        def finish(done: Done[Bottle]) -> None:
+            self.accept()
+            self.added.emit(done.value)
+
+        run_operation(self, receive, finish)
+
+
+def read_date(text: str) -> date:
+    """A use-by day as year, month and day. Raises `InvalidField`."""
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        raise InvalidField("use by", text, "write year, month and day: 2026-12-31") from None
+
+
+CHANGE_WIDTH = 560
+
+INTRO = "What is written here counts for every bottle of it. The shape is for measuring by height."
+
+
+class ChangeLabelDialog(FormDialog):
+    """`done_with` carries the sentence to say once the change is written."""
+
+    done_with = Signal(str)
+
+    def __init__(self, bar: Bar, product: Product, parent: QWidget | None = None) -> None:
+        super().__init__("Change the label", "Change", parent)
+        self._bar, self._product = bar, product
+        self.label = LabelFields(self, bar.snapshot, with_acid=True)
+        self.edits = self.label.edits
+        self.label.choose_ingredient(product.ingredient)
+        self.label.fill(product)
+        self.say_intro(INTRO)
+        self.setMinimumWidth(CHANGE_WIDTH)
+        self.edits["name"].setFocus()
+
+    def submit(self) -> None:
+        draft = self.label.read()
+        if draft is None:
+            self.has_problems()
+            return
+        product = self._product
+        wanted = replace(draft, density_g_per_ml=product.density_g_per_ml)
+        change = self._bar.inventory.change_product
+        run_operation(self, lambda: change(product.id, wanted), self._finish)
+
+    def field_of(self, error: UserError) -> str | None:
+        match error:
+            case UnknownName():
+                return "ingredient"
+            case DuplicateName():
+                return "name"
+            case LevelAboveSize():
+                return "size"
+        return super().field_of(error)
+
+    def _finish(self, done: Done[Product]) -> None:
+        self.accept()
+        if done.changes:
+            self.done_with.emit(f"Changed the label of {done.value.title}")

@@ -1,0 +1,638 @@
+"""Bottles: what stands on the shelf, how much is left, and everything done with it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Hashable, Iterator, Sequence
+from dataclasses import dataclass
+from functools import partial
+from typing import TYPE_CHECKING, Any, TypeAlias
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QVBoxLayout, QWidget
+
+from barkeep.application.done import Done
+from barkeep.desktop.bottles.details import NEWEST, BottleOverview, sections_of
+from barkeep.desktop.bottles.facts import (
+    FactDialog,
+    FactTask,
+    dasher_task,
+    weigh_empty_task,
+    weigh_full_task,
+)
+from barkeep.desktop.bottles.labels import AddBottleDialog, ChangeLabelDialog
+from barkeep.desktop.bottles.level_dialog import (
+    LevelDialog,
+    LevelTask,
+    correct_task,
+    count_task,
+    pour_task,
+    waste_task,
+)
+from barkeep.desktop.bottles.rows import (
+    KINDS,
+    LEVEL,
+    SHELF,
+    STATES,
+    BottleRow,
+    bottle_columns,
+    bottle_rows,
+)
+from barkeep.desktop.counting.page import CountingPage
+from barkeep.desktop.counting.rows import ShelfCount, bottles_in_words
+from barkeep.desktop.look.icons import wear
+from barkeep.desktop.look.metrics import PAD
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.delegates import LevelDelegate
+from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.bottles.containers import container_of
+
+if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
+
+
+@dataclass(frozen=True, slots=True)
+class Doing:
+    """An action's name, its words in menus and on a button, its shortcut and its picture."""
+
+    key: str
+    words: str
+    shortcut: str
+    picture: str = ""
+    brief: str = ""
+
+
+DOINGS = (
+    Doing("shelf", "Count the &shelf", "Ctrl+Shift+C", "count"),
+    Doing("count", "&Count bottle…", "Ctrl+Shift+B", "count", "Count…"),
+    Doing("open", "&Open", "Ctrl+Shift+O", "open-bottle"),
+    Doing("pour", "&Pour…", "Ctrl+Shift+P", "pour"),
+    Doing("waste", "&Waste…", "Ctrl+Shift+W"),
+    Doing("empty", "&Empty", "Ctrl+Shift+E"),
+    Doing("correct", "Co&rrect…", "Ctrl+Shift+K"),
+    Doing("tare", "Weigh it e&mpty…", "", "scale"),
+    Doing("full", "Weigh it &full…", "", "scale"),
+    Doing("dasher", "Set its das&her…", ""),
+    Doing("label", "Change its &label…", ""),
+    Doing("again", "Receive a&nother", "Ctrl+Shift+R", "bottles", "Receive"),
+    Doing("add", "&Add bottle…", "Ctrl+N", "add"),
+    Doing("remove", "Remo&ve", "Del", "remove"),
+    Doing("up", "Move &up the shelf", "Alt+Up", "chevron-up"),
+    Doing("down", "Move &down the shelf", "Alt+Down", "chevron-down"),
+    Doing("write", "Confirm the coun&ts…", "Ctrl+Return", "check"),
+    Doing("leave", "&Leave the count\tEsc", "", "clear"),
+)
+
+GROUPS = (
+    ("shelf", "write", "leave"),
+    ("count", "open", "pour", "waste", "empty", "correct"),
+    ("tare", "full", "dasher", "label"),
+    ("add", "again", "remove"),
+    ("up", "down"),
+)
+
+OF_ONE_BOTTLE = (
+    *("count", "open", "pour", "waste", "empty", "correct"),
+    *("tare", "full", "dasher", "label"),
+    *("again", "remove"),
+)
+
+OF_THE_COUNT = ("write", "leave")
+
+IN_THE_LIST = (*OF_ONE_BOTTLE, "up", "down")
+
+
+class BottleActions:
+    """The actions of the Bottles page by key; `parent` owns them."""
+
+    def __init__(self, parent: QWidget, does: dict[str, Callable[[], object]]) -> None:
+        self._parent = parent
+        self._actions: dict[str, QAction] = {}
+        for each in DOINGS:
+            action = QAction(each.words, parent)
+            if each.shortcut:
+                action.setShortcuts(_keys(each.shortcut))
+            if each.picture:
+                wear(action, each.picture)
+            action.triggered.connect(_calling(does[each.key]))
+            self._actions[each.key] = action
+
+    def __getitem__(self, key: str) -> QAction:
+        return self._actions[key]
+
+    def in_menu_order(self) -> Iterator[QAction]:
+        """The actions as the Bar menu lists them, in groups."""
+        for group in GROUPS:
+            yield from (self._actions[key] for key in group)
+            if group is not GROUPS[-1]:
+                line = QAction(self._parent)
+                line.setSeparator(True)
+                yield line
+
+    def allow(self, *, counting: bool) -> None:
+        """While the shelf is counted only the count's own actions can be taken, else all others."""
+        for key, action in self._actions.items():
+            action.setEnabled((key in OF_THE_COUNT) == counting)
+
+    def push_button(self, key: str) -> QPushButton:
+        """A button that does what the action does, and says its shortcut."""
+        action = self._actions[key]
+        words = action.text().replace("&", "")
+        brief = next(each.brief for each in DOINGS if each.key == key)
+        made = button(brief or words, action.trigger)
+        keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+        made.setAccessibleName(words)
+        made.setToolTip(f"{words} ({keys})" if keys else words)
+        return made
+
+    def menu_button(self, keys: Sequence[str]) -> QPushButton:
+        """A button that offers actions in a menu of its own."""
+        made = QPushButton("More")
+        made.setAccessibleName("More for this bottle")
+        menu = QMenu(made)
+        menu.addActions([self._actions[key] for key in keys])
+        made.setMenu(menu)
+        return made
+
+
+def _keys(shortcut: str) -> list[QKeySequence]:
+    keys = [QKeySequence(shortcut)]
+    if shortcut == "Ctrl+Return":
+        keys.append(QKeySequence("Ctrl+Enter"))  # the one of the number pad
+    return keys
+
+
+def _calling(act: Callable[[], object]) -> Callable[[], None]:
+    """Without the checked state that Qt hands over."""
+
+    def call() -> None:
+        act()
+
+    return call
+
+
+BottleDialog: TypeAlias = LevelDialog | FactDialog | ChangeLabelDialog | AddBottleDialog
+
+UPWARDS = Qt.SortOrder.AscendingOrder
+
+
+class BottleWork:
+    """Works on the bottle that is chosen on `screen`."""
+
+    def __init__(self, screen: TableScreen[BottleRow]) -> None:
+        self._screen = screen
+        self._bar = screen.context.bar
+        self.dialog: BottleDialog | None = None
+
+    def count(self) -> None:
+        """Ask for one bottle's exact level."""
+        self._ask(lambda row: count_task(self._bar, row.bottle, row.ingredient))
+
+    def pour(self) -> None:
+        """Ask how much is taken for use."""
+        self._ask(lambda row: pour_task(self._bar, row.bottle))
+
+    def waste(self) -> None:
+        """Ask how much is written off."""
+        self._ask(lambda row: waste_task(self._bar, row.bottle))
+
+    def correct(self) -> None:
+        """Ask by how much the ledger is wrong."""
+        self._ask(lambda row: correct_task(self._bar, row.bottle))
+
+    def weigh_empty(self) -> None:
+        """Ask what the empty bottle weighs."""
+        self._ask_fact(weigh_empty_task)
+
+    def weigh_full(self) -> None:
+        """Ask what the full bottle weighs."""
+        self._ask_fact(weigh_full_task)
+
+    def set_dasher(self) -> None:
+        """Ask what one dash from it comes to."""
+        self._ask_fact(dasher_task)
+
+    def change_label(self) -> None:
+        """Ask what its label really says."""
+        row = self._chosen()
+        if row is not None:
+            dialog = ChangeLabelDialog(self._bar, row.bottle.product, self._screen)
+            dialog.done_with.connect(self._say)
+            self._show(dialog)
+
+    def open(self) -> None:
+        """Break the seal."""
+        self._act(self._bar.inventory.open, "Opened")
+
+    def empty(self) -> None:
+        """Say that nothing is left."""
+        self._act(self._bar.inventory.empty, "Emptied")
+
+    def remove(self) -> None:
+        """Take it off the shelf."""
+        self._act(self._bar.inventory.remove, "Removed")
+
+    def receive_another(self) -> None:
+        """Put another bottle of the same product at the end of the shelf."""
+        row = self._chosen()
+        if row is not None:
+            product = row.bottle.product
+            receive = partial(self._bar.inventory.receive, product.id)
+            self._screen.do(receive, self._choose, f"Received {product.title}")
+            self._screen.focus_list()
+
+    def add(self) -> None:
+        """Ask what came in."""
+        dialog = AddBottleDialog(self._bar, self._screen)
+        dialog.added.connect(self._on_added)
+        self._show(dialog)
+
+    def shift(self, step: int) -> None:
+        """Move it past its neighbour in the list: -1 up, 1 down the shelf."""
+        row = self._chosen()
+        if row is None or not self._is_shelf_order():
+            return
+        shown: Sequence[BottleRow] = self._screen.shown.shown_rows()
+        place = shown.index(row) + step
+        if not 0 <= place < len(shown):
+            return
+        along = [each.bottle.id for each in self._screen.table.rows if each is not row]
+        along.insert(along.index(shown[place].bottle.id) + (step > 0), row.bottle.id)
+        reorder = partial(self._bar.inventory.reorder, along)
+        way = "up" if step < 0 else "down"
+        self._screen.do(reorder, say=f"Moved {row.bottle.product.name} {way} the shelf")
+
+    def _chosen(self) -> BottleRow | None:
+        self._screen.clear_refusal()
+        return self._screen.current
+
+    def _act(self, use_case: Callable[[int], Done[Bottle]], said: str) -> None:
+        row = self._chosen()
+        if row is not None:
+            act = partial(use_case, row.bottle.id)
+            self._screen.do(act, say=f"{said} {row.bottle.product.title}")
+            # The details, and with them the button that was pressed, are built anew.
+            self._screen.focus_list()
+
+    def _ask(self, task_for: Callable[[BottleRow], LevelTask]) -> None:
+        row = self._chosen()
+        if row is not None:
+            dialog = LevelDialog(task_for(row), self._screen)
+            dialog.done_with.connect(self._say)
+            self._show(dialog)
+
+    def _ask_fact(self, task_for: Callable[[Bar, Bottle], FactTask]) -> None:
+        row = self._chosen()
+        if row is None:
+            return
+        product = row.bottle.product
+        if product.unit != "ml":
+            words = f"{product.title} is not poured, so there is nothing to weigh or to dash."
+            self._screen.banner.say(words, "info")
+            return
+        dialog = FactDialog(task_for(self._bar, row.bottle), self._screen)
+        dialog.done_with.connect(self._say)
+        self._show(dialog)
+
+    def _show(self, dialog: BottleDialog) -> None:
+        self.dialog = dialog
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.finished.connect(self._on_closed)
+        dialog.open()
+
+    def _on_closed(self, _result: int) -> None:
+        self.dialog = None
+        self._screen.focus_list()
+
+    def _on_added(self, bottle: Bottle) -> None:
+        self._say(f"Added {bottle.product.title}")
+        self._choose(bottle)
+
+    def _say(self, said: str) -> None:
+        undo = partial(run_operation, self._screen, self._bar.undo)
+        self._screen.context.toast.say(said, "Undo", undo)
+
+    def _choose(self, bottle: Bottle) -> None:
+        if not self._screen.choose(bottle.id):
+            self._screen.show_thing(bottle.id)
+
+    def _is_shelf_order(self) -> bool:
+        shown = self._screen.shown
+        if shown.sortColumn() == SHELF and shown.sortOrder() == UPWARDS:
+            return True
+        words = "Bottles can be moved while the list is in the order of the shelf."
+        self._screen.banner.say(words, "info", "Sort by shelf", self._sort_by_shelf)
+        return False
+
+    def _sort_by_shelf(self) -> None:
+        self._screen.banner.clear()
+        sort_by(self._screen.view, SHELF)
+        self._screen.focus_list()
+
+
+COLUMN_WIDTHS = (64, 184, 108, 104, 116, 130, 84)
+"""Shelf to opened; the price takes the rest."""
+
+ROW_HEIGHT = 48
+
+KIND_CHIPS = (
+    ("all", "All", "Everything on the shelf"),
+    ("bottles", "Bottles", "What is poured"),
+    ("pantry", "Pantry", "What is counted in pieces or weighed"),
+)
+
+STATE_CHIPS = (
+    ("any", "All", "Sealed, open and empty ones"),
+    ("open", "Open", "Only open ones"),
+    ("sealed", "Sealed", "Only sealed ones"),
+    ("empty", "Empty", "Only empty ones"),
+    ("low", "Low or due", "Open ones that are nearly used up, and what is due or past its date"),
+)
+
+
+class BottlesScreen(TableScreen[BottleRow]):
+    """One row a bottle, in the owner's order along the shelf; `import_wanted` asks for a file."""
+
+    key = "bottles"
+    title = "Bottles"
+    noun = "bottles"
+    search_hint = "Search bottles, makers, kinds and barcodes…"
+    cares_about = frozenset({"bottles", "products", "settings", "knowledge"})
+    import_wanted = Signal()
+
+    def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
+        empty = EmptyState(
+            "picture-empty-shelf",
+            "No bottles yet",
+            "Put the first one on the shelf, or bring in a list of them",
+            "Add bottle…",
+            "Import",
+        )
+        super().__init__(context, bottle_columns(), empty, parent)
+        self.work = BottleWork(self)
+        empty.acted.connect(self.work.add)
+        empty.acted_second.connect(self.import_wanted)
+        self.kinds = FilterChips("Kind", KIND_CHIPS, "all")
+        self.states = FilterChips("State", STATE_CHIPS, "any")
+        self.count = ShelfCount()
+        self._all_entries_of: int | None = None
+        self.counting = CountingPage(context, self.count)
+        self.actions_by_key = BottleActions(self, self._doings())
+        self._prepare_header()
+        self._prepare_filters()
+        self._prepare_view()
+        self._prepare_counting()
+
+    # What a table screen asks
+
+    def refresh(self, changes: frozenset[str]) -> None:
+        snapshot = self.context.bar.snapshot
+        self.count.keep_only(snapshot.bottles)
+        self.show_rows(bottle_rows(snapshot))
+        self._sum_up()
+        if self.is_counting:
+            self.counting.refresh()
+        else:
+            self._remind_of_count()
+
+    def identity(self, row: BottleRow) -> Hashable:
+        return row.bottle.id
+
+    def words(self, row: BottleRow) -> str:
+        return row.words
+
+    def accepts(self, row: BottleRow) -> bool:
+        return KINDS[self.kinds.choice](row) and STATES[self.states.choice](row)
+
+    def clear_filters(self) -> None:
+        self.kinds.choose("all")
+        self.states.choose("any")
+        super().clear_filters()
+
+    def show_thing(self, thing: object) -> None:
+        """Choose a bottle by its id, or search for the words that were given."""
+        self.leave_count()
+        super().show_thing(thing)
+        if isinstance(thing, str):
+            self.search.set_text(thing)
+
+    def unsaved(self) -> str:
+        many = len(self.count)
+        if not many:
+            return ""
+        bottles = "1 counted bottle is" if many == 1 else f"{many} counted bottles are"
+        return f"{bottles} not confirmed yet."
+
+    def show_row(self, row: BottleRow | None) -> None:
+        if row is None:
+            self.detail.clear()
+            return
+        snapshot = self.context.bar.snapshot
+        steps = self.context.bar.inventory.history(row.bottle.id)
+        everything = self._all_entries_of == row.bottle.id
+        sections = sections_of(
+            row,
+            snapshot.knowledge.tree[row.bottle.ingredient],
+            container_of(row.bottle, snapshot.knowledge.tree, snapshot.bottles),
+            snapshot.settings.currency,
+            steps,
+            all_entries=everything,
+        )
+        acts = [self.actions_by_key.push_button(key) for key in _fitting(row.bottle)]
+        acts.append(self.actions_by_key.menu_button(_facts_of(row.bottle)))
+        more = []
+        if len(steps) > NEWEST and not everything:
+            more.append(button(f"Show all {len(steps)} entries", self._show_all_entries))
+        self.detail.show_details(
+            row.bottle.product.name,
+            row.bottle.product.maker or row.ingredient,
+            sections,
+            top=BottleOverview(row, steps, acts),
+            buttons=more,
+        )
+
+    # What the user does
+
+    @property
+    def is_counting(self) -> bool:
+        """Whether the page shows the count of the shelf."""
+        return not self.counting.isHidden()
+
+    def count_shelf(self) -> None:
+        """Go from bottle to bottle; what was counted before is still there."""
+        self.banner.clear()
+        self._show_counting(True)
+        self.counting.begin()
+
+    def leave_count(self) -> None:
+        """Back to the list; the counts stay as they are, and nothing is written."""
+        if self.is_counting:
+            self._show_counting(False)
+            self._remind_of_count()
+            self.focus_list()
+
+    def focus_list(self) -> None:
+        """While the shelf is counted, the list of the count."""
+        if self.is_counting:
+            self.counting.view.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        else:
+            super().focus_list()
+
+    def focus_search(self) -> None:
+        """The count has no search: it follows the shelf."""
+        if self.is_counting:
+            self.counting.say("Leave the count with Esc to search; what is counted stays")
+        else:
+            super().focus_search()
+
+    def write_counts(self) -> None:
+        """Show what would be written; only the sheet's own button writes it."""
+        self.counting.confirm(self._write_counts)
+
+    # The rest
+
+    def _doings(self) -> dict[str, Callable[[], object]]:
+        work = self.work
+        return {
+            "shelf": self.count_shelf,
+            "count": work.count,
+            "open": work.open,
+            "pour": work.pour,
+            "waste": work.waste,
+            "empty": work.empty,
+            "correct": work.correct,
+            "tare": work.weigh_empty,
+            "full": work.weigh_full,
+            "dasher": work.set_dasher,
+            "label": work.change_label,
+            "again": work.receive_another,
+            "add": work.add,
+            "remove": work.remove,
+            "up": lambda: work.shift(-1),
+            "down": lambda: work.shift(1),
+            "write": self.write_counts,
+            "leave": self.leave_count,
+        }
+
+    def _show_all_entries(self) -> None:
+        row = self.current
+        if row is not None:
+            self._all_entries_of = row.bottle.id
+            self.show_row(row)
+            self.focus_list()
+
+    def _sum_up(self) -> None:
+        rows = self.table.rows
+        states = [row.bottle.level.state for row in rows]
+        parts = [f"{states.count('open')} open, {states.count('sealed')} sealed"]
+        low, due = sum(row.low for row in rows), sum(row.due for row in rows)
+        parts += [f"{low} low"] if low else []
+        parts += [f"{due} due or past use by"] if due else []
+        self.summary.setText(" · ".join(parts) if rows else "")
+
+    # Counting
+
+    def _write_counts(self) -> None:
+        many = len(self.count)
+        count = partial(self.context.bar.inventory.count, self.count.levels)
+        self.do(count, self._on_counted, f"Counted {bottles_in_words(many)}")
+
+    def _on_counted(self, _counted: Any) -> None:
+        self.count.clear()
+        self.leave_count()
+
+    def _remind_of_count(self) -> None:
+        """Counts that nobody has confirmed are not forgotten, and say so."""
+        many = len(self.count)
+        if many:
+            words = f"{bottles_in_words(many)} counted and not written down yet."
+            self.banner.say(words, "info", "Go on counting", self.count_shelf)
+        elif self.banner.kind == "info":
+            self.banner.clear()
+
+    def _show_counting(self, is_counting: bool) -> None:
+        # What goes, goes first: room for both at once would make the window grow.
+        counting: tuple[QWidget, ...] = (self.counting,)
+        going, coming = self._of_the_list, counting
+        if not is_counting:
+            going, coming = coming, going
+        for each in going:
+            each.hide()
+        for each in coming:
+            each.show()
+        self.actions_by_key.allow(counting=is_counting)
+
+    # How it is put together
+
+    def _prepare_header(self) -> None:
+        self.add_button = button("Add bottle…", self.work.add, "add")
+        self.count_button = primary_button("Count the shelf", self.count_shelf, "count")
+        keys = self.actions_by_key["shelf"].shortcut().toString()
+        self.count_button.setToolTip(f"Count the shelf ({keys})")
+        self.add_header_button(self.add_button)
+        self.add_header_button(self.count_button)
+
+    def _prepare_filters(self) -> None:
+        """Below the search: both rows of chips are wide."""
+        chips = QHBoxLayout()
+        chips.setSpacing(PAD)
+        for each in (self.kinds, self.states):
+            each.chosen.connect(lambda _choice: self.filter_again())
+            chips.addWidget(each)
+        chips.addStretch(1)
+        column = self.layout()
+        assert isinstance(column, QVBoxLayout)
+        column.insertLayout(2, chips)
+
+    def _prepare_view(self) -> None:
+        self.view.setItemDelegateForColumn(LEVEL, LevelDelegate(self.view))
+        self.view.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
+        for column, width in enumerate(COLUMN_WIDTHS):
+            self.view.setColumnWidth(column, width)
+        self.splitter.setSizes([700, 320])
+        sort_by(self.view, SHELF)
+        self.view.selectionModel().currentRowChanged.connect(lambda *_rows: self.clear_refusal())
+        on_activated(self.view, self.work.count)
+        for action in self.actions_by_key.in_menu_order():
+            self.add_bar_action(action)
+        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        self.view.addActions([self.actions_by_key[key] for key in IN_THE_LIST])
+
+    def _prepare_counting(self) -> None:
+        self.counting.hide()
+        self.counting.left.connect(self.leave_count)
+        self.counting.confirmed.connect(self.write_counts)
+        column = self.layout()
+        assert isinstance(column, QVBoxLayout)
+        column.addWidget(self.counting, 1)
+        self._of_the_list: tuple[QWidget, ...] = (
+            self.heading,
+            self.summary,
+            self.search,
+            self.kinds,
+            self.states,
+            self.splitter,
+            self.add_button,
+            self.count_button,
+        )
+        self.actions_by_key.allow(counting=False)
+
+
+def _facts_of(bottle: Bottle) -> tuple[str, ...]:
+    """The facts of a bottle that can be written down: of what is poured more than of a lime."""
+    return ("tare", "full", "dasher", "label") if bottle.product.unit == "ml" else ("label",)
+
+
+def _fitting(bottle: Bottle) -> tuple[str, ...]:
+    """The actions a bottle in this state is offered first."""
+    match bottle.level.state:
+        case "sealed":
+            return ("open", "count", "again", "remove")
+        case "empty":
+            return ("again", "count", "remove")
+    return ("count", "pour", "waste", "empty", "correct", "again")

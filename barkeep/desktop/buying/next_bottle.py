@@ -1,0 +1,159 @@
+"""Next bottle: what each purchase would turn ready, and why."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable
+from functools import partial
+
+from PySide6.QtWidgets import QCheckBox, QWidget
+
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.row_table import Column
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
+from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
+from barkeep.desktop.widgets.details import DetailRow, DetailSection
+from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.buying.next_bottle import Candidate, next_bottle
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.memory import Memory
+
+
+def candidate_columns(tree: FamilyTree, currency: str) -> tuple[Column[Candidate], ...]:
+    """Ingredient, how many drinks it turns ready, brings near, its price, and which drinks."""
+    return (
+        Column(
+            "Ingredient",
+            lambda each: tree.name(each.ingredient),
+            roles={SUBTITLE_ROLE: lambda each: family_line(each, tree)},
+        ),
+        Column(
+            "Turns ready",
+            lambda each: str(len(each.unlocks)),
+            key=lambda each: (len(each.unlocks), len(each.nearest)),
+            right=True,
+        ),
+        Column(
+            "Brings near",
+            lambda each: str(len(each.nearest)),
+            key=lambda each: len(each.nearest),
+            right=True,
+        ),
+        Column(
+            "Price",
+            lambda each: price_in_words(each, currency),
+            key=lambda each: (each.price is None, each.price or 0.0),
+            right=True,
+        ),
+        Column(
+            "Drinks",
+            lambda each: ", ".join(each.unlocks),
+            tooltip=lambda each: each.why,
+        ),
+    )
+
+
+def family_line(candidate: Candidate, tree: FamilyTree) -> str:
+    """The kinds right above it; for what is there but too low, that."""
+    if candidate.owned:
+        return "in the bar, but too little is left"
+    return ", ".join(tree.name(parent) for parent in tree[candidate.ingredient].parents)
+
+
+def price_in_words(candidate: Candidate, currency: str) -> str:
+    """The lowest known price, or that none is known."""
+    return "not known" if candidate.price is None else f"{candidate.price:.2f} {currency}"
+
+
+class NextBottleScreen(TableScreen[Candidate]):
+    """One row a purchase, most drinks first."""
+
+    key = "next-bottle"
+    title = "Next bottle"
+    noun = "ingredients"
+    search_hint = "Search ingredients and drinks…"
+
+    def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
+        snapshot = context.bar.snapshot
+        self._tree = snapshot.knowledge.tree
+        self._memory = Memory()
+        self._currency = snapshot.settings.currency
+        empty = EmptyState("picture-empty-shelf", "Nothing to buy", "Everything known is here")
+        columns = candidate_columns(self._tree, self._currency)
+        super().__init__(context, columns, empty, parent)
+        self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
+        self.closeness.chosen.connect(lambda _choice: self.refresh(frozenset()))
+        self.useful_only = QCheckBox("Only what turns a drink ready")
+        self.useful_only.setChecked(True)
+        self.useful_only.toggled.connect(lambda _on: self.filter_again())
+        self.bottles_only = QCheckBox("Only bottles")
+        self.bottles_only.setToolTip("Leave out fruit, eggs, herbs and dry goods")
+        self.bottles_only.toggled.connect(lambda _on: self.filter_again())
+        for each in (self.closeness, self.useful_only, self.bottles_only):
+            self.add_filter(each)
+        for column, width in enumerate((176, 106, 106, 92)):
+            self.view.setColumnWidth(column, width)
+        sort_by(self.view, 1, descending=True)
+        on_activated(self.view, self._ask_for_stand_ins)
+
+    def refresh(self, changes: frozenset[str]) -> None:
+        snapshot = self.context.bar.snapshot
+        self._tree = snapshot.knowledge.tree
+        within = self.closeness.choice
+        question = partial(next_bottle, snapshot, within, self._memory)  # type: ignore[arg-type]
+        self.context.background.ask(self.key, question, self._show_answer)
+
+    def identity(self, row: Candidate) -> Hashable:
+        return row.ingredient
+
+    def words(self, row: Candidate) -> str:
+        kinds = (row.ingredient, *self._tree.ancestors(row.ingredient))
+        return " ".join((*(self._tree.name(each) for each in kinds), *row.unlocks))
+
+    def accepts(self, row: Candidate) -> bool:
+        if self.useful_only.isChecked() and not row.unlocks:
+            return False
+        return not self.bottles_only.isChecked() or self._tree[row.ingredient].unit == "ml"
+
+    def clear_filters(self) -> None:
+        self.useful_only.setChecked(False)
+        self.bottles_only.setChecked(False)
+        super().clear_filters()
+
+    def show_row(self, row: Candidate | None) -> None:
+        if row is None:
+            self.detail.clear()
+            return
+        exact = set(row.exactly)
+        sections = [DetailSection("Why", (DetailRow(row.why),))]
+        if row.unlocks:
+            turned = tuple(_turned(name, name in exact) for name in row.unlocks)
+            sections.append(DetailSection(f"Turns ready ({len(turned)})", turned))
+        if row.nearest:
+            near = tuple(
+                DetailRow(name, picture="verdict-one-short", tone="one_short")
+                for name in row.nearest
+            )
+            sections.append(DetailSection(f"Then one short ({len(near)})", near))
+        self.detail.show_details(
+            self._tree.name(row.ingredient),
+            f"{family_line(row, self._tree)} · price {price_in_words(row, self._currency)}",
+            sections,
+            buttons=[button("What stands in?", self._ask_for_stand_ins)],
+        )
+
+    def _show_answer(self, candidates: tuple[Candidate, ...]) -> None:
+        self.show_rows(candidates)
+        useful = sum(bool(each.unlocks) for each in candidates)
+        self.summary.setText(f"{useful} purchases would each turn at least one drink ready")
+
+    def _ask_for_stand_ins(self) -> None:
+        if self.current is not None:
+            self.context.go("stand-ins", self.current.ingredient)
+
+
+def _turned(name: str, exactly: bool) -> DetailRow:
+    if exactly:
+        return DetailRow(name, picture="verdict-ready", tone="ready")
+    return DetailRow(name, note="with a stand-in", picture="verdict-stand-in", tone="stand_in")

@@ -1,0 +1,459 @@
+"""Shop for shoots and pars: what to buy and why, and putting what was bought into the bar."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QDate, QSize, Qt, Signal
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QCheckBox,
+    QDateEdit,
+    QDialog,
+    QHBoxLayout,
+    QHeaderView,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from barkeep.application.shopping import MOST_PACKAGES, bought_of
+from barkeep.desktop.buying.pars import ParsDialog
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.screens.form_dialog import read_number
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.card import Card
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.notices import Banner
+from barkeep.desktop.widgets.ticks import Tickable, TickList
+from barkeep.domain.bar.shoots import Shoot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.buying.shopping import (
+    ShoppingItem,
+    ShoppingList,
+    list_as_text,
+    money,
+    name_in_words,
+    need_in_words,
+    packages_in_words,
+    shopping_for,
+    still_to_film,
+    total_in_words,
+    why_in_words,
+)
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.errors import InvalidField, UserError
+
+if TYPE_CHECKING:
+    from barkeep.application.done import Done
+    from barkeep.desktop.screens.context import ScreenContext
+
+
+WHAT, NEED, BUY, COUNT, PRICE, COST, WHY = range(7)
+
+HEADS = ("What", "Need", "To buy", "Got", "Each", "Cost", "Why")
+
+WIDTHS = {WHAT: 150, NEED: 70, COUNT: 48, PRICE: 62, COST: 62}
+
+SHARE_THE_REST = (BUY, WHY)
+
+TO_THE_RIGHT = (NEED, COUNT, PRICE, COST)
+
+ROW_HEIGHT = 32
+
+COUNT_TIP = "How many packages were bought: type over it"
+
+PRICE_TIP = "What each of them cost: type over it"
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """One thing that was ticked: how many packages of it, and what each cost."""
+
+    item: ShoppingItem
+    count: int
+    price: float | None
+
+
+class ShoppingTable(QTableWidget):
+    """`ticked` comes when something else is ticked; Space ticks, typing writes."""
+
+    ticked = Signal()
+
+    def __init__(self, tree: FamilyTree, parent: QWidget | None = None) -> None:
+        super().__init__(0, len(HEADS), parent)
+        self._tree = tree
+        self._things: tuple[ShoppingItem, ...] = ()
+        self.setAccessibleName("What to buy")
+        self.setHorizontalHeaderLabels(list(HEADS))
+        self.setTabKeyNavigation(False)
+        self.setShowGrid(False)
+        self.setWordWrap(False)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        triggers = QAbstractItemView.EditTrigger
+        self.setEditTriggers(
+            triggers.AnyKeyPressed | triggers.EditKeyPressed | triggers.DoubleClicked
+        )
+        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.verticalHeader().hide()
+        self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        self.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
+        self._size_columns()
+        self.itemChanged.connect(self._on_changed)
+
+    @property
+    def things(self) -> tuple[ShoppingItem, ...]:
+        """What is listed, top to bottom."""
+        return self._things
+
+    @property
+    def current_thing(self) -> ShoppingItem | None:
+        """The thing of the row that is chosen."""
+        return self._things[self.currentRow()] if 0 <= self.currentRow() < self.rowCount() else None
+
+    @property
+    def any_ticked(self) -> bool:
+        """Whether something is ticked."""
+        return any(map(self._is_ticked, range(self.rowCount())))
+
+    def show_things(self, things: Sequence[ShoppingItem]) -> None:
+        """List these, none ticked."""
+        self.blockSignals(True)
+        self._things = tuple(things)
+        self.setRowCount(0)
+        self.setRowCount(len(things))
+        for row, thing in enumerate(things):
+            self._fill(row, thing)
+        self.blockSignals(False)
+        if things:
+            self.setCurrentCell(0, WHAT)
+        self.ticked.emit()
+
+    def tick_all(self) -> None:
+        """Tick every row."""
+        for row in range(self.rowCount()):
+            self._cell(row, WHAT).setCheckState(Qt.CheckState.Checked)
+
+    def taken(self) -> tuple[Taken, ...]:
+        """What is ticked. Raises `InvalidField` for a cell that cannot be read, and goes to it."""
+        self.setFocus()  # a cell that is still being typed in is taken as it stands
+        return tuple(self._read(row) for row in range(self.rowCount()) if self._is_ticked(row))
+
+    def sizeHint(self) -> QSize:
+        return QSize(sum(WIDTHS.values()) + 300, 8 * ROW_HEIGHT)
+
+    def _read(self, row: int) -> Taken:
+        thing, name = self._things[row], self._tree.name(self._things[row].ingredient)
+        for column, word in ((COUNT, "count"), (PRICE, "price")):
+            try:
+                _ = self._count(row) if column == COUNT else self._price(row)
+            except InvalidField as error:
+                self.setCurrentCell(row, column)
+                raise InvalidField(f"{word} of {name}", error.value, error.expected) from None
+        return Taken(thing, self._count(row), self._price(row))
+
+    def _count(self, row: int) -> int:
+        text = self._cell(row, COUNT).text().strip()
+        if not text.isdecimal() or not 1 <= int(text) <= MOST_PACKAGES:
+            raise InvalidField("count", text, f"it is 1 to {MOST_PACKAGES}")
+        return int(text)
+
+    def _price(self, row: int) -> float | None:
+        text = self._cell(row, PRICE).text()
+        price = read_number("price", text, "24.50")
+        if price is not None and price < 0.0:
+            raise InvalidField("price", text.strip(), "it is nothing or more")
+        return price
+
+    def _on_changed(self, cell: QTableWidgetItem) -> None:
+        if cell.column() in (COUNT, PRICE):
+            self._renew_cost(cell.row())
+        if cell.column() == WHAT:
+            self.ticked.emit()
+
+    def _renew_cost(self, row: int) -> None:
+        try:
+            as_bought = replace(
+                self._things[row], packages=self._count(row), price=self._price(row)
+            )
+            shown = money(as_bought.cost)
+        except UserError:  # said when it is put into the bar
+            shown = "?"
+        self.blockSignals(True)
+        self._cell(row, COST).setText(shown)
+        self.blockSignals(False)
+        self.viewport().update()
+
+    def _fill(self, row: int, thing: ShoppingItem) -> None:
+        texts = (
+            name_in_words(thing, self._tree),
+            need_in_words(thing),
+            packages_in_words(thing),
+            str(thing.packages),
+            money(thing.price),
+            money(thing.cost),
+            why_in_words(thing),
+        )
+        for column, text in enumerate(texts):
+            cell = QTableWidgetItem(text)
+            flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
+            if column in (COUNT, PRICE):
+                flags |= Qt.ItemFlag.ItemIsEditable
+                cell.setToolTip(COUNT_TIP if column == COUNT else PRICE_TIP)
+            else:
+                cell.setToolTip("\n".join(thing.why) if column == WHY else text)
+            if column == WHAT:
+                flags |= Qt.ItemFlag.ItemIsUserCheckable
+                cell.setCheckState(Qt.CheckState.Unchecked)
+            side = Qt.AlignmentFlag.AlignRight if column in TO_THE_RIGHT else 0
+            cell.setTextAlignment(Qt.AlignmentFlag.AlignVCenter | (side or Qt.AlignmentFlag(0)))
+            cell.setFlags(flags)
+            self.setItem(row, column, cell)
+
+    def _cell(self, row: int, column: int) -> QTableWidgetItem:
+        cell = self.item(row, column)
+        assert cell is not None
+        return cell
+
+    def _is_ticked(self, row: int) -> bool:
+        return self._cell(row, WHAT).checkState() == Qt.CheckState.Checked
+
+    def _size_columns(self) -> None:
+        across = self.horizontalHeader()
+        across.setSectionsClickable(False)
+        across.setHighlightSections(False)
+        across.setMinimumSectionSize(40)
+        across.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        for column, width in WIDTHS.items():
+            across.resizeSection(column, width)
+        for column in SHARE_THE_REST:
+            across.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
+        for column in TO_THE_RIGHT:
+            head = self.horizontalHeaderItem(column)
+            assert head is not None
+            head.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+
+
+QUESTION = "shopping"
+
+SIZE = (1000, 600)
+
+LIST_WIDTH = 256
+
+FEW_SHOOTS = 7
+"""So many are seen at a glance, and need no search."""
+
+HOW = "Tick what you bought; how many you got and what each cost can be typed over."
+
+
+class ShoppingDialog(QDialog):
+    """`received` carries what was done once something is in the bar; the dialog stays open.
+
+    `shoots` are the ids of the shoots to shop for; None ticks all that are
+    still to be filmed.
+    """
+
+    received = Signal(object)
+
+    def __init__(
+        self,
+        context: ScreenContext,
+        parent: QWidget | None = None,
+        shoots: Collection[int] | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Shopping list")
+        self.resize(*SIZE)
+        self._bar, self._background = context.bar, context.background
+        self._tree = self._bar.snapshot.knowledge.tree
+        self._found: ShoppingList | None = None
+        self.heading = text_label("Shopping list", TypeSize.SUBTITLE)
+        self.shoots: TickList[Shoot] = TickList("Shoots to shop for", "shoots")
+        self.with_pars = QCheckBox("Keep up the &pars too")
+        self.with_pars.setChecked(True)
+        self.pars_button = button("Pa&rs…", self.edit_pars)
+        self.table = ShoppingTable(self._tree)
+        self.total = text_label("", TypeSize.STRONG, wrap=True)
+        self.why = text_label("", quiet=True, wrap=True)
+        self.banner = Banner()
+        self.on = QDateEdit()
+        self.all_button = button("Tick all of the l&ist", self.table.tick_all)
+        self.copy_button = button("&Copy list", self.copy_list)
+        self.close_button = button("C&lose", self.reject)
+        self.put_button = primary_button("Put into the &bar", self.put_into_bar, "check")
+        self._prepare()
+        self._lay_out()
+        self._offer(shoots)
+        self._connect()
+        self.renew()
+
+    @property
+    def ready(self) -> bool:
+        """Whether the table shows the list of what is chosen."""
+        return self._found is not None
+
+    # What the user does
+
+    def renew(self) -> None:
+        """Ask what to buy for what is chosen now, off the GUI thread."""
+        self._found = None
+        self.total.setText("Working out what to buy…")
+        self._offer_buttons()
+        question = partial(
+            shopping_for, self.shoots.ticked, self._bar.snapshot, pars=self.with_pars.isChecked()
+        )
+        self._background.ask(QUESTION, question, self._show, self.show_refusal)
+
+    def put_into_bar(self) -> None:
+        """Receive what is ticked, in one step."""
+        try:
+            taken = self.table.taken()
+        except UserError as error:
+            self.show_refusal(error)
+            return
+        day = self.on.date()
+        received = date(day.year(), day.month(), day.day())
+        bought = [
+            bought_of(each.item, each.count, each.price, received, self._tree) for each in taken
+        ]
+        run_operation(self, lambda: self._bar.inventory.receive_bought(bought), self._finish)
+
+    def copy_list(self) -> None:
+        """Put the list on the clipboard as text."""
+        if self._found is not None:
+            QGuiApplication.clipboard().setText(list_as_text(self._found, self._tree))
+            self.banner.say("The list was copied", "done")
+
+    def edit_pars(self) -> None:
+        """Ask for the pars."""
+        dialog = ParsDialog(self._bar, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.changed.connect(self.renew)
+        dialog.open()
+
+    def show_refusal(self, error: UserError) -> None:
+        """Say why not."""
+        self.banner.say(str(error), "error")
+
+    def clear_refusal(self) -> None:
+        """Take it away again."""
+        self.banner.clear()
+
+    def done(self, result: int) -> None:
+        """No answer is wanted by a dialog that is closed."""
+        self._background.forget(QUESTION)
+        super().done(result)
+
+    # Showing
+
+    def _show(self, found: ShoppingList) -> None:
+        self._found = found
+        self.table.show_things(found.items)
+        self.total.setText(total_in_words(found))
+        self._show_why()
+        self._offer_buttons()
+
+    def _show_why(self) -> None:
+        thing = self.table.current_thing
+        if thing is None:
+            self.why.setText("")
+            return
+        what = f"{self._tree.name(thing.ingredient)}, {packages_in_words(thing)}"
+        self.why.setText(f"{what}: {why_in_words(thing)}.")
+
+    def _finish(self, done: Done[tuple[Bottle, ...]]) -> None:
+        count = len(done.value)
+        said = "1 package is" if count == 1 else f"{count} packages are"
+        self.banner.say(f"{said} in the bar", "done", "Undo", self._undo)
+        self.received.emit(done)
+        self.renew()
+
+    def _undo(self) -> None:
+        self.banner.clear()
+        run_operation(self, self._bar.undo, lambda _done: self.renew())
+
+    def _offer_buttons(self) -> None:
+        listed = self.ready and bool(self.table.things)
+        self.table.setEnabled(self.ready)
+        self.copy_button.setEnabled(listed)
+        self.all_button.setEnabled(listed)
+        self.put_button.setEnabled(listed and self.table.any_ticked)
+
+    # Building
+
+    def _offer(self, ids: Collection[int] | None) -> None:
+        ahead = still_to_film(self._bar.snapshot)
+        things = [
+            Tickable(each, f"{each.theme}, {each.on.day} {each.on:%b %Y}", ", ".join(each.names))
+            for each in ahead
+        ]
+        ticked = [each.title for each in things if ids is None or each.thing.id in ids]
+        self.shoots.offer(things, ticked)
+        self.shoots.search.setVisible(len(things) > FEW_SHOOTS)
+
+    def _connect(self) -> None:
+        self.shoots.changed.connect(self.renew)
+        self.with_pars.toggled.connect(lambda _on: self.renew())
+        self.table.ticked.connect(self._offer_buttons)
+        self.table.currentCellChanged.connect(lambda *_cells: self._show_why())
+
+    def _prepare(self) -> None:
+        today = self._bar.snapshot.on
+        self.on.setDate(QDate(today.year, today.month, today.day))
+        self.on.setMaximumDate(self.on.date())
+        self.on.setCalendarPopup(True)
+        self.on.setDisplayFormat("d MMMM yyyy")
+        self.on.setAccessibleName("Bought on")
+        self.shoots.setFixedWidth(LIST_WIDTH)
+        for each in (self.pars_button, self.all_button, self.copy_button, self.close_button):
+            each.setAutoDefault(False)
+        self.put_button.setAutoDefault(False)  # Enter ends the typing in a cell
+
+    def _lay_out(self) -> None:
+        left = QVBoxLayout()
+        left.setSpacing(UNIT)
+        left.addWidget(text_label("For these shoots", TypeSize.STRONG))
+        left.addWidget(self.shoots, 1)
+        left.addWidget(self.with_pars)
+        left.addWidget(self.pars_button)
+        right = QVBoxLayout()
+        right.setSpacing(UNIT)
+        right.addWidget(self.total)
+        right.addWidget(text_label(HOW, quiet=True, wrap=True))
+        right.addWidget(Card(self.table), 1)
+        right.addWidget(self.why)
+        sides = QHBoxLayout()
+        sides.setSpacing(PAD)
+        sides.addLayout(left)
+        sides.addLayout(right, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
+        column.setSpacing(UNIT)
+        column.addWidget(self.heading)
+        column.addLayout(sides, 1)
+        column.addWidget(self.banner)
+        column.addSpacing(HALF)
+        column.addLayout(self._buttons())
+
+    def _buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(UNIT)
+        row.addWidget(self.copy_button)
+        row.addWidget(self.all_button)
+        row.addStretch(1)
+        words = text_label("Bough&t on")
+        words.setTextFormat(Qt.TextFormat.AutoText)
+        words.setBuddy(self.on)
+        row.addWidget(words)
+        row.addWidget(self.on)
+        row.addWidget(self.close_button)
+        row.addWidget(self.put_button)
+        return row

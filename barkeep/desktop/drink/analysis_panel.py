@@ -1,0 +1,237 @@
+"""What a drink comes to: its balance as a picture, its figures in a grid, and how sure they are."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+
+from barkeep.desktop.drink.analysis_view import INFORMATION, AnalysisView, BalanceBar
+from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
+from barkeep.desktop.look.tones import Tones, blend, current_tones
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.domain.drink.words import Fact
+
+NAME = "Balance among its family"
+
+TROUGH = 12.0
+"""How high a trough is, in device-independent pixels."""
+
+ROOM = 7.0
+"""Above and below a trough, for the mark that stands out of it."""
+
+
+class BalancePicture(QWidget):
+    """Draws bars; the words beside them say the same for those who do not see them."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._bars: tuple[BalanceBar, ...] = ()
+        self.setAccessibleName(NAME)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    @property
+    def bars(self) -> tuple[BalanceBar, ...]:
+        """What is drawn."""
+        return self._bars
+
+    def show_bars(self, bars: Sequence[BalanceBar]) -> None:
+        """Draw other bars."""
+        self._bars = tuple(bars)
+        said = "; ".join(bar.in_words for bar in bars)
+        self.setAccessibleDescription(said)
+        self.setToolTip(said)
+        self.updateGeometry()
+        self.update()
+
+    def sizeHint(self) -> QSize:
+        return QSize(264, round(self._row_height() * max(1, len(self._bars))))
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(160, self.sizeHint().height())
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        tones, high = current_tones(), self._row_height()
+        for number, bar in enumerate(self._bars):
+            row = QRectF(0.0, number * high, self.width(), high)
+            self._draw_words(painter, row, bar, tones)
+            top = row.top() + self._words_height() + ROOM
+            _draw_bar(painter, QRectF(ROOM, top, row.width() - 2 * ROOM, TROUGH), bar, tones)
+
+    def _words_height(self) -> float:
+        return QFontMetricsF(font_of(TypeSize.STRONG, self.font())).height()
+
+    def _row_height(self) -> float:
+        return self._words_height() + TROUGH + 2 * ROOM + HALF
+
+    def _draw_words(self, painter: QPainter, row: QRectF, bar: BalanceBar, tones: Tones) -> None:
+        """The label, the usual range in quieter letters, and the value at the right."""
+        strong, quiet = (
+            font_of(TypeSize.STRONG, self.font()),
+            font_of(TypeSize.CAPTION, self.font()),
+        )
+        line = QRectF(row.left(), row.top(), row.width(), self._words_height())
+        middle, right = Qt.AlignmentFlag.AlignVCenter, Qt.AlignmentFlag.AlignRight
+        painter.setPen(QColor(tones.text))
+        painter.setFont(strong)
+        painter.drawText(line, middle, bar.label)
+        painter.drawText(line, middle | right, bar.value)
+        metrics = QFontMetricsF(strong)
+        start = metrics.horizontalAdvance(bar.label) + UNIT
+        end = metrics.horizontalAdvance(bar.value) + UNIT
+        between = line.adjusted(start, 0.0, -end, 0.0)
+        painter.setPen(QColor(tones.muted))
+        painter.setFont(quiet)
+        words = QFontMetricsF(quiet).elidedText(
+            bar.range_words, Qt.TextElideMode.ElideRight, between.width()
+        )
+        painter.drawText(between, middle, words)
+
+
+def _draw_bar(painter: QPainter, trough: QRectF, bar: BalanceBar, tones: Tones) -> None:
+    painter.setPen(QPen(QColor(tones.glass), 1))
+    painter.setBrush(QColor(tones.raised))
+    painter.drawRoundedRect(trough, TROUGH / 2, TROUGH / 2)
+    if bar.usual is not None:
+        _draw_usual(painter, trough, bar.usual, tones)
+    _draw_mark(painter, trough, bar, tones)
+
+
+def _draw_usual(
+    painter: QPainter, trough: QRectF, usual: tuple[float, float], tones: Tones
+) -> None:
+    """The usual range: tinted brass between two posts, so that colour is not the only sign."""
+    left, right = (_place(trough, share) for share in usual)
+    painter.fillRect(
+        QRectF(left, trough.top() + 1, right - left, trough.height() - 2),
+        blend(tones.liquid, tones.base, 0.45),
+    )
+    painter.setPen(QPen(QColor(tones.accent), 1.5))
+    for post in (left, right):
+        painter.drawLine(QPointF(post, trough.top() - 2), QPointF(post, trough.bottom() + 2))
+
+
+def _draw_mark(painter: QPainter, trough: QRectF, bar: BalanceBar, tones: Tones) -> None:
+    """The drink: a needle with its doubt as a line through it, an arrow beyond the scale."""
+    middle, x = trough.center().y(), _place(trough, bar.mark)
+    colour = QColor(tones.link)
+    painter.setPen(QPen(colour, 2))
+    ends = [_place(trough, bar.mark + side * bar.sigma) for side in (-1.0, 1.0)]
+    painter.drawLine(QPointF(ends[0], middle), QPointF(ends[1], middle))
+    painter.setPen(QPen(QColor(tones.base), 1))
+    painter.setBrush(QBrush(colour))
+    half, tall = 5.0, TROUGH / 2 + ROOM - 2
+    if bar.mark > 1.0:
+        tip = QPointF(trough.right() + ROOM - 1, middle)
+        back = tip.x() - 2 * half
+        shape = [tip, QPointF(back, middle - tall), QPointF(back, middle + tall)]
+    else:
+        shape = [
+            QPointF(x, middle - tall),
+            QPointF(x + half, middle),
+            QPointF(x, middle + tall),
+            QPointF(x - half, middle),
+        ]
+    painter.drawPolygon(QPolygonF(shape))
+
+
+def _place(trough: QRectF, share: float) -> float:
+    return trough.left() + max(0.0, min(1.0, share)) * trough.width()
+
+
+class AnalysisPanel(QWidget):
+    """Shows one view after another; its labels are kept, for it may follow every keystroke."""
+
+    def __init__(self, view: AnalysisView | None = None, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.picture = BalancePicture()
+        self._place = _selectable(text_label("", wrap=True))
+        self._ranges, self._doubts = _caption(), _caption()
+        self._general_head = text_label("Before anyone drinks", TypeSize.STRONG)
+        self._general = _caption()
+        self._grid = _FactGrid()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, HALF, 0, 0)
+        column.setSpacing(HALF)
+        for each in (self.picture, self._place, self._ranges):
+            column.addWidget(each)
+        column.addSpacing(UNIT)
+        column.addLayout(self._grid.layout)
+        column.addSpacing(UNIT)
+        column.addWidget(text_label("How sure this is", TypeSize.STRONG))
+        column.addWidget(self._doubts)
+        for each in (self._general_head, self._general):
+            column.addWidget(each)
+        column.addWidget(_caption(INFORMATION))
+        if view is not None:
+            self.show_view(view)
+
+    def show_view(self, view: AnalysisView) -> None:
+        """Show another drink."""
+        self.picture.show_bars(view.bars)
+        self._place.setText(view.place)
+        self._ranges.setText(view.ranges)
+        self._ranges.setVisible(bool(view.ranges))
+        self._grid.show_facts(view.facts)
+        for each in (self._general_head, self._general):
+            each.setVisible(bool(view.before_anyone_drinks))
+        self._general.setText(view.before_anyone_drinks)
+        self._doubts.setText("\n".join(f"• {sentence}" for sentence in view.uncertain))
+
+
+@dataclass(frozen=True, slots=True)
+class _Row:
+    label: QLabel
+    value: QLabel
+    note: QLabel
+
+    def show_fact(self, fact: Fact | None) -> None:
+        """Show a fact, or nothing at all."""
+        said = ("", "", "") if fact is None else (fact.label, fact.value, fact.note)
+        for label, words in zip((self.label, self.value, self.note), said, strict=True):
+            label.setText(words)
+            label.setVisible(bool(words))
+
+
+class _FactGrid:
+    """Labels at the left, what they say at the right, with a smaller note below it."""
+
+    def __init__(self) -> None:
+        self.layout = QGridLayout()
+        self.layout.setContentsMargins(0, 0, 0, 0)
+        self.layout.setHorizontalSpacing(UNIT + HALF)
+        self.layout.setVerticalSpacing(HALF)
+        self.layout.setColumnStretch(1, 1)
+        self._rows: list[_Row] = []
+
+    def show_facts(self, facts: Sequence[Fact]) -> None:
+        """Show these in the order given."""
+        while len(self._rows) < len(facts):
+            self._rows.append(self._new_row(len(self._rows)))
+        for number, row in enumerate(self._rows):
+            row.show_fact(facts[number] if number < len(facts) else None)
+
+    def _new_row(self, number: int) -> _Row:
+        label = text_label("", quiet=True)
+        row = _Row(label, _selectable(text_label("", wrap=True)), _caption())
+        words = QVBoxLayout()
+        words.setSpacing(0)
+        words.addWidget(row.value)
+        words.addWidget(row.note)
+        self.layout.addWidget(label, number, 0, Qt.AlignmentFlag.AlignTop)
+        self.layout.addLayout(words, number, 1)
+        return row
+
+
+def _caption(words: str = "") -> QLabel:
+    return _selectable(text_label(words, TypeSize.CAPTION, quiet=True, wrap=True))
+
+
+def _selectable(label: QLabel) -> QLabel:
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    return label

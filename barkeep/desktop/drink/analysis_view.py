@@ -1,0 +1,173 @@
+"""An analysis as the analysis panel shows it: words, and shares of a scale for its picture."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.cautions.cautions import Caution, Level
+from barkeep.domain.drink.analysis import Analysis, analyse
+from barkeep.domain.drink.balance import Quality
+from barkeep.domain.drink.words import (
+    Fact,
+    about_ranges,
+    facts,
+    in_brief,
+    measured,
+    place_in_words,
+    place_word,
+)
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.verdicts import Drink
+from barkeep.domain.spec_text.lines import as_line
+from barkeep.domain.spec_text.text import ReadSpec
+from barkeep.domain.specs.quantities import in_dashes_of
+from barkeep.domain.specs.spec import Spec
+from barkeep.domain.specs.technique import technique_of
+from barkeep.domain.stand_ins.corrections import Correction, in_words
+
+INFORMATION = "Figures are information, not advice: health authorities and local rules come first."
+
+UNREAD = "Lines that cannot be read yet are not counted."
+
+_SCALES: Mapping[Quality, tuple[str, float, str]] = {
+    "strength": ("Strength", 45.0, "% vol"),
+    "sugar": ("Sugar", 150.0, "g/l"),
+    "acid": ("Acid", 15.0, "g/l"),
+}
+"""What each bar is called, where its scale ends, and its unit."""
+
+
+_LEVELS: Mapping[Level, str] = {"danger": "Danger", "care": "Caution", "note": "Note"}
+
+
+@dataclass(frozen=True, slots=True)
+class BalanceBar:
+    """One quality on a scale from 0 to 1; `usual` is the family's range on it.
+
+    A `mark` above 1 lies beyond the scale. `range_words` name the usual range,
+    `place_words` say where in it the drink lies; both are empty without one.
+    """
+
+    label: str
+    value: str
+    mark: float
+    sigma: float
+    usual: tuple[float, float] | None = None
+    range_words: str = ""
+    place_words: str = ""
+
+    @property
+    def in_words(self) -> str:
+        """All that the bar shows."""
+        said = (f"{self.label} {self.value}", self.place_words, self.range_words)
+        return ", ".join(each for each in said if each)
+
+
+@dataclass(frozen=True, slots=True)
+class AnalysisView:
+    """Everything the panel shows of one drink."""
+
+    brief: str
+    bars: tuple[BalanceBar, ...]
+    place: str
+    ranges: str
+    facts: tuple[Fact, ...]
+    cautions: tuple[Caution, ...]
+    uncertain: tuple[str, ...]
+    before_anyone_drinks: str
+
+
+@dataclass(frozen=True, slots=True)
+class CautionRow:
+    """A caution as a page shows it; `tone` is a field of `Tones`, `meaning` says its level.
+
+    `source` is a sentence, or empty.
+    """
+
+    text: str
+    source: str
+    tone: str
+    meaning: str
+
+
+def before_you_pour(drink: Drink | None, view: AnalysisView | None) -> tuple[CautionRow, ...]:
+    """A drink's cautions with their authority, and what there is to know of its bottles."""
+    cautions = () if view is None else view.cautions
+    rows = [
+        CautionRow(
+            each.text,
+            each.source,
+            "danger" if each.level == "danger" else "warning",
+            _LEVELS[each.level],
+        )
+        for each in cautions
+    ]
+    told = {each.text for each in cautions}
+    warnings = () if drink is None else drink.warnings
+    rows += [CautionRow(each, "", "warning", "Caution") for each in warnings if each not in told]
+    return tuple(rows)
+
+
+def correction_words(correction: Correction | None, tree: FamilyTree) -> str:
+    """The correction as a sentence, empty where there is none."""
+    if correction is None:
+        return ""
+    said = in_words(correction, tree)
+    return f"{said[:1].upper()}{said[1:]}."
+
+
+def view_of(spec: Spec, snapshot: Snapshot) -> AnalysisView | None:
+    """A spec's analysis; None where nothing in it can be poured."""
+    analysis = analyse(spec, snapshot)
+    if not analysis.served_volume_ml:
+        return None
+    style = analysis.style
+    return AnalysisView(
+        in_brief(analysis, snapshot.knowledge.tree),
+        tuple(_bars(analysis)),
+        place_in_words(analysis),
+        "" if style is None else about_ranges(style),
+        facts(analysis, snapshot.knowledge.tree),
+        analysis.cautions,
+        analysis.uncertain,
+        " ".join(each.text for each in analysis.general_cautions),
+    )
+
+
+def view_of_read(read: ReadSpec, snapshot: Snapshot) -> AnalysisView | None:
+    """The analysis of a text while it is written: of the lines understood so far."""
+    spec = read.spec
+    lines = tuple(line for each in read.lines if (line := as_line(each)) is not None)
+    if spec is None:
+        technique = technique_of(read.method)
+        spec = Spec(read.name, lines, read.method, technique, read.glass)
+    tree = snapshot.knowledge.tree
+    view = view_of(in_dashes_of(snapshot.settings.units, spec, tree), snapshot)
+    if view is None or len(lines) == len(read.lines):
+        return view
+    return replace(view, uncertain=(UNREAD, *view.uncertain))
+
+
+def _bars(analysis: Analysis) -> Iterator[BalanceBar]:
+    sigma = analysis.sigma
+    doubts: Mapping[Quality, float] = {
+        "strength": sigma.abv_percent,
+        "sugar": sigma.sugar_g_per_l,
+        "acid": sigma.acid_g_per_l,
+    }
+    for quality, value in measured(analysis):
+        label, end, unit = _SCALES[quality]
+        shown = f"{value:.0f} {unit}" if quality == "sugar" else f"{value:.1f} {unit}"
+        bar = BalanceBar(label, shown, value / end, doubts[quality] / end)
+        if analysis.style is None:
+            yield bar
+            continue
+        usual = analysis.style.range_of(quality)
+        yield replace(
+            bar,
+            usual=(usual.low / end, usual.high / end),
+            range_words=f"usual {usual.low:g} to {usual.high:g}",
+            place_words=place_word(quality, usual.place_of(value)),
+        )

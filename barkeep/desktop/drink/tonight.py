@@ -1,0 +1,296 @@
+"""Tonight: what can be made, with what, how often, and why not."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable
+from functools import partial
+
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QWidget
+
+from barkeep.desktop.drink.analysis_view import correction_words
+from barkeep.desktop.drink.words import base_kind, duty, kinds_by_name, line_state, reason, written
+from barkeep.desktop.look.metrics import UNIT
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.row_table import Column
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.widgets.buttons import button, number_field
+from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
+from barkeep.desktop.widgets.delegates import (
+    ICONS_ROLE,
+    SUBTITLE_ROLE,
+    VERDICT_ROLE,
+    VerdictDelegate,
+)
+from barkeep.desktop.widgets.details import DetailRow, DetailSection
+from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.verdict_badge import WORDS, VerdictBadge
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.verdicts import VERDICTS, Drink, tonight
+from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
+from barkeep.domain.specs.spec import base
+from barkeep.domain.stand_ins.corrections import Correction, correction_for
+from barkeep.errors import spoken_list
+
+MANY = 10**6
+"""Sorts what nothing limits after every number."""
+
+
+def drink_columns(tree: FamilyTree) -> tuple[Column[Drink], ...]:
+    """Drink, verdict, base, serves, and what is missing or runs out first."""
+    return (
+        Column(
+            "Drink",
+            lambda drink: drink.spec.name,
+            roles={
+                SUBTITLE_ROLE: lambda drink: ingredients_in_brief(drink, tree),
+                ICONS_ROLE: lambda drink: ("warning",) if drink.warnings else (),
+            },
+            tooltip=lambda drink: "\n".join(drink.warnings),
+        ),
+        Column(
+            "Tonight",
+            lambda drink: WORDS[drink.verdict],
+            key=lambda drink: (VERDICTS.index(drink.verdict), drink.spec.name.casefold()),
+            roles={VERDICT_ROLE: lambda drink: drink.verdict},
+        ),
+        Column("Base", lambda drink: base_name(drink, tree)),
+        Column(
+            "Serves",
+            serves_in_words,
+            key=lambda drink: MANY if drink.serves is None else drink.serves,
+            right=True,
+        ),
+        Column("Limited by", lambda drink: hindrance(drink, tree)),
+    )
+
+
+def ingredients_in_brief(drink: Drink, tree: FamilyTree) -> str:
+    """The required ingredients, in the spec's order."""
+    names = (tree.name(line.ingredient) for line in drink.spec.required_lines)
+    return ", ".join(dict.fromkeys(names))
+
+
+def base_name(drink: Drink, tree: FamilyTree) -> str:
+    """What the drink is built on; empty for a spec without volumes."""
+    key = base(drink.spec, tree)
+    return tree.name(key) if key else ""
+
+
+def serves_in_words(drink: Drink) -> str:
+    """How many serves; an em dash where none can be made."""
+    if not drink.makeable:
+        return "—"
+    return "no limit" if drink.serves is None else str(drink.serves)
+
+
+def hindrance(drink: Drink, tree: FamilyTree) -> str:
+    """What is missing, or else what ends the serves."""
+    if drink.missing:
+        return spoken_list([tree.name(key) for key in drink.missing], "and")
+    return tree.name(drink.runs_out) if drink.runs_out else ""
+
+
+CORRECTION = "tonight-correction"
+"""Under which the question is asked what a drink with stand-ins needs."""
+
+CAUTION = (
+    "Drink with care: never before driving, in pregnancy or under age. Local rules come first."
+)
+
+NO_BOTTLES = "No bottles yet: every drink is short until the bar knows what is there."
+
+
+class TonightScreen(TableScreen[Drink]):
+    """One row a spec; the details say what goes in, line by line, and why."""
+
+    key = "tonight"
+    title = "Tonight"
+    noun = "drinks"
+    search_hint = "Search drinks and ingredients…"
+
+    def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
+        self._tree = context.bar.snapshot.knowledge.tree
+        self._memory = Memory()
+        self._is_empty = False
+        empty = EmptyState("picture-empty-glass", "No specs yet", "Write one on the Specs page")
+        super().__init__(context, drink_columns(self._tree), empty, parent)
+        self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
+        self.serves = number_field("Serves", 1, 99)
+        self.bases = QComboBox()
+        self.ready_only = QCheckBox("Ready only")
+        self._prepare_filters()
+        self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
+        for column, width in enumerate((196, 100, 96, 68)):
+            self.view.setColumnWidth(column, width)
+        sort_by(self.view, 1)
+        on_activated(self.view, self._open_spec)
+
+    def refresh(self, changes: frozenset[str]) -> None:
+        snapshot = self.context.bar.snapshot
+        self._tree = snapshot.knowledge.tree
+        within, serves = self.closeness.choice, self.serves.value()
+        question = partial(tonight, snapshot, within, serves, self._memory)  # type: ignore[arg-type]
+        self.context.background.ask(self.key, question, self._show_answer)
+
+    def identity(self, row: Drink) -> Hashable:
+        return row.spec.name
+
+    def words(self, row: Drink) -> str:
+        named = (self._names_around(line.ingredient) for line in row.spec.lines)
+        return " ".join((row.spec.name, row.spec.glass, *named))
+
+    def accepts(self, row: Drink) -> bool:
+        if self.ready_only.isChecked() and not row.makeable:
+            return False
+        wanted = self.bases.currentData()
+        key = base(row.spec, self._tree)
+        return wanted is None or (key is not None and self._tree.is_a(key, wanted))
+
+    def clear_filters(self) -> None:
+        self.ready_only.setChecked(False)
+        self.bases.setCurrentIndex(0)
+        super().clear_filters()
+
+    def show_row(self, row: Drink | None) -> None:
+        self.context.background.forget(CORRECTION)
+        if row is None:
+            self.detail.clear()
+            return
+        self._show_drink(row)
+        if row.verdict == "stand_in":
+            question = partial(correction_for, row, self.context.bar.snapshot)
+            self.context.background.ask(CORRECTION, question, partial(self._correct, row))
+
+    def _correct(self, row: Drink, found: Correction | None) -> None:
+        """Say what to pour so that stand-ins leave the drink what it was, where they do not."""
+        if found is not None:
+            self._show_drink(row, correction_words(found, self._tree))
+
+    def _show_drink(self, row: Drink, correction: str = "") -> None:
+        settings = self.context.bar.snapshot.settings
+        shown = shown_lines(row.spec, self._tree, settings.shown_in, settings.units)
+        lines = tuple(map(_line, row.lines, shown))
+        if correction:
+            balance = DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
+            lines = (*lines, balance)
+        sections = [DetailSection("What goes in", lines)]
+        if row.warnings:
+            sections.append(DetailSection("Before you pour", tuple(map(_warning, row.warnings))))
+        if row.spec.method:
+            sections.append(DetailSection("Method", (DetailRow(row.spec.method),)))
+        sections.append(DetailSection("Care", (DetailRow(CAUTION),)))
+        buttons = [button("Open the spec", self._open_spec)]
+        if row.missing:
+            buttons.append(button("What stands in?", self._ask_for_stand_ins))
+        self.detail.show_details(
+            row.spec.name,
+            _subtitle(row, self._tree),
+            sections,
+            top=VerdictBadge(row.verdict),
+            buttons=buttons,
+        )
+
+    def _prepare_filters(self) -> None:
+        self.closeness.chosen.connect(self._ask_again)
+        self.serves.valueChanged.connect(self._ask_again)
+        self.bases.setAccessibleName("Base")
+        self.bases.addItem("Any base", None)
+        self.bases.currentIndexChanged.connect(lambda _index: self.filter_again())
+        self.ready_only.toggled.connect(lambda _on: self.filter_again())
+        self.add_filter(self.closeness)
+        self.add_filter(_labelled("Serves", self.serves))
+        self.add_filter(self.bases)
+        self.add_filter(self.ready_only)
+
+    def _ask_again(self, _choice: object) -> None:
+        self.refresh(frozenset())
+
+    def _show_answer(self, drinks: tuple[Drink, ...]) -> None:
+        self._offer_bases(drinks)
+        self._mind_empty_bar()
+        self.show_rows(drinks)
+        ready = sum(each.verdict == "ready" for each in drinks)
+        stand_in = sum(each.verdict == "stand_in" for each in drinks)
+        near = sum(each.verdict == "one_short" for each in drinks)
+        self.summary.setText(f"{ready} ready, {stand_in} with a stand-in, {near} one short")
+
+    def _mind_empty_bar(self) -> None:
+        """Say once why every drink is short; who dismisses it is not told again."""
+        is_empty = not self.context.bar.snapshot.bottles
+        if is_empty == self._is_empty:
+            return
+        self._is_empty = is_empty
+        if is_empty:
+            self.banner.say(NO_BOTTLES, "info", "Go to Bottles", self._go_to_bottles)
+        elif self.banner.text == NO_BOTTLES:
+            self.banner.clear()
+
+    def _go_to_bottles(self) -> None:
+        self.context.go("bottles", None)
+
+    def _offer_bases(self, drinks: tuple[Drink, ...]) -> None:
+        """Every kind something is built on, by name; the choice stays where it still stands."""
+        keys = {key for key in (base(each.spec, self._tree) for each in drinks) if key}
+        kept = self.bases.currentData()
+        self.bases.blockSignals(True)
+        self.bases.clear()
+        self.bases.addItem("Any base", None)
+        kinds = {base_kind(key, self._tree) for key in keys}
+        for name, key in kinds_by_name(kinds, self._tree):
+            self.bases.addItem(name, key)
+        self.bases.setCurrentIndex(max(0, self.bases.findData(kept)))
+        self.bases.blockSignals(False)
+
+    def _names_around(self, key: str) -> str:
+        kinds = (key, *self._tree.ancestors(key))
+        return " ".join(self._tree.name(each) for each in kinds)
+
+    def _open_spec(self) -> None:
+        if self.current is not None:
+            self.context.go("specs", self.current.spec.name)
+
+    def _ask_for_stand_ins(self) -> None:
+        if self.current is not None and self.current.missing:
+            self.context.go("stand-ins", self.current.missing[0])
+
+
+def _warning(text: str) -> DetailRow:
+    return DetailRow(text, picture="warning", tone="warning")
+
+
+def _line(answer: LineAnswer, shown: ShownLine) -> DetailRow:
+    state, what_for = line_state(answer), duty(answer.line)
+    said = what_for and what_for not in shown.text.casefold()
+    return DetailRow(
+        f"{shown.text} ({what_for})" if said else shown.text,
+        label=state.word,
+        note=reason(answer),
+        picture=state.picture,
+        tone=state.tone,
+        tip=written(shown),
+    )
+
+
+def _subtitle(drink: Drink, tree: FamilyTree) -> str:
+    parts = [base_name(drink, tree), drink.spec.glass]
+    if drink.makeable:
+        many = serves_in_words(drink)
+        parts.append("1 serve" if many == "1" else f"{many} serves")
+    if drink.makeable and drink.runs_out:
+        parts.append(f"{tree.in_sentence(drink.runs_out)} runs out first")
+    return " · ".join(part for part in parts if part)
+
+
+def _labelled(text: str, field: QWidget) -> QWidget:
+    holder = QWidget()
+    row = QHBoxLayout(holder)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.setSpacing(UNIT)
+    label = text_label(text, quiet=True)
+    label.setBuddy(field)
+    row.addWidget(label)
+    row.addWidget(field)
+    return holder

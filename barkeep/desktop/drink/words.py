@@ -1,0 +1,71 @@
+"""A line of a spec as the bar meets it, in a word, a picture and a colour; and a drink's base."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.specs.shown_lines import ShownLine
+from barkeep.domain.specs.spec import Line
+
+
+@dataclass(frozen=True, slots=True)
+class LineState:
+    """What is said of a line; `tone` is a field of `Tones` that colours the picture."""
+
+    word: str
+    picture: str
+    tone: str
+
+
+THERE = LineState("There", "verdict-ready", "ready")
+
+STAND_IN = LineState("Stand-in", "verdict-stand-in", "stand_in")
+
+MISSING = LineState("Missing", "verdict-short", "short")
+
+NOT_NEEDED = LineState("Not there, and not needed", "info", "muted")
+
+
+def line_state(answer: LineAnswer) -> LineState:
+    """Whether a line is met, by a stand-in, or not."""
+    if not answer.met:
+        return MISSING if answer.required else NOT_NEEDED
+    return STAND_IN if answer.closeness < 1.0 else THERE
+
+
+def reason(answer: LineAnswer) -> str:
+    """Why the line is met or not, and from which bottle."""
+    through_steps = answer.derivation is not None and bool(answer.derivation.steps)
+    if answer.bottle is None or not through_steps:
+        return answer.why
+    return f"{answer.why} From {answer.bottle.product.title}."
+
+
+def duty(line: Line) -> str:
+    """What a line that may be left out is for."""
+    if line.garnish:
+        return "" if line.text.casefold().startswith("garnish") else "garnish"
+    return "optional" if line.optional else ""
+
+
+def written(line: ShownLine) -> str:
+    """How a line is written where it is shown otherwise, else empty."""
+    return f"Written: {line.written}" if line.written else ""
+
+
+def base_kind(key: str, tree: FamilyTree) -> str:
+    """The widest kind above an ingredient that a shop sells as such; else the ingredient."""
+    above = [each for each in tree.ancestors(key) if not tree[each].family]
+    return max(above, key=lambda each: (len(tree.descendants(each)), each), default=key)
+
+
+def kinds_by_name(keys: Iterable[str], tree: FamilyTree) -> tuple[tuple[str, str], ...]:
+    """Name and key of each kind that occurs, by name."""
+    return tuple(sorted(((tree.name(key), key) for key in set(keys)), key=_by_name))
+
+
+def _by_name(named: tuple[str, str]) -> str:
+    return named[0].casefold()

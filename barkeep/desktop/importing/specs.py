@@ -1,0 +1,578 @@
+"""Bring specs in from documents: everything is shown before anything is written."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from functools import partial
+from typing import TYPE_CHECKING, Literal
+
+from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QHeaderView,
+    QLineEdit,
+    QProgressBar,
+    QScrollArea,
+    QSplitter,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from barkeep.application.done import Done
+from barkeep.application.spec_imports import (
+    Choice,
+    Decision,
+    Differing,
+    ImportedSpecs,
+    Incoming,
+    NamedText,
+    Preview,
+    Progress,
+    Unreadable,
+    preview,
+)
+from barkeep.desktop.importing.steps import Work
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
+from barkeep.desktop.screens.background import Background
+from barkeep.desktop.screens.list_stack import prepare_view
+from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
+from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.card import Card
+from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.notices import Banner
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.spec_text.differences import ComparedLine, LineChange
+from barkeep.domain.spec_text.text import write_spec
+from barkeep.domain.specs.spec import Spec
+from barkeep.errors import UserError, spoken_list
+
+if TYPE_CHECKING:
+    from barkeep.desktop.shell.main_window import MainWindow
+
+
+Group = Literal["unreadable", "differing", "new"]
+
+GROUP_WORDS: dict[Group, str] = {
+    "unreadable": "Cannot be read",
+    "differing": "Differs",
+    "new": "New",
+}
+
+KEPT_WORDS = "Stays as you have it"
+
+KEPT = Decision()
+
+
+@dataclass(frozen=True, slots=True)
+class ImportRow:
+    """One spec of a document; `place` is that among the differing, -1 for the others."""
+
+    group: Group
+    name: str
+    where: str
+    thing: Incoming | Differing | Unreadable
+    place: int = -1
+    decision: Decision = KEPT
+
+    @property
+    def outcome(self) -> str:
+        """What importing will do with it."""
+        if self.group == "unreadable":
+            return "Is left out"
+        if self.group == "new":
+            return "Comes in"
+        if self.decision.choice == "take_theirs":
+            return "Takes the place of yours"
+        if self.decision.choice == "add":
+            return f"Comes in as {self.decision.name or self.free_name}"
+        return KEPT_WORDS
+
+    @property
+    def free_name(self) -> str:
+        """A name under which it could come in beside yours."""
+        return self.thing.free_name if isinstance(self.thing, Differing) else ""
+
+    @property
+    def comes_in(self) -> bool:
+        """Whether importing writes it."""
+        return self.group == "new" or self.decision.choice != "keep_mine"
+
+
+def import_rows(found: Preview, *, one_file: bool) -> tuple[ImportRow, ...]:
+    """What needs a look first: the unreadable, the differing, then the new."""
+    rows = [
+        ImportRow(
+            "unreadable",
+            each.name or ("The whole file" if not each.where else "No name"),
+            _place(each.file, each.where, one_file),
+            each,
+        )
+        for each in found.unreadable
+    ]
+    for place, each in enumerate(found.differing):
+        where = _place(each.incoming.file, each.incoming.where, one_file)
+        rows.append(ImportRow("differing", each.mine.name, where, each, place))
+    rows += [
+        ImportRow("new", each.spec.name, _place(each.file, each.where, one_file), each)
+        for each in found.new
+    ]
+    return tuple(rows)
+
+
+def decided(row: ImportRow, decision: Decision) -> ImportRow:
+    """The row after a decision; theirs never takes the place of a classic."""
+    if row.group != "differing":
+        return row
+    possible = isinstance(row.thing, Differing) and row.thing.replaceable
+    if decision.choice == "take_theirs" and not possible:
+        return row
+    return replace(row, decision=decision)
+
+
+def import_columns() -> tuple[Column[ImportRow], ...]:
+    """The columns of the list."""
+    return (
+        Column("Spec", lambda row: row.name, tooltip=lambda row: row.name),
+        Column("What it is", lambda row: GROUP_WORDS[row.group]),
+        Column("What happens", lambda row: row.outcome, tooltip=lambda row: row.outcome),
+    )
+
+
+def _place(file: str, where: str, one_file: bool) -> str:
+    return where if one_file else ", ".join(each for each in (file, where) if each)
+
+
+NOTHING = "–"
+
+CHANGE_WORDS: dict[LineChange, str] = {
+    "same": "the same",
+    "wording": "worded otherwise",
+    "amount": "another amount",
+    "swapped": "another ingredient",
+    "added": "only in theirs",
+    "left out": "only in yours",
+}
+
+_PICTURES: dict[LineChange, tuple[str, str]] = {
+    "same": ("check", "ready"),
+    "wording": ("info", "info"),
+    "amount": ("scale", "warning"),
+    "swapped": ("stand-ins", "warning"),
+    "added": ("add", "warning"),
+    "left out": ("remove", "warning"),
+}
+
+_CHOICES: tuple[tuple[Choice, str, str], ...] = (
+    ("keep_mine", "Keep mine", "Yours stays as it is; theirs does not come in"),
+    ("take_theirs", "Take theirs", "Theirs takes the place of yours; undo brings yours back"),
+    ("add", "Keep both", "Theirs comes in beside yours, under another name"),
+)
+
+
+class ImportDetails(QScrollArea):
+    """`decided` carries the row that is shown and the decision the user took for it."""
+
+    decided = Signal(object, object)
+
+    def __init__(self, text_of: Callable[[Spec], str], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._text_of = text_of
+        self.chips: FilterChips | None = None
+        self.name_field: QLineEdit | None = None
+        self.setAccessibleName("The chosen spec")
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setMinimumWidth(330)
+        self.viewport().setAutoFillBackground(False)
+
+    def show_row(self, row: ImportRow | None) -> None:
+        """Show one spec, or nothing."""
+        self.chips = self.name_field = None
+        page = QWidget()
+        column = QVBoxLayout(page)
+        column.setContentsMargins(PAD, PAD, PAD, PAD)
+        column.setSpacing(UNIT)
+        if row is not None:
+            column.addWidget(text_label(row.name, TypeSize.SUBTITLE, wrap=True))
+            if row.where:
+                column.addWidget(text_label(_begun(row.where), quiet=True, wrap=True))
+            self._add_thing(column, row)
+        column.addStretch(1)
+        old = self.takeWidget()
+        if old is not None:  # one of its chips may be telling of its click just now
+            old.hide()
+            old.deleteLater()
+        self.setWidget(page)
+        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+
+    def _add_thing(self, column: QVBoxLayout, row: ImportRow) -> None:
+        thing = row.thing
+        if isinstance(thing, Unreadable):
+            self._add_problems(column, thing)
+        elif isinstance(thing, Differing):
+            self._add_choice(column, row, thing)
+            column.addLayout(_side_by_side(thing))
+            _add_remarks(column, thing.incoming.remarks)
+        else:
+            self._add_new(column, thing)
+
+    def _add_new(self, column: QVBoxLayout, thing: Incoming) -> None:
+        _add_remarks(column, thing.remarks)
+        rows = self._text_of(thing.spec).partition("\n")[2]
+        column.addWidget(_selectable(rows.strip("\n")))
+
+    def _add_problems(self, column: QVBoxLayout, thing: Unreadable) -> None:
+        for problem in thing.problems:
+            row = QHBoxLayout()
+            row.setSpacing(UNIT)
+            picture = PictureLabel("error", 16, "danger", "Cannot be used")
+            row.addWidget(picture, 0, Qt.AlignmentFlag.AlignTop)
+            row.addWidget(text_label(_begun(str(problem)), wrap=True), 1)
+            column.addLayout(row)
+        if thing.text:
+            column.addSpacing(UNIT)
+            column.addWidget(text_label("As it was found", TypeSize.STRONG))
+            column.addWidget(_selectable(thing.text.strip("\n")))
+
+    def _add_choice(self, column: QVBoxLayout, row: ImportRow, thing: Differing) -> None:
+        if not thing.replaceable:
+            words = "Yours is a classic that barkeep brings along; it stays as it is."
+            column.addWidget(text_label(words, quiet=True, wrap=True))
+        chips = [each for each in _CHOICES if thing.replaceable or each[0] != "take_theirs"]
+        self.chips = FilterChips("Do", chips, row.decision.choice)
+        self.name_field = QLineEdit(row.decision.name or thing.free_name)
+        self.name_field.setAccessibleName("Name under which theirs comes in")
+        self.name_field.setVisible(row.decision.choice == "add")
+        self.chips.chosen.connect(lambda _choice: self._decide(row))
+        self.name_field.textEdited.connect(lambda _text: self._decide(row))
+        column.addWidget(self.chips, 0, Qt.AlignmentFlag.AlignLeft)
+        column.addWidget(self.name_field)
+        column.addSpacing(HALF)
+
+    def _decide(self, row: ImportRow) -> None:
+        assert self.chips is not None
+        assert self.name_field is not None
+        choice: Choice = next(each[0] for each in _CHOICES if each[0] == self.chips.choice)
+        self.name_field.setVisible(choice == "add")
+        name = self.name_field.text() if choice == "add" else ""
+        self.decided.emit(row, Decision(choice, name))
+
+
+def _side_by_side(thing: Differing) -> QGridLayout:
+    """Yours left, theirs right; a picture before each line says what became of it."""
+    grid = QGridLayout()
+    grid.setHorizontalSpacing(UNIT + HALF)
+    grid.setVerticalSpacing(UNIT)
+    grid.setColumnStretch(1, 1)
+    grid.setColumnStretch(2, 1)
+    for place, words in ((1, "Yours"), (2, "Theirs")):
+        grid.addWidget(text_label(words, TypeSize.STRONG), 0, place)
+    for line in thing.comparison.lines:
+        _add_line(grid, line)
+    for field in thing.comparison.fields:
+        heading = text_label(_begun(field.name), TypeSize.CAPTION, quiet=True)
+        grid.addWidget(heading, grid.rowCount(), 1, 1, 2)
+        _add_pair(grid, "warning", "warning", f"{field.name} differs", field.mine, field.theirs)
+    return grid
+
+
+def _add_line(grid: QGridLayout, line: ComparedLine) -> None:
+    picture, tone = _PICTURES[line.change]
+    _add_pair(grid, picture, tone, CHANGE_WORDS[line.change], line.mine, line.theirs)
+
+
+def _add_pair(
+    grid: QGridLayout, picture: str, tone: str, meaning: str, mine: str, theirs: str
+) -> None:
+    row, top = grid.rowCount(), Qt.AlignmentFlag.AlignTop
+    grid.addWidget(PictureLabel(picture, 16, tone, meaning), row, 0, top)
+    for place, words in ((1, mine), (2, theirs)):
+        grid.addWidget(_selectable(words or NOTHING), row, place, top)
+
+
+def _add_remarks(column: QVBoxLayout, remarks: Sequence[str]) -> None:
+    for remark in remarks:
+        row = QHBoxLayout()
+        row.setSpacing(UNIT)
+        row.addWidget(PictureLabel("info", 16, "info", "Remark"), 0, Qt.AlignmentFlag.AlignTop)
+        row.addWidget(text_label(remark, wrap=True), 1)
+        column.addLayout(row)
+
+
+def _begun(words: str) -> str:
+    """Words as a sentence begins; the capitals of names stay."""
+    return words[:1].upper() + words[1:]
+
+
+def _selectable(words: str) -> QWidget:
+    label = text_label(words, wrap=True)
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    label.setMinimumWidth(40)
+    return label
+
+
+Write = Callable[[Preview, dict[int, Decision], Progress], Done[ImportedSpecs]]
+"""Brings a preview into the bar; called on another thread than the bar's own."""
+
+COLUMN_WIDTHS = {1: 116, 2: 152}
+
+_FOR_ALL: tuple[tuple[Choice | None, str], ...] = (
+    (None, "as chosen for each"),
+    ("keep_mine", "keep mine"),
+    ("take_theirs", "take theirs"),
+    ("add", "keep both"),
+)
+
+
+class ImportSpecsDialog(QDialog):
+    """Reads, shows, writes; each can be stopped. `imported` is what came in, once it has."""
+
+    def __init__(
+        self,
+        texts: Sequence[NamedText],
+        snapshot: Snapshot,
+        background: Background,
+        write: Write,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Import specs")
+        self.resize(960, 600)
+        self.imported: ImportedSpecs | None = None
+        self._texts, self._snapshot, self._write = tuple(texts), snapshot, write
+        self._found = Preview()
+        tree, units = snapshot.knowledge.tree, snapshot.settings.units
+        self.table: RowTable[ImportRow] = RowTable(import_columns(), self)
+        self.shown = RowFilter(self.table, self)
+        self.view = QTableView()
+        self.details = ImportDetails(lambda spec: write_spec(spec, tree, units))
+        self.banner = Banner(closable=False)
+        self.summary = text_label("", quiet=True, wrap=True)
+        self.progress = QProgressBar()
+        self.progress.setAccessibleName("How much is done")
+        self.chips: FilterChips | None = None
+        self.for_all = QComboBox()
+        self.cancel_button = button("Cancel", self._cancel)
+        self.import_button = primary_button("&Import", self.write)
+        self.work = Work(background, self)
+        self._lay_out()
+        self._connect()
+        self._read()
+
+    def show_refusal(self, error: UserError) -> None:
+        """Say why nothing came in."""
+        self.banner.say(str(error), "error")
+        self._show_working(False)
+
+    def clear_refusal(self) -> None:
+        """Take it away again."""
+        self.banner.clear()
+
+    def reject(self) -> None:
+        """Close; what is under way leaves nothing behind."""
+        self.work.abandon()
+        super().reject()
+
+    def choose_for_all(self, choice: Choice | None) -> None:
+        """Decide for every spec that differs; theirs never takes the place of a classic."""
+        if choice:
+            rows = [decided(row, Decision(choice)) for row in self.table.rows]
+            current = self.view.currentIndex().row()
+            self.table.show_rows(rows)
+            self.view.selectRow(max(0, current))
+            self._count()
+
+    def write(self) -> None:
+        """Bring in what is to come in; all of it, or nothing."""
+        self.banner.clear()
+        decisions = {row.place: row.decision for row in self.table.rows if row.place >= 0}
+        self._show_working(True, "Importing…")
+        self.work.ask(
+            partial(self._write, self._found, decisions), self._on_written, self.show_refusal
+        )
+
+    # Inside
+
+    def _read(self) -> None:
+        self._show_working(True, "Reading…")
+        question = partial(preview, self._snapshot, self._texts)
+        self.work.ask(question, self._on_read, self.show_refusal)
+
+    def _on_read(self, found: Preview) -> None:
+        self._found = found
+        self._show_working(False)
+        rows = import_rows(found, one_file=len(self._texts) == 1)
+        self._offer_groups(rows)
+        self.table.show_rows(rows)
+        self.for_all.setVisible(bool(found.differing))
+        self._for_all_label.setVisible(bool(found.differing))
+        self._count()
+        self._say_what_is_there(found)
+        self.view.selectRow(0)
+        self.view.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _on_written(self, done: Done[ImportedSpecs]) -> None:
+        self.imported = done.value
+        self.accept()
+
+    def _on_moved(self, done: int, total: int) -> None:
+        self.progress.setRange(0, total)
+        self.progress.setValue(done)
+
+    def _cancel(self) -> None:
+        """Stop what is under way; with nothing under way, or nothing read yet, close."""
+        if self.work.is_running and self.table.rows:
+            self.work.stop()
+        else:
+            self.reject()
+
+    def _on_decided(self, row: ImportRow, decision: Decision) -> None:
+        for number, each in enumerate(self.table.rows):
+            if each.place == row.place and each.group == row.group:
+                self.table.replace_row(number, decided(each, decision))
+        self.for_all.setCurrentIndex(0)
+        self._count()
+
+    def _on_current(self, current: QModelIndex) -> None:
+        self.details.show_row(self.shown.row(current) if current.isValid() else None)
+
+    def _show_group(self, group: str) -> None:
+        self.shown.keep(lambda row: group in ("all", row.group))
+        self.view.selectRow(0)
+
+    def _offer_groups(self, rows: Sequence[ImportRow]) -> None:
+        counts = {key: sum(row.group == key for row in rows) for key in GROUP_WORDS}
+        chips = [("all", f"All {len(rows):,}", "Every spec that is not there already")]
+        chips += [
+            (key, f"{words} {counts[key]:,}", f"Only those: {words.casefold()}")
+            for key, words in GROUP_WORDS.items()
+            if counts[key]
+        ]
+        self.chips = FilterChips("Show", chips, "all")
+        self.chips.chosen.connect(self._show_group)
+        self._top.insertWidget(0, self.chips)
+        QWidget.setTabOrder(self.chips.chip("all"), self.for_all)
+
+    def _count(self) -> None:
+        count = sum(row.comes_in for row in self.table.rows)
+        self.import_button.setText(f"&Import {count:,} spec{'s' * (count != 1)}")
+        self.import_button.setEnabled(bool(count))
+
+    def _say_what_is_there(self, found: Preview) -> None:
+        there, bad = len(found.same), len(found.unreadable)
+        said = []
+        if there:
+            said.append(f"{there:,} {'is' if there == 1 else 'are'} in the bar already.")
+        if bad:
+            said.append(f"{bad:,} cannot be read and will be left out.")
+        self.summary.setText(" ".join(said))
+        self.summary.setVisible(bool(said))
+        if not self.table.rows:
+            self.banner.say("There is nothing to import.", "info")
+
+    def _show_working(self, working: bool, words: str = "") -> None:
+        self.progress.setVisible(working)
+        self.progress.setRange(0, 0)
+        self.progress.setFormat(f"{words} %p %")
+        self._body.setEnabled(not working)
+        self.import_button.setEnabled(not working)
+        self.cancel_button.setText("&Stop" if working else "Cancel")
+        if working:
+            self.cancel_button.setFocus(Qt.FocusReason.OtherFocusReason)
+        else:
+            self._count()
+
+    def _connect(self) -> None:
+        self.work.moved.connect(self._on_moved)
+        self.details.decided.connect(self._on_decided)
+        self.view.selectionModel().currentRowChanged.connect(self._on_current)
+        self.for_all.activated.connect(lambda _: self.choose_for_all(self.for_all.currentData()))
+
+    def _lay_out(self) -> None:
+        self.view.setModel(self.shown)
+        prepare_view(self.view, "Specs of the file")
+        header = self.view.horizontalHeader()
+        header.setStretchLastSection(False)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        for number, width in COLUMN_WIDTHS.items():
+            self.view.setColumnWidth(number, width)
+        header.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
+        for choice, words in _FOR_ALL:
+            self.for_all.addItem(words, choice)
+        self._for_all_label = text_label("Those that differ:")
+        self.for_all.setAccessibleName("What becomes of those that differ")
+        self._top = QHBoxLayout()
+        self._top.setSpacing(UNIT)
+        self._top.addStretch(1)
+        self._top.addWidget(self._for_all_label)
+        self._top.addWidget(self.for_all)
+        splitter = QSplitter(Qt.Orientation.Horizontal)
+        splitter.setChildrenCollapsible(False)
+        splitter.setHandleWidth(UNIT + HALF)
+        splitter.addWidget(Card(self.view))
+        splitter.addWidget(Card(self.details))
+        splitter.setSizes([480, 440])
+        self._body = QWidget()
+        inner = QVBoxLayout(self._body)
+        inner.setContentsMargins(0, 0, 0, 0)
+        inner.setSpacing(UNIT)
+        inner.addLayout(self._top)
+        inner.addWidget(splitter, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(PAD, PAD, PAD, PAD)
+        column.setSpacing(UNIT)
+        files = spoken_list([each.file for each in self._texts[:3]], "and")
+        more = len(self._texts) - 3
+        title = f"{files} and {more} more" if more > 0 else files
+        column.addWidget(text_label(title, TypeSize.SUBTITLE, wrap=True))
+        column.addWidget(self.summary)
+        column.addWidget(self._body, 1)
+        column.addWidget(self.banner)
+        column.addLayout(self._buttons())
+
+    def _buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(UNIT)
+        row.addWidget(self.progress, 1)
+        row.addStretch(1)
+        for each in (self.cancel_button, self.import_button):
+            each.setAutoDefault(False)
+            row.addWidget(each)
+        return row
+
+
+def preview_specs(window: MainWindow, texts: Sequence[NamedText]) -> None:
+    """Show what documents would bring to the window's bar."""
+    bar = window.bar
+    beside = bar.beside
+
+    def write(
+        found: Preview, decisions: dict[int, Decision], progress: Progress
+    ) -> Done[ImportedSpecs]:
+        with beside() as own:  # a bar belongs to one thread
+            return own.specs.import_previewed(found, decisions, progress)
+
+    dialog = ImportSpecsDialog(texts, bar.snapshot, window.background, write, window)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.accepted.connect(lambda: _after(window, dialog.imported))
+    dialog.open()
+
+
+def _after(window: MainWindow, imported: ImportedSpecs | None) -> None:
+    window.bar.refresh()
+    if imported is None:
+        return
+    said = [(len(imported.added), "came in"), (len(imported.replaced), "replaced")]
+    words = [f"{count:,} spec{'s' * (count != 1)} {verb}" for count, verb in said if count]
+    window.toast.say(spoken_list(words, "and"), "Undo", window.undo)
+    names = (*imported.added, *imported.replaced)
+    if names:
+        window.go("specs", names[0])

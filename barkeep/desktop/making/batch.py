@@ -1,0 +1,334 @@
+"""One serve made many: to serves, a volume, a vessel, or from all there is of one ingredient."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QComboBox,
+    QDialog,
+    QHBoxLayout,
+    QHeaderView,
+    QLineEdit,
+    QScrollArea,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.notices import Banner
+from barkeep.domain.amounts.amount import parse_amount
+from barkeep.domain.amounts.measures import show_quantity, to_quantity
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.level_words import quantity
+from barkeep.domain.drink.analysis import analyse
+from barkeep.domain.drink.words import caution_in_words
+from barkeep.domain.making.batches import (
+    Batch,
+    ForServes,
+    ForVolume,
+    FromIngredient,
+    Served,
+    Target,
+    batch,
+)
+from barkeep.domain.making.portions import (
+    NoRounds,
+    in_bottles,
+    past_inputs,
+    shipped_vessel_kinds,
+    tin_rounds,
+    whole_bottles,
+)
+from barkeep.domain.pouring.supply import supply_of
+from barkeep.domain.specs.glasses import Glass, shipped_glassware
+from barkeep.domain.specs.spec import Spec
+from barkeep.errors import AmountError, UserError
+
+COLUMNS = ("Ingredient", "Exact", "Measure", "Whole bottles", "To know")
+
+HOW = {"cold": "cold", "over_ice": "over ice", "hot": "hot", "frozen": "from the freezer"}
+
+
+@dataclass(frozen=True, slots=True)
+class BatchView:
+    """A batch in words: a headline, a row a line, and sentences below."""
+
+    headline: str
+    rows: tuple[tuple[str, ...], ...]
+    sentences: tuple[str, ...]
+    cautions: tuple[str, ...]
+
+    @property
+    def as_text(self) -> str:
+        """All of it as plain text, to be pasted."""
+        rows = (
+            "\t".join((row[2], row[0], *(each for each in row[3:] if each))) for row in self.rows
+        )
+        cautions = (f"! {each}" for each in self.cautions)
+        return "\n".join((self.headline, "", *rows, "", *self.sentences, *cautions)) + "\n"
+
+
+def batch_view(made: Batch, snapshot: Snapshot, tin: Glass | None) -> BatchView:
+    """A batch as the dialog shows it; with a tin, the rounds through it as well."""
+    how = HOW[made.served]
+    headline = f"{made.spec.name}: {made.serves:.4g} serves of {made.serve_ml:.0f} ml, {how}"
+    return BatchView(
+        headline,
+        tuple(_rows(made, snapshot)),
+        tuple(_sentences(made, snapshot, tin)),
+        tuple(caution_in_words(each) for each in made.cautions),
+    )
+
+
+def _rows(made: Batch, snapshot: Snapshot) -> Iterator[tuple[str, ...]]:
+    tree, bottles = snapshot.knowledge.tree, whole_bottles(made, snapshot)
+    short = {each.ingredient: each for each in made.short}
+    for line in made.lines:
+        whole = bottles.get(line.ingredient)
+        lacking = short.get(line.ingredient)
+        there = f"only {quantity(lacking.have, lacking.unit)} there" if lacking else ""
+        yield (
+            tree.name(line.ingredient),
+            quantity(line.exact, line.unit),
+            show_quantity(line.amount, line.unit),
+            in_bottles(whole, snapshot) if whole else "",
+            "; ".join(each for each in (there, line.remark) if each),
+        )
+    if made.water_ml:
+        measure = show_quantity(made.water_ml, "ml")
+        yield ("Water", measure, measure, "", "in place of what ice would give")
+
+
+def _sentences(made: Batch, snapshot: Snapshot, tin: Glass | None) -> Iterator[str]:
+    strength = "" if made.abv_percent is None else f", {made.abv_percent:.1f} % vol"
+    drinks = made.standard_drinks_per_serve
+    each = "" if drinks is None else f", {drinks:.1f} standard drinks a serve"
+    yield f"{made.total_ml:.0f} ml in all{strength}{each}."
+    yield from past_inputs(made, snapshot)
+    yield from made.notes
+    if tin is not None:
+        yield _rounds_in_words(made, tin)
+
+
+def _rounds_in_words(made: Batch, tin: Glass) -> str:
+    """The rounds, or why there are none; the batch itself stands either way."""
+    try:
+        return tin_rounds(made, tin).sentence
+    except NoRounds as error:
+        return str(error)
+
+
+SIZE = (940, 600)
+
+WORDS_HEIGHT = 176
+
+SERVES, VOLUME, FROM = "serves", "volume", "from:"
+
+VESSEL = "vessel:"
+
+NO_TIN = "No tin: all in one"
+
+
+class BatchDialog(QDialog):
+    """Everything is worked out again with each change; nothing is written."""
+
+    def __init__(self, context: ScreenContext, spec: Spec, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._context, self._spec = context, spec
+        self._snapshot = context.bar.snapshot
+        self.view: BatchView | None = None
+        self.setWindowTitle(f"Batch of {spec.name}")
+        self.target = QComboBox()
+        self.amount = QLineEdit("10")
+        self.served = QComboBox()
+        self.tin = QComboBox()
+        self.banner = Banner(closable=False)
+        self.headline = text_label("", TypeSize.STRONG, wrap=True)
+        self.table = QTableWidget(0, len(COLUMNS))
+        self.words = text_label("", wrap=True)
+        self.copy_button = button("&Copy as text", self.copy)
+        self.close_button = button("C&lose", self.reject)
+        self._fill_choices()
+        self._lay_out()
+        self.resize(*SIZE)
+        self.target.currentIndexChanged.connect(lambda _at: self._on_target())
+        self.amount.textChanged.connect(lambda _text: self.work_out())
+        for box in (self.served, self.tin):
+            box.currentIndexChanged.connect(lambda _at: self.work_out())
+        self.work_out()
+        self.amount.setFocus()
+        self.amount.selectAll()
+
+    def choose(self, target: str, amount: str) -> None:
+        """Ask for another target, by its key, and an amount of it."""
+        self.target.setCurrentIndex(self.target.findData(target))
+        self.amount.setText(amount)
+
+    def copy(self) -> None:
+        """Put the batch on the clipboard as text."""
+        if self.view is not None:
+            QGuiApplication.clipboard().setText(self.view.as_text)
+            self.banner.say("Copied", "info")
+
+    def work_out(self) -> None:
+        """Scale the spec to what is asked for, or say why it cannot be."""
+        served: Served = self.served.currentData()
+        try:
+            made = batch(self._spec, self._snapshot, self._target(), served)
+            self.view = batch_view(made, self._snapshot, self.tin.currentData())
+        except UserError as error:
+            self.view = None
+            self.banner.say(str(error), "error")
+        else:
+            self.banner.clear()
+        self._show()
+
+    def _target(self) -> Target:
+        key, text = self.target.currentData(), self.amount.text()
+        units = self._snapshot.settings.units
+        if key == SERVES:
+            amount = parse_amount(text)
+            if amount.unit != "each" or amount.high is not None:
+                raise AmountError(text, "write one number of serves, such as 12")
+            return ForServes(amount.value)
+        if key.startswith(FROM):
+            ingredient = key.removeprefix(FROM)
+            unit = self._snapshot.knowledge.tree[ingredient].unit
+            amount = parse_amount(text, units)
+            return FromIngredient(ingredient, to_quantity(amount, unit, units))
+        volume_ml = to_quantity(parse_amount(text, units), "ml", units)
+        if key == VOLUME:
+            return ForVolume(volume_ml)
+        return shipped_vessel_kinds()[key.removeprefix(VESSEL)].target(volume_ml)
+
+    def _fill_choices(self) -> None:
+        tree = self._snapshot.knowledge.tree
+        self.target.addItem("So many serves", SERVES)
+        self.target.addItem("A volume in all", VOLUME)
+        for kind in shipped_vessel_kinds().values():
+            left = f"{100 * kind.room:.0f} % left free {kind.why}"
+            self.target.addItem(f"A {kind.name} of this size ({left})", VESSEL + kind.key)
+        for key in self._pivots():
+            self.target.addItem(f"From so much {tree.in_sentence(key)}", FROM + key)
+        for served, words in HOW.items():
+            self.served.addItem(f"Served {words}", served)
+        self.tin.addItem(NO_TIN, None)
+        for glass in shipped_glassware().glasses.values():
+            if glass.kind in ("tin", "mixing_glass"):
+                self.tin.addItem(f"In rounds through a {glass.name}", glass)
+
+    def _pivots(self) -> tuple[str, ...]:
+        """What the drink is poured from, each once."""
+        contents = analyse(self._spec, self._snapshot).contents
+        return tuple(dict.fromkeys(each.pour.ingredient for each in contents if each.quantity))
+
+    def _on_target(self) -> None:
+        """Offer an amount that goes with the target; for an ingredient, all there is of it."""
+        key, tree = self.target.currentData(), self._snapshot.knowledge.tree
+        offered = {SERVES: "10", VOLUME: "3 l"}.get(key, "")
+        if key.startswith(VESSEL):
+            size_ml = shipped_vessel_kinds()[key.removeprefix(VESSEL)].size_ml
+            offered = quantity(size_ml, "ml")
+        elif key.startswith(FROM):
+            ingredient = key.removeprefix(FROM)
+            unit = tree[ingredient].unit
+            have = supply_of(self._snapshot).total_of_kind(ingredient, tree)
+            offered = quantity(have or tree[ingredient].typical_size, unit)
+        self.amount.setText(offered)
+
+    def _show(self) -> None:
+        view = self.view
+        self.copy_button.setEnabled(view is not None)
+        self.headline.setText(view.headline if view else "")
+        self.words.setText("\n".join((*view.sentences, *view.cautions)) if view else "")
+        rows = view.rows if view else ()
+        self.table.setRowCount(len(rows))
+        for number, row in enumerate(rows):
+            for column, text in enumerate(row):
+                item = QTableWidgetItem(text)
+                item.setToolTip(text)
+                if column in (1, 2):
+                    right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+                    item.setTextAlignment(right)
+                self.table.setItem(number, column, item)
+
+    def _lay_out(self) -> None:
+        named = (
+            (self.target, "What to make"),
+            (self.amount, "How much"),
+            (self.served, "How it is served"),
+            (self.tin, "Tin"),
+            (self.table, "What goes in"),
+        )
+        for widget, name in named:
+            widget.setAccessibleName(name)
+        self._prepare_table()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(PAD, PAD, PAD, PAD)
+        column.setSpacing(UNIT)
+        column.addWidget(text_label(self.windowTitle(), TypeSize.SUBTITLE, wrap=True))
+        first, second, last = QHBoxLayout(), QHBoxLayout(), QHBoxLayout()
+        for row in (first, second, last):
+            row.setSpacing(UNIT)
+        first.addWidget(self.target, 3)
+        first.addWidget(self.amount, 1)
+        second.addWidget(self.served, 1)
+        second.addWidget(self.tin, 1)
+        last.addWidget(self.copy_button)
+        last.addStretch(1)
+        last.addWidget(self.close_button)
+        for each in (self.copy_button, self.close_button):
+            each.setAutoDefault(False)
+        for box in (self.target, self.served, self.tin):
+            box.setSizeAdjustPolicy(
+                QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+            )
+            box.setMinimumContentsLength(16)
+        for part in (first, second):
+            column.addLayout(part)
+        column.addWidget(self.banner)
+        column.addWidget(self.headline)
+        column.addWidget(self.table, 1)
+        column.addWidget(self._below())
+        column.addLayout(last)
+
+    def _below(self) -> QScrollArea:
+        """The sentences, which scroll where they are many."""
+        area = QScrollArea()
+        area.setFrameShape(QScrollArea.Shape.NoFrame)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setWidgetResizable(True)
+        area.setWidget(self.words)
+        area.setAccessibleName("What to know")
+        area.setFixedHeight(WORDS_HEIGHT)
+        self.words.setAlignment(Qt.AlignmentFlag.AlignTop)
+        return area
+
+    def _prepare_table(self) -> None:
+        self.table.setHorizontalHeaderLabels(COLUMNS)
+        self.table.verticalHeader().hide()
+        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.table.setTabKeyNavigation(False)
+        header = self.table.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(len(COLUMNS) - 1, QHeaderView.ResizeMode.Stretch)
+        self.table.setMinimumHeight(160)
+
+
+def open_batch(context: ScreenContext, spec: Spec, parent: QWidget) -> BatchDialog:
+    """Show a spec made many."""
+    dialog = BatchDialog(context, spec, parent)
+    dialog.open()
+    return dialog

@@ -1,0 +1,287 @@
+"""Print and publish: choose what, see it, then print it, save it or copy it."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
+
+from barkeep.application.publishing import (
+    OF_SPECS,
+    PrintChoice,
+    house_made,
+    job_for,
+    text_for,
+    text_forms,
+    write_file,
+)
+from barkeep.desktop.look.metrics import PAD, UNIT, WIDE
+from barkeep.desktop.publishing import output as output
+from barkeep.desktop.publishing.pages_dialog import PagesDialog, file_name
+from barkeep.desktop.publishing.print_options import PrintOptions
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.table_screen import TableScreen
+from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.ticks import Tickable, TickList
+from barkeep.documents.printed.templates import Kind
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.specs.spec import Spec
+
+if TYPE_CHECKING:
+    from barkeep.desktop.screens.background import Background
+    from barkeep.desktop.screens.context import ScreenContext
+    from barkeep.desktop.screens.window_state import WindowState
+    from barkeep.desktop.shell.main_window import MainWindow
+
+
+KINDS: tuple[tuple[Kind, str], ...] = (
+    ("card", "Spec cards"),
+    ("menu", "Menu"),
+    ("description", "Descriptions"),
+    ("label", "Labels of house-made things"),
+    ("prep", "Prep list"),
+)
+
+QUESTION = "publish"
+
+KIND_KEY = "publish/kind"
+
+SIZE = (960, 600)
+
+LIST_WIDTH = 300
+
+
+def publish(window: MainWindow) -> None:
+    """Open the dialog, the spec that is chosen in the window ticked."""
+    dialog = PublishDialog(
+        window.bar.snapshot, window.state, window.background, chosen_specs(window), window
+    )
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.open()
+
+
+def publish_label(bottle: Bottle, context: ScreenContext, parent: QWidget) -> PublishDialog:
+    """Open the dialog on the label of one house-made bottle."""
+    context.state.keep_text(KIND_KEY, "label")
+    dialog = PublishDialog(context.bar.snapshot, context.state, context.background, parent=parent)
+    dialog.tick_only(bottle)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.open()
+    return dialog
+
+
+def chosen_specs(window: MainWindow) -> tuple[str, ...]:
+    """The name of the spec whose row is chosen on the shown page."""
+    screen = window.current
+    row = screen.current if isinstance(screen, TableScreen) else None
+    spec = getattr(row, "spec", None)  # rows of specs and of tonight's drinks have one
+    return (spec.name,) if isinstance(spec, Spec) else ()
+
+
+class PublishDialog(PagesDialog):
+    """Everything is shown before it leaves; nothing here changes the bar."""
+
+    def __init__(
+        self,
+        snapshot: Snapshot,
+        state: WindowState,
+        background: Background,
+        ticked: Collection[str] = (),
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(background, QUESTION, parent)
+        self.setWindowTitle("Print and publish")
+        self.resize(*SIZE)
+        self._snapshot, self._state = snapshot, state
+        self._shown: PrintChoice | None = None
+        self.what = QComboBox()
+        self.specs: TickList[Spec] = TickList("Specs to print", "specs")
+        self.bottles: TickList[Bottle] = TickList("House-made things to print", "things")
+        self.options = PrintOptions(state)
+        self.copy_button = button("&Copy text", self.copy_text)
+        self.save_button = button("Sa&ve as…", self.save_as)
+        self._lay_out()
+        self._offer(ticked)
+        self._connect()
+        self._show_kind()
+
+    @property
+    def kind(self) -> Kind:
+        """What kind of document is chosen."""
+        kind: Kind = self.what.currentData()
+        return kind
+
+    @property
+    def choice(self) -> PrintChoice:
+        """What is chosen now."""
+        options = self.options
+        return PrintChoice(
+            options.chosen_template,
+            options.chosen_paper,
+            options.chosen_size,
+            self.specs.ticked if self.kind in OF_SPECS else (),
+            self.bottles.ticked if self.kind not in OF_SPECS else (),
+            options.title.text().strip(),
+            options.strength.isChecked(),
+            options.allergens.isChecked(),
+        )
+
+    @property
+    def outputs(self) -> Sequence[QPushButton]:
+        """The buttons that need finished pages."""
+        return (*super().outputs, self.copy_button, self.save_button)
+
+    @property
+    def choosers(self) -> Sequence[QWidget]:
+        """The widgets in which something else could be chosen."""
+        return (self.what, self.specs, self.bottles, self.options)
+
+    # What the user does
+
+    def tick_only(self, bottle: Bottle) -> None:
+        """Of the house-made things, tick this one."""
+        self._offer_bottles((_bottle_title(bottle),))
+        self._renew()
+
+    def copy_text(self) -> None:
+        """Put what is shown on the clipboard as text."""
+        if self._shown is not None:
+            output.copy(text_for(self._shown, self._snapshot))
+            self._say("The text was copied")
+
+    def save_as(self) -> None:
+        """Ask for a file and write the specs, or what is said of them, in one of many forms."""
+        if self._shown is None or self._job is None:
+            return
+        forms = text_forms(self.kind)
+        offered = f"{file_name(self._job.title)}{forms[0].suffix}"
+        name, chosen = output.ask_for_file(self, "Save as", offered, output.filters_of(forms))
+        if not name:
+            return
+        form, shown = output.form_of(name, chosen, forms), self._shown
+        file = output.with_suffix(name, form.suffix)
+        run_operation(
+            self,
+            lambda: write_file(file, form.write(shown, self._snapshot)),
+            lambda path: self._say(f"Saved {path}"),
+        )
+
+    # Showing
+
+    def _show_kind(self) -> None:
+        kind = self.kind
+        self._state.keep_text(KIND_KEY, kind)
+        of_specs = kind in OF_SPECS
+        self.specs.setVisible(of_specs)
+        self.bottles.setVisible(not of_specs)
+        self.options.show_kind(kind, self._snapshot.settings.name if kind == "menu" else "")
+
+    def _renew(self) -> None:
+        """Show what is chosen now."""
+        choice = self.choice
+        if choice.empty:
+            self._shown = None
+            things = "spec" if self.kind in OF_SPECS else "house-made thing"
+            self._show_nothing(self._why_nothing(things))
+            return
+        self._show_job(partial(job_for, choice, self._snapshot), partial(self._begun, choice))
+
+    def _begun(self, choice: PrintChoice) -> None:
+        self._shown = choice
+
+    def _why_nothing(self, things: str) -> str:
+        some = self.specs if self.kind in OF_SPECS else self.bottles
+        if some.view.count():
+            return f"Tick at least one {things} to see its page here"
+        return f"There is no {things} in this bar yet"
+
+    # Building
+
+    def _offer(self, ticked: Collection[str]) -> None:
+        tree = self._snapshot.knowledge.tree
+        specs = [Tickable(each, each.name, _brief(each, tree)) for each in self._snapshot.all_specs]
+        self.specs.offer(specs, ticked)
+        self._offer_bottles()
+        for kind, words in KINDS:
+            self.what.addItem(words, kind)
+        kept = self._state.text(KIND_KEY)
+        of_others = bool(ticked) and kept not in OF_SPECS
+        self.what.setCurrentIndex(0 if of_others else max(0, self.what.findData(kept)))
+
+    def _offer_bottles(self, ticked: Collection[str] | None = None) -> None:
+        """The house-made things, all of them ticked unless some are named."""
+        things = [Tickable(each, _bottle_title(each)) for each in house_made(self._snapshot)]
+        titles = [each.title for each in things]
+        self.bottles.offer(things, titles if ticked is None else ticked)
+
+    def _connect(self) -> None:
+        self.what.currentIndexChanged.connect(lambda _index: self._show_kind())
+        self.options.changed.connect(self._renew)
+        self.specs.changed.connect(self._renew)
+        self.bottles.changed.connect(self._renew)
+
+    def _lay_out(self) -> None:
+        left, right = QWidget(), QWidget()
+        choose = QVBoxLayout(left)
+        choose.setContentsMargins(0, 0, UNIT, 0)
+        choose.setSpacing(UNIT)
+        words = text_label("&What to print")
+        words.setBuddy(self.what)
+        words.setTextFormat(Qt.TextFormat.AutoText)
+        self.what.setAccessibleName("What to print")
+        for widget in (words, self.what):
+            choose.addWidget(widget)
+        choose.addWidget(self.specs, 1)
+        choose.addWidget(self.bottles, 1)
+        look = QVBoxLayout(right)
+        look.setContentsMargins(UNIT, 0, 0, 0)
+        look.setSpacing(UNIT)
+        look.addWidget(self.options)
+        look.addWidget(self.preview, 1)
+        sides = QSplitter(Qt.Orientation.Horizontal)
+        sides.setChildrenCollapsible(False)
+        sides.addWidget(left)
+        sides.addWidget(right)
+        sides.setStretchFactor(1, 1)
+        sides.setSizes([LIST_WIDTH, SIZE[0] - LIST_WIDTH])
+        column = QVBoxLayout(self)
+        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
+        column.setSpacing(UNIT)
+        column.addWidget(self.banner)
+        column.addWidget(sides, 1)
+        column.addSpacing(UNIT)
+        column.addLayout(self._buttons())
+
+    def _buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(UNIT)
+        for each in (self.copy_button, self.save_button):
+            row.addWidget(each)
+        row.addStretch(1)
+        for each in (self.close_button, self.pdf_button, self.print_button):
+            row.addWidget(each)
+        for each in (self.copy_button, self.save_button, self.close_button, self.pdf_button):
+            each.setAutoDefault(False)
+        self.print_button.setAutoDefault(False)  # Enter in the search goes to the list
+        return row
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        (self.specs if self.kind in OF_SPECS else self.bottles).search.take_focus()
+
+
+def _brief(spec: Spec, tree: FamilyTree) -> str:
+    """What is in a drink, to find it by."""
+    return ", ".join(dict.fromkeys(tree.name(line.ingredient) for line in spec.required_lines))
+
+
+def _bottle_title(bottle: Bottle) -> str:
+    made = f", made {bottle.made.isoformat()}" if bottle.made else ""
+    return f"{bottle.product.name}{made}"

@@ -1,0 +1,117 @@
+"""Pure functions of a snapshot, run off the GUI thread; the latest question of a kind wins."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any, TypeVar
+
+from PySide6.QtCore import QObject, Qt, QThreadPool, Signal
+
+from barkeep.errors import UserError
+
+T = TypeVar("T")
+
+ONE_AT_A_TIME = 1
+"""Answers hold Python's lock, so a second thread would only slow the window down."""
+
+
+@dataclass(slots=True)
+class _Question:
+    key: str
+    ask: Callable[[], Any]
+    on_answer: Callable[[Any], object]
+    on_refused: Callable[[UserError], object] | None
+    answer: Any = None
+    error: BaseException | None = None
+
+
+class Background(QObject):
+    """Asks questions one after another; answers come on the GUI thread.
+
+    A newer question under the same key takes the place of one that waits, and
+    the answer to one that already runs is thrown away. A fault in a question
+    is raised on the GUI thread, where the crash dialog takes it.
+    """
+
+    busy = Signal(bool)
+    _answered = Signal(object)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._pool = QThreadPool(self)
+        self._pool.setMaxThreadCount(ONE_AT_A_TIME)
+        self._newest: dict[str, _Question] = {}
+        self._waiting: dict[str, _Question] = {}
+        self._running: _Question | None = None
+        self._answered.connect(self._deliver, Qt.ConnectionType.QueuedConnection)
+
+    def ask(
+        self,
+        key: str,
+        question: Callable[[], T],
+        on_answer: Callable[[T], object],
+        on_refused: Callable[[UserError], object] | None = None,
+    ) -> None:
+        """Run `question` and give what it returns to `on_answer`.
+
+        It must not touch Qt or the bar: `ask("tonight", partial(tonight, bar.snapshot), show)`.
+        """
+        asked = _Question(key, question, on_answer, on_refused)
+        self._newest[key] = asked
+        self._waiting.pop(key, None)
+        self._waiting[key] = asked
+        self._start_next()
+
+    def forget(self, key: str) -> None:
+        """Want no answer under this key any more."""
+        self._newest.pop(key, None)
+        self._waiting.pop(key, None)
+
+    def finish(self) -> None:
+        """Start nothing more, want no answers, and wait for what runs."""
+        self._waiting.clear()
+        self._newest.clear()
+        self._pool.waitForDone()
+
+    @property
+    def is_busy(self) -> bool:
+        """Whether an answer is still to come."""
+        return self._running is not None or bool(self._waiting)
+
+    def _start_next(self) -> None:
+        if self._running is not None or not self._waiting:
+            return
+        key = next(iter(self._waiting))
+        self._running = self._waiting.pop(key)
+        self.busy.emit(True)
+        running = self._running
+        self._pool.start(lambda: self._work(running))
+
+    def _work(self, question: _Question) -> None:
+        """On the pool's thread."""
+        try:
+            question.answer = question.ask()
+        except BaseException as error:
+            question.error = error
+        self._answered.emit(question)
+
+    def _deliver(self, question: _Question) -> None:
+        self._running = None
+        wanted = self._newest.get(question.key) is question
+        if wanted:
+            del self._newest[question.key]
+        self._start_next()
+        if self._running is None:
+            self.busy.emit(False)
+        if wanted:
+            _hand_over(question)
+
+
+def _hand_over(question: _Question) -> None:
+    if question.error is None:
+        question.on_answer(question.answer)
+    elif isinstance(question.error, UserError) and question.on_refused is not None:
+        question.on_refused(question.error)
+    else:
+        raise question.error

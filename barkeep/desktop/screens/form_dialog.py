@@ -1,0 +1,269 @@
+"""A dialog with fields: amounts read as typed, each mistake said below its field, nothing lost."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import TypeVar
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPalette, QShowEvent
+from PySide6.QtWidgets import (
+    QDialog,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.look.tones import current_tones
+from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.notices import Banner, announce
+from barkeep.domain.amounts.measures import US_UNITS, BarUnits, parse_amount, to_quantity
+from barkeep.domain.amounts.units import Unit
+from barkeep.errors import AmountError, InvalidField, UserError
+
+
+def read_amount(text: str, unit: Unit, units: BarUnits = US_UNITS) -> float:
+    """An amount in `unit`; a bare number is so many of that unit, as the form says beside it.
+
+    Raises `AmountError`, `NegativeAmount` or `WrongDimension`.
+    """
+    amount = parse_amount(text, units)
+    if amount.high is not None:
+        raise AmountError(text.strip(), "write one amount, not a range")
+    if not any(letter.isalpha() for letter in text):
+        amount = replace(amount, unit=unit)
+    return to_quantity(amount, unit, units)
+
+
+def read_change(text: str, unit: Unit, units: BarUnits = US_UNITS) -> float:
+    """A signed amount in `unit`: *+30 ml* adds, *−30 ml* takes away.
+
+    Raises `AmountError` for an amount without a sign, and as `read_amount` does.
+    """
+    plain = text.strip()
+    if plain[:1] not in ("+", "-", "−"):
+        expected = "begin with + for more or − for less than the ledger says, such as +30 ml"
+        raise AmountError(plain, expected)
+    amount = read_amount(plain[1:], unit, units)
+    return amount if plain[0] == "+" else -amount
+
+
+def read_number(field: str, text: str, example: str) -> float | None:
+    """A decimal with a point or a comma; None for an empty text. Raises `InvalidField`."""
+    plain = text.strip().removesuffix("%").strip().replace(",", ".")
+    if not plain:
+        return None
+    try:
+        return float(plain)
+    except ValueError:
+        raise InvalidField(field, text.strip(), f"it is a number such as {example}") from None
+
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True, slots=True)
+class FormField:
+    """One field with the label before it and the sentence below it."""
+
+    label: QLabel
+    widget: QWidget
+    problem: QLabel
+
+
+class FormDialog(QDialog):
+    """Overrides build the fields and `submit`; a refusal goes below the field it is about."""
+
+    def __init__(self, title: str, verb: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(title)
+        self.heading = text_label(title, TypeSize.SUBTITLE, wrap=True)
+        self.intro = text_label("", quiet=True, wrap=True)
+        self.intro.hide()
+        self.banner = Banner(closable=False)
+        self.fields: dict[str, FormField] = {}
+        self.accept_button = primary_button(verb, self.submit)
+        self.accept_button.setDefault(True)
+        self.cancel_button: QPushButton = button("Cancel", self.reject)
+        self.cancel_button.setAutoDefault(False)
+        self.form = QGridLayout()
+        self._lay_out()
+
+    # What a dialog overrides
+
+    def submit(self) -> None:
+        """Read the fields, call the use case, and `accept` once it is done."""
+        raise NotImplementedError
+
+    def field_of(self, error: UserError) -> str | None:
+        """The field a refusal is about; None shows it above the buttons."""
+        name = error.field if isinstance(error, InvalidField) else None
+        return name if name in self.fields else None
+
+    # What a dialog calls
+
+    def say_intro(self, text: str) -> None:
+        """One quiet sentence below the heading."""
+        self.intro.setText(text)
+        self.intro.setVisible(bool(text))
+
+    def add_field(
+        self, name: str, label: str, widget: QWidget, after: str = "", hint: str = ""
+    ) -> None:
+        """Add a field; `after` stands behind it, such as its unit, and `hint` below it."""
+        words = text_label(label)
+        words.setBuddy(widget)
+        plain = label.replace("&", "")
+        words.setTextFormat(Qt.TextFormat.AutoText)  # a buddy's mnemonic is drawn, not printed
+        widget.setAccessibleName(f"{plain}, {after}" if after else plain)
+        problem = text_label("", TypeSize.CAPTION, wrap=True)
+        problem.setObjectName(f"problem-{name}")
+        problem.hide()
+        row = 3 * len(self.fields)
+        top = Qt.AlignmentFlag.AlignTop
+        words.setMinimumHeight(widget.sizeHint().height())
+        self.form.addWidget(words, row, 0, top)
+        self.form.addWidget(widget, row, 1)
+        if after:
+            unit = text_label(after, quiet=True)
+            unit.setObjectName(f"unit-{name}")
+            self.form.addWidget(unit, row, 2)
+        self.form.addWidget(problem, row + 1, 1, 1, 2 if after else 1)
+        if hint:
+            below = text_label(hint, TypeSize.CAPTION, quiet=True, wrap=True)
+            below.setContentsMargins(0, 0, 0, HALF)
+            self.form.addWidget(below, row + 2, 1)
+        self.fields[name] = FormField(words, widget, problem)
+        if isinstance(widget, QLineEdit):
+            widget.textEdited.connect(lambda _text: self.forgive(name))
+
+    def begin_column(self) -> None:
+        """Put the fields that are added from now on beside those that are there."""
+        self.form = QGridLayout()
+        self._add_column()
+
+    def unit_label(self, name: str) -> QLabel:
+        """What stands behind a field."""
+        found = self.findChild(QLabel, f"unit-{name}")
+        assert isinstance(found, QLabel)
+        return found
+
+    def refuse(self, name: str, sentence: str) -> None:
+        """Say below a field why it cannot be used."""
+        field = self.fields[name]
+        sentence = sentence[:1].upper() + sentence[1:]
+        colours = field.problem.palette()
+        colours.setColor(QPalette.ColorRole.WindowText, current_tones().danger)
+        field.problem.setPalette(colours)
+        field.problem.setText(sentence)
+        field.problem.show()
+        field.widget.setAccessibleDescription(sentence)
+        _mark(field.widget, invalid=True)
+        self._fit()
+        announce(field.widget, sentence)
+
+    def forgive(self, name: str) -> None:
+        """Take back what was said below a field."""
+        field = self.fields[name]
+        field.problem.hide()
+        field.problem.clear()
+        field.widget.setAccessibleDescription("")
+        _mark(field.widget, invalid=False)
+
+    def problem(self, name: str) -> str:
+        """What stands below a field."""
+        return self.fields[name].problem.text()
+
+    def read(self, name: str, reader: Callable[[], T]) -> T | None:
+        """Read one field; where it cannot be used, say so below it and give None."""
+        try:
+            value = reader()
+        except UserError as error:
+            self.refuse(name, str(error))
+            return None
+        self.forgive(name)
+        return value
+
+    def has_problems(self) -> bool:
+        """Whether some field is refused; the first such takes the focus."""
+        wrong = [each for each in self.fields.values() if each.problem.text()]
+        if wrong:
+            wrong[0].widget.setFocus(Qt.FocusReason.OtherFocusReason)
+        return bool(wrong)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Be as high as the wrapped sentences need, which Qt does not promise by itself."""
+        super().showEvent(event)
+        self._fit()
+
+    # Where refusals of use cases arrive
+
+    def show_refusal(self, error: UserError) -> None:
+        """Say why not, below the field it is about."""
+        name = self.field_of(error)
+        if name is None:
+            self.banner.say(str(error), "error")
+            return
+        self.refuse(name, str(error))
+        self.fields[name].widget.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def clear_refusal(self) -> None:
+        """Take every sentence away."""
+        self.banner.clear()
+        for name in self.fields:
+            self.forgive(name)
+
+    def _fit(self) -> None:
+        """Grow for a sentence that has appeared, so that nothing is squeezed."""
+        layout = self.layout()
+        assert layout is not None
+        layout.activate()
+        needed = layout.totalHeightForWidth(self.width())
+        if needed > self.height():
+            self.resize(self.width(), needed)
+
+    def _add_column(self) -> None:
+        self.form.setHorizontalSpacing(UNIT + HALF)
+        self.form.setVerticalSpacing(HALF)
+        self.form.setColumnStretch(1, 1)
+        beside = QVBoxLayout()
+        beside.addLayout(self.form)
+        beside.addStretch(1)
+        self.body.addLayout(beside, 1)
+
+    def _lay_out(self) -> None:
+        self.body = QHBoxLayout()
+        self.body.setSpacing(WIDE)
+        self._add_column()
+        buttons = QHBoxLayout()
+        buttons.setSpacing(UNIT)
+        buttons.addStretch(1)
+        buttons.addWidget(self.cancel_button)
+        buttons.addWidget(self.accept_button)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
+        column.setSpacing(UNIT)
+        column.addWidget(self.heading)
+        column.addWidget(self.intro)
+        column.addSpacing(HALF)
+        column.addLayout(self.body)
+        column.addWidget(self.banner)
+        column.addStretch(1)
+        column.addSpacing(UNIT)
+        column.addLayout(buttons)
+
+
+def _mark(widget: QWidget, *, invalid: bool) -> None:
+    """Frame a field as refused; the sentence says it in words."""
+    if bool(widget.property("invalid")) == invalid:
+        return
+    widget.setProperty("invalid", invalid)
+    widget.style().unpolish(widget)
+    widget.style().polish(widget)

@@ -1,0 +1,315 @@
+"""What all screens are made of: a title, a search, filters, a list and the details beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from itertools import pairwise
+from typing import ClassVar, TypeVar, cast
+
+from PySide6.QtCore import QPoint, QSize, Qt
+from PySide6.QtGui import QAction, QHideEvent, QResizeEvent, QShowEvent
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QBoxLayout,
+    QHBoxLayout,
+    QLayout,
+    QScrollArea,
+    QSplitter,
+    QVBoxLayout,
+    QWidget,
+)
+
+from barkeep.application.done import Done
+from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.list_stack import ListStack, ListView, header_of, prepare_view
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.widgets.card import Card
+from barkeep.desktop.widgets.details import DetailPanel
+from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.notices import Banner
+from barkeep.desktop.widgets.search_field import SearchField
+from barkeep.errors import UserError
+
+
+def order_tabs(page: QWidget) -> None:
+    """Put everything on a page that takes the Tab key in the order of its layouts."""
+    for before, after in pairwise(tab_stops(page)):
+        QWidget.setTabOrder(before, after)
+
+
+def tab_stops(widget: QWidget | None) -> Iterator[QWidget]:
+    """What takes the Tab key, hidden or not, in the order of the layouts."""
+    if widget is None:
+        return
+    if widget.focusPolicy() & Qt.FocusPolicy.TabFocus or _may_take_tab(widget):
+        yield widget
+        if isinstance(widget, QScrollArea):
+            yield from tab_stops(widget.widget())
+    elif isinstance(widget, QSplitter):
+        for place in range(widget.count()):
+            yield from tab_stops(widget.widget(place))
+    elif (layout := widget.layout()) is not None:
+        yield from _stops_in(layout)
+
+
+def _may_take_tab(widget: QWidget) -> bool:
+    """Whether it is one of several buttons of which only the chosen one takes the Tab key."""
+    group = widget.group() if isinstance(widget, QAbstractButton) else None
+    return group is not None and group.exclusive()
+
+
+def _stops_in(layout: QLayout) -> Iterator[QWidget]:
+    for place in range(layout.count()):
+        item = layout.itemAt(place)
+        if item is None:
+            continue
+        if (inner := item.layout()) is not None:
+            yield from _stops_in(inner)
+        else:
+            yield from tab_stops(item.widget())
+
+
+T = TypeVar("T")
+
+SEARCH_WIDTH = 320
+"""The least room for search and count beside filters, in device-independent pixels."""
+
+EVERYTHING = frozenset({"bottles", "products", "specs", "trials", "settings", "knowledge"})
+
+
+class Screen(QWidget):
+    """One page of the window. A screen sets the class attributes, calls `set_list` and
+    overrides `refresh`; the rest is here.
+    """
+
+    key: ClassVar[str]
+    """Under which the page is found and remembered."""
+    title: ClassVar[str]
+    search_hint: ClassVar[str] = "Search…"
+    search_help: ClassVar[str] = ""
+    """What can be searched for, where that is more than words."""
+    noun: ClassVar[str] = "rows"
+    """What the list holds, in the plural: “12 of 60 bottles”."""
+    cares_about: ClassVar[frozenset[str]] = EVERYTHING
+    """Changes that make it ask again."""
+
+    def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.context = context
+        self.setObjectName(f"screen-{self.key}")
+        self.heading = text_label(self.title, TypeSize.TITLE)
+        self.summary = text_label("", quiet=True)
+        self.search = SearchField(self.search_hint, help_text=self.search_help)
+        self.banner = Banner()
+        self.detail = DetailPanel(f"{self.title}: details")
+        self.splitter = QSplitter(Qt.Orientation.Horizontal)
+        self.list_stack: ListStack | None = None
+        self.bar_actions: list[QAction] = []
+        """What the window's Bar menu offers while this page is shown."""
+        self._header_row = QHBoxLayout()
+        self._filter_row = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._filters = QWidget()
+        self._stale: frozenset[str] = EVERYTHING
+        self._restored = False
+        self._default_columns = b""
+        self._lay_out()
+
+    # What a screen adds
+
+    def set_list(self, view: ListView, empty: EmptyState) -> None:
+        """Give the screen its list, its model already set, and what stands there without rows."""
+        prepare_view(view, self.title)
+        no_match = EmptyState.no_match(self.noun)
+        no_match.acted.connect(self.clear_filters)
+        self.list_stack = ListStack(view, empty, no_match)
+        self.splitter.insertWidget(0, Card(self.list_stack))
+        self.splitter.setStretchFactor(0, 3)
+        self.splitter.setStretchFactor(1, 2)
+        self.splitter.setSizes([560, 340])
+        self.search.left.connect(self.focus_list)
+
+    def add_filter(self, widget: QWidget) -> None:
+        """Put a filter beside the search, or below it where the window is narrow."""
+        row = cast(QHBoxLayout, self._filters.layout())
+        row.insertWidget(row.count() - 1, widget)
+        self._filters.show()
+
+    def add_header_button(self, widget: QWidget) -> None:
+        """Put a button at the right of the title; the primary one last."""
+        self._header_row.addWidget(widget)
+
+    def add_bar_action(self, action: QAction) -> None:
+        """Offer an action in the Bar menu, and by its shortcut, while this page is shown."""
+        action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        self.addAction(action)
+        self.bar_actions.append(action)
+
+    # What a screen overrides
+
+    def refresh(self, changes: frozenset[str]) -> None:
+        """Ask the snapshot again; called before the first show and after changes it cares about."""
+        raise NotImplementedError
+
+    def clear_filters(self) -> None:
+        """Show every row; a screen with filters of its own clears those as well."""
+        self.search.clear()
+
+    def unsaved(self) -> str:
+        """One sentence on what closing the window would lose, empty where it loses nothing."""
+        return ""
+
+    def show_thing(self, thing: object) -> None:
+        """Bring one row into view: what `context.go(page, thing)` ends in."""
+        self.search.set_text(str(thing))
+
+    # What the window and the screen call
+
+    def notice(self, changes: frozenset[str]) -> None:
+        """Something changed: ask again now, or when the page is shown next."""
+        wanted = changes & self.cares_about
+        if not wanted:
+            return
+        if self.isVisible():
+            self.refresh(wanted)
+        else:
+            self._stale |= wanted
+
+    def show_counts(self, shown: int, total: int) -> None:
+        """Say how many rows there are, and show the page that fits."""
+        self.search.show_count(shown, total, self.noun)
+        if self.list_stack is not None:
+            self.list_stack.show_counts(shown, total)
+
+    def do(
+        self,
+        operation: Callable[[], Done[T]],
+        on_done: Callable[[T], object] | None = None,
+        say: str = "",
+    ) -> bool:
+        """Call a use case; whether it was done. With `say`, a toast says that and offers undo."""
+
+        def done(result: Done[T]) -> None:
+            if on_done is not None:
+                on_done(result.value)
+            if say:
+                self.context.toast.say(say, "Undo", self._undo)
+
+        return run_operation(self, operation, done)
+
+    def show_refusal(self, error: UserError) -> None:
+        """Say why not, above the list."""
+        self.banner.say(str(error), "error")
+
+    def clear_refusal(self) -> None:
+        """Take the reason away."""
+        if self.banner.kind == "error":
+            self.banner.clear()
+
+    def show_in_details(self, part: QWidget) -> None:
+        """Scroll the details so far that a part of them begins at the top, if it can."""
+        page = self.detail.widget()
+        if page is None:
+            return
+        if (layout := page.layout()) is not None:
+            layout.activate()  # or it would still be where it was before the page grew
+        self.detail.verticalScrollBar().setValue(part.mapTo(page, QPoint(0, 0)).y())
+
+    def focus_search(self) -> None:
+        """Put the cursor into the search."""
+        self.search.take_focus()
+
+    def focus_list(self) -> None:
+        """Go to the list, on its first row where none is chosen."""
+        if self.list_stack is None:
+            return
+        view = self.list_stack.view
+        view.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        model = view.model()
+        if not view.currentIndex().isValid() and model is not None and model.rowCount():
+            view.setCurrentIndex(model.index(0, 0))
+
+    def reset_columns(self) -> None:
+        """Lay the columns out as they were at first."""
+        if self.list_stack is not None and self._default_columns:
+            header_of(self.list_stack.view).restoreState(self._default_columns)
+
+    def save_layout(self) -> None:
+        """Remember splitter and columns."""
+        if not self._restored:
+            return
+        state = self.context.state
+        state.keep_data(f"{self.key}/splitter", self.splitter.saveState())
+        if self.list_stack is not None:
+            header = header_of(self.list_stack.view)
+            state.keep_data(f"{self.key}/columns", header.saveState())
+
+    def minimumSizeHint(self) -> QSize:
+        """As small as it can be with the filters below the search."""
+        across = (self._filters, self.search, self.splitter)
+        width = max(each.minimumSizeHint().width() for each in across)
+        height = super().minimumSizeHint().height() + self._filters.minimumSizeHint().height()
+        return QSize(width + 2 * WIDE, height)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        beside = SEARCH_WIDTH + PAD + self._filters.minimumSizeHint().width()
+        directions = QBoxLayout.Direction
+        fits = beside <= self.width() - 2 * WIDE
+        self._filter_row.setDirection(directions.LeftToRight if fits else directions.TopToBottom)
+        self._filter_row.setSpacing(PAD if fits else UNIT)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        stale, self._stale = self._stale, frozenset()
+        if stale:
+            self.refresh(stale)
+        self._restore_layout()
+        super().showEvent(event)
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        self.save_layout()
+
+    def _undo(self) -> None:
+        run_operation(self, self.context.bar.undo)
+
+    def _restore_layout(self) -> None:
+        if self._restored:
+            return
+        self._restored = True
+        order_tabs(self)
+        state = self.context.state
+        if not (kept := state.data(f"{self.key}/splitter")).isEmpty():
+            self.splitter.restoreState(kept)
+        if self.list_stack is None:
+            return
+        header = header_of(self.list_stack.view)
+        self._default_columns = bytes(header.saveState().data())
+        if not (kept := state.data(f"{self.key}/columns")).isEmpty():
+            header.restoreState(kept)
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
+        column.setSpacing(UNIT + UNIT // 2)
+        words = QVBoxLayout()
+        words.setSpacing(2)
+        words.addWidget(self.heading)
+        words.addWidget(self.summary)
+        self._header_row.setSpacing(UNIT)
+        self._header_row.addLayout(words, 1)
+        column.addLayout(self._header_row)
+        filters = QHBoxLayout(self._filters)
+        filters.setContentsMargins(0, 0, 0, 0)
+        filters.setSpacing(PAD)
+        filters.addStretch(1)
+        self._filters.hide()
+        self._filter_row.addWidget(self.search, 1)
+        self._filter_row.addWidget(self._filters, 0, Qt.AlignmentFlag.AlignTop)
+        column.addLayout(self._filter_row)
+        column.addWidget(self.banner)
+        self.splitter.setHandleWidth(UNIT + UNIT // 2)
+        self.splitter.setChildrenCollapsible(False)
+        self.splitter.addWidget(Card(self.detail))
+        column.addWidget(self.splitter, 1)

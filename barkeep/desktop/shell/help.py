@@ -1,0 +1,162 @@
+"""The dialogs of the Help menu: what this is, and the keys, read off the actions themselves."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QGuiApplication, QKeySequence
+from PySide6.QtWidgets import (
+    QApplication,
+    QDialog,
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from barkeep import __version__
+from barkeep.application import paths
+from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.shell.faults import versions
+from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.labels import PictureLabel, text_label
+
+WORDS = "What is in the bar, what it makes tonight, what stands in, and what to buy next."
+
+QT_WORDS = "Drawn with Qt for Python, which is free software under the LGPL version 3."
+
+
+class AboutDialog(QDialog):
+    """`details` is what *Copy details* puts on the clipboard."""
+
+    def __init__(self, bar_path: Path, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("About barkeep")
+        self._places = (
+            ("Bar", bar_path),
+            ("Window and log", paths.state_folder()),
+            ("Settings", paths.config_folder()),
+        )
+        column = QVBoxLayout(self)
+        column.setContentsMargins(WIDE, WIDE, WIDE, PAD)
+        column.setSpacing(PAD)
+        column.addLayout(self._head())
+        column.addWidget(text_label(QT_WORDS, quiet=True, wrap=True))
+        column.addLayout(self._facts())
+        column.addLayout(self._buttons())
+        self.setMinimumWidth(520)
+
+    @property
+    def details(self) -> str:
+        """Versions and places, one a line."""
+        return "\n".join((versions(), *(f"{name}: {path}" for name, path in self._places)))
+
+    def copy(self) -> None:
+        """Put the details on the clipboard."""
+        QGuiApplication.clipboard().setText(self.details)
+
+    def _head(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(PAD)
+        row.addWidget(PictureLabel("barkeep", 64), 0, Qt.AlignmentFlag.AlignTop)
+        words = QVBoxLayout()
+        words.addWidget(text_label(f"barkeep {__version__}", TypeSize.TITLE))
+        words.addWidget(text_label(WORDS, wrap=True))
+        row.addLayout(words, 1)
+        return row
+
+    def _facts(self) -> QGridLayout:
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(PAD)
+        grid.setVerticalSpacing(UNIT)
+        grid.setColumnStretch(1, 1)
+        rows = [("Versions", ", ".join(versions().splitlines()))]
+        rows += [(name, str(path)) for name, path in self._places]
+        for number, (name, text) in enumerate(rows):
+            shown = text_label(text.replace("/", "/\u200b"), wrap=True)
+            grid.addWidget(text_label(name, quiet=True), number, 0, Qt.AlignmentFlag.AlignTop)
+            grid.addWidget(shown, number, 1)
+        return grid
+
+    def _buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(UNIT)
+        row.addWidget(button("&Copy details", self.copy))
+        row.addWidget(button("About &Qt", QApplication.aboutQt))
+        row.addStretch(1)
+        close = primary_button("C&lose", self.accept)
+        close.setDefault(True)
+        row.addWidget(close)
+        return row
+
+
+Group = tuple[str, Sequence[QAction]]
+
+
+def rows_of(actions: Sequence[QAction]) -> tuple[tuple[str, str], ...]:
+    """What each action is called and which keys call it; those without keys left out."""
+    return tuple((_words(action), keys_of(action)) for action in actions if action.shortcuts())
+
+
+def keys_of(action: QAction) -> str:
+    """An action's shortcuts as this platform writes them."""
+    native = QKeySequence.SequenceFormat.NativeText
+    return " or ".join(each.toString(native) for each in action.shortcuts())
+
+
+class ShortcutsDialog(QDialog):
+    """Groups of shortcuts under headings."""
+
+    def __init__(self, groups: Sequence[Group], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Keyboard shortcuts")
+        self.resize(460, 560)
+        page = QWidget()
+        grid = QGridLayout(page)
+        grid.setContentsMargins(0, 0, PAD, 0)
+        grid.setHorizontalSpacing(WIDE)
+        grid.setVerticalSpacing(UNIT)
+        grid.setColumnStretch(0, 1)
+        for heading, actions in groups:
+            _add_group(grid, heading, rows_of(actions))
+        grid.setRowStretch(grid.rowCount(), 1)
+        area = QScrollArea()
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setAccessibleName("Keyboard shortcuts")
+        area.setWidget(page)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(WIDE, PAD, PAD, PAD)
+        column.setSpacing(PAD)
+        column.addWidget(area, 1)
+        column.addLayout(self._buttons())
+
+    def _buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.addStretch(1)
+        close = primary_button("C&lose", self.accept)
+        close.setDefault(True)
+        row.addWidget(close)
+        return row
+
+
+def _add_group(grid: QGridLayout, heading: str, rows: Sequence[tuple[str, str]]) -> None:
+    if not rows:
+        return
+    first = grid.rowCount()
+    title = text_label(heading, TypeSize.SUBTITLE)
+    title.setContentsMargins(0, UNIT if first > 1 else 0, 0, 0)
+    grid.addWidget(title, first, 0, 1, 2)
+    for number, (words, keys) in enumerate(rows, first + 1):
+        grid.addWidget(text_label(words), number, 0)
+        grid.addWidget(text_label(keys, TypeSize.STRONG), number, 1, Qt.AlignmentFlag.AlignRight)
+
+
+def _words(action: QAction) -> str:
+    """The menu text without mnemonic and ellipsis, and without what undo would undo."""
+    text = action.text().replace("&&", "\0").replace("&", "").replace("\0", "&")
+    return text.rstrip("…").split(": ")[0].lstrip("0123456789 ")

@@ -1,0 +1,296 @@
+"""The one window: navigation, pages, menus, status bar, and what belongs to all pages."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, cast
+
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QStackedWidget, QWidget
+
+from barkeep.desktop.look.metrics import ICON, PAD, UNIT
+from barkeep.desktop.look.theme import Theme, ThemeChoice
+from barkeep.desktop.screens.background import Background
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.screen import EVERYTHING, Screen
+from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
+from barkeep.desktop.shell.bar_signals import BarSignals
+from barkeep.desktop.shell.menus import WindowActions, WindowTasks
+from barkeep.desktop.shell.navigation import Navigation
+from barkeep.desktop.shell.pages import PAGES, Page
+from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
+from barkeep.desktop.widgets.notices import Toast
+from barkeep.errors import UserError
+
+if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
+    from barkeep.application.spec_imports import NamedText
+
+
+NARROW_BELOW = 1100
+"""The width, in device-independent pixels, under which the navigation shows lamps only."""
+
+PAGE = "window/page"
+
+
+@dataclass(frozen=True, slots=True)
+class WindowHooks:
+    """What the window asks others for; an action without its hook is not offered.
+
+    `open_bar` shows the bar in a file, new or there; `import_files` takes in
+    files chosen or dropped, `import_texts` texts that were pasted; `settings`
+    edits the bar's settings.
+    """
+
+    open_bar: Callable[[Path], object] | None = None
+    import_files: Callable[[MainWindow, Sequence[Path]], object] | None = None
+    settings: Callable[[MainWindow], object] | None = None
+    import_texts: Callable[[MainWindow, Sequence[NamedText]], object] | None = None
+
+
+class _Pages(QStackedWidget):
+    """Asks for no more than it must have: the navigation keeps its width, pages take the rest."""
+
+    def sizeHint(self) -> QSize:
+        return self.minimumSizeHint()
+
+
+class MainWindow(QMainWindow):
+    """Shows one bar. `first_shown` comes once, `theme_chosen` with each choice of a look."""
+
+    first_shown = Signal()
+    theme_chosen = Signal(str)
+
+    def __init__(
+        self,
+        bar: Bar,
+        state: WindowState,
+        theme: Theme,
+        hooks: WindowHooks | None = None,
+        pages: Sequence[Page] = PAGES,
+    ) -> None:
+        super().__init__()
+        self.bar = bar
+        self.state = state
+        self.hooks = hooks or WindowHooks()
+        self._theme = theme
+        self._pages = {page.key: page for page in pages}
+        self._screens: dict[str, Screen] = {}
+        self._day = bar.snapshot.on
+        self._was_shown = False
+        self._asks = True
+        self.navigation = Navigation(pages)
+        self.stack = _Pages()
+        centre = self._centre()
+        self.setCentralWidget(centre)
+        self.toast = Toast(centre)
+        self.background = Background(self)
+        self.context = ScreenContext(bar, state, self.background, self.toast, self.go)
+        self.actions_ = WindowActions(self.menuBar(), pages)
+        self.tasks = WindowTasks(self)
+        self._add_status()
+        self._connect()
+        self.signals = BarSignals(bar, self)
+        self.signals.changed.connect(self._on_changed)
+        self.setAcceptDrops(self.hooks.import_files is not None)
+        self._restore()
+        self._name_things()
+
+    @property
+    def current(self) -> Screen:
+        """The page that is shown."""
+        return cast(Screen, self.stack.currentWidget())
+
+    def show_page(self, key: str) -> Screen:
+        """Show a page, building it on the first visit."""
+        screen = self._screens.get(key)
+        if screen is None:
+            screen = self._pages[key].make(self.context)
+            self._screens[key] = screen
+            self.stack.addWidget(screen)
+        self.navigation.light(key)
+        self.actions_.pages[key].setChecked(True)
+        self.actions_.offer_of_page(screen.bar_actions)
+        self.stack.setCurrentWidget(screen)
+        return screen
+
+    def go(self, page: str, thing: object) -> None:
+        """Show a page and, there, one thing."""
+        self.show_page(page).show_thing(thing)
+
+    def find_here(self) -> None:
+        """Put the cursor into the shown page's search."""
+        self.current.focus_search()
+
+    def undo(self) -> None:
+        """Take the newest change back, and say which."""
+        self._step(self.bar.undo, "Undone")
+
+    def redo(self) -> None:
+        """Do the change again that was undone last, and say which."""
+        self._step(self.bar.redo, "Done again")
+
+    def read_again(self) -> None:
+        """Read what another program may have written, and ask the shown page again."""
+        if not self.bar.refresh():
+            self.current.notice(EVERYTHING)
+
+    def choose_theme(self, choice: str) -> None:
+        """Show another theme."""
+        self._theme.choose(cast(ThemeChoice, choice))
+        self.theme_chosen.emit(choice)
+
+    # Qt
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if not self._was_shown:
+            self._was_shown = True
+            self.current.focus_list()
+            self.first_shown.emit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.navigation.set_narrow(self.width() < NARROW_BELOW)
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
+            self._catch_up()
+
+    def may_close(self) -> bool:
+        """Whether closing loses nothing, or the user agrees to lose it."""
+        unsaved = [words for each in self._screens.values() if (words := each.unsaved())]
+        return not unsaved or self.tasks.agree_to_lose(" ".join(unsaved))
+
+    def close_unasked(self) -> None:
+        """Close without a question: the program ends, or the user was asked before."""
+        self._asks = False
+        self.close()
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        if self._asks and not self.may_close():
+            event.ignore()
+            return
+        self.state.keep_data(GEOMETRY, self.saveGeometry())
+        self.state.keep_text(PAGE, self.current.key)
+        for screen in self._screens.values():
+            screen.save_layout()
+        self.state.write()
+        self.signals.stop()
+        self.background.finish()
+        super().closeEvent(event)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if _files(event):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        files = _files(event)
+        if files and self.hooks.import_files is not None:
+            event.acceptProposedAction()
+            self.hooks.import_files(self, files)
+
+    # Inside
+
+    def _centre(self) -> QWidget:
+        centre = QWidget()
+        row = QHBoxLayout(centre)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        row.addWidget(self.navigation)
+        row.addWidget(self.stack, 1)
+        return centre
+
+    def _add_status(self) -> None:
+        self.bar_name = ElidedLabel()
+        self.bar_name.setContentsMargins(UNIT, 0, 0, 0)
+        self.saved = text_label("Saved", quiet=True)
+        bar = self.statusBar()
+        bar.addWidget(self.bar_name, 1)
+        bar.addPermanentWidget(PictureLabel("check", ICON - 4, "ready"))
+        bar.addPermanentWidget(self.saved)
+        bar.setContentsMargins(0, 0, PAD, 0)
+
+    def _connect(self) -> None:
+        actions, tasks = self.actions_, self.tasks
+        self.navigation.chosen.connect(self.show_page)
+        actions.page_wanted.connect(self.show_page)
+        actions.theme_wanted.connect(self.choose_theme)
+        actions.mark_theme(self._theme.choice)
+        offered: tuple[tuple[object, Callable[[], object]], ...] = (
+            (actions.new_bar, tasks.new_bar),
+            (actions.open_bar, tasks.open_bar),
+            (actions.import_files, tasks.import_files),
+            (actions.import_specs, tasks.import_specs),
+            (actions.paste, tasks.paste),
+            (actions.publish, tasks.publish),
+            (actions.back_up, tasks.back_up),
+            (actions.settings, tasks.settings),
+            (actions.quit, self.close),
+            (actions.undo, self.undo),
+            (actions.redo, self.redo),
+            (actions.find, self.find_here),
+            (actions.reset_columns, lambda: self.current.reset_columns()),
+            (actions.read_again, self.read_again),
+            (actions.make, tasks.make),
+            (actions.shopping, tasks.shop),
+            (actions.check, tasks.check),
+            (actions.shortcuts, tasks.show_shortcuts),
+            (actions.about, tasks.show_about),
+        )
+        for action, act in offered:
+            _on(action, act)
+        for action in (actions.new_bar, actions.open_bar):
+            action.setVisible(self.hooks.open_bar is not None)
+        for action in (actions.import_files, actions.import_specs):
+            action.setVisible(self.hooks.import_files is not None)
+        actions.paste.setVisible(self.hooks.import_texts is not None)
+        actions.settings.setVisible(self.hooks.settings is not None)
+
+    def _restore(self) -> None:
+        restore_window(self, self.state)
+        page = self.state.text(PAGE)
+        self.show_page(page if page in self._pages else next(iter(self._pages)))
+
+    def _on_changed(self, changes: frozenset[str]) -> None:
+        self._name_things()
+        for screen in tuple(self._screens.values()):
+            screen.notice(changes)
+
+    def _name_things(self) -> None:
+        name = self.bar.snapshot.settings.name
+        self.setWindowTitle(f"{name} – barkeep")
+        self.bar_name.setText(name)
+        self.navigation.show_name(name)
+        self.saved.setToolTip(f"Every change is in {self.bar.path} at once")
+        self.actions_.name_undo(self.bar.undo_label, self.bar.redo_label)
+
+    def _catch_up(self) -> None:
+        """Back after another program, or after midnight."""
+        self.bar.refresh()
+        if self.bar.snapshot.on != self._day:
+            self._day = self.bar.snapshot.on
+            self._on_changed(EVERYTHING)
+
+    def _step(self, step: Callable[[], object], said: str) -> None:
+        def done(result: object) -> None:
+            self.toast.say(f"{said}: {getattr(result, 'label', '')}")
+
+        def refused(error: UserError) -> None:
+            self.current.show_refusal(error)
+
+        run_operation(self, step, done, refused)
+
+
+def _on(action: object, act: Callable[[], object]) -> None:
+    action.triggered.connect(lambda: act())  # type: ignore[attr-defined]
+
+
+def _files(event: QDragEnterEvent | QDropEvent) -> list[Path]:
+    urls = event.mimeData().urls() if event.possibleActions() & Qt.DropAction.CopyAction else []
+    return [Path(url.toLocalFile()) for url in urls if url.isLocalFile()]

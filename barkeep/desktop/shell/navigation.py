@@ -1,0 +1,175 @@
+"""The way between the pages, drawn as a line with its stops; the lamp is lit at the one shown."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
+from PySide6.QtCore import Signal as QtSignal
+from PySide6.QtGui import QColor, QPainter, QPen
+from PySide6.QtWidgets import (
+    QFrame,
+    QListWidget,
+    QListWidgetItem,
+    QSizePolicy,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from barkeep.desktop.look.icons import pixmap
+from barkeep.desktop.look.metrics import HALF, ICON, PAD, UNIT, TypeSize, font_of, set_type
+from barkeep.desktop.look.tones import Tones, blend, current_tones
+from barkeep.desktop.shell.pages import Page
+from barkeep.desktop.widgets.labels import ElidedLabel
+
+WIDTH, NARROW = 188, 72
+
+STOP_HEIGHT = 60
+
+LAMP = 18
+"""The radius of a lamp."""
+
+LINE_X = NARROW // 2
+
+PICTURE_ROLE = Qt.ItemDataRole.UserRole + 1
+
+
+class Navigation(QFrame):
+    """`chosen` carries the key of the page the user went to; narrow, it shows lamps only."""
+
+    chosen = QtSignal(str)
+
+    def __init__(self, pages: Sequence[Page], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("navigation")
+        self._keys = [page.key for page in pages]
+        self._stops = QListWidget()
+        self._stops.setAccessibleName("Pages")
+        self._stops.setFrameShape(QFrame.Shape.NoFrame)
+        self._stops.setMouseTracking(True)
+        self._stops.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._stops.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._stops.setItemDelegate(_StopDelegate(self))
+        for number, page in enumerate(pages, 1):
+            self._add_stop(page, number)
+        self._stops.currentRowChanged.connect(self._on_row)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, PAD, 0, PAD)
+        column.setSpacing(UNIT)
+        self._name = ElidedLabel()
+        set_type(self._name, TypeSize.SUBTITLE)
+        self._name.setObjectName("bar-name")
+        self._name.setContentsMargins(PAD, 0, PAD, 0)
+        column.addWidget(self._name)
+        column.addWidget(self._stops, 1)
+        self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Preferred)
+        self.set_narrow(False)
+
+    @property
+    def is_narrow(self) -> bool:
+        """Whether only the lamps are shown."""
+        return self._narrow
+
+    def set_narrow(self, narrow: bool) -> None:
+        """Show lamps only, or the words beside them as well."""
+        self._narrow = narrow
+        self._name.setVisible(not narrow)
+        self.updateGeometry()
+
+    def sizeHint(self) -> QSize:
+        return QSize(NARROW if self._narrow else WIDTH, super().sizeHint().height())
+
+    def minimumSizeHint(self) -> QSize:
+        """Narrow, so that the wide form does not keep a window from becoming small."""
+        return QSize(NARROW, super().minimumSizeHint().height())
+
+    def show_name(self, name: str) -> None:
+        """Show the bar's name at the head."""
+        self._name.setText(name)
+
+    def light(self, key: str) -> None:
+        """Light the lamp of a page without going anywhere."""
+        self._stops.blockSignals(True)
+        self._stops.setCurrentRow(self._keys.index(key))
+        self._stops.blockSignals(False)
+        self._stops.viewport().update()
+
+    def _add_stop(self, page: Page, number: int) -> None:
+        stop = QListWidgetItem(page.title)
+        stop.setData(PICTURE_ROLE, page.picture)
+        stop.setToolTip(f"{page.title} (Ctrl+{number})")
+        stop.setSizeHint(QSize(0, STOP_HEIGHT))
+        self._stops.addItem(stop)
+
+    def _on_row(self, row: int) -> None:
+        if row >= 0:
+            self.chosen.emit(self._keys[row])
+
+
+class _StopDelegate(QStyledItemDelegate):
+    """One stop: its piece of the line, its lamp, and its name."""
+
+    def __init__(self, navigation: Navigation) -> None:
+        super().__init__(navigation)
+        self._navigation = navigation
+
+    def paint(
+        self,
+        painter: QPainter,
+        option: QStyleOptionViewItem,
+        index: QModelIndex | QPersistentModelIndex,
+    ) -> None:
+        tones = current_tones()
+        lit = bool(option.state & QStyle.StateFlag.State_Selected)
+        near = bool(option.state & QStyle.StateFlag.State_MouseOver)
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        middle = QPointF(LINE_X, QRectF(option.rect).center().y())
+        _draw_line(painter, option.rect, middle, index, tones)
+        _draw_lamp(painter, middle, tones, lit=lit, near=near)
+        picture = str(index.data(PICTURE_ROLE))
+        colour, paper = (tones.on_lamp, tones.lamp) if lit else (tones.on_nav, tones.nav)
+        ratio = painter.device().devicePixelRatio()
+        corner = middle - QPointF(ICON / 2, ICON / 2)
+        painter.drawPixmap(corner, pixmap(picture, colour, ICON, ratio, paper))
+        if not self._navigation.is_narrow:
+            place = option.rect.adjusted(LINE_X + LAMP + PAD - HALF, 0, 0, 0)
+            painter.setFont(font_of(TypeSize.STRONG if lit or near else TypeSize.BODY))
+            painter.setPen(QColor(tones.on_nav))
+            painter.drawText(place, Qt.AlignmentFlag.AlignVCenter, str(index.data()))
+        if lit and option.state & QStyle.StateFlag.State_HasFocus:
+            painter.setPen(QPen(QColor(tones.on_nav), 1.5, Qt.PenStyle.DotLine))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawEllipse(middle, LAMP + 5, LAMP + 5)
+        painter.restore()
+
+
+def _draw_line(
+    painter: QPainter,
+    rect: QRect,
+    middle: QPointF,
+    index: QModelIndex | QPersistentModelIndex,
+    tones: Tones,
+) -> None:
+    """The line ends at the first and the last stop."""
+    painter.setPen(QPen(QColor(tones.nav_line), 2))
+    model = index.model()
+    if index.row() > 0:
+        painter.drawLine(QPointF(middle.x(), rect.top()), middle - QPointF(0, LAMP))
+    if index.row() < model.rowCount() - 1:
+        painter.drawLine(middle + QPointF(0, LAMP), QPointF(middle.x(), rect.bottom() + 1))
+
+
+def _draw_lamp(painter: QPainter, middle: QPointF, tones: Tones, *, lit: bool, near: bool) -> None:
+    if lit:
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(blend(tones.lamp, tones.nav, 0.28))
+        painter.drawEllipse(middle, LAMP + 4, LAMP + 4)
+        painter.setBrush(QColor(tones.lamp))
+    else:
+        painter.setPen(QPen(QColor(tones.lamp if near else tones.nav_line), 2))
+        painter.setBrush(QColor(tones.nav))
+    painter.drawEllipse(middle, LAMP, LAMP)

@@ -1,0 +1,68 @@
+"""The ends of the program: the window until the bar is read, and leaving when it is told to."""
+
+from __future__ import annotations
+
+import signal
+from collections.abc import Iterator
+from contextlib import contextmanager
+from functools import partial
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QPaintEvent
+from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
+
+from barkeep.desktop.look.metrics import UNIT, TypeSize
+from barkeep.desktop.screens.window_state import WindowState, restore_window
+from barkeep.desktop.widgets.labels import PictureLabel, text_label
+
+PICTURE = 96
+
+
+class OpeningWindow(QMainWindow):
+    """`painted` comes once, after the first paint."""
+
+    painted = Signal()
+
+    def __init__(self, state: WindowState) -> None:
+        super().__init__()
+        self.setWindowTitle("barkeep")
+        self._was_painted = False
+        centre = QWidget()
+        column = QVBoxLayout(centre)
+        column.setSpacing(UNIT)
+        column.addStretch(2)
+        column.addWidget(PictureLabel("barkeep", PICTURE), 0, Qt.AlignmentFlag.AlignHCenter)
+        self.label = text_label("Opening the bar…", TypeSize.TITLE)
+        column.addWidget(self.label, 0, Qt.AlignmentFlag.AlignHCenter)
+        column.addStretch(3)
+        self.setCentralWidget(centre)
+        restore_window(self, state)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        if not self._was_painted:
+            self._was_painted = True
+            self.painted.emit()
+
+
+ENDING = (signal.SIGINT, signal.SIGTERM)
+
+
+@contextmanager
+def ended_by_signals(app: QApplication) -> Iterator[None]:
+    """Leave the event loop on SIGINT and SIGTERM; for the main thread.
+
+    Python calls a handler only once it runs itself: something must call it now
+    and then, as the collector of garbage does each second.
+    """
+
+    def end(_number: int, _frame: object) -> None:
+        # Not `quit`: that asks every window, and here nobody may be there to answer.
+        QTimer.singleShot(0, partial(app.exit, 0))
+
+    before = {each: signal.signal(each, end) for each in ENDING}
+    try:
+        yield
+    finally:
+        for each, handler in before.items():
+            signal.signal(each, handler)

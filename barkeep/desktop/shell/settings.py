@@ -1,0 +1,153 @@
+"""The bar's settings: its name, what prices are in, what its measures mean, what is there."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from functools import partial
+from typing import TYPE_CHECKING, TypeVar
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
+
+from barkeep.application.settings import (
+    CLASSICS_HINT,
+    COUNTRY_HINT,
+    OUNCE_HINT,
+    SCALES_HINT,
+    SHOWN_IN_HINT,
+    STYLE_NAMES,
+    dash_hint,
+    ounce_names,
+    read_dash_ml,
+)
+from barkeep.desktop.screens.form_dialog import FormDialog
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.widgets.ticks import CheckGroup
+from barkeep.domain.amounts.measures import show_volume
+from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.liquids.content import countries
+from barkeep.domain.specs.trials import read_scales, show_scales
+from barkeep.errors import InvalidField
+
+if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
+    from barkeep.application.done import Done
+    from barkeep.desktop.shell.main_window import MainWindow
+
+
+Key = TypeVar("Key", bound=str)
+
+
+WIDTH = 780
+
+NAME, CURRENCY, NOT_THERE = "name", "currency", "not there"
+
+OUNCE, DASH, SHOWN_IN, COUNTRY = "ounce", "dash", "shown in", "country"
+
+SCALES, CLASSICS = "scales", "classics"
+
+THERE_HINT = (
+    "These count as there without a bottle. Untick one that is not: what needs it, "
+    "and what is made from it, is then no longer ready."
+)
+
+
+def edit_settings(window: MainWindow) -> None:
+    """Ask for the settings of the window's bar."""
+    dialog = SettingsDialog(window.bar, window)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.changed.connect(partial(window.toast.say, "Settings changed", "Undo", window.undo))
+    dialog.open()
+
+
+class SettingsDialog(FormDialog):
+    """`changed` comes once something else than before is written."""
+
+    changed = Signal()
+
+    def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
+        super().__init__("Settings", "Save", parent)
+        self._bar = bar
+        settings, tree = bar.snapshot.settings, bar.snapshot.knowledge.tree
+        self.name = QLineEdit(settings.name)
+        self.currency = QLineEdit(settings.currency)
+        self._dash_before = show_volume(settings.dash_ml)
+        self.ounce = _choice(ounce_names(), settings.ounce)
+        self.dash = QLineEdit(self._dash_before)
+        self.shown_in = _choice(STYLE_NAMES, settings.shown_in)
+        self.country = _choice({each: each for each in countries()}, settings.country)
+        self.classics = _choice({"yes": "Yes", "no": "No, only my own specs"}, _yes(settings))
+        self.scales = QLineEdit(show_scales(settings.scales))
+        self.scales.setCursorPosition(0)
+        there = sorted((key for key in tree if tree[key].always_there), key=tree.name)
+        self.there = CheckGroup({key: tree.name(key) for key in there}, THERE_HINT)
+        self.there.choose(frozenset(there) - settings.not_there)
+        self._add_fields()
+        self.setMinimumWidth(WIDTH)
+        self.name.setFocus()
+        self.name.selectAll()
+
+    def submit(self) -> None:
+        self.clear_refusal()
+        try:
+            wanted = self._wanted()
+        except InvalidField as error:
+            self.show_refusal(error)
+            return
+        if wanted == self._bar.snapshot.settings:
+            self.accept()
+            return
+        run_operation(self, lambda: self._bar.settings.change(wanted), self._finish)
+
+    def _wanted(self) -> Settings:
+        """What the fields say, checked by nobody yet. Raises `InvalidField`."""
+        before, dash = self._bar.snapshot.settings, self.dash.text()
+        return replace(
+            before,
+            name=self.name.text(),
+            currency=self.currency.text().strip().upper(),
+            not_there=frozenset(self.there.boxes) - set(self.there.chosen),
+            ounce=self.ounce.currentData(),
+            # What is shown may have fewer digits than what is meant.
+            dash_ml=before.dash_ml if dash == self._dash_before else read_dash_ml(dash),
+            shown_in=self.shown_in.currentData(),
+            country=self.country.currentData(),
+            classics=self.classics.currentData() == "yes",
+            scales=read_scales(self.scales.text()),
+        )
+
+    def _finish(self, done: Done[Settings]) -> None:
+        self.accept()
+        if done.changes:
+            self.changed.emit()
+
+    def _add_fields(self) -> None:
+        self.add_field(NAME, "&Name of the bar", self.name)
+        self.currency.setPlaceholderText("Three letters, such as EUR")
+        self.add_field(CURRENCY, "&Currency", self.currency)
+        self.add_field(COUNTRY, "Coun&try", self.country, hint=COUNTRY_HINT)
+        self.add_field(NOT_THERE, "&Always there", self.there)
+        self.fields[NOT_THERE].label.setMinimumHeight(self.name.sizeHint().height())
+        self.there.ticked.connect(lambda: self.forgive(NOT_THERE))
+        self.begin_column()
+        self.add_field(OUNCE, "An &ounce is", self.ounce, hint=OUNCE_HINT)
+        self.add_field(DASH, "A &dash is", self.dash, hint=dash_hint())
+        self.add_field(SHOWN_IN, "&Show specs in", self.shown_in, hint=SHOWN_IN_HINT)
+        self.add_field(CLASSICS, "&Book of classics", self.classics, hint=CLASSICS_HINT)
+        self.add_field(SCALES, "&Rate trials on", self.scales, hint=SCALES_HINT)
+
+
+def _yes(settings: Settings) -> str:
+    return "yes" if settings.classics else "no"
+
+
+def _choice(words: Mapping[Key, str], chosen: Key) -> QComboBox:
+    """A box of the words, each with its key; what is chosen is there even if it is not known."""
+    box = QComboBox()
+    if chosen not in words:
+        box.addItem(chosen, chosen)
+    for key, said in words.items():
+        box.addItem(said, key)
+    box.setCurrentIndex(box.findData(chosen))
+    return box

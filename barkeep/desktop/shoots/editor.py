@@ -1,0 +1,250 @@
+"""Plan a shoot: theme, day and hour, drinks in running order with their serves, notes."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, datetime, time
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QDate, QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QDateEdit,
+    QHBoxLayout,
+    QHeaderView,
+    QLineEdit,
+    QPlainTextEdit,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from barkeep.application.finding import find_spec
+from barkeep.desktop.look.metrics import UNIT, TypeSize
+from barkeep.desktop.screens.form_dialog import FormDialog
+from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.widgets.buttons import button, number_field, quiet_button
+from barkeep.desktop.widgets.delegates import RowDelegate
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.domain.bar.shoots import MOST_SERVES, ServeCounts, Shoot, ShootDrink
+from barkeep.errors import InvalidField, UnknownName, UserError
+
+if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
+
+
+WIDTH, ROWS_HEIGHT, NOTES_HEIGHT = 680, 152, 64
+
+THEME, ON, STARTS, DRINKS, NOTES = "theme", "on", "starts", "drinks", "notes"
+
+COLUMNS = ("Drink", "Tests", "Camera", "Tasting")
+
+ORDER_HINT = "Alt+Up and Alt+Down move a drink, Delete takes it out."
+
+
+class ShootEditor(FormDialog):
+    """`written` carries the shoot once it is written down."""
+
+    written = Signal(object)
+
+    def __init__(self, bar: Bar, shoot: Shoot, parent: QWidget | None = None) -> None:
+        new = shoot.id is None
+        super().__init__("New shoot" if new else f"Change {shoot.theme}", "Save", parent)
+        self._bar, self._shoot = bar, shoot
+        self._drinks: list[ShootDrink] = []
+        self.theme = QLineEdit(shoot.theme)
+        self.on = QDateEdit(QDate(shoot.on.year, shoot.on.month, shoot.on.day))
+        self.on.setCalendarPopup(True)
+        self.on.setDisplayFormat("yyyy-MM-dd")
+        self.starts = QLineEdit(f"{shoot.starts:%H:%M}" if shoot.starts else "")
+        self.starts.setPlaceholderText("such as 15:00")
+        self.drink = QLineEdit()
+        self.add_button = button("Add", self.add_typed)
+        self.add_button.setAutoDefault(False)
+        self.table = QTableWidget(0, len(COLUMNS))
+        self.notes = QPlainTextEdit(shoot.notes)
+        self._add_fields()
+        self._fill()
+        self.setMinimumWidth(WIDTH)
+        self.theme.setFocus()
+
+    def add_typed(self) -> bool:
+        """Put the drink whose name is typed last in the running order; whether there is one."""
+        text = self.drink.text().strip()
+        spec = self.read(DRINKS, lambda: find_spec(self._bar.snapshot, text)) if text else None
+        if spec is None:
+            return not text
+        if any(each.name == spec.name for each in self._drinks):
+            self.refuse(DRINKS, f"{spec.name} is in the running order already")
+            return False
+        self._drinks.append(ShootDrink(spec.id, spec.name))
+        self._add_row(self._drinks[-1])
+        self.drink.clear()
+        return True
+
+    def move_current(self, by: int) -> None:
+        """Move the chosen drink up or down."""
+        at = self.table.currentRow()
+        if 0 <= at < len(self._drinks) and 0 <= at + by < len(self._drinks):
+            drinks = list(self._read_drinks())
+            drinks.insert(at + by, drinks.pop(at))
+            self._show_drinks(drinks)
+            self.table.setCurrentCell(at + by, 0)
+
+    def drop_current(self) -> None:
+        """Take the chosen drink out."""
+        at = self.table.currentRow()
+        if 0 <= at < len(self._drinks):
+            drinks = list(self._read_drinks())
+            del drinks[at]
+            self._show_drinks(drinks)
+
+    def submit(self) -> None:
+        self.clear_refusal()
+        self.add_typed()
+        starts = self.read(STARTS, self._read_start)
+        if self.has_problems():
+            return
+        shoot = self._wanted(starts)
+        act = self._bar.shoots.add if shoot.id is None else self._bar.shoots.replace
+        run_operation(self, lambda: act(shoot), self._finish)
+
+    def field_of(self, error: UserError) -> str | None:
+        if isinstance(error, UnknownName):
+            return DRINKS
+        return super().field_of(error)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
+            if watched is self.table:
+                return self._take_key(event)
+            enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+            if watched is self.drink and enter and self.drink.text().strip():
+                self.add_typed()
+                return True
+        return super().eventFilter(watched, event)
+
+    def _take_key(self, event: QKeyEvent) -> bool:
+        alt = event.modifiers() == Qt.KeyboardModifier.AltModifier
+        match event.key():
+            case Qt.Key.Key_Up if alt:
+                self.move_current(-1)
+            case Qt.Key.Key_Down if alt:
+                self.move_current(1)
+            case Qt.Key.Key_Delete:
+                self.drop_current()
+            case _:
+                return False
+        return True
+
+    def _read_start(self) -> time | None:
+        text = self.starts.text().strip()
+        try:
+            return datetime.strptime(text, "%H:%M").time() if text else None
+        except ValueError:
+            raise InvalidField(STARTS, text, "write an hour and minutes, such as 15:00") from None
+
+    def _wanted(self, starts: time | None) -> Shoot:
+        day = self.on.date()
+        on = date(day.year(), day.month(), day.day())
+        return replace(
+            self._shoot,
+            theme=self.theme.text(),
+            on=on,
+            starts=starts,
+            drinks=self._read_drinks(),
+            notes=self.notes.toPlainText(),
+        )
+
+    def _read_drinks(self) -> tuple[ShootDrink, ...]:
+        return tuple(
+            replace(each, serves=ServeCounts(*(self._count(row, column) for column in (1, 2, 3))))
+            for row, each in enumerate(self._drinks)
+        )
+
+    def _count(self, row: int, column: int) -> int:
+        field = self.table.cellWidget(row, column)
+        return int(field.value())  # type: ignore[attr-defined]
+
+    def _finish(self, done: object) -> None:
+        self.written.emit(done)
+        self.accept()
+
+    def _add_fields(self) -> None:
+        self.add_field(THEME, "&Theme", self.theme)
+        self.add_field(ON, "&Day", self.on)
+        self.add_field(STARTS, "&Starts at", self.starts)
+        self.add_field(DRINKS, "D&rinks", self._drinks_part())
+        self.add_field(NOTES, "&Notes", self.notes)
+        self.form.setRowStretch(3 * list(self.fields).index(DRINKS), 1)
+        self.notes.setFixedHeight(NOTES_HEIGHT)
+        self.notes.setTabChangesFocus(True)
+        self.fields[DRINKS].label.setBuddy(self.drink)
+        for name in (DRINKS, NOTES):  # beside the first line, and no higher than the field
+            self.fields[name].label.setMinimumHeight(self.drink.sizeHint().height())
+
+    def _drinks_part(self) -> QWidget:
+        part = QWidget()
+        part.setFocusProxy(self.drink)
+        names = [each.name for each in self._bar.snapshot.all_specs]
+        self.drink.setPlaceholderText("A drink of the book…")
+        self.drink.setAccessibleName("Drink to add")
+        self.drink.setCompleter(
+            NameCompleter([Suggestion(name, name, name) for name in names], self.drink)
+        )
+        self.drink.installEventFilter(self)
+        self.drink.textEdited.connect(lambda _text: self.forgive(DRINKS))
+        self.table.setHorizontalHeaderLabels(COLUMNS)
+        self.table.setAccessibleName("Running order")
+        self.table.verticalHeader().hide()
+        self.table.setItemDelegateForColumn(0, RowDelegate(self.table))
+        self.table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
+        self.table.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
+        header = self.table.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.table.setMinimumHeight(ROWS_HEIGHT)
+        self.table.installEventFilter(self)
+        top = QHBoxLayout()
+        top.setSpacing(UNIT)
+        top.addWidget(self.drink, 1)
+        top.addWidget(self.add_button)
+        for picture, name, act in (
+            ("chevron-up", "Move the drink up", lambda: self.move_current(-1)),
+            ("chevron-down", "Move the drink down", lambda: self.move_current(1)),
+            ("remove", "Take the drink out", self.drop_current),
+        ):
+            top.addWidget(quiet_button(picture, name, act))
+        column = QVBoxLayout(part)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(UNIT)
+        column.addLayout(top)
+        column.addWidget(self.table, 1)
+        column.addWidget(text_label(ORDER_HINT, TypeSize.CAPTION, quiet=True))
+        return part
+
+    def _fill(self) -> None:
+        self._show_drinks(self._shoot.drinks)
+
+    def _show_drinks(self, drinks: tuple[ShootDrink, ...] | list[ShootDrink]) -> None:
+        self._drinks = []
+        self.table.setRowCount(0)
+        for each in drinks:
+            self._drinks.append(each)
+            self._add_row(each)
+
+    def _add_row(self, drink: ShootDrink) -> None:
+        row = self.table.rowCount()
+        self.table.insertRow(row)
+        item = QTableWidgetItem(drink.name)
+        item.setToolTip(drink.name)
+        self.table.setItem(row, 0, item)
+        counts = (drink.serves.tests, drink.serves.camera, drink.serves.tasting)
+        for column, (word, count) in enumerate(zip(COLUMNS[1:], counts, strict=True), 1):
+            field = number_field(f"{drink.name}: {word}", 0, MOST_SERVES)
+            field.setValue(count)
+            self.table.setCellWidget(row, column, field)
+        self.table.resizeRowToContents(row)
+        self.table.setCurrentCell(row, 0)

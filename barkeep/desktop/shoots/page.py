@@ -1,0 +1,407 @@
+"""Shoots: the week around one filmed episode, from an idea to bottles counted afterwards."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Hashable, Iterator, Sequence
+from dataclasses import replace
+from datetime import timedelta
+from functools import partial
+
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QDialog, QMenu, QWidget
+
+from barkeep.application.publishing import camera_drinks_of
+from barkeep.desktop.look.icons import wear
+from barkeep.desktop.making.batch import open_batch
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.screen import EVERYTHING
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.shoots.camera_sheet import open_on_camera
+from barkeep.desktop.shoots.editor import ShootEditor
+from barkeep.desktop.shoots.one_shoot import Offer, ShootPage
+from barkeep.desktop.shoots.rows import (
+    STATE_WORDS,
+    ShootAnswer,
+    answer_for,
+    found_by,
+    shoot_columns,
+)
+from barkeep.desktop.widgets.buttons import primary_button
+from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.bar.shoots import (
+    ChosenPour,
+    Shoot,
+    ShootDrink,
+    as_written,
+    choose,
+    still_chosen,
+)
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.ingredients.derivations import Derivation
+from barkeep.domain.pouring.assessment import sourcing_for
+from barkeep.domain.pouring.words import plain_amount
+from barkeep.domain.shoots.drinks import as_poured, spec_of
+from barkeep.domain.shoots.plan import Rescue, as_of, rescued
+
+MOST_OFFERED = 12
+"""Kinds in one menu; more is no help."""
+
+NO_BOTTLE = "No bottle here fits"
+
+
+class ShootWork:
+    """The acts of the Shoots screen on the shoot that is chosen."""
+
+    def __init__(self, screen: ShootsScreen) -> None:
+        self._screen = screen
+        self._bar = screen.context.bar
+        self.dialog: QWidget | None = None
+        """What was opened last."""
+
+    def write(self, shoot: Shoot) -> None:
+        """Open the editor on a shoot."""
+        editor = ShootEditor(self._bar, shoot, self._screen)
+        editor.written.connect(lambda done: self._screen.show_thing(done.value.id))
+        self._open(editor)
+
+    def change(self, shoot: Shoot, say: str) -> None:
+        """Write a changed shoot down."""
+        self._screen.do(lambda: self._bar.shoots.replace(shoot), say=say)
+
+    def rescue(self, shoot: Shoot, found: Rescue) -> None:
+        """Take a stand-in for a line that runs out."""
+        name = self._bar.snapshot.knowledge.tree.name(found.chosen.ingredient)
+        self.change(rescued(shoot, found), f"{name} goes into {found.name}")
+
+    def pour_as_written(self, shoot: Shoot, number: int, line: int) -> None:
+        """Pour a line as its spec says again."""
+        self._with_drink(shoot, number, as_written(shoot.drinks[number], line))
+
+    def move(self, shoot: Shoot, number: int, by: int) -> None:
+        """Move a drink in the running order."""
+        drinks = list(shoot.drinks)
+        drinks.insert(number + by, drinks.pop(number))
+        self.change(replace(shoot, drinks=tuple(drinks)), f"Moved {shoot.drinks[number].name}")
+
+    def tick(self, shoot: Shoot, key: str, done: bool) -> None:
+        """Tick off a step of the mise en place, or take the tick back."""
+        if shoot.id is not None:
+            identity = shoot.id
+            self._screen.do(lambda: self._bar.shoots.tick(identity, key, done))
+
+    def pour_otherwise(self, shoot: Shoot, number: int, where: QPoint) -> None:
+        """Offer, line by line, what a drink could be poured with."""
+        menu = self.menu_for(shoot, number)
+        self.dialog = menu
+        menu.popup(where)
+
+    def menu_for(self, shoot: Shoot, number: int) -> QMenu:
+        """The menu of a drink's lines, each with bottles and stand-ins."""
+        snapshot = as_of(shoot, self._bar.snapshot)
+        drink, menu = shoot.drinks[number], QMenu(self._screen)
+        menu.setTitle(f"Pour {drink.name} otherwise")
+        menu.aboutToHide.connect(menu.deleteLater)  # its act is still to come, and comes first
+        spec = spec_of(drink, snapshot)
+        if spec is None:
+            return menu
+        sourcing = sourcing_for(snapshot, "loose")
+        now = {each.line: each for each in still_chosen(drink, spec).chosen}
+        for place, line in enumerate(spec.lines):
+            if line.required:
+                below = menu.addMenu(snapshot.knowledge.tree.name(line.ingredient))
+                as_it_is = self._add_act(
+                    below, "As written", partial(self.pour_as_written, shoot, number, place)
+                )
+                _mark(as_it_is, place not in now)
+                below.addSeparator()
+                ways = sourcing.ways_to(line, spec)
+                for text, chosen in _bottles_for(place, ways, snapshot):
+                    act = self._add_act(below, text, partial(self._choose, shoot, number, chosen))
+                    _mark(act, _is_same(now.get(place), chosen))
+                if below.actions()[-1].isSeparator():
+                    below.addAction(NO_BOTTLE).setEnabled(False)
+        return menu
+
+    def _choose(self, shoot: Shoot, number: int, chosen: ChosenPour) -> None:
+        self._with_drink(shoot, number, choose(shoot.drinks[number], chosen))
+
+    def _with_drink(self, shoot: Shoot, number: int, drink: ShootDrink) -> None:
+        drinks = list(shoot.drinks)
+        drinks[number] = drink
+        self.change(replace(shoot, drinks=tuple(drinks)), f"Changed {shoot.drinks[number].name}")
+
+    @staticmethod
+    def _add_act(menu: QMenu, text: str, act: Callable[[], object]) -> QAction:
+        action = menu.addAction(text.replace("&", "&&"))
+        action.triggered.connect(lambda: act())
+        return action
+
+    # What opens another window
+
+    def log(self, shoot: Shoot) -> None:
+        """Open the log after the shoot."""
+        from barkeep.desktop.shoots.log import LogDialog
+
+        dialog = LogDialog(self._bar, shoot, self._screen)
+        dialog.logged.connect(self._say_logged)
+        self._open(dialog)
+
+    def show_variances(self) -> None:
+        """Show what several logs say of each bottle."""
+        from barkeep.desktop.shoots.variances import VariancesDialog
+
+        self._open(VariancesDialog(self._bar.snapshot, self._screen))
+
+    def run_sheet(self, shoot: Shoot) -> None:
+        """Print or save the run sheet, and copy the text to publish."""
+        from barkeep.desktop.shoots.run_sheet import RunSheetDialog
+
+        self._open(RunSheetDialog(self._screen.context, shoot, self._screen))
+
+    def on_camera(self, shoot: Shoot) -> None:
+        """Show the sheet to read from on camera."""
+        drinks = camera_drinks_of(shoot, self._bar.snapshot)
+        self.dialog = open_on_camera(drinks, self._screen)
+
+    def batch(self, shoot: Shoot, number: int) -> None:
+        """Make a batch of one drink as it will be poured."""
+        spec = as_poured(shoot.drinks[number], self._bar.snapshot)
+        if spec is not None:
+            self.dialog = open_batch(self._screen.context, spec, self._screen)
+
+    def shop(self, shoot: Shoot | None) -> None:
+        """Open the shopping list."""
+        from barkeep.desktop.buying.shopping import ShoppingDialog
+
+        chosen = None if shoot is None or shoot.id is None else (shoot.id,)
+        self._open(ShoppingDialog(self._screen.context, self._screen, chosen))
+
+    def make(self, ingredient: str | None = None, amount: float | None = None) -> None:
+        """Open the dialog that makes a syrup, juice or cordial."""
+        from barkeep.desktop.making.house_made import MakeDialog
+
+        self._open(MakeDialog(self._screen.context, self._screen, ingredient, amount))
+
+    def _say_logged(self, done: object) -> None:
+        theme = done.value.theme  # type: ignore[attr-defined]
+        self._screen.context.toast.say(f"Logged {theme}", "Undo", self._bar.undo)
+
+    def _open(self, dialog: QDialog) -> None:
+        self.dialog = dialog
+        dialog.open()
+
+
+def _bottles_for(
+    place: int, ways: Sequence[Derivation], snapshot: Snapshot
+) -> Iterator[tuple[str, ChosenPour]]:
+    """Each bottle a line may be poured from, in words, and as a choice for it."""
+    tree = snapshot.knowledge.tree
+    for way in [each for each in ways if each.leaves == {each.offered}][:MOST_OFFERED]:
+        kind = "" if way.exact else f", in place of {tree.in_sentence(way.wanted)}"
+        for bottle in snapshot.usable.get(way.offered, ()):
+            left = plain_amount(round(bottle.level.amount), bottle.product.unit)
+            chosen = ChosenPour(place, way.offered, way.ratio, bottle.id)
+            yield f"{bottle.product.title} ({left}{kind})", chosen
+
+
+def _mark(action: QAction, now: bool) -> None:
+    action.setCheckable(True)
+    action.setChecked(now)
+
+
+def _is_same(one: ChosenPour | None, other: ChosenPour) -> bool:
+    return one is not None and (one.ingredient, one.bottle_id) == (
+        other.ingredient,
+        other.bottle_id,
+    )
+
+
+STATES_SHOWN = (
+    ("all", "All", "Every shoot"),
+    ("ahead", "Ahead", "Ideas, and what is planned"),
+    ("to_log", "To log", "Filmed, and its bottles not yet counted"),
+    ("logged", "Logged", "Finished"),
+)
+
+OF_CHIP = {"ahead": ("idea", "planned"), "to_log": ("filmed",), "logged": ("logged",)}
+
+NEXT_DAYS = 7
+"""A new shoot is planned so many days ahead, to begin with."""
+
+
+class ShootsScreen(TableScreen[Shoot]):
+    """One row a shoot; its page answers whether it can all be poured."""
+
+    key = "shoots"
+    title = "Shoots"
+    noun = "shoots"
+    search_hint = "Search theme, drink or bottle…"
+    cares_about = EVERYTHING | {"shoots"}
+
+    def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
+        words = "A shoot is a theme, a day, and drinks in running order"
+        empty = EmptyState("picture-empty-glass", "No shoots yet", words, "New shoot…")
+        super().__init__(context, shoot_columns(), empty, parent)
+        self.work = ShootWork(self)
+        self.page: ShootPage | None = None
+        self.chips = FilterChips("Show", STATES_SHOWN, "all")
+        self.chips.chosen.connect(lambda _key: self.filter_again())
+        self.add_filter(self.chips)
+        self.add_header_button(primary_button("New shoot…", self.write_new))
+        empty.acted.connect(self.write_new)
+        for column, width in enumerate((196, 88, 80)):
+            self.view.setColumnWidth(column, width)
+        sort_by(self.view, 1, descending=True)
+        on_activated(self.view, self.edit_current)
+        self.splitter.setSizes([420, 520])
+        self._prepare_actions()
+
+    def refresh(self, changes: frozenset[str]) -> None:
+        shoots = self.context.bar.snapshot.shoots
+        self.show_rows(shoots)
+        ahead = sum(each.state in ("idea", "planned") for each in shoots)
+        to_log = sum(each.state == "filmed" for each in shoots)
+        self.summary.setText(f"{ahead} ahead, {to_log} to log, {len(shoots)} in all")
+
+    def identity(self, row: Shoot) -> Hashable:
+        return row.id
+
+    def matcher(self) -> Callable[[Shoot], bool]:
+        snapshot, words = self.context.bar.snapshot, self.search.text
+        return lambda row: self.accepts(row) and found_by(row, words, snapshot)
+
+    def accepts(self, row: Shoot) -> bool:
+        return self.chips.choice == "all" or row.state in OF_CHIP[self.chips.choice]
+
+    def clear_filters(self) -> None:
+        self.chips.choose("all")
+        super().clear_filters()
+
+    def show_row(self, row: Shoot | None) -> None:
+        if row is None:
+            self.context.background.forget(self.key)
+            self.detail.clear()
+            self.page = None
+            return
+        question = partial(answer_for, row, self.context.bar.snapshot)
+        self.context.background.ask(self.key, question, self._show_answer)
+
+    # What the user does
+
+    def write_new(self) -> None:
+        """Open the editor on a new shoot, a week ahead."""
+        on = self.context.bar.snapshot.on + timedelta(days=NEXT_DAYS)
+        self.work.write(Shoot(None, "", on))
+
+    def edit_current(self) -> None:
+        """Open the editor on the chosen shoot."""
+        self._with_current(self.work.write)
+
+    def repeat_current(self) -> None:
+        """Plan the chosen shoot once more."""
+
+        def again(shoot: Shoot) -> None:
+            if (identity := shoot.id) is not None:
+                repeat = partial(self.context.bar.shoots.repeat, identity)
+                self.do(repeat, lambda new: self.show_thing(new.id), f"{shoot.theme} once more")
+
+        self._with_current(again)
+
+    def remove_current(self) -> None:
+        """Take the chosen shoot away; the toast can put it back."""
+
+        def remove(shoot: Shoot) -> None:
+            if (identity := shoot.id) is not None:
+                act = partial(self.context.bar.shoots.remove, identity)
+                self.do(act, say=f"Removed {shoot.theme}")
+
+        self._with_current(remove)
+
+    # The rest
+
+    def _with_current(self, act: Callable[[Shoot], object]) -> None:
+        self.banner.clear()
+        if self.current is not None:
+            act(self.current)
+
+    def _show_answer(self, answer: ShootAnswer) -> None:
+        shoot = answer.shoot
+        if self.current is None or self.current.id != shoot.id:
+            return
+        kept = self.detail.verticalScrollBar().value()
+        same = self.page is not None and self.page.shoot_id == shoot.id
+        focused = self.page.focused_name() if same and self.page is not None else ""
+        page = ShootPage(answer, self._next_step(shoot), self._offers(shoot))
+        work = self.work
+        page.rescue_wanted.connect(lambda found: work.rescue(shoot, found))
+        page.as_written_wanted.connect(lambda at, line: work.pour_as_written(shoot, at, line))
+        page.otherwise_wanted.connect(lambda at, where: work.pour_otherwise(shoot, at, where))
+        page.batch_wanted.connect(lambda at: work.batch(shoot, at))
+        page.moved.connect(lambda at, by: work.move(shoot, at, by))
+        page.ticked.connect(lambda key, on: work.tick(shoot, key, on))
+        page.make_wanted.connect(work.make)
+        old = self.detail.takeWidget()  # a button of it may be at work just now: it goes later
+        if old is not None:
+            old.hide()
+            old.deleteLater()
+        self.page = page
+        self.detail.setWidget(page)
+        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+        self.detail.verticalScrollBar().setValue(kept if same else 0)
+        if focused and not page.take_focus(focused):
+            self.detail.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _next_step(self, shoot: Shoot) -> Offer | None:
+        match shoot.state:
+            case "idea":
+                return Offer("Plan it", lambda: self._move(shoot, "planned"), "calendar")
+            case "planned":
+                return Offer("It is filmed", lambda: self._move(shoot, "filmed"), "check")
+            case "filmed":
+                return Offer("Log it…", lambda: self.work.log(shoot), "count")
+        return None
+
+    def _move(self, shoot: Shoot, state: str) -> None:
+        if (identity := shoot.id) is not None:
+            move = partial(self.context.bar.shoots.move, identity, state)  # type: ignore[arg-type]
+            self.do(move, say=f"{shoot.theme}: {STATE_WORDS[state].lower()}")  # type: ignore[index]
+
+    def _offers(self, shoot: Shoot) -> list[Offer]:
+        work = self.work
+        offers = [
+            Offer("Run sheet…", lambda: work.run_sheet(shoot), "print"),
+            Offer("On camera", lambda: work.on_camera(shoot)),
+        ]
+        if shoot.log is None:
+            offers.append(Offer("Shopping…", lambda: work.shop(shoot), "price"))
+            offers.append(Offer("Make…", work.make, "house-made"))
+            offers.append(Offer("Edit…", self.edit_current))
+        else:
+            offers.append(Offer("Variances…", work.show_variances))
+        offers.append(Offer("Repeat", self.repeat_current, "redo"))
+        return offers
+
+    def _prepare_actions(self) -> None:
+        acts: tuple[tuple[str, str, str, Callable[[], object]], ...] = (
+            ("New shoot…", "Ctrl+N", "add", self.write_new),
+            ("Edit shoot…", "Ctrl+E", "shoots", self.edit_current),
+            ("Repeat shoot", "Ctrl+R", "redo", self.repeat_current),
+            ("Log shoot…", "Ctrl+G", "count", lambda: self._with_current(self.work.log)),
+            ("On camera", "F8", "", lambda: self._with_current(self.work.on_camera)),
+            ("Shopping for it…", "Ctrl+B", "price", lambda: self.work.shop(self.current)),
+            ("Variances…", "", "history", self.work.show_variances),
+            ("Remove shoot", "Delete", "remove", self.remove_current),
+        )
+        for text, keys, picture, act in acts:
+            action = QAction(text, self)
+            if keys:
+                action.setShortcut(QKeySequence(keys))
+            if picture:
+                wear(action, picture)
+            action.triggered.connect(lambda _on=False, run=act: run())
+            self.add_bar_action(action)
+        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        for action in self.bar_actions:
+            self.view.addAction(action)

@@ -1,0 +1,299 @@
+"""How the Shoots list shows a shoot, what the page of one says, and its lines as poured."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from functools import cached_property
+
+from barkeep.desktop.drink.words import STAND_IN, THERE, LineState, duty
+from barkeep.desktop.screens.row_table import Column
+from barkeep.desktop.widgets.delegates import ICONS_ROLE, SUBTITLE_ROLE
+from barkeep.domain.bar.shoots import (
+    STATES,
+    LoggedBottle,
+    ServeCounts,
+    Shoot,
+    ShootDrink,
+    ShootState,
+    find_shoots,
+    still_chosen,
+)
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.level_words import in_doubt, quantity
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.supply import supply_of
+from barkeep.domain.shoots.drinks import as_poured, orders_of, spec_of
+from barkeep.domain.shoots.making_ahead import ToMake
+from barkeep.domain.shoots.menu import MenuLine, Order
+from barkeep.domain.shoots.mise_en_place import MiseEnPlace, mise_en_place
+from barkeep.domain.shoots.plan import ShootPlan, as_of, plan, shortfall
+from barkeep.domain.specs.shown_lines import names_in_sentence, shown_lines, worded
+from barkeep.domain.specs.spec import Line
+from barkeep.errors import spoken_list
+
+STATE_WORDS: Mapping[ShootState, str] = {
+    "idea": "Idea",
+    "planned": "Planned",
+    "filmed": "Filmed",
+    "logged": "Logged",
+}
+
+STATE_PICTURES: Mapping[ShootState, str] = {
+    "idea": "info",
+    "planned": "calendar",
+    "filmed": "shoots",
+    "logged": "check",
+}
+
+
+@dataclass(frozen=True)
+class ShootAnswer:
+    """Everything asked about one shoot: the menu against the levels, and what to have ready."""
+
+    shoot: Shoot
+    snapshot: Snapshot
+    plan: ShootPlan
+    mise: MiseEnPlace
+
+    @cached_property
+    def starts(self) -> datetime | None:
+        """When it begins, None where no hour was said."""
+        begins = self.shoot.starts
+        return None if begins is None else datetime.combine(self.shoot.on, begins)
+
+
+def answer_for(shoot: Shoot, snapshot: Snapshot) -> ShootAnswer:
+    """Ask everything about one shoot."""
+    then = as_of(shoot, snapshot)
+    ready = mise_en_place(orders_of(shoot, then), then, on=then.on)
+    return ShootAnswer(shoot, snapshot, plan(shoot, snapshot), ready)
+
+
+def shoot_columns() -> tuple[Column[Shoot], ...]:
+    """Theme with its drinks, day, state."""
+    return (
+        Column(
+            "Theme",
+            lambda row: row.theme,
+            roles={SUBTITLE_ROLE: drinks_in_brief},
+            tooltip=lambda row: f"{row.theme}\n{drinks_in_brief(row)}",
+        ),
+        Column("Day", lambda row: row.on.isoformat(), key=lambda row: (row.on, row.id or 0)),
+        Column(
+            "State",
+            lambda row: STATE_WORDS[row.state],
+            key=lambda row: STATES.index(row.state),
+            roles={ICONS_ROLE: lambda row: (STATE_PICTURES[row.state],)},
+        ),
+    )
+
+
+def drinks_in_brief(shoot: Shoot) -> str:
+    """The names of its drinks."""
+    return ", ".join(shoot.names) if shoot.drinks else "No drink yet"
+
+
+def found_by(shoot: Shoot, words: str, snapshot: Snapshot) -> bool:
+    """Whether a search finds it: by theme, drink, notes, day, state or bottle."""
+    titles = {each.id: each.product.title for each in snapshot.bottles}
+    return bool(find_shoots((shoot,), words, titles))
+
+
+def when_in_words(shoot: Shoot) -> str:
+    """The day, the hour and the state."""
+    at = f", {shoot.starts:%H:%M}" if shoot.starts else ""
+    day = f"{shoot.on:%A} {shoot.on.day} {shoot.on:%B %Y}{at}"
+    return f"{day} · {STATE_WORDS[shoot.state]}"
+
+
+def serves_in_words(serves: ServeCounts) -> str:
+    """How many serves, and what for.
+
+    >>> serves_in_words(ServeCounts(1, 2, 0))
+    '3 serves: 1 test, 2 on camera'
+    """
+    parts = (
+        (serves.tests, "test" if serves.tests == 1 else "tests"),
+        (serves.camera, "on camera"),
+        (serves.tasting, "to taste"),
+    )
+    said = ", ".join(f"{count} {word}" for count, word in parts if count)
+    total = "1 serve" if serves.total == 1 else f"{serves.total} serves"
+    return f"{total}: {said}" if said else "no serves"
+
+
+def chosen_in_words(drink: ShootDrink, snapshot: Snapshot) -> Iterator[tuple[int, str]]:
+    """Each line that is poured otherwise than its spec says: its place, and a sentence."""
+    spec, tree = spec_of(drink, snapshot), snapshot.knowledge.tree
+    titles = {each.id: each.product.title for each in snapshot.bottles}
+    for chosen in still_chosen(drink, spec).chosen if spec else ():
+        if spec is None or chosen.ingredient not in tree:
+            continue
+        wanted = spec.lines[chosen.line].ingredient
+        poured = titles.get(chosen.bottle_id or 0) or tree.in_sentence(chosen.ingredient)
+        ratio = "" if abs(chosen.ratio - 1.0) < 1e-9 else f", {chosen.ratio:.3g} times as much"
+        if chosen.ingredient == wanted or tree.is_a(chosen.ingredient, wanted):
+            yield chosen.line, f"{tree.name(wanted)}: {poured}"
+        else:
+            yield chosen.line, f"{poured} in place of {tree.in_sentence(wanted)}{ratio}"
+
+
+def shortfalls(answer: ShootAnswer) -> tuple[str, ...]:
+    """What runs out, a sentence a line."""
+    return tuple(shortfall(each, answer.snapshot) for each in answer.plan.menu.lacking)
+
+
+def drops(answer: ShootAnswer) -> str:
+    """Which serves to leave out so that the rest can be poured; empty where none need be."""
+    menu = answer.plan.menu
+    dropped = [
+        f"{count} of {order.spec.name}"
+        for order, count in zip(menu.orders, menu.drop, strict=True)
+        if count
+    ]
+    return f"Or leave out {spoken_list(dropped, 'and')}." if dropped else ""
+
+
+def draws(answer: ShootAnswer) -> tuple[str, ...]:
+    """What is taken from each bottle."""
+    return tuple(
+        f"{each.bottle.product.title}: {quantity(each.amount, each.bottle.product.unit)}"
+        for each in answer.plan.menu.draws
+    )
+
+
+def things_to_make(answer: ShootAnswer) -> tuple[ToMake, ...]:
+    """What the mise en place has made or squeezed, and so may come on the shelf with a date."""
+    found = (*answer.mise.make, *answer.mise.squeeze)
+    return tuple(each for each in found if each.work in ("make", "squeeze"))
+
+
+def past_dates(answer: ShootAnswer) -> tuple[str, ...]:
+    """Bottles that will be past their date by then."""
+    return tuple(
+        f"{each.product.title} is past its date ({each.use_by}) by then and is not counted on."
+        for each in answer.plan.past
+    )
+
+
+def logged_in_words(each: LoggedBottle) -> str:
+    """What the log says of one bottle, in its own unit."""
+    unit = each.unit
+    said = f"Poured {quantity(each.poured, unit)}"
+    if each.spilled:
+        said += f", spilled {quantity(each.spilled, unit)}"
+    said += f"; expected {quantity(each.expected, unit)}"
+    if each.counted is None or each.variance is None:
+        return f"{said}, accepted"
+    missing = each.variance
+    doubt = in_doubt(each.sigma, unit)
+    apart = f"{quantity(abs(missing), unit)} {'less' if missing >= 0 else 'more'}"
+    within = f" ({doubt})" if doubt else ""
+    return f"{said}, counted {quantity(each.counted, unit)}: {apart}{within}"
+
+
+RUNS_OUT = LineState("Runs out", "verdict-short", "short")
+
+LEFT_OUT = LineState("Not counted", "info", "muted")
+"""Of a garnish or an optional line, and of a drink of which no serve is planned."""
+
+
+@dataclass(frozen=True, slots=True)
+class PouredLine:
+    """A line as it will be poured: what goes in, where from, and whether there is enough.
+
+    `place` is the line's in the spec, `name` what the spec asks for there, and
+    `chosen` says whether it is poured otherwise than written.
+    """
+
+    place: int
+    name: str
+    text: str
+    note: str
+    chosen: bool
+    state: LineState
+
+
+def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
+    """Every line of one drink of the running order; none where its spec was removed."""
+    snapshot, drink = answer.snapshot, answer.shoot.drinks[number]
+    written, spec = spec_of(drink, snapshot), as_poured(drink, snapshot)
+    if written is None or spec is None:
+        return ()
+    tree, settings = snapshot.knowledge.tree, snapshot.settings
+    shown = shown_lines(spec, tree, settings.shown_in, settings.units)
+    said = dict(chosen_in_words(drink, snapshot))
+    asked = _asked(answer, number)
+    return tuple(
+        PouredLine(
+            place,
+            tree.in_sentence(written.lines[place].ingredient),
+            _with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
+            _note(said.get(place, ""), _from(asked.get(place), answer), asked.get(place)),
+            place in said,
+            _state(asked.get(place), written.lines[place], tree),
+        )
+        for place, line in enumerate(spec.lines)
+    )
+
+
+def _asked(answer: ShootAnswer, number: int) -> dict[int, MenuLine]:
+    """What the menu says of a drink's lines, by their places."""
+    order = _order(answer, number)
+    places = {id(line): place for place, line in enumerate(order.spec.lines)}
+    return {places[id(each.line)]: each for each in answer.plan.menu.lines if each.order is order}
+
+
+def _order(answer: ShootAnswer, number: int) -> Order:
+    """The order of a drink: those whose spec was removed have none."""
+    before = answer.shoot.drinks[:number]
+    place = sum(spec_of(each, answer.snapshot) is not None for each in before)
+    return answer.plan.menu.orders[place]
+
+
+def _with_duty(line: Line, text: str) -> str:
+    what_for = duty(line)
+    return f"{text} ({what_for})" if what_for and what_for not in text.casefold() else text
+
+
+def _worded(line: Line, amount: str, tree: FamilyTree) -> str:
+    """A line that was chosen otherwise has no text of its own."""
+    return worded(line, names_in_sentence(line, tree), amount)
+
+
+def _note(chosen: str, source: str, asked: MenuLine | None) -> str:
+    """What was chosen, where it comes from, and that it runs out, each a sentence of its own."""
+    short = RUNS_OUT.word if asked is not None and asked.unmet else ""
+    parts = (each for each in (chosen, source, short) if each)
+    return ". ".join(each[:1].upper() + each[1:] for each in parts)
+
+
+def _from(asked: MenuLine | None, answer: ShootAnswer) -> str:
+    """Which bottles a line is poured from; empty where that is not known or needs no saying."""
+    titles = [] if asked is None else list(dict.fromkeys(_titles(asked, answer)))
+    if asked is None or not titles:
+        return ""
+    made = any(each.derivation.leaves != {each.derivation.offered} for each in asked.poured)
+    return f"{'Made from' if made else 'From'} {spoken_list(titles, 'and')}"
+
+
+def _titles(asked: MenuLine, answer: ShootAnswer) -> Iterator[str]:
+    drawn = {each.bottle.id for each in answer.plan.menu.draws}
+    stocks = supply_of(as_of(answer.shoot, answer.snapshot)).stocks
+    least = asked.line.min_abv_percent or 0.0
+    for key in sorted({key for each in asked.poured for key in each.derivation.leaves}):
+        for stock in stocks.get(key, ()):
+            bottle = stock.bottle
+            if bottle is not None and bottle.id in drawn and stock.abv_percent >= least:
+                yield bottle.product.title
+
+
+def _state(asked: MenuLine | None, written: Line, tree: FamilyTree) -> LineState:
+    if asked is None:
+        return LEFT_OUT
+    if asked.unmet:
+        return RUNS_OUT
+    poured = asked.line.ingredient
+    return THERE if any(tree.is_a(poured, each) for each in written.wanted) else STAND_IN

@@ -1,0 +1,89 @@
+"""What the logs of several shoots say of each bottle, with a plain reason."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QModelIndex, Qt
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QTableView, QVBoxLayout, QWidget
+
+from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.screens.list_stack import ListStack, prepare_view
+from barkeep.desktop.screens.row_table import Column, RowTable
+from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.level_words import in_doubt, quantity
+from barkeep.domain.shoots.log import BottleVariance, variances
+
+
+def variance_columns() -> tuple[Column[BottleVariance], ...]:
+    """Bottle, shoots, poured, gone beyond that, doubt, reason."""
+    return (
+        Column("Bottle", lambda row: row.title, tooltip=lambda row: row.title),
+        Column("Shoots", lambda row: str(row.shoots), key=lambda row: row.shoots, right=True),
+        Column(
+            "Poured",
+            lambda row: quantity(row.poured, row.unit),
+            key=lambda row: row.poured,
+            right=True,
+        ),
+        Column("Gone besides", gone_in_words, key=lambda row: row.variance, right=True),
+        Column("Doubt", lambda row: in_doubt(row.sigma, row.unit), right=True),
+        Column("Likely reason", lambda row: row.reason, tooltip=lambda row: row.reason),
+    )
+
+
+def gone_in_words(row: BottleVariance) -> str:
+    """What is gone beyond the pours; *too much left* where it is the other way round."""
+    amount = quantity(abs(row.variance), row.unit)
+    return amount if row.variance >= 0 else f"{amount} too much left"
+
+
+class VariancesDialog(QDialog):
+    """A table of bottles, what the doubt does not explain first."""
+
+    def __init__(self, snapshot: Snapshot, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Variances over all shoots")
+        self.table: RowTable[BottleVariance] = RowTable(variance_columns(), self)
+        self.view = QTableView()
+        self.view.setModel(self.table)
+        prepare_view(self.view, "Variances")
+        self.view.setSortingEnabled(False)
+        words = "Log a shoot and count its bottles: what is gone without a pour shows here."
+        self.stack = ListStack(
+            self.view,
+            EmptyState("picture-empty-shelf", "Nothing to compare yet", words),
+            EmptyState.no_match("bottles"),
+        )
+        self.reason = text_label("", wrap=True)
+        self.view.selectionModel().currentRowChanged.connect(lambda now, _old: self._explain(now))
+        rows = variances(snapshot.shoots, snapshot)
+        self.table.show_rows(rows)
+        self.stack.show_counts(len(rows), len(rows))
+        self._lay_out()
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(PAD, PAD, PAD, PAD)
+        column.setSpacing(UNIT)
+        column.addWidget(text_label(self.windowTitle(), TypeSize.SUBTITLE))
+        said = "Summed over the shoots that counted a bottle. Reasons are common practice."
+        column.addWidget(text_label(said, quiet=True, wrap=True))
+        column.addWidget(self.stack, 1)
+        column.addWidget(self.reason)
+        row = QHBoxLayout()
+        row.addStretch(1)
+        row.addWidget(button("Close", self.accept))
+        column.addLayout(row)
+        self.resize(960, 560)
+        for place, width in enumerate((272, 72, 80, 120, 80)):
+            self.view.setColumnWidth(place, width)
+        if self.table.rows:
+            self.view.selectRow(0)
+        self.view.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _explain(self, index: QModelIndex) -> None:
+        """Say the whole reason of the present bottle, which its cell has no room for."""
+        row = self.table.rows[index.row()]
+        self.reason.setText(f"{row.title}: {row.reason}")

@@ -1,0 +1,174 @@
+"""Drafts of specs: what the editor starts from, kept while written, and offered again."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Mapping
+from contextlib import suppress
+from dataclasses import dataclass
+from datetime import datetime
+from hashlib import sha256
+from pathlib import Path
+from typing import Any
+from uuid import uuid4
+
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.text import write_spec
+from barkeep.domain.specs.riffs import riff_on
+from barkeep.domain.specs.spec import Spec
+
+
+@dataclass(frozen=True, slots=True)
+class SpecDraft:
+    """`changes` is the spec being changed; `renames` says that a name is still to be chosen.
+
+    `text` is what it starts from; `written` what was written since, where a
+    draft is gone on with.
+    """
+
+    title: str
+    text: str = ""
+    changes: Spec | None = None
+    renames: bool = False
+    written: str | None = None
+
+
+def for_new() -> SpecDraft:
+    """An empty page."""
+    return SpecDraft("New spec")
+
+
+def for_edit(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecDraft:
+    """The text of a spec that is there."""
+    return SpecDraft(f"Edit {spec.name}", write_spec(spec, tree, units), spec)
+
+
+def for_riff(
+    spec: Spec, taken: Iterable[str], tree: FamilyTree, units: BarUnits = US_UNITS
+) -> SpecDraft:
+    """The text of a spec under a new name, with *Riff of* what it comes from."""
+    used = {folded(name) for name in taken}
+    riff = riff_on(spec, _free_name(spec.name, used))
+    return SpecDraft(f"Riff on {spec.name}", write_spec(riff, tree, units), renames=True)
+
+
+def _free_name(name: str, used: set[str]) -> str:
+    free, number = f"{name} riff", 2
+    while folded(free) in used:
+        free, number = f"{name} riff {number}", number + 1
+    return free
+
+
+FOLDER = "drafts"
+
+_OPEN: set[Path] = set()
+"""Files of the drafts that editors of this process are writing."""
+
+
+@dataclass(frozen=True, slots=True)
+class KeptDraft:
+    """A draft as it was left. `spec_id` is that of the spec it changes, None for a new one."""
+
+    file: Path
+    title: str
+    text: str
+    at: datetime
+    spec_id: int | None = None
+    base: str = ""
+
+    @property
+    def name(self) -> str:
+        """What it is the draft of."""
+        first = next((row.strip() for row in self.text.splitlines() if row.strip()), "")
+        return first or self.title
+
+    def resumed(self, spec: Spec | None) -> SpecDraft:
+        """The editor's start; without the spec that it changed it is a new one."""
+        kept = spec is not None or self.spec_id is None
+        return SpecDraft(
+            self.title if kept else "New spec",
+            self.base if kept else "",
+            spec,
+            written=self.text,
+        )
+
+
+class DraftKeeper:
+    """Keeps one draft in a file while it is written; a full disk costs the copy only."""
+
+    def __init__(self, file: Path, draft: SpecDraft) -> None:
+        self.file, self._draft = file, draft
+        self._kept: str | None = None
+        _OPEN.add(file)
+
+    def keep(self, text: str) -> None:
+        """Keep the text as it is now; an unchanged or empty one is not kept."""
+        if text == self._kept:
+            return
+        self._kept = text
+        if not text.strip() or text.strip() == self._draft.text.strip():
+            self.drop()
+            return
+        changes = self._draft.changes
+        values = {
+            "title": self._draft.title,
+            "text": text,
+            "base": self._draft.text,
+            "spec_id": None if changes is None else changes.id,
+            "at": datetime.now().isoformat(timespec="seconds"),
+        }
+        with suppress(OSError):
+            self.file.parent.mkdir(parents=True, exist_ok=True)
+            beside = self.file.with_suffix(".new")
+            beside.write_text(json.dumps(values, ensure_ascii=False), encoding="utf-8")
+            beside.replace(self.file)  # half a draft is never read
+
+    def drop(self) -> None:
+        """Keep it no longer: it is saved, or thrown away."""
+        with suppress(OSError):
+            self.file.unlink(missing_ok=True)
+
+    def leave(self) -> None:
+        """The editor is gone; what is kept may be offered."""
+        _OPEN.discard(self.file)
+
+
+class KeptDrafts:
+    """The drafts of one bar, in a folder of their own beside the window's state."""
+
+    def __init__(self, state_folder: Path, bar: Path) -> None:
+        digest = sha256(str(bar).encode()).hexdigest()[:16]
+        self._folder = state_folder / FOLDER / digest
+
+    def begin(self, draft: SpecDraft) -> DraftKeeper:
+        """Keep another draft from now on."""
+        return DraftKeeper(self._folder / f"{uuid4().hex}.json", draft)
+
+    def go_on(self, kept: KeptDraft, draft: SpecDraft) -> DraftKeeper:
+        """Go on keeping one in its own file."""
+        return DraftKeeper(kept.file, draft)
+
+    def offered(self) -> tuple[KeptDraft, ...]:
+        """Drafts that nobody is writing now, the newest first; a broken file is none."""
+        files = self._folder.glob("*.json") if self._folder.is_dir() else ()
+        found = (_read(file) for file in files if file not in _OPEN)
+        kept = (each for each in found if each is not None)
+        return tuple(sorted(kept, key=lambda each: (each.at, each.file.name), reverse=True))
+
+
+def _read(file: Path) -> KeptDraft | None:
+    try:
+        values: Mapping[str, Any] = json.loads(file.read_text(encoding="utf-8"))
+        spec_id = values["spec_id"]
+        return KeptDraft(
+            file,
+            str(values["title"]),
+            str(values["text"]),
+            datetime.fromisoformat(values["at"]),
+            None if spec_id is None else int(spec_id),
+            str(values["base"]),
+        )
+    except (OSError, ValueError, KeyError, TypeError):
+        return None

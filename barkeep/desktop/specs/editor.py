@@ -1,0 +1,384 @@
+"""Write a spec as text, with what is understood of it beside; save it, or say why not."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from functools import partial
+from pathlib import Path
+from typing import TypeAlias
+
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
+from PySide6.QtWidgets import (
+    QDialog,
+    QHBoxLayout,
+    QMessageBox,
+    QPushButton,
+    QSplitter,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from barkeep.desktop.drink.analysis_view import view_of_read
+from barkeep.desktop.look.icons import pixmap
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.look.tones import current_tones
+from barkeep.desktop.screens.screen import Screen
+from barkeep.desktop.specs.drafts import DraftKeeper, KeptDraft, KeptDrafts, SpecDraft
+from barkeep.desktop.specs.lines import LineRow, LinesView, texts_of, with_lines, with_name
+from barkeep.desktop.specs.reading import Fix, Seen, see
+from barkeep.desktop.specs.reading_panel import ReadingPanel
+from barkeep.desktop.specs.text_edit import IngredientNames, Pasted, SpecTextEdit, pasted
+from barkeep.desktop.widgets.buttons import button, primary_button, quiet_button
+from barkeep.desktop.widgets.card import Card
+from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.notices import Banner
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.fields import LineFields
+from barkeep.domain.specs.spec import Spec
+from barkeep.errors import UserError
+
+READ_AFTER_MS = 120
+
+_VIEWS = (
+    ("text", "Text", "The spec as plain text"),
+    ("lines", "Lines", "Each line of the spec with its amount, unit and ingredient"),
+)
+
+NOTHING_WRITTEN = "There is nothing to save yet: write a name, and below it one ingredient a line."
+
+ONE_ONLY = (
+    "Only one spec can be changed at a time; take the others out, or write them as new specs."
+)
+
+
+Save: TypeAlias = Callable[["SpecEditor", Sequence[Spec]], bool]
+"""Puts specs into the bar; whether that was done. A refusal is shown in the editor."""
+
+
+class SpecEditor(QDialog):
+    """Saves all the specs of its text or none; asks before unsaved words are lost."""
+
+    def __init__(
+        self,
+        draft: SpecDraft,
+        snapshot: Snapshot,
+        save: Save,
+        parent: QWidget | None = None,
+        keeper: DraftKeeper | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.setWindowTitle(draft.title)
+        self._draft, self._save_specs, self._keeper = draft, save, keeper
+        self._tree, self._units = snapshot.knowledge.tree, snapshot.settings.units
+        self._taken = _taken_names(snapshot, draft.changes)
+        self._seen = Seen()
+        self.question: QMessageBox | None = None
+        self.text = SpecTextEdit(IngredientNames(self._tree))
+        self.lines = LinesView(snapshot)
+        self.views = FilterChips("Write as", _VIEWS, "text")
+        self.undo_button = quiet_button("undo", "Undo", self.text.undo)
+        self.redo_button = quiet_button("redo", "Redo", self.text.redo)
+        self._left = QStackedWidget()
+        self.panel = ReadingPanel(
+            self._tree, lambda read: view_of_read(read, snapshot), self._units
+        )
+        self.banner = Banner()
+        self.save_button: QPushButton = primary_button("Save", self.save)
+        self._timer = QTimer(self)
+        self._timer.setSingleShot(True)
+        self._timer.setInterval(READ_AFTER_MS)
+        self._lay_out()
+        self._connect()
+        self._begin()
+
+    @property
+    def seen(self) -> Seen:
+        """What is understood of the text."""
+        return self._seen
+
+    @property
+    def is_unsaved(self) -> bool:
+        """Whether closing would lose words."""
+        return self.text.toPlainText().strip() != self._draft.text.strip()
+
+    def read(self) -> Seen:
+        """Read the text now, and show what is understood."""
+        self._timer.stop()
+        self._seen = see(self.text.toPlainText(), self._tree, self._taken, self._units)
+        self.text.show_faults(self._seen.faults)
+        self._show_seen()
+        if self._keeper is not None:
+            self._keeper.keep(self.text.toPlainText())
+        count = len(self._seen.specs)
+        self.save_button.setText(f"Save {count} specs" if count > 1 else "Save")
+        return self._seen
+
+    def save(self) -> None:
+        """Put everything into the bar and close; or say in place why that cannot be."""
+        self.lines.commit()
+        seen = self.read()
+        if not seen.specs:
+            self.banner.say(NOTHING_WRITTEN, "error")
+            self._focus_left()
+        elif self._draft.changes is not None and len(seen.specs) > 1:
+            self.banner.say(ONE_ONLY, "error")
+            self._go_to(seen.specs[1].first)
+        elif seen.faults:
+            self._explain(seen)
+        elif seen.usable and self._save_specs(self, seen.usable):
+            if self._keeper is not None:
+                self._keeper.drop()
+            self.accept()
+
+    def show_refusal(self, error: UserError) -> None:
+        """Say why the bar does not take it."""
+        self.banner.say(str(error), "error")
+
+    def clear_refusal(self) -> None:
+        """Take that back."""
+        self.banner.clear()
+
+    def reject(self) -> None:
+        """Close, after asking where words would be lost."""
+        self.lines.commit()
+        if not self.is_unsaved:
+            self._leave(keep=False)
+            return
+        self.question = _question(self, keeps=self._keeper is not None)
+        self.question.finished.connect(self._on_answered)
+        self.question.open()
+
+    def _on_answered(self) -> None:
+        question, self.question = self.question, None
+        if question is None:
+            return
+        role = question.buttonRole(question.clickedButton())
+        if role == QMessageBox.ButtonRole.DestructiveRole:
+            self._leave(keep=False)
+        elif role == QMessageBox.ButtonRole.AcceptRole:
+            self._leave(keep=True)
+        else:
+            self._focus_left()
+
+    def _leave(self, *, keep: bool) -> None:
+        if self._keeper is not None and keep:
+            self._keeper.keep(self.text.toPlainText())
+        elif self._keeper is not None:
+            self._keeper.drop()
+        super().reject()
+
+    def _explain(self, seen: Seen) -> None:
+        first, more = seen.faults[0], len(seen.faults) - 1
+        others = f" {more} more below." if more else ""
+        self.banner.say(f"Line {first.line}: {first.message}{others}", "error")
+        self._go_to(first.line, first.column)
+
+    def _go_to(self, line: int, column: int = 1) -> None:
+        """Show a place of the text, in the text."""
+        self.views.choose("text")
+        self.text.go_to(line, column)
+
+    def _focus_left(self) -> None:
+        """Back to where the user writes."""
+        lines = self.views.choice == "lines"
+        (self.lines.view if lines else self.text).setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _show_view(self, view: str) -> None:
+        self.lines.commit()
+        self._left.setCurrentWidget(self.lines if view == "lines" else self.text)
+        self.read()
+
+    def _on_lines(self, rows: Sequence[LineRow]) -> None:
+        text = self.text.toPlainText()
+        lines = texts_of(rows, text.split("\n"))
+        self._rewrite(with_lines(text, self._seen.at(self.text.line), lines))
+
+    def _on_renamed(self, name: str) -> None:
+        spec = self._seen.at(self.text.line)
+        self._rewrite(with_name(self.text.toPlainText(), spec, name))
+
+    def _rewrite(self, text: str) -> None:
+        self.text.rewrite(text)
+        self.read()
+
+    def _on_pasted(self, found: Pasted) -> None:
+        self.read()
+        many = "1 spec" if found.specs == 1 else f"{found.specs} specs"
+        self.banner.say(f"Read as {found.kind}: {many}.", "info", "Undo", self.text.undo)
+
+    def _paste_lines(self, below: int) -> None:
+        """Paste into the lines: a document as specs, other text as one line a row."""
+        found = QGuiApplication.clipboard().mimeData()
+        rows = [row.strip() for row in found.text().splitlines() if row.strip()]
+        if pasted(found.text(), found.html() if found.hasHtml() else ""):
+            self.text.insertFromMimeData(found)
+        elif rows:
+            new = [LineRow(LineFields(ingredient=row), LineFields()) for row in rows]
+            there = self.lines.table.rows
+            self._on_lines((*there[: below + 1], *new, *there[below + 1 :]))
+
+    def _on_changed(self) -> None:
+        self.banner.clear()
+        self._timer.start()
+
+    def _on_line(self, _line: int) -> None:
+        if not self._timer.isActive():
+            self._show_seen()
+
+    def _show_seen(self) -> None:
+        self.panel.show_seen(self._seen, self.text.line)
+        self.lines.show_spec(self._seen.at(self.text.line))
+
+    def _apply(self, fix: Fix) -> None:
+        self.text.apply_fix(fix)
+        self.read()
+
+    def _connect(self) -> None:
+        self.text.textChanged.connect(self._on_changed)
+        self.text.line_entered.connect(self._on_line)
+        self._timer.timeout.connect(self.read)
+        self.panel.fix_chosen.connect(self._apply)
+        self.panel.line_chosen.connect(self._go_to)
+        self.views.chosen.connect(self._show_view)
+        self.lines.changed.connect(self._on_lines)
+        self.lines.renamed.connect(self._on_renamed)
+        self.lines.paste_wanted.connect(self._paste_lines)
+        self.lines.undo_wanted.connect(self.text.undo)
+        self.lines.redo_wanted.connect(self.text.redo)
+        self.text.was_pasted.connect(self._on_pasted)
+        for able, each in (
+            (self.text.undoAvailable, self.undo_button),
+            (self.text.redoAvailable, self.redo_button),
+        ):
+            each.setEnabled(False)
+            able.connect(each.setEnabled)
+        if self._keeper is not None:
+            self.finished.connect(self._keeper.leave)
+        for keys in ("Ctrl+S", "Ctrl+Return"):
+            QShortcut(QKeySequence(keys), self).activated.connect(self.save)
+
+    def _begin(self) -> None:
+        draft = self._draft
+        self.text.setPlainText(draft.text if draft.written is None else draft.written)
+        self.text.document().setModified(False)
+        if self._draft.renames:
+            self.text.select_line(1)
+        self.read()
+        self.text.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _lay_out(self) -> None:
+        self.resize(940, 600)
+        splitter = QSplitter(Qt.Orientation.Horizontal)
+        splitter.setChildrenCollapsible(False)
+        splitter.setHandleWidth(UNIT + HALF)
+        self._left.addWidget(self.text)
+        self._left.addWidget(self.lines)
+        splitter.addWidget(self._left)
+        splitter.addWidget(Card(self.panel))
+        splitter.setSizes([600, 320])
+        self._left.setMinimumWidth(240)
+        self.panel.setMinimumWidth(220)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
+        column.setSpacing(UNIT + HALF)
+        column.addWidget(text_label(self._draft.title, TypeSize.SUBTITLE, wrap=True))
+        top = QHBoxLayout()
+        top.setSpacing(HALF)
+        top.addWidget(self.views)
+        top.addStretch(1)
+        top.addWidget(self.undo_button)
+        top.addWidget(self.redo_button)
+        column.addLayout(top)
+        column.addWidget(splitter, 1)
+        column.addWidget(self.banner)
+        column.addLayout(self._buttons())
+
+    def _buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(UNIT)
+        row.addStretch(1)
+        cancel = button("Cancel", self.reject)
+        for each in (cancel, self.save_button):
+            each.setAutoDefault(False)
+            row.addWidget(each)
+        return row
+
+
+def _taken_names(snapshot: Snapshot, apart_from: Spec | None) -> frozenset[str]:
+    names = {folded(spec.name) for spec in snapshot.all_specs}
+    return frozenset(names - ({folded(apart_from.name)} if apart_from else set()))
+
+
+def _question(parent: QWidget, *, keeps: bool) -> QMessageBox:
+    question = QMessageBox(parent)
+    question.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    question.setWindowTitle("Unsaved text")
+    question.setText("Close without saving what you wrote?")
+    tones = current_tones()
+    ratio = parent.devicePixelRatioF()
+    question.setIconPixmap(pixmap("warning", tones.warning, 32, ratio, tones.window))
+    question.addButton("&Discard", QMessageBox.ButtonRole.DestructiveRole)
+    if keeps:
+        question.addButton("Keep for &later", QMessageBox.ButtonRole.AcceptRole)
+    keep = question.addButton("&Keep writing", QMessageBox.ButtonRole.RejectRole)
+    question.setDefaultButton(keep)
+    question.setEscapeButton(keep)
+    return question
+
+
+Replace = Callable[[Spec, SpecEditor, Sequence[Spec]], bool]
+
+
+class SpecWriting:
+    """The editor over one page; `add` and `replace` put specs into the bar."""
+
+    def __init__(self, page: Screen, add: Save, replace: Replace) -> None:
+        self._page, self._add, self._replace = page, add, replace
+        self.editor: SpecEditor | None = None
+        context = page.context
+        self.drafts = KeptDrafts(context.state.folder, context.bar.path)
+        self._offered: set[Path] = set()
+
+    def write(self, draft: SpecDraft) -> SpecEditor:
+        """Open the editor on a draft."""
+        return self._open(draft, self.drafts.begin(draft))
+
+    def offer(self) -> None:
+        """Offer the newest draft that was not finished above the page's list, once."""
+        for kept in self.drafts.offered():
+            if kept.file not in self._offered and not self._page.banner.text:
+                self._offered.add(kept.file)
+                words = f"“{kept.name}” was begun on {kept.at:%d %B, %H:%M} and not saved."
+                act = f"Go on with the draft of {_short(kept.name)}"
+                self._page.banner.say(words, "info", act, partial(self._go_on, kept))
+
+    def _go_on(self, kept: KeptDraft) -> None:
+        self._page.banner.clear()
+        specs = self._page.context.bar.snapshot.specs
+        spec = next((each for each in specs if each.id == kept.spec_id), None)
+        draft = kept.resumed(spec)
+        self._open(draft, self.drafts.go_on(kept, draft))
+
+    def _open(self, draft: SpecDraft, keeper: DraftKeeper) -> SpecEditor:
+        changes = draft.changes
+        save = self._add if changes is None else partial(self._replace, changes)
+        snapshot = self._page.context.bar.snapshot
+        editor = SpecEditor(draft, snapshot, save, self._page, keeper)
+        editor.finished.connect(lambda _result: self._offer_again(keeper))
+        self.editor = editor
+        editor.open()
+        return editor
+
+    def _offer_again(self, keeper: DraftKeeper) -> None:
+        """What was kept for later is there to be gone on with at once."""
+        self._offered.discard(keeper.file)
+        self.offer()
+
+
+def _short(name: str) -> str:
+    return name if len(name) <= 32 else f"{name[:31].rstrip()}…"

@@ -1,0 +1,357 @@
+"""A spec's kin on its page: what it changed of its parent, and all versions of the drink."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QSize, Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+
+from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
+from barkeep.desktop.widgets.details import add_heading, selectable
+from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.drink.comparison import Comparison, FigureRow, compare, figure_rows
+from barkeep.domain.phrases import folded
+from barkeep.domain.specs.riffs import Change, Version, family
+from barkeep.domain.specs.shown_lines import shown_lines
+from barkeep.domain.specs.spec import Line, Spec
+from barkeep.domain.specs.trials import Trial, mean_scores, show_scores, winner
+from barkeep.errors import spoken_list
+
+STEP = 18
+"""What one level moves a version to the right, in device-independent pixels."""
+
+MOST_STEPS = 6
+"""Deeper versions stay where they are, or their names would have no room."""
+
+
+class FamilyBranch(QWidget):
+    """`goes_on` says of each level whether more hangs on it below; of none, nothing is drawn.
+
+    `elbow` is how far below the top the branch turns to its version.
+    """
+
+    def __init__(self, goes_on: Sequence[bool], elbow: int, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._goes_on = tuple(goes_on)[-MOST_STEPS:]
+        self._elbow = elbow
+        self.setFixedWidth(STEP * len(self._goes_on))
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Expanding)
+
+    def sizeHint(self) -> QSize:
+        return QSize(self.width(), self._elbow)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.setPen(QPen(self.palette().color(QPalette.ColorRole.PlaceholderText), 1.0))
+        last = len(self._goes_on) - 1
+        for level, goes_on in enumerate(self._goes_on):
+            across = STEP * level + STEP / 2 - 0.5
+            if goes_on or level == last:
+                below = self.height() if goes_on else self._elbow + 0.5
+                painter.drawLine(QPointF(across, 0.0), QPointF(across, below))
+            if level == last:
+                turn = self._elbow + 0.5
+                painter.drawLine(QPointF(across, turn), QPointF(STEP * (level + 1) - 3.0, turn))
+
+
+NO_CHANGE = "no change"
+
+_MARKS: Mapping[Change, str] = {
+    "same": "=",
+    "amount": "≠",
+    "swapped": "⇄",
+    "added": "+",
+    "left out": "−",
+}
+
+_WORDS: Mapping[Change, str] = {
+    "same": "",
+    "amount": "Changed",
+    "swapped": "Swapped",
+    "added": "Added",
+    "left out": "Left out",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class PairRow:
+    """Two lines side by side; `mark` is a shape and `word` what it means, empty for *the same*."""
+
+    before: str
+    after: str
+    mark: str
+    word: str
+
+    @property
+    def in_words(self) -> str:
+        """The whole row, for those who do not see it."""
+        if not self.word:
+            return f"The same: {self.after}"
+        return f"{self.word}: {' → '.join(each for each in (self.before, self.after) if each)}"
+
+
+@dataclass(frozen=True, slots=True)
+class BesideParent:
+    """A riff and its parent; no rows where the parent is no longer in the book."""
+
+    parent: str
+    pairs: tuple[PairRow, ...] = ()
+    figures: tuple[FigureRow, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class VersionRow:
+    """One spec of the family, its place in the tree, and how its trials went.
+
+    `goes_on` says of each level down to this one whether more hangs on it below.
+    """
+
+    name: str
+    goes_on: tuple[bool, ...]
+    is_this: bool
+    has_won: bool
+    trials: str
+
+
+@dataclass(frozen=True, slots=True)
+class TrialRow:
+    """One tasting in words; what is empty was not written down."""
+
+    trial: Trial
+    on: str
+    scores: str
+    tasters: str
+    changed: str
+    notes: str
+
+
+def beside_parent(spec: Spec, snapshot: Snapshot) -> BesideParent | None:
+    """A riff beside its parent, None for what is no riff."""
+    if spec.riff_of is None:
+        return None
+    wanted = folded(spec.riff_of)
+    parent = next((each for each in snapshot.all_specs if folded(each.name) == wanted), None)
+    if parent is None:
+        return BesideParent(spec.riff_of)
+    found = compare(parent, spec, snapshot)
+    return BesideParent(parent.name, tuple(_pairs(found, snapshot)), figure_rows(found))
+
+
+def version_rows(spec: Spec, snapshot: Snapshot) -> tuple[VersionRow, ...]:
+    """The whole family of a spec, parents before their riffs; none for a spec without kin."""
+    versions = family(spec.name, snapshot.all_specs)
+    if len(versions) < 2:
+        return ()
+    ids = [each.spec.id for each in versions if each.spec.id is not None]
+    won = winner(snapshot.trials, ids)
+    depths = [version.depth for version in versions]
+    return tuple(
+        VersionRow(
+            version.spec.name,
+            _goes_on(depths, number),
+            version.spec.name == spec.name,
+            won is not None and version.spec.id == won,
+            _trials_in_brief(version, snapshot),
+        )
+        for number, version in enumerate(versions)
+    )
+
+
+def trial_rows(spec: Spec, snapshot: Snapshot) -> tuple[TrialRow, ...]:
+    """The trials of a spec, newest first."""
+    own = trials_of(spec, snapshot)
+    return tuple(_trial_row(each) for each in reversed(own))
+
+
+def trials_of(spec: Spec, snapshot: Snapshot) -> tuple[Trial, ...]:
+    """The trials of a spec, oldest first."""
+    if spec.id is None:
+        return ()
+    return tuple(each for each in snapshot.trials if each.spec_id == spec.id)
+
+
+def in_brief(trials: Sequence[Trial]) -> str:
+    """How many trials there are and their mean scores."""
+    if not trials:
+        return ""
+    many = "1 trial" if len(trials) == 1 else f"{len(trials)} trials"
+    scores = show_scores(mean_scores(trials))
+    return f"{many}: {scores}" if scores else many
+
+
+def _pairs(found: Comparison, snapshot: Snapshot) -> Iterator[PairRow]:
+    before, after = _shown(found.parent, snapshot), _shown(found.riff, snapshot)
+    for pair in found.pairs:
+        was = "" if pair.before is None else before[id(pair.before)]
+        now = "" if pair.after is None else after[id(pair.after)]
+        yield PairRow(was, now, _MARKS[pair.change], _WORDS[pair.change])
+
+
+def _shown(spec: Spec, snapshot: Snapshot) -> Mapping[int, str]:
+    """Each line object as it is shown; two lines of a spec may well be equal."""
+    settings, lines = snapshot.settings, spec.lines
+    shown = shown_lines(spec, snapshot.knowledge.tree, settings.shown_in, settings.units)
+    return {id(line): _with_duty(line, each.text) for line, each in zip(lines, shown, strict=True)}
+
+
+def _with_duty(line: Line, text: str) -> str:
+    said = "optional" if line.optional else "garnish" if line.garnish else ""
+    return text if not said or said in text.casefold() else f"{text} ({said})"
+
+
+def _goes_on(depths: Sequence[int], number: int) -> tuple[bool, ...]:
+    """For each level from 1 to that of a version: whether another version follows on it."""
+    found = []
+    for level in range(1, depths[number] + 1):
+        later = (each for each in depths[number + 1 :] if each <= level)
+        found.append(next(later, 0) == level)
+    return tuple(found)
+
+
+def _trials_in_brief(version: Version, snapshot: Snapshot) -> str:
+    return in_brief(trials_of(version.spec, snapshot))
+
+
+def _trial_row(trial: Trial) -> TrialRow:
+    tasters = spoken_list(trial.tasters, "and")
+    return TrialRow(
+        trial,
+        f"{trial.on:%d %B %Y}".lstrip("0"),
+        show_scores(mean_scores([trial])),
+        f"Scored by {tasters}" if tasters else "",
+        f"Changed: {trial.changed}" if trial.changed else "",
+        trial.notes,
+    )
+
+
+TOP = Qt.AlignmentFlag.AlignTop
+
+NOTHING = "—"
+
+
+class FamilySection(QWidget):
+    """`followed` carries the name of the version the user wants to see."""
+
+    followed = Signal(str)
+
+    def __init__(
+        self,
+        name: str,
+        beside: BesideParent | None,
+        versions: Sequence[VersionRow],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(HALF)
+        if beside is not None:
+            add_heading(column, "Beside its parent")
+            _add_beside(column, name, beside, self.followed.emit)
+        if versions:
+            add_heading(column, "Versions")
+            rows = QVBoxLayout()
+            rows.setSpacing(0)  # or the branches would have gaps
+            for row in versions:
+                rows.addLayout(_version(row, self.followed.emit))
+            column.addLayout(rows)
+
+
+def _add_beside(
+    column: QVBoxLayout, name: str, beside: BesideParent, follow: Callable[[str], object]
+) -> None:
+    if not beside.pairs:
+        words = f"{beside.parent} is no longer in the book: there is nothing to set it beside."
+        column.addWidget(selectable(text_label(words, quiet=True, wrap=True)))
+        return
+    lines = _columns(2)
+    parent = LinkLabel([Link(beside.parent, beside.parent)])
+    parent.followed.connect(follow)
+    lines.addWidget(parent, 0, 1, TOP)
+    lines.addWidget(text_label(name, TypeSize.STRONG, wrap=True), 0, 2, TOP)
+    for number, row in enumerate(beside.pairs, 1):
+        _add_pair(lines, number, row)
+    column.addLayout(lines)
+    figures = _columns(3)
+    for number, figure in enumerate(beside.figures):
+        _add_figure(figures, number, figure)
+    column.addSpacing(UNIT)
+    column.addLayout(figures)
+
+
+def _add_pair(grid: QGridLayout, number: int, row: PairRow) -> None:
+    mark = text_label(row.mark, TypeSize.STRONG, quiet=not row.word)
+    mark.setToolTip(row.word or "The same")
+    mark.setAccessibleName(row.in_words)
+    grid.addWidget(mark, number, 0, TOP | Qt.AlignmentFlag.AlignHCenter)
+    grid.addWidget(_side(row.before), number, 1, TOP)
+    after = QVBoxLayout()
+    after.setSpacing(0)
+    after.addWidget(_side(row.after, strong=bool(row.word)))
+    if row.word:
+        after.addWidget(text_label(row.word, TypeSize.CAPTION, quiet=True, wrap=True))
+    after.addStretch(1)
+    grid.addLayout(after, number, 2)
+
+
+def _side(words: str, *, strong: bool = False) -> QLabel:
+    if not words:
+        nothing = text_label(NOTHING, quiet=True)
+        nothing.setAccessibleName("Nothing")
+        return nothing
+    return selectable(text_label(words, TypeSize.STRONG if strong else TypeSize.BODY, wrap=True))
+
+
+def _add_figure(grid: QGridLayout, number: int, row: FigureRow) -> None:
+    grid.addWidget(text_label(row.label, quiet=True, wrap=True), number, 0, TOP)
+    for place, words in enumerate((row.before, row.after), 1):
+        grid.addWidget(selectable(text_label(words, wrap=True)), number, place, TOP)
+    same = NO_CHANGE if row.before == row.after else ""
+    change = text_label(row.change or same, TypeSize.BODY, quiet=not row.change, wrap=True)
+    if row.change:
+        change = text_label(row.change, TypeSize.STRONG, wrap=True)
+    grid.addWidget(selectable(change), number, 3, TOP)
+
+
+def _version(row: VersionRow, follow: Callable[[str], object]) -> QHBoxLayout:
+    name: QLabel
+    if row.is_this:
+        name = selectable(text_label(row.name, TypeSize.STRONG, wrap=True))
+    else:
+        name = LinkLabel([Link(row.name, row.name)])
+        name.followed.connect(follow)
+    words = QVBoxLayout()
+    words.setSpacing(0)
+    words.setContentsMargins(0, HALF, 0, HALF)
+    head = QHBoxLayout()
+    head.setSpacing(UNIT)
+    head.addWidget(name, 1)
+    if row.has_won:
+        head.addWidget(PictureLabel("check", 16, "ready", "Won"), 0, TOP)
+        head.addWidget(text_label("Won", TypeSize.STRONG), 0, TOP)
+    words.addLayout(head)
+    said = "; ".join(each for each in ("This one" * row.is_this, row.trials) if each)
+    if said:
+        words.addWidget(selectable(text_label(said, TypeSize.CAPTION, quiet=True, wrap=True)))
+    across = QHBoxLayout()
+    across.setSpacing(0)
+    if row.goes_on:
+        across.addWidget(FamilyBranch(row.goes_on, HALF + name.fontMetrics().height() // 2))
+    across.addLayout(words, 1)
+    return across
+
+
+def _columns(wide: int) -> QGridLayout:
+    """A narrow column and so many that share the room alike."""
+    grid = QGridLayout()
+    grid.setContentsMargins(0, HALF, 0, 0)
+    grid.setHorizontalSpacing(UNIT)
+    grid.setVerticalSpacing(HALF)
+    for place in range(1, wide + 1):
+        grid.setColumnStretch(place, 1)
+        grid.setColumnMinimumWidth(place, 56)
+    return grid

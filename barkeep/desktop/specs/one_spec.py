@@ -1,0 +1,247 @@
+"""One spec in full: its lines with what meets each tonight, method, notes, riffs."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
+
+from barkeep.desktop.drink.analysis_panel import AnalysisPanel
+from barkeep.desktop.drink.analysis_view import AnalysisView, CautionRow, before_you_pour
+from barkeep.desktop.drink.words import duty, line_state, reason, written
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
+from barkeep.desktop.specs.rows import SpecRow, origin, technique_in_words
+from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.details import add_heading, grid_of_rows, selectable
+from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
+from barkeep.desktop.widgets.verdict_badge import VerdictBadge
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
+from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.pouring.verdicts import Drink
+from barkeep.domain.specs.shown_lines import ShownLine
+from barkeep.domain.specs.spec import Line, Spec
+from barkeep.errors import spoken_list
+
+BROUGHT_ALONG = "A classic that barkeep brings along. To change it, write a riff of it."
+
+
+@dataclass(frozen=True, slots=True)
+class SpecActs:
+    """What can be done with the spec on the page; None where it cannot."""
+
+    show_tonight: Callable[[], object]
+    edit: Callable[[], object] | None
+    riff: Callable[[], object]
+    remove: Callable[[], object] | None
+
+
+class SpecPage(QWidget):
+    """`ingredient_followed` carries a key, `spec_followed` a name.
+
+    `analysis` is taken over from the page before, where there is a view to show;
+    `kin` are further parts of the page, such as its versions; `amounts_note` stands
+    below the lines and says what their amounts leave open.
+    """
+
+    ingredient_followed = Signal(str)
+    spec_followed = Signal(str)
+
+    def __init__(
+        self,
+        row: SpecRow,
+        lines: Sequence[ShownLine],
+        known: frozenset[str],
+        tree: FamilyTree,
+        acts: SpecActs,
+        view: AnalysisView | None,
+        analysis: AnalysisPanel,
+        kin: Sequence[QWidget | None] = (),
+        amounts_note: str = "",
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._tree = tree
+        self.correction = selectable(text_label("", wrap=True))
+        self.correction.hide()
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(PAD, PAD, PAD, PAD)
+        self._column.setSpacing(HALF)
+        spec = row.spec
+        self._add_head(spec, known)
+        self._add_verdict(row.drink)
+        if view is not None:
+            self._column.addWidget(selectable(text_label(view.brief, quiet=True, wrap=True)))
+        self._add_lines(spec, lines, row.drink)
+        if amounts_note:
+            note = text_label(amounts_note, TypeSize.CAPTION, quiet=True, wrap=True)
+            self._column.addWidget(selectable(note))
+        self._column.addWidget(self.correction)
+        self._add_cautions(before_you_pour(row.drink, view))
+        for heading, words in (("Method", spec.method), ("Notes", spec.notes)):
+            if words:
+                self._add_heading(heading)
+                self._column.addWidget(selectable(text_label(words, wrap=True)))
+        if view is not None:
+            self._add_heading("What it comes to")
+            self._column.addWidget(analysis)
+            analysis.show_view(view)
+            analysis.show()
+        for part in kin:
+            if part is not None:
+                self._column.addWidget(part)
+        self._add_source(spec)
+        self._add_buttons(acts)
+        self._column.addStretch(1)
+
+    def show_correction(self, words: str) -> None:
+        """Say below the lines what to pour so that stand-ins leave the drink what it was."""
+        self.correction.setText(words)
+        self.correction.setVisible(bool(words))
+
+    def _add_head(self, spec: Spec, known: frozenset[str]) -> None:
+        self._column.addWidget(selectable(text_label(spec.name, TypeSize.TITLE, wrap=True)))
+        facts = (technique_in_words(spec), spec.glass, _ice(spec))
+        said = " · ".join(each for each in facts if each)
+        if said:
+            self._column.addWidget(selectable(text_label(said, quiet=True, wrap=True)))
+        if spec.tags:
+            tags = text_label(f"Tags: {', '.join(spec.tags)}", quiet=True, wrap=True)
+            self._column.addWidget(selectable(tags))
+        if spec.riff_of:
+            there = spec.riff_of in known
+            original = Link(spec.riff_of, spec.riff_of) if there else spec.riff_of
+            self._column.addWidget(self._linked(["Riff of ", original], self.spec_followed.emit))
+
+    def _add_verdict(self, drink: Drink | None) -> None:
+        if drink is None:
+            return
+        self._column.addSpacing(UNIT)
+        self._column.addWidget(VerdictBadge(drink.verdict), 0, Qt.AlignmentFlag.AlignLeft)
+        said = _serves(drink, self._tree)
+        if said:
+            self._column.addWidget(selectable(text_label(said, quiet=True, wrap=True)))
+
+    def _add_lines(self, spec: Spec, shown: Sequence[ShownLine], drink: Drink | None) -> None:
+        self._add_heading("What goes in")
+        grid = grid_of_rows()
+        answers: Sequence[LineAnswer | None] = drink.lines if drink else [None] * len(spec.lines)
+        for number, (line, answer) in enumerate(zip(spec.lines, answers, strict=True)):
+            self._add_line(grid, number, line, shown[number], answer)
+        self._column.addLayout(grid)
+
+    def _add_line(
+        self,
+        grid: QGridLayout,
+        number: int,
+        line: Line,
+        shown: ShownLine,
+        answer: LineAnswer | None,
+    ) -> None:
+        words = QVBoxLayout()
+        words.setSpacing(2)
+        parts = line_parts(line, self._tree[line.ingredient], shown.text)
+        label = self._linked(parts, self.ingredient_followed.emit)
+        asked = f"What stands in for {self._tree.in_sentence(line.ingredient)}?"
+        label.setToolTip(f"{written(shown)}\n{asked}" if shown.written else asked)
+        label.setAccessibleDescription(written(shown))
+        words.addWidget(label)
+        if answer is not None:
+            note = text_label(reason(answer), TypeSize.CAPTION, quiet=True, wrap=True)
+            words.addWidget(selectable(note))
+            state = line_state(answer)
+            picture = PictureLabel(state.picture, 16, state.tone, state.word)
+            grid.addWidget(picture, number, 0, Qt.AlignmentFlag.AlignTop)
+        grid.addLayout(words, number, 1)
+
+    def _add_source(self, spec: Spec) -> None:
+        self._add_heading("Origin")
+        for words in _source(spec):
+            self._column.addWidget(selectable(text_label(words, wrap=True)))
+
+    def _add_cautions(self, cautions: Sequence[CautionRow]) -> None:
+        if not cautions:
+            return
+        self._add_heading("Before you pour")
+        grid = grid_of_rows()
+        for number, caution in enumerate(cautions):
+            top = Qt.AlignmentFlag.AlignTop
+            picture = PictureLabel("warning", 16, caution.tone, caution.meaning)
+            grid.addWidget(picture, number, 0, top)
+            words = QVBoxLayout()
+            words.setSpacing(2)
+            words.addWidget(selectable(text_label(caution.text, wrap=True)))
+            if caution.source:
+                note = text_label(caution.source, TypeSize.CAPTION, quiet=True, wrap=True)
+                words.addWidget(selectable(note))
+            grid.addLayout(words, number, 1)
+        self._column.addLayout(grid)
+
+    def _add_heading(self, heading: str) -> None:
+        add_heading(self._column, heading)
+
+    def _add_buttons(self, acts: SpecActs) -> None:
+        self._column.addSpacing(PAD)
+        grid = QGridLayout()
+        grid.setSpacing(UNIT)
+        wanted = (
+            ("Show in Tonight", acts.show_tonight),
+            ("Edit…", acts.edit),
+            ("Riff…", acts.riff),
+            ("Remove", acts.remove),
+        )
+        offered = [button(words, act) for words, act in wanted if act is not None]
+        for place, each in enumerate(offered):
+            grid.addWidget(each, place // 2, place % 2)
+        grid.setColumnStretch(2, 1)
+        self._column.addLayout(grid)
+
+    def _linked(self, parts: Sequence[str | Link], follow: Callable[[str], object]) -> LinkLabel:
+        label = LinkLabel(parts)
+        label.followed.connect(follow)
+        return label
+
+
+def line_parts(line: Line, ingredient: Ingredient, text: str = "") -> tuple[str | Link, ...]:
+    """A line, its ingredient to be followed; all of it where that is not named.
+
+    `text` is how it is shown; left out, how it is written.
+    """
+    text, after = text or line.text, duty(line)
+    tail = f" ({after})" if after and after not in text.casefold() else ""
+    for name in sorted(ingredient.all_names, key=len, reverse=True):
+        found = re.search(rf"\b{re.escape(name)}\b", text, re.IGNORECASE)
+        if found:
+            link = Link(found.group(), ingredient.key)
+            return (text[: found.start()], link, text[found.end() :] + tail)
+    return (Link(text, ingredient.key), tail)
+
+
+def _serves(drink: Drink, tree: FamilyTree) -> str:
+    if not drink.makeable:
+        names = [tree.in_sentence(key) for key in drink.missing]
+        return f"Missing {spoken_list(names, 'and')}"
+    if drink.serves is None:
+        return "Nothing limits the serves"
+    said = "1 serve" if drink.serves == 1 else f"{drink.serves} serves"
+    return f"{said}; {tree.in_sentence(drink.runs_out)} runs out first" if drink.runs_out else said
+
+
+def _ice(spec: Spec) -> str:
+    if not spec.ice or "ice" in spec.ice.casefold():
+        return spec.ice
+    return f"{spec.ice} ice"
+
+
+def _source(spec: Spec) -> Iterator[str]:
+    kind = "Your own riff" if origin(spec) == "Riff" else "Your own"
+    if spec.classic:
+        yield BROUGHT_ALONG
+    else:
+        yield f"{kind}, added on {spec.added:%d %B %Y}" if spec.added else kind
+    if spec.credit:
+        yield f"Credit: {spec.credit}"
+    if spec.source:
+        yield f"Source: {spec.source}"

@@ -1,0 +1,386 @@
+"""Specs: every drink of the bar, own and classic, and what can be done with it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Hashable, Mapping, Sequence
+from dataclasses import replace
+from functools import partial
+from html import escape
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QComboBox, QWidget
+
+from barkeep.application.done import Done
+from barkeep.application.publishing import camera_drinks
+from barkeep.desktop.drink.analysis_panel import AnalysisPanel
+from barkeep.desktop.drink.analysis_view import correction_words, view_of
+from barkeep.desktop.drink.words import kinds_by_name
+from barkeep.desktop.look.icons import wear
+from barkeep.desktop.making.batch import open_batch
+from barkeep.desktop.screens.background import Background
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.shoots.camera_sheet import open_on_camera
+from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
+from barkeep.desktop.specs.editor import SpecEditor, SpecWriting
+from barkeep.desktop.specs.family import FamilySection, beside_parent, version_rows
+from barkeep.desktop.specs.one_spec import SpecActs, SpecPage
+from barkeep.desktop.specs.rows import SpecRow, spec_columns, spec_rows, with_drinks
+from barkeep.desktop.specs.trials import TrialWork
+from barkeep.desktop.widgets.buttons import primary_button
+from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.delegates import VerdictDelegate
+from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.drink.search import SLOW_FACTS, facts_for
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.verdicts import Drink, tonight
+from barkeep.domain.specs.query import LANGUAGE, NO_FIELD, Query, SpecFacts, parse_query
+from barkeep.domain.specs.shown_lines import shown_lines, style_note
+from barkeep.domain.specs.spec import Spec
+from barkeep.domain.stand_ins.corrections import correction_for
+from barkeep.errors import BadQuery
+
+QUESTION = "specs-search"
+"""Under which slow facts are asked for in the background."""
+
+
+QUICK_FACTS = frozenset({"due"})
+
+
+class SpecFinding:
+    """Keeps the last query that meant something, and the facts it asks of the bar's specs.
+
+    `on_ready` is called when facts have come that take too long to wait for.
+    """
+
+    def __init__(self, background: Background, on_ready: Callable[[], object]) -> None:
+        self._background, self._on_ready = background, on_ready
+        self._memory = Memory()
+        self._query = self._in_force = Query(())
+        self._facts: Mapping[str, SpecFacts] = {}
+        self._facts_of: Snapshot | None = None
+        self._strengths_of: Snapshot | None = None
+        self._asked_of: Snapshot | None = None
+
+    def read(self, text: str, snapshot: Snapshot) -> str:
+        """Take what was typed; why it cannot be used, empty where it can."""
+        try:
+            self._query = parse_query(text, snapshot.knowledge.tree)
+        except BadQuery as error:
+            return str(error)
+        return ""
+
+    def finder(self, snapshot: Snapshot) -> Callable[[Spec], bool]:
+        """Whether a spec is found; by the query before it while an answer is still to come."""
+        if self._query.asks & SLOW_FACTS and self._strengths_of is not snapshot:
+            self._ask(snapshot)
+        else:
+            self._background.forget(QUESTION)
+            self._asked_of, self._in_force = None, self._query
+        query = self._in_force
+        if not query.terms:
+            return lambda _spec: True
+        if self._facts_of is not snapshot and not query.asks & SLOW_FACTS:
+            self._keep(snapshot, facts_for(snapshot.all_specs, snapshot, QUICK_FACTS))
+        facts = self._facts
+        return lambda spec: spec.name in facts and query.finds(facts[spec.name])
+
+    def _ask(self, snapshot: Snapshot) -> None:
+        if self._asked_of is snapshot:
+            return
+        self._asked_of = snapshot
+        asks = QUICK_FACTS | SLOW_FACTS
+        question = partial(facts_for, snapshot.all_specs, snapshot, asks, self._memory)
+        self._background.ask(QUESTION, question, partial(self._answered, snapshot))
+
+    def _answered(self, snapshot: Snapshot, facts: Sequence[SpecFacts]) -> None:
+        self._asked_of, self._strengths_of = None, snapshot
+        self._keep(snapshot, facts)
+        self._on_ready()
+
+    def _keep(self, snapshot: Snapshot, facts: Sequence[SpecFacts]) -> None:
+        self._facts, self._facts_of = {each.spec.name: each for each in facts}, snapshot
+
+
+def language_as_help() -> str:
+    """The query language as a small table."""
+    rows = "".join(
+        f"<tr><td style='white-space: nowrap'><b>{escape(written)}</b>&nbsp;&nbsp;</td>"
+        f"<td>{escape(found)}</td></tr>"
+        for written, found in LANGUAGE
+    )
+    return f"<p>A spec is found that</p><table>{rows}</table><p>{escape(NO_FIELD)}</p>"
+
+
+ORIGINS = (
+    ("all", "All", "Your own specs and the classics"),
+    ("own", "Own", "Only your own specs"),
+    ("classics", "Classics", "Only the classics barkeep brings along"),
+)
+
+CORRECTION = "specs-correction"
+"""Under which the question is asked what a drink with stand-ins needs."""
+
+COLUMN_WIDTHS = (236, 104, 124, 88, 112, 72)
+
+
+class SpecsScreen(TableScreen[SpecRow]):
+    """One row a spec; verdicts follow as soon as tonight has been asked."""
+
+    key = "specs"
+    title = "Specs"
+    noun = "specs"
+    search_hint = "Search specs and ingredients…"
+    search_help = language_as_help()
+
+    def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
+        words = "A spec is plain text: its name, then one ingredient a line"
+        empty = EmptyState("picture-empty-glass", "No specs yet", words, "New spec…")
+        super().__init__(context, spec_columns(), empty, parent)
+        self._drinks: tuple[Drink, ...] = ()
+        self._finding = SpecFinding(context.background, self.filter_again)
+        self.trials = TrialWork(self)
+        self._analysis = AnalysisPanel(parent=self)
+        """One for all pages, since making it anew takes longer than a frame."""
+        self._analysis.hide()
+        self.writing = SpecWriting(self, self._add, self._replace)
+        self.origins = FilterChips("Show", ORIGINS, "all")
+        self.bases = QComboBox()
+        self._prepare_filters()
+        self._prepare_actions()
+        self._prepare_view()
+        self.add_header_button(primary_button("New spec…", self.write_new))
+        empty.acted.connect(self.write_new)
+
+    @property
+    def editor(self) -> SpecEditor | None:
+        """The editor that was opened last."""
+        return self.writing.editor
+
+    # What a table screen asks
+
+    def refresh(self, changes: frozenset[str]) -> None:
+        snapshot = self.context.bar.snapshot
+        rows = with_drinks(spec_rows(snapshot), self._drinks)
+        self._offer_bases(rows)
+        self.show_rows(rows)
+        self._sum_up()
+        if changes == {"trials"}:
+            return  # they change no verdict
+        self.writing.offer()
+        self.context.background.ask(self.key, partial(tonight, snapshot), self._show_verdicts)
+
+    def identity(self, row: SpecRow) -> Hashable:
+        return row.spec.name
+
+    def matcher(self) -> Callable[[SpecRow], bool]:
+        snapshot = self.context.bar.snapshot
+        self.search.show_problem(self._finding.read(self.search.text, snapshot))
+        found = self._finding.finder(snapshot)
+        return lambda row: self.accepts(row) and found(row.spec)
+
+    def accepts(self, row: SpecRow) -> bool:
+        origin, kind = self.origins.choice, self.bases.currentData()
+        if origin != "all" and row.spec.classic != (origin == "classics"):
+            return False
+        return kind is None or row.base_kind == kind
+
+    def clear_filters(self) -> None:
+        self.origins.choose("all")
+        self.bases.setCurrentIndex(0)
+        super().clear_filters()
+
+    def show_row(self, row: SpecRow | None) -> None:
+        self.context.background.forget(CORRECTION)
+        if row is None:
+            self._show_page(QWidget())
+            return
+        snapshot = self.context.bar.snapshot
+        names = frozenset(spec.name for spec in snapshot.all_specs)
+        own = not row.spec.classic
+        acts = SpecActs(
+            self.show_tonight,
+            self.edit_current if own else None,
+            self.riff_current,
+            self.remove_current if own else None,
+        )
+        tree, view = snapshot.knowledge.tree, view_of(row.spec, snapshot)
+        settings = snapshot.settings
+        lines = shown_lines(row.spec, tree, settings.shown_in, settings.units)
+        kin = FamilySection(
+            row.spec.name, beside_parent(row.spec, snapshot), version_rows(row.spec, snapshot)
+        )
+        parts = (kin, self.trials.section(row.spec))
+        note = style_note(row.spec, tree, settings.shown_in, settings.units)
+        page = SpecPage(row, lines, names, tree, acts, view, self._analysis, parts, note)
+        kin.followed.connect(self.show_thing)
+        page.ingredient_followed.connect(lambda key: self.context.go("stand-ins", key))
+        page.spec_followed.connect(self.show_thing)
+        self._show_page(page)
+        if row.drink is not None and row.drink.verdict == "stand_in":
+            self.context.background.ask(
+                CORRECTION,
+                partial(correction_for, row.drink, snapshot),
+                lambda found: page.show_correction(correction_words(found, tree)),
+            )
+
+    # What the user does
+
+    def write_new(self) -> None:
+        """Open the editor on nothing."""
+        self.writing.write(for_new())
+
+    def edit_current(self) -> None:
+        """Open the editor on the chosen spec; a classic offers a riff instead."""
+        spec = self._chosen()
+        if spec is None or self._is_classic(spec, "changed"):
+            return
+        snapshot = self.context.bar.snapshot
+        draft = for_edit(spec, snapshot.knowledge.tree, snapshot.settings.units)
+        self.writing.write(draft)
+
+    def riff_current(self) -> None:
+        """Open the editor on a copy of the chosen spec."""
+        spec = self._chosen()
+        if spec is not None:
+            snapshot = self.context.bar.snapshot
+            taken = [each.name for each in snapshot.all_specs]
+            tree, units = snapshot.knowledge.tree, snapshot.settings.units
+            self.writing.write(for_riff(spec, taken, tree, units))
+
+    def remove_current(self) -> None:
+        """Take the chosen spec out of the book; the toast can put it back."""
+        spec = self._chosen()
+        if spec is None or self._is_classic(spec, "removed") or spec.id is None:
+            return
+        remove = partial(self.context.bar.specs.remove, spec.id)
+        self.do(remove, say=f"Removed {spec.name}")
+
+    def show_tonight(self) -> None:
+        """Show the chosen spec on the Tonight page."""
+        spec = self._chosen()
+        if spec is not None:
+            self.context.go("tonight", spec.name)
+
+    def batch_current(self) -> None:
+        """Make the chosen spec many."""
+        spec = self._chosen()
+        if spec is not None:
+            open_batch(self.context, spec, self)
+
+    def show_on_camera(self) -> None:
+        """Step through the chosen spec in large type."""
+        spec = self._chosen()
+        if spec is not None:
+            open_on_camera(camera_drinks([(spec, 1)], self.context.bar.snapshot), self)
+
+    # The rest
+
+    def _show_page(self, page: QWidget) -> None:
+        """A link or button of the old page may be at work just now: it goes later."""
+        if not page.isAncestorOf(self._analysis):
+            self._analysis.hide()
+            self._analysis.setParent(self)  # or it would go with the old page
+        old = self.detail.takeWidget()
+        if old is not None:
+            old.hide()
+            old.deleteLater()
+        self.detail.setWidget(page)
+        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+        self.detail.verticalScrollBar().setValue(0)
+
+    def _chosen(self) -> Spec | None:
+        self.banner.clear()
+        return None if self.current is None else self.current.spec
+
+    def _is_classic(self, spec: Spec, done: str) -> bool:
+        """Whether the spec is a classic, said above the list with what to do instead."""
+        if spec.classic:
+            words = f"{spec.name} is a classic that barkeep brings along; it cannot be {done}."
+            self.banner.say(words, "info", "Riff…", self.riff_current)
+        return spec.classic
+
+    def _add(self, editor: SpecEditor, specs: Sequence[Spec]) -> bool:
+        def saved(done: Done[tuple[Spec, ...]]) -> None:
+            names = [spec.name for spec in done.value]
+            said = names[0] if len(names) == 1 else f"{len(names)} specs"
+            self._after_saving(f"Added {said}", names[0])
+
+        return run_operation(editor, partial(self.context.bar.specs.add, specs), saved)
+
+    def _replace(self, before: Spec, editor: SpecEditor, specs: Sequence[Spec]) -> bool:
+        def saved(done: Done[Spec]) -> None:
+            self._after_saving(f"Changed {done.value.name}", done.value.name)
+
+        changed = replace(specs[0], id=before.id)
+        return run_operation(editor, partial(self.context.bar.specs.replace, changed), saved)
+
+    def _after_saving(self, said: str, name: str) -> None:
+        self.context.toast.say(said, "Undo", self._undo)
+        self.show_thing(name)
+        self.focus_list()
+
+    def _show_verdicts(self, drinks: tuple[Drink, ...]) -> None:
+        self._drinks = drinks
+        self.show_rows(with_drinks(self.table.rows, drinks))
+
+    def _sum_up(self) -> None:
+        own = sum(not row.spec.classic for row in self.table.rows)
+        self.summary.setText(f"{own} of your own, {len(self.table.rows) - own} classics")
+
+    def _offer_bases(self, rows: Sequence[SpecRow]) -> None:
+        """Every kind something is built on, by name; the choice stays where it still stands."""
+        tree = self.context.bar.snapshot.knowledge.tree
+        kept = self.bases.currentData()
+        self.bases.blockSignals(True)
+        self.bases.clear()
+        self.bases.addItem("Any base", None)
+        for name, key in kinds_by_name((row.base_kind for row in rows if row.base_kind), tree):
+            self.bases.addItem(name, key)
+        self.bases.setCurrentIndex(max(0, self.bases.findData(kept)))
+        self.bases.blockSignals(False)
+
+    def _prepare_filters(self) -> None:
+        self.origins.chosen.connect(lambda _choice: self.filter_again())
+        self.bases.setAccessibleName("Base")
+        self.bases.setSizeAdjustPolicy(
+            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self.bases.setMinimumContentsLength(14)
+        self.bases.addItem("Any base", None)
+        self.bases.currentIndexChanged.connect(lambda _index: self.filter_again())
+        self.add_filter(self.origins)
+        self.add_filter(self.bases)
+
+    def _prepare_actions(self) -> None:
+        for words, keys, picture, act in (
+            ("&New spec…", QKeySequence(QKeySequence.StandardKey.New), "add", self.write_new),
+            ("&Edit spec…", QKeySequence("Ctrl+E"), "specs", self.edit_current),
+            ("R&iff…", QKeySequence("Ctrl+R"), "stand-ins", self.riff_current),
+            (
+                "&Remove spec",
+                QKeySequence(QKeySequence.StandardKey.Delete),
+                "remove",
+                self.remove_current,
+            ),
+            ("Show in &Tonight", QKeySequence("Ctrl+T"), "tonight", self.show_tonight),
+            ("&Batch…", QKeySequence("Ctrl+B"), "pour", self.batch_current),
+            ("On &camera", QKeySequence("F8"), "shoots", self.show_on_camera),
+        ):
+            action = QAction(words, self)
+            action.setShortcut(keys)
+            wear(action, picture)
+            action.triggered.connect(lambda _checked=False, act=act: act())
+            self.add_bar_action(action)
+
+    def _prepare_view(self) -> None:
+        self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
+        for column, width in enumerate(COLUMN_WIDTHS):
+            self.view.setColumnWidth(column, width)
+        sort_by(self.view, 0)
+        on_activated(self.view, self.edit_current)
+        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        self.view.addActions(self.bar_actions)

@@ -1,0 +1,134 @@
+"""What is understood of a text of specs, where it is not, and what might have been meant."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass
+
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
+from barkeep.domain.ingredients.names import bare_name, suggestions
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.lines import ReadLine
+from barkeep.domain.spec_text.text import ReadSpec, read_specs
+from barkeep.domain.specs.spec import Spec
+from barkeep.errors import DuplicateName, Problem
+
+UNKNOWN = "no ingredient is called"
+"""How a reader's sentence about an ingredient it does not know begins."""
+
+
+@dataclass(frozen=True, slots=True)
+class Fix:
+    """Write `text` in the place of `length` characters; line and column count from 1."""
+
+    line: int
+    column: int
+    length: int
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """One place that cannot be used: where, why, and what might have been meant."""
+
+    line: int
+    column: int
+    length: int
+    message: str
+    fixes: tuple[Fix, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class SeenLine:
+    """A line that was read, and the number it has in the text, from 1."""
+
+    number: int
+    read: ReadLine
+
+
+@dataclass(frozen=True, slots=True)
+class SeenSpec:
+    """One spec of a text, from line `first` to line `last`."""
+
+    read: ReadSpec
+    first: int
+    last: int
+    lines: tuple[SeenLine, ...]
+    faults: tuple[Fault, ...]
+
+    @property
+    def name(self) -> str:
+        """Its name, or words for one that has none yet."""
+        return self.read.name or "No name yet"
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """Everything that was read of a text."""
+
+    specs: tuple[SeenSpec, ...] = ()
+
+    @property
+    def faults(self) -> tuple[Fault, ...]:
+        """Every place that cannot be used, from the top."""
+        return tuple(fault for spec in self.specs for fault in spec.faults)
+
+    @property
+    def usable(self) -> tuple[Spec, ...]:
+        """The specs, where all of them can be used; otherwise none."""
+        whole = tuple(each.read.spec for each in self.specs if each.read.spec is not None)
+        return whole if len(whole) == len(self.specs) and not self.faults else ()
+
+    def at(self, line: int) -> SeenSpec | None:
+        """The spec in which a line stands, or the one before it."""
+        before = [each for each in self.specs if each.first <= line]
+        return before[-1] if before else next(iter(self.specs), None)
+
+
+def see(
+    text: str, tree: FamilyTree, taken: Collection[str] = (), units: BarUnits = US_UNITS
+) -> Seen:
+    """Read a text; `taken` holds the folded names that other specs have already."""
+    lines = text.split("\n")
+    read = read_specs(text, tree, units)
+    starts = [each.row for each in read]
+    ends = [*(start - 1 for start in starts[1:]), len(lines)][: len(starts)]
+    used = set(taken)
+    specs = []
+    for each, first, last in zip(read, starts, ends, strict=True):
+        faults = [_fault(problem, lines, tree) for problem in each.problems]
+        name = folded(each.name)
+        if name and name in used:
+            message = str(DuplicateName("spec", each.name))
+            faults.insert(0, Fault(first, 1, len(lines[first - 1]), message))
+        used.add(name)
+        numbered = tuple(SeenLine(line.row, line) for line in each.lines)
+        specs.append(SeenSpec(each, first, last, numbered, tuple(faults)))
+    return Seen(tuple(specs))
+
+
+def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
+    """A problem with its length, and names to choose from where an ingredient is not known."""
+    line = lines[problem.line - 1] if problem.line <= len(lines) else ""
+    rest = line[problem.column - 1 :]
+    name = bare_name(rest)
+    length = max(1, len(rest.rstrip()))
+    whole = Fault(problem.line, problem.column, length, _sentence(problem.message))
+    if not name or UNKNOWN not in problem.message:
+        return whole
+    fixes = tuple(
+        Fix(problem.line, problem.column, len(name), _in_sentence(each, tree))
+        for each in suggestions(rest, tree)
+    )
+    message = f"No ingredient is called “{name}”."
+    return Fault(problem.line, problem.column, len(name), message, fixes)
+
+
+def _sentence(message: str) -> str:
+    return message[:1].upper() + message[1:].rstrip(".") + "."
+
+
+def _in_sentence(name: str, tree: FamilyTree) -> str:
+    key = tree.by_name.get(folded(name))
+    return tree.in_sentence(key) if key and tree.name(key) == name else name

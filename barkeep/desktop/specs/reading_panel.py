@@ -1,0 +1,262 @@
+"""Beside the text: how each line is understood, what is wrong, and what the drink comes to."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from functools import partial
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QFrame,
+    QGridLayout,
+    QPushButton,
+    QScrollArea,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
+
+from barkeep.desktop.drink.analysis_panel import AnalysisPanel
+from barkeep.desktop.drink.analysis_view import AnalysisView, before_you_pour
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
+from barkeep.desktop.specs.reading import Fault, Fix, Seen, SeenLine, SeenSpec
+from barkeep.desktop.widgets.chips import FlowLayout
+from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
+from barkeep.domain.amounts.amount import US_UNITS, BarUnits, show_range
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.lines import ReadLine
+from barkeep.domain.spec_text.text import ReadSpec
+
+HOW_TO = (
+    "The name comes first, then one ingredient a line.",
+    "Lines such as Glass: coupe, Garnish: lemon peel, Riff of: and Notes: say what they hold.",
+    "After a blank line comes the method.",
+    "A line of --- or two blank lines begin another spec; several can be pasted at once.",
+)
+
+SURE = 0.9
+"""A name matched with less confidence than this is pointed out."""
+
+MOST_SPECS = 40
+
+
+class ReadingPanel(QScrollArea):
+    """`fix_chosen` carries a `Fix`; `line_chosen` a line number to go to."""
+
+    fix_chosen = Signal(object)
+    line_chosen = Signal(int)
+
+    def __init__(
+        self,
+        tree: FamilyTree,
+        view_of: Callable[[ReadSpec], AnalysisView | None],
+        units: BarUnits = US_UNITS,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._tree, self._view_of, self._units = tree, view_of, units
+        self.fix_buttons: list[QPushButton] = []
+        self.setAccessibleName("How the text is understood")
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.viewport().setAutoFillBackground(False)
+        self._page = QWidget()
+        self._analysis = _AnalysisBlock()
+        holder = QWidget()
+        self._column = QVBoxLayout(holder)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(0)
+        self._column.addWidget(self._page)
+        self._column.addWidget(self._analysis)
+        self._column.addStretch(1)
+        self.setWidget(holder)
+        holder.setAutoFillBackground(False)  # a scroll area fills what it is given
+
+    def show_seen(self, seen: Seen, line: int) -> None:
+        """Show the spec in which `line` stands in full, the others in a line each."""
+        self.fix_buttons = []
+        page = QWidget()
+        column = QVBoxLayout(page)
+        column.setContentsMargins(PAD, PAD, PAD, PAD)
+        column.setSpacing(UNIT)
+        current = seen.at(line)
+        if current is None:
+            self._add_how_to(column)
+        else:
+            self._add_spec(column, current, line)
+            self._add_others(column, [each for each in seen.specs if each is not current])
+        self._swap(page)
+        self._analysis.show_view(None if current is None else self._view_of(current.read))
+
+    def _swap(self, page: QWidget) -> None:
+        """A button of the old page may be telling of its click just now: it goes later."""
+        kept, old = self.verticalScrollBar().value(), self._page
+        self._column.replaceWidget(old, page)
+        old.hide()
+        old.deleteLater()
+        self._page = page
+        page.show()
+        self.verticalScrollBar().setValue(kept)
+
+    def _add_how_to(self, column: QVBoxLayout) -> None:
+        column.addWidget(text_label("How to write a spec", TypeSize.STRONG))
+        for words in HOW_TO:
+            column.addWidget(text_label(words, quiet=True, wrap=True))
+
+    def _add_spec(self, column: QVBoxLayout, spec: SeenSpec, line: int) -> None:
+        column.addWidget(text_label(spec.name, TypeSize.SUBTITLE, wrap=True))
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(UNIT + HALF)
+        grid.setVerticalSpacing(UNIT)
+        grid.setColumnStretch(1, 1)
+        by_line: dict[int, list[Fault]] = {}
+        for fault in spec.faults:
+            by_line.setdefault(fault.line, []).append(fault)
+        for seen in spec.lines:
+            if seen.number not in by_line:
+                self._add_line(grid, seen)
+            else:
+                for fault in by_line.pop(seen.number):
+                    self._add_fault(grid, fault)
+        for fault in (each for faults in by_line.values() for each in faults):
+            self._add_fault(grid, fault)
+        column.addLayout(grid)
+        for words in _facts(spec):
+            column.addWidget(text_label(words, quiet=True, wrap=True))
+
+    def _add_line(self, grid: QGridLayout, seen: SeenLine) -> None:
+        picture, tone, meaning = _mark(seen.read)
+        name = text_label(_understood(seen.read, self._tree, self._units), wrap=True)
+        note = _note(seen.read, self._tree)
+        self._add_row(grid, PictureLabel(picture, 16, tone, meaning), name, note)
+
+    def _add_fault(self, grid: QGridLayout, fault: Fault) -> None:
+        where = f"Line {fault.line}: "
+        label = LinkLabel([Link(where.rstrip(": "), str(fault.line)), ": ", fault.message])
+        label.followed.connect(lambda line: self.line_chosen.emit(int(line)))
+        self._add_row(grid, PictureLabel("error", 16, "danger", "Cannot be used"), label, "")
+        if fault.fixes:
+            flow = FlowLayout()
+            flow.setSpacing(HALF)
+            for fix in fault.fixes:
+                flow.addWidget(self._fix_button(fix))
+            grid.addLayout(flow, grid.rowCount(), 1)
+
+    def _fix_button(self, fix: Fix) -> QPushButton:
+        made = QPushButton(fix.text.replace("&", "&&"))
+        made.setProperty("chip", True)
+        made.setAccessibleName(f"Write {fix.text} instead")
+        made.setToolTip(f"Write “{fix.text}” instead")
+        made.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
+        made.clicked.connect(partial(self._choose, fix))
+        self.fix_buttons.append(made)
+        return made
+
+    def _choose(self, fix: Fix, _checked: bool = False) -> None:
+        self.fix_chosen.emit(fix)
+
+    def _add_row(self, grid: QGridLayout, picture: PictureLabel, words: QWidget, note: str) -> None:
+        row = grid.rowCount()
+        grid.addWidget(picture, row, 0, Qt.AlignmentFlag.AlignTop)
+        holder = QVBoxLayout()
+        holder.setSpacing(1)
+        holder.addWidget(words)
+        if note:
+            holder.addWidget(text_label(note, TypeSize.CAPTION, quiet=True, wrap=True))
+        grid.addLayout(holder, row, 1)
+
+    def _add_others(self, column: QVBoxLayout, others: Sequence[SeenSpec]) -> None:
+        if not others:
+            return
+        column.addSpacing(UNIT)
+        column.addWidget(text_label("Also in this text", TypeSize.STRONG))
+        wrong_first = sorted(others, key=lambda each: not each.faults)
+        for spec in wrong_first[:MOST_SPECS]:
+            line = spec.faults[0].line if spec.faults else spec.first
+            label = LinkLabel([Link(spec.name, str(line)), f": {_summary(spec)}"])
+            label.followed.connect(lambda target: self.line_chosen.emit(int(target)))
+            column.addWidget(label)
+        left = len(others) - MOST_SPECS
+        if left > 0:
+            column.addWidget(text_label(f"and {left} more", quiet=True))
+
+
+class _AnalysisBlock(QWidget):
+    """What the drink comes to, under its own heading; nothing while nothing can be poured."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._brief = text_label("", quiet=True, wrap=True)
+        self._panel = AnalysisPanel()
+        self._warned = text_label("Before you pour", TypeSize.STRONG)
+        self._cautions = text_label("", wrap=True)
+        self._cautions.setContentsMargins(0, 0, 0, UNIT)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(PAD, 0, PAD, PAD)
+        column.setSpacing(HALF)
+        for each in (self._warned, self._cautions):
+            column.addWidget(each)
+        column.addWidget(text_label("What it comes to", TypeSize.STRONG))
+        column.addWidget(self._brief)
+        column.addWidget(self._panel)
+        self.hide()
+
+    def show_view(self, view: AnalysisView | None) -> None:
+        """Show another drink, or none."""
+        self.setVisible(view is not None)
+        if view is None:
+            return
+        rows = before_you_pour(None, view)
+        self._cautions.setText("\n".join(f"{each.text} {each.source}".rstrip() for each in rows))
+        for each in (self._warned, self._cautions):
+            each.setVisible(bool(rows))
+        self._brief.setText(view.brief)
+        self._panel.show_view(view)
+
+
+def _mark(read: ReadLine) -> tuple[str, str, str]:
+    if read.confidence < SURE:
+        return ("warning", "warning", "Understood, but look again")
+    return ("check", "ready", "Understood")
+
+
+def _understood(read: ReadLine, tree: FamilyTree, units: BarUnits) -> str:
+    if read.ingredient is None:
+        return read.text
+    name = tree.in_sentence(read.ingredient)
+    if read.amount is None:
+        return name[:1].upper() + name[1:]
+    return f"{show_range(read.amount, read.amount_high, read.unit or 'each', units)} {name}"
+
+
+def _note(read: ReadLine, tree: FamilyTree) -> str:
+    """What else was read: another name for it, and whether it may be left out."""
+    said = []
+    if read.ingredient is not None and read.matched:
+        if read.confidence < SURE:
+            said.append(f"read as {read.matched}; the words before that, as its maker")
+        elif folded(read.matched) != folded(tree.name(read.ingredient)):
+            said.append(f"written as {read.matched}")
+    said += ["garnish"] if read.garnish else []
+    said += ["optional"] if read.optional else []
+    if read.min_abv_percent is not None:
+        said.append(f"at least {read.min_abv_percent:g} % vol")
+    said += [read.note] if read.note else []
+    return ", ".join(said)
+
+
+def _facts(spec: SeenSpec) -> list[str]:
+    read = spec.read.spec
+    glass = f"Glass: {spec.read.glass}" if spec.read.glass else ""
+    riff = f"Riff of: {read.riff_of}" if read is not None and read.riff_of else ""
+    method = f"Method: {spec.read.method}" if spec.read.method else ""
+    return [each for each in (riff, glass, method) if each]
+
+
+def _summary(spec: SeenSpec) -> str:
+    if not spec.faults:
+        count = len(spec.lines)
+        return "1 line understood" if count == 1 else f"{count} lines understood"
+    return "1 problem" if len(spec.faults) == 1 else f"{len(spec.faults)} problems"

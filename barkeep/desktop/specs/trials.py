@@ -1,0 +1,449 @@
+"""Trials on a spec's page: how each tasted, the scores typed in, and what can be done with it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QDate, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QCheckBox,
+    QDateEdit,
+    QHBoxLayout,
+    QHeaderView,
+    QLineEdit,
+    QPlainTextEdit,
+    QPushButton,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from barkeep.application.done import Done
+from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
+from barkeep.desktop.screens.form_dialog import FormDialog
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.specs.family import TrialRow, in_brief, trial_rows
+from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.chips import FlowLayout
+from barkeep.desktop.widgets.details import add_heading, selectable
+from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.phrases import folded
+from barkeep.domain.specs.spec import Spec
+from barkeep.domain.specs.trials import Scale, Score, Trial, ends, read_score_value, show_score
+from barkeep.errors import InvalidField, UnknownName, UserError
+
+if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
+    from barkeep.desktop.specs.page import SpecsScreen
+
+
+Cell = tuple[int, int]
+"""Taster and scale, each counted from 0."""
+
+LEAST_ROWS, MOST_ROWS = 2, 6
+"""So many rows the grid has room for, at least and at most."""
+
+NAME_WIDTH = 150
+"""The most room a taster's name takes, in device-independent pixels."""
+
+
+class ScoreGrid(QTableWidget):
+    """The arrow keys move, typing writes, and Tab goes on to what is after the grid."""
+
+    def __init__(self, scales: Sequence[str], parent: QWidget | None = None) -> None:
+        super().__init__(0, len(scales), parent)
+        self._tasters: tuple[str, ...] = ()
+        self.setHorizontalHeaderLabels(list(scales))
+        self.setTabKeyNavigation(False)
+        triggers = QAbstractItemView.EditTrigger
+        self.setEditTriggers(
+            triggers.AnyKeyPressed | triggers.EditKeyPressed | triggers.DoubleClicked
+        )
+        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setWordWrap(True)
+        across = self.horizontalHeader()
+        across.setSectionsClickable(False)
+        across.setDefaultAlignment(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap)
+        across.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        across.setMinimumSectionSize(76)
+        down = self.verticalHeader()
+        down.setSectionsClickable(False)
+        down.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        down.setDefaultSectionSize(self.fontMetrics().height() + 2 * UNIT + 6)
+        down.setMaximumWidth(NAME_WIDTH)
+
+    @property
+    def tasters(self) -> tuple[str, ...]:
+        """Who has a row."""
+        return self._tasters
+
+    def show_tasters(self, tasters: Sequence[str]) -> None:
+        """Give each a row; what was typed stays in its place, whatever its taster is called."""
+        before = self.rowCount()
+        self._tasters = tuple(tasters)
+        self.setRowCount(len(tasters))
+        for row, taster in enumerate(tasters):
+            header = QTableWidgetItem(self._shortened(taster))
+            header.setToolTip(taster)
+            self.setVerticalHeaderItem(row, header)
+            for column in range(self.columnCount()) if row >= before else ():
+                cell = QTableWidgetItem()
+                cell.setTextAlignment(Qt.AlignmentFlag.AlignCenter)
+                self.setItem(row, column, cell)
+        if tasters and self.currentRow() < 0:
+            self.setCurrentCell(0, 0)
+        self.updateGeometry()
+
+    def _shortened(self, taster: str) -> str:
+        """A name as far as there is room for it; both its ends tell it from others."""
+        metrics, room = self.verticalHeader().fontMetrics(), NAME_WIDTH - 3 * UNIT
+        return metrics.elidedText(taster, Qt.TextElideMode.ElideMiddle, room)
+
+    def write(self, cell: Cell, text: str) -> None:
+        """Put a text into a cell."""
+        item = self.item(*cell)
+        if item is not None:
+            item.setText(text)
+
+    def written(self) -> Mapping[Cell, str]:
+        """What was typed, by row and column; empty cells are left out."""
+        cells = [(row, at) for row in range(self.rowCount()) for at in range(self.columnCount())]
+        items = ((cell, self.item(*cell)) for cell in cells)
+        return {cell: item.text().strip() for cell, item in items if item and item.text().strip()}
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace) and self.currentItem():
+            self.currentItem().setText("")
+            return
+        super().keyPressEvent(event)
+
+    def sizeHint(self) -> QSize:
+        rows = min(MOST_ROWS, max(LEAST_ROWS, self.rowCount()))
+        height = self.horizontalHeader().sizeHint().height() + 2 * self.frameWidth()
+        return QSize(360, height + rows * self.verticalHeader().defaultSectionSize())
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(240, self.sizeHint().height())
+
+
+WIDTH = 620
+
+ON, TASTERS, SCORES, CHANGED, NOTES, WON = "on", "taster", "score", "changed", "notes", "won"
+
+TASTERS_HINT = "Parted by commas; each has a row below. Only who scores is kept."
+
+SCORES_HINT = "What is left empty is not scored. The scales are chosen in Settings."
+
+WON_HINT = "Of several versions the one that won last is marked."
+
+NOTES_LINES = 4
+
+
+class TrialDialog(FormDialog):
+    """`written` carries what was done once the trial is written down."""
+
+    written = Signal(object)
+
+    def __init__(self, bar: Bar, trial: Trial, name: str, parent: QWidget | None = None) -> None:
+        title = f"Trial of {name}" if trial.id is None else f"Change trial of {name}"
+        super().__init__(title, "Write down" if trial.id is None else "Save", parent)
+        self._bar, self._trial = bar, trial
+        self._scales = scales_for(trial, bar.snapshot)
+        self.on = QDateEdit(QDate(trial.on.year, trial.on.month, trial.on.day))
+        self.tasters = QLineEdit(", ".join(trial.tasters or last_tasters(bar.snapshot)))
+        self.scores = ScoreGrid([f"{each.name}\n{ends(each)}" for each in self._scales])
+        self.changed = QLineEdit(trial.changed)
+        self.notes = QPlainTextEdit(trial.notes)
+        self.won = QCheckBox("This &version is settled on")
+        self.won.setChecked(trial.won)
+        self._add_fields()
+        self._fill_scores()
+        self.setMinimumWidth(WIDTH)
+        self.tasters.setFocus()
+
+    def submit(self) -> None:
+        self.clear_refusal()
+        trial = self.read(SCORES, self._wanted)
+        if trial is None:
+            return
+        act = self._bar.trials.add if trial.id is None else self._bar.trials.replace
+        run_operation(self, lambda: act(trial), self._finish)
+
+    def field_of(self, error: UserError) -> str | None:
+        if isinstance(error, UnknownName) and error.kind == "scale":
+            return SCORES
+        return super().field_of(error)
+
+    def _wanted(self) -> Trial:
+        """What the fields say. Raises `InvalidField` for a score that is no number."""
+        return replace(
+            self._trial,
+            on=_as_date(self.on.date()),
+            scores=tuple(self._scores()),
+            changed=self.changed.text(),
+            notes=self.notes.toPlainText(),
+            won=self.won.isChecked(),
+        )
+
+    def _scores(self) -> Iterator[Score]:
+        tasters = self.scores.tasters
+        for (row, column), text in self.scores.written().items():
+            scale = self._scales[column]
+            try:
+                value = read_score_value(text)
+                if not scale.holds(value) and not self._was_given(text, row, column):
+                    raise InvalidField(SCORES, text, f"it is {ends(scale)}")
+            except InvalidField as error:
+                self.scores.setCurrentCell(row, column)
+                field = f"{tasters[row]}’s score for {scale.name}"
+                raise InvalidField(field, text, error.expected) from None
+            yield Score(tasters[row], scale.name, value)
+
+    def _was_given(self, text: str, row: int, column: int) -> bool:
+        """Whether a score was there before the scale was changed."""
+        score = Score(self.scores.tasters[row], self._scales[column].name, read_score_value(text))
+        return score in self._trial.scores
+
+    def _finish(self, done: Done[Trial]) -> None:
+        self.accept()
+        self.written.emit(done)
+
+    def _add_fields(self) -> None:
+        self.on.setCalendarPopup(True)
+        self.on.setDisplayFormat("d MMMM yyyy")
+        self.on.setMaximumDate(_qt_date(self._bar.snapshot))
+        self.add_field(ON, "&Date", self.on)
+        self.tasters.setPlaceholderText("Such as Wren, Osk")
+        self.tasters.textChanged.connect(self._show_tasters)
+        self.add_field(TASTERS, "&Tasters", self.tasters, hint=TASTERS_HINT)
+        self.add_field(SCORES, "&Scores", self.scores, hint=SCORES_HINT)
+        self.scores.itemChanged.connect(lambda _item: self.forgive(SCORES))
+        self.changed.setPlaceholderText("Since the last trial, such as less lemon")
+        self.add_field(CHANGED, "What was &changed", self.changed)
+        self.notes.setTabChangesFocus(True)
+        self.notes.setFixedHeight(NOTES_LINES * self.notes.fontMetrics().lineSpacing() + 20)
+        self.add_field(NOTES, "&Notes", self.notes)
+        self.add_field(WON, "Won", self.won, hint=WON_HINT)
+        for name in (SCORES, NOTES):
+            self.fields[name].label.setMinimumHeight(self.changed.sizeHint().height())
+        self.won.setAccessibleName("This version is settled on")
+
+    def _fill_scores(self) -> None:
+        self._show_tasters()
+        rows = {folded(taster): row for row, taster in enumerate(self.scores.tasters)}
+        columns = {folded(scale.name): column for column, scale in enumerate(self._scales)}
+        for each in self._trial.scores:
+            cell = rows[folded(each.taster)], columns[folded(each.scale)]
+            self.scores.write(cell, show_score(each.value))
+
+    def _show_tasters(self) -> None:
+        self.scores.show_tasters(read_tasters(self.tasters.text()))
+        if self.isVisible():
+            self._fit()
+
+
+def read_tasters(text: str) -> tuple[str, ...]:
+    """The names in a list parted by commas, each once."""
+    names: dict[str, str] = {}
+    for each in text.split(","):
+        names.setdefault(folded(each), " ".join(each.split()))
+    return tuple(name for name in names.values() if name)
+
+
+def last_tasters(snapshot: Snapshot) -> Sequence[str]:
+    """Who tasted last at this bar: most often the same people taste again."""
+    return next((each.tasters for each in reversed(snapshot.trials) if each.tasters), ())
+
+
+def scales_for(trial: Trial, snapshot: Snapshot) -> tuple[Scale, ...]:
+    """The owner's scales, and those of the trial that are no longer among them."""
+    scales = {folded(each.name): each for each in snapshot.settings.scales}
+    for score in trial.scores:
+        scales.setdefault(folded(score.scale), Scale(score.scale))
+    return tuple(scales.values())
+
+
+def _qt_date(snapshot: Snapshot) -> QDate:
+    return QDate(snapshot.on.year, snapshot.on.month, snapshot.on.day)
+
+
+def _as_date(day: QDate) -> date:
+    return date(day.year(), day.month(), day.day())
+
+
+SHOWN_AT_FIRST = 4
+
+NO_TRIALS = "No trial yet. Taste it, and write down what each taster made of it."
+
+
+class TrialsSection(QWidget):
+    """The trials of one spec, newest first; older ones come when they are asked for."""
+
+    def __init__(
+        self, rows: Sequence[TrialRow], work: TrialWork, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._work = work
+        self._blocks: list[_TrialBlock] = []
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(HALF)
+        add_heading(self._column, "Trials")
+        words = in_brief([row.trial for row in rows]) or NO_TRIALS
+        self._column.addWidget(selectable(text_label(words, quiet=True, wrap=True)))
+        self._rows = QVBoxLayout()
+        self._rows.setSpacing(HALF)
+        self._column.addLayout(self._rows)
+        for row in rows[:SHOWN_AT_FIRST]:
+            self._add_block(row)
+        self._older = tuple(rows[SHOWN_AT_FIRST:])
+        self.more_button = button(f"Show all {len(rows)} trials", self.show_all)
+        self.more_button.setVisible(bool(self._older))
+        self.add_button = button("Add a trial…", work.add)
+        buttons = FlowLayout()
+        buttons.setSpacing(UNIT)
+        for each in (self.add_button, self.more_button):
+            buttons.addWidget(each)
+        self._column.addSpacing(UNIT)
+        self._column.addLayout(buttons)
+
+    def show_all(self) -> None:
+        """Show the older ones too, and go on from the first of them."""
+        older, self._older = self._older, ()
+        before = self._blocks[-1].buttons[-1]
+        blocks = [self._add_block(row) for row in older]
+        for block in blocks:
+            block.show()  # what is not shown yet takes no focus
+        for each in (each for block in blocks for each in block.buttons):
+            QWidget.setTabOrder(before, each)
+            before = each
+        self.more_button.hide()
+        blocks[0].buttons[0].setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _add_block(self, row: TrialRow) -> _TrialBlock:
+        block = _TrialBlock(row, self._work)
+        self._rows.addWidget(block)
+        self._blocks.append(block)
+        return block
+
+
+class _TrialBlock(QWidget):
+    def __init__(self, row: TrialRow, work: TrialWork) -> None:
+        super().__init__()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, UNIT, 0, 0)
+        column.setSpacing(2)
+        head = QHBoxLayout()
+        head.setSpacing(UNIT)
+        head.addWidget(selectable(text_label(row.on, TypeSize.STRONG)))
+        if row.trial.won:
+            head.addWidget(PictureLabel("check", 16, "ready", "Won"))
+            head.addWidget(text_label("Won", TypeSize.STRONG))
+        head.addStretch(1)
+        column.addLayout(head)
+        for words in (row.scores, row.changed, row.notes):
+            if words:
+                column.addWidget(selectable(text_label(words, wrap=True)))
+        if row.tasters:
+            quiet = text_label(row.tasters, TypeSize.CAPTION, quiet=True, wrap=True)
+            column.addWidget(selectable(quiet))
+        self.buttons = tuple(_buttons(row, work))
+        across = FlowLayout()
+        across.setSpacing(UNIT)
+        for each in self.buttons:
+            across.addWidget(each)
+        column.addSpacing(HALF)
+        column.addLayout(across)
+
+
+def _buttons(row: TrialRow, work: TrialWork) -> Sequence[QPushButton]:
+    trial = row.trial
+    settle = "Not won after all" if trial.won else "Mark as won"
+    made = (
+        button("Edit…", partial(work.edit, trial)),
+        button(settle, partial(work.mark_won, trial, not trial.won)),
+        button("Remove", partial(work.remove, trial)),
+    )
+    for each in made:
+        each.setAccessibleName(f"{each.text()} trial of {row.on}")
+    return made
+
+
+@dataclass
+class TrialWork:
+    """What can be done with the trials of the spec that is chosen on `screen`."""
+
+    screen: SpecsScreen
+    dialog: TrialDialog | None = None
+
+    def section(self, spec: Spec) -> TrialsSection | None:
+        """The trials of an own spec; a classic has none."""
+        if spec.id is None:
+            return None
+        return TrialsSection(trial_rows(spec, self.screen.context.bar.snapshot), self)
+
+    def add(self) -> None:
+        """Ask how the chosen spec tasted."""
+        row = self.screen.current
+        if row is not None and row.spec.id is not None:
+            snapshot = self.screen.context.bar.snapshot
+            self._ask(Trial(None, row.spec.id, snapshot.on), row.spec.name)
+
+    def edit(self, trial: Trial) -> None:
+        """Ask what was really said."""
+        row = self.screen.current
+        if row is not None:
+            self._ask(trial, row.spec.name)
+
+    def remove(self, trial: Trial) -> None:
+        """Take a trial away; the toast can put it back."""
+        bar = self.screen.context.bar
+        remove = partial(bar.trials.remove, trial.id or 0)
+        if self.screen.do(remove, say=f"Removed the trial of {_day(trial)}"):
+            self._come_back()
+
+    def mark_won(self, trial: Trial, won: bool) -> None:
+        """Say that a trial settled on this version, or take that back."""
+        bar = self.screen.context.bar
+        name = "" if self.screen.current is None else self.screen.current.spec.name
+        said = f"{name} is the version that won" if won else f"{name} is not settled on"
+        if self.screen.do(partial(bar.trials.mark_won, trial.id or 0, won), say=said):
+            self._come_back()
+
+    def _ask(self, trial: Trial, name: str) -> None:
+        self.screen.clear_refusal()
+        self.dialog = dialog = TrialDialog(self.screen.context.bar, trial, name, self.screen)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.written.connect(self._on_written)
+        dialog.finished.connect(self._on_closed)
+        dialog.open()
+
+    def _on_written(self, done: Done[Trial]) -> None:
+        if done.changes:
+            undo = partial(run_operation, self.screen, self.screen.context.bar.undo)
+            said = f"Wrote down the trial of {_day(done.value)}"
+            self.screen.context.toast.say(said, "Undo", undo)
+
+    def _on_closed(self, _result: int) -> None:
+        self.dialog = None
+        self._come_back()
+
+    def _come_back(self) -> None:
+        """The page, and with it the button that was pressed, may have been built anew."""
+        page = self.screen.detail.widget()
+        section = None if page is None else page.findChild(TrialsSection)
+        if section is not None:
+            section.add_button.setFocus(Qt.FocusReason.OtherFocusReason)
+            self.screen.show_in_details(section)
+
+
+def _day(trial: Trial) -> str:
+    return f"{trial.on:%d %B}".lstrip("0")

@@ -1,0 +1,227 @@
+"""Say what may be poured instead of an ingredient; what the owner says wins."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING, TypeVar
+
+from PySide6.QtCore import QModelIndex, Signal
+from PySide6.QtWidgets import QLineEdit, QWidget
+
+from barkeep.application.finding import find_ingredient
+from barkeep.application.shelving import NeverOffered
+from barkeep.desktop.screens.form_dialog import FormDialog, read_number
+from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.stand_ins.words import SCOPE_WORDS, closeness_word
+from barkeep.desktop.widgets.ticks import CheckGroup
+from barkeep.domain.ingredients.relations import StandIn
+from barkeep.domain.ingredients.uses import Scope
+from barkeep.domain.phrases import folded
+from barkeep.domain.stand_ins.offers import FLOOR
+from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
+
+if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
+    from barkeep.application.done import Done
+
+
+T = TypeVar("T")
+
+
+WIDTH = 580
+
+OFFERED, CLOSENESS, RATIO, WHY, SCOPE = "offered", "closeness", "ratio", "why", "scope"
+
+LEAST, MOST = 0.01, 0.99
+"""How close an own stand-in may be; what is the same would be a kind of it."""
+
+TOO_FAR = "Too far to offer"
+
+EMPTY = {
+    OFFERED: "Say what is poured instead.",
+    CLOSENESS: f"Say how close it is, {LEAST} to {MOST}.",
+    WHY: "Say why in a few words: the reason is shown with every offer.",
+}
+
+KNOWN = "A stand-in for this is known already; what you write here takes its place."
+
+OWN = "You have said this before; what you write here takes its place."
+
+
+class OwnStandInDialog(FormDialog):
+    """`added` carries the stand-in."""
+
+    added = Signal(object)
+
+    def __init__(self, bar: Bar, wanted: str, parent: QWidget | None = None) -> None:
+        tree = bar.snapshot.knowledge.tree
+        super().__init__(f"Add a stand-in for {tree.in_sentence(wanted)}", "Add stand-in", parent)
+        self._bar, self._tree, self._wanted = bar, tree, wanted
+        self._scope_chosen = False
+        self.edits = {name: QLineEdit() for name in (OFFERED, CLOSENESS, RATIO, WHY)}
+        self.scopes = CheckGroup(SCOPE_WORDS)
+        self._add_fields()
+        self._complete()
+        self.say_intro(self._plain_intro())
+        self.setMinimumWidth(WIDTH)
+        self.edits[OFFERED].setFocus()
+
+    def submit(self) -> None:
+        draft = self._draft()
+        if self.has_problems() or draft is None:
+            return
+        run_operation(self, lambda: self._bar.knowledge.add_stand_in(draft), self._finish)
+
+    def field_of(self, error: UserError) -> str | None:
+        if isinstance(error, UnknownName | NeverOffered):
+            return OFFERED
+        return super().field_of(error)
+
+    def choose_offered(self, key: str) -> None:
+        """Take an ingredient, and what is known of it as a stand-in where nothing is written."""
+        self.edits[OFFERED].setText(self._tree.name(key))
+        self.forgive(OFFERED)
+        self._warn_of_allergens(key)
+        entry = self._known(key)
+        if not self._is_written():
+            self._fill(entry)
+        known = OWN if entry is not None and entry.own else KNOWN
+        self.say_intro(self._plain_intro() if entry is None else known)
+
+    # The fields
+
+    def _add_fields(self) -> None:
+        wanted = self._tree.in_sentence(self._wanted)
+        self.edits[OFFERED].setPlaceholderText("Begin to type any of its names")
+        self.edits[CLOSENESS].setPlaceholderText(f"{LEAST} to {MOST}")
+        self.edits[RATIO].setPlaceholderText("1")
+        self.add_field(OFFERED, "&Pour instead", self.edits[OFFERED])
+        self.add_field(CLOSENESS, "&Closeness", self.edits[CLOSENESS], TOO_FAR)
+        self.add_field(RATIO, "&Ratio", self.edits[RATIO], "times as much")
+        self.edits[RATIO].setToolTip(f"How much of it replaces one part of {wanted}")
+        self.add_field(WHY, "&Why", self.edits[WHY])
+        self.add_field(SCOPE, "W&here", self.scopes)
+        self.fields[SCOPE].label.setMinimumHeight(self.edits[WHY].sizeHint().height())
+        self.scopes.ticked.connect(self._on_scope)
+        word = self.unit_label(CLOSENESS)
+        word.setMinimumWidth(word.sizeHint().width())  # the longest it ever says
+        word.clear()
+        self.edits[CLOSENESS].textChanged.connect(self._show_word)
+
+    def _complete(self) -> None:
+        edit = self.edits[OFFERED]
+        completer = NameCompleter(ingredient_names(self._tree), self)
+        edit.setCompleter(completer)
+        completer.activated[QModelIndex].connect(self._on_completed)  # type: ignore[index]
+        edit.editingFinished.connect(self._on_offered_left)
+        edit.textEdited.connect(lambda _text: self.banner.clear())
+
+    def _on_completed(self, index: QModelIndex) -> None:
+        self.choose_offered(str(NameCompleter.value(index)))
+
+    def _on_offered_left(self) -> None:
+        key = self._tree.by_name.get(folded(self.edits[OFFERED].text()))
+        if key is not None and not self.problem(OFFERED):
+            self.choose_offered(key)
+
+    def _on_scope(self) -> None:
+        self._scope_chosen = True
+        self.forgive(SCOPE)
+
+    def _show_word(self, text: str) -> None:
+        """The word for a closeness; while it is being typed, a mistake is no mistake yet."""
+        try:
+            closeness = _read_closeness(text)
+        except UserError:
+            closeness = None
+        word = "" if closeness is None else closeness_word(closeness)
+        self.unit_label(CLOSENESS).setText(TOO_FAR if closeness and closeness < FLOOR else word)
+
+    # What is known
+
+    def _plain_intro(self) -> str:
+        nothing = self._bar.snapshot.knowledge.none_because.get(self._wanted)
+        if nothing:
+            return f"So far nothing stands in for it: {nothing}. What you say goes before that."
+        return "What you say goes before what is known already."
+
+    def _known(self, offered: str) -> StandIn | None:
+        entries = self._bar.snapshot.knowledge.stand_ins
+        pair = (self._wanted, offered)
+        return next((each for each in entries if (each.wanted, each.offered) == pair), None)
+
+    def _is_written(self) -> bool:
+        """Whether the owner has written anything beside the name."""
+        edited = (self.edits[name].isModified() for name in (CLOSENESS, RATIO, WHY))
+        return self._scope_chosen or any(edited)
+
+    def _fill(self, entry: StandIn | None) -> None:
+        shown = {CLOSENESS: "", RATIO: "", WHY: ""}
+        if entry is not None:
+            shown = {CLOSENESS: f"{entry.closeness:g}", RATIO: f"{entry.ratio:g}", WHY: entry.why}
+        for name, text in shown.items():
+            self.edits[name].setText(text)
+            self.forgive(name)
+        self.scopes.choose(frozenset(entry.scope if entry is not None else ()))
+
+    def _warn_of_allergens(self, offered: str) -> None:
+        had = self._tree[self._wanted].allergens
+        brought = sorted(set(self._tree[offered].allergens) - set(had))
+        self.banner.clear()
+        if brought:
+            name = self._tree.name(offered)
+            said = f"{name} brings in {spoken_list(brought, 'and')} (allergen)."
+            self.banner.say(said, "warning")
+
+    # Reading
+
+    def _draft(self) -> StandIn | None:
+        """What the fields say; None where one of them cannot be used."""
+        offered = self._read(OFFERED, self._read_offered)
+        closeness = self._read(CLOSENESS, _read_closeness)
+        ratio = self._read(RATIO, _read_ratio)
+        why = self._read(WHY, lambda text: text)
+        scope = self.read(SCOPE, self._read_scope)
+        if offered is None or closeness is None or ratio is None or why is None or scope is None:
+            return None
+        return StandIn(self._wanted, offered, closeness, ratio, why, scope)
+
+    def _read(self, name: str, reader: Callable[[str], T]) -> T | None:
+        text = self.edits[name].text().strip()
+        if not text and name in EMPTY:
+            self.refuse(name, EMPTY[name])
+            return None
+        return self.read(name, lambda: reader(text))
+
+    def _read_offered(self, text: str) -> str:
+        key = find_ingredient(self._tree, text)
+        if key != self._wanted and self._tree.is_a(key, self._wanted):
+            wanted = self._tree.in_sentence(self._wanted)
+            expected = f"it is a kind of {wanted} and is poured for it anyway"
+            raise InvalidField(OFFERED, self._tree.name(key), expected)
+        return key
+
+    def _read_scope(self) -> tuple[Scope, ...]:
+        chosen = self.scopes.chosen
+        if {"shaken", "stirred"} <= set(chosen):
+            both = "shaken and stirred"
+            raise InvalidField(SCOPE, both, "all that is ticked must hold, and no drink is both")
+        return chosen
+
+    def _finish(self, done: Done[StandIn]) -> None:
+        self.accept()
+        self.added.emit(done.value)
+
+
+def _read_closeness(text: str) -> float | None:
+    value = read_number(CLOSENESS, text, "0.85")
+    if value is not None and not LEAST <= value <= MOST:
+        raise InvalidField(CLOSENESS, text.strip(), f"it is {LEAST} to {MOST}")
+    return value
+
+
+def _read_ratio(text: str) -> float:
+    """As much as is wanted where nothing is written."""
+    value = read_number(RATIO, text, "0.75")
+    return 1.0 if value is None else value

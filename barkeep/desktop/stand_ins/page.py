@@ -1,0 +1,366 @@
+"""Stand-ins: what may be poured instead, how close it is, and what never may."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Hashable, Iterable, Mapping
+from dataclasses import dataclass
+from functools import partial
+
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QCheckBox, QComboBox, QMenu, QPushButton, QWidget
+
+from barkeep.desktop.look.icons import wear
+from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.row_table import Column
+from barkeep.desktop.screens.table_screen import TableScreen, sort_by
+from barkeep.desktop.stand_ins.own_stand_in import OwnStandInDialog
+from barkeep.desktop.stand_ins.words import closeness_in_words, own_clauses, own_for, scope_in_words
+from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
+from barkeep.desktop.widgets.details import DetailRow, DetailSection
+from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.ingredients.relations import StandIn
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.words import plain_amount
+from barkeep.domain.specs.spec import Spec
+from barkeep.domain.stand_ins.offers import FalseFriend, Offer, StandIns, or_buy_in_words, stand_in
+
+
+@dataclass(frozen=True, slots=True)
+class IngredientRow:
+    """One ingredient with the words around it, and what the bar holds of it in its unit.
+
+    `amount` is None for what is always there.
+    """
+
+    key: str
+    name: str
+    family: str
+    search: str
+    amount: float | None
+    there: str
+
+
+def ingredient_rows(snapshot: Snapshot) -> tuple[IngredientRow, ...]:
+    """Every ingredient a line can ask for, groupings left out."""
+    tree = snapshot.knowledge.tree
+    return tuple(_row(key, snapshot) for key in tree if not tree[key].family)
+
+
+def ingredient_columns() -> tuple[Column[IngredientRow], ...]:
+    """The name with its family, and what is there."""
+    return (
+        Column("Ingredient", lambda row: row.name, roles={SUBTITLE_ROLE: lambda row: row.family}),
+        Column(
+            "In the bar",
+            lambda row: row.there,
+            key=lambda row: float("inf") if row.amount is None else row.amount,
+            right=True,
+        ),
+    )
+
+
+def _row(key: str, snapshot: Snapshot) -> IngredientRow:
+    tree = snapshot.knowledge.tree
+    ingredient = tree[key]
+    family = ", ".join(tree.name(parent) for parent in ingredient.parents)
+    above = " ".join(tree.name(each) for each in tree.ancestors(key))
+    search = " ".join((*ingredient.all_names, above))
+    amount: float | None = sum(each.level.amount for each in snapshot.usable.get(key, ()))
+    there = plain_amount(amount or 0.0, ingredient.unit) if amount else "—"
+    if key in snapshot.always_there:
+        amount, there = None, "always there"
+    return IngredientRow(key, ingredient.name, family, search, amount, there)
+
+
+ADD, REMOVE = "Add a stand-in", "Remove my stand-in"
+
+REMOVE_BUTTON = "remove-own"
+
+
+class StandInWork:
+    """Works on the stand-ins of the ingredient that is chosen on `screen`."""
+
+    def __init__(self, screen: TableScreen[IngredientRow]) -> None:
+        self._screen = screen
+        self._bar = screen.context.bar
+        self.dialog: OwnStandInDialog | None = None
+        self.choice: QMenu | None = None
+        """Which of several to remove, while that is asked."""
+        self.add_button = primary_button(f"{ADD}…", self.add, "add")
+        keys = QKeySequence.StandardKey
+        self.add_action = self._action(f"&{ADD}…", keys.New, "add", self.add)
+        remove = f"Remo&{REMOVE[4:]}"
+        self.remove_action = self._action(remove, keys.Delete, "remove", self.remove)
+        screen.add_header_button(self.add_button)
+
+    def allow(self) -> None:
+        """Offer what can be done with the chosen ingredient."""
+        is_chosen = self._screen.current is not None
+        self.add_action.setEnabled(is_chosen)
+        self.add_button.setEnabled(is_chosen)
+        self.remove_action.setEnabled(bool(self.own))
+
+    @property
+    def own(self) -> tuple[StandIn, ...]:
+        """The owner's stand-ins for the chosen ingredient."""
+        row = self._screen.current
+        return () if row is None else own_for(self._bar.snapshot.knowledge, row.key)
+
+    def buttons(self) -> tuple[QPushButton, ...]:
+        """What the details offer."""
+        own = self.own
+        if not own:
+            return ()
+        made = button(REMOVE if len(own) == 1 else f"{REMOVE}…", self.remove)
+        made.setObjectName(REMOVE_BUTTON)
+        return (made,)
+
+    def add(self) -> None:
+        """Ask what may be poured instead of the chosen ingredient."""
+        row = self._screen.current
+        if row is None:
+            return
+        self._screen.clear_refusal()
+        self.dialog = dialog = OwnStandInDialog(self._bar, row.key, self._screen)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.added.connect(self._on_added)
+        dialog.finished.connect(self._on_closed)
+        dialog.open()
+
+    def remove(self) -> None:
+        """Take the owner's stand-in back; of several, ask which."""
+        own = self.own
+        if len(own) == 1:
+            self._remove(own[0])
+        elif own:
+            self._ask_which(own)
+
+    def _ask_which(self, own: tuple[StandIn, ...]) -> None:
+        self.choice = menu = QMenu(self._screen)
+        menu.setAccessibleName(REMOVE)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        for entry in own:
+            action = menu.addAction(self._tree.name(entry.offered).replace("&", "&&"))
+            action.triggered.connect(partial(self._remove, entry))
+        menu.setActiveAction(menu.actions()[0])
+        menu.popup(self._below_button())
+
+    def _below_button(self) -> QPoint:
+        screen = self._screen
+        near = screen.detail.findChild(QPushButton, REMOVE_BUTTON) or screen.view
+        corner = near.rect().bottomLeft() if near is not screen.view else near.rect().center()
+        return near.mapToGlobal(corner)
+
+    def _remove(self, entry: StandIn, _checked: bool = False) -> None:
+        remove = partial(self._bar.knowledge.remove_stand_in, entry.wanted, entry.offered)
+        self._screen.do(remove, say=f"Removed your stand-in {self._name(entry.offered)}")
+        # The details, and with them the button that was pressed, are built anew.
+        self._screen.focus_list()
+
+    def _on_added(self, entry: StandIn) -> None:
+        offered = self._tree.name(entry.offered)
+        said = f"{offered} stands in for {self._name(entry.wanted)}"
+        undo = partial(run_operation, self._screen, self._bar.undo)
+        self._screen.context.toast.say(said, "Undo", undo)
+
+    def _on_closed(self, _result: int) -> None:
+        self.dialog = None
+        self._screen.focus_list()
+
+    @property
+    def _tree(self) -> FamilyTree:
+        return self._bar.snapshot.knowledge.tree
+
+    def _name(self, key: str) -> str:
+        return self._tree.in_sentence(key)
+
+    def _action(
+        self,
+        words: str,
+        keys: QKeySequence.StandardKey,
+        picture: str,
+        act: Callable[[], object],
+    ) -> QAction:
+        action = QAction(words, self._screen)
+        action.setShortcut(QKeySequence(keys))
+        wear(action, picture)
+        action.triggered.connect(lambda: act())
+        self._screen.add_bar_action(action)
+        return action
+
+
+LIST, DETAIL = 2, 3
+"""How list and details share the width: the answer needs more room than the names."""
+
+TO_BE_BOUGHT = "Would stand in, once bought"
+
+YOUR_OWN, BY_YOUR_OWN = "your own", "by way of your own"
+
+
+class StandInsScreen(TableScreen[IngredientRow]):
+    """Choose an ingredient, and the drink it is for; the details are the answer."""
+
+    key = "stand-ins"
+    title = "Stand-ins"
+    noun = "ingredients"
+    search_hint = "Search ingredients and other names for them…"
+
+    def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
+        self._tree = context.bar.snapshot.knowledge.tree
+        empty = EmptyState("picture-empty-shelf", "No ingredients", "Nothing is known yet")
+        super().__init__(context, ingredient_columns(), empty, parent)
+        self.missing_only = QCheckBox("Only what is not in the bar")
+        self.missing_only.toggled.connect(lambda _on: self.filter_again())
+        self.drinks = QComboBox()
+        self.drinks.setAccessibleName("For which drink")
+        self.drinks.setMinimumContentsLength(18)
+        self.drinks.setSizeAdjustPolicy(
+            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self.drinks.currentIndexChanged.connect(lambda _index: self._ask())
+        self.work = StandInWork(self)
+        self.add_filter(self.missing_only)
+        self.add_filter(self.drinks)
+        self.splitter.setStretchFactor(0, LIST)
+        self.splitter.setStretchFactor(1, DETAIL)
+        self.splitter.setSizes([420, 560])
+        self.view.setColumnWidth(0, 220)
+        sort_by(self.view, 0)
+
+    def refresh(self, changes: frozenset[str]) -> None:
+        snapshot = self.context.bar.snapshot
+        self._tree = snapshot.knowledge.tree
+        self.show_rows(ingredient_rows(snapshot))
+        there = sum(row.amount != 0.0 for row in self.table.rows)
+        self.summary.setText(f"{there} of {len(self.table.rows)} known ingredients are in the bar")
+
+    def identity(self, row: IngredientRow) -> Hashable:
+        return row.key
+
+    def words(self, row: IngredientRow) -> str:
+        return row.search
+
+    def accepts(self, row: IngredientRow) -> bool:
+        return not self.missing_only.isChecked() or row.amount == 0.0
+
+    def clear_filters(self) -> None:
+        self.missing_only.setChecked(False)
+        super().clear_filters()
+
+    def show_row(self, row: IngredientRow | None) -> None:
+        self.work.allow()
+        if row is None:
+            self.context.background.forget(self.key)
+            self.detail.clear()
+            return
+        self._offer_drinks(row.key)
+        self._ask()
+
+    def _offer_drinks(self, key: str) -> None:
+        """The drinks with a line that asks for it; the choice stays where it still stands."""
+        kept = self.drinks.currentText()
+        self.drinks.blockSignals(True)
+        self.drinks.clear()
+        self.drinks.addItem("For any drink", None)
+        for spec in self.context.bar.snapshot.all_specs:
+            if any(key in line.wanted for line in spec.lines):
+                self.drinks.addItem(f"For {spec.name}", spec.name)
+        self.drinks.setCurrentIndex(max(0, self.drinks.findText(kept)))
+        self.drinks.setEnabled(self.drinks.count() > 1)
+        unused = self.drinks.count() == 1
+        self.drinks.setToolTip("No spec has a line that asks for it" if unused else "")
+        self.drinks.blockSignals(False)
+
+    def _chosen_spec(self) -> Spec | None:
+        name = self.drinks.currentData()
+        specs = self.context.bar.snapshot.all_specs
+        return next((spec for spec in specs if spec.name == name), None)
+
+    def _ask(self) -> None:
+        row = self.current
+        if row is None:
+            return
+        snapshot = self.context.bar.snapshot
+        question = partial(stand_in, snapshot, row.key, self._chosen_spec())
+        self.context.background.ask(self.key, question, self._show_answer)
+
+    def _show_answer(self, answer: StandIns) -> None:
+        row = self.current
+        if row is None or row.key != answer.wanted:
+            return
+        there = row.there if row.amount != 0.0 else "not in the bar"
+        about = f"{row.family} · {there}".strip(" ·")
+        buttons = self.work.buttons()
+        self.detail.show_details(row.name, about, tuple(self._sections(answer)), buttons=buttons)
+
+    def _sections(self, answer: StandIns) -> Iterable[DetailSection]:
+        own = own_clauses(self.context.bar.snapshot.knowledge)
+        if answer.none_because:
+            said = f"Nothing stands in for it: {answer.none_because}."
+            yield DetailSection(
+                "Nothing stands in", (DetailRow(said, picture="verdict-short", tone="short"),)
+            )
+        for heading, owned in (("Pour instead, from the bar", True), (TO_BE_BOUGHT, False)):
+            offers = [each for each in answer.stand_ins if each.owned == owned]
+            if offers:
+                rows = tuple(self._offer(each, own) for each in offers)
+                yield DetailSection(heading, rows)
+        said_here = {clause for offer in answer.stand_ins for clause in offer.path}
+        left_out = [
+            entry
+            for clause, entry in own.items()
+            if entry.wanted == answer.wanted and clause not in said_here
+        ]
+        if left_out:
+            rows = tuple(map(self._left_out, left_out))
+            yield DetailSection("Your own, not offered here", rows)
+        if answer.confusables:
+            rows = tuple(map(self._false_friend, answer.confusables))
+            yield DetailSection("Not the same, never pour it instead", rows)
+
+    def _offer(self, offer: Offer, own: Mapping[str, StandIn]) -> DetailRow:
+        name = self._tree.name(offer.ingredient)
+        if offer.bottle is not None:
+            name = f"{name}: {offer.bottle.product.title}"
+        lacking = ", ".join(
+            self._tree.name(key) for key in offer.missing if key != offer.ingredient
+        )
+        yours = [own[clause] for clause in offer.path if clause in own]
+        notes = [offer.why, *filter(None, map(scope_in_words, yours))]
+        if offer.corrections:
+            changes = "; ".join(offer.corrections)
+            notes.append(f"{changes[:1].upper()}{changes[1:]}.")
+        if lacking:
+            notes.append(f"To be bought: {lacking}.")
+        if offer.or_buy:
+            notes.append(f"Or buy {or_buy_in_words(offer, self._tree)}.")
+        exact = offer.closeness >= 1.0 - 1e-9
+        closeness = closeness_in_words(offer.closeness)
+        if yours:
+            itself = any(each.offered == offer.ingredient for each in yours)
+            name = f"{name} · {YOUR_OWN if itself else BY_YOUR_OWN}"
+        return DetailRow(
+            name,
+            label=closeness,
+            note=f"{closeness}. {' '.join(notes)}",
+            picture="verdict-ready" if exact else "verdict-stand-in",
+            tone="ready" if exact else "stand_in",
+        )
+
+    def _left_out(self, entry: StandIn) -> DetailRow:
+        """An own stand-in that is too far, or does not hold for the chosen drink."""
+        closeness = closeness_in_words(entry.closeness)
+        why = f"{entry.why[:1].upper()}{entry.why[1:].rstrip('.')}."
+        note = f"{closeness}. {why} {scope_in_words(entry)}".rstrip()
+        name = f"{self._tree.name(entry.offered)} · {YOUR_OWN}"
+        return DetailRow(name, label=closeness, note=note, picture="info", tone="muted")
+
+    def _false_friend(self, friend: FalseFriend) -> DetailRow:
+        why = friend.why[:1].upper() + friend.why[1:]
+        return DetailRow(
+            self._tree.name(friend.ingredient), note=why, picture="warning", tone="warning"
+        )

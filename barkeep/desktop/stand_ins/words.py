@@ -1,0 +1,47 @@
+"""What is said of a stand-in: how close it is, where it holds, and whether it is the owner's."""
+
+from __future__ import annotations
+
+from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.ingredients.derivations import Replace
+from barkeep.domain.ingredients.relations import StandIn
+from barkeep.domain.ingredients.uses import Scope
+from barkeep.domain.pouring.words import step_in_words
+
+SCOPE_WORDS: dict[Scope, str] = {
+    "shaken": "Only in shaken drinks",
+    "stirred": "Only in stirred drinks",
+    "accent": "Only as an accent, by the dash or barspoon",
+    "never_base": "Never as the base",
+}
+
+
+def closeness_word(closeness: float) -> str:
+    """Exact, close from 0.8, loose from 0.6, far below that."""
+    if closeness >= 1.0 - 1e-9:
+        return "Exact"
+    return "Close" if closeness >= 0.8 else "Loose" if closeness >= 0.6 else "Far"
+
+
+def closeness_in_words(closeness: float) -> str:
+    """Its word and figure; exact needs no figure."""
+    word = closeness_word(closeness)
+    return word if word == "Exact" else f"{word}, {closeness:.2f}"
+
+
+def scope_in_words(entry: StandIn) -> str:
+    """Where a stand-in holds, as a sentence; nothing where it always does."""
+    said = ", ".join(SCOPE_WORDS[each] for each in entry.scope)
+    return f"{said.capitalize()}." if said else ""
+
+
+def own_for(knowledge: Knowledge, wanted: str) -> tuple[StandIn, ...]:
+    """The owner's stand-ins for one ingredient, closest first."""
+    found = (each for each in knowledge.stand_ins if each.own and each.wanted == wanted)
+    return tuple(sorted(found, key=lambda each: (-each.closeness, each.offered)))
+
+
+def own_clauses(knowledge: Knowledge) -> dict[str, StandIn]:
+    """The clause an answer's path says for each of the owner's stand-ins -> that stand-in."""
+    own = (each for each in knowledge.stand_ins if each.own)
+    return {step_in_words(Replace(each), knowledge.tree): each for each in own}

@@ -1,0 +1,149 @@
+"""One choice of a few, as a row of chips that goes on below where there is no more room."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QMargins, QRect, QSize, Qt, Signal
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QHBoxLayout,
+    QLayout,
+    QLayoutItem,
+    QPushButton,
+    QSizePolicy,
+    QWidget,
+)
+
+from barkeep.desktop.look.metrics import HALF, UNIT
+from barkeep.desktop.widgets.labels import text_label
+
+
+class FlowLayout(QLayout):
+    """As high as its width makes it; every item keeps its own size."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._items: list[QLayoutItem] = []
+        self.setContentsMargins(QMargins())
+
+    def addItem(self, item: QLayoutItem) -> None:
+        self._items.append(item)
+
+    def count(self) -> int:
+        return len(self._items)
+
+    def itemAt(self, index: int) -> QLayoutItem | None:
+        return self._items[index] if 0 <= index < len(self._items) else None
+
+    def takeAt(self, index: int) -> QLayoutItem | None:
+        return self._items.pop(index) if 0 <= index < len(self._items) else None
+
+    def expandingDirections(self) -> Qt.Orientation:
+        return Qt.Orientation(0)
+
+    def hasHeightForWidth(self) -> bool:
+        return True
+
+    def heightForWidth(self, width: int) -> int:
+        return self._flow(QRect(0, 0, width, 0), move=False)
+
+    def setGeometry(self, rect: QRect) -> None:
+        super().setGeometry(rect)
+        self._flow(rect, move=True)
+
+    def sizeHint(self) -> QSize:
+        return self.minimumSize()
+
+    def minimumSize(self) -> QSize:
+        least = QSize()
+        for item in self._items:
+            least = least.expandedTo(item.minimumSize())
+        return least
+
+    def _flow(self, rect: QRect, *, move: bool) -> int:
+        """Place the items in `rect`; the height that takes."""
+        left, top, row_height = rect.left(), rect.top(), 0
+        for item in self._items:
+            size = item.sizeHint()
+            if left > rect.left() and left + size.width() > rect.right() + 1:
+                left, top = rect.left(), top + row_height + self.spacing()
+                row_height = 0
+            if move:
+                item.setGeometry(QRect(left, top, min(size.width(), rect.width()), size.height()))
+            left += size.width() + self.spacing()
+            row_height = max(row_height, size.height())
+        return top + row_height - rect.top()
+
+
+CLOSENESS = (
+    ("exact", "Exact", "Only what the spec asks for"),
+    ("close", "Close", "Also close stand-ins, 0.8 and better"),
+    ("loose", "Loose", "Also loose stand-ins, 0.6 and better"),
+)
+"""The chips of the closeness filter: key, word, explanation."""
+
+
+class FilterChips(QWidget):
+    """`chosen` carries the key of the chip the user picked; the arrow keys walk the row."""
+
+    chosen = Signal(str)
+
+    def __init__(
+        self,
+        title: str,
+        chips: Sequence[tuple[str, str, str]],
+        choice: str,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(title)
+        self._group = QButtonGroup(self)
+        self._group.setExclusive(True)
+        self._buttons: dict[str, QPushButton] = {}
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(HALF)
+        row.addWidget(text_label(title, quiet=True))
+        row.addSpacing(UNIT - HALF)
+        for key, word, explanation in chips:
+            row.addWidget(self._chip(title, key, word, explanation))
+        self._buttons[choice].setChecked(True)
+        self._lead_tab_to_the_choice()
+        self._group.buttonToggled.connect(self._on_toggled)
+
+    @property
+    def choice(self) -> str:
+        """The key of the chip that is on."""
+        return next(key for key, each in self._buttons.items() if each.isChecked())
+
+    def choose(self, key: str) -> None:
+        """Put another chip on; tells as a click would."""
+        self._buttons[key].setChecked(True)
+
+    def chip(self, key: str) -> QPushButton:
+        """The button of one chip."""
+        return self._buttons[key]
+
+    def _chip(self, title: str, key: str, word: str, explanation: str) -> QPushButton:
+        made = QPushButton(word)
+        made.setProperty("chip", True)
+        made.setCheckable(True)
+        made.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        made.setToolTip(explanation)
+        made.setAccessibleName(f"{title}: {word}")
+        made.setAccessibleDescription(explanation)
+        self._group.addButton(made)
+        self._buttons[key] = made
+        return made
+
+    def _on_toggled(self, button: QPushButton, on: bool) -> None:
+        if on:
+            self._lead_tab_to_the_choice()
+            self.chosen.emit(next(key for key, each in self._buttons.items() if each is button))
+
+    def _lead_tab_to_the_choice(self) -> None:
+        # Qt does this itself, but only once the row has had the focus.
+        for each in self._buttons.values():
+            strong, click = Qt.FocusPolicy.StrongFocus, Qt.FocusPolicy.ClickFocus
+            each.setFocusPolicy(strong if each.isChecked() else click)

@@ -1,0 +1,216 @@
+"""What is said in passing or lasts: a toast, a banner, and words for those who do not see them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Literal, Protocol
+
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal, SignalInstance
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QEnterEvent, QKeyEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QSizePolicy, QWidget
+
+from barkeep.desktop.look.icons import wear
+from barkeep.desktop.look.metrics import HALF, ICON, PAD, UNIT, WIDE
+from barkeep.desktop.widgets.buttons import quiet_button
+from barkeep.desktop.widgets.labels import PictureLabel, text_label
+
+
+def announce(widget: QWidget, text: str) -> None:
+    """Have a screen reader speak `text`, where one is running."""
+    if QAccessible.isActive():
+        QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(widget, text))
+
+
+SHOWN_MS = 6000
+
+WIDEST = 560
+
+
+class Timer(Protocol):
+    """What a toast needs of a clock."""
+
+    @property
+    def timeout(self) -> SignalInstance: ...
+    def start(self, milliseconds: int, /) -> None: ...
+    def stop(self) -> None: ...
+
+
+class Toast(QFrame):
+    """One message over `host`; a new one takes the place of the one before.
+
+    It stays while the pointer is over it or the focus is in it, and Esc or
+    its cross sends it away.
+    """
+
+    def __init__(self, host: QWidget, timer: Timer | None = None) -> None:
+        super().__init__(host)
+        self.setObjectName("toast")
+        self._host = host
+        self._act: Callable[[], object] | None = None
+        self._timer: Timer = _single_shot(self) if timer is None else timer
+        self._timer.timeout.connect(self.dismiss)
+        self._words = text_label("", wrap=True)
+        self._button = QPushButton()
+        self._button.clicked.connect(self._on_act)
+        self._close = quiet_button("clear", "Dismiss", self.dismiss)
+        wear(self._close, "clear", "on_nav")
+        self._row = row = QHBoxLayout(self)
+        row.setContentsMargins(PAD, UNIT, UNIT, UNIT)
+        row.setSpacing(UNIT)
+        row.addWidget(self._words, 1)
+        row.addWidget(self._button)
+        row.addWidget(self._close)
+        self._words.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+        host.installEventFilter(self)
+        self.hide()
+
+    @property
+    def text(self) -> str:
+        """What it says, empty while hidden."""
+        return "" if self.isHidden() else self._words.text()
+
+    def say(
+        self, text: str, action: str = "", on_action: Callable[[], object] | None = None
+    ) -> None:
+        """Show a message for a few seconds: `say("Bottle removed", "Undo", bar.undo)`."""
+        self._act = on_action
+        self._words.setText(text)
+        self._button.setText(action)
+        self._button.setVisible(bool(action))
+        self.setAccessibleName(text)
+        self.show()
+        self._place()
+        self.raise_()
+        self._timer.start(SHOWN_MS)
+        announce(self, text)
+
+    def dismiss(self) -> None:
+        """Send it away."""
+        self._timer.stop()
+        self._act = None
+        self.hide()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if watched is self._host and event.type() == QEvent.Type.Resize and not self.isHidden():
+            self._place()
+        return super().eventFilter(watched, event)
+
+    def enterEvent(self, event: QEnterEvent) -> None:
+        super().enterEvent(event)
+        self._timer.stop()
+
+    def leaveEvent(self, event: QEvent) -> None:
+        super().leaveEvent(event)
+        if not self.isHidden():
+            self._timer.start(SHOWN_MS)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self.dismiss()
+            return
+        super().keyPressEvent(event)
+
+    def _place(self) -> None:
+        """Bottom centre, as wide as its words up to a limit."""
+        room = min(WIDEST, self._host.width() - 2 * WIDE)
+        beside = sum(
+            each.sizeHint().width() + UNIT
+            for each in (self._button, self._close)
+            if not each.isHidden()
+        )
+        line = self._words.fontMetrics().horizontalAdvance(self._words.text()) + HALF
+        width = min(room, line + beside + PAD + UNIT + HALF)
+        needed = self._row.totalHeightForWidth(width)
+        self.resize(width, needed if needed > 0 else self.sizeHint().height())
+        left = (self._host.width() - width) // 2
+        self.move(left, self._host.height() - self.height() - WIDE)
+
+    def _on_act(self) -> None:
+        act = self._act
+        self.dismiss()
+        if act is not None:
+            act()
+
+
+def _single_shot(parent: QObject) -> QTimer:
+    timer = QTimer(parent)
+    timer.setSingleShot(True)
+    return timer
+
+
+BannerKind = Literal["info", "warning", "error", "done"]
+
+_PICTURES = {"info": "info", "warning": "warning", "error": "error", "done": "check"}
+
+_TONES = {"info": "info", "warning": "warning", "error": "danger", "done": "ready"}
+
+
+class Banner(QFrame):
+    """Hidden until `say`; `dismissed` when the user closes it."""
+
+    dismissed = Signal()
+
+    def __init__(self, parent: QWidget | None = None, *, closable: bool = True) -> None:
+        super().__init__(parent)
+        self._kind: BannerKind = "info"
+        self._act: Callable[[], object] | None = None
+        self._image = PictureLabel("info", ICON, "info")
+        self._words = text_label("", wrap=True)
+        self._words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self._words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        self._button = QPushButton()
+        self._button.clicked.connect(self._on_act)
+        self._close = quiet_button("clear", "Dismiss", self._on_close)
+        if not closable:
+            self._close.hide()
+        row = QHBoxLayout(self)
+        row.setContentsMargins(UNIT + HALF, HALF, HALF, HALF)
+        row.setSpacing(UNIT)
+        row.addWidget(self._image, 0, Qt.AlignmentFlag.AlignVCenter)
+        row.addWidget(self._words, 1)
+        row.addWidget(self._button)
+        row.addWidget(self._close)
+        self.hide()
+
+    @property
+    def text(self) -> str:
+        """What it says, empty while hidden."""
+        return self._words.text() if not self.isHidden() else ""
+
+    @property
+    def kind(self) -> BannerKind:
+        """What kind of message it is."""
+        return self._kind
+
+    def say(
+        self,
+        text: str,
+        kind: BannerKind = "error",
+        action: str = "",
+        on_action: Callable[[], object] | None = None,
+    ) -> None:
+        """Show a message, in place of the one before."""
+        self._kind, self._act = kind, on_action
+        self._words.setText(text)
+        self._button.setText(action)
+        self._button.setVisible(bool(action))
+        self.setAccessibleName(text)
+        self.setProperty("banner", kind)
+        self.style().unpolish(self)
+        self.style().polish(self)
+        self._image.show_picture(_PICTURES[kind], _TONES[kind])
+        self.show()
+        announce(self, text)
+
+    def clear(self) -> None:
+        """Take the message away."""
+        self._act = None
+        self.hide()
+
+    def _on_act(self) -> None:
+        if self._act is not None:
+            self._act()
+
+    def _on_close(self) -> None:
+        self.clear()
+        self.dismissed.emit()

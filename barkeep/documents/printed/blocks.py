@@ -1,0 +1,201 @@
+"""What is printed, as a list of blocks that each name a style of the template."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import TypeVar
+
+from barkeep.documents.printed.cards import CardContent
+from barkeep.documents.printed.labels import LabelContent, PrepContent, PrepRow
+from barkeep.documents.printed.menus import MenuContent, MenuDrink
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True, slots=True)
+class Text:
+    """One paragraph."""
+
+    style: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Rows:
+    """A table without lines: all rows have as many cells; the last one takes the room."""
+
+    style: str
+    rows: tuple[tuple[str, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Tick:
+    """One paragraph after a box to be ticked by hand, or that is ticked already."""
+
+    style: str
+    text: str
+    done: bool = False
+
+
+Block = Text | Rows | Tick
+
+Group = tuple[Block, ...]
+"""Blocks that stay together where they can."""
+
+Parts = Mapping[str, Callable[[T], Sequence[Block]]]
+
+
+NO_BREAK = "\N{NO-BREAK SPACE}"
+
+
+def card_blocks(card: CardContent, parts: Sequence[str]) -> Group:
+    """A card's or description's parts in the template's order."""
+    return _blocks(card, parts, CARD_PARTS)
+
+
+def label_blocks(label: LabelContent, parts: Sequence[str]) -> Group:
+    """A label's parts in the template's order."""
+    return _blocks(label, parts, LABEL_PARTS)
+
+
+def menu_groups(menu: MenuContent, parts: Sequence[str]) -> tuple[Group, ...]:
+    """The title, each drink, and the small print of a menu."""
+    drinks = (_blocks(drink, parts, MENU_PARTS) for drink in menu.drinks)
+    return _with_ends(menu.title, tuple(drinks), menu.small_print)
+
+
+def prep_groups(prep: PrepContent, parts: Sequence[str]) -> tuple[Group, ...]:
+    """The title, each thing to be done, and the small print of a prep list."""
+    rows = (_blocks(row, parts, PREP_PARTS) for row in prep.rows)
+    return _with_ends(prep.title, tuple(rows), prep.small_print)
+
+
+def description_groups(cards: Sequence[CardContent], parts: Sequence[str]) -> tuple[Group, ...]:
+    """Each drink's description."""
+    return tuple(card_blocks(card, parts) for card in cards)
+
+
+def job_text(groups: Sequence[Group]) -> str:
+    """What stands in groups of blocks as plain text, the groups parted by an empty line."""
+    return "\n\n".join("\n".join(_rows_of(group)) for group in groups) + "\n"
+
+
+def _rows_of(group: Group) -> list[str]:
+    rows = []
+    for block in group:
+        cells = block.rows if isinstance(block, Rows) else (_cells(block),)
+        rows += [" ".join(cell for cell in row if cell) for row in cells]
+    return [row.replace(NO_BREAK, " ") for row in rows]
+
+
+def _cells(block: Text | Tick) -> tuple[str, ...]:
+    box = ("[x]" if block.done else "[ ]",) if isinstance(block, Tick) else ()
+    return (*box, block.text)
+
+
+def _with_ends(title: str, groups: tuple[Group, ...], small: Sequence[str]) -> tuple[Group, ...]:
+    first: Group = (Text("title", title),) if title else ()
+    last = tuple(Text("small", each) for each in small)
+    return tuple(group for group in (first, *groups, last) if group)
+
+
+def _blocks(content: T, parts: Sequence[str], known: Parts[T]) -> Group:
+    return tuple(block for part in parts for block in known[part](content))
+
+
+def _text(style: str, text_of: Callable[[T], str]) -> Callable[[T], Sequence[Block]]:
+    return lambda content: [Text(style, text)] if (text := text_of(content)) else []
+
+
+def _sentence(*words: str) -> str:
+    joined = " · ".join(each for each in words if each)
+    return joined[:1].upper() + joined[1:]
+
+
+def _kept(amount: str) -> str:
+    """An amount that is never broken across two lines."""
+    return amount.replace(" ", NO_BREAK)
+
+
+def _both(card: CardContent) -> Sequence[Block]:
+    rows = tuple((_kept(each.first), _kept(each.second), each.name) for each in card.lines)
+    return [Rows("lines", _without_empty_columns(rows))] if rows else []
+
+
+def _own(card: CardContent) -> Sequence[Block]:
+    rows = tuple((_kept(each.amount), each.name) for each in card.lines)
+    return [Rows("lines", _without_empty_columns(rows))] if rows else []
+
+
+def _without_empty_columns(rows: tuple[tuple[str, ...], ...]) -> tuple[tuple[str, ...], ...]:
+    kept = [n for n in range(len(rows[0])) if n == len(rows[0]) - 1 or any(row[n] for row in rows)]
+    return tuple(tuple(row[n] for n in kept) for row in rows)
+
+
+def _service(card: CardContent) -> Sequence[Block]:
+    return [Rows("service", card.service)] if card.service else []
+
+
+def _method(card: CardContent) -> Sequence[Block]:
+    return [Text("method", each) for each in card.method]
+
+
+def _cautions(card: CardContent) -> Sequence[Block]:
+    return [Text("caution", each) for each in card.cautions]
+
+
+def _dates(label: LabelContent) -> Sequence[Block]:
+    """What is not known is left open, to be filled in by hand."""
+    return [Rows("dates", (("Made", label.made or "_" * 10), ("Use by", label.use_by or "_" * 10)))]
+
+
+def _prep_facts(row: PrepRow) -> str:
+    made = f"made {row.made}" if row.made else ""
+    use_by = f"use by {row.use_by}" if row.use_by else ""
+    return _sentence(f"{row.left} left", made, use_by)
+
+
+CARD_PARTS: Parts[CardContent] = {
+    "name": _text("name", lambda card: card.name),
+    "riff": _text("quiet", lambda card: card.riff),
+    "both": _both,
+    "lines": _own,
+    "service": _service,
+    "method": _method,
+    "strength": _text("quiet", lambda card: _sentence(card.serves, card.strength)),
+    "facts": _text(
+        "quiet", lambda card: _sentence(card.serves, card.strength, card.standard_drinks)
+    ),
+    "allergens": _text("allergens", lambda card: card.allergens),
+    "credit": _text("quiet", lambda card: card.credit),
+    "cautions": _cautions,
+}
+
+LABEL_PARTS: Parts[LabelContent] = {
+    "name": _text("name", lambda label: label.name),
+    "dates": _dates,
+    "facts": _text("quiet", lambda label: _sentence(label.volume, label.strength)),
+    "allergens": _text("allergens", lambda label: label.allergens),
+}
+
+MENU_PARTS: Parts[MenuDrink] = {
+    "name": _text("name", lambda drink: drink.name),
+    "description": _text("description", lambda drink: drink.description),
+    "marks": _text("marks", lambda drink: _sentence(*drink.marks)),
+}
+
+PREP_PARTS: Parts[PrepRow] = {
+    "name": _text("name", lambda row: f"☐ {row.name}"),
+    "facts": _text("quiet", _prep_facts),
+    "to_do": _text("to_do", lambda row: row.to_do),
+    "recipe": _text("method", lambda row: row.recipe),
+}
+
+PARTS_OF_KIND: Mapping[str, frozenset[str]] = {
+    "card": frozenset(CARD_PARTS),
+    "label": frozenset(LABEL_PARTS),
+    "menu": frozenset(MENU_PARTS),
+    "prep": frozenset(PREP_PARTS),
+    "description": frozenset(CARD_PARTS),
+}

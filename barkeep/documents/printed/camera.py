@@ -1,0 +1,83 @@
+"""A spec cut into the steps that are shown on camera, one after the other. Pure."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from barkeep.documents.printed.cards import PrintedLine, printed_lines
+from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.specs.spec import Spec
+
+_SENTENCE = re.compile(r"(?<=[.;!])\s+")
+
+
+@dataclass(frozen=True, slots=True)
+class CameraStep:
+    """One step: what is read out, what stands smaller below it, and the line it pours.
+
+    `line` is the place among the poured lines, None for what pours nothing.
+    """
+
+    text: str
+    below: str = ""
+    line: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class CameraDrink:
+    """One drink: its name, its poured lines as the list beside shows them, and the steps."""
+
+    name: str
+    lines: tuple[str, ...]
+    steps: tuple[CameraStep, ...]
+
+
+def camera_drink(
+    spec: Spec,
+    tree: FamilyTree,
+    settings: Settings,
+    *,
+    serves: int = 1,
+    cautions: Sequence[str] = (),
+) -> CameraDrink:
+    """The steps of one serve: the name, each line in both measures, the method, garnish, care.
+
+    `serves` says how many are made in front of the camera; the amounts are
+    always those of one.
+    """
+    lines = [line for line in spec.lines if not line.garnish]
+    poured = printed_lines(lines, tree, settings)
+    said = tuple(f"{each.both} {each.name}".strip() for each in poured)
+    steps = (
+        CameraStep(spec.name, _head(spec, serves)),
+        *_pours(poured),
+        *_method(spec),
+        *_garnishes(spec, tree, settings),
+        *(CameraStep(each) for each in cautions),
+    )
+    return CameraDrink(spec.name, said, steps)
+
+
+def _head(spec: Spec, serves: int) -> str:
+    made = "one serve" if serves == 1 else f"{serves} serves, amounts for one"
+    return " · ".join(each for each in (spec.glass, spec.ice, made) if each)
+
+
+def _pours(poured: Sequence[PrintedLine]) -> Iterator[CameraStep]:
+    for number, each in enumerate(poured):
+        yield CameraStep(f"{each.first} {each.name}".strip(), each.second, number)
+
+
+def _method(spec: Spec) -> Iterator[CameraStep]:
+    for sentence in _SENTENCE.split(" ".join(spec.method.split())):
+        if sentence:
+            yield CameraStep(sentence)
+
+
+def _garnishes(spec: Spec, tree: FamilyTree, settings: Settings) -> Iterator[CameraStep]:
+    garnishes = [line for line in spec.lines if line.garnish]
+    for each in printed_lines(garnishes, tree, settings):
+        yield CameraStep(f"{each.first} {each.name}".strip(), "garnish")

@@ -1,0 +1,118 @@
+"""What the labels and the prep list of house-made things say."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from barkeep.domain.amounts.measures import show_quantity
+from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.errors import spoken_list
+
+SOON_DAYS = 3
+"""So many days before its use-by a thing is on the list of what to use first (a choice)."""
+
+KEEP_CLEAN = "Work clean, chill at once and write the date on it. When in doubt, throw it out."
+
+
+@dataclass(frozen=True, slots=True)
+class LabelContent:
+    """One label; what is not known is empty, and left to be written by hand."""
+
+    name: str
+    made: str = ""
+    use_by: str = ""
+    volume: str = ""
+    strength: str = ""
+    allergens: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class PrepRow:
+    """One house-made thing: what is left, when it was made and must be used, what is to be done.
+
+    `recipe` is how it is made, empty where barkeep knows no recipe.
+    """
+
+    name: str
+    left: str
+    made: str
+    use_by: str
+    to_do: str
+    recipe: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class PrepContent:
+    """A prep list as of a day."""
+
+    title: str
+    rows: tuple[PrepRow, ...]
+    small_print: tuple[str, ...] = ()
+
+
+def label_content(bottle: Bottle, allergens: Sequence[str]) -> LabelContent:
+    """The label of one bottle; `volume` is what is in it."""
+    product = bottle.product
+    strength = product.abv_percent
+    return LabelContent(
+        product.name,
+        _day(bottle.made),
+        _day(bottle.use_by),
+        show_quantity(bottle.level.amount or product.size, product.unit),
+        f"{strength:.3g} % vol" if strength else "",
+        f"Contains {spoken_list(tuple(allergens), 'and')}" if allergens else "",
+    )
+
+
+def prep_content(
+    title: str, bottles: Sequence[Bottle], knowledge: Knowledge, on: date
+) -> PrepContent:
+    """What is to be done about these bottles on a day, those that are due first."""
+    due = sorted(bottles, key=lambda each: (each.use_by or date.max, each.product.name.casefold()))
+    rows = tuple(_row(each, knowledge, on) for each in due)
+    return PrepContent(title, rows, (KEEP_CLEAN,) if rows else ())
+
+
+def _row(bottle: Bottle, knowledge: Knowledge, on: date) -> PrepRow:
+    product = bottle.product
+    recipe = next((each for each in knowledge.made_from if each.made == product.ingredient), None)
+    return PrepRow(
+        product.name,
+        show_quantity(bottle.level.amount, product.unit),
+        _day(bottle.made),
+        _day(bottle.use_by),
+        _to_do(bottle, on),
+        _recipe(recipe, knowledge.tree) if recipe else "",
+    )
+
+
+def _to_do(bottle: Bottle, on: date) -> str:
+    if bottle.past_use_by(on):
+        return "Past its use-by: discard, make anew"
+    if bottle.level.amount <= 0.0:
+        return "Empty: make anew"
+    if bottle.use_by is None:
+        return "No use-by date: check it"
+    days = (bottle.use_by - on).days
+    if days <= SOON_DAYS:
+        return "Use today" if days == 0 else f"Use within {days} day{'s' * (days != 1)}"
+    return "Good"
+
+
+def _recipe(recipe: MadeFrom, tree: FamilyTree) -> str:
+    inputs = [
+        f"{show_quantity(each.amount, tree[each.ingredient].unit)} "
+        f"{tree.in_sentence(each.ingredient)}"
+        for each in recipe.inputs
+    ]
+    yields = show_quantity(recipe.yields, tree[recipe.made].unit)
+    return f"About {yields} from {spoken_list(inputs, 'and')}. {recipe.how}"
+
+
+def _day(day: date | None) -> str:
+    return "" if day is None else day.isoformat()

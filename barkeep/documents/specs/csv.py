@@ -1,0 +1,159 @@
+"""Specs as CSV: one row a line of a spec, the rows of one spec together.
+
+What a spec has once (its method, glass and so on) stands in its first row; an
+empty `spec` means the one above. A method and its notes keep their line breaks
+inside their field. Columns may come in any order, and only `spec` and `line`
+must be there.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from barkeep.documents.csv_records import Record, read_records
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.parts import SpecParts
+from barkeep.errors import Problem, UnusableFile
+
+COLUMNS = (
+    *("spec", "line", "method", "glass", "ice"),
+    *("notes", "riff_of", "serves", "tags", "credit"),
+)
+
+REQUIRED = ("spec", "line")
+
+_SERVES = re.compile(r"[0-9]{1,4}(?:[.,][0-9]{1,3})?")
+
+_OTHER_NAMES = {"riff of": "riff_of", "name": "spec", "ingredient": "line"}
+
+
+@dataclass
+class _Draft:
+    """A spec while its rows are gone through."""
+
+    name: str
+    row: int
+    lines: list[str] = field(default_factory=list)
+    once: dict[str, str] = field(default_factory=dict)
+
+
+def specs_csv(specs: Sequence[SpecParts]) -> str:
+    """Specs as a CSV text that `parts_in_csv` reads back."""
+    out = io.StringIO(newline="")
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow(COLUMNS)
+    for spec in specs:
+        once = (
+            "\n".join(spec.method),
+            spec.glass,
+            spec.ice,
+            "\n".join(spec.notes),
+            spec.riff_of,
+            f"{spec.serves:g}" if spec.serves else "",
+            ", ".join(spec.tags),
+            spec.credit,
+        )
+        first, *others = spec.lines or ("",)
+        writer.writerow((spec.name, first, *once))
+        for line in others:
+            writer.writerow((spec.name, line, *("" for _ in once)))
+    return out.getvalue()
+
+
+def parts_in_csv(text: str, file: str) -> tuple[SpecParts, ...]:
+    """The specs of a CSV text, in order. Raises `UnusableFile` that says each problem's place."""
+    records, fault = read_records(text)
+    problems = [fault] if fault else []
+    if not records:
+        expected = f"the first line names the columns: {','.join(COLUMNS)}"
+        raise UnusableFile(file, tuple(problems) or (Problem(1, 1, expected),))
+    places = _places(records[0], problems)
+    if problems:
+        raise UnusableFile(file, tuple(problems))
+    drafts = list(_drafts(records[1:], places, problems))
+    parts = tuple(_finished(draft, places, problems) for draft in drafts)
+    if problems:
+        raise UnusableFile(file, tuple(sorted(problems, key=lambda each: each.line)))
+    return parts
+
+
+def _places(header: Record, problems: list[Problem]) -> Mapping[str, int]:
+    """Column -> where it stands in each record, from 0."""
+    names = [folded(each) for each in header.fields]
+    names = [_OTHER_NAMES.get(name, name) for name in names]
+    for column in REQUIRED:
+        if column not in names:
+            problems.append(Problem(header.line, 1, f"the column “{column}” is missing"))
+    for place, name in enumerate(names):
+        if name in COLUMNS and name in names[:place]:
+            message = f"the column “{name}” is there twice"
+            problems.append(Problem(header.line, place + 1, message))
+    return {name: place for place, name in enumerate(names) if name in COLUMNS}
+
+
+def _drafts(
+    records: Sequence[Record], places: Mapping[str, int], problems: list[Problem]
+) -> Iterator[_Draft]:
+    draft: _Draft | None = None
+    for record in records:
+        values = {
+            column: record.fields[place].strip()
+            for column, place in places.items()
+            if place < len(record.fields)
+        }
+        name = " ".join(values.pop("spec", "").split())
+        if draft is None and not name:
+            problems.append(Problem(record.line, places["spec"] + 1, "spec is empty"))
+            continue
+        if draft is None or (name and name != draft.name):
+            if draft is not None:
+                yield draft
+            draft = _Draft(name, record.line)
+        _take(draft, values)
+    if draft is not None:
+        yield draft
+
+
+def _take(draft: _Draft, values: dict[str, str]) -> None:
+    line = " ".join(values.pop("line", "").split())
+    draft.lines += [line] if line else []
+    for column, value in values.items():
+        if value:
+            draft.once.setdefault(column, value)
+
+
+def _finished(draft: _Draft, places: Mapping[str, int], problems: list[Problem]) -> SpecParts:
+    once = draft.once
+    return SpecParts(
+        draft.name,
+        tuple(draft.lines),
+        _rows(once.get("method", "")),
+        once.get("glass", ""),
+        once.get("ice", ""),
+        tuple(note for note in _rows(once.get("notes", "")) if note),
+        once.get("riff_of", ""),
+        _serves(draft, places, problems),
+        tuple(tag.strip() for tag in once.get("tags", "").split(",") if tag.strip()),
+        once.get("credit", ""),
+        f"line {draft.row}",
+    )
+
+
+def _rows(text: str) -> tuple[str, ...]:
+    return tuple(" ".join(row.split()) for row in re.split(r"\r\n|\r|\n", text)) if text else ()
+
+
+def _serves(draft: _Draft, places: Mapping[str, int], problems: list[Problem]) -> float | None:
+    text = draft.once.get("serves", "")
+    if not text:
+        return None
+    number = float(text.replace(",", ".")) if _SERVES.fullmatch(text) else 0.0
+    if number <= 0:
+        message = f"serves cannot be “{text}”: it is a number above nothing"
+        problems.append(Problem(draft.row, places["serves"] + 1, message))
+        return None
+    return number

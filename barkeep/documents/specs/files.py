@@ -1,0 +1,185 @@
+"""Specs in and out of files: what kind each is, where its problems stand, how it is written."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from barkeep.documents.csv_records import fields_of_header
+from barkeep.documents.specs.csv import parts_in_csv, specs_csv
+from barkeep.documents.specs.jsonld import is_web_page, recipe_text, recipes_in
+from barkeep.documents.specs.markdown import markdown, parts_in_markdown
+from barkeep.documents.specs.own_json import is_own_json, parts_in_json, specs_json
+from barkeep.domain.amounts.amount import US_UNITS, BarUnits
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.parts import SpecParts, parts_of
+from barkeep.domain.spec_text.text import write_specs
+from barkeep.domain.specs.spec import Spec
+from barkeep.errors import Problem, UnreadableFile, spoken_list
+
+Kind = Literal["page", "json", "jsonld", "csv", "markdown", "text"]
+
+KIND_WORDS: Mapping[Kind, str] = {
+    "page": "a web page",
+    "json": "barkeep’s own JSON",
+    "jsonld": "JSON-LD",
+    "csv": "CSV",
+    "markdown": "Markdown",
+    "text": "plain text",
+}
+
+SUFFIXES = (".txt", ".md", ".json", ".jsonld", ".html", ".htm", ".csv")
+"""What files of specs are called, as they are offered for choice."""
+
+
+_HEADING = re.compile(r"#{1,6}[ \t]+\S")
+
+_MARKDOWN = (".md", ".markdown")
+
+_LISTS = (".csv", ".tsv")
+
+
+def kind_of(text: str, file: str = "") -> Kind:
+    """What a text is: by how it begins, and where that says nothing, by the file's suffix."""
+    start = text.lstrip("\ufeff \t\r\n")[:1]
+    if start == "<" and is_web_page(text):
+        return "page"
+    if start in ("{", "["):
+        return "json" if is_own_json(text) else "jsonld"
+    if is_specs_csv(text):
+        return "csv"
+    first = next((row for row in text.removeprefix("\ufeff").splitlines() if row.strip()), "")
+    if _HEADING.match(first.strip()):
+        return "markdown"
+    suffix = _suffix(file)
+    if suffix in _MARKDOWN and any(_HEADING.match(row) for row in text.splitlines()):
+        return "markdown"
+    return "csv" if suffix in _LISTS else "text"
+
+
+def is_specs_csv(text: str) -> bool:
+    """Whether a text is CSV whose header has the columns `spec` and `line`."""
+    header = {folded(each) for each in fields_of_header(text)}
+    return {"spec", "line"} <= header
+
+
+def holds_specs(text: str, file: str = "") -> bool:
+    """Whether a text is one of specs, and not a list of bottles."""
+    kind = kind_of(text, file)
+    if kind == "text":
+        header = {folded(each) for each in fields_of_header(text)}
+        return len(header & {"product", "ingredient", "size"}) < 2
+    return kind != "csv" or is_specs_csv(text)
+
+
+def parts_in_file(text: str, file: str) -> tuple[SpecParts, ...]:
+    """The specs of a document that is not plain text, in order.
+
+    Raises `UnreadableFile` or `UnusableFile`, which name the place.
+    """
+    readers: Mapping[Kind, Callable[[], tuple[SpecParts, ...]]] = {
+        "page": lambda: recipes_in(text, file),
+        "jsonld": lambda: recipes_in(text, file),
+        "json": lambda: parts_in_json(text, file),
+        "csv": lambda: parts_in_csv(text, file),
+        "markdown": lambda: parts_in_markdown(text),
+    }
+    kind = kind_of(text, file)
+    if kind == "text":
+        raise ValueError("plain text is read by barkeep.domain.spec_text.text")
+    return readers[kind]()
+
+
+def _suffix(file: str) -> str:
+    return f".{file.rsplit('.', 1)[-1].casefold()}" if "." in file else ""
+
+
+_LINE = re.compile(r"line ([0-9]{1,9})")
+
+
+def placed(problem: Problem, parts: SpecParts, text: str) -> Problem:
+    """A problem of `read_parts` with its line and column in the document `text`, from 1.
+
+    That is looked for by the words of the ingredient after those of the name;
+    where a format hides them, it is where the spec begins.
+    """
+    start = _start(parts, text)
+    begins = _find(parts.name, text, start)
+    place, column = start if begins is None else begins, 1
+    if 0 < problem.line <= len(parts.lines):
+        found = _find(parts.lines[problem.line - 1], text, place)
+        if found is not None:
+            place, column = found, problem.column
+    line = text.count("\n", 0, place) + 1
+    return replace(problem, line=line, column=place - text.rfind("\n", 0, place) - 1 + column)
+
+
+def _start(parts: SpecParts, text: str) -> int:
+    """Where the line begins that the document's reader has told, else the document."""
+    told = _LINE.fullmatch(parts.where)
+    place = 0
+    for _ in range(int(told[1]) - 1 if told else 0):
+        place = text.find("\n", place) + 1
+        if not place:
+            return 0
+    return place
+
+
+def _find(words: str, text: str, after: int) -> int | None:
+    places = (text.find(each, after) for each in _forms(words) if each)
+    return next((place for place in places if place >= 0), None)
+
+
+def _forms(words: str) -> Iterator[str]:
+    """Words as they are, and as JSON writes them."""
+    yield words
+    yield json.dumps(words, ensure_ascii=False)[1:-1]
+    yield json.dumps(words)[1:-1]
+
+
+Write = Callable[[Sequence[Spec], FamilyTree, BarUnits], str]
+
+
+@dataclass(frozen=True, slots=True)
+class ExportFormat:
+    """One kind of file; barkeep reads each of them back."""
+
+    suffix: str
+    title: str
+    write: Write
+
+
+def _of_parts(
+    write: Callable[[Sequence[SpecParts]], str],
+) -> Write:
+    return lambda specs, tree, units: write([parts_of(spec, tree, units) for spec in specs])
+
+
+EXPORT_FORMATS: Mapping[str, ExportFormat] = {
+    each.suffix: each
+    for each in (
+        ExportFormat(".txt", "plain text", write_specs),
+        ExportFormat(".md", "Markdown", _of_parts(markdown)),
+        ExportFormat(".json", "barkeep’s own JSON", _of_parts(specs_json)),
+        ExportFormat(".jsonld", "JSON-LD", _of_parts(recipe_text)),
+        ExportFormat(".csv", "CSV", _of_parts(specs_csv)),
+    )
+}
+"""Suffix -> format, in the order they are offered."""
+
+
+def exported(specs: Sequence[Spec], file: str, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
+    """The text of a file of this name, which reads back at a bar of the same `units`.
+
+    Raises `UnreadableFile` for a suffix nobody knows.
+    """
+    suffix = f".{file.rsplit('.', 1)[-1].casefold()}" if "." in file else ""
+    known = EXPORT_FORMATS.get(suffix)
+    if known is None:
+        names = spoken_list(tuple(EXPORT_FORMATS))
+        raise UnreadableFile(file, f"its name must end in {names}, which says what it will be")
+    return known.write(specs, tree, units)

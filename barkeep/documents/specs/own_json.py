@@ -1,0 +1,89 @@
+"""Specs as barkeep's own JSON, whose schema is `resources/specs.schema.json`."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from barkeep.documents.json_text import read_json
+from barkeep.domain.spec_text.parts import SpecParts
+from barkeep.errors import UnreadableFile
+
+FORMAT, VERSION = "barkeep-specs", 1
+
+
+def is_own_json(text: str) -> bool:
+    """Whether a text says that it is this format."""
+    return f'"{FORMAT}"' in text[:400]
+
+
+def specs_json(specs: Sequence[SpecParts]) -> str:
+    """Specs as one document that `parts_in_json` reads back."""
+    whole = {"format": FORMAT, "version": VERSION, "specs": [_written(spec) for spec in specs]}
+    return json.dumps(whole, ensure_ascii=False, indent=2) + "\n"
+
+
+def parts_in_json(text: str, file: str) -> tuple[SpecParts, ...]:
+    """The specs of a document. Raises `UnreadableFile` that names the place."""
+    whole = read_json(text, file)
+    if not isinstance(whole, dict) or whole.get("format") != FORMAT:
+        raise UnreadableFile(file, f"its “format” is not “{FORMAT}”")
+    if whole.get("version") != VERSION:
+        found = whole.get("version")
+        raise UnreadableFile(file, f"its version is {found!r}; this barkeep reads {VERSION}")
+    specs = whole.get("specs")
+    if not isinstance(specs, list):
+        raise UnreadableFile(file, "“specs” must be a list")
+    return tuple(_read(spec, f"spec {number}", file) for number, spec in enumerate(specs, 1))
+
+
+def _read(spec: Any, where: str, file: str) -> SpecParts:
+    if not isinstance(spec, dict):
+        raise UnreadableFile(file, f"{where} must be an object")
+    serves = spec.get("serves")
+    if serves is not None and (isinstance(serves, bool) or not isinstance(serves, int | float)):
+        raise UnreadableFile(file, f"{where}: “serves” must be a number")
+    return SpecParts(
+        _text(spec, "name", where, file),
+        _list(spec, "lines", where, file),
+        _list(spec, "method", where, file),
+        _text(spec, "glass", where, file),
+        _text(spec, "ice", where, file),
+        _list(spec, "notes", where, file),
+        _text(spec, "riff_of", where, file),
+        None if serves is None else float(serves),
+        _list(spec, "tags", where, file),
+        _text(spec, "credit", where, file),
+        where,
+    )
+
+
+def _text(spec: Mapping[str, Any], key: str, where: str, file: str) -> str:
+    value = spec.get(key, "")
+    if not isinstance(value, str):
+        raise UnreadableFile(file, f"{where}: “{key}” must be a text")
+    return value
+
+
+def _list(spec: Mapping[str, Any], key: str, where: str, file: str) -> tuple[str, ...]:
+    values = spec.get(key, [])
+    if not isinstance(values, list) or not all(isinstance(value, str) for value in values):
+        raise UnreadableFile(file, f"{where}: “{key}” must be a list of texts")
+    return tuple(values)
+
+
+def _written(spec: SpecParts) -> dict[str, Any]:
+    fields: dict[str, Any] = {
+        "name": spec.name,
+        "lines": list(spec.lines),
+        "method": list(spec.method),
+        "glass": spec.glass,
+        "ice": spec.ice,
+        "notes": list(spec.notes),
+        "riff_of": spec.riff_of,
+        "serves": spec.serves,
+        "tags": list(spec.tags),
+        "credit": spec.credit,
+    }
+    return {key: value for key, value in fields.items() if value or key in ("name", "lines")}

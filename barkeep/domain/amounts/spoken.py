@@ -1,0 +1,195 @@
+"""Amounts as they are said: *half an ounce*, *an ounce and a half*, *two to three dashes*.
+
+| said                              | read as        |
+|-----------------------------------|----------------|
+| two ounces, forty-five ml         | 2 oz, 45 ml    |
+| half an ounce, a half ounce       | 0.5 oz         |
+| three-quarters of an ounce        | 0.75 oz        |
+| one and a half ounces             | 1.5 oz         |
+| an ounce and a half               | 1.5 oz         |
+| two to three dashes, two or three | 2 to 3 dashes  |
+| a couple of dashes                | 2 dashes       |
+| a few drops                       | 3 drops        |
+| a dozen (mint leaves)             | 12, no unit    |
+| six (mint leaves)                 | 6, no unit     |
+| equal parts                       | 1 part         |
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from barkeep.domain.amounts.amount import US_UNITS, BarUnits, ReadAmount, amount_at_start, unit_at
+
+A_FEW = 3.0
+"""What *a few* is taken for (*common practice*)."""
+
+
+_ONES = "one two three four five six seven eight nine ten eleven twelve"
+
+_TEENS = "thirteen fourteen fifteen sixteen seventeen eighteen nineteen"
+
+_TENS = "twenty thirty forty fifty sixty seventy eighty ninety"
+
+_NUMBERS: Mapping[str, float] = {
+    **{word: float(value) for value, word in enumerate(f"{_ONES} {_TEENS}".split(), 1)},
+    **{word: 10.0 * value for value, word in enumerate(_TENS.split(), 2)},
+    "hundred": 100.0,
+}
+
+_SHARES: Mapping[str, float] = {
+    "half": 1 / 2,
+    "halves": 1 / 2,
+    "third": 1 / 3,
+    "thirds": 1 / 3,
+    "quarter": 1 / 4,
+    "quarters": 1 / 4,
+    "fourth": 1 / 4,
+    "fourths": 1 / 4,
+    "eighth": 1 / 8,
+    "eighths": 1 / 8,
+}
+
+_WORD = re.compile(r"[^\W\d_]+")
+
+_GAP = re.compile(r"[ -]*")
+
+
+@dataclass(frozen=True, slots=True)
+class _Said:
+    """A number that was said and where it ends."""
+
+    value: float
+    end: int
+
+
+def any_amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | None:
+    """The amount a text begins with, in words or in figures; None where it begins with none.
+
+    What an ounce is taken for is the bar's `units`.
+
+    Raises as `barkeep.domain.amounts.amount.amount_at_start` does.
+    """
+    return spoken_at_start(text, units) or amount_at_start(text, units)
+
+
+def spoken_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | None:
+    """The amount in words that a text begins with; None where it begins with none.
+
+    >>> spoken_at_start("three-quarters of an ounce of gin").value
+    0.75
+    """
+    before = _unit_before_share(text, units)
+    return before or _equal_parts(text) or _range_or_number(text, units)
+
+
+def _unit_before_share(text: str, units: BarUnits) -> ReadAmount | None:
+    """*An ounce and a half*: the rest of the number comes after its unit."""
+    number = _article(text, 0) or _number(text, 0)
+    if number is None:
+        return None
+    begins = _gap(text, number.end)
+    unit, end = unit_at(text, begins, units)
+    joined = _words(text, end, "and")
+    share = None if unit is None or joined is None else _share(text, joined)
+    if unit is None or share is None:
+        return None
+    return ReadAmount(number.value + share.value, None, unit, share.end, begins)
+
+
+def _equal_parts(text: str) -> ReadAmount | None:
+    equal = _words(text, 0, "equal")
+    if equal is None:
+        return None
+    begins = _gap(text, equal)
+    unit, end = unit_at(text, begins)
+    return ReadAmount(1.0, None, unit, end, begins) if unit == "part" else None
+
+
+def _range_or_number(text: str, units: BarUnits) -> ReadAmount | None:
+    low = _quantity(text, 0)
+    if low is None:
+        return None
+    joined = _words(text, low.end, "to") or _words(text, low.end, "or")
+    high = None if joined is None else _quantity(text, joined)
+    if high is not None and high.value <= low.value:
+        high = None
+    last = high or low
+    begins = _gap(text, _of_a(text, last.end))
+    unit, end = unit_at(text, begins, units)
+    if unit is None and last.value < 1.0:
+        return None  # half a lime: the reader of pieces knows that
+    ends = end if unit else last.end
+    return ReadAmount(low.value, None if high is None else high.value, unit, ends, begins)
+
+
+def _quantity(text: str, at: int) -> _Said | None:
+    """*Two*, *one and a half*, *three quarters*, *a couple*, *a few*."""
+    vague = _vague(text, at)
+    if vague is not None:
+        return vague
+    number = _number(text, at)
+    if number is None or _share(text, number.end, bare=True):
+        return _share(text, at)
+    joined = _words(text, number.end, "and")
+    share = None if joined is None else _share(text, joined)
+    return number if share is None else _Said(number.value + share.value, share.end)
+
+
+def _vague(text: str, at: int) -> _Said | None:
+    begins = _words(text, at, "a") or at
+    for word, value in (("couple", 2.0), ("few", A_FEW), ("dozen", 12.0)):
+        end = _words(text, begins, word)
+        if end is not None:
+            return _Said(value, end)
+    return None
+
+
+def _share(text: str, at: int, bare: bool = False) -> _Said | None:
+    """*Half*, *a half*, *three quarters*; `bare`, without the number in front."""
+    front = None if bare else _article(text, at) or _number(text, at)
+    times, begins = (front.value, front.end) if front else (1.0, at)
+    found = _WORD.match(text, _gap(text, begins))
+    share = _SHARES.get(found.group().casefold()) if found else None
+    return None if found is None or share is None else _Said(times * share, found.end())
+
+
+def _number(text: str, at: int) -> _Said | None:
+    """*Two*, *forty-five*."""
+    found = _WORD.match(text, _gap(text, at))
+    value = _NUMBERS.get(found.group().casefold()) if found else None
+    if found is None or value is None:
+        return None
+    if value >= 20.0 and found.group().casefold() in _TENS.split():
+        ones = _WORD.match(text, _gap(text, found.end()))
+        more = _NUMBERS.get(ones.group().casefold(), 10.0) if ones else 10.0
+        if ones and more < 10.0:
+            return _Said(value + more, ones.end())
+    return _Said(value, found.end())
+
+
+def _article(text: str, at: int) -> _Said | None:
+    end = _words(text, at, "an")
+    end = end if end is not None else _words(text, at, "a")
+    return None if end is None else _Said(1.0, end)
+
+
+def _of_a(text: str, at: int) -> int:
+    """Past *of*, *an* and *of an*, which stand between a number and its unit."""
+    after = _words(text, at, "of")
+    at = at if after is None else after
+    article = _article(text, at)
+    return article.end if article else at
+
+
+def _words(text: str, at: int, word: str) -> int | None:
+    """Where a word that stands at `at` ends, None where another one does."""
+    found = _WORD.match(text, _gap(text, at))
+    return found.end() if found and found.group().casefold() == word else None
+
+
+def _gap(text: str, at: int) -> int:
+    found = _GAP.match(text, at)
+    return found.end() if found else at

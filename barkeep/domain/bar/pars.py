@@ -1,0 +1,50 @@
+"""Pars: the least the owner wants to have of something."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+from barkeep.domain.amounts.amount import parse_amount
+from barkeep.domain.amounts.measures import US_UNITS, BarUnits, to_quantity
+from barkeep.domain.ingredients.tree import Ingredient
+from barkeep.errors import AmountError
+
+MOST_PAR = 1e5
+"""In ml, g or pieces; a par above it is a misprint."""
+
+
+_PACKAGES = re.compile(r"([0-9]{1,3}) ?(?:bottles?|packs?|cartons?|cans?|bags?)", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class Par:
+    """The least to have of an ingredient and its kinds, in the ingredient's own unit."""
+
+    ingredient: str
+    amount: float
+
+
+def with_par(pars: Iterable[Par], par: Par) -> tuple[Par, ...]:
+    """The pars with this one in place of any other of its ingredient; none for an amount of 0."""
+    others = [each for each in pars if each.ingredient != par.ingredient]
+    kept = [*others, par] if par.amount > 0.0 else others
+    return tuple(sorted(kept, key=lambda each: each.ingredient))
+
+
+def read_par(text: str, ingredient: Ingredient, units: BarUnits = US_UNITS) -> float:
+    """How much is wanted, in the ingredient's unit, from *1.4 l*, *12* or *2 bottles*.
+
+    A bottle is what one purchase of it usually holds; a bare number is in the
+    ingredient's unit. Raises `AmountError`, `NegativeAmount` or `WrongDimension`.
+    """
+    packages = _PACKAGES.fullmatch(text.strip())
+    if packages:
+        return int(packages[1]) * ingredient.typical_size
+    amount = parse_amount(text, units)
+    if amount.high is not None:
+        raise AmountError(text.strip(), "write one amount, not a range")
+    if not any(letter.isalpha() for letter in text):
+        amount = replace(amount, unit=ingredient.unit)
+    return to_quantity(amount, ingredient.unit, units)

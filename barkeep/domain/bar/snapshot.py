@@ -1,0 +1,120 @@
+"""A frozen picture of the whole bar: the only input of every answer."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from functools import cached_property
+from typing import TYPE_CHECKING
+
+from barkeep.domain.amounts.amount import DASH_ML, BarUnits, Ounce
+from barkeep.domain.amounts.rounding import Style
+from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.bar.pars import Par
+from barkeep.domain.bottles.bottle import Bottle, Product, pour_order
+from barkeep.domain.specs.quantities import in_dashes_of
+from barkeep.domain.specs.spec import Spec
+from barkeep.domain.specs.trials import DEFAULT_SCALES, Scale, Trial
+
+if TYPE_CHECKING:
+    from barkeep.domain.bar.shoots import Shoot
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """What the owner chose for this bar.
+
+    `not_there` holds the keys of always-there ingredients (ice, water, sugar,
+    salt) the owner says are not there after all. `ounce` is what *oz* means,
+    `dash_ml` what a dash comes to; amounts of specs are `shown_in` a style of
+    printing; `country` is the one whose standard drink is counted in; trials
+    are scored on the `scales`; `pars` are the least to have of things, by ingredient.
+    """
+
+    name: str = "My bar"
+    currency: str = "EUR"
+    not_there: frozenset[str] = frozenset()
+    ounce: Ounce = "oz"
+    dash_ml: float = DASH_ML
+    shown_in: Style = "as_written"
+    country: str = "United States"
+    scales: tuple[Scale, ...] = DEFAULT_SCALES
+    classics: bool = True
+    pars: tuple[Par, ...] = ()
+
+    @property
+    def units(self) -> BarUnits:
+        """What the bar means by the measures that bars do not agree on."""
+        return BarUnits(self.ounce, self.dash_ml)
+
+
+@dataclass(frozen=True)
+class Snapshot:
+    """Everything the answers may ask about, as of the day `on`."""
+
+    knowledge: Knowledge
+    on: date
+    products: tuple[Product, ...] = ()
+    bottles: tuple[Bottle, ...] = ()
+    specs: tuple[Spec, ...] = ()
+    settings: Settings = field(default_factory=Settings)
+    trials: tuple[Trial, ...] = ()
+    shoots: tuple[Shoot, ...] = ()
+
+    @cached_property
+    def all_specs(self) -> tuple[Spec, ...]:
+        """The owner's specs and the classics, by name; an own spec hides a classic's name.
+
+        A dash in them comes to what the bar says it does, whatever it was
+        when a spec was written.
+        """
+        own = {spec.name.casefold() for spec in self.specs}
+        book = self.knowledge.classics if self.settings.classics else ()
+        classics = (each for each in book if each.name.casefold() not in own)
+        units, tree = self.settings.units, self.knowledge.tree
+        specs = (in_dashes_of(units, each, tree) for each in (*self.specs, *classics))
+        return tuple(sorted(specs, key=lambda spec: spec.name.casefold()))
+
+    @cached_property
+    def usable(self) -> Mapping[str, tuple[Bottle, ...]]:
+        """Ingredient key -> bottles that can be poured today, in the order they are used up.
+
+        Left out: empty bottles and whatever is past its use-by date.
+        """
+        found: dict[str, list[Bottle]] = {}
+        for bottle in self.bottles:
+            if bottle.level.amount > 0.0 and not bottle.past_use_by(self.on):
+                found.setdefault(bottle.ingredient, []).append(bottle)
+        return {key: pour_order(bottles) for key, bottles in found.items()}
+
+    @cached_property
+    def past(self) -> Mapping[str, tuple[Bottle, ...]]:
+        """Ingredient key -> bottles that hold something but are past their use-by date."""
+        found: dict[str, tuple[Bottle, ...]] = {}
+        for bottle in self.bottles:
+            if bottle.level.amount > 0.0 and bottle.past_use_by(self.on):
+                found[bottle.ingredient] = (*found.get(bottle.ingredient, ()), bottle)
+        return found
+
+    @cached_property
+    def always_there(self) -> frozenset[str]:
+        """Keys that count as there without a bottle: ice, water, sugar, salt."""
+        tree = self.knowledge.tree
+        there = {key for key in tree if tree[key].always_there}
+        return frozenset(there - self.settings.not_there)
+
+    @cached_property
+    def owned(self) -> frozenset[str]:
+        """Keys of everything that can be used today."""
+        return self.always_there | self.usable.keys()
+
+    @cached_property
+    def price_of(self) -> Mapping[str, float]:
+        """Ingredient key -> the lowest price of a product known to the bar."""
+        lowest: dict[str, float] = {}
+        for product in self.products:
+            if product.price is not None:
+                known = lowest.get(product.ingredient, product.price)
+                lowest[product.ingredient] = min(known, product.price)
+        return lowest

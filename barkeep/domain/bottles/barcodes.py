@@ -1,0 +1,55 @@
+"""The numbers under a barcode, and whether one was typed right.
+
+GTIN-8, -12, -13 and -14 end in a check digit. Source: GS1, *General
+Specifications*, section 7.9 (section number *from memory*).
+"""
+
+from __future__ import annotations
+
+import re
+
+from barkeep.errors import InvalidField
+
+GTIN_LENGTHS = (8, 12, 13, 14)
+
+_BETWEEN_DIGITS = re.compile(r"(?<=[0-9])[ -]+(?=[0-9])")
+
+_NUMBER = re.compile(r"[0-9]+", re.ASCII)
+
+
+def check_digit(digits: str) -> int:
+    """The check digit of a number without one: weights 3, 1, 3, ... from the right.
+
+    Raises `ValueError` for what is not digits alone.
+
+    >>> check_digit("629104150021")
+    3
+    """
+    if not _NUMBER.fullmatch(digits):
+        raise ValueError(f"{digits!r} is not digits alone")
+    weighted = (int(digit) * (1 if at % 2 else 3) for at, digit in enumerate(reversed(digits)))
+    return -sum(weighted) % 10
+
+
+def checked_gtin(text: str) -> str:
+    """A barcode as it is kept: of a GTIN's length, its digits alone with the check digit right.
+
+    A shop's own code of another length, or with letters, cannot be checked and
+    stays as typed, without the blanks around it; so does no code at all. Raises
+    `InvalidField`, which names the digit expected.
+
+    >>> checked_gtin("6 291041 500213")
+    '6291041500213'
+    >>> checked_gtin(" SHELF-12 ")
+    'SHELF-12'
+    """
+    code = text.strip()
+    digits = _BETWEEN_DIGITS.sub("", code)
+    if len(digits) not in GTIN_LENGTHS or not _NUMBER.fullmatch(digits):
+        return code
+    expected = check_digit(digits[:-1])
+    if digits[-1] != str(expected):
+        raise InvalidField(
+            "barcode", code, f"by its other digits the last one is {expected}; type it again"
+        )
+    return digits

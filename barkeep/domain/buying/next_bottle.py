@@ -1,0 +1,222 @@
+"""Which one bottle to buy next: what each would turn to ready, and why.
+
+A candidate is every ingredient a shop sells that is not in the bar, and one
+that is there but too low where buying more would turn a drink. The claim is
+exact: adding one ordinary bottle of it and asking *tonight* again gives these
+drinks and no others. To keep it quick the search asks, per line that fails
+now, which single purchases could meet it; only those are weighed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.ingredients.derivations import Derivation, Want
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.assessment import Assessment, asked_by_want, assess, sourcing_for
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.sourcing import Choice, Sourcing, Within, any_of, choices, thresholds
+from barkeep.domain.pouring.supply import Stock, purchase
+from barkeep.domain.specs.spec import Spec
+from barkeep.errors import spoken_list
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """One purchase. `unlocks` are the drinks it adds to what can be made.
+
+    `exactly` are those of them that then need no stand-in; `nearest` the
+    drinks that would be one short after it; `price` the lowest known, None
+    where no product of it is known. Names are spec names.
+    """
+
+    ingredient: str
+    unlocks: tuple[str, ...]
+    exactly: tuple[str, ...]
+    nearest: tuple[str, ...]
+    price: float | None
+    owned: bool
+    why: str
+
+
+def next_bottle(
+    snapshot: Snapshot, within: Within = "close", memory: Memory | None = None
+) -> tuple[Candidate, ...]:
+    """Every purchase worth naming, most unlocked first.
+
+    Ties go to what brings most drinks to one short, then to the lower known
+    price, then to the name. `memory` makes asking again after a small change
+    quick; it changes no answer.
+    """
+    memory = memory or Memory()
+    market = _Market(
+        snapshot,
+        sourcing_for(snapshot, within, memory),
+        memory.recall(("buying", within), snapshot, asked_by_want, levels_matter=False),
+        memory.recall(("judged", within), snapshot, _asked),
+    )
+    tree = market.tree
+    found = (market.candidate(key) for key in tree if market.may_buy(key))
+    worth = [each for each in found if each.unlocks or not each.owned]
+    return tuple(sorted(worth, key=lambda each: _most_first(each, tree)))
+
+
+def _most_first(candidate: Candidate, tree: FamilyTree) -> tuple[int, int, bool, float, str]:
+    return (
+        -len(candidate.unlocks),
+        -len(candidate.nearest),
+        candidate.price is None,
+        candidate.price or 0.0,
+        tree.name(candidate.ingredient).casefold(),
+    )
+
+
+@dataclass(frozen=True)
+class _Judged:
+    """A spec as it stands now, whether it fails, and the lines that fail even alone."""
+
+    laid_out: Assessment
+    fails: bool
+    alone: tuple[int, ...]
+
+    @property
+    def name(self) -> str:
+        return self.laid_out.spec.name
+
+
+@dataclass(frozen=True)
+class _Market:
+    """Everything one run of the question shares between candidates."""
+
+    snapshot: Snapshot
+    sourcing: Sourcing
+    _bought: dict[Want, Mapping[str, tuple[Derivation, ...]]]
+    _judged: dict[str, _Judged]
+
+    @property
+    def tree(self) -> FamilyTree:
+        return self.sourcing.tree
+
+    def may_buy(self, key: str) -> bool:
+        """Whether a shop sells it and it is not simply there."""
+        return not self.tree[key].family and key not in self.sourcing.supply.always
+
+    def candidate(self, key: str) -> Candidate:
+        """What buying one ordinary bottle of it would do."""
+        touched = self._touched.get(key, ())
+        tried = [self._after(each, purchase(key, self.tree)) for each in touched]
+        turned = [each for each in tried if each.enough()]
+        unlocks = tuple(each.spec.name for each in turned)
+        exactly = tuple(each.spec.name for each in turned if each.enough(exact=True))
+        nearest = tuple(each.name for each in self._brought_near.get(key, ()))
+        owned = key in self.sourcing.supply.owned
+        why = _why(unlocks, exactly, nearest, owned)
+        price = self.snapshot.price_of.get(key)
+        return Candidate(key, unlocks, exactly, nearest, price, owned, why)
+
+    @cached_property
+    def _failing(self) -> tuple[_Judged, ...]:
+        return tuple(each for each in map(self._judge, self.snapshot.all_specs) if each.fails)
+
+    def _judge(self, spec: Spec) -> _Judged:
+        known = self._judged.get(spec.name)
+        if known is None or known.laid_out.spec is not spec:
+            laid_out = assess(spec, self.sourcing)
+            fails = not laid_out.enough()
+            known = _Judged(laid_out, fails, laid_out.alone_short() if fails else ())
+            self._judged[spec.name] = known
+        return known
+
+    @cached_property
+    def _touched(self) -> Mapping[str, list[_Judged]]:
+        """Key -> the failing specs that one purchase of it might turn.
+
+        It must bear on every line that fails alone; where none does, on any.
+        """
+        touched: dict[str, list[_Judged]] = {}
+        for failing in self._failing:
+            lines = failing.alone or failing.laid_out.numbers
+            bearing = [self._bearing_on(failing, each) for each in lines]
+            keys = set.intersection(*bearing) if failing.alone else set().union(*bearing)
+            for key in keys:
+                touched.setdefault(key, []).append(failing)
+        return touched
+
+    @cached_property
+    def _brought_near(self) -> Mapping[str, list[_Judged]]:
+        """Key -> the failing specs that a purchase of it leaves one short."""
+        near: dict[str, list[_Judged]] = {}
+        for failing in self._failing:
+            wants: dict[str, set[str]] = {}
+            for number in failing.alone:
+                wanted = failing.laid_out.lines[number].ingredient
+                bearing = self._bearing_on(failing, number)
+                wants[wanted] = wants[wanted] & bearing if wanted in wants else bearing
+            for key in set().union(*wants.values()) if len(wants) > 1 else ():
+                if sum(key not in bearing for bearing in wants.values()) == 1:
+                    near.setdefault(key, []).append(failing)
+        return near
+
+    def _bearing_on(self, failing: _Judged, number: int) -> set[str]:
+        """Keys of which a purchase could help a line: a new way to it, or more of an old one."""
+        laid_out = failing.laid_out
+        drawn = {key for each in laid_out.choices[number] for key in each.derivation.draws}
+        return drawn | self._ways_buying(laid_out, number).keys()
+
+    def _ways_buying(
+        self, laid_out: Assessment, number: int
+    ) -> Mapping[str, tuple[Derivation, ...]]:
+        """Key -> the ways to meet a line that take this one purchase."""
+        wants = [self._ways_to_want(want) for want in laid_out.wants[number]]
+        if len(wants) == 1:
+            return wants[0]
+        keys = dict.fromkeys(key for ways in wants for key in ways)
+        return {key: any_of(ways.get(key, ()) for ways in wants) for key in keys}
+
+    def _ways_to_want(self, want: Want) -> Mapping[str, tuple[Derivation, ...]]:
+        if want not in self._bought:
+            ways: dict[str, tuple[Derivation, ...]] = {}
+            for each in self.sourcing.derivations.buying_one(want):
+                if each.buying is not None:
+                    ways[each.buying] = (*ways.get(each.buying, ()), each)
+            self._bought[want] = ways
+        return self._bought[want]
+
+    def _after(self, judged: _Judged, bought: Stock) -> Assessment:
+        """The spec laid out once more with the purchase in the bar."""
+        before = judged.laid_out
+        some = tuple(
+            before.widened(each, self._bought_choices(before, each, bought.ingredient))
+            for each in before.numbers
+        )
+        supply = self.sourcing.supply.pools_with(bought, thresholds(before.spec))
+        return replace(before, choices=some, supply=supply)
+
+    def _bought_choices(self, before: Assessment, number: int, key: str) -> tuple[Choice, ...]:
+        bought = self._ways_buying(before, number).get(key, ())
+        limits, supply = thresholds(before.spec), self.sourcing.supply
+        return choices(before.lines[number], bought, limits, supply, self.tree)
+
+
+def _asked(_name: str, judged: _Judged) -> Iterable[str]:
+    return (key for line in judged.laid_out.spec.lines for key in line.wanted)
+
+
+def _why(
+    unlocks: tuple[str, ...], exactly: tuple[str, ...], nearest: tuple[str, ...], owned: bool
+) -> str:
+    near = f"brings {spoken_list(nearest, 'and')} to one short"
+    if not unlocks:
+        return f"Turns nothing by itself; {near}." if nearest else "Turns nothing by itself."
+    why = f"Turns {spoken_list(unlocks, 'and')} ready"
+    beside = [name for name in unlocks if name not in exactly]
+    if beside and exactly:
+        why += f", {spoken_list(beside, 'and')} with a stand-in"
+    elif beside:
+        why += " with a stand-in"
+    if owned:
+        why += "; what is left is too little"
+    return f"{why}; {near}." if nearest else f"{why}."

@@ -1,0 +1,114 @@
+"""In what a thing is bought: which product, in what size, how many; or what it is made from."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cached_property
+
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Product
+from barkeep.domain.drink.costs import unit_price
+from barkeep.domain.drink.ice import is_carbonated
+from barkeep.domain.ingredients.relations import MadeFrom
+
+NEARLY = 1e-9
+"""Of a package: what is short of it by less is as good as nothing."""
+
+
+@dataclass(frozen=True, slots=True)
+class Package:
+    """One purchase of an ingredient: its size in the ingredient's unit, its strength and price.
+
+    `product` is None where the bar knows none; the size is then the usual one.
+    """
+
+    ingredient: str
+    size: float
+    abv_percent: float
+    product: Product | None = None
+
+    @property
+    def price(self) -> float | None:
+        """What one costs, None where nobody knows."""
+        return None if self.product is None else self.product.price
+
+
+def package_for(key: str, least_abv: float | None, snapshot: Snapshot) -> Package:
+    """What to buy of a kind: a product the bar knows, else one usual purchase.
+
+    A product is of the kind itself or of a kind below it, never a stand-in,
+    and as strong as is asked for. What stands on the shelf goes first, then
+    what costs least by its size.
+    """
+    tree = snapshot.knowledge.tree
+    shelf = {bottle.product.id for bottle in snapshot.bottles}
+    usual = tree[key]
+
+    def rank(product: Product) -> tuple[bool, float, bool, str, int]:
+        each = unit_price(product)
+        off_shelf, other = product.id not in shelf, product.ingredient != key
+        return off_shelf, math.inf if each is None else each, other, product.title, product.id
+
+    fitting = [
+        each
+        for each in snapshot.products
+        if not each.house_made
+        and each.size > 0.0
+        and tree.is_a(each.ingredient, key)
+        and each.unit == usual.unit
+        and _strength(each, snapshot) >= (least_abv or 0.0)
+    ]
+    if not fitting:
+        strength = max(usual.abv_percent or 0.0, least_abv or 0.0)
+        return Package(key, usual.typical_size, strength)
+    best = min(fitting, key=rank)
+    return Package(best.ingredient, best.size, _strength(best, snapshot), best)
+
+
+def packages_for(amount: float, size: float) -> int:
+    """How many packages hold an amount: never short of it, and not one too many.
+
+    >>> packages_for(700.0, 700.0), packages_for(700.1, 700.0), packages_for(0.0, 700.0)
+    (1, 2, 0)
+    """
+    return max(0, math.ceil(amount / size - NEARLY))
+
+
+def _strength(product: Product, snapshot: Snapshot) -> float:
+    usual = snapshot.knowledge.tree[product.ingredient].abv_percent or 0.0
+    return usual if product.abv_percent is None else product.abv_percent
+
+
+@dataclass(frozen=True)
+class MadeHere:
+    """What is made here rather than bought, by the recipes that give the thing itself."""
+
+    snapshot: Snapshot
+
+    @cached_property
+    def _recipes(self) -> Mapping[str, MadeFrom]:
+        found: dict[str, MadeFrom] = {}
+        for recipe in self.snapshot.knowledge.made_from:
+            if recipe.closeness == 1.0:
+                found.setdefault(recipe.made, recipe)
+        return found
+
+    def is_made(self, key: str) -> bool:
+        """Whether it is made here: there is a recipe, and the bar knows no product to buy.
+
+        What sparkles is bought: a shoot is no place to carbonate.
+        """
+        if key not in self._recipes or is_carbonated(key, self.snapshot.knowledge.tree):
+            return False
+        return package_for(key, None, self.snapshot).product is None
+
+    def inputs(self, key: str, amount: float) -> Mapping[str, float]:
+        """What it takes to make so much, each in its own unit; what is always there left out."""
+        recipe, always = self._recipes[key], self.snapshot.always_there
+        return {
+            each.ingredient: each.amount * amount / recipe.yields
+            for each in recipe.inputs
+            if each.ingredient not in always
+        }

@@ -1,0 +1,412 @@
+"""What to buy for the shoots that are planned, all together, and to keep up the pars.
+
+The menu says what all shoots lack once every bottle is shared out among them.
+What is squeezed or made here is bought as what it is made from, with the same
+margin as the mise en place has. Then come the pars: the least the owner wants
+to have after the shoots. Special kinds are bought before general ones: what
+is left of a bottle of London dry gin serves a line that asks for any gin.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field, replace
+
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bar.pars import Par
+from barkeep.domain.bar.shoots import Shoot
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Product
+from barkeep.domain.buying.packages import MadeHere, Package, package_for, packages_for
+from barkeep.domain.ingredients.derivations import Make
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.sourcing import Within, need
+from barkeep.domain.pouring.supply import supply_of
+from barkeep.domain.pouring.words import plain_amount
+from barkeep.domain.shoots.drinks import orders_of
+from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu
+from barkeep.domain.shoots.mise_en_place import MARGIN
+from barkeep.domain.specs.spec import Line
+
+NOISE = 3
+"""Needs are rounded to so many decimals: the solver's noise must not buy a bottle."""
+
+
+@dataclass(frozen=True, slots=True)
+class ShoppingItem:
+    """One thing to buy: `need` in its own `unit`, in `packages` of `size` each.
+
+    `product` is None where the bar knows none of the kind; `size` is then what
+    one purchase usually holds. `price` is that of one package, None where it
+    is not known. `min_abv_percent` is the least strength that will do.
+    """
+
+    ingredient: str
+    need: float
+    unit: Unit
+    product: Product | None
+    size: float
+    packages: int
+    price: float | None
+    why: tuple[str, ...]
+    min_abv_percent: float | None = None
+
+    @property
+    def cost(self) -> float | None:
+        """What all packages cost, None where no price is known."""
+        return None if self.price is None else self.price * self.packages
+
+
+@dataclass(frozen=True, slots=True)
+class ShoppingList:
+    """The answer, by name; `currency` is what prices are in."""
+
+    items: tuple[ShoppingItem, ...]
+    currency: str
+
+    @property
+    def total(self) -> float:
+        """What everything with a known price costs."""
+        return sum(each.cost for each in self.items if each.cost is not None)
+
+    @property
+    def unpriced(self) -> int:
+        """How many things have no known price."""
+        return sum(each.cost is None for each in self.items)
+
+
+def still_to_film(snapshot: Snapshot) -> tuple[Shoot, ...]:
+    """The shoots that are ideas or planned, soonest first."""
+    found = (each for each in snapshot.shoots if each.state in ("idea", "planned"))
+    return tuple(sorted(found, key=lambda each: (each.on, each.theme.casefold())))
+
+
+def shopping_for(shoots: Sequence[Shoot], snapshot: Snapshot, *, pars: bool = True) -> ShoppingList:
+    """What to buy for these shoots and the pars.
+
+    The bar is taken as it will be by the last of them, so that nothing is
+    counted on that is past its date by then.
+    """
+    then = replace(snapshot, on=max((snapshot.on, *(each.on for each in shoots))))
+    orders = [orders_of(each, then) for each in shoots]
+    return shopping(orders, then, pars=pars, themes=[each.theme for each in shoots])
+
+
+def shopping(
+    order_lists: Sequence[Sequence[Order]],
+    snapshot: Snapshot,
+    *,
+    pars: bool = True,
+    within: Within = "exact",
+    themes: Sequence[str] = (),
+) -> ShoppingList:
+    """What to buy so that all orders, a list a shoot, can be poured from the same bottles.
+
+    `themes` names the shoots for the reasons, where they have names. Nothing
+    that is always there is ever bought, nor a stand-in.
+    """
+    wanted = [
+        (order, f"{themes[number]}’s {order.spec.name}" if themes else order.spec.name)
+        for number, orders in enumerate(order_lists)
+        for order in orders
+        if order.serves > 0
+    ]
+    shop = _Shop(snapshot)
+    shop.take(wanted, menu([order for order, _drink in wanted], snapshot, within))
+    for par in snapshot.settings.pars if pars else ():
+        shop.keep_up(par)
+    tree = snapshot.knowledge.tree
+    items = sorted(shop.items(), key=lambda each: tree.name(each.ingredient).casefold())
+    return ShoppingList(tuple(items), snapshot.settings.currency)
+
+
+@dataclass(frozen=True, slots=True)
+class _Kind:
+    """An ingredient and the least strength it must have."""
+
+    ingredient: str
+    least_abv: float | None = None
+
+
+@dataclass(slots=True)
+class _Need:
+    """How much of one kind is poured, by the reason, in the kind's unit."""
+
+    poured: float = 0.0
+    why: dict[str, float] = field(default_factory=dict)
+
+    def add(self, amount: float, why: str) -> None:
+        """So much more for a reason; `{}` in it is filled with all that is for it."""
+        self.poured += amount
+        self.why[why] = self.why.get(why, 0.0) + amount
+
+
+@dataclass(slots=True)
+class _Bought:
+    """A purchase while the list grows: what of it is poured, and what is kept for a par."""
+
+    kind: _Kind
+    package: Package
+    packages: int
+    poured: float
+    kept: float
+    why: list[str]
+
+    @property
+    def free(self) -> float:
+        """What nobody has spoken for."""
+        return self.packages * self.package.size - self.poured - self.kept
+
+
+class _Shop:
+    """Gathers needs, first of the shoots and then of the pars, and meets them together."""
+
+    def __init__(self, snapshot: Snapshot) -> None:
+        self._snapshot = snapshot
+        self._tree = snapshot.knowledge.tree
+        self._made_here = MadeHere(snapshot)
+        supply = supply_of(snapshot)
+        self._left = {key: supply.total(key) for key in supply.stocks}
+        self._needs: dict[_Kind, _Need] = {}
+        self._pars: dict[str, float] = {}
+
+    def take(self, wanted: Sequence[tuple[Order, str]], found: Menu) -> None:
+        """Take what the menu draws from the bar, and note what it lacks for each drink."""
+        for draw in found.draws:
+            key = draw.bottle.ingredient
+            self._left[key] = max(0.0, self._left[key] - draw.amount)
+        drinks = [drink for order, drink in wanted for _line in order.spec.required_lines]
+        for drink, met in zip(drinks, found.lines, strict=True):
+            self._spare(met, drink)
+            if met.short > 0.0:
+                self._short(met.line, met.short, drink)
+
+    def keep_up(self, par: Par) -> None:
+        """Note a par; what is made here is noted as what it is made from."""
+        key = par.ingredient
+        if key not in self._tree or key in self._snapshot.always_there:
+            return
+        if not self._made_here.is_made(key):
+            self._pars[key] = par.amount
+            return
+        lacking = par.amount - self._left_of_kind(key)
+        if lacking > 0.0:
+            why = f"par is {self._shown(key, par.amount)} of {self._tree.in_sentence(key)}"
+            self._need_to_make(key, lacking, why)
+
+    def items(self) -> Iterator[ShoppingItem]:
+        """What to buy."""
+        kinds = {*self._needs, *map(_Kind, self._pars)}
+        bought: list[_Bought] = []
+        for kind in sorted(kinds, key=self._turn):
+            self._buy(kind, bought)
+        for each in bought:
+            yield self._item(each)
+
+    # What is needed
+
+    def _short(self, line: Line, amount: float, drink: str) -> None:
+        key = self._first_choice(line)
+        if self._made_here.is_made(key):
+            name = self._tree.in_sentence(key)
+            why = f"{self._shown(key, amount)} of {name} short for {drink}"
+            self._need_to_make(key, amount * (1.0 + MARGIN), why)
+        elif key not in self._snapshot.always_there:
+            kind = _Kind(key, line.min_abv_percent)
+            self._needs.setdefault(kind, _Need()).add(amount, f"{{}} short for {drink}")
+
+    def _first_choice(self, line: Line) -> str:
+        """Of what a line lets one choose from, the first that the bar knows a product of."""
+        known = (
+            key
+            for key in line.wanted
+            if package_for(key, line.min_abv_percent, self._snapshot).product
+        )
+        return next(known, line.ingredient)
+
+    def _spare(self, met: MenuLine, drink: str) -> None:
+        """What is made from what is there is made with a margin too."""
+        for poured in met.poured:
+            amount = need(met.line, self._tree) * poured.serves * poured.derivation.ratio
+            for step in poured.derivation.steps:
+                if isinstance(step, Make) and self._made_here.is_made(step.recipe.made):
+                    name = self._tree.in_sentence(step.recipe.made)
+                    why = f"{name} for {drink} is made with {MARGIN:.0%} to spare"
+                    self._need_to_make(step.recipe.made, amount * MARGIN, why)
+
+    def _need_to_make(
+        self, made: str, amount: float, why: str, within: frozenset[str] = frozenset()
+    ) -> None:
+        """Note what it takes to make so much, less what is left of it here.
+
+        `within` holds what is being made already, so that no recipe goes in circles.
+        """
+        for key, each in self._made_here.inputs(made, amount).items():
+            rest = each - self._take_left(key, each)
+            if rest <= 0.0:
+                continue
+            if self._made_here.is_made(key) and key not in within | {made}:
+                self._need_to_make(key, rest, why, within | {made})
+            else:
+                self._needs.setdefault(_Kind(key), _Need()).add(rest, why)
+
+    # Meeting it
+
+    def _turn(self, kind: _Kind) -> tuple[int, float, str]:
+        """Special kinds and strong ones first."""
+        return (
+            -len(self._tree.ancestors(kind.ingredient)),
+            -(kind.least_abv or 0.0),
+            kind.ingredient,
+        )
+
+    def _buy(self, kind: _Kind, bought: list[_Bought]) -> None:
+        entry = self._needs.get(kind, _Need())
+        fitting = [each for each in bought if self._fits(each.package, kind)]
+        package = package_for(kind.ingredient, kind.least_abv, self._snapshot)
+        why = list(self._reasons(kind, entry))
+        poured = _pour_from(fitting, entry.poured, why)
+        kept, why_kept = self._kept(kind, package, fitting)
+        if (amount := round(poured + kept, NOISE)) > 0.0:
+            count = packages_for(amount, package.size)
+            reasons = [*(why if poured else []), *why_kept]
+            bought.append(_Bought(kind, package, count, poured, kept, reasons))
+
+    def _kept(
+        self, kind: _Kind, package: Package, fitting: Sequence[_Bought]
+    ) -> tuple[float, list[str]]:
+        """What a par takes beyond all that is left, or bought already, of the kind."""
+        par = 0.0 if kind.least_abv is not None else self._pars.get(kind.ingredient, 0.0)
+        left = self._left_of_kind(kind.ingredient)
+        lacking = par - left - sum(each.kept for each in fitting)
+        if lacking <= 0.0:
+            return 0.0, []
+        par_shown = _in_packages(par, package, self._tree[kind.ingredient].unit)
+        shown = math.floor(left) if self._tree[kind.ingredient].unit == "each" else left
+        why = f"par is {par_shown}, and {self._shown(kind.ingredient, shown)} will be left"
+        for each in fitting:
+            if (taken := min(lacking, each.free)) > 0.0:
+                each.kept += taken
+                each.why.append(f"{self._tree.in_sentence(kind.ingredient)}: {why}")
+                lacking -= taken
+        return lacking, [why]
+
+    def _fits(self, package: Package, kind: _Kind) -> bool:
+        strong = package.abv_percent >= (kind.least_abv or 0.0)
+        return strong and self._tree.is_a(package.ingredient, kind.ingredient)
+
+    def _reasons(self, kind: _Kind, entry: _Need) -> Iterator[str]:
+        for words, amount in entry.why.items():
+            yield words.replace("{}", self._shown(kind.ingredient, amount))
+        if kind.least_abv is not None:
+            yield f"it must have {kind.least_abv:g} % vol or more"
+
+    def _item(self, bought: _Bought) -> ShoppingItem:
+        key, package = bought.kind.ingredient, bought.package
+        unit = self._tree[key].unit
+        amount = round(bought.poured + bought.kept, NOISE)
+        return ShoppingItem(
+            key,
+            float(math.ceil(amount)) if unit == "each" else amount,
+            unit,
+            package.product,
+            package.size,
+            bought.packages,
+            package.price,
+            tuple(dict.fromkeys(bought.why)),
+            bought.kind.least_abv,
+        )
+
+    # What is left in the bar
+
+    def _left_of_kind(self, key: str) -> float:
+        return sum(self._left.get(each, 0.0) for each in (key, *self._tree.descendants(key)))
+
+    def _take_left(self, key: str, amount: float) -> float:
+        """Take up to so much of a kind from what the menu leaves; how much there was."""
+        taken = 0.0
+        for each in (key, *sorted(self._tree.descendants(key))):
+            some = min(amount - taken, self._left.get(each, 0.0))
+            if some > 0.0:
+                self._left[each] -= some
+                taken += some
+        return taken
+
+    def _shown(self, key: str, amount: float) -> str:
+        return plain_amount(round(amount, 1), self._tree[key].unit)
+
+
+def _pour_from(fitting: Sequence[_Bought], amount: float, why: Sequence[str]) -> float:
+    """Meet what can be met from what is bought anyway; what is left of the amount."""
+    for each in fitting:
+        if (taken := min(amount, each.free)) > 0.0:
+            each.poured += taken
+            each.why += why
+            amount -= taken
+    return amount
+
+
+def _in_packages(par: float, package: Package, unit: Unit) -> str:
+    """A par as it was most likely meant: *2 bottles*, else the amount."""
+    count = par / package.size
+    if unit == "ml" and count >= 1.0 and count == int(count):
+        return f"{int(count)} bottle{'s' * (count != 1.0)}"
+    return plain_amount(round(par, 1), unit)
+
+
+def packages_in_words(item: ShoppingItem) -> str:
+    """What to take off the shop's shelf: *2 × 700 ml Lamp Room dry gin*."""
+    title = "" if item.product is None else item.product.title
+    if item.unit == "each" and item.size == 1.0:
+        return f"{item.packages} {title}".strip()
+    return f"{item.packages} × {plain_amount(item.size, item.unit)} {title}".strip()
+
+
+def need_in_words(item: ShoppingItem) -> str:
+    """How much of it is needed: *150 ml*."""
+    return plain_amount(round(item.need, 1), item.unit)
+
+
+def name_in_words(item: ShoppingItem, tree: FamilyTree) -> str:
+    """What it is, with the strength it must have."""
+    name = tree.name(item.ingredient)
+    least = item.min_abv_percent
+    return name if least is None else f"{name}, {least:g} % vol or more"
+
+
+def why_in_words(item: ShoppingItem) -> str:
+    """All reasons in one line."""
+    return "; ".join(item.why)
+
+
+def money(amount: float | None, currency: str = "") -> str:
+    """A price or a cost, empty where it is not known."""
+    return "" if amount is None else f"{amount:.2f} {currency}".strip()
+
+
+def total_in_words(found: ShoppingList) -> str:
+    """What it comes to: *110.60 EUR for 4 things; 1 has no known price.*"""
+    if not found.items:
+        return "There is nothing to buy."
+    unpriced, priced = found.unpriced, len(found.items) - found.unpriced
+    lacking = f"{unpriced} {'has' if unpriced == 1 else 'have'} no known price"
+    if not priced:
+        return f"{_things(unpriced)} to buy; no price is known."
+    said = f"{money(found.total, found.currency)} for {_things(priced)}"
+    return f"{said}; {lacking}." if unpriced else f"{said}."
+
+
+def list_as_text(found: ShoppingList, tree: FamilyTree) -> str:
+    """The whole list as plain text, a line a thing."""
+    lines = []
+    for each in found.items:
+        cost = money(each.cost, found.currency)
+        lines.append(
+            f"{name_in_words(each, tree)}: {packages_in_words(each)}{f' ({cost})' if cost else ''}"
+        )
+    return "\n".join((*lines, total_in_words(found)))
+
+
+def _things(count: int) -> str:
+    return f"{count} thing{'s' * (count != 1)}"

@@ -1,0 +1,301 @@
+"""What is uncertain about an analysis, and by how much; each a sentence."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+from barkeep.domain.amounts.amount import show_range
+from barkeep.domain.drink.contents import TOP_UP_SIGMA_ML, Content, amount_poured, tops_up
+from barkeep.domain.drink.costs import Cost
+from barkeep.domain.drink.ice import is_without_ice, meets_ice
+from barkeep.domain.drink.mixture import Mixture
+from barkeep.domain.ingredients.figures import (
+    DISPUTED_ACID,
+    DISPUTED_ACID_SHARE,
+    USUAL_SHARE,
+    USUAL_STRENGTH_SHARE,
+    Liquid,
+    liquid_of,
+)
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.supply import Stock, Supply
+from barkeep.domain.pouring.words import as_written, no_amount, plain_amount
+from barkeep.domain.specs.glasses import ice_named
+from barkeep.domain.specs.spec import Spec
+from barkeep.errors import spoken_list
+
+CONTRACTION_ABV = 0.2
+"""How far strength may be off because volumes are simply added up, % vol (OIML R 22, computed)."""
+
+
+NOTABLE_ABV, NOTABLE_SUGAR_G_PER_L, NOTABLE_ACID_G_PER_L = 1.0, 10.0, 1.0
+"""Bottles that differ by less than this would make the same drink (a choice)."""
+
+
+@dataclass(frozen=True)
+class _Told:
+    """What the sentences are about."""
+
+    spec: Spec
+    mixture: Mixture
+    cost: Cost
+    supply: Supply
+    batch: bool
+
+    @property
+    def tree(self) -> FamilyTree:
+        return self.mixture.tree
+
+    @property
+    def contents(self) -> Sequence[Content]:
+        return self.mixture.contents
+
+    @property
+    def has_alcohol(self) -> bool:
+        return any(each.ethanol_ml for each in self.contents)
+
+
+def doubts(
+    spec: Spec, mixture: Mixture, cost: Cost, supply: Supply, *, batch: bool = False
+) -> tuple[str, ...]:
+    """Every doubt, the largest kinds first; `supply` is what else might be poured."""
+    told = _Told(spec, mixture, cost, supply, batch)
+    makers: tuple[Callable[[_Told], Iterable[str]], ...] = (
+        _whole,
+        _unknown_strength,
+        _dilution,
+        _heat,
+        _amounts,
+        _unknown,
+        _families,
+        _others,
+        _usual,
+        _citrus,
+        _texture,
+        _not_counted,
+        _price,
+        _contraction,
+    )
+    return tuple(dict.fromkeys(said for make in makers for said in make(told)))
+
+
+def _whole(told: _Told) -> Iterator[str]:
+    if told.batch:
+        yield f"{as_written(told.mixture.served_ml)}."
+
+
+def _unknown_strength(told: _Told) -> Iterator[str]:
+    keys = told.mixture.unknown_alcohol
+    if keys:
+        yield f"Strength not known: {no_amount(keys, told.tree)}."
+
+
+def _without_dilution(told: _Told) -> Iterator[str]:
+    """Why no ice melts into it, where that is not plain: nothing is on it, or all comes after."""
+    technique = told.mixture.technique
+    if technique == "hot" or not told.mixture.start_ml:
+        return
+    if meets_ice(told.spec, technique):
+        yield "All of it is added over the ice; what that melts is not counted."
+    elif is_without_ice(told.spec.method):
+        yield "It is made without ice, so no dilution is counted."
+    else:
+        yield "No ice is named, so no dilution is counted."
+
+
+def _dilution(told: _Told) -> Iterator[str]:
+    if not told.mixture.iced_ml:
+        yield from _without_dilution(told)
+        return
+    share, sigma = 100.0 * told.mixture.iced.share, 100.0 * told.mixture.iced.sigma
+    yield (
+        f"Ice adds {share:.0f} % ± {sigma:.0f} % to what is mixed on it "
+        f"({told.mixture.iced.basis}); your ice and hands are others."
+    )
+    if told.mixture.iced.note:
+        yield _sentence(told.mixture.iced.note)
+    hot = told.mixture.hot_on_ice
+    if hot:
+        names = spoken_list([told.tree.in_sentence(key) for key in hot], "and")
+        yield _sentence(f"hot {names} melts more ice than the formula knows of; twice the doubt")
+    ice = ice_named(told.spec.ice)
+    if ice is not None and ice.share and told.mixture.technique != "blended":
+        yield "Over ice it goes on thinning; the figures are for the first sip."
+
+
+def _heat(told: _Told) -> Iterator[str]:
+    if told.mixture.alcohol_kept < 1.0 and told.has_alcohol:
+        yield (
+            f"Heat drives off some alcohol: about {100 * told.mixture.alcohol_kept:.0f} % stays in "
+            "(USDA retention factors, 2007). The figures count all of it."
+        )
+
+
+def _amounts(told: _Told) -> Iterator[str]:
+    for content in told.contents:
+        line, tree = content.line, told.tree
+        name = tree.name(line.ingredient)
+        if line.quantity is None and tops_up(line, tree):
+            amount = plain_amount(amount_poured(line, tree), "ml")
+            yield f"{name} has no amount: taken as {amount} ± {TOP_UP_SIGMA_ML:.0f} ml."
+        elif line.quantity is not None and line.amount and line.amount_high and line.unit:
+            said = show_range(line.amount, line.amount_high, line.unit)
+            yield f"{name}: {said} is counted as its middle."
+        if line.unit == "rinse":
+            yield f"Of the rinse of {tree.in_sentence(line.ingredient)} about 1 ml stays, ± 1 ml."
+
+
+def _unknown(told: _Told) -> Iterator[str]:
+    for content in told.contents:
+        if content.volume_ml and not content.liquid.known:
+            name = told.tree.name(content.pour.ingredient)
+            yield f"{name}: neither strength nor sugar is known; it is counted as water."
+
+
+def _families(told: _Told) -> Iterator[str]:
+    for content in told.contents:
+        abv, sugar = content.liquid.abv, content.liquid.sugar
+        if content.volume_ml and abv.source == "kinds":
+            name = told.tree.name(content.pour.ingredient)
+            yield (
+                f"{name} may be many things: taken as {_number(abv.value)} % vol and "
+                f"{_number(sugar.value)} g/l sugar, the middle of its kinds "
+                f"({_number(abv.low)} to {_number(abv.high)} % vol, "
+                f"{_number(sugar.low)} to {_number(sugar.high)} g/l)."
+            )
+
+
+def _others(told: _Told) -> Iterator[str]:
+    """What is poured of a wider kind, where another bottle of it would come out otherwise."""
+    for content in told.contents:
+        pour, line, tree = content.pour, content.line, told.tree
+        if not content.volume_ml or pour.bottle is None or pour.ingredient == line.ingredient:
+            continue
+        if any(_differs(content.liquid, stock, tree) for stock in _fitting(content, told)):
+            abv = content.liquid.abv.value
+            strength = f" ({_number(abv)} % vol)" if abv else ""
+            yield (
+                f"{tree.name(line.ingredient)} is poured from {pour.bottle.product.title}"
+                f"{strength}; another would differ."
+            )
+
+
+def _fitting(content: Content, told: _Told) -> Iterator[Stock]:
+    """All other bottles of just what a line asks for; none where a stand-in is poured."""
+    line, tree = content.line, told.tree
+    kinds = {key for each in line.wanted for key in (each, *tree.descendants(each))}
+    if content.pour.ingredient not in kinds:
+        return
+    for key in sorted(kinds):
+        for stock in told.supply.stocks.get(key, ()):
+            strong = stock.abv_percent >= (line.min_abv_percent or 0.0)
+            if strong and stock.bottle is not None and stock.bottle != content.pour.bottle:
+                yield stock
+
+
+def _differs(poured: Liquid, stock: Stock, tree: FamilyTree) -> bool:
+    product = None if stock.bottle is None else stock.bottle.product
+    other = liquid_of(stock.ingredient, tree, product)
+    return (
+        abs(other.abv.value - poured.abv.value) >= NOTABLE_ABV
+        or abs(other.sugar.value - poured.sugar.value) >= NOTABLE_SUGAR_G_PER_L
+        or abs(other.acid.value - poured.acid.value) >= NOTABLE_ACID_G_PER_L
+    )
+
+
+def _usual(told: _Told) -> Iterator[str]:
+    """One sentence for all that no label vouches for."""
+    said = []
+    for content in told.contents:
+        figures = (
+            (content.liquid.abv, "% vol"),
+            (content.liquid.sugar, "g/l sugar"),
+            (content.liquid.acid, "g/l acid"),
+        )
+        usual = [
+            f"{_number(figure.value)} {unit}"
+            for figure, unit in figures
+            if figure.source == "usual" and figure.sigma
+        ]
+        if content.volume_ml and usual:
+            name = told.tree.in_sentence(content.pour.ingredient)
+            said.append(f"{name} {spoken_list(usual, 'and')}")
+    if said:
+        yield (
+            f"Usual figures, not a label's: {'; '.join(dict.fromkeys(said))}. Each strength is "
+            f"good to ± {100 * USUAL_STRENGTH_SHARE:.0f} % of itself, sugar and acid to "
+            f"± {100 * USUAL_SHARE:.0f} %."
+        )
+
+
+def _citrus(told: _Told) -> Iterator[str]:
+    tree = told.tree
+    for content in told.contents:
+        key = content.pour.ingredient
+        if content.volume_ml and any(tree.is_a(key, each) for each in DISPUTED_ACID):
+            yield (
+                f"Sources disagree on the acid of {tree.in_sentence(key)}: "
+                f"± {100 * DISPUTED_ACID_SHARE:.0f} %."
+            )
+
+
+def _texture(told: _Told) -> Iterator[str]:
+    tree = told.tree
+    keys = [each.pour.ingredient for each in told.contents if each.volume_ml]
+    if any(tree.is_a(key, "egg-product") or key == "aquafaba" for key in keys):
+        yield "Foam of egg takes room that is not counted in the volume, up to a third more."
+    if any(tree.is_a(key, "dairy-containing") for key in keys):
+        yield "Fat and protein of cream and milk are usual figures: energy is good to about 10 %."
+    if any(tree.is_a(key, "honey") or tree.is_a(key, "honey-syrup") for key in keys):
+        yield "Honey holds more or less water: its sugar differs by about 5 % (common practice)."
+
+
+def _not_counted(told: _Told) -> Iterator[str]:
+    tree = told.tree
+    left = [each for each in told.contents if not each.counted and each.line.quantity is not None]
+    if left:
+        yield f"Not counted, for how much it gives is not known: {_names(left, tree)}."
+    unsaid = [
+        each
+        for each in told.contents
+        if not each.counted and each.line.quantity is None and not tops_up(each.line, tree)
+    ]
+    if unsaid:
+        yield f"Not counted, for the line gives no amount: {_names(unsaid, tree)}."
+    optional = [
+        tree.in_sentence(line.ingredient)
+        for line in told.spec.lines
+        if line.optional and not line.garnish and tree[line.ingredient].unit == "ml"
+    ]
+    if optional:
+        yield f"Not counted, for it is optional: {spoken_list(optional, 'and')}."
+
+
+def _price(told: _Told) -> Iterator[str]:
+    cost = told.cost
+    if cost.unpriced:
+        names = [told.tree.in_sentence(key) for key in cost.unpriced]
+        rest = f"; the rest costs {cost.priced:.2f} {cost.currency}" if cost.priced else ""
+        yield f"No price is known for {spoken_list(names, 'and')}, so the cost is not{rest}."
+
+
+def _contraction(told: _Told) -> Iterator[str]:
+    if told.has_alcohol:
+        yield (
+            "Volumes are added up as they are: contraction would change strength by less than "
+            f"{CONTRACTION_ABV} % vol (OIML R 22)."
+        )
+
+
+def _number(value: float) -> str:
+    return f"{value:.0f}" if value >= 100.0 else f"{value:.3g}"
+
+
+def _names(contents: Iterable[Content], tree: FamilyTree) -> str:
+    names = dict.fromkeys(tree.in_sentence(each.pour.ingredient) for each in contents)
+    return spoken_list(list(names), "and")
+
+
+def _sentence(text: str) -> str:
+    return text[:1].upper() + text[1:].rstrip(".") + "."

@@ -1,0 +1,82 @@
+"""Which specs of the book a query finds; only the facts that it asks for are worked out."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from datetime import timedelta
+
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.drink.analysis import analyse
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.specs.query import SpecFacts, facts_of, parse_query
+from barkeep.domain.specs.spec import Spec
+
+SLOW_FACTS = frozenset({"strength"})
+"""What takes about a millisecond a spec to find out."""
+
+
+def search(snapshot: Snapshot, text: str, memory: Memory | None = None) -> tuple[Spec, ...]:
+    """The specs that a query finds, by name. Raises `BadQuery`.
+
+    With a `memory` strengths are worked out again only where a bottle changed.
+    """
+    query = parse_query(text, snapshot.knowledge.tree)
+    asked = facts_for(snapshot.all_specs, snapshot, query.asks, memory)
+    return tuple(facts.spec for facts in asked if query.finds(facts))
+
+
+def facts_for(
+    specs: Sequence[Spec], snapshot: Snapshot, asks: frozenset[str], memory: Memory | None = None
+) -> tuple[SpecFacts, ...]:
+    """The facts of each spec that a query `asks`; the others are None."""
+    tree = snapshot.knowledge.tree
+    abv = _strengths(specs, snapshot, memory or Memory()) if "strength" in asks else {}
+    due = days_until_due(snapshot) if "due" in asks else {}
+    return tuple(facts_of(each, tree, abv.get(each), _due_in(each, due, tree)) for each in specs)
+
+
+def days_until_due(snapshot: Snapshot) -> Mapping[str, int]:
+    """Ingredient key -> days until its first bottle is due; below 0 where it is overdue.
+
+    A bottle is due on its use-by date, or when it has been open for as long as
+    its kind usually keeps, whichever comes first. Bottles past their use-by
+    date are not used, and those that are empty or always keep are never due.
+    """
+    found: dict[str, int] = {}
+    for key, bottles in snapshot.usable.items():
+        keeps = snapshot.knowledge.tree[key].shelf_life_days
+        days = [each for bottle in bottles for each in _days_left(bottle, keeps, snapshot)]
+        if days:
+            found[key] = min(days)
+    return found
+
+
+def _days_left(bottle: Bottle, keeps: int | None, snapshot: Snapshot) -> Iterable[int]:
+    if bottle.use_by is not None:
+        yield (bottle.use_by - snapshot.on).days
+    if bottle.level.opened is not None and keeps is not None:
+        yield (bottle.level.opened + timedelta(days=keeps) - snapshot.on).days
+
+
+def _due_in(spec: Spec, due: Mapping[str, int], tree: FamilyTree) -> int | None:
+    if not due:
+        return None
+    wanted = {key for line in spec.lines for key in line.wanted}
+    kinds = {kind for key in wanted for kind in (key, *tree.descendants(key))}
+    return min((due[kind] for kind in kinds & due.keys()), default=None)
+
+
+def _strengths(
+    specs: Sequence[Spec], snapshot: Snapshot, memory: Memory
+) -> Mapping[Spec, float | None]:
+    """The strength of each spec as served, None where nothing in it can be poured."""
+    known: dict[Spec, float | None] = memory.recall(
+        "strength", snapshot, lambda spec, _abv: (key for each in spec.lines for key in each.wanted)
+    )
+    for spec in specs:
+        if spec not in known:
+            analysis = analyse(spec, snapshot)
+            known[spec] = analysis.abv_percent if analysis.served_volume_ml else None
+    return known

@@ -1,0 +1,216 @@
+"""The substitution graph: what is a what, what stands in for what, what is made from what.
+
+The knowledge becomes one networkx graph whose edges run from a want to what
+may satisfy it:
+
+- *is-a*, to everything directly below the wanted kind: exact, closeness 1;
+- *stands-in-for*, to a stand-in: its closeness, its ratio, its scope;
+- *made-from*, to a recipe node and from there to **all** of its inputs.
+
+The best derivation of a want multiplies closeness along a path and takes the
+product over a recipe's inputs. Every such step can only lower the value, so
+the function is superior in Knuth's sense and the best values come out in
+descending order, each final when it is first reached, whatever circles the
+graph holds. Source: D. E. Knuth, "A generalization of Dijkstra's algorithm",
+Information Processing Letters 6(1), 1977, pp. 1-5.
+"""
+
+from __future__ import annotations
+
+import heapq
+from collections.abc import Collection, Hashable, Iterable, Mapping
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import Any, Generic, TypeAlias, TypeVar
+
+import networkx as nx
+
+from barkeep.domain.ingredients.relations import STAND_IN_STEPS, MadeFrom, NoStandIn, StandIn
+from barkeep.domain.ingredients.tree import FamilyTree
+
+Node = TypeVar("Node", bound=Hashable)
+
+Graph: TypeAlias = "nx.MultiDiGraph[Any]"
+
+State: TypeAlias = tuple[str, int]
+"""An ingredient and how many stand-in steps may still be taken below it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Rule(Generic[Node]):
+    """`head` follows from all of `body` together, worth `closeness` times their product."""
+
+    head: Node
+    closeness: float
+    body: tuple[Node, ...]
+
+
+def best_closeness(rules: Iterable[Rule[Node]], owned: Collection[Node]) -> dict[Node, float]:
+    """The best value of every node that can be derived from what is owned.
+
+    `owned` nodes are worth 1. Circles are legal and do no harm. A rule with
+    an empty body holds of itself. Closeness lies in (0, 1].
+
+    >>> rules = [Rule("gin", 1.0, ("dry gin",)), Rule("martini", 0.9, ("gin", "vermouth"))]
+    >>> best_closeness(rules, {"dry gin", "vermouth"})["martini"]
+    0.9
+    """
+    waiting: dict[Node, list[tuple[int, Rule[Node]]]] = {}
+    unmet: list[int] = []
+    worth: list[float] = []
+    final: dict[Node, float] = {}
+    serial = 0
+    heap: list[tuple[float, int, Node]] = []
+
+    for number, rule in enumerate(rules):
+        needs = set(rule.body)
+        unmet.append(len(needs))
+        worth.append(rule.closeness)
+        for node in needs:
+            waiting.setdefault(node, []).append((number, rule))
+        if not needs:
+            serial += 1
+            heapq.heappush(heap, (-rule.closeness, serial, rule.head))
+    for node in owned:
+        serial += 1
+        heapq.heappush(heap, (-1.0, serial, node))
+
+    while heap:
+        value, _, node = heapq.heappop(heap)
+        if node in final:
+            continue
+        final[node] = -value
+        for number, rule in waiting.get(node, ()):
+            worth[number] *= final[node] ** rule.body.count(node)
+            unmet[number] -= 1
+            if not unmet[number] and rule.head not in final:
+                serial += 1
+                heapq.heappush(heap, (-worth[number], serial, rule.head))
+    return final
+
+
+@dataclass(frozen=True)
+class SubstitutionGraph:
+    """The networkx graph of one body of knowledge, and its steps by wanted key."""
+
+    graph: Graph
+    _last_bounds: dict[str, Any] = field(default_factory=dict, repr=False, compare=False)
+    _reached: dict[str, frozenset[str]] = field(default_factory=dict, repr=False, compare=False)
+
+    @cached_property
+    def kinds_below(self) -> Mapping[str, tuple[str, ...]]:
+        """Key -> the keys that are a kind of it."""
+        return self._outgoing("is-a", lambda head, data: head)
+
+    @cached_property
+    def stand_ins(self) -> Mapping[str, tuple[StandIn, ...]]:
+        """Key -> its stand-ins, closest first. Empty where nothing stands in."""
+        found = self._outgoing("stands-in-for", lambda head, data: data["entry"])
+        return {key: tuple(sorted(each, key=_closest)) for key, each in found.items()}
+
+    def reach(self, key: str) -> frozenset[str]:
+        """Every key that any way to meet this one could take, itself among them."""
+        if key not in self._reached:
+            self._reached[key] = frozenset(self._walk(key))
+        return self._reached[key]
+
+    def _walk(self, key: str) -> set[str]:
+        seen: set[State] = set()
+        pending: list[State] = [(key, STAND_IN_STEPS)]
+        while pending:
+            place = pending.pop()
+            if place in seen:
+                continue
+            seen.add(place)
+            here, left = place
+            pending += [(kind, left) for kind in self.kinds_below.get(here, ())]
+            for recipe in self.recipes.get(here, ()):
+                pending += [(each.ingredient, left) for each in recipe.inputs]
+            if left:
+                pending += [(each.offered, left - 1) for each in self.stand_ins.get(here, ())]
+        return {here for here, _left in seen}
+
+    @cached_property
+    def alone(self) -> frozenset[str]:
+        """Keys of everything that nothing stands in for."""
+        return frozenset(key for key, data in self.graph.nodes(data=True) if data.get("alone"))
+
+    def has_stand_in(self, wanted: str, offered: str) -> bool:
+        """Whether there is an entry for just this pair."""
+        edges = self.graph.get_edge_data(wanted, offered) or {}
+        return any(data["kind"] == "stands-in-for" for data in edges.values())
+
+    @cached_property
+    def recipes(self) -> Mapping[str, tuple[MadeFrom, ...]]:
+        """Key -> the recipes that make it."""
+        return self._outgoing("made-from", lambda head, data: data["entry"])
+
+    @cached_property
+    def _rules(self) -> tuple[Rule[State], ...]:
+        """Every step as a rule over (key, stand-in steps left); scopes are not looked at."""
+        steps = range(STAND_IN_STEPS + 1)
+        return tuple(rule for left in steps for rule in self._rules_with(left))
+
+    def bounds(self, owned: frozenset[str]) -> Mapping[State, float]:
+        """The best closeness of every (key, steps left), every scope taken as met.
+
+        So it never lies below what a line in a drink can reach. What is owned
+        changes far less often than a question is asked, so the last is kept.
+        """
+        if self._last_bounds.get("owned") != owned:
+            leaves = [(key, left) for key in owned for left in range(STAND_IN_STEPS + 1)]
+            found = best_closeness(self._rules, leaves)
+            self._last_bounds.update(owned=owned, found=found)
+        bounds: Mapping[State, float] = self._last_bounds["found"]
+        return bounds
+
+    def _rules_with(self, left: int) -> Iterable[Rule[State]]:
+        for key, kinds in self.kinds_below.items():
+            for kind in kinds:
+                yield Rule((key, left), 1.0, ((kind, left),))
+        for key, recipes in self.recipes.items():
+            for recipe in recipes:
+                body = tuple((each.ingredient, left) for each in recipe.inputs)
+                yield Rule((key, left), recipe.closeness, body)
+        if left:
+            for key, entries in self.stand_ins.items():
+                for entry in entries:
+                    yield Rule((key, left), entry.closeness, ((entry.offered, left - 1),))
+
+    def _outgoing(self, kind: str, pick: Any) -> dict[str, tuple[Any, ...]]:
+        found: dict[str, tuple[Any, ...]] = {}
+        for tail, head, data in self.graph.edges(data=True):
+            if data["kind"] == kind:
+                found[tail] = (*found.get(tail, ()), pick(head, data))
+        return found
+
+
+def substitution_graph(
+    tree: FamilyTree,
+    *,
+    stand_ins: Iterable[StandIn] = (),
+    none: Iterable[NoStandIn] = (),
+    made_from: Iterable[MadeFrom] = (),
+) -> SubstitutionGraph:
+    """Build the graph. A want with a *nothing stands in* entry gets no stand-in edges."""
+    graph: Graph = nx.MultiDiGraph()
+    alone = {entry.wanted for entry in none}
+    graph.add_nodes_from(tree)
+    for key in tree:
+        for parent in tree[key].parents:
+            graph.add_edge(parent, key, kind="is-a")
+    for key in alone:
+        graph.add_node(key, alone=True)
+    for entry in stand_ins:
+        if entry.wanted not in alone:
+            graph.add_edge(entry.wanted, entry.offered, kind="stands-in-for", entry=entry)
+    for number, recipe in enumerate(made_from):
+        node = (recipe.made, number)
+        graph.add_edge(recipe.made, node, kind="made-from", entry=recipe)
+        for each in recipe.inputs:
+            graph.add_edge(node, each.ingredient, kind="takes", amount=each.amount)
+    return SubstitutionGraph(graph)
+
+
+def _closest(entry: StandIn) -> tuple[float, str]:
+    return (-entry.closeness, entry.offered)

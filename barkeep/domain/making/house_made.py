@@ -1,0 +1,320 @@
+"""Making a syrup, a juice, a cordial or an infusion: what it draws, what comes out, and its words.
+
+A recipe is scaled to the amount wanted. What it draws comes from the bottles
+in the order they are used up; pieces are whole. What comes out is worked out
+in `barkeep.domain.making.figures`.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle, pour_order
+from barkeep.domain.bottles.level_words import quantity
+from barkeep.domain.cautions.allergens import allergens_of, contains_sentence
+from barkeep.domain.cautions.cautions import Occasion, cautions_for
+from barkeep.domain.ingredients.relations import Input, MadeFrom
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.making.figures import Figures, Part, figures_of
+from barkeep.domain.pouring.warnings import age_of
+
+LEAST = 1e-9
+"""Less than this of anything is arithmetic, not an amount."""
+
+
+@dataclass(frozen=True, slots=True)
+class Draw:
+    """So much out of one bottle, in the unit of its ingredient."""
+
+    bottle: Bottle
+    amount: float
+
+
+@dataclass(frozen=True, slots=True)
+class InputPlan:
+    """One input: how much it takes and from which bottles.
+
+    `always_there` draws nothing: sugar and water, unless the owner says otherwise.
+    """
+
+    ingredient: str
+    unit: Unit
+    need: float
+    draws: tuple[Draw, ...] = ()
+    always_there: bool = False
+
+    @property
+    def have(self) -> float:
+        """What the bottles give of it, at most what it takes."""
+        return self.need if self.always_there else sum(each.amount for each in self.draws)
+
+    @property
+    def short(self) -> bool:
+        """Whether there is too little of it."""
+        return self.have < self.need * (1.0 - LEAST)
+
+
+@dataclass(frozen=True, slots=True)
+class Making:
+    """A batch to be made, in the made ingredient's own unit.
+
+    `recipe` is scaled to `amount`. Of `figures` None is what is not known, and
+    `unknown` says why. `past` names bottles that hold some of an input and are
+    left out for their date.
+    """
+
+    recipe: MadeFrom
+    amount: float
+    unit: Unit
+    inputs: tuple[InputPlan, ...]
+    figures: Figures
+    made: date
+    use_by: date | None
+    past: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+    cautions: tuple[str, ...] = ()
+
+    @property
+    def short(self) -> tuple[InputPlan, ...]:
+        """The inputs there is too little of."""
+        return tuple(each for each in self.inputs if each.short)
+
+
+def recipes_for(made: str, knowledge: Knowledge) -> tuple[MadeFrom, ...]:
+    """Every way to make something, the closest first."""
+    known = (each for each in knowledge.made_from if each.made == made)
+    return tuple(sorted(known, key=lambda each: -each.closeness))
+
+
+def scaled(recipe: MadeFrom, amount: float) -> MadeFrom:
+    """The recipe for another yield, in the made ingredient's unit."""
+    share = amount / recipe.yields
+    inputs = tuple(Input(each.ingredient, each.amount * share) for each in recipe.inputs)
+    return replace(recipe, inputs=inputs, yields=amount)
+
+
+def plan_making(
+    recipe: MadeFrom, amount: float, snapshot: Snapshot, made: date | None = None
+) -> Making:
+    """What making so much takes from this bar, and what comes out; made on the snapshot's day."""
+    tree = snapshot.knowledge.tree
+    batch, day = scaled(recipe, amount), made or snapshot.on
+    inputs = tuple(_inputs(batch, snapshot))
+    figures = figures_of(batch, tuple(_parts(inputs)), snapshot.knowledge)
+    life = tree[recipe.made].shelf_life_days
+    use_by = None if life is None else day + timedelta(days=life)
+    return Making(
+        batch,
+        amount,
+        tree[recipe.made].unit,
+        inputs,
+        figures,
+        day,
+        use_by,
+        tuple(_past(inputs, snapshot)),
+        tuple(_notes(batch, inputs, figures, snapshot)),
+        tuple(_cautions(batch, inputs, figures, snapshot, use_by)),
+    )
+
+
+def most_made(recipe: MadeFrom, snapshot: Snapshot) -> float | None:
+    """How much the bar's inputs give at most; None where all of them are always there."""
+    most = math.inf
+    for each in recipe.inputs:
+        if not _freely_there(each.ingredient, snapshot):
+            there = sum(b.level.amount for b in _bottles(each.ingredient, snapshot))
+            if snapshot.knowledge.tree[each.ingredient].unit == "each":
+                there = math.floor(there + LEAST)
+            most = min(most, there / each.amount * recipe.yields)
+    return None if math.isinf(most) else most
+
+
+def batch_sizes(recipe: MadeFrom, snapshot: Snapshot) -> tuple[float, ...]:
+    """Amounts worth offering: half a batch, one, two, and all that the inputs give."""
+    whole = snapshot.knowledge.tree[recipe.made].unit == "each"
+    step = 1.0 if whole else 5.0
+    sizes = {max(step, round(share * recipe.yields / step) * step) for share in (0.5, 1.0, 2.0)}
+    most = most_made(recipe, snapshot)
+    if most is not None and most >= step:
+        sizes = {size for size in sizes if size <= most} | {math.floor(most / step) * step}
+    return tuple(sorted(sizes))
+
+
+def _inputs(batch: MadeFrom, snapshot: Snapshot) -> Iterator[InputPlan]:
+    tree, taken = snapshot.knowledge.tree, dict[int, float]()
+    for each in batch.inputs:
+        key, unit = each.ingredient, tree[each.ingredient].unit
+        need = float(math.ceil(each.amount - LEAST)) if unit == "each" else each.amount
+        if _freely_there(key, snapshot):
+            yield InputPlan(key, unit, need, always_there=True)
+        else:
+            yield InputPlan(key, unit, need, tuple(_draws(key, need, snapshot, taken)))
+
+
+def _draws(key: str, need: float, snapshot: Snapshot, taken: dict[int, float]) -> Iterator[Draw]:
+    """From the first bottle on; what another input has taken already is not there twice."""
+    for bottle in _bottles(key, snapshot):
+        there = bottle.level.amount - taken.get(bottle.id, 0.0)
+        amount = min(there, need)
+        if amount > LEAST:
+            yield Draw(bottle, amount)
+            taken[bottle.id] = taken.get(bottle.id, 0.0) + amount
+            need -= amount
+        if need <= LEAST:
+            return
+
+
+def _bottles(key: str, snapshot: Snapshot) -> Iterator[Bottle]:
+    """Usable bottles of an input: its own, then those of the kinds below it, nearest first."""
+    tree, nearest, seen = snapshot.knowledge.tree, [key], set[str]()
+    while nearest:
+        found = [b for kind in nearest for b in snapshot.usable.get(kind, ())]
+        yield from pour_order(b for b in found if b.product.unit == tree[key].unit)
+        seen |= set(nearest)
+        below = (child for kind in nearest for child in tree.children[kind])
+        nearest = [child for child in dict.fromkeys(below) if child not in seen]
+
+
+def _freely_there(key: str, snapshot: Snapshot) -> bool:
+    """Always there itself or as a kind of it, or nothing but another form of what is: hot water."""
+    always, knowledge = snapshot.always_there, snapshot.knowledge
+    if key in always or not always.isdisjoint(knowledge.tree.descendants(key)):
+        return True
+    return any(
+        len(each.inputs) == 1 and each.inputs[0].ingredient in always
+        for each in recipes_for(key, knowledge)
+    )
+
+
+def _parts(inputs: tuple[InputPlan, ...]) -> Iterator[Part]:
+    """What goes in, bottle by bottle; what is short goes in as it usually is."""
+    for each in inputs:
+        for draw in each.draws:
+            yield Part(draw.bottle.ingredient, draw.amount, draw.bottle)
+        drawn = sum(draw.amount for draw in each.draws)
+        if each.need - drawn > LEAST:
+            yield Part(each.ingredient, each.need - drawn)
+
+
+def _past(inputs: tuple[InputPlan, ...], snapshot: Snapshot) -> Iterator[str]:
+    tree = snapshot.knowledge.tree
+    for each in inputs:
+        if each.always_there:
+            continue
+        for key, bottles in snapshot.past.items():
+            if tree.is_a(key, each.ingredient):
+                yield from (_past_sentence(bottle, tree) for bottle in bottles)
+
+
+def _past_sentence(bottle: Bottle, tree: FamilyTree) -> str:
+    dated = bottle.made or bottle.received
+    when = f" of {_day(dated)}" if dated else ""
+    until = f" ({_day(bottle.use_by)})" if bottle.use_by else ""
+    name = tree.in_sentence(bottle.ingredient)
+    return f"The {name}{when} is past its date{until} and is not counted."
+
+
+def _notes(
+    batch: MadeFrom, inputs: tuple[InputPlan, ...], figures: Figures, snapshot: Snapshot
+) -> Iterator[str]:
+    tree = snapshot.knowledge.tree
+    for plan, exact in zip(inputs, batch.inputs, strict=True):
+        if plan.unit == "each" and plan.need - exact.amount > 0.05:
+            name = tree.in_sentence(plan.ingredient)
+            yield f"Pieces are whole: {plan.need:g} × {name} give a little more than is needed."
+    for plan in plans_to_make_first(inputs, snapshot):
+        yield f"{tree.name(plan.ingredient)} can be made here first."
+    yield from figures.notes
+
+
+def plans_to_make_first(inputs: tuple[InputPlan, ...], snapshot: Snapshot) -> tuple[InputPlan, ...]:
+    """The inputs that are short and have a recipe of their own."""
+    made = {each.made for each in snapshot.knowledge.made_from}
+    return tuple(each for each in inputs if each.short and each.ingredient in made)
+
+
+def _cautions(
+    batch: MadeFrom,
+    inputs: tuple[InputPlan, ...],
+    figures: Figures,
+    snapshot: Snapshot,
+    use_by: date | None,
+) -> Iterator[str]:
+    tree = snapshot.knowledge.tree
+    keys = frozenset(each.ingredient for each in batch.inputs) | {batch.made}
+    carried = allergens_of(keys, tree)
+    if carried:
+        yield contains_sentence(carried)
+    yield from (each.text for each in cautions_for(_occasion(batch, keys, figures, tree), tree))
+    for bottle in dict.fromkeys(draw.bottle for each in inputs for draw in each.draws):
+        yield from age_of(bottle, snapshot)
+        if bottle.use_by is not None and use_by is not None and bottle.use_by < use_by:
+            name = tree.in_sentence(bottle.ingredient)
+            yield (
+                f"The {name} that goes in is to be used by {_day(bottle.use_by)}, "
+                f"before the {_day(use_by)} of what it makes."
+            )
+
+
+def _occasion(
+    batch: MadeFrom, keys: frozenset[str], figures: Figures, tree: FamilyTree
+) -> Occasion:
+    strengths = [tree[key].abv_percent or 0.0 for key in keys]
+    acid = any(tree[key].acid_g_per_l for key in keys) or None
+    return Occasion(
+        ingredients=keys,
+        words=batch.how,
+        technique="unknown",
+        abv_percent=figures.abv_percent,
+        strongest_percent=max(strengths),
+        ph_below_6=acid is not None,
+        alcoholic=any(key in tree.alcoholic for key in keys),
+    )
+
+
+def _day(day: date) -> str:
+    return f"{day.day} {day:%b}"
+
+
+def drawn_in_words(plan: InputPlan) -> str:
+    """Where an input comes from: *always there*, or each bottle with what it gives."""
+    if plan.always_there:
+        return "always there"
+    if not plan.draws:
+        return "not in the bar"
+    draws = plan.draws
+    if len(draws) == 1 and not plan.short:
+        return draws[0].bottle.product.title
+    return ", ".join(
+        f"{quantity(each.amount, plan.unit)} of {_dated(each.bottle)}" for each in draws
+    )
+
+
+def _dated(bottle: Bottle) -> str:
+    """A bottle by its title; of several batches the day tells which."""
+    made = f" made on {bottle.made}" if bottle.made else ""
+    return f"{bottle.product.title}{made}"
+
+
+def short_in_words(plan: InputPlan, tree: FamilyTree) -> str:
+    """What there is too little of: how much is needed, and how much is there."""
+    need, have = quantity(plan.need, plan.unit), quantity(plan.have, plan.unit)
+    return f"Short of {tree.in_sentence(plan.ingredient)}: {need} needed, {have} there."
+
+
+def figures_in_words(figures: Figures) -> str:
+    """Strength, sugar and acid as far as they are known; empty where none is."""
+    known = []
+    if figures.abv_percent is not None:
+        known.append(f"{figures.abv_percent:.1f} % vol")
+    if figures.sugar_g_per_l is not None:
+        known.append(f"{figures.sugar_g_per_l:.0f} g/l of sugar")
+    if figures.acid_g_per_l is not None:
+        known.append(f"{figures.acid_g_per_l:.1f} g/l of acid")
+    return f"It comes to {', '.join(known)}." if known else ""

@@ -1,0 +1,169 @@
+"""A batch in whole bottles, in a vessel of some kind, and in rounds through a small tin."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from functools import cache
+
+from barkeep import resource_files
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.bottles.level_words import quantity
+from barkeep.domain.ingredients.toml_fields import Fields, parse
+from barkeep.domain.making.batches import Batch, ForVessel, rounds_of
+from barkeep.domain.specs.glasses import Glass
+from barkeep.errors import UserError
+
+FILE = "batch_vessels.toml"
+
+WHOLE_BOTTLE_ERROR = 0.05
+"""A whole number of bottles is near enough within this share (*common practice*)."""
+
+
+WORKED_ON_ICE = ("shaken", "stirred", "thrown")
+"""Techniques that go through a tin or a mixing glass in rounds."""
+
+
+@dataclass
+class NoRounds(UserError):
+    """A batch that has no business in a tin full of ice."""
+
+    spec: str
+    reason: str
+
+    def __str__(self) -> str:
+        return f"{self.spec} takes no rounds through a tin: {self.reason}."
+
+
+@dataclass(frozen=True, slots=True)
+class VesselKind:
+    """A kind of vessel: its usual size in ml to the brim, the share left free, and why."""
+
+    key: str
+    name: str
+    size_ml: float
+    room: float
+    why: str
+
+    def target(self, capacity_ml: float) -> ForVessel:
+        """A batch that fills one of these, less what is left free."""
+        return ForVessel(capacity_ml, self.room)
+
+
+@dataclass(frozen=True, slots=True)
+class WholeBottles:
+    """So many bottles of one size take the place of a measured amount; `error` is a share."""
+
+    ingredient: str
+    count: int
+    size: float
+    error: float
+
+
+@dataclass(frozen=True, slots=True)
+class TinRounds:
+    """A batch shaken or stirred in rounds, all alike, before its water and what is held back."""
+
+    tin: Glass
+    count: int
+    each_ml: float
+
+    @property
+    def sentence(self) -> str:
+        """The rounds in one sentence."""
+        rounds = "1 round" if self.count == 1 else f"{self.count} rounds"
+        return (
+            f"On ice instead of with the water: {rounds} of {self.each_ml:.0f} ml through a "
+            f"{self.tin.name}, which works {self.tin.wash_line_ml:.0f} ml at once beside its ice."
+        )
+
+
+@cache
+def shipped_vessel_kinds() -> Mapping[str, VesselKind]:
+    """The kinds barkeep brings along, by key. Raises `KnowledgeError` for a broken resource."""
+    return read_vessel_kinds(resource_files.read_text(FILE))
+
+
+def read_vessel_kinds(text: str, file: str = FILE) -> Mapping[str, VesselKind]:
+    """Kinds out of a TOML text. Raises `KnowledgeError`."""
+    document = parse(text, file)
+    found = {}
+    vessels = document.get("vessel")
+    for key, table in (vessels if isinstance(vessels, dict) else {}).items():
+        fields = Fields(table, file, f"vessel.{key}")
+        size_ml = fields.number("size_ml", above=0.0)
+        room = fields.number("room", least=0.0, most=0.9)
+        found[key] = VesselKind(key, fields.text("name"), size_ml, room, fields.text("why"))
+        fields.finish()
+    return found
+
+
+def whole_bottles(batch: Batch, snapshot: Snapshot) -> Mapping[str, WholeBottles]:
+    """Ingredient key -> the whole bottles that are near enough to its amount.
+
+    The sizes are those of the bought products the bar knows, else the kind's usual
+    one; what is made here comes in no bottle of its own.
+    """
+    return {each.ingredient: each for each in _whole(batch, snapshot)}
+
+
+def _whole(batch: Batch, snapshot: Snapshot) -> Iterator[WholeBottles]:
+    tree = snapshot.knowledge.tree
+    for line in batch.lines:
+        known = [each for each in snapshot.products if each.ingredient == line.ingredient]
+        bought = {each.size for each in known if not each.house_made}
+        sizes = bought if known else {tree[line.ingredient].typical_size}
+        if line.unit == "each" or not line.exact:
+            continue
+        offers = [_offer(line.ingredient, line.exact, size) for size in sorted(sizes) if size]
+        near = [each for each in offers if each.count and abs(each.error) <= WHOLE_BOTTLE_ERROR]
+        if near:
+            yield min(near, key=lambda each: (abs(each.error), each.count))
+
+
+def _offer(ingredient: str, exact: float, size: float) -> WholeBottles:
+    count = round(exact / size)
+    return WholeBottles(ingredient, count, size, (count * size - exact) / exact)
+
+
+def in_bottles(whole: WholeBottles, snapshot: Snapshot) -> str:
+    """*2 × 700 ml, 1 % more*."""
+    unit = snapshot.knowledge.tree[whole.ingredient].unit
+    said = f"{whole.count} × {quantity(whole.size, unit)}"
+    off = round(100.0 * whole.error)
+    return said if not off else f"{said}, {abs(off)} % {'more' if off > 0 else 'less'}"
+
+
+def tin_rounds(batch: Batch, tin: Glass) -> TinRounds:
+    """The rounds a batch takes through a tin on ice, in place of the water by the jug.
+
+    Raises `NoRounds` for a drink that is not worked on ice, or served hot, and
+    `CannotBatch` for a tin that holds nothing.
+    """
+    spec = batch.spec
+    if batch.served == "hot" or spec.technique == "hot":
+        raise NoRounds(spec.name, "it is served hot, and takes no ice")
+    if spec.technique not in WORKED_ON_ICE:
+        raise NoRounds(spec.name, "its method does not shake, stir or throw it")
+    if batch.worked_ml <= 0.0:
+        raise NoRounds(spec.name, "all of it has bubbles, which are never shaken")
+    rounds = rounds_of(batch.worked_ml, tin.wash_line_ml)
+    return TinRounds(tin, len(rounds), rounds[0])
+
+
+def past_inputs(batch: Batch, snapshot: Snapshot) -> tuple[str, ...]:
+    """What the batch would take that is past its date and so is not counted, in sentences."""
+    tree = snapshot.knowledge.tree
+    wanted = {line.ingredient for line in batch.lines}
+    return tuple(
+        _past_in_words(bottle)
+        for key, bottles in snapshot.past.items()
+        if any(tree.is_a(key, each) for each in wanted)
+        for bottle in bottles
+    )
+
+
+def _past_in_words(bottle: Bottle) -> str:
+    anew = "make it anew" if bottle.product.house_made else "look at it before you use it"
+    return f"{bottle.product.title} is past its date of {bottle.use_by} and is not counted: {anew}."

@@ -1,0 +1,159 @@
+"""One spec laid out against what there is: which lines are met, together and alone."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.ingredients.derivations import Derivation, Want
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.serves import Serves, Way, allows, whole_serves
+from barkeep.domain.pouring.sourcing import WITHIN, Choice, Sourcing, Within, choices, thresholds
+from barkeep.domain.pouring.supply import Pool, supply_of
+from barkeep.domain.specs.spec import Line, Spec
+
+
+@dataclass(frozen=True, slots=True)
+class LineAnswer:
+    """How one line is met, or why it is not.
+
+    `ingredient` is the key of what goes in, None where nothing does; `bottle`
+    is the one to pour from, None for what is made here or always there.
+    `dasher` says how many dashes to pour where the bottle's are not the
+    bar's; `why` says it too.
+    """
+
+    line: Line
+    ingredient: str | None
+    bottle: Bottle | None
+    closeness: float
+    ratio: float
+    why: str
+    derivation: Derivation | None = None
+    dasher: str = ""
+
+    @property
+    def met(self) -> bool:
+        """Whether the bar can meet it."""
+        return self.ingredient is not None
+
+    @property
+    def required(self) -> bool:
+        """Whether the drink cannot be made without it."""
+        return self.line.required
+
+
+@dataclass(frozen=True)
+class Assessment:
+    """A spec's required lines with the choices for each, for so many serves.
+
+    `wants` are for each line what it asks for, any one of which will do.
+    """
+
+    spec: Spec
+    serves: int
+    lines: tuple[Line, ...]
+    wants: tuple[tuple[Want, ...], ...]
+    choices: tuple[tuple[Choice, ...], ...]
+    supply: Mapping[Pool, float]
+
+    @property
+    def numbers(self) -> range:
+        """The numbers of the required lines."""
+        return range(len(self.lines))
+
+    def most(self, *, exact: bool = False) -> Serves:
+        """The most whole serves of all lines together."""
+        return whole_serves(self._ways(self.numbers, exact), self.supply)
+
+    def enough(self, only: Iterable[int] | None = None, *, exact: bool = False) -> bool:
+        """Whether the lines numbered in `only` (all by default) allow the serves asked for."""
+        numbers = self.numbers if only is None else only
+        return allows(self._ways(numbers, exact), self.supply, self.serves)
+
+    def alone_short(self) -> tuple[int, ...]:
+        """The numbers of the lines that cannot be met even alone."""
+        return tuple(each for each in self.numbers if not self.enough([each]))
+
+    def short_lines(self) -> tuple[int, ...]:
+        """The numbers of the lines that keep the drink from being made.
+
+        First every line that cannot be met even alone; then, where the rest
+        cannot be poured together, the first line whose absence lets them.
+        """
+        short = list(self.alone_short())
+        kept = [each for each in self.numbers if each not in short]
+        while kept and not self.enough(kept):
+            dropped = next((each for each in kept if self._enough_without(kept, each)), kept[0])
+            short.append(dropped)
+            kept.remove(dropped)
+        return tuple(sorted(short))
+
+    def chosen(self, numbers: Sequence[int], *, exact: bool = False) -> tuple[Derivation, ...]:
+        """One derivation for each of those lines, the closest that leave the rest enough.
+
+        Where a line can only be poured from several together, its closest.
+        """
+        allowed = [self._allowed(each, exact) for each in numbers]
+        firsts = [some[:1] for some in allowed]
+        if self._pour_together(firsts):
+            allowed = firsts
+        else:
+            for place, some in enumerate(allowed):
+                for choice in some:
+                    trial = [*allowed[:place], [choice], *allowed[place + 1 :]]
+                    if self._pour_together(trial):
+                        allowed = trial
+                        break
+        return tuple(some[0].derivation for some in allowed)
+
+    def widened(self, number: int, more: Iterable[Choice]) -> tuple[Choice, ...]:
+        """A line's choices with more of them, in the order they are offered."""
+        both = (*self.choices[number], *more)
+        return tuple(sorted(both, key=lambda choice: choice.derivation.rank))
+
+    def _enough_without(self, kept: list[int], number: int) -> bool:
+        return self.enough([each for each in kept if each != number])
+
+    def _pour_together(self, some: Sequence[Sequence[Choice]]) -> bool:
+        lines = [[way for choice in each for way in choice.ways] for each in some]
+        return allows(lines, self.supply, self.serves)
+
+    def _allowed(self, number: int, exact: bool) -> list[Choice]:
+        return [each for each in self.choices[number] if each.derivation.exact or not exact]
+
+    def _ways(self, numbers: Iterable[int], exact: bool) -> list[list[Way]]:
+        return [
+            [way for choice in self._allowed(each, exact) for way in choice.ways]
+            for each in numbers
+        ]
+
+
+def sourcing_for(snapshot: Snapshot, within: Within, memory: Memory | None = None) -> Sourcing:
+    """The search that answers for this snapshot's bottles."""
+    knowledge = snapshot.knowledge
+    known: dict[Want, tuple[Derivation, ...]] = (memory or Memory()).recall(
+        ("ways", within), snapshot, asked_by_want, levels_matter=False
+    )
+    floor = WITHIN[within]
+    return Sourcing(knowledge.graph, knowledge.tree, supply_of(snapshot), floor, known)
+
+
+def asked_by_want(want: Want, _found: object) -> Iterable[str]:
+    """What a want asks for, as `Memory` is told it."""
+    return (want.ingredient,)
+
+
+def assess(spec: Spec, sourcing: Sourcing, serves: int = 1) -> Assessment:
+    """Lay a spec's required lines out against the supply."""
+    limits = thresholds(spec)
+    supply, tree = sourcing.supply, sourcing.tree
+    lines = spec.required_lines
+    wants = tuple(sourcing.wants(line, spec) for line in lines)
+    some = tuple(
+        choices(line, sourcing.ways_for_any(each), limits, supply, tree)
+        for line, each in zip(lines, wants, strict=True)
+    )
+    return Assessment(spec, serves, lines, wants, some, supply.pools(limits))

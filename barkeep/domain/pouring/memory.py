@@ -1,0 +1,82 @@
+"""What the last answer settled, kept where a change to the bar cannot have touched it.
+
+A question over hundreds of specs is asked again after every pour. What is
+settled for a spec depends on its own lines and on the bottles of what those
+lines can reach in the substitution graph, and on nothing else; so whatever
+reaches no changed bottle still holds. With an empty memory the answers are
+the same, only slower.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Hashable, Iterable, Mapping
+from dataclasses import dataclass, field
+from typing import Any, TypeVar
+
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+
+Item = TypeVar("Item", bound=Hashable)
+
+Value = TypeVar("Value")
+
+
+@dataclass(slots=True)
+class _Settled:
+    snapshot: Snapshot
+    values: dict[Any, Any]
+
+
+@dataclass(slots=True)
+class Memory:
+    """To be kept by whoever asks the same question again; for one thread at a time."""
+
+    _settled: dict[Hashable, _Settled] = field(default_factory=dict)
+
+    def recall(
+        self,
+        question: Hashable,
+        snapshot: Snapshot,
+        asks: Callable[[Item, Value], Iterable[str]],
+        *,
+        levels_matter: bool = True,
+    ) -> dict[Item, Value]:
+        """What still holds of the last time; the caller adds what it settles now.
+
+        `asks` gives the ingredient keys an item with its value asks for. Where
+        levels do not matter, only what came into the bar or left it counts as
+        a change.
+        """
+        last = self._settled.get(question)
+        values: dict[Item, Value] = {}
+        if last is not None and _same_world(last.snapshot, snapshot):
+            changed = last.snapshot.owned ^ snapshot.owned
+            if levels_matter:
+                changed |= _changed_keys(last.snapshot, snapshot)
+            reach = snapshot.knowledge.graph.reach
+            values = {
+                item: value
+                for item, value in last.values.items()
+                if not any(reach(key) & changed for key in asks(item, value))
+            }
+        self._settled[question] = _Settled(snapshot, values)
+        return values
+
+
+def _same_world(before: Snapshot, now: Snapshot) -> bool:
+    return (
+        before.knowledge is now.knowledge
+        and before.on == now.on
+        and before.always_there == now.always_there
+    )
+
+
+def _changed_keys(before: Snapshot, now: Snapshot) -> frozenset[str]:
+    return _differing(before.usable, now.usable) | _differing(before.past, now.past)
+
+
+def _differing(
+    before: Mapping[str, tuple[Bottle, ...]], now: Mapping[str, tuple[Bottle, ...]]
+) -> frozenset[str]:
+    keys = before.keys() | now.keys()
+    return frozenset(key for key in keys if before.get(key) != now.get(key))

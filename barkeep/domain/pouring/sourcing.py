@@ -1,0 +1,151 @@
+"""From a spec's lines to the ways the bar can meet them, with how much a serve takes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field, replace
+from functools import cached_property
+from itertools import product as cross_product
+from typing import TYPE_CHECKING, Literal
+
+from barkeep.domain.ingredients.derivations import (
+    Derivation,
+    Derivations,
+    Want,
+    closest_per_leaves,
+    scopes_of,
+)
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.serves import Way
+from barkeep.domain.pouring.supply import Supply
+from barkeep.domain.specs.spec import Line, Spec, role
+
+if TYPE_CHECKING:
+    from barkeep.domain.ingredients.graph import SubstitutionGraph
+
+
+Within = Literal["exact", "close", "loose"]
+
+
+WITHIN: Mapping[Within, float] = {"exact": 1.0, "close": 0.8, "loose": 0.6}
+"""The least closeness each word allows: a choice of barkeep, no published scale exists."""
+
+
+TOP_UP_ML = 90.0
+"""What *top with* is taken to pour where a line gives no amount (*common practice*)."""
+
+
+@dataclass(frozen=True)
+class Sourcing:
+    """The ways to meet lines from one supply, remembered for lines that ask the same."""
+
+    graph: SubstitutionGraph
+    tree: FamilyTree
+    supply: Supply
+    floor: float
+    known: dict[Want, tuple[Derivation, ...]] = field(default_factory=dict, repr=False)
+
+    @cached_property
+    def derivations(self) -> Derivations:
+        """The search over what is owned."""
+        return Derivations(self.graph, self.tree, self.supply.owned)
+
+    def wants(self, line: Line, spec: Spec) -> tuple[Want, ...]:
+        """What a line asks for, as the search takes it; any one of them will do."""
+        least = line.min_abv_percent
+        strong = None if least is None else self.supply.strong(least) | self._sold(least)
+        scopes = scopes_of(spec.technique, role(line, spec, self.tree))
+        return tuple(Want(key, scopes, self.floor, strong) for key in line.wanted)
+
+    def _sold(self, least_abv: float) -> frozenset[str]:
+        """Keys of everything that is usually this strong when bought."""
+        tree = self.tree
+        return frozenset(key for key in tree if (tree[key].abv_percent or 0.0) >= least_abv)
+
+    def ways_to(self, line: Line, spec: Spec) -> tuple[Derivation, ...]:
+        """Every derivation of a line from what is owned, closest first."""
+        return self.ways_for_any(self.wants(line, spec))
+
+    def ways_for_any(self, wants: tuple[Want, ...]) -> tuple[Derivation, ...]:
+        """Every derivation of any of these wants from what is owned, closest first."""
+        return any_of(self.ways_for(want) for want in wants)
+
+    def ways_for(self, want: Want) -> tuple[Derivation, ...]:
+        """Every derivation of a want from what is owned, closest first."""
+        if want not in self.known:
+            self.known[want] = self.derivations.of(want)
+        return self.known[want]
+
+
+def any_of(choices: Iterable[tuple[Derivation, ...]]) -> tuple[Derivation, ...]:
+    """The ways to meet each choice of a line as the ways to meet the line, closest first."""
+    found = tuple(choices)
+    if len(found) == 1:
+        return found[0]
+    return closest_per_leaves(
+        replace(each, choice=number) for number, ways in enumerate(found) for each in ways
+    )
+
+
+def need(line: Line, tree: FamilyTree) -> float:
+    """How much of its ingredient a serve takes, in the ingredient's unit.
+
+    A line without an amount takes `TOP_UP_ML` where it is poured and one
+    piece where it is counted.
+    """
+    if line.quantity is not None:
+        return line.quantity
+    return TOP_UP_ML if tree[line.ingredient].unit == "ml" else 1.0
+
+
+def thresholds(spec: Spec) -> tuple[float, ...]:
+    """The least strengths a spec's lines ask for, in % vol, lowest first."""
+    asked = {line.min_abv_percent for line in spec.lines if line.min_abv_percent is not None}
+    return tuple(sorted(asked))
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """One derivation of a line, and the ways to pour a serve of it."""
+
+    derivation: Derivation
+    ways: tuple[Way, ...]
+
+
+def choices(
+    line: Line,
+    derivations: Iterable[Derivation],
+    limits: tuple[float, ...],
+    supply: Supply,
+    tree: FamilyTree,
+) -> tuple[Choice, ...]:
+    """A line's derivations with what a serve draws from the pools.
+
+    With least strengths asked anywhere in the spec an ingredient falls into
+    strength classes; each allowed class is then a way of its own.
+    """
+    amount = need(line, tree)
+    lowest = _class_of(line.min_abv_percent, limits)
+    return tuple(
+        Choice(each, tuple(_ways(each, amount, limits, lowest, supply))) for each in derivations
+    )
+
+
+def _ways(
+    derivation: Derivation, amount: float, limits: tuple[float, ...], lowest: int, supply: Supply
+) -> Iterator[Way]:
+    per_serve = {
+        key: amount * each
+        for key, each in derivation.draws.items()
+        if amount * each > 0.0 and key not in supply.always
+    }
+    if not limits:
+        yield Way({(key, 0): each for key, each in per_serve.items()})
+        return
+    allowed = range(lowest, len(limits) + 1)
+    for pools in cross_product(*([(key, each) for each in allowed] for key in per_serve)):
+        yield Way({pool: per_serve[pool[0]] for pool in pools})
+
+
+def _class_of(least: float | None, limits: tuple[float, ...]) -> int:
+    return 0 if least is None else limits.index(least) + 1

@@ -1,0 +1,118 @@
+"""What can be poured, pooled by ingredient and strength."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TypeAlias
+
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.ingredients.tree import FamilyTree
+
+Pool: TypeAlias = tuple[str, int]
+"""An ingredient key and a strength class: how many of a spec's least strengths it meets."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stock:
+    """An amount of one ingredient at one strength, in the ingredient's unit."""
+
+    ingredient: str
+    amount: float
+    abv_percent: float
+    bottle: Bottle | None = None
+
+
+@dataclass(frozen=True)
+class Supply:
+    """All stocks by ingredient, and what is always there and never runs out."""
+
+    stocks: Mapping[str, tuple[Stock, ...]]
+    always: frozenset[str]
+
+    @cached_property
+    def owned(self) -> frozenset[str]:
+        """Keys of everything that can be used."""
+        return self.always | self.stocks.keys()
+
+    def total(self, key: str) -> float:
+        """How much of one ingredient there is, in its unit; 0 where there is none."""
+        return sum(stock.amount for stock in self.stocks.get(key, ()))
+
+    def total_of_kind(self, key: str, tree: FamilyTree) -> float:
+        """How much there is of an ingredient and of everything that is one, in its unit."""
+        return self.total(key) + sum(map(self.total, sorted(tree.descendants(key))))
+
+    def bottle(self, key: str, least_abv: float | None = None) -> Bottle | None:
+        """The bottle to pour from first, None for what is always there."""
+        stocks = self.stocks.get(key, ())
+        fit = (each.bottle for each in stocks if each.abv_percent >= (least_abv or 0.0))
+        return next(fit, None)
+
+    def strong(self, least_abv: float) -> frozenset[str]:
+        """Keys of everything of which some is at least this strong, in % vol."""
+        return frozenset(
+            key
+            for key, stocks in self.stocks.items()
+            if any(stock.abv_percent >= least_abv for stock in stocks)
+        )
+
+    def pools(self, thresholds: Iterable[float] = ()) -> Mapping[Pool, float]:
+        """The amounts by ingredient and strength class, in the ingredient's unit."""
+        limits = sorted(set(thresholds))
+        return self._in_classes(limits) if limits else self._whole
+
+    @cached_property
+    def _whole(self) -> Mapping[Pool, float]:
+        return self._in_classes([])
+
+    def _in_classes(self, limits: Sequence[float]) -> Mapping[Pool, float]:
+        amounts: dict[Pool, float] = {}
+        for key, stocks in self.stocks.items():
+            for stock in stocks:
+                pool = (key, _strength_class(stock, limits))
+                amounts[pool] = amounts.get(pool, 0.0) + stock.amount
+        return amounts
+
+    def stocks_in(self, pool: Pool, limits: Sequence[float]) -> tuple[Stock, ...]:
+        """The stocks of one pool, in the order they are used up; `limits` lowest first."""
+        key, number = pool
+        stocks = self.stocks.get(key, ())
+        return tuple(each for each in stocks if _strength_class(each, limits) == number)
+
+    def pools_with(self, stock: Stock, thresholds: Iterable[float] = ()) -> Mapping[Pool, float]:
+        """The same amounts with one more stock."""
+        limits = tuple(thresholds)
+        amounts = dict(self.pools(limits))
+        pool = (stock.ingredient, _strength_class(stock, limits))
+        amounts[pool] = amounts.get(pool, 0.0) + stock.amount
+        return amounts
+
+
+def supply_of(snapshot: Snapshot) -> Supply:
+    """What the snapshot's bottles hold today, in the order they are used up."""
+    tree = snapshot.knowledge.tree
+    stocks = {
+        key: tuple(_stock(bottle, tree) for bottle in bottles)
+        for key, bottles in snapshot.usable.items()
+        if key not in snapshot.always_there
+    }
+    return Supply(stocks, snapshot.always_there)
+
+
+def purchase(key: str, tree: FamilyTree) -> Stock:
+    """What buying one ordinary bottle (bag, fruit) of an ingredient adds."""
+    return Stock(key, tree[key].typical_size, tree[key].abv_percent or 0.0)
+
+
+def _strength_class(stock: Stock, limits: Iterable[float]) -> int:
+    return sum(stock.abv_percent >= limit for limit in limits)
+
+
+def _stock(bottle: Bottle, tree: FamilyTree) -> Stock:
+    usual = tree[bottle.ingredient].abv_percent or 0.0
+    strength = bottle.product.abv_percent
+    amount = bottle.level.amount
+    return Stock(bottle.ingredient, amount, usual if strength is None else strength, bottle)

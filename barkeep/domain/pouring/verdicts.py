@@ -1,0 +1,144 @@
+"""What can be made tonight, with what, how often, and why not."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Literal, get_args
+
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.ingredients.derivations import Derivation
+from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess, sourcing_for
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.serves import Serves
+from barkeep.domain.pouring.sourcing import Sourcing, Within, need
+from barkeep.domain.pouring.warnings import warnings_for
+from barkeep.domain.pouring.words import in_dashes_of_bottle, why_met, why_missing
+from barkeep.domain.specs.spec import Line, Spec
+
+Verdict = Literal["ready", "stand_in", "one_short", "short"]
+
+VERDICTS: tuple[Verdict, ...] = get_args(Verdict)
+
+
+@dataclass(frozen=True, slots=True)
+class Drink:
+    """One spec's verdict. `serves` is None where nothing limits it.
+
+    `missing` holds the keys wanted and not there, of a choice the first; `runs_out` the key of what
+    ends the serves.
+    """
+
+    spec: Spec
+    verdict: Verdict
+    serves: int | None
+    runs_out: str | None
+    missing: tuple[str, ...]
+    warnings: tuple[str, ...]
+    lines: tuple[LineAnswer, ...]
+
+    @property
+    def makeable(self) -> bool:
+        """Whether it can be made tonight at all."""
+        return self.verdict in ("ready", "stand_in")
+
+
+def tonight(
+    snapshot: Snapshot,
+    within: Within = "close",
+    serves: int = 1,
+    memory: Memory | None = None,
+) -> tuple[Drink, ...]:
+    """Every spec's verdict for so many serves, best verdict first, then by name.
+
+    `within` is the least closeness a stand-in may have. Optional lines and
+    garnishes never block a drink. `memory` makes asking again after a small
+    change quick; it changes no answer.
+    """
+    memory = memory or Memory()
+    sourcing = sourcing_for(snapshot, within, memory)
+    known: dict[str, Drink] = memory.recall(("tonight", within, serves), snapshot, _asked)
+    for spec in snapshot.all_specs:
+        if spec.name not in known or known[spec.name].spec is not spec:
+            known[spec.name] = drink_for(spec, snapshot, sourcing, serves)
+    return tuple(sorted((known[spec.name] for spec in snapshot.all_specs), key=_best_first))
+
+
+def _asked(_name: str, drink: Drink) -> Iterable[str]:
+    return (key for line in drink.spec.lines for key in line.wanted)
+
+
+def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 1) -> Drink:
+    """One spec's verdict."""
+    laid_out = assess(spec, sourcing, serves)
+    exact = laid_out.enough(exact=True)
+    short = () if exact or laid_out.enough() else laid_out.short_lines()
+    missing = tuple(dict.fromkeys(laid_out.lines[each].ingredient for each in short))
+    most = Serves(0.0) if short else laid_out.most(exact=exact)
+    answers = _answers(laid_out, snapshot, sourcing, short, exact)
+    return Drink(
+        spec,
+        _verdict(exact, missing),
+        most.whole,
+        most.runs_out[0] if most.runs_out else None,
+        missing,
+        warnings_for(spec, answers, snapshot),
+        answers,
+    )
+
+
+def _verdict(exact: bool, missing: tuple[str, ...]) -> Verdict:
+    if exact:
+        return "ready"
+    if not missing:
+        return "stand_in"
+    return "one_short" if len(missing) == 1 else "short"
+
+
+def _best_first(drink: Drink) -> tuple[int, int, str]:
+    return (VERDICTS.index(drink.verdict), len(drink.missing), drink.spec.name.casefold())
+
+
+def _answers(
+    laid_out: Assessment,
+    snapshot: Snapshot,
+    sourcing: Sourcing,
+    short: tuple[int, ...],
+    exact: bool,
+) -> tuple[LineAnswer, ...]:
+    """Every line of the spec with what meets it, in the spec's order."""
+    kept = [each for each in laid_out.numbers if each not in short]
+    chosen = dict(zip(kept, laid_out.chosen(kept, exact=exact), strict=True))
+    required = iter(laid_out.numbers)
+    answers = []
+    for line in laid_out.spec.lines:
+        if line.required:
+            derivation = chosen.get(next(required))
+        else:
+            derivation = next(iter(sourcing.ways_to(line, laid_out.spec)), None)
+        answers.append(_answer(line, derivation, snapshot, sourcing))
+    return tuple(answers)
+
+
+def _answer(
+    line: Line, derivation: Derivation | None, snapshot: Snapshot, sourcing: Sourcing
+) -> LineAnswer:
+    supply, tree = sourcing.supply, sourcing.tree
+    if derivation is None:
+        why = why_missing(line.wanted, need(line, tree), snapshot, supply)
+        return LineAnswer(line, None, None, 0.0, 1.0, why)
+    bottle = supply.bottle(derivation.offered, line.min_abv_percent)
+    if derivation.offered not in derivation.draws:
+        bottle = None
+    why = why_met(derivation, bottle, snapshot)
+    dasher = in_dashes_of_bottle(line, bottle, derivation.ratio, snapshot.settings.units)
+    return LineAnswer(
+        line,
+        derivation.offered,
+        bottle,
+        derivation.closeness,
+        derivation.ratio,
+        f"{why} {dasher}".rstrip(),
+        derivation,
+        dasher,
+    )

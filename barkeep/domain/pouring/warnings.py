@@ -1,0 +1,77 @@
+"""What to know before pouring: allergens, cautions, age, use-by dates.
+
+These are the usual cautions, not advice: local food rules and a doctor's word
+come first. Allergens and cautions are those of `barkeep.domain.cautions.cautions`; its
+mere notes, and what is true of every drink with alcohol, are left to where a
+drink is analysed or published. Shelf lives after opening are common practice
+unless the ingredient names a source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.cautions.allergens import allergens_of, brought_in_sentence, contains_sentence
+from barkeep.domain.cautions.cautions import cautions_for, occasion_of
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.specs.spec import Spec
+
+
+def warnings_for(spec: Spec, answers: Sequence[LineAnswer], snapshot: Snapshot) -> tuple[str, ...]:
+    """The warnings for a drink as it would be poured tonight, worst first; each is short."""
+    tree = snapshot.knowledge.tree
+    used = frozenset(key for answer in answers for key in _used(answer))
+    cautions = cautions_for(occasion_of(spec, used, tree), tree)
+    found = [each.text for each in cautions if each.level == "danger"]
+    found += _allergens(used, answers, tree)
+    found += [each.text for each in cautions if each.level == "care"]
+    for answer in answers:
+        if answer.bottle is not None:
+            found += age_of(answer.bottle, snapshot)
+        found += _stale(answer, snapshot)
+    return tuple(dict.fromkeys(found))
+
+
+def _used(answer: LineAnswer) -> Iterable[str]:
+    """What a line pours, or would pour once it is there."""
+    if answer.derivation is None:
+        return (answer.line.ingredient,)
+    return (answer.derivation.offered, *answer.derivation.draws)
+
+
+def _allergens(
+    used: Iterable[str], answers: Iterable[LineAnswer], tree: FamilyTree
+) -> Iterator[str]:
+    there = allergens_of(used, tree)
+    asked = allergens_of((key for answer in answers for key in answer.line.wanted), tree)
+    brought = [allergen for allergen in there if allergen not in asked]
+    if there:
+        yield contains_sentence(there)
+    if brought:
+        yield brought_in_sentence(brought)
+
+
+def age_of(bottle: Bottle, snapshot: Snapshot) -> Iterator[str]:
+    """Whether a bottle has been open longer than its kind usually keeps, in a sentence."""
+    shelf_life = snapshot.knowledge.tree[bottle.ingredient].shelf_life_days
+    opened = bottle.level.opened
+    if shelf_life is None or opened is None:
+        return
+    days = (snapshot.on - opened).days
+    if days > shelf_life:
+        yield (
+            f"{bottle.product.title} was opened {days} days ago; "
+            f"it is usually at its best for {shelf_life}."
+        )
+
+
+def _stale(answer: LineAnswer, snapshot: Snapshot) -> Iterator[str]:
+    tree = snapshot.knowledge.tree
+    for key, bottles in snapshot.past.items():
+        if any(tree.is_a(key, wanted) for wanted in answer.line.wanted):
+            for bottle in bottles:
+                title, date = bottle.product.title, bottle.use_by
+                yield f"{title} is past its use-by date of {date}: not counted."

@@ -1,0 +1,129 @@
+"""The reasons of an answer, in one sentence each."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from math import floor
+
+from barkeep.domain.amounts.amount import show_number
+from barkeep.domain.amounts.measures import BarUnits, dashes_from, show_range
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.ingredients.derivations import Derivation, KindOf, Make, Replace, Step
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.supply import Supply
+from barkeep.domain.specs.spec import Line
+from barkeep.errors import spoken_list
+
+
+def plain_amount(amount: float, unit: Unit) -> str:
+    """An amount as a sentence says it.
+
+    >>> plain_amount(22.5, "ml")
+    '22.5 ml'
+    """
+    number = show_number(amount, fractions=False)
+    return number if unit == "each" else f"{number} {unit}"
+
+
+def step_in_words(step: Step, tree: FamilyTree) -> str:
+    """One step of a derivation as a clause."""
+    match step:
+        case KindOf(wanted, kind):
+            return f"{tree.name(kind)} is a kind of {tree.in_sentence(wanted)}"
+        case Replace(entry):
+            wanted, offered = tree.in_sentence(entry.wanted), tree.name(entry.offered)
+            return f"{offered} stands in for {wanted}: {entry.why}"
+        case Make(recipe, parts):
+            # An input may be there twice, once for itself and once to stand in for another.
+            names = list(dict.fromkeys(tree.in_sentence(part.offered) for part in parts))
+            return f"{tree.name(recipe.made)} is made here from {spoken_list(names, 'and')}"
+
+
+def path_in_words(derivation: Derivation, tree: FamilyTree) -> tuple[str, ...]:
+    """Every step of a derivation, in order, those inside a recipe after it."""
+    words: list[str] = []
+    for step in derivation.steps:
+        words.append(step_in_words(step, tree))
+        if isinstance(step, Make):
+            for part in step.parts:
+                words += path_in_words(part, tree)
+    return tuple(words)
+
+
+def why_met(derivation: Derivation, bottle: Bottle | None, snapshot: Snapshot) -> str:
+    """Why this derivation meets its line."""
+    tree = snapshot.knowledge.tree
+    if derivation.steps:
+        return _sentence("; ".join(path_in_words(derivation, tree)))
+    if bottle is not None:
+        left = plain_amount(bottle.level.amount, bottle.product.unit)
+        return f"{bottle.product.title} has {left} left."
+    return f"{tree.name(derivation.offered)} counts as always there."
+
+
+def in_dashes_of_bottle(line: Line, bottle: Bottle | None, ratio: float, units: BarUnits) -> str:
+    """How many dashes to pour where the bottle's are not the bar's; empty where that is no matter.
+
+    At least one, and whole ones: a dash cannot be cut.
+    """
+    if bottle is None or bottle.dash_ml is None or line.unit != "dash" or line.amount is None:
+        return ""
+
+    def whole(dashes: float) -> float:
+        meant = dashes_from(bottle.dash_ml, dashes * ratio, units.dash_ml)
+        return max(1.0, floor(meant + 0.5))
+
+    low, high = whole(line.amount), None if line.amount_high is None else whole(line.amount_high)
+    poured = show_range(low, None if high == low else high, "dash")
+    written = show_range(line.amount, line.amount_high, "dash")
+    if poured == written:
+        return ""
+    return f"Pour {poured} from this dasher instead of {written.rpartition(' ')[0]}."
+
+
+def why_missing(wanted: Sequence[str], need: float, snapshot: Snapshot, supply: Supply) -> str:
+    """Why nothing in the bar meets a line that takes `need` of any one of some ingredients."""
+    tree, none = snapshot.knowledge.tree, snapshot.knowledge.none_because
+    name = spoken_list([tree.in_sentence(key) for key in wanted])
+    kinds = dict.fromkeys(kind for key in wanted for kind in (key, *tree.descendants(key)))
+    there = sum(supply.total(each) for each in kinds)
+    unit = tree[wanted[0]].unit
+    past = [bottle for each in kinds for bottle in snapshot.past.get(each, ())]
+    if there > 0.0:
+        left, needed = plain_amount(there, unit), plain_amount(need, unit)
+        return f"Only {left} of {name} is left and {needed} is needed."
+    if past:
+        stale = past[0]
+        return f"{stale.product.title} is past its use-by date of {stale.use_by}, so not counted."
+    alone = [none[key] for key in wanted if key in none]
+    if len(alone) == len(wanted):
+        return _sentence(f"no {name}, and nothing stands in for it: {'; '.join(alone)}")
+    return f"No {name} in the bar, and nothing close enough to stand in for it."
+
+
+def _sentence(text: str) -> str:
+    return text[:1].upper() + text[1:].rstrip(".") + "."
+
+
+def volume_in_words(volume_ml: float) -> str:
+    """A drink's volume, in litres from 1000 ml up.
+
+    >>> volume_in_words(172.4), volume_in_words(13300.0)
+    ('172 ml', '13.3 l')
+    """
+    # 999.7 ml would read as 1000 ml.
+    return f"{volume_ml / 1000.0:.1f} l" if round(volume_ml) >= 1000 else f"{volume_ml:.0f} ml"
+
+
+def as_written(volume_ml: float) -> str:
+    """That a spec makes more than a serve: *As written this makes about 13.3 l; …*."""
+    volume = volume_in_words(volume_ml)
+    return f"As written this makes about {volume}; figures are for the whole"
+
+
+def no_amount(keys: Sequence[str], tree: FamilyTree) -> str:
+    """*London dry gin has no amount*, *gin and rum have no amount*."""
+    names = spoken_list([tree.in_sentence(key) for key in keys], "and")
+    return f"{names} {'has' if len(keys) == 1 else 'have'} no amount"

@@ -1,0 +1,168 @@
+"""The log after a shoot: what each bottle should hold now, and what the logs say over time."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from math import hypot, sqrt
+
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bar.shoots import LoggedBottle, Shoot
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import POUR_SIGMA, POUR_SIGMA_SHARE, SIGMAS, Bottle
+from barkeep.domain.bottles.levels import MeasuredLevel
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.shoots.plan import draws_of
+
+EVAPORATION_A_MONTH = 0.01
+"""The share of an open bottle's size that may go in a month (*common practice*)."""
+
+OVER_POUR = 0.05
+"""From this share of what was poured on, a variance is called over-pouring (*common practice*)."""
+
+
+@dataclass(frozen=True, slots=True)
+class LogSheet:
+    """What happened: the serves really made of each drink, spills and counts by bottle id.
+
+    Spills are in the bottle's unit.
+    """
+
+    made: tuple[int, ...]
+    spilled: Mapping[int, float] = field(default_factory=dict)
+    counted: Mapping[int, MeasuredLevel] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class ExpectedBottle:
+    """One bottle as it should be after a shoot, amounts in its unit."""
+
+    bottle: Bottle
+    poured: float
+    spilled: float
+
+    @property
+    def expected(self) -> float:
+        """The level it should have."""
+        return max(0.0, self.bottle.level.amount - self.poured - self.spilled)
+
+    @property
+    def expected_sigma(self) -> float:
+        """The one-sigma doubt of that, each pour adding its own."""
+        level = self.bottle.level.expected_sigma
+        if self.bottle.product.unit == "each":
+            return level
+        parts = [POUR_SIGMA_SHARE * each for each in (self.poured, self.spilled) if each]
+        return hypot(level, *parts, *(POUR_SIGMA for _each in parts))
+
+
+def as_planned(shoot: Shoot) -> LogSheet:
+    """The sheet before anything is changed: just the serves that were planned."""
+    return LogSheet(tuple(each.serves.total for each in shoot.drinks))
+
+
+def expected_after(shoot: Shoot, snapshot: Snapshot, sheet: LogSheet) -> tuple[ExpectedBottle, ...]:
+    """Each bottle the shoot bears on, in shelf order: drawn from, spilled or counted."""
+    drawn = {each.bottle.id: each.amount for each in draws_of(shoot, snapshot, sheet.made)}
+    touched = drawn.keys() | sheet.spilled.keys() | sheet.counted.keys()
+    return tuple(
+        ExpectedBottle(each, drawn.get(each.id, 0.0), sheet.spilled.get(each.id, 0.0))
+        for each in sorted(snapshot.bottles, key=lambda one: (one.position, one.id))
+        if each.id in touched
+    )
+
+
+def would_be_logged(shoot: Shoot, snapshot: Snapshot, sheet: LogSheet) -> tuple[LoggedBottle, ...]:
+    """What the log would say of each bottle, before anything is written."""
+    return tuple(_logged(each, sheet) for each in expected_after(shoot, snapshot, sheet))
+
+
+def _logged(each: ExpectedBottle, sheet: LogSheet) -> LoggedBottle:
+    product, measured = each.bottle.product, sheet.counted.get(each.bottle.id)
+    return LoggedBottle(
+        each.bottle.id,
+        product.title,
+        product.unit,
+        each.poured,
+        each.spilled,
+        each.expected,
+        None if measured is None else measured.amount,
+        hypot(each.expected_sigma, 0.0 if measured is None else measured.sigma),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class BottleVariance:
+    """One bottle over several shoots: what was gone beyond the pours, and the likely reason.
+
+    `variance` and `poured` are summed over the logs that counted it, in its
+    unit; `told_apart` says whether the doubt of the counts could explain it.
+    """
+
+    bottle_id: int
+    title: str
+    unit: Unit
+    shoots: int
+    poured: float
+    variance: float
+    sigma: float
+    reason: str
+
+    @property
+    def told_apart(self) -> bool:
+        """Whether it is more than the doubt of all those levels."""
+        return abs(self.variance) > SIGMAS * self.sigma
+
+
+def variances(shoots: Iterable[Shoot], snapshot: Snapshot) -> tuple[BottleVariance, ...]:
+    """Every bottle that a logged shoot counted, what the doubt does not explain first."""
+    logged: dict[int, list[LoggedBottle]] = {}
+    for shoot in shoots:
+        for each in shoot.log.bottles if shoot.log else ():
+            if each.counted is not None:
+                logged.setdefault(each.bottle_id, []).append(each)
+    there = {each.id: each for each in snapshot.bottles}
+    tree = snapshot.knowledge.tree
+    found = [_variance(each, there.get(key), tree) for key, each in logged.items()]
+    return tuple(sorted(found, key=lambda each: (not each.told_apart, -abs(each.variance))))
+
+
+def _variance(
+    logged: Sequence[LoggedBottle], bottle: Bottle | None, tree: FamilyTree
+) -> BottleVariance:
+    gone = sum(each.variance or 0.0 for each in logged)
+    poured = sum(each.poured for each in logged)
+    sigma = sqrt(sum(each.sigma**2 for each in logged))
+    first = logged[0]
+    told = abs(gone) > SIGMAS * sigma
+    reason = _reason(gone, poured, bottle, tree) if told else NO_TELLING
+    return BottleVariance(
+        first.bottle_id, first.title, first.unit, len(logged), poured, gone, sigma, reason
+    )
+
+
+NO_TELLING = "No more than the doubt of the levels explains."
+
+
+def _reason(gone: float, poured: float, bottle: Bottle | None, tree: FamilyTree) -> str:
+    return next(iter(_reasons(gone, poured, bottle, tree)), "")
+
+
+def _reasons(gone: float, poured: float, bottle: Bottle | None, tree: FamilyTree) -> Iterator[str]:
+    dashed = bottle is not None and bottle.ingredient in tree and _is_dashed(bottle, tree)
+    if gone < 0 and dashed:
+        yield "Its dasher gives less than a dash: measure ten of them with the dasher's setting."
+    if gone < 0:
+        yield "Less went out than the pours say: short pours, or a serve that was not made."
+    if dashed:
+        yield "Its dasher gives more than a dash: measure ten of them with the dasher's setting."
+    if bottle is not None and gone <= EVAPORATION_A_MONTH * bottle.product.size:
+        yield "As little as an open bottle loses in a month: evaporation, or drops on the jigger."
+    if poured and gone >= OVER_POUR * poured:
+        share = 100.0 * gone / poured
+        yield f"{share:.0f} % more than was poured by the specs: over-pouring, or pours not logged."
+    yield "More is gone than the pours say: a spill or a drink nobody wrote down."
+
+
+def _is_dashed(bottle: Bottle, tree: FamilyTree) -> bool:
+    return "bitters" in tree and tree.is_a(bottle.ingredient, "bitters")

@@ -1,0 +1,222 @@
+"""What has to be made here, from the needs down to what is bought, and when each must be begun.
+
+Drinks take what is there first; what they are short of is made, and what that
+takes and is not there is made before it. The margin lies on what the drinks
+take and is not laid on again further down. How long before each kind is begun
+is *common practice*.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from typing import Literal
+
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.sourcing import need
+from barkeep.domain.pouring.supply import Supply, supply_of
+from barkeep.domain.shoots.menu import Order
+
+Work = Literal["make", "squeeze", "separate", "cut"]
+
+
+DAY_MINUTES = 24 * 60
+
+READY_MINUTES = 30
+"""So long before the start everything made is ready."""
+
+HANDS_MINUTES = 30
+"""What making one thing takes, resting apart."""
+
+SAME_DAY_MINUTES, SQUEEZE_MINUTES, CUT_MINUTES, LAST_MINUTES = 120, 60, 30, 15
+
+AT_ONCE = frozenset({"boiling-water"})
+"""Not made ahead for something else: its recipe says so in its own words."""
+
+AT_THE_LAST = ("water", "ice", "hot-drink", "brewed-tea")
+"""Kinds that are made right before they are poured."""
+
+
+@dataclass(frozen=True, slots=True)
+class ToMake:
+    """Something to make: how much, from what, how, and how long before the start to begin.
+
+    `inputs` are in each ingredient's own unit; pieces of fruit are whole. It
+    rests `rest_hours`; `into` is the key of what it is made for, empty where it
+    goes into the drinks themselves.
+    """
+
+    ingredient: str
+    amount: float
+    unit: Unit
+    inputs: tuple[tuple[str, float, Unit], ...]
+    how: str
+    work: Work
+    minutes_before: int
+    rest_hours: float = 0.0
+    into: str = ""
+
+    @property
+    def squeezed(self) -> bool:
+        """Whether it is juice straight out of fruit."""
+        return self.work == "squeeze"
+
+    @property
+    def key(self) -> str:
+        """What it is ticked off by."""
+        use = f":for-{self.into}" if self.into else ""
+        return f"{self.work}:{self.ingredient}{use}"
+
+
+def to_make(orders: Sequence[Order], snapshot: Snapshot, margin: float) -> tuple[ToMake, ...]:
+    """Everything the orders take that is not there and can be made, what is begun first before."""
+    maker = _Maker(
+        snapshot.knowledge.tree, supply_of(snapshot), _recipes(snapshot.knowledge.made_from)
+    )
+    needs = sorted(_needs(orders, maker.tree).items(), key=lambda each: maker.reach(each[0]))
+    short = [(wanted[0], maker.taken(wanted, amount)) for wanted, amount in needs]
+    totals: dict[str, float] = {}
+    for key, amount in short:
+        if amount > 0.0:
+            totals[key] = totals.get(key, 0.0) + amount
+    made = [
+        each
+        for key, amount in totals.items()
+        if key in maker.recipes
+        for each in maker.made(key, amount * (1.0 + margin))
+    ]
+    return tuple(sorted(_joined(made), key=lambda each: -each.minutes_before))
+
+
+def _joined(made: Sequence[ToMake]) -> Iterator[ToMake]:
+    """The same thing for the same use is made in one go, begun when the first of it must be."""
+    found: dict[str, ToMake] = {}
+    for each in made:
+        before = found.get(each.key)
+        found[each.key] = each if before is None else _with(before, each)
+    yield from found.values()
+
+
+def _with(one: ToMake, other: ToMake) -> ToMake:
+    inputs = tuple(
+        (key, amount + more, unit)
+        for (key, amount, unit), (_key, more, _unit) in zip(one.inputs, other.inputs, strict=True)
+    )
+    begun = max(one.minutes_before, other.minutes_before)
+    return replace(one, amount=one.amount + other.amount, inputs=inputs, minutes_before=begun)
+
+
+def _recipes(made_from: Sequence[MadeFrom]) -> Mapping[str, MadeFrom]:
+    """The way to make each thing itself: the owner's, else the first that is known."""
+    found: dict[str, MadeFrom] = {}
+    for recipe in sorted(made_from, key=lambda each: not each.own):
+        if recipe.closeness == 1.0:
+            found.setdefault(recipe.made, recipe)
+    return found
+
+
+def _needs(orders: Sequence[Order], tree: FamilyTree) -> Mapping[tuple[str, ...], float]:
+    """What lines ask for -> how much of it they take, garnishes and optional lines apart."""
+    total: dict[tuple[str, ...], float] = {}
+    for order in orders:
+        for line in order.spec.required_lines:
+            amount = need(line, tree) * order.serves
+            total[line.wanted] = total.get(line.wanted, 0.0) + amount
+    return {key: amount for key, amount in total.items() if amount > 0.0}
+
+
+@dataclass
+class _Maker:
+    """Hands out what is there, each amount once."""
+
+    tree: FamilyTree
+    supply: Supply
+    recipes: Mapping[str, MadeFrom]
+    used: dict[str, float] = field(default_factory=dict)
+
+    def reach(self, wanted: tuple[str, ...]) -> int:
+        """How many kinds would do: who is served by few comes first."""
+        return sum(1 + len(self.tree.descendants(key)) for key in wanted)
+
+    def taken(self, wanted: tuple[str, ...], amount: float) -> float:
+        """Take so much of what is there; what is then still short."""
+        kinds = dict.fromkeys(
+            kind for key in wanted for kind in (key, *sorted(self.tree.descendants(key)))
+        )
+        for kind in kinds:
+            if kind in self.supply.always:
+                return 0.0
+            here = min(amount, self.supply.total(kind) - self.used.get(kind, 0.0))
+            if here > 0.0:
+                self.used[kind] = self.used.get(kind, 0.0) + here
+                amount -= here
+        return max(0.0, amount)
+
+    def made(
+        self, key: str, amount: float, into: str = "", by: int | None = None, path: str = ""
+    ) -> Iterator[ToMake]:
+        """One thing to make, after what it takes that has to be made itself.
+
+        `by` is when it must be ready, in minutes before the start; None for
+        what goes into the drinks.
+        """
+        recipe, tree = self.recipes[key], self.tree
+        begun = self._begun(recipe, by)
+        inputs = []
+        for each in recipe.inputs:
+            unit = tree[each.ingredient].unit
+            wanted = _whole(each.amount * amount / recipe.yields, unit)
+            inputs.append((each.ingredient, wanted, unit))
+            short = self.taken((each.ingredient,), wanted)
+            known = each.ingredient in self.recipes and each.ingredient not in AT_ONCE
+            in_a_circle = f"/{each.ingredient}/" in f"{path}/{key}/"
+            if short > 0.0 and known and not in_a_circle:
+                yield from self.made(each.ingredient, short, key, begun, f"{path}/{key}")
+        unit = tree[key].unit
+        yield ToMake(
+            *(key, _whole(amount, unit), unit, tuple(inputs), recipe.how),
+            *(self.work(recipe), begun, recipe.rest_hours, into),
+        )
+
+    def _begun(self, recipe: MadeFrom, by: int | None) -> int:
+        took = HANDS_MINUTES + math.ceil(recipe.rest_hours * 60.0)
+        usual = self._usually(recipe) if by is None else by + took
+        return max(usual, READY_MINUTES + took) if recipe.rest_hours else usual
+
+    def _usually(self, recipe: MadeFrom) -> int:
+        """How long before the start it is begun where nothing hurries it."""
+        if any(self.tree.is_a(recipe.made, kind) for kind in AT_THE_LAST if kind in self.tree):
+            return LAST_MINUTES
+        match self.work(recipe):
+            case "separate":
+                return LAST_MINUTES
+            case "cut":
+                return CUT_MINUTES
+            case "squeeze":
+                return SQUEEZE_MINUTES
+        life = self.tree[recipe.made].shelf_life_days
+        return SAME_DAY_MINUTES if life is not None and life <= 1 else DAY_MINUTES
+
+    def work(self, recipe: MadeFrom) -> Work:
+        """What is done: squeezed fruit, separated eggs, cut garnish, and all else is made."""
+        tree = self.tree
+        alone = len(recipe.inputs) == 1
+
+        def is_kind(kind: str) -> bool:
+            return kind in tree and tree.is_a(recipe.made, kind)
+
+        if alone and is_kind("juice") and not is_kind("fruit-puree"):
+            return "squeeze"
+        if alone and is_kind("egg-product"):
+            return "separate"
+        if alone and not recipe.rest_hours and tree[recipe.made].unit == "each":
+            return "cut"
+        return "make"
+
+
+def _whole(amount: float, unit: Unit) -> float:
+    return float(math.ceil(amount - 1e-9)) if unit == "each" else amount

@@ -1,0 +1,388 @@
+"""What to have ready before a shoot: squeeze, make, chill, cut, set out, and when to begin each.
+
+Worked from the specs and their serves, less what stands in the bar and keeps
+until then. Margins, ice by the serve and the order of work are *common
+practice*; yields and rests are the recipes' own.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import date, datetime, timedelta
+
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.drink.ice import is_carbonated
+from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.uses import Technique
+from barkeep.domain.phrases import folded
+from barkeep.domain.pouring.words import plain_amount
+from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, Work, to_make
+from barkeep.domain.shoots.menu import Order
+from barkeep.domain.specs.glasses import Ice, glass_named, ice_named
+from barkeep.domain.specs.spec import Line, Spec
+from barkeep.errors import spoken_list
+
+MARGIN = 0.15
+"""What is squeezed and made beyond the need, a share (*common practice*)."""
+
+WORKING_ICE_G = 120.0
+"""Ice in the tin or the mixing glass for one serve (*from memory*: Arnold, 2014, p. 123)."""
+
+ICE_G_PER_ML = 0.6
+"""Served ice with the air between its pieces (*common practice*)."""
+
+CHILL_MINUTES = 120
+
+
+_TOOLS: Mapping[Technique, tuple[str, ...]] = {
+    "shaken": ("shaker tins", "strainer", "jigger"),
+    "stirred": ("mixing glass", "bar spoon", "strainer", "jigger"),
+    "built": ("bar spoon", "jigger"),
+    "blended": ("blender", "jigger"),
+    "thrown": ("two tins", "strainer", "jigger"),
+    "swizzled": ("swizzle stick", "jigger"),
+    "hot": ("kettle or pan", "heatproof jug", "jigger"),
+}
+
+_NAMED_TOOLS: tuple[tuple[str, re.Pattern[str]], ...] = (
+    ("fine strainer", re.compile(r"\b(?:double|fine)[ -]?strain", re.IGNORECASE)),
+    ("muddler", re.compile(r"\bmuddl", re.IGNORECASE)),
+    ("grater", re.compile(r"\bgrat(?:e|ed|ing)\b", re.IGNORECASE)),
+    ("peeler", re.compile(r"\b(?:peel|twist|zest)\b", re.IGNORECASE)),
+    ("whisk or frother", re.compile(r"\b(?:whisk(?:ed|ing)?|froth)\b", re.IGNORECASE)),
+)
+
+_WORKED_ON: Mapping[Technique, str] = {
+    **dict.fromkeys(("shaken", "stirred", "thrown"), "cubes to shake and stir with"),
+    **dict.fromkeys(("swizzled", "blended"), "crushed ice"),
+}
+
+_CLAUSES = re.compile(r"[.;,\n]|\band\b|\bthen\b")
+
+_OVER_ICE = re.compile(
+    r"(?<!not )(?<!never )\b(?:over|onto|on|fill\w*\s+with)\s+"
+    r"(?P<ice>(?:[\w-]+\s+){0,3}?(?:ice|cubes?|rocks))\b",
+    re.IGNORECASE,
+)
+
+_WORKING = re.compile(r"\b(?:shak|stir|throw|roll|whip)\w*", re.IGNORECASE)
+
+
+_RINSED = frozenset(
+    {"jigger", "peeler", "grater", "blender", "kettle or pan", "heatproof jug", "whisk or frother"}
+)
+"""One will do; of the others each drink gets a clean one (*common practice*)."""
+
+_VERBS: Mapping[Work, str] = {
+    "make": "Make",
+    "squeeze": "Squeeze",
+    "separate": "Separate",
+    "cut": "Cut",
+}
+
+_COUNT_WORDS = ("", "one", "two", "three", "four", "five", "six", "seven")
+
+
+@dataclass(frozen=True, slots=True)
+class Counted:
+    """A thing to set out, and how many; a garnish with the key of its ingredient."""
+
+    name: str
+    count: int
+    ingredient: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class IceNeed:
+    """Ice of one kind by weight, in grams."""
+
+    kind: str
+    grams: float
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One thing to do, to be begun `minutes_before` the start.
+
+    The same need has the same `key` each time it is asked, so that what was
+    ticked off stays so.
+    """
+
+    key: str
+    minutes_before: int
+    text: str
+
+    @property
+    def when(self) -> str:
+        """How long before the start, in words.
+
+        >>> [Step("", minutes, "").when for minutes in (15, 60, 1500, 4000)]
+        ['just before', 'an hour before', 'the day before', 'three days before']
+        """
+        return _when(self.minutes_before)
+
+    def at(self, starts: datetime) -> datetime:
+        """The moment to begin it."""
+        return starts - timedelta(minutes=self.minutes_before)
+
+    def said_when(self, starts: datetime | None = None) -> str:
+        """When to begin, with day and clock time where it is known when the shoot starts."""
+        if starts is None:
+            return self.when[:1].upper() + self.when[1:]
+        at = self.at(starts)
+        return f"{at:%A} {at.date().isoformat()}, {at:%H:%M}"
+
+
+@dataclass(frozen=True, slots=True)
+class MiseEnPlace:
+    """Everything to have ready, and the steps in the order they must be begun.
+
+    `past` are bottles the drinks would take that are past their date on the day.
+    """
+
+    make: tuple[ToMake, ...]
+    squeeze: tuple[ToMake, ...]
+    ice: tuple[IceNeed, ...]
+    glassware: tuple[Counted, ...]
+    tools: tuple[Counted, ...]
+    garnishes: tuple[Counted, ...]
+    chill: tuple[str, ...]
+    past: tuple[Bottle, ...]
+    steps: tuple[Step, ...]
+
+
+def mise_en_place(
+    orders: Sequence[Order],
+    snapshot: Snapshot,
+    margin: float = MARGIN,
+    on: date | None = None,
+) -> MiseEnPlace:
+    """What to have ready for these orders on a day, that of the snapshot where none is given.
+
+    Nothing that is past its date by then is counted on.
+    """
+    then = snapshot if on is None or on == snapshot.on else replace(snapshot, on=on)
+    tree = then.knowledge.tree
+    wanted = tuple(order for order in orders if order.serves > 0)
+    made = to_make(wanted, then, margin)
+    parts = MiseEnPlace(
+        tuple(each for each in made if not each.squeezed),
+        tuple(each for each in made if each.squeezed),
+        tuple(_ice(wanted)),
+        tuple(_glassware(wanted)),
+        tuple(_tools(wanted)),
+        tuple(_garnishes(wanted, tree)),
+        tuple(_chill(wanted, tree)),
+        _past(wanted, made, then),
+        (),
+    )
+    steps = [*_discard(parts, made, tree), *_making(made, tree, margin), *_setting(parts, then)]
+    return replace(parts, steps=tuple(sorted(steps, key=lambda each: -each.minutes_before)))
+
+
+def _ice(orders: Sequence[Order]) -> Iterator[IceNeed]:
+    grams: dict[str, float] = {}
+    for order in orders:
+        glass, served = glass_named(order.spec.glass), _served_ice(order.spec)
+        in_the_glass = 0.0
+        if glass is not None and served is not None and served.share > 0.0:
+            in_the_glass = served.volume_ml(glass) * ICE_G_PER_ML * order.serves
+            grams[served.name] = grams.get(served.name, 0.0) + in_the_glass
+        kind = _WORKED_ON.get(order.spec.technique)
+        # A swizzle is worked on the ice it is served on.
+        if kind is not None and not (order.spec.technique == "swizzled" and in_the_glass):
+            grams[kind] = grams.get(kind, 0.0) + WORKING_ICE_G * order.serves
+    yield from (IceNeed(kind, amount) for kind, amount in grams.items())
+
+
+def _served_ice(spec: Spec) -> Ice | None:
+    """The ice a drink is served on: as its spec names it, else as its method puts it."""
+    if spec.ice:
+        return ice_named(spec.ice)
+    for clause in _CLAUSES.split(spec.method):
+        found = _OVER_ICE.search(clause)
+        if found and (spec.technique == "built" or not _WORKING.search(clause)):
+            return ice_named(found["ice"])
+    return None
+
+
+def _glassware(orders: Sequence[Order]) -> Iterator[Counted]:
+    counts: dict[str, int] = {}
+    for order in orders:
+        glass = glass_named(order.spec.glass)
+        name = glass.name if glass else order.spec.glass
+        if name:
+            counts[name] = counts.get(name, 0) + order.serves
+    yield from (Counted(name, count) for name, count in counts.items())
+
+
+def _tools(orders: Sequence[Order]) -> Iterator[Counted]:
+    counts: dict[str, int] = {}
+    for order in orders:
+        words = f"{order.spec.method} {' '.join(line.text for line in order.spec.lines)}"
+        named = [tool for tool, sign in _NAMED_TOOLS if sign.search(words)]
+        for tool in dict.fromkeys((*_TOOLS.get(order.spec.technique, ("jigger",)), *named)):
+            counts[tool] = 1 if tool in _RINSED else counts.get(tool, 0) + 1
+    yield from (Counted(name, count) for name, count in counts.items())
+
+
+def _garnishes(orders: Sequence[Order], tree: FamilyTree) -> Iterator[Counted]:
+    counts: dict[str, Counted] = {}
+    for order in orders:
+        for line in order.spec.lines:
+            if line.garnish:
+                name = _garnish_name(line, tree)
+                pieces = math.ceil((line.amount or 1.0) * order.serves / order.spec.serves - 1e-9)
+                known = counts.get(name, Counted(name, 0, line.ingredient))
+                counts[name] = replace(known, count=known.count + max(1, pieces))
+    yield from counts.values()
+
+
+def _garnish_name(line: Line, tree: FamilyTree) -> str:
+    written = line.text.partition(":")[2].strip() or line.text.strip()
+    return written or tree.in_sentence(line.ingredient)
+
+
+def _chill(orders: Sequence[Order], tree: FamilyTree) -> Iterator[str]:
+    wanted: dict[str, None] = {}
+    for order in orders:
+        glass = glass_named(order.spec.glass)
+        says_so = "chill" in folded(f"{order.spec.glass} {order.spec.method}")
+        if glass is not None and says_so:
+            wanted[f"the {_plural(glass.name)}"] = None
+        for line in order.spec.required_lines:
+            if is_carbonated(line.ingredient, tree):
+                wanted[tree.in_sentence(line.ingredient)] = None
+    yield from wanted
+
+
+def _plural(name: str) -> str:
+    return f"{name}es" if name.endswith("s") else f"{name}s"
+
+
+def _past(
+    orders: Sequence[Order], made: Sequence[ToMake], snapshot: Snapshot
+) -> tuple[Bottle, ...]:
+    """The bottles past their date of what the drinks take or what is made for them."""
+    tree = snapshot.knowledge.tree
+    wanted = {key for order in orders for line in order.spec.required_lines for key in line.wanted}
+    wanted |= {each.ingredient for each in made}
+    wanted |= {key for each in made for key, _amount, _unit in each.inputs}
+    return tuple(
+        bottle
+        for key, bottles in snapshot.past.items()
+        if any(tree.is_a(key, each) for each in wanted)
+        for bottle in bottles
+    )
+
+
+def _discard(parts: MiseEnPlace, made: Sequence[ToMake], tree: FamilyTree) -> Iterator[Step]:
+    for bottle in parts.past:
+        anew = [each for each in made if tree.is_a(bottle.ingredient, each.ingredient)]
+        begun = max((each.minutes_before for each in anew), default=0)
+        title, until = bottle.product.title, bottle.use_by
+        what = "Check it, or leave it out"
+        if bottle.product.house_made:
+            what = "Throw it away and make it anew" if anew else "Throw it away"
+        text = f"Do not count on {title}: its date is {until}. {what}."
+        yield Step(f"discard:{bottle.id}", max(begun, DAY_MINUTES), text)
+
+
+def _making(made: Sequence[ToMake], tree: FamilyTree, margin: float) -> Iterator[Step]:
+    for each in made:
+        share = (
+            f" ({margin * 100.0:.0f} % more than the drinks take)"
+            if margin and not each.into
+            else ""
+        )
+        use = f", to go into {tree.in_sentence(each.into)}" if each.into else ""
+        rest = f" Leave {_hours(each.rest_hours)} for it to rest." if each.rest_hours else ""
+        text = f"{_VERBS[each.work]} {_said(each, tree)}{share}{use}. {each.how}{rest}"
+        yield Step(each.key, each.minutes_before, text)
+
+
+def _setting(parts: MiseEnPlace, snapshot: Snapshot) -> Iterator[Step]:
+    for ice in parts.ice:
+        weight = f"{max(0.1, ice.grams / 1000.0):.1f} kg"
+        yield Step(
+            _key("ice", ice.kind), DAY_MINUTES, f"Freeze or buy {weight} of ice: {ice.kind}."
+        )
+    for name in parts.chill:
+        yield Step(_key("chill", name.removeprefix("the ")), CHILL_MINUTES, f"Chill {name}.")
+    for garnish in parts.garnishes:
+        text = _garnish_words(garnish, snapshot)
+        yield Step(_key("garnish", garnish.name), CUT_MINUTES, text)
+    for glass in parts.glassware:
+        text = f"Set out {glass.count} × {glass.name}."
+        yield Step(_key("glass", glass.name), CUT_MINUTES, text)
+    if parts.tools:
+        tools = spoken_list([f"{each.count} × {each.name}" for each in parts.tools], "and")
+        yield Step("tools", CUT_MINUTES, f"Set out {tools}.")
+
+
+def _garnish_words(garnish: Counted, snapshot: Snapshot) -> str:
+    """A garnish cut from fruit says from how many."""
+    tree = snapshot.knowledge.tree
+    recipe = next(
+        (each for each in snapshot.knowledge.made_from if _cuts(each, garnish, tree)), None
+    )
+    if recipe is None:
+        return f"Have {garnish.count} × {garnish.name} ready."
+    (fruit,) = recipe.inputs
+    pieces = math.ceil(garnish.count * fruit.amount / recipe.yields - 1e-9)
+    name = tree.in_sentence(fruit.ingredient)
+    return f"Cut {garnish.count} × {garnish.name} from {pieces} × {name}."
+
+
+def _cuts(recipe: MadeFrom, garnish: Counted, tree: FamilyTree) -> bool:
+    if recipe.made != garnish.ingredient or len(recipe.inputs) != 1 or recipe.rest_hours:
+        return False
+    units = {tree[recipe.made].unit, tree[recipe.inputs[0].ingredient].unit}
+    return units == {"each"}
+
+
+def _said(made: ToMake, tree: FamilyTree) -> str:
+    inputs = [
+        f"{amount:.0f} × {tree.in_sentence(key)}"
+        if unit == "each"
+        else f"{plain_amount(_rounded(amount), unit)} of {tree.in_sentence(key)}"
+        for key, amount, unit in made.inputs
+    ]
+    much = plain_amount(_rounded(made.amount), made.unit)
+    of = f"{much} × " if made.unit == "each" else f"{much} of "
+    return f"{of}{tree.in_sentence(made.ingredient)} from {spoken_list(inputs, 'and')}"
+
+
+def _rounded(amount: float) -> float:
+    """To what a kitchen can measure: whole from ten up, tenths below."""
+    return float(round(amount)) if amount >= 10.0 else max(0.1, round(amount, 1))
+
+
+def _hours(hours: float) -> str:
+    if hours < 1.0:
+        return f"{hours * 60.0:.0f} minutes"
+    return "an hour" if hours == 1.0 else f"{hours:g} hours"
+
+
+def _key(kind: str, name: str) -> str:
+    plain = re.sub(r"\W+", "-", folded(name)).strip("-")
+    return f"{kind}:{plain}"
+
+
+def _when(minutes: int) -> str:
+    if minutes < CUT_MINUTES:
+        return "just before"
+    for most, words in ((45, "half an hour"), (90, "an hour"), (150, "two hours")):
+        if minutes <= most:
+            return f"{words} before"
+    days = round(minutes / DAY_MINUTES)
+    if minutes < DAY_MINUTES:
+        return f"{math.ceil(minutes / 60)} hours before"
+    if days <= 1:
+        return "the day before"
+    return f"{_COUNT_WORDS[days] if days < len(_COUNT_WORDS) else days} days before"

@@ -1,0 +1,191 @@
+"""A shoot against the bar: what it pours, from which bottles, and what stands in its way."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+
+from barkeep.domain.bar.shoots import ChosenPour, Shoot, choose, chosen_bottles
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.ingredients.derivations import Derivation
+from barkeep.domain.pouring.assessment import sourcing_for
+from barkeep.domain.pouring.sourcing import Within
+from barkeep.domain.pouring.supply import supply_of
+from barkeep.domain.pouring.words import plain_amount, why_met
+from barkeep.domain.shoots.drinks import orders_of, spec_of, without_spec
+from barkeep.domain.shoots.menu import Draw, Menu, MenuLine, Order, menu
+
+OFFERED_EACH = 3
+"""So many stand-ins are offered for a line that runs out."""
+
+
+@dataclass(frozen=True, slots=True)
+class Rescue:
+    """A stand-in that would meet a line: which drink, what to choose for it, and why it may."""
+
+    drink: int
+    name: str
+    wanted: str
+    chosen: ChosenPour
+    closeness: float
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class ShootPlan:
+    """The answer. `past` are bottles its lines would take that are past their date by then."""
+
+    shoot: Shoot
+    on: date
+    menu: Menu
+    removed: tuple[str, ...]
+    past: tuple[Bottle, ...]
+    rescues: tuple[Rescue, ...]
+
+    @property
+    def possible(self) -> bool:
+        """Whether every serve of every drink can be poured as it is planned."""
+        return self.menu.possible and not self.removed
+
+    @property
+    def verdict(self) -> str:
+        """The answer in one sentence."""
+        if not self.shoot.drinks:
+            return "No drink is planned yet."
+        if self.removed:
+            names = " and ".join(self.removed)
+            return f"The spec of {names} was removed: put another in its place or take it out."
+        if self.menu.possible:
+            return "Yes: every serve can be poured."
+        return f"No: {_counted_lines(len(self.menu.lacking))} out."
+
+
+def as_of(shoot: Shoot, snapshot: Snapshot) -> Snapshot:
+    """The bar on the day of the shoot, as far as dates go.
+
+    A shoot to come counts on nothing that will be past its date; one that was
+    filmed may have poured what was still good then.
+    """
+    past = shoot.state in ("filmed", "logged")
+    return replace(snapshot, on=shoot.on if past else max(shoot.on, snapshot.on))
+
+
+def plan(shoot: Shoot, snapshot: Snapshot, within: Within = "exact") -> ShootPlan:
+    """Ask whether the bar can pour a shoot, as it will be on that day."""
+    then = as_of(shoot, snapshot)
+    orders = orders_of(shoot, then)
+    found = menu(orders, then, within, first=chosen_bottles(shoot))
+    found = replace(found, draws=tuple(_whole(each) for each in found.draws))
+    rescues = () if found.possible else tuple(_rescues(shoot, orders, found, then))
+    return ShootPlan(shoot, then.on, found, without_spec(shoot, then), _past(orders, then), rescues)
+
+
+def draws_of(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> tuple[Draw, ...]:
+    """What the serves really made should have taken from each bottle, on that day.
+
+    What is counted in pieces is taken in whole ones. A line that nothing was
+    chosen for and that the bar could not pour takes nothing: what went into the
+    glass instead is not known.
+    """
+    then = as_of(shoot, snapshot)
+    found = menu(orders_of(shoot, then, made), then, "exact", first=chosen_bottles(shoot))
+    return tuple(_whole(each) for each in found.draws)
+
+
+def shortfall(line: MenuLine, snapshot: Snapshot) -> str:
+    """What a line lacks, in one sentence."""
+    tree = snapshot.knowledge.tree
+    key = line.line.ingredient
+    unit = tree[key].unit
+    amount = plain_amount(round(line.short, 1), unit)
+    serves = f"{line.unmet:.3g} of {line.order.serves}"
+    name = tree.in_sentence(key)
+    return f"{line.order.spec.name} lacks {amount} of {name}, for {serves} serves."
+
+
+def _counted_lines(count: int) -> str:
+    return "one line runs" if count == 1 else f"{count} lines run"
+
+
+def _whole(draw: Draw) -> Draw:
+    if draw.bottle.product.unit != "each":
+        return draw
+    pieces = float(-(-draw.amount // 1)) if draw.amount % 1 > 1e-6 else float(round(draw.amount))
+    return replace(draw, amount=min(pieces, draw.bottle.level.amount))
+
+
+def _past(orders: Sequence[Order], snapshot: Snapshot) -> tuple[Bottle, ...]:
+    tree = snapshot.knowledge.tree
+    wanted = {key for order in orders for line in order.spec.required_lines for key in line.wanted}
+    return tuple(
+        bottle
+        for key, bottles in snapshot.past.items()
+        if any(tree.is_a(key, each) for each in wanted)
+        for bottle in bottles
+    )
+
+
+def _rescues(
+    shoot: Shoot, orders: Sequence[Order], found: Menu, snapshot: Snapshot
+) -> Iterator[Rescue]:
+    """For each line that runs out, the closest stand-ins that reach for all its serves."""
+    sourcing = sourcing_for(snapshot, "loose")
+    numbers = [
+        number for number, each in enumerate(shoot.drinks) if spec_of(each, snapshot) is not None
+    ]
+    for short in found.lacking:
+        place = next(at for at, order in enumerate(orders) if order is short.order)
+        offered = 0
+        for way in sourcing.ways_to(short.line, short.order.spec):
+            if offered == OFFERED_EACH:
+                break
+            rescue = _rescue(shoot, numbers[place], short, way, snapshot)
+            if rescue is not None and _reaches(shoot, rescue, short, found, snapshot):
+                offered += 1
+                yield rescue
+
+
+def _rescue(
+    shoot: Shoot, number: int, short: MenuLine, way: Derivation, snapshot: Snapshot
+) -> Rescue | None:
+    """A way as a choice for its line; None where it is the thing itself or takes several."""
+    if way.exact or way.leaves != {way.offered}:
+        return None
+    drink, line = shoot.drinks[number], short.order.spec.lines.index(short.line)
+    before = next((each.ratio for each in drink.chosen if each.line == line), 1.0)
+    bottle = supply_of(snapshot).bottle(way.offered, short.line.min_abv_percent)
+    return Rescue(
+        number,
+        drink.name,
+        short.line.ingredient,
+        ChosenPour(line, way.offered, before * way.ratio),
+        way.closeness,
+        why_met(way, bottle, snapshot),
+    )
+
+
+def _reaches(
+    shoot: Shoot, rescue: Rescue, short: MenuLine, before: Menu, snapshot: Snapshot
+) -> bool:
+    """Whether the line no longer runs out, and no other runs out in its turn."""
+    saved = rescued(shoot, rescue)
+    after = menu(orders_of(saved, snapshot), snapshot, "exact", first=chosen_bottles(saved))
+    return _places(after) <= _places(before) - {_place(short)}
+
+
+def _places(found: Menu) -> frozenset[tuple[str, int]]:
+    """The lines that run out, by drink and place: a rescue changes the lines themselves."""
+    return frozenset(map(_place, found.lacking))
+
+
+def _place(line: MenuLine) -> tuple[str, int]:
+    return line.order.spec.name, line.order.spec.lines.index(line.line)
+
+
+def rescued(shoot: Shoot, rescue: Rescue) -> Shoot:
+    """The shoot with a stand-in taken for the line that ran out."""
+    drinks = list(shoot.drinks)
+    drinks[rescue.drink] = choose(drinks[rescue.drink], rescue.chosen)
+    return replace(shoot, drinks=tuple(drinks))

@@ -1,0 +1,140 @@
+"""Several ingredients in one line: *rye or bourbon*, and *2 oz each of gin and vermouth*."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from barkeep.domain.ingredients.names import ADJUSTED, Match, match_name, named, without_notes
+from barkeep.domain.ingredients.tree import FamilyTree
+
+_OR = re.compile(r"[ ]or[ ]|[ ]?/[ ]?")
+
+_BETWEEN_CHOICES = re.compile(r"[ ]?,[ ]?(?:or[ ])?|[ ]or[ ]|[ ]?/[ ]?")
+
+_BETWEEN_THINGS = re.compile(r"[ ]?,[ ]?(?:and[ ]|&[ ])?|[ ]and[ ]|[ ]?[&+;][ ]?")
+
+_OR_ELSE = re.compile(r"or[ ](?P<name>.+)", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """What a line names: its first choice and what would do as well, in the same unit.
+
+    `notes` are what is said beside them, in order.
+    """
+
+    match: Match
+    alternatives: tuple[str, ...]
+    notes: tuple[str, ...]
+
+
+def choice_in(text: str, tree: FamilyTree) -> Choice | None:
+    """The choice a text gives, None where it gives none or one of its names is not known.
+
+    *Lemon or lime juice* is lemon juice or lime juice; what is poured and what
+    is counted out are no alternatives, and the second becomes a note.
+    """
+    if not _OR.search(text.casefold()):
+        return None
+    for name, notes in without_notes(" ".join(text.split())):
+        if not _OR.search(name.casefold()) or named(name, tree):
+            continue
+        parts = _BETWEEN_CHOICES.split(name)
+        found = _all_named(parts, tree)
+        if found:
+            return _chosen(parts, found, notes, tree)
+    return None
+
+
+def with_notes(match: Match, notes: Sequence[str], tree: FamilyTree) -> Choice:
+    """A name with its notes, where *or vodka* among them is another choice."""
+    kept: list[str] = []
+    others: list[str] = []
+    for note in notes:
+        otherwise = _OR_ELSE.fullmatch(note)
+        found = match_name(otherwise["name"], tree) if otherwise else None
+        if found and found.confidence >= ADJUSTED and _alike(match, found, tree):
+            others.append(str(found.key))
+        else:
+            kept.append(note)
+    return Choice(match, _distinct(str(match.key), others), tuple(kept))
+
+
+def things_in(text: str, tree: FamilyTree) -> tuple[tuple[str, int], ...]:
+    """The things that a text lists, each with the place where it begins.
+
+    *Orange and aromatic bitters* are orange bitters and aromatic bitters.
+    """
+    found: list[tuple[str, int]] = []
+    at = 0
+    for gap in (*_BETWEEN_THINGS.finditer(text), None):
+        part = text[at : gap.start() if gap else len(text)]
+        if part.strip():
+            found.append((part.strip(), at + len(part) - len(part.lstrip())))
+        at = gap.end() if gap else at
+    last = found[-1][0] if found else ""
+    return tuple((_completed(part, last, tree), place) for part, place in found)
+
+
+def _completed(part: str, last: str, tree: FamilyTree) -> str:
+    """A part that is no name by itself with the last words of what the text ends in."""
+    if part == last or match_name(part, tree) is not None:
+        return part
+    words = last.split()
+    longer = (f"{part} {' '.join(words[start:])}" for start in range(1, len(words)))
+    return next((each for each in longer if named(each, tree)), part)
+
+
+def _all_named(parts: Sequence[str], tree: FamilyTree) -> list[Match] | None:
+    if not all(part.strip() for part in parts):
+        return None
+    last = match_name(parts[-1], tree)
+    if last is None:
+        return None
+    found = [_named_beside(part, parts[-1], last, tree) for part in parts[:-1]]
+    known = [each for each in found if each is not None]
+    return [*known, last] if len(known) == len(found) else None
+
+
+def _named_beside(part: str, last: str, other: Match, tree: FamilyTree) -> Match | None:
+    """What a part names, with the last words of the other choice where it is none without."""
+    alone = match_name(part, tree)
+    if alone and _alike(alone, other, tree):
+        return alone
+    words = last.split()
+    for start in range(1, len(words)):
+        longer = named(f"{part} {' '.join(words[start:])}", tree)
+        if longer and longer.key != other.key and _alike(longer, other, tree):
+            return longer
+    return alone
+
+
+def _chosen(
+    parts: Sequence[str], found: Sequence[Match], notes: tuple[str, ...], tree: FamilyTree
+) -> Choice:
+    first = found[0]
+    others = [each for each in found[1:] if _alike(first, each, tree)]
+    makers = [each.maker for each in found if each.maker]
+    besides = [
+        f"or {part.strip()}"
+        for part, each in zip(parts[1:], found[1:], strict=True)
+        if each not in others
+    ]
+    sure = min(each.confidence for each in (first, *others))
+    match = Match(first.key, first.matched, sure)
+    plain = with_notes(match, notes, tree)
+    keys = [*(str(each.key) for each in others), *plain.alternatives]
+    return Choice(match, _distinct(str(first.key), keys), (*makers, *besides, *plain.notes))
+
+
+def _alike(one: Match, other: Match, tree: FamilyTree) -> bool:
+    """Whether both are measured in the same unit."""
+    if one.key is None or other.key is None:
+        return False
+    return tree[one.key].unit == tree[other.key].unit
+
+
+def _distinct(first: str, others: Sequence[str]) -> tuple[str, ...]:
+    return tuple(key for key in dict.fromkeys(others) if key != first)

@@ -1,0 +1,133 @@
+"""The named fields of a spec's text: *Glass: coupe*, *Serves: 4*, *Tags: winter, house*."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+
+from barkeep.domain.amounts.amount import BarUnits
+from barkeep.domain.amounts.spoken import any_amount_at_start
+from barkeep.domain.phrases import folded
+from barkeep.errors import AmountError, NegativeAmount
+
+MOST_SERVES = 1000.0
+
+MOST_TAGS = 50
+
+RULE = re.compile(r"-{3,}|={3,}")
+"""What parts one spec from the next."""
+
+_HEADER = re.compile(
+    r"(?P<name>name|title|glass(?:ware)?|ice|garnish(?:es)?|notes?|riff[ ]of|method|instructions"
+    r"|directions|serves|makes|yields?|tags?|credit|by|source|ingredients(?=[ ]?:$))"
+    r"[ ]?:[ ]?(?P<value>.*)",
+    re.IGNORECASE,
+)
+
+_SERVES_FOUR = re.compile(r"(?P<name>serves|makes)[ ](?P<value>[0-9].{0,40})", re.IGNORECASE)
+
+_SAME: Mapping[str, str] = {
+    "title": "name",
+    "glassware": "glass",
+    "garnishes": "garnish",
+    "note": "notes",
+    "instructions": "method",
+    "directions": "method",
+    "tag": "tags",
+    "by": "credit",
+    "yields": "yield",
+}
+
+_ONCE = frozenset({"glass", "ice", "riff of", "credit", "source"})
+
+_A_NUMBER_OF = re.compile(
+    r"[ ]?(?:serve|serving|drink|cocktail|person|people|portion|glass|guest)?(?:e?s)?[ .]*",
+    re.IGNORECASE,
+)
+
+_ROUGHLY = re.compile(r"(?:about|around|approx(?:imately)?\.?|for|up to)[ ]", re.IGNORECASE)
+
+_BETWEEN_TAGS = re.compile(r"[ ]?[,;][ ]?")
+
+
+@dataclass(frozen=True, slots=True)
+class Header:
+    """A field by its usual name, its value, and where in its row the value begins, from 0."""
+
+    name: str
+    value: str
+    at: int
+
+
+def header_in(text: str) -> Header | None:
+    """The field that a row of a text gives, None where it gives none."""
+    plain = " ".join(text.split())
+    found = _HEADER.fullmatch(plain) or _SERVES_FOUR.fullmatch(plain)
+    if found is None:
+        return None
+    name, value = found["name"].casefold(), found["value"].strip()
+    return Header(_SAME.get(name, name), value, max(0, text.find(value[:20].split(" ")[0])))
+
+
+@dataclass
+class Fields:
+    """What the headers of one spec said."""
+
+    once: dict[str, str] = field(default_factory=dict)
+    notes: list[str] = field(default_factory=list)
+    tags: list[str] = field(default_factory=list)
+    serves: float | None = None
+
+    def take(self, header: Header, units: BarUnits) -> str:
+        """Take a field in. What is wrong with it, empty where nothing is."""
+        name, value = header.name, header.value
+        if not value or name == "ingredients":
+            return ""
+        if name == "notes":
+            self.notes.append(value)
+        elif name == "tags":
+            if len(self.tags) >= MOST_TAGS:
+                return f"a spec has at most {MOST_TAGS} tags"
+            self.tags += distinct_tags(_BETWEEN_TAGS.split(value), self.tags)
+        elif name in ("serves", "makes", "yield"):
+            return self._take_serves(header, units)
+        elif name in self.once:
+            if self.once[name] != value:
+                return f"“{name}” is given twice; it is “{self.once[name]}” above"
+        elif name in _ONCE:
+            self.once[name] = value
+        return ""
+
+    def _take_serves(self, header: Header, units: BarUnits) -> str:
+        """How many serves; a volume is no number of them and is kept as a note."""
+        rough = _ROUGHLY.match(header.value)
+        text = header.value[rough.end() :] if rough else header.value
+        try:
+            found = any_amount_at_start(text, units)
+        except (AmountError, NegativeAmount) as error:
+            return str(error)
+        said = f"{header.name.capitalize()}: {header.value}"
+        if found is not None and found.unit not in (None, "each"):
+            self.notes.append(said)
+            return ""
+        if found is None or not 0.0 < found.value <= MOST_SERVES:
+            return f"serves cannot be “{header.value}”: it is a number from 1 to {MOST_SERVES:.0f}"
+        if self.serves is not None and self.serves != found.value:
+            return f"serves is given twice; it is {self.serves:g} above"
+        self.serves = found.value
+        if found.high is not None or not _A_NUMBER_OF.fullmatch(text[found.end :]):
+            self.notes.append(said)
+        return ""
+
+
+def distinct_tags(tags: Iterable[str], there: Iterable[str] = ()) -> list[str]:
+    """The tags that are not there yet, each once, without space around them or a # in front."""
+    known = {folded(tag) for tag in there}
+    found: list[str] = []
+    for tag in tags:
+        plain = " ".join(tag.split()).lstrip("#").strip()
+        if plain and folded(plain) not in known:
+            known.add(folded(plain))
+            found.append(plain)
+    return found

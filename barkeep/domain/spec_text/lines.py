@@ -1,0 +1,308 @@
+"""One line of a spec: text -> amount, ingredient and notes; and back.
+
+What stands around the name is taken off by `barkeep.domain.spec_text.around_the_name`; what
+is left is a name, a choice of names, or several things of one amount.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from functools import partial
+
+from barkeep.domain.amounts.amount import EXAMPLES, US_UNITS, Amount, BarUnits, spaced
+from barkeep.domain.amounts.measures import dimension
+from barkeep.domain.ingredients.names import ADJUSTED, Match, bare_name, find_name, suggestions
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
+from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
+from barkeep.domain.spec_text.choices import Choice, choice_in, things_in, with_notes
+from barkeep.domain.specs.quantities import quantity_of
+from barkeep.domain.specs.spec import Line
+from barkeep.errors import AmountError, NegativeAmount, WrongDimension, spoken_list
+
+LONGEST = 300
+"""Characters; a line of a spec is never longer."""
+
+
+_PERCENT = r"[0-9]{1,3}(?:[.,][0-9]+)?)[ ]?%(?:[ ]?(?:vol|abv))?"
+
+_LEAST = re.compile(
+    rf"(?:at[ ]least|min(?:imum)?\.?|over)[ ](?P<least>{_PERCENT}"
+    rf"|(?P<more>{_PERCENT}[ ]or[ ](?:more|above|stronger)",
+    re.IGNORECASE,
+)
+
+_OPTIONAL = frozenset({"optional", "optionally", "if you like", "if liked"})
+
+_GARNISH = frozenset(
+    {"garnish", "for garnish", "as garnish", "to garnish", "as a garnish", "for the garnish"}
+)
+
+_EACH_AT_THE_END = re.compile(r"[ ]+each[ .]*$", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class ReadLine:
+    """A line as it was read. `ingredient` is None where none is known by that name.
+
+    `quantity` is in the ingredient's own unit; see `barkeep.domain.specs.spec.Line`.
+    `matched` is the name that was taken for it and `confidence` how sure that
+    is. Where none is known, `guesses` are the likeliest by their spelling, to be
+    asked about and never taken. `row` is the line of the text it stands on,
+    from 1, and 0 where it is from no text.
+    """
+
+    text: str
+    amount: float | None = None
+    amount_high: float | None = None
+    unit: str | None = None
+    ingredient: str | None = None
+    matched: str | None = None
+    confidence: float = 0.0
+    optional: bool = False
+    garnish: bool = False
+    note: str = ""
+    quantity: float | None = None
+    min_abv_percent: float | None = None
+    alternatives: tuple[str, ...] = ()
+    row: int = 0
+    guesses: tuple[Match, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Complaint:
+    """What is wrong with a line, and at which character from 0.
+
+    `say` tells it; looking for the nearest names is only paid for when it is told.
+    `unknown` is the text that names nothing known, where that is what is wrong.
+    """
+
+    at: int
+    say: Callable[[], str]
+    unknown: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class LineReading:
+    """A line and what is wrong with it."""
+
+    line: ReadLine
+    complaints: tuple[Complaint, ...] = ()
+
+
+def read_line(
+    text: str, tree: FamilyTree, units: BarUnits = US_UNITS, *, garnish: bool = False
+) -> LineReading:
+    """Read one line, the first where it is several; see `read_lines`."""
+    return read_lines(text, tree, units, garnish=garnish)[0]
+
+
+def read_lines(
+    text: str, tree: FamilyTree, units: BarUnits = US_UNITS, *, garnish: bool = False
+) -> tuple[LineReading, ...]:
+    """Read one line of a text at a bar that means `units` by its measures.
+
+    It is several lines of a spec where it says *each*: *2 oz each of gin and
+    sweet vermouth*. Never raises; what cannot be used is in the complaints.
+    """
+    if len(text) > LONGEST:
+        too_long = f"a line has at most {LONGEST} characters"
+        line = ReadLine(text.strip()[:LONGEST], garnish=garnish)
+        return (LineReading(line, (Complaint(0, lambda: too_long),)),)
+    plain = spaced(text)
+    draft = begun(plain, units)
+    start, whole = draft.at, draft.rest
+    try:
+        several = _each_of(begun(plain, units), plain, tree) if "each" in whole.casefold() else []
+        take_around(draft)
+    except (AmountError, NegativeAmount) as error:
+        line = ReadLine(text.strip(), garnish=garnish)
+        return (LineReading(line, (Complaint(start, partial(str, error)),)),)
+    if several:
+        read = (_read_part(front, part, at, tree, units, garnish) for front, part, at in several)
+        return tuple(read)
+    line = ReadLine(
+        text.strip(), garnish=garnish or draft.garnish, optional=draft.optional and bool(whole)
+    )
+    return (_finish(line, draft, tree),)
+
+
+def _each_of(draft: Draft, plain: str, tree: FamilyTree) -> list[tuple[str, str, int]]:
+    """The amount, the name and its place of each thing a line says *each* of; else none."""
+    start, whole = draft.at, draft.rest
+    trailing = _EACH_AT_THE_END.search(whole)
+    if trailing:
+        draft.rest = whole[: trailing.start()]
+    take_around(draft)
+    if draft.amount is None or not (draft.each or trailing) or draft.notes:
+        return []
+    things = things_in(draft.rest, tree)
+    if len(things) < 2 or (trailing and (draft.optional or draft.garnish)):
+        return []
+    if trailing:
+        front = plain[draft.amount_at : start + trailing.start()]
+    else:
+        front = re.sub(r"(?i)[ ]+(?:of[ ]+)?each\b.*$", "", plain[start : draft.at])
+    return [(front.strip(), part, draft.at + place) for part, place in things]
+
+
+def _read_part(
+    front: str, part: str, at: int, tree: FamilyTree, units: BarUnits, garnish: bool
+) -> LineReading:
+    """One of several things of one amount, read as if it stood on a line of its own."""
+    read = read_lines(f"{front} {part}", tree, units, garnish=garnish)[0]
+    before = len(front) + 1
+    complaints = tuple(
+        replace(each, at=at + max(0, min(each.at - before, len(part) - 1)))
+        for each in read.complaints
+    )
+    return LineReading(read.line, complaints)
+
+
+def _finish(line: ReadLine, draft: Draft, tree: FamilyTree) -> LineReading:
+    choice = _find(draft, tree)
+    amount = draft.amount
+    match = choice.match if choice else Match(None, None, 0.0)
+    line = replace(
+        line,
+        amount=amount.value if amount else None,
+        amount_high=amount.high if amount else None,
+        unit=amount.unit if amount else None,
+        ingredient=match.key,
+        matched=match.matched,
+        confidence=match.confidence,
+        alternatives=choice.alternatives if choice else (),
+    )
+    line = _with_notes(line, [*draft.notes, *(choice.notes if choice else ())])
+    if match.key is None:
+        told = partial(_unknown, draft.rest, tree)
+        return LineReading(line, (Complaint(draft.at, told, draft.rest),))
+    return _measured(line, draft, tree[match.key])
+
+
+def _find(draft: Draft, tree: FamilyTree) -> Choice | None:
+    """The ingredient: *2 slices orange* may be an orange slice, *8 leaves of mint* mint leaves."""
+    choice = choice_in(draft.rest, tree)
+    if choice is not None:
+        return choice
+    found, notes = find_name(draft.rest, tree)
+    if found is None:
+        return None
+    if found.maker:
+        notes = (found.maker, *notes)
+    whole = _piece_of(found, draft.amount, tree)
+    if whole is not None:
+        draft.by_the_piece = True
+        found = replace(whole, confidence=min(whole.confidence, found.confidence))
+    return with_notes(found, notes, tree)
+
+
+def _piece_of(found: Match, amount: Amount | None, tree: FamilyTree) -> Match | None:
+    """What a piece of it is called, where that is an ingredient of its own."""
+    if amount is None or dimension(amount.unit) not in ("loose", "count"):
+        return None
+    if amount.unit == "each" or found.matched is None or found.key is None:
+        return None
+    if amount.unit == tree[found.key].name.split()[-1].casefold():
+        return found  # 8 leaves of mint leaf
+    whole, _ = find_name(f"{found.matched} {amount.unit}", tree)
+    known = whole is not None and whole.confidence >= ADJUSTED and whole.key is not None
+    return whole if known else None
+
+
+def _with_notes(line: ReadLine, notes: list[str]) -> ReadLine:
+    """Sort the notes: *optional* and a least strength mean something, the rest is kept."""
+    if not notes:
+        return line
+    kept: list[str] = []
+    for note in _single(notes):
+        least = _LEAST.fullmatch(note)
+        if note.casefold() in _OPTIONAL:
+            line = replace(line, optional=True)
+        elif note.casefold() in _GARNISH:
+            line = replace(line, garnish=True)
+        elif least:
+            number = float((least["least"] or least["more"]).replace(",", "."))
+            line = replace(line, min_abv_percent=number)
+        else:
+            kept.append(note)
+    return replace(line, note=", ".join(dict.fromkeys(kept)))
+
+
+def _single(notes: list[str]) -> list[str]:
+    """Notes one by one: *(at least 50 %, optional)* is two, *(sweet, aged)* stays one."""
+    found: list[str] = []
+    for note in notes:
+        parts = [each.strip() for each in note.split(",")]
+        telling = any(_tells(each) for each in parts)
+        found += parts if telling else [note]
+    return [each for each in found if each]
+
+
+def _tells(note: str) -> bool:
+    return note.casefold() in _OPTIONAL | _GARNISH or bool(_LEAST.fullmatch(note))
+
+
+def _measured(line: ReadLine, draft: Draft, ingredient: Ingredient) -> LineReading:
+    """The line with its quantity in the ingredient's own unit."""
+    if draft.amount is None:
+        if draft.rest[:1].isdigit() and line.confidence < ADJUSTED:
+            return LineReading(
+                line, (Complaint(draft.at, lambda: f"this amount cannot be read; {EXAMPLES}"),)
+            )
+        return LineReading(line)
+    if (draft.amount.high or draft.amount.value) <= 0:
+        nothing = f"“{draft.amount.value:g}” is nothing; an amount is above nothing"
+        return LineReading(line, (Complaint(draft.amount_at, lambda: nothing),))
+    try:
+        amount = draft.amount if not draft.by_the_piece else replace(draft.amount, unit="each")
+        quantity, note = quantity_of(amount, ingredient, None, draft.units)
+    except WrongDimension as error:
+        # A word that is neither the name's nor an adjective stands where the unit should.
+        stranger = draft.rest.split()[0] if line.confidence < ADJUSTED else None
+        told = partial(_wrong, error, ingredient, stranger)
+        return LineReading(line, (Complaint(draft.amount_at, told),))
+    if note and note not in line.note:
+        line = replace(line, note=f"{line.note}, {note}" if line.note else note)
+    return LineReading(replace(line, quantity=quantity))
+
+
+def as_line(read: ReadLine) -> Line | None:
+    """The line of a spec, None where its ingredient is not known."""
+    if read.ingredient is None:
+        return None
+    return Line(
+        read.text,
+        read.ingredient,
+        read.amount,
+        read.amount_high,
+        read.unit,
+        read.quantity,
+        read.optional,
+        read.garnish,
+        read.note,
+        read.min_abv_percent,
+        read.alternatives,
+    )
+
+
+def _unknown(rest: str, tree: FamilyTree) -> str:
+    return unknown_name(rest, suggestions(rest, tree))
+
+
+def unknown_name(rest: str, nearest: Sequence[str]) -> str:
+    """That a text names no ingredient, and which names are nearest to it."""
+    name = bare_name(rest)[:60]
+    if not name.strip(" ()"):
+        return "an ingredient is missing here"
+    message = f"no ingredient is called “{name}”"
+    return f"{message}; the nearest are {spoken_list(nearest, 'and')}" if nearest else message
+
+
+def _wrong(error: WrongDimension, ingredient: Ingredient, stranger: str | None) -> str:
+    if error.given == "a number of pieces":
+        if stranger:
+            return f"“{stranger}” is no unit that is known; {ingredient.name} takes {error.wanted}"
+        return f"“{error.text}” needs a unit: {ingredient.name} takes {error.wanted}"
+    return f"{ingredient.name} takes {error.wanted}, and “{error.text}” is {error.given}"

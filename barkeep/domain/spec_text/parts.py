@@ -1,0 +1,167 @@
+"""A spec in the pieces a foreign document gives: read as its text would be, and given back."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from barkeep.domain.amounts.amount import US_UNITS, BarUnits
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.spec_text.headers import MOST_SERVES, distinct_tags, header_in
+from barkeep.domain.spec_text.reading import MOST_LINES, Reading, ReadSpec
+from barkeep.domain.spec_text.text import line_text, text_around
+from barkeep.domain.specs.spec import Line, Spec
+from barkeep.errors import Problem
+
+
+@dataclass(frozen=True, slots=True)
+class SpecParts:
+    """The texts of one spec; `lines` and `method` one text for each line or step.
+
+    `where` says where in the document it stood, for a message. An empty step
+    parts two paragraphs of the method.
+    """
+
+    name: str
+    lines: tuple[str, ...]
+    method: tuple[str, ...] = ()
+    glass: str = ""
+    ice: str = ""
+    notes: tuple[str, ...] = ()
+    riff_of: str = ""
+    serves: float | None = None
+    tags: tuple[str, ...] = ()
+    credit: str = ""
+    where: str = ""
+
+
+def read_parts(parts: SpecParts, tree: FamilyTree, units: BarUnits = US_UNITS) -> ReadSpec:
+    """Read one spec at a bar that means `units` by its measures. Never raises.
+
+    A problem's line is the number of the ingredient it is in, from 1, and its
+    column a place in that ingredient's text; what it says names both the
+    recipe and the ingredient. What concerns the whole recipe is in line 0.
+    """
+    reading = Reading(tree, units, 0)
+    if parts.name.strip():
+        reading.take_name(parts.name, 0)
+    else:
+        reading.complain(0, 1, "it has no name")
+    for number, text in enumerate(parts.lines[: MOST_LINES + 1], 1):
+        _take_line(reading, text, number)
+    for step in parts.method:
+        reading.take_method(step, 0, 1, sure=True)
+    _take_fields(reading, parts)
+    read = reading.finished()
+    told = tuple(_told(each, read.name, parts) for each in read.problems)
+    return replace(read, problems=told)
+
+
+def _take_line(reading: Reading, text: str, number: int) -> None:
+    """Take an ingredient in; one that says *Garnish:* is one."""
+    plain = " ".join(text.split())
+    header = header_in(plain)
+    if header and header.name == "garnish":
+        reading.take_header(header, number)
+    elif plain:
+        begun = len(reading.method)
+        if reading.take_line(plain, number):
+            del reading.method[begun:]
+            reading.complain(number, 1, "this reads like a step of the method")
+
+
+def _take_fields(reading: Reading, parts: SpecParts) -> None:
+    fields = reading.fields
+    once = {
+        "glass": parts.glass,
+        "ice": parts.ice,
+        "riff of": parts.riff_of,
+        "credit": parts.credit,
+    }
+    for name, value in once.items():
+        if value.strip():
+            fields.once[name] = " ".join(value.split())
+    fields.notes += [" ".join(note.split()) for note in parts.notes if note.strip()]
+    fields.tags += distinct_tags(parts.tags)
+    if parts.serves is not None:
+        fields.serves = parts.serves
+        if not 0.0 < parts.serves <= MOST_SERVES:
+            fields.serves = None
+            highest = f"{MOST_SERVES:.0f}"
+            message = f"serves cannot be {parts.serves:g}: it is a number from 1 to {highest}"
+            reading.complain(0, 1, message)
+
+
+def _told(problem: Problem, name: str, parts: SpecParts) -> Problem:
+    """A problem that says for itself in which ingredient of which recipe it is."""
+    recipe = f"“{name}”" if name else parts.where or "a recipe without a name"
+    where = f"ingredient {problem.line} of {recipe}" if problem.line else recipe
+    return replace(problem, message=f"{where}: {problem.message}")
+
+
+GARNISH = "Garnish:"
+
+
+def parts_of(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecParts:
+    """The texts of a spec; `serves` is left out for one serve.
+
+    Its lines read back to what they are at a bar that means `units` by its measures.
+    """
+    return SpecParts(
+        spec.name,
+        tuple(_line(line, tree, units) for line in spec.lines),
+        tuple(_method(spec.method)),
+        spec.glass,
+        spec.ice,
+        tuple(note.strip() for note in spec.notes.splitlines() if note.strip()),
+        spec.riff_of or "",
+        None if spec.serves == 1.0 else spec.serves,
+        spec.tags,
+        spec.credit,
+    )
+
+
+def _line(line: Line, tree: FamilyTree, units: BarUnits) -> str:
+    """A garnish says that it is one, whatever it was written under."""
+    text = line_text(line, tree, units)
+    said = text.casefold().startswith(GARNISH.casefold())
+    return f"{GARNISH} {text}" if line.garnish and not said else text
+
+
+def _method(text: str) -> list[str]:
+    """Each line of a method, one empty text between paragraphs and none at the ends."""
+    steps: list[str] = []
+    for row in text.split("\n"):
+        step = " ".join(row.split())
+        if step or (steps and steps[-1]):
+            steps.append(step)
+    return steps[:-1] if steps and not steps[-1] else steps
+
+
+def text_of_parts(parts: SpecParts) -> str:
+    """One spec as plain text, its lines as the document gives them.
+
+    Nothing is read, so nothing is lost that could not be.
+    """
+    around = Spec(
+        _row(parts.name),
+        (),
+        "\n".join(_row(step) for step in parts.method),
+        glass=_row(parts.glass),
+        ice=_row(parts.ice),
+        notes="\n".join(_row(note) for note in parts.notes),
+        riff_of=_row(parts.riff_of) or None,
+        serves=parts.serves or 1.0,
+        tags=tuple(_row(tag) for tag in parts.tags),
+        credit=_row(parts.credit),
+    )
+    return text_around(around, [row for line in parts.lines if (row := _row(line))])
+
+
+def text_of_all(specs: Sequence[SpecParts]) -> str:
+    """Several specs as one text."""
+    return "---\n".join(text_of_parts(each) for each in specs)
+
+
+def _row(text: str) -> str:
+    return " ".join(text.split())

@@ -1,0 +1,267 @@
+"""Glasses, tins and jugs: what specs call them, and whether a drink fits.
+
+All volumes are typical ones, *common practice* (`resources/glasses.toml`).
+A drink is best poured to a glass's wash line; to the brim it can be carried
+nowhere. The wash line of a tin or a mixing glass is its load: the most liquid,
+before ice, that still shakes or stirs well.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from functools import cache
+from math import ceil, isfinite
+from typing import Literal, cast, get_args
+
+from barkeep import resource_files
+from barkeep.domain.amounts.measures import show_volume
+from barkeep.domain.ingredients.toml_fields import Fields, parse, refuse_other_tables
+from barkeep.domain.phrases import folded
+from barkeep.errors import AmountError, KnowledgeError, NegativeAmount
+
+FILE = "glasses.toml"
+
+SLIGHT_ML = 0.5
+"""Less than this too much is no reason to speak: volumes are shown in whole ml."""
+
+
+GlassKind = Literal["glass", "tin", "mixing_glass", "jug"]
+
+KINDS: tuple[GlassKind, ...] = get_args(GlassKind)
+
+
+_STATES_LIST = """
+    a an the chilled cold frozen frosted iced warm warmed hot heated preheated clean empty salted
+    sugared rimmed salt sugar your favourite favorite nice
+"""
+
+_STATES = frozenset(_STATES_LIST.split())
+"""Words in front of a glass's name that leave it the same glass (*common practice*)."""
+
+_DOES: Mapping[GlassKind, str] = {"tin": "shake", "mixing_glass": "stir"}
+
+_ALTERNATIVES = re.compile(r"\bor\b|[/,;()]")
+
+
+@dataclass(frozen=True, slots=True)
+class Glass:
+    """A glass, or what drinks are made or served in. `name` stands after *a*."""
+
+    key: str
+    name: str
+    aliases: tuple[str, ...]
+    brim_ml: float
+    wash_line_ml: float
+    kind: GlassKind
+    basis: str
+
+
+@dataclass(frozen=True, slots=True)
+class Ice:
+    """A kind of ice; `share` of a glass to its brim is taken by it as usually served."""
+
+    key: str
+    name: str
+    names: tuple[str, ...]
+    share: float
+
+    def volume_ml(self, glass: Glass) -> float:
+        """The room it takes in a glass."""
+        return self.share * glass.brim_ml
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """Whether a drink fits, up to the wash line and to the brim.
+
+    `why` says what is wrong in one or two sentences; it is empty where the drink
+    fits up to the wash line.
+    """
+
+    to_wash_line: bool
+    to_brim: bool
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Glassware:
+    """Glasses and kinds of ice by key, in the order of their file."""
+
+    glasses: Mapping[str, Glass]
+    ices: Mapping[str, Ice]
+    by_name: Mapping[str, Glass]
+
+
+def glass_named(text: str) -> Glass | None:
+    """The glass a spec's words name, None where they name none that is known.
+
+    Of several (*coupe or flute*) the first that is known.
+
+    >>> glass_named("chilled Martini glasses").name
+    'cocktail glass'
+    """
+    by_name = shipped_glassware().by_name
+    for choice in _ALTERNATIVES.split(_plain(text)):
+        for name in _readings(choice.split()):
+            if name in by_name:
+                return by_name[name]
+    return None
+
+
+def ice_named(text: str) -> Ice | None:
+    """The kind of ice a spec's words name, None where they name none that is known.
+
+    >>> ice_named("one large cube").key
+    'large'
+    """
+    words = f" {_plain(text)} "
+    for ice in shipped_glassware().ices.values():
+        if any(f" {name} " in words for name in ice.names):
+            return ice
+    return None
+
+
+def fits(served_ml: float, glass: Glass, ice_ml: float = 0.0, doubt_ml: float = 0.0) -> Fit:
+    """Whether so much drink, and the room its ice takes, fits a glass.
+
+    `served_ml` is what is poured in, dilution counted; `ice_ml` the ice that is
+    in the glass besides, none for a blended drink. For a tin or a mixing glass
+    `served_ml` is what goes in before ice, for which their load leaves room
+    already. `doubt_ml` is how surely the volume is known: less than that too
+    much is no reason to speak. Raises `AmountError` or `NegativeAmount`.
+    """
+    for value in (served_ml, ice_ml, doubt_ml):
+        _refuse_nonsense(value)
+    slack_ml = max(SLIGHT_ML, doubt_ml)
+    to_brim = _holds(glass.brim_ml, served_ml + ice_ml, slack_ml)
+    if glass.kind in _DOES:
+        why = _too_much_to_work(served_ml, glass, slack_ml, to_brim)
+    else:
+        why = _too_much_to_serve(served_ml, glass, ice_ml, slack_ml, to_brim)
+    return Fit(to_wash_line=not why, to_brim=to_brim, why=why)
+
+
+def _holds(room_ml: float, volume_ml: float, slack_ml: float) -> bool:
+    return volume_ml <= room_ml + slack_ml
+
+
+def _too_much_to_work(served_ml: float, glass: Glass, slack_ml: float, to_brim: bool) -> str:
+    """Why a tin or a mixing glass cannot take a round, and in how many goes it can."""
+    if not _holds(glass.wash_line_ml, served_ml, slack_ml):
+        does, most = _DOES[glass.kind], show_volume(glass.wash_line_ml)
+        return (
+            f"{_a_volume(served_ml)} round is too much to {does} in a {glass.name}: up to {most} "
+            f"before ice {does}s well. Make it in {ceil(served_ml / glass.wash_line_ml)} goes."
+        )
+    return "" if to_brim else f"A {glass.name} has no room for so much ice. Use less."
+
+
+def _too_much_to_serve(
+    served_ml: float, glass: Glass, ice_ml: float, slack_ml: float, to_brim: bool
+) -> str:
+    """Why a drink or a batch is too much for what it is served in, and what would help."""
+    if _holds(glass.wash_line_ml, served_ml + ice_ml, slack_ml):
+        return ""
+    drink = f"{_a_volume(served_ml)} {'batch' if glass.kind == 'jug' else 'drink'}"
+    if ice_ml > 0.0:
+        drink += f" with {show_volume(ice_ml)} of ice"
+    if to_brim:
+        wash_line = show_volume(glass.wash_line_ml)
+        return f"{drink} fills a {glass.name} past its wash line of {wash_line}."
+    why = f"{drink} does not fit a {glass.name} of {show_volume(glass.brim_ml)}."
+    less_ice = ice_ml > 0.0 and _holds(glass.wash_line_ml, served_ml, slack_ml)
+    return f"{why} Use less ice, or a larger glass." if less_ice else why
+
+
+def _a_volume(volume_ml: float) -> str:
+    """A volume with its article: *A 210 ml*, but *An 80 ml*."""
+    shown = show_volume(volume_ml)
+    number = shown.split()[0]
+    vowel = number.startswith("8") or number in ("11", "18")
+    return f"{'An' if vowel else 'A'} {shown}"
+
+
+def _refuse_nonsense(value_ml: float) -> None:
+    if not isfinite(value_ml):
+        raise AmountError(f"{value_ml:g} ml", "what is poured is a number of ml")
+    if value_ml < 0.0:
+        raise NegativeAmount(f"{value_ml:g} ml")
+
+
+def _plain(text: str) -> str:
+    return " ".join(folded(text).replace("&", " and ").replace(".", " ").split())
+
+
+def _readings(words: list[str]) -> Iterator[str]:
+    """A name as written, then without the words in front of it that change nothing.
+
+    Each with and without *glass* at its end, in the plural and the singular.
+    """
+    for start in range(len(words)):
+        if any(word not in _STATES for word in words[:start]):
+            return
+        name = " ".join(words[start:])
+        for form in (name, name.removesuffix("s"), name.removesuffix("es")):
+            yield form
+            yield f"{form} glass"
+            yield form.removesuffix(" glass")
+
+
+@cache
+def shipped_glassware() -> Glassware:
+    """What barkeep brings along. Raises `KnowledgeError` for a broken resource."""
+    return read_glassware(resource_files.read_text(FILE))
+
+
+def read_glassware(text: str, file: str = FILE) -> Glassware:
+    """Glasses and ice out of a TOML text. Raises `KnowledgeError`."""
+    document = parse(text, file)
+    refuse_other_tables(document, ("basis", "glass", "ice"), file)
+    top = Fields(document, file, "the text")
+    basis = top.text("basis")
+    glasses = {key: _glass(fields, key, basis) for key, fields in _each(top, "glass")}
+    ices = {key: _ice(fields, key) for key, fields in _each(top, "ice")}
+    return Glassware(glasses, ices, _by_name(glasses, file))
+
+
+def _each(top: Fields, name: str) -> Iterator[tuple[str, Fields]]:
+    for key, table in top.table(name).items():
+        place = f"{name}.{key}"
+        if not isinstance(table, dict):
+            raise KnowledgeError(top.file, place, f"write each as a table, [{name}.its-key]")
+        yield key, Fields(table, top.file, place)
+
+
+def _glass(fields: Fields, key: str, basis: str) -> Glass:
+    brim_ml = fields.number("brim_ml", above=0.0)
+    glass = Glass(
+        key=key,
+        name=fields.text("name"),
+        aliases=fields.words("aliases"),
+        brim_ml=brim_ml,
+        wash_line_ml=fields.number("wash_line_ml", above=0.0, most=brim_ml),
+        kind=cast(GlassKind, fields.choice("kind", KINDS, "")),
+        basis=basis,
+    )
+    fields.finish()
+    return glass
+
+
+def _ice(fields: Fields, key: str) -> Ice:
+    name, names = fields.text("name"), fields.words("names")
+    ice = Ice(key, name, tuple(_plain(each) for each in names), fields.number("share", most=1.0))
+    fields.finish()
+    return ice
+
+
+def _by_name(glasses: Mapping[str, Glass], file: str) -> Mapping[str, Glass]:
+    found: dict[str, Glass] = {}
+    for glass in glasses.values():
+        for name in (glass.name, *glass.aliases):
+            other = found.setdefault(_plain(name), glass)
+            if other != glass:
+                reason = f"the name “{name}” belongs to {other.key} already"
+                raise KnowledgeError(file, f"glass.{glass.key}", reason)
+    return found

@@ -1,0 +1,98 @@
+"""How much of its ingredient a line takes, in the ingredient's own unit."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import lru_cache
+
+from barkeep.domain.amounts.amount import US_UNITS, Amount, BarUnits
+from barkeep.domain.amounts.measures import dimension, to_quantity
+from barkeep.domain.ingredients.portions import Portions, shipped_portions
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
+from barkeep.domain.specs.spec import Line, Spec
+
+PART_ML = 30.0
+"""What one part is taken to be in a single serve: about an ounce (*common practice*)."""
+
+
+_SPOONS = frozenset({"tsp", "tbsp", "dessertspoon", "barspoon", "cup", "pint", "imp_pint", "pinch"})
+"""Volumes in which pieces are measured out: *a cup of raspberries*."""
+
+
+def quantity_of(
+    amount: Amount,
+    ingredient: Ingredient,
+    portions: Portions | None = None,
+    units: BarUnits = US_UNITS,
+) -> tuple[float | None, str]:
+    """An amount in the ingredient's own unit, or None and a note that says why not.
+
+    Of a range the lower end counts. Raises `WrongDimension` where the amount
+    cannot be meant, such as a weight of gin.
+    """
+    found, note = _converted(amount, ingredient, portions or shipped_portions(), units)
+    return (None if found is None else float(f"{found:.12g}")), note
+
+
+def in_dashes_of(units: BarUnits, spec: Spec, tree: FamilyTree) -> Spec:
+    """The spec with its lines in dashes at what the bar's dash comes to.
+
+    It is the spec itself where that is so already, and else the very same
+    object each time, so that what is known of it holds.
+    """
+    quantities = {
+        number: _in_dashes(line, line.amount, spec.serves, tree, units)
+        for number, line in enumerate(spec.lines)
+        if line.unit == "dash" and line.amount is not None and line.quantity is not None
+    }
+    if all(spec.lines[number].quantity == each for number, each in quantities.items()):
+        return spec
+    return _with_quantities(spec, tuple(quantities.items()))
+
+
+def _in_dashes(
+    line: Line, dashes: float, serves: float, tree: FamilyTree, units: BarUnits
+) -> float | None:
+    poured = float(f"{dashes * units.dash_ml / serves:.12g}")
+    if line.quantity == poured:  # as nearly all are: it is asked of every spec after every change
+        return poured
+    whole, _ = quantity_of(Amount(dashes, None, "dash"), tree[line.ingredient], None, units)
+    return None if whole is None else float(f"{whole / serves:.12g}")
+
+
+@lru_cache(maxsize=20_000)
+def _with_quantities(spec: Spec, quantities: tuple[tuple[int, float | None], ...]) -> Spec:
+    lines = list(spec.lines)
+    for number, quantity in quantities:
+        lines[number] = replace(lines[number], quantity=quantity)
+    return replace(spec, lines=tuple(lines))
+
+
+def _converted(
+    amount: Amount, ingredient: Ingredient, portions: Portions, units: BarUnits
+) -> tuple[float | None, str]:
+    key, unit, kind = ingredient.key, ingredient.unit, dimension(amount.unit)
+    if unit == "ml" and kind == "part":
+        return amount.value * PART_ML, ""
+    if unit == "ml" and kind == "count" and key in portions.piece_ml:
+        return amount.value * portions.piece_ml[key], ""
+    if unit == "ml" and kind == "mass" and key in portions.g_per_ml:
+        return to_quantity(amount, "g") / portions.g_per_ml[key], ""
+    if unit == "g" and kind in ("volume", "count", "loose"):
+        return _weighed(amount, key, kind, portions, units)
+    if unit == "each" and kind in ("mass", "loose", "part"):
+        words = {"mass": "by weight", "loose": f"by the {amount.unit}", "part": "by parts"}
+        return None, words[kind]
+    if unit == "each" and amount.unit in _SPOONS:
+        return None, "by volume"
+    return to_quantity(amount, unit, units), ""
+
+
+def _weighed(
+    amount: Amount, key: str, kind: str, portions: Portions, units: BarUnits
+) -> tuple[float | None, str]:
+    if kind == "volume":
+        density = portions.g_per_ml.get(key)
+        return (to_quantity(amount, "ml", units) * density, "") if density else (None, "by volume")
+    piece = portions.piece_g.get(key) if kind == "count" else None
+    return (amount.value * piece, "") if piece else (None, "by the piece")

@@ -1,0 +1,132 @@
+"""The lines of a spec as the bar likes to see them, each beside how it is written."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from barkeep.domain.amounts.amount import OUNCES, US_UNITS, BarUnits, amount_at_start, show_range
+from barkeep.domain.amounts.rounding import Style, rounded, show_as
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.specs.ratios import MEASURES, as_parts, parts_in_words
+from barkeep.domain.specs.spec import Line, Spec
+from barkeep.errors import UserError, spoken_list
+
+_SPOONS = frozenset({"tsp", "barspoon"})
+"""Small enough to stand among ounces as they are."""
+
+
+@dataclass(frozen=True, slots=True)
+class ShownLine:
+    """A line as it is shown, and its amount alone, empty where it has none.
+
+    `written` is the line's own text where that says something else, else empty.
+    """
+
+    text: str
+    amount: str
+    written: str = ""
+
+
+def shown_lines(
+    spec: Spec, tree: FamilyTree, style: Style, units: BarUnits = US_UNITS
+) -> tuple[ShownLine, ...]:
+    """Every line of a spec in a style; dashes, drops and pieces stay what they are.
+
+    A line in ounces that are not the bar's says which ounces they are, in
+    every style.
+    """
+    amounts = _amounts(spec, tree, style, units)
+    return tuple(
+        _shown(line, amount, tree, units) for line, amount in zip(spec.lines, amounts, strict=True)
+    )
+
+
+def style_note(spec: Spec, tree: FamilyTree, style: Style, units: BarUnits = US_UNITS) -> str:
+    """What the amounts of a spec leave to be said in a style: how large its parts are, or empty."""
+    return parts_in_words(spec, tree, units) if style == "parts" else ""
+
+
+def names_of(line: Line, tree: FamilyTree) -> str:
+    """The name of a line's ingredient, with what would do as well: *Rye whiskey or bourbon*."""
+    others = (tree.in_sentence(key) for key in line.alternatives)
+    return spoken_list((tree.name(line.ingredient), *others))
+
+
+def names_in_sentence(line: Line, tree: FamilyTree) -> str:
+    """The same as it stands inside a sentence: *rye whiskey or bourbon*."""
+    return spoken_list([tree.in_sentence(key) for key in line.wanted])
+
+
+def worded(line: Line, name: str, amount: str) -> str:
+    """A line's text made from its fields, with its ingredient's name and its amount as given."""
+    words = [amount, name]
+    text = " ".join(word for word in words if word)
+    if line.note:
+        # Commas also part one garnish from the next.
+        bare = not line.garnish and not re.search(r"[,()]", line.note)
+        text += f", {line.note}" if bare else f" ({line.note})"
+    if line.min_abv_percent is not None:
+        text += f" (at least {line.min_abv_percent:g} %)"
+    if line.optional:
+        text += " (optional)"
+    return f"Garnish: {text}" if line.garnish else text
+
+
+def _shown(line: Line, amount: str | None, tree: FamilyTree, units: BarUnits) -> ShownLine:
+    own = ""
+    if line.amount is not None and line.unit is not None:
+        own = show_range(line.amount, line.amount_high, line.unit, units)
+    foreign = line.unit in OUNCES and line.unit != units.ounce
+    if amount is None and not foreign:
+        return ShownLine(line.text, own)
+    shown = amount or own
+    text = worded(line, names_in_sentence(line, tree), shown)
+    return ShownLine(text, shown, _written(line, text, units) if foreign else line.text)
+
+
+def _written(line: Line, shown: str, units: BarUnits) -> str:
+    """A line as it is written, with the kind of its ounces where this bar means others by it."""
+    try:
+        read = amount_at_start(line.text, units)
+    except UserError:
+        read = None
+    if read is None or line.unit is None or read.unit is None:
+        return line.text if OUNCES.get(line.unit or "", "") in line.text else shown
+    if read.unit == line.unit:
+        return line.text
+    return f"{line.text[: read.unit_at]} {OUNCES[line.unit]}{line.text[read.end :]}"
+
+
+def _amounts(spec: Spec, tree: FamilyTree, style: Style, units: BarUnits) -> tuple[str | None, ...]:
+    """The amount of each line in a style, None where it stays as it is written."""
+    lines = spec.lines
+    if style == "as_written":
+        return (None,) * len(lines)
+    if style == "parts":
+        return as_parts(lines, tree)
+    wanted = units.ounce if style == "oz" else style
+    kinds = MEASURES | {"part"} if style == "oz" else MEASURES | {"part"} | _SPOONS
+    return tuple(
+        _poured(line, spec.serves, style, units)
+        if line.unit in kinds - {wanted} and tree[line.ingredient].unit == "ml"
+        else None
+        for line in lines
+    )
+
+
+def _poured(line: Line, serves: float, style: Style, units: BarUnits) -> str | None:
+    if not line.quantity or not line.amount:
+        return None
+    low_ml = line.quantity * serves
+    low = show_as(low_ml, "ml", style, units)
+    if line.amount_high is None:
+        return low
+    high_ml = low_ml * line.amount_high / line.amount
+    first, last = rounded(low_ml, style, units), rounded(high_ml, style, units)
+    high = show_as(high_ml, "ml", style, units)
+    if first.value == last.value and first.unit == last.unit:
+        return low
+    if first.unit == last.unit:
+        return show_range(float(first.value), float(last.value), last.unit, units)
+    return f"{low} to {high}"

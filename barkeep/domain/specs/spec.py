@@ -1,0 +1,109 @@
+"""A spec: the exact lines and method of one drink, and what can be read off them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.uses import Role, Technique
+
+ACCENT_ML = 7.5
+"""A line of no more than this is an accent (*common practice*: a quarter ounce)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One ingredient of a spec and its amount.
+
+    `text` is the line as written. `amount` (and `amount_high` of a range) is in
+    `unit` as written; `quantity` is the same for one serve in the ingredient's
+    own unit (ml, g or each), None where the text gives none (*top with soda*).
+    `alternatives` are the keys of what the line says would do as well, all in
+    the same unit: *rye or bourbon*.
+    """
+
+    text: str
+    ingredient: str
+    amount: float | None = None
+    amount_high: float | None = None
+    unit: str | None = None
+    quantity: float | None = None
+    optional: bool = False
+    garnish: bool = False
+    note: str = ""
+    min_abv_percent: float | None = None
+    alternatives: tuple[str, ...] = ()
+
+    @property
+    def wanted(self) -> tuple[str, ...]:
+        """The keys of which any one is just what the line asks for, its first choice first."""
+        return (self.ingredient, *self.alternatives)
+
+    @property
+    def required(self) -> bool:
+        """Whether the drink cannot be made without it."""
+        return not (self.optional or self.garnish)
+
+
+@dataclass(frozen=True, slots=True)
+class Spec:
+    """One drink. `id` is None for a classic that barkeep brings along.
+
+    The lines make `serves` serves; `credit` says whose it is, `source` where
+    its proportions come from.
+    """
+
+    name: str
+    lines: tuple[Line, ...]
+    method: str = ""
+    technique: Technique = "unknown"
+    glass: str = ""
+    ice: str = ""
+    notes: str = ""
+    riff_of: str | None = None
+    id: int | None = None
+    classic: bool = False
+    added: date | None = None
+    serves: float = 1.0
+    tags: tuple[str, ...] = ()
+    credit: str = ""
+    source: str = ""
+
+    @property
+    def required_lines(self) -> tuple[Line, ...]:
+        """The lines the drink cannot be made without."""
+        return tuple(line for line in self.lines if line.required)
+
+
+def without_id(spec: Spec) -> Spec:
+    """The spec as text carries it: no identity, no date."""
+    return replace(spec, id=None, added=None)
+
+
+def role(line: Line, spec: Spec, tree: FamilyTree) -> Role:
+    """What a line does in the drink: an accent, the base, or a modifier.
+
+    The base is the largest alcoholic line, or the largest of all in a drink
+    without alcohol (*common practice*).
+    """
+    if line.quantity is None or line.unit in ("dash", "drop", "pinch"):
+        return "accent"
+    if tree[line.ingredient].unit != "ml":
+        return "modifier"
+    if line.quantity <= ACCENT_ML:
+        return "accent"
+    return "base" if line.quantity >= _base_ml(spec.required_lines, tree) else "modifier"
+
+
+def base(spec: Spec, tree: FamilyTree) -> str | None:
+    """The ingredient of the line the drink is built on, None for a spec without volumes."""
+    bases = [line for line in spec.required_lines if role(line, spec, tree) == "base"]
+    return bases[0].ingredient if bases else None
+
+
+def _base_ml(lines: Sequence[Line], tree: FamilyTree) -> float:
+    poured = [line for line in lines if line.quantity and tree[line.ingredient].unit == "ml"]
+    strong = [line for line in poured if line.ingredient in tree.alcoholic]
+    return max((line.quantity or 0.0 for line in strong or poured), default=0.0)

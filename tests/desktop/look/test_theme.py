@@ -1,0 +1,193 @@
+"""The colours can be read, in both schemes, and the theme follows what is asked of it."""
+
+from __future__ import annotations
+
+from dataclasses import fields
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QPalette
+from PySide6.QtWidgets import QApplication
+
+from barkeep.desktop.look import theme as theme_module
+from barkeep.desktop.look import tones as tones_module
+from barkeep.desktop.look.metrics import TypeSize, font_of
+from barkeep.desktop.look.theme import StylePictures, Theme, style_sheet
+from barkeep.desktop.look.tones import (
+    Tones,
+    blend,
+    contrast,
+    current_tones,
+    palette_of,
+    read_tones,
+    tones_for,
+)
+from barkeep.errors import KnowledgeError
+
+READABLE, DRAWN, FAINT = 4.5, 3.0, 2.5
+
+SCHEMES = ("light", "dark")
+
+TEXT_ON = [
+    ("text", ("window", "base", "raised", "button")),
+    ("muted", ("window", "base", "raised")),
+    ("on_accent", ("accent",)),
+    ("on_highlight", ("highlight",)),
+    ("link", ("window", "base")),
+    ("on_nav", ("nav",)),
+    ("nav_muted", ("nav",)),
+    ("lamp", ("nav",)),
+    *((mark, ("base", "window")) for mark in ("ready", "stand_in", "one_short", "short")),
+    *((mark, ("base", "window")) for mark in ("warning", "danger", "info")),
+]
+
+SHAPES_ON = [
+    ("accent", ("window", "base")),
+    ("on_lamp", ("lamp",)),
+    ("glass", ("window", "base")),
+    ("liquid", ("base", "window")),
+    ("nav_line", ("nav",)),
+]
+
+
+@pytest.fixture
+def themed(qapp):
+    """A theme that leaves the application as it was."""
+    palette, sheet = qapp.palette(), qapp.styleSheet()
+    theme = Theme(qapp, "light")
+    yield theme
+    qapp.setPalette(palette)
+    qapp.setStyleSheet(sheet)
+    theme.deleteLater()
+
+
+def pairs(table):
+    return [(one, other) for one, others in table for other in others]
+
+
+def test_contrast_is_that_of_the_published_formula():
+    # WCAG 2.2: black on white is 21, and #767676 is the lightest grey that passes on white.
+    assert contrast("#000000", "#ffffff") == pytest.approx(21.0)
+    assert contrast("#767676", "#ffffff") == pytest.approx(4.54, abs=0.005)
+    assert contrast("#777777", "#ffffff") < 4.5
+    assert contrast("#123456", "#123456") == pytest.approx(1.0)
+
+
+@pytest.mark.parametrize("scheme", SCHEMES)
+@pytest.mark.parametrize(("text", "ground"), pairs(TEXT_ON))
+def test_text_can_be_read(scheme, text, ground):
+    tones = read_tones(scheme)
+    assert contrast(getattr(tones, text), getattr(tones, ground)) >= READABLE
+
+
+@pytest.mark.parametrize("scheme", SCHEMES)
+@pytest.mark.parametrize(("shape", "ground"), pairs(SHAPES_ON))
+def test_shapes_can_be_told_from_their_ground(scheme, shape, ground):
+    tones = read_tones(scheme)
+    least = FAINT if shape == "liquid" else DRAWN
+    assert contrast(getattr(tones, shape), getattr(tones, ground)) >= least
+
+
+@pytest.mark.parametrize("scheme", SCHEMES)
+def test_disabled_text_is_quieter_than_quiet_text_and_still_there(scheme):
+    tones = read_tones(scheme)
+    disabled = contrast(tones.disabled, tones.window)
+    assert DRAWN <= disabled < contrast(tones.muted, tones.window)
+
+
+@pytest.mark.parametrize("scheme", SCHEMES)
+@pytest.mark.parametrize("mark", ["info", "warning", "danger", "ready"])
+def test_words_can_be_read_on_a_banner(scheme, mark):
+    tones = read_tones(scheme)
+    ground = blend(getattr(tones, mark), tones.base, 0.10).name()
+    assert contrast(tones.text, ground) >= READABLE
+    assert contrast(getattr(tones, mark), ground) >= DRAWN
+
+
+@pytest.mark.parametrize("scheme", SCHEMES)
+@pytest.mark.parametrize("mark", ["ready", "stand_in", "one_short", "short"])
+def test_a_verdict_can_be_read_on_its_pill(scheme, mark):
+    tones = read_tones(scheme)
+    ground = blend(getattr(tones, mark), tones.base, 0.12).name()
+    assert contrast(getattr(tones, mark), ground) >= READABLE
+
+
+@pytest.mark.parametrize("scheme", SCHEMES)
+def test_the_palette_is_the_table(scheme, qapp):
+    tones = read_tones(scheme)
+    palette = palette_of(tones)
+    role = QPalette.ColorRole
+    assert palette.color(role.Accent).name() == tones.accent
+    assert palette.color(role.PlaceholderText).name() == tones.muted
+    disabled = QPalette.ColorGroup.Disabled
+    assert palette.color(disabled, role.ButtonText).name() == tones.disabled
+    assert tones_for(palette) == tones
+
+
+def test_a_foreign_palette_lends_its_own_colours(qapp):
+    palette = QPalette(QColor("black"))
+    palette.setColor(QPalette.ColorRole.WindowText, QColor("yellow"))
+    tones = tones_for(palette)
+    assert {tones.ready, tones.short, tones.danger, tones.text} == {"#ffff00"}
+    assert tones.window == palette.color(QPalette.ColorRole.Window).name()
+
+
+def test_a_table_with_a_hole_names_the_colour(monkeypatch):
+    monkeypatch.setattr(tones_module, "read_text", lambda _name: '[light]\nwindow = "#zzz"')
+    read_tones.cache_clear()
+    try:
+        with pytest.raises(KnowledgeError) as caught:
+            read_tones("light")
+    finally:
+        monkeypatch.undo()
+        read_tones.cache_clear()
+    assert caught.value.key == "light.window"
+
+
+def test_choosing_changes_palette_sheet_and_tones(themed, qapp, qtbot):
+    light = qapp.styleSheet()
+    with qtbot.waitSignal(themed.changed):
+        themed.choose("dark")
+    assert current_tones() == read_tones("dark")
+    assert qapp.styleSheet() != light
+    themed.choose("light")
+    assert qapp.styleSheet() == light
+
+
+def test_an_unknown_system_is_light(themed, qapp):
+    assert qapp.styleHints().colorScheme() == Qt.ColorScheme.Unknown
+    themed.choose("system")
+    assert themed.scheme == "light"
+
+
+def test_high_contrast_leaves_the_platform_alone(themed, qapp, monkeypatch):
+    monkeypatch.setattr(theme_module.Theme, "high_contrast", property(lambda _self: True))
+    themed.apply()
+    assert qapp.styleSheet() == ""
+    assert current_tones() not in (read_tones("light"), read_tones("dark"))
+
+
+def test_the_style_sheet_is_filled_in_and_understood(themed, qapp, qtlog):
+    pictures = StylePictures()  # kept: its folder goes with it
+    sheet = style_sheet(read_tones("dark"), pictures.write(read_tones("dark")))
+    assert "$" not in sheet
+    qapp.setStyleSheet(sheet)
+    assert not [each for each in qtlog.records if "parse" in each.message.lower()]
+    qapp.setStyleSheet("")
+    pictures.remove()
+
+
+def test_the_type_scale_rises_from_the_platforms_font(qapp):
+    base = QApplication.font().pointSizeF()
+    sizes = [font_of(size).pointSizeF() for size in TypeSize]
+    assert sizes == sorted(sizes)
+    assert font_of(TypeSize.BODY).pointSizeF() == base
+    small = QApplication.font()
+    small.setPixelSize(20)
+    assert font_of(TypeSize.TITLE, small).pixelSize() == round(20 * TypeSize.TITLE.factor)
+
+
+def test_every_tone_is_a_colour():
+    for scheme in SCHEMES:
+        tones = read_tones(scheme)
+        assert all(QColor(getattr(tones, each.name)).isValid() for each in fields(Tones))

@@ -1,0 +1,202 @@
+"""The desktop as a whole process: how it starts, what it imports first, and how it ends."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from contextlib import ExitStack
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QMessageBox
+
+from barkeep.application.bar import Bar
+from barkeep.desktop.shell import main as main_module
+from barkeep.desktop.shell.main import Desktop
+
+LATE = ("numpy", "scipy", "pint", "alembic", "jsonschema")
+"""What the window must not wait for."""
+
+STARTED = """
+import sys
+from PySide6.QtCore import QTimer
+from barkeep.desktop import main_window
+from barkeep.desktop.shell.main import Desktop, main
+
+def shown(window):
+    late = [name for name in {late!r} if name in sys.modules]
+    print("before the first paint:", late)
+    QTimer.singleShot(0, window.close)
+
+real = main_window.MainWindow.showEvent
+def show_event(window, event):
+    real(window, event)
+    shown(window)
+main_window.MainWindow.showEvent = show_event
+print("ended with", main({argv!r}))
+"""
+
+
+def run(script: str, home: Path) -> subprocess.CompletedProcess[str]:
+    """Run Python with a home of its own."""
+    places = {
+        name: str(home / name.lower())
+        for name in ("HOME", "XDG_DATA_HOME", "XDG_STATE_HOME", "XDG_CONFIG_HOME")
+    }
+    root = Path(__file__).resolve().parents[3]
+    environment = {**os.environ, **places, "PYTHONPATH": str(root)}
+    return subprocess.run(
+        [sys.executable, "-X", "faulthandler", "-c", script],
+        env=environment,
+        capture_output=True,
+        text=True,
+        timeout=120,
+        check=False,
+    )
+
+
+def test_the_first_window_waits_for_nothing_heavy_and_ends_cleanly(tmp_path):
+    done = run(STARTED.format(late=LATE, argv=["--sample"]), tmp_path)
+    assert done.returncode == 0, done.stderr
+    assert "before the first paint: []" in done.stdout
+    assert "ended with 0" in done.stdout
+    noise = [line for line in done.stderr.splitlines() if "propagateSizeHints" not in line]
+    assert noise == []
+
+
+SIGNALLED = """
+import os, signal, sys, tempfile
+from pathlib import Path
+from PySide6.QtCore import QTimer
+from barkeep.desktop import main_window
+from barkeep.desktop.shell.main import main
+
+def left():
+    return sorted(each.name for each in Path(tempfile.gettempdir()).glob("barkeep-*"))
+
+def copies():
+    return len(list(Path(tempfile.gettempdir()).glob("barkeep-*/sample.barkeep")))
+
+real = main_window.MainWindow.showEvent
+def show_event(window, event):
+    real(window, event)
+    print("shown over", copies(), "copy")
+    QTimer.singleShot(0, lambda: os.kill(os.getpid(), signal.{signal}))
+main_window.MainWindow.showEvent = show_event
+print("ended with", main(["--sample"]))
+print("left over", left())
+"""
+
+
+@pytest.mark.parametrize("signal", ["SIGINT", "SIGTERM"])
+def test_a_signal_ends_it_and_the_throw_away_copy_goes(tmp_path, monkeypatch, signal):
+    folder = tmp_path / "temporary"
+    folder.mkdir()
+    monkeypatch.setenv("TMPDIR", str(folder))
+    done = run(SIGNALLED.format(signal=signal), tmp_path)
+    assert done.returncode == 0, done.stderr
+    assert "shown over 1 copy" in done.stdout
+    assert "ended with 0" in done.stdout
+    assert "left over []" in done.stdout
+    assert "Traceback" not in done.stderr
+
+
+def test_a_first_start_begins_a_bar_in_the_data_folder(tmp_path):
+    done = run(STARTED.format(late=(), argv=[]), tmp_path)
+    assert "ended with 0" in done.stdout, done.stderr
+    assert (tmp_path / "xdg_data_home" / "barkeep" / "bar.barkeep").is_file()
+    assert (tmp_path / "xdg_state_home" / "barkeep" / "window.ini").is_file()
+
+
+@pytest.fixture
+def desktop(qapp, tmp_path, monkeypatch):
+    """A running desktop, without its event loop."""
+    for place in ("state_folder", "config_folder", "data_folder"):
+        monkeypatch.setattr(main_module.paths, place, lambda: tmp_path)
+    monkeypatch.setattr(main_module.paths, "log_file", lambda: tmp_path / "barkeep.log")
+    monkeypatch.setattr(main_module, "import_heavy", lambda: None)
+    monkeypatch.setattr(sys, "excepthook", sys.excepthook)
+    palette, sheet = qapp.palette(), qapp.styleSheet()
+    with ExitStack() as stack:
+        made = Desktop(qapp, stack)
+        yield made
+    qapp.setPalette(palette)
+    qapp.setStyleSheet(sheet)
+    made.theme.deleteLater()
+
+
+def test_another_bar_takes_the_place_of_the_first(desktop, sample_bar, tmp_path, qtbot):
+    assert desktop.start(sample_bar)
+    first = desktop.window
+    desktop.open(tmp_path / "other.barkeep")
+    assert desktop.window is not first
+    assert not first.isVisible()
+    assert desktop.window.bar.path == tmp_path / "other.barkeep"
+    assert desktop.window.bar.snapshot.bottles == ()
+
+
+def test_a_bar_that_cannot_be_opened_is_explained_and_another_offered(
+    desktop, sample_bar, tmp_path, monkeypatch
+):
+    broken = tmp_path / "broken.barkeep"
+    broken.write_bytes(b"this is no bar" * 100)
+    told: list[str] = []
+
+    def choose(box: QMessageBox) -> int:
+        told.append(box.informativeText())
+        box.buttons()[0].click()
+        return 0
+
+    monkeypatch.setattr(QMessageBox, "exec", choose)
+    monkeypatch.setattr(
+        main_module.QFileDialog, "getOpenFileName", lambda *_args: (str(sample_bar), "")
+    )
+    assert desktop.start(broken)
+    assert "broken.barkeep cannot be used" in told[0]
+    assert desktop.window.bar.path == sample_bar
+    assert broken.read_bytes() == b"this is no bar" * 100
+
+
+def test_who_opens_no_other_bar_leaves(desktop, tmp_path, monkeypatch):
+    broken = tmp_path / "broken.barkeep"
+    broken.write_bytes(b"this is no bar" * 100)
+    monkeypatch.setattr(QMessageBox, "exec", lambda box: box.buttons()[1].click() or 0)
+    assert not desktop.start(broken)
+    assert desktop.window is None
+
+
+def test_the_chosen_theme_is_there_next_time(desktop, sample_bar, qapp, qtbot):
+    desktop.start(sample_bar)
+    desktop.window.actions_.themes["dark"].trigger()
+    with ExitStack() as stack:
+        again = Desktop(qapp, stack)
+        assert again.theme.choice == "dark"
+        again.theme.deleteLater()
+
+
+def test_a_fault_is_shown_once_and_the_window_stays(desktop, sample_bar, qtbot):
+    desktop.start(sample_bar)
+    for number in (1, 2):
+        error = ZeroDivisionError(f"fault {number}")
+        sys.excepthook(type(error), error, None)
+    qtbot.waitUntil(lambda: desktop._crash is not None and "fault 2" in desktop._crash.details)
+    assert "fault 1" in desktop._crash.details
+    desktop._crash.accept()
+    assert desktop.window.isVisible()
+    assert "fault 2" in desktop.faults.log.read_text(encoding="utf-8")
+
+
+def test_two_windows_over_one_file_see_each_others_changes(desktop, sample_bar, qtbot):
+    desktop.start(sample_bar)
+    with Bar.open(sample_bar) as other:
+        bottle = next(each for each in other.snapshot.bottles if each.level.state == "open")
+        other.inventory.empty(bottle.id)
+    desktop.window.read_again()
+    shown = {each.id: each for each in desktop.window.bar.snapshot.bottles}
+    assert shown[bottle.id].level.state == "empty"
+
+
+def test_the_program_offers_the_bars_settings(desktop, sample_bar):
+    assert desktop.start(sample_bar)
+    assert desktop.window.actions_.settings.isVisible()

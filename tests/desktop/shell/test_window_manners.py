@@ -1,0 +1,189 @@
+"""How the window behaves as a window: no strays, no growing, and nothing lost on closing."""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Iterator
+
+import pytest
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer
+from PySide6.QtWidgets import QApplication, QDialog, QMenu, QMessageBox, QWidget
+
+from barkeep.desktop.look.theme import Theme
+from barkeep.desktop.screens.window_state import WindowState
+from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
+from barkeep.desktop.shell.pages import PAGES
+from tests.desktop.pages import tabbed
+
+pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+
+
+@pytest.fixture
+def window(bar, qapp, qtbot, tmp_path) -> Iterator[MainWindow]:
+    """A window over the sample bar, in its usual size."""
+    palette, sheet = qapp.palette(), qapp.styleSheet()
+    theme = Theme(qapp, "light")
+    made = MainWindow(bar, WindowState(tmp_path / "window.ini"), theme, WindowHooks())
+    qtbot.addWidget(made, before_close_func=MainWindow.close_unasked)
+    made.resize(1024, 640)
+    with qtbot.waitActive(made):
+        made.show()
+        made.activateWindow()
+    settle(made, qtbot)
+    yield made
+    made.close_unasked()
+    qapp.setPalette(palette)
+    qapp.setStyleSheet(sheet)
+    theme.deleteLater()
+
+
+def settle(window, qtbot):
+    """Wait for the answers that are still to come, and for the layout of what they show."""
+    qtbot.waitUntil(lambda: not window.background.is_busy, timeout=20_000)
+    QApplication.processEvents()
+
+
+class Strays(QObject):
+    """Notes every widget that is shown as a window of its own and should not be."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.met: list[str] = []
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        shown = event.type() == QEvent.Type.Show and isinstance(watched, QWidget)
+        if shown and watched.isWindow() and not isinstance(watched, (MainWindow, QDialog, QMenu)):
+            self.met.append(f"{type(watched).__name__} {watched.accessibleName()}")
+        return False
+
+
+@pytest.fixture
+def strays(qapp):
+    watching = Strays()
+    qapp.installEventFilter(watching)
+    yield watching
+    qapp.removeEventFilter(watching)
+
+
+def test_nothing_but_the_window_is_ever_shown_as_one(strays, window, qtbot):
+    for page in PAGES:
+        window.show_page(page.key)
+        settle(window, qtbot)
+    screen = window.show_page("bottles")
+    for number in range(screen.shown.rowCount()):
+        screen.view.setCurrentIndex(screen.shown.index(number, 0))
+    settle(window, qtbot)
+    assert strays.met == []
+
+
+# The count
+
+
+@pytest.fixture
+def counting(window, qtbot):
+    """The Bottles page, being counted, with two bottles counted."""
+    screen = window.show_page("bottles")
+    settle(window, qtbot)
+    screen.count_shelf()
+    unhurried(screen)
+    qtbot.keyClicks(screen.counting.view, "34")
+    return screen
+
+
+def unhurried(screen) -> None:
+    """Two seconds from one digit to the next, so that each is of another bottle."""
+    moments = itertools.count(step=2)
+    screen.counting.haste.clock = lambda: float(next(moments))
+
+
+def test_the_window_keeps_its_size_through_a_count(window, qtbot):
+    screen = window.show_page("bottles")
+    settle(window, qtbot)
+    before = window.size()
+    sizes = []
+    for _turn in range(2):
+        for step in (screen.count_shelf, screen.leave_count):
+            step()
+            settle(window, qtbot)
+            sizes.append(window.size())
+    screen.count_shelf()
+    unhurried(screen)
+    qtbot.keyClicks(screen.counting.view, "34")
+    screen.write_counts()
+    screen.counting.sheet.write_button.click()
+    settle(window, qtbot)
+    assert not screen.is_counting
+    assert {*sizes, window.size()} == {before}
+
+
+def answer(qtbot, press: str) -> list[str]:
+    """Once the question is there, note it and press a button, or Esc."""
+    asked: list[str] = []
+
+    def reply() -> None:
+        box = QApplication.activeModalWidget()
+        assert isinstance(box, QMessageBox)
+        asked.append(box.text())
+        if press == "Esc":
+            qtbot.keyClick(box, Qt.Key.Key_Escape)
+        else:
+            next(each for each in box.buttons() if each.text() == press).click()
+
+    QTimer.singleShot(0, reply)
+    return asked
+
+
+@pytest.mark.parametrize("press", ["Keep counting", "Esc"])
+def test_closing_amid_a_count_asks_and_can_be_thought_better_of(window, counting, qtbot, press):
+    asked = answer(qtbot, press)
+    window.close()
+    assert asked == ["2 counted bottles are not confirmed yet."]
+    assert window.isVisible()
+    assert len(counting.count) == 2
+    qtbot.keyClicks(counting.counting.view, "5")
+    assert len(counting.count) == 3
+
+
+def test_counts_are_discarded_where_that_is_wanted(window, counting, qtbot):
+    counting.leave_count()  # off the page they are as unconfirmed as on it
+    asked = answer(qtbot, "Discard counts")
+    window.close()
+    assert asked
+    assert not window.isVisible()
+
+
+def test_one_bottle_is_one_bottle_and_none_asks_nothing(window, counting):
+    for bottle in list(counting.count.levels)[1:]:
+        counting.count.drop(bottle)
+    assert counting.unsaved() == "1 counted bottle is not confirmed yet."
+    counting.count.clear()
+    assert counting.unsaved() == ""
+    window.close()
+    assert not window.isVisible()
+
+
+# Tab
+
+
+def test_tab_goes_over_the_bottles_page_as_the_eye_does(window, qtbot):
+    screen = window.show_page("bottles")
+    settle(window, qtbot)
+    wanted = [
+        screen.add_button,
+        screen.count_button,
+        screen.search.focusProxy(),
+        screen.kinds.chip("all"),
+        screen.states.chip("any"),
+        screen.view,
+        screen.detail,
+    ]
+    stops = tabbed(screen, screen.add_button, qtbot)
+    assert stops[: len(wanted)] == wanted
+    assert all(screen.detail.isAncestorOf(each) for each in stops[len(wanted) :])
+    assert len(stops) > len(wanted)
+
+
+def test_tab_goes_over_the_count_as_the_eye_does(window, counting, qtbot):
+    count = counting.counting
+    wanted = [count.everything, count.leave_button, count.confirm_button, count.view]
+    assert tabbed(counting, count.everything, qtbot)[:4] == wanted

@@ -1,0 +1,92 @@
+"""A purchase's claim is exactly what really buying it gives."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from random import Random
+
+import pytest
+
+from barkeep.domain.bottles.bottle import Product
+from barkeep.domain.buying.next_bottle import next_bottle
+from barkeep.domain.pouring.verdicts import tonight
+from tests.domain.pouring.test_verdicts import KNOWLEDGE, line, spec
+from tests.worlds import bottle, having, random_bar, snapshot
+
+
+def makeable(bar, within) -> set[str]:
+    return {each.spec.name for each in tonight(bar, within) if each.makeable}
+
+
+def exactly(bar) -> set[str]:
+    return {each.spec.name for each in tonight(bar, "exact") if each.makeable}
+
+
+def assert_claims_hold(bar, within) -> int:
+    """Really buy each candidate and compare; returns how many drinks were claimed."""
+    before = makeable(bar, within)
+    claimed = 0
+    for candidate in next_bottle(bar, within):
+        after = having(bar, candidate.ingredient)
+        assert set(candidate.unlocks) == makeable(after, within) - before, candidate
+        assert set(candidate.exactly) == exactly(after) - before, candidate
+        claimed += len(candidate.unlocks)
+    return claimed
+
+
+@pytest.mark.parametrize("first", range(0, 200, 50))
+def test_every_claim_on_200_random_bars(first):
+    claimed = 0
+    for seed in range(first, first + 50):
+        claimed += assert_claims_hold(random_bar(Random(seed)), "close")
+    assert claimed > 100
+
+
+@pytest.mark.parametrize("within", ["exact", "loose"])
+def test_every_claim_at_other_closeness(within):
+    assert sum(assert_claims_hold(random_bar(Random(seed)), within) for seed in range(40)) > 60
+
+
+def test_nothing_that_would_turn_a_drink_is_left_out():
+    for seed in range(100):
+        bar = random_bar(Random(seed))
+        tree = bar.knowledge.tree
+        named = {each.ingredient for each in next_bottle(bar)}
+        for key in set(tree) - named:
+            if not tree[key].family and key not in bar.always_there:
+                assert makeable(having(bar, key), "close") == makeable(bar, "close")
+
+
+def test_ties_go_to_what_brings_most_near_then_to_the_price():
+    specs = [
+        spec(line("gin"), name="Gin drink"),
+        spec(line("kummel"), name="Kümmel drink"),
+        spec(line("kummel"), line("coconut-milk"), line("cream-of-coconut"), name="Far"),
+        spec(line("genever"), name="Genever drink"),
+    ]
+    bar = snapshot(KNOWLEDGE, [], specs)
+    found = [each.ingredient for each in next_bottle(bar, "exact")]
+    # Kümmel brings the far one nearer than any, but not to one short: the name decides.
+    assert found[:4] == ["genever", "gin", "kummel", "london-dry-gin"]
+    cheap = Product(9, "Dry gin", "Grey Ferry", "london-dry-gin", 700, price=20.0)
+    priced = [each.ingredient for each in next_bottle(replace(bar, products=(cheap,)), "exact")]
+    assert priced[0] == "london-dry-gin"
+
+
+def test_two_short_becomes_one_short_and_is_said():
+    bar = snapshot(KNOWLEDGE, [], [spec(line("gin"), line("kummel"), name="Both")])
+    found = {each.ingredient: each for each in next_bottle(bar)}
+    assert found["gin"].nearest == ("Both",)
+    assert found["gin"].why == "Turns nothing by itself; brings Both to one short."
+
+
+def test_a_bottle_that_is_there_but_too_low_is_worth_buying_again():
+    bar = snapshot(KNOWLEDGE, [bottle(1, "gin", 10)], [spec(line("gin", 60))])
+    found = {each.ingredient: each for each in next_bottle(bar)}
+    assert found["gin"].owned
+    assert found["gin"].unlocks == ("Drink",)
+    assert "what is left is too little" in found["gin"].why
+
+
+def test_an_empty_book_turns_nothing():
+    assert all(not each.unlocks for each in next_bottle(snapshot(KNOWLEDGE)))

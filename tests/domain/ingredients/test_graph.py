@@ -1,0 +1,105 @@
+"""The best derivation is exact, circles and recipes or not."""
+
+from __future__ import annotations
+
+from random import Random
+
+import pytest
+
+from barkeep.domain.ingredients.derivations import Derivations, Want
+from barkeep.domain.ingredients.graph import Rule, best_closeness
+from barkeep.domain.ingredients.relations import STAND_IN_STEPS
+from tests.worlds import random_bar
+
+
+def best_by_enumeration(node: str, rules: list[Rule[str]], owned: set[str], seen: tuple[str, ...]):
+    """Try every derivation that never needs a node to derive itself: slow and plainly right."""
+    best = 1.0 if node in owned else 0.0
+    for rule in rules:
+        if rule.head != node or set(rule.body) & {node, *seen}:
+            continue
+        worth = rule.closeness
+        for each in rule.body:
+            worth *= best_by_enumeration(each, rules, owned, (*seen, node))
+        best = max(best, worth)
+    return best
+
+
+def random_rules(chance: Random) -> tuple[list[str], list[Rule[str]], set[str]]:
+    nodes = [f"n{number}" for number in range(chance.randint(3, 7))]
+    rules = [
+        Rule(
+            chance.choice(nodes),
+            chance.choice([1.0, 0.9, 0.7, 0.5]),
+            tuple(chance.choice(nodes) for _ in range(chance.choice([1, 1, 2, 3]))),
+        )
+        for _ in range(chance.randint(2, 10))
+    ]
+    return nodes, rules, set(chance.sample(nodes, chance.randint(0, 2)))
+
+
+@pytest.mark.parametrize("hundred", range(5))
+def test_best_closeness_equals_enumeration_on_500_random_graphs(hundred):
+    for seed in range(hundred * 100, hundred * 100 + 100):
+        nodes, rules, owned = random_rules(Random(seed))
+        found = best_closeness(rules, owned)
+        for node in nodes:
+            expected = best_by_enumeration(node, rules, owned, ())
+            assert found.get(node, 0.0) == pytest.approx(expected, abs=1e-12), (seed, node)
+
+
+def test_some_of_the_random_graphs_have_circles_and_recipes():
+    import networkx as nx
+
+    circular = together = 0
+    for seed in range(500):
+        _, rules, _ = random_rules(Random(seed))
+        graph = nx.DiGraph((rule.head, each) for rule in rules for each in rule.body)
+        circular += not nx.is_directed_acyclic_graph(graph)
+        together += any(len(set(rule.body)) > 1 for rule in rules)
+    assert circular > 250
+    assert together > 250
+
+
+def test_a_circle_of_perfect_stand_ins_gives_nothing_from_nothing():
+    rules = [Rule("a", 1.0, ("b",)), Rule("b", 1.0, ("a",))]
+    assert best_closeness(rules, set()) == {}
+    assert best_closeness(rules, {"b"}) == {"a": 1.0, "b": 1.0}
+
+
+def test_an_input_taken_twice_counts_twice():
+    rules = [Rule("a", 0.9, ("b",)), Rule("c", 1.0, ("a", "a"))]
+    assert best_closeness(rules, {"b"})["c"] == pytest.approx(0.81)
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_the_search_reaches_the_bound_where_nothing_is_scoped_or_confused(seed):
+    """The bound comes from Knuth's algorithm, the search from walking every path."""
+    bar = random_bar(Random(seed))
+    knowledge = bar.knowledge
+    graph = knowledge.graph
+    world = Derivations(graph, knowledge.tree, bar.owned)
+    scoped = any(entry.scope for entry in knowledge.stand_ins)
+    for key in knowledge.tree:
+        best = max((each.closeness for each in world.of(Want(key))), default=0.0)
+        bound = world.bound(key, STAND_IN_STEPS)
+        assert best <= bound + 1e-12
+        tree = knowledge.tree
+        upward = any(tree.is_a(each.wanted, each.offered) for each in knowledge.stand_ins)
+        pairs = {(each.wanted, each.offered) for each in knowledge.stand_ins}
+        overruled = any((a, c) in pairs for a, b in pairs for b2, c in pairs if b == b2)
+        if not (scoped or upward or overruled or tree.confusables):
+            assert best == pytest.approx(bound)
+
+
+def test_no_derivation_ever_offers_a_false_friend_or_breaks_its_own_sum():
+    for seed in range(200):
+        bar = random_bar(Random(seed))
+        tree = bar.knowledge.tree
+        world = Derivations(bar.knowledge.graph, tree, bar.owned)
+        for key in tree:
+            for each in (*world.of(Want(key)), *world.buying_one(Want(key))):
+                assert tree.mistaken(key, each.offered) is None
+                assert 0.0 < each.closeness <= 1.0
+                assert each.leaves - {each.buying} <= bar.owned
+                assert each.buying not in bar.owned

@@ -1,0 +1,202 @@
+"""Lines as people write them: what each is read as, and that none of their words is lost."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from barkeep.application.knowledge import shipped
+from barkeep.domain.amounts.amount import unit_named
+from barkeep.domain.ingredients.names import ADJECTIVES, match_ingredient
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.lines import LineReading, read_lines
+from tests.domain.spec_text.lines_as_written import (
+    AMOUNTS,
+    FALSE_FRIENDS,
+    SPOKEN,
+    UNKNOWN_MAKERS,
+    WORDED,
+)
+from tests.domain.spec_text.lines_unseen import MORE_FALSE_FRIENDS, UNSEEN
+
+SURE = 0.8
+"""From this confidence on nobody would look at a match again."""
+
+
+def rows(table: str) -> list[tuple[str, str]]:
+    parted = (row.split(" | ") for row in table.strip().splitlines())
+    return [(text, said) for text, said in parted]
+
+
+def as_said(read: tuple[LineReading, ...]) -> str:
+    """A reading in the tables' form."""
+    if any(each.complaints for each in read):
+        return "unreadable"
+    return " ; ".join(_line_as_said(each.line) for each in read)
+
+
+def _line_as_said(line) -> str:
+    amount = "-" if line.amount is None else f"{line.amount:.4g}"
+    amount += "" if line.amount_high is None else f"-{line.amount_high:.4g}"
+    keys = " = ".join((line.ingredient, *line.alternatives))
+    marks = " garnish" * line.garnish + " optional" * line.optional
+    return f"{amount} {line.unit or '-'} {keys}{marks}"
+
+
+@pytest.mark.parametrize(
+    ("text", "said"), [row for table in (AMOUNTS, SPOKEN, WORDED) for row in rows(table)]
+)
+def test_a_line_is_read_as_what_it_says(tree, text, said):
+    assert as_said(read_lines(text, tree)) == said
+
+
+@pytest.mark.parametrize(("text", "said"), rows(UNSEEN))
+def test_so_is_a_line_that_was_written_before_the_reader_was_tried_on_it(tree, text, said):
+    assert as_said(read_lines(text, tree)) == said
+
+
+@pytest.mark.parametrize(("text", "said"), rows(UNKNOWN_MAKERS))
+def test_an_unknown_maker_is_noted_and_its_kind_found_without_being_sure(tree, text, said):
+    (read,) = read_lines(text, tree)
+    assert as_said((read,)) == said
+    assert 0.0 < read.line.confidence < SURE
+    assert read.line.note and read.line.note.split()[0] in text
+
+
+@pytest.mark.parametrize("text", (FALSE_FRIENDS + MORE_FALSE_FRIENDS).strip().split("\n"))
+def test_a_false_friend_is_never_matched_with_confidence(tree, text):
+    for read in read_lines(text, tree):
+        assert read.line.ingredient is None or read.line.confidence < SURE
+        assert read.complaints
+    assert match_ingredient(text, tree).confidence < SURE
+
+
+def test_the_tables_hold_as_many_lines_as_they_should():
+    assert sum(len(rows(table)) for table in (AMOUNTS, SPOKEN, WORDED, UNKNOWN_MAKERS)) >= 190
+    assert len(rows(UNSEEN)) >= 40
+    assert len(MORE_FALSE_FRIENDS.strip().splitlines()) >= 20
+
+
+NUMBERS = {
+    "half",
+    "quarter",
+    "quarters",
+    "third",
+    "thirds",
+    "two",
+    "three",
+    "six",
+    "twenty",
+    "thirty",
+    "forty",
+    "five",
+    "one",
+    "couple",
+    "few",
+    "dozen",
+    "equal",
+}
+
+OF_UNITS = {"bar", "fl", "fluid", "spoon", "table"}
+"""First words of units that have two."""
+
+FILLERS = {
+    *ADJECTIVES,
+    *("a", "an", "and", "bitter", "each", "for", "from", "garnish"),
+    *("of", "or", "the", "to", "topped", "up", "with"),
+}
+"""Words that mean nothing by themselves, or are told by the line's own marks."""
+
+
+def words_of(text: str) -> list[str]:
+    return re.findall(r"[^\W\d_]+", folded(text))
+
+
+def unaccounted(text: str, read: tuple[LineReading, ...], tree) -> list[str]:
+    """The words of a line that are in nothing that was made of it."""
+    said = [text for each in read for text in (each.line.matched or "", each.line.note)]
+    said += [name for each in read for key in each.line.alternatives for name in names(key, tree)]
+    known = {word for each in said for word in words_of(each)} | FILLERS | NUMBERS | OF_UNITS
+    if any(each.line.optional for each in read):
+        known.add("optional")
+    return [
+        word
+        for word in words_of(text)
+        if word not in known and unit_named(word) is None and word.rstrip("s") not in known
+    ]
+
+
+def names(key: str, tree) -> tuple[str, ...]:
+    return tree[key].all_names
+
+
+@pytest.mark.parametrize(
+    "text",
+    [row[0] for table in (AMOUNTS, SPOKEN, WORDED, UNKNOWN_MAKERS, UNSEEN) for row in rows(table)],
+)
+def test_every_word_of_a_line_is_in_what_was_made_of_it_or_in_a_complaint(tree, text):
+    read = read_lines(text, tree)
+    if not any(each.complaints for each in read):
+        assert unaccounted(text, read, tree) == []
+
+
+TREE = shipped().tree
+
+SHARDS = [*"()/,;:–-½", "gin", "or", "and", "each", "of", "2", "1/2", "oz", "egg", "white", "float"]
+
+FRONTS = [
+    "2 oz",
+    "two ounces of",
+    "30 ml (1 oz)",
+    "1 oz / 30 ml",
+    "top with",
+    "",
+    "juice of half a",
+]
+
+NAMES = [
+    "gin",
+    "lime",
+    "London dry gin",
+    "rye or bourbon",
+    "lemon or lime juice",
+    "crème de cassis",
+]
+
+BACKS = ["", ", to top", " (optional)", ", chilled", " float", " 2 oz", ": 60 ml", " (rinse)"]
+
+STRAY = st.sampled_from(
+    ["zorble", "of zorble", "zorble, plinth", "(zorble)", "or zorble", "zorble 3"]
+)
+
+
+@given(
+    st.sampled_from(FRONTS),
+    st.sampled_from(NAMES),
+    st.sampled_from(BACKS),
+    STRAY,
+    st.sampled_from([0, 1, 2, 3]),
+)
+def test_a_word_that_means_nothing_is_noted_or_complained_of_wherever_it_stands(
+    front, name, back, stray, place
+):
+    parts = [front, name + back]
+    parts.insert(place, stray)
+    text = (
+        " ".join(part for part in parts if part) if place < 3 else f"{front} {name}, {stray}{back}"
+    )
+    read = read_lines(text, TREE)
+    noted = " ".join(each.line.note for each in read)
+    assert "zorble" in noted or any(each.complaints for each in read), text
+
+
+@given(st.lists(st.sampled_from(SHARDS)))
+def test_a_complaint_is_about_a_place_within_the_line(parts):
+    text = " ".join(parts)
+    for read in read_lines(text, TREE):
+        for complaint in read.complaints:
+            assert 0 <= complaint.at <= len(text)
+            assert complaint.say()
