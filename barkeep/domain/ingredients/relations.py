@@ -3,13 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
 from barkeep.domain.ingredients.uses import Scope
-
-if TYPE_CHECKING:
-    pass
-
 
 STAND_IN_STEPS = 2
 """How many stand-in steps one derivation may take."""
