@@ -51,12 +51,12 @@ def stop(*_):
     print(since_start(), flush=True)
     os._exit(0)
 def on_first_paint():
-    from barkeep.desktop.opening import OpeningWindow
+    from barkeep.desktop.shell.opening import OpeningWindow
     def painted(self, event):
         stop()
     OpeningWindow.paintEvent = painted
 def on_first_answer():
-    from barkeep.desktop.screens.tonight import TonightScreen
+    from barkeep.desktop.drink.tonight import TonightScreen
     shown = TonightScreen._show_answer
     def answered(self, drinks):
         shown(self, drinks)

@@ -10,6 +10,10 @@ from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
 from barkeep.application.bar import Bar
+from barkeep.desktop.look.theme import Theme
+from barkeep.desktop.screens.window_state import WindowState
+from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
+from tests.desktop.pages import settle
 
 
 @pytest.fixture(autouse=True)
@@ -45,3 +49,41 @@ def empty_bar(tmp_path, clock):
     """A bar with nothing in it."""
     with Bar.open(tmp_path / "empty.bar", clock=clock) as opened:
         yield opened
+
+
+@pytest.fixture
+def theme(qapp):
+    """barkeep's own look, put back afterwards."""
+    palette, sheet = qapp.palette(), qapp.styleSheet()
+    made = Theme(qapp, "light")
+    yield made
+    qapp.setPalette(palette)
+    qapp.setStyleSheet(sheet)
+    made.deleteLater()
+
+
+@pytest.fixture
+def open_window(bar, theme, qtbot, tmp_path):
+    """Opens real windows over the sample bar or another, all remembering in one file."""
+    windows: list[MainWindow] = []
+
+    def open_one(hooks: WindowHooks | None = None, over: Bar | None = None) -> MainWindow:
+        state = WindowState(tmp_path / "window.ini")
+        window = MainWindow(over or bar, state, theme, hooks or WindowHooks())
+        qtbot.addWidget(window, before_close_func=MainWindow.close_unasked)
+        windows.append(window)
+        with qtbot.waitActive(window):
+            window.show()
+            window.activateWindow()
+        settle(window, qtbot)
+        return window
+
+    yield open_one
+    for window in windows:
+        window.close_unasked()
+
+
+@pytest.fixture
+def window(open_window):
+    """The real window over the sample bar, without hooks."""
+    return open_window()

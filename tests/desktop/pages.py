@@ -20,6 +20,9 @@ from barkeep.desktop.widgets.notices import Toast
 
 Page_ = TypeVar("Page_", bound=Screen)
 
+LONG_MS = 300_000
+"""How long a test waits before it gives up: for a machine far too busy, not for this one."""
+
 
 @dataclass
 class Page(Generic[Page_]):
@@ -34,12 +37,18 @@ class Page(Generic[Page_]):
 
     def settle(self, qtbot) -> None:
         """Wait for the answers that are still to come."""
-        qtbot.waitUntil(lambda: not self.background.is_busy)
+        qtbot.waitUntil(lambda: not self.background.is_busy, timeout=LONG_MS)
 
     def detail_texts(self) -> list[str]:
         """Everything the details say, top to bottom."""
         labels = self.screen.detail.widget().findChildren(QLabel)
         return [label.text() for label in labels if label.text()]
+
+
+def settle(window, qtbot) -> None:
+    """Wait for the answers that are still to come, and for the layout of what they show."""
+    qtbot.waitUntil(lambda: not window.background.is_busy, timeout=LONG_MS)
+    QApplication.processEvents()
 
 
 def tabbed(page: QWidget, start: QWidget, qtbot) -> list[QWidget]:

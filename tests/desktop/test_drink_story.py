@@ -10,14 +10,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QAbstractButton, QApplication
 
-from barkeep.desktop.look.theme import Theme
 from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.publishing.publish import PublishDialog
-from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.shell.main_window import MainWindow
 from barkeep.desktop.specs.family import trials_of
 from barkeep.desktop.specs.trials import TrialsSection
 from barkeep.domain.specs.trials import Score
+from tests.desktop.pages import settle
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -38,18 +36,12 @@ Shake with ice and double strain.
 
 
 @pytest.fixture
-def window(bar, qtbot, qapp, tmp_path):
+def window(open_window, qtbot):
     """The whole window over the sample bar, on the Specs page."""
-    palette, sheet = qapp.palette(), qapp.styleSheet()
-    shown = MainWindow(bar, WindowState(tmp_path / "window.ini"), Theme(qapp, "light"))
-    qtbot.addWidget(shown)
-    activate(shown, qtbot)
+    shown = open_window()
     shown.show_page("specs")
     settle(shown, qtbot)
-    yield shown
-    shown.close()
-    qapp.setPalette(palette)
-    qapp.setStyleSheet(sheet)
+    return shown
 
 
 def activate(shown, qtbot):
@@ -57,10 +49,6 @@ def activate(shown, qtbot):
     with qtbot.waitActive(shown):
         shown.show()
         shown.activateWindow()
-
-
-def settle(shown, qtbot):
-    qtbot.waitUntil(lambda: not shown.background.is_busy, timeout=20_000)
 
 
 def key(qtbot, pressed, held=Qt.KeyboardModifier.NoModifier):

@@ -16,7 +16,7 @@ from barkeep.desktop.shoots.camera_sheet import CameraSheet
 from barkeep.desktop.shoots.log import SPILLED, LogDialog
 from barkeep.desktop.shoots.run_sheet import RunSheetDialog
 from tests.desktop.buying.test_shopping import tick
-from tests.desktop.test_drink_story import settle
+from tests.desktop.pages import settle
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 

@@ -362,8 +362,8 @@ class TestThePicture:
 def test_an_analysis_needs_nothing_heavy():
     code = (
         "import sys; from datetime import date; from barkeep.application.knowledge import shipped;"
-        "from barkeep.domain.snapshot import Snapshot;"
-        "from barkeep.desktop.models.analysis_view import view_of;"
+        "from barkeep.domain.bar.snapshot import Snapshot;"
+        "from barkeep.desktop.drink.analysis_view import view_of;"
         "knowledge = shipped(); bar = Snapshot(knowledge, date(2026, 11, 21));"
         "[view_of(spec, bar) for spec in knowledge.classics];"
         "print(sorted({'numpy', 'scipy', 'networkx', 'pint'} & set(sys.modules)))"

@@ -14,10 +14,10 @@ from barkeep.desktop.importing.bottles import ImportDialog
 from barkeep.desktop.importing.files import import_files, import_texts
 from barkeep.desktop.importing.specs import ImportSpecsDialog, import_columns, import_rows
 from barkeep.desktop.screens.row_table import RowTable
-from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
+from barkeep.desktop.shell.main_window import WindowHooks
 from barkeep.domain.spec_text.text import write_spec
 from tests.desktop.audit import cut_off, focusable_without_name
+from tests.desktop.pages import settle
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -28,21 +28,9 @@ BAD = "Moss Lamp\n60 ml moss\n"
 
 
 @pytest.fixture
-def window(bar, theme, qtbot, tmp_path):
-    hooks = WindowHooks(import_files=import_files, import_texts=import_texts)
-    window = MainWindow(bar, WindowState(tmp_path / "window.ini"), theme, hooks)
-    qtbot.addWidget(window)
-    with qtbot.waitActive(window):
-        window.show()
-        window.activateWindow()
-    settle(window, qtbot)
-    yield window
-    window.close()
-
-
-def settle(window, qtbot) -> None:
-    qtbot.waitUntil(lambda: not window.background.is_busy, timeout=20_000)
-    QApplication.processEvents()
+def window(open_window):
+    """The window, with its ways to take documents in."""
+    return open_window(WindowHooks(import_files=import_files, import_texts=import_texts))
 
 
 def changed(bar) -> tuple[str, str]:

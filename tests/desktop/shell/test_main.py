@@ -21,7 +21,7 @@ LATE = ("numpy", "scipy", "pint", "alembic", "jsonschema")
 STARTED = """
 import sys
 from PySide6.QtCore import QTimer
-from barkeep.desktop import main_window
+from barkeep.desktop.shell import main_window
 from barkeep.desktop.shell.main import Desktop, main
 
 def shown(window):
@@ -69,7 +69,7 @@ SIGNALLED = """
 import os, signal, sys, tempfile
 from pathlib import Path
 from PySide6.QtCore import QTimer
-from barkeep.desktop import main_window
+from barkeep.desktop.shell import main_window
 from barkeep.desktop.shell.main import main
 
 def left():

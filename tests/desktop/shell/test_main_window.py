@@ -15,59 +15,14 @@ from barkeep import __version__
 from barkeep.application.bar import Bar
 from barkeep.desktop.importing.bottles import ImportDialog
 from barkeep.desktop.importing.files import import_files
-from barkeep.desktop.look.theme import Theme
 from barkeep.desktop.look.tones import current_tones, read_tones
-from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, rows_of
 from barkeep.desktop.shell.main_window import NARROW_BELOW, MainWindow, WindowHooks
 from barkeep.desktop.shell.pages import PAGES
 from tests.desktop.audit import cut_off, focusable_without_name, mnemonics, shortcuts_of
+from tests.desktop.pages import settle
 
 KEYS = [page.key for page in PAGES]
-
-
-@pytest.fixture
-def theme(qapp):
-    """barkeep's own look, put back afterwards."""
-    palette, sheet = qapp.palette(), qapp.styleSheet()
-    made = Theme(qapp, "light")
-    yield made
-    qapp.setPalette(palette)
-    qapp.setStyleSheet(sheet)
-    made.deleteLater()
-
-
-@pytest.fixture
-def open_window(bar, theme, qtbot, tmp_path):
-    """Opens windows over the sample bar, all remembering in one file."""
-    windows: list[MainWindow] = []
-
-    def open_one(hooks: WindowHooks | None = None, over: Bar | None = None) -> MainWindow:
-        state = WindowState(tmp_path / "window.ini")
-        window = MainWindow(over or bar, state, theme, hooks or WindowHooks())
-        qtbot.addWidget(window)
-        windows.append(window)
-        with qtbot.waitActive(window):
-            window.show()
-            window.activateWindow()
-        settle(window, qtbot)
-        return window
-
-    yield open_one
-    for window in windows:
-        window.close()
-
-
-@pytest.fixture
-def window(open_window):
-    """One shown window without hooks."""
-    return open_window()
-
-
-def settle(window, qtbot):
-    """Wait for the answers that are still to come, and for the layout of what they show."""
-    qtbot.waitUntil(lambda: not window.background.is_busy, timeout=20_000)
-    QApplication.processEvents()
 
 
 def press(qtbot, window, key, *modifiers):

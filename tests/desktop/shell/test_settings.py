@@ -9,33 +9,19 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QCheckBox, QLabel
 
 from barkeep.application.settings import COUNTRY_HINT, OUNCE_HINT, SHOWN_IN_HINT, dash_hint
-from barkeep.desktop.look.theme import Theme
-from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
+from barkeep.desktop.shell.main_window import WindowHooks
 from barkeep.desktop.shell.settings import SettingsDialog, edit_settings
 from barkeep.desktop.widgets.labels import LinkLabel
 from barkeep.domain.pouring.verdicts import tonight
 from barkeep.domain.specs.trials import DEFAULT_SCALES, Scale
 from tests.desktop.audit import cut_off, focusable_without_name
+from tests.desktop.pages import settle
 
 
 @pytest.fixture
-def window(bar, qapp, qtbot, tmp_path):
+def window(open_window):
     """The window over the sample bar, with its settings."""
-    palette, sheet = qapp.palette(), qapp.styleSheet()
-    theme = Theme(qapp, "light")
-    state = WindowState(tmp_path / "window.ini")
-    shown = MainWindow(bar, state, theme, WindowHooks(settings=edit_settings))
-    qtbot.addWidget(shown)
-    with qtbot.waitActive(shown):
-        shown.show()
-        shown.activateWindow()
-    settle(shown, qtbot)
-    yield shown
-    shown.close()
-    qapp.setPalette(palette)
-    qapp.setStyleSheet(sheet)
-    theme.deleteLater()
+    return open_window(WindowHooks(settings=edit_settings))
 
 
 @pytest.fixture
@@ -43,12 +29,6 @@ def dialog(window):
     """The settings, opened from the menu."""
     window.actions_.settings.trigger()
     return window.findChild(SettingsDialog)
-
-
-def settle(window, qtbot):
-    """Wait for the answers that are still to come."""
-    qtbot.waitUntil(lambda: not window.background.is_busy, timeout=20_000)
-    QApplication.processEvents()
 
 
 def choose(box, words):

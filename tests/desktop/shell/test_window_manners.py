@@ -3,44 +3,25 @@
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterator
 
 import pytest
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QDialog, QMenu, QMessageBox, QWidget
 
-from barkeep.desktop.look.theme import Theme
-from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
+from barkeep.desktop.shell.main_window import MainWindow
 from barkeep.desktop.shell.pages import PAGES
-from tests.desktop.pages import tabbed
+from tests.desktop.pages import settle, tabbed
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
 
 @pytest.fixture
-def window(bar, qapp, qtbot, tmp_path) -> Iterator[MainWindow]:
+def window(open_window, qtbot) -> MainWindow:
     """A window over the sample bar, in its usual size."""
-    palette, sheet = qapp.palette(), qapp.styleSheet()
-    theme = Theme(qapp, "light")
-    made = MainWindow(bar, WindowState(tmp_path / "window.ini"), theme, WindowHooks())
-    qtbot.addWidget(made, before_close_func=MainWindow.close_unasked)
+    made = open_window()
     made.resize(1024, 640)
-    with qtbot.waitActive(made):
-        made.show()
-        made.activateWindow()
     settle(made, qtbot)
-    yield made
-    made.close_unasked()
-    qapp.setPalette(palette)
-    qapp.setStyleSheet(sheet)
-    theme.deleteLater()
-
-
-def settle(window, qtbot):
-    """Wait for the answers that are still to come, and for the layout of what they show."""
-    qtbot.waitUntil(lambda: not window.background.is_busy, timeout=20_000)
-    QApplication.processEvents()
+    return made
 
 
 class Strays(QObject):
