@@ -1,12 +1,15 @@
-"""The layers point down, the packages are all shipped, and the code is clean."""
+"""Who may lean on whom, what each package may use, what is shipped, and that the code is clean."""
 
 from __future__ import annotations
 
+import ast
+import importlib.util
 import subprocess
 import sys
-import tomllib
+from collections.abc import Iterator
 from pathlib import Path
 
+import networkx as nx
 import pytest
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -14,10 +17,27 @@ ROOT = Path(__file__).resolve().parent.parent
 # Without its cache, which can hold an import graph from before a module was there.
 LINT_IMPORTS = "from importlinter.cli import lint_imports_command as lint; lint(['--no-cache'])"
 
+LIBRARIES: dict[str, set[str]] = {
+    "barkeep": set(),
+    "barkeep.application": {"platformdirs", "rapidfuzz"},
+    "barkeep.cli": set(),
+    "barkeep.desktop": {"PySide6", "shiboken6"},
+    "barkeep.documents": set(),
+    "barkeep.domain": set(),
+    "barkeep.domain.amounts": {"pint"},
+    "barkeep.domain.ingredients": {"networkx", "rapidfuzz"},
+    "barkeep.domain.liquids": {"scipy"},
+    "barkeep.domain.pouring": {"numpy", "scipy"},
+    "barkeep.domain.shoots": {"numpy", "scipy"},
+    "barkeep.domain.stand_ins": {"numpy", "scipy"},
+    "barkeep.store": {"sqlalchemy"},
+}
+"""What each package may import from outside; the nearest name above it speaks for a package."""
+
 
 def run(*command: str) -> subprocess.CompletedProcess[str]:
     return subprocess.run(
-        [sys.executable, "-m", *command], cwd=ROOT, capture_output=True, text=True, check=False
+        [sys.executable, *command], cwd=ROOT, capture_output=True, text=True, check=False
     )
 
 
@@ -26,48 +46,78 @@ def assert_clean(done: subprocess.CompletedProcess[str]) -> None:
 
 
 def test_layers_point_down():
-    done = subprocess.run(
-        [sys.executable, "-c", LINT_IMPORTS],
-        cwd=ROOT,
-        capture_output=True,
-        text=True,
-        check=False,
-    )
-    assert_clean(done)
+    assert_clean(run("-c", LINT_IMPORTS))
 
 
 def test_lint():
-    assert_clean(run("ruff", "check", "."))
+    assert_clean(run("-m", "ruff", "check", "."))
 
 
 def test_format():
-    assert_clean(run("ruff", "format", "--check", "."))
+    assert_clean(run("-m", "ruff", "format", "--check", "."))
 
 
 def test_types():
-    assert_clean(run("mypy"))
+    assert_clean(run("-m", "mypy"))
 
 
-def test_every_package_is_shipped():
-    declared = set(
-        tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))["tool"]["setuptools"][
-            "packages"
-        ]
-    )
-    on_disk = set()
-    for top in ("barkeep", "resources", "sample_db"):
-        for init in (ROOT / top).rglob("__init__.py"):
-            parts = init.parent.relative_to(ROOT).parts
-            prefix = () if top == "barkeep" else ("barkeep",)
-            on_disk.add(".".join((*prefix, *parts)))
-    assert declared == on_disk
+# Imports
+
+
+def modules() -> dict[str, Path]:
+    """Every module of barkeep by its name."""
+    found = {}
+    for path in sorted((ROOT / "barkeep").rglob("*.py")):
+        parts = path.relative_to(ROOT).with_suffix("").parts
+        found[".".join(parts[:-1] if parts[-1] == "__init__" else parts)] = path
+    return found
+
+
+MODULES = modules()
+
+
+def imported_by(path: Path) -> Iterator[str]:
+    """The modules that a file imports anywhere: at its top, in functions, for types alone."""
+    for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+        if isinstance(node, ast.Import):
+            yield from (each.name for each in node.names)
+        elif isinstance(node, ast.ImportFrom):
+            assert node.module is not None and not node.level, f"{path} imports from a dot"
+            inside = {each for name in node.names if (each := f"{node.module}.{name.name}")}
+            modules_inside = inside & MODULES.keys()
+            yield from modules_inside or {node.module}
+
+
+def test_no_circle_of_modules():
+    """Not even one that only the types know of."""
+    graph = nx.DiGraph()
+    for name, path in MODULES.items():
+        graph.add_edges_from((name, each) for each in imported_by(path) if each in MODULES)
+    circles = [sorted(each) for each in nx.strongly_connected_components(graph) if len(each) > 1]
+    assert circles == []
+
+
+@pytest.mark.parametrize("package", LIBRARIES)
+def test_each_package_uses_only_its_libraries(package):
+    used = set()
+    for name, path in MODULES.items():
+        if nearest(name) == package:
+            used |= {each.split(".")[0] for each in imported_by(path)}
+    assert used - sys.stdlib_module_names - {"barkeep"} == LIBRARIES[package]
+
+
+def nearest(name: str) -> str:
+    """The package of `LIBRARIES` that speaks for a module."""
+    while name not in LIBRARIES:
+        name = name.rpartition(".")[0]
+    return name
 
 
 @pytest.mark.parametrize(
-    "path", sorted((ROOT / "barkeep").rglob("*.py")), ids=lambda path: path.stem
+    "name", [each for each, path in MODULES.items() if path.name == "__init__.py"]
 )
-def test_modules_stay_small(path):
-    assert len(path.read_text("utf-8").splitlines()) <= 400
+def test_every_package_says_what_it_is(name):
+    assert ast.get_docstring(ast.parse(MODULES[name].read_text("utf-8")))
 
 
 @pytest.mark.parametrize(
@@ -78,8 +128,21 @@ def test_modules_stay_small(path):
     ],
 )
 def test_starting_imports_nothing_heavy(module, heavy):
-    code = f"import sys, {module}; print(sorted(set(sys.modules) & set({heavy!r})))"
-    done = subprocess.run(
-        [sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True, check=True
-    )
+    done = run("-c", f"import sys, {module}; print(sorted(set(sys.modules) & set({heavy!r})))")
+    assert_clean(done)
     assert done.stdout.strip() == "[]"
+
+
+# What is shipped
+
+
+def test_every_package_is_found_for_shipping():
+    spec = importlib.util.spec_from_file_location("found", ROOT / ".build" / "found_packages.py")
+    assert spec is not None and spec.loader is not None
+    backend = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(backend)
+    on_disk = {name for name, path in MODULES.items() if path.name == "__init__.py"}
+    for top in ("resources", "sample_db"):
+        for init in (ROOT / top).rglob("__init__.py"):
+            on_disk.add(".".join(("barkeep", *init.parent.relative_to(ROOT).parts)))
+    assert set(backend.packages()) == on_disk

@@ -1,0 +1,1 @@
+"""The only Qt: the shell, what screens are made of, and then a package a subject."""

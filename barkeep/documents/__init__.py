@@ -1,0 +1,1 @@
+"""Pure readers and writers of whatever comes in and goes out."""

@@ -1,0 +1,1 @@
+"""The Bottles page, labels, levels and facts of bottles."""

@@ -1,0 +1,1 @@
+"""Next bottle, the shopping list and the pars."""

@@ -1,0 +1,1 @@
+"""Tonight, and what one drink comes to."""

@@ -1,0 +1,1 @@
+"""Bottles and specs out of files, looked at before anything is written."""

@@ -1,0 +1,1 @@
+"""How everything looks: sizes, tones, icons, light and dark."""

@@ -1,0 +1,1 @@
+"""What is made here: house-made things and batches."""

@@ -1,0 +1,1 @@
+"""Pages laid out and painted: on paper, into a PDF, on the screen."""

@@ -1,0 +1,1 @@
+"""What every screen is made of: a list with its details, forms, answers in the background."""

@@ -1,0 +1,1 @@
+"""The program around the pages: start, window, menus, navigation, faults, help and settings."""

@@ -1,0 +1,1 @@
+"""The Stand-ins page, and saying what stands in."""

@@ -1,0 +1,1 @@
+"""What is printed and published, as data before it is laid out."""

@@ -1,0 +1,1 @@
+"""Specs as JSON-LD, JSON, Markdown, CSV and plain text."""

@@ -1,0 +1,1 @@
+"""Bottles and what is in them: labels, the ledger, levels, shapes, tares, barcodes."""

@@ -1,0 +1,1 @@
+"""What to buy: the next bottle, packages, and the shopping list."""

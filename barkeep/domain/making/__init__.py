@@ -1,0 +1,1 @@
+"""What is made here: syrups, juices and infusions, and one serve made many."""

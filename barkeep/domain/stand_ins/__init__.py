@@ -1,0 +1,1 @@
+"""What may be poured instead, and what to pour of it."""
