@@ -46,7 +46,7 @@ from barkeep.domain.cautions.cautions import (
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.shoots.drinks import as_poured, orders_of, without_spec
 from barkeep.domain.shoots.mise_en_place import mise_en_place
-from barkeep.domain.shoots.plan import as_of, plan, shortfall
+from barkeep.domain.shoots.plan import as_of, not_counted, plan, shortfall
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError, spoken_list
 from barkeep.store.refusals import CannotWrite
@@ -347,6 +347,7 @@ def _outlook(shoot: Shoot, snapshot: Snapshot) -> Outlook:
     dropped = tuple(f"{count} of {order.spec.name}" for order, count in drop if count)
     if dropped:
         short.append(f"Without {spoken_list(dropped, 'and')}, the others can be poured.")
+    short += not_counted(found.menu.orders, snapshot)
     drawn = [
         Drawn(each.bottle.product.title, each.amount, each.bottle.product.unit)
         for each in found.menu.draws

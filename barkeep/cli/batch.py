@@ -184,6 +184,14 @@ def _batch_json(
             "count": rounds.count,
             "each_ml": rounded(rounds.each_ml, 1),
         },
+        "left_out": [
+            {
+                "ingredient": tree.name(each.line.ingredient),
+                "as_written": each.line.text,
+                "why": each.why,
+            }
+            for each in made.left_out
+        ],
     }
 
 

@@ -105,6 +105,7 @@ def _json(found: ShoppingList, tree: FamilyTree) -> dict[str, object]:
         "items": [_item_json(each, tree) for each in found.items],
         "total": rounded(found.total, 2),
         "unpriced": found.unpriced,
+        "not_counted": list(found.not_counted),
     }
 
 
@@ -138,6 +139,7 @@ def _shown(found: ShoppingList, tree: FamilyTree) -> Iterator[str]:
         yield from (f"{tree.name(each.ingredient)}: {why_in_words(each)}." for each in found.items)
         yield ""
     yield total_in_words(found)
+    yield from found.not_counted
 
 
 # What was bought

@@ -15,7 +15,7 @@ from barkeep.cli.shoot_json import CHECK_KEYS, check_json, how_to_use
 from barkeep.cli.table import table
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.shoots.plan import ShootPlan, plan, shortfall
+from barkeep.domain.shoots.plan import ShootPlan, not_counted, plan, shortfall
 
 
 def configure(what: Any, common: list[argparse.ArgumentParser]) -> None:
@@ -62,6 +62,7 @@ def _shown(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
         yield f"To pour the rest as planned, leave out {' and '.join(fewer)}."
     for bottle in answer.past:
         yield f"{bottle.product.title} is past its date of {bottle.use_by} by then; not counted on."
+    yield from not_counted(answer.menu.orders, snapshot)
     for rescue in answer.rescues:
         yield ""
         yield f'--use "{how_to_use(rescue, answer.shoot, snapshot)}"  ({rescue.closeness:.2f})'

@@ -11,7 +11,7 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.shoots.drinks import spec_of
 from barkeep.domain.shoots.log import BottleVariance
 from barkeep.domain.shoots.menu import Draw, MenuLine
-from barkeep.domain.shoots.plan import Rescue, ShootPlan, shortfall
+from barkeep.domain.shoots.plan import Rescue, ShootPlan, not_counted, shortfall
 
 SHOOT_KEYS = """\
 a shoot in JSON:
@@ -65,6 +65,7 @@ def check_json(plan: ShootPlan, snapshot: Snapshot) -> dict[str, object]:
             {"bottle": each.id, "product": each.product.title, "use_by": iso(each.use_by)}
             for each in plan.past
         ],
+        "not_counted": list(not_counted(menu.orders, snapshot)),
     }
 
 

@@ -13,7 +13,15 @@ def batch(barkeep, bar, *words):
 
 def test_keys_are_stable(barkeep, bar):
     answer = batch(barkeep, bar, "--serves", "12")
-    assert list(answer) == [*KEYS, "cautions", "notes", "past", "whole_bottles", "rounds"]
+    assert list(answer) == [
+        *KEYS,
+        "cautions",
+        "notes",
+        "past",
+        "whole_bottles",
+        "rounds",
+        "left_out",
+    ]
     gin = answer["lines"][0]
     assert gin == {
         "ingredient": "London dry gin",

@@ -157,6 +157,7 @@ def test_what_is_chosen_for_a_line_is_poured_and_taken_back(barkeep, bar, shoot)
         "rescues",
         "draws",
         "past",
+        "not_counted",
     ]
     assert (short["possible"], short["verdict"]) == (False, "No: one line runs out.")
     (lack,) = short["short"]

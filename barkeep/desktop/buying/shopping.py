@@ -357,7 +357,7 @@ class ShoppingDialog(QDialog):
     def _show(self, found: ShoppingList) -> None:
         self._found = found
         self.table.show_things(found.items)
-        self.total.setText(total_in_words(found))
+        self.total.setText("\n".join((total_in_words(found), *found.not_counted)))
         self._show_why()
         self._offer_buttons()
 

@@ -24,6 +24,7 @@ from barkeep.desktop.shoots.rows import (
     ShootAnswer,
     draws,
     drops,
+    left_out,
     logged_in_words,
     past_dates,
     poured_lines,
@@ -131,7 +132,7 @@ class ShootPage(QWidget):
             self._add_rescue(rescue)
         if said := drops(answer):
             self._say(said)
-        for sentence in past_dates(answer):
+        for sentence in (*past_dates(answer), *left_out(answer)):
             self._say(sentence)
 
     def _add_log(self, bottles: Sequence[LoggedBottle]) -> None:

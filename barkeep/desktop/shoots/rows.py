@@ -28,7 +28,7 @@ from barkeep.domain.shoots.drinks import as_poured, orders_of, spec_of
 from barkeep.domain.shoots.making_ahead import ToMake
 from barkeep.domain.shoots.menu import MenuLine, Order
 from barkeep.domain.shoots.mise_en_place import MiseEnPlace, mise_en_place
-from barkeep.domain.shoots.plan import ShootPlan, as_of, plan, shortfall
+from barkeep.domain.shoots.plan import ShootPlan, as_of, not_counted, plan, shortfall
 from barkeep.domain.specs.shown_lines import names_in_sentence, shown_lines, worded
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
@@ -176,6 +176,11 @@ def past_dates(answer: ShootAnswer) -> tuple[str, ...]:
         f"{each.product.title} is past its date ({each.use_by}) by then and is not counted on."
         for each in answer.plan.past
     )
+
+
+def left_out(answer: ShootAnswer) -> tuple[str, ...]:
+    """Lines that are not counted as they are written."""
+    return tuple(not_counted(answer.plan.menu.orders, answer.snapshot))
 
 
 def logged_in_words(each: LoggedBottle) -> str:

@@ -27,6 +27,7 @@ from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import orders_of
 from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu
 from barkeep.domain.shoots.mise_en_place import MARGIN
+from barkeep.domain.shoots.plan import not_counted
 from barkeep.domain.specs.spec import Line
 
 NOISE = 3
@@ -60,10 +61,15 @@ class ShoppingItem:
 
 @dataclass(frozen=True, slots=True)
 class ShoppingList:
-    """The answer, by name; `currency` is what prices are in."""
+    """The answer, by name; `currency` is what prices are in.
+
+    `not_counted` names in sentences each line of the drinks that nothing is bought
+    for, or whose amount is guessed; see `barkeep.domain.shoots.plan.not_counted`.
+    """
 
     items: tuple[ShoppingItem, ...]
     currency: str
+    not_counted: tuple[str, ...] = ()
 
     @property
     def total(self) -> float:
@@ -118,7 +124,8 @@ def shopping(
         shop.keep_up(par)
     tree = snapshot.knowledge.tree
     items = sorted(shop.items(), key=lambda each: tree.name(each.ingredient).casefold())
-    return ShoppingList(tuple(items), snapshot.settings.currency)
+    unsaid = tuple(not_counted([order for order, _drink in wanted], snapshot))
+    return ShoppingList(tuple(items), snapshot.settings.currency, unsaid)
 
 
 @dataclass(frozen=True, slots=True)

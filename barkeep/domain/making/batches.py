@@ -29,6 +29,7 @@ from barkeep.domain.liquids.freezing import (
 )
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import no_amount
+from barkeep.domain.specs.left_out import LeftOut, left_out_of
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import CannotBatch
 
@@ -138,6 +139,7 @@ class Batch:
     standard_drinks_per_serve: float | None
     short: tuple[Shortage, ...]
     cautions: tuple[Caution, ...]
+    left_out: tuple[LeftOut, ...]
     notes: tuple[str, ...]
 
     @property
@@ -180,9 +182,18 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served = "cold
         one.standard_drinks,
         tuple(_shortages(lines, snapshot)),
         (*one.cautions, *one.general_cautions),
+        tuple(_left_out(spec, one)),
         (),
     )
     return replace(whole, notes=tuple(_notes(whole, one, tree)))
+
+
+def _left_out(spec: Spec, one: Analysis) -> Iterator[LeftOut]:
+    """Every line that puts nothing into the batch; what tops up is poured though it is unsaid."""
+    poured = [each.line for each in one.contents if each.quantity]
+    for each in left_out_of(spec):
+        if not any(each.line is line for line in poured):
+            yield each
 
 
 def _worked_ml(one: Analysis, tree: FamilyTree) -> float:
@@ -312,6 +323,8 @@ def _shortages(lines: Sequence[BatchLine], snapshot: Snapshot) -> Iterator[Short
 
 
 def _notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
+    for each in whole.left_out:
+        yield f"Not in the batch: {each.because(tree)}."
     for line in whole.lines:
         if line.start_with is not None:
             name = tree.in_sentence(line.ingredient)

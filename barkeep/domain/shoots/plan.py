@@ -11,11 +11,12 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.pouring.assessment import sourcing_for
-from barkeep.domain.pouring.sourcing import Within
+from barkeep.domain.pouring.sourcing import Within, need
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount, why_met
 from barkeep.domain.shoots.drinks import orders_of, spec_of, without_spec
 from barkeep.domain.shoots.menu import Draw, Menu, MenuLine, Order, menu
+from barkeep.domain.specs.left_out import left_out_of
 
 OFFERED_EACH = 3
 """So many stand-ins are offered for a line that runs out."""
@@ -103,6 +104,25 @@ def shortfall(line: MenuLine, snapshot: Snapshot) -> str:
     serves = f"{line.unmet:.3g} of {line.order.serves}"
     name = tree.in_sentence(key)
     return f"{line.order.spec.name} lacks {amount} of {name}, for {serves} serves."
+
+
+def not_counted(orders: Sequence[Order], snapshot: Snapshot) -> Iterator[str]:
+    """Every line of the drinks that is not counted as it is written, a sentence each.
+
+    What gives no amount is counted on as `need` takes it. Garnishes are named
+    and counted by the mise en place.
+    """
+    tree = snapshot.knowledge.tree
+    found = (each for order in orders for each in left_out_of(order.spec))
+    for each in dict.fromkeys(found):
+        if each.why == "garnish":
+            continue
+        if each.line.required:
+            unit = tree[each.line.ingredient].unit
+            amount = plain_amount(need(each.line, tree), unit)
+            yield f"{amount} a serve is guessed in {each.drink}: {each.because(tree)}."
+        else:
+            yield f"Not counted in {each.drink}: {each.because(tree)}."
 
 
 def _counted_lines(count: int) -> str:

@@ -2,8 +2,8 @@
 
 | written                         | taken as                                  |
 |---------------------------------|-------------------------------------------|
-| 1) 45 ml red bitter, • lime     | the mark is no part of the line           |
-| optional: …, garnish with …     | optional, a garnish                       |
+| about 2 oz gin, and 2 oz gin    | see `barkeep.domain.spec_text.lead_ins`             |
+| garnish with …                  | a garnish                                 |
 | top with soda, float 15 ml rum  | a note                                    |
 | juice of half a lime            | 0.5 of a lime, noted *juice*              |
 | 30 ml (1 oz) gin, 1 oz / 30 ml  | the first amount, the other a note        |
@@ -20,11 +20,8 @@ from dataclasses import dataclass, field
 
 from barkeep.domain.amounts.amount import Amount, BarUnits, ReadAmount, unit_at
 from barkeep.domain.amounts.spoken import any_amount_at_start
+from barkeep.domain.spec_text.lead_ins import MARK, hedge_at_the_end, lead_in
 from barkeep.errors import AmountError, NegativeAmount
-
-_MARK = re.compile(r"(?:[-*•·–—▪◦▢☐][ ]+|[•·▪◦▢☐]|\(?[0-9]{1,2}\)[ ]*|[0-9]{1,2}\.[ ]+)")
-
-_OPTIONAL = re.compile(r"optional(?:ly)?[ ]*[:,–-][ ]*", re.IGNORECASE)
 
 _GARNISH = re.compile(
     r"(?:(?:for|as|to)[ ](?:a[ ]|the[ ])?)?garnish(?:[ ]*[:–-]|[ ]with\b|[ ]of\b)[ ]*",
@@ -58,6 +55,8 @@ _HOW_FULL = re.compile(
     re.IGNORECASE,
 )
 
+_ARTICLE = re.compile(r"an?[ ]+(?=\w)", re.IGNORECASE)
+
 _PIECES = re.compile(r"(?P<low>[0-9]{1,2})/(?P<high>[0-9]{1,2})(?=[ ]*[^\W\d_])")
 
 _PLAIN_FRACTIONS = {(1, 2), (1, 3), (2, 3), (1, 4), (3, 4), (1, 8), (3, 8), (5, 8), (7, 8)}
@@ -79,7 +78,9 @@ _NUMBER_WORDS = (
     "|sixty|half|quarter|few|couple|dash|pinch|splash"
 )
 
-_MAY_BEGIN = re.compile(rf"(?<![^ (:–—-])(?=[0-9.¼½¾⅓⅔⅛⅜⅝⅞]|(?:{_NUMBER_WORDS})\b)", re.IGNORECASE)
+_MAY_BEGIN = re.compile(
+    rf"(?<![^ (:–—~≈±-])(?=[0-9.¼½¾⅓⅔⅛⅜⅝⅞]|(?:{_NUMBER_WORDS})\b)", re.IGNORECASE
+)
 
 _NOT_BEFORE = re.compile(
     r"(?:^|.*[ ,(])(?:into|of|with|about|over|in|to|for|at|by|from|least|and|or|plus|a|cut)[ ]*$",
@@ -99,6 +100,9 @@ _LOOSE_AFTER = re.compile(
 class Draft:
     """A line while it is being taken apart; `at` is where `rest` begins in the text.
 
+    `plain` is all of that text, and the line begins in it at `begins`, after its mark.
+    The amount stands from `amount_at` to `amount_end`, as far as it is written in one piece.
+
     `each` says that the amount is of each of the things that follow, and
     `by_the_piece` that its unit is what one piece is called: *2 slices orange*.
     """
@@ -106,13 +110,23 @@ class Draft:
     rest: str
     at: int
     units: BarUnits
+    plain: str = ""
+    begins: int = 0
     amount: Amount | None = None
     amount_at: int = 0
+    amount_end: int = 0
+    hedges: list[str] = field(default_factory=list)
     notes: list[str] = field(default_factory=list)
     optional: bool = False
     garnish: bool = False
     each: bool = False
     by_the_piece: bool = False
+
+    @property
+    def beside_amount(self) -> str:
+        """The text with space in place of the amount, so that all else stays where it is."""
+        gap = " " * (self.amount_end - self.amount_at)
+        return self.plain[: self.amount_at] + gap + self.plain[self.amount_end :]
 
     def advance(self, count: int) -> None:
         """Leave so many characters behind."""
@@ -128,10 +142,11 @@ class Draft:
 
 def begun(plain: str, units: BarUnits) -> Draft:
     """A line without the space, bullet or number in front of it."""
-    draft = Draft(plain.rstrip(), 0, units)
+    draft = Draft(plain.rstrip(), 0, units, plain)
     draft.advance(len(draft.rest) - len(draft.rest.lstrip(" ")))
-    draft.take(_MARK)
+    draft.take(MARK)
     draft.advance(len(draft.rest) - len(draft.rest.lstrip(" ")))
+    draft.begins = draft.at
     return draft
 
 
@@ -140,7 +155,7 @@ def take_around(draft: Draft) -> None:
 
     Raises `AmountError` or `NegativeAmount`.
     """
-    draft.optional = bool(draft.take(_OPTIONAL))
+    _take_lead_ins(draft)
     draft.garnish = bool(draft.take(_GARNISH))
     top = draft.take(_TOP)
     if top:
@@ -151,6 +166,28 @@ def take_around(draft: Draft) -> None:
     if draft.amount is None:
         _take_after(draft)
     _take_loose(draft)
+
+
+def _take_lead_ins(draft: Draft) -> None:
+    """Take off what leads in, as far as it is sure or an amount comes after it."""
+    rest, at, notes, optional = draft.rest, draft.at, list[str](), False
+    while found := lead_in(rest):
+        rest, at = rest[found.length :], at + found.length
+        notes += [found.note] if found.note else []
+        optional = optional or found.optional
+        if not found.unsure or _begins_an_amount(rest, draft.units):
+            draft.rest, draft.at, draft.optional = rest, at, optional
+            draft.hedges, notes = [*draft.hedges, *notes], []
+
+
+def _begins_an_amount(text: str, units: BarUnits) -> bool:
+    """Whether a text begins with an amount, or with what says how much without one."""
+    if lead_in(text) is None and (_PART_OF.match(text) or _TOP.match(text) or _HALF_A.match(text)):
+        return True
+    try:
+        return _amount(text, units) is not None or bool(_ARTICLE.match(text))
+    except (AmountError, NegativeAmount):
+        return True  # it is told of where the amount is taken
 
 
 def _take_front(draft: Draft) -> None:
@@ -170,10 +207,11 @@ def _take_front(draft: Draft) -> None:
     if found:
         _take_amount(draft, found)
         return
-    article = re.match(r"an?[ ]+(?=\w)", draft.rest, re.IGNORECASE)
+    article = _ARTICLE.match(draft.rest)
     if article or part:
-        _set(draft, Amount(1.0, None, "each"), draft.at)
-        draft.advance(article.end() if article else 0)
+        length = article.end() if article else 0
+        _set(draft, Amount(1.0, None, "each"), draft.at, draft.at + length)
+        draft.advance(length)
 
 
 def _take_half(draft: Draft) -> bool:
@@ -181,7 +219,8 @@ def _take_half(draft: Draft) -> bool:
     half = _HALF_A.match(draft.rest)
     if half is None or unit_at(draft.rest, half.end(), draft.units)[0]:
         return False
-    _set(draft, Amount(_SHARES[half["share"].lower()], None, "each"), draft.at)
+    share = Amount(_SHARES[half["share"].lower()], None, "each")
+    _set(draft, share, draft.at, draft.at + half.end())
     draft.advance(half.end())
     return True
 
@@ -205,7 +244,7 @@ def _take_egg(draft: Draft) -> bool:
     if egg is None or (count and (found is None or found.unit or count[found.end :].strip(" "))):
         return False
     number = Amount(found.value, found.high, "each") if found else Amount(1.0, None, "each")
-    _set(draft, number, draft.at)
+    _set(draft, number, draft.at, draft.at + egg.end())
     draft.at += egg.start("part")
     draft.rest = f"egg {egg['part'].lower()}{draft.rest[egg.end() :]}"
     return True
@@ -230,7 +269,7 @@ def _take_amount(draft: Draft, found: ReadAmount) -> None:
         if how and full and full != "each":
             draft.notes.append(how["how"].lower())
             unit, end = full, after_unit
-    _set(draft, Amount(found.value, found.high, unit or "each"), draft.at)
+    _set(draft, Amount(found.value, found.high, unit or "each"), draft.at, draft.at + end)
     end = _end_of_twin(draft, end)
     after = _AFTER_AMOUNT.match(draft.rest, end)
     if after and after["aside"]:
@@ -253,19 +292,29 @@ def _end_of_twin(draft: Draft, start: int) -> int:
 def _take_after(draft: Draft) -> None:
     """Take an amount that comes after the name, with the colon or dash before it."""
     for place, name, found, end in _amounts_after(draft):
-        _set(draft, Amount(found.value, found.high, found.unit or "each"), draft.at + place)
+        amount = Amount(found.value, found.high, found.unit or "each")
+        _set(draft, amount, draft.at + place, draft.at + end)
+        front, note = _without_hedge(draft.rest[:place])
+        draft.hedges += [note] if note else []
         tail = draft.rest[end:].strip()
-        tail = tail.removeprefix(")").strip() if draft.rest[place - 1] == "(" else tail
+        tail = tail.removeprefix(")").strip() if front.rstrip(" ").endswith("(") else tail
         draft.rest = f"{name}{'' if tail[:1] in ',;' else ' '}{tail}".rstrip()
         return
+
+
+def _without_hedge(text: str) -> tuple[str, str]:
+    """A text before an amount without the hedge that it ends in, and what is noted of that."""
+    hedge = hedge_at_the_end(text)
+    return (text[: len(text) - hedge.length], hedge.note) if hedge else (text, "")
 
 
 def _amounts_after(draft: Draft) -> Iterator[tuple[int, str, ReadAmount, int]]:
     """Each amount that stands at the end or before the notes: its place, the name, its end."""
     for begins in _MAY_BEGIN.finditer(draft.rest):
         place = begins.start()
-        name = draft.rest[:place].rstrip(" ,:(–—-.")
-        if not name or "," in name or "(" in name or _NOT_BEFORE.match(draft.rest[:place]):
+        front, _ = _without_hedge(draft.rest[:place])
+        name = front.rstrip(" ,:(–—-.")
+        if not name or "," in name or "(" in name or _NOT_BEFORE.match(front):
             continue
         try:
             found = _amount(draft.rest[place:], draft.units)
@@ -273,7 +322,7 @@ def _amounts_after(draft: Draft) -> Iterator[tuple[int, str, ReadAmount, int]]:
             continue
         if found is None:
             continue
-        end, before = place + found.end, draft.rest[len(name) : place].strip()
+        end, before = place + found.end, front[len(name) :].strip()
         rest = draft.rest[end:]
         if before == "(":
             closed = rest.lstrip(" ").startswith(")")
@@ -290,11 +339,12 @@ def _take_loose(draft: Draft) -> None:
         return
     word = loose["word"].lower()
     if draft.amount is None:
-        _set(draft, Amount(1.0, None, word), draft.at + loose.start("word"))
+        starts, ends = (draft.at + each for each in loose.span("word"))
+        _set(draft, Amount(1.0, None, word), starts, ends)
     elif word != draft.amount.unit:
         draft.notes.append(loose.group().strip(" ,()–-"))
     draft.rest = draft.rest[: loose.start()].rstrip(" ")
 
 
-def _set(draft: Draft, amount: Amount, at: int) -> None:
-    draft.amount, draft.amount_at = amount, at
+def _set(draft: Draft, amount: Amount, at: int, end: int) -> None:
+    draft.amount, draft.amount_at, draft.amount_end = amount, at, end

@@ -22,12 +22,14 @@ _OR_ELSE = re.compile(r"or[ ](?P<name>.+)", re.IGNORECASE)
 class Choice:
     """What a line names: its first choice and what would do as well, in the same unit.
 
-    `notes` are what is said beside them, in order.
+    `makers` are the words before them that name nothing, `notes` what is said
+    beside them, in order.
     """
 
     match: Match
     alternatives: tuple[str, ...]
     notes: tuple[str, ...]
+    makers: tuple[str, ...] = ()
 
 
 def choice_in(text: str, tree: FamilyTree) -> Choice | None:
@@ -59,7 +61,8 @@ def with_notes(match: Match, notes: Sequence[str], tree: FamilyTree) -> Choice:
             others.append(str(found.key))
         else:
             kept.append(note)
-    return Choice(match, _distinct(str(match.key), others), tuple(kept))
+    makers = (match.maker,) if match.maker else ()
+    return Choice(match, _distinct(str(match.key), others), tuple(kept), makers)
 
 
 def things_in(text: str, tree: FamilyTree) -> tuple[tuple[str, int], ...]:
@@ -116,7 +119,7 @@ def _chosen(
 ) -> Choice:
     first = found[0]
     others = [each for each in found[1:] if _alike(first, each, tree)]
-    makers = [each.maker for each in found if each.maker]
+    makers = tuple(each.maker for each in found if each.maker)
     besides = [
         f"or {part.strip()}"
         for part, each in zip(parts[1:], found[1:], strict=True)
@@ -126,7 +129,8 @@ def _chosen(
     match = Match(first.key, first.matched, sure)
     plain = with_notes(match, notes, tree)
     keys = [*(str(each.key) for each in others), *plain.alternatives]
-    return Choice(match, _distinct(str(first.key), keys), (*makers, *besides, *plain.notes))
+    notes = (*besides, *plain.notes)
+    return Choice(match, _distinct(str(first.key), keys), notes, makers)
 
 
 def _alike(one: Match, other: Match, tree: FamilyTree) -> bool:

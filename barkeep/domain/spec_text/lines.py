@@ -17,6 +17,7 @@ from barkeep.domain.ingredients.names import ADJUSTED, Match, bare_name, find_na
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
 from barkeep.domain.spec_text.choices import Choice, choice_in, things_in, with_notes
+from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import AmountError, NegativeAmount, WrongDimension, spoken_list
@@ -174,11 +175,26 @@ def _finish(line: ReadLine, draft: Draft, tree: FamilyTree) -> LineReading:
         confidence=match.confidence,
         alternatives=choice.alternatives if choice else (),
     )
-    line = _with_notes(line, [*draft.notes, *(choice.notes if choice else ())])
-    if match.key is None:
+    kept = (*choice.makers, *choice.notes) if choice else ()
+    line = _with_notes(line, [*draft.hedges, *draft.notes, *kept])
+    if choice is None or match.key is None:
         told = partial(_unknown, draft.rest, tree)
         return LineReading(line, (Complaint(draft.at, told, draft.rest),))
-    return _measured(line, draft, tree[match.key])
+    read = _measured(line, draft, tree[match.key])
+    if read.complaints and draft.amount is None:
+        return read  # the amount that cannot be read is told of once
+    return replace(read, complaints=(*read.complaints, *_strays(draft, choice, tree)))
+
+
+def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, ...]:
+    """What the line says that is in nothing that was made of it."""
+    wanted = (str(choice.match.key), *choice.alternatives)
+    placed = Placed(draft.amount, wanted, choice.makers, (*draft.notes, *choice.notes))
+    beside = draft.beside_amount
+    return tuple(
+        Complaint(each.place_in(beside), each.say)
+        for each in unplaced(placed, beside[draft.begins :], tree, draft.units)
+    )
 
 
 def _find(draft: Draft, tree: FamilyTree) -> Choice | None:
@@ -189,12 +205,11 @@ def _find(draft: Draft, tree: FamilyTree) -> Choice | None:
     found, notes = find_name(draft.rest, tree)
     if found is None:
         return None
-    if found.maker:
-        notes = (found.maker, *notes)
     whole = _piece_of(found, draft.amount, tree)
     if whole is not None:
         draft.by_the_piece = True
-        found = replace(whole, confidence=min(whole.confidence, found.confidence))
+        sure = min(whole.confidence, found.confidence)
+        found = replace(whole, confidence=sure, maker=found.maker)
     return with_notes(found, notes, tree)
 
 

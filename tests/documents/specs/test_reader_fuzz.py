@@ -20,6 +20,7 @@ from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.spec_text.writing import write_spec
 from barkeep.errors import UnreadableFile, UnusableFile
 from tests.domain.spec_text.lines_as_written import AMOUNTS, SPOKEN, WORDED
+from tests.domain.spec_text.lines_led_in import HEDGED, LED_IN, STRANGE
 from tests.domain.spec_text.lines_unseen import UNSEEN
 
 TRIES = int(os.environ.get("BARKEEP_FUZZ", "20000"))
@@ -28,7 +29,7 @@ ROUNDS = 10
 
 LINES = [
     row.split(" | ")[0]
-    for table in (AMOUNTS, SPOKEN, WORDED, UNSEEN)
+    for table in (AMOUNTS, SPOKEN, WORDED, UNSEEN, HEDGED, LED_IN, STRANGE)
     for row in table.strip().splitlines()
 ]
 

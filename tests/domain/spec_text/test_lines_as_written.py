@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
@@ -12,7 +13,8 @@ from barkeep.application.knowledge import shipped
 from barkeep.domain.amounts.amount import unit_named
 from barkeep.domain.ingredients.names import ADJECTIVES, match_ingredient
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.lines import LineReading, read_lines
+from barkeep.domain.spec_text.lines import LineReading, as_line, read_line, read_lines
+from barkeep.domain.spec_text.writing import composed
 from tests.domain.spec_text.lines_as_written import (
     AMOUNTS,
     FALSE_FRIENDS,
@@ -20,6 +22,7 @@ from tests.domain.spec_text.lines_as_written import (
     UNKNOWN_MAKERS,
     WORDED,
 )
+from tests.domain.spec_text.lines_led_in import HEDGED, LED_IN, STRANGE
 from tests.domain.spec_text.lines_unseen import MORE_FALSE_FRIENDS, UNSEEN
 
 SURE = 0.8
@@ -29,6 +32,9 @@ SURE = 0.8
 def rows(table: str) -> list[tuple[str, str]]:
     parted = (row.split(" | ") for row in table.strip().splitlines())
     return [(text, said) for text, said in parted]
+
+
+PLACED = [row for row in rows(STRANGE) if "asks" not in row[1]]
 
 
 def as_said(read: tuple[LineReading, ...]) -> str:
@@ -58,6 +64,46 @@ def test_so_is_a_line_that_was_written_before_the_reader_was_tried_on_it(tree, t
     assert as_said(read_lines(text, tree)) == said
 
 
+@pytest.mark.parametrize(("text", "said"), rows(HEDGED) + rows(LED_IN) + PLACED)
+def test_a_hedge_is_noted_and_a_joining_word_left_behind(tree, text, said):
+    wanted, _, note = said.partition(" # ")
+    read = read_lines(text, tree)
+    assert as_said(read) == wanted
+    assert {each.line.note for each in read} == {note}
+
+
+@pytest.mark.parametrize("text", [row[0] for row in rows(HEDGED) + rows(LED_IN) + PLACED])
+def test_composed_anew_from_its_fields_it_reads_back(tree, text):
+    for each in read_lines(text, tree):
+        line = as_line(each.line)
+        again = as_line(read_line(composed(line, tree), tree).line)
+        assert replace(again, text="") == replace(line, text="")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "2 oz gin, served over ice",
+        "1 lime, cut into 8 wedges",
+        "1 oz lime juice (from 2 limes)",
+        "2 oz bourbon (100 proof)",
+        "2 oz gin, preferably London dry",
+        "1 barspoon (5 ml) absinthe",
+        "25 ml (1 oz) gin",
+    ],
+)
+def test_what_a_note_says_of_the_line_itself_is_no_question(tree, text):
+    (read,) = read_lines(text, tree)
+    assert not read.complaints and read.line.note
+
+
+@pytest.mark.parametrize(("text", "asked"), [row for row in rows(STRANGE) if "asks" in row[1]])
+def test_what_has_no_place_in_a_line_is_asked_about(tree, text, asked):
+    told = [complaint for each in read_lines(text, tree) for complaint in each.complaints]
+    wanted = asked.removeprefix("asks ")
+    assert any(wanted in each.say() for each in told)
+
+
 @pytest.mark.parametrize(("text", "said"), rows(UNKNOWN_MAKERS))
 def test_an_unknown_maker_is_noted_and_its_kind_found_without_being_sure(tree, text, said):
     (read,) = read_lines(text, tree)
@@ -77,6 +123,7 @@ def test_a_false_friend_is_never_matched_with_confidence(tree, text):
 def test_the_tables_hold_as_many_lines_as_they_should():
     assert sum(len(rows(table)) for table in (AMOUNTS, SPOKEN, WORDED, UNKNOWN_MAKERS)) >= 190
     assert len(rows(UNSEEN)) >= 40
+    assert sum(len(rows(table)) for table in (HEDGED, LED_IN, STRANGE)) >= 80
     assert len(MORE_FALSE_FRIENDS.strip().splitlines()) >= 20
 
 
@@ -191,6 +238,55 @@ def test_a_word_that_means_nothing_is_noted_or_complained_of_wherever_it_stands(
     read = read_lines(text, TREE)
     noted = " ".join(each.line.note for each in read)
     assert "zorble" in noted or any(each.complaints for each in read), text
+
+
+LEAD_INS = ["", "~", "ca. ", "about ", "and ", "+ ", "then ", "(optional) ", "- [ ] ", "Harbour "]
+
+FIGURES = ["", "2", "1 1/2", "¾", "two", "half a", "a"]
+
+MEASURES = ["", "oz", "ml", "dashes", "splash", "barspoon"]
+
+MAKERS = ["", "Grey Ferry", "Old 47", "Smoke of Kelp", "Number Nine", "3 oz", "dash", "triple sec"]
+
+KINDS = ["gin", "London dry gin", "lime juice", "orange bitters", "egg white"]
+
+TRAILS = ["", ", chilled", " (optional)", ", 1 oz honey", " with 3 dashes absinthe", " (30 ml)"]
+
+TRAILS += [" then 10 ml orgeat", ", strained through 2 sieves", ", to top", " 5 cl", ": about 7 cl"]
+
+ALL_MEASURES = {*MEASURES, "cl"}
+
+KNOWN = ["gin", "lime juice", "orange bitters", "egg white", "honey", "absinthe", "orgeat"]
+
+
+@given(*(st.sampled_from(each) for each in (LEAD_INS, FIGURES, MEASURES, MAKERS, KINDS, TRAILS)))
+def test_every_number_unit_and_ingredient_is_in_a_field_or_asked_about(
+    lead, figure, measure, maker, kind, trail
+):
+    front = " ".join(each for each in (figure, measure, "of" * bool(measure), maker, kind) if each)
+    text = f"{lead}{front}{trail}"
+    read = read_line(text, TREE)
+    told = " ".join(each.say() for each in read.complaints)
+    if told and read.line.ingredient is None:
+        return  # all of the line is asked about
+    kept = f"{read.line.matched} {read.line.note} {told}".casefold()
+    spent = [read.line.amount] if read.line.amount is not None else []
+    for number in re.findall(r"1 1/2|\d+|¾|\btwo\b|\bhalf\b|\bNine\b", text):
+        value = {"1 1/2": 1.5, "¾": 0.75, "two": 2.0, "half": 0.5}.get(number) or (
+            float(number) if number.isdigit() else None
+        )
+        if value in spent:
+            spent.remove(value)
+        else:
+            assert number.casefold() in kept, text
+    units = [read.line.unit] if read.line.unit else []
+    for word in re.findall(r"[^\W\d_]+", text):
+        if word in ALL_MEASURES and unit_named(word) in units:
+            units.remove(unit_named(word))
+        elif word in ALL_MEASURES:
+            assert word in kept, text
+    assert all(name in kept for name in KNOWN if name in text), text
+    assert read.complaints or not re.search(r"oz|ml|dash|cl", read.line.note.replace("30 ml", ""))
 
 
 @given(st.lists(st.sampled_from(SHARDS)))

@@ -1,0 +1,244 @@
+"""What a line says that has no place in what was made of it: nothing of it is lost unasked.
+
+Whatever else the reader does, at the end each number, unit and known ingredient
+of a line stands in its amount, in its name, or in words that may hold it:
+
+| words                 | may hold                                                      |
+|-----------------------|---------------------------------------------------------------|
+| a maker's             | no number, unit, article or *of*, nor another ingredient      |
+| a note's              | no amount with a unit, nor another ingredient's name          |
+
+An age, a strength and a ratio are no amounts: *12 year*, *at least 50 %*, *2:1*;
+nor is how it is cut or served: *into 8 wedges*, *over ice*.
+The same amount in another unit is a note: *30 ml (1 oz)*. So is an ingredient
+that the note only tells apart: *preferably London dry*, *or brandy*.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from barkeep.domain.amounts.amount import US_UNITS, Amount, BarUnits, ReadAmount
+from barkeep.domain.amounts.measures import dimension, to_quantity
+from barkeep.domain.amounts.spoken import any_amount_at_start
+from barkeep.domain.amounts.units import Unit, unit_named
+from barkeep.domain.ingredients.names import named
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
+from barkeep.errors import AmountError, NegativeAmount
+
+SAME_WITHIN = 0.25
+"""How far, as a share, two amounts may differ and be one: *25 ml (1 oz)* (*common practice*)."""
+
+_LONGEST_NAME = 5
+"""No ingredient's name that matters here has more words."""
+
+
+_NO_AMOUNT = re.compile(
+    r"[0-9]+(?:[.,][0-9]+)?[ -]?(?:%(?:[ ]?(?:vol|abv))?|proof\b|°[ ]?[CF]?|years?\b|yrs?\b|yo\b)"
+    r"(?:[ -]?olds?\b)?"
+    r"|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
+    r"|\b(?:over|on|with|without|no)[ ](?:[^\W\d_]+[ ])?ice\b"
+    r"|\b(?:in|into)[ ](?:[0-9]+|[^\W\d_]+)[ ](?:wedges|slices|wheels|pieces|cubes|sticks)\b",
+    re.IGNORECASE,
+)
+
+_TOLD_APART = re.compile(
+    r"\b(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like)[ ]",
+    re.IGNORECASE,
+)
+
+_WORD = re.compile(r"[^\W_]+(?:['’.][^\W_]+)*|[¼-¾⅐-⅞]")
+
+_DIGIT = re.compile(r"[0-9¼-¾⅐-⅞]")
+
+_ARTICLES = frozenset({"a", "an", "the", "of"})
+
+_A_NUMBER_TOO = frozenset({"half", "quarter", "third", "couple", "few", "dozen", "hundred"})
+
+_PIECES = frozenset({"count", "length"})
+
+_PARTS_OF_A_FRUIT = frozenset({"juice", "zest", "peel"})
+"""What is taken of what the line names, though a tree may group ingredients under the word."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stray:
+    """Words that have no place in their line, and what they are."""
+
+    words: str
+    what: str
+
+    def place_in(self, text: str) -> int:
+        """The character, from 0, at which the words stand in a text; 0 where they do not."""
+        found = re.search(rf"(?<!\w){re.escape(self.words)}(?!\w)", text)
+        return found.start() if found else 0
+
+    def say(self) -> str:
+        """The question, in a sentence without its stop."""
+        return f"“{self.words}” {self.what}"
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """What was made of a line: its amount, the keys of its ingredients, and the words kept."""
+
+    amount: Amount | None
+    wanted: tuple[str, ...]
+    makers: tuple[str, ...]
+    notes: tuple[str, ...]
+
+
+_ANOTHER_AMOUNT = "is a second amount; give what it measures a line of its own"
+
+_WHOSE_AMOUNT = "was not understood as the amount; begin the line with it"
+
+_IN_A_MAKER = (
+    "stands where only a maker's words may; "
+    "put the maker behind the ingredient in brackets, or correct it"
+)
+
+_ANOTHER_THING = "is another ingredient; give it a line of its own"
+
+_DROPPED = "has no place in this line; write it as a note in brackets, or correct it"
+
+
+def unplaced(
+    placed: Placed, beside: str, tree: FamilyTree, units: BarUnits = US_UNITS
+) -> Iterator[Stray]:
+    """Each thing of a line that has no place. `beside` is the line without its amount."""
+    for maker in placed.makers:
+        yield from _in_a_maker(maker, placed, tree, units)
+    for note in placed.notes:
+        yield from _in_a_note(note, placed, tree, units)
+    yield from _dropped(beside, placed, tree)
+
+
+def _in_a_maker(maker: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> Iterator[Stray]:
+    plain = _NO_AMOUNT.sub(" ", maker)
+    what = _ANOTHER_AMOUNT if placed.amount else _WHOSE_AMOUNT
+    amounts = [each for each, found in _amounts(plain, units) if found.unit or not placed.amount]
+    yield from (Stray(words, what) for words in amounts)
+    if amounts:
+        return
+    for word in _words(plain):
+        if _is_a_number(word) or unit_named(word) or word.casefold() in _ARTICLES:
+            yield Stray(word, _IN_A_MAKER)
+    yield from _names(plain, placed, tree)
+
+
+def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> Iterator[Stray]:
+    plain = _NO_AMOUNT.sub(" ", note).strip()
+    told_apart = _TOLD_APART.search(plain)
+    for words, amount in _amounts(plain, units):
+        if amount.unit not in (None, "each") and not (
+            words == plain and _same(amount, placed.amount, units)
+        ):
+            yield Stray(words, _ANOTHER_AMOUNT if placed.amount else _WHOSE_AMOUNT)
+    yield from _names(plain[: told_apart.start()] if told_apart else plain, placed, tree)
+
+
+def _dropped(beside: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
+    """Numbers and units of the line that stand in nothing that was made of it."""
+    names = (name for key in placed.wanted for name in tree[key].all_names)
+    kept = {
+        form
+        for text in (*placed.makers, *placed.notes, *names)
+        for word in _words(folded(text))
+        for form in (word, f"{word}s", f"{word}es", word.rstrip("s"))
+    }
+    for word in _words(_NO_AMOUNT.sub(" ", beside)):
+        if folded(word) not in kept and (_is_a_number(word) or unit_named(word)):
+            yield Stray(word, _DROPPED)
+
+
+def _amounts(text: str, units: BarUnits) -> Iterator[tuple[str, ReadAmount]]:
+    """The words of each number and its unit, if any; an article is no number of pieces."""
+    end = 0
+    for word in _WORD.finditer(text):
+        if word.start() < end:
+            continue
+        found = _amount(text[word.start() :], units)
+        if found is None:
+            continue
+        said = text[word.start() : word.start() + found.end].strip()
+        article = folded(said).split()[0] in _ARTICLES
+        if (article or not _begins_with_number(said)) and not _measures(found.unit):
+            continue
+        if found.unit is None and not _DIGIT.match(said):
+            continue
+        end = word.start() + found.end
+        yield said, found
+
+
+def _amount(text: str, units: BarUnits) -> ReadAmount | None:
+    try:
+        return any_amount_at_start(text, units)
+    except (AmountError, NegativeAmount):
+        return None
+
+
+def _begins_with_number(said: str) -> bool:
+    return _is_a_number(_words(said)[0])
+
+
+def _measures(unit: str | None) -> bool:
+    return unit is not None and dimension(unit) not in _PIECES
+
+
+def _same(found: ReadAmount, amount: Amount | None, units: BarUnits) -> bool:
+    """Whether an amount only says another again; what cannot be compared is taken to."""
+    if amount is None or found.unit is None:
+        return False
+    if dimension(found.unit) != dimension(amount.unit):
+        return True
+    if dimension(amount.unit) not in ("volume", "mass"):
+        return found.value == amount.value
+    unit: Unit = "ml" if dimension(amount.unit) == "volume" else "g"
+    mine = to_quantity(amount, unit, units)
+    other = to_quantity(Amount(found.value, found.high, found.unit), unit, units)
+    return abs(mine - other) <= SAME_WITHIN * max(mine, other)
+
+
+def _names(text: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
+    """The names of ingredients in a text that are not those of the line."""
+    words = list(_WORD.finditer(text))
+    start = 0
+    while start < len(words):
+        taken = 1
+        for count in range(min(_LONGEST_NAME, len(words) - start), 0, -1):
+            said = text[words[start].start() : words[start + count - 1].end()]
+            found = named(said, tree)
+            if found and found.key:
+                taken = count
+                if not _is_one_of(found.key, said, placed, tree):
+                    yield Stray(said, _ANOTHER_THING)
+                break
+        start += taken
+
+
+def _is_one_of(key: str, said: str, placed: Placed, tree: FamilyTree) -> bool:
+    """Whether it is the line's own ingredient, a kind above or below, or what its name says.
+
+    *Lime juice, from 2 limes* names nothing else.
+    """
+    own = (folded(tree.name(each)) for each in placed.wanted)
+    called = (folded(said), folded(tree.name(key)))
+    return (
+        folded(said) in _PARTS_OF_A_FRUIT
+        or any(tree.is_a(key, each) or tree.is_a(each, key) for each in placed.wanted)
+        or any(each in name for name in own for each in called)
+    )
+
+
+def _words(text: str) -> list[str]:
+    return [each.group() for each in _WORD.finditer(text)]
+
+
+def _is_a_number(word: str) -> bool:
+    if _DIGIT.match(word):
+        return True
+    found = _amount(word, US_UNITS)
+    return folded(word) in _A_NUMBER_TOO or (found is not None and folded(word) not in _ARTICLES)

@@ -1,0 +1,56 @@
+"""The lines of a spec that a batch, a plan or a shopping list does not count, each named."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from typing import Literal
+
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.specs.shown_lines import names_in_sentence
+from barkeep.domain.specs.spec import Line, Spec
+
+WhyLeftOut = Literal["no_amount", "not_convertible", "optional", "garnish"]
+
+
+_WHY: Mapping[WhyLeftOut, str] = {
+    "no_amount": "it gives no amount",
+    "not_convertible": "how much its amount comes to is not known",
+    "optional": "it is optional",
+    "garnish": "it is a garnish",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class LeftOut:
+    """A line of a drink that is not counted as it is written, and why."""
+
+    drink: str
+    line: Line
+    why: WhyLeftOut
+
+    def named(self, tree: FamilyTree) -> str:
+        """The line as it is written, or its ingredient where nothing is written of it."""
+        return f"“{self.line.text}”" if self.line.text else names_in_sentence(self.line, tree)
+
+    def because(self, tree: FamilyTree) -> str:
+        """The line and the reason: *“salt, to taste”, for it gives no amount*."""
+        return f"{self.named(tree)}, for {_WHY[self.why]}"
+
+
+def left_out_of(spec: Spec) -> Iterator[LeftOut]:
+    """Every line that says no amount that could be counted, or need not be poured, in order."""
+    for line in spec.lines:
+        why = _why(line)
+        if why:
+            yield LeftOut(spec.name, line, why)
+
+
+def _why(line: Line) -> WhyLeftOut | None:
+    if line.garnish:
+        return "garnish"
+    if line.optional:
+        return "optional"
+    if line.quantity is not None:
+        return None
+    return "no_amount" if line.amount is None else "not_convertible"
