@@ -86,6 +86,11 @@ class Bar:
         return self._session.store.path
 
     @property
+    def is_new(self) -> bool:
+        """Whether opening it began it."""
+        return self._session.store.is_new
+
+    @property
     def snapshot(self) -> Snapshot:
         """The bar as it is now; frozen, and renewed after each change."""
         return self._session.snapshot

@@ -33,9 +33,8 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
             yield bar
         return
     location = arguments.bar or paths.default_bar()
-    is_new = "://" not in str(location) and not Path(location).expanduser().exists()
     with Bar.open(location) as bar:
-        if is_new:
+        if bar.is_new:
             complain(f"a new bar was begun in {bar.path}.")
         yield bar
 

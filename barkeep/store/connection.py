@@ -9,7 +9,7 @@ from __future__ import annotations
 import os
 import sqlite3
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -29,9 +29,11 @@ BUSY_MS = 2000
 """How long to wait for another program to finish writing."""
 
 
-_MAGIC = b"SQLite format 3\x00"
-
-_HEADER_BYTES = 100
+_OWN_BESIDE = {
+    "-journal": (b"\xd9\xd5\x05\xf9\x20\xa1\x63\xd7",),
+    "-wal": (b"\x37\x7f\x06\x82", b"\x37\x7f\x06\x83"),
+}
+"""How the files begin that SQLite keeps beside a database, by the end of their names."""
 
 
 _REASONS = {
@@ -50,7 +52,7 @@ _WRITE_REASONS = {
 
 @dataclass(frozen=True, slots=True)
 class Header:
-    """What a SQLite file says of itself before SQLite opens it."""
+    """Whose a SQLite file says it is, and the number of its schema."""
 
     application_id: int
     schema: int
@@ -72,26 +74,42 @@ def local_path(location: str | Path) -> Path:
     return Path(url.database).expanduser().absolute()
 
 
-def read_header(path: Path) -> Header | None:
-    """The header of the file, None where there is no file yet or an empty one.
+def read_header(path: Path, busy_ms: int = BUSY_MS) -> Header | None:
+    """The header of the file, None where there is no file yet or nothing in it.
 
-    Reads the bytes itself, so that a file that must not be touched is not.
-    Raises `UnreadableFile`.
+    Read through SQLite, never from the bytes: where a program was killed while
+    it wrote, SQLite first puts the file back to what it was before, and until
+    then the bytes may name a schema that was never reached. A file that was
+    left in order is not changed. Raises `UnreadableFile` or `BarIsBusy`.
     """
     if path.is_dir():
         raise UnreadableFile(str(path), "it is a folder")
+    _refuse_what_sqlite_would_delete(path)
     if not path.exists():
         _refuse_unless_creatable(path)
         return None
     if not path.is_file():
         raise UnreadableFile(str(path), "it is not an ordinary file")
-    start = _first_bytes(path)
-    if not start:
-        return None
-    if len(start) < _HEADER_BYTES or not start.startswith(_MAGIC):
-        raise UnreadableFile(str(path), "it is not a SQLite file")
-    schema = int.from_bytes(start[60:64], "big", signed=True)
-    return Header(int.from_bytes(start[68:72], "big", signed=True), schema)
+    address = f"{path.as_uri()}?mode=rw"  # `rw` makes no file, and may roll one back
+    with (
+        spoken_errors(path),
+        closing(sqlite3.connect(address, uri=True, timeout=busy_ms / 1000)) as file,
+    ):
+        file.isolation_level = None
+        file.execute("BEGIN")  # so that what is read fits together
+        return header_of(file)
+
+
+def header_of(file: sqlite3.Connection) -> Header | None:
+    """What SQLite says of an open file, None where there is nothing in it."""
+    application_id, schema = (
+        int(file.execute(f"PRAGMA {name}").fetchone()[0])
+        for name in ("application_id", "user_version")
+    )
+    is_marked = application_id != 0
+    if is_marked or file.execute("SELECT 1 FROM sqlite_master LIMIT 1").fetchone():
+        return Header(application_id, schema)
+    return None
 
 
 def refuse_unless_writable(path: Path) -> None:
@@ -165,17 +183,31 @@ def _begin(connection: Connection) -> None:
     connection.exec_driver_sql("BEGIN IMMEDIATE" if writing else "BEGIN")
 
 
-def _first_bytes(path: Path) -> bytes:
-    try:
-        with path.open("rb") as file:
-            return file.read(_HEADER_BYTES)
-    except PermissionError:
-        raise UnreadableFile(str(path), "permission is denied") from None
-    except OSError as error:
-        raise UnreadableFile(str(path), error.strerror or "it cannot be read") from None
-
-
 def _refuse_unless_creatable(path: Path) -> None:
     if not path.parent.is_dir():
         raise UnreadableFile(str(path), f"the folder {path.parent} does not exist")
     refuse_unless_writable(path)
+
+
+def _refuse_what_sqlite_would_delete(path: Path) -> None:
+    """Raise for a file beside the bar that only has the name of one of SQLite's."""
+    for ending, beginnings in _OWN_BESIDE.items():
+        beside = path.with_name(path.name + ending)
+        start = _first_bytes(beside)
+        # A journal that is over may have been emptied, or its beginning zeroed.
+        if start.strip(b"\x00") and not any(
+            own.startswith(start[: len(own)]) for own in beginnings
+        ):
+            reason = f"{beside.name} beside it would be lost, as SQLite keeps a file of that name"
+            raise UnreadableFile(str(path), f"{reason}; give that one another name first")
+
+
+def _first_bytes(beside: Path) -> bytes:
+    try:
+        with beside.open("rb") as file:
+            return file.read(8)
+    except FileNotFoundError:  # or it has just been deleted by who wrote
+        return b""
+    except OSError as error:
+        reason = error.strerror or "it cannot be read"
+        raise UnreadableFile(str(beside), reason[:1].lower() + reason[1:]) from None

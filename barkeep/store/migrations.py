@@ -1,8 +1,8 @@
 """From an older schema to this one, a numbered step at a time.
 
-Each step runs in one transaction after the file has been copied to
-`<name>.before-schema-<n>` beside it. A step that fails leaves the file as it
-was before that step.
+Each step runs in one transaction, which begins with a copy of the file as
+`<name>.before-schema-<n>` beside it. A step that fails or is killed leaves the
+file as it was before that step.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from sqlalchemy import Connection, Engine
 
 from barkeep.errors import NewerBar, UnreadableFile
 from barkeep.store.backup import copy_beside
-from barkeep.store.connection import APPLICATION_ID, raw
+from barkeep.store.connection import APPLICATION_ID, Header, header_of, raw
 from barkeep.store.schema import METADATA
 
 Step = Callable[[Connection], None]
@@ -155,42 +155,62 @@ def create(connection: Connection, steps: Sequence[Step] = STEPS) -> None:
     _stamp(connection, schema_number(steps))
 
 
-def refuse_newer(path: Path, found: int, steps: Sequence[Step] = STEPS) -> None:
-    """Raise `NewerBar` for a schema beyond the last step."""
+def refuse_unknown(path: Path, found: Header | None, steps: Sequence[Step] = STEPS) -> None:
+    """Raise for what no step can begin at.
+
+    `UnreadableFile` for the file of another program and for a schema that
+    never was, `NewerBar` for a schema beyond the last step.
+    """
+    if found is None or found.application_id != APPLICATION_ID:
+        raise UnreadableFile(str(path), "it is the database of another program")
     known = schema_number(steps)
-    if found > known:
-        raise NewerBar(str(path), found, known)
+    if found.schema > known:
+        raise NewerBar(str(path), found.schema, known)
+    if found.schema < 1:
+        reason = f"it names the schema {found.schema}, which there never was"
+        raise UnreadableFile(str(path), reason)
 
 
 def upgrade(engine: Engine, path: Path, found: int, steps: Sequence[Step] = STEPS) -> None:
-    """Run the steps that the file has not seen.
+    """Run the steps that the file has not seen; `found` is the schema it has.
 
-    Raises `NewerBar`, and `UnreadableFile` where a step breaks a reference
-    between rows.
+    Another program may run them at the same time: each step is left out where
+    the other has done it. Raises `NewerBar`, and `UnreadableFile` where a step
+    breaks a reference between rows.
     """
-    refuse_newer(path, found, steps)
-    if found < 1:
-        raise UnreadableFile(str(path), f"it names the schema {found}, which there never was")
-    for number in range(found + 1, schema_number(steps) + 1):
-        copy_beside(path, f"before-schema-{number}")
-        _run(engine, path, number, steps[number - 2])
+    refuse_unknown(path, Header(APPLICATION_ID, found), steps)
+    while found < schema_number(steps):
+        found = _run_next(engine, path, found, steps)
 
 
-def _run(engine: Engine, path: Path, number: int, step: Step) -> None:
+def _run_next(engine: Engine, path: Path, expected: int, steps: Sequence[Step]) -> int:
+    """Run the step after `expected`, unless the file is past it; the schema it has then."""
     with engine.connect().execution_options(writing=True) as connection:
         # Inside a transaction this would do nothing, and rebuilding a table
         # with foreign keys on deletes the rows that refer to it.
         raw(connection).execute("PRAGMA foreign_keys = OFF")
         try:
             with connection.begin():
-                step(connection)
-                broken = connection.exec_driver_sql("PRAGMA foreign_key_check").fetchall()
-                if broken:
-                    reason = f"the upgrade to schema {number} would lose {len(broken)} references"
-                    raise UnreadableFile(str(path), reason)
-                _stamp(connection, number)
+                # Only now can no other program change it any more.
+                header = header_of(raw(connection))
+                refuse_unknown(path, header, steps)
+                assert header is not None
+                if header.schema != expected:
+                    return header.schema
+                _run(connection, path, expected + 1, steps[expected - 1])
+                return expected + 1
         finally:
             raw(connection).execute("PRAGMA foreign_keys = ON")
+
+
+def _run(connection: Connection, path: Path, number: int, step: Step) -> None:
+    copy_beside(path, f"before-schema-{number}")
+    step(connection)
+    broken = connection.exec_driver_sql("PRAGMA foreign_key_check").fetchall()
+    if broken:
+        reason = f"the upgrade to schema {number} would lose {len(broken)} references"
+        raise UnreadableFile(str(path), reason)
+    _stamp(connection, number)
 
 
 def _stamp(connection: Connection, number: int) -> None:

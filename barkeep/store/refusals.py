@@ -21,6 +21,20 @@ class BarIsBusy(UserError):
 
 
 @dataclass
+class BarIsHeld(BarIsBusy):
+    """Another program kept the file locked for all of `waited_s` seconds while a bar was opened."""
+
+    waited_s: float
+
+    def __str__(self) -> str:
+        return (
+            f"{self.file} could not be opened: it is in use by another program, which has not "
+            f"finished within {self.waited_s:g} s. Nothing of it was lost; open it again when "
+            "the other program has finished or is closed."
+        )
+
+
+@dataclass
 class CannotUndo(UserError):
     """An undo or redo (`what`) that no longer fits what is in the bar."""
 

@@ -8,31 +8,27 @@ from datetime import datetime
 from pathlib import Path
 from typing import Self
 
-from sqlalchemy import Connection, Engine, inspect
+from sqlalchemy import Connection, Engine
 
-from barkeep.errors import UnreadableFile
-from barkeep.store import history, migrations
-from barkeep.store.connection import (
-    APPLICATION_ID,
-    BUSY_MS,
-    Header,
-    local_path,
-    make_engine,
-    read_header,
-    refuse_unless_writable,
-    spoken_errors,
-)
+from barkeep.store import history
+from barkeep.store.connection import BUSY_MS, local_path, make_engine, spoken_errors
 from barkeep.store.history import Action, Way
+from barkeep.store.opening import file_faults, make_ready
 from barkeep.store.unit_of_work import Touched, UnitOfWork
 
 Clock = Callable[[], datetime]
 
 
-class Store:
-    """A bar file, open until `close`. For use from one thread."""
+_OPENING_WAITS = 5
+"""Who opens a bar waits so many times longer than who writes to it: another may be upgrading it."""
 
-    def __init__(self, path: Path, engine: Engine, clock: Clock) -> None:
+
+class Store:
+    """A bar file, open until `close`; `is_new` where opening began it. For use from one thread."""
+
+    def __init__(self, path: Path, engine: Engine, clock: Clock, *, is_new: bool = False) -> None:
         self.path = path
+        self.is_new = is_new
         self._engine = engine
         self._clock = clock
 
@@ -42,22 +38,12 @@ class Store:
     ) -> Self:
         """Open a bar, make a new one where there is none, upgrade an older one.
 
-        Raises `UnreadableFile`, `NewerBar` or `BarIsBusy`; such a file is left
+        Raises `UnreadableFile`, `NewerBar` or `BarIsHeld`; such a file is left
         as it is.
         """
         path = local_path(location)
-        header = read_header(path)
-        if header is not None:
-            _refuse_strangers(path, header)
-            refuse_unless_writable(path)
-        engine = make_engine(path, busy_ms)
-        try:
-            with spoken_errors(path):
-                _make_ready(engine, path, header)
-        except BaseException:
-            engine.dispose()
-            raise
-        return cls(path, engine, clock)
+        is_new = make_ready(path, busy_ms * _OPENING_WAITS)
+        return cls(path, make_engine(path, busy_ms), clock, is_new=is_new)
 
     def close(self) -> None:
         """Let go of the file."""
@@ -98,7 +84,7 @@ class Store:
     def faults(self) -> tuple[str, ...]:
         """What SQLite finds wrong with the file, in its own words; nothing in a sound one."""
         with self.reading() as connection:
-            return _faults(connection)
+            return file_faults(connection)
 
     @contextmanager
     def _writing(self) -> Iterator[Connection]:
@@ -106,36 +92,3 @@ class Store:
             connection = connection.execution_options(writing=True)
             with connection.begin():
                 yield connection
-
-
-def _refuse_strangers(path: Path, header: Header) -> None:
-    if header.application_id == APPLICATION_ID:
-        migrations.refuse_newer(path, header.schema)
-    elif header.application_id != 0:
-        raise UnreadableFile(str(path), "it is the database of another program")
-
-
-def _make_ready(engine: Engine, path: Path, header: Header | None) -> None:
-    if header is None or header.application_id == 0:
-        _fill_empty(engine, path)
-        return
-    with engine.connect() as connection:
-        faults = _faults(connection)
-    if faults:
-        raise UnreadableFile(str(path), f"it is damaged ({faults[0]})")
-    migrations.upgrade(engine, path, header.schema)
-
-
-def _fill_empty(engine: Engine, path: Path) -> None:
-    with engine.connect().execution_options(writing=True) as connection, connection.begin():
-        if inspect(connection).get_table_names():
-            raise UnreadableFile(str(path), "it is the database of another program")
-        migrations.create(connection)
-
-
-def _faults(connection: Connection) -> tuple[str, ...]:
-    found = [str(row[0]) for row in connection.exec_driver_sql("PRAGMA quick_check")]
-    faults = [] if found == ["ok"] else found
-    for row in connection.exec_driver_sql("PRAGMA foreign_key_check"):
-        faults.append(f"row {row[1]} of {row[0]} refers to a {row[2]} that is not there")
-    return tuple(faults)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import sqlite3
-import time
 from contextlib import closing
 from dataclasses import FrozenInstanceError, replace
 from datetime import datetime
@@ -171,7 +170,7 @@ def test_a_bar_that_cannot_be_read_is_closed_again(bar_file, knowledge, clock):
 
 
 def test_a_bar_of_500_bottles(bar, reopen):
-    """A large bar reads back whole; the times are printed, the bounds are an order too wide."""
+    """A large bar reads back whole; `tests/benchmarks/test_large_bars.py` prints its times."""
     product = bar.inventory.add_product(gin_draft()).value
     store = bar._session.store
     with store.unit_of_work("Fill the shelf") as work:
@@ -181,13 +180,8 @@ def test_a_bar_of_500_bottles(bar, reopen):
             work.append(bottle_id, "receive", 700.0)
             for _ in range(9):
                 work.append(bottle_id, "pour", 30.0)
-    begun = time.perf_counter()
     later = reopen()
-    opened = time.perf_counter()
     poured = later.inventory.pour(250, 30.0)
-    done = time.perf_counter()
-    print(f"open {opened - begun:.3f} s, pour {done - opened:.3f} s")
     assert len(later.snapshot.bottles) == 500
     levels = [each.level.amount for each in later.snapshot.bottles]
     assert levels.count(430.0) == 499 and poured.value.level.amount == 400.0
-    assert opened - begun < 5 and done - opened < 2

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gc
+from functools import partial
 
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent
@@ -14,6 +15,7 @@ from barkeep.desktop.look.theme import Theme
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
 from tests.desktop.pages import settle
+from tests.desktop.patience import WAIT_MS
 
 
 @pytest.fixture(autouse=True)
@@ -35,6 +37,14 @@ def _delete_windows_left_over() -> None:
             widget.hide()
             widget.deleteLater()
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+
+
+@pytest.fixture
+def qtbot(qtbot):
+    """As it comes, but every wait has the one generous limit."""
+    for name in ("waitUntil", "waitSignal", "waitSignals", "waitActive", "waitExposed"):
+        setattr(qtbot, name, partial(getattr(qtbot, name), timeout=WAIT_MS))
+    return qtbot
 
 
 @pytest.fixture

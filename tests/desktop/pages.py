@@ -20,9 +20,6 @@ from barkeep.desktop.widgets.notices import Toast
 
 Page_ = TypeVar("Page_", bound=Screen)
 
-LONG_MS = 300_000
-"""How long a test waits before it gives up: for a machine far too busy, not for this one."""
-
 
 @dataclass
 class Page(Generic[Page_]):
@@ -37,7 +34,7 @@ class Page(Generic[Page_]):
 
     def settle(self, qtbot) -> None:
         """Wait for the answers that are still to come."""
-        qtbot.waitUntil(lambda: not self.background.is_busy, timeout=LONG_MS)
+        qtbot.waitUntil(lambda: not self.background.is_busy)
 
     def detail_texts(self) -> list[str]:
         """Everything the details say, top to bottom."""
@@ -47,7 +44,7 @@ class Page(Generic[Page_]):
 
 def settle(window, qtbot) -> None:
     """Wait for the answers that are still to come, and for the layout of what they show."""
-    qtbot.waitUntil(lambda: not window.background.is_busy, timeout=LONG_MS)
+    qtbot.waitUntil(lambda: not window.background.is_busy)
     QApplication.processEvents()
 
 

@@ -143,7 +143,7 @@ def test_from_paste_to_saved_riff_to_recorded_trial_to_printed_card(
     screen.focus_list()
     key(qtbot, Keys.Key_P, CTRL)
     cards = window.findChild(PublishDialog)
-    qtbot.waitUntil(lambda: not window.background.is_busy and cards.ready, timeout=20_000)
+    qtbot.waitUntil(lambda: not window.background.is_busy and cards.ready)
     assert [spec.name for spec in cards.specs.ticked] == ["Home Signal"]
     key(qtbot, Keys.Key_D, ALT)
     qtbot.waitUntil(lambda: cards.banner.kind == "done")

@@ -119,13 +119,13 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     click(screen.page, qtbot, "Run sheet…")
     sheet = screen.work.dialog
     assert isinstance(sheet, RunSheetDialog)
-    qtbot.waitUntil(lambda: sheet.ready and not window.background.is_busy, timeout=20_000)
+    qtbot.waitUntil(lambda: sheet.ready and not window.background.is_busy)
     file = tmp_path / "run-sheet.pdf"
     monkeypatch.setattr(
         publish_output.QFileDialog, "getSaveFileName", lambda *_args: (str(file), "")
     )
     sheet.save_pdf()
-    qtbot.waitUntil(lambda: file.exists() and not window.background.is_busy, timeout=20_000)
+    qtbot.waitUntil(lambda: file.exists() and not window.background.is_busy)
     sheet.close()
     pages = PdfReader(io.BytesIO(file.read_bytes())).pages
     printed = " ".join(" ".join(each.extract_text() for each in pages).split())

@@ -109,7 +109,19 @@ def test_a_copy_is_taken_while_the_bar_is_open(store, path):
     copy = copy_beside(path, "copy")
     assert copy.name == "signal-box.bar.copy"
     assert dump(copy) == dump(path)
-    assert copy_beside(path, "copy").name == "signal-box.bar.copy-2"
+    before = dump(copy)
+    with store.unit_of_work("Open") as work:
+        work.append(1, "open")
+    second = copy_beside(path, "copy")
+    assert second.name == "signal-box.bar.copy-2"
+    assert (dump(copy), dump(second)) == (before, dump(path)) and before != dump(path)
+
+
+def test_a_copy_of_what_was_copied_already_is_not_taken_twice(store, path):
+    fill(store)
+    assert copy_beside(path, "copy") == copy_beside(path, "copy")
+    names = sorted(each.name for each in path.parent.iterdir())
+    assert names == ["signal-box.bar", "signal-box.bar.copy"]
 
 
 def test_a_copy_that_fails_leaves_no_part(path, tmp_path):

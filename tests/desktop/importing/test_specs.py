@@ -18,6 +18,7 @@ from barkeep.desktop.shell.main_window import WindowHooks
 from barkeep.domain.spec_text.text import write_spec
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import settle
+from tests.desktop.patience import WAIT_S
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -155,7 +156,7 @@ def test_stopping_leaves_nothing_behind(window, bar, qtbot, when):
         def asked(progress):
             def told(done, total):
                 started.set()
-                assert held.wait(20)
+                assert held.wait(WAIT_S)
                 return progress(done, total)
 
             return question(told)

@@ -107,7 +107,7 @@ def test_ctrl_p_opens_it_with_the_chosen_spec_ticked(bar, state, qtbot, qapp):
         window.show()
         window.activateWindow()
     window.go("specs", "Upper Berth")
-    qtbot.waitUntil(lambda: not window.background.is_busy, timeout=20_000)
+    qtbot.waitUntil(lambda: not window.background.is_busy)
     press(qtbot, window, KEYS.Key_P, CTRL)
     dialog = window.findChild(PublishDialog)
     settle(dialog, window.background, qtbot)

@@ -17,6 +17,7 @@ from barkeep.desktop.shell.bar_signals import BarSignals
 from barkeep.desktop.shell.faults import CrashDialog, Faults, details_of
 from barkeep.errors import NothingToUndo, UnknownName, UserError
 from tests.desktop.audit import cut_off, focusable_without_name
+from tests.desktop.patience import WAIT_S
 
 
 @pytest.fixture
@@ -47,7 +48,7 @@ def here() -> int:
 def test_the_latest_question_of_a_kind_wins(background, qtbot):
     go = threading.Event()
     answers: list[str] = []
-    background.ask("tonight", lambda: go.wait(5) and "first", answers.append)
+    background.ask("tonight", lambda: go.wait(WAIT_S) and "first", answers.append)
     for word in ("second", "third"):
         background.ask("tonight", lambda word=word: word, answers.append)
     background.ask("other", lambda: "beside", answers.append)
@@ -67,7 +68,7 @@ def test_questions_of_other_kinds_are_all_answered(background, qtbot):
 def test_a_forgotten_question_is_not_answered(background, qtbot):
     go = threading.Event()
     answers: list[object] = []
-    background.ask("tonight", lambda: go.wait(5), answers.append)
+    background.ask("tonight", lambda: go.wait(WAIT_S), answers.append)
     background.forget("tonight")
     go.set()
     qtbot.waitUntil(lambda: not background.is_busy)

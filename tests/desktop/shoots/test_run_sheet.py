@@ -59,7 +59,7 @@ def dialog(bar, tmp_path, qtbot):
 
 
 def settle(dialog, qtbot):
-    qtbot.waitUntil(lambda: dialog.ready and not dialog._background.is_busy, timeout=20_000)
+    qtbot.waitUntil(lambda: dialog.ready and not dialog._background.is_busy)
 
 
 def save_to(monkeypatch, file):

@@ -1,0 +1,82 @@
+"""What is done to a file before it is used as a bar: begun, or refused, or checked and upgraded.
+
+Several programs may open one file at once. Whatever has to be written is
+looked at again under SQLite's write lock, so that one of them does it and the
+others wait and find it done.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine
+
+from barkeep.errors import UnreadableFile
+from barkeep.store import migrations
+from barkeep.store.connection import (
+    Header,
+    header_of,
+    make_engine,
+    raw,
+    read_header,
+    refuse_unless_writable,
+    spoken_errors,
+)
+from barkeep.store.refusals import BarIsBusy, BarIsHeld
+
+
+def make_ready(path: Path, wait_ms: int) -> bool:
+    """Make the file a sound bar of the newest schema; whether a new one was begun.
+
+    Waits up to `wait_ms` for another program to let go of it. Raises
+    `UnreadableFile`, `NewerBar`, `CannotWrite` or `BarIsHeld`.
+    """
+    try:
+        with spoken_errors(path):
+            return _make_ready(path, wait_ms)
+    except BarIsBusy as busy:
+        raise BarIsHeld(str(path), wait_ms / 1000) from busy
+
+
+def file_faults(connection: Connection) -> tuple[str, ...]:
+    """What SQLite finds wrong with a file, in its own words; nothing in a sound one."""
+    found = [str(row[0]) for row in connection.exec_driver_sql("PRAGMA quick_check")]
+    faults = [] if found == ["ok"] else found
+    for row in connection.exec_driver_sql("PRAGMA foreign_key_check"):
+        faults.append(f"row {row[1]} of {row[0]} refers to a {row[2]} that is not there")
+    return tuple(faults)
+
+
+def _make_ready(path: Path, wait_ms: int) -> bool:
+    header = read_header(path, wait_ms)
+    if header is not None:
+        migrations.refuse_unknown(path, header)
+    if path.exists():
+        refuse_unless_writable(path)
+    engine = make_engine(path, wait_ms)
+    try:
+        header = header or _begin(engine)
+        if header is None:
+            return True
+        migrations.refuse_unknown(path, header)
+        _refuse_damaged(engine, path)
+        migrations.upgrade(engine, path, header.schema)
+        return False
+    finally:
+        engine.dispose()
+
+
+def _begin(engine: Engine) -> Header | None:
+    """Fill the file where it is still empty; otherwise what has been put into it meanwhile."""
+    with engine.connect().execution_options(writing=True) as connection, connection.begin():
+        header = header_of(raw(connection))
+        if header is None:
+            migrations.create(connection)
+        return header
+
+
+def _refuse_damaged(engine: Engine, path: Path) -> None:
+    with engine.connect() as connection:
+        faults = file_faults(connection)
+    if faults:
+        raise UnreadableFile(str(path), f"it is damaged ({faults[0]})")

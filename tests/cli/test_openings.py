@@ -1,0 +1,274 @@
+"""A bar that is opened after a kill, or by several at once, is right and has lost nothing.
+
+Real processes over real bars of every schema there has been.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import shutil
+import sqlite3
+import subprocess
+import sys
+from collections.abc import Iterator
+from contextlib import ExitStack, closing, contextmanager
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from barkeep.store.migrations import schema_number
+from tests.cli.kill_points import BAR
+
+OLD_BARS = Path(__file__).parent.parent / "reference" / "old_bars"
+"""Bars as released programs of schemas 1 to 3 left them; never to be changed."""
+
+TESTS = Path(__file__).parent.parent.parent
+
+ORDINARY_CACHE, TINY_CACHE = -2000, 2
+"""Pages of SQLite's memory; with a tiny one pages reach the file long before the end."""
+
+
+def old_bar(schema: int) -> Path:
+    return OLD_BARS / f"schema_{schema}.barkeep"
+
+
+def dump(path: Path) -> list[str]:
+    with closing(sqlite3.connect(path)) as file:
+        marks = [file.execute(f"PRAGMA {name}").fetchone() for name in MARKS]
+        assert file.execute("PRAGMA integrity_check").fetchall() == [("ok",)]
+        # Sorted, since the indexes of one table are made in any order.
+        return [str(marks), *sorted(file.iterdump())]
+
+
+MARKS = ("application_id", "user_version")
+
+
+def names(folder: Path) -> list[str]:
+    return sorted(each.name for each in folder.iterdir())
+
+
+def copies_from(schema: int) -> list[str]:
+    return [f"{BAR}.before-schema-{number}" for number in range(schema + 1, schema_number() + 1)]
+
+
+def run(*arguments: str | Path) -> subprocess.CompletedProcess[str]:
+    command = [sys.executable, *map(str, arguments)]
+    return subprocess.run(command, capture_output=True, text=True, check=False, cwd=TESTS)
+
+
+def killed_everywhere(old: Path | str, folder: Path, cache: int) -> list[dict[str, Any]]:
+    folder.mkdir()
+    done = run("-m", "tests.cli.kill_points", old, folder, str(cache))
+    assert (done.returncode, done.stderr) == (0, "")
+    return [json.loads(line) for line in done.stdout.splitlines()]
+
+
+def right_after_every_kill(reports: list[dict[str, Any]], expected_names: list[str]) -> None:
+    *killed, alive = reports
+    assert (alive["first_status"], alive["killed_at"]) == (0, None)
+    right = dump(Path(alive["folder"], BAR))
+    for report in killed:
+        where = (report["folder"], report["killed_at"])
+        assert report["first_status"] == -9, where
+        assert (report["then"]["status"], report["then"]["out"]) == (0, alive["then"]["out"]), where
+        assert dump(Path(report["folder"], BAR)) == right, where
+        assert names(Path(report["folder"])) == expected_names, where
+
+
+@pytest.mark.parametrize(
+    ("schema", "cache"), [(1, ORDINARY_CACHE), (2, TINY_CACHE), (3, ORDINARY_CACHE)]
+)
+def test_an_upgrade_that_is_killed_anywhere_is_done_by_the_next_opening(tmp_path, schema, cache):
+    reports = killed_everywhere(old_bar(schema), tmp_path / "killed", cache)
+    right_after_every_kill(reports, [BAR, *copies_from(schema)])
+    steps = len(copies_from(schema))
+    where = [report["killed_at"] for report in reports]
+    assert where.count(f"delete {BAR}-journal") == steps  # the commit of every step
+    assert sum(each.startswith(f"name {BAR}.before") for each in where if each) == steps
+    # The fault this guards against: pages of a step in the file, and a journal to take them back.
+    half_written = [each for each in reports if each["hot"] and each["killed_at"] == f"sync {BAR}"]
+    assert len(half_written) >= steps
+    *killed, alive = reports
+    for copy in copies_from(schema):
+        undisturbed = Path(alive["folder"], copy).read_bytes()
+        assert all(Path(each["folder"], copy).read_bytes() == undisturbed for each in killed)
+    assert dump(Path(alive["folder"], copies_from(schema)[0])) == dump(old_bar(schema))
+    assert {report["then"]["err"] for report in reports} == {""}
+
+
+@pytest.mark.parametrize("cache", [ORDINARY_CACHE, TINY_CACHE])
+def test_a_new_bar_that_is_killed_anywhere_is_begun_by_the_next_opening(tmp_path, cache):
+    reports = killed_everywhere("", tmp_path / "killed", cache)
+    right_after_every_kill(reports, [BAR])
+    assert any(report["hot"] and report["killed_at"] == f"sync {BAR}" for report in reports)
+    for report in reports[:-1]:
+        bar = Path(report["folder"], BAR)
+        assert report["then"]["err"] == f"barkeep: a new bar was begun in {bar}.\n"
+
+
+class Held:
+    """A `barkeep bottles` that stops once at a place and waits to be let go."""
+
+    def __init__(self, bar: Path, place: str) -> None:
+        self._ready, ready = os.pipe()
+        go, self._go = os.pipe()
+        words = [place, str(ready), str(go), "--bar", str(bar), "bottles"]
+        self.process = subprocess.Popen(
+            [sys.executable, "-m", "tests.cli.held_opener", *words],
+            stdout=subprocess.PIPE,
+            stderr=subprocess.PIPE,
+            text=True,
+            cwd=TESTS,
+            pass_fds=(ready, go),
+        )
+        os.close(ready)
+        os.close(go)
+
+    def reach(self) -> None:
+        """Wait until it is there; an end before that fails."""
+        assert os.read(self._ready, 1) == b".", self.process.communicate()
+
+    def let_go(self) -> None:
+        os.write(self._go, b".")
+
+    def answer(self) -> tuple[int, str, str]:
+        out, err = self.process.communicate()
+        return self.process.returncode, out, err
+
+    def end(self) -> None:
+        self.process.kill()
+        self.process.communicate()
+        os.close(self._ready)
+        os.close(self._go)
+
+
+@contextmanager
+def held(bar: Path, *places: str) -> Iterator[list[Held]]:
+    with ExitStack() as stack:
+        openers = [Held(bar, place) for place in places]
+        for each in openers:
+            stack.callback(each.end)
+        yield openers
+
+
+@pytest.fixture(params=[1, None], ids=lambda schema: f"schema {schema}")
+def opened_by_many(request, tmp_path):
+    """A bar to open, and a check of what openers made of it: their answers are given."""
+    bar = tmp_path / "here" / BAR
+    alone = tmp_path / "alone" / BAR
+    for path in (bar, alone):
+        path.parent.mkdir()
+        if request.param:
+            shutil.copyfile(old_bar(request.param), path)
+    one = run("-m", "barkeep", "--bar", alone, "bottles")
+    begun = f"barkeep: a new bar was begun in {bar}.\n"
+
+    def check(answers: list[tuple[int, str, str]]) -> None:
+        assert [(status, out) for status, out, _ in answers] == [(0, one.stdout)] * len(answers)
+        said = sorted(err for _, _, err in answers if err)
+        assert said == ([] if request.param else [begun])
+        assert dump(bar) == dump(alone)
+        copies = copies_from(request.param) if request.param else []
+        assert names(bar.parent) == [BAR, *copies] == names(alone.parent)
+        for copy in copies:
+            assert dump(bar.with_name(copy)) == dump(alone.with_name(copy))
+
+    return bar, check
+
+
+@pytest.mark.parametrize(("number", "place"), [(2, "begin"), (4, "begin"), (4, "connect")])
+def test_several_openers_at_once_all_succeed(opened_by_many, number, place):
+    """Let go together: having seen the old schema (`begin`), or before anything (`connect`)."""
+    bar, check = opened_by_many
+    with held(bar, *[place] * number) as openers:
+        for each in openers:
+            each.reach()
+        for each in openers:
+            each.let_go()
+        check([each.answer() for each in openers])
+
+
+@pytest.mark.parametrize("place", [f"sync {BAR}-journal", f"sync {BAR}"])
+def test_an_opener_waits_for_one_that_is_amid_its_writing(opened_by_many, place):
+    bar, check = opened_by_many
+    with held(bar, place) as (first,):
+        first.reach()
+        with held(bar, "connect") as (second,):
+            second.reach()
+            second.let_go()
+            first.let_go()
+            check([first.answer(), second.answer()])
+
+
+def test_an_opener_says_so_where_the_other_never_ends(tmp_path):
+    bar = tmp_path / BAR
+    shutil.copyfile(old_bar(1), bar)
+    before = bar.read_bytes()
+    with closing(sqlite3.connect(bar)) as other:
+        other.execute("BEGIN IMMEDIATE")
+        ran = run("-m", "barkeep", "--bar", bar, "bottles")
+    assert (ran.returncode, ran.stdout) == (1, "")
+    assert ran.stderr == (
+        f"barkeep: {bar} could not be opened: it is in use by another program, which has not "
+        "finished within 10 s. Nothing of it was lost; open it again when the other program has "
+        "finished or is closed.\n"
+    )
+    assert bar.read_bytes() == before and names(tmp_path) == [BAR]
+
+
+def another_programs(path: Path, *, tables: bool, application_id: int, wal: bool = False) -> None:
+    with closing(sqlite3.connect(path)) as file, file:
+        file.execute(f"PRAGMA application_id = {application_id}")
+        if wal:
+            file.execute("PRAGMA journal_mode = WAL")
+        if tables:
+            file.execute("CREATE TABLE mail (id INTEGER)")
+
+
+@pytest.mark.parametrize(
+    "made",
+    [
+        {"tables": True, "application_id": 0},
+        {"tables": False, "application_id": 1234},
+        {"tables": True, "application_id": 1234},
+        {"tables": True, "application_id": 0, "wal": True},
+        {"tables": False, "application_id": 1234, "wal": True},
+    ],
+    ids=str,
+)
+def test_the_database_of_another_program_is_refused_untouched(tmp_path, made):
+    path = tmp_path / "mail.db"
+    another_programs(path, **made)
+    before = path.read_bytes()
+    ran = run("-m", "barkeep", "--bar", path, "bottles")
+    assert (ran.returncode, ran.stdout) == (1, "")
+    sentence = f"{path} cannot be used: it is the database of another program."
+    assert ran.stderr == f"barkeep: {sentence}\n"
+    assert path.read_bytes() == before and names(tmp_path) == ["mail.db"]
+
+
+@pytest.mark.parametrize("ending", ["-journal", "-wal"])
+@pytest.mark.parametrize("there", [True, False])
+def test_a_file_that_only_has_the_name_of_a_journal_is_not_lost(tmp_path, barkeep, ending, there):
+    """SQLite would delete it: also beside a text, and where a bar is about to begin."""
+    path, beside = tmp_path / "notes", tmp_path / f"notes{ending}"
+    if there:
+        path.write_text("Snow Plough\n60 ml gin\n" * 50, encoding="utf-8")
+    beside.write_text("What I wrote that winter.", encoding="utf-8")
+    said = barkeep("--bar", path, "bottles").refusal
+    assert said == (
+        f"{path} cannot be used: {beside.name} beside it would be lost, as SQLite keeps a file of "
+        "that name; give that one another name first."
+    )
+    assert beside.read_text(encoding="utf-8") == "What I wrote that winter."
+    assert path.exists() == there
+
+
+def test_an_empty_file_becomes_a_bar_and_says_so(tmp_path):
+    bar = tmp_path / BAR
+    bar.touch()
+    ran = run("-m", "barkeep", "--bar", bar, "bottles")
+    assert (ran.returncode, ran.stderr) == (0, f"barkeep: a new bar was begun in {bar}.\n")
+    assert "0 bottles" in ran.stdout and names(tmp_path) == [BAR]
