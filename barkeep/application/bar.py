@@ -18,6 +18,7 @@ from barkeep.application.session import Session, Subscriber
 from barkeep.application.settings import BarSettings
 from barkeep.application.shoots import Shoots
 from barkeep.application.specs import Specs, Trials
+from barkeep.application.written_files import write_file
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.store.backup import copy_bar
@@ -126,6 +127,10 @@ class Bar:
         path = Path(target).expanduser().absolute()
         copy_bar(self.path, path)
         return path
+
+    def write_file(self, path: str | Path, content: str | bytes) -> Path:
+        """Write a file the user named, whole and never over a bar. Raises `CannotWrite`."""
+        return write_file(path, content, self.path)
 
     def check(self) -> tuple[str, ...]:
         """What is wrong with the file or what it says, in sentences; nothing in a sound bar."""

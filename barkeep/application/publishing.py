@@ -1,12 +1,9 @@
-"""Drinks and shoots made ready to be printed, published and shown on camera; files written."""
+"""Drinks and shoots made ready to be printed, published and shown on camera."""
 
 from __future__ import annotations
 
-import os
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from pathlib import Path
-from tempfile import NamedTemporaryFile
 
 from barkeep.application.finding import find_spec
 from barkeep.documents.printed.blocks import job_text
@@ -49,7 +46,6 @@ from barkeep.domain.shoots.mise_en_place import mise_en_place
 from barkeep.domain.shoots.plan import as_of, not_counted, plan, shortfall
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError, spoken_list
-from barkeep.store.refusals import CannotWrite
 
 
 @dataclass
@@ -150,24 +146,6 @@ def specs_to_export(
     return tuple(dict.fromkeys(chosen))
 
 
-def write_file(path: str | Path, content: str | bytes) -> Path:
-    """Write a whole file or leave the old one as it was. Raises `CannotWrite`."""
-    target = Path(path).expanduser().absolute()
-    data = content.encode("utf-8") if isinstance(content, str) else content
-    beside: Path | None = None
-    try:
-        with NamedTemporaryFile(dir=target.parent, prefix=f".{target.name}.", delete=False) as out:
-            beside = Path(out.name)
-            out.write(data)
-        _give_ordinary_rights(beside)
-        beside.replace(target)
-    except OSError as error:
-        if beside is not None:
-            beside.unlink(missing_ok=True)
-        raise CannotWrite(str(target), error.strerror or str(error)) from error
-    return target
-
-
 def _allergens(bottle: Bottle, snapshot: Snapshot) -> tuple[str, ...]:
     knowledge = snapshot.knowledge
     keys = {bottle.ingredient}
@@ -175,13 +153,6 @@ def _allergens(bottle: Bottle, snapshot: Snapshot) -> tuple[str, ...]:
         if recipe.made == bottle.ingredient:
             keys |= {each.ingredient for each in recipe.inputs}
     return tuple(each.word for each in allergens_of(keys, knowledge.tree))
-
-
-def _give_ordinary_rights(path: Path) -> None:
-    """A temporary file is its owner's alone; what is written for others should not be."""
-    mask = os.umask(0)
-    os.umask(mask)
-    path.chmod(0o666 & ~mask)
 
 
 OF_SPECS: tuple[Kind, ...] = ("card", "menu", "description")

@@ -13,6 +13,7 @@ from barkeep.cli.output import print_json, rounded
 from barkeep.cli.table import table
 from barkeep.domain.amounts.amount import Amount, parse_amount
 from barkeep.domain.amounts.measures import show_quantity, to_quantity
+from barkeep.domain.amounts.rounding import down_to, rounded_down
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.words import caution_in_words
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -65,8 +66,8 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--served",
         choices=get_args(Served),
-        default="cold",
-        help="cold (the default: chilled, water added), over_ice, hot, frozen (from the freezer)",
+        help="cold (chilled, water added), over_ice, hot, frozen (from the freezer); "
+        "default: hot for a hot drink, else cold",
     )
     parser.add_argument(
         "--tin", metavar="NAME", help="plan it in rounds on ice through a tin, such as “large tin”"
@@ -152,16 +153,16 @@ def _batch_json(
     return {
         "spec": made.spec.name,
         "served": made.served,
-        "serves": rounded(made.serves, 2),
+        "serves": down_to(made.serves, 2),
         "lines": [_line_json(line, tree) for line in made.lines],
         "water_ml": rounded(made.water_ml, 1),
-        "total_ml": rounded(made.total_ml, 1),
+        "total_ml": down_to(made.total_ml, 1),
         "abv_percent": rounded(made.abv_percent, 2),
         "short": [
             {
                 "ingredient": tree.name(each.ingredient),
                 _in("need", each.unit): rounded(each.need, 1),
-                _in("have", each.unit): rounded(each.have, 1),
+                _in("have", each.unit): down_to(each.have, 1),
             }
             for each in made.short
         ],
@@ -198,7 +199,9 @@ def _batch_json(
 def _line_json(line: BatchLine, tree: FamilyTree) -> dict[str, object]:
     return {
         "ingredient": tree.name(line.ingredient),
-        _in("amount", line.unit): rounded(line.exact, 2),
+        _in("amount", line.unit): rounded(line.exact, 2)
+        if line.most is None
+        else down_to(line.exact, 2),
         "shown": show_quantity(line.amount, line.unit),
         "held": line.held,
     }
@@ -214,7 +217,7 @@ def _shown(
 ) -> Iterator[str]:
     tree, bottles = snapshot.knowledge.tree, whole_bottles(made, snapshot)
     how = {"over_ice": "over ice", "frozen": "from the freezer"}.get(made.served, made.served)
-    yield f"{made.spec.name}, {made.serves:.4g} serves of {made.serve_ml:.0f} ml, {how}"
+    yield f"{made.spec.name}, {made.serves_in_words} of {made.serve_ml:.0f} ml, {how}"
     yield ""
     rows = [
         (show_quantity(line.amount, line.unit), tree.name(line.ingredient), line.remark)
@@ -227,9 +230,10 @@ def _shown(
     yield table(("measure", "of", ""), rows, right="rll")
     yield ""
     strength = "" if made.abv_percent is None else f", {made.abv_percent:.1f} % vol"
-    yield f"{made.total_ml:.0f} ml in all{strength}."
+    yield f"{made.total_in_words}{strength}."
     for each in made.short:
-        need, have = show_quantity(each.need, each.unit), show_quantity(each.have, each.unit)
+        need = show_quantity(each.need, each.unit)
+        have = show_quantity(rounded_down(each.have, each.unit), each.unit)
         yield f"Short of {tree.in_sentence(each.ingredient)}: {need} needed, {have} there."
     for whole in bottles.values():
         yield f"{tree.name(whole.ingredient)} in whole bottles: {in_bottles(whole, snapshot)}."

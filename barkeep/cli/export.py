@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 
-from barkeep.application.publishing import specs_to_export, write_file
+from barkeep.application.publishing import specs_to_export
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import counted, print_json
@@ -15,7 +15,9 @@ def configure(parser: argparse.ArgumentParser) -> None:
     """Its arguments."""
     kinds = ", ".join(f"{each.suffix} {each.title}" for each in EXPORT_FORMATS.values())
     parser.description = f"Write specs to a file. Its suffix says what it will be: {kinds}."
-    parser.add_argument("file", metavar="FILE", help="the file, in place of an old one")
+    parser.add_argument(
+        "file", metavar="FILE", help="the file, in place of an old one, never of a bar"
+    )
     parser.add_argument(
         "names", metavar="NAME", nargs="*", help="which specs (default: all your own)"
     )
@@ -29,7 +31,7 @@ def run(arguments: Arguments) -> int:
         specs = specs_to_export(bar.snapshot, arguments.names, classics=arguments.classics)
         tree, units = bar.snapshot.knowledge.tree, bar.snapshot.settings.units
         text = exported(specs, arguments.file, tree, units)
-        file = write_file(arguments.file, text)
+        file = bar.write_file(arguments.file, text)
     if arguments.json:
         print_json({"file": str(file), "specs": [spec.name for spec in specs]})
     else:

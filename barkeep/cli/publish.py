@@ -6,7 +6,7 @@ import argparse
 from collections.abc import Callable, Mapping
 
 from barkeep.application.finding import find_spec
-from barkeep.application.publishing import cards_of, write_file
+from barkeep.application.publishing import cards_of
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json
@@ -44,7 +44,9 @@ def configure(parser: argparse.ArgumentParser) -> None:
         default="text",
         help="what it is to be (default: text)",
     )
-    parser.add_argument("--to", metavar="FILE", help="write it to a file, in place of an old one")
+    parser.add_argument(
+        "--to", metavar="FILE", help="write it to a file, in place of an old one, never of a bar"
+    )
     parser.set_defaults(run=run)
 
 
@@ -53,7 +55,7 @@ def run(arguments: Arguments) -> int:
     with opened_bar(arguments) as bar:
         spec = find_spec(bar.snapshot, arguments.name)
         text = _published(spec, arguments.form, bar.snapshot)
-    file = None if arguments.to is None else str(write_file(arguments.to, text))
+        file = None if arguments.to is None else str(bar.write_file(arguments.to, text))
     if arguments.json:
         print_json({"spec": spec.name, "as": arguments.form, "file": file, "text": text})
     elif file is None:

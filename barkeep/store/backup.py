@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import os
 import sqlite3
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
 from filecmp import cmp
 from itertools import count
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
-from barkeep.store.connection import spoken_errors
+from barkeep.store.connection import journal_owner, kept_for, spoken_errors
 from barkeep.store.refusals import CannotWrite
 
 
@@ -20,8 +22,17 @@ def copy_bar(source: Path, target: Path) -> None:
     """
     if target.exists():
         raise CannotWrite(str(target), "there is a file of that name already")
-    with _copied_to_part_of(target, source) as partial:
-        partial.replace(target)
+    if not target.parent.is_dir():
+        raise CannotWrite(str(target), f"the folder {target.parent} does not exist")
+    with _told(target):
+        owner = journal_owner(target, known=source)
+        if owner is not None:
+            raise CannotWrite(str(target), kept_for(owner))
+        # A file of the owner's may be called NAME.part: nothing beside the target is touched.
+        with TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
+            partial = Path(folder) / "copy"
+            _copy_pages(source, partial)
+            partial.replace(os.path.realpath(target))
 
 
 def copy_beside(path: Path, suffix: str) -> Path:
@@ -30,14 +41,20 @@ def copy_beside(path: Path, suffix: str) -> Path:
     A copy that is there already is good enough where it is the same to the
     byte, so that an upgrade that was broken off and tried again leaves one.
     """
-    with _copied_to_part_of(path.with_name(f"{path.name}.{suffix}"), path) as partial:
-        for name in _numbered(f"{path.name}.{suffix}"):
-            target = path.with_name(name)
-            if not target.exists():
-                partial.replace(target)
-                return target
-            if cmp(partial, target, shallow=False):
-                return target
+    partial = path.with_name(f"{path.name}.{suffix}.part")
+    with _told(partial):
+        try:
+            partial.unlink(missing_ok=True)
+            _copy_pages(path, partial)
+            for name in _numbered(f"{path.name}.{suffix}"):
+                target = path.with_name(name)
+                if not target.exists():
+                    partial.replace(target)
+                    return target
+                if cmp(partial, target, shallow=False):
+                    return target
+        finally:
+            partial.unlink(missing_ok=True)
     raise AssertionError("there is always a next number")
 
 
@@ -48,21 +65,14 @@ def _numbered(name: str) -> Iterator[str]:
 
 
 @contextmanager
-def _copied_to_part_of(target: Path, source: Path) -> Iterator[Path]:
-    partial = target.with_name(f"{target.name}.part")
+def _told(target: Path) -> Iterator[None]:
     try:
-        partial.unlink(missing_ok=True)
-        _copy_pages(source, partial)
-        yield partial
+        yield
     except OSError as error:
         raise CannotWrite(str(target), error.strerror or str(error)) from error
-    finally:
-        _discard(partial)
 
 
 def _copy_pages(source: Path, target: Path) -> None:
-    if not target.parent.is_dir():
-        raise CannotWrite(str(target), f"the folder {target.parent} does not exist")
     with (
         spoken_errors(source),
         closing(_reading(source)) as original,
@@ -73,8 +83,3 @@ def _copy_pages(source: Path, target: Path) -> None:
 
 def _reading(source: Path) -> sqlite3.Connection:
     return sqlite3.connect(f"{source.absolute().as_uri()}?mode=ro", uri=True)
-
-
-def _discard(partial: Path) -> None:
-    if partial.exists():
-        partial.unlink()

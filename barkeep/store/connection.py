@@ -35,6 +35,9 @@ _OWN_BESIDE = {
 }
 """How the files begin that SQLite keeps beside a database, by the end of their names."""
 
+_JOURNALS = ("-journal", "-wal", "-shm")
+"""What SQLite puts behind the name of a database for the files it keeps beside it."""
+
 
 _REASONS = {
     "SQLITE_NOTADB": "it is not a SQLite file",
@@ -112,6 +115,38 @@ def header_of(file: sqlite3.Connection) -> Header | None:
     return None
 
 
+def is_database(path: Path) -> bool:
+    """Whether a file is an SQLite one, told by its first bytes. Raises `OSError`.
+
+    Never ask it of a file that is open here: closing it would drop SQLite's locks.
+    """
+    with path.open("rb") as file:
+        return file.read(len(_MAGIC)) == _MAGIC
+
+
+def journal_owner(path: Path, known: Path | None = None) -> Path | None:
+    """The database beside which SQLite keeps a file of this name, None where there is none.
+
+    `known` is a database that may be open here, and is not looked into.
+    """
+    for suffix in _JOURNALS:
+        if not path.name.casefold().endswith(suffix):
+            continue
+        owner = path.with_name(path.name[: -len(suffix)] or path.name)
+        if owner.is_file() and (_same_file(owner, known) or is_database(owner)):
+            return owner
+    return None
+
+
+def kept_for(owner: Path) -> str:
+    """Why a name is no other file's."""
+    return f"SQLite keeps this name for the journal of {owner.name}"
+
+
+def _same_file(path: Path, known: Path | None) -> bool:
+    return known is not None and known.exists() and path.samefile(known)
+
+
 def refuse_unless_writable(path: Path) -> None:
     """Raise `UnreadableFile` for a file, or a folder for its journal, that cannot be written."""
     if path.exists() and not os.access(path, os.W_OK):
@@ -186,6 +221,12 @@ def _begin(connection: Connection) -> None:
 def _refuse_unless_creatable(path: Path) -> None:
     if not path.parent.is_dir():
         raise UnreadableFile(str(path), f"the folder {path.parent} does not exist")
+    try:
+        owner = journal_owner(path)
+    except OSError as error:
+        raise UnreadableFile(str(path), error.strerror or "it cannot be read") from None
+    if owner is not None:
+        raise UnreadableFile(str(path), kept_for(owner))
     refuse_unless_writable(path)
 
 

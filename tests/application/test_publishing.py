@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import os
-import stat
 from dataclasses import replace
 
 import pytest
@@ -22,7 +20,6 @@ from barkeep.application.publishing import (
     specs_to_export,
     text_for,
     text_forms,
-    write_file,
 )
 from barkeep.documents.printed.cards import FIRST_OF_ALL
 from barkeep.documents.printed.paper import size_named
@@ -31,7 +28,6 @@ from barkeep.documents.printed.templates import shipped_templates
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.errors import UnknownName
-from barkeep.store.refusals import CannotWrite
 
 KINDS = [kind for kind in ALL_KINDS if kind != "run_sheet"]
 """Those of specs and bottles: a run sheet is of a shoot."""
@@ -157,28 +153,6 @@ def test_each_kind_has_pages_and_a_text(snapshot, kind):
 def test_nothing_chosen_is_empty(snapshot):
     for kind in KINDS:
         assert PrintChoice(shipped_templates(kind)[0], size_named("paper", "a4")).empty
-
-
-# Files
-
-
-def test_a_file_is_written_whole_in_place_of_the_old_one(tmp_path):
-    target = tmp_path / "a.txt"
-    target.write_text("old", "utf-8")
-    assert write_file(target, "½ oz\r\n") == target
-    assert target.read_bytes() == "½ oz\r\n".encode()
-    mask = os.umask(0)
-    os.umask(mask)
-    assert stat.S_IMODE(target.stat().st_mode) == 0o666 & ~mask
-    assert [each.name for each in tmp_path.iterdir()] == ["a.txt"]
-
-
-def test_a_file_that_cannot_be_written_leaves_nothing(tmp_path):
-    (tmp_path / "folder").mkdir()
-    for target in (tmp_path / "missing" / "a.txt", tmp_path / "folder"):
-        with pytest.raises(CannotWrite):
-            write_file(target, b"new")
-    assert sorted(each.name for each in tmp_path.iterdir()) == ["folder"]
 
 
 @pytest.mark.parametrize("line", ["gin", "1 oz gin (optional)"])

@@ -2,7 +2,12 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
+
+from barkeep.domain.amounts.amount import parse_amount
+from barkeep.domain.amounts.measures import to_quantity
 
 KEYS = ["spec", "served", "serves", "lines", "water_ml", "total_ml", "abv_percent", "short"]
 
@@ -106,3 +111,81 @@ def test_no_rounds_on_ice_for_what_is_served_hot(barkeep, bar):
     words = ("--serves", "4", "--tin", "large tin", "--served", "hot")
     ran = barkeep("--bar", bar, "batch", "Request Stop", *words)
     assert "it is served hot" in ran.refusal
+
+
+OF_ICE = re.compile(r"\b(?:ice|iced|chill\w*|cold|frozen|freez\w*|fridge|tin|melt\w*|dilut\w*)\b")
+"""Words that a batch served hot has no use for."""
+
+
+@pytest.mark.parametrize("name", ["Upper Berth", "Request Stop", "Two-Coach Local", "Brazier"])
+def test_a_batch_served_hot_says_nothing_of_ice(barkeep, bar, name):
+    words = ("--bar", bar, "batch", name, "--serves", "6", "--served", "hot")
+    shown, answer = barkeep(*words).out, barkeep(*words, "--json").answer
+    texts = [*answer["notes"], *answer["cautions"], *(each["held"] for each in answer["lines"])]
+    for text in (*texts, *shown.splitlines()):
+        assert OF_ICE.findall(text.casefold()) == []
+    assert (answer["served"], answer["water_ml"]) == ("hot", 0.0)
+    assert shown.splitlines()[0].endswith(", hot")
+    assert any(each.startswith("Hot: use a heatproof vessel") for each in answer["cautions"])
+    assert "! Hot: use a heatproof vessel" in shown
+    assert any(each.startswith("Warm it gently and never boil it") for each in answer["notes"])
+
+
+@pytest.mark.parametrize("name", ["Brazier", "Irish Coffee", "Hot Toddy"])
+def test_a_hot_drink_is_served_hot_where_nobody_says(barkeep, bar, name):
+    words = ("--bar", bar, "batch", name, "--serves", "6")
+    assert barkeep(*words).out.splitlines()[0].endswith(", hot")
+    assert barkeep(*words, "--json").answer == barkeep(*words, "--served", "hot", "--json").answer
+    assert barkeep(*words, "--served", "cold", "--json").answer["served"] == "cold"
+
+
+def test_no_ice_is_counted_on_that_gives_no_water(barkeep, bar):
+    words = ("--bar", bar, "batch", "--serves", "6", "--served", "over_ice")
+    notes = barkeep(*words, "Brazier", "--json").answer["notes"]
+    assert not any("counted on" in each for each in notes)
+    notes = barkeep(*words, "Request Stop", "--json").answer["notes"]
+    assert any("counted on for part of the water" in each for each in notes)
+
+
+ODD = ("gin=699.99 ml", "gin=1015.6 ml", "gin=23.7 oz", "gin=7 ⅞ oz", "gin=33.3 cl", "gin=1.9 l")
+
+
+@pytest.mark.parametrize("given", [*ODD, "lime juice=209.5 ml", "orange bitters=2.4 ml"])
+def test_no_more_is_shown_than_there_is_of_what_it_is_made_from(barkeep, bar, given):
+    name, text = given.split("=")
+    most_ml = to_quantity(parse_amount(text), "ml")
+    words = ("--bar", bar, "batch", "Request Stop", "--from", given)
+    answer, shown = barkeep(*words, "--json").answer, barkeep(*words).out
+    line = next(each for each in answer["lines"] if name in each["ingredient"].casefold())
+    assert 0.98 * most_ml - 0.1 < line["amount_ml"] <= most_ml
+    measure = to_quantity(parse_amount(line["shown"]), "ml")
+    assert 0.95 * most_ml - 0.1 < measure <= most_ml
+    (row,) = [each for each in shown.splitlines() if f"  {line['ingredient']}" in each]
+    assert row.strip().startswith(line["shown"])
+    said = f"Rounded down, so that no more {name.replace('gin', 'London dry gin')} is measured than"
+    assert any(each.startswith(said) for each in answer["notes"]) == (measure < most_ml)
+    assert ("rounded down to what there is" in row) == (measure < most_ml)
+    serves = float(shown.split(", ")[1].split(" serves")[0])
+    exact = barkeep("--bar", bar, "batch", "Request Stop", "--serves", "1", "--json").answer
+    one = next(each for each in exact["lines"] if each["ingredient"] == line["ingredient"])
+    assert max(serves, answer["serves"]) * (one["amount_ml"] - 0.005) <= most_ml
+
+
+def test_no_measure_is_above_what_stands_in_the_bar(barkeep, bar):
+    """By hand: 9.4 serves of 22.2 ml are 208.5 ml, near 210, of which there are just 209."""
+    barkeep("--bar", bar, "count", "Lime juice", "209 ml")
+    words = ("--bar", bar, "batch", "Request Stop", "--serves", "9.4")
+    line = next(
+        each
+        for each in barkeep(*words, "--json").answer["lines"]
+        if each["ingredient"] == "Lime juice"
+    )
+    assert line["shown"] == "208 ml"
+    assert "Short of lime juice" not in barkeep(*words).out
+    assert "rounded down to what there is" in barkeep(*words).out
+
+
+def test_what_is_there_is_rounded_down_too(barkeep, bar):
+    barkeep("--bar", bar, "count", "Lime juice", "209.7 ml")
+    words = ("--bar", bar, "batch", "Request Stop", "--serves", "12")
+    assert "Short of lime juice: 266 ml needed, 209 ml there." in barkeep(*words).out

@@ -2,6 +2,11 @@
 
 from __future__ import annotations
 
+import os
+import stat
+
+import pytest
+
 HEADER = "product,maker,ingredient,abv,size,level,price,opened\n"
 
 
@@ -79,6 +84,96 @@ class TestSample:
         barkeep("--sample", "count", "Limes", "2")
         answer = barkeep("count", "Limes", "2", "--sample", "--json").answer
         assert answer["expected"] != 2
+
+
+class TestNeverOverABar:
+    """Whatever the bar's file is called, and whatever lies beside it, no command writes over it."""
+
+    OPEN = "it is the bar that is open; choose another name"
+    WRITERS = (("export",), ("publish", "Upper Berth", "--to"))
+
+    @pytest.fixture
+    def open_bar(self, bar, tmp_path):
+        """A bar with a name that an export could have."""
+        return bar.rename(tmp_path / "shelf.json")
+
+    @pytest.fixture(params=WRITERS, ids=["export", "publish"])
+    def write(self, request, barkeep, open_bar):
+        """Write a file; what is said, the bar being as it was."""
+
+        def run(name):
+            before = open_bar.read_bytes()
+            said = barkeep("--bar", open_bar, *request.param, name).refusal
+            assert open_bar.read_bytes() == before
+            assert "\n" not in said
+            return said
+
+        return run
+
+    def test_by_its_own_name(self, write, open_bar):
+        assert write(open_bar) == f"{open_bar} cannot be written: {self.OPEN}. Nothing was changed."
+
+    def test_by_a_relative_name(self, write, open_bar, monkeypatch, tmp_path):
+        (tmp_path / "deep").mkdir()
+        monkeypatch.chdir(tmp_path / "deep")
+        assert self.OPEN in write("../shelf.json")
+
+    def test_by_the_home_folder(self, write, open_bar, monkeypatch, tmp_path):
+        monkeypatch.setenv("HOME", str(tmp_path))
+        assert self.OPEN in write("~/shelf.json")
+
+    def test_by_a_link(self, write, open_bar, tmp_path):
+        (tmp_path / "link.json").symlink_to(open_bar)
+        (tmp_path / "round.json").symlink_to("link.json")
+        assert self.OPEN in write(tmp_path / "round.json")
+        assert (tmp_path / "round.json").is_symlink()
+
+    def test_by_another_name_of_the_same_file(self, write, open_bar, tmp_path):
+        # As on a disk that tells no capitals apart, this is one file under two names.
+        os.link(open_bar, tmp_path / "SHELF.json")
+        assert self.OPEN in write(tmp_path / "SHELF.json")
+
+    def test_where_the_bar_itself_is_named_by_a_link(self, barkeep, open_bar, tmp_path):
+        (tmp_path / "link").symlink_to(open_bar)
+        before = open_bar.read_bytes()
+        assert self.OPEN in barkeep("--bar", tmp_path / "link", "export", open_bar).refusal
+        assert open_bar.read_bytes() == before
+
+    def test_another_bar_or_a_backup(self, write, barkeep, tmp_path):
+        other = tmp_path / "other.json"
+        assert barkeep("sample", other).status == 0
+        before = other.read_bytes()
+        assert "it is a bar or another SQLite file; choose another name" in write(other)
+        assert other.read_bytes() == before
+
+    @pytest.mark.parametrize("suffix", ["-journal", "-wal", "-shm", "-JOURNAL"])
+    def test_the_name_of_its_journal(self, barkeep, open_bar, suffix):
+        name = open_bar.with_name(f"{open_bar.name}{suffix}")
+        said = barkeep("--bar", open_bar, "publish", "Upper Berth", "--to", name).refusal
+        assert "SQLite keeps this name for the journal of shelf.json" in said
+        for command in (("sample", name), ("--bar", name, "bottles")):
+            assert (
+                "SQLite keeps this name for the journal of shelf.json" in barkeep(*command).refusal
+            )
+        assert not name.exists()
+
+    def test_the_sample_takes_the_place_of_no_bar(self, barkeep, open_bar, tmp_path):
+        (tmp_path / "link").symlink_to(open_bar)
+        before = open_bar.read_bytes()
+        for name in (open_bar, tmp_path / "link"):
+            said = barkeep("--bar", open_bar, "sample", name).refusal
+            assert "there is a file of that name already" in said
+        assert open_bar.read_bytes() == before
+
+    def test_any_other_file_is_written_in_place_of_the_old_one(self, barkeep, open_bar, tmp_path):
+        target, link = tmp_path / "specs.json", tmp_path / "link.json"
+        target.write_text("old", encoding="utf-8")
+        target.chmod(0o640)
+        link.symlink_to(target)
+        assert barkeep("--bar", open_bar, "export", link).status == 0
+        assert link.is_symlink()
+        assert "Upper Berth" in target.read_text(encoding="utf-8")
+        assert stat.S_IMODE(target.stat().st_mode) == 0o640
 
 
 class TestWhichBar:

@@ -45,7 +45,7 @@ from barkeep.desktop.look.metrics import PAD
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import LevelDelegate
 from barkeep.desktop.widgets.empty_state import EmptyState
@@ -134,10 +134,13 @@ class BottleActions:
                 line.setSeparator(True)
                 yield line
 
-    def allow(self, *, counting: bool) -> None:
-        """While the shelf is counted only the count's own actions can be taken, else all others."""
+    def allow(self, *, counting: bool, chosen: bool) -> None:
+        """While the shelf is counted only the count's own actions can be taken, else all others.
+
+        What is done with one bottle needs one that is chosen.
+        """
         for key, action in self._actions.items():
-            action.setEnabled((key in OF_THE_COUNT) == counting)
+            offer(action, _why_not(key, counting=counting, chosen=chosen))
 
     def push_button(self, key: str) -> QPushButton:
         """A button that does what the action does, and says its shortcut."""
@@ -158,6 +161,14 @@ class BottleActions:
         menu.addActions([self._actions[key] for key in keys])
         made.setMenu(menu)
         return made
+
+
+def _why_not(key: str, *, counting: bool, chosen: bool) -> str:
+    if key in OF_THE_COUNT:
+        return "" if counting else "Count the shelf first"
+    if counting:
+        return "Leave the count first"
+    return "" if chosen or key not in IN_THE_LIST else "Choose a bottle first"
 
 
 def _keys(shortcut: str) -> list[QKeySequence]:
@@ -260,6 +271,9 @@ class BottleWork:
         shown: Sequence[BottleRow] = self._screen.shown.shown_rows()
         place = shown.index(row) + step
         if not 0 <= place < len(shown):
+            end = "first" if step < 0 else "last"
+            words = f"{row.bottle.product.name} is the {end} of the list already."
+            self._screen.banner.say(words, "info")
             return
         along = [each.bottle.id for each in self._screen.table.rows if each is not row]
         along.insert(along.index(shown[place].bottle.id) + (step > 0), row.bottle.id)
@@ -371,12 +385,13 @@ class BottlesScreen(TableScreen[BottleRow]):
             "No bottles yet",
             "Put the first one on the shelf, or bring in a list of them",
             "Add bottle…",
-            "Import",
+            "Import…",
         )
         super().__init__(context, bottle_columns(), empty, parent)
         self.work = BottleWork(self)
         empty.acted.connect(self.work.add)
         empty.acted_second.connect(self.import_wanted)
+        self._import_button = empty.buttons[1]
         self.kinds = FilterChips("Kind", KIND_CHIPS, "all")
         self.states = FilterChips("State", STATE_CHIPS, "any")
         self.count = ShelfCount()
@@ -409,10 +424,19 @@ class BottlesScreen(TableScreen[BottleRow]):
     def accepts(self, row: BottleRow) -> bool:
         return KINDS[self.kinds.choice](row) and STATES[self.states.choice](row)
 
+    def offer_actions(self) -> None:
+        chosen = self.current is not None
+        self.actions_by_key.allow(counting=self.is_counting, chosen=chosen)
+
     def clear_filters(self) -> None:
         self.kinds.choose("all")
         self.states.choose("any")
         super().clear_filters()
+
+    def offer_import(self, import_bottles: Callable[[], object] | None) -> None:
+        self._import_button.setVisible(import_bottles is not None)
+        if import_bottles is not None:
+            self.import_wanted.connect(lambda: import_bottles())
 
     def show_thing(self, thing: object) -> None:
         """Choose a bottle by its id, or search for the words that were given."""
@@ -565,7 +589,7 @@ class BottlesScreen(TableScreen[BottleRow]):
             each.hide()
         for each in coming:
             each.show()
-        self.actions_by_key.allow(counting=is_counting)
+        self.offer_actions()
 
     # How it is put together
 
@@ -620,7 +644,7 @@ class BottlesScreen(TableScreen[BottleRow]):
             self.add_button,
             self.count_button,
         )
-        self.actions_by_key.allow(counting=False)
+        self.offer_actions()
 
 
 def _facts_of(bottle: Bottle) -> tuple[str, ...]:

@@ -255,13 +255,11 @@ HOW = "Tick what you bought; how many you got and what each cost can be typed ov
 
 
 class ShoppingDialog(QDialog):
-    """`received` carries what was done once something is in the bar; the dialog stays open.
+    """What to buy, ticked and put into the bar; the dialog stays open.
 
     `shoots` are the ids of the shoots to shop for; None ticks all that are
     still to be filmed.
     """
-
-    received = Signal(object)
 
     def __init__(
         self,
@@ -373,7 +371,6 @@ class ShoppingDialog(QDialog):
         count = len(done.value)
         said = "1 package is" if count == 1 else f"{count} packages are"
         self.banner.say(f"{said} in the bar", "done", "Undo", self._undo)
-        self.received.emit(done)
         self.renew()
 
     def _undo(self) -> None:

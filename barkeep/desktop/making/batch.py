@@ -28,6 +28,8 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import show_quantity, to_quantity
+from barkeep.domain.amounts.rounding import rounded_down
+from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.drink.analysis import analyse
@@ -40,6 +42,7 @@ from barkeep.domain.making.batches import (
     Served,
     Target,
     batch,
+    usually_served,
 )
 from barkeep.domain.making.portions import (
     NoRounds,
@@ -81,7 +84,7 @@ class BatchView:
 def batch_view(made: Batch, snapshot: Snapshot, tin: Glass | None) -> BatchView:
     """A batch as the dialog shows it; with a tin, the rounds through it as well."""
     how = HOW[made.served]
-    headline = f"{made.spec.name}: {made.serves:.4g} serves of {made.serve_ml:.0f} ml, {how}"
+    headline = f"{made.spec.name}: {made.serves_in_words} of {made.serve_ml:.0f} ml, {how}"
     return BatchView(
         headline,
         tuple(_rows(made, snapshot)),
@@ -96,10 +99,12 @@ def _rows(made: Batch, snapshot: Snapshot) -> Iterator[tuple[str, ...]]:
     for line in made.lines:
         whole = bottles.get(line.ingredient)
         lacking = short.get(line.ingredient)
-        there = f"only {quantity(lacking.have, lacking.unit)} there" if lacking else ""
+        there = f"only {_at_most(lacking.have, lacking.unit)} there" if lacking else ""
         yield (
             tree.name(line.ingredient),
-            quantity(line.exact, line.unit),
+            quantity(line.exact, line.unit)
+            if line.most is None
+            else _at_most(line.exact, line.unit),
             show_quantity(line.amount, line.unit),
             in_bottles(whole, snapshot) if whole else "",
             "; ".join(each for each in (there, line.remark) if each),
@@ -109,11 +114,16 @@ def _rows(made: Batch, snapshot: Snapshot) -> Iterator[tuple[str, ...]]:
         yield ("Water", measure, measure, "", "in place of what ice would give")
 
 
+def _at_most(amount: float, unit: Unit) -> str:
+    """An amount in words that are no more than it."""
+    return show_quantity(rounded_down(amount, unit), unit)
+
+
 def _sentences(made: Batch, snapshot: Snapshot, tin: Glass | None) -> Iterator[str]:
     strength = "" if made.abv_percent is None else f", {made.abv_percent:.1f} % vol"
     drinks = made.standard_drinks_per_serve
     each = "" if drinks is None else f", {drinks:.1f} standard drinks a serve"
-    yield f"{made.total_ml:.0f} ml in all{strength}{each}."
+    yield f"{made.total_in_words}{strength}{each}."
     yield from past_inputs(made, snapshot)
     yield from made.notes
     if tin is not None:
@@ -222,6 +232,7 @@ class BatchDialog(QDialog):
             self.target.addItem(f"From so much {tree.in_sentence(key)}", FROM + key)
         for served, words in HOW.items():
             self.served.addItem(f"Served {words}", served)
+        self.served.setCurrentIndex(self.served.findData(usually_served(self._spec, tree)))
         self.tin.addItem(NO_TIN, None)
         for glass in shipped_glassware().glasses.values():
             if glass.kind in ("tin", "mixing_glass"):
@@ -243,7 +254,8 @@ class BatchDialog(QDialog):
             ingredient = key.removeprefix(FROM)
             unit = tree[ingredient].unit
             have = supply_of(self._snapshot).total_of_kind(ingredient, tree)
-            offered = quantity(have or tree[ingredient].typical_size, unit)
+            there = rounded_down(have, unit) or tree[ingredient].typical_size
+            offered = show_quantity(there, unit)
         self.amount.setText(offered)
 
     def _show(self) -> None:

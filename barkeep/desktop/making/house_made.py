@@ -7,7 +7,7 @@ from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QDate, QModelIndex, Signal
+from PySide6.QtCore import QDate, QModelIndex
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -72,9 +72,7 @@ class _Wanted:
 
 
 class MakeDialog(FormDialog):
-    """`made` carries what was done, once a batch is on the shelf; the dialog stays open."""
-
-    made = Signal(object)
+    """A batch out of what the bar holds; once it is on the shelf, the dialog stays open."""
 
     def __init__(
         self,
@@ -393,7 +391,6 @@ class MakeDialog(FormDialog):
         label = partial(publish_label, bottle, self._context, self)
         self.banner.say(made_words(bottle), "done", "Print its label…", label)
         self._fit()
-        self.made.emit(done)
 
 
 def _as_date(day: QDate) -> date:

@@ -23,9 +23,7 @@ _SMALLEST = 60
 
 
 class Preview(QWidget):
-    """`turned` carries the number of the page that is shown, from 0."""
-
-    turned = Signal(int)
+    """One page at a time; pages come in one by one while they are laid out."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -85,7 +83,6 @@ class Preview(QWidget):
         self._say_place()
         titles = ", ".join(dict.fromkeys(title for title in page.titles if title))
         self.area.setAccessibleDescription(f"{self.place.text()}: {titles}")
-        self.turned.emit(number)
 
     def _say_place(self) -> None:
         count = len(self._pages)

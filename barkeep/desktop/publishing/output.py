@@ -9,7 +9,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QFileDialog, QWidget
 
-from barkeep.application.publishing import TextForm, write_file
+from barkeep.application.publishing import TextForm
 from barkeep.desktop.printing.output import PagePainter, PdfFile, page_layout
 from barkeep.desktop.printing.pages import Page
 from barkeep.documents.printed.paper import Size
@@ -53,13 +53,15 @@ def printing(pages: Sequence[Page], printer: QPrinter, sheet: Size) -> Iterator[
         painter.finish()
 
 
-def writing_pdf(pages: Sequence[Page], sheet: Size, title: str, file: str | Path) -> Iterator[int]:
-    """Write a PDF page by page; the file comes whole at the end. Raises `CannotWrite`."""
+def writing_pdf(
+    pages: Sequence[Page], sheet: Size, title: str, write: Callable[[bytes], object]
+) -> Iterator[int]:
+    """Draw a PDF page by page; `write` is given all of it at the end."""
     pdf = PdfFile(sheet, title)
     for number, page in enumerate(pages, 1):
         pdf.add(page)
         yield number
-    write_file(file, pdf.finished())
+    write(pdf.finished())
 
 
 def filters_of(forms: Sequence[TextForm]) -> str:

@@ -20,14 +20,18 @@ from barkeep.documents.printed.jobs import Job
 from barkeep.errors import UserError
 
 if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
     from barkeep.desktop.screens.background import Background
 
 
 class PagesDialog(QDialog):
     """`question` is what its pages are asked for under; nothing here changes the bar."""
 
-    def __init__(self, background: Background, question: str, parent: QWidget | None) -> None:
+    def __init__(
+        self, bar: Bar, background: Background, question: str, parent: QWidget | None
+    ) -> None:
         super().__init__(parent)
+        self._bar = bar
         self._background, self._question = background, question
         self._job: Job | None = None
         self._laying_out: Steps[Step] = Steps(self)
@@ -76,7 +80,8 @@ class PagesDialog(QDialog):
         )
         if name:
             file = output.with_suffix(name, ".pdf")
-            steps = output.writing_pdf(pages, job.sheet, job.title, file)
+            write = partial(self._bar.write_file, file)
+            steps = output.writing_pdf(pages, job.sheet, job.title, write)
             self._put_out(steps, f"Saved {_counted(len(pages))} as {file}")
 
     def show_refusal(self, error: UserError) -> None:

@@ -17,7 +17,6 @@ from barkeep.application.publishing import (
     job_for,
     text_for,
     text_forms,
-    write_file,
 )
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE
 from barkeep.desktop.publishing import output as output
@@ -29,12 +28,12 @@ from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.ticks import Tickable, TickList
 from barkeep.documents.printed.templates import Kind
-from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.spec import Spec
 
 if TYPE_CHECKING:
+    from barkeep.application.bar import Bar
     from barkeep.desktop.screens.background import Background
     from barkeep.desktop.screens.context import ScreenContext
     from barkeep.desktop.screens.window_state import WindowState
@@ -61,7 +60,7 @@ LIST_WIDTH = 300
 def publish(window: MainWindow) -> None:
     """Open the dialog, the spec that is chosen in the window ticked."""
     dialog = PublishDialog(
-        window.bar.snapshot, window.state, window.background, chosen_specs(window), window
+        window.bar, window.state, window.background, chosen_specs(window), window
     )
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.open()
@@ -70,7 +69,7 @@ def publish(window: MainWindow) -> None:
 def publish_label(bottle: Bottle, context: ScreenContext, parent: QWidget) -> PublishDialog:
     """Open the dialog on the label of one house-made bottle."""
     context.state.keep_text(KIND_KEY, "label")
-    dialog = PublishDialog(context.bar.snapshot, context.state, context.background, parent=parent)
+    dialog = PublishDialog(context.bar, context.state, context.background, parent=parent)
     dialog.tick_only(bottle)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.open()
@@ -90,16 +89,16 @@ class PublishDialog(PagesDialog):
 
     def __init__(
         self,
-        snapshot: Snapshot,
+        bar: Bar,
         state: WindowState,
         background: Background,
         ticked: Collection[str] = (),
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(background, QUESTION, parent)
+        super().__init__(bar, background, QUESTION, parent)
         self.setWindowTitle("Print and publish")
         self.resize(*SIZE)
-        self._snapshot, self._state = snapshot, state
+        self._snapshot, self._state = bar.snapshot, state
         self._shown: PrintChoice | None = None
         self.what = QComboBox()
         self.specs: TickList[Spec] = TickList("Specs to print", "specs")
@@ -169,7 +168,7 @@ class PublishDialog(PagesDialog):
         file = output.with_suffix(name, form.suffix)
         run_operation(
             self,
-            lambda: write_file(file, form.write(shown, self._snapshot)),
+            lambda: self._bar.write_file(file, form.write(shown, self._snapshot)),
             lambda path: self._say(f"Saved {path}"),
         )
 

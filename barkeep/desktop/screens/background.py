@@ -34,7 +34,6 @@ class Background(QObject):
     is raised on the GUI thread, where the crash dialog takes it.
     """
 
-    busy = Signal(bool)
     _answered = Signal(object)
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -84,7 +83,6 @@ class Background(QObject):
             return
         key = next(iter(self._waiting))
         self._running = self._waiting.pop(key)
-        self.busy.emit(True)
         running = self._running
         self._pool.start(lambda: self._work(running))
 
@@ -102,8 +100,6 @@ class Background(QObject):
         if wanted:
             del self._newest[question.key]
         self._start_next()
-        if self._running is None:
-            self.busy.emit(False)
         if wanted:
             _hand_over(question)
 

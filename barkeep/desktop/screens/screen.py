@@ -160,6 +160,9 @@ class Screen(QWidget):
         """One sentence on what closing the window would lose, empty where it loses nothing."""
         return ""
 
+    def offer_import(self, import_bottles: Callable[[], object] | None) -> None:
+        """Offer to bring in a list of bottles where the page has a place for that; None for not."""
+
     def show_thing(self, thing: object) -> None:
         """Bring one row into view: what `context.go(page, thing)` ends in."""
         self.search.set_text(str(thing))

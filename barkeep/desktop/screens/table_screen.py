@@ -6,11 +6,13 @@ from collections.abc import Callable, Hashable, Sequence
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt
+from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QTableView, QWidget
 
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
 from barkeep.desktop.screens.screen import Screen
+from barkeep.desktop.widgets.buttons import offer
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.phrases import folded
 
@@ -36,6 +38,8 @@ class TableScreen(Screen, Generic[Row]):
         self.view.selectionModel().currentRowChanged.connect(self._on_current)
         self.search.searched.connect(self._on_searched)
         self._wanted: Hashable = None
+        self.of_a_row: list[QAction] = []
+        """What is done with the chosen row, and not offered without one."""
 
     # What a screen overrides
 
@@ -59,6 +63,12 @@ class TableScreen(Screen, Generic[Row]):
     def show_row(self, row: Row | None) -> None:
         """Show a row's details, or none."""
         raise NotImplementedError
+
+    def offer_actions(self) -> None:
+        """Offer what can be done with the row that is chosen, if one is."""
+        why = "" if self.current is not None else f"Choose one of the {self.noun} first"
+        for action in self.of_a_row:
+            offer(action, why)
 
     # What a screen calls
 
@@ -113,6 +123,7 @@ class TableScreen(Screen, Generic[Row]):
             self._make_current(self.shown.index(0, 0))
         else:
             self.show_row(None)
+            self.offer_actions()
 
     def _make_current(self, index: QModelIndex) -> None:
         flags = QItemSelectionModel.SelectionFlag.ClearAndSelect
@@ -122,6 +133,7 @@ class TableScreen(Screen, Generic[Row]):
 
     def _on_current(self, current: QModelIndex, _previous: QModelIndex) -> None:
         self.show_row(self.shown.row(current) if current.isValid() else None)
+        self.offer_actions()
 
     def _on_searched(self, _text: str) -> None:
         self.filter_again()

@@ -110,6 +110,8 @@ class MainWindow(QMainWindow):
         screen = self._screens.get(key)
         if screen is None:
             screen = self._pages[key].make(self.context)
+            offered = self.hooks.import_files is not None
+            screen.offer_import(self.tasks.import_files if offered else None)
             self._screens[key] = screen
             self.stack.addWidget(screen)
         self.navigation.light(key)
@@ -136,8 +138,16 @@ class MainWindow(QMainWindow):
 
     def read_again(self) -> None:
         """Read what another program may have written, and ask the shown page again."""
-        if not self.bar.refresh():
+        if self.bar.refresh():
+            self.toast.say("What another program wrote was read")
+        else:
             self.current.notice(EVERYTHING)
+            self.toast.say("Read again: nobody else has changed the bar")
+
+    def reset_columns(self) -> None:
+        """Lay the shown page's columns out as they were at first."""
+        self.current.reset_columns()
+        self.toast.say("The columns are as they were at first")
 
     def choose_theme(self, choice: str) -> None:
         """Show another theme."""
@@ -235,7 +245,7 @@ class MainWindow(QMainWindow):
             (actions.undo, self.undo),
             (actions.redo, self.redo),
             (actions.find, self.find_here),
-            (actions.reset_columns, lambda: self.current.reset_columns()),
+            (actions.reset_columns, self.reset_columns),
             (actions.read_again, self.read_again),
             (actions.make, tasks.make),
             (actions.shopping, tasks.shop),

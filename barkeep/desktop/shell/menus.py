@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QMimeData, QObject, Signal
 from PySide6.QtGui import QAction, QActionGroup, QGuiApplication, QKeySequence
 from PySide6.QtWidgets import QFileDialog, QMenu, QMenuBar, QMessageBox
 
@@ -17,6 +17,7 @@ from barkeep.desktop.look.theme import CHOICES, ThemeChoice
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog
 from barkeep.desktop.shell.pages import Page
+from barkeep.desktop.widgets.buttons import offer
 from barkeep.documents.specs.files import SUFFIXES
 from barkeep.errors import UserError
 
@@ -72,7 +73,7 @@ class WindowActions(QObject):
         """Say in the menu what would be undone and redone."""
         for action, word, label in ((self.undo, "Undo", undo), (self.redo, "Redo", redo)):
             action.setText(f"&{word}" if label is None else f"&{word}: {label.replace('&', '&&')}")
-            action.setEnabled(label is not None)
+            offer(action, f"There is nothing to {word.lower()}" if label is None else "")
 
     def _make_file(self) -> None:
         menu = self._menu("&File")
@@ -137,7 +138,9 @@ class WindowActions(QObject):
         self.themes[choice].setChecked(True)
 
     def _menu(self, title: str) -> QMenu:
-        return self._bar.addMenu(title)
+        menu = self._bar.addMenu(title)
+        menu.setToolTipsVisible(True)  # which say why something is not offered
+        return menu
 
     def _add(self, menu: QMenu, text: str, shortcut: Shortcut, picture: str = "") -> QAction:
         action = QAction(text, self)
@@ -193,7 +196,8 @@ class WindowTasks:
 
     def paste(self) -> None:
         """Take in what is on the clipboard: files, or the text of a document."""
-        found, hooks = QGuiApplication.clipboard().mimeData(), self._window.hooks
+        # With nothing on it, some platforms give no data at all.
+        found, hooks = QGuiApplication.clipboard().mimeData() or QMimeData(), self._window.hooks
         files = [Path(url.toLocalFile()) for url in found.urls() if url.isLocalFile()]
         if files and hooks.import_files is not None:
             hooks.import_files(self._window, files)

@@ -231,6 +231,9 @@ NEXT_DAYS = 7
 """A new shoot is planned so many days ahead, to begin with."""
 
 
+OF_ONE_SHOOT = ("Edit shoot…", "Repeat shoot", "Log shoot…", "On camera", "Remove shoot")
+
+
 class ShootsScreen(TableScreen[Shoot]):
     """One row a shoot; its page answers whether it can all be poured."""
 
@@ -402,6 +405,9 @@ class ShootsScreen(TableScreen[Shoot]):
                 wear(action, picture)
             action.triggered.connect(lambda _on=False, run=act: run())
             self.add_bar_action(action)
+            if text in OF_ONE_SHOOT:
+                self.of_a_row.append(action)
+        self.offer_actions()
         self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         for action in self.bar_actions:
             self.view.addAction(action)

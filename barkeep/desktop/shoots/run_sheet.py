@@ -32,7 +32,7 @@ class RunSheetDialog(PagesDialog):
     """One shoot's, as of the bar when it is opened."""
 
     def __init__(self, context: ScreenContext, shoot: Shoot, parent: QWidget | None = None) -> None:
-        super().__init__(context.background, QUESTION, parent)
+        super().__init__(context.bar, context.background, QUESTION, parent)
         self.setWindowTitle(f"Run sheet of {shoot.theme}")
         self.resize(*SIZE)
         self._shoot, self._snapshot = shoot, context.bar.snapshot

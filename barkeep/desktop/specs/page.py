@@ -375,6 +375,9 @@ class SpecsScreen(TableScreen[SpecRow]):
             wear(action, picture)
             action.triggered.connect(lambda _checked=False, act=act: act())
             self.add_bar_action(action)
+            if act != self.write_new:
+                self.of_a_row.append(action)
+        self.offer_actions()
 
     def _prepare_view(self) -> None:
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))

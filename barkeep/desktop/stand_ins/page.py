@@ -17,7 +17,7 @@ from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
 from barkeep.desktop.stand_ins.own_stand_in import OwnStandInDialog
 from barkeep.desktop.stand_ins.words import closeness_in_words, own_clauses, own_for, scope_in_words
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
@@ -100,9 +100,10 @@ class StandInWork:
     def allow(self) -> None:
         """Offer what can be done with the chosen ingredient."""
         is_chosen = self._screen.current is not None
-        self.add_action.setEnabled(is_chosen)
-        self.add_button.setEnabled(is_chosen)
-        self.remove_action.setEnabled(bool(self.own))
+        first = "" if is_chosen else "Choose an ingredient first"
+        offer(self.add_action, first)
+        offer(self.add_button, first)
+        offer(self.remove_action, first or ("" if self.own else "No stand-in for it is your own"))
 
     @property
     def own(self) -> tuple[StandIn, ...]:

@@ -5,7 +5,15 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit, QPushButton, QSpinBox, QToolButton, QWidget
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QLineEdit,
+    QPushButton,
+    QSpinBox,
+    QToolButton,
+    QWidget,
+)
 
 from barkeep.desktop.look.icons import icon_size, wear
 from barkeep.desktop.look.metrics import HALF
@@ -62,3 +70,16 @@ def number_field(name: str, least: int, most: int, parent: QWidget | None = None
     if inner is not None:  # a style sheet's left padding does not reach it
         inner.setTextMargins(HALF + 2, 0, 0, 0)
     return made
+
+
+def offer(thing: QAction | QAbstractButton, unless: str = "") -> None:
+    """Offer an action or a button; `unless` is why it cannot be done just now.
+
+    Its own tooltip comes back with the reason gone.
+    """
+    kept = thing.property("own_tooltip")
+    if kept is None:
+        kept = thing.toolTip()
+        thing.setProperty("own_tooltip", kept)
+    thing.setEnabled(not unless)
+    thing.setToolTip(unless or str(kept))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Literal, Protocol
 
-from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal, SignalInstance
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, SignalInstance
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QEnterEvent, QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QSizePolicy, QWidget
 
@@ -146,9 +146,7 @@ _TONES = {"info": "info", "warning": "warning", "error": "danger", "done": "read
 
 
 class Banner(QFrame):
-    """Hidden until `say`; `dismissed` when the user closes it."""
-
-    dismissed = Signal()
+    """Hidden until `say`, and again when the user closes it."""
 
     def __init__(self, parent: QWidget | None = None, *, closable: bool = True) -> None:
         super().__init__(parent)
@@ -160,7 +158,7 @@ class Banner(QFrame):
         self._words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         self._button = QPushButton()
         self._button.clicked.connect(self._on_act)
-        self._close = quiet_button("clear", "Dismiss", self._on_close)
+        self._close = quiet_button("clear", "Dismiss", self.clear)
         if not closable:
             self._close.hide()
         row = QHBoxLayout(self)
@@ -210,7 +208,3 @@ class Banner(QFrame):
     def _on_act(self) -> None:
         if self._act is not None:
             self._act()
-
-    def _on_close(self) -> None:
-        self.clear()
-        self.dismissed.emit()

@@ -6,8 +6,10 @@ printed the same again.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from decimal import ROUND_FLOOR, Decimal
 from fractions import Fraction
 from functools import cache
 from typing import Literal, get_args
@@ -135,3 +137,43 @@ def _bands(style: Style, units: BarUnits) -> tuple[_Band, ...]:
 def _ml(unit: str, units: BarUnits) -> Fraction:
     """What a unit comes to, exactly as the table of units writes it."""
     return Fraction(repr(to_quantity(Amount(1.0, None, unit), "ml", units)))
+
+
+_EIGHTH = 0.125
+
+
+def down_to(value: float, places: int) -> float:
+    """A number with so many decimal places and never more than it was.
+
+    Twelve digits are looked at: what is behind them is the noise of arithmetic.
+
+    >>> down_to(11.8399, 2), down_to(700.0, 2)
+    (11.83, 700.0)
+    """
+    exact = Decimal(f"{value:.12g}")
+    return float(exact.quantize(Decimal(1).scaleb(-places), ROUND_FLOOR))
+
+
+def down_in_digits(value: float, digits: int) -> float:
+    """A number above 0 with so many digits that count, whole ones all kept.
+
+    >>> down_in_digits(11.8399, 4), down_in_digits(11839.9, 4)
+    (11.83, 11839.0)
+    """
+    return down_to(value, max(0, digits - 1 - math.floor(math.log10(value))))
+
+
+def rounded_down(amount: float, unit: Unit) -> float:
+    """An amount that can be measured out and printed, and is no more than it was.
+
+    Whole ml and grams, eighths of a piece, and two digits of what is less than
+    ten ml or grams or than an eighth.
+
+    >>> rounded_down(1015.6, "ml"), rounded_down(4.27, "g"), rounded_down(0.7, "each")
+    (1015.0, 4.2, 0.625)
+    """
+    if amount <= 0.0:
+        return 0.0
+    if unit == "each" and amount >= _EIGHTH:
+        return down_to(amount / _EIGHTH, 0) * _EIGHTH
+    return down_in_digits(amount, 2)

@@ -11,14 +11,15 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from typing import Literal, TypeAlias
+from typing import Literal
 
+from barkeep.domain.amounts.measures import show_quantity
+from barkeep.domain.amounts.rounding import down_in_digits, down_to
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import Caution
 from barkeep.domain.drink.analysis import Analysis, analyse
-from barkeep.domain.drink.contents import Content
-from barkeep.domain.drink.ice import is_carbonated
+from barkeep.domain.drink.ice import is_carbonated, is_poured_hot
 from barkeep.domain.drink.mixture import expected_dilution
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.freezing import (
@@ -27,84 +28,46 @@ from barkeep.domain.liquids.freezing import (
     in_freezer,
     where_ice_begins,
 )
+from barkeep.domain.making.batch_measures import (
+    BatchLine,
+    ForServes,
+    ForVessel,
+    ForVolume,
+    FromIngredient,
+    MeasuredOut,
+    Target,
+    is_from,
+    measured,
+    measured_out,
+    most_ml,
+)
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import no_amount
 from barkeep.domain.specs.left_out import LeftOut, left_out_of
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import CannotBatch
 
+__all__ = [
+    "Batch",
+    "BatchLine",
+    "ForServes",
+    "ForVessel",
+    "ForVolume",
+    "FromIngredient",
+    "Served",
+    "Shortage",
+    "Target",
+    "batch",
+    "measured",
+    "rounds_of",
+    "usually_served",
+]
+
+
 Served = Literal["cold", "over_ice", "hot", "frozen"]
 
 
 MOST_SERVES = 2000.0
-
-STRONG_FLAVOURS = ("bitters", "absinthe", "spice", "saline-solution")
-"""Kinds that are started low in a large batch and brought up by taste (*common practice*)."""
-
-START_STRONG_AT = 0.5
-"""The share of a scaled strong flavour to begin with (*common practice*)."""
-
-FRAGILE = ("egg-white", "egg", "cream", "mint", "basil", "mint-leaf", "herb")
-"""Kinds that do not keep once mixed: in the last hour, or by the glass (*common practice*)."""
-
-
-@dataclass(frozen=True, slots=True)
-class ForServes:
-    """So many serves."""
-
-    serves: float
-
-
-@dataclass(frozen=True, slots=True)
-class ForVolume:
-    """So much in all, in ml, water added."""
-
-    volume_ml: float
-
-
-@dataclass(frozen=True, slots=True)
-class ForVessel:
-    """As much as a vessel takes, in ml to the brim, with a share left for ice or foam."""
-
-    capacity_ml: float
-    room: float = 0.1
-
-
-@dataclass(frozen=True, slots=True)
-class FromIngredient:
-    """All there is of one ingredient, by key, in its own unit; the rest follows."""
-
-    ingredient: str
-    amount: float
-
-
-Target: TypeAlias = ForServes | ForVolume | ForVessel | FromIngredient
-
-
-@dataclass(frozen=True, slots=True)
-class BatchLine:
-    """One ingredient of the batch. `exact` is the scaled amount, `amount` what to measure.
-
-    Both in `unit`; `held` says why it waits until the end, empty where it does not.
-    """
-
-    ingredient: str
-    unit: Unit
-    exact: float
-    amount: float
-    held: str = ""
-    start_with: float | None = None
-
-    @property
-    def error(self) -> float:
-        """By how much the rounded amount is off, a share of the exact one."""
-        return (self.amount - self.exact) / self.exact if self.exact else 0.0
-
-    @property
-    def remark(self) -> str:
-        """Why it waits, and by how much rounding is off where that is a hundredth or more."""
-        off = f"{100.0 * self.error:+.0f} % rounded" if abs(self.error) >= 0.01 else ""
-        return "; ".join(each for each in (self.held, off) if each)
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,14 +110,31 @@ class Batch:
         """What one serve pours."""
         return self.total_ml / self.serves
 
+    @property
+    def serves_in_words(self) -> str:
+        """*11.83 serves*, never more than there are."""
+        return f"{down_in_digits(self.serves, 4):g} serves"
 
-def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served = "cold") -> Batch:
-    """Scale a spec. Raises `CannotBatch` where that makes no sense.
+    @property
+    def total_in_words(self) -> str:
+        """*1918 ml in all*, never more than there is."""
+        return f"{down_to(self.total_ml, 0):.0f} ml in all"
+
+
+def usually_served(spec: Spec, tree: FamilyTree) -> Served:
+    """How a batch of it is served where nobody says: hot what is a hot drink, else cold."""
+    return "hot" if spec.technique == "hot" or is_poured_hot(spec, tree) else "cold"
+
+
+def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served | None = None) -> Batch:
+    """Scale a spec, served as is usual where nobody says. Raises `CannotBatch` for nonsense.
 
     >>> ForServes(10.0)
     ForServes(serves=10.0)
     """
-    one = analyse(spec, snapshot)
+    served = served or usually_served(spec, snapshot.knowledge.tree)
+    # What is served hot meets no ice, however a single one is made.
+    one = analyse(spec, snapshot, "hot" if served == "hot" else None)
     if one.start_volume_ml <= 0.0:
         raise CannotBatch(spec.name, "none of its lines has a volume")
     water_ml = _water_ml(one, served)
@@ -165,14 +145,14 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served = "cold
             spec.name, f"that would be {serves:.3g} serves; {MOST_SERVES:g} is the most"
         )
     tree = snapshot.knowledge.tree
-    lines = tuple(_line(content, serves, tree) for content in _merged(one.contents))
+    out = measured_out(one.contents, target, serves, water_ml * serves, snapshot)
     held_out = one.served_volume_ml / serve_ml  # figures of the served drink, thinned otherwise
     whole = Batch(
         spec,
         served,
         serves,
-        lines,
-        measured(water_ml * serves, "ml"),
+        out.lines,
+        out.water_ml,
         _worked_ml(one, tree) * serves,
         serve_ml * serves,
         None if one.abv_percent is None else one.abv_percent * held_out,
@@ -180,12 +160,12 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served = "cold
         one.acid_g_per_l * held_out,
         None if one.unknown_alcohol else _ethanol_ml(one) * serves,
         one.standard_drinks,
-        tuple(_shortages(lines, snapshot)),
+        tuple(_shortages(out.lines, snapshot)),
         (*one.cautions, *one.general_cautions),
         tuple(_left_out(spec, one)),
         (),
     )
-    return replace(whole, notes=tuple(_notes(whole, one, tree)))
+    return replace(whole, notes=(*_rounded_down(out, target, tree), *_notes(whole, one, tree)))
 
 
 def _left_out(spec: Spec, one: Analysis) -> Iterator[LeftOut]:
@@ -205,15 +185,6 @@ def _worked_ml(one: Analysis, tree: FamilyTree) -> float:
 
 def _ethanol_ml(one: Analysis) -> float:
     return sum(content.ethanol_ml for content in one.contents)
-
-
-def measured(amount: float, unit: Unit) -> float:
-    """An amount rounded to what can be measured out for a batch (steps are *common practice*)."""
-    if unit == "each":
-        return float(max(1, round(amount))) if amount > 0.0 else 0.0
-    steps = ((10.0, 0.5), (60.0, 2.5), (250.0, 5.0), (1000.0, 10.0), (5000.0, 25.0))
-    step = next((each for below, each in steps if amount < below), 50.0)
-    return max(step, round(amount / step) * step) if amount > 0.0 else 0.0
 
 
 def rounds_of(volume_ml: float, tin_ml: float) -> tuple[float, ...]:
@@ -266,12 +237,7 @@ def _in_vessel(spec: Spec, usable_ml: float, serve_ml: float) -> float:
 
 
 def _from(spec: Spec, one: Analysis, ingredient: str, amount: float, tree: FamilyTree) -> float:
-    per_serve = sum(
-        content.quantity
-        for content in one.contents
-        if tree.is_a(content.pour.ingredient, ingredient)
-        or any(tree.is_a(ingredient, wanted) for wanted in content.line.wanted)
-    )
+    per_serve = sum(each.quantity for each in one.contents if is_from(each, ingredient, tree))
     if per_serve <= 0.0:
         raise CannotBatch(spec.name, f"there is no {tree.in_sentence(ingredient)} in it")
     return amount / per_serve
@@ -281,35 +247,6 @@ def _positive(spec: Spec, what: str, value: float) -> float:
     if not (math.isfinite(value) and value > 0.0):
         raise CannotBatch(spec.name, f"a {what} is more than nothing")
     return value
-
-
-def _merged(contents: Sequence[Content]) -> tuple[Content, ...]:
-    """One content for each ingredient: two lines of one thing are measured out once."""
-    merged: dict[str, Content] = {}
-    for content in contents:
-        if not content.quantity:
-            continue
-        key = content.pour.ingredient
-        known = merged.get(key)
-        total = content.quantity + (known.quantity if known else 0.0)
-        merged[key] = replace(known or content, quantity=total)
-    return tuple(merged.values())
-
-
-def _line(content: Content, serves: float, tree: FamilyTree) -> BatchLine:
-    key = content.pour.ingredient
-    unit, exact = tree[key].unit, content.quantity * serves
-    strong = serves >= 4.0 and any(tree.is_a(key, kind) for kind in STRONG_FLAVOURS)
-    start = measured(exact * START_STRONG_AT, unit) if strong else None
-    return BatchLine(key, unit, exact, measured(exact, unit), _held(key, tree), start)
-
-
-def _held(key: str, tree: FamilyTree) -> str:
-    if is_carbonated(key, tree):
-        return "it has bubbles: add it as it is served"
-    if any(tree.is_a(key, kind) for kind in FRAGILE if kind in tree):
-        return "it does not keep once mixed: add it in the last hour or by the glass"
-    return ""
 
 
 def _shortages(lines: Sequence[BatchLine], snapshot: Snapshot) -> Iterator[Shortage]:
@@ -336,7 +273,7 @@ def _notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
         yield f"Strength not known: {no_amount(one.unknown_alcohol, tree)}."
     elif whole.served == "frozen":
         yield _freezer_note(whole.abv_percent, whole.sugar_g_per_l)
-    if whole.served == "over_ice":
+    if whole.served == "over_ice" and one.iced_ml and one.dilution.share:
         yield "The ice in the glass is counted on for part of the water: serve it on fresh ice."
     if whole.served == "hot":
         yield "Warm it gently and never boil it: alcohol burns, and its vapour catches fire."
@@ -346,6 +283,16 @@ def _notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
             f"The water is what the ice would give, give or take {share:.0f} % of what is poured: "
             "taste before all of it is in."
         )
+
+
+def _rounded_down(out: MeasuredOut, target: Target, tree: FamilyTree) -> Iterator[str]:
+    for line in out.lines:
+        if line.is_limited:
+            name = tree.in_sentence(line.ingredient)
+            yield f"Rounded down, so that no more {name} is measured than there is."
+    if out.lowered:
+        most = show_quantity(down_to(most_ml(target), 0), "ml")
+        yield f"All is rounded down, so that it comes to no more than {most}."
 
 
 def _freezer_note(abv_percent: float, sugar_g_per_l: float) -> str:

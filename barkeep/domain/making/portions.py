@@ -11,7 +11,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.ingredients.toml_fields import Fields, parse
-from barkeep.domain.making.batches import Batch, ForVessel, rounds_of
+from barkeep.domain.making.batches import Batch, BatchLine, ForVessel, rounds_of
 from barkeep.domain.specs.glasses import Glass
 from barkeep.errors import UserError
 
@@ -116,15 +116,17 @@ def _whole(batch: Batch, snapshot: Snapshot) -> Iterator[WholeBottles]:
         sizes = bought if known else {tree[line.ingredient].typical_size}
         if line.unit == "each" or not line.exact:
             continue
-        offers = [_offer(line.ingredient, line.exact, size) for size in sorted(sizes) if size]
+        offers = [_offer(line, size) for size in sorted(sizes) if size]
         near = [each for each in offers if each.count and abs(each.error) <= WHOLE_BOTTLE_ERROR]
         if near:
             yield min(near, key=lambda each: (abs(each.error), each.count))
 
 
-def _offer(ingredient: str, exact: float, size: float) -> WholeBottles:
-    count = round(exact / size)
-    return WholeBottles(ingredient, count, size, (count * size - exact) / exact)
+def _offer(line: BatchLine, size: float) -> WholeBottles:
+    count = round(line.exact / size)
+    if line.most is not None and count * size > line.most:
+        count -= 1
+    return WholeBottles(line.ingredient, count, size, (count * size - line.exact) / line.exact)
 
 
 def in_bottles(whole: WholeBottles, snapshot: Snapshot) -> str:
@@ -143,7 +145,7 @@ def tin_rounds(batch: Batch, tin: Glass) -> TinRounds:
     """
     spec = batch.spec
     if batch.served == "hot" or spec.technique == "hot":
-        raise NoRounds(spec.name, "it is served hot, and takes no ice")
+        raise NoRounds(spec.name, "it is served hot")
     if spec.technique not in WORKED_ON_ICE:
         raise NoRounds(spec.name, "its method does not shake, stir or throw it")
     if batch.worked_ml <= 0.0:

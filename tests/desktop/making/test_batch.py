@@ -10,7 +10,13 @@ from barkeep.desktop.making.batch import BatchDialog
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.window_state import WindowState
+from barkeep.domain.amounts.amount import parse_amount
+from barkeep.domain.amounts.measures import to_quantity
+from barkeep.domain.bottles.levels import MeasuredLevel
+from barkeep.domain.pouring.supply import supply_of
+from tests.cli.test_batch import OF_ICE
 from tests.desktop.audit import cut_off, focusable_without_name
+from tests.desktop.shell.test_main_window import press, settle
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -65,7 +71,8 @@ def test_hot_takes_no_water_and_is_not_boiled(dialog):
 def test_hot_takes_no_rounds_on_ice_and_says_so(dialog):
     dialog.tin.setCurrentIndex(dialog.tin.findText("large tin", Qt.MatchFlag.MatchContains))
     dialog.served.setCurrentIndex(dialog.served.findData("hot"))
-    assert "takes no rounds through a tin: it is served hot" in dialog.words.text()
+    assert "takes no rounds through a tin: it is served hot." in dialog.words.text()
+    assert not OF_ICE.search(dialog.words.text().replace("through a tin", "").casefold())
     assert "On ice" not in dialog.words.text() and dialog.table.rowCount()
 
 
@@ -103,3 +110,83 @@ def test_it_is_copied_as_text(dialog):
 def test_nothing_is_cut_off_and_all_is_named(dialog, qtbot):
     dialog.resize(940, 600)
     assert not cut_off(dialog) and not focusable_without_name(dialog)
+
+
+# From the window
+
+
+def opened(window, name, qtbot):
+    """The dialog as Ctrl+B opens it on a spec's page."""
+    window.go("specs", name)
+    settle(window, qtbot)
+    window.current.focus_list()
+    press(qtbot, window, Qt.Key.Key_B, Qt.KeyboardModifier.ControlModifier)
+    dialog = window.findChildren(BatchDialog)[-1]
+    qtbot.waitUntil(dialog.isVisible)
+    return dialog
+
+
+def texts(dialog):
+    """Everything a batch says, and what is copied of it."""
+    cells = [
+        dialog.table.item(row, at) for row in range(dialog.table.rowCount()) for at in range(5)
+    ]
+    dialog.copy()
+    copied = QGuiApplication.clipboard().text().splitlines()
+    return [dialog.headline.text(), dialog.words.text(), *(each.text() for each in cells), *copied]
+
+
+@pytest.mark.parametrize("name", ["Upper Berth", "Request Stop", "Two-Coach Local"])
+def test_a_batch_served_hot_says_nothing_of_ice(window, qtbot, name):
+    dialog = opened(window, name, qtbot)
+    assert dialog.headline.text().endswith(", cold")
+    dialog.served.setFocus()
+    for _step in range(2):
+        qtbot.keyClick(dialog.served, Qt.Key.Key_Down)
+    assert dialog.headline.text().endswith(", hot")
+    for each in texts(dialog):
+        assert OF_ICE.findall(each.casefold()) == []
+    assert "Hot: use a heatproof vessel" in dialog.words.text()
+    dialog.reject()
+
+
+def test_a_hot_drink_begins_as_served_hot(window, qtbot):
+    dialog = opened(window, "Brazier", qtbot)
+    assert dialog.served.currentText() == "Served hot"
+    assert dialog.headline.text().endswith(", hot")
+    for each in texts(dialog):
+        assert OF_ICE.findall(each.casefold()) == []
+    dialog.reject()
+
+
+@pytest.mark.parametrize("amount", ["699.99 ml", "1015.6 ml", "23.7 oz", "7 ⅞ oz", "33.35 cl"])
+def test_no_more_is_shown_than_there_is_of_what_it_is_made_from(window, qtbot, amount):
+    dialog = opened(window, "Request Stop", qtbot)
+    dialog.choose("from:london-dry-gin", amount)
+    most_ml = to_quantity(parse_amount(amount), "ml")
+    for shown in row(dialog, "London dry gin")[1:3]:
+        assert 0.95 * most_ml < to_quantity(parse_amount(shown), "ml") <= most_ml
+    assert "rounded down to what there is" in row(dialog, "London dry gin")[4]
+    said = "Rounded down, so that no more London dry gin is measured than there is."
+    assert said in dialog.words.text()
+    dialog.copy()
+    assert said in QGuiApplication.clipboard().text()
+    dialog.reject()
+
+
+def test_all_there_is_offered_is_no_more_than_there_is(window, qtbot):
+    gin = next(
+        each
+        for each in window.bar.snapshot.bottles
+        if each.ingredient == "london-dry-gin" and each.level.state == "open"
+    )
+    window.bar.inventory.count({gin.id: MeasuredLevel(315.7, "volume", 5.0)})
+    dialog = opened(window, "Request Stop", qtbot)
+    dialog.target.setCurrentIndex(dialog.target.findData("from:london-dry-gin"))
+    have = supply_of(window.bar.snapshot).total_of_kind(
+        "london-dry-gin", window.bar.snapshot.knowledge.tree
+    )
+    assert have % 1 > 0.5
+    assert dialog.amount.text() == f"{int(have)} ml"
+    assert "only" not in row(dialog, "London dry gin")[4]
+    dialog.reject()

@@ -42,7 +42,7 @@ def open_dialog(bar, state, qtbot):
     background = Background()
 
     def opened(ticked=(), over=None) -> PublishDialog:
-        dialog = PublishDialog((over or bar).snapshot, state, background, ticked)
+        dialog = PublishDialog(over or bar, state, background, ticked)
         qtbot.addWidget(dialog)
         with qtbot.waitActive(dialog):
             dialog.show()

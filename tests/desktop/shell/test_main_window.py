@@ -16,6 +16,8 @@ from barkeep.application.bar import Bar
 from barkeep.desktop.importing.bottles import ImportDialog
 from barkeep.desktop.importing.files import import_files
 from barkeep.desktop.look.tones import current_tones, read_tones
+from barkeep.desktop.publishing import output as publish_output
+from barkeep.desktop.publishing.publish import PublishDialog
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, rows_of
 from barkeep.desktop.shell.main_window import NARROW_BELOW, MainWindow, WindowHooks
 from barkeep.desktop.shell.pages import PAGES
@@ -129,6 +131,11 @@ def test_what_nobody_does_is_not_offered(window, open_window):
     offering = open_window(hooks).actions_
     assert offering.settings.isVisible()
     assert offering.import_files.isVisible()
+
+
+def test_an_empty_shelf_offers_no_import_that_nobody_does(open_window, empty_bar):
+    page = open_window(over=empty_bar).show_page("bottles")
+    assert [each.isVisible() for each in page.list_stack.empty.buttons] == [True, False]
 
 
 def test_the_bar_menu_offers_what_the_page_does(window, qtbot):
@@ -291,6 +298,36 @@ def test_a_dropped_list_is_shown_first_and_then_imported(open_window, tmp_path, 
     assert len(window.bar.snapshot.bottles) == before
 
 
+def test_the_first_runs_import_brings_a_list_in(
+    open_window, empty_bar, tmp_path, monkeypatch, qtbot
+):
+    file = tmp_path / "shelf.csv"
+    file.write_text(GOOD, encoding="utf-8")
+    asked: list[str] = []
+
+    def choose(_parent, title, *_args):
+        asked.append(title)
+        return [str(file)], ""
+
+    monkeypatch.setattr(
+        "barkeep.desktop.shell.menus.QFileDialog.getOpenFileNames", staticmethod(choose)
+    )
+    window = open_window(WindowHooks(import_files=import_files), over=empty_bar)
+    page = window.show_page("bottles")
+    settle(window, qtbot)
+    offered = page.list_stack.empty.buttons[1]
+    assert (offered.text(), offered.isVisible()) == ("Import…", True)
+    offered.setFocus(Qt.FocusReason.TabFocusReason)
+    qtbot.keyClick(offered, Qt.Key.Key_Space)
+    assert asked == ["Import bottles"]
+    dialog = window.findChild(ImportDialog)
+    assert dialog.isVisible()
+    dialog.import_button.click()
+    settle(window, qtbot)
+    assert [row.bottle.product.name for row in page.table.rows] == ["Sleeper dry"]
+    assert page.list_stack.currentWidget() is page.view
+
+
 def test_a_list_with_a_mistake_is_explained_and_nothing_comes_in(open_window, tmp_path):
     window = open_window(WindowHooks(import_files=import_files))
     file = tmp_path / "shelf.csv"
@@ -390,13 +427,72 @@ def test_a_sound_bar_is_called_sound(window):
     assert window.toast.text == "Nothing is wrong with this bar"
 
 
+@pytest.fixture
+def open_printing(window, qtbot):
+    """Ctrl+P on the window, its pages laid out."""
+    window.go("specs", "Upper Berth")
+    settle(window, qtbot)
+    press(qtbot, window, Qt.Key.Key_P, Qt.KeyboardModifier.ControlModifier)
+    dialog = window.findChild(PublishDialog)
+    qtbot.waitUntil(lambda: not window.background.is_busy and dialog.ready, timeout=20_000)
+    yield dialog
+    dialog.reject()
+
+
+@pytest.mark.parametrize("kind", range(3))
+@pytest.mark.parametrize("button", ["pdf_button", "save_button"])
+def test_no_print_or_export_is_written_over_the_bar(
+    window, open_printing, qtbot, tmp_path, monkeypatch, button, kind
+):
+    dialog, bar = open_printing, window.bar.path
+    dialog.what.setCurrentIndex(kind)
+    qtbot.waitUntil(lambda: not window.background.is_busy and dialog.ready, timeout=20_000)
+    link = tmp_path / "link.txt"
+    link.symlink_to(bar)
+    beside = bar.with_name(f"{bar.name}-journal")
+    before = bar.read_bytes()
+    for name, said in (
+        (bar, "it is the bar that is open"),
+        (link, "it is the bar that is open"),
+        (beside, f"SQLite keeps this name for the journal of {bar.name}"),
+    ):
+        monkeypatch.setattr(
+            publish_output.QFileDialog, "getSaveFileName", lambda *_args, name=name: (str(name), "")
+        )
+        dialog.banner.clear()
+        qtbot.mouseClick(getattr(dialog, button), Qt.MouseButton.LeftButton)
+        qtbot.waitUntil(lambda: dialog.banner.kind == "error" and bool(dialog.banner.text))
+        assert said in dialog.banner.text
+        assert "choose another name. Nothing was changed." in dialog.banner.text
+    assert bar.read_bytes() == before
+    assert not beside.exists()
+    assert link.is_symlink()
+
+
+@pytest.mark.parametrize("suffix", ["", "-journal"])
+def test_no_backup_is_written_over_the_bar(window, monkeypatch, suffix):
+    bar = window.bar.path
+    target, before = bar.with_name(bar.name + suffix), bar.read_bytes()
+    monkeypatch.setattr(
+        "barkeep.desktop.shell.menus.QFileDialog.getSaveFileName",
+        lambda *_args: (str(target), ""),
+    )
+    window.actions_.back_up.trigger()
+    assert f"{target} cannot be written" in window.current.banner.text
+    assert bar.read_bytes() == before
+    assert [each.name for each in bar.parent.glob(f"{bar.name}*")] == [bar.name]
+
+
 def test_a_backup_is_written_where_it_is_wanted(window, tmp_path, monkeypatch, clock):
     target = tmp_path / "copy.barkeep"
+    mine = tmp_path / "copy.barkeep.part"
+    mine.write_text("mine", encoding="utf-8")
     monkeypatch.setattr(
         "barkeep.desktop.shell.menus.QFileDialog.getSaveFileName",
         lambda *_args: (str(target), ""),
     )
     window.actions_.back_up.trigger()
     assert window.toast.text == f"Backed up to {target}"
+    assert mine.read_text(encoding="utf-8") == "mine"
     with Bar.open(target, clock=clock) as copy:
         assert copy.snapshot.bottles == window.bar.snapshot.bottles

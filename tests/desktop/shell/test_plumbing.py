@@ -76,11 +76,14 @@ def test_a_forgotten_question_is_not_answered(background, qtbot):
 
 
 def test_busy_is_told_from_the_first_question_to_the_last_answer(background, qtbot):
-    told: list[bool] = []
-    background.busy.connect(told.append)
-    background.ask("tonight", lambda: 1, lambda _answer: None)
-    qtbot.waitUntil(lambda: not background.is_busy)
-    assert told == [True, False]
+    told: list[tuple[int, bool]] = []
+    assert not background.is_busy
+    for number in (1, 2):
+        ask = lambda number=number: number  # noqa: E731
+        background.ask(str(number), ask, lambda answer: told.append((answer, background.is_busy)))
+    assert background.is_busy
+    qtbot.waitUntil(lambda: len(told) == 2)
+    assert told == [(1, True), (2, False)]
 
 
 def refuse(error: Exception):

@@ -7,7 +7,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from barkeep.application.bar import Bar
+from barkeep.desktop.making.batch import batch_view
+from barkeep.domain.amounts.amount import parse_amount
+from barkeep.domain.amounts.measures import show_quantity, to_quantity
+from barkeep.domain.amounts.rounding import rounded_down
 from barkeep.domain.drink.analysis import analyse
+from barkeep.domain.making.batch_measures import measured_down
 from barkeep.domain.making.batches import (
     ForServes,
     ForVessel,
@@ -17,6 +22,7 @@ from barkeep.domain.making.batches import (
     measured,
     rounds_of,
 )
+from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.errors import CannotBatch
 
@@ -111,6 +117,73 @@ def test_a_measured_amount_is_near_the_exact_one(amount, unit):
 def test_measuring_twice_changes_nothing(amount):
     once = measured(amount, "ml")
     assert measured(once, "ml") == once
+
+
+@given(amount=st.floats(0.0001, 100_000), unit=st.sampled_from(["ml", "g", "each"]))
+def test_rounding_down_never_goes_up_and_takes_little_away(amount, unit):
+    for down in (rounded_down(amount, unit), measured_down(amount, unit)):
+        assert 0.0 < down <= amount * (1 + 1e-11)
+        shown = show_quantity(down, unit)
+        assert to_quantity(parse_amount(shown), unit) == pytest.approx(down, rel=1e-9, abs=1e-6)
+        assert amount - down < max(1.0, 0.1 * amount)
+
+
+@pytest.fixture(scope="module")
+def pivots(snapshot):
+    """Each spec with each ingredient that it could be made from all there is of."""
+    return [
+        (spec, each.pour.ingredient)
+        for spec in snapshot.all_specs
+        for each in analyse(spec, snapshot).contents
+        if each.quantity
+    ]
+
+
+@given(data=st.data(), amount=st.floats(0.5, 3000.0).map(lambda each: float(f"{each:.12g}")))
+def test_no_more_is_measured_than_there_is_of_what_it_is_made_from(snapshot, pivots, data, amount):
+    spec, key = data.draw(st.sampled_from(pivots))
+    try:
+        made = batch(spec, snapshot, FromIngredient(key, amount))
+    except CannotBatch as error:
+        assert "2000 is the most" in str(error)
+        return
+    tree, supply = snapshot.knowledge.tree, supply_of(snapshot)
+    unit = tree[key].unit
+    view = batch_view(made, snapshot, None)
+    taken = [
+        (line, row)
+        for line, row in zip(made.lines, view.rows, strict=False)
+        if line.most is not None and tree.is_a(line.ingredient, key)
+    ]
+    assert taken
+    for column in (1, 2):  # what is exact, and what is measured
+        shown = [to_quantity(parse_amount(row[column]), unit) for _line, row in taken]
+        assert 0.0 < sum(shown) <= amount * (1 + 1e-9)
+    assert sum(line.amount for line, _row in taken) > 0.8 * amount
+    said = any(note.startswith("Rounded down, so that no more") for note in made.notes)
+    assert said == any(line.amount < line.most for line in made.lines if line.most is not None)
+    serves = float(view.headline.split(": ")[1].split(" serves")[0])
+    total = float(view.sentences[0].split(" ml in all")[0])
+    assert serves <= made.serves * (1 + 1e-9) and total <= made.total_ml * (1 + 1e-9)
+    for line, row in zip(made.lines, view.rows, strict=False):
+        have = supply.total_of_kind(line.ingredient, tree)
+        if line.ingredient not in supply.always and line.exact <= have:
+            assert to_quantity(parse_amount(row[2]), line.unit) <= have
+
+
+@given(data=st.data(), most_ml=st.floats(300.0, 6000.0), room=st.floats(0.0, 0.5))
+def test_no_more_is_poured_than_the_vessel_takes(snapshot, data, most_ml, room):
+    spec = data.draw(st.sampled_from(snapshot.all_specs))
+    capacity_ml = most_ml / (1.0 - room)
+    for target in (ForVolume(most_ml), ForVessel(capacity_ml, room)):
+        made = batch(spec, snapshot, target)
+        volumes = {}
+        for each in analyse(spec, snapshot).contents:
+            key = each.pour.ingredient
+            volumes[key] = volumes.get(key, 0.0) + each.volume_ml * made.serves
+        poured = sum(volumes[each.ingredient] * (1.0 + each.error) for each in made.lines)
+        assert poured + made.water_ml <= most_ml * (1 + 1e-6)
+        assert poured + made.water_ml == pytest.approx(most_ml, rel=0.15)
 
 
 def test_pieces_are_whole():

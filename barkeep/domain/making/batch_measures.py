@@ -1,0 +1,239 @@
+"""What to measure out for a batch: how much is asked for, and of each ingredient how much.
+
+An amount is rounded to what can be measured, but never above what there is:
+what a batch is made from, what stands in the bar, what a vessel takes. What is
+*common practice* says so.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import TypeAlias
+
+from barkeep.domain.amounts.rounding import rounded_down
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.drink.contents import Content
+from barkeep.domain.drink.ice import is_carbonated
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.supply import supply_of
+
+STRONG_FLAVOURS = ("bitters", "absinthe", "spice", "saline-solution")
+"""Kinds that are started low in a large batch and brought up by taste (*common practice*)."""
+
+MOST_OF_IT = 0.95
+"""Rounding down by coarse steps leaves at least this share (a choice)."""
+
+START_STRONG_AT = 0.5
+"""The share of a scaled strong flavour to begin with (*common practice*)."""
+
+FRAGILE = ("egg-white", "egg", "cream", "mint", "basil", "mint-leaf", "herb")
+"""Kinds that do not keep once mixed: in the last hour, or by the glass (*common practice*)."""
+
+
+@dataclass(frozen=True, slots=True)
+class ForServes:
+    """So many serves."""
+
+    serves: float
+
+
+@dataclass(frozen=True, slots=True)
+class ForVolume:
+    """So much in all, in ml, water added."""
+
+    volume_ml: float
+
+
+@dataclass(frozen=True, slots=True)
+class ForVessel:
+    """As much as a vessel takes, in ml to the brim, with a share left for ice or foam."""
+
+    capacity_ml: float
+    room: float = 0.1
+
+
+@dataclass(frozen=True, slots=True)
+class FromIngredient:
+    """All there is of one ingredient, by key, in its own unit; the rest follows."""
+
+    ingredient: str
+    amount: float
+
+
+Target: TypeAlias = ForServes | ForVolume | ForVessel | FromIngredient
+
+
+@dataclass(frozen=True, slots=True)
+class BatchLine:
+    """One ingredient of the batch. `exact` is the scaled amount, `amount` what to measure.
+
+    Both in `unit`; `held` says why it waits until the end, empty where it does not.
+    `most` is what there is of it, where that is all the batch is made from, or
+    where the nearest measure would be more; `amount` is then rounded down.
+    """
+
+    ingredient: str
+    unit: Unit
+    exact: float
+    amount: float
+    held: str = ""
+    start_with: float | None = None
+    most: float | None = None
+
+    @property
+    def error(self) -> float:
+        """By how much the rounded amount is off, a share of the exact one."""
+        return (self.amount - self.exact) / self.exact if self.exact else 0.0
+
+    @property
+    def is_limited(self) -> bool:
+        """Whether it is rounded down to what there is of it."""
+        return self.most is not None and self.amount < self.most
+
+    @property
+    def remark(self) -> str:
+        """Why it waits, and by how much rounding is off where that is a hundredth or more."""
+        off = f"{100.0 * self.error:+.0f} % rounded" if abs(self.error) >= 0.01 else ""
+        if self.is_limited:
+            off = "rounded down to what there is"
+        return "; ".join(each for each in (self.held, off) if each)
+
+
+@dataclass(frozen=True, slots=True)
+class MeasuredOut:
+    """What to measure of each ingredient, and of the water in ml.
+
+    `lowered` says that all of it is rounded down, to be no more than was asked for.
+    """
+
+    lines: tuple[BatchLine, ...]
+    water_ml: float
+    lowered: bool
+
+
+def measured_out(
+    contents: Sequence[Content],
+    target: Target,
+    serves: float,
+    water_ml: float,
+    snapshot: Snapshot,
+) -> MeasuredOut:
+    """So many serves of one serve's contents, and so much water, as it is measured."""
+    merged = _merged(contents)
+    lines = tuple(
+        _within(_line(each, serves, snapshot.knowledge.tree), each, target, snapshot)
+        for each in merged
+    )
+    water = measured(water_ml, "ml")
+    poured_ml = sum(
+        each.volume_ml * serves * (1.0 + line.error)
+        for each, line in zip(merged, lines, strict=True)
+    )
+    lowered = poured_ml + water > most_ml(target) * (1.0 + 1e-9)
+    if lowered:
+        lines, water = tuple(map(_lower, lines)), measured_down(water_ml, "ml")
+    return MeasuredOut(lines, water, lowered)
+
+
+def most_ml(target: Target) -> float:
+    """What the whole may come to, in ml; endless where only one ingredient bounds it."""
+    match target:
+        case ForVolume(volume_ml):
+            return volume_ml
+        case ForVessel(capacity_ml, room):
+            return capacity_ml * (1.0 - room)
+    return math.inf
+
+
+def _within(line: BatchLine, content: Content, target: Target, snapshot: Snapshot) -> BatchLine:
+    """A line that takes no more than there is of it."""
+    tree = snapshot.knowledge.tree
+    if isinstance(target, FromIngredient) and is_from(content, target.ingredient, tree):
+        # All of one line is the amount itself, without the noise of scaling it.
+        near = math.isclose(line.exact, target.amount, rel_tol=1e-9)
+        most = target.amount if near else line.exact
+        return _no_more_than(replace(line, exact=most), most)
+    supply = supply_of(snapshot)
+    if line.ingredient not in supply.always:
+        have = supply.total_of_kind(line.ingredient, tree)
+        if line.exact <= have < line.amount:
+            return _no_more_than(line, have)
+    return line
+
+
+def _no_more_than(line: BatchLine, most: float) -> BatchLine:
+    amount = rounded_down(line.exact, line.unit)
+    begin = None if line.start_with is None else min(line.start_with, amount)
+    return replace(line, amount=amount, start_with=begin, most=most)
+
+
+def _lower(line: BatchLine) -> BatchLine:
+    amount = measured_down(line.exact, line.unit) if line.most is None else line.amount
+    return replace(line, amount=amount)
+
+
+def measured(amount: float, unit: Unit) -> float:
+    """An amount rounded to what can be measured out for a batch (steps are *common practice*)."""
+    if unit == "each":
+        return float(max(1, round(amount))) if amount > 0.0 else 0.0
+    step = _step(amount)
+    return max(step, round(amount / step) * step) if amount > 0.0 else 0.0
+
+
+def measured_down(amount: float, unit: Unit) -> float:
+    """As `measured`, but never more than the amount; finer where that would take much away."""
+    if unit == "each":
+        return rounded_down(amount, unit)
+    step = _step(amount)
+    down = math.floor(amount / step + 1e-9) * step
+    return down if down >= MOST_OF_IT * amount > 0.0 else rounded_down(amount, unit)
+
+
+def _step(amount: float) -> float:
+    """How finely an amount in ml or g is measured."""
+    steps = ((10.0, 0.5), (60.0, 2.5), (250.0, 5.0), (1000.0, 10.0), (5000.0, 25.0))
+    return next((each for below, each in steps if amount < below), 50.0)
+
+
+def is_from(content: Content, ingredient: str, tree: FamilyTree) -> bool:
+    """Whether a line takes from what there is of an ingredient."""
+    return tree.is_a(content.pour.ingredient, ingredient) or any(
+        tree.is_a(ingredient, wanted) for wanted in content.line.wanted
+    )
+
+
+def _merged(contents: Sequence[Content]) -> tuple[Content, ...]:
+    """One content for each ingredient: two lines of one thing are measured out once."""
+    merged: dict[str, Content] = {}
+    for content in contents:
+        if not content.quantity:
+            continue
+        key = content.pour.ingredient
+        known = merged.get(key)
+        if known:
+            content = replace(
+                known,
+                quantity=known.quantity + content.quantity,
+                volume_ml=known.volume_ml + content.volume_ml,
+            )
+        merged[key] = content
+    return tuple(merged.values())
+
+
+def _line(content: Content, serves: float, tree: FamilyTree) -> BatchLine:
+    key = content.pour.ingredient
+    unit, exact = tree[key].unit, content.quantity * serves
+    strong = serves >= 4.0 and any(tree.is_a(key, kind) for kind in STRONG_FLAVOURS)
+    start = measured(exact * START_STRONG_AT, unit) if strong else None
+    return BatchLine(key, unit, exact, measured(exact, unit), _held(key, tree), start)
+
+
+def _held(key: str, tree: FamilyTree) -> str:
+    if is_carbonated(key, tree):
+        return "it has bubbles: add it as it is served"
+    if any(tree.is_a(key, kind) for kind in FRAGILE if kind in tree):
+        return "it does not keep once mixed: add it in the last hour or by the glass"
+    return ""
