@@ -21,6 +21,9 @@ from sqlalchemy.exc import ArgumentError, DBAPIError
 from barkeep.errors import UnreadableFile
 from barkeep.store.refusals import BarIsBusy, CannotWrite
 
+_MAGIC = b"SQLite format 3\0"
+"""How every SQLite file begins."""
+
 APPLICATION_ID = 0x62726B70
 """“brkp” in ASCII, in the header of every bar."""
 
