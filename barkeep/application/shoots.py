@@ -72,6 +72,20 @@ class NotFilmedYet(UserError):
 
 
 @dataclass
+class FilmedAhead(UserError):
+    """A shoot that is said to be filmed, on a day that is still to come."""
+
+    theme: str
+    on: date
+
+    def __str__(self) -> str:
+        return (
+            f"{self.theme} is on {self.on}, which is still to come, so it cannot be filmed yet; "
+            "nothing is changed. Where it was filmed earlier, give it that day first."
+        )
+
+
+@dataclass
 class SpecGone(UserError):
     """A log of a shoot with a drink whose spec was removed: what it poured is not known."""
 
@@ -92,8 +106,12 @@ class Shoots:
         self._session = session
 
     def add(self, shoot: Shoot) -> Done[Shoot]:
-        """Write a shoot down. Raises `InvalidField`; `UnknownName` for a drink without a spec."""
+        """Write a shoot down.
+
+        Raises `InvalidField`; `UnknownName` for a drink without a spec; `FilmedAhead`.
+        """
         checked = self._checked(shoot)
+        self._refuse_filmed_ahead(checked)
         with self._session.writing(f"Add shoot {checked.theme}") as work:
             (shoot_id,) = work.insert("shoot", [shoot_rows.shoot_row(checked)])
         return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
@@ -116,6 +134,7 @@ class Shoots:
                 raise AlreadyLogged(before.theme, before.log.at)
             if before.log is None and checked.state == "logged":
                 raise InvalidField("state", "logged", "log the shoot, which says what was poured")
+            self._refuse_filmed_ahead(checked)
             work.label = f"Change shoot {checked.theme}"
             _put(work, shoot_id, checked)
         return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
@@ -140,6 +159,11 @@ class Shoots:
         """Say that a shoot is an idea, planned or filmed. Raises as `replace` does."""
         shoot = self._shoot(shoot_id)
         return self.replace(replace(shoot, state=state))
+
+    def film_today(self, shoot_id: int) -> Done[Shoot]:
+        """Say that a shoot was filmed, and today, whatever day it was planned for."""
+        shoot = self._shoot(shoot_id)
+        return self.replace(replace(shoot, state="filmed", on=self._session.snapshot.on))
 
     def tick(self, shoot_id: int, key: str, done: bool = True) -> Done[Shoot]:
         """Tick off one step of the mise en place, or take the tick back."""
@@ -175,6 +199,10 @@ class Shoots:
             if each.id == shoot_id:
                 return each
         raise UnknownName("shoot", f"#{shoot_id}")
+
+    def _refuse_filmed_ahead(self, shoot: Shoot) -> None:
+        if shoot.state == "filmed" and shoot.on > self._session.snapshot.on:
+            raise FilmedAhead(shoot.theme, shoot.on)
 
     def _checked(self, shoot: Shoot, kept: frozenset[str] = frozenset()) -> Shoot:
         theme = " ".join(shoot.theme.split())

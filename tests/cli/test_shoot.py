@@ -355,6 +355,17 @@ def test_what_is_not_understood_leaves_with_two(shoot, words, capsys):
     assert left.value.code == 2
 
 
+def test_a_day_to_come_is_not_filmed_yet(shoot, planned):
+    ahead = TODAY + timedelta(days=1)
+    refused = shoot("plan", planned["theme"], "--on", ahead, "--state", "filmed")
+    assert refused.status == 1
+    assert f"Signal night is on {ahead}, which is still to come" in refused.err
+    shown = shoot("list", "--json").answer["shoots"]
+    (kept,) = [each for each in shown if each["theme"] == "Signal night"]
+    assert (kept["on"], kept["state"]) == (TODAY.isoformat(), "idea")
+    assert shoot("plan", "Signal night", "--state", "filmed").status == 0
+
+
 @pytest.mark.parametrize("what", ["list", "show", "plan", "check", "log"])
 def test_the_help_names_the_keys_of_the_json(shoot, what, capsys):
     with pytest.raises(SystemExit):

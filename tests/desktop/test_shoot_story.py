@@ -13,7 +13,8 @@ from barkeep.desktop.buying.shopping import ShoppingDialog
 from barkeep.desktop.making.house_made import MakeDialog
 from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.shoots.camera_sheet import CameraSheet
-from barkeep.desktop.shoots.log import SPILLED, LogDialog
+from barkeep.desktop.shoots.log import LogDialog
+from barkeep.desktop.shoots.log_table import SPILLED
 from barkeep.desktop.shoots.run_sheet import RunSheetDialog
 from tests.desktop.buying.test_shopping import tick
 from tests.desktop.pages import settle
@@ -183,6 +184,50 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
         6 * OUNCE_ML
     )
     assert shoot_log(bar).made == (3, 3, 3)
+
+
+def test_a_day_to_come_cannot_be_filmed_yet(window, bar, qtbot):
+    window.show_page("shoots")
+    settle(window, qtbot)
+    screen = window.current
+    (ahead,) = [each for each in bar.snapshot.shoots if each.state == "planned"]
+    screen.show_thing(ahead.id)
+    settle(window, qtbot)
+    click(screen.page, qtbot, "It is filmed")
+    settle(window, qtbot)
+    assert screen.banner.text == (
+        f"{ahead.theme} is on {ahead.on}, which is still to come, so it cannot be filmed yet; "
+        "nothing is changed. Where it was filmed earlier, give it that day first."
+    )
+    assert screen.current.state == "planned"
+    click(screen.banner, qtbot, "Filmed today")
+    settle(window, qtbot)
+    assert (screen.current.state, screen.current.on) == ("filmed", bar.snapshot.on)
+    assert screen.banner.text == ""
+    click(screen.page, qtbot, "Log it…")
+    assert isinstance(screen.work.dialog, LogDialog)
+    screen.work.dialog.reject()
+
+
+def test_a_log_that_is_refused_keeps_what_was_typed(window, bar, qtbot):
+    window.show_page("shoots")
+    settle(window, qtbot)
+    screen = window.current
+    (filmed,) = [each for each in bar.snapshot.shoots if each.state == "filmed"]
+    screen.show_thing(filmed.id)
+    settle(window, qtbot)
+    click(screen.page, qtbot, "Log it…")
+    log = screen.work.dialog
+    qtbot.waitUntil(log.table.hasFocus)
+    qtbot.keyClicks(log.table, "75+")
+    log.table.item(2, SPILLED).setText("5 l")  # more than there is
+    qtbot.mouseClick(log.write_button, Qt.MouseButton.LeftButton)
+    assert log.isVisible() and log.banner.text and bar.undo_label is None
+    assert len(log.draft.sheet.counted) == 2 and log.draft.sheet.spilled
+    assert set(log.draft.sheet.made) == {3}
+    log.reject()
+    assert log.question.text() == "Leave 2 counts, 1 spill and the serves made unwritten?"
+    click(log.question, qtbot, "&Discard")
 
 
 def shoot_log(bar):

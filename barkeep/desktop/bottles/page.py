@@ -503,7 +503,7 @@ class BottlesScreen(TableScreen[BottleRow]):
     def focus_list(self) -> None:
         """While the shelf is counted, the list of the count."""
         if self.is_counting:
-            self.counting.view.setFocus(Qt.FocusReason.ShortcutFocusReason)
+            self.counting.take_focus()
         else:
             super().focus_list()
 

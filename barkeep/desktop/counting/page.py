@@ -8,7 +8,19 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
-from barkeep.desktop.counting.legend import CountingLegend
+from barkeep.desktop.counting.keys import (
+    FULL,
+    LEGEND,
+    AsExpected,
+    Exactly,
+    GoBack,
+    InHand,
+    Meaning,
+    Tenths,
+    gone_back,
+    gone_on,
+    no_key,
+)
 from barkeep.desktop.counting.rows import (
     CountRow,
     ShelfCount,
@@ -27,17 +39,24 @@ from barkeep.desktop.counting.sheet import CountSheet
 from barkeep.desktop.counting.view import CountingView
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.screens.context import ScreenContext
-from barkeep.desktop.screens.counting_haste import Haste, JudgedDigit
 from barkeep.desktop.screens.list_stack import ListStack
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.desktop.widgets.labels import ElidedLabel, text_label
 from barkeep.desktop.widgets.notices import announce
 from barkeep.errors import UserError
 
-FULL = 10
+KEYS = (
+    *LEGEND,
+    (("↑", "↓"), "move"),
+    (("Ctrl", "Enter"), "confirm"),
+    (("Esc",), "leave"),
+)
+
+MARKS = (("down", "info", "expected"), ("up", "text", "counted"))
 
 
 class CountingPage(QWidget):
@@ -53,7 +72,7 @@ class CountingPage(QWidget):
         self._context = context
         self._count = count
         self.sheet: CountSheet | None = None
-        self.haste = Haste()
+        self._in_hand = InHand(0)
         self.heading = text_label("Count the shelf", TypeSize.TITLE)
         self.summary = text_label("", quiet=True)
         self.said = ElidedLabel()
@@ -63,7 +82,7 @@ class CountingPage(QWidget):
         self.confirm_button = primary_button("Confirm…", self.confirmed.emit, "check")
         self.table: RowTable[CountRow] = RowTable(count_columns(), self)
         self.view = CountingView()
-        self.legend = CountingLegend()
+        self.legend = KeyLegend(KEYS, MARKS)
         self.pages = self._prepare_pages()
         self._lay_out()
         self._listen()
@@ -74,21 +93,32 @@ class CountingPage(QWidget):
         """Go to the first bottle that is not counted yet."""
         self.refresh()
         many = len(self._count)
+        rows = self.table.rows
+        if not rows:
+            self.say("Nothing to count here yet; Esc goes back to the list")
+            self.take_focus()
+            return
         self.say(
             f"Going on: {bottles_in_words(many)} counted before, not written down yet"
             if many
             else "A digit for the tenths that are left, or Enter for ml, a weight or a height; "
             "nothing is written before you confirm"
         )
-        rows = self.table.rows
         first = next((n for n, row in enumerate(rows) if row.typed is None), 0)
         self.view.go_to(first)
-        self.view.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.take_focus()
+
+    def take_focus(self) -> None:
+        """The keys go to the list, or to what can be done where it has no bottle."""
+        shown = self.pages.currentWidget()
+        buttons = shown.buttons if isinstance(shown, EmptyState) else []
+        first = buttons[0] if buttons else self.leave_button
+        target = self.view if shown is self.view else first
+        target.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def refresh(self) -> None:
         """Ask the snapshot again, staying with the present bottle."""
         present = self.present
-        self.haste.forget()
         self.view.close_entry()
         snapshot = self._context.bar.snapshot
         rows = self._count.rows(snapshot, everything=self.everything.isChecked())
@@ -131,70 +161,46 @@ class CountingPage(QWidget):
 
     # What the keys do
 
-    def _on_tenths(self, many: int) -> None:
-        row = self.present
-        if row is None or self._goes_on(str(many)):
-            return
-        number = self.view.row
-        if row.bottle.product.unit == "each":  # pieces are counted, not judged
-            self.view.open_entry(str(many), select=False)
-        else:
-            self._take(tenths(row.bottle, many))
-            self.haste.remember(JudgedDigit(number, str(many), row.typed), self.view.row)
-
-    def _goes_on(self, typed: str) -> bool:
-        """Whether an amount is being typed, of which a digit has just been judged by itself.
-
-        Then that is taken back, and the amount goes on where amounts are typed.
-        """
-        hasty = self.haste.taken_back(self.view.row)
-        if hasty is None:
-            return False
-        bottle = self.table.rows[hasty.row].bottle
-        if hasty.before is None:
-            self._count.drop(bottle.id)
-        else:
-            self._count.take(bottle.id, hasty.before)
-        self._show_again(hasty.row)
-        self.view.go_to(hasty.row)
-        text = hasty.digit + typed
-        self.view.open_entry(text, select=False)
-        self._on_exact_edited(text)
-        self.say(f"{bottle.product.title}: an amount, so no tenths; Enter takes it, Esc does not")
-        return True
-
-    def _on_full(self) -> None:
-        row = self.present
-        if row is not None:
-            self._take(tenths(row.bottle, FULL))
-
-    def _on_expected(self) -> None:
-        row = self.present
-        if row is not None:
-            self._take(as_expected(row.bottle))
-
-    def _on_skipped(self) -> None:
-        row = self.present
-        if row is not None:
-            self._move_on(f"{row.bottle.product.title}: skipped")
-
-    def _on_cleared(self) -> None:
+    def _on_meant(self, meaning: Meaning) -> None:
         row = self.present
         if row is None:
             return
+        match meaning:
+            case Tenths(many) if _is_in_pieces(row) and 0 < many < FULL:
+                self._type_pieces(row, many)
+            case Tenths(many):
+                self._take(tenths(row.bottle, many))
+            case AsExpected():
+                self._take(as_expected(row.bottle))
+            case GoBack():
+                self._go_back()
+            case Exactly(begins):
+                self._type_exactly(row, begins)
+
+    def _type_pieces(self, row: CountRow, many: int) -> None:
+        """Pieces are counted, not judged."""
+        self._type_exactly(row, str(many))
+        self.say(f"{row.bottle.product.title}: how many pieces? Enter takes them")
+
+    def _type_exactly(self, row: CountRow, begins: str) -> None:
+        """Go on from what was begun, or from the amount that was typed before."""
+        before = row.typed.words if row.typed and _is_amount(row.typed) else ""
+        self.view.open_entry(begins or before, select=not begins)
+        self._on_exact_edited(begins or before)
+
+    def _go_back(self) -> None:
+        number = gone_back(self._in_hand, self.view.row)
+        if number is None:
+            self.say("This is the first bottle: there is none to go back to")
+            return
+        row = self.table.rows[number]
         was_counted = row.typed is not None
         self._count.drop(row.bottle.id)
-        self._show_again(self.view.row)
-        self.view.go_to(self.view.row - 1)
+        self._show_again(number)
+        self.view.go_to(number)
+        self._in_hand = InHand(number)
         title = row.bottle.product.title
-        self.say(f"{title}: not counted after all" if was_counted else f"Back from {title}")
-
-    def _on_exact_wanted(self) -> None:
-        row = self.present
-        if row is not None:
-            text = row.typed.words if row.typed and _is_amount(row.typed) else ""
-            self.view.open_entry(text)
-            self._on_exact_edited(text)
+        self.say(f"{title}: not counted after all" if was_counted else f"Back to {title}")
 
     def _on_exact(self, text: str) -> None:
         self._take_exactly(text)
@@ -218,7 +224,7 @@ class CountingPage(QWidget):
 
     def _on_everything(self, _on: bool) -> None:
         self.refresh()
-        self.view.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.take_focus()
 
     def _take_exactly(self, text: str) -> bool:
         row = self.present
@@ -243,16 +249,15 @@ class CountingPage(QWidget):
         self._move_on(row_in_words(self.table.rows[number]))
 
     def _move_on(self, said: str) -> None:
-        last = len(self.table.rows) - 1
-        if self.view.row >= last:
+        self._in_hand = gone_on(self.view.row, len(self.table.rows) - 1)
+        if self._in_hand.counted:
             self.say(f"{said}. That was the last bottle: Ctrl+Enter to confirm")
             return
-        self.view.go_to(self.view.row + 1)
+        self.view.go_to(self._in_hand.row)
         self.say(said)
 
     def _show_again(self, number: int) -> None:
         """Draw one row anew; it stays in place whatever the toggle says."""
-        self.haste.forget()
         row = self.table.rows[number]
         fresh = self._count.row(row)
         self.table.replace_row(number, fresh)
@@ -266,12 +271,17 @@ class CountingPage(QWidget):
     def _sum_up(self) -> None:
         rows, many = self.table.rows, len(self._count)
         flagged = sum(row.flagged for row in rows)
-        words = f"{many} of {bottles_in_words(len(rows))} counted"
+        words = f"{many} of {bottles_in_words(len(rows))} counted" if rows else self._none_shown()
         self.summary.setText(f"{words} · {flagged} beyond doubt" if flagged else words)
         self.progress.setMaximum(max(1, len(rows)))
         self.progress.setValue(many)
         self.progress.setAccessibleDescription(words)
         self.confirm_button.setText(f"Confirm {bottles_in_words(many)}…" if many else "Confirm…")
+
+    def _none_shown(self) -> str:
+        """In place of *0 of 0*: what there is besides."""
+        there = len(self._context.bar.snapshot.bottles)
+        return f"{bottles_in_words(there)}, none open" if there else "Nothing to count"
 
     def say(self, words: str) -> None:
         """Say what has just happened, to be seen and heard."""
@@ -319,15 +329,10 @@ class CountingPage(QWidget):
 
     def _listen(self) -> None:
         view = self.view
-        view.tenths_typed.connect(self._on_tenths)
-        view.full_typed.connect(self._on_full)
-        view.expected_typed.connect(self._on_expected)
-        view.skipped.connect(self._on_skipped)
-        view.cleared.connect(self._on_cleared)
-        view.exact_wanted.connect(self._on_exact_wanted)
+        view.meant.connect(self._on_meant)
         view.exact_given.connect(self._on_exact)
         view.exact_edited.connect(self._on_exact_edited)
-        view.other_typed.connect(self._goes_on)
+        view.other_typed.connect(lambda typed: self.say(no_key(typed)))
         view.picked.connect(self._on_picked)
 
 
@@ -338,6 +343,10 @@ def _chip(words: str, on_toggled: Callable[[bool], object]) -> QPushButton:
     made.setAccessibleName(words)
     made.toggled.connect(on_toggled)
     return made
+
+
+def _is_in_pieces(row: CountRow) -> bool:
+    return row.bottle.product.unit == "each"
 
 
 def _is_amount(typed: Typed) -> bool:

@@ -179,15 +179,18 @@ def at_share(bottle: Bottle, share: float) -> Typed:
 
 def as_expected(bottle: Bottle) -> Typed:
     """The level the ledger says, looked at and found to be so."""
-    product, amount = bottle.product, bottle.level.amount
-    if product.unit == "each":
-        measured = MeasuredLevel(amount, "volume", 0.0)
-    else:
-        # A whole seal leaves nothing to judge by eye.
-        sealed = bottle.level.state == "sealed"
-        sigma = 0.0 if sealed else judged(amount / product.size, product.size).sigma
-        measured = MeasuredLevel(amount, "tenths", sigma)
-    return Typed(measured, "expected")
+    return Typed(found_at(bottle, bottle.level.amount), "expected")
+
+
+def found_at(bottle: Bottle, amount: float) -> MeasuredLevel:
+    """An amount that was expected, looked at and found to be so, in the bottle's unit."""
+    if bottle.product.unit == "each":
+        return MeasuredLevel(amount, "volume", 0.0)
+    # A whole seal leaves nothing to judge by eye.
+    if bottle.level.state == "sealed" and amount == bottle.level.amount:
+        return MeasuredLevel(amount, "tenths", 0.0)
+    size = bottle.product.size
+    return MeasuredLevel(amount, "tenths", judged(amount / size, size).sigma)
 
 
 def exactly(bottle: Bottle, text: str, snapshot: Snapshot) -> Typed:

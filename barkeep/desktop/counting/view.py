@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from PySide6.QtCore import (
     QModelIndex,
     QPersistentModelIndex,
@@ -26,7 +24,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.desktop.counting.legend import draw_mark
+from barkeep.desktop.counting.keys import meaning_of
 from barkeep.desktop.counting.rows import BOTTLE, COUNTED, DIFFERENCE, EXPECTED, LEVEL, CountRow
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import current_tones
@@ -39,6 +37,7 @@ from barkeep.desktop.widgets.delegates import (
     is_selected,
     quiet_colour,
 )
+from barkeep.desktop.widgets.keys import HELD, draw_mark, typed_key
 from barkeep.desktop.widgets.labels import ElidedLabel, text_label
 from barkeep.desktop.widgets.levels import draw_level, share_at
 from barkeep.desktop.widgets.notices import announce
@@ -135,12 +134,6 @@ MORE_TO_TYPE = 32
 NAMES = 0.58
 """What the names take of the width that the words leave; the gauges have the rest."""
 
-NO_KEY = (
-    Qt.KeyboardModifier.ControlModifier
-    | Qt.KeyboardModifier.AltModifier
-    | Qt.KeyboardModifier.MetaModifier
-)
-
 
 _MOVING = frozenset(
     (
@@ -165,7 +158,7 @@ class ExactEntry(QLineEdit):
         self.hide()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        held = event.modifiers() & NO_KEY
+        held = event.modifiers() & HELD
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not held:
             self.accepted.emit(self.text())
         elif event.key() == Qt.Key.Key_Escape:
@@ -189,16 +182,12 @@ class OnSelection(ElidedLabel):
 class CountingView(QTableView):
     """Says what was typed; what it means is the page's affair."""
 
-    tenths_typed = Signal(int)
-    full_typed = Signal()
-    expected_typed = Signal()
-    skipped = Signal()
-    cleared = Signal()
-    exact_wanted = Signal()
+    meant = Signal(object)
+    """What the key that was pressed means."""
     exact_given = Signal(str)
     exact_edited = Signal(str)
     other_typed = Signal(str)
-    """A letter or a mark that is no key of the count: it may go on from a digit."""
+    """A letter or a mark that is no key of the count."""
     picked = Signal(int, float)
     """Row, and the share of the size that was clicked."""
 
@@ -338,37 +327,27 @@ class CountingView(QTableView):
     # Keys and clicks
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.modifiers() & NO_KEY:
+        if event.modifiers() & HELD:
             event.ignore()  # the page's shortcuts
-            return
-        if self._take_key(event):
-            return
-        if event.key() in _MOVING:
+        elif event.key() in _MOVING:
             super().keyPressEvent(event)
-        else:
-            if event.text().isprintable() and event.text() and not event.isAutoRepeat():
-                self.other_typed.emit(event.text())
+        elif not self._take_key(event.isAutoRepeat(), typed_key(event)):
             event.ignore()  # letters must not search the list
 
-    def _take_key(self, event: QKeyEvent) -> bool:
-        typed = event.text().casefold()
-        if typed and typed in "0123456789":
-            return self._once(event, lambda: self.tenths_typed.emit(int(typed)))
-        if typed == "f" or event.key() == Qt.Key.Key_F:
-            return self._once(event, self.full_typed.emit)
-        if typed in ("e", "=") or event.key() == Qt.Key.Key_E:
-            return self._once(event, self.expected_typed.emit)
-        ends = {Qt.Key.Key_Home: 0, Qt.Key.Key_End: self.model().rowCount() - 1}
-        end = ends.get(Qt.Key(event.key()))
-        if end is not None:
-            return self._once(event, lambda: self.go_to(end))
-        signal = {
-            Qt.Key.Key_Space: self.skipped,
-            Qt.Key.Key_Backspace: self.cleared,
-            Qt.Key.Key_Return: self.exact_wanted,
-            Qt.Key.Key_Enter: self.exact_wanted,
-        }.get(Qt.Key(event.key()))
-        return signal is not None and self._once(event, signal.emit)
+    def _take_key(self, is_repeated: bool, typed: str) -> bool:
+        """Whether it was a key of the count; one that is held down counts one bottle."""
+        if not typed:
+            return False
+        if is_repeated:
+            return True
+        ends = {"Home": 0, "End": self.model().rowCount() - 1}
+        if typed in ends:
+            self.go_to(ends[typed])
+        elif (meaning := meaning_of(typed)) is not None:
+            self.meant.emit(meaning)
+        else:
+            self.other_typed.emit(typed)
+        return True
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self.close_entry()
@@ -393,10 +372,3 @@ class CountingView(QTableView):
         names = round(rest * NAMES)
         self.setColumnWidth(BOTTLE, names)
         self.setColumnWidth(LEVEL, rest - names)
-
-    @staticmethod
-    def _once(event: QKeyEvent, act: Callable[[], object]) -> bool:
-        """A key that is held down counts one bottle, not the whole shelf."""
-        if not event.isAutoRepeat():
-            act()
-        return True

@@ -7,25 +7,40 @@ from dataclasses import dataclass, replace
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QDialog,
     QHBoxLayout,
-    QHeaderView,
+    QMessageBox,
     QSpinBox,
-    QTableWidget,
     QTableWidgetItem,
     QVBoxLayout,
     QWidget,
 )
 
+from barkeep.desktop.counting.keys import (
+    FULL,
+    LEGEND,
+    AsExpected,
+    Exactly,
+    GoBack,
+    InHand,
+    Meaning,
+    Tenths,
+    gone_back,
+    gone_on,
+    meaning_of,
+    no_key,
+)
+from barkeep.desktop.counting.rows import found_at, tenths
+from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.shoots.log_table import COUNTED, RIGHT, SPILLED, LogTable
 from barkeep.desktop.widgets.buttons import button, number_field, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
-from barkeep.desktop.widgets.delegates import RowDelegate
+from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.notices import Banner, announce
 from barkeep.domain.amounts.amount import parse_amount
@@ -91,6 +106,7 @@ class LogDraft:
         self._others: set[int] = set()
         self.sheet: LogSheet = as_planned(shoot)
         self._leave_out_removed()
+        self._planned = self.sheet.made
 
     def rows(self) -> tuple[LogRow, ...]:
         """Every bottle the shoot bears on, and those taken in besides, in shelf order."""
@@ -135,11 +151,18 @@ class LogDraft:
 
         Raises `LevelError` or another `UserError`.
         """
-        counted = {key: each for key, each in self.sheet.counted.items() if key != bottle_id}
+        measured = None
         if text.strip():
             snapshot, bottle = self._snapshot, self._bottle(bottle_id)
             container = container_of(bottle, snapshot.knowledge.tree, snapshot.bottles)
-            counted[bottle_id] = parse_level(text, container, snapshot.settings.units)
+            measured = parse_level(text, container, snapshot.settings.units)
+        self.take(bottle_id, measured)
+
+    def take(self, bottle_id: int, measured: MeasuredLevel | None) -> None:
+        """Count a bottle at a level, or take its count back. It stays in view either way."""
+        counted = {key: each for key, each in self.sheet.counted.items() if key != bottle_id}
+        if measured is not None:
+            counted[bottle_id] = measured
         self.sheet = replace(self.sheet, counted=counted)
 
     def in_words(self) -> str:
@@ -155,6 +178,21 @@ class LogDraft:
             said += f" The spec of {' and '.join(gone)} was removed: its pours are not known."
         return said
 
+    def typed_in_words(self, unread: int = 0) -> str:
+        """What would be lost: *12 counts, 1 spill and the serves made*; empty for nothing.
+
+        `unread` is how many cells hold words that could not be read.
+        """
+        many = (
+            (len(self.sheet.counted), "count"),
+            (len(self.sheet.spilled), "spill"),
+            (unread, "amount that could not be read"),
+        )
+        parts = [_many(count, noun) for count, noun in many if count]
+        if self.sheet.made != self._planned:
+            parts.append("the serves made")
+        return ", ".join([*parts[:-2], " and ".join(parts[-2:])])
+
     def _bottle(self, bottle_id: int) -> Bottle:
         return next(each for each in self._snapshot.bottles if each.id == bottle_id)
 
@@ -166,23 +204,24 @@ class LogDraft:
 
 
 def _bottles(count: int) -> str:
-    return "1 bottle" if count == 1 else f"{count} bottles"
+    return _many(count, "bottle")
 
 
-SIZE, CELL_WIDTH = (940, 600), 76
+def _many(count: int, noun: str) -> str:
+    first, *rest = noun.split(maxsplit=1)
+    return " ".join([f"{count}", first if count == 1 else f"{first}s", *rest])
 
-COLUMNS = ("Bottle", "Before", "Poured", "Spilled", "Expected", "Counted", "Difference")
 
-SPILLED, COUNTED = 3, 5
+Role = QMessageBox.ButtonRole
 
-HINT = (
-    "Type a count on a bottle: 0.4, 315 ml, 812 g or 11.5 cm; one left empty is accepted as "
-    "expected. S writes a spill, + adds a round of every drink, - takes one away."
+SIZE = (940, 600)
+
+KEYS = (
+    *LEGEND,
+    (("S",), "a spill"),
+    (("+", "-"), "a round of every drink more, less"),
+    (("Esc",), "leave"),
 )
-
-DIGITS = "0123456789.,"
-
-RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
 class LogDialog(QDialog):
@@ -197,7 +236,10 @@ class LogDialog(QDialog):
         self.setWindowTitle(f"Log {shoot.theme}")
         self.banner = Banner(closable=False)
         self.made: list[QSpinBox] = []
-        self.table = QTableWidget(0, len(COLUMNS))
+        self.table = LogTable()
+        self._in_hand = InHand(0)
+        self.question: QMessageBox | None = None
+        self.legend = KeyLegend(KEYS)
         self.summary = text_label("", quiet=True, wrap=True)
         self.another = button("Another &bottle…", self.add_bottle)
         self.write_button = primary_button("&Write the log", self.write, "check")
@@ -218,17 +260,21 @@ class LogDialog(QDialog):
         for field in self.made:
             field.setValue(field.value() + by)
 
-    def edit(self, column: int, text: str = "") -> None:
-        """Begin to write a spill or a count on the present bottle."""
-        row = max(0, self.table.currentRow())
-        item = self.table.item(row, column)
-        if item is None:
+    def spill(self) -> None:
+        """Begin to write what was spilled of the bottle in hand."""
+        self.table.edit_cell(self.table.currentRow(), SPILLED)
+
+    def count_exactly(self, begins: str = "") -> None:
+        """Begin to write an exact amount of the bottle in hand."""
+        self.table.edit_cell(self.table.currentRow(), COUNTED, begins)
+
+    def go_back(self) -> None:
+        """Take back the count of the bottle before."""
+        number = gone_back(self._in_hand, self.table.currentRow())
+        if number is None:
             return
-        self.table.setCurrentCell(row, column)
-        self.table.editItem(item)
-        editor = self.table.findChild(QWidget, "qt_editor") or self.table.focusWidget()
-        if text and editor is not None and hasattr(editor, "setText"):
-            editor.setText(text)
+        self._take(number, None)
+        self._go_to(InHand(number))
 
     def add_bottle(self) -> None:
         """Count a bottle that the specs do not name as well."""
@@ -252,6 +298,16 @@ class LogDialog(QDialog):
             return
         log = partial(self._bar.shoots.log, identity, self.draft.sheet)
         run_operation(self, log, self._finish, self._refuse)
+
+    def reject(self) -> None:
+        """Leave, after asking where something that was typed would be lost."""
+        typed = self._typed_in_words()
+        if not typed:
+            super().reject()
+        elif self.question is None:
+            self.question = _question(self, typed)
+            self.question.finished.connect(self._on_answered)
+            self.question.open()
 
     def show_refusal(self, error: UserError) -> None:
         """Say why not, above the bottles."""
@@ -309,30 +365,75 @@ class LogDialog(QDialog):
         else:
             self.banner.clear()
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        pressed = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress
-        if watched is self.table and pressed:
-            assert isinstance(event, QKeyEvent)
-            return self._take_key(event)
-        return super().eventFilter(watched, event)
+    def _on_typed(self, typed: str) -> None:
+        row = self.table.currentRow()
+        own: dict[str, Callable[[], object]] = {
+            "s": self.spill,
+            "+": self.add_round,
+            "-": partial(self.add_round, -1),
+        }
+        if row < 0:
+            return
+        if typed in own:
+            own[typed]()
+        elif (meaning := meaning_of(typed)) is not None:
+            self._act(row, meaning)
+        elif not self._unread:  # what could not be read is said until it is mended
+            self.banner.say(no_key(typed), "info")
 
-    def _take_key(self, event: QKeyEvent) -> bool:
-        if self.table.state() == QAbstractItemView.State.EditingState:
-            return False  # the Return that ends writing passes through the table as well
-        text = event.text()
-        if text and text in DIGITS:
-            self.edit(COUNTED, text)
-        elif text in ("s", "S"):
-            self.edit(SPILLED)
-        elif text == "+":
-            self.add_round()
-        elif text == "-":
-            self.add_round(-1)
-        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self.edit(COUNTED)
+    def _act(self, number: int, meaning: Meaning) -> None:
+        row = self.draft.rows()[number]
+        match meaning:
+            case Tenths(many) if row.bottle.product.unit == "each" and 0 < many < FULL:
+                self.count_exactly(str(many))  # pieces are counted, not judged
+            case Tenths(many):
+                self._take(number, tenths(row.bottle, many).measured)
+                self._go_on(number)
+            case AsExpected():
+                self._take(number, found_at(row.bottle, row.expected.expected))
+                self._go_on(number)
+            case GoBack():
+                self.go_back()
+            case Exactly(begins):
+                self.count_exactly(begins)
+
+    def _take(self, number: int, measured: MeasuredLevel | None) -> None:
+        """Count a bottle, or take its count back, in place of whatever its cell says."""
+        bottle_id = self.draft.rows()[number].bottle.id
+        self._unread.pop((bottle_id, COUNTED), None)
+        self.draft.take(bottle_id, measured)
+        self._fill()
+        self._say_unread()
+        announce(self.table, " ".join(self.draft.rows()[number].texts))
+
+    def _go_on(self, number: int) -> None:
+        self._go_to(gone_on(number, self.table.rowCount() - 1))
+
+    def _go_to(self, held: InHand) -> None:
+        self._in_hand = held
+        self.table.setCurrentCell(held.row, COUNTED)
+
+    def _on_entered(self, column: int) -> None:
+        """Enter took what was typed: on to the next bottle, unless it could not be read."""
+        number = self.table.currentRow()
+        if number < 0 or (self.draft.rows()[number].bottle.id, column) in self._unread:
+            return
+        if column == COUNTED:
+            self._go_on(number)
         else:
-            return False
-        return True
+            self.table.setCurrentCell(number, COUNTED)
+
+    def _typed_in_words(self) -> str:
+        return self.draft.typed_in_words(len(self._unread))
+
+    def _on_answered(self) -> None:
+        question, self.question = self.question, None
+        if question is None:
+            return
+        if question.buttonRole(question.clickedButton()) == Role.DestructiveRole:
+            super().reject()
+        else:
+            self.table.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _fill(self) -> None:
         kept = self.table.currentRow(), self.table.currentColumn()
@@ -372,10 +473,12 @@ class LogDialog(QDialog):
         column.addWidget(text_label(f"Log {self._shoot.theme}", TypeSize.SUBTITLE, wrap=True))
         column.addWidget(text_label("Serves really made", TypeSize.STRONG))
         column.addLayout(self._serves())
-        column.addWidget(text_label(HINT, quiet=True, wrap=True))
         column.addWidget(self.banner)
-        self._prepare_table()
+        self.table.itemChanged.connect(self._on_changed)
+        self.table.typed.connect(self._on_typed)
+        self.table.entered.connect(self._on_entered)
         column.addWidget(self.table, 1)
+        column.addWidget(self.legend)
         column.addWidget(self.summary)
         row = QHBoxLayout()
         row.setSpacing(UNIT)
@@ -403,22 +506,17 @@ class LogDialog(QDialog):
             flow.addWidget(part)
         return flow
 
-    def _prepare_table(self) -> None:
-        self.table.setHorizontalHeaderLabels(COLUMNS)
-        self.table.setAccessibleName("Bottles of the shoot")
-        self.table.verticalHeader().hide()
-        self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        self.table.setTabKeyNavigation(False)
-        self.table.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
-        self.table.setItemDelegate(RowDelegate(self.table))
-        header = self.table.horizontalHeader()
-        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        for place in range(1, len(COLUMNS)):
-            above = self.table.horizontalHeaderItem(place)
-            assert above is not None  # all of them have just been set
-            above.setTextAlignment(RIGHT)
-        header.setMinimumSectionSize(CELL_WIDTH)  # room to type in
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
-        self.table.itemChanged.connect(self._on_changed)
-        self.table.installEventFilter(self)
+
+def _question(parent: QWidget, typed: str) -> QMessageBox:
+    question = QMessageBox(parent)
+    question.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    question.setWindowTitle("Log not written")
+    question.setText(f"Leave {typed} unwritten?")
+    tones = current_tones()
+    ratio = parent.devicePixelRatioF()
+    question.setIconPixmap(pixmap("warning", tones.warning, 32, ratio, tones.window))
+    question.addButton("&Discard", Role.DestructiveRole)
+    keep = question.addButton("&Keep counting", Role.RejectRole)
+    question.setDefaultButton(keep)
+    question.setEscapeButton(keep)
+    return question

@@ -12,6 +12,7 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QDialog, QMenu, QWidget
 
 from barkeep.application.publishing import camera_drinks_of
+from barkeep.application.shoots import FilmedAhead, NotFilmedYet
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.context import ScreenContext
@@ -44,6 +45,7 @@ from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import as_poured, spec_of
 from barkeep.domain.shoots.plan import Rescue, as_of, rescued
+from barkeep.errors import UserError
 
 MOST_OFFERED = 12
 """Kinds in one menu; more is no help."""
@@ -361,15 +363,39 @@ class ShootsScreen(TableScreen[Shoot]):
             case "idea":
                 return Offer("Plan it", lambda: self._move(shoot, "planned"), "calendar")
             case "planned":
-                return Offer("It is filmed", lambda: self._move(shoot, "filmed"), "check")
+                return Offer("It is filmed", lambda: self._film(shoot), "check")
             case "filmed":
-                return Offer("Log it…", lambda: self.work.log(shoot), "count")
+                return Offer("Log it…", lambda: self._log(shoot), "count")
         return None
 
     def _move(self, shoot: Shoot, state: str) -> None:
         if (identity := shoot.id) is not None:
             move = partial(self.context.bar.shoots.move, identity, state)  # type: ignore[arg-type]
             self.do(move, say=f"{shoot.theme}: {STATE_WORDS[state].lower()}")  # type: ignore[index]
+
+    def _film(self, shoot: Shoot) -> None:
+        if self._is_ahead(shoot):
+            self._ask_for_today(FilmedAhead(shoot.theme, shoot.on), shoot)
+        else:
+            self._move(shoot, "filmed")
+
+    def _log(self, shoot: Shoot) -> None:
+        """Before anything is typed that could not be written."""
+        if self._is_ahead(shoot):
+            self._ask_for_today(NotFilmedYet(shoot.theme, shoot.on), shoot)
+        else:
+            self.work.log(shoot)
+
+    def _is_ahead(self, shoot: Shoot) -> bool:
+        return shoot.on > self.context.bar.snapshot.on
+
+    def _ask_for_today(self, error: UserError, shoot: Shoot) -> None:
+        self.banner.say(str(error), "error", "Filmed today", lambda: self._film_today(shoot))
+
+    def _film_today(self, shoot: Shoot) -> None:
+        if (identity := shoot.id) is not None:
+            film = partial(self.context.bar.shoots.film_today, identity)
+            self.do(film, say=f"{shoot.theme}: filmed today")
 
     def _offers(self, shoot: Shoot) -> list[Offer]:
         work = self.work

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import itertools
 import re
 
 import pytest
@@ -11,7 +10,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QApplication
 
 from barkeep.application.bar import Bar
-from barkeep.desktop.counting.legend import KEYS
+from barkeep.desktop.counting.page import KEYS
 from barkeep.desktop.counting.rows import (
     COUNTED,
     DIFFERENCE,
@@ -53,18 +52,7 @@ def screen(page):
 
 @pytest.fixture
 def counting(screen):
-    """The count, typed by somebody who takes two seconds from one key to the next."""
-    moments = itertools.count(step=2)
-    screen.counting.haste.clock = lambda: float(next(moments))
     return screen.counting
-
-
-@pytest.fixture
-def hasty(counting):
-    """The count with a clock that only goes on when it is told to: a list of one moment."""
-    now = [100.0]
-    counting.haste.clock = lambda: now[0]
-    return now
 
 
 @pytest.fixture
@@ -160,7 +148,9 @@ def test_a_digit_sets_tenths_and_moves_on(counting, press, digit):
 def test_a_run_of_keys(page, screen, counting, press):
     expected = [row.expected for row in rows(counting)[:8]]
     sizes = [row.bottle.product.size for row in rows(counting)[:8]]
-    press("4f e=")
+    press("4f")
+    press(KEY.Key_Down)
+    press(" =")
     press(KEY.Key_Down)
     press("E")
     assert counted(counting)[:7] == [
@@ -170,7 +160,7 @@ def test_a_run_of_keys(page, screen, counting, press):
         expected[3],
         expected[4],
         None,
-        expected[6],
+        0.0,
     ]
     assert counting.view.row == 7
     assert counting.summary.text().startswith(f"5 of {len(rows(counting))} bottles counted")
@@ -182,86 +172,19 @@ def test_a_run_of_keys(page, screen, counting, press):
     assert counting.view.row == len(rows(counting)) - 1
 
 
-def type_on(press, text):
-    """Key by key, each into whatever has the focus by then."""
-    for key in text:
-        press(key)
-
-
-def test_an_amount_typed_without_enter_judges_no_bottle(counting, press, hasty):
-    type_on(press, "315")
-    assert counted(counting)[:3] == [None, None, None]
-    assert counting.view.row == 0
-    assert counting.view.entry.text() == "315"
-    assert "Enter takes it" in counting.said.text()
-    type_on(press, " ml")
-    press(KEY.Key_Return)
-    assert counted(counting)[:2] == [315.0, None]
-    assert counting.view.row == 1
-
-
-@pytest.mark.parametrize(("text", "share"), [("0.4", 0.4), ("4/10", 0.4), ("5,", None)])
-def test_a_mark_goes_on_from_a_digit_too(counting, press, hasty, text, share):
-    size = rows(counting)[0].bottle.product.size
-    type_on(press, text)
-    assert counting.view.entry.text() == text
-    assert counted(counting)[0] is None
-    if share is not None:
-        press(KEY.Key_Return)
-        assert counted(counting)[0] == pytest.approx(share * size)
-
-
-def test_digits_a_second_apart_are_a_bottle_each(counting, press, hasty):
-    press("3")
-    hasty[0] += 1.0
-    press("5")
-    assert not counting.view.is_entering
-    assert [typed is not None for typed in counted(counting)[:3]] == [True, True, False]
-    hasty[0] += 0.9
-    press("2")
-    assert counting.view.entry.text() == "52"
-    assert counting.view.row == 1
-
-
-def test_a_digit_taken_back_leaves_what_was_counted_before(counting, press, hasty):
-    press("f")
-    counting.view.go_to(0)
-    press("3")
-    press("1")
-    press(KEY.Key_Escape)
-    assert counted(counting)[0] == rows(counting)[0].bottle.product.size
-
-
-@pytest.mark.parametrize("between", ["f", "e", KEY.Key_Space, KEY.Key_Backspace, KEY.Key_Down])
-def test_another_key_in_between_lets_the_digit_stand(counting, press, hasty, between):
-    press("3")
-    press(between)
-    press("x")
-    press("5")
-    assert not counting.view.is_entering
-
-
-def test_the_last_bottle_too_is_typed_out(counting, press, hasty):
-    last = len(rows(counting)) - 1
-    counting.view.go_to(last)
-    type_on(press, "12 g")
-    assert counting.view.entry.text() == "12 g"
-    assert (counting.view.row, counted(counting)[last]) == (last, None)
-
-
 def test_backspace_clears_and_goes_back(counting, press):
     press("43")
-    press(KEY.Key_Backspace)  # nothing is counted here yet, so it only goes back
-    assert counting.view.row == 1
-    assert counted(counting)[1] is not None
     press(KEY.Key_Backspace)
-    assert counting.view.row == 0
+    assert counting.view.row == 1
     assert counted(counting)[1] is None
     assert counted(counting)[0] is not None
     press(KEY.Key_Backspace)
     assert counting.view.row == 0
     assert counted(counting)[:2] == [None, None]
     assert "not counted after all" in counting.said.text()
+    press(KEY.Key_Backspace)
+    assert counting.view.row == 0
+    assert "first bottle" in counting.said.text()
 
 
 def test_typing_again_replaces(counting, press):
@@ -568,8 +491,8 @@ def test_the_whole_way_to_the_ledger_and_back(page, screen, counting, press, sam
     before = {each.id: each.level for each in page.bar.snapshot.bottles}
     shown = [row.bottle for row in rows(counting)[:5]]
     press("73")
+    press(KEY.Key_Down)
     press(" ")
-    press("e")
     press(KEY.Key_Return)
     press("200 ml")
     press(KEY.Key_Return, Qt.KeyboardModifier.ControlModifier)  # takes what is being typed too

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import itertools
-
 import pytest
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QDialog, QMenu, QMessageBox, QWidget
@@ -66,15 +64,8 @@ def counting(window, qtbot):
     screen = window.show_page("bottles")
     settle(window, qtbot)
     screen.count_shelf()
-    unhurried(screen)
     qtbot.keyClicks(screen.counting.view, "34")
     return screen
-
-
-def unhurried(screen) -> None:
-    """Two seconds from one digit to the next, so that each is of another bottle."""
-    moments = itertools.count(step=2)
-    screen.counting.haste.clock = lambda: float(next(moments))
 
 
 def test_the_window_keeps_its_size_through_a_count(window, qtbot):
@@ -88,7 +79,6 @@ def test_the_window_keeps_its_size_through_a_count(window, qtbot):
             settle(window, qtbot)
             sizes.append(window.size())
     screen.count_shelf()
-    unhurried(screen)
     qtbot.keyClicks(screen.counting.view, "34")
     screen.write_counts()
     screen.counting.sheet.write_button.click()

@@ -1,46 +1,71 @@
-"""The keys of the count and the marks of its gauges, always in view."""
+"""What keys mean on a screen: a key event as a plain word, and the legend that is always in view."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, current_tones
 
+HELD = (
+    Qt.KeyboardModifier.ControlModifier
+    | Qt.KeyboardModifier.AltModifier
+    | Qt.KeyboardModifier.MetaModifier
+)
+"""With one of these a key is a shortcut and types nothing."""
+
+_NAMES: Mapping[int, str] = {
+    Qt.Key.Key_Return: "Enter",
+    Qt.Key.Key_Enter: "Enter",
+    Qt.Key.Key_Space: "Space",
+    Qt.Key.Key_Backspace: "Backspace",
+    Qt.Key.Key_Home: "Home",
+    Qt.Key.Key_End: "End",
+}
+
+
+def typed_key(event: QKeyEvent) -> str:
+    """*7*, *f*, *Enter*: what was typed, in small letters, or the name of a key that types nothing.
+
+    Empty for a shortcut and for every other key.
+    """
+    if event.modifiers() & HELD:
+        return ""
+    if name := _NAMES.get(event.key(), ""):
+        return name
+    text = event.text().casefold()
+    if text.isascii() and text.isprintable() and text:
+        return text
+    if Qt.Key.Key_A <= event.key() <= Qt.Key.Key_Z:  # the letter on a key that types another
+        return chr(event.key()).casefold()
+    return text if text.isprintable() else ""
+
+
 BETWEEN = UNIT + HALF
 
-KEYS: tuple[tuple[tuple[str, ...], str], ...] = (
-    (("0", "–", "9"), "tenths"),
-    (("F",), "full"),
-    (("E",), "as expected"),
-    (("Space",), "skip"),
-    (("↑", "↓"), "move"),
-    (("Backspace",), "clear, back"),
-    (("Enter",), "exactly: 315 ml, 812 g on a scale, 11.5 cm high"),
-    (("Ctrl", "Enter"), "confirm"),
-    (("Esc",), "leave"),
-)
+Keys = Sequence[tuple[tuple[str, ...], str]]
 """Key caps and what they do; a dash between caps is no key."""
 
-MARKS = (("down", "info", "expected"), ("up", "text", "counted"))
+Marks = Sequence[tuple[str, str, str]]
 """Which way a mark points, its tone, and what it marks."""
 
 
-class CountingLegend(QWidget):
+class KeyLegend(QWidget):
     """Wraps like text, so nothing is cut off in a narrow window."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, keys: Keys, marks: Marks = (), parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._keys, self._marks = keys, marks
         self.setFont(font_of(TypeSize.CAPTION))
         policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
         self.setAccessibleName("Keys")
-        words = (f"{' '.join(caps)}: {does}" for caps, does in KEYS)
+        words = (f"{' '.join(caps)}: {does}" for caps, does in keys)
         self.setAccessibleDescription("; ".join(words))
 
     def sizeHint(self) -> QSize:
@@ -63,15 +88,15 @@ class CountingLegend(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         tones = current_tones()
         for number, place in self._places(self.width()):
-            if number < len(KEYS):
-                self._draw_keys(painter, place, *KEYS[number], tones)
+            if number < len(self._keys):
+                self._draw_keys(painter, place, *self._keys[number], tones)
             else:
-                self._draw_mark(painter, place, *MARKS[number - len(KEYS)], tones)
+                self._draw_mark(painter, place, *self._marks[number - len(self._keys)], tones)
 
     def _places(self, width: int) -> Iterator[tuple[int, QPoint]]:
         """Where each entry stands, line after line."""
         left = top = 0
-        for number in range(len(KEYS) + len(MARKS)):
+        for number in range(len(self._keys) + len(self._marks)):
             wide = self._width_of(number)
             if left and left + wide > width:
                 left, top = 0, top + self._line_height() + HALF
@@ -79,9 +104,9 @@ class CountingLegend(QWidget):
             left += wide + BETWEEN
 
     def _width_of(self, number: int) -> int:
-        if number >= len(KEYS):
-            return UNIT + HALF + self._advance(MARKS[number - len(KEYS)][2])
-        caps, does = KEYS[number]
+        if number >= len(self._keys):
+            return UNIT + HALF + self._advance(self._marks[number - len(self._keys)][2])
+        caps, does = self._keys[number]
         return sum(self._cap_width(cap) + HALF for cap in caps) + self._advance(does)
 
     def _cap_width(self, cap: str) -> int:
