@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Iterable, Mapping
+from collections.abc import Callable, Hashable, Iterable
 from dataclasses import dataclass
 from functools import partial
 
@@ -16,7 +16,7 @@ from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
 from barkeep.desktop.stand_ins.own_stand_in import OwnStandInDialog
-from barkeep.desktop.stand_ins.words import closeness_in_words, own_clauses, own_for, scope_in_words
+from barkeep.desktop.stand_ins.words import closeness_in_words, own_for, scope_in_words
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
@@ -298,7 +298,6 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self.detail.show_details(row.name, about, tuple(self._sections(answer)), buttons=buttons)
 
     def _sections(self, answer: StandIns) -> Iterable[DetailSection]:
-        own = own_clauses(self.context.bar.snapshot.knowledge)
         if answer.none_because:
             said = f"Nothing stands in for it: {answer.none_because}."
             yield DetailSection(
@@ -307,14 +306,11 @@ class StandInsScreen(TableScreen[IngredientRow]):
         for heading, owned in (("Pour instead, from the bar", True), (TO_BE_BOUGHT, False)):
             offers = [each for each in answer.stand_ins if each.owned == owned]
             if offers:
-                rows = tuple(self._offer(each, own) for each in offers)
+                rows = tuple(map(self._offer, offers))
                 yield DetailSection(heading, rows)
-        said_here = {clause for offer in answer.stand_ins for clause in offer.path}
-        left_out = [
-            entry
-            for clause, entry in own.items()
-            if entry.wanted == answer.wanted and clause not in said_here
-        ]
+        taken = {entry for offer in answer.stand_ins for entry in offer.derivation.stand_ins}
+        own = own_for(self.context.bar.snapshot.knowledge, answer.wanted)
+        left_out = [entry for entry in own if entry not in taken]
         if left_out:
             rows = tuple(map(self._left_out, left_out))
             yield DetailSection("Your own, not offered here", rows)
@@ -322,14 +318,14 @@ class StandInsScreen(TableScreen[IngredientRow]):
             rows = tuple(map(self._false_friend, answer.confusables))
             yield DetailSection("Not the same, never pour it instead", rows)
 
-    def _offer(self, offer: Offer, own: Mapping[str, StandIn]) -> DetailRow:
+    def _offer(self, offer: Offer) -> DetailRow:
         name = self._tree.name(offer.ingredient)
         if offer.bottle is not None:
             name = f"{name}: {offer.bottle.product.title}"
         lacking = ", ".join(
             self._tree.name(key) for key in offer.missing if key != offer.ingredient
         )
-        yours = [own[clause] for clause in offer.path if clause in own]
+        yours = [each for each in offer.derivation.stand_ins if each.own]
         notes = [offer.why, *filter(None, map(scope_in_words, yours))]
         if offer.corrections:
             changes = "; ".join(offer.corrections)
