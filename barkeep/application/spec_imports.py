@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
@@ -33,7 +32,7 @@ from barkeep.store.unit_of_work import UnitOfWork
 Progress = Callable[[int, int], bool]
 """Called with how much is done and of how much; whether to go on."""
 
-_PLACE = re.compile(r"line ([0-9]+)(?:, column ([0-9]+))?: ")
+NO_SPEC = Problem(1, 1, "there is no spec in it")
 
 EVERY = 25
 """Specs between two calls of `Progress`: often enough to stop at once."""
@@ -108,11 +107,12 @@ class Preview:
 
 @dataclass(frozen=True, slots=True)
 class _Found:
-    """A spec as it was read, and where."""
+    """A spec as it was read, and where; `row` is 0 where a document does not tell."""
 
     read: ReadSpec
     file: str
     where: str
+    row: int
     text: str = ""
 
 
@@ -191,19 +191,17 @@ def _parts(named: NamedText, unreadable: list[Unreadable]) -> tuple[SpecParts, .
     except UnusableFile as error:
         unreadable.append(Unreadable(named.file, "", "", error.problems))
     except UnreadableFile as error:
-        unreadable.append(_whole(named, error.reason))
+        unreadable.append(_whole(named, error.problem))
     else:
         if not parts:
-            unreadable.append(_whole(named, "there is no spec in it"))
+            unreadable.append(_whole(named, NO_SPEC))
         return parts
     return ()
 
 
-def _whole(named: NamedText, reason: str) -> Unreadable:
-    """A file that is no document of specs; its reason may tell where it breaks off."""
-    told = _PLACE.search(reason)
-    line, column = (int(told[1]), int(told[2] or 1)) if told else (1, 1)
-    return Unreadable(named.file, "", "", (Problem(line, column, _PLACE.sub("", reason)),))
+def _whole(named: NamedText, problem: Problem) -> Unreadable:
+    """A file that is no document of specs."""
+    return Unreadable(named.file, "", "", (problem,))
 
 
 def _of_parts(
@@ -213,7 +211,7 @@ def _of_parts(
     told = tuple(placed(each, parts, named.text) for each in read.problems)
     where = parts.where or f"spec {number}"
     text = text_of_parts(parts) if told else ""
-    return _Found(replace(read, problems=told), named.file, where, text)
+    return _Found(replace(read, problems=told), named.file, where, parts.row, text)
 
 
 def _in_text(
@@ -233,14 +231,14 @@ def _in_text(
             yield _of_rows(waiting, named.file, rows[waiting.row - 1 : read.row - 1])
         waiting = read
     if waiting is None:
-        unreadable.append(_whole(named, "there is no spec in it"))
+        unreadable.append(_whole(named, NO_SPEC))
     else:
         yield _of_rows(waiting, named.file, rows[waiting.row - 1 :])
 
 
 def _of_rows(read: ReadSpec, file: str, rows: Sequence[str]) -> _Found:
     text = "\n".join(rows).rstrip(" \n-=") + "\n" if read.problems else ""
-    return _Found(read, file, f"line {read.row}", text)
+    return _Found(read, file, f"line {read.row}", read.row, text)
 
 
 @dataclass
@@ -328,13 +326,7 @@ def _twice(found: _Found, earlier: _Found) -> Problem:
     message = f"“{found.read.name}” is there twice; it is also at {earlier.where}"
     if found.file != earlier.file:
         message += f" of {earlier.file}"
-    return Problem(_row(found), 1, f"{message}, and the two differ")
-
-
-def _row(found: _Found) -> int:
-    """The line it begins on, 1 where a document does not tell."""
-    told = found.where.removeprefix("line ")
-    return int(told) if told.isdigit() else 1
+    return Problem(found.row or 1, 1, f"{message}, and the two differ")
 
 
 Choice = Literal["keep_mine", "take_theirs", "add"]

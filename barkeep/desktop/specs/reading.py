@@ -14,9 +14,6 @@ from barkeep.domain.spec_text.text import ReadSpec, read_specs
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import DuplicateName, Problem
 
-UNKNOWN = "no ingredient is called"
-"""How a reader's sentence about an ingredient it does not know begins."""
-
 
 @dataclass(frozen=True, slots=True)
 class Fix:
@@ -115,7 +112,7 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
     name = bare_name(rest)
     length = max(1, len(rest.rstrip()))
     whole = Fault(problem.line, problem.column, length, _sentence(problem.message))
-    if not name or UNKNOWN not in problem.message:
+    if problem.unknown is None or not name.strip(" ()"):
         return whole
     fixes = tuple(
         Fix(problem.line, problem.column, len(name), _in_sentence(each, tree))

@@ -137,7 +137,7 @@ def _finished(draft: _Draft) -> SpecParts:
         _number(fields.get("serves", "")),
         tuple(tag.strip() for tag in fields.get("tags", "").split(",") if tag.strip()),
         fields.get("credit", ""),
-        f"line {draft.row}",
+        row=draft.row,
     )
 
 

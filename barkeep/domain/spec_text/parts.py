@@ -18,8 +18,9 @@ from barkeep.errors import Problem
 class SpecParts:
     """The texts of one spec; `lines` and `method` one text for each line or step.
 
-    `where` says where in the document it stood, for a message. An empty step
-    parts two paragraphs of the method.
+    `row` is the line of the document it begins on and `number` its place among
+    the specs, both from 1, and 0 where the document tells no such thing. An
+    empty step parts two paragraphs of the method.
     """
 
     name: str
@@ -32,7 +33,15 @@ class SpecParts:
     serves: float | None = None
     tags: tuple[str, ...] = ()
     credit: str = ""
-    where: str = ""
+    row: int = 0
+    number: int = 0
+
+    @property
+    def where(self) -> str:
+        """Where in the document it stood, for a message."""
+        if self.row:
+            return f"line {self.row}"
+        return f"spec {self.number}" if self.number else ""
 
 
 def read_parts(parts: SpecParts, tree: FamilyTree, units: BarUnits = US_UNITS) -> ReadSpec:

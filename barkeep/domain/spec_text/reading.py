@@ -83,12 +83,13 @@ class Reading:
     _full: set[str] = field(default_factory=set)
     _stray: bool = False
 
-    def complain(self, row: int, column: int, message: str) -> None:
-        """Note a problem; row and column count from 1."""
+    def complain(self, row: int, column: int, message: str, unknown: str | None = None) -> None:
+        """Note a problem; row and column count from 1. `unknown` is as in `Problem`."""
         if len(self.problems) == MOST_PROBLEMS:
             message = f"more than {MOST_PROBLEMS} things cannot be used; this is the first not told"
+            unknown = None
         if len(self.problems) <= MOST_PROBLEMS:
-            self.problems.append(Problem(row, column, message))
+            self.problems.append(Problem(row, column, message, unknown))
 
     def take_name(self, name: str, row: int) -> None:
         """Take the name in."""
@@ -121,7 +122,7 @@ class Reading:
             line = each.line
             for complaint in each.complaints:
                 line, message = self._told(line, complaint)
-                self.complain(row, complaint.at + 1, message)
+                self.complain(row, complaint.at + 1, message, complaint.unknown)
             self.lines.append(replace(line, row=row))
         return False
 
