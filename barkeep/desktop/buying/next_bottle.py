@@ -15,6 +15,7 @@ from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.bar.changes import Changes
 from barkeep.domain.buying.next_bottle import Candidate, next_bottle
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.memory import Memory
@@ -97,7 +98,7 @@ class NextBottleScreen(TableScreen[Candidate]):
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self._ask_for_stand_ins)
 
-    def refresh(self, changes: frozenset[str]) -> None:
+    def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
         self._tree = snapshot.knowledge.tree
         within = self.closeness.choice

@@ -25,6 +25,7 @@ from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.verdict_badge import WORDS, VerdictBadge
+from barkeep.domain.bar.changes import Changes
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.memory import Memory
@@ -128,7 +129,7 @@ class TonightScreen(TableScreen[Drink]):
         sort_by(self.view, 1)
         on_activated(self.view, self._open_spec)
 
-    def refresh(self, changes: frozenset[str]) -> None:
+    def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
         self._tree = snapshot.knowledge.tree
         within, serves = self.closeness.choice, self.serves.value()

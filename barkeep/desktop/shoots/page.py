@@ -15,7 +15,6 @@ from barkeep.application.publishing import camera_drinks_of
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.context import ScreenContext
-from barkeep.desktop.screens.screen import EVERYTHING
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.shoots.camera_sheet import open_on_camera
 from barkeep.desktop.shoots.editor import ShootEditor
@@ -30,6 +29,7 @@ from barkeep.desktop.shoots.rows import (
 from barkeep.desktop.widgets.buttons import primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.shoots import (
     ChosenPour,
     Shoot,
@@ -238,7 +238,7 @@ class ShootsScreen(TableScreen[Shoot]):
     title = "Shoots"
     noun = "shoots"
     search_hint = "Search theme, drink or bottle…"
-    cares_about = EVERYTHING | {"shoots"}
+    cares_about = EVERYTHING
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         words = "A shoot is a theme, a day, and drinks in running order"
@@ -258,7 +258,7 @@ class ShootsScreen(TableScreen[Shoot]):
         self.splitter.setSizes([420, 520])
         self._prepare_actions()
 
-    def refresh(self, changes: frozenset[str]) -> None:
+    def refresh(self, changes: Changes) -> None:
         shoots = self.context.bar.snapshot.shoots
         self.show_rows(shoots)
         ahead = sum(each.state in ("idea", "planned") for each in shoots)

@@ -21,6 +21,7 @@ from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -231,7 +232,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self.view.setColumnWidth(0, 220)
         sort_by(self.view, 0)
 
-    def refresh(self, changes: frozenset[str]) -> None:
+    def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
         self._tree = snapshot.knowledge.tree
         self.show_rows(ingredient_rows(snapshot))
