@@ -30,6 +30,7 @@ from barkeep.domain.bottles.bottle import Bottle, Entry
 from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.level_words import certainty, doubt_of, in_doubt, number, quantity
 from barkeep.domain.ingredients.tree import Ingredient
+from barkeep.domain.phrases import capitalised
 
 WIDTH, HEIGHT = 212, 92
 """Fits the narrowest details beside a list."""
@@ -260,12 +261,12 @@ def _measuring(bottle: Bottle, container: Container) -> Iterator[DetailRow]:
         shown = f"{contents.learned.g_per_ml:.3f} g per ml"
         yield DetailRow(shown, "Density", "learned by weighing")
     elif contents.liquid is None:
-        yield DetailRow("not known", "Density", f"{_capital(contents.no_density_because)}.")
+        yield DetailRow("not known", "Density", f"{capitalised(contents.no_density_because)}.")
     else:
         yield DetailRow("from strength and sugar", "Density")
     assert container.shape is not None
     chosen = "" if bottle.product.shape else "The usual one; its label may say another."
-    yield DetailRow(_capital(container.shape.name), "Shape", chosen)
+    yield DetailRow(capitalised(container.shape.name), "Shape", chosen)
     if bottle.dash_ml is not None:
         yield DetailRow(f"{bottle.dash_ml:g} ml", "One dash")
 
@@ -277,10 +278,6 @@ def _whence(bottle: Bottle) -> str:
     if bottle.tare.was_weighed:
         return "weighed empty"
     return f"worked out from {bottle.full_g:g} g full" if bottle.full_g else "worked out"
-
-
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]
 
 
 def _dates(row: BottleRow, ingredient: Ingredient) -> Iterator[DetailRow]:

@@ -48,6 +48,7 @@ from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.spec_text.differences import ComparedLine, LineChange
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.spec import Spec
@@ -203,7 +204,7 @@ class ImportDetails(QScrollArea):
         if row is not None:
             column.addWidget(text_label(row.name, TypeSize.SUBTITLE, wrap=True))
             if row.where:
-                column.addWidget(text_label(_begun(row.where), quiet=True, wrap=True))
+                column.addWidget(text_label(capitalised(row.where), quiet=True, wrap=True))
             self._add_thing(column, row)
         column.addStretch(1)
         old = self.takeWidget()
@@ -235,7 +236,7 @@ class ImportDetails(QScrollArea):
             row.setSpacing(UNIT)
             picture = PictureLabel("error", 16, "danger", "Cannot be used")
             row.addWidget(picture, 0, Qt.AlignmentFlag.AlignTop)
-            row.addWidget(text_label(_begun(str(problem)), wrap=True), 1)
+            row.addWidget(text_label(capitalised(str(problem)), wrap=True), 1)
             column.addLayout(row)
         if thing.text:
             column.addSpacing(UNIT)
@@ -278,7 +279,7 @@ def _side_by_side(thing: Differing) -> QGridLayout:
     for line in thing.comparison.lines:
         _add_line(grid, line)
     for field in thing.comparison.fields:
-        heading = text_label(_begun(field.name), TypeSize.CAPTION, quiet=True)
+        heading = text_label(capitalised(field.name), TypeSize.CAPTION, quiet=True)
         grid.addWidget(heading, grid.rowCount(), 1, 1, 2)
         _add_pair(grid, "warning", "warning", f"{field.name} differs", field.mine, field.theirs)
     return grid
@@ -305,11 +306,6 @@ def _add_remarks(column: QVBoxLayout, remarks: Sequence[str]) -> None:
         row.addWidget(PictureLabel("info", 16, "info", "Remark"), 0, Qt.AlignmentFlag.AlignTop)
         row.addWidget(text_label(remark, wrap=True), 1)
         column.addLayout(row)
-
-
-def _begun(words: str) -> str:
-    """Words as a sentence begins; the capitals of names stay."""
-    return words[:1].upper() + words[1:]
 
 
 def _selectable(words: str) -> QWidget:

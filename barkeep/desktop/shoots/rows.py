@@ -23,6 +23,7 @@ from barkeep.domain.bar.shoots import (
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.shoots.drinks import as_poured, orders_of, spec_of
 from barkeep.domain.shoots.making_ahead import ToMake
@@ -267,7 +268,7 @@ def _note(chosen: str, source: str, asked: MenuLine | None) -> str:
     """What was chosen, where it comes from, and that it runs out, each a sentence of its own."""
     short = RUNS_OUT.word if asked is not None and asked.unmet else ""
     parts = (each for each in (chosen, source, short) if each)
-    return ". ".join(each[:1].upper() + each[1:] for each in parts)
+    return ". ".join(map(capitalised, parts))
 
 
 def _from(asked: MenuLine | None, answer: ShootAnswer) -> str:

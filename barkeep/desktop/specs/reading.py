@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.names import bare_name, suggestions
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import folded
+from barkeep.domain.phrases import as_sentence, folded
 from barkeep.domain.spec_text.lines import ReadLine
 from barkeep.domain.spec_text.text import ReadSpec, read_specs
 from barkeep.domain.specs.spec import Spec
@@ -111,7 +111,7 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
     rest = line[problem.column - 1 :]
     name = bare_name(rest)
     length = max(1, len(rest.rstrip()))
-    whole = Fault(problem.line, problem.column, length, _sentence(problem.message))
+    whole = Fault(problem.line, problem.column, length, as_sentence(problem.message))
     if problem.unknown is None or not name.strip(" ()"):
         return whole
     fixes = tuple(
@@ -120,10 +120,6 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
     )
     message = f"No ingredient is called “{name}”."
     return Fault(problem.line, problem.column, len(name), message, fixes)
-
-
-def _sentence(message: str) -> str:
-    return message[:1].upper() + message[1:].rstrip(".") + "."
 
 
 def _in_sentence(name: str, tree: FamilyTree) -> str:

@@ -25,6 +25,7 @@ from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import FalseFriend, Offer, StandIns, or_buy_in_words, stand_in
@@ -330,7 +331,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
         notes = [offer.why, *filter(None, map(scope_in_words, yours))]
         if offer.corrections:
             changes = "; ".join(offer.corrections)
-            notes.append(f"{changes[:1].upper()}{changes[1:]}.")
+            notes.append(f"{capitalised(changes)}.")
         if lacking:
             notes.append(f"To be bought: {lacking}.")
         if offer.or_buy:
@@ -351,13 +352,12 @@ class StandInsScreen(TableScreen[IngredientRow]):
     def _left_out(self, entry: StandIn) -> DetailRow:
         """An own stand-in that is too far, or does not hold for the chosen drink."""
         closeness = closeness_in_words(entry.closeness)
-        why = f"{entry.why[:1].upper()}{entry.why[1:].rstrip('.')}."
-        note = f"{closeness}. {why} {scope_in_words(entry)}".rstrip()
+        note = f"{closeness}. {as_sentence(entry.why)} {scope_in_words(entry)}".rstrip()
         name = f"{self._tree.name(entry.offered)} · {YOUR_OWN}"
         return DetailRow(name, label=closeness, note=note, picture="info", tone="muted")
 
     def _false_friend(self, friend: FalseFriend) -> DetailRow:
-        why = friend.why[:1].upper() + friend.why[1:]
+        why = capitalised(friend.why)
         return DetailRow(
             self._tree.name(friend.ingredient), note=why, picture="warning", tone="warning"
         )

@@ -9,6 +9,7 @@ from dataclasses import replace
 
 from barkeep.documents.printed.cards import CardContent
 from barkeep.documents.printed.run_sheet import all_cautions, removed_in_words
+from barkeep.domain.phrases import capitalised
 
 _SPECIAL = re.compile(r"([\\`*_\[\]<>|])")
 
@@ -41,7 +42,7 @@ def _facts(card: CardContent) -> str:
     """Strength and the like in one sentence."""
     said = [card.serves, card.strength, card.standard_drinks]
     words = ", ".join(each for each in said if each)
-    return words[:1].upper() + words[1:] + "." if words else ""
+    return capitalised(words) + "." if words else ""
 
 
 def _endings(card: CardContent) -> Iterator[str]:

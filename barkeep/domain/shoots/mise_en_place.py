@@ -19,7 +19,7 @@ from barkeep.domain.drink.ice import is_carbonated
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.ingredients.uses import Technique
-from barkeep.domain.phrases import folded
+from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, Work, to_make
 from barkeep.domain.shoots.menu import Order
@@ -133,7 +133,7 @@ class Step:
     def said_when(self, starts: datetime | None = None) -> str:
         """When to begin, with day and clock time where it is known when the shoot starts."""
         if starts is None:
-            return self.when[:1].upper() + self.when[1:]
+            return capitalised(self.when)
         at = self.at(starts)
         return f"{at:%A} {at.date().isoformat()}, {at:%H:%M}"
 
