@@ -96,7 +96,7 @@ class Shoots:
         checked = self._checked(shoot)
         with self._session.writing(f"Add shoot {checked.theme}") as work:
             (shoot_id,) = work.insert("shoot", [shoot_rows.shoot_row(checked)])
-        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+        return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def replace(self, shoot: Shoot) -> Done[Shoot]:
         """Make the shoot of this id what is given; its log stays as it is.
@@ -118,7 +118,7 @@ class Shoots:
                 raise InvalidField("state", "logged", "log the shoot, which says what was poured")
             work.label = f"Change shoot {checked.theme}"
             _put(work, shoot_id, checked)
-        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+        return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def remove(self, shoot_id: int) -> Done[Shoot]:
         """Take a shoot away; what it poured stays in the ledger. Raises `UnknownName`."""
@@ -149,7 +149,7 @@ class Shoots:
             f"{'Tick' if done else 'Untick'} a step of {shoot.theme}"
         ) as work:
             _put(work, shoot_id, replace(shoot, ticked=ticked))
-        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+        return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def log(self, shoot_id: int, sheet: LogSheet) -> Done[Shoot]:
         """Write what a shoot poured, spilled and left, for all its bottles or for none.
@@ -168,13 +168,13 @@ class Shoots:
             bottles = tuple(_log_bottle(work, shoot, each, sheet) for each in expected)
             log = ShootLog(work.at, tuple(sheet.made), bottles)
             _put(work, shoot_id, replace(shoot, state="logged", log=log))
-        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+        return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def _shoot(self, shoot_id: int) -> Shoot:
-        for each in self._session.snapshot.shoots:
-            if each.id == shoot_id:
-                return each
-        raise UnknownName("shoot", f"#{shoot_id}")
+        found = self._session.snapshot.shoot_by_id.get(shoot_id)
+        if found is None:
+            raise UnknownName("shoot", f"#{shoot_id}")
+        return found
 
     def _checked(self, shoot: Shoot, kept: frozenset[str] = frozenset()) -> Shoot:
         theme = " ".join(shoot.theme.split())
@@ -270,10 +270,6 @@ def _there(work: UnitOfWork, shoot_id: int | None) -> tuple[Shoot, int]:
     if found is None or shoot_id is None:
         raise UnknownName("shoot", f"#{shoot_id}")
     return found, shoot_id
-
-
-def _shoot_of(bar: Snapshot, shoot_id: int) -> Shoot:
-    return next(each for each in bar.shoots if each.id == shoot_id)
 
 
 HOW_SERVES = "write tests + camera + tasting, such as 1+1+2"

@@ -119,7 +119,7 @@ class LogDraft:
         """Say what was spilled of a bottle; nothing, for an empty text. Raises `AmountError`."""
         spilled = {key: each for key, each in self.sheet.spilled.items() if key != bottle_id}
         if text.strip():
-            bottle = self._bottle(bottle_id)
+            bottle = self._snapshot.bottle_by_id[bottle_id]
             written = text if text.strip()[-1].isalpha() else f"{text} {bottle.product.unit}"
             units = self._snapshot.settings.units
             read = parse_amount(written)
@@ -137,7 +137,7 @@ class LogDraft:
         """
         counted = {key: each for key, each in self.sheet.counted.items() if key != bottle_id}
         if text.strip():
-            snapshot, bottle = self._snapshot, self._bottle(bottle_id)
+            snapshot, bottle = self._snapshot, self._snapshot.bottle_by_id[bottle_id]
             container = container_of(bottle, snapshot.knowledge.tree, snapshot.bottles)
             counted[bottle_id] = parse_level(text, container, snapshot.settings.units)
         self.sheet = replace(self.sheet, counted=counted)
@@ -154,9 +154,6 @@ class LogDraft:
         if gone:
             said += f" The spec of {' and '.join(gone)} was removed: its pours are not known."
         return said
-
-    def _bottle(self, bottle_id: int) -> Bottle:
-        return next(each for each in self._snapshot.bottles if each.id == bottle_id)
 
     def _leave_out_removed(self) -> None:
         gone = without_spec(self._shoot, self._snapshot)
