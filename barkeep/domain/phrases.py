@@ -4,7 +4,7 @@ A phrase is plain words. `flam*` is any word that begins so, `*` any one word,
 `...` up to four words. Case, accents and hyphens do not count, and a phrase
 never runs over a comma or a full stop.
 
-What every sentence needs is here too: its capital and its full stop.
+What every sentence needs is here too: its capital, its full stop, and a price.
 """
 
 from __future__ import annotations
@@ -127,3 +127,12 @@ def capitalised(words: str) -> str:
 def as_sentence(words: str) -> str:
     """Words as one sentence, with its capital and its full stop."""
     return capitalised(words).rstrip(".") + "."
+
+
+def price_in_words(amount: float | None, currency: str = "", unknown: str = "") -> str:
+    """A price or a cost with two decimals; `unknown` where it is not known.
+
+    >>> price_in_words(19.5, "EUR"), price_in_words(None, "EUR", "not known")
+    ('19.50 EUR', 'not known')
+    """
+    return unknown if amount is None else f"{amount:.2f} {currency}".strip()

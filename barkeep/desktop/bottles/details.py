@@ -17,7 +17,6 @@ from barkeep.desktop.bottles.words import (
     entry_in_words,
     level_in_words,
     percent,
-    price_in_words,
     short_date,
     state_in_words,
 )
@@ -30,7 +29,7 @@ from barkeep.domain.bottles.bottle import Bottle, Entry
 from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.level_words import certainty, doubt_of, in_doubt, number, quantity
 from barkeep.domain.ingredients.tree import Ingredient
-from barkeep.domain.phrases import capitalised
+from barkeep.domain.phrases import capitalised, price_in_words
 
 WIDTH, HEIGHT = 212, 92
 """Fits the narrowest details beside a list."""

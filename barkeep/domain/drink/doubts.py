@@ -19,7 +19,7 @@ from barkeep.domain.ingredients.figures import (
     liquid_of,
 )
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import as_sentence
+from barkeep.domain.phrases import as_sentence, price_in_words
 from barkeep.domain.pouring.supply import Stock, Supply
 from barkeep.domain.pouring.words import as_written, no_amount, plain_amount
 from barkeep.domain.specs.glasses import ice_named
@@ -277,7 +277,8 @@ def _price(told: _Told) -> Iterator[str]:
     cost = told.cost
     if cost.unpriced:
         names = [told.tree.in_sentence(key) for key in cost.unpriced]
-        rest = f"; the rest costs {cost.priced:.2f} {cost.currency}" if cost.priced else ""
+        known = price_in_words(cost.priced, cost.currency)
+        rest = f"; the rest costs {known}" if cost.priced else ""
         yield f"No price is known for {spoken_list(names, 'and')}, so the cost is not{rest}."
 
 

@@ -11,7 +11,7 @@ from barkeep.domain.drink.balance import Place, Quality, Style
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.content import standard_drink
 from barkeep.domain.liquids.freezing import FREEZER_C, InFreezer
-from barkeep.domain.phrases import capitalised
+from barkeep.domain.phrases import capitalised, price_in_words
 from barkeep.domain.pouring.words import as_written, no_amount, volume_in_words
 from barkeep.errors import spoken_list
 
@@ -189,8 +189,8 @@ def _one(analysis: Analysis) -> str:
 def _cost(analysis: Analysis, tree: FamilyTree) -> str:
     cost = analysis.cost
     if cost.amount is not None:
-        return f"{cost.amount:.2f} {cost.currency}"
-    known = f"{cost.priced:.2f} {cost.currency} and " if cost.priced else ""
+        return price_in_words(cost.amount, cost.currency)
+    known = f"{price_in_words(cost.priced, cost.currency)} and " if cost.priced else ""
     names = spoken_list([tree.in_sentence(key) for key in cost.unpriced], "and")
     said = f"{known}{names} without a known price"
     return capitalised(said)
