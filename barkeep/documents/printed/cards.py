@@ -12,7 +12,7 @@ from barkeep.domain.amounts.rounding import Rounded, Style, rounded
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.text import line_text
-from barkeep.domain.specs.shown_lines import names_in_sentence
+from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import spoken_list
 
@@ -22,8 +22,6 @@ POURED = frozenset({"ml", "cl", "dl", "l", "oz", "imp_oz", "jigger", "shot", "po
 SPOONED = frozenset({"tsp", "tbsp", "dessertspoon", "barspoon"})
 """Units that stay what they are, with the millilitres beside them."""
 
-
-_GARNISH = re.compile(r"\s*garnish\s*:\s*", re.IGNORECASE)
 
 _OF = re.compile(r"\s*of\s+", re.IGNORECASE)
 
@@ -88,7 +86,7 @@ def _rounded(amount: float | None, unit: str | None, style: Style, units: BarUni
 
 def _name(line: Line, tree: FamilyTree, units: BarUnits) -> str:
     """What the author wrote after the amount; where that cannot be told, the ingredient's name."""
-    text = _GARNISH.sub("", line_text(line, tree, units), count=1)
+    text = without_garnish(line_text(line, tree, units))
     if line.amount is None:
         return " ".join(text.split())
     plain = spaced(text)

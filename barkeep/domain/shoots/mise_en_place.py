@@ -24,6 +24,7 @@ from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, Work, to_make
 from barkeep.domain.shoots.menu import Order
 from barkeep.domain.specs.glasses import Ice, glass_named, ice_named
+from barkeep.domain.specs.shown_lines import without_garnish
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import spoken_list
 
@@ -142,7 +143,8 @@ class Step:
 class MiseEnPlace:
     """Everything to have ready, and the steps in the order they must be begun.
 
-    `past` are bottles the drinks would take that are past their date on the day.
+    `chill` has what is to be cold by name, as a sentence says it. `past` are
+    bottles the drinks would take that are past their date on the day.
     """
 
     make: tuple[ToMake, ...]
@@ -151,7 +153,7 @@ class MiseEnPlace:
     glassware: tuple[Counted, ...]
     tools: tuple[Counted, ...]
     garnishes: tuple[Counted, ...]
-    chill: tuple[str, ...]
+    chill: Mapping[str, str]
     past: tuple[Bottle, ...]
     steps: tuple[Step, ...]
 
@@ -177,7 +179,7 @@ def mise_en_place(
         tuple(_glassware(wanted)),
         tuple(_tools(wanted)),
         tuple(_garnishes(wanted, tree)),
-        tuple(_chill(wanted, tree)),
+        _chill(wanted, tree),
         _past(wanted, made, then),
         (),
     )
@@ -244,21 +246,22 @@ def _garnishes(orders: Sequence[Order], tree: FamilyTree) -> Iterator[Counted]:
 
 
 def _garnish_name(line: Line, tree: FamilyTree) -> str:
-    written = line.text.partition(":")[2].strip() or line.text.strip()
-    return written or tree.in_sentence(line.ingredient)
+    return without_garnish(line.text).strip() or tree.in_sentence(line.ingredient)
 
 
-def _chill(orders: Sequence[Order], tree: FamilyTree) -> Iterator[str]:
-    wanted: dict[str, None] = {}
+def _chill(orders: Sequence[Order], tree: FamilyTree) -> dict[str, str]:
+    wanted: dict[str, str] = {}
     for order in orders:
         glass = glass_named(order.spec.glass)
         says_so = "chill" in folded(f"{order.spec.glass} {order.spec.method}")
         if glass is not None and says_so:
-            wanted[f"the {_plural(glass.name)}"] = None
+            name = _plural(glass.name)
+            wanted[name] = f"the {name}"
         for line in order.spec.required_lines:
             if is_carbonated(line.ingredient, tree):
-                wanted[tree.in_sentence(line.ingredient)] = None
-    yield from wanted
+                name = tree.in_sentence(line.ingredient)
+                wanted[name] = name
+    return wanted
 
 
 def _plural(name: str) -> str:
@@ -312,8 +315,8 @@ def _setting(parts: MiseEnPlace, snapshot: Snapshot) -> Iterator[Step]:
         yield Step(
             _key("ice", ice.kind), DAY_MINUTES, f"Freeze or buy {weight} of ice: {ice.kind}."
         )
-    for name in parts.chill:
-        yield Step(_key("chill", name.removeprefix("the ")), CHILL_MINUTES, f"Chill {name}.")
+    for name, said in parts.chill.items():
+        yield Step(_key("chill", name), CHILL_MINUTES, f"Chill {said}.")
     for garnish in parts.garnishes:
         text = _garnish_words(garnish, snapshot)
         yield Step(_key("garnish", garnish.name), CUT_MINUTES, text)
