@@ -14,7 +14,7 @@ from barkeep.domain.amounts.amount import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.differences import Comparison, compared, same_spec
+from barkeep.domain.spec_text.differences import Differences, compared, same_spec
 from barkeep.domain.spec_text.parts import SpecParts, read_parts, text_of_parts
 from barkeep.domain.spec_text.text import ReadSpec, each_spec
 from barkeep.domain.specs.spec import Spec
@@ -66,7 +66,7 @@ class Differing:
 
     incoming: Incoming
     mine: Spec
-    comparison: Comparison
+    comparison: Differences
     free_name: str
 
     @property
