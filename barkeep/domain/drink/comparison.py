@@ -25,7 +25,7 @@ class Figures:
 
 
 @dataclass(frozen=True, slots=True)
-class Comparison:
+class RiffComparison:
     """Two specs side by side; `change` is the riff's figures less the parent's."""
 
     parent: Spec
@@ -47,7 +47,7 @@ class FigureRow:
     change: str
 
 
-def compare(parent: Spec, riff: Spec, snapshot: Snapshot) -> Comparison:
+def compare(parent: Spec, riff: Spec, snapshot: Snapshot) -> RiffComparison:
     """Set a riff beside its parent, both poured from tonight's bottles."""
     before, after = _figures(parent, snapshot), _figures(riff, snapshot)
     change = Figures(
@@ -59,15 +59,15 @@ def compare(parent: Spec, riff: Spec, snapshot: Snapshot) -> Comparison:
     )
     pairs = line_pairs(parent, riff, snapshot.knowledge.tree)
     currency = snapshot.settings.currency
-    return Comparison(parent, riff, pairs, before, after, change, currency)
+    return RiffComparison(parent, riff, pairs, before, after, change, currency)
 
 
-def figure_rows(comparison: Comparison) -> tuple[FigureRow, ...]:
+def figure_rows(comparison: RiffComparison) -> tuple[FigureRow, ...]:
     """Strength, sugar, acid, volume and cost of both, and by how much each changes."""
     return tuple(_rows(comparison))
 
 
-def _rows(comparison: Comparison) -> Iterator[FigureRow]:
+def _rows(comparison: RiffComparison) -> Iterator[FigureRow]:
     before, after = comparison.before, comparison.after
     yield _row("Strength", before.abv_percent, after.abv_percent, "% vol", 1)
     yield _row("Sugar", before.sugar_g_per_l, after.sugar_g_per_l, "g/l", 0)
