@@ -91,7 +91,7 @@ class Unreadable:
 
 
 @dataclass(frozen=True, slots=True)
-class Preview:
+class ImportPreview:
     """What documents would bring: each spec of theirs is in one of the four."""
 
     new: tuple[Incoming, ...] = ()
@@ -118,7 +118,7 @@ class _Found:
 
 def preview(
     snapshot: Snapshot, files: Sequence[NamedText], progress: Progress | None = None
-) -> Preview:
+) -> ImportPreview:
     """What these documents would bring to the bar. Writes nothing, and needs no store.
 
     A file that cannot be used is one `Unreadable`. Raises `Stopped` where
@@ -254,7 +254,9 @@ class _Sorting:
     differing: list[Differing] = field(default_factory=list)
 
 
-def _sorted(found: Sequence[_Found], snapshot: Snapshot, unreadable: list[Unreadable]) -> Preview:
+def _sorted(
+    found: Sequence[_Found], snapshot: Snapshot, unreadable: list[Unreadable]
+) -> ImportPreview:
     own_last = sorted(snapshot.all_specs, key=lambda each: not each.classic)
     known = {folded(each.name): each for each in own_last}
     whole = {folded(each.read.name) for each in found if each.read.spec is not None}
@@ -274,7 +276,7 @@ def _sorted(found: Sequence[_Found], snapshot: Snapshot, unreadable: list[Unread
         else:
             unreadable.append(_unreadable(each, (_twice(each, earlier),)))
     lists = (sorting.new, sorting.same, sorting.differing, unreadable)
-    return Preview(*(tuple(each) for each in lists))  # type: ignore[arg-type]
+    return ImportPreview(*(tuple(each) for each in lists))  # type: ignore[arg-type]
 
 
 def _look_up(sorting: _Sorting, found: _Found, spec: Spec) -> None:
@@ -356,7 +358,7 @@ class ImportedSpecs:
 
 def import_previewed(
     session: Session,
-    looked_at: Preview,
+    looked_at: ImportPreview,
     decisions: Mapping[int, Decision],
     progress: Progress | None = None,
 ) -> Done[ImportedSpecs]:

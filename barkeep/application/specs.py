@@ -12,7 +12,7 @@ from barkeep.application.session import Session
 from barkeep.application.spec_imports import (
     Decision,
     ImportedSpecs,
-    Preview,
+    ImportPreview,
     Progress,
     import_previewed,
 )
@@ -70,7 +70,7 @@ class Specs:
 
     def import_previewed(
         self,
-        looked_at: Preview,
+        looked_at: ImportPreview,
         decisions: Mapping[int, Decision] | None = None,
         progress: Progress | None = None,
     ) -> Done[ImportedSpecs]:

@@ -30,9 +30,9 @@ from barkeep.application.spec_imports import (
     Decision,
     Differing,
     ImportedSpecs,
+    ImportPreview,
     Incoming,
     NamedText,
-    Preview,
     Progress,
     Unreadable,
     preview,
@@ -106,7 +106,7 @@ class ImportRow:
         return self.group == "new" or self.decision.choice != "keep_mine"
 
 
-def import_rows(found: Preview, *, one_file: bool) -> tuple[ImportRow, ...]:
+def import_rows(found: ImportPreview, *, one_file: bool) -> tuple[ImportRow, ...]:
     """What needs a look first: the unreadable, the differing, then the new."""
     rows = [
         ImportRow(
@@ -315,7 +315,7 @@ def _selectable(words: str) -> QWidget:
     return label
 
 
-Write = Callable[[Preview, dict[int, Decision], Progress], Done[ImportedSpecs]]
+Write = Callable[[ImportPreview, dict[int, Decision], Progress], Done[ImportedSpecs]]
 """Brings a preview into the bar; called on another thread than the bar's own."""
 
 COLUMN_WIDTHS = {1: 116, 2: 152}
@@ -344,7 +344,7 @@ class ImportSpecsDialog(QDialog):
         self.resize(960, 600)
         self.imported: ImportedSpecs | None = None
         self._texts, self._snapshot, self._write = tuple(texts), snapshot, write
-        self._found = Preview()
+        self._found = ImportPreview()
         tree, units = snapshot.knowledge.tree, snapshot.settings.units
         self.table: RowTable[ImportRow] = RowTable(import_columns(), self)
         self.shown = RowFilter(self.table, self)
@@ -402,7 +402,7 @@ class ImportSpecsDialog(QDialog):
         question = partial(preview, self._snapshot, self._texts)
         self.work.ask(question, self._on_read, self.show_refusal)
 
-    def _on_read(self, found: Preview) -> None:
+    def _on_read(self, found: ImportPreview) -> None:
         self._found = found
         self._show_working(False)
         rows = import_rows(found, one_file=len(self._texts) == 1)
@@ -462,7 +462,7 @@ class ImportSpecsDialog(QDialog):
         self.import_button.setText(f"&Import {count:,} spec{'s' * (count != 1)}")
         self.import_button.setEnabled(bool(count))
 
-    def _say_what_is_there(self, found: Preview) -> None:
+    def _say_what_is_there(self, found: ImportPreview) -> None:
         there, bad = len(found.same), len(found.unreadable)
         said = []
         if there:
@@ -551,7 +551,7 @@ def preview_specs(window: MainWindow, texts: Sequence[NamedText]) -> None:
     beside = bar.beside
 
     def write(
-        found: Preview, decisions: dict[int, Decision], progress: Progress
+        found: ImportPreview, decisions: dict[int, Decision], progress: Progress
     ) -> Done[ImportedSpecs]:
         with beside() as own:  # a bar belongs to one thread
             return own.specs.import_previewed(found, decisions, progress)
