@@ -47,7 +47,7 @@ class Note:
 
 
 @dataclass(frozen=True)
-class Page:
+class PrintedPage:
     """One sheet, all of it in tenths of a point; `titles` are what stands on it."""
 
     sheet: Size
@@ -58,7 +58,7 @@ class Page:
     titles: Sequence[str] = ()
 
 
-def paint_page(painter: QPainter, page: Page) -> None:
+def paint_page(painter: QPainter, page: PrintedPage) -> None:
     """Paint a page on a painter that counts in tenths of a point."""
     painter.save()
     painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
