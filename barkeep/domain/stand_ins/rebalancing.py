@@ -41,7 +41,7 @@ class Part:
 
 
 @dataclass(frozen=True, slots=True)
-class Problem:
+class Rebalancing:
     """The parts that may change and what they should hold together."""
 
     parts: tuple[Part, ...]
@@ -75,7 +75,7 @@ class Problem:
         return tuple(part.start_ml for part in self.parts)
 
 
-def solve(problem: Problem) -> tuple[float, ...]:
+def solve(problem: Rebalancing) -> tuple[float, ...]:
     """The amounts in ml that weigh least within their bounds."""
     import numpy as np
     from scipy.optimize import lsq_linear  # heavy, and not every start needs it
@@ -98,7 +98,7 @@ def solve(problem: Problem) -> tuple[float, ...]:
 
 
 def measurable(
-    problem: Problem,
+    problem: Rebalancing,
     amounts_ml: Sequence[float],
     marks: Callable[[float], Sequence[float]],
 ) -> tuple[float, ...]:

@@ -19,7 +19,7 @@ from barkeep.domain.stand_ins.corrections import (
     strength_share,
 )
 from barkeep.domain.stand_ins.offers import stand_in
-from barkeep.domain.stand_ins.rebalancing import Part, Problem, measurable, solve
+from barkeep.domain.stand_ins.rebalancing import Part, Rebalancing, measurable, solve
 from tests.domain.drink.test_analysis import BARE, TREE, bar, bottle, classic, written
 
 STAND_INS = [
@@ -48,7 +48,7 @@ parts = st.builds(
 )
 
 problems = st.builds(
-    lambda some, sizes: Problem(
+    lambda some, sizes: Rebalancing(
         tuple(some),
         tuple(
             sum(part.per_ml[each] * part.start_ml for part in some) * size
