@@ -30,7 +30,7 @@ from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.stand_ins.measured import as_asked, measured_style
-from barkeep.domain.stand_ins.rebalancing import Holds, Part, Rebalancing, measurable, solve
+from barkeep.domain.stand_ins.rebalancing import ChangingLine, Holds, Rebalancing, measurable, solve
 from barkeep.errors import spoken_list
 
 SWEET_G_PER_L = 200.0
@@ -238,7 +238,7 @@ def _problem(
         wanted = _held(liquid_of(line.ingredient, tree)) if number in stand_ins else poured
         start = wanted_ml * pour.ratio
         low, high = STAND_IN_BOUNDS if number in stand_ins else OWN_BOUNDS
-        parts.append(Part(poured, start, low * start, high * start))
+        parts.append(ChangingLine(poured, start, low * start, high * start))
         target = _plus(target, wanted, wanted_ml)
     return Rebalancing(tuple(parts), target)
 
