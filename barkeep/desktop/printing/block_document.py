@@ -53,7 +53,7 @@ _ALIGNMENT: dict[Align, Qt.AlignmentFlag] = {
 
 
 @dataclass(frozen=True)
-class Rule:
+class RuledLine:
     """A line across below a block: how far down it is, and its colour."""
 
     y: float
@@ -77,7 +77,7 @@ def document_of(
     return _Writer(template, width, scale).written(blocks)
 
 
-def rules_of(document: QTextDocument) -> tuple[Rule, ...]:
+def rules_of(document: QTextDocument) -> tuple[RuledLine, ...]:
     """The lines to be drawn below the blocks that have one."""
     found = []
     block = document.begin()
@@ -85,7 +85,7 @@ def rules_of(document: QTextDocument) -> tuple[Rule, ...]:
         colour = block.blockFormat().property(_RULE)
         if colour:
             below = document.documentLayout().blockBoundingRect(block).bottom()
-            found.append(Rule(below + block.blockFormat().bottomMargin() * ABOVE_RULE, colour))
+            found.append(RuledLine(below + block.blockFormat().bottomMargin() * ABOVE_RULE, colour))
         block = block.next()
     return tuple(found)
 
