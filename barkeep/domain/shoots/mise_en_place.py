@@ -90,7 +90,7 @@ _COUNT_WORDS = ("", "one", "two", "three", "four", "five", "six", "seven")
 
 
 @dataclass(frozen=True, slots=True)
-class Counted:
+class ToSetOut:
     """A thing to set out, and how many; a garnish with the key of its ingredient."""
 
     name: str
@@ -150,9 +150,9 @@ class MiseEnPlace:
     make: tuple[ToMake, ...]
     squeeze: tuple[ToMake, ...]
     ice: tuple[IceNeed, ...]
-    glassware: tuple[Counted, ...]
-    tools: tuple[Counted, ...]
-    garnishes: tuple[Counted, ...]
+    glassware: tuple[ToSetOut, ...]
+    tools: tuple[ToSetOut, ...]
+    garnishes: tuple[ToSetOut, ...]
     chill: Mapping[str, str]
     past: tuple[Bottle, ...]
     steps: tuple[Step, ...]
@@ -213,34 +213,34 @@ def _served_ice(spec: Spec) -> Ice | None:
     return None
 
 
-def _glassware(orders: Sequence[Order]) -> Iterator[Counted]:
+def _glassware(orders: Sequence[Order]) -> Iterator[ToSetOut]:
     counts: dict[str, int] = {}
     for order in orders:
         glass = glass_named(order.spec.glass)
         name = glass.name if glass else order.spec.glass
         if name:
             counts[name] = counts.get(name, 0) + order.serves
-    yield from (Counted(name, count) for name, count in counts.items())
+    yield from (ToSetOut(name, count) for name, count in counts.items())
 
 
-def _tools(orders: Sequence[Order]) -> Iterator[Counted]:
+def _tools(orders: Sequence[Order]) -> Iterator[ToSetOut]:
     counts: dict[str, int] = {}
     for order in orders:
         words = f"{order.spec.method} {' '.join(line.text for line in order.spec.lines)}"
         named = [tool for tool, sign in _NAMED_TOOLS if sign.search(words)]
         for tool in dict.fromkeys((*_TOOLS.get(order.spec.technique, ("jigger",)), *named)):
             counts[tool] = 1 if tool in _RINSED else counts.get(tool, 0) + 1
-    yield from (Counted(name, count) for name, count in counts.items())
+    yield from (ToSetOut(name, count) for name, count in counts.items())
 
 
-def _garnishes(orders: Sequence[Order], tree: FamilyTree) -> Iterator[Counted]:
-    counts: dict[str, Counted] = {}
+def _garnishes(orders: Sequence[Order], tree: FamilyTree) -> Iterator[ToSetOut]:
+    counts: dict[str, ToSetOut] = {}
     for order in orders:
         for line in order.spec.lines:
             if line.garnish:
                 name = _garnish_name(line, tree)
                 pieces = math.ceil((line.amount or 1.0) * order.serves / order.spec.serves - 1e-9)
-                known = counts.get(name, Counted(name, 0, line.ingredient))
+                known = counts.get(name, ToSetOut(name, 0, line.ingredient))
                 counts[name] = replace(known, count=known.count + max(1, pieces))
     yield from counts.values()
 
@@ -328,7 +328,7 @@ def _setting(parts: MiseEnPlace, snapshot: Snapshot) -> Iterator[Step]:
         yield Step("tools", CUT_MINUTES, f"Set out {tools}.")
 
 
-def _garnish_words(garnish: Counted, snapshot: Snapshot) -> str:
+def _garnish_words(garnish: ToSetOut, snapshot: Snapshot) -> str:
     """A garnish cut from fruit says from how many."""
     tree = snapshot.knowledge.tree
     recipe = next(
@@ -342,7 +342,7 @@ def _garnish_words(garnish: Counted, snapshot: Snapshot) -> str:
     return f"Cut {garnish.count} × {garnish.name} from {pieces} × {name}."
 
 
-def _cuts(recipe: MadeFrom, garnish: Counted, tree: FamilyTree) -> bool:
+def _cuts(recipe: MadeFrom, garnish: ToSetOut, tree: FamilyTree) -> bool:
     if recipe.made != garnish.ingredient or len(recipe.inputs) != 1 or recipe.rest_hours:
         return False
     units = {tree[recipe.made].unit, tree[recipe.inputs[0].ingredient].unit}
