@@ -71,7 +71,7 @@ def header_in(text: str) -> Header | None:
 
 
 @dataclass
-class Fields:
+class HeaderFields:
     """What the headers of one spec said."""
 
     once: dict[str, str] = field(default_factory=dict)

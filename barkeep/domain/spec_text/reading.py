@@ -10,7 +10,7 @@ from functools import partial
 from barkeep.domain.amounts.amount import BarUnits
 from barkeep.domain.ingredients.names import ADJUSTED, SUGGESTIONS, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.spec_text.headers import Fields, Header
+from barkeep.domain.spec_text.headers import Header, HeaderFields
 from barkeep.domain.spec_text.lines import (
     LONGEST,
     Complaint,
@@ -78,7 +78,7 @@ class Reading:
     name: str = ""
     lines: list[ReadLine] = field(default_factory=list)
     method: list[str] = field(default_factory=list)
-    fields: Fields = field(default_factory=Fields)
+    fields: HeaderFields = field(default_factory=HeaderFields)
     problems: list[Problem] = field(default_factory=list)
     _full: set[str] = field(default_factory=set)
     _stray: bool = False
