@@ -331,7 +331,7 @@ def _twice(found: _Found, earlier: _Found) -> Problem:
     return Problem(found.row or 1, 1, f"{message}, and the two differ")
 
 
-Choice = Literal["keep_mine", "take_theirs", "add"]
+ImportChoice = Literal["keep_mine", "take_theirs", "add"]
 
 CHANGED = "it has changed since it was compared; look at the file again"
 
@@ -343,7 +343,7 @@ AT_A_TIME = 250
 class Decision:
     """What becomes of a spec that differs; `name` is the one it is added under."""
 
-    choice: Choice = "keep_mine"
+    choice: ImportChoice = "keep_mine"
     name: str = ""
 
 

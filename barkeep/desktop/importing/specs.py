@@ -26,9 +26,9 @@ from PySide6.QtWidgets import (
 
 from barkeep.application.done import Done
 from barkeep.application.spec_imports import (
-    Choice,
     Decision,
     Differing,
+    ImportChoice,
     ImportedSpecs,
     ImportPreview,
     Incoming,
@@ -170,7 +170,7 @@ _PICTURES: dict[LineChange, tuple[str, str]] = {
     "left out": ("remove", "warning"),
 }
 
-_CHOICES: tuple[tuple[Choice, str, str], ...] = (
+_CHOICES: tuple[tuple[ImportChoice, str, str], ...] = (
     ("keep_mine", "Keep mine", "Yours stays as it is; theirs does not come in"),
     ("take_theirs", "Take theirs", "Theirs takes the place of yours; undo brings yours back"),
     ("add", "Keep both", "Theirs comes in beside yours, under another name"),
@@ -261,7 +261,7 @@ class ImportDetails(QScrollArea):
     def _decide(self, row: ImportRow) -> None:
         assert self.chips is not None
         assert self.name_field is not None
-        choice: Choice = next(each[0] for each in _CHOICES if each[0] == self.chips.choice)
+        choice: ImportChoice = next(each[0] for each in _CHOICES if each[0] == self.chips.choice)
         self.name_field.setVisible(choice == "add")
         name = self.name_field.text() if choice == "add" else ""
         self.decided.emit(row, Decision(choice, name))
@@ -320,7 +320,7 @@ Write = Callable[[ImportPreview, dict[int, Decision], Progress], Done[ImportedSp
 
 COLUMN_WIDTHS = {1: 116, 2: 152}
 
-_FOR_ALL: tuple[tuple[Choice | None, str], ...] = (
+_FOR_ALL: tuple[tuple[ImportChoice | None, str], ...] = (
     (None, "as chosen for each"),
     ("keep_mine", "keep mine"),
     ("take_theirs", "take theirs"),
@@ -377,7 +377,7 @@ class ImportSpecsDialog(QDialog):
         self.work.abandon()
         super().reject()
 
-    def choose_for_all(self, choice: Choice | None) -> None:
+    def choose_for_all(self, choice: ImportChoice | None) -> None:
         """Decide for every spec that differs; theirs never takes the place of a classic."""
         if choice:
             rows = [decided(row, Decision(choice)) for row in self.table.rows]
