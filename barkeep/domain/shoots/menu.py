@@ -17,7 +17,14 @@ from barkeep.domain.bottles.bottle import Bottle, pour_order
 from barkeep.domain.ingredients.derivations import Derivation, Make
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.serves import Way
-from barkeep.domain.pouring.sourcing import Choice, Sourcing, Within, choices, need, thresholds
+from barkeep.domain.pouring.sourcing import (
+    DerivationWays,
+    Sourcing,
+    Within,
+    choices,
+    need,
+    thresholds,
+)
 from barkeep.domain.pouring.supply import Pool, Stock
 from barkeep.domain.specs.spec import Line, Spec
 
@@ -132,7 +139,7 @@ class _Plan:
     """The programme's pieces: every line of every order with its choices, and the pools."""
 
     orders: tuple[Order, ...]
-    lines: tuple[tuple[int, Line, tuple[Choice, ...]], ...]
+    lines: tuple[tuple[int, Line, tuple[DerivationWays, ...]], ...]
     pools: Mapping[Pool, float]
     limits: tuple[float, ...]
     sourcing: Sourcing
@@ -277,7 +284,7 @@ class _Plan:
         short = left * need(line, self.sourcing.tree)
         return MenuLine(self.orders[order], line, poured, left, short)
 
-    def _choice(self, column: tuple[int, int, int]) -> Choice:
+    def _choice(self, column: tuple[int, int, int]) -> DerivationWays:
         return self.lines[column[0]][2][column[1]]
 
     def _way(self, column: tuple[int, int, int]) -> Way:
@@ -297,6 +304,6 @@ def _plan(orders: Sequence[Order], snapshot: Snapshot, within: Within) -> _Plan:
 
 def _choices(
     line: Line, spec: Spec, limits: tuple[float, ...], sourcing: Sourcing
-) -> tuple[Choice, ...]:
+) -> tuple[DerivationWays, ...]:
     ways = sourcing.ways_to(line, spec)
     return choices(line, ways, limits, sourcing.supply, sourcing.tree)
