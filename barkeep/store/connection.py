@@ -49,7 +49,7 @@ _WRITE_REASONS = {
 
 
 @dataclass(frozen=True, slots=True)
-class Header:
+class FileHeader:
     """What a SQLite file says of itself before SQLite opens it."""
 
     application_id: int
@@ -72,7 +72,7 @@ def local_path(location: str | Path) -> Path:
     return Path(url.database).expanduser().absolute()
 
 
-def read_header(path: Path) -> Header | None:
+def read_header(path: Path) -> FileHeader | None:
     """The header of the file, None where there is no file yet or an empty one.
 
     Reads the bytes itself, so that a file that must not be touched is not.
@@ -91,7 +91,7 @@ def read_header(path: Path) -> Header | None:
     if len(start) < _HEADER_BYTES or not start.startswith(_MAGIC):
         raise UnreadableFile(str(path), "it is not a SQLite file")
     schema = int.from_bytes(start[60:64], "big", signed=True)
-    return Header(int.from_bytes(start[68:72], "big", signed=True), schema)
+    return FileHeader(int.from_bytes(start[68:72], "big", signed=True), schema)
 
 
 def refuse_unless_writable(path: Path) -> None:

@@ -15,7 +15,7 @@ from barkeep.store import history, migrations
 from barkeep.store.connection import (
     APPLICATION_ID,
     BUSY_MS,
-    Header,
+    FileHeader,
     local_path,
     make_engine,
     read_header,
@@ -108,14 +108,14 @@ class Store:
                 yield connection
 
 
-def _refuse_strangers(path: Path, header: Header) -> None:
+def _refuse_strangers(path: Path, header: FileHeader) -> None:
     if header.application_id == APPLICATION_ID:
         migrations.refuse_newer(path, header.schema)
     elif header.application_id != 0:
         raise UnreadableFile(str(path), "it is the database of another program")
 
 
-def _make_ready(engine: Engine, path: Path, header: Header | None) -> None:
+def _make_ready(engine: Engine, path: Path, header: FileHeader | None) -> None:
     if header is None or header.application_id == 0:
         _fill_empty(engine, path)
         return
