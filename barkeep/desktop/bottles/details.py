@@ -36,7 +36,7 @@ WIDTH, HEIGHT = 212, 92
 
 DOT = 2.5
 
-Steps = Sequence[tuple[Entry, float]]
+LedgerSteps = Sequence[tuple[Entry, float]]
 
 
 class LevelHistory(QWidget):
@@ -50,7 +50,7 @@ class LevelHistory(QWidget):
         self.setAccessibleName("Level over time")
         self.setFont(font_of(TypeSize.CAPTION))
 
-    def show_steps(self, bottle: Bottle, steps: Steps, now: datetime) -> None:
+    def show_steps(self, bottle: Bottle, steps: LedgerSteps, now: datetime) -> None:
         """Draw a history, oldest entry first, up to now."""
         size = bottle.product.size
         drawn = [(entry.at, level / size, entry.kind == "count") for entry, level in steps]
@@ -131,7 +131,7 @@ NEWEST = 25
 class BottleOverview(QWidget):
     """The drawn bottle, the level in words beside it, its history and what can be done."""
 
-    def __init__(self, row: BottleRow, steps: Steps, acts: Sequence[QWidget] = ()) -> None:
+    def __init__(self, row: BottleRow, steps: LedgerSteps, acts: Sequence[QWidget] = ()) -> None:
         super().__init__()
         self.setFixedWidth(WIDTH)
         self.gauge = LevelGauge()
@@ -185,7 +185,7 @@ def sections_of(
     ingredient: Ingredient,
     container: Container,
     currency: str,
-    steps: Steps,
+    steps: LedgerSteps,
     *,
     all_entries: bool,
 ) -> tuple[DetailSection, ...]:
@@ -202,7 +202,7 @@ def sections_of(
     return tuple(found)
 
 
-def ledger_rows(row: BottleRow, steps: Steps, *, all_entries: bool) -> tuple[DetailRow, ...]:
+def ledger_rows(row: BottleRow, steps: LedgerSteps, *, all_entries: bool) -> tuple[DetailRow, ...]:
     """The entries, newest first, each with the level after it."""
     newest = list(reversed(steps))
     shown = newest if all_entries else newest[:NEWEST]
