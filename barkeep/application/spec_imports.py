@@ -135,7 +135,7 @@ def go_on(_done: int, _total: int) -> bool:
 
 
 @dataclass
-class Steps:
+class StepCount:
     """Counts what is done, and stops where the user wants it to."""
 
     total: int
@@ -169,7 +169,7 @@ def _found(
         else:
             in_parts.append((each, _parts(each, unreadable)))
     rows = [each.text.count("\n") + 1 for each in plain]
-    steps = Steps(sum(rows) + sum(len(parts) for _, parts in in_parts), progress, "Reading")
+    steps = StepCount(sum(rows) + sum(len(parts) for _, parts in in_parts), progress, "Reading")
     steps.go(0)
     tree, units = snapshot.knowledge.tree, snapshot.settings.units
     done = 0
@@ -382,7 +382,7 @@ def import_previewed(
         else:
             kept.append(each.mine.name)
     count = len(adding) + len(replacing)
-    step = Steps(count, progress or go_on, "The import")
+    step = StepCount(count, progress or go_on, "The import")
     with session.writing(f"Import {count} spec{'s' * (count != 1)}") as work:
         _refuse_taken(session, work, adding)
         _replace_all(work, replacing, step)
@@ -407,7 +407,7 @@ def _refuse_taken(session: Session, work: UnitOfWork, adding: Sequence[Spec]) ->
         taken.add(folded(spec.name))
 
 
-def _replace_all(work: UnitOfWork, replacing: Sequence[Differing], steps: Steps) -> None:
+def _replace_all(work: UnitOfWork, replacing: Sequence[Differing], steps: StepCount) -> None:
     for number, each in enumerate(replacing):
         if number % EVERY == 0:
             steps.go(number)
@@ -420,7 +420,7 @@ def _replace_all(work: UnitOfWork, replacing: Sequence[Differing], steps: Steps)
     steps.go(len(replacing))
 
 
-def _add_all(work: UnitOfWork, adding: Sequence[Spec], steps: Steps) -> None:
+def _add_all(work: UnitOfWork, adding: Sequence[Spec], steps: StepCount) -> None:
     today, before = work.at.date(), steps.done
     for start in range(0, len(adding), AT_A_TIME):
         some = adding[start : start + AT_A_TIME]
