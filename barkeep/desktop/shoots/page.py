@@ -18,7 +18,7 @@ from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.shoots.camera_sheet import open_on_camera
 from barkeep.desktop.shoots.editor import ShootEditor
-from barkeep.desktop.shoots.one_shoot import Offer, ShootPage
+from barkeep.desktop.shoots.one_shoot import OfferedAction, ShootPage
 from barkeep.desktop.shoots.rows import (
     STATE_WORDS,
     ShootAnswer,
@@ -353,14 +353,14 @@ class ShootsScreen(TableScreen[Shoot]):
         if focused and not page.take_focus(focused):
             self.detail.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def _next_step(self, shoot: Shoot) -> Offer | None:
+    def _next_step(self, shoot: Shoot) -> OfferedAction | None:
         match shoot.state:
             case "idea":
-                return Offer("Plan it", lambda: self._move(shoot, "planned"), "calendar")
+                return OfferedAction("Plan it", lambda: self._move(shoot, "planned"), "calendar")
             case "planned":
-                return Offer("It is filmed", lambda: self._move(shoot, "filmed"), "check")
+                return OfferedAction("It is filmed", lambda: self._move(shoot, "filmed"), "check")
             case "filmed":
-                return Offer("Log it…", lambda: self.work.log(shoot), "count")
+                return OfferedAction("Log it…", lambda: self.work.log(shoot), "count")
         return None
 
     def _move(self, shoot: Shoot, state: str) -> None:
@@ -368,19 +368,19 @@ class ShootsScreen(TableScreen[Shoot]):
             move = partial(self.context.bar.shoots.move, identity, state)  # type: ignore[arg-type]
             self.do(move, say=f"{shoot.theme}: {STATE_WORDS[state].lower()}")  # type: ignore[index]
 
-    def _offers(self, shoot: Shoot) -> list[Offer]:
+    def _offers(self, shoot: Shoot) -> list[OfferedAction]:
         work = self.work
         offers = [
-            Offer("Run sheet…", lambda: work.run_sheet(shoot), "print"),
-            Offer("On camera", lambda: work.on_camera(shoot)),
+            OfferedAction("Run sheet…", lambda: work.run_sheet(shoot), "print"),
+            OfferedAction("On camera", lambda: work.on_camera(shoot)),
         ]
         if shoot.log is None:
-            offers.append(Offer("Shopping…", lambda: work.shop(shoot), "price"))
-            offers.append(Offer("Make…", work.make, "house-made"))
-            offers.append(Offer("Edit…", self.edit_current))
+            offers.append(OfferedAction("Shopping…", lambda: work.shop(shoot), "price"))
+            offers.append(OfferedAction("Make…", work.make, "house-made"))
+            offers.append(OfferedAction("Edit…", self.edit_current))
         else:
-            offers.append(Offer("Variances…", work.show_variances))
-        offers.append(Offer("Repeat", self.repeat_current, "redo"))
+            offers.append(OfferedAction("Variances…", work.show_variances))
+        offers.append(OfferedAction("Repeat", self.repeat_current, "redo"))
         return offers
 
     def _prepare_actions(self) -> None:
