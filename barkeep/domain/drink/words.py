@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from barkeep.domain.cautions.cautions import Caution
 from barkeep.domain.drink.analysis import Analysis, Frozen
-from barkeep.domain.drink.balance import Place, Quality, Style
+from barkeep.domain.drink.balance import DrinkStyle, Place, Quality
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.content import standard_drink
 from barkeep.domain.liquids.freezing import FREEZER_C, InFreezer
@@ -82,7 +82,7 @@ def place_word(quality: Quality, place: Place) -> str:
     return _PLACES[quality][place]
 
 
-def about_ranges(style: Style) -> str:
+def about_ranges(style: DrinkStyle) -> str:
     """How far the usual ranges of a family are to be trusted."""
     note = f"{capitalised(style.note)}." if style.note else ""
     return f"{FROM_MEMORY} {note}".rstrip()
