@@ -18,7 +18,7 @@ from barkeep.application.shelving import bottle_there, count_one, taken_from
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.bar.shoots import (
-    MOST_SERVES,
+    MOST_SHOOT_SERVES,
     STATES,
     ChosenPour,
     LoggedBottle,
@@ -190,8 +190,8 @@ class Shoots:
         counts = drink.serves
         for what in ("tests", "camera", "tasting"):
             count = getattr(counts, what)
-            if not 0 <= count <= MOST_SERVES:
-                raise InvalidField(what, count, f"a whole number from 0 to {MOST_SERVES}")
+            if not 0 <= count <= MOST_SHOOT_SERVES:
+                raise InvalidField(what, count, f"a whole number from 0 to {MOST_SHOOT_SERVES}")
         spec = spec_of(drink, self._session.snapshot)
         if spec is None:
             if drink.name in kept:
@@ -220,7 +220,7 @@ def _refuse_log(shoot: Shoot, sheet: LogSheet, snapshot: Snapshot) -> None:
     if len(sheet.made) != len(shoot.drinks):
         raise InvalidField("serves made", len(sheet.made), f"one for each of {len(shoot.drinks)}")
     for drink, made in zip(shoot.drinks, sheet.made, strict=True):
-        if not 0 <= made <= 3 * MOST_SERVES:
+        if not 0 <= made <= 3 * MOST_SHOOT_SERVES:
             raise InvalidField(f"serves of {drink.name}", made, "a whole number, 0 or more")
         if made and spec_of(drink, snapshot) is None:
             raise SpecGone(shoot.theme, drink.name)

@@ -17,7 +17,7 @@ from barkeep.application.spec_imports import (
     import_previewed,
 )
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.headers import MOST_SERVES
+from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES
 from barkeep.domain.specs.riffs import family
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, show_score
@@ -91,9 +91,9 @@ class Specs:
             raise InvalidField("name", spec.name, "a spec needs a name")
         if not spec.lines:
             raise InvalidField("lines", "", f"{name} needs at least one")
-        if not 0.0 < spec.serves <= MOST_SERVES:
+        if not 0.0 < spec.serves <= MOST_SPEC_SERVES:
             raise InvalidField(
-                "serves", spec.serves, f"it is more than 0 and at most {MOST_SERVES:.0f}"
+                "serves", spec.serves, f"it is more than 0 and at most {MOST_SPEC_SERVES:.0f}"
             )
         lines = tuple(
             replace(

@@ -30,7 +30,7 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.notices import Banner, announce
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import to_quantity
-from barkeep.domain.bar.shoots import MOST_SERVES, Shoot
+from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.containers import container_of
@@ -388,7 +388,7 @@ class LogDialog(QDialog):
         flow = FlowLayout()
         flow.setSpacing(UNIT)
         for number, drink in enumerate(self._shoot.drinks):
-            field = number_field(f"Serves of {drink.name}", 0, 3 * MOST_SERVES)
+            field = number_field(f"Serves of {drink.name}", 0, 3 * MOST_SHOOT_SERVES)
             field.setValue(drink.serves.total)
             field.valueChanged.connect(partial(self._on_made, number))
             self.made.append(field)

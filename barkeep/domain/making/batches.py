@@ -35,7 +35,8 @@ from barkeep.errors import CannotBatch
 Served = Literal["cold", "over_ice", "hot", "frozen"]
 
 
-MOST_SERVES = 2000.0
+MOST_BATCH_SERVES = 2000.0
+"""Of one batch; more is a misprint."""
 
 STRONG_FLAVOURS = ("bitters", "absinthe", "spice", "saline-solution")
 """Kinds that are started low in a large batch and brought up by taste (*common practice*)."""
@@ -158,9 +159,9 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served = "cold
     water_ml = _water_ml(one, served)
     serve_ml = one.start_volume_ml + water_ml
     serves = _serves(spec, one, target, serve_ml, snapshot.knowledge.tree)
-    if not (math.isfinite(serves) and 0.0 < serves <= MOST_SERVES):
+    if not (math.isfinite(serves) and 0.0 < serves <= MOST_BATCH_SERVES):
         raise CannotBatch(
-            spec.name, f"that would be {serves:.3g} serves; {MOST_SERVES:g} is the most"
+            spec.name, f"that would be {serves:.3g} serves; {MOST_BATCH_SERVES:g} is the most"
         )
     tree = snapshot.knowledge.tree
     lines = tuple(_line(content, serves, tree) for content in _merged(one.contents))

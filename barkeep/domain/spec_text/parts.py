@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from barkeep.domain.amounts.amount import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.spec_text.headers import MOST_SERVES, distinct_tags, header_in
+from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES, distinct_tags, header_in
 from barkeep.domain.spec_text.reading import MOST_LINES, Reading, ReadSpec
 from barkeep.domain.spec_text.text import line_text, text_around
 from barkeep.domain.specs.spec import Line, Spec
@@ -94,9 +94,9 @@ def _take_fields(reading: Reading, parts: SpecParts) -> None:
     fields.tags += distinct_tags(parts.tags)
     if parts.serves is not None:
         fields.serves = parts.serves
-        if not 0.0 < parts.serves <= MOST_SERVES:
+        if not 0.0 < parts.serves <= MOST_SPEC_SERVES:
             fields.serves = None
-            highest = f"{MOST_SERVES:.0f}"
+            highest = f"{MOST_SPEC_SERVES:.0f}"
             message = f"serves cannot be {parts.serves:g}: it is a number from 1 to {highest}"
             reading.complain(0, 1, message)
 
