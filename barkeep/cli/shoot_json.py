@@ -7,9 +7,10 @@ from collections.abc import Iterable, Sequence
 from barkeep.cli.output import iso, rounded
 from barkeep.domain.bar.shoots import ChosenPour, LoggedBottle, Shoot, ShootDrink, ShootLog
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.shoots.drinks import spec_of
 from barkeep.domain.shoots.log import BottleVariance
-from barkeep.domain.shoots.menu import Draw, MenuLine
+from barkeep.domain.shoots.menu import MenuLine
 from barkeep.domain.shoots.plan import Rescue, ShootPlan, shortfall
 
 SHOOT_KEYS = """\

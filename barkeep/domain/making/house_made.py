@@ -22,18 +22,11 @@ from barkeep.domain.cautions.cautions import Occasion, cautions_for
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.figures import Figures, RecipePart, figures_of
+from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.pouring.warnings import age_of
 
 LEAST = 1e-9
 """Less than this of anything is arithmetic, not an amount."""
-
-
-@dataclass(frozen=True, slots=True)
-class Draw:
-    """So much out of one bottle, in the unit of its ingredient."""
-
-    bottle: Bottle
-    amount: float
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, pour_order
+from barkeep.domain.bottles.bottle import pour_order
 from barkeep.domain.ingredients.derivations import Derivation, Make
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.serves import Way
@@ -25,7 +25,7 @@ from barkeep.domain.pouring.sourcing import (
     need,
     thresholds,
 )
-from barkeep.domain.pouring.supply import Pool, Stock
+from barkeep.domain.pouring.supply import Draw, Pool, Stock
 from barkeep.domain.specs.spec import Line, Spec
 
 UNMET_COST = 1000.0
@@ -65,14 +65,6 @@ class MenuLine:
     poured: tuple[Poured, ...]
     unmet: float
     short: float
-
-
-@dataclass(frozen=True, slots=True)
-class Draw:
-    """What the menu takes from one bottle, in its unit."""
-
-    bottle: Bottle
-    amount: float
 
 
 @dataclass(frozen=True, slots=True)
