@@ -123,7 +123,10 @@ class DrinkFacts:
 
 @dataclass(frozen=True, slots=True)
 class CardContent:
-    """One drink in texts. `method` is its paragraphs; what there is nothing of is empty."""
+    """One drink in texts. `method` is its paragraphs; what there is nothing of is empty.
+
+    `own_cautions` are those of the drink alone.
+    """
 
     name: str
     lines: tuple[PrintedLine, ...]
@@ -137,7 +140,12 @@ class CardContent:
     strength: str = ""
     standard_drinks: str = ""
     allergens: str = ""
-    cautions: tuple[str, ...] = ()
+    own_cautions: tuple[str, ...] = ()
+
+    @property
+    def cautions(self) -> tuple[str, ...]:
+        """Its cautions as they are printed, after what stands before them all."""
+        return (FIRST_OF_ALL, *self.own_cautions) if self.own_cautions else ()
 
     @property
     def service(self) -> tuple[tuple[str, str], ...]:
@@ -165,7 +173,7 @@ def card_content(
         strength=_strength(known),
         standard_drinks=_standard_drinks(known, each=spec.serves != 1.0),
         allergens=f"Contains {spoken_list(known.allergens, 'and')}" if known.allergens else "",
-        cautions=(FIRST_OF_ALL, *known.cautions) if known.cautions else (),
+        own_cautions=known.cautions,
     )
 
 

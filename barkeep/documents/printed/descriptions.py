@@ -153,4 +153,4 @@ def episode_markdown(
 
 def _bare(card: CardContent) -> CardContent:
     """The card without its cautions, which are said once for all drinks."""
-    return replace(card, cautions=())
+    return replace(card, own_cautions=())
