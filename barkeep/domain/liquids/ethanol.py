@@ -148,7 +148,8 @@ def of_old_uk_proof(proof: float) -> float:
 def mixed(parts: Iterable[SpiritMixture]) -> SpiritMixture:
     """What pouring spirits and water together gives: masses add, volumes contract.
 
-    >>> mixed([Mixture(50.0, 100.0), Mixture(50.0, 0.0)]).volume_ml  # doctest: +ELLIPSIS
+    >>> spirit, water = SpiritMixture(50.0, 100.0), SpiritMixture(50.0, 0.0)
+    >>> mixed([spirit, water]).volume_ml  # doctest: +ELLIPSIS
     96.4...
     """
     total_g = ethanol_g = 0.0

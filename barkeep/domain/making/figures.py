@@ -82,10 +82,10 @@ def figures_of(batch: MadeFrom, parts: Sequence[RecipePart], knowledge: Knowledg
 def expected_yield_ml(parts: Sequence[RecipePart], knowledge: Knowledge) -> float:
     """The volume that these parts come to when nothing is strained out or boiled away.
 
-    >>> from barkeep.domain.ingredients import FamilyTree, Ingredient
+    >>> from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
     >>> tree = FamilyTree({"water": Ingredient("water", "Water"),
     ...     "sweetener": Ingredient("sweetener", "Sugar", unit="g")})
-    >>> parts = (Part("sweetener", 1000.0), Part("water", 1000.0))
+    >>> parts = (RecipePart("sweetener", 1000.0), RecipePart("water", 1000.0))
     >>> round(expected_yield_ml(parts, Knowledge(tree)), 1)
     1626.5
     """
