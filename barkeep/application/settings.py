@@ -225,10 +225,10 @@ def read_dash_ml(text: str, units: BarUnits = US_UNITS) -> float:
     raise InvalidField("dash", text.strip(), f"write it in ml, such as {show_volume(0.8)}")
 
 
-Choice = TypeVar("Choice", bound=str)
+Value = TypeVar("Value", bound=str)
 
 
-def _chosen(field: str, text: str, words: Mapping[str, Choice], shown: Sequence[str]) -> Choice:
+def _chosen(field: str, text: str, words: Mapping[str, Value], shown: Sequence[str]) -> Value:
     wanted = " ".join(text.casefold().replace("_", " ").replace("-", " ").split())
     if wanted not in words:
         raise InvalidField(field, text, f"it is {spoken_list(shown)}")

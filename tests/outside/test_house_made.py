@@ -8,7 +8,7 @@ import pytest
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.liquids import sucrose
-from barkeep.domain.making.figures import Part, expected_yield_ml
+from barkeep.domain.making.figures import RecipePart, expected_yield_ml
 from barkeep.domain.making.house_made import plan_making, recipes_for
 from tests.outside.tables import US_CUP_ML, rows
 
@@ -21,7 +21,7 @@ from tests.outside.tables import US_CUP_ML, rows
 )
 def test_sucrose_density_gives_sugar_and_volume(knowledge, key, sugar_g, water_g):
     made = sucrose.syrup(sugar_g, water_g)
-    parts = [Part("sugar", sugar_g), Part("water", water_g)]
+    parts = [RecipePart("sugar", sugar_g), RecipePart("water", water_g)]
     assert expected_yield_ml(parts, knowledge) == pytest.approx(made.volume_ml, rel=1e-6)
     bar = Snapshot(knowledge, date(2026, 11, 21))
     figures = plan_making(recipes_for(key, knowledge)[0], 700.0, bar).figures

@@ -77,6 +77,36 @@ class Snapshot:
         return tuple(sorted(specs, key=lambda spec: spec.name.casefold()))
 
     @cached_property
+    def bottle_by_id(self) -> Mapping[int, Bottle]:
+        """Id -> bottle; none where it was removed. So too those below."""
+        return {each.id: each for each in self.bottles}
+
+    @cached_property
+    def product_by_id(self) -> Mapping[int, Product]:
+        """Id -> product."""
+        return {each.id: each for each in self.products}
+
+    @cached_property
+    def spec_by_id(self) -> Mapping[int, Spec]:
+        """Id -> spec of the owner's, as it was written."""
+        return {each.id: each for each in self.specs if each.id is not None}
+
+    @cached_property
+    def trial_by_id(self) -> Mapping[int, Trial]:
+        """Id -> trial."""
+        return {each.id: each for each in self.trials if each.id is not None}
+
+    @cached_property
+    def shoot_by_id(self) -> Mapping[int, Shoot]:
+        """Id -> shoot."""
+        return {each.id: each for each in self.shoots if each.id is not None}
+
+    @cached_property
+    def titles(self) -> Mapping[int, str]:
+        """Id of a bottle -> the title of what is in it."""
+        return {each.id: each.product.title for each in self.bottles}
+
+    @cached_property
     def usable(self) -> Mapping[str, tuple[Bottle, ...]]:
         """Ingredient key -> bottles that can be poured today, in the order they are used up.
 

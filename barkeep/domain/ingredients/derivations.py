@@ -89,6 +89,21 @@ class Derivation:
         """The keys of everything it takes."""
         return frozenset(self.draws)
 
+    @property
+    def stand_ins(self) -> tuple[StandIn, ...]:
+        """Every stand-in it takes, in the order of its steps, those inside a recipe after it."""
+        return tuple(entry for step in self.steps for entry in _taken_by(step))
+
+
+def _taken_by(step: Step) -> tuple[StandIn, ...]:
+    match step:
+        case Replace(entry):
+            return (entry,)
+        case Make(_, parts):
+            return tuple(entry for part in parts for entry in part.stand_ins)
+        case KindOf():
+            return ()
+
 
 @dataclass(frozen=True, slots=True)
 class Want:
