@@ -1,21 +1,10 @@
-"""What amounts come to: the only pint registry, and conversions.
-
-The units are barkeep's own (`resources/units.txt`). pint checks them and
-works out what each comes to; its factors are exported once to
-`resources/unit_factors.toml`, so that converting is plain arithmetic and
-starting the program does not import pint.
-"""
+"""What amounts come to: conversions, with the factors of `barkeep.domain.amounts.units`."""
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Mapping
-from functools import cache
-from typing import TYPE_CHECKING, Literal
 
-from barkeep import resource_files
 from barkeep.domain.amounts.amount import (
-    UNITS,
     US_UNITS,
     Amount,
     BarUnits,
@@ -25,12 +14,8 @@ from barkeep.domain.amounts.amount import (
     show_range,
     unit_named,
 )
-from barkeep.domain.amounts.units import Unit
+from barkeep.domain.amounts.units import Dimension, Unit, defined
 from barkeep.errors import WrongDimension
-
-if TYPE_CHECKING:
-    import pint
-
 
 __all__ = [
     "US_UNITS",
@@ -47,10 +32,6 @@ __all__ = [
     "to_quantity",
     "unit_named",
 ]
-
-
-Dimension = Literal["volume", "mass", "count", "part", "length", "loose"]
-"""What a unit measures; *loose* is a piece of no fixed size, such as a leaf or a wedge."""
 
 
 _SAID: Mapping[Dimension, str] = {
@@ -71,59 +52,9 @@ _WANTED: Mapping[Unit, str] = {
 _DIMENSION: Mapping[Unit, Dimension] = {"ml": "volume", "g": "mass", "each": "count"}
 
 
-_BASES: Mapping[str, Dimension] = {
-    "ml": "volume",
-    "g": "mass",
-    "each": "count",
-    "part": "part",
-    "cm": "length",
-}
-
-EXPORT_HEAD = """\
-# What each unit comes to in ml, g, each, part or cm. Exported from units.txt by pint.
-# After a change there: python -m barkeep.domain.amounts.measures > resources/unit_factors.toml"""
-
-
-@cache
-def registry() -> pint.UnitRegistry[float]:
-    """The pint registry of barkeep's own units, built once from `units.txt`."""
-    import pint  # heavy: it brings numpy along
-
-    lines = resource_files.read_text("units.txt").splitlines()
-    units: pint.UnitRegistry[float] = pint.UnitRegistry(None)
-    units.load_definitions(lines)
-    return units
-
-
-def exported_factors() -> str:
-    """The text of `unit_factors.toml`: what each unit comes to, as pint works it out."""
-    units = registry()
-    lines = [EXPORT_HEAD]
-    for base, kind in _BASES.items():
-        lines.append(f"\n[{kind}]")
-        for name in sorted(UNITS):
-            if name in units and units.is_compatible_with(name, base):
-                lines.append(f"{name} = {float(units.Quantity(1.0, name).to(base).magnitude)!r}")
-    return "\n".join(lines) + "\n"
-
-
-@cache
-def _factors() -> Mapping[str, tuple[Dimension, float]]:
-    """Unit -> its dimension and how much of that dimension's base unit it is.
-
-    Read from what pint exported, so that nothing at a start imports pint.
-    """
-    tables = tomllib.loads(resource_files.read_text("unit_factors.toml"))
-    return {
-        unit: (kind, float(factor))
-        for kind in _BASES.values()
-        for unit, factor in tables[kind].items()
-    }
-
-
-def dimension(unit: str) -> Dimension:
+def dimension(unit: str, units: BarUnits = US_UNITS) -> Dimension:
     """What a unit measures."""
-    return _factors().get(unit, ("loose", 1.0))[0]
+    return defined(unit, units)[0]
 
 
 def to_quantity(amount: Amount, unit: Unit, units: BarUnits = US_UNITS) -> float:
@@ -147,12 +78,10 @@ def length_cm(amount: Amount) -> float:
 
 
 def _converted(amount: Amount, wanted: Dimension, example: str, units: BarUnits) -> float:
-    kind, factor = _factors().get(amount.unit, ("loose", 1.0))
+    kind, factor = defined(amount.unit, units)
     if kind != wanted:
         shown = show_range(amount.value, amount.high, amount.unit, units)
         raise WrongDimension(shown, _SAID[kind], example)
-    if amount.unit == "dash":
-        factor = units.dash_ml
     # 12 digits: 0.1 l is 100 ml, not 100.00000000000001.
     return float(f"{amount.value * factor:.12g}")
 
@@ -177,7 +106,3 @@ def show_volume(volume_ml: float) -> str:
 def show_quantity(amount: float, unit: Unit) -> str:
     """An amount in an ingredient's or bottle's own unit as it is printed."""
     return show_number(amount, fractions=True) if unit == "each" else show_amount(amount, unit)
-
-
-if __name__ == "__main__":
-    print(exported_factors(), end="")

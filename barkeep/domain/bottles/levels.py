@@ -21,8 +21,8 @@ from barkeep.domain.amounts.amount import (
     parse_amount,
     spaced,
 )
-from barkeep.domain.amounts.measures import Dimension, dimension, length_cm, to_quantity
-from barkeep.domain.amounts.units import Unit
+from barkeep.domain.amounts.measures import dimension, length_cm, to_quantity
+from barkeep.domain.amounts.units import Dimension, Unit
 from barkeep.domain.bottles.bottle import (
     SCALE_SIGMA_G,
     TENTHS_SIGMA,
