@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from barkeep.domain.amounts.amount import (
     US_UNITS,
@@ -14,8 +16,9 @@ from barkeep.domain.amounts.amount import (
     show_range,
     unit_named,
 )
-from barkeep.domain.amounts.units import Dimension, Unit, defined
-from barkeep.errors import WrongDimension
+from barkeep.domain.amounts.spoken import HOW_FULL, NUMBER_WORDS
+from barkeep.domain.amounts.units import TABLE, Dimension, OwnMeasure, Unit, defined, plain_word
+from barkeep.errors import AmountError, InvalidField, NegativeAmount, WrongDimension, spoken_list
 
 __all__ = [
     "US_UNITS",
@@ -106,3 +109,88 @@ def show_volume(volume_ml: float) -> str:
 def show_quantity(amount: float, unit: Unit) -> str:
     """An amount in an ingredient's or bottle's own unit as it is printed."""
     return show_number(amount, fractions=True) if unit == "each" else show_amount(amount, unit)
+
+
+MOST_MEASURE_ML = 5000.0
+"""What holds more is no measure to pour with."""
+
+HOW_MEASURES = "write a name, an equals sign and what it holds, such as small ladle = 1.5 oz"
+
+_MEASURE_NAME = re.compile(r"[^\W\d_]+(?: [^\W\d_]+){0,2}")
+
+PACKAGES = ("bottle", "pack", "carton", "can", "bag")
+"""What things are bought in: so many of them are no measure."""
+
+_NOT_FIRST = NUMBER_WORDS | {*PACKAGES, *(f"{each}s" for each in PACKAGES)}
+"""Words that an amount is read by: no measure's name begins with one."""
+
+
+def with_measures(text: str, units: BarUnits) -> tuple[OwnMeasure, ...]:
+    """A bar's own measures with those of a text, parted by semicolons, each *name = volume*.
+
+    One that is there already is changed; *name =* takes it away. By name.
+
+    Raises `InvalidField`.
+    """
+    found = {each.name: each for each in units.own}
+    said: set[str] = set()
+    for part in filter(None, map(str.strip, text.split(";"))):
+        left, equals, size = part.partition("=")
+        name = plain_word(left)
+        if not equals:
+            raise InvalidField("measure", part, HOW_MEASURES)
+        if name in said:
+            raise InvalidField("measure", name, "it is there twice")
+        said.add(name)
+        if size.strip():
+            others = replace(units, own=tuple(found[key] for key in found if key != name))
+            found[name] = _own_measure(name, size.strip(), others)
+        elif found.pop(name, None) is None:
+            raise InvalidField("measure", part, _no_such_measure(list(found)))
+    return tuple(sorted(found.values(), key=lambda each: each.name))
+
+
+def show_measures(measures: Sequence[OwnMeasure], units: BarUnits) -> str:
+    """Own measures as `with_measures` reads them, such as *small ladle = 1 ½ oz*."""
+    return "; ".join(
+        f"{each.name} = {show_amount(each.amount, each.unit, units)}" for each in measures
+    )
+
+
+def _own_measure(name: str, size: str, units: BarUnits) -> OwnMeasure:
+    """One own measure. Raises `InvalidField`."""
+    if not _MEASURE_NAME.fullmatch(name):
+        raise InvalidField("measure", name, "its name is one to three words of letters")
+    if unit_named(name, replace(units, own=())) is not None:
+        raise InvalidField("measure", name, "it is a unit already")
+    if name.split()[0] in _NOT_FIRST or name in HOW_FULL:
+        raise InvalidField("measure", name, "it would be read as part of an amount")
+    amount, volume_ml = _volume_of(f"{name} = {size}", size, units)
+    if not 0.0 < volume_ml <= MOST_MEASURE_ML:
+        most = show_volume(MOST_MEASURE_ML)
+        raise InvalidField("measure", f"{name} = {size}", f"it holds more than 0 and up to {most}")
+    if amount.unit not in TABLE or amount.unit == "dash":
+        return OwnMeasure(name, volume_ml, "ml")
+    return OwnMeasure(name, amount.value, amount.unit)
+
+
+def _volume_of(whole: str, size: str, units: BarUnits) -> tuple[Amount, float]:
+    try:
+        amount = parse_amount(size, units)
+        volume_ml = to_quantity(amount, "ml", units)
+    except (AmountError, NegativeAmount):
+        raise InvalidField("measure", whole, HOW_MEASURES) from None
+    except WrongDimension as wrong:
+        expected = f"“{wrong.text}” is {wrong.given}, and a measure holds a volume such as 1.5 oz"
+        raise InvalidField("measure", whole, expected) from None
+    if amount.high is not None:
+        raise InvalidField("measure", whole, "it holds one volume, not a range")
+    return amount, volume_ml
+
+
+def _no_such_measure(names: list[str]) -> str:
+    if not names:
+        return "there are no own measures to take away"
+    return f"there is no such measure to take away; there {'is' if len(names) == 1 else 'are'} " + (
+        spoken_list(names, "and")
+    )

@@ -19,7 +19,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from barkeep.domain.amounts.amount import Amount, BarUnits, ReadAmount, unit_at
-from barkeep.domain.amounts.spoken import any_amount_at_start
+from barkeep.domain.amounts.spoken import HOW_FULL, any_amount_at_start
 from barkeep.errors import AmountError, NegativeAmount
 
 _MARK = re.compile(r"(?:[-*•·–—▪◦▢☐][ ]+|[•·▪◦▢☐]|\(?[0-9]{1,2}\)[ ]*|[0-9]{1,2}\.[ ]+)")
@@ -52,11 +52,7 @@ _HALF_A = re.compile(r"(?:a[ ])?(?P<share>half|quarter)[ ](?:of[ ])?an?[ ]+", re
 
 _SHARES = {"half": 0.5, "quarter": 0.25}
 
-_HOW_FULL = re.compile(
-    r"(?:an?[ ])?(?P<how>scant|generous|heaping|heaped|level|rounded|good|healthy|light|heavy|big"
-    r"|large|small|short|long|thin|thick)[ ](?=\w)",
-    re.IGNORECASE,
-)
+_HOW_FULL = re.compile(rf"(?:an?[ ])?(?P<how>{'|'.join(HOW_FULL)})[ ](?=\w)", re.IGNORECASE)
 
 _PIECES = re.compile(r"(?P<low>[0-9]{1,2})/(?P<high>[0-9]{1,2})(?=[ ]*[^\W\d_])")
 
