@@ -215,7 +215,7 @@ def _level(
     if container.unit == "ml" and _NUMBER.fullmatch(text):
         number = float(text.replace(",", "."))
         unit = "ml" if _NUMBER.fullmatch(size_text) else parse_amount(size_text, units).unit
-        if number > 1 and to_quantity(Amount(number, None, unit), "ml") >= SMALLEST_ML:
+        if number > 1 and to_quantity(Amount(number, None, unit), "ml", units) >= SMALLEST_ML:
             text = f"{text} {OUNCES.get(unit, unit.replace('_', ' '))}"
     return parse_level(text, container, units)
 

@@ -138,7 +138,7 @@ class LogDraft:
             bottle = self._snapshot.bottle_by_id[bottle_id]
             written = text if text.strip()[-1].isalpha() else f"{text} {bottle.product.unit}"
             units = self._snapshot.settings.units
-            read = parse_amount(written)
+            read = parse_amount(written, units)
             if read.high is not None:
                 raise AmountError(text, "write one amount, such as 20 ml")
             amount = to_quantity(read, bottle.product.unit, units)

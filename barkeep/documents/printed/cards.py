@@ -58,7 +58,8 @@ def _printed(line: Line, tree: FamilyTree, settings: Settings) -> PrintedLine:
         return PrintedLine(name)
     units = settings.units
     written = show_range(line.amount, line.amount_high, line.unit, units)
-    if line.unit in SPOONED and dimension(line.unit) == "volume":
+    own = units.measure(line.unit) is not None and tree[line.ingredient].unit == "ml"
+    if own or (line.unit in SPOONED and dimension(line.unit) == "volume"):
         return PrintedLine(name, written, written, _shown(line, "ml", units))
     if line.unit not in POURED or tree[line.ingredient].unit != "ml":
         return PrintedLine(name, written, written)

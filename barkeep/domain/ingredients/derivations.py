@@ -2,8 +2,10 @@
 
 The search walks the substitution graph from the want, never through the same
 kind twice, and gives up on a branch as soon as its closeness cannot reach the
-floor any more. It may take one thing that is not owned (`buying`), which is
-how *next bottle* and *stand-ins* look beyond the shelf.
+floor any more. What is said of one pair bars another and a recipe takes all
+its inputs at once, so networkx's simple paths would not do. The search may
+take one thing that is not owned (`buying`), which is how *next bottle* and
+*stand-ins* look beyond the shelf.
 """
 
 from __future__ import annotations

@@ -170,7 +170,7 @@ def _bottles(key: str, snapshot: Snapshot) -> Iterator[Bottle]:
         found = [b for kind in nearest for b in snapshot.usable.get(kind, ())]
         yield from pour_order(b for b in found if b.product.unit == tree[key].unit)
         seen |= set(nearest)
-        below = (child for kind in nearest for child in tree.children[kind])
+        below = (child for kind in nearest for child in tree.children(kind))
         nearest = [child for child in dict.fromkeys(below) if child not in seen]
 
 

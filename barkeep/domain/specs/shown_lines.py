@@ -122,7 +122,8 @@ def _amounts(spec: Spec, tree: FamilyTree, style: Style, units: BarUnits) -> tup
     kinds = MEASURES | {"part"} if style == "oz" else MEASURES | {"part"} | _SPOONS
     return tuple(
         _poured(line, spec.serves, style, units)
-        if line.unit in kinds - {wanted} and tree[line.ingredient].unit == "ml"
+        if (line.unit in kinds - {wanted} or units.measure(str(line.unit)))
+        and tree[line.ingredient].unit == "ml"
         else None
         for line in lines
     )
