@@ -192,12 +192,11 @@ def _fault(name: str, raw: object, wanted: Any) -> str:
         return _fault_in_list(name, raw, plain)
     if isinstance(raw, str) and get_origin(plain) is Literal:
         return f"“{name}” is “{raw}”; it must be {_said(plain)}"
-    if isinstance(raw, str) and plain is str and raw.strip() != raw:
-        return f"“{name}” has blanks around it" if raw.strip() else f"“{name}” is empty"
-    if isinstance(raw, str) and plain is str and not raw:
-        return f"“{name}” is empty"
+    if plain is str and _is_blank(raw):
+        return f"“{name}” is empty or has blanks around it"
     if meta is not None and _fits_but_for_limits(raw, plain):
-        return f"“{name}” is {raw:g}; it must be {_limits(meta)}"
+        said = f" ({meta.description})" if meta.description else ""
+        return f"“{name}” is {raw:g}; it must be {_limits(meta)}{said}"
     said = meta.description if meta is not None and meta.description else _said(plain)
     return f"“{name}” must be {said}, not {raw!r}"
 
@@ -207,9 +206,13 @@ def _fault_in_list(name: str, raw: list[object], wanted: Any) -> str:
     for each in raw:
         if get_origin(item) is Literal and isinstance(each, str) and each not in get_args(item):
             return f"“{name}” has “{each}”; it must be {_said(item)}"
-        if (item is str and isinstance(each, str) and each.strip() != each) or each == "":
-            return f"“{name}” has an empty text, or blanks around one"
+        if item is str and _is_blank(each):
+            return f"“{name}” has an empty text, or one with blanks around it"
     return f"“{name}” must be {_said(wanted)}, not {raw!r}"
+
+
+def _is_blank(raw: object) -> bool:
+    return isinstance(raw, str) and (not raw or raw != raw.strip())
 
 
 def _plain(wanted: Any) -> tuple[Any, Meta | None]:
@@ -242,6 +245,8 @@ def _limits(meta: Meta) -> str:
         found.append(f"{meta.ge:g} or more")
     if meta.le is not None and meta.le < MOST:
         found.append(f"at most {meta.le:g}")
+    if meta.lt is not None:
+        found.append(f"less than {meta.lt:g}")
     return " and ".join(found)
 
 
