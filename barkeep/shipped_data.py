@@ -15,6 +15,7 @@ from typing import (
     Annotated,
     Any,
     Literal,
+    NamedTuple,
     TypeVar,
     Union,
     cast,
@@ -83,18 +84,20 @@ def read(raw: object, kind: type[Read], file: str, place: str, /, **given: objec
 
     A field whose metadata say that it is `called` otherwise has that name in the file.
     """
-    written = _table(raw, file, place)
-    wanted = {name: each for name, each in _wanted(cast(Any, kind)).items() if each[0] not in given}
-    values = {}
-    for name, (field, of, needed) in wanted.items():
-        if name in written:
-            values[field] = _checked(written[name], of, file, place, name)
-        elif needed:
-            raise KnowledgeError(file, place, _missing(name, of))
-    for name in written:
-        if name not in wanted:
-            raise KnowledgeError(file, place, f"there is no field “{name}”")
-    return kind(**values, **given)
+    wanted = _wanted(cast(Any, kind))
+    values, unknown = dict(given), []
+    for name, each in _table(raw, file, place).items():
+        field = wanted.get(name)
+        if field is None or field.name in given:
+            unknown.append(name)
+        else:
+            values[field.name] = _checked(each, field.type, file, place, name)
+    for name, field in wanted.items():
+        if field.needed and field.name not in values:
+            raise KnowledgeError(file, place, _missing(name, field.type))
+    if unknown:
+        raise KnowledgeError(file, place, f"there is no field “{unknown[0]}”")
+    return kind(**values)
 
 
 def by_key(
@@ -141,14 +144,22 @@ def refuse_twice(keys: Iterable[str], file: str) -> None:
         seen.add(each)
 
 
+class _Field(NamedTuple):
+    """A field of a dataclass: its name there, its type, and whether it must be in the file."""
+
+    name: str
+    type: Any
+    needed: bool
+
+
 @cache
-def _wanted(kind: type) -> Mapping[str, tuple[str, Any, bool]]:
-    """Name in the file -> the field, its type, and whether it must be there."""
+def _wanted(kind: type) -> Mapping[str, _Field]:
+    """Name in the file -> the field."""
     if not is_dataclass(kind):
         raise TypeError(f"{kind} is no dataclass")
     types = get_type_hints(kind, include_extras=True)
     return {
-        each.metadata.get("called", each.name): (
+        each.metadata.get("called", each.name): _Field(
             each.name,
             types[each.name],
             each.default is MISSING and each.default_factory is MISSING,
@@ -164,15 +175,17 @@ def _table(raw: object, file: str, place: str) -> Table:
 
 
 def _checked(raw: object, wanted: Any, file: str, place: str, name: str) -> Any:
-    if isinstance(raw, dict) and is_dataclass(wanted):
-        return read(raw, wanted, file, f"{place}.{name}")  # type: ignore[arg-type]
-    if isinstance(raw, dict) and get_origin(wanted) is Mapping:
-        each = get_args(wanted)[1]
-        return {one: _checked(raw[one], each, file, f"{place}.{name}", one) for one in raw}
-    if isinstance(raw, list):
-        for text in raw:
-            if isinstance(text, str) and raw.count(text) > 1:
-                raise KnowledgeError(file, place, f"“{name}” has “{text}” twice")
+    if isinstance(raw, dict):
+        if is_dataclass(wanted):
+            return read(raw, wanted, file, f"{place}.{name}")  # type: ignore[arg-type]
+        if get_origin(wanted) is Mapping:
+            each = get_args(wanted)[1]
+            return {one: _checked(raw[one], each, file, f"{place}.{name}", one) for one in raw}
+    elif isinstance(raw, list):
+        texts = [each for each in raw if isinstance(each, str)]
+        if len(set(texts)) < len(texts):
+            twice = next(each for each in texts if texts.count(each) > 1)
+            raise KnowledgeError(file, place, f"“{name}” has “{twice}” twice")
     try:
         return convert(raw, wanted)
     except ValidationError:

@@ -35,10 +35,11 @@ def read_tree(
     confusables_file: str = "confusables.toml",
 ) -> FamilyTree:
     """The family tree with its confusables. Raises `KnowledgeError` or `CyclicFamily`."""
-    known = read_ingredients(ingredients, ingredients_file)
-    alone = FamilyTree({each.key: each for each in known}, (), ingredients_file)
-    pairs = read_confusables(confusables, alone, confusables_file)
-    return FamilyTree(alone.ingredients, pairs, ingredients_file)
+    known = {each.key: each for each in read_ingredients(ingredients, ingredients_file)}
+    pairs = _pairs(confusables, confusables_file)
+    tree = FamilyTree(known, pairs, ingredients_file)
+    _refuse_pairs(pairs, tree, confusables_file)
+    return tree
 
 
 def read_ingredients(text: str, file: str = "ingredients.toml") -> tuple[Ingredient, ...]:
@@ -50,24 +51,9 @@ def read_confusables(
     text: str, tree: FamilyTree, file: str = "confusables.toml"
 ) -> tuple[Confusable, ...]:
     """Pairs that are mistaken for each other, each pair once."""
-    document = parse(text, file, "confusable")
-    found = []
-    seen: set[frozenset[str]] = set()
-    for number, table in enumerate(tables(document, "confusable", file), 1):
-        pair = read_field(table, "pair", Texts, file, f"confusable {number}")
-        _refuse_unknown(pair, tree, file, f"confusable {number}")
-        if len(pair) != 2:
-            raise KnowledgeError(file, f"confusable {number}", "“pair” names two ingredients")
-        first, second = pair
-        key = f"confusable {first}, {second}"
-        if frozenset(pair) in seen:
-            raise KnowledgeError(file, key, "the pair is there twice")
-        if tree.is_a(first, second) or tree.is_a(second, first):
-            raise KnowledgeError(file, key, "one of them is the other by descent")
-        seen.add(frozenset(pair))
-        rest = without(table, "pair")
-        found.append(read(rest, Confusable, file, key, first=first, second=second))
-    return tuple(found)
+    pairs = _pairs(text, file)
+    _refuse_pairs(pairs, tree, file)
+    return pairs
 
 
 def read_stand_ins(
@@ -99,6 +85,34 @@ def read_made_from(
     )
     refuse_twice(ways, file)
     return found
+
+
+def _pairs(text: str, file: str) -> tuple[Confusable, ...]:
+    found = []
+    document = parse(text, file, "confusable")
+    for number, table in enumerate(tables(document, "confusable", file), 1):
+        pair = read_field(table, "pair", Texts, file, f"confusable {number}")
+        if len(pair) != 2:
+            raise KnowledgeError(file, f"confusable {number}", "“pair” names two ingredients")
+        first, second = pair
+        place = f"confusable {first}, {second}"
+        rest = without(table, "pair")
+        found.append(read(rest, Confusable, file, place, first=first, second=second))
+    return tuple(found)
+
+
+def _refuse_pairs(pairs: Iterable[Confusable], tree: FamilyTree, file: str) -> None:
+    """Raise for a pair of no ingredients, one that is there twice, or of a kind and its own."""
+    seen: set[frozenset[str]] = set()
+    for number, each in enumerate(pairs, 1):
+        pair = each.first, each.second
+        _refuse_unknown(pair, tree, file, f"confusable {number}")
+        place = f"confusable {each.first}, {each.second}"
+        if frozenset(pair) in seen:
+            raise KnowledgeError(file, place, "the pair is there twice")
+        if tree.is_a(*pair) or tree.is_a(each.second, each.first):
+            raise KnowledgeError(file, place, "one of them is the other by descent")
+        seen.add(frozenset(pair))
 
 
 def _ingredient(key: str, table: Table, file: str) -> Ingredient:
