@@ -24,8 +24,10 @@ from barkeep.application.shelving import (
     WrongState,
     bottle_there,
     checked_draft,
+    empty_one,
     level_within,
     no_bottle,
+    open_one,
     product_there,
     refuse_dates,
     refuse_repeats,
@@ -33,6 +35,7 @@ from barkeep.application.shelving import (
     said,
     shelve,
     take_in,
+    take_one,
     taken_from,
 )
 from barkeep.application.shopping import Bought, receive_bought
@@ -136,11 +139,7 @@ class Inventory:
         with self._session.writing() as work:
             bottle = bottle_there(work, bottle_id)
             work.label = f"Open {bottle.product.title}"
-            if bottle.level.state == "open":
-                raise WrongState(bottle.product.title, "open", _opened_on(bottle))
-            if bottle.level.state == "empty":
-                raise WrongState(bottle.product.title, "empty", "count it if something is left")
-            work.append(bottle_id, "open")
+            open_one(work, bottle)
         return self._bottle_done(work, bottle_id)
 
     def count(
@@ -177,7 +176,7 @@ class Inventory:
         with self._session.writing() as work:
             bottle = bottle_there(work, bottle_id)
             work.label = f"Pour {said(amount, bottle)} of {bottle.product.title}"
-            work.append(bottle_id, "pour", taken_from(bottle, amount), note=note)
+            take_one(work, bottle, "pour", amount, note)
         return self._bottle_done(work, bottle_id)
 
     def waste(self, bottle_id: int, amount: float, note: str = "") -> Done[Bottle]:
@@ -185,7 +184,7 @@ class Inventory:
         with self._session.writing() as work:
             bottle = bottle_there(work, bottle_id)
             work.label = f"Waste {said(amount, bottle)} of {bottle.product.title}"
-            work.append(bottle_id, "waste", taken_from(bottle, amount), note=note)
+            take_one(work, bottle, "waste", amount, note)
         return self._bottle_done(work, bottle_id)
 
     def empty(self, bottle_id: int, note: str = "") -> Done[Bottle]:
@@ -193,9 +192,7 @@ class Inventory:
         with self._session.writing() as work:
             bottle = bottle_there(work, bottle_id)
             work.label = f"Empty {bottle.product.title}"
-            if bottle.level.state == "empty":
-                raise WrongState(bottle.product.title, "empty", "there is nothing to do")
-            work.append(bottle_id, "empty", note=note)
+            empty_one(work, bottle, note)
         return self._bottle_done(work, bottle_id)
 
     def correct(self, bottle_id: int, change: float, note: str = "") -> Done[Bottle]:

@@ -6,13 +6,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from math import isfinite
-from typing import TYPE_CHECKING, get_args
+from typing import TYPE_CHECKING, Literal, get_args
 
 from barkeep.application.finding import find_ingredient
 from barkeep.application.session import Session
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.barcodes import checked_gtin
-from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft
+from barkeep.domain.bottles.bottle import Bottle, Entry, Product, ProductDraft
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.bottles.taring import HEAVIEST_G_PER_ML, LIGHTEST_G_PER_ML
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -88,13 +88,38 @@ def bottle_there(work: UnitOfWork, bottle_id: int) -> Bottle:
     return bottle
 
 
-def count_one(work: UnitOfWork, bottle: Bottle, measured: MeasuredLevel) -> None:
+def count_one(work: UnitOfWork, bottle: Bottle, measured: MeasuredLevel) -> Entry:
     """Append one count, in the bottle's unit. Raises `LevelAboveSize` or `NegativeAmount`."""
     amount = measured.amount
     if amount < 0:
         raise NegativeAmount(said(amount, bottle))
     level = level_within(amount, bottle.product, may_be_nothing=True)
-    work.append(bottle.id, "count", level, method=measured.method, sigma=measured.sigma)
+    return work.append(bottle.id, "count", level, method=measured.method, sigma=measured.sigma)
+
+
+def open_one(work: UnitOfWork, bottle: Bottle) -> Entry:
+    """Break the seal. Raises `WrongState` for a bottle that is open or empty."""
+    title, level = bottle.product.title, bottle.level
+    if level.state == "open":
+        since = f"it was opened on {level.opened}" if level.opened else "there is nothing to do"
+        raise WrongState(title, "open", since)
+    if level.state == "empty":
+        raise WrongState(title, "empty", "count it if something is left")
+    return work.append(bottle.id, "open")
+
+
+def take_one(
+    work: UnitOfWork, bottle: Bottle, kind: Literal["pour", "waste"], amount: float, note: str
+) -> Entry:
+    """Append one pour or spill, in the bottle's unit. Raises `NotEnoughLeft`, `InvalidField`."""
+    return work.append(bottle.id, kind, taken_from(bottle, amount), note=note)
+
+
+def empty_one(work: UnitOfWork, bottle: Bottle, note: str) -> Entry:
+    """Say that nothing is left. Raises `WrongState` for a bottle that is empty."""
+    if bottle.level.state == "empty":
+        raise WrongState(bottle.product.title, "empty", "there is nothing to do")
+    return work.append(bottle.id, "empty", note=note)
 
 
 def level_within(level: float, product: Product, may_be_nothing: bool = False) -> float:

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
-from barkeep.domain.ingredients.composition import Composition, composition_of
+from barkeep.domain.ingredients.composition import PLAIN, composition_of
 from barkeep.domain.ingredients.figures import NOTHING, Figure, Liquid, liquid_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.ingredients.uses import Technique
@@ -134,7 +134,7 @@ def tops_up(line: Line, tree: FamilyTree) -> bool:
 def _liquid_content(line: Line, pour: Pour, quantity: float, tree: FamilyTree) -> Content:
     product = None if pour.bottle is None else pour.bottle.product
     liquid = liquid_of(pour.ingredient, tree, product)
-    made_of = composition_of(pour.ingredient, tree) or Composition("l")
+    made_of = composition_of(pour.ingredient, tree) or PLAIN
     litres = quantity / 1000.0
     return Content(
         line,

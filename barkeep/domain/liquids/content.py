@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
@@ -13,6 +12,7 @@ from barkeep import resource_files
 from barkeep.domain.liquids.constants import constants, within
 from barkeep.domain.liquids.ethanol import density_of_mass_fraction
 from barkeep.errors import UnknownName
+from barkeep.shipped_data import Positive, Text, Texts, parse, read
 
 Nutrient = Literal["ethanol", "sugar", "polyol", "acid", "protein", "fat", "fibre"]
 
@@ -59,6 +59,8 @@ def _energy(table: str, grams: Mapping[Nutrient, float]) -> float:
     )
 
 
+FILE = "standard_drinks.toml"
+
 DEFAULT_COUNTRY = "United States"
 
 
@@ -71,27 +73,17 @@ class StandardDrink:
     """
 
     country: str
-    grams: float
-    called: str
-    basis: str
-    doubt: str
-    aliases: tuple[str, ...] = ()
+    grams: Positive
+    basis: Text
+    called: Text = "standard drink"
+    doubt: str = ""
+    aliases: Texts = ()
 
 
 @cache
 def _all() -> Mapping[str, StandardDrink]:
-    tables = tomllib.loads(resource_files.read_text("standard_drinks.toml"))
-    return {
-        country: StandardDrink(
-            country,
-            float(entry["grams"]),
-            entry.get("called", "standard drink"),
-            entry["basis"],
-            entry.get("doubt", ""),
-            tuple(entry.get("aliases", ())),
-        )
-        for country, entry in tables.items()
-    }
+    entries = parse(resource_files.read_text(FILE), FILE).items()
+    return {name: read(entry, StandardDrink, FILE, name, country=name) for name, entry in entries}
 
 
 def countries() -> tuple[str, ...]:
