@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Protocol
 from barkeep.application.done import Done
 from barkeep.application.session import Session
 from barkeep.application.shelving import bottle_there, checked_draft, count_one
-from barkeep.domain.bottles.bottle import ProductDraft, Tare
+from barkeep.domain.bottles.bottle import Label, Tare
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import InvalidField, Problem, TwoIngredients, UnusableFile, UserError
 from barkeep.store import bottles as bottle_rows
@@ -29,7 +29,7 @@ class BottleRow(Protocol):
         """Where it stands in the file, from 1."""
 
     @property
-    def draft(self) -> ProductDraft:
+    def draft(self) -> Label:
         """The product; one of its title and size that the bar has is taken as it is."""
 
     @property
@@ -106,7 +106,7 @@ def _take_in(taken: _Import, row: BottleRow) -> None:
         count_one(work, bottle_there(work, bottle_id), row.level)
 
 
-def _product_for(taken: _Import, draft: ProductDraft, row: BottleRow) -> int:
+def _product_for(taken: _Import, draft: Label, row: BottleRow) -> int:
     """The id of the product, which the bar has, an earlier row brought, or this one brings."""
     known = product_rows.product_named(taken.work.connection, draft)
     if known is None:

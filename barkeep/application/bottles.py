@@ -37,7 +37,7 @@ from barkeep.application.shelving import (
 )
 from barkeep.application.shopping import Bought, receive_bought
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, Entry, Product, ProductDraft, history
+from barkeep.domain.bottles.bottle import Bottle, Entry, Label, Product, history
 from barkeep.errors import InvalidField, LevelAboveSize
 from barkeep.store import bottles as bottle_rows
 from barkeep.store import bottles as product_rows
@@ -54,14 +54,14 @@ class Inventory:
     def __init__(self, session: Session) -> None:
         self._session = session
 
-    def add_product(self, draft: ProductDraft) -> Done[Product]:
+    def add_product(self, draft: Label) -> Done[Product]:
         """Take in a product. Raises `InvalidField`, `UnknownName` or `DuplicateName`."""
         checked = checked_draft(draft, self._session.tree)
         with self._session.writing(f"Add product {checked.title}") as work:
             product_id = take_in(work, checked).id
         return self._session.finished(work, lambda bar: _product_of(bar, product_id))
 
-    def change_product(self, product_id: int, draft: ProductDraft) -> Done[Product]:
+    def change_product(self, product_id: int, draft: Label) -> Done[Product]:
         """Correct what a product's label says. Raises as `add_product` does.
 
         Raises `LevelAboveSize` where a bottle of it holds more than the new size, and
@@ -108,7 +108,7 @@ class Inventory:
 
     def receive_new(
         self,
-        draft: ProductDraft,
+        draft: Label,
         amount: float | None = None,
         use_by: date | None = None,
         made: date | None = None,
@@ -278,7 +278,7 @@ class Inventory:
         return shelve(self._session, work, product, amount, use_by, made)
 
 
-def _refuse_overfull(work: UnitOfWork, old: Product, draft: ProductDraft) -> None:
+def _refuse_overfull(work: UnitOfWork, old: Product, draft: Label) -> None:
     own = [
         bottle
         for bottle in bottle_rows.read_bottles(work.connection)

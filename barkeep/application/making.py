@@ -19,7 +19,7 @@ from barkeep.application.shelving import (
     shelve,
     taken_from,
 )
-from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft, draft_of
+from barkeep.domain.bottles.bottle import Bottle, Label, Product, label_of
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -137,12 +137,12 @@ class HouseMaking:
             (product_id,) = work.insert("product", [products.product_row(draft)])
             return product_there(work, product_id)
         renewed = replace(
-            draft_of(there),
+            label_of(there),
             abv_percent=draft.abv_percent,
             sugar_g_per_l=draft.sugar_g_per_l,
             acid_g_per_l=draft.acid_g_per_l,
         )
-        if renewed != draft_of(there):
+        if renewed != label_of(there):
             work.put("product", (there.id,), {"id": there.id, **products.product_row(renewed)})
             tares_again(self._session, work, product_there(work, there.id))
         return product_there(work, there.id)
@@ -155,9 +155,9 @@ def _draw(work: UnitOfWork, plan: Making, note: str) -> None:
             work.append(bottle.id, "pour", taken_from(bottle, draw.amount), note=note)
 
 
-def _draft(plan: Making, tree: FamilyTree) -> ProductDraft:
+def _draft(plan: Making, tree: FamilyTree) -> Label:
     figures = plan.figures
-    return ProductDraft(
+    return Label(
         tree.name(plan.recipe.made),
         "",
         plan.recipe.made,

@@ -29,7 +29,7 @@ from barkeep.documents.sample import (
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.shoots import LoggedBottle, Shoot, ShootDrink, ShootLog
 from barkeep.domain.bar.snapshot import Settings
-from barkeep.domain.bottles.bottle import Bottle, Entry, Product, ProductDraft, fold
+from barkeep.domain.bottles.bottle import Bottle, Entry, Label, Product, fold
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.text import read_specs
@@ -67,7 +67,7 @@ class SampleText:
     settings: Settings
     episodes: tuple[Episode, ...]
     bottles: tuple[SampleBottle, ...]
-    known: tuple[ProductDraft, ...]
+    known: tuple[Label, ...]
     specs: tuple[Spec, ...]
     trials: tuple[SampleTrial, ...]
 
@@ -241,7 +241,7 @@ def _shelve(
 
 def _add_products(work: UnitOfWork, text: SampleText, tree: FamilyTree) -> dict[str, Product]:
     """All products by folded title: those on the shelves, then those only seen in a shop."""
-    drafts: dict[str, ProductDraft] = {}
+    drafts: dict[str, Label] = {}
     for each in text.bottles:
         with _located(each.file, each.entry):
             drafts.setdefault(folded(each.draft.title), checked_draft(each.draft, tree))

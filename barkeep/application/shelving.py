@@ -12,7 +12,7 @@ from barkeep.application.finding import find_ingredient
 from barkeep.application.session import Session
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.barcodes import checked_gtin
-from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft
+from barkeep.domain.bottles.bottle import Bottle, Label, Product
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.bottles.taring import HEAVIEST_G_PER_ML, LIGHTEST_G_PER_ML
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -140,7 +140,7 @@ def no_bottle(bottle_id: int) -> UnknownName:
     return UnknownName("bottle", f"#{bottle_id}")
 
 
-def said(amount: float, of: Bottle | ProductDraft) -> str:
+def said(amount: float, of: Bottle | Label) -> str:
     """An amount with the unit of the bottle or product it is of, for a message."""
     unit = of.product.unit if isinstance(of, Bottle) else of.unit
     return f"{amount:g} {unit}"
@@ -150,7 +150,7 @@ STRONGEST = 100.0
 """% vol; more than this there cannot be."""
 
 
-def checked_draft(draft: ProductDraft, tree: FamilyTree) -> ProductDraft:
+def checked_draft(draft: Label, tree: FamilyTree) -> Label:
     """The draft with its ingredient as a key and without stray blanks.
 
     Raises `InvalidField`, or `UnknownName` for the ingredient.
@@ -212,14 +212,14 @@ def shelve(
     return bottle_id
 
 
-def take_in(work: UnitOfWork, checked: ProductDraft) -> Product:
+def take_in(work: UnitOfWork, checked: Label) -> Product:
     """Add a product that was checked. Raises `DuplicateName`."""
     refuse_taken(work, checked)
     (product_id,) = work.insert("product", [product_rows.product_row(checked)])
     return product_there(work, product_id)
 
 
-def refuse_taken(work: UnitOfWork, draft: ProductDraft, apart_from: int | None = None) -> None:
+def refuse_taken(work: UnitOfWork, draft: Label, apart_from: int | None = None) -> None:
     """Raises `DuplicateName` where another product has the title and size already."""
     taken = product_rows.product_named(work.connection, draft)
     if taken is not None and taken.id != apart_from:

@@ -14,7 +14,7 @@ from barkeep.application.session import Session
 from barkeep.application.shelving import checked_draft, product_there, shelve, take_in
 from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft
+from barkeep.domain.bottles.bottle import Bottle, Label, Product
 from barkeep.domain.buying.shopping import ShoppingItem
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import InvalidField
@@ -32,7 +32,7 @@ class Bought:
     known. They came today unless `received` says when.
     """
 
-    product: int | ProductDraft
+    product: int | Label
     count: int = 1
     price: float | None = None
     received: date | None = None
@@ -86,7 +86,7 @@ def _refuse(bought: Bought, today: date) -> None:
 
 def _product(session: Session, work: UnitOfWork, bought: Bought) -> Product:
     """The product at the price that was paid. Raises `InvalidField` for what is made here."""
-    if isinstance(bought.product, ProductDraft):
+    if isinstance(bought.product, Label):
         product = take_in(work, checked_draft(bought.product, session.tree))
     else:
         product = product_there(work, bought.product)
@@ -114,7 +114,7 @@ def bought_of(
     """One thing of a shopping list as it was bought; what the bar knows no product of is new."""
     if item.product is not None:
         return Bought(item.product.id, count, price, received)
-    draft = ProductDraft(
+    draft = Label(
         tree.name(item.ingredient),
         "",
         item.ingredient,

@@ -31,7 +31,7 @@ from barkeep.documents.csv_records import Record, read_records
 from barkeep.domain.amounts.amount import OUNCES, US_UNITS, BarUnits
 from barkeep.domain.amounts.measures import Amount, parse_amount, to_quantity
 from barkeep.domain.amounts.units import Unit
-from barkeep.domain.bottles.bottle import SCALE_SIGMA_G, ProductDraft, Tare
+from barkeep.domain.bottles.bottle import SCALE_SIGMA_G, Label, Tare
 from barkeep.domain.bottles.containers import Container, container_for
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level, read_weight_g
 from barkeep.domain.bottles.shapes import shipped_shapes
@@ -68,7 +68,7 @@ class BottleRow:
     """
 
     line: int
-    draft: ProductDraft
+    draft: Label
     level: MeasuredLevel | None = None
     opened: date | None = None
     columns: Mapping[str, int] = field(default_factory=dict, compare=False)
@@ -163,7 +163,7 @@ def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> Bottl
     key = row.read("ingredient", lambda text: _ingredient(text, tree), "")
     unit: Unit = tree[key].unit if key else "ml"
     size = row.read("size", lambda text: _size(text, unit, units), 0.0) if key else 0.0
-    draft = ProductDraft(
+    draft = Label(
         name=row.text("product"),
         maker=row.text("maker"),
         ingredient=key,

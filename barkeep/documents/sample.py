@@ -18,7 +18,7 @@ from barkeep.domain.bottles.bottle import (
     LEAST_DASH_ML,
     MOST_DASH_ML,
     SCALE_SIGMA_G,
-    ProductDraft,
+    Label,
     Tare,
 )
 from barkeep.domain.bottles.containers import Container, container_for
@@ -72,7 +72,7 @@ class SampleBottle:
 
     file: str
     entry: str
-    draft: ProductDraft
+    draft: Label
     received: int
     made: int | None
     use_by: int | None
@@ -126,7 +126,7 @@ def read_bar(text: str, file: str = "bar.toml") -> tuple[Settings, tuple[Episode
 
 def read_bottles(texts: Mapping[str, str], tree: FamilyTree) -> tuple[SampleBottle, ...]:
     """The bottles of several files, by file name, as one shelf in that order."""
-    drafts: dict[str, ProductDraft] = {}
+    drafts: dict[str, Label] = {}
     found = []
     for file, text in texts.items():
         document = parse(text, file)
@@ -139,7 +139,7 @@ def read_bottles(texts: Mapping[str, str], tree: FamilyTree) -> tuple[SampleBott
 
 def read_known_products(
     text: str, tree: FamilyTree, file: str = "known_products.toml"
-) -> tuple[ProductDraft, ...]:
+) -> tuple[Label, ...]:
     """Products the owner knows the price of and has no bottle of."""
     document = parse(text, file)
     refuse_other_tables(document, ("product",), file)
@@ -211,7 +211,7 @@ def _episode(table: Table, file: str) -> Episode:
     return episode
 
 
-def _bottle(fields: Fields, tree: FamilyTree, drafts: dict[str, ProductDraft]) -> SampleBottle:
+def _bottle(fields: Fields, tree: FamilyTree, drafts: dict[str, Label]) -> SampleBottle:
     draft = _draft_of_bottle(fields, tree, drafts)
     made = _past(fields, "made") if draft.house_made else None
     received = made if made is not None else _past(fields, "received")
@@ -233,9 +233,7 @@ def _bottle(fields: Fields, tree: FamilyTree, drafts: dict[str, ProductDraft]) -
     return bottle
 
 
-def _draft_of_bottle(
-    fields: Fields, tree: FamilyTree, drafts: dict[str, ProductDraft]
-) -> ProductDraft:
+def _draft_of_bottle(fields: Fields, tree: FamilyTree, drafts: dict[str, Label]) -> Label:
     """The product described here, or the one described before that this is another bottle of."""
     if "another" in fields.names():
         title = fields.text("another")
@@ -249,11 +247,11 @@ def _draft_of_bottle(
     return draft
 
 
-def _draft(fields: Fields, tree: FamilyTree) -> ProductDraft:
+def _draft(fields: Fields, tree: FamilyTree) -> Label:
     name, maker = fields.text("name"), fields.text("maker", "")
     fields.key = f"{maker} {name}".strip()
     ingredient = fields.ingredient("ingredient", tree)
-    return ProductDraft(
+    return Label(
         name=name,
         maker=maker,
         ingredient=ingredient,

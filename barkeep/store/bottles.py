@@ -9,7 +9,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Select, func, select
 
-from barkeep.domain.bottles.bottle import Bottle, Entry, Level, Product, ProductDraft, Tare, fold
+from barkeep.domain.bottles.bottle import Bottle, Entry, Label, Level, Product, Tare, fold
 from barkeep.domain.phrases import folded
 from barkeep.store import ledger
 from barkeep.store.records import Row
@@ -47,7 +47,7 @@ def read_product(connection: Connection, product_id: int) -> Product | None:
     return None if row is None else Product(*row)
 
 
-def product_named(connection: Connection, draft: ProductDraft) -> Product | None:
+def product_named(connection: Connection, draft: Label) -> Product | None:
     """The product that has the draft's title and size already."""
     statement = select(*COLUMNS).where(
         product.c.folded_title == folded(draft.title),
@@ -59,7 +59,7 @@ def product_named(connection: Connection, draft: ProductDraft) -> Product | None
     return None if row is None else Product(*row)
 
 
-def product_row(draft: ProductDraft) -> Row:
+def product_row(draft: Label) -> Row:
     """The row of a draft, without its id."""
     return {
         "name": draft.name,

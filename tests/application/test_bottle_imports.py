@@ -8,7 +8,7 @@ from datetime import date
 
 import pytest
 
-from barkeep.domain.bottles.bottle import ProductDraft, Tare
+from barkeep.domain.bottles.bottle import Label, Tare
 from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.errors import UnusableFile
 from tests.application.conftest import gin_draft
@@ -17,7 +17,7 @@ from tests.application.conftest import gin_draft
 @dataclass(frozen=True)
 class Row:
     line: int
-    draft: ProductDraft
+    draft: Label
     level: MeasuredLevel | None = None
     opened: date | None = None
     columns: Mapping[str, int] = field(default_factory=dict)

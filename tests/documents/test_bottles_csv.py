@@ -12,7 +12,7 @@ from barkeep import resource_files
 from barkeep.documents.bottles_csv import read_bottles_csv
 from barkeep.documents.knowledge import read_tree
 from barkeep.domain.amounts.amount import BarUnits
-from barkeep.domain.bottles.bottle import ProductDraft, Tare
+from barkeep.domain.bottles.bottle import Label, Tare
 
 HEADER = "product,maker,ingredient,abv,size,level,price,opened\n"
 
@@ -36,7 +36,7 @@ def one(row, header=HEADER):
 def test_a_whole_row():
     bottle = one("Lamp Room dry gin,Pellow & Rudge,London dry gin,41.2,700 ml,0.4,24.50,2026-03-31")
     assert bottle.line == 2
-    assert bottle.draft == ProductDraft(
+    assert bottle.draft == Label(
         "Lamp Room dry gin", "Pellow & Rudge", "london-dry-gin", 700.0, "ml", 41.2, price=24.5
     )
     assert (bottle.level.amount, bottle.level.method) == (280.0, "tenths")

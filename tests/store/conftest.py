@@ -6,7 +6,7 @@ from datetime import datetime
 
 import pytest
 
-from barkeep.domain.bottles.bottle import ProductDraft
+from barkeep.domain.bottles.bottle import Label
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.store.bottles import bottle_row, product_row
 from barkeep.store.specs import spec_row
@@ -29,7 +29,7 @@ def store(path):
 
 def fill(store, bottles=2):
     """One product, some bottles of it with a ledger, and one spec; the bottles' ids."""
-    draft = ProductDraft("London dry gin", "Ninepin", "london-dry-gin", 700.0)
+    draft = Label("London dry gin", "Ninepin", "london-dry-gin", 700.0)
     line = Line("60 ml gin", "gin", 60.0, None, "ml", 60.0)
     with store.unit_of_work("Fill") as work:
         (product_id,) = work.insert("product", [product_row(draft)])

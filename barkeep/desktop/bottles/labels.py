@@ -18,7 +18,7 @@ from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_na
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft
+from barkeep.domain.bottles.bottle import Bottle, Label, Product
 from barkeep.domain.bottles.containers import container_for, like_tare
 from barkeep.domain.bottles.level_words import number
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
@@ -99,7 +99,7 @@ class LabelFields:
             value = _shown(usual[name])
             self.edits[name].setPlaceholderText(f"Usual: {value}" if usual[name] else "")
 
-    def read(self) -> ProductDraft | None:
+    def read(self) -> Label | None:
         """What the fields say of a product; None where one of them cannot be used."""
         text = {name: edit.text().strip() for name, edit in self.edits.items()}
         if not text["name"]:
@@ -113,7 +113,7 @@ class LabelFields:
         wrong = any(self._form.problem(name) for name in self.edits)
         if key is None or size is None or wrong:
             return None
-        return ProductDraft(
+        return Label(
             text["name"],
             text["maker"],
             key,
@@ -288,7 +288,7 @@ class AddBottleDialog(FormDialog):
             self.label.open(True)
             self.say_intro(NEW)
 
-    def _read_there(self, product: Product | ProductDraft | None) -> _There:
+    def _read_there(self, product: Label | None) -> _There:
         """What the fields say of the bottle; an empty field says nothing."""
         level, last = self.edits["level"].text().strip(), self.edits["use by"].text().strip()
         use_by = self.read("use by", lambda: read_date(last)) if last else None
@@ -298,7 +298,7 @@ class AddBottleDialog(FormDialog):
             amount = measured.amount if measured else None
         return _There(amount, use_by)
 
-    def _level(self, text: str, product: Product | ProductDraft) -> MeasuredLevel:
+    def _level(self, text: str, product: Label) -> MeasuredLevel:
         snapshot = self._bar.snapshot
         tare = like_tare(product, snapshot.bottles) if isinstance(product, Product) else None
         container = container_for(product, snapshot.knowledge.tree, tare)
