@@ -497,7 +497,7 @@ def test_a_click_on_the_gauge_takes_the_nearest_tenth(counting, qtbot):
 
 
 def row_of(expected: float, counted: float, sigma_before=35.0, sigma=35.0, unit="ml") -> CountRow:
-    product = Product(1, "Dry gin", "Ninepin", "london-dry-gin", 700.0, unit)
+    product = Product("Dry gin", "Ninepin", "london-dry-gin", 700.0, unit, id=1)
     bottle = Bottle(1, product, Level(expected, "open", expected_sigma=sigma_before))
     return CountRow(bottle, "London dry gin", Typed(MeasuredLevel(counted, "tenths", sigma), "4"))
 
