@@ -40,7 +40,6 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Entry, Label, Product, history
 from barkeep.errors import InvalidField, LevelAboveSize
 from barkeep.store import bottles as bottle_rows
-from barkeep.store import bottles as product_rows
 from barkeep.store import ledger
 from barkeep.store.unit_of_work import UnitOfWork
 
@@ -72,8 +71,7 @@ class Inventory:
             old = product_there(work, product_id)
             refuse_taken(work, checked, apart_from=product_id)
             _refuse_overfull(work, old, checked)
-            row = {"id": product_id, **product_rows.product_row(checked)}
-            work.put("product", (product_id,), row)
+            work.put("product", (product_id,), bottle_rows.product_row(checked))
             tares_again(self._session, work, product_there(work, product_id))
         return self._session.finished(work, lambda bar: _product_of(bar, product_id))
 

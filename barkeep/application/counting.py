@@ -211,8 +211,7 @@ def set_dasher(session: Session, bottle_id: int, dash_ml: float | None) -> Done[
 
 
 def _put_measured(work: UnitOfWork, bottle: Bottle) -> None:
-    row = bottle_rows.measured_row(bottle.tare, bottle.full_g, bottle.dash_ml)
-    work.change("bottle", (bottle.id,), **row)
+    work.put("bottle", (bottle.id,), bottle_rows.bottle_row(bottle))
 
 
 def _bottle_of(bar: Snapshot, bottle_id: int) -> Bottle:

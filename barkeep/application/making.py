@@ -143,7 +143,7 @@ class HouseMaking:
             acid_g_per_l=draft.acid_g_per_l,
         )
         if renewed != label_of(there):
-            work.put("product", (there.id,), {"id": there.id, **products.product_row(renewed)})
+            work.put("product", (there.id,), products.product_row(renewed))
             tares_again(self._session, work, product_there(work, there.id))
         return product_there(work, there.id)
 

@@ -29,7 +29,7 @@ from barkeep.documents.sample import (
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.shoots import LoggedBottle, Shoot, ShootDrink, ShootLog
 from barkeep.domain.bar.snapshot import Settings
-from barkeep.domain.bottles.bottle import Bottle, Entry, Label, Product, fold
+from barkeep.domain.bottles.bottle import NEW, Bottle, Entry, Label, Level, Product, fold
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.text import read_specs
@@ -38,7 +38,7 @@ from barkeep.domain.specs.trials import Trial
 from barkeep.errors import KnowledgeError, UserError
 from barkeep.store import bottles as product_rows
 from barkeep.store.beginning import begin_here
-from barkeep.store.bottles import bottle_row, measured_row
+from barkeep.store.bottles import bottle_row
 from barkeep.store.refusals import CannotWrite
 from barkeep.store.shoots import shoot_row
 from barkeep.store.store import Store
@@ -230,8 +230,19 @@ def _shelve(
     rows = []
     for position, each in enumerate(text.bottles):
         product = products[folded(each.draft.title)]
-        measured = measured_row(each.tare, dash_ml=each.dash_ml)
-        rows.append({**bottle_row(product.id, position, *_dates(each, calendar)), **measured})
+        received, made, use_by = _dates(each, calendar)
+        new = Bottle(
+            id=NEW,
+            product=product,
+            level=Level(),
+            position=position,
+            received=received,
+            made=made,
+            use_by=use_by,
+            tare=each.tare,
+            dash_ml=each.dash_ml,
+        )
+        rows.append(bottle_row(new))
     ids = work.insert("bottle", rows)
     return [
         _Shelved(each, bottle_id, products[folded(each.draft.title)])

@@ -12,7 +12,7 @@ from barkeep.application.finding import find_ingredient
 from barkeep.application.session import Session
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.barcodes import checked_gtin
-from barkeep.domain.bottles.bottle import Bottle, Label, Product
+from barkeep.domain.bottles.bottle import NEW, Bottle, Label, Level, Product
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.bottles.taring import HEAVIEST_G_PER_ML, LIGHTEST_G_PER_ML
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -26,7 +26,6 @@ from barkeep.errors import (
     UserError,
 )
 from barkeep.store import bottles as bottle_rows
-from barkeep.store import bottles as product_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 if TYPE_CHECKING:
@@ -74,7 +73,7 @@ ROUNDING = 1e-6
 
 def product_there(work: UnitOfWork, product_id: int) -> Product:
     """The product as it is within the transaction. Raises `UnknownName`."""
-    product = product_rows.read_product(work.connection, product_id)
+    product = bottle_rows.read_product(work.connection, product_id)
     if product is None:
         raise UnknownName("product", f"#{product_id}")
     return product
@@ -204,24 +203,29 @@ def shelve(
     """
     level = product.size if amount is None else level_within(amount, product)
     made, use_by = _dates(session, product, made, use_by)
-    place = bottle_rows.last_position(work.connection) + 1
     at = work.at if received is None else datetime.combine(received, work.at.time())
-    row = bottle_rows.bottle_row(product.id, place, at.date(), made, use_by)
-    (bottle_id,) = work.insert("bottle", [row])
+    new = Bottle(NEW, product, Level(), received=at.date(), made=made, use_by=use_by)
+    bottle_id = put_last(work, new)
     work.append(bottle_id, "receive", level, at=at, note=note)
     return bottle_id
+
+
+def put_last(work: UnitOfWork, bottle: Bottle) -> int:
+    """Add a bottle behind all others along the shelf, its ledger empty yet; its id."""
+    last = replace(bottle, position=bottle_rows.last_position(work.connection) + 1)
+    return work.insert("bottle", [bottle_rows.bottle_row(last)])[0]
 
 
 def take_in(work: UnitOfWork, checked: Label) -> Product:
     """Add a product that was checked. Raises `DuplicateName`."""
     refuse_taken(work, checked)
-    (product_id,) = work.insert("product", [product_rows.product_row(checked)])
+    (product_id,) = work.insert("product", [bottle_rows.product_row(checked)])
     return product_there(work, product_id)
 
 
 def refuse_taken(work: UnitOfWork, draft: Label, apart_from: int | None = None) -> None:
     """Raises `DuplicateName` where another product has the title and size already."""
-    taken = product_rows.product_named(work.connection, draft)
+    taken = bottle_rows.product_named(work.connection, draft)
     if taken is not None and taken.id != apart_from:
         raise DuplicateName("product", f"{draft.title}, {said(draft.size, draft)}")
 

@@ -262,7 +262,7 @@ def _log_bottle(
 
 
 def _put(work: UnitOfWork, shoot_id: int, shoot: Shoot) -> None:
-    work.put("shoot", (shoot_id,), {"id": shoot_id, **shoot_rows.shoot_row(shoot)})
+    work.put("shoot", (shoot_id,), shoot_rows.shoot_row(shoot))
 
 
 def _there(work: UnitOfWork, shoot_id: int | None) -> tuple[Shoot, int]:

@@ -422,7 +422,7 @@ def _replace_all(work: UnitOfWork, replacing: Sequence[Differing], steps: Steps)
         if spec_id is None or there is None or not same_spec(there, each.mine):
             raise InvalidField("spec", each.mine.name, CHANGED)
         theirs = replace(each.incoming.spec, name=there.name, added=there.added, classic=False)
-        work.put("spec", (spec_id,), {"id": spec_id, **spec_rows.spec_row(theirs)})
+        work.put("spec", (spec_id,), spec_rows.spec_row(theirs))
     steps.go(len(replacing))
 
 

@@ -26,8 +26,7 @@ from sqlalchemy import (
 )
 
 from barkeep.store import schema
-
-Row = dict[str, Any]
+from barkeep.store.rows import Row
 
 Key = tuple[Any, ...]
 
@@ -40,6 +39,10 @@ class RecordKind:
     changes: frozenset[str]
     soft: bool = False
     lines: Table | None = None
+
+    def named(self, key: Key) -> Row:
+        """The part of a record's row that its key is."""
+        return dict(zip(self.table.primary_key.columns.keys(), key, strict=True))
 
 
 KINDS: Mapping[str, RecordKind] = {

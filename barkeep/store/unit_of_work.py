@@ -16,7 +16,8 @@ from sqlalchemy import Connection, insert, update
 
 from barkeep.domain.bottles.bottle import CountMethod, Entry, EntryKind
 from barkeep.store import ledger, records, schema
-from barkeep.store.records import KINDS, Key, Row
+from barkeep.store.records import KINDS, Key
+from barkeep.store.rows import Row
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,8 +55,9 @@ class UnitOfWork:
         return ids
 
     def put(self, record: str, key: Key, row: Row | None) -> None:
-        """Make one record what `row` says; None takes it away. No image of no change."""
+        """Make one record what `row` and its key say; None takes it away. No image of no change."""
         kind = KINDS[record]
+        row = None if row is None else kind.named(key) | row
         before = records.read(self.connection, kind, key)
         if before == row:
             return

@@ -139,6 +139,10 @@ class Tare:
         return self.sigma_g <= SCALE_SIGMA_G
 
 
+NEW = 0
+"""The id of a bottle or an entry that has not been written yet."""
+
+
 @dataclass(frozen=True, slots=True)
 class Bottle:
     """One physical container, with its level as of the snapshot.
