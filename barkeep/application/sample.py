@@ -6,7 +6,6 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import date, datetime, time, timedelta
-from math import hypot
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -30,8 +29,10 @@ from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.shoots import LoggedBottle, Shoot, ShootDrink, ShootLog
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bottles.bottle import NEW, Bottle, Entry, Label, Level, Product, fold
+from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
+from barkeep.domain.shoots.log import logged_bottle
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial
@@ -363,15 +364,15 @@ def _logged(history: History, own: Sequence[Entry]) -> LoggedBottle:
             counted = each
             break
         before.append(each)
-    unit = history.product.unit
-    level = fold(before, unit)
-    return LoggedBottle(
-        history.bottle_id,
-        history.product.title,
-        unit,
-        sum(each.amount for each in own if each.kind == "pour"),
-        sum(each.amount for each in own if each.kind == "waste"),
-        level.amount,
-        None if counted is None else counted.amount,
-        hypot(level.expected_sigma, (counted.sigma or 0.0) if counted else 0.0),
+    product = history.product
+    return logged_bottle(
+        Bottle(history.bottle_id, product, fold(before, product.unit)),
+        poured=sum(each.amount for each in own if each.kind == "pour"),
+        spilled=sum(each.amount for each in own if each.kind == "waste"),
+        counted=None if counted is None else _measured(counted),
     )
+
+
+def _measured(count: Entry) -> MeasuredLevel:
+    assert count.method is not None and count.sigma is not None  # every count has both
+    return MeasuredLevel(count.amount, count.method, count.sigma)

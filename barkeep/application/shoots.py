@@ -9,7 +9,6 @@ import re
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime
-from math import hypot
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_bottle, find_drink, find_ingredient, find_spec
@@ -38,7 +37,7 @@ from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.phrases import folded
 from barkeep.domain.shoots.drinks import spec_of
-from barkeep.domain.shoots.log import ExpectedBottle, LogSheet, expected_after
+from barkeep.domain.shoots.log import ExpectedBottle, LogSheet, expected_after, logged_bottle
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import stand_in
 from barkeep.errors import AmbiguousName, InvalidField, UnknownName, UserError
@@ -96,7 +95,7 @@ class Shoots:
         checked = self._checked(shoot)
         with self._session.writing(f"Add shoot {checked.theme}") as work:
             (shoot_id,) = work.insert("shoot", [shoot_rows.shoot_row(checked)])
-        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+        return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def replace(self, shoot: Shoot) -> Done[Shoot]:
         """Make the shoot of this id what is given; its log stays as it is.
@@ -118,7 +117,7 @@ class Shoots:
                 raise InvalidField("state", "logged", "log the shoot, which says what was poured")
             work.label = f"Change shoot {checked.theme}"
             _put(work, shoot_id, checked)
-        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+        return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def remove(self, shoot_id: int) -> Done[Shoot]:
         """Take a shoot away; what it poured stays in the ledger. Raises `UnknownName`."""
@@ -149,7 +148,7 @@ class Shoots:
             f"{'Tick' if done else 'Untick'} a step of {shoot.theme}"
         ) as work:
             _put(work, shoot_id, replace(shoot, ticked=ticked))
-        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+        return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def log(self, shoot_id: int, sheet: LogSheet) -> Done[Shoot]:
         """Write what a shoot poured, spilled and left, for all its bottles or for none.
@@ -168,13 +167,13 @@ class Shoots:
             bottles = tuple(_log_bottle(work, shoot, each, sheet) for each in expected)
             log = ShootLog(work.at, tuple(sheet.made), bottles)
             _put(work, shoot_id, replace(shoot, state="logged", log=log))
-        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+        return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def _shoot(self, shoot_id: int) -> Shoot:
-        for each in self._session.snapshot.shoots:
-            if each.id == shoot_id:
-                return each
-        raise UnknownName("shoot", f"#{shoot_id}")
+        found = self._session.snapshot.shoot_by_id.get(shoot_id)
+        if found is None:
+            raise UnknownName("shoot", f"#{shoot_id}")
+        return found
 
     def _checked(self, shoot: Shoot, kept: frozenset[str] = frozenset()) -> Shoot:
         theme = " ".join(shoot.theme.split())
@@ -243,22 +242,10 @@ def _log_bottle(
     if each.spilled:
         amount = taken_from(bottle_there(work, bottle.id), each.spilled)
         work.append(bottle.id, "waste", amount, note=f"{shoot.theme}: spilled")
-    before = bottle_there(work, bottle.id)
-    measured = sheet.counted.get(bottle.id)
-    sigma = before.level.expected_sigma
-    if measured is not None:
-        count_one(work, before, measured)
-        sigma = hypot(sigma, measured.sigma)
-    return LoggedBottle(
-        bottle.id,
-        bottle.product.title,
-        bottle.product.unit,
-        each.poured,
-        each.spilled,
-        before.level.amount,
-        None if measured is None else measured.amount,
-        sigma,
-    )
+    before, counted = bottle_there(work, bottle.id), sheet.counted.get(bottle.id)
+    if counted is not None:
+        count_one(work, before, counted)
+    return logged_bottle(before, poured=each.poured, spilled=each.spilled, counted=counted)
 
 
 def _put(work: UnitOfWork, shoot_id: int, shoot: Shoot) -> None:
@@ -270,10 +257,6 @@ def _there(work: UnitOfWork, shoot_id: int | None) -> tuple[Shoot, int]:
     if found is None or shoot_id is None:
         raise UnknownName("shoot", f"#{shoot_id}")
     return found, shoot_id
-
-
-def _shoot_of(bar: Snapshot, shoot_id: int) -> Shoot:
-    return next(each for each in bar.shoots if each.id == shoot_id)
 
 
 HOW_SERVES = "write tests + camera + tasting, such as 1+1+2"

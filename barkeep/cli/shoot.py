@@ -85,8 +85,7 @@ def run_list(arguments: Arguments) -> int:
     """List the shoots that hold all the words."""
     with opened_bar(arguments) as bar:
         snapshot = bar.snapshot
-    titles = {each.id: each.product.title for each in snapshot.bottles}
-    found = find_shoots(snapshot.shoots, " ".join(arguments.words), titles)
+    found = find_shoots(snapshot.shoots, " ".join(arguments.words), snapshot.title_by_id)
     shown = [each for each in found if arguments.state in (None, each.state)]
     if arguments.json:
         print_json({"shoots": [shoot_json(each, snapshot) for each in shown]})

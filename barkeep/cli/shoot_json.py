@@ -136,7 +136,7 @@ def _chosen(chosen: ChosenPour, snapshot: Snapshot) -> dict[str, object]:
 
 def bottle_of(chosen: ChosenPour, snapshot: Snapshot) -> Bottle | None:
     """The bottle chosen, None where none is or it is gone."""
-    return next((each for each in snapshot.bottles if each.id == chosen.bottle_id), None)
+    return None if chosen.bottle_id is None else snapshot.bottle_by_id.get(chosen.bottle_id)
 
 
 def name_of(key: str, snapshot: Snapshot) -> str:

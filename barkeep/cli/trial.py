@@ -124,7 +124,7 @@ def _own_spec(snapshot: Snapshot, name: str) -> Spec:
 
 
 def _name(snapshot: Snapshot, trial: Trial) -> str:
-    return next(spec.name for spec in snapshot.specs if spec.id == trial.spec_id)
+    return snapshot.spec_by_id[trial.spec_id].name
 
 
 def _winner(spec: Spec, snapshot: Snapshot) -> str | None:

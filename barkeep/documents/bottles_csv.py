@@ -61,7 +61,7 @@ T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True)
-class BottleRow:
+class BottleInFile:
     """A bottle as one row describes it. `level` is None for a full one, `tare` for an unknown one.
 
     `columns` is where each field stands, from 1.
@@ -82,7 +82,7 @@ class BottlesFile:
     Columns of a problem count fields from 1.
     """
 
-    rows: tuple[BottleRow, ...]
+    rows: tuple[BottleInFile, ...]
     problems: tuple[Problem, ...]
     ignored: tuple[str, ...] = ()
 
@@ -130,7 +130,7 @@ def read_bottles_csv(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) ->
     names = [folded(name) for name in header.fields]
     problems = list(_header_problems(header.line, names))
     ignored = tuple(name for name in header.fields if name and folded(name) not in COLUMNS)
-    rows: list[BottleRow] = []
+    rows: list[BottleInFile] = []
     if not problems:
         places = {name: place for place, name in enumerate(names) if name in COLUMNS}
         for record in records[1:]:
@@ -152,7 +152,7 @@ def _header_problems(line: int, names: Sequence[str]) -> Iterator[Problem]:
             yield Problem(line, place + 1, f"the column “{name}” is there twice")
 
 
-def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> BottleRow | None:
+def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> BottleInFile | None:
     if any(field.strip() for field in row.record.fields[columns:]):
         message = f"this row has more fields than the header's {columns}; quote a field with commas"
         row.problems.append(Problem(row.record.line, columns + 1, message))
@@ -182,7 +182,7 @@ def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> Bottl
         of_size = partial(_level, row.text("size"), container, units)
         level = row.read("level", of_size, None)
     places = {column: place + 1 for column, place in row.places.items()}
-    return BottleRow(row.record.line, draft, level, opened, places, tare)
+    return BottleInFile(row.record.line, draft, level, opened, places, tare)
 
 
 def _ingredient(text: str, tree: FamilyTree) -> str:

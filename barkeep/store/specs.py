@@ -44,8 +44,8 @@ def read_specs(connection: Connection) -> tuple[Spec, ...]:
     in_order = _LINES.order_by(spec_line.c.spec_id, spec_line.c.position)
     lines: dict[int, list[Line]] = {}
     with _collector_paused():
-        for row in connection.execute(in_order):
-            lines.setdefault(row.spec_id, []).append(_LINE.value(row))
+        for *line, spec_id in connection.execute(in_order):
+            lines.setdefault(spec_id, []).append(_LINE.value(line))
         return tuple(_spec(row, lines.get(row.id, ())) for row in connection.execute(shown))
 
 

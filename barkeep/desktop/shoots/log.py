@@ -156,7 +156,7 @@ class LogDraft:
         return said
 
     def _bottle(self, bottle_id: int) -> Bottle:
-        return next(each for each in self._snapshot.bottles if each.id == bottle_id)
+        return self._snapshot.bottle_by_id[bottle_id]
 
     def _leave_out_removed(self) -> None:
         gone = without_spec(self._shoot, self._snapshot)

@@ -97,8 +97,7 @@ def drinks_in_brief(shoot: Shoot) -> str:
 
 def found_by(shoot: Shoot, words: str, snapshot: Snapshot) -> bool:
     """Whether a search finds it: by theme, drink, notes, day, state or bottle."""
-    titles = {each.id: each.product.title for each in snapshot.bottles}
-    return bool(find_shoots((shoot,), words, titles))
+    return bool(find_shoots((shoot,), words, snapshot.title_by_id))
 
 
 def when_in_words(shoot: Shoot) -> str:
@@ -127,7 +126,7 @@ def serves_in_words(serves: ServeCounts) -> str:
 def chosen_in_words(drink: ShootDrink, snapshot: Snapshot) -> Iterator[tuple[int, str]]:
     """Each line that is poured otherwise than its spec says: its place, and a sentence."""
     spec, tree = spec_of(drink, snapshot), snapshot.knowledge.tree
-    titles = {each.id: each.product.title for each in snapshot.bottles}
+    titles = snapshot.title_by_id
     for chosen in still_chosen(drink, spec).chosen if spec else ():
         if spec is None or chosen.ingredient not in tree:
             continue

@@ -77,6 +77,36 @@ class Snapshot:
         return tuple(sorted(specs, key=lambda spec: spec.name.casefold()))
 
     @cached_property
+    def bottle_by_id(self) -> Mapping[int, Bottle]:
+        """Every bottle by its id."""
+        return {each.id: each for each in self.bottles}
+
+    @cached_property
+    def product_by_id(self) -> Mapping[int, Product]:
+        """Every product by its id."""
+        return {each.id: each for each in self.products}
+
+    @cached_property
+    def spec_by_id(self) -> Mapping[int, Spec]:
+        """The owner's specs by their ids, as they were written."""
+        return {each.id: each for each in self.specs if each.id is not None}
+
+    @cached_property
+    def trial_by_id(self) -> Mapping[int, Trial]:
+        """Every trial by its id."""
+        return {each.id: each for each in self.trials if each.id is not None}
+
+    @cached_property
+    def shoot_by_id(self) -> Mapping[int, Shoot]:
+        """Every shoot by its id."""
+        return {each.id: each for each in self.shoots if each.id is not None}
+
+    @cached_property
+    def title_by_id(self) -> Mapping[int, str]:
+        """What stands on every bottle, by the bottle's id."""
+        return {each.id: each.product.title for each in self.bottles}
+
+    @cached_property
     def usable(self) -> Mapping[str, tuple[Bottle, ...]]:
         """Ingredient key -> bottles that can be poured today, in the order they are used up.
 
