@@ -23,7 +23,7 @@ from barkeep.store import bottles as bottle_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 if TYPE_CHECKING:
-    from barkeep.documents.bottles_csv import BottleInFile
+    from barkeep.documents.bottles_csv import ListedBottle
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,10 +40,10 @@ class _Import:
 
     work: UnitOfWork
     tree: FamilyTree
-    made: dict[int, BottleInFile] = field(default_factory=dict)
+    made: dict[int, ListedBottle] = field(default_factory=dict)
 
 
-def import_rows(session: Session, rows: Sequence[BottleInFile], file: str = "") -> Done[Imported]:
+def import_rows(session: Session, rows: Sequence[ListedBottle], file: str = "") -> Done[Imported]:
     """Take in all rows or none. Raises `UnusableFile` with every row that cannot be used."""
     problems: list[Problem] = []
     label = f"Import {len(rows)} bottle{'s' * (len(rows) != 1)}"
@@ -59,14 +59,14 @@ def import_rows(session: Session, rows: Sequence[BottleInFile], file: str = "") 
     return session.finished(work, lambda _bar: Imported(len(taken.made), len(rows)))
 
 
-def _located(error: UserError, row: BottleInFile) -> Problem:
+def _located(error: UserError, row: ListedBottle) -> Problem:
     """A problem at the field that the error is about, at the row's first where it names none."""
     name = error.field if isinstance(error, InvalidField) else None
     name = "ingredient" if isinstance(error, TwoIngredients) else name
     return Problem(row.line, row.columns.get(name or "", 1), str(error))
 
 
-def _take_in(taken: _Import, row: BottleInFile) -> None:
+def _take_in(taken: _Import, row: ListedBottle) -> None:
     """Receive one bottle, open and count it."""
     work = taken.work
     draft = checked_draft(row.draft, taken.tree)
@@ -80,7 +80,7 @@ def _take_in(taken: _Import, row: BottleInFile) -> None:
         count_one(work, bottle_there(work, bottle_id), row.level)
 
 
-def _product_for(taken: _Import, draft: Label, row: BottleInFile) -> Product:
+def _product_for(taken: _Import, draft: Label, row: ListedBottle) -> Product:
     """The product, which the bar has, an earlier row brought, or this one brings."""
     known = bottle_rows.product_named(taken.work.connection, draft)
     if known is None:

@@ -43,7 +43,7 @@ from barkeep.store import ledger
 from barkeep.store.unit_of_work import UnitOfWork
 
 if TYPE_CHECKING:
-    from barkeep.documents.bottles_csv import BottleInFile
+    from barkeep.documents.bottles_csv import ListedBottle
     from barkeep.domain.bottles.levels import MeasuredLevel
 
 
@@ -257,7 +257,7 @@ class Inventory:
                 raise no_bottle(bottle_id)
             return history(ledger.entries_of(connection, bottle_id))
 
-    def import_rows(self, rows: Sequence[BottleInFile], file: str = "") -> Done[Imported]:
+    def import_rows(self, rows: Sequence[ListedBottle], file: str = "") -> Done[Imported]:
         """Take in the rows of a file, all of them or none. Raises `UnusableFile`."""
         return import_rows(self._session, rows, file)
 
