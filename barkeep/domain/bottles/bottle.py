@@ -272,7 +272,15 @@ def _after(level: Level, entry: Entry, unit: Unit) -> Level:
     if amount == 0.0 and entry.kind in ("count", "pour", "waste"):
         state = "empty"
     doubt = _doubt_after(level.expected_sigma, entry, unit)
-    return Level(amount, state, opened, counted, method, sigma, doubt)
+    return Level(
+        amount=amount,
+        state=state,
+        opened=opened,
+        counted=counted,
+        method=method,
+        sigma=sigma,
+        expected_sigma=doubt,
+    )
 
 
 def _as_it_was(level: Level, count: Entry) -> bool:

@@ -100,7 +100,14 @@ def container_for(label: Label, tree: FamilyTree, tare: Tare | None = None) -> C
     if label.unit != "ml":
         return Container(label.title, label.size, label.unit)
     shape, contents = shape_of(label, tree), contents_of(label, tree)
-    return Container(label.title, label.size, label.unit, shape, tare, contents)
+    return Container(
+        title=label.title,
+        size=label.size,
+        unit=label.unit,
+        shape=shape,
+        tare=tare,
+        contents=contents,
+    )
 
 
 def shape_of(label: Label, tree: FamilyTree) -> Shape:

@@ -207,7 +207,9 @@ def _rule(key: str, table: object, file: str) -> CautionRule:
         fields.refuse(f"“basis” must say one of these: {', '.join(BASES)}")
     when = _conditions(fields)
     fields.finish()
-    caution = Caution(key, text, authority, level, basis, general)
+    caution = Caution(
+        key=key, text=text, authority=authority, level=level, basis=basis, general=general
+    )
     return CautionRule(caution, when, _figures(text, fields))
 
 

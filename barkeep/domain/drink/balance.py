@@ -109,7 +109,14 @@ def read_styles(text: str, file: str = FILE) -> Mapping[str, Style]:
 def _style(key: str, table: Mapping[str, object], file: str) -> Style:
     fields = Fields({name: table[name] for name in table if name not in QUALITIES}, file, key)
     strength, sugar, acid = (_range(name, table.get(name), fields) for name in QUALITIES)
-    style = Style(key, fields.text("name"), strength, sugar, acid, fields.text("note", ""))
+    style = Style(
+        key=key,
+        name=fields.text("name"),
+        strength=strength,
+        sugar=sugar,
+        acid=acid,
+        note=fields.text("note", ""),
+    )
     fields.finish()
     return style
 

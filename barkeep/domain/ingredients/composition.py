@@ -70,14 +70,14 @@ def _composition(fields: Fields) -> Composition:
     if per not in PER:
         fields.refuse("“per” must be l, g or each")
     read = Composition(
-        per,
-        fields.number_or_none("volume_ml") or 0.0,
-        fields.number_or_none("sugar_g") or 0.0,
-        fields.number_or_none("acid_g") or 0.0,
-        fields.number_or_none("protein_g") or 0.0,
-        fields.number_or_none("fat_g") or 0.0,
-        fields.flag("blended"),
-        fields.text("basis"),
+        per=per,
+        volume_ml=fields.number_or_none("volume_ml") or 0.0,
+        sugar_g=fields.number_or_none("sugar_g") or 0.0,
+        acid_g=fields.number_or_none("acid_g") or 0.0,
+        protein_g=fields.number_or_none("protein_g") or 0.0,
+        fat_g=fields.number_or_none("fat_g") or 0.0,
+        blended=fields.flag("blended"),
+        basis=fields.text("basis"),
     )
     fields.finish()
     return read

@@ -94,7 +94,9 @@ def read_vessel_kinds(text: str, file: str = FILE) -> Mapping[str, VesselKind]:
         fields = Fields(table, file, f"vessel.{key}")
         size_ml = fields.number("size_ml", above=0.0)
         room = fields.number("room", least=0.0, most=0.9)
-        found[key] = VesselKind(key, fields.text("name"), size_ml, room, fields.text("why"))
+        found[key] = VesselKind(
+            key=key, name=fields.text("name"), size_ml=size_ml, room=room, why=fields.text("why")
+        )
         fields.finish()
     return found
 

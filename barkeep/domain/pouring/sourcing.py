@@ -127,7 +127,8 @@ def choices(
     amount = need(line, tree)
     lowest = _class_of(line.min_abv_percent, limits)
     return tuple(
-        Choice(each, tuple(_ways(each, amount, limits, lowest, supply))) for each in derivations
+        Choice(each, tuple(_ways(each, amount=amount, limits=limits, lowest=lowest, supply=supply)))
+        for each in derivations
     )
 
 

@@ -154,7 +154,14 @@ def _variance(
     told = abs(gone) > SIGMAS * sigma
     reason = _reason(gone, poured, bottle, tree) if told else NO_TELLING
     return BottleVariance(
-        first.bottle_id, first.title, first.unit, len(logged), poured, gone, sigma, reason
+        bottle_id=first.bottle_id,
+        title=first.title,
+        unit=first.unit,
+        shoots=len(logged),
+        poured=poured,
+        variance=gone,
+        sigma=sigma,
+        reason=reason,
     )
 
 
