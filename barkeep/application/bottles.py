@@ -101,7 +101,7 @@ class Inventory:
         """
         with self._session.writing() as work:
             product = product_there(work, product_id)
-            bottle_id = self._shelve(work, product, amount, use_by, made)
+            bottle_id = self._shelve(work, product=product, amount=amount, use_by=use_by, made=made)
         return self._bottle_done(work, bottle_id)
 
     def receive_new(
@@ -118,7 +118,7 @@ class Inventory:
         checked = checked_draft(draft, self._session.tree)
         with self._session.writing() as work:
             product = take_in(work, checked)
-            bottle_id = self._shelve(work, product, amount, use_by, made)
+            bottle_id = self._shelve(work, product=product, amount=amount, use_by=use_by, made=made)
         return self._bottle_done(work, bottle_id)
 
     def receive_bought(self, bought: Sequence[Bought]) -> Done[tuple[Bottle, ...]]:
@@ -273,7 +273,9 @@ class Inventory:
         made: date | None,
     ) -> int:
         work.label = f"Receive {product.title}"
-        return shelve(self._session, work, product, amount, use_by, made)
+        return shelve(
+            self._session, work=work, product=product, amount=amount, use_by=use_by, made=made
+        )
 
 
 def _refuse_overfull(work: UnitOfWork, old: Product, draft: Label) -> None:

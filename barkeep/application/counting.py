@@ -158,11 +158,11 @@ def weighed(bottle: Bottle, weight_g: float, full: bool, bar: Snapshot) -> Weigh
     else:
         learned = weighed_empty(bottle, weight_g, tree)
     return Weighed(
-        learned.bottle,
-        weight_g,
-        learned.density_g_per_ml,
-        learned.waits_for_empty,
-        learned.odd_contents_ml,
+        bottle=learned.bottle,
+        weight_g=weight_g,
+        density_g_per_ml=learned.density_g_per_ml,
+        waits_for_empty=learned.waits_for_empty,
+        holds_ml=learned.odd_contents_ml,
     )
 
 

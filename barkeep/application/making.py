@@ -112,7 +112,14 @@ class HouseMaking:
                 kept = checked_recipe(recipe, tree)
                 work.put("own_recipe", (kept.made,), owner_knowledge.recipe_row(kept))
             product = self._product(work, plan)
-            bottle_id = shelve(self._session, work, product, None, use_by or plan.use_by, plan.made)
+            bottle_id = shelve(
+                self._session,
+                work=work,
+                product=product,
+                amount=None,
+                use_by=use_by or plan.use_by,
+                made=plan.made,
+            )
         return self._session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])
 
     def _recipe(self, key: str, recipe: MadeFrom | None) -> MadeFrom:
@@ -156,13 +163,13 @@ def _draw(work: UnitOfWork, plan: Making, note: str) -> None:
 def _draft(plan: Making, tree: FamilyTree) -> Label:
     figures = plan.figures
     return Label(
-        tree.name(plan.recipe.made),
-        "",
-        plan.recipe.made,
-        round(plan.amount, 2),
-        plan.unit,
-        _rounded(figures.abv_percent),
-        _rounded(figures.sugar_g_per_l),
+        name=tree.name(plan.recipe.made),
+        maker="",
+        ingredient=plan.recipe.made,
+        size=round(plan.amount, 2),
+        unit=plan.unit,
+        abv_percent=_rounded(figures.abv_percent),
+        sugar_g_per_l=_rounded(figures.sugar_g_per_l),
         house_made=True,
         acid_g_per_l=_rounded(figures.acid_g_per_l),
     )

@@ -112,7 +112,14 @@ def read_sample(texts: Mapping[str, str], tree: FamilyTree) -> SampleText:
     specs = _specs(texts[SPECS], tree)
     _refuse_unequal(episodes, specs)
     trials = read_trials(texts[TRIALS], settings.scales, TRIALS)
-    return SampleText(settings, episodes, bottles, known, specs, trials)
+    return SampleText(
+        settings=settings,
+        episodes=episodes,
+        bottles=bottles,
+        known=known,
+        specs=specs,
+        trials=trials,
+    )
 
 
 @dataclass
@@ -218,7 +225,15 @@ def _add_trials(session: Session, text: SampleText, calendar: _Calendar) -> None
             raise KnowledgeError(TRIALS, each.spec, f"there is no such spec in {SPECS}")
         if spec.added is not None and on < spec.added:
             raise KnowledgeError(TRIALS, each.spec, "it was tasted before it was written")
-        trial = Trial(None, spec.id, on, each.scores, each.notes, each.changed, each.won)
+        trial = Trial(
+            id=None,
+            spec_id=spec.id,
+            on=on,
+            scores=each.scores,
+            notes=each.notes,
+            changed=each.changed,
+            won=each.won,
+        )
         with _located(TRIALS, f"trial of {each.spec}"):
             Trials(session).add(trial)
 
@@ -331,7 +346,16 @@ def sample_shoot(
     drinks = tuple(ShootDrink(each.id, each.name, episode.serves) for each in found)
     starts = time.fromisoformat(episode.starts) if episode.starts else None
     log = _log(episode, on, shelf) if episode.state == "logged" else None
-    return Shoot(None, episode.name, on, drinks, episode.state, starts, episode.notes, log=log)
+    return Shoot(
+        id=None,
+        theme=episode.name,
+        on=on,
+        drinks=drinks,
+        state=episode.state,
+        starts=starts,
+        notes=episode.notes,
+        log=log,
+    )
 
 
 def _log(episode: Episode, on: date, shelf: Iterable[History]) -> ShootLog:

@@ -309,7 +309,13 @@ def with_choice(shoot: Shoot, text: str, snapshot: Snapshot) -> Shoot:
     key, bottle = _thing(instead.strip(), snapshot)
     asked = spec.lines[place].ingredient
     ratio = _ratio(spec, place, key, snapshot)
-    chosen = ChosenPour(place, key, ratio, bottle.id if bottle else None, asked)
+    chosen = ChosenPour(
+        line=place,
+        ingredient=key,
+        ratio=ratio,
+        bottle_id=bottle.id if bottle else None,
+        wanted=asked,
+    )
     return _with(shoot, drink, choose(drink, chosen))
 
 

@@ -55,11 +55,11 @@ def receive_bought(session: Session, bought: Sequence[Bought]) -> Done[tuple[Bot
         ids = [
             shelve(
                 session,
-                work,
-                product,
-                None,
-                each.use_by,
-                None,
+                work=work,
+                product=product,
+                amount=None,
+                use_by=each.use_by,
+                made=None,
                 received=each.received,
                 note=_note(each, session.snapshot.settings.currency),
             )
@@ -109,17 +109,17 @@ def _label(products: Sequence[Product]) -> str:
 
 
 def bought_of(
-    item: ShoppingItem, count: int, price: float | None, received: date, tree: FamilyTree
+    item: ShoppingItem, *, count: int, price: float | None, received: date, tree: FamilyTree
 ) -> Bought:
     """One thing of a shopping list as it was bought; what the bar knows no product of is new."""
     if item.product is not None:
         return Bought(item.product.id, count, price, received)
     draft = Label(
-        tree.name(item.ingredient),
-        "",
-        item.ingredient,
-        item.size,
-        item.unit,
+        name=tree.name(item.ingredient),
+        maker="",
+        ingredient=item.ingredient,
+        size=item.size,
+        unit=item.unit,
         abv_percent=item.min_abv_percent,
     )
     return Bought(draft, count, price, received)

@@ -177,7 +177,7 @@ def _found(
         for number, one in enumerate(parts, 1):
             if number % EVERY == 0:
                 steps.go(done + number)
-            yield _of_parts(one, number, named, tree, units)
+            yield _of_parts(one, number=number, named=named, tree=tree, units=units)
         done += len(parts)
     for named, count in zip(plain, rows, strict=True):
         yield from _in_text(named, snapshot, unreadable, partial(steps.go_from, done))
@@ -207,7 +207,7 @@ def _whole(named: NamedText, reason: str) -> Unreadable:
 
 
 def _of_parts(
-    parts: SpecParts, number: int, named: NamedText, tree: FamilyTree, units: BarUnits
+    parts: SpecParts, *, number: int, named: NamedText, tree: FamilyTree, units: BarUnits
 ) -> _Found:
     read = read_parts(parts, tree, units)
     told = tuple(placed(each, parts, named.text) for each in read.problems)
@@ -321,7 +321,9 @@ def _free_name(name: str, taken: set[str]) -> str:
 
 
 def _unreadable(found: _Found, problems: tuple[Problem, ...]) -> Unreadable:
-    return Unreadable(found.file, found.where, found.read.name, problems, found.text)
+    return Unreadable(
+        file=found.file, where=found.where, name=found.read.name, problems=problems, text=found.text
+    )
 
 
 def _twice(found: _Found, earlier: _Found) -> Problem:

@@ -184,7 +184,9 @@ def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> Liste
         of_size = partial(_level, row.text("size"), container, units)
         level = row.read("level", of_size, None)
     places = {column: place + 1 for column, place in row.places.items()}
-    return ListedBottle(row.record.line, draft, level, opened, places, tare)
+    return ListedBottle(
+        line=row.record.line, draft=draft, level=level, opened=opened, columns=places, tare=tare
+    )
 
 
 def _ingredient(text: str, tree: FamilyTree) -> str:

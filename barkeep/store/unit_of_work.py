@@ -83,7 +83,16 @@ class UnitOfWork:
     ) -> Entry:
         """Add a ledger entry, `amount` in the bottle's unit."""
         moment = at or self.at
-        unnumbered = Entry(0, bottle_id, kind, moment, amount, method, sigma, note)
+        unnumbered = Entry(
+            id=0,
+            bottle_id=bottle_id,
+            kind=kind,
+            at=moment,
+            amount=amount,
+            method=method,
+            sigma=sigma,
+            note=note,
+        )
         entry = ledger.append(self.connection, unnumbered, self._action_id)
         self._bottle_ids.add(bottle_id)
         return entry

@@ -107,20 +107,20 @@ def read_template(text: str, file: str) -> Template:
     fields = Fields(parse(text, file), file, "template")
     kind = cast(Kind, fields.choice("kind", KINDS, ""))
     template = Template(
-        file.removesuffix(".toml"),
-        kind,
-        fields.text("title"),
-        fields.number_or_none("order") or 0.0,
-        _parts(fields, kind),
-        _styles(fields.table("style"), file),
-        cast(Font, fields.choice("font", get_args(Font), "sans")),
-        cast(Frame, fields.choice("frame", get_args(Frame), "none")),
-        fields.number("margin_mm", most=40.0),
-        int(fields.number_or_none("columns", least=1.0, most=3.0) or 1),
-        fields.number_or_none("gap_mm", most=40.0) or 0.0,
-        fields.number_or_none("least_scale", least=0.5, most=1.0) or 1.0,
-        fields.flag("new_page_each"),
-        _drawn_for(fields),
+        key=file.removesuffix(".toml"),
+        kind=kind,
+        title=fields.text("title"),
+        order=fields.number_or_none("order") or 0.0,
+        parts=_parts(fields, kind),
+        styles=_styles(fields.table("style"), file),
+        font=cast(Font, fields.choice("font", get_args(Font), "sans")),
+        frame=cast(Frame, fields.choice("frame", get_args(Frame), "none")),
+        margin_mm=fields.number("margin_mm", most=40.0),
+        columns=int(fields.number_or_none("columns", least=1.0, most=3.0) or 1),
+        gap_mm=fields.number_or_none("gap_mm", most=40.0) or 0.0,
+        least_scale=fields.number_or_none("least_scale", least=0.5, most=1.0) or 1.0,
+        new_page_each=fields.flag("new_page_each"),
+        drawn_for_mm=_drawn_for(fields),
     )
     fields.finish()
     return template
@@ -155,15 +155,15 @@ def _style(name: str, table: object, file: str) -> Style:
         raise KnowledgeError(file, f"style.{name}", "it must be a table")
     fields = Fields(table, file, f"style.{name}")
     style = Style(
-        fields.number("size", least=5.0, most=72.0),
-        fields.flag("bold"),
-        fields.flag("italic"),
-        _colour(fields),
-        cast(Align, fields.choice("align", get_args(Align), "start")),
-        fields.number_or_none("before", most=72.0) or 0.0,
-        fields.number_or_none("after", most=72.0) or 0.0,
-        fields.number_or_none("between", most=72.0) or 0.0,
-        fields.flag("rule"),
+        size=fields.number("size", least=5.0, most=72.0),
+        bold=fields.flag("bold"),
+        italic=fields.flag("italic"),
+        colour=_colour(fields),
+        align=cast(Align, fields.choice("align", get_args(Align), "start")),
+        before=fields.number_or_none("before", most=72.0) or 0.0,
+        after=fields.number_or_none("after", most=72.0) or 0.0,
+        between=fields.number_or_none("between", most=72.0) or 0.0,
+        rule=fields.flag("rule"),
     )
     fields.finish()
     return style
