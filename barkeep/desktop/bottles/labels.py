@@ -114,16 +114,16 @@ class LabelFields:
         if key is None or size is None or wrong:
             return None
         return Label(
-            text["name"],
-            text["maker"],
-            key,
-            size,
-            unit,
-            strength,
-            sugar,
-            price,
-            text["barcode"],
-            self.house_made.isChecked(),
+            name=text["name"],
+            maker=text["maker"],
+            ingredient=key,
+            size=size,
+            unit=unit,
+            abv_percent=strength,
+            sugar_g_per_l=sugar,
+            price=price,
+            barcode=text["barcode"],
+            house_made=self.house_made.isChecked(),
             shape=self.shape.currentData() if unit == "ml" else None,
             acid_g_per_l=acid,
         )

@@ -227,12 +227,12 @@ def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
     asked = _asked(answer, number)
     return tuple(
         PouredLine(
-            place,
-            tree.in_sentence(written.lines[place].ingredient),
-            _with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
-            _note(said.get(place, ""), _from(asked.get(place), answer), asked.get(place)),
-            place in said,
-            _state(asked.get(place), written.lines[place], tree),
+            place=place,
+            name=tree.in_sentence(written.lines[place].ingredient),
+            text=_with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
+            note=_note(said.get(place, ""), _from(asked.get(place), answer), asked.get(place)),
+            chosen=place in said,
+            state=_state(asked.get(place), written.lines[place], tree),
         )
         for place, line in enumerate(spec.lines)
     )

@@ -104,7 +104,9 @@ def see(
             faults.insert(0, Fault(first, 1, len(lines[first - 1]), message))
         used.add(name)
         numbered = tuple(SeenLine(line.row, line) for line in each.lines)
-        specs.append(SeenSpec(each, first, last, numbered, tuple(faults)))
+        specs.append(
+            SeenSpec(read=each, first=first, last=last, lines=numbered, faults=tuple(faults))
+        )
     return Seen(tuple(specs))
 
 
@@ -122,7 +124,9 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
         for each in suggestions(rest, tree)
     )
     message = f"No ingredient is called “{name}”."
-    return Fault(problem.line, problem.column, len(name), message, fixes)
+    return Fault(
+        line=problem.line, column=problem.column, length=len(name), message=message, fixes=fixes
+    )
 
 
 def _sentence(message: str) -> str:
