@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time
 from typing import TYPE_CHECKING
 
@@ -16,7 +16,7 @@ from barkeep.application.shelving import (
     product_there,
     put_last,
 )
-from barkeep.domain.bottles.bottle import NEW, Bottle, Label, Level, Product
+from barkeep.domain.bottles.bottle import Label, Product
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import InvalidField, Problem, TwoIngredients, UnusableFile, UserError
 from barkeep.store import bottles as bottle_rows
@@ -71,8 +71,7 @@ def _take_in(taken: _Import, row: ListedBottle) -> None:
     work = taken.work
     draft = checked_draft(row.draft, taken.tree)
     product = _product_for(taken, draft, row)
-    received = work.at.date()
-    bottle_id = put_last(work, Bottle(NEW, product, Level(), received=received, tare=row.tare))
+    bottle_id = put_last(work, product, replace(row.facts, received=work.at.date()))
     work.append(bottle_id, "receive", draft.size)
     if row.opened is not None:
         work.append(bottle_id, "open", at=_opened_at(row.opened, work.at))

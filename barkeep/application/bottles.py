@@ -36,7 +36,15 @@ from barkeep.application.shelving import (
     taken_from,
 )
 from barkeep.application.shopping import Bought, receive_bought
-from barkeep.domain.bottles.bottle import Bottle, Entry, Label, Product, history
+from barkeep.domain.bottles.bottle import (
+    NOTHING_KNOWN,
+    Bottle,
+    BottleFacts,
+    Entry,
+    Label,
+    Product,
+    history,
+)
 from barkeep.errors import InvalidField, LevelAboveSize
 from barkeep.store import bottles as bottle_rows
 from barkeep.store import ledger
@@ -90,8 +98,7 @@ class Inventory:
         self,
         product_id: int,
         amount: float | None = None,
-        use_by: date | None = None,
-        made: date | None = None,
+        facts: BottleFacts = NOTHING_KNOWN,
     ) -> Done[Bottle]:
         """Put a bottle on the shelf; full unless `amount` says less, in the product's unit.
 
@@ -101,15 +108,14 @@ class Inventory:
         """
         with self._session.writing() as work:
             product = product_there(work, product_id)
-            bottle_id = self._shelve(work, product=product, amount=amount, use_by=use_by, made=made)
+            bottle_id = self._shelve(work, product, amount, facts)
         return self._bottle_done(work, bottle_id)
 
     def receive_new(
         self,
         draft: Label,
         amount: float | None = None,
-        use_by: date | None = None,
-        made: date | None = None,
+        facts: BottleFacts = NOTHING_KNOWN,
     ) -> Done[Bottle]:
         """Take in a product and put a bottle of it on the shelf, both or neither.
 
@@ -118,7 +124,7 @@ class Inventory:
         checked = checked_draft(draft, self._session.tree)
         with self._session.writing() as work:
             product = take_in(work, checked)
-            bottle_id = self._shelve(work, product=product, amount=amount, use_by=use_by, made=made)
+            bottle_id = self._shelve(work, product, amount, facts)
         return self._bottle_done(work, bottle_id)
 
     def receive_bought(self, bought: Sequence[Bought]) -> Done[tuple[Bottle, ...]]:
@@ -265,17 +271,10 @@ class Inventory:
         return self._session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])
 
     def _shelve(
-        self,
-        work: UnitOfWork,
-        product: Product,
-        amount: float | None,
-        use_by: date | None,
-        made: date | None,
+        self, work: UnitOfWork, product: Product, amount: float | None, facts: BottleFacts
     ) -> int:
         work.label = f"Receive {product.title}"
-        return shelve(
-            self._session, work=work, product=product, amount=amount, use_by=use_by, made=made
-        )
+        return shelve(self._session, work=work, product=product, amount=amount, facts=facts)
 
 
 def _refuse_overfull(work: UnitOfWork, old: Product, draft: Label) -> None:

@@ -19,7 +19,7 @@ from barkeep.application.shelving import (
     shelve,
     taken_from,
 )
-from barkeep.domain.bottles.bottle import Bottle, Label, Product, label_of
+from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product, label_of
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -116,9 +116,7 @@ class HouseMaking:
                 self._session,
                 work=work,
                 product=product,
-                amount=None,
-                use_by=use_by or plan.use_by,
-                made=plan.made,
+                facts=BottleFacts(made=plan.made, use_by=use_by or plan.use_by),
             )
         return self._session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])
 

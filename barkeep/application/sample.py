@@ -28,7 +28,15 @@ from barkeep.documents.sample import (
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.shoots import LoggedBottle, Shoot, ShootDrink, ShootLog
 from barkeep.domain.bar.snapshot import Settings
-from barkeep.domain.bottles.bottle import NEW, Bottle, Entry, Label, Level, Product, fold
+from barkeep.domain.bottles.bottle import (
+    Bottle,
+    BottleFacts,
+    Entry,
+    Label,
+    Product,
+    fold,
+    new_bottle,
+)
 from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
@@ -247,18 +255,10 @@ def _shelve(
     for position, each in enumerate(text.bottles):
         product = products[folded(each.draft.title)]
         received, made, use_by = _dates(each, calendar)
-        new = Bottle(
-            id=NEW,
-            product=product,
-            level=Level(),
-            position=position,
-            received=received,
-            made=made,
-            use_by=use_by,
-            tare=each.tare,
-            dash_ml=each.dash_ml,
+        facts = BottleFacts(
+            received=received, made=made, use_by=use_by, tare=each.tare, dash_ml=each.dash_ml
         )
-        rows.append(bottle_row(new))
+        rows.append(bottle_row(new_bottle(product, facts, position)))
     ids = work.insert("bottle", rows)
     return [
         _Shelved(each, bottle_id, products[folded(each.draft.title)])

@@ -12,7 +12,14 @@ from barkeep.application.finding import find_ingredient
 from barkeep.application.session import Session
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.barcodes import checked_gtin
-from barkeep.domain.bottles.bottle import NEW, Bottle, Label, Level, Product
+from barkeep.domain.bottles.bottle import (
+    NOTHING_KNOWN,
+    Bottle,
+    BottleFacts,
+    Label,
+    Product,
+    new_bottle,
+)
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.bottles.taring import HEAVIEST_G_PER_ML, LIGHTEST_G_PER_ML
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -188,32 +195,30 @@ def _in_range(field: str, value: float | None, highest: float | None, expected: 
 
 def shelve(
     session: Session,
+    *,
     work: UnitOfWork,
     product: Product,
-    amount: float | None,
-    use_by: date | None,
-    made: date | None,
-    *,
-    received: date | None = None,
+    amount: float | None = None,
+    facts: BottleFacts = NOTHING_KNOWN,
     note: str = "",
 ) -> int:
     """Add a bottle as the last on the shelf; its id. Full unless `amount` says less.
 
-    It came in today unless `received` says when. Raises `LevelAboveSize` or `InvalidField`.
+    It came in today unless the facts say when. Raises `LevelAboveSize` or `InvalidField`.
     """
     level = product.size if amount is None else level_within(amount, product)
-    made, use_by = _dates(session, product, made, use_by)
-    at = work.at if received is None else datetime.combine(received, work.at.time())
-    new = Bottle(NEW, product, Level(), received=at.date(), made=made, use_by=use_by)
-    bottle_id = put_last(work, new)
+    received = facts.received or work.at.date()
+    bottle_id = put_last(work, product, _dated(session, product, facts, received))
+    at = datetime.combine(received, work.at.time())
     work.append(bottle_id, "receive", level, at=at, note=note)
     return bottle_id
 
 
-def put_last(work: UnitOfWork, bottle: Bottle) -> int:
+def put_last(work: UnitOfWork, product: Product, facts: BottleFacts) -> int:
     """Add a bottle behind all others along the shelf, its ledger empty yet; its id."""
-    last = replace(bottle, position=bottle_rows.last_position(work.connection) + 1)
-    return work.insert("bottle", [bottle_rows.bottle_row(last)])[0]
+    place = bottle_rows.last_position(work.connection) + 1
+    row = bottle_rows.bottle_row(new_bottle(product, facts, place))
+    return work.insert("bottle", [row])[0]
 
 
 def take_in(work: UnitOfWork, checked: Label) -> Product:
@@ -230,14 +235,13 @@ def refuse_taken(work: UnitOfWork, draft: Label, apart_from: int | None = None) 
         raise DuplicateName("product", f"{draft.title}, {said(draft.size, draft)}")
 
 
-def _dates(
-    session: Session, product: Product, made: date | None, use_by: date | None
-) -> tuple[date | None, date | None]:
+def _dated(session: Session, product: Product, facts: BottleFacts, received: date) -> BottleFacts:
     """What is made here is made today and keeps as long as its ingredient, unless told."""
+    made, use_by = facts.made, facts.use_by
     if product.house_made:
         made = made or session.clock().date()
         days = session.tree[product.ingredient].shelf_life_days
         if use_by is None and days is not None:
             use_by = made + timedelta(days=days)
     refuse_dates(made, use_by)
-    return made, use_by
+    return replace(facts, received=received, made=made, use_by=use_by)

@@ -14,7 +14,7 @@ from barkeep.application.session import Session
 from barkeep.application.shelving import checked_draft, product_there, shelve, take_in
 from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, Label, Product
+from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
 from barkeep.domain.buying.shopping import ShoppingItem
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import InvalidField
@@ -57,10 +57,7 @@ def receive_bought(session: Session, bought: Sequence[Bought]) -> Done[tuple[Bot
                 session,
                 work=work,
                 product=product,
-                amount=None,
-                use_by=each.use_by,
-                made=None,
-                received=each.received,
+                facts=BottleFacts(received=each.received, use_by=each.use_by),
                 note=_note(each, session.snapshot.settings.currency),
             )
             for each, product in received

@@ -206,13 +206,13 @@ MEASURED = "product,ingredient,abv,size,level,sugar,shape,tare\n"
 def test_a_bottle_is_described_for_a_scale_and_a_ruler():
     bottle = one("Cassis,crème de cassis,18,500,716 g,450 g/l,Tall round bottle,371 g", MEASURED)
     assert (bottle.draft.shape, bottle.draft.sugar_g_per_l) == ("tall-round", 450.0)
-    assert bottle.tare == Tare(371.0, 1.0)
+    assert bottle.facts.tare == Tare(371.0, 1.0)
     assert bottle.level.amount == pytest.approx(300.2, abs=0.5)
     assert bottle.level.method == "weight"
     by_height = one("Gin,gin,40,700,11.5 cm,,squat-round,", MEASURED)
-    assert (by_height.level.method, by_height.tare) == ("height", None)
-    assert one("Gin,gin,40,700,,,,0.52 kg", MEASURED).tare == Tare(520.0, 1.0)
-    assert one("Gin,gin,40,700,,,,520", MEASURED).tare == Tare(520.0, 1.0)
+    assert (by_height.level.method, by_height.facts.tare) == ("height", None)
+    assert one("Gin,gin,40,700,,,,0.52 kg", MEASURED).facts.tare == Tare(520.0, 1.0)
+    assert one("Gin,gin,40,700,,,,520", MEASURED).facts.tare == Tare(520.0, 1.0)
 
 
 def test_an_ounce_of_a_file_is_what_the_bar_means_by_it():

@@ -18,7 +18,7 @@ from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_na
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, Label, Product
+from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
 from barkeep.domain.bottles.containers import container_for, like_tare
 from barkeep.domain.bottles.level_words import number
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
@@ -205,10 +205,10 @@ KNOWN = "The bar knows this product, so only the bottle is new. Change the name 
 
 @dataclass(frozen=True, slots=True)
 class _There:
-    """What is in the bottle, None for full, and its use-by date."""
+    """What is in the bottle, None for full, and what else is written of it."""
 
     amount: float | None
-    use_by: date | None
+    facts: BottleFacts
 
 
 class AddBottleDialog(FormDialog):
@@ -238,14 +238,14 @@ class AddBottleDialog(FormDialog):
         known = self._known
         if known is not None:
             there = self._read_there(known)
-            self._receive(lambda: inventory.receive(known.id, there.amount, there.use_by))
+            self._receive(lambda: inventory.receive(known.id, there.amount, there.facts))
             return
         draft = self.label.read()
         there = self._read_there(draft)
         if draft is None:
             self.has_problems()
             return
-        self._receive(lambda: inventory.receive_new(draft, there.amount, there.use_by))
+        self._receive(lambda: inventory.receive_new(draft, there.amount, there.facts))
 
     def field_of(self, error: UserError) -> str | None:
         match error:
@@ -296,7 +296,7 @@ class AddBottleDialog(FormDialog):
         if level and product is not None:
             measured = self.read("level", lambda: self._level(level, product))
             amount = measured.amount if measured else None
-        return _There(amount, use_by)
+        return _There(amount, BottleFacts(use_by=use_by))
 
     def _level(self, text: str, product: Label) -> MeasuredLevel:
         snapshot = self._bar.snapshot

@@ -143,25 +143,36 @@ NEW = 0
 """The id of a bottle or an entry that has not been written yet."""
 
 
-@dataclass(frozen=True, slots=True)
-class Bottle:
-    """One physical container, with its level as of the snapshot.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BottleFacts:
+    """What is known of one bottle beside its label and its level.
 
-    `position` is the owner's order along the shelf. `tare` was weighed empty,
-    or worked out from `full_g`, what it weighed when it was full. `dash_ml` is
-    what one dash from its own dasher gives.
+    `tare` was weighed empty, or worked out from `full_g`, what it weighed when
+    it was full. `dash_ml` is what one dash from its own dasher gives.
     """
 
-    id: int
-    product: Product
-    level: Level
-    position: int = 0
     received: date | None = None
     made: date | None = None
     use_by: date | None = None
     tare: Tare | None = None
     full_g: float | None = None
     dash_ml: float | None = None
+
+
+NOTHING_KNOWN = BottleFacts()
+
+
+@dataclass(frozen=True, slots=True)
+class Bottle(BottleFacts):
+    """One physical container, with its level as of the snapshot.
+
+    `position` is the owner's order along the shelf.
+    """
+
+    id: int
+    product: Product
+    level: Level
+    position: int = 0
 
     @property
     def ingredient(self) -> str:
@@ -176,6 +187,12 @@ class Bottle:
     def past_use_by(self, on: date) -> bool:
         """Whether its use-by date lies before `on`."""
         return self.use_by is not None and self.use_by < on
+
+
+def new_bottle(product: Product, facts: BottleFacts, position: int) -> Bottle:
+    """A bottle that has not been written yet, so nothing is in its ledger."""
+    known = {each.name: getattr(facts, each.name) for each in fields(BottleFacts)}
+    return Bottle(NEW, product, Level(), position, **known)
 
 
 def active(entries: Sequence[Entry]) -> tuple[Entry, ...]:
