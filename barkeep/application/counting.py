@@ -158,11 +158,11 @@ def weighed(bottle: Bottle, weight_g: float, full: bool, bar: Snapshot) -> Weigh
     else:
         learned = weighed_empty(bottle, weight_g, tree)
     return Weighed(
-        learned.bottle,
-        weight_g,
-        learned.density_g_per_ml,
-        learned.waits_for_empty,
-        learned.odd_contents_ml,
+        bottle=learned.bottle,
+        weight_g=weight_g,
+        density_g_per_ml=learned.density_g_per_ml,
+        waits_for_empty=learned.waits_for_empty,
+        holds_ml=learned.odd_contents_ml,
     )
 
 
@@ -212,5 +212,4 @@ def set_dasher(session: Session, bottle_id: int, dash_ml: float | None) -> Done[
 
 def put_measured(work: UnitOfWork, bottle: Bottle) -> None:
     """Write what a scale and a spoon have told of a bottle."""
-    row = bottle_rows.measured_row(bottle.tare, bottle.full_g, bottle.dash_ml)
-    work.change("bottle", (bottle.id,), **row)
+    work.put("bottle", (bottle.id,), bottle_rows.bottle_row(bottle))

@@ -6,7 +6,6 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta
-from math import hypot
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -39,11 +38,12 @@ from barkeep.documents.sample import (
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.shoots import LoggedBottle, Shoot, ShootDrink, ShootLog
 from barkeep.domain.bar.snapshot import Settings
-from barkeep.domain.bottles.bottle import Bottle, Entry, Level, Product, ProductDraft, fold
+from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Entry, Label, Product, fold
 from barkeep.domain.bottles.containers import container_of
-from barkeep.domain.bottles.levels import parse_level
+from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
+from barkeep.domain.shoots.log import logged_bottle
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial
@@ -78,7 +78,7 @@ class SampleText:
     settings: Settings
     episodes: tuple[Episode, ...]
     bottles: tuple[SampleBottle, ...]
-    known: tuple[ProductDraft, ...]
+    known: tuple[Label, ...]
     specs: tuple[Spec, ...]
     trials: tuple[SampleTrial, ...]
 
@@ -124,7 +124,14 @@ def read_sample(texts: Mapping[str, str], tree: FamilyTree) -> SampleText:
     _refuse_unequal(episodes, specs)
     _refuse_strange_shoots(episodes, bottles)
     trials = read_trials(texts[TRIALS], settings.scales, TRIALS)
-    return SampleText(settings, episodes, bottles, known, specs, trials)
+    return SampleText(
+        settings=settings,
+        episodes=episodes,
+        bottles=bottles,
+        known=known,
+        specs=specs,
+        trials=trials,
+    )
 
 
 @dataclass
@@ -248,7 +255,10 @@ def _shelve(
             if title not in products:
                 products[title] = take_in(work, checked_draft(each.draft, session.tree))
             made, use_by = calendar.known(each.made), calendar.known(each.use_by)
-            bottle_id = shelve(session, work, products[title], each.level, use_by, made)
+            facts = BottleFacts(made=made, use_by=use_by)
+            bottle_id = shelve(
+                session, work=work, product=products[title], amount=each.level, facts=facts
+            )
         shelf[bottle_id] = each
     for draft in text.known:
         if folded(draft.title) in products:
@@ -293,7 +303,7 @@ def _happen(
         if entry.kind == "count":
             for found in logged.values():
                 if key in found and found[key].counted is None:
-                    found[key] = _counted(found[key], before.level, entry)
+                    found[key] = _counted(found[key], before, entry)
     return logged
 
 
@@ -316,22 +326,17 @@ def _write_down(session: Session, work: UnitOfWork, bottle: Bottle, event: Event
 
 def _drawn(before: LoggedBottle | None, bottle: Bottle, entry: Entry) -> LoggedBottle:
     """What a shoot did to a bottle, with one more entry, after which it is `bottle`."""
-    product, level = bottle.product, bottle.level
     poured, spilled = (before.poured, before.spilled) if before else (0.0, 0.0)
-    return LoggedBottle(
-        bottle.id,
-        product.title,
-        product.unit,
-        poured + (entry.amount if entry.kind == "pour" else 0.0),
-        spilled + (entry.amount if entry.kind == "waste" else 0.0),
-        level.amount,
-        sigma=level.expected_sigma,
-    )
+    poured += entry.amount if entry.kind == "pour" else 0.0
+    spilled += entry.amount if entry.kind == "waste" else 0.0
+    return logged_bottle(bottle, poured=poured, spilled=spilled, counted=None)
 
 
-def _counted(logged: LoggedBottle, expected: Level, count: Entry) -> LoggedBottle:
-    sigma = hypot(expected.expected_sigma, count.sigma or 0.0)
-    return replace(logged, expected=expected.amount, counted=count.amount, sigma=sigma)
+def _counted(logged: LoggedBottle, expected: Bottle, count: Entry) -> LoggedBottle:
+    """The same, counted when the bottle was expected to be as it is given."""
+    assert count.method is not None and count.sigma is not None  # every count has both
+    counted = MeasuredLevel(count.amount, count.method, count.sigma)
+    return logged_bottle(expected, poured=logged.poured, spilled=logged.spilled, counted=counted)
 
 
 def _shoot(

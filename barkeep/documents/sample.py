@@ -15,7 +15,7 @@ from typing import Annotated, Literal, cast
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.shoots import ServeCounts, ShootState
 from barkeep.domain.bar.snapshot import Settings
-from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML, ProductDraft
+from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML, Label
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
@@ -87,7 +87,7 @@ class SampleBottle:
 
     file: str
     entry: str
-    draft: ProductDraft
+    draft: Label
     history: tuple[Event, ...]
     received: int
     made: int | None
@@ -141,7 +141,7 @@ def read_bar(text: str, file: str = "bar.toml") -> tuple[Settings, tuple[Episode
 
 def read_shelves(texts: Mapping[str, str], tree: FamilyTree) -> tuple[SampleBottle, ...]:
     """The bottles of several files, by file name, as one shelf in that order."""
-    drafts: dict[str, ProductDraft] = {}
+    drafts: dict[str, Label] = {}
     return tuple(
         _bottle(table, f"bottle {number}", file, tree, drafts)
         for file, text in texts.items()
@@ -151,7 +151,7 @@ def read_shelves(texts: Mapping[str, str], tree: FamilyTree) -> tuple[SampleBott
 
 def read_known_products(
     text: str, tree: FamilyTree, file: str = "known_products.toml"
-) -> tuple[ProductDraft, ...]:
+) -> tuple[Label, ...]:
     """Products the owner knows the price of and has no bottle of."""
     found = []
     for table in tables(parse(text, file, "product"), "product", file):
@@ -196,7 +196,7 @@ def _episode(table: Table, file: str) -> Episode:
 
 
 def _bottle(
-    table: Table, place: str, file: str, tree: FamilyTree, drafts: dict[str, ProductDraft]
+    table: Table, place: str, file: str, tree: FamilyTree, drafts: dict[str, Label]
 ) -> SampleBottle:
     """One bottle; its product is described here, or before where this is another of it."""
     if "another" in table:
@@ -206,7 +206,7 @@ def _bottle(
             reason = "no product of this maker and name comes before it"
             raise KnowledgeError(file, entry, reason)
     else:
-        own, rest = parted(table, ProductDraft, file, place)
+        own, rest = parted(table, Label, file, place)
         draft = _draft(own, file, tree)
         entry = title = draft.title
         if folded(title) in drafts:
@@ -231,12 +231,12 @@ def _bottle(
     return bottle
 
 
-def _draft(table: Table, file: str, tree: FamilyTree) -> ProductDraft:
+def _draft(table: Table, file: str, tree: FamilyTree) -> Label:
     place = f"{table.get('maker', '')} {table.get('name', '')}".strip()
     ingredient = read_field(table, "ingredient", Text, file, place)
     if ingredient not in tree:
         raise KnowledgeError(file, place, f"“{ingredient}” is not an ingredient")
-    draft = read({"maker": "", **table}, ProductDraft, file, place, unit=tree[ingredient].unit)
+    draft = read({"maker": "", **table}, Label, file, place, unit=tree[ingredient].unit)
     if draft.shape is not None and draft.shape not in shipped_shapes():
         known = ", ".join(shipped_shapes())
         raise KnowledgeError(file, place, f"“shape” is “{draft.shape}”; it must be one of {known}")

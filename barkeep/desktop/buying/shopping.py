@@ -320,7 +320,10 @@ class ShoppingDialog(QDialog):
         day = self.on.date()
         received = date(day.year(), day.month(), day.day())
         bought = [
-            bought_of(each.item, each.count, each.price, received, self._tree) for each in taken
+            bought_of(
+                each.item, count=each.count, price=each.price, received=received, tree=self._tree
+            )
+            for each in taken
         ]
         run_operation(self, lambda: self._bar.inventory.receive_bought(bought), self._finish)
 

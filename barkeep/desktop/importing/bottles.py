@@ -43,6 +43,7 @@ class ImportDialog(QDialog):
 
     def __init__(
         self,
+        *,
         file: str,
         found: BottlesFile,
         tree: FamilyTree,
@@ -149,7 +150,9 @@ def preview_bottles(window: MainWindow, file: str, text: str) -> None:
     bar = window.bar
     tree = bar.snapshot.knowledge.tree
     found = read_bottles_csv(text, tree, bar.snapshot.settings.units)
-    dialog = ImportDialog(file, found, tree, bar.inventory.import_rows, window)
+    dialog = ImportDialog(
+        file=file, found=found, tree=tree, write=bar.inventory.import_rows, parent=window
+    )
 
     def say() -> None:
         if dialog.imported is not None:

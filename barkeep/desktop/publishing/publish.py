@@ -60,7 +60,11 @@ LIST_WIDTH = 300
 def publish(window: MainWindow) -> None:
     """Open the dialog, the spec that is chosen in the window ticked."""
     dialog = PublishDialog(
-        window.bar, window.state, window.background, chosen_specs(window), window
+        bar=window.bar,
+        state=window.state,
+        background=window.background,
+        ticked=chosen_specs(window),
+        parent=window,
     )
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.open()
@@ -122,14 +126,14 @@ class PublishDialog(PagesDialog):
         """What is chosen now."""
         options = self.options
         return PrintChoice(
-            options.chosen_template,
-            options.chosen_paper,
-            options.chosen_size,
-            self.specs.ticked if self.kind in OF_SPECS else (),
-            self.bottles.ticked if self.kind not in OF_SPECS else (),
-            options.title.text().strip(),
-            options.strength.isChecked(),
-            options.allergens.isChecked(),
+            template=options.chosen_template,
+            paper=options.chosen_paper,
+            card=options.chosen_size,
+            specs=self.specs.ticked if self.kind in OF_SPECS else (),
+            bottles=self.bottles.ticked if self.kind not in OF_SPECS else (),
+            title=options.title.text().strip(),
+            strength=options.strength.isChecked(),
+            allergens=options.allergens.isChecked(),
         )
 
     @property

@@ -90,7 +90,9 @@ class MainWindow(QMainWindow):
         self.setCentralWidget(centre)
         self.toast = Toast(centre)
         self.background = Background(self)
-        self.context = ScreenContext(bar, state, self.background, self.toast, self.go)
+        self.context = ScreenContext(
+            bar=bar, state=state, background=self.background, toast=self.toast, go=self.go
+        )
         self.actions_ = WindowActions(self.menuBar(), pages)
         self.tasks = WindowTasks(self)
         self._add_status()

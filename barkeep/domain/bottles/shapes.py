@@ -211,7 +211,7 @@ class Profile:
         end = self._area(high)
         b = (4.0 * half - 3.0 * a - end) / length
         c = 2.0 * (a - 2.0 * half + end) / length**2
-        return Segment(low.height_cm, length, a, b, c)
+        return Segment(foot_cm=low.height_cm, length_cm=length, a=a, b=b, c=c)
 
     def _area(self, station: Station) -> float:
         outline = area_cm2(self.section, station)

@@ -25,10 +25,10 @@ def constants(section: str) -> Any:
     return _document()[section]
 
 
-def within(quantity: str, value: float, low: float, high: float, unit: str) -> float:
+def within(quantity: str, value: float, low: float, high: float, *, unit: str) -> float:
     """The value, where it lies from `low` to `high`. Raises `OutsideRange` where it does not."""
     if not (math.isfinite(value) and low <= value <= high):
-        raise OutsideRange(quantity, value, low, high, unit)
+        raise OutsideRange(quantity=quantity, value=value, low=low, high=high, unit=unit)
     return value
 
 

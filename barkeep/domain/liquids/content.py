@@ -23,8 +23,8 @@ def ethanol_g(volume_ml: float, abv_percent: float) -> float:
     >>> round(ethanol_g(44.36, 40.0), 1)  # one US standard drink
     14.0
     """
-    share = within("strength", abv_percent, 0.0, 100.0, "% vol") / 100.0
-    return ethanol_ml_g(within("volume", volume_ml, 0.0, 1e9, "ml") * share)
+    share = within("strength", abv_percent, 0.0, 100.0, unit="% vol") / 100.0
+    return ethanol_ml_g(within("volume", volume_ml, 0.0, 1e9, unit="ml") * share)
 
 
 def ethanol_ml_g(ethanol_ml: float) -> float:
@@ -54,7 +54,7 @@ def alcohol_kept() -> Mapping[str, float]:
 def _energy(table: str, grams: Mapping[Nutrient, float]) -> float:
     per_g: Mapping[str, float] = constants(table)
     return sum(
-        per_g[each] * within(f"mass of {each}", amount, 0.0, 1e7, "g")
+        per_g[each] * within(f"mass of {each}", amount, 0.0, 1e7, unit="g")
         for each, amount in grams.items()
     )
 
@@ -133,4 +133,4 @@ def _folded(name: str) -> str:
 
 def standard_drinks(ethanol_g: float, country: str) -> float:
     """How many standard drinks a mass of ethanol is. Raises `UnknownName`, `OutsideRange`."""
-    return within("mass of ethanol", ethanol_g, 0.0, 1e7, "g") / standard_drink(country).grams
+    return within("mass of ethanol", ethanol_g, 0.0, 1e7, unit="g") / standard_drink(country).grams

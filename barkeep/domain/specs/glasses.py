@@ -139,7 +139,9 @@ def fits(served_ml: float, glass: Glass, ice_ml: float = 0.0, doubt_ml: float = 
     if glass.kind in _DOES:
         why = _too_much_to_work(served_ml, glass, slack_ml, to_brim)
     else:
-        why = _too_much_to_serve(served_ml, glass, ice_ml, slack_ml, to_brim)
+        why = _too_much_to_serve(
+            served_ml, glass=glass, ice_ml=ice_ml, slack_ml=slack_ml, to_brim=to_brim
+        )
     return Fit(to_wash_line=not why, to_brim=to_brim, why=why)
 
 
@@ -159,7 +161,7 @@ def _too_much_to_work(served_ml: float, glass: Glass, slack_ml: float, to_brim: 
 
 
 def _too_much_to_serve(
-    served_ml: float, glass: Glass, ice_ml: float, slack_ml: float, to_brim: bool
+    served_ml: float, *, glass: Glass, ice_ml: float, slack_ml: float, to_brim: bool
 ) -> str:
     """Why a drink or a batch is too much for what it is served in, and what would help."""
     if _holds(glass.wash_line_ml, served_ml + ice_ml, slack_ml):
