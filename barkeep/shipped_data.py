@@ -91,7 +91,9 @@ def read(raw: object, kind: type[Read], file: str, place: str, /, **given: objec
         if field is None or field.name in given:
             unknown.append(name)
         else:
-            values[field.name] = _checked(each, field.type, file, place, name)
+            values[field.name] = _checked(
+                each, wanted=field.type, file=file, place=place, name=name
+            )
     for name, field in wanted.items():
         if field.needed and field.name not in values:
             raise KnowledgeError(file, place, _missing(name, field.type))
@@ -113,14 +115,17 @@ def by_key(
 def amounts(raw: object, file: str, place: str) -> dict[str, float]:
     """A table of names, each with an amount above nothing."""
     written = _table(raw, file, place)
-    return {name: _checked(each, Positive, file, place, name) for name, each in written.items()}
+    return {
+        name: _checked(each, wanted=Positive, file=file, place=place, name=name)
+        for name, each in written.items()
+    }
 
 
 def read_field(written: Table, name: str, kind: Any, file: str, place: str) -> Any:
     """One field by itself, which must be there; `kind` is its type."""
     if name not in written:
         raise KnowledgeError(file, place, _missing(name, kind))
-    return _checked(written[name], kind, file, place, name)
+    return _checked(written[name], wanted=kind, file=file, place=place, name=name)
 
 
 def without(written: Table, *names: str) -> Table:
@@ -180,7 +185,10 @@ def _checked(raw: object, wanted: Any, file: str, place: str, name: str) -> Any:
             return read(raw, wanted, file, f"{place}.{name}")  # type: ignore[arg-type]
         if get_origin(wanted) is Mapping:
             each = get_args(wanted)[1]
-            return {one: _checked(raw[one], each, file, f"{place}.{name}", one) for one in raw}
+            return {
+                one: _checked(raw[one], wanted=each, file=file, place=f"{place}.{name}", name=one)
+                for one in raw
+            }
     elif isinstance(raw, list):
         texts = [each for each in raw if isinstance(each, str)]
         if len(set(texts)) < len(texts):

@@ -15,6 +15,7 @@ NOT_OURS = {
     "addLayout": "Qt's grid: row, column, and how many of each",
     "cubicTo": "Qt's curve: three points",
     "linprog": "scipy's linear program: the six parts of its standard form",
+    "parse": "shipped_data.parse: after the file, one name a table that may stand there",
     "Table": "SQLAlchemy's table: one argument a column",
 }
 """What takes more than four by position, and why it may."""

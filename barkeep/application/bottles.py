@@ -180,7 +180,7 @@ class Inventory:
         with self._session.writing() as work:
             bottle = bottle_there(work, bottle_id)
             work.label = f"Pour {said(amount, bottle)} of {bottle.product.title}"
-            take_one(work, bottle, "pour", amount, note)
+            take_one(work, bottle=bottle, kind="pour", amount=amount, note=note)
         return self._bottle_done(work, bottle_id)
 
     def waste(self, bottle_id: int, amount: float, note: str = "") -> Done[Bottle]:
@@ -188,7 +188,7 @@ class Inventory:
         with self._session.writing() as work:
             bottle = bottle_there(work, bottle_id)
             work.label = f"Waste {said(amount, bottle)} of {bottle.product.title}"
-            take_one(work, bottle, "waste", amount, note)
+            take_one(work, bottle=bottle, kind="waste", amount=amount, note=note)
         return self._bottle_done(work, bottle_id)
 
     def empty(self, bottle_id: int, note: str = "") -> Done[Bottle]:

@@ -236,7 +236,15 @@ def _add_trials(session: Session, text: SampleText, calendar: _Calendar) -> None
             raise KnowledgeError(TRIALS, each.spec, f"there is no such spec in {SPECS}")
         if spec.added is not None and on < spec.added:
             raise KnowledgeError(TRIALS, each.spec, "it was tasted before it was written")
-        trial = Trial(None, spec.id, on, each.scores, each.notes, each.changed, each.won)
+        trial = Trial(
+            id=None,
+            spec_id=spec.id,
+            on=on,
+            scores=each.scores,
+            notes=each.notes,
+            changed=each.changed,
+            won=each.won,
+        )
         calendar.put(each.day)
         with _located(TRIALS, f"trial of {each.spec}"):
             Trials(session).add(trial)
@@ -314,9 +322,9 @@ def _write_down(session: Session, work: UnitOfWork, bottle: Bottle, event: Event
             return open_one(work, bottle)
         case "pour":
             note = f"{event.shoot}: {event.note}" if event.shoot else event.note
-            return take_one(work, bottle, "pour", event.amount, note)
+            return take_one(work, bottle=bottle, kind="pour", amount=event.amount, note=note)
         case "waste":
-            return take_one(work, bottle, "waste", event.amount, event.note)
+            return take_one(work, bottle=bottle, kind="waste", amount=event.amount, note=event.note)
         case "empty":
             return empty_one(work, bottle, event.note)
         case "count":
@@ -353,7 +361,14 @@ def _shoot(
         in_order = tuple(bottles[key] for key in sorted(bottles))
         log = ShootLog(datetime.combine(on, EVENING), made, in_order)
     return Shoot(
-        None, episode.name, on, drinks, episode.state, episode.starts, episode.notes, log=log
+        id=None,
+        theme=episode.name,
+        on=on,
+        drinks=drinks,
+        state=episode.state,
+        starts=episode.starts,
+        notes=episode.notes,
+        log=log,
     )
 
 

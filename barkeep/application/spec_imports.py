@@ -211,7 +211,9 @@ def _of_parts(
     told = tuple(placed(each, parts, named.text) for each in read.problems)
     where = parts.where or f"spec {number}"
     text = text_of_parts(parts) if told else ""
-    return _Found(replace(read, problems=told), named.file, where, parts.row, text)
+    return _Found(
+        read=replace(read, problems=told), file=named.file, where=where, row=parts.row, text=text
+    )
 
 
 def _in_text(
@@ -238,7 +240,7 @@ def _in_text(
 
 def _of_rows(read: ReadSpec, file: str, rows: Sequence[str]) -> _Found:
     text = "\n".join(rows).rstrip(" \n-=") + "\n" if read.problems else ""
-    return _Found(read, file, f"line {read.row}", read.row, text)
+    return _Found(read=read, file=file, where=f"line {read.row}", row=read.row, text=text)
 
 
 @dataclass

@@ -91,7 +91,7 @@ def _pairs(text: str, file: str) -> tuple[Confusable, ...]:
     found = []
     document = parse(text, file, "confusable")
     for number, table in enumerate(tables(document, "confusable", file), 1):
-        pair = read_field(table, "pair", Texts, file, f"confusable {number}")
+        pair = read_field(table, name="pair", kind=Texts, file=file, place=f"confusable {number}")
         if len(pair) != 2:
             raise KnowledgeError(file, f"confusable {number}", "“pair” names two ingredients")
         first, second = pair

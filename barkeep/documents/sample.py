@@ -131,7 +131,8 @@ def read_bar(text: str, file: str = "bar.toml") -> tuple[Settings, tuple[Episode
     """The bar's settings and its episodes."""
     document = parse(text, file, "name", "currency", "episode")
     name, currency = (
-        read_field(document, each, Text, file, "the bar") for each in ("name", "currency")
+        read_field(document, name=each, kind=Text, file=file, place="the bar")
+        for each in ("name", "currency")
     )
     episodes = tuple(_episode(each, file) for each in tables(document, "episode", file))
     refuse_twice((each.name for each in episodes), file)
@@ -143,7 +144,7 @@ def read_shelves(texts: Mapping[str, str], tree: FamilyTree) -> tuple[SampleBott
     """The bottles of several files, by file name, as one shelf in that order."""
     drafts: dict[str, Label] = {}
     return tuple(
-        _bottle(table, f"bottle {number}", file, tree, drafts)
+        _bottle(table, place=f"bottle {number}", file=file, tree=tree, drafts=drafts)
         for file, text in texts.items()
         for number, table in enumerate(tables(parse(text, file, "bottle"), "bottle", file), 1)
     )
@@ -174,7 +175,9 @@ def read_trials(
 def _trial(table: Table, scales: Sequence[Scale], file: str) -> SampleTrial:
     place = f"trial of {table.get('spec', '')}".strip()
     scores = []
-    for each in read_field({"scores": (), **table}, "scores", Texts, file, place):
+    for each in read_field(
+        {"scores": (), **table}, name="scores", kind=Texts, file=file, place=place
+    ):
         try:
             scores.append(read_score(each, scales))
         except UserError as error:
@@ -200,7 +203,7 @@ def _bottle(
 ) -> SampleBottle:
     """One bottle; its product is described here, or before where this is another of it."""
     if "another" in table:
-        title = read_field(table, "another", Text, file, place)
+        title = read_field(table, name="another", kind=Text, file=file, place=place)
         entry, rest = f"another {title}", without(table, "another")
         if folded(title) not in drafts:
             reason = "no product of this maker and name comes before it"
@@ -214,10 +217,10 @@ def _bottle(
             raise KnowledgeError(file, entry, reason)
         drafts[folded(title)] = draft
     draft = drafts[folded(title)]
-    lines = read_field({"history": (), **rest}, "history", Texts, file, entry)
+    lines = read_field({"history": (), **rest}, name="history", kind=Texts, file=file, place=entry)
     events = tuple(_event(each, draft.unit, file, entry) for each in lines)
     came = "made" if draft.house_made else "received"
-    day = read_field(rest, came, Past, file, entry)
+    day = read_field(rest, name=came, kind=Past, file=file, place=entry)
     given = {
         "file": file,
         "entry": entry,
@@ -233,7 +236,7 @@ def _bottle(
 
 def _draft(table: Table, file: str, tree: FamilyTree) -> Label:
     place = f"{table.get('maker', '')} {table.get('name', '')}".strip()
-    ingredient = read_field(table, "ingredient", Text, file, place)
+    ingredient = read_field(table, name="ingredient", kind=Text, file=file, place=place)
     if ingredient not in tree:
         raise KnowledgeError(file, place, f"“{ingredient}” is not an ingredient")
     draft = read({"maker": "", **table}, Label, file, place, unit=tree[ingredient].unit)
@@ -263,7 +266,7 @@ def _event(text: str, unit: Unit, file: str, entry: str) -> Event:
         case "count":
             return Event(text, kind, day, level=rest)
         case "pour" | "waste":
-            return _taken(text, kind, day, rest, unit, file, entry)
+            return _taken(text, kind=kind, day=day, rest=rest, unit=unit, file=file, entry=entry)
         case "open" if rest:
             reason = f"“{text}” says too much; write {_PATTERNS[kind]}"
             raise KnowledgeError(file, entry, reason)

@@ -448,7 +448,7 @@ def _document(text: str, file: str) -> Table:
 
 
 def _shapes(document: Table, file: str) -> Mapping[str, Shape]:
-    basis = read_field(document, "basis", Text, file, "the text")
+    basis = read_field(document, name="basis", kind=Text, file=file, place="the text")
     drawn = table_in(document, "shape", file)
     return {key: _shape(key, each, basis, file) for key, each in drawn.items()}
 
@@ -464,8 +464,8 @@ def _shape(key: str, raw: object, basis: str, file: str) -> Shape:
 
 
 def _profile(drawn: Table, file: str, place: str) -> Profile:
-    section: Section = read_field(drawn, "section", Section, file, place)
-    rows = read_field(drawn, "inner", _ROWS[section], file, place)
+    section: Section = read_field(drawn, name="section", kind=Section, file=file, place=place)
+    rows = read_field(drawn, name="inner", kind=_ROWS[section], file=file, place=place)
     stations = tuple(_station(section, row) for row in rows)
     return read(without(drawn, "inner"), Profile, file, place, stations=stations)
 

@@ -101,7 +101,9 @@ def read_allergens(text: str, file: str = FILE) -> KnownAllergens:
     by_word: dict[str, Allergen] = {}
     for each in tables(document, "allergen", file):
         key = f"allergen {each.get('word', '?')}"
-        others = read_field({"other_words": (), **each}, "other_words", Texts, file, key)
+        others = read_field(
+            {"other_words": (), **each}, name="other_words", kind=Texts, file=file, place=key
+        )
         allergen = read(without(each, "other_words"), Allergen, file, key)
         if not allergen.lists:
             raise KnowledgeError(file, key, "it is on no list")

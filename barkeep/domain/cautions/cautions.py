@@ -224,7 +224,7 @@ def _rule(key: str, raw: object, file: str) -> CautionRule:
 
 def _phrases(table: Table, file: str, key: str) -> Phrases | None:
     said, unless = (
-        read_field(table, each, Texts, file, key) if each in table else ()
+        read_field(table, name=each, kind=Texts, file=file, place=key) if each in table else ()
         for each in ("words", "not")
     )
     for phrase in (*said, *unless):

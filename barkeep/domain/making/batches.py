@@ -146,7 +146,9 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served | None 
             spec.name, f"that would be {serves:.3g} serves; {MOST_BATCH_SERVES:g} is the most"
         )
     tree = snapshot.knowledge.tree
-    out = measured_out(one.contents, target, serves, water_ml * serves, snapshot)
+    out = measured_out(
+        one.contents, target=target, serves=serves, water_ml=water_ml * serves, snapshot=snapshot
+    )
     held_out = one.served_volume_ml / serve_ml  # figures of the served drink, thinned otherwise
     whole = Batch(
         spec=spec,

@@ -220,7 +220,7 @@ def shipped_glassware() -> Glassware:
 def read_glassware(text: str, file: str = FILE) -> Glassware:
     """Glasses and ice out of a TOML text. Raises `KnowledgeError`."""
     document = parse(text, file, "basis", "glass", "ice")
-    basis = read_field(document, "basis", Text, file, "the text")
+    basis = read_field(document, name="basis", kind=Text, file=file, place="the text")
     glasses = by_key(table_in(document, "glass", file), Glass, file, "glass", basis=basis)
     ices = by_key(table_in(document, "ice", file), Ice, file, "ice")
     for glass in glasses.values():

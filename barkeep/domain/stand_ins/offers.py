@@ -170,11 +170,11 @@ def _offer(
     derivation, *others = ways
     poured = None if _made(derivation) else sourcing.supply.bottle(derivation.offered)
     return Offer(
-        derivation,
-        poured,
-        path_in_words(derivation, sourcing.tree),
-        tuple(_changes(derivation, balance, poured, snapshot)),
-        tuple((each.buying, each.closeness) for each in others if each.buying),
+        derivation=derivation,
+        bottle=poured,
+        path=path_in_words(derivation, sourcing.tree),
+        corrections=tuple(_changes(derivation, balance, poured, snapshot)),
+        or_buy=tuple((each.buying, each.closeness) for each in others if each.buying),
     )
 
 
