@@ -31,6 +31,8 @@ COMMANDS = (
     Command("tare", "tare", "write down what an empty or full bottle weighs"),
     Command("dasher", "dasher", "say what one dash from a bottle comes to"),
     Command("receive", "receive", "put a bottle of a known product on the shelf"),
+    Command("product", "product", "the labels the bar knows, and a bottle's dates"),
+    Command("ingredient", "ingredient", "the kinds of things there are, and your own"),
     Command("buy", "buy", "what to buy for shoots and pars, and what was bought"),
     Command("history", "history", "what happened to a bottle"),
     Command("spec", "spec", "read, add, show, find, analyse, riff on and compare specs"),
