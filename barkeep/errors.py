@@ -255,7 +255,8 @@ class DuplicateName(UserError):
     name: str
 
     def __str__(self) -> str:
-        return f"There is already a {self.kind} called “{self.name}”; choose another name."
+        article = "an" if self.kind[:1] in "aeiou" else "a"
+        return f"There is already {article} {self.kind} called “{self.name}”; choose another name."
 
 
 @dataclass

@@ -120,3 +120,8 @@ def random_bar(chance: Random, specs: int = 8) -> Snapshot:
     bottles = [bottle(number, key, chance.choice(levels)) for number, key in enumerate(owned, 1)]
     drinks = [random_spec(chance, knowledge, f"Drink {number}") for number in range(specs)]
     return snapshot(knowledge, bottles, drinks)
+
+
+def without_id(spec: Spec) -> Spec:
+    """The spec as text carries it: no identity, no date."""
+    return replace(spec, id=None, added=None)

@@ -286,8 +286,3 @@ def _refuse_overfull(work: UnitOfWork, old: Product, draft: Label) -> None:
     for bottle in own:
         if bottle.level.amount > draft.size + ROUNDING:
             raise LevelAboveSize(bottle.level.amount, draft.size, draft.unit, draft.title)
-
-
-def _opened_on(bottle: Bottle) -> str:
-    opened = bottle.level.opened
-    return f"it was opened on {opened}" if opened else "there is nothing to do"

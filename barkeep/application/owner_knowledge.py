@@ -31,6 +31,12 @@ class OwnerKnowledge:
     def __init__(self, session: Session) -> None:
         self._session = session
 
+    @property
+    def own_ingredients(self) -> frozenset[str]:
+        """The keys of the owner's ingredients."""
+        with self._session.store.reading() as connection:
+            return frozenset(each.key for each in rows.read_own_ingredients(connection))
+
     def add_stand_in(self, stand_in: StandIn) -> Done[StandIn]:
         """Add an own stand-in, or change the one there is for the same two ingredients.
 

@@ -32,6 +32,8 @@ COMMANDS = (
     Command("tare", "counting:configure_tare", "write down what an empty or full bottle weighs"),
     Command("dasher", "counting:configure_dasher", "say what one dash from a bottle comes to"),
     Command("receive", "shelf:configure_receive", "put a bottle of a known product on the shelf"),
+    Command("product", "product:configure", "the labels the bar knows, and a bottle's dates"),
+    Command("ingredient", "ingredient:configure", "the kinds of things there are, and your own"),
     Command("buy", "buying:configure_buy", "what to buy for shoots and pars, and what was bought"),
     Command("history", "shelf:configure_history", "what happened to a bottle"),
     Command("spec", "spec:configure", "read, add, show, find, analyse, riff on and compare specs"),

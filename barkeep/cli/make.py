@@ -44,7 +44,11 @@ def configure(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--how", metavar="TEXT", default="", help="how it is made in your own way")
     parser.add_argument("--keep-recipe", action="store_true", help="keep your own way of making it")
-    parser.add_argument("--plan", action="store_true", help="only show what it would take and give")
+    parser.add_argument(
+        "--plan",
+        action="store_true",
+        help="only show what it would take and give; --keep-recipe keeps the recipe",
+    )
     parser.add_argument(
         "--or-less", action="store_true", help="make less where the inputs do not give as much"
     )
@@ -65,6 +69,8 @@ def run(arguments: Arguments) -> int:
             key, amount, recipe=recipe, made=arguments.made, or_less=arguments.or_less
         )
         bottle = None if arguments.plan else _make(arguments, plan, recipe, bar)
+        if arguments.plan and arguments.keep_recipe and recipe is not None:
+            bar.knowledge.set_recipe(recipe)
     if arguments.json:
         print_json(_making_json(plan, bottle, tree))
     else:

@@ -64,6 +64,7 @@ def _analysis_json(analysis: Analysis) -> dict[str, object]:
         "ethanol_g": rounded(analysis.ethanol_g, 2),
         "standard_drinks": rounded(analysis.standard_drinks, 2),
         "kcal": rounded(analysis.kcal, 1),
+        "kj": rounded(analysis.kj, 1),
         "cost": rounded(analysis.cost.amount, 2),
         "allergens": [each.word for each in analysis.allergens],
         "cautions": [

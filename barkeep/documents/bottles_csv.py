@@ -8,7 +8,7 @@ tabs.
 product     the name on the label
 maker       who makes it
 ingredient  what it is, by name or key
-abv         % vol: 41.2, 41,2 %
+abv         % vol: 41.2, 41,2 %, 86 proof
 size        70 cl, 0.7 l, 1 kg; a bare number is ml, g or pieces
 level       what is left, empty for a full bottle. Up to 1 a share: 0.4, 4/10,
             40 %; else an amount: 31 cl. A bare number above 1 of what is poured
@@ -37,6 +37,7 @@ from barkeep.domain.bottles.levels import MeasuredLevel, parse_level, read_weigh
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.ingredients.names import match_ingredient
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
 from barkeep.errors import InvalidField, Problem, UnknownName, UserError
 
@@ -249,10 +250,7 @@ def _tare(text: str) -> Tare | None:
 
 
 def _strength(text: str) -> float | None:
-    strength = _number("abv", text.removesuffix("%").rstrip(), "write % vol, such as 41.2")
-    if strength > 100:
-        raise InvalidField("abv", text, "it is 0 to 100 % vol")
-    return strength
+    return read_strength(text, "abv")
 
 
 def _price(text: str) -> float | None:

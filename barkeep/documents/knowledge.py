@@ -47,15 +47,6 @@ def read_ingredients(text: str, file: str = "ingredients.toml") -> tuple[Ingredi
     return tuple(_ingredient(key, table, file) for key, table in parse(text, file).items())
 
 
-def read_confusables(
-    text: str, tree: FamilyTree, file: str = "confusables.toml"
-) -> tuple[Confusable, ...]:
-    """Pairs that are mistaken for each other, each pair once."""
-    pairs = _pairs(text, file)
-    _refuse_pairs(pairs, tree, file)
-    return pairs
-
-
 def read_stand_ins(
     text: str, tree: FamilyTree, file: str = "stand_ins.toml"
 ) -> tuple[tuple[StandIn, ...], tuple[NoStandIn, ...]]:

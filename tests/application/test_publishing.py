@@ -22,12 +22,12 @@ from barkeep.application.publishing import (
     text_forms,
 )
 from barkeep.documents.printed.cards import FIRST_OF_ALL
-from barkeep.documents.printed.paper import size_named
 from barkeep.documents.printed.templates import KINDS as ALL_KINDS
 from barkeep.documents.printed.templates import shipped_templates
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.errors import UnknownName
+from tests.documents.printed.sizes import size_named
 
 KINDS = [kind for kind in ALL_KINDS if kind != "run_sheet"]
 """Those of specs and bottles: a run sheet is of a shoot."""

@@ -6,9 +6,10 @@ from dataclasses import replace
 
 import pytest
 
-from barkeep.domain.specs.spec import Line, without_id
+from barkeep.domain.specs.spec import Line
 from barkeep.errors import AmbiguousName, DuplicateName, InvalidField, UnknownName
 from tests.application.conftest import DAISY, NOON, plough
+from tests.worlds import without_id
 
 
 def test_specs_are_added_together_and_read_back_whole(bar, reopen):

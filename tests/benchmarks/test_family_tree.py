@@ -1,4 +1,4 @@
-"""What networkx costs the family tree, as ratios: why a table of ancestors stands beside it.
+"""What networkx costs the family tree, as ratios: why tables of kin stand beside it.
 
 The figures are printed for people to read (`python -m pytest tests/benchmarks -m benchmark -s`);
 nothing here asserts a time.
@@ -76,6 +76,12 @@ def test_asking_who_descends_from_whom(capsys):
     def by_ancestors() -> list[bool]:
         return [key == kind or kind in nx.ancestors(family, key) for key, kind in pairs]
 
+    def below_by_table() -> list[set[str]]:
+        return [set(tree.descendants(key)) for key in tree]
+
+    def below_by_walk() -> list[set[str]]:
+        return [nx.descendants(family, key) for key in tree]
+
     def built() -> FamilyTree:
         return replace(tree)
 
@@ -84,5 +90,9 @@ def test_asking_who_descends_from_whom(capsys):
         print(f"\n{len(pairs)} times is_a: {table:.0f} µs by the table (the baseline)")
         for name, ask in (("has_path", by_path), ("ancestors", by_ancestors)):
             print(f"by networkx's {name}: {least_us(ask, 1) / table:.0f} times that")
+        below = least_us(below_by_table)
+        print(f"descendants of all: {below:.0f} µs by the table")
+        print(f"by networkx: {least_us(below_by_walk) / below:.0f} times that")
         print(f"building the tree, its table and names: {least_us(built) / table:.1f} times that")
     assert by_table() == by_path() == by_ancestors()
+    assert below_by_table() == below_by_walk()

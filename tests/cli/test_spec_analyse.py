@@ -6,7 +6,8 @@ import pytest
 
 KEYS = [
     *("start_volume_ml", "dilution", "served_volume_ml", "abv_percent", "sugar_g_per_l"),
-    *("acid_g_per_l", "ethanol_g", "standard_drinks", "kcal", "cost", "allergens", "cautions"),
+    *("acid_g_per_l", "ethanol_g", "standard_drinks", "kcal", "kj", "cost", "allergens"),
+    "cautions",
     "uncertain",
 ]
 

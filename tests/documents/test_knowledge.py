@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from barkeep.documents.knowledge import (
-    read_confusables,
+    _pairs,
+    _refuse_pairs,
     read_ingredients,
     read_made_from,
     read_stand_ins,
@@ -86,6 +87,13 @@ how = "Stir until clear."
 closeness = 0.9
 basis = "measured"
 """
+
+
+def read_confusables(text, tree, file="confusables.toml"):
+    """The pairs of one text, as the whole tree reads them."""
+    pairs = _pairs(text, file)
+    _refuse_pairs(pairs, tree, file)
+    return pairs
 
 
 @pytest.fixture(scope="module")

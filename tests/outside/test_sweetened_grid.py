@@ -12,6 +12,7 @@ from __future__ import annotations
 import pytest
 
 from barkeep.domain.liquids import sweetened
+from tests.outside import physics
 from tests.outside.tables import rows
 
 GRID = rows("sugared_spirit_density")
@@ -21,7 +22,7 @@ def models(row: dict[str, str]) -> tuple[float, float]:
     """Our density and Tabarié's, kg/m³."""
     abv, sugar = float(row["abv_pct_20C"]), float(row["sucrose_g_per_L"])
     ours = sweetened.spirit_density(abv, sugar).g_per_ml
-    return 1000.0 * ours, 1000.0 * sweetened.tabarie_g_per_ml(abv, sugar)
+    return 1000.0 * ours, physics.tabarie_kg_m3(abv, sugar)
 
 
 @pytest.mark.computed

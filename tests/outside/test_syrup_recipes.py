@@ -12,7 +12,7 @@ import re
 import pytest
 
 from barkeep.application.knowledge import shipped
-from barkeep.domain.liquids import sucrose
+from tests.outside import physics
 from tests.outside.tables import rows
 
 USDA = {row["ndb_no"]: row for row in rows("usda_liquids")}
@@ -68,7 +68,7 @@ def expected_ml(recipe) -> float:
         water -= float(kept[1])
     share = re.search(r"less (\d+) %", recipe.basis)
     less = float(share[1]) / 100.0 if share else 0.0
-    return sucrose.syrup(solids, water).volume_ml * (1.0 - less)
+    return physics.syrup(solids, water).volume_ml * (1.0 - less)
 
 
 @pytest.mark.computed

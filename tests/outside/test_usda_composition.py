@@ -13,6 +13,7 @@ import pytest
 
 from barkeep.domain.ingredients.portions import shipped_portions
 from barkeep.domain.liquids import content, ethanol, sucrose
+from tests.outside import physics
 from tests.outside.tables import rows
 
 TABLE = {row["ndb_no"]: row for row in rows("usda_liquids")}
@@ -75,7 +76,7 @@ def test_usda_19296_honey_syrup_is_half_honey(tree):
     """500 ml of honey in 500 ml of water come to a little less than a litre."""
     honey_g = 500.0 * density("19296")
     solids_g = honey_g * (1.0 - float(TABLE["19296"]["water_g_100g"]) / 100.0)
-    made = sucrose.syrup(solids_g, honey_g + 500.0 - solids_g)
+    made = physics.syrup(solids_g, honey_g + 500.0 - solids_g)
     expected = sugar_g_per_l("19296") / 2.0 * 1000.0 / made.volume_ml
     assert tree["honey-syrup"].sugar_g_per_l == pytest.approx(expected, rel=0.01)
 
@@ -96,7 +97,7 @@ def test_usda_01172_pasteurised_white_weighs_as_fresh(tree):
 def test_ethanol_and_energy_of_a_spirit(number):
     """Ethanol by mass within 0.11 g in 100 g; energy within 1.5 %, USDA's factor being 6.93."""
     by_mass = float(TABLE[number]["ethanol_g_100g"])
-    ours = 100.0 * ethanol.mass_fraction(ethanol.of_us_proof(SPIRITS[number]))
+    ours = 100.0 * ethanol.mass_fraction(physics.of_us_proof(SPIRITS[number]))
     assert ours == pytest.approx(by_mass, abs=0.11)
     assert ours + float(TABLE[number]["water_g_100g"]) == pytest.approx(100.0, abs=0.15)
     kcal = float(TABLE[number]["kcal_100g"])
@@ -131,7 +132,7 @@ def test_strength(tree, key, number, within):
 def test_usda_14415_cream_liqueur_is_as_strong_as_its_name_says(tree):
     """USDA's ethanol of liqueurs does not fit its density, so the proof in the name counts."""
     assert "34 proof" in TABLE["14415"]["name"]
-    assert tree["cream-liqueur"].abv_percent == ethanol.of_us_proof(34.0)
+    assert tree["cream-liqueur"].abv_percent == physics.of_us_proof(34.0)
 
 
 @pytest.mark.parametrize(

@@ -1,6 +1,6 @@
 """Every worked example of `data/worked_examples.csv` is worked by barkeep too.
 
-24 of the 38 were published; the other 14 were computed or rest on a formula
+21 of the 35 were published; the other 14 were computed or rest on a formula
 from memory, and do not count as outside checks.
 """
 
@@ -34,14 +34,14 @@ def test_computed(row):
 
 
 def test_every_row_has_its_check_and_every_check_its_row():
-    assert list(ROWS) == [f"W{number:02}" for number in range(1, 39)]
+    assert list(ROWS) == [f"W{number:02}" for number in (*range(1, 14), *range(17, 39))]
     assert CHECKS.keys() == ROWS.keys()
 
 
-def test_24_published_rows_are_checked():
-    numbers = [*range(1, 18), *range(32, 39)]
+def test_21_published_rows_are_checked():
+    numbers = [*range(1, 14), 17, *range(32, 39)]
     assert [row.id for row in PUBLISHED] == [f"W{number:02}" for number in numbers]
-    assert len(PUBLISHED) == 24
+    assert len(PUBLISHED) == 21
 
 
 def test_what_was_computed_is_not_counted_as_published():

@@ -4,27 +4,28 @@ from __future__ import annotations
 
 import math
 
-from barkeep.domain.liquids import buoyancy, ethanol
+from barkeep.domain.liquids import ethanol
 from barkeep.domain.liquids.ethanol import US_REFERENCE_C
+from tests.outside import physics
 from tests.outside.tables import LB_G, US_GAL_ML
 
 
 def density(proof: float, temperature_c: float = US_REFERENCE_C) -> float:
     """kg/m³ of a spirit of a US proof."""
-    p = ethanol.mass_fraction(ethanol.of_us_proof(proof), US_REFERENCE_C)
+    p = ethanol.mass_fraction(physics.of_us_proof(proof), US_REFERENCE_C)
     return ethanol.density_of_mass_fraction(p, temperature_c)
 
 
 def parts_of_water(proof: float) -> float:
     """Gallons of water that went into 100 gallons: the last column of Table 6."""
-    p = ethanol.mass_fraction(ethanol.of_us_proof(proof), US_REFERENCE_C)
+    p = ethanol.mass_fraction(physics.of_us_proof(proof), US_REFERENCE_C)
     water = ethanol.density_of_mass_fraction(0.0, US_REFERENCE_C)
     return 100.0 * (1.0 - p) * density(proof) / water
 
 
 def wine_gallons_per_lb(proof: float) -> float:
     """Gallons that weigh a pound in air: Table 4."""
-    return buoyancy.out_of_air_g(LB_G, density(proof)) * 1000.0 / density(proof) / US_GAL_ML
+    return physics.out_of_air_g(LB_G, density(proof)) * 1000.0 / density(proof) / US_GAL_ML
 
 
 def proof_gallons_per_lb(proof: float) -> float:

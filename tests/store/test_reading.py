@@ -9,10 +9,11 @@ from sqlalchemy import insert
 from sqlalchemy.dialects import postgresql
 from sqlalchemy.schema import CreateIndex, CreateTable
 
-from barkeep.domain.specs.spec import Line, Spec, without_id
+from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.trials import Score, Trial
 from barkeep.store import schema
 from barkeep.store.specs import read_spec, read_specs, read_trial, read_trials, spec_row, trial_row
+from tests.worlds import without_id
 
 
 def test_ten_thousand_specs_are_read_in_two_queries(store, monkeypatch):

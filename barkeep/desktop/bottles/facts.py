@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Signal
@@ -11,6 +12,8 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 
 from barkeep.application.counting import tare_in_words, weighed
 from barkeep.application.done import Done
+from barkeep.application.shelving import refuse_dates
+from barkeep.desktop.bottles.labels import read_date
 from barkeep.desktop.screens.form_dialog import FormDialog, read_amount
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.labels import text_label
@@ -86,6 +89,32 @@ def dasher_task(bar: Bar, bottle: Bottle) -> FactTask:
         perform=lambda text: bar.inventory.set_dasher(bottle.id, read(text)),
         said=f"Set the dasher of {title}",
         empty_means=usual,
+    )
+
+
+def use_by_task(bar: Bar, bottle: Bottle) -> FactTask:
+    """Until when the bottle is good."""
+    title = bottle.product.title
+
+    def read(text: str) -> date | None:
+        return read_date(text.strip()) if text.strip() else None
+
+    def preview(text: str) -> str:
+        use_by = read(text)
+        refuse_dates(bottle.made, use_by)
+        return "It has no use-by day." if use_by is None else f"It is used by {use_by}."
+
+    known = f" So far it is {bottle.use_by:%Y-%m-%d}." if bottle.use_by else ""
+    return FactTask(
+        title=f"Set the use-by day of {title}",
+        verb="Set",
+        label="&Use by",
+        hint="Such as 2026-12-31",
+        intro=f"Write the day until which it is good.{known} Left empty, it has none.",
+        preview=preview,
+        perform=lambda text: bar.inventory.redate(bottle.id, bottle.made, read(text)),
+        said=f"Set the use-by day of {title}",
+        empty_means="It has no use-by day.",
     )
 
 

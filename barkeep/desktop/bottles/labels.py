@@ -23,6 +23,7 @@ from barkeep.domain.bottles.containers import container_for, like_tare
 from barkeep.domain.bottles.level_words import number
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.bottles.shapes import shipped_shapes
+from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.errors import DuplicateName, InvalidField, LevelAboveSize, UnknownName, UserError
 
@@ -107,7 +108,9 @@ class LabelFields:
         key = self._key(text["ingredient"])
         unit: Unit = self._tree[key].unit if key else "ml"
         size = self._form.read("size", lambda: self._size(text["size"], key, unit))
-        strength, sugar = self._number("strength", "43"), self._number("sugar", "20")
+        written = text["strength"]
+        strength = self._form.read("strength", lambda: read_strength(written)) if written else None
+        sugar = self._number("sugar", "20")
         price = self._number("price", "24.50")
         acid = self._number(ACID, "45") if ACID in self.edits else None
         wrong = any(self._form.problem(name) for name in self.edits)

@@ -17,6 +17,7 @@ from barkeep.desktop.bottles.facts import (
     FactDialog,
     FactTask,
     dasher_task,
+    use_by_task,
     weigh_empty_task,
     weigh_full_task,
 )
@@ -85,6 +86,7 @@ DOINGS = (
     Doing("tare", "Weigh it e&mpty…", "", "scale"),
     Doing("full", "Weigh it &full…", "", "scale"),
     Doing("dasher", "Set its das&her…", ""),
+    Doing("use_by", "Set its use-b&y day…", ""),
     Doing("label", "Change its &label…", ""),
     Doing(
         key="again",
@@ -104,14 +106,14 @@ DOINGS = (
 GROUPS = (
     ("shelf", "write", "leave"),
     ("count", "open", "pour", "waste", "empty", "correct"),
-    ("tare", "full", "dasher", "label"),
+    ("tare", "full", "dasher", "use_by", "label"),
     ("add", "again", "remove"),
     ("up", "down"),
 )
 
 OF_ONE_BOTTLE = (
     *("count", "open", "pour", "waste", "empty", "correct"),
-    *("tare", "full", "dasher", "label"),
+    *("tare", "full", "dasher", "use_by", "label"),
     *("again", "remove"),
 )
 
@@ -241,6 +243,12 @@ class BottleWork:
         """Ask what one dash from it comes to."""
         self._ask_fact(dasher_task)
 
+    def set_use_by(self) -> None:
+        """Ask until when it is good."""
+        row = self._chosen()
+        if row is not None:
+            self._show_fact(use_by_task(self._bar, row.bottle))
+
     def change_label(self) -> None:
         """Ask what its label really says."""
         row = self._chosen()
@@ -322,7 +330,10 @@ class BottleWork:
             words = f"{product.title} is not poured, so there is nothing to weigh or to dash."
             self._screen.banner.say(words, "info")
             return
-        dialog = FactDialog(task_for(self._bar, row.bottle), self._screen)
+        self._show_fact(task_for(self._bar, row.bottle))
+
+    def _show_fact(self, task: FactTask) -> None:
+        dialog = FactDialog(task, self._screen)
         dialog.done_with.connect(self._say)
         self._show(dialog)
 
@@ -546,6 +557,7 @@ class BottlesScreen(TableScreen[BottleRow]):
             "tare": work.weigh_empty,
             "full": work.weigh_full,
             "dasher": work.set_dasher,
+            "use_by": work.set_use_by,
             "label": work.change_label,
             "again": work.receive_another,
             "add": work.add,
@@ -662,7 +674,8 @@ class BottlesScreen(TableScreen[BottleRow]):
 
 def _facts_of(bottle: Bottle) -> tuple[str, ...]:
     """The facts of a bottle that can be written down: of what is poured more than of a lime."""
-    return ("tare", "full", "dasher", "label") if bottle.product.unit == "ml" else ("label",)
+    poured = ("tare", "full", "dasher") if bottle.product.unit == "ml" else ()
+    return (*poured, "use_by", "label")
 
 
 def _fitting(bottle: Bottle) -> tuple[str, ...]:

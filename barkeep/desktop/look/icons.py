@@ -17,7 +17,7 @@ from shiboken6 import isValid
 
 from barkeep.desktop.look.metrics import ICON
 from barkeep.desktop.look.tones import current_tones, tones_for
-from barkeep.resource_files import names, read_text
+from barkeep.resource_files import read_text
 
 SIZES = (16, ICON, 24, 32)
 
@@ -30,11 +30,6 @@ class Wearer(Protocol):
 
 _worn_by: WeakKeyDictionary[Wearer, tuple[str, str]] = WeakKeyDictionary()
 """Which picture an object wears, and in which tone, for as long as the object lives."""
-
-
-def icon_names() -> tuple[str, ...]:
-    """Every picture there is."""
-    return tuple(name.removesuffix(".svg") for name in names("icons", suffix=".svg"))
 
 
 @cache

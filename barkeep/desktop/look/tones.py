@@ -1,4 +1,4 @@
-"""The two colour tables, what is made of them, and how contrast is measured."""
+"""The two colour tables and what is made of them."""
 
 from __future__ import annotations
 
@@ -116,12 +116,6 @@ def current_tones() -> Tones:
     return tones_for(QGuiApplication.palette())
 
 
-def contrast(one: str, other: str) -> float:
-    """The contrast ratio of two colours, 1 to 21 (WCAG 2.2, relative luminance)."""
-    lighter, darker = sorted((_luminance(QColor(one)), _luminance(QColor(other))), reverse=True)
-    return (lighter + 0.05) / (darker + 0.05)
-
-
 def blend(one: str, other: str, share: float) -> QColor:
     """`share` of the first colour over the second."""
     top, ground = QColor(one), QColor(other)
@@ -130,15 +124,6 @@ def blend(one: str, other: str, share: float) -> QColor:
         top.greenF() * share + ground.greenF() * (1 - share),
         top.blueF() * share + ground.blueF() * (1 - share),
     )
-
-
-def _luminance(colour: QColor) -> float:
-    parts = (_linear(each) for each in (colour.redF(), colour.greenF(), colour.blueF()))
-    return sum(w * part for w, part in zip((0.2126, 0.7152, 0.0722), parts, strict=True))
-
-
-def _linear(part: float) -> float:
-    return part / 12.92 if part <= 0.04045 else float(((part + 0.055) / 1.055) ** 2.4)
 
 
 def _hex(palette: QPalette, role: QPalette.ColorRole) -> str:

@@ -36,11 +36,6 @@ Step = PrintedPage | None
 """A finished page, or None where only something more is laid out."""
 
 
-def pages_of(job: Job) -> Iterator[PrintedPage]:
-    """Every page of a job."""
-    return (page for page in steps_of(job) if page is not None)
-
-
 def steps_of(job: Job) -> Iterator[Step]:
     """Every page of a job, with a chance to pause after each group of blocks."""
     return _card_steps(job) if isinstance(job, CardJob) else _Flow(job).steps()

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSize, QSizeF, Qt
 from PySide6.QtGui import QImage, QPagedPaintDevice, QPageLayout, QPageSize, QPainter, QPdfWriter
 
@@ -74,14 +72,6 @@ def page_layout(sheet: Size) -> QPageLayout:
     layout = QPageLayout(size, way, QMarginsF(0.0, 0.0, 0.0, 0.0))
     layout.setMode(QPageLayout.Mode.FullPageMode)
     return layout
-
-
-def pdf_of(pages: Iterable[PrintedPage], sheet: Size, title: str) -> bytes:
-    """A PDF of these pages."""
-    pdf = PdfFile(sheet, title)
-    for page in pages:
-        pdf.add(page)
-    return pdf.finished()
 
 
 def picture_of(page: PrintedPage, size: QSize, ratio: float = 1.0) -> QImage:

@@ -6,7 +6,6 @@ value has its own way in and out here.
 
 from __future__ import annotations
 
-import json
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings
@@ -44,26 +43,6 @@ class WindowState:
     def keep_text(self, key: str, value: str) -> None:
         """Remember a word."""
         self._settings.setValue(key, value)
-
-    def flag(self, key: str, default: bool = False) -> bool:
-        """Yes or no."""
-        return self.text(key, json.dumps(default)) == "true"
-
-    def keep_flag(self, key: str, value: bool) -> None:
-        """Remember yes or no."""
-        self.keep_text(key, json.dumps(value))
-
-    def words(self, key: str, default: tuple[str, ...] = ()) -> tuple[str, ...]:
-        """A list of words; the default too where the file holds something else."""
-        try:
-            value = json.loads(self.text(key, "null"))
-        except ValueError:
-            return default
-        return tuple(map(str, value)) if isinstance(value, list) else default
-
-    def keep_words(self, key: str, value: tuple[str, ...]) -> None:
-        """Remember a list of words."""
-        self.keep_text(key, json.dumps(list(value)))
 
     def forget(self, key: str) -> None:
         """Remember this no longer, nor anything below it."""

@@ -126,11 +126,6 @@ def shipped_sizes() -> Mapping[SizeKind, tuple[Size, ...]]:
     return read_sizes(resource_files.read_text(FOLDER, FILE))
 
 
-def size_named(kind: SizeKind, key: str) -> Size:
-    """A shipped size by its key. Raises `KeyError`."""
-    return {size.key: size for size in shipped_sizes()[kind]}[key]
-
-
 def read_sizes(text: str, file: str = FILE) -> Mapping[SizeKind, tuple[Size, ...]]:
     """Sizes out of a TOML text, in its order. Raises `KnowledgeError`."""
     kinds = cast(tuple[SizeKind, ...], get_args(SizeKind))

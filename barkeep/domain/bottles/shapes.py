@@ -348,11 +348,6 @@ def brimful_ml(shape: Shape, size_ml: float) -> float:
     return shape.profile.brimful_ml * size_ml / shape.reference_ml
 
 
-def fill_height_cm(shape: Shape, size_ml: float) -> float:
-    """The height above the table at which a full bottle's liquid stands."""
-    return shape.scale(size_ml) * shape.profile.height_of(shape.reference_ml)
-
-
 def tallest_cm(shape: Shape, size_ml: float) -> float:
     """The height of the whole bottle with its closure."""
     return shape.scale(size_ml) * shape.outer_height_cm

@@ -9,7 +9,7 @@ Standard drinks and energy are information, not advice.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from barkeep.domain.bar.snapshot import Snapshot
@@ -28,7 +28,13 @@ from barkeep.domain.drink.ice import added_after_ice, is_carbonated, is_poured_h
 from barkeep.domain.drink.mixture import Dilution, Mixture
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.ingredients.uses import Technique
-from barkeep.domain.liquids.content import energy_kcal, ethanol_ml_g, standard_drinks
+from barkeep.domain.liquids.content import (
+    Nutrient,
+    energy_kcal,
+    energy_kj,
+    ethanol_ml_g,
+    standard_drinks,
+)
 from barkeep.domain.liquids.freezing import (
     STRONGEST_KNOWN_ABV,
     InFreezer,
@@ -102,6 +108,7 @@ class Analysis:
     standard_drinks: float | None
     country: str
     kcal: float | None
+    kj: float | None
     cost: Cost
     allergens: tuple[Allergen, ...]
     cautions: tuple[Caution, ...]
@@ -169,7 +176,8 @@ def analyse(
         ethanol_g=ethanol_g,
         standard_drinks=drinks,
         country=country,
-        kcal=None if ethanol_g is None else _energy(mixture, ethanol_g),
+        kcal=None if ethanol_g is None else energy_kcal(_nutrients(mixture, ethanol_g)),
+        kj=None if ethanol_g is None else energy_kj(_nutrients(mixture, ethanol_g)),
         cost=cost,
         allergens=allergens_of(used, tree),
         cautions=cautions,
@@ -218,16 +226,15 @@ def _sigmas(mixture: Mixture, abv: float) -> Sigmas:
     )
 
 
-def _energy(mixture: Mixture, ethanol_g: float) -> float:
-    return energy_kcal(
-        {
-            "ethanol": ethanol_g,
-            "sugar": mixture.total(lambda each: each.sugar_g),
-            "acid": mixture.total(lambda each: each.acid_g),
-            "protein": mixture.total(lambda each: each.protein_g),
-            "fat": mixture.total(lambda each: each.fat_g),
-        }
-    )
+def _nutrients(mixture: Mixture, ethanol_g: float) -> Mapping[Nutrient, float]:
+    """Grams of all that gives energy."""
+    return {
+        "ethanol": ethanol_g,
+        "sugar": mixture.total(lambda each: each.sugar_g),
+        "acid": mixture.total(lambda each: each.acid_g),
+        "protein": mixture.total(lambda each: each.protein_g),
+        "fat": mixture.total(lambda each: each.fat_g),
+    }
 
 
 def _used(poured: Sequence[Pour]) -> frozenset[str]:

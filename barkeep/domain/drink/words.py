@@ -113,9 +113,9 @@ def _facts(analysis: Analysis, tree: FamilyTree) -> Iterator[Fact]:
     yield Fact("Acid", _with_doubt(analysis.acid_g_per_l, sigma.acid_g_per_l, 1, "g/l"))
     if analysis.sugar_to_acid is not None:
         yield Fact("Sugar to acid", f"{analysis.sugar_to_acid:.1f} to 1")
-    if analysis.kcal is not None:
-        kcal = f"{analysis.kcal:.0f} kcal"
-        yield Fact("Energy", kcal, "By the factors of Regulation (EU) 1169/2011")
+    if analysis.kcal is not None and analysis.kj is not None:
+        energy = f"{analysis.kcal:.0f} kcal ({analysis.kj:.0f} kJ)"
+        yield Fact("Energy", energy, "By the factors of Regulation (EU) 1169/2011")
     yield Fact("Cost", _cost(analysis, tree))
     if analysis.fit is not None:
         yield Fact("Glass", analysis.fit.why or "It fits, up to the wash line")

@@ -4,12 +4,13 @@ An ingredient is a generic kind: *London dry gin* is a *gin* is a *spirit*. A
 node may have several parents. The tree knows names and who descends from
 whom; what may replace what is in `barkeep.domain.ingredients.graph`.
 
-The family is a networkx graph, built when something is asked of it that needs
-one. What every start asks, whether the parents run in a circle and what lies
-above a kind, does not wait for it: importing networkx takes a sixth of what a
-short command takes, and a walk per question is some forty times slower than a
-look into a table (`tests/benchmarks/test_family_tree.py`). So the standard
-library's topological order finds the circles and fills that table.
+The family is a networkx graph (`FamilyTree.family`), of which the substitution
+graph is made. Who is whose kin is asked by every start and every analysis,
+which must not wait for it: importing networkx takes a sixth of what a short
+command takes, and a walk per question is some forty times slower than a look
+into a table (`tests/benchmarks/test_family_tree.py`). So the standard library's
+topological order finds the circles and fills a table each of what is above and
+what is below; tests hold them to networkx's own walks.
 """
 
 from __future__ import annotations
@@ -142,7 +143,7 @@ class FamilyTree:
 
     @cached_property
     def family(self) -> Family:
-        """The family as a graph, for all that looks down from a kind."""
+        """The family as a graph."""
         import networkx as nx  # loads slowly, and much is answered without it
 
         graph: Family = nx.DiGraph()
@@ -154,7 +155,15 @@ class FamilyTree:
 
     def children(self, key: str) -> tuple[str, ...]:
         """The keys directly below one, in the order of the tree; none below a stranger."""
-        return tuple(self.family.successors(key)) if key in self else ()
+        return self._children.get(key, ())
+
+    @cached_property
+    def _children(self) -> Mapping[str, tuple[str, ...]]:
+        below: dict[str, list[str]] = {}
+        for ingredient in self.ingredients.values():
+            for parent in ingredient.parents:
+                below.setdefault(parent, []).append(ingredient.key)
+        return {key: tuple(keys) for key, keys in below.items()}
 
     @cached_property
     def _ancestors(self) -> Mapping[str, frozenset[str]]:
@@ -197,18 +206,15 @@ class FamilyTree:
 
     def descendants(self, key: str) -> frozenset[str]:
         """Every key below, itself not included; none below a stranger."""
-        if key not in self._descendants:
-            self._descendants[key] = self._all_below(key)
-        return self._descendants[key]
-
-    def _all_below(self, key: str) -> frozenset[str]:
-        import networkx as nx
-
-        return frozenset(nx.descendants(self.family, key)) if key in self else frozenset()
+        return self._descendants.get(key, frozenset())
 
     @cached_property
-    def _descendants(self) -> dict[str, frozenset[str]]:
-        return {}  # of each key that was asked for
+    def _descendants(self) -> Mapping[str, frozenset[str]]:
+        below: dict[str, set[str]] = {}
+        for key, kinds in self._ancestors.items():
+            for kind in kinds:
+                below.setdefault(kind, set()).add(key)
+        return {key: frozenset(keys) for key, keys in below.items()}
 
     def confused_with(self, key: str) -> Mapping[str, str]:
         """Key of each false friend -> why it must not be offered."""

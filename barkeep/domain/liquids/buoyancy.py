@@ -23,13 +23,3 @@ def in_air(g_per_ml: float) -> float:
 def out_of_air(read_g_per_ml: float) -> float:
     """The density, g/ml, of what reads so much a millilitre; the inverse of `in_air`."""
     return read_g_per_ml * _SCALE + AIR_G_PER_ML
-
-
-def in_air_g(mass_g: float, density_kg_m3: float) -> float:
-    """What a scale shows of a true mass of this density."""
-    return mass_g * in_air(density_kg_m3 / 1000.0) * 1000.0 / density_kg_m3
-
-
-def out_of_air_g(shown_g: float, density_kg_m3: float) -> float:
-    """The true mass of what a scale shows; the inverse of `in_air_g`."""
-    return shown_g * density_kg_m3 / (in_air(density_kg_m3 / 1000.0) * 1000.0)

@@ -1,4 +1,4 @@
-"""Sugar and water: density, strength in degrees Brix, and what a syrup yields.
+"""Sugar and water: density, strength in degrees Brix.
 
 Density by a polynomial of the ICUMSA SPS-4 type (Bubník et al., *Sugar
 Technologists Manual*, 1995). Brix is grams of sucrose in 100 g of solution.
@@ -6,32 +6,12 @@ Technologists Manual*, 1995). Brix is grams of sucrose in 100 g of solution.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from barkeep.domain.liquids.constants import constants, polynomial, within
 
 HIGHEST_BRIX = 85.0
 
-GRANULATED_G_PER_ML = 200.0 / 236.5882365
-"""Granulated sugar as it lies in a cup: 200 g to the US cup (USDA SR28 19335)."""
-
 SATURATED_BRIX = 66.7
 """What water holds at 20 °C; values differ from 66.7 to 67.1. Beyond it sugar may crystallise."""
-
-
-@dataclass(frozen=True, slots=True)
-class Syrup:
-    """A syrup made: its volume at 20 °C, mass, Brix and grams of sugar in a litre."""
-
-    volume_ml: float
-    mass_g: float
-    brix: float
-    sugar_g_per_l: float
-
-    @property
-    def saturated(self) -> bool:
-        """Whether it holds as much sugar as it can at 20 °C, or more."""
-        return self.brix >= SATURATED_BRIX - 0.05
 
 
 def water_density_kg_m3(temperature_c: float) -> float:
@@ -67,42 +47,6 @@ def brix_of(sugar_g_per_l: float) -> float:
     if wanted in (0.0, most):
         return 0.0 if wanted == 0.0 else HIGHEST_BRIX
     return float(brentq(lambda b: g_per_l(b) - wanted, 0.0, HIGHEST_BRIX, xtol=1e-12, rtol=1e-14))
-
-
-def syrup(sugar_g: float, water_g: float) -> Syrup:
-    """What dissolving sugar in water gives, measured at 20 °C. Raises `OutsideRange`.
-
-    >>> round(syrup(1000.0, 1000.0).volume_ml, 1)
-    1626.5
-    """
-    within("mass of sugar", sugar_g, 0.0, 1e7, unit="g")
-    within("mass of water", water_g, 1e-9, 1e7, unit="g")
-    mass = sugar_g + water_g
-    brix = 100.0 * sugar_g / mass
-    volume_ml = mass * 1000.0 / density_kg_m3(brix)
-    return Syrup(volume_ml, mass, brix, sugar_g * 1000.0 / volume_ml)
-
-
-def syrup_by_volume(
-    sugar_ml: float, water_ml: float, sugar_g_per_ml: float = GRANULATED_G_PER_ML
-) -> Syrup:
-    """What sugar and water measured in the same cup give at 20 °C. Raises `OutsideRange`.
-
-    A cup of sugar is mostly air, so 1 to 1 by volume is weaker than by weight.
-
-    >>> round(syrup_by_volume(236.588, 236.588).sugar_g_per_l, 1)
-    553.5
-    """
-    packed = within("bulk density of sugar", sugar_g_per_ml, 0.1, 1.59, unit="g/ml")
-    water_g = water_ml * water_density_kg_m3(20.0) / 1000.0
-    return syrup(sugar_ml * packed, water_g)
-
-
-def water_to_thin_g(volume_ml: float, brix: float, wanted_brix: float) -> float:
-    """Grams of water that bring a syrup from one Brix down to another. Raises `OutsideRange`."""
-    mass = volume_ml * density_kg_m3(brix) / 1000.0
-    wanted = within("wanted sugar content", wanted_brix, 1e-6, brix, unit="°Bx")
-    return mass * (brix / wanted - 1.0)
 
 
 def volume_taken_ml_per_g(sugar_g_per_l: float, temperature_c: float = 20.0) -> float:

@@ -55,18 +55,3 @@ def spirit_density(
     sugar_there_ml = sugar * sucrose.volume_taken_ml_per_g(sugar, temperature_c)
     doubt = SIGMA_UNSWEETENED if sugar <= UNSWEETENED_G_PER_L else SIGMA_SWEETENED
     return SpiritDensity((rest_g + sugar) / (rest_there_ml + sugar_there_ml), doubt)
-
-
-def tabarie_g_per_ml(abv_percent: float, sugar_g_per_l: float) -> float:
-    """The same by the older rule: each alone, less the water counted twice. OIV-MA-AS2-03B."""
-    syrup = sucrose.density_kg_m3(sucrose.brix_of(sugar_g_per_l))
-    return (ethanol.density_kg_m3(abv_percent) + syrup - sucrose.water_density_kg_m3(20.0)) / 1000.0
-
-
-def apparent_abv(abv_percent: float, sugar_g_per_l: float) -> float:
-    """The strength a hydrometer shows of a sweetened spirit: sugar hides some of it.
-
-    Raises `OutsideRange`, also where it is heavier than water and shows nothing.
-    """
-    heavy = spirit_density(abv_percent, sugar_g_per_l).g_per_ml * 1000.0
-    return ethanol.strength_of_density(heavy)

@@ -15,22 +15,26 @@ from barkeep.domain.amounts.amount import EXAMPLES, US_UNITS, BarUnits, spaced
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.ingredients.names import ADJUSTED, Match, bare_name, find_name, suggestions
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
+from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
 from barkeep.domain.spec_text.choices import Choice, choice_in, things_in, with_notes
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
 from barkeep.domain.specs.spec import Line
-from barkeep.errors import AmountError, NegativeAmount, WrongDimension, spoken_list
+from barkeep.errors import AmountError, InvalidField, NegativeAmount, WrongDimension, spoken_list
 
 LONGEST = 300
 """Characters; a line of a spec is never longer."""
 
 
-_PERCENT = r"[0-9]{1,3}(?:[.,][0-9]+)?)[ ]?%(?:[ ]?(?:vol|abv))?"
+_STRENGTH = (
+    r"[0-9]{1,3}(?:[.,][0-9]+)?[ ]?"
+    r"(?:%(?:[ ]?(?:vol|abv))?|(?:(?:us|uk|british)[ ]?)?proof)"
+)
 
 _LEAST = re.compile(
-    rf"(?:at[ ]least|min(?:imum)?\.?|over)[ ](?P<least>{_PERCENT}"
-    rf"|(?P<more>{_PERCENT}[ ]or[ ](?:more|above|stronger)",
+    rf"(?:at[ ]least|min(?:imum)?\.?|over)[ ](?P<least>{_STRENGTH})"
+    rf"|(?P<more>{_STRENGTH})[ ]or[ ](?:more|above|stronger)",
     re.IGNORECASE,
 )
 
@@ -241,12 +245,19 @@ def _with_notes(line: ReadLine, notes: list[str]) -> ReadLine:
             line = replace(line, optional=True)
         elif note.casefold() in _GARNISH:
             line = replace(line, garnish=True)
-        elif least:
-            number = float((least["least"] or least["more"]).replace(",", "."))
+        elif least and (number := _strength(least["least"] or least["more"])) is not None:
             line = replace(line, min_abv_percent=number)
         else:
             kept.append(note)
     return replace(line, note=", ".join(dict.fromkeys(kept)))
+
+
+def _strength(text: str) -> float | None:
+    """A strength in % vol; None for one that no bottle has, which stays a note."""
+    try:
+        return read_strength(text)
+    except InvalidField:
+        return None
 
 
 def _single(notes: list[str]) -> list[str]:

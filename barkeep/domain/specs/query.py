@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from typing import TypeAlias
 
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.liquids.ethanol import STRENGTH_UNIT, degrees_per_abv
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import BadQuery
@@ -30,7 +31,10 @@ LANGUAGE = (
     ("without:rum", "has no such line"),
     ("tag:house, season:winter", "carries the tag"),
     ("glass:coupe, made:shaken", "says so"),
-    ("strength:>25, <12, 18..24, 20", "is that strong when served, in % vol; 20 is 19 to 21"),
+    (
+        "strength:>25, <12, 18..24, 20",
+        "is that strong when served, in % vol (or proof); 20 is 19 to 21",
+    ),
     ("due, due:14", "uses something of the bar that is due in 7, in 14 days"),
 )
 """What may be typed, and which specs that finds."""
@@ -44,9 +48,13 @@ _WORD = re.compile(
 
 _RANGE = re.compile(
     r"(?P<low>[0-9]+(?:[.,][0-9]+)?)?\s*(?:\.\.|-|–)\s*(?P<high>[0-9]+(?:[.,][0-9]+)?)?"
+    rf"{STRENGTH_UNIT}?",
+    re.IGNORECASE,
 )
 
-_BOUND = re.compile(r"(?P<sign>[<>]=?)?(?P<number>[0-9]+(?:[.,][0-9]+)?)%?")
+_BOUND = re.compile(
+    rf"(?P<sign>[<>]=?)?(?P<number>[0-9]+(?:[.,][0-9]+)?){STRENGTH_UNIT}?", re.IGNORECASE
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,16 +165,19 @@ def _strength(value: str, _tree: FamilyTree) -> Term:
 
 def _bounds(value: str) -> tuple[float, float]:
     between, bound = _RANGE.fullmatch(value), _BOUND.fullmatch(value)
+    found = between or bound
+    if found and found["degree"] and not found["kind"]:
+        raise BadQuery(f"strength:{value}", "say whether it is US proof or UK proof")
     if between and (between["low"] or between["high"]):
-        low, high = _number(between["low"], 0.0), _number(between["high"], 100.0)
+        low, high = _strength_of(between, "low", 0.0), _strength_of(between, "high", 100.0)
     elif bound is None:
         expected = "write a strength such as >25, <12 or 18..24, in % vol"
         raise BadQuery(f"strength:{value}", expected)
     elif bound["sign"]:
-        number = _number(bound["number"], 0.0)
+        number = _strength_of(bound, "number", 0.0)
         low, high = (number, 100.0) if bound["sign"][0] == ">" else (0.0, number)
     else:
-        number = _number(bound["number"], 0.0)
+        number = _strength_of(bound, "number", 0.0)
         low, high = number - NEAR_STRENGTH, number + NEAR_STRENGTH
     if low > high:
         raise BadQuery(f"strength:{value}", "the lower strength comes first")
@@ -184,8 +195,10 @@ def _not(term: Term) -> Term:
     return lambda facts: not term(facts)
 
 
-def _number(text: str | None, otherwise: float) -> float:
-    return otherwise if text is None else float(text.replace(",", "."))
+def _strength_of(found: re.Match[str], group: str, otherwise: float) -> float:
+    """A number of a match in % vol, whatever strength is written in."""
+    text = found[group]
+    return otherwise if text is None else float(text.replace(",", ".")) / degrees_per_abv(found)
 
 
 _FIELDS: Mapping[str, Callable[[str, FamilyTree], Term]] = {

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date
 
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -75,11 +75,6 @@ class Spec:
     def required_lines(self) -> tuple[Line, ...]:
         """The lines the drink cannot be made without."""
         return tuple(line for line in self.lines if line.required)
-
-
-def without_id(spec: Spec) -> Spec:
-    """The spec as text carries it: no identity, no date."""
-    return replace(spec, id=None, added=None)
 
 
 def role(line: Line, spec: Spec, tree: FamilyTree) -> Role:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from datetime import date
 
 import pytest
 from PySide6.QtCore import Qt
@@ -143,6 +144,31 @@ class TestWeighing:
             assert "Limes is not poured" in screen.banner.text
 
 
+class TestUseBy:
+    def test_set_corrected_and_forgotten(self, page, screen, qtbot):
+        gin = choose(page, GIN, "open")
+        dialog = ask(screen, "use_by")
+        assert dialog.outcome.text() == "It has no use-by day."
+        qtbot.keyClicks(dialog.fact, "2031-03-04")
+        assert dialog.outcome.text() == "It is used by 2031-03-04."
+        dialog.accept_button.click()
+        assert now(page, gin).use_by == date(2031, 3, 4)
+        dialog = ask(screen, "use_by")
+        assert "So far it is 2031-03-04." in dialog.intro.text()
+        dialog.accept_button.click()
+        assert now(page, gin).use_by is None
+
+    def test_of_limes_too_and_a_day_that_is_none_is_refused(self, page, screen, qtbot):
+        limes = choose(page, "Limes")
+        before = limes.use_by
+        dialog = ask(screen, "use_by")
+        qtbot.keyClicks(dialog.fact, "soon")
+        dialog.accept_button.click()
+        assert "write year, month and day: 2026-12-31" in dialog.problem("fact")
+        assert now(page, limes).use_by == before
+        dialog.reject()
+
+
 class TestDasher:
     def test_set_and_forgotten(self, page, screen, qtbot):
         bitters = choose(page, "Ninepin Aromatic bitters")
@@ -242,6 +268,7 @@ class TestWhereToFindThem:
             "Weigh it empty…",
             "Weigh it full…",
             "Set its dasher…",
+            "Set its use-by day…",
             "Change its label…",
         ]
         menu = [action.text().replace("&", "") for action in screen.actions_by_key.in_menu_order()]
@@ -255,7 +282,8 @@ class TestWhereToFindThem:
             if each.accessibleName() == "More for this bottle"
         )
         assert [action.text().replace("&", "") for action in more.menu().actions()] == [
-            "Change its label…"
+            "Set its use-by day…",
+            "Change its label…",
         ]
 
     def test_nothing_is_chosen_in_an_empty_bar(self, empty_bar, qtbot, tmp_path):

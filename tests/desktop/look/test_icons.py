@@ -11,11 +11,18 @@ from PySide6.QtGui import QColor, QIcon, QImage
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QPushButton, QWidget
 
-from barkeep.desktop.look.icons import app_icon, drawing, icon, icon_names, pixmap, renew, wear
+from barkeep.desktop.look.icons import app_icon, drawing, icon, pixmap, renew, wear
 from barkeep.desktop.look.tones import palette_of, read_tones
 from barkeep.desktop.shell.pages import PAGES
 from barkeep.desktop.widgets.verdict_badge import verdict_icon
 from barkeep.domain.pouring.verdicts import VERDICTS
+from barkeep.resource_files import names
+
+
+def icon_names() -> list[str]:
+    """Every picture there is."""
+    return [name.removesuffix(".svg") for name in names("icons", suffix=".svg")]
+
 
 NEEDED = (
     *[

@@ -16,13 +16,28 @@ from barkeep.desktop.look.theme import StylePictures, Theme, style_sheet
 from barkeep.desktop.look.tones import (
     Tones,
     blend,
-    contrast,
     current_tones,
     palette_of,
     read_tones,
     tones_for,
 )
 from barkeep.errors import KnowledgeError
+
+
+def contrast(one: str, other: str) -> float:
+    """The contrast ratio of two colours, 1 to 21 (WCAG 2.2, relative luminance)."""
+    lighter, darker = sorted((luminance(QColor(one)), luminance(QColor(other))), reverse=True)
+    return (lighter + 0.05) / (darker + 0.05)
+
+
+def luminance(colour: QColor) -> float:
+    parts = (linear(each) for each in (colour.redF(), colour.greenF(), colour.blueF()))
+    return sum(w * part for w, part in zip((0.2126, 0.7152, 0.0722), parts, strict=True))
+
+
+def linear(part: float) -> float:
+    return part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4
+
 
 READABLE, DRAWN, FAINT = 4.5, 3.0, 2.5
 

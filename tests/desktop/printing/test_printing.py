@@ -13,8 +13,8 @@ from pypdf import PdfReader
 from PySide6.QtCore import QSize
 
 from barkeep.desktop.printing.block_document import document_of
-from barkeep.desktop.printing.layout import pages_of, steps_of
-from barkeep.desktop.printing.output import pdf_of, picture_of
+from barkeep.desktop.printing.layout import steps_of
+from barkeep.desktop.printing.output import PdfFile, picture_of
 from barkeep.desktop.printing.scale import PER_INCH, from_mm
 from barkeep.desktop.printing.steps import Steps
 from barkeep.documents.printed.blocks import Rows, job_text
@@ -27,7 +27,7 @@ from barkeep.documents.printed.jobs import (
 )
 from barkeep.documents.printed.labels import LabelContent, PrepContent, PrepRow
 from barkeep.documents.printed.menus import menu_content
-from barkeep.documents.printed.paper import shipped_sizes, size_named
+from barkeep.documents.printed.paper import shipped_sizes
 from barkeep.documents.printed.templates import shipped_templates
 from tests.documents.printed.drinks_to_publish import (
     ACCENTED,
@@ -37,6 +37,7 @@ from tests.documents.printed.drinks_to_publish import (
     UNBROKEN,
     cards,
 )
+from tests.documents.printed.sizes import size_named
 
 pytestmark = [
     pytest.mark.usefixtures("qapp"),
@@ -96,6 +97,19 @@ def holds(text: str, name: str) -> bool:
 def words_of(job) -> list[str]:
     """Everything that is printed; boxes to be ticked are drawn."""
     return re.sub(r"^\[[ x]\] ", "", job_text(job.groups), flags=re.MULTILINE).split()
+
+
+def pages_of(job):
+    """Every page of a job."""
+    return (page for page in steps_of(job) if page is not None)
+
+
+def pdf_of(pages, sheet, title) -> bytes:
+    """A PDF of these pages."""
+    pdf = PdfFile(sheet, title)
+    for page in pages:
+        pdf.add(page)
+    return pdf.finished()
 
 
 def assert_all_there(job) -> bytes:

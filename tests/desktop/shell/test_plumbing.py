@@ -247,28 +247,16 @@ def test_details_name_the_versions_and_the_place():
 def test_every_kind_of_value_comes_back_as_it_was(tmp_path):
     first = WindowState(tmp_path / "window.ini")
     first.keep_text("a/text", "größe, “quoted”; = [x]")
-    first.keep_flag("a/yes", True)
-    first.keep_flag("a/no", False)
-    first.keep_words("a/none", ())
-    first.keep_words("a/one", ("one",))
-    first.keep_words("a/two", ("one, two", "three"))
     first.keep_data("a/data", QByteArray(bytes(range(256))))
     first.write()
     second = WindowState(tmp_path / "window.ini")
     assert second.text("a/text") == "größe, “quoted”; = [x]"
-    assert second.flag("a/yes") is True
-    assert second.flag("a/no", True) is False
-    assert second.words("a/none", ("default",)) == ()
-    assert second.words("a/one") == ("one",)
-    assert second.words("a/two") == ("one, two", "three")
     assert bytes(second.data("a/data").data()) == bytes(range(256))
 
 
 def test_what_was_never_kept_is_the_default(tmp_path):
     state = WindowState(tmp_path / "window.ini")
     assert state.text("x", "d") == "d"
-    assert state.flag("x", True) is True
-    assert state.words("x", ("d",)) == ("d",)
     assert state.data("x").isEmpty()
 
 
@@ -276,8 +264,6 @@ def test_a_file_with_nonsense_gives_defaults(tmp_path):
     path = tmp_path / "window.ini"
     path.write_text("[a]\nwords={\nflag=maybe\ntext=one, two\n", encoding="utf-8")
     state = WindowState(path)
-    assert state.words("a/words", ("d",)) == ("d",)
-    assert state.flag("a/flag") is False
     assert state.text("a/text", "d") == "d"
 
 

@@ -21,10 +21,11 @@ from barkeep.desktop.shoots.run_sheet import RunSheetDialog
 from barkeep.desktop.widgets.notices import Toast
 from barkeep.documents.printed.blocks import Tick
 from barkeep.documents.printed.jobs import run_sheet_job
-from barkeep.documents.printed.paper import shipped_sizes, size_named
+from barkeep.documents.printed.paper import shipped_sizes
 from barkeep.documents.printed.templates import shipped_templates
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.printing.test_printing import assert_all_there, bare, text_of
+from tests.documents.printed.sizes import size_named
 from tests.shoots_to_run import branch_line
 
 pytestmark = [

@@ -10,7 +10,7 @@ from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
 from barkeep.desktop.specs.reading import see
 from barkeep.desktop.specs.text_edit import IngredientNames, takes_ingredient
 from barkeep.domain.spec_text.text import read_specs
-from barkeep.domain.specs.spec import without_id
+from tests.worlds import without_id
 
 GOOD = """Fog Lamp
 60 ml London dry gin

@@ -14,9 +14,9 @@ from barkeep.documents.printed.paper import (
     grid_for,
     read_sizes,
     shipped_sizes,
-    size_named,
 )
 from barkeep.errors import KnowledgeError
+from tests.documents.printed.sizes import size_named
 
 LENGTHS = st.floats(min_value=20, max_value=400)
 

@@ -13,7 +13,7 @@ from barkeep.documents.specs.markdown import markdown, parts_in_markdown
 from barkeep.documents.specs.own_json import parts_in_json, specs_json
 from barkeep.domain.spec_text.parts import parts_of, read_parts
 from barkeep.domain.spec_text.text import read_specs, write_specs
-from barkeep.domain.specs.spec import without_id
+from tests.worlds import without_id
 
 FORMS = {
     "JSON-LD": (recipe_text, lambda text: recipes_in(text, "a.jsonld")),

@@ -8,7 +8,6 @@ from hypothesis import strategies as st
 
 from barkeep.domain.liquids import content, ethanol, fills
 from barkeep.domain.liquids import content as drinks
-from barkeep.domain.liquids.blending import Square, pearson_square
 from barkeep.errors import OutsideRange, UnknownName
 
 volumes = st.floats(0.0, 10_000.0)
@@ -131,37 +130,6 @@ class TestStandardDrinks:
         with pytest.raises(OutsideRange) as refused:
             drinks.standard_drinks(-1.0, "Canada")
         assert "a mass of ethanol of -1 g cannot be used" in str(refused.value)
-
-
-class TestPearsonSquare:
-    @given(abvs, abvs, st.floats(0.0, 1.0), st.floats(1.0, 10_000.0))
-    def test_what_goes_in_is_what_was_wanted(self, one, other, share, total):
-        strong, weak = max(one, other), min(one, other)
-        wanted = min(strong, max(weak, weak + share * (strong - weak)))
-        some, rest = pearson_square(strong, weak, wanted).of_total(total)
-        assert some + rest == pytest.approx(total)
-        assert some * strong + rest * weak == pytest.approx(total * wanted, abs=1e-6)
-
-    def test_its_corners(self):
-        assert pearson_square(40.0, 15.0, 40.0).share_stronger == 1.0
-        assert pearson_square(40.0, 15.0, 15.0).share_stronger == 0.0
-
-    def test_two_of_one_strength(self):
-        assert pearson_square(20.0, 20.0, 20.0) == Square(1.0, 0.0)
-
-    @pytest.mark.parametrize(
-        ("strong", "weak", "wanted", "sentence"),
-        [
-            (40.0, 15.0, 50.0, "a wanted strength of 50 cannot be used: it is 15 to 40."),
-            (40.0, 15.0, 10.0, "a wanted strength of 10 cannot be used: it is 15 to 40."),
-            (15.0, 40.0, 20.0, "a stronger strength of 15 cannot be used: it is 40 to 1e+06."),
-            (40.0, -5.0, 20.0, "a weaker strength of -5 cannot be used: it is 0 to 1e+06."),
-        ],
-    )
-    def test_what_cannot_be_blended_is_refused(self, strong, weak, wanted, sentence):
-        with pytest.raises(OutsideRange) as refused:
-            pearson_square(strong, weak, wanted)
-        assert str(refused.value) == sentence
 
 
 class TestFills:

@@ -58,20 +58,6 @@ def test_a_warmer_liqueur_is_lighter(abv, sugar, t):
     assert kg_m3(abv, sugar, t + 1.0) < kg_m3(abv, sugar, t)
 
 
-@given(st.floats(35.0, 60.0), st.floats(0.0, 80.0))
-def test_sugar_hides_strength(abv, sugar):
-    shown = sweetened.apparent_abv(abv, sugar)
-    assert shown <= abv + 1e-9
-    if sugar > 0.01:
-        assert shown < abv
-
-
-@given(abvs)
-def test_tabarie_without_sugar_is_ethanol_and_water(abv):
-    plain = ethanol.density_kg_m3(abv) / 1000.0
-    assert sweetened.tabarie_g_per_ml(abv, 0.0) == pytest.approx(plain, rel=1e-12)
-
-
 def test_the_doubt_grows_with_the_first_real_sweetness():
     dry, sweet = sweetened.spirit_density(40.0, 5.0), sweetened.spirit_density(40.0, 5.1)
     assert (dry.sigma_share, sweet.sigma_share) == (0.0005, 0.005)
@@ -99,10 +85,6 @@ def test_the_doubt_without_sugar_is_a_label_s_tolerance():
         (
             lambda: sweetened.spirit_density(20.0, 100.0, 50.0),
             "a temperature of 50 °C cannot be used: it is 0 to 40 °C.",
-        ),
-        (
-            lambda: sweetened.apparent_abv(15.0, 400.0),
-            "a density of 1131.73 kg/m³ cannot be used: it is 789.239 to 998.201 kg/m³.",
         ),
     ],
 )
