@@ -11,7 +11,6 @@ from hypothesis import settings
 
 # No test asserts a time, and a first call may import something heavy.
 settings.register_profile("untimed", deadline=None)
-
 settings.load_profile("untimed")
 
 

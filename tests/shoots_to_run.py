@@ -9,7 +9,6 @@ from barkeep.domain.bar.shoots import ChosenPour, ServeCounts, Shoot, ShootDrink
 from barkeep.domain.bar.snapshot import Snapshot
 
 STARTS = time(15)
-
 ON = date(2026, 11, 27)
 
 

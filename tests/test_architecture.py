@@ -13,7 +13,6 @@ import networkx as nx
 import pytest
 
 ROOT = Path(__file__).resolve().parent.parent
-
 # Without its cache, which can hold an import graph from before a module was there.
 LINT_IMPORTS = "from importlinter.cli import lint_imports_command as lint; lint(['--no-cache'])"
 

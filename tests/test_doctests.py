@@ -9,7 +9,6 @@ from pathlib import Path
 import pytest
 
 ROOT = Path(__file__).resolve().parent.parent
-
 WITH_EXAMPLES = sorted(
     ".".join(path.relative_to(ROOT).with_suffix("").parts)
     for path in (ROOT / "barkeep").rglob("*.py")

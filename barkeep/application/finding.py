@@ -18,7 +18,6 @@ T = TypeVar("T")
 
 
 NEAREST = 3
-
 _LIKE_ENOUGH = 45.0  # of rapidfuzz's 100; below this a suggestion only confuses
 
 

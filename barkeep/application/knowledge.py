@@ -16,7 +16,6 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.errors import KnowledgeError
 
 CLASSICS = "classics"
-
 COMMON_PRACTICE = "common practice"
 """Where the proportions of a classic come from that names no source of its own."""
 

@@ -21,7 +21,6 @@ from barkeep.errors import DuplicateName, InvalidField, KnowledgeError, UnknownN
 from barkeep.store import knowledge as rows
 
 _MORE = "it is more than nothing"
-
 _KEY = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 
 

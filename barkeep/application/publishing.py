@@ -255,14 +255,11 @@ _DESCRIPTIONS = (
     TextForm("Description as Markdown", ".md", _described(description_markdown)),
     TextForm("Description as a web page", ".html", _described(description_html)),
 )
-
 _SPECS = tuple(
     TextForm(f"Specs as {each.title}", each.suffix, _as_specs(each.suffix))
     for each in EXPORT_FORMATS.values()
 )
-
 _WORDS = (TextForm("Text", ".txt", text_for),)
-
 _FORMS: Mapping[Kind, Sequence[TextForm]] = {
     "card": (*_SPECS, *_DESCRIPTIONS),
     "menu": (TextForm("Menu as text", ".txt", text_for), *_SPECS),

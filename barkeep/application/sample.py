@@ -56,17 +56,13 @@ from barkeep.store.store import Store
 from barkeep.store.unit_of_work import UnitOfWork
 
 FOLDER = "sample_db"
-
 BAR, KNOWN, SPECS = "bar.toml", "known_products.toml", "specs.txt"
-
 TRIALS = "trials.toml"
-
 SHELVES = ("bottles.toml", "pantry.toml")
 
 
 MORNING = time(10)
 """When bottles come in."""
-
 EVENING = time(18)
 """When they are opened, poured and counted."""
 

@@ -177,26 +177,20 @@ STYLE_NAMES: Mapping[Style, str] = {
 
 
 NAME_HINT = "What the bar is called."
-
 CURRENCY_HINT = "What prices are in: a code of three letters, such as EUR."
-
 OUNCE_HINT = (
     "What “oz” means wherever it is read from now on. Specs that are there keep theirs, and "
     "say which it is where it is not this one."
 )
-
 SHOWN_IN_HINT = (
     "How the amounts of specs are shown, rounded to what can be measured. Dashes and pieces "
     "stay what they are, and nothing that is written changes."
 )
-
 COUNTRY_HINT = "Strength is told in this country's standard drinks too."
-
 CLASSICS_HINT = (
     "Whether the classics that barkeep brings along are in the book. Left out, they are neither "
     "listed nor counted; your own specs and riffs stay."
 )
-
 SCALES_HINT = (
     "What trials are scored on, each with its ends, the better one last: Balance 1 to 5. What was "
     "scored before stays."

@@ -288,9 +288,7 @@ def _there(work: UnitOfWork, shoot_id: int | None) -> tuple[Shoot, int]:
 
 
 HOW_SERVES = "write tests + camera + tasting, such as 1+1+2"
-
 HOW_USED = "write the drink, a colon, what its line asks for, = and what to pour instead"
-
 HOW_ONE = "write a name, = and how much or how many"
 
 

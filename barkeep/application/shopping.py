@@ -124,7 +124,6 @@ def bought_of(
 
 
 HOW_BOUGHT = "write the product, *how many and =the price of each, such as “Lamp Room gin*2=24.50”"
-
 HOW_PAR = "write the ingredient, = and the least to have, such as “gin=1.4 l” or “gin=2 bottles”"
 
 

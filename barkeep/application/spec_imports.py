@@ -338,7 +338,6 @@ def _twice(found: _Found, earlier: _Found) -> Problem:
 ImportChoice = Literal["keep_mine", "take_theirs", "add"]
 
 CHANGED = "it has changed since it was compared; look at the file again"
-
 AT_A_TIME = 250
 """Specs written between two calls of `Progress`."""
 

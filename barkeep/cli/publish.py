@@ -25,7 +25,6 @@ _DESCRIBED: Mapping[str, Callable[[tuple[CardContent, ...]], str]] = {
     "markdown": description_markdown,
     "html": description_html,
 }
-
 _AS_DATA = {"json-ld": "spec.jsonld", "json": "spec.json"}
 
 

@@ -30,7 +30,6 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UnreadableFile, UnusableFile, spoken_list
 
 _STYLES = {style.replace("_", "-"): style for style in STYLES}
-
 FORMAT = (
     "A spec is its name, a line for each ingredient and, after one empty line, the method. "
     f"Where a file holds several, {HOW_PARTED}."

@@ -45,7 +45,6 @@ COLUMNS = (
     *("product", "maker", "ingredient", "abv", "size", "level", "price", "opened"),
     *("sugar", "shape", "tare"),
 )
-
 REQUIRED = ("product", "ingredient", "size")
 
 
@@ -54,7 +53,6 @@ SMALLEST_ML = 10.0
 
 
 _NUMBER = re.compile(r"[0-9]{1,7}(?:[.,][0-9]{1,4})?")
-
 _CURRENCY = re.compile(r"^[€$£¥]\s*|\s*[€$£¥]$")
 
 

@@ -10,7 +10,6 @@ from barkeep.errors import UnreadableFile
 
 DEEPEST = 60
 """No honest document nests deeper; a deeper one would only exhaust the machine."""
-
 LARGEST_CHARACTERS = 50_000_000
 
 

@@ -17,9 +17,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 _WORD = r"[\w']"
-
 _PATTERNS = {"*": rf"{_WORD}+ ", "...": rf"(?:{_WORD}+ ){{0,4}}"}
-
 _NOTHING = "(?!)"
 
 
@@ -27,7 +25,6 @@ _SAID_NOT = re.compile(
     r"\b(?:no|not|never|without|avoid|avoids|avoiding|don't|instead of|rather than|free of)"
     r"(?: (?:be|set|use|using|add|adding|any|a|an|the|it))* $"
 )
-
 _BEFORE = 40
 """How many letters before a phrase are looked at for a *not*: more than its longest wording."""
 

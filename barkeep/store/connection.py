@@ -49,7 +49,6 @@ _REASONS = {
     "SQLITE_PERM": "permission is denied",
     "SQLITE_IOERR": "the disk reported an error",
 }
-
 _WRITE_REASONS = {
     "SQLITE_READONLY": "it is read-only",
     "SQLITE_FULL": "the disk is full",

@@ -258,7 +258,6 @@ Index(
     sqlite_where=~product.c.hidden,
     postgresql_where=~product.c.hidden,
 )
-
 Index(
     "one_spec_of_a_name",
     spec.c.folded_name,

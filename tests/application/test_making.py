@@ -20,7 +20,6 @@ from tests.application.conftest import small_knowledge
 CORDIAL = MadeFrom(
     "lime-cordial", (Input("lime-juice", 100.0), Input("gin", 100.0)), 200.0, "Stir."
 )
-
 OWN = MadeFrom(
     "lime cordial", (Input("lime juice", 50.0), Input("water", 50.0)), 100.0, " Stir  it. "
 )

@@ -14,7 +14,6 @@ from barkeep.errors import DuplicateName, InvalidField, UnknownName
 from tests.application.conftest import gin_draft, plough
 
 OWN = StandIn("gin", "bourbon", 0.7, 0.75, "it works in this bar", ("shaken", "never_base"))
-
 BITTERS = Ingredient(
     "rail-bitters",
     "Rail bitters",

@@ -55,7 +55,6 @@ def ledger(bar, bottle_id):
 
 
 FULL = {"london-dry-gin": 700.0, "bourbon": 700.0, "lime-juice": 500.0}
-
 POURED = {"london-dry-gin": 520.0, "bourbon": 700.0, "lime-juice": 434.0}
 
 

@@ -12,7 +12,6 @@ from barkeep.errors import InvalidField, UnknownName
 from tests.application.conftest import plough
 
 EARLY, LATE = date(2026, 11, 2), date(2026, 11, 9)
-
 SCORES = (Score("Ada", "Balance", 4.0), Score("Ben", "On theme", 2.5))
 
 

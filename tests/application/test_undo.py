@@ -274,7 +274,6 @@ class UndoMachine(RuleBasedStateMachine):
 
 
 TestUndoMachine = UndoMachine.TestCase
-
 TestUndoMachine.settings = settings(
     max_examples=15,
     stateful_step_count=25,

@@ -22,7 +22,6 @@ from barkeep.domain.stand_ins.offers import stand_in
 from tests.desktop.pages import shown_page
 
 pytestmark = pytest.mark.benchmark
-
 FRAME_MS = 1000 / 60
 
 

@@ -22,7 +22,6 @@ from barkeep.application.knowledge import shipped
 from barkeep.domain.ingredients.tree import FamilyTree
 
 pytestmark = pytest.mark.benchmark
-
 ROOT = Path(__file__).resolve().parents[2]
 
 

@@ -13,7 +13,6 @@ from pathlib import Path
 import pytest
 
 pytestmark = pytest.mark.benchmark
-
 ROOT = Path(__file__).resolve().parents[2]
 
 
@@ -25,7 +24,6 @@ def since_start():
     started = ticks * 1000 / os.sysconf("SC_CLK_TCK")
     return time.clock_gettime(time.CLOCK_BOOTTIME) * 1000 - started
 """
-
 BARE = (
     SINCE_START
     + """
@@ -42,7 +40,6 @@ window.show()
 app.exec()
 """
 )
-
 SAMPLE = (
     SINCE_START
     + """

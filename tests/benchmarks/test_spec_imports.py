@@ -17,7 +17,6 @@ from barkeep.documents.specs.files import exported
 from barkeep.domain.spec_text.text import read_specs
 
 pytestmark = pytest.mark.benchmark
-
 SPECS = 10_000
 
 

@@ -7,7 +7,6 @@ import json
 import pytest
 
 FOG = "Fog Lamp\n60 ml London dry gin\n20 ml lemon juice\n\nShake with ice.\n"
-
 RECIPE = {
     "@context": "https://schema.org",
     "@type": "Recipe",
@@ -15,7 +14,6 @@ RECIPE = {
     "recipeIngredient": ["60 ml London dry gin", "20 ml lemon juice"],
     "recipeInstructions": ["Shake with ice."],
 }
-
 DOCUMENTS = {
     "fog.txt": FOG,
     "fog.md": "# Fog Lamp\n\n- 60 ml London dry gin\n- 20 ml lemon juice\n\n1. Shake with ice.\n",

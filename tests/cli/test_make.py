@@ -7,7 +7,6 @@ from datetime import date, timedelta
 import pytest
 
 KEYS = ["ingredient", "unit", "amount", "bottle", "made", "use_by", "inputs"]
-
 FIGURES = ["abv_percent", "sugar_g_per_l", "acid_g_per_l", "unknown"]
 
 

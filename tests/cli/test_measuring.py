@@ -10,11 +10,8 @@ from barkeep.domain.bottles.levels import gross_weight_g
 from barkeep.domain.bottles.shapes import height_cm, shipped_shapes
 
 GIN = "Pellow & Rudge Lamp Room dry gin"
-
 SHAPES = tuple(shipped_shapes())
-
 HEADER = "product,maker,ingredient,abv,sugar,size,shape,tare\n"
-
 LIQUIDS = {
     "spirit": "gin,,London dry gin,40,",
     "liqueur": "cassis,,crème de cassis,18,450",

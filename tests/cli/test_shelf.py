@@ -11,13 +11,11 @@ BOTTLE = [
     *("id", "product", "ingredient", "abv_percent", "size_ml"),
     *("level_ml", "opened", "use_by", "price"),
 ]
-
 COUNTED = [
     *("bottle", "expected_ml", "counted_ml", "variance_ml"),
     *("sigma_ml", "expected", "counted", "variance", "sigma", "unit"),
     *("method", "flagged"),
 ]
-
 ENTRY = [
     *("id", "product", "ingredient", "unit", "size"),
     *("level", "opened", "use_by", "price"),

@@ -11,9 +11,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
 
 SHOOT = ["id", "theme", "on", "starts", "state", "notes", "ticked", "drinks", "log"]
-
 DRINK = ["name", "tests", "camera", "tasting", "removed", "chosen"]
-
 BOTTLE = [
     "bottle",
     "product",
@@ -25,9 +23,7 @@ BOTTLE = [
     "variance",
     "sigma",
 ]
-
 RED_FLAG = "Tansy Lock Red Flag bitter aperitivo"
-
 TODAY = date.today()
 
 

@@ -8,9 +8,7 @@ import pytest
 
 OUNCE_ML = 29.5735295625
 """NIST Handbook 44, appendix C: the US fluid ounce."""
-
 GIN, TEQUILA, RUM, FALERNUM = 1, 8, 10, 31
-
 SYRUP, HONEY, JUICE, STICKS = 52, 54, 60, 79
 """Bottles of the sample bar."""
 

@@ -11,12 +11,10 @@ SPEC = [
     *("name", "lines", "method", "glass", "problems"),
     *("ice", "notes", "serves", "tags", "credit", "source"),
 ]
-
 LINE = [
     *("text", "amount", "amount_high", "unit", "ingredient"),
     *("matched", "confidence", "optional", "garnish", "note", "alternatives", "guesses"),
 ]
-
 SOUND = """\
 Signal Post
 Riff of: Buffer Stop
@@ -27,7 +25,6 @@ Glass: coupe
 
 Stir with ice.
 """
-
 BROKEN = "Broken Post\n30 g rye whiskey\n1 oz bourban\n1 oz dry vermouth\n\nStir.\n"
 
 

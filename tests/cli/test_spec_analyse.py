@@ -10,7 +10,6 @@ KEYS = [
     "cautions",
     "uncertain",
 ]
-
 MORE = ["sugar_to_acid", "country", "freezing_point_c", "style", "fit"]
 
 

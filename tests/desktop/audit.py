@@ -24,7 +24,6 @@ from barkeep.desktop.widgets.labels import ElidedLabel
 
 BY_THEMSELVES = (QMenu, QMenuBar, QScrollBar)
 """Kinds that are named by what they hold."""
-
 ICON_ONLY = Qt.ToolButtonStyle.ToolButtonIconOnly
 
 

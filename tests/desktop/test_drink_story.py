@@ -21,9 +21,7 @@ pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=T
 
 
 Keys = Qt.Key
-
 CTRL, ALT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.AltModifier
-
 PASTED = """Distant Signal
 two ounces of gin
 three-quarters of an ounce of lemon juice

@@ -24,9 +24,7 @@ pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=T
 
 OUNCE_ML = 29.5735295625
 """NIST Handbook 44, appendix C: the US fluid ounce."""
-
 DRINKS = ("Request Stop", "Sand in the Points", "Deckchair Special")
-
 Keys = Qt.Key
 
 

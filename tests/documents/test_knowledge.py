@@ -57,13 +57,11 @@ unit = "each"
 [cordial]
 name = "Cordial"
 """
-
 CONFUSABLES = """
 [[confusable]]
 pair = ["syrup", "cordial"]
 why = "Cordial is sour too."
 """
-
 STAND_INS = """
 [[stand_in]]
 wanted = "gin"
@@ -77,7 +75,6 @@ scope = ["shaken", "accent"]
 wanted = "lime"
 why = "Nothing else is green."
 """
-
 MADE = """
 [[made]]
 made = "syrup"

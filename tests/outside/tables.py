@@ -11,7 +11,6 @@ DATA = Path(__file__).with_name("data")
 
 
 US_FL_OZ_ML, US_CUP_ML, US_GAL_ML = 29.5735295625, 236.5882365, 3785.411784
-
 LB_G = 453.59237
 """Exact: NIST Handbook 44, Appendix C."""
 

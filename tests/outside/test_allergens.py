@@ -21,7 +21,6 @@ OUR_WORDS = {
     "soybeans": ("soya",),
     "sulphur dioxide / sulphites": ("sulphites",),
 }
-
 TABLE = {row["allergen"]: row for row in rows("allergens")}
 
 
@@ -82,7 +81,6 @@ CARRIERS = {
     """,
     "molluscs": "tomato-clam-juice",
 }
-
 NONE_IN_BAR = {"crustacean shellfish", "peanuts", "lupin"}
 """No ingredient of barkeep is one of these."""
 

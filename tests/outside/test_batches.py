@@ -20,7 +20,6 @@ from barkeep.domain.spec_text.text import read_specs
 from tests.outside.tables import rows
 
 SOUR = "Sour\n60 ml white rum\n22.5 ml lime juice\n22.5 ml simple syrup\n\nShake with ice."
-
 STIRRED = (
     "Stirred\n60 ml rye whiskey\n30 ml sweet vermouth\n2 dashes aromatic bitters\n\nStir with ice."
 )

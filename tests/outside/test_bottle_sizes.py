@@ -13,9 +13,7 @@ import pytest
 from tests.outside.tables import rows
 
 FILLS = rows("fills")
-
 SPIRITS = ("US distilled spirits", "EU/UK spirit drinks", "EU shochu")
-
 WINES = (
     "US wine",
     "EU/UK still wine",
@@ -23,7 +21,6 @@ WINES = (
     "EU/UK liqueur/fortified wine",
     "EU/UK aromatised wine",
 )
-
 LISTS = {
     "spirit": SPIRITS,
     "liqueur": SPIRITS,
@@ -33,7 +30,6 @@ LISTS = {
     "mead": WINES,
 }
 """What is bought -> the lists that hold for it; US law takes sake and mead for wines."""
-
 OF_THE_OTHER_LIST = {"soju": WINES}
 """The bottle of its country, 360 ml, is on the US list for wine and not on that for spirits."""
 

@@ -17,7 +17,6 @@ import pytest
 from tests.outside.tables import rows
 
 TABLE = rows("citrus_acid")
-
 PENNISTON = {
     "lemon-juice": "Lemon juice, fresh",
     "lime-juice": "Lime juice, fresh",
@@ -28,7 +27,6 @@ PENNISTON = {
     "bottled-lemon-juice": "Lemon juice concentrate, retail",
     "bottled-lime-juice": "Lime juice concentrate, retail",
 }
-
 G_PER_ML = {
     "2073": 1.057,
     "2074": 1.048,

@@ -15,7 +15,6 @@ from barkeep.domain.liquids.freezing import freezing_point_c
 from tests.outside.tables import rows
 
 DENSITIES = rows("coolprop_ethanol_water")
-
 MIXED = [row for row in DENSITIES if row["fluid"] == "INCOMP::MEA"]
 
 

@@ -10,7 +10,6 @@ import pytest
 from barkeep.domain.bottles.shapes import brimful_ml, shipped_shapes
 
 SIZES_ML = (200, 250, 331, 350, 355, 375, 475, 500, 570, 700, 710, 720, 750, 900, 945)
-
 LARGE_SIZES_ML = (1000, 1500, 1750, 1800, 2000, 3000, 3750)
 
 

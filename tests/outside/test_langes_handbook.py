@@ -14,9 +14,7 @@ from barkeep.domain.liquids.freezing import freezing_point_c, in_freezer
 from tests.outside.tables import rows
 
 GRAVITY = [row for row in rows("ethanol_water_density") if "Lange" in row["source"]]
-
 FREEZING = rows("freezing_points")
-
 G_PER_ML = 0.00004
 
 

@@ -14,9 +14,7 @@ from barkeep.domain.amounts.measures import Amount, length_cm, to_quantity
 from tests.outside.tables import rows
 
 HANDBOOK = "NIST Handbook 44, Appendix C: a US gallon is 231 cubic inches, an inch 2.54 cm"
-
 IMPERIAL = "UK Weights and Measures: a gallon is 4.54609 l, 160 fluid ounces"
-
 SI = "SI"
 
 
@@ -40,7 +38,6 @@ EXACT = {
     "imperial gallon": (8, "imp_pint", IMPERIAL),
     "US fifth (obsolete)": (8 / 5, "pint", HANDBOOK),
 }
-
 TABLE = {row["name"]: row for row in rows("customary_measures")}
 
 

@@ -19,7 +19,6 @@ from barkeep.domain.specs.spec import Line, Spec
 from tests.outside.tables import rows
 
 TABLE = {row["ndb_no"]: row for row in rows("usda_liquids")}
-
 FRUIT = [
     ("lime-juice", "lime", "09160"),
     ("lemon-juice", "lemon", "09152"),

@@ -16,7 +16,6 @@ from tests.outside import physics
 from tests.outside.tables import rows
 
 AT_C = (0.0, 15.0, 20.0, 25.0, 30.0)
-
 # % vol: % mass, then kg/m³ at each of those temperatures.
 CHECK_TABLE = {
     0.0: (0.0, 999.837, 999.096, 998.201, 997.043, 995.645),
@@ -34,13 +33,11 @@ CHECK_TABLE = {
     96.0: (93.8384, 824.489, 811.734, 807.420, 803.081, 798.722),
     100.0: (100.0, 806.215, 793.506, 789.239, 784.954, 780.648),
 }
-
 CELLS = [
     pytest.param(abv, t, printed, id=f"OIML R 22, computed: {abv:g} % vol at {t:g} °C")
     for abv, (_, *row) in CHECK_TABLE.items()
     for t, printed in zip(AT_C, row, strict=True)
 ]
-
 GRID = [row for row in rows("ethanol_water_density") if row["source"].endswith("computed")]
 
 

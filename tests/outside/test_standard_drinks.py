@@ -14,12 +14,10 @@ from barkeep.domain.liquids import content as drinks
 from tests.outside.tables import rows
 
 TABLE = {row["jurisdiction"]: row for row in rows("standard_drinks")}
-
 OUR_NAMES = {
     "United Kingdom (unit)": "United Kingdom",
     "WHO (AUDIT reference)": "World Health Organization",
 }
-
 SOURCES = {
     "United States": "NIAAA",
     "Canada": "Health Canada",
@@ -28,7 +26,6 @@ SOURCES = {
     "Ireland": "HSE",
     "WHO (AUDIT reference)": "AUDIT",
 }
-
 CASES = [
     pytest.param(place, id=f"from memory: {place}", marks=pytest.mark.computed)
     if row["confidence"].startswith("from memory")

@@ -16,9 +16,7 @@ from tests.outside import physics
 from tests.outside.tables import LB_G, US_CUP_ML, US_FL_OZ_ML, US_GAL_ML, rows
 
 TABLE = rows("sucrose_density")
-
 CRC = [row for row in TABLE if "outside check" in row["source"]]
-
 COMPUTED = [row for row in TABLE if row["source"].endswith("computed")]
 
 

@@ -16,11 +16,8 @@ from tests.outside import physics
 from tests.outside.tables import rows
 
 USDA = {row["ndb_no"]: row for row in rows("usda_liquids")}
-
 SOLIDS = {"sugar", "demerara-sugar", "gum-arabic"}
-
 WATERS = {"water", "boiling-water", "black-tea", "coffee", "cold-brew-coffee"}
-
 JUICES = {
     "pomegranate-juice": "09442",
     "pineapple-juice": "09273",
@@ -29,7 +26,6 @@ JUICES = {
     "lemon-juice": "09152",
     "honey": "19296",
 }
-
 LEFT_IN = {
     "cinnamon-stick",
     "vanilla-pod",
@@ -42,9 +38,7 @@ LEFT_IN = {
     "lemon-peel",
 }
 """Strained out again; what stays in them is said in the basis."""
-
 KNOWN = SOLIDS | WATERS | JUICES.keys() | LEFT_IN
-
 RECIPES = [
     each
     for each in shipped().made_from

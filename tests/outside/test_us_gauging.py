@@ -13,7 +13,6 @@ from tests.outside import physics, us_gauging
 from tests.outside.tables import LB_G, US_GAL_ML, rows
 
 CHECKS = rows("ttb_checks")
-
 QUANTITIES = {
     "parts water in 100 gal": (us_gauging.parts_of_water, 0.0075),
     "wine gal per lb (air)": (us_gauging.wine_gallons_per_lb, 0.00003),

@@ -17,7 +17,6 @@ from tests.outside import physics
 from tests.outside.tables import rows
 
 TABLE = {row["ndb_no"]: row for row in rows("usda_liquids")}
-
 CITED = re.compile(r"USDA (?:SR26 )?(\d{5})(.*?)(?:;|$)")
 
 
@@ -28,7 +27,6 @@ SOME_OTHER_WAY = {
     "pasteurised-egg-white": "USDA gives no household measure; density as of fresh white",
 }
 """Ingredients whose sugar comes of a cited row by another way, each checked by itself below."""
-
 SPIRITS = {
     row["ndb_no"]: float(found[1])
     for row in TABLE.values()

@@ -12,9 +12,7 @@ from tests.outside.tables import worked_examples
 from tests.outside.worked_examples import CHECKS
 
 ROWS = worked_examples()
-
 PUBLISHED = [row for row in ROWS.values() if row.published]
-
 COMPUTED = [row for row in ROWS.values() if not row.published]
 
 

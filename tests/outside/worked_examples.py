@@ -23,7 +23,6 @@ from tests.outside.physics import Mixture
 from tests.outside.tables import US_CUP_ML, US_FL_OZ_ML, Worked, fahrenheit
 
 Check = Callable[[Worked], None]
-
 CHECKS: dict[str, Check] = {}
 """Id -> what compares our answer with the row's figures."""
 
@@ -348,13 +347,9 @@ def _barcode(id_: str, digits: str, printed: str) -> None:
 
 
 _barcode("W32", "629104150021", "3")
-
 _barcode("W33", "730001100001", "7")
-
 _barcode("W34", "890400021003", "7")
-
 _barcode("W35", "03600029145", "2")
-
 _barcode("W36", "03600024145", "7")
 
 

@@ -24,12 +24,9 @@ from tests.store.conftest import contents, fill
 
 SCHEMA_1 = Path(__file__).with_name("schema_1.sql")
 """The tables as schema 1 had them when it was first released; never to be changed."""
-
 ROWS_1 = Path(__file__).with_name("schema_1_rows.sql")
 """A bar as schema 1 kept it: bottles, a ledger, specs, and what undo remembers."""
-
 NOW = migrations.schema_number()
-
 NEXT = NOW + 1
 
 

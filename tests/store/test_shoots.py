@@ -27,17 +27,11 @@ NOON = datetime(2026, 11, 21, 12, 0)
 
 
 _ids = st.none() | st.integers(1, 2**40)
-
 _texts = st.text(st.characters(exclude_categories=("Cs",), exclude_characters="\0"), max_size=20)
-
 _amounts = st.floats(0.0, 1e6)
-
 _counts = st.integers(0, 200)
-
 _moments = st.datetimes(datetime(2000, 1, 1), datetime(2100, 1, 1))
-
 _chosen = st.builds(ChosenPour, st.integers(0, 40), _texts, _amounts, _ids, _texts)
-
 _drinks = st.builds(
     ShootDrink,
     _ids,
@@ -45,7 +39,6 @@ _drinks = st.builds(
     st.builds(ServeCounts, _counts, _counts, _counts),
     st.lists(_chosen, max_size=3).map(tuple),
 )
-
 _bottles = st.builds(
     LoggedBottle,
     st.integers(1, 2**40),
@@ -57,16 +50,13 @@ _bottles = st.builds(
     st.none() | _amounts,
     _amounts,
 )
-
 _logs = st.builds(
     ShootLog,
     _moments,
     st.lists(_counts, max_size=4).map(tuple),
     st.lists(_bottles, max_size=3).map(tuple),
 )
-
 _minutes = st.builds(time, st.integers(0, 23), st.integers(0, 59))
-
 _shoots = st.builds(
     Shoot,
     st.none(),

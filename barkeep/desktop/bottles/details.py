@@ -33,7 +33,6 @@ from barkeep.domain.phrases import capitalised, price_in_words
 
 WIDTH, HEIGHT = 212, 92
 """Fits the narrowest details beside a list."""
-
 DOT = 2.5
 
 LedgerSteps = Sequence[tuple[Entry, float]]
@@ -123,7 +122,6 @@ def _steps(places: Sequence[QPointF]) -> QPainterPath:
 
 
 GAUGE_WIDTH = 84
-
 NEWEST = 25
 """So many ledger entries are shown at first."""
 

@@ -26,7 +26,6 @@ if TYPE_CHECKING:
 
 
 FACT = "fact"
-
 WIDTH = 480
 
 

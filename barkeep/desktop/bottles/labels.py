@@ -32,9 +32,7 @@ if TYPE_CHECKING:
 
 
 TEXTS = ("name", "maker", "ingredient", "size", "strength", "sugar", "price", "barcode")
-
 ACID = "acid"
-
 USUAL_SHAPE = "The usual one of its kind and size"
 
 
@@ -200,9 +198,7 @@ def _shown(value: float | None) -> str:
 
 
 WIDTH = 560
-
 NEW = "Begin to type: what the bar knows is offered; anything else is a new product."
-
 KNOWN = "The bar knows this product, so only the bottle is new. Change the name for another one."
 
 

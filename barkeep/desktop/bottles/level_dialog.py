@@ -187,7 +187,6 @@ def _some(bottle: Bottle) -> str:
 
 
 AMOUNT, NOTE = "amount", "note"
-
 WIDTH = 520
 
 

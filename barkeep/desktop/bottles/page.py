@@ -102,7 +102,6 @@ DOINGS = (
     Doing("write", "Confirm the coun&ts…", "Ctrl+Return", "check"),
     Doing("leave", "&Leave the count\tEsc", "", "clear"),
 )
-
 GROUPS = (
     ("shelf", "write", "leave"),
     ("count", "open", "pour", "waste", "empty", "correct"),
@@ -110,15 +109,12 @@ GROUPS = (
     ("add", "again", "remove"),
     ("up", "down"),
 )
-
 OF_ONE_BOTTLE = (
     *("count", "open", "pour", "waste", "empty", "correct"),
     *("tare", "full", "dasher", "use_by", "label"),
     *("again", "remove"),
 )
-
 OF_THE_COUNT = ("write", "leave")
-
 IN_THE_LIST = (*OF_ONE_BOTTLE, "up", "down")
 
 
@@ -203,7 +199,6 @@ def _calling(act: Callable[[], object]) -> Callable[[], None]:
 
 
 BottleDialog: TypeAlias = LevelDialog | FactDialog | ChangeLabelDialog | AddBottleDialog
-
 UPWARDS = Qt.SortOrder.AscendingOrder
 
 
@@ -375,15 +370,12 @@ class BottleWork:
 
 COLUMN_WIDTHS = (64, 184, 108, 104, 116, 130, 84)
 """Shelf to opened; the price takes the rest."""
-
 ROW_HEIGHT = 48
-
 KIND_CHIPS = (
     ("all", "All", "Everything on the shelf"),
     ("bottles", "Bottles", "What is poured"),
     ("pantry", "Pantry", "What is counted in pieces or weighed"),
 )
-
 STATE_CHIPS = (
     ("any", "All", "Sealed, open and empty ones"),
     ("open", "Open", "Only open ones"),

@@ -19,7 +19,6 @@ from barkeep.domain.phrases import folded, price_in_words
 
 LOW_SHARE = 0.2
 """An open bottle with less than this share left is called low (*common practice*)."""
-
 DUE_DAYS = 3
 """So many days before its use-by date a thing is called due."""
 
@@ -66,7 +65,6 @@ KINDS: Mapping[str, Callable[[BottleRow], bool]] = {
     "bottles": lambda row: not row.pantry,
     "pantry": lambda row: row.pantry,
 }
-
 STATES: Mapping[str, Callable[[BottleRow], bool]] = {
     "any": lambda row: True,
     "open": lambda row: row.bottle.level.state == "open",

@@ -11,7 +11,6 @@ from barkeep.domain.bottles.bottle import Bottle, Entry, Level
 from barkeep.domain.bottles.level_words import number, quantity
 
 NONE = "—"
-
 _WHAT = {
     "receive": "Received",
     "open": "Opened",

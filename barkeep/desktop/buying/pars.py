@@ -23,15 +23,10 @@ if TYPE_CHECKING:
 
 
 WHAT, AMOUNT, KNOWN = "ingredient", "par", "pars"
-
 WIDTH = 480
-
 LIST_HEIGHT, ROW_HEIGHT = 170, 28
-
 INTRO = "A par is the least you want to have of something. What is below it comes on the list."
-
 AMOUNT_HINT = "An amount, or so many bottles: 1.4 l, 12, 2 bottles."
-
 NONE_YET = "No par is set yet"
 
 

@@ -57,19 +57,12 @@ if TYPE_CHECKING:
 
 
 WHAT, NEED, BUY, COUNT, PRICE, COST, WHY = range(7)
-
 HEADS = ("What", "Need", "To buy", "Got", "Each", "Cost", "Why")
-
 WIDTHS = {WHAT: 150, NEED: 70, COUNT: 48, PRICE: 62, COST: 62}
-
 SHARE_THE_REST = (BUY, WHY)
-
 TO_THE_RIGHT = (NEED, COUNT, PRICE, COST)
-
 ROW_HEIGHT = 32
-
 COUNT_TIP = "How many packages were bought: type over it"
-
 PRICE_TIP = "What each of them cost: type over it"
 
 
@@ -243,14 +236,10 @@ class ShoppingTable(QTableWidget):
 
 
 QUESTION = "shopping"
-
 SIZE = (1000, 600)
-
 LIST_WIDTH = 256
-
 FEW_SHOOTS = 7
 """So many are seen at a glance, and need no search."""
-
 HOW = "Tick what you bought; how many you got and what each cost can be typed over."
 
 

@@ -34,9 +34,7 @@ from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.labels import text_label
 
 SIZE = (720, 520)
-
 MEANING = "One undo takes all of it back. A level lies within its ± 19 times in 20."
-
 WIDTHS = {EXPECTED: 96, COUNTED: 130, DIFFERENCE: 240}
 
 

@@ -43,11 +43,8 @@ from barkeep.desktop.widgets.levels import draw_level, share_at
 from barkeep.desktop.widgets.notices import announce
 
 Index = QModelIndex | QPersistentModelIndex
-
 BIG_ROW = 60
-
 GAUGE = 20
-
 BAR = 4
 
 
@@ -125,12 +122,9 @@ def _paint_words(
 
 AHEAD = 2
 """So many bottles after the present one stay in view."""
-
 WIDTHS = {EXPECTED: 84, COUNTED: 132, DIFFERENCE: 230}
-
 MORE_TO_TYPE = 32
 """So much wider than its column is the field for an exact amount."""
-
 NAMES = 0.58
 """What the names take of the width that the words leave; the gauges have the rest."""
 

@@ -16,10 +16,8 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.domain.drink.words import Fact
 
 NAME = "Balance among its family"
-
 TROUGH = 12.0
 """How high a trough is, in device-independent pixels."""
-
 ROOM = 7.0
 """Above and below a trough, for the mark that stands out of it."""
 

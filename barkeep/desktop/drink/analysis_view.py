@@ -29,9 +29,7 @@ from barkeep.domain.specs.technique import technique_of
 from barkeep.domain.stand_ins.corrections import Correction, in_words
 
 INFORMATION = "Figures are information, not advice: health authorities and local rules come first."
-
 UNREAD = "Lines that cannot be read yet are not counted."
-
 _SCALES: Mapping[Quality, tuple[str, float, str]] = {
     "strength": ("Strength", 45.0, "% vol"),
     "sugar": ("Sugar", 150.0, "g/l"),

@@ -96,11 +96,9 @@ def hindrance(drink: Drink, tree: FamilyTree) -> str:
 
 CORRECTION = "tonight-correction"
 """Under which the question is asked what a drink with stand-ins needs."""
-
 CAUTION = (
     "Drink with care: never before driving, in pregnancy or under age. Local rules come first."
 )
-
 NO_BOTTLES = "No bottles yet: every drink is short until the bar knows what is there."
 
 

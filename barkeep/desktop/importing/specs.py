@@ -59,15 +59,12 @@ if TYPE_CHECKING:
 
 
 Group = Literal["unreadable", "differing", "new"]
-
 GROUP_WORDS: dict[Group, str] = {
     "unreadable": "Cannot be read",
     "differing": "Differs",
     "new": "New",
 }
-
 KEPT_WORDS = "Stays as you have it"
-
 KEPT = Decision()
 
 
@@ -153,7 +150,6 @@ def _place(file: str, where: str, one_file: bool) -> str:
 
 
 NOTHING = "–"
-
 CHANGE_WORDS: dict[LineChange, str] = {
     "same": "the same",
     "wording": "worded otherwise",
@@ -162,7 +158,6 @@ CHANGE_WORDS: dict[LineChange, str] = {
     "added": "only in theirs",
     "left out": "only in yours",
 }
-
 _PICTURES: dict[LineChange, tuple[str, str]] = {
     "same": ("check", "ready"),
     "wording": ("info", "info"),
@@ -333,7 +328,6 @@ def _selectable(words: str) -> QWidget:
 
 Write = Callable[[ImportPreview, dict[int, Decision], Progress], Done[ImportedSpecs]]
 """Brings a preview into the bar; called on another thread than the bar's own."""
-
 COLUMN_WIDTHS = {1: 116, 2: 152}
 
 _FOR_ALL: tuple[tuple[ImportChoice | None, str], ...] = (

@@ -14,9 +14,7 @@ from barkeep.desktop.screens.background import Background
 from barkeep.errors import UserError
 
 T = TypeVar("T")
-
 LOOK_EVERY_MS = 40
-
 _NUMBERS = count(1)
 
 

@@ -9,22 +9,16 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 HALF = 4
 """Between things that belong together, in device-independent pixels."""
-
 UNIT = 8
 """The grid; between neighbours."""
-
 PAD = 16
 """Inside cards and pages."""
-
 WIDE = 24
 """Between groups."""
-
 RADIUS = 6
 """Of every rounded corner."""
-
 ICON = 20
 """The edge of an icon beside text."""
-
 ROW = 40
 """The least height of a list row."""
 

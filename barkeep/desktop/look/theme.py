@@ -44,9 +44,7 @@ class StylePictures:
 
 
 ThemeChoice = Literal["system", "light", "dark"]
-
 CHOICES: tuple[ThemeChoice, ...] = get_args(ThemeChoice)
-
 STYLE_SHEET = "style.qss"
 
 

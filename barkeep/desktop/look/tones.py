@@ -13,7 +13,6 @@ from barkeep.errors import KnowledgeError
 from barkeep.resource_files import read_text
 
 Scheme = Literal["light", "dark"]
-
 FILE = "palettes.toml"
 
 

@@ -58,7 +58,6 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.errors import AmountError, UserError
 
 COLUMNS = ("Ingredient", "Exact", "Measure", "Whole bottles", "To know")
-
 HOW = {"cold": "cold", "over_ice": "over ice", "hot": "hot", "frozen": "from the freezer"}
 
 
@@ -139,13 +138,9 @@ def _rounds_in_words(made: Batch, tin: Glass) -> str:
 
 
 SIZE = (940, 600)
-
 WORDS_HEIGHT = 176
-
 SERVES, VOLUME, FROM = "serves", "volume", "from:"
-
 VESSEL = "vessel:"
-
 NO_TIN = "No tin: all in one"
 
 

@@ -46,17 +46,11 @@ if TYPE_CHECKING:
 
 
 SIZE = (920, 580)
-
 WHAT, AMOUNT, RECIPE, MADE, USE_BY = "ingredient", "amount", "recipe", "made", "use by"
-
 INPUTS, YIELDS, HOW, KEEP = "inputs", "yields", "how", "keep"
-
 OWN = (INPUTS, YIELDS, HOW, KEEP)
-
 INTRO = "It is drawn from the bottles, and what it makes comes on the shelf with its dates."
-
 FIRST = "Choose what to make; what it takes and gives is shown here."
-
 INPUT_LINES, HOW_LINES = 4, 2
 
 

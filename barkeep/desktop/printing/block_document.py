@@ -28,24 +28,18 @@ from barkeep.documents.printed.templates import Align, BlockStyle, Font, Templat
 
 COLUMN_GAP = 6.0
 """Between the columns of a table, in points."""
-
 MOST_FOR_AMOUNTS = 0.6
 """Of the width, what all columns but the last may take together."""
-
 ABOVE_RULE = 0.35
 """Of the space below a block with a rule, how much lies above the rule."""
-
 BOX_SHARE = 0.95
 """A box to be ticked, against the size of the type beside it."""
-
 BOX_ROOM = 1.7
 """What it takes with the space after it, against the same."""
-
 _FAMILIES: dict[Font, tuple[str, QFont.StyleHint]] = {
     "sans": ("Sans Serif", QFont.StyleHint.SansSerif),
     "serif": ("Serif", QFont.StyleHint.Serif),
 }
-
 _ALIGNMENT: dict[Align, Qt.AlignmentFlag] = {
     "start": Qt.AlignmentFlag.AlignLeft,  # turned about in a text that runs from the right
     "centre": Qt.AlignmentFlag.AlignHCenter,
@@ -122,7 +116,6 @@ def font_for(template: Template, style: BlockStyle, scale: float = 1.0) -> QFont
 
 
 _RULE = QTextBlockFormat.Property.UserProperty.value + 1
-
 _BOX = _RULE + 1
 
 

@@ -24,10 +24,8 @@ from barkeep.documents.printed.paper import Size, cut_marks
 from barkeep.documents.printed.templates import Template
 
 SCALE_STEP = 0.04
-
 LARGEST_SCALE = 1.45
 """However large a card is, its type grows no more than this."""
-
 CONTINUED_SCALE = 0.85
 """The type of what goes on on another card: there is room enough then."""
 

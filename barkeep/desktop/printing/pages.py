@@ -14,9 +14,7 @@ from barkeep.documents.printed.paper import Mark, Size
 from barkeep.documents.printed.templates import Frame
 
 _MARK_COLOUR, _FRAME_COLOUR, _NOTE_COLOUR = QColor("#808080"), QColor("#404040"), QColor("#4d4d4d")
-
 _BETWEEN_FRAMES_MM = 1.0
-
 _NOTE_POINTS = 7.0
 
 

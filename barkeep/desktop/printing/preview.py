@@ -16,9 +16,7 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.documents.printed.paper import Size
 
 ZOOMS = (("Whole page", None), ("50 %", 0.5), ("100 %", 1.0), ("150 %", 1.5), ("200 %", 2.0))
-
 _MM_PER_INCH = 25.4
-
 _SMALLEST = 60
 
 

@@ -3,9 +3,7 @@
 from __future__ import annotations
 
 PER_POINT = 10.0
-
 PER_INCH = 72.0 * PER_POINT
-
 _MM_PER_INCH = 25.4
 
 

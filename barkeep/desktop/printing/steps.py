@@ -9,7 +9,6 @@ from typing import Generic, TypeVar
 from PySide6.QtCore import QObject, QTimer
 
 T = TypeVar("T")
-
 SLICE_S = 0.012
 """So long at a time; less than a frame at 60 a second."""
 

@@ -22,10 +22,8 @@ from barkeep.documents.printed.templates import Kind, Template, shipped_template
 
 ITSELF = "itself"
 """The paper that is as large as the card."""
-
 _ITSELF_WORDS: dict[Kind, str] = {"card": "The card itself", "label": "The label itself"}
 """Kinds that have a size of their own, with what the paper as large is called."""
-
 _US_PAPER = "letter"
 
 

@@ -47,13 +47,9 @@ KINDS: tuple[tuple[Kind, str], ...] = (
     ("label", "Labels of house-made things"),
     ("prep", "Prep list"),
 )
-
 QUESTION = "publish"
-
 KIND_KEY = "publish/kind"
-
 SIZE = (960, 600)
-
 LIST_WIDTH = 300
 
 

@@ -11,7 +11,6 @@ from PySide6.QtCore import QObject, Qt, QThreadPool, Signal
 from barkeep.errors import UserError
 
 T = TypeVar("T")
-
 ONE_AT_A_TIME = 1
 """Answers hold Python's lock, so a second thread would only slow the window down."""
 

@@ -15,11 +15,8 @@ from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.ingredients.tree import FamilyTree
 
 MOST_SHOWN = 12
-
 VALUE = Qt.ItemDataRole.UserRole
-
 TEXT = Qt.ItemDataRole.UserRole + 1
-
 Index = QModelIndex | QPersistentModelIndex
 
 

@@ -22,7 +22,6 @@ from PySide6.QtCore import (
 from barkeep.desktop.widgets.delegates import SORT_ROLE, VALUE_ROLE
 
 Row = TypeVar("Row")
-
 Index = QModelIndex | QPersistentModelIndex
 
 

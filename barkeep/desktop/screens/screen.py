@@ -73,7 +73,6 @@ def _stops_in(layout: QLayout) -> Iterator[QWidget]:
 
 
 T = TypeVar("T")
-
 SEARCH_WIDTH = 320
 """The least room for search and count beside filters, in device-independent pixels."""
 

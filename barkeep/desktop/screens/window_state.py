@@ -12,7 +12,6 @@ from PySide6.QtCore import QByteArray, QSettings
 from PySide6.QtWidgets import QWidget
 
 FIRST_SIZE = (1200, 780)
-
 GEOMETRY = "window/geometry"
 
 

@@ -23,7 +23,6 @@ from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 
 TITLE = "barkeep has a fault"
-
 WORDS = (
     "The last step may not have been done. What was saved before is safe, and you can go on. "
     "If it happens again, send the details below to whoever looks after barkeep."
@@ -86,7 +85,6 @@ class CrashDialog(QDialog):
 
 
 LOGGER = logging.getLogger("barkeep")
-
 LOG_BYTES, LOG_FILES = 512 * 1024, 3
 
 

@@ -26,7 +26,6 @@ from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 
 WORDS = "What is in the bar, what it makes tonight, what stands in, and what to buy next."
-
 QT_WORDS = "Drawn with Qt for Python, which is free software under the LGPL version 3."
 
 

@@ -32,7 +32,6 @@ if TYPE_CHECKING:
 
 
 STATE_FILE, PROGRAM_FILE = "window.ini", "barkeep.ini"
-
 THEME = "look/theme"
 
 NEEDED = (
@@ -41,7 +40,6 @@ NEEDED = (
     "barkeep.desktop.shell.main_window",
 )
 """What the bar's window needs and the first paint does not."""
-
 HEAVY = ("networkx", "scipy.optimize", "rapidfuzz")
 """What the answers need and the bar's window does not."""
 

@@ -34,7 +34,6 @@ if TYPE_CHECKING:
 
 NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
-
 PAGE = "window/page"
 
 

@@ -26,9 +26,7 @@ if TYPE_CHECKING:
 
 
 Keys = QKeySequence.StandardKey
-
 Shortcut = QKeySequence | QKeySequence.StandardKey | str | None
-
 THEME_WORDS = {"system": "As the system", "light": "Light", "dark": "Dark"}
 
 
@@ -157,11 +155,8 @@ class WindowActions(QObject):
 
 
 BARS = "Bars (*.barkeep);;All files (*)"
-
 LISTS = "Lists of bottles (*.csv);;All files (*)"
-
 DOCUMENTS = f"Specs ({' '.join(f'*{suffix}' for suffix in SUFFIXES)});;All files (*)"
-
 CLIPBOARD = "What was pasted"
 
 

@@ -26,14 +26,10 @@ from barkeep.desktop.shell.pages import Page
 from barkeep.desktop.widgets.labels import ElidedLabel
 
 WIDTH, NARROW = 188, 72
-
 STOP_HEIGHT = 60
-
 LAMP = 18
 """The radius of a lamp."""
-
 LINE_X = NARROW // 2
-
 PICTURE_ROLE = Qt.ItemDataRole.UserRole + 1
 
 

@@ -43,9 +43,7 @@ Key = TypeVar("Key", bound=str)
 
 
 WIDTH = 780
-
 NAME, CURRENCY, NOT_THERE = "name", "currency", "not there"
-
 OUNCE, DASH, SHOWN_IN, COUNTRY = "ounce", "dash", "shown in", "country"
 
 SCALES, CLASSICS, MEASURES = "scales", "classics", "measure"

@@ -28,18 +28,13 @@ from barkeep.documents.printed.camera import CameraDrink, CameraStep
 
 CAPITAL_SHARE = 1 / 25
 """The height of a capital in the large type, as a share of the sheet's, at least."""
-
 LEAST_SHARE, MOST_SHARE = 0.03, 0.15
 """The size of the large type, as a share of the sheet's height. What is so long that its
 capitals would be too large to fit (some 300 letters) grows smaller: cut off would be worse."""
-
 SMALL_SHARE, LIST_SHARE, LEAST_LIST_SHARE = 0.05, 0.042, 0.018
-
 LIST_WIDTH, LIST_GAP = 0.34, UNIT // 2
-
 BACK_WIDTH = 1 / 3
 """A tap in this share of the width from the left goes back; anywhere else it goes on."""
-
 DONE, NOW, AHEAD = "✓", "▶", "·"
 
 
@@ -50,9 +45,7 @@ _NEXT = (
     Qt.Key.Key_Enter,
     Qt.Key.Key_PageDown,
 )
-
 _BACK = (Qt.Key.Key_Left, Qt.Key.Key_Backspace, Qt.Key.Key_PageUp)
-
 _WORDS = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft
 
 

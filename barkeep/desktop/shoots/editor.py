@@ -36,11 +36,8 @@ if TYPE_CHECKING:
 
 
 WIDTH, ROWS_HEIGHT, NOTES_HEIGHT = 680, 152, 64
-
 THEME, ON, STARTS, DRINKS, NOTES = "theme", "on", "starts", "drinks", "notes"
-
 COLUMNS = ("Drink", "Tests", "Camera", "Tasting")
-
 ORDER_HINT = "Alt+Up and Alt+Down move a drink, Delete takes it out."
 
 

@@ -20,7 +20,6 @@ from barkeep.desktop.widgets.keys import HELD, typed_key
 CELL_WIDTH = 76
 
 COLUMNS = ("Bottle", "Before", "Poured", "Spilled", "Expected", "Counted", "Difference")
-
 SPILLED, COUNTED = 3, 5
 
 RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter

@@ -49,7 +49,6 @@ from barkeep.errors import UserError
 
 MOST_OFFERED = 12
 """Kinds in one menu; more is no help."""
-
 NO_BOTTLE = "No bottle here fits"
 
 
@@ -226,9 +225,7 @@ STATES_SHOWN = (
     ("to_log", "To log", "Filmed, and its bottles not yet counted"),
     ("logged", "Logged", "Finished"),
 )
-
 OF_CHIP = {"ahead": ("idea", "planned"), "to_log": ("filmed",), "logged": ("logged",)}
-
 NEXT_DAYS = 7
 """A new shoot is planned so many days ahead, to begin with."""
 

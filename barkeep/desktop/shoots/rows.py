@@ -40,7 +40,6 @@ STATE_WORDS: Mapping[ShootState, str] = {
     "filmed": "Filmed",
     "logged": "Logged",
 }
-
 STATE_PICTURES: Mapping[ShootState, str] = {
     "idea": "info",
     "planned": "calendar",
@@ -201,7 +200,6 @@ def logged_in_words(each: LoggedBottle) -> str:
 
 
 RUNS_OUT = LineState("Runs out", "verdict-short", "short")
-
 LEFT_OUT = LineState("Not counted", "info", "muted")
 """Of a garnish or an optional line, and of a drink of which no serve is planned."""
 

@@ -24,7 +24,6 @@ if TYPE_CHECKING:
 
 
 QUESTION = "run sheet"
-
 SIZE = (860, 600)
 
 

@@ -62,7 +62,6 @@ def _free_name(name: str, used: set[str]) -> str:
 
 
 FOLDER = "drafts"
-
 _OPEN: set[Path] = set()
 """Files of the drafts that editors of this process are writing."""
 

@@ -42,14 +42,11 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError
 
 READ_AFTER_MS = 120
-
 _VIEWS = (
     ("text", "Text", "The spec as plain text"),
     ("lines", "Lines", "Each line of the spec with its amount, unit and ingredient"),
 )
-
 NOTHING_WRITTEN = "There is nothing to save yet: write a name, and below it one ingredient a line."
-
 ONE_ONLY = (
     "Only one spec can be changed at a time; take the others out, or write them as new specs."
 )

@@ -23,7 +23,6 @@ from barkeep.errors import spoken_list
 
 STEP = 18
 """What one level moves a version to the right, in device-independent pixels."""
-
 MOST_STEPS = 6
 """Deeper versions stay where they are, or their names would have no room."""
 
@@ -59,7 +58,6 @@ class FamilyBranch(QWidget):
 
 
 NO_CHANGE = "no change"
-
 _MARKS: Mapping[Change, str] = {
     "same": "=",
     "amount": "≠",
@@ -67,7 +65,6 @@ _MARKS: Mapping[Change, str] = {
     "added": "+",
     "left out": "−",
 }
-
 _WORDS: Mapping[Change, str] = {
     "same": "",
     "amount": "Changed",
@@ -229,7 +226,6 @@ def _trial_row(trial: Trial) -> TrialRow:
 
 
 TOP = Qt.AlignmentFlag.AlignTop
-
 NOTHING = "—"
 
 

@@ -108,11 +108,8 @@ AMOUNT, UNIT_COLUMN, INGREDIENT, NOTE, OPTIONAL, GARNISH, SHOWN = range(7)
 _WORDS = {AMOUNT: "amount", UNIT_COLUMN: "unit", INGREDIENT: "ingredient", NOTE: "note"}
 
 _TICKS = {OPTIONAL: "optional", GARNISH: "garnish"}
-
 _TITLES = ("Amount", "Unit", "Ingredient", "Note", "Optional", "Garnish")
-
 _DRAGGED = "application/x-barkeep-line"
-
 _CHECKED, _UNCHECKED = Qt.CheckState.Checked, Qt.CheckState.Unchecked
 
 
@@ -319,11 +316,8 @@ def _ticked(row: LineRow, column: int) -> bool:
 
 UNITS = ("ml", "cl", "oz", "barspoon", "tsp", "tbsp", "dash", "drop", "part", "pinch", "g")
 """Those that are offered; any that a line understands may be written."""
-
 COLUMN_WIDTHS = {AMOUNT: 68, UNIT_COLUMN: 66, NOTE: 92, OPTIONAL: 74, GARNISH: 74, SHOWN: 82}
-
 _NEW = LineFields()
-
 _TAKEN_IN = "taken-in"
 
 

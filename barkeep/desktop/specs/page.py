@@ -121,10 +121,8 @@ ORIGINS = (
     ("own", "Own", "Only your own specs"),
     ("classics", "Classics", "Only the classics barkeep brings along"),
 )
-
 CORRECTION = "specs-correction"
 """Under which the question is asked what a drink with stand-ins needs."""
-
 COLUMN_WIDTHS = (236, 104, 124, 88, 112, 72)
 
 

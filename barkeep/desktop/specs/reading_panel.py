@@ -34,10 +34,8 @@ HOW_TO = (
     "After a blank line comes the method.",
     "A line of --- or two blank lines begin another spec; several can be pasted at once.",
 )
-
 SURE = 0.9
 """A name matched with less confidence than this is pointed out."""
-
 MOST_SPECS = 40
 
 

@@ -21,14 +21,10 @@ from barkeep.domain.spec_text.parts import SpecParts, text_of_all
 from barkeep.errors import UserError
 
 LEAST_LETTERS = 2
-
 OFFERED = 10
-
 LAST = "\U0010ffff"
 """Sorts after every letter."""
-
 BETWEEN_SPECS = "---"
-
 LABELS_OF_INGREDIENTS = frozenset({"garnish", "optional"})
 
 
@@ -171,13 +167,9 @@ Garnish: lemon peel
 Glass: coupe
 
 Shake with ice and strain."""
-
 WIDEST_LIST = 420
-
 MOST_SEEN = 8
-
 BESIDE_NAMES = 32
-
 OFFER_STYLE = """
 QListView { background: palette(base); color: palette(text); border: 1px solid palette(dark);
   padding: 4px; outline: none; }

@@ -47,10 +47,8 @@ if TYPE_CHECKING:
 
 Cell = tuple[int, int]
 """Taster and scale, each counted from 0."""
-
 LEAST_ROWS, MOST_ROWS = 2, 6
 """So many rows the grid has room for, at least and at most."""
-
 NAME_WIDTH = 150
 """The most room a taster's name takes, in device-independent pixels."""
 
@@ -135,15 +133,10 @@ class ScoreGrid(QTableWidget):
 
 
 WIDTH = 620
-
 ON, TASTERS, SCORES, CHANGED, NOTES, WON = "on", "taster", "score", "changed", "notes", "won"
-
 TASTERS_HINT = "Parted by commas; each has a row below. Only who scores is kept."
-
 SCORES_HINT = "What is left empty is not scored. The scales are chosen in Settings."
-
 WON_HINT = "Of several versions the one that won last is marked."
-
 NOTES_LINES = 4
 
 
@@ -280,7 +273,6 @@ def _as_date(day: QDate) -> date:
 
 
 SHOWN_AT_FIRST = 4
-
 NO_TRIALS = "No trial yet. Taste it, and write down what each taster made of it."
 
 

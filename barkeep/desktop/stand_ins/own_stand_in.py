@@ -30,22 +30,16 @@ T = TypeVar("T")
 
 
 WIDTH = 580
-
 OFFERED, CLOSENESS, RATIO, WHY, SCOPE = "offered", "closeness", "ratio", "why", "scope"
-
 LEAST, MOST = 0.01, 0.99
 """How close an own stand-in may be; what is the same would be a kind of it."""
-
 TOO_FAR = "Too far to offer"
-
 EMPTY = {
     OFFERED: "Say what is poured instead.",
     CLOSENESS: f"Say how close it is, {LEAST} to {MOST}.",
     WHY: "Say why in a few words: the reason is shown with every offer.",
 }
-
 KNOWN = "A stand-in for this is known already; what you write here takes its place."
-
 OWN = "You have said this before; what you write here takes its place."
 
 

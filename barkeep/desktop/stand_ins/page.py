@@ -81,7 +81,6 @@ def _row(key: str, snapshot: Snapshot) -> IngredientRow:
 
 
 ADD, REMOVE = "Add a stand-in", "Remove my stand-in"
-
 REMOVE_BUTTON = "remove-own"
 
 
@@ -200,9 +199,7 @@ class StandInWork:
 
 LIST, DETAIL = 2, 3
 """How list and details share the width: the answer needs more room than the names."""
-
 TO_BE_BOUGHT = "Would stand in, once bought"
-
 YOUR_OWN, BY_YOUR_OWN = "your own", "by way of your own"
 
 

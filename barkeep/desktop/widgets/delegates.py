@@ -21,25 +21,19 @@ from barkeep.desktop.widgets.verdict_badge import draw_verdict, verdict_width
 
 LEVEL_ROLE = Qt.ItemDataRole.UserRole + 1
 """A `LevelReading`; `DisplayRole` says the same in words."""
-
 VERDICT_ROLE = Qt.ItemDataRole.UserRole + 2
 """A verdict: *ready*, *stand_in*, *one_short* or *short*."""
-
 SUBTITLE_ROLE = Qt.ItemDataRole.UserRole + 3
 """A second, quieter line under the words."""
-
 VALUE_ROLE = Qt.ItemDataRole.UserRole + 4
 """The domain value the row stands for."""
-
 SORT_ROLE = Qt.ItemDataRole.UserRole + 5
 """What the column sorts by."""
-
 ICONS_ROLE = Qt.ItemDataRole.UserRole + 6
 """A tuple of picture names drawn after the words: *house-made*, *allergen* …"""
 
 
 Index = QModelIndex | QPersistentModelIndex
-
 GAUGE_WIDTH, GAUGE_HEIGHT = 92, 14
 
 

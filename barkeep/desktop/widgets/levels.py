@@ -24,7 +24,6 @@ from barkeep.desktop.look.tones import Tones, current_tones
 
 FULL_LINE = 0.30
 """Where 100 % stands in the drawn bottle, as a share of its height from the top."""
-
 TENTHS_FROM = 70.0
 """The least length on which tenth marks can be told apart, in pixels."""
 
@@ -230,7 +229,6 @@ def _held(share: float) -> float:
 
 
 TENTH, HUNDREDTH = 0.1, 0.01
-
 _STEPS = {
     Qt.Key.Key_Up: TENTH,
     Qt.Key.Key_Right: TENTH,

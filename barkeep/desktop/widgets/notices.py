@@ -22,7 +22,6 @@ def announce(widget: QWidget, text: str) -> None:
 
 
 SHOWN_MS = 6000
-
 WIDEST = 560
 
 
@@ -139,9 +138,7 @@ def _single_shot(parent: QObject) -> QTimer:
 
 
 BannerKind = Literal["info", "warning", "error", "done"]
-
 _PICTURES = {"info": "info", "warning": "warning", "error": "error", "done": "check"}
-
 _TONES = {"info": "info", "warning": "warning", "error": "danger", "done": "ready"}
 
 

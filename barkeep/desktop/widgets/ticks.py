@@ -59,10 +59,8 @@ class CheckGroup(QWidget, Generic[Key]):
 
 
 T = TypeVar("T")
-
 ROW_HEIGHT = 28
 """Lower than other lists' rows: these have one line and are many."""
-
 THING_ROLE = Qt.ItemDataRole.UserRole + 40
 
 

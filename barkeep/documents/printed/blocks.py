@@ -40,10 +40,8 @@ class Tick:
 
 
 Block = Text | Rows | Tick
-
 Group = tuple[Block, ...]
 """Blocks that stay together where they can."""
-
 Parts = Mapping[str, Callable[[T], Sequence[Block]]]
 
 
@@ -172,27 +170,23 @@ CARD_PARTS: Parts[CardContent] = {
     "credit": _text("quiet", lambda card: card.credit),
     "cautions": _cautions,
 }
-
 LABEL_PARTS: Parts[LabelContent] = {
     "name": _text("name", lambda label: label.name),
     "dates": _dates,
     "facts": _text("quiet", lambda label: _sentence(label.volume, label.strength)),
     "allergens": _text("allergens", lambda label: label.allergens),
 }
-
 MENU_PARTS: Parts[MenuDrink] = {
     "name": _text("name", lambda drink: drink.name),
     "description": _text("description", lambda drink: drink.description),
     "marks": _text("marks", lambda drink: _sentence(*drink.marks)),
 }
-
 PREP_PARTS: Parts[PrepRow] = {
     "name": _text("name", lambda row: f"☐ {row.name}"),
     "facts": _text("quiet", _prep_facts),
     "to_do": _text("to_do", lambda row: row.to_do),
     "recipe": _text("method", lambda row: row.recipe),
 }
-
 PARTS_OF_KIND: Mapping[str, frozenset[str]] = {
     "card": frozenset(CARD_PARTS),
     "label": frozenset(LABEL_PARTS),

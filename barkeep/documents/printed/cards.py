@@ -18,7 +18,6 @@ from barkeep.errors import spoken_list
 
 POURED = frozenset({"ml", "cl", "dl", "l", "oz", "imp_oz", "jigger", "shot", "pony", "wineglass"})
 """Units that are printed in ounces and in millilitres; spoons and dashes stay what they are."""
-
 SPOONED = frozenset({"tsp", "tbsp", "dessertspoon", "barspoon"})
 """Units that stay what they are, with the millilitres beside them."""
 

@@ -15,7 +15,6 @@ from barkeep.errors import spoken_list
 
 SOON_DAYS = 3
 """So many days before its use-by a thing is on the list of what to use first (a choice)."""
-
 KEEP_CLEAN = "Work clean, chill at once and write the date on it. When in doubt, throw it out."
 
 

@@ -10,7 +10,6 @@ from barkeep.domain.phrases import capitalised
 
 UNSAID = frozenset({"ice", "water"})
 """What goes into a drink and is not worth a word on a menu."""
-
 ASK = "Recipes and bottles change: ask about allergens before you order."
 
 

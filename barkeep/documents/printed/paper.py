@@ -15,10 +15,8 @@ from barkeep.errors import KnowledgeError
 from barkeep.shipped_data import Limits, Text, by_key, parse, table_in
 
 FOLDER, FILE = "print", "sizes.toml"
-
 MARK_MM, MARK_GAP_MM = 4.0, 1.5
 """A cut mark's length, and how far outside the cut it begins where there is room."""
-
 FITS_MM = 0.2
 """Paper is cut no more exactly than this: A6 counts as a quarter of A4."""
 

@@ -178,7 +178,6 @@ def _drawn(each: Drawn) -> tuple[str, str]:
 
 RULED_LINES = 9
 """For notes by hand."""
-
 _CARD_PARTS = ("both", "service", "method", "facts", "allergens")
 
 

@@ -20,13 +20,9 @@ from barkeep.errors import KnowledgeError
 from barkeep.shipped_data import Limits, NotNegative, Text, Texts, parse, read, table_in, without
 
 Kind = Literal["card", "menu", "label", "prep", "description", "run_sheet"]
-
 KINDS: tuple[Kind, ...] = get_args(Kind)
-
 Font = Literal["sans", "serif"]
-
 Align = Literal["start", "centre"]
-
 Frame = Literal["none", "line", "double"]
 
 Space = Annotated[float, Limits(ge=0.0, le=72.0)]
@@ -39,7 +35,6 @@ Colour = Annotated[str, Limits(pattern=r"\A#[0-9a-f]{6}\Z", description="written
 
 BODY = "body"
 """The style of whatever has none of its own."""
-
 _PARTS: Mapping[Kind, frozenset[str]] = {
     **{kind: PARTS_OF_KIND[kind] for kind in KINDS if kind in PARTS_OF_KIND},
     "run_sheet": frozenset(RUN_SHEET_PARTS),

@@ -23,11 +23,8 @@ COLUMNS = (
     *("spec", "line", "method", "glass", "ice"),
     *("notes", "riff_of", "serves", "tags", "credit"),
 )
-
 REQUIRED = ("spec", "line")
-
 _SERVES = re.compile(r"[0-9]{1,4}(?:[.,][0-9]{1,3})?")
-
 _OTHER_NAMES = {"riff of": "riff_of", "name": "spec", "ingredient": "line"}
 
 

@@ -22,7 +22,6 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.errors import Problem, UnreadableFile, spoken_list
 
 Kind = Literal["page", "json", "jsonld", "csv", "markdown", "text"]
-
 KIND_WORDS: Mapping[Kind, str] = {
     "page": "a web page",
     "json": "barkeep’s own JSON",
@@ -31,15 +30,12 @@ KIND_WORDS: Mapping[Kind, str] = {
     "markdown": "Markdown",
     "text": "plain text",
 }
-
 SUFFIXES = (".txt", ".md", ".json", ".jsonld", ".html", ".htm", ".csv")
 """What files of specs are called, as they are offered for choice."""
 
 
 _HEADING = re.compile(r"#{1,6}[ \t]+\S")
-
 _MARKDOWN = (".md", ".markdown")
-
 _LISTS = (".csv", ".tsv")
 
 

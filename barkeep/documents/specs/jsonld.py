@@ -21,11 +21,8 @@ from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import UnreadableFile
 
 MOST_RECIPES = 20_000
-
 _PLAIN = "text/plain"
-
 _GLASS, _ICE = "Glass: ", "Ice: "
-
 _NUMBER = re.compile(r"[0-9]{1,4}(?:[.,][0-9]{1,2})?")
 
 
@@ -184,30 +181,21 @@ def _instructions(method: Sequence[str]) -> list[dict[str, Any]]:
 
 
 LARGEST_CHARACTERS = 50_000_000
-
 DEEPEST = 150
 """Elements within elements; no page that was written for people nests deeper."""
 
 
 _LINKED_DATA = "application/ld+json"
-
 _VOID = "area base br col embed hr img input link meta param source track wbr"
-
 _MAY_STAY_OPEN = "p li dt dd option tr td th thead tbody tfoot colgroup rt rp"
-
 _OFTEN_UNCLOSED = frozenset(f"{_VOID} {_MAY_STAY_OPEN}".split())
-
 _OWN_ENTITY = re.compile(r"<!ENTITY\b", re.IGNORECASE)
-
 _RAW = frozenset({"script", "style"})
 """Elements whose text is no markup up to their own end."""
-
 # One pass whatever the text holds: the library's own parser takes a time that grows with the
 # square of a page's unclosed tags.
 _MARK = re.compile(r"<(?:(?P<comment>!--)|(?P<end>/?)(?P<tag>[a-zA-Z][^\s<>/]*)(?P<rest>[^<>]*)>)")
-
 _TYPE = re.compile(r"(?:^|\s)type\s?=\s?(?P<quote>[\"']?)(?P<kind>[^\"'>]{0,100})", re.IGNORECASE)
-
 _MARKUP = re.compile(r"<[^<>]{0,500}>")
 
 

@@ -15,33 +15,21 @@ from dataclasses import dataclass, field
 from barkeep.domain.spec_text.parts import SpecParts
 
 _HEADING = re.compile(r"(?P<marks>#{1,6})[ \t]+(?P<text>.*?)(?:[ \t]+#+)?")
-
 _ITEM = re.compile(r"[ \t]*(?:[-*+•]|[0-9]{1,3}[.)])[ \t]+(?P<text>.*)")
-
 _NUMBERED = re.compile(r"[ \t]*[0-9]{1,3}[.)][ \t]")
-
 _FIELD = re.compile(
     r"(?P<name>glass(?:ware)?|ice|riff of|serves|yield|tags|credit|by|notes?)\s*:\s*(?P<value>.+)",
     re.IGNORECASE,
 )
-
 _EMPHASIS = re.compile(r"(?<![\w*])(\*{1,3}|_{1,3})(?=\S)(.{1,400}?)(?<=\S)\1(?![\w*])")
-
 _LONGEST_MARKED = 2_000
 """Characters; looking for the marks of a longer row would take too long, so it keeps them."""
-
 _SET_ASIDE = 0xE000  # private use: where escaped marks wait while emphasis is taken off
-
 _PUT_BACK = {_SET_ASIDE + code: chr(code) for code in range(33, 127)}
-
 _LINK = re.compile(r"!?\[(?P<text>[^\[\]]{0,500})\]\([^()\s]{0,2000}\)")
-
 _ESCAPED = re.compile(r"\\([\\`*_{}\[\]()#+\-.!|<>~&])")
-
 _SPECIAL = re.compile(r"([\\`*_\[\]<>|])")
-
 _LISTLIKE = re.compile(r"^([0-9]{0,3})([-+#.)])")
-
 _SECTIONS: Mapping[str, str] = {
     **dict.fromkeys(("ingredients", "lines", "you need", "spec"), "lines"),
     **dict.fromkeys(
@@ -51,7 +39,6 @@ _SECTIONS: Mapping[str, str] = {
     **dict.fromkeys(("details", "service", "serving"), "details"),
     **dict.fromkeys(("garnish", "garnishes"), "garnish"),
 }
-
 _STEP_BREAK = "\\"
 
 

@@ -52,7 +52,6 @@ __all__ = [
 
 
 EXAMPLES = "write a number and a unit, such as 60 ml, 1 1/2 oz or 2 dashes"
-
 LARGEST = 1e6
 """No amount at a bar is larger, in any unit; a larger number is a slip."""
 
@@ -68,7 +67,6 @@ _GLYPHS: Mapping[Fraction, str] = {
     Fraction(3, 4): "¾",
     Fraction(7, 8): "⅞",
 }
-
 _ALONE = frozenset({"dash", "drop", "splash", "float", "rinse", "pinch", "barspoon"})
 """Units that are written without a number where one is meant."""
 
@@ -78,24 +76,19 @@ NEAR_ENOUGH = 0.015
 
 
 _GLYPH = "[¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]"
-
 _SLASH = r"[ ]?[/⁄][ ]?"
-
 _WHOLE = r"[0-9]{1,9}"
-
 _NUMBER = (
     rf"(?:{_WHOLE}[ ]+{_WHOLE}{_SLASH}{_WHOLE}"  # 1 1/2
     rf"|{_WHOLE}{_SLASH}{_WHOLE}"  # 3/4
     rf"|{_WHOLE}[ ]*{_GLYPH}|{_GLYPH}"  # 1½, ¾
     rf"|(?:{_WHOLE})?[.,][0-9]{{1,20}}|{_WHOLE})"  # .75, 1,5, 60
 )
-
 _AMOUNT = re.compile(
     rf"(?P<sign>[-−]?)[ ]?(?P<low>{_NUMBER}|\ba\b|\ban\b)"
     rf"(?:[ ]?(?P<to>[-–—]|\bto\b|\bor\b)[ ]?(?P<high>{_NUMBER}))?",
     re.IGNORECASE,
 )
-
 _INCH_MARK = re.compile(r"[ ]?[\"″]")
 
 _CUBED = re.compile(r"[ ]?(?P<side>[cd]m)[ ]?(?:\^|\*\*)?[ ]?[3³](?!\w)", re.IGNORECASE)

@@ -45,13 +45,11 @@ _SAID: Mapping[Dimension, str] = {
     "length": "a length",
     "loose": "a piece of no fixed size",
 }
-
 _WANTED: Mapping[Unit, str] = {
     "ml": "a volume such as 60 ml or 2 oz",
     "g": "a weight such as 10 g",
     "each": "a number of pieces such as 2",
 }
-
 _DIMENSION: Mapping[Unit, Dimension] = {"ml": "volume", "g": "mass", "each": "count"}
 
 

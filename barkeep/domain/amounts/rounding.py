@@ -20,7 +20,6 @@ from barkeep.domain.amounts.units import Unit
 
 Style = Literal["as_written", "oz", "ml", "cl", "parts"]
 """How the amounts of a spec are shown; *oz* is the bar's own ounce."""
-
 STYLES: tuple[Style, ...] = get_args(Style)
 
 
@@ -74,7 +73,6 @@ _SMALL: Sequence[tuple[str, str, str]] = (
     ("1/2", "tsp", "1/4"),
 )
 """Below a quarter ounce nobody pours ounces: drops, dashes, then quarters of a teaspoon."""
-
 _OUNCES: Sequence[tuple[str, str]] = (("1/4", "1/8"), ("4", "1/4"), ("16", "1/2"), ("64", "1"))
 """From so many ounces on, rounded to such a part of one: jiggers have eighths and thirds, and
 above a single serve half a step stays below a thirty-second of the amount (*common practice*)."""

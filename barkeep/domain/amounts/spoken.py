@@ -28,17 +28,13 @@ A_FEW = 3.0
 
 
 _ONES = "one two three four five six seven eight nine ten eleven twelve"
-
 _TEENS = "thirteen fourteen fifteen sixteen seventeen eighteen nineteen"
-
 _TENS = "twenty thirty forty fifty sixty seventy eighty ninety"
-
 _NUMBERS: Mapping[str, float] = {
     **{word: float(value) for value, word in enumerate(f"{_ONES} {_TEENS}".split(), 1)},
     **{word: 10.0 * value for value, word in enumerate(_TENS.split(), 2)},
     "hundred": 100.0,
 }
-
 _SHARES: Mapping[str, float] = {
     "half": 1 / 2,
     "halves": 1 / 2,
@@ -65,7 +61,6 @@ NUMBER_WORDS = frozenset(
 """The words that numbers are said with, or stand beside."""
 
 _WORD = re.compile(r"[^\W\d_]+")
-
 _GAP = re.compile(r"[ -]*")
 
 

@@ -27,7 +27,6 @@ Dimension = Literal["volume", "mass", "count", "part", "length", "loose"]
 
 Ounce = Literal["oz", "imp_oz"]
 """The US and the imperial fluid ounce."""
-
 OUNCES: Mapping[str, str] = {"oz": "US oz", "imp_oz": "imp oz"}
 """Each fluid ounce with the words that mean it at every bar."""
 

@@ -16,7 +16,6 @@ from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Spec
 
 ShootState = Literal["idea", "planned", "filmed", "logged"]
-
 STATES: tuple[ShootState, ...] = get_args(ShootState)
 
 

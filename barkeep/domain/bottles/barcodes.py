@@ -11,9 +11,7 @@ import re
 from barkeep.errors import InvalidField
 
 GTIN_LENGTHS = (8, 12, 13, 14)
-
 _BETWEEN_DIGITS = re.compile(r"(?<=[0-9])[ -]+(?=[0-9])")
-
 _NUMBER = re.compile(r"[0-9]+", re.ASCII)
 
 

@@ -17,9 +17,7 @@ from barkeep.domain.amounts.units import Unit
 from barkeep.domain.liquids.fills import fill_tolerance
 
 EntryKind = Literal["receive", "open", "count", "pour", "waste", "empty", "correct", "reverse"]
-
 CountMethod = Literal["tenths", "volume", "weight", "height"]
-
 BottleState = Literal["sealed", "open", "empty"]
 
 
@@ -29,20 +27,16 @@ TENTHS_SIGMA = 0.05
 Two people differ by up to a tenth (*common practice*); half of that is taken
 as one sigma.
 """
-
 VOLUME_SIGMA_ML = 5.0
 """One-sigma doubt of a volume read off a measuring jug (*common practice*)."""
-
 POUR_SIGMA_SHARE, POUR_SIGMA = 0.02, 1.0
 """One-sigma doubt of a pour: a share of it, and so many ml or g (*common practice*)."""
 
 
 SIGMAS = 2.0
 """So many sigmas either way are called the doubt: 19 levels of 20 lie within it."""
-
 SCALE_SIGMA_G = 1.0
 """One-sigma doubt of a kitchen scale (*common practice*)."""
-
 LEAST_DASH_ML, MOST_DASH_ML = 0.05, 2.0
 """From a drop to the largest dash in any manual with room to spare; a choice of barkeep."""
 

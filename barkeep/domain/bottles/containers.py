@@ -23,15 +23,10 @@ GLASS_TO_GLASS_SIGMA_G = 8.0
 
 
 _FATTY_KINDS = ("dairy-containing", "egg-product", "coconut-product", "plant-milk")
-
 _FATTY_ALLERGENS = frozenset({"milk", "egg"})
-
 FATTY = "it holds cream, milk, egg or coconut, and strength and sugar say nothing of those"
-
 NO_STRENGTH = "its strength is not known"
-
 OUT_OF_RANGE = "its strength and sugar are beyond what the tables reach"
-
 NOT_POURED = "it is not poured"
 
 

@@ -50,7 +50,6 @@ _LEVEL_WANTED: Mapping[Unit, str] = {
     "g": "a weight such as 250 g, or a share such as 0.4",
     "each": "a number of pieces such as 4",
 }
-
 TOLERATED_SIGMAS = 3.0
 """So far above full or below empty a reading is taken as full or empty; beyond, as a mistake."""
 
@@ -63,12 +62,9 @@ EMPTY_SIGMA = 1.0
 
 
 _ROUNDING = 1e-6
-
 _TOO_SMALL = frozenset({"dash", "drop", "pinch", "splash", "barspoon", "rinse", "float"})
 """What is poured by feel: no level is measured in it."""
-
 _BARE_NUMBER = re.compile(r"[-−]?[ ]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)")
-
 _PERCENT = re.compile(r"(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?)[ ]?%")
 
 
@@ -188,7 +184,6 @@ _OF_WHAT_IS_POURED: Mapping[Dimension, Callable[[Amount, Container], MeasuredLev
     "mass": lambda amount, container: level_by_weight(to_quantity(amount, "g"), container),
     "length": lambda amount, container: level_by_height(length_cm(amount), container),
 }
-
 _MEASURED: Mapping[Unit, tuple[CountMethod, float]] = {
     "ml": ("volume", VOLUME_SIGMA_ML),
     "g": ("weight", SCALE_SIGMA_G),

@@ -51,7 +51,6 @@ _ROWS: Mapping[Section, Any] = {
 
 _STEPS = 100
 """Halving alone narrows a height to the last digit in fewer steps than this."""
-
 _CONVERGED = 1e-12
 """A step this small, as a share: the next would change no digit, as each squares the error."""
 
@@ -261,13 +260,10 @@ def faults(profile: Profile) -> Sequence[str]:
 
 
 FILE = "vessels.toml"
-
 MOST_HEADSPACE = 0.08
 """27 CFR 5.202(b) allows this share of headspace from 200 ml up; every shape here keeps it."""
-
 RULER_SIGMA_CM = 0.2
 """One-sigma doubt of a height read with a ruler held to the glass (*common practice*)."""
-
 _ROUNDING = 1e-9
 """A height or volume this little above the brim, as a share, is the brim."""
 

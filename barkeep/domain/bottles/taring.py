@@ -21,17 +21,13 @@ from barkeep.errors import InvalidField, UnlikelyTare
 
 LIGHTEST_G_PER_ML, HEAVIEST_G_PER_ML = 0.75, 1.5
 """Nothing that is poured at a bar is lighter or heavier: pure ethanol is 0.79, honey 1.43."""
-
 ODD_SIGMAS = 3.0
 """Two weights so far from what a full bottle holds are rather a slip than a generous maker."""
-
 HEAVIEST_BOTTLE_G = 20_000.0
 """No bottle is heavier, full or empty; more is a slip."""
-
 USUAL_GLASS_G_PER_ML = (0.25, 1.6)
 """What the glass of a bottle weighs for each ml it holds; outside, a scale was misread or the
 bottle is a rare one (*common practice*: 700 ml in 350 to 900 g of glass)."""
-
 LIKELY_GLASS_G_PER_ML = (0.015, 4.0)
 """Outside this it is no bottle of that size: a slip of a digit or of a unit. Both are choices;
 a litre in plastic or carton weighs 30 to 40 g empty (*from memory*)."""

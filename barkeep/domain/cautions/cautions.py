@@ -38,7 +38,6 @@ FILE = "cautions.toml"
 Strength = Annotated[float, Limits(gt=0.0, le=100.0)]
 
 Level = Literal["note", "care", "danger"]
-
 LEVELS: tuple[Level, ...] = get_args(Level)
 
 
@@ -49,7 +48,6 @@ BASES = (
     "from memory",
 )
 """How sure a caution is; its `basis` says at least one of these."""
-
 NO_AUTHORITY = "no authority found"
 """What `authority` says where there is none."""
 
@@ -260,7 +258,6 @@ __all__ = [
 
 
 _AS_USUAL: Mapping[str, float] = MappingProxyType({})
-
 _BETWEEN = ". "
 """Keeps a phrase from running from one line of a spec into the next."""
 

@@ -48,7 +48,6 @@ from barkeep.domain.specs.spec import Spec
 
 MOST_SUGAR_G_PER_L = 600.0
 """The freezing point of a sweeter drink is not known."""
-
 MOST_SERVED_ML, MOST_ETHANOL_G = 700.0, 70.0
 """More is no one serve but a batch: a bottle, or five drinks of 14 g (a choice)."""
 

@@ -20,16 +20,11 @@ from barkeep.errors import KnowledgeError
 from barkeep.shipped_data import NotNegative, Text, by_key, parse
 
 FILE = "balance_ranges.toml"
-
 Quality = Literal["strength", "sugar", "acid"]
-
 QUALITIES: tuple[Quality, ...] = get_args(Quality)
-
 Place = Literal["below", "within", "above"]
-
 SOUR_G_PER_L = 20.0
 """A line is sour from this much acid: citrus, verjus, vinegar."""
-
 _EGG_WHITES = ("egg", "egg-white", "pasteurised-egg-white", "aquafaba")
 
 

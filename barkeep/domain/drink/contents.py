@@ -19,18 +19,13 @@ from barkeep.domain.specs.spec import Line, Spec
 
 POURED_SHARE = 0.03
 """One-sigma doubt of a measured pour, a share (*common practice*)."""
-
 DASHED_SHARE = 0.3
 """The same of what is dashed, dropped, splashed or pinched (*common practice*)."""
-
 TOP_UP_SIGMA_ML = 30.0
 """The same of a line that only says to top with it (*common practice*)."""
-
 RINSE_KEPT = 0.2
 """Of a rinse so much stays in the glass; the rest is tipped out (*common practice*)."""
-
 _LOOSE_UNITS = ("dash", "drop", "splash", "float", "rinse", "pinch")
-
 WITHOUT_WEIGHT = (
     *("herb", "spice", "seasoning", "ice", "mint-leaf"),
     *("lemon-peel", "lime-peel", "orange-peel", "grapefruit-peel"),

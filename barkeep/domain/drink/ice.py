@@ -17,9 +17,7 @@ from barkeep.domain.specs.spec import Line, Spec
 
 CARBONATED = ("mixer", "sparkling-wine", "beer", "cider", "alcohol-free-sparkling-wine")
 """Kinds that are carbonated, with everything below them."""
-
 ON_TOP_NOTES = ("to top", "to fill", "float", "floated", "on top")
-
 LAST_UNITS = ("float", "rinse")
 
 
@@ -30,7 +28,6 @@ _APART = re.compile(
     r"(?=\s+(?:with|briefly|hard|long|over|on|down|in|into|and)\b|[.,;]|$)",
     re.IGNORECASE,
 )
-
 _ICE = Phrases(
     ("ice",),
     unless=(
@@ -38,13 +35,10 @@ _ICE = Phrases(
         *("never on ice", "never over ice", "never with ice"),
     ),
 )
-
 _WITHOUT_ICE = re.compile(r"\b(?:no|not|never|without)\b[^.,;]{0,20}\bice\b(?! cream| cold)")
-
 _STIRRED_WITHOUT_ICE = re.compile(
     r"\bstir(?:red|ring)?\b(?:(?!strain)[^.,;])*\b(?:no|not|never|without)\b[^.,;]{0,20}\bice\b"
 )
-
 _NEAT = Phrases(
     ("neat", "at room temperature", "from the freezer", "from freezer"),
     unless=(
@@ -52,14 +46,10 @@ _NEAT = Phrases(
         *("mug from the freezer", "flute from the freezer", "syrup at room temperature"),
     ),
 )
-
 _NO_ICE = ("none", "no", "no ice", "without", "without ice", "neat", "up", "straight up")
-
 _SAID_HOT = re.compile(r"\b(?:hot|boiling|steaming)\b")
-
 _HEATED = ("hot-drink", "water", "milk", "juice", "cider", "wine")
 """Kinds that a line calls hot where they are poured so; hot honey or sauce is another thing."""
-
 _SMALL_WORDS = frozenset({"the", "rest", "lightly", "whipped", "well", "chilled", "cold"})
 
 

@@ -18,9 +18,7 @@ from barkeep.domain.liquids.content import alcohol_kept
 
 WEAKEST, STRONGEST = 15.0, 45.0
 """The strengths before ice, % vol, that the published formulas were fitted to."""
-
 DOUBT_OUTSIDE = 0.3
-
 _ICE_J_PER_G, _WATER_J_PER_G_K = 333.55, 4.2
 
 
@@ -64,12 +62,9 @@ def _formula(technique: str, abv_percent: float) -> float:
 
 HOT_KEPT = "added to boiling liquid, off the heat"
 """What a hot drink is taken for in the table of what stays of its alcohol."""
-
 HOT_MELTS_MORE = 2.0
 """The dilution of what goes hot onto ice is doubted so many times as much (a choice)."""
-
 _HOT = ("hot-drink", "boiling-water")
-
 _COLD = ("cold-brew-coffee", "brewed-tea")
 """Kinds among the hot ones that a cold drink is made with once they have cooled."""
 

@@ -16,17 +16,13 @@ from barkeep.domain.pouring.words import as_written, no_amount, volume_in_words
 from barkeep.errors import spoken_list
 
 FROM_MEMORY = "Usual ranges are from memory, the habit of one book and no rule."
-
 NO_STRENGTH = "Its strength is not known, so it is not set among drinks of its kind."
-
 NO_STYLE = "No usual range is known for a drink of this kind."
-
 _PLACES: dict[Quality, dict[Place, str]] = {
     "strength": {"below": "weaker", "within": "as strong", "above": "stronger"},
     "sugar": {"below": "drier", "within": "as sweet", "above": "sweeter"},
     "acid": {"below": "less sour", "within": "as sour", "above": "sourer"},
 }
-
 _IN_FREEZER: dict[InFreezer, str] = {
     "liquid": "stays liquid",
     "borderline": "stays liquid only just",

@@ -16,16 +16,12 @@ Source = Literal["label", "usual", "kinds", "unknown"]
 
 LABEL_SHARE = 0.05
 """One-sigma doubt of a label's or a recipe's sugar and acid, a share (*common practice*)."""
-
 USUAL_STRENGTH_SHARE = 0.05
 """One-sigma doubt of a usual strength: most labels of a kind lie so near it (*common practice*)."""
-
 USUAL_SHARE = 0.15
 """The same of usual sugar and acid. Limes differ so much from each other: Penniston et al. 2008."""
-
 DISPUTED_ACID_SHARE = 0.3
 """Sources disagree by nearly half on the acid of these juices."""
-
 DISPUTED_ACID = ("orange-juice", "grapefruit-juice")
 
 
@@ -60,7 +56,6 @@ class Figure:
 
 
 NOTHING = Figure(0.0, 0.0, "usual")
-
 UNKNOWN = Figure(0.0, 0.0, "unknown")
 
 

@@ -31,9 +31,7 @@ from barkeep.domain.ingredients.relations import STAND_IN_STEPS, MadeFrom, NoSta
 from barkeep.domain.ingredients.tree import FamilyTree
 
 Node = TypeVar("Node", bound=Hashable)
-
 Graph: TypeAlias = "nx.MultiDiGraph[Any]"
-
 State: TypeAlias = tuple[str, int]
 """An ingredient and how many stand-in steps may still be taken below it."""
 

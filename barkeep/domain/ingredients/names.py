@@ -20,9 +20,7 @@ EXACT, ADJUSTED, MAKER, GUESSED = 1.0, 0.95, 0.7, 0.6
 
 A ranking chosen here; only the order has a meaning.
 """
-
 SUGGESTIONS = 3
-
 LONGEST = 300
 """Characters; nothing longer is looked at as a name."""
 
@@ -34,13 +32,11 @@ _ADJECTIVES_LIST = """
     premium bottled quality decent
     whole clear plain pure real few your favourite favorite of the well
 """
-
 ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 """Words in front of a name that leave it the same ingredient (*common practice*)."""
 
 
 _NOTE = re.compile(r"[ ]*(?:\((?P<brackets>[^()]*)\)|,[ ]*(?P<comma>[^,()]*))[ ]*$")
-
 _WORDS_AFTER = re.compile(
     r"""(?<=\w)[ ]+(?P<note>(?:cut|peeled|muddled|sliced|chopped|crushed|grated|squeezed|chilled
         |beaten|halved|quartered|diced|expressed|flamed|torn|slapped|floated|freshly|finely|lightly
@@ -49,18 +45,14 @@ _WORDS_AFTER = re.compile(
         |if[ ]you|at[ ]least|preferably|ideally|such[ ]as|plus|about)\b.*)$""",
     re.IGNORECASE | re.VERBOSE,
 )
-
 _FLAVOURED = ("juice", "syrup", "liqueur", "bitters", "milk", "extract", "water", "puree", "pod")
-
 _CHANGING_LIST = """
     alcohol alcoholic non free zero low no imitation mock flavoured flavored infused spiced smoked
     sweet sweetened dry sparkling still red white black green pink blue gold golden dark light brown
     stir shake add pour build strain serve muddle top mix with without scented
 """
-
 _CHANGING = frozenset(_CHANGING_LIST.split())
 """Words that make something else of what follows them."""
-
 _MAKER_WORDS = 5
 """A maker and a label take no more words than this in front of a kind."""
 

@@ -7,7 +7,6 @@ OIML R 111 and D 28. A spirit reads 0.11 % less than its mass.
 from __future__ import annotations
 
 AIR_G_PER_ML, WEIGHTS_G_PER_ML = 0.0012, 8.0
-
 _SCALE = 1.0 - AIR_G_PER_ML / WEIGHTS_G_PER_ML
 
 

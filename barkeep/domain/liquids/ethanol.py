@@ -19,10 +19,8 @@ from barkeep.errors import InvalidField
 
 REFERENCE_C = 20.0
 """The temperature at which strength is stated in most countries."""
-
 US_REFERENCE_C = (60.0 - 32.0) / 1.8
 """The temperature at which US proof is stated: 60 °F (27 CFR 5.11)."""
-
 COLDEST_C, WARMEST_C = -20.0, 40.0
 
 US_PROOF_PER_ABV = 2.0

@@ -9,17 +9,12 @@ from barkeep.domain.liquids.constants import constants, interpolated, within
 
 FREEZER_C = -18.0
 """A household freezer (*common practice*)."""
-
 SAFE_MARGIN_C, SLUSH_ABV = 1.0, 25.0
-
 COLDEST_FREEZER_C = -27.0
 """Colder than this the table cannot tell what stays liquid: it ends at -28.7 °C."""
-
 STRONGEST_KNOWN_ABV = 46.3
 """Of what is stronger only a bound is known, % vol: the end of the table."""
-
 _SUCROSE_G_PER_MOL = 342.3
-
 _KELVIN_PER_MOLAL = 1.86
 
 

@@ -17,7 +17,6 @@ from barkeep.domain.liquids.constants import within
 
 UNSWEETENED_G_PER_L = 5.0
 """Up to this much sugar a spirit weighs what ethanol and water weigh."""
-
 SIGMA_UNSWEETENED, SIGMA_SWEETENED = 0.0005, 0.005
 """One-sigma doubt of the density, a share; the former is a label's ±0.3 % vol (27 CFR 19.356)."""
 

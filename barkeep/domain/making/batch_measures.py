@@ -28,7 +28,6 @@ MOST_OF_IT = 0.95
 
 START_STRONG_AT = 0.5
 """The share of a scaled strong flavour to begin with (*common practice*)."""
-
 FRAGILE = ("egg-white", "egg", "cream", "mint", "basil", "mint-leaf", "herb")
 """Kinds that do not keep once mixed: in the last hour, or by the glass (*common practice*)."""
 

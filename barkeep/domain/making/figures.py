@@ -25,15 +25,12 @@ from barkeep.errors import spoken_list
 STEEPED = ("fresh-chilli", "coffee-beans", "tea-leaves", "gum-arabic")
 """What steeps and is strained out, or gives body: no sugar or acid worth counting (*common
 practice*)."""
-
 FATTY_G_PER_L = 20.0
 """From so much fat on a thing separates as it stands (*common practice*)."""
 
 
 _NOT_BOILED = ("boiling water", "off the boil")
-
 _HEATED = Phrases(("simmer*", "boil*", "reduc*", "cook*"), _NOT_BOILED)
-
 _BOILED_DOWN = Phrases(("boil* down", "boil* away", "reduc*", "by half", "to half"), _NOT_BOILED)
 
 

@@ -17,7 +17,6 @@ from barkeep.errors import UserError
 from barkeep.shipped_data import Limits, Positive, Text, by_key, parse, table_in
 
 FILE = "batch_vessels.toml"
-
 WHOLE_BOTTLE_ERROR = 0.05
 """A whole number of bottles is near enough within this share (*common practice*)."""
 

@@ -17,7 +17,6 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 
 Item = TypeVar("Item", bound=Hashable)
-
 Value = TypeVar("Value")
 
 

@@ -17,7 +17,6 @@ from barkeep.domain.pouring.words import in_dashes_of_bottle, why_met, why_missi
 from barkeep.domain.specs.spec import Line, Spec
 
 Verdict = Literal["ready", "stand_in", "one_short", "short"]
-
 VERDICTS: tuple[Verdict, ...] = get_args(Verdict)
 
 

@@ -16,7 +16,6 @@ from barkeep.domain.shoots.plan import draws_of
 
 EVAPORATION_A_MONTH = 0.01
 """The share of an open bottle's size that may go in a month (*common practice*)."""
-
 OVER_POUR = 0.05
 """From this share of what was poured on, a variance is called over-pouring (*common practice*)."""
 

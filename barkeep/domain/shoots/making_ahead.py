@@ -25,18 +25,13 @@ Work = Literal["make", "squeeze", "separate", "cut"]
 
 
 DAY_MINUTES = 24 * 60
-
 READY_MINUTES = 30
 """So long before the start everything made is ready."""
-
 HANDS_MINUTES = 30
 """What making one thing takes, resting apart."""
-
 SAME_DAY_MINUTES, SQUEEZE_MINUTES, CUT_MINUTES, LAST_MINUTES = 120, 60, 30, 15
-
 AT_ONCE = frozenset({"boiling-water"})
 """Not made ahead for something else: its recipe says so in its own words."""
-
 AT_THE_LAST = ("water", "ice", "hot-drink", "brewed-tea")
 """Kinds that are made right before they are poured."""
 

@@ -30,10 +30,8 @@ from barkeep.domain.specs.spec import Line, Spec
 
 UNMET_COST = 1000.0
 """Of a serve of a line that is not met, against at most 1 for the loosest stand-in."""
-
 MAKING_COST, TURN_COST = 1e-3, 1e-6
 """Of a serve: far less than any difference in closeness, so they only break ties."""
-
 SLACK = 1e-6
 
 

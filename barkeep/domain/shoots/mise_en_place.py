@@ -30,13 +30,10 @@ from barkeep.errors import spoken_list
 
 MARGIN = 0.15
 """What is squeezed and made beyond the need, a share (*common practice*)."""
-
 WORKING_ICE_G = 120.0
 """Ice in the tin or the mixing glass for one serve (*from memory*: Arnold, 2014, p. 123)."""
-
 ICE_G_PER_ML = 0.6
 """Served ice with the air between its pieces (*common practice*)."""
-
 CHILL_MINUTES = 120
 
 
@@ -49,7 +46,6 @@ _TOOLS: Mapping[Technique, tuple[str, ...]] = {
     "swizzled": ("swizzle stick", "jigger"),
     "hot": ("kettle or pan", "heatproof jug", "jigger"),
 }
-
 _NAMED_TOOLS: tuple[tuple[str, re.Pattern[str]], ...] = (
     ("fine strainer", re.compile(r"\b(?:double|fine)[ -]?strain", re.IGNORECASE)),
     ("muddler", re.compile(r"\bmuddl", re.IGNORECASE)),
@@ -57,20 +53,16 @@ _NAMED_TOOLS: tuple[tuple[str, re.Pattern[str]], ...] = (
     ("peeler", re.compile(r"\b(?:peel|twist|zest)\b", re.IGNORECASE)),
     ("whisk or frother", re.compile(r"\b(?:whisk(?:ed|ing)?|froth)\b", re.IGNORECASE)),
 )
-
 _WORKED_ON: Mapping[Technique, str] = {
     **dict.fromkeys(("shaken", "stirred", "thrown"), "cubes to shake and stir with"),
     **dict.fromkeys(("swizzled", "blended"), "crushed ice"),
 }
-
 _CLAUSES = re.compile(r"[.;,\n]|\band\b|\bthen\b")
-
 _OVER_ICE = re.compile(
     r"(?<!not )(?<!never )\b(?:over|onto|on|fill\w*\s+with)\s+"
     r"(?P<ice>(?:[\w-]+\s+){0,3}?(?:ice|cubes?|rocks))\b",
     re.IGNORECASE,
 )
-
 _WORKING = re.compile(r"\b(?:shak|stir|throw|roll|whip)\w*", re.IGNORECASE)
 
 
@@ -78,14 +70,12 @@ _RINSED = frozenset(
     {"jigger", "peeler", "grater", "blender", "kettle or pan", "heatproof jug", "whisk or frother"}
 )
 """One will do; of the others each drink gets a clean one (*common practice*)."""
-
 _VERBS: Mapping[Work, str] = {
     "make": "Make",
     "squeeze": "Squeeze",
     "separate": "Separate",
     "cut": "Cut",
 }
-
 _COUNT_WORDS = ("", "one", "two", "three", "four", "five", "six", "seven")
 
 

@@ -27,26 +27,20 @@ _GARNISH = re.compile(
     r"(?:(?:for|as|to)[ ](?:a[ ]|the[ ])?)?garnish(?:[ ]*[:–-]|[ ]with\b|[ ]of\b)[ ]*",
     re.IGNORECASE,
 )
-
 _TOP = re.compile(
     r"(?:(?P<verb>top(?:ped)?|fill(?:ed)?)(?:[ ]up|[ ]off)?[ ]with|(?P<short>top))[ :]+",
     re.IGNORECASE,
 )
-
 _LOOSE = re.compile(r"(?P<word>float|rinse)(?:[ ]with|[ ]on)?[ :]+(?!of\b)", re.IGNORECASE)
-
 _PART_OF = re.compile(
     r"(?:the[ ])?(?P<part>juice|zest|peel)[ ](?:of|from)[ ]+(?:the[ ](?=\w))?", re.IGNORECASE
 )
-
 _OF_AN_EGG = re.compile(
     r"(?P<count>.{0,12}?)(?:the[ ])?\b(?P<part>white|yolk)s?[ ](?:of|from)[ ]"
     r"(?:an?[ ]|one[ ])?eggs?\b",
     re.IGNORECASE,
 )
-
 _HALF_A = re.compile(r"(?:a[ ])?(?P<share>half|quarter)[ ](?:of[ ])?an?[ ]+", re.IGNORECASE)
-
 _SHARES = {"half": 0.5, "quarter": 0.25}
 
 _HOW_FULL = re.compile(rf"(?:an?[ ])?(?P<how>{'|'.join(HOW_FULL)})[ ](?=\w)", re.IGNORECASE)
@@ -54,21 +48,16 @@ _HOW_FULL = re.compile(rf"(?:an?[ ])?(?P<how>{'|'.join(HOW_FULL)})[ ](?=\w)", re
 _ARTICLE = re.compile(r"an?[ ]+(?=\w)", re.IGNORECASE)
 
 _PIECES = re.compile(r"(?P<low>[0-9]{1,2})/(?P<high>[0-9]{1,2})(?=[ ]*[^\W\d_])")
-
 _PLAIN_FRACTIONS = {(1, 2), (1, 3), (2, 3), (1, 4), (3, 4), (1, 8), (3, 8), (5, 8), (7, 8)}
-
 _PIECE_UNITS = frozenset(
     {"piece", "leaf", "sprig", "slice", "wedge", "wheel", "cube", "stick", "twist", "peel", "each"}
 )
-
 _AFTER_AMOUNT = re.compile(
     r"[ ]*(?:\((?P<aside>[^()]*)\)[ ]*(?=\w))?(?P<each>(?:of[ ]+)?each\b[ :]*)?"
     r"(?:of[ ]+)?(?:(?:the|an?)[ ]+)?",
     re.IGNORECASE,
 )
-
 _TWIN = re.compile(r"[ ]*[/=≈][ ]*")
-
 _NUMBER_WORDS = (
     "an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty"
     "|sixty|half|quarter|few|couple|dash|pinch|splash"
@@ -82,9 +71,7 @@ _NOT_BEFORE = re.compile(
     r"(?:^|.*[ ,(])(?:into|of|with|about|over|in|to|for|at|by|from|least|and|or|plus|a|cut)[ ]*$",
     re.IGNORECASE,
 )
-
 _REST_IS_NOTES = re.compile(r"[ ]*(?:$|[,(;].*)")
-
 _LOOSE_AFTER = re.compile(
     r"(?:[ ]*[,(–-][ ]*|[ ])(?:(?:to|as|for)[ ](?:an?[ ]|the[ ])?)?(?P<word>float|rinse)"
     r"(?:[ ]on[ ]top|[ ](?:the[ ])?glass)?[ ]*\)?[ ]*$",

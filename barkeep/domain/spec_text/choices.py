@@ -10,11 +10,8 @@ from barkeep.domain.ingredients.names import ADJUSTED, Match, match_name, named,
 from barkeep.domain.ingredients.tree import FamilyTree
 
 _OR = re.compile(r"[ ]or[ ]|[ ]?/[ ]?")
-
 _BETWEEN_CHOICES = re.compile(r"[ ]?,[ ]?(?:or[ ])?|[ ]or[ ]|[ ]?/[ ]?")
-
 _BETWEEN_THINGS = re.compile(r"[ ]?,[ ]?(?:and[ ]|&[ ])?|[ ]and[ ]|[ ]?[&+;][ ]?")
-
 _OR_ELSE = re.compile(r"or[ ](?P<name>.+)", re.IGNORECASE)
 
 

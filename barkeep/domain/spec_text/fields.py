@@ -18,9 +18,7 @@ from barkeep.domain.specs.spec import Line
 from barkeep.errors import AmountError, NegativeAmount
 
 _BULLET = re.compile(r"[ ]*(?:[-*+•·–][ ]+|[•·])?")
-
 _OF = re.compile(r"[ ]*(?:of[ ]+)?(?:the[ ]+)?", re.IGNORECASE)
-
 _UNIT_AT_THE_END = re.compile(r"(?P<amount>.*?)[ ]*(?P<unit>[^\W\d_¼-¾⅐-⅞][\w. ]*)")
 
 

@@ -15,19 +15,15 @@ MOST_SPEC_SERVES = 1000.0
 """Of one spec as it is written; more is a misprint."""
 
 MOST_TAGS = 50
-
 RULE = re.compile(r"-{3,}|={3,}")
 """What parts one spec from the next."""
-
 _HEADER = re.compile(
     r"(?P<name>name|title|glass(?:ware)?|ice|garnish(?:es)?|notes?|riff[ ]of|method|instructions"
     r"|directions|serves|makes|yields?|tags?|credit|by|source|ingredients(?=[ ]?:$))"
     r"[ ]?:[ ]?(?P<value>.*)",
     re.IGNORECASE,
 )
-
 _SERVES_FOUR = re.compile(r"(?P<name>serves|makes)[ ](?P<value>[0-9].{0,40})", re.IGNORECASE)
-
 _SAME: Mapping[str, str] = {
     "title": "name",
     "glassware": "glass",
@@ -39,16 +35,12 @@ _SAME: Mapping[str, str] = {
     "by": "credit",
     "yields": "yield",
 }
-
 _ONCE = frozenset({"glass", "ice", "riff of", "credit", "source"})
-
 _A_NUMBER_OF = re.compile(
     r"[ ]?(?:serve|serving|drink|cocktail|person|people|portion|glass|guest)?(?:e?s)?[ .]*",
     re.IGNORECASE,
 )
-
 _ROUGHLY = re.compile(r"(?:about|around|approx(?:imately)?\.?|for|up to)[ ]", re.IGNORECASE)
-
 _BETWEEN_TAGS = re.compile(r"[ ]?[,;][ ]?")
 
 

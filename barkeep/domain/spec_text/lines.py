@@ -37,13 +37,10 @@ _LEAST = re.compile(
     rf"|(?P<more>{_STRENGTH})[ ]or[ ](?:more|above|stronger)",
     re.IGNORECASE,
 )
-
 _OPTIONAL = frozenset({"optional", "optionally", "if you like", "if liked"})
-
 _GARNISH = frozenset(
     {"garnish", "for garnish", "as garnish", "to garnish", "as a garnish", "for the garnish"}
 )
-
 _EACH_AT_THE_END = re.compile(r"[ ]+each[ .]*$", re.IGNORECASE)
 
 

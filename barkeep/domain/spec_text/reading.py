@@ -26,21 +26,15 @@ from barkeep.domain.specs.technique import begins_a_method, technique_of
 from barkeep.errors import Problem
 
 HOW_PARTED = "part specs with a line of --- or two empty lines"
-
 MOST_LINES = 100
 """Ingredients of one spec; a longer text is no spec, and reading it all would only take time."""
-
 MOST_STEPS = 500
 """Lines of one method, for the same reason."""
-
 MOST_PROBLEMS = 100
 """Of one spec; whoever puts these right is told of the next ones."""
-
 MOST_HINTS = 200
 """Unknown names of one text for which the nearest known ones are looked up."""
-
 LONGEST_NAME = 200
-
 _BETWEEN = re.compile(r"[ ]?(?:,|&|\+|;|\band\b)[ ]?", re.IGNORECASE)
 
 

@@ -46,7 +46,6 @@ __all__ = [
 
 MOST_SPECS = 20_000
 """Specs of one text; a book never holds more, and other texts only look like one."""
-
 _NEWLINE = re.compile(r"\r\n|\r|\n")
 
 

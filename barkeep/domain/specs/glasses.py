@@ -22,13 +22,11 @@ from barkeep.errors import AmountError, KnowledgeError, NegativeAmount
 from barkeep.shipped_data import Limits, Positive, Text, Texts, by_key, parse, read_field, table_in
 
 FILE = "glasses.toml"
-
 SLIGHT_ML = 0.5
 """Less than this too much is no reason to speak: volumes are shown in whole ml."""
 
 
 GlassKind = Literal["glass", "tin", "mixing_glass", "jug"]
-
 KINDS: tuple[GlassKind, ...] = get_args(GlassKind)
 
 
@@ -36,12 +34,9 @@ _STATES_LIST = """
     a an the chilled cold frozen frosted iced warm warmed hot heated preheated clean empty salted
     sugared rimmed salt sugar your favourite favorite nice
 """
-
 _STATES = frozenset(_STATES_LIST.split())
 """Words in front of a glass's name that leave it the same glass (*common practice*)."""
-
 _DOES: Mapping[GlassKind, str] = {"tin": "shake", "mixing_glass": "stir"}
-
 _ALTERNATIVES = re.compile(r"\bor\b|[/,;()]")
 
 

@@ -18,7 +18,6 @@ from barkeep.errors import BadQuery
 
 DUE_DAYS = 7
 """How soon something is due that *due* finds, where no number of days is given."""
-
 NEAR_STRENGTH = 1.0
 """How far a strength may be off the single one that was asked for, in % vol."""
 
@@ -38,14 +37,12 @@ LANGUAGE = (
     ("due, due:14", "uses something of the bar that is due in 7, in 14 days"),
 )
 """What may be typed, and which specs that finds."""
-
 NO_FIELD = "A word with a colon that is none of these is looked for as it stands."
 
 
 _WORD = re.compile(
     r'(?P<minus>-?)(?:(?P<field>[^\W\d_]+):)?(?:"(?P<phrase>[^"]*)"?|(?P<bare>[^\s"]+))'
 )
-
 _RANGE = re.compile(
     r"(?P<low>[0-9]+(?:[.,][0-9]+)?)?\s*(?:\.\.|-|–)\s*(?P<high>[0-9]+(?:[.,][0-9]+)?)?"
     rf"{STRENGTH_UNIT}?",
@@ -211,5 +208,4 @@ _FIELDS: Mapping[str, Callable[[str, FamilyTree], Term]] = {
     "strength": _strength,
     "due": _due,
 }
-
 FIELDS: Collection[str] = tuple(_FIELDS)

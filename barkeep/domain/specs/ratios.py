@@ -29,7 +29,6 @@ MEASURES = frozenset(
     }
 )
 """Units that are poured to a mark; a dash, a splash or a small spoon stays what it is."""
-
 _PRICES: Mapping[int, tuple[float, int]] = {
     1: (0.0, 12),
     2: (2.0, 6),
@@ -42,7 +41,6 @@ _PRICES: Mapping[int, tuple[float, int]] = {
 A whole number costs one less than itself, so that 2 : ¾ : ¾ is cheaper than
 8 : 3 : 3, and 2 : 1 : 1 than 1 ½ : ¾ : ¾. All of it is a choice of barkeep.
 """
-
 _NOISE = Fraction(1, 10**6)
 """A share by which a ratio may miss a plain one: what arithmetic and twelve digits leave."""
 

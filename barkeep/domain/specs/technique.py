@@ -25,13 +25,9 @@ _SIGNS: tuple[tuple[Technique, re.Pattern[str]], ...] = (
     ("swizzled", re.compile(r"\bswizzl(?:e|ed|ing)\b", re.IGNORECASE)),
     ("thrown", re.compile(r"\bthrow(?:n|ing)?\b", re.IGNORECASE)),
 )
-
 _VESSEL = r"(?:glass(?:es)?|mugs?|cups?|coupes?|flutes?|goblets?|tumblers?|tins?|shakers?|bowls?)\b"
-
 _WHICH = r"(?:(?:the|a|an|your|each|serving|heatproof|tall|small|large|mixing|toddy|rocks)\s+){0,3}"
-
 _IN_HOT_WATER = r"\s+(?:with|in|under|using)\s+(?:\w+\s+){0,2}?(?:hot|boiling|warm)\s+water\b"
-
 _WARMED_GLASS = re.compile(
     rf"\b(?:pre-?)?(?:warm|heat|rins|scald)(?:e|ed|ing)?\s+{_WHICH}{_VESSEL}(?:\s+first)?"
     rf"(?:{_IN_HOT_WATER})?"
@@ -40,9 +36,7 @@ _WARMED_GLASS = re.compile(
     re.IGNORECASE,
 )
 """A glass is warmed for hot drinks and rinsed for cold ones: it tells nothing."""
-
 _TO_WHAT = r"(?:the|it|gently|slowly|everything|all|both|until|through|up)\b"
-
 _HOT = re.compile(
     # Peppery things are not hot drinks.
     r"\bhot\b(?![\s-]+(?:(?:\w+\s+)?(?:sauce|ginger\s+beer)|honey|chill?i|chill?ies|chiles?"
@@ -56,15 +50,12 @@ _HOT = re.compile(
     r"|\bwarm(?:ed)?\s+(?:milk|cream|water|coffee|tea|chocolate|cider|wine|port|sake|juice)\b",
     re.IGNORECASE,
 )
-
 _ON_ICE = re.compile(
     r"\b(?:stir(?:red|ring)?|build|built|building|pour|fill|in\s+the\s+glass)\b[^.;]*"
     r"\bice\b(?![\s-]+(?:cream|cold)\b)",
     re.IGNORECASE,
 )
-
 _STIRRED = re.compile(r"\bstir(?:red|ring)?\b", re.IGNORECASE)
-
 _BUILT = re.compile(
     r"\b(?:build|built|building|pour|fill|layer|layered|top\s+(?:up\s+)?with|in\s+the\s+glass)\b",
     re.IGNORECASE,

@@ -78,17 +78,12 @@ def winner(trials: Sequence[Trial], spec_ids: Iterable[int]) -> int | None:
 
 
 _NUMBER = r"[-−]?[0-9]{1,4}(?:[.,][0-9]{1,3})?"
-
 _PLAIN = re.compile(_NUMBER)
-
 _RANGE = re.compile(
     rf"(?P<name>.*\S)\s+(?P<low>{_NUMBER})\s*(?:\bto\b|[-–—])\s*(?P<high>{_NUMBER})"
 )
-
 _BETWEEN_SCALES = re.compile(r"\s*(?:[;\n]|,(?![0-9]))\s*")
-
 HOW_SCALES = "write them as “Balance 1 to 5, On theme 1 to 10”"
-
 HOW_SCORES = "write who tasted, the scale and a number, as in “Ada Balance 4”"
 
 

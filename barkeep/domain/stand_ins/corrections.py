@@ -35,29 +35,20 @@ from barkeep.errors import spoken_list
 
 SWEET_G_PER_L = 200.0
 """A line is sweet from this much sugar: syrups, cordials, honey."""
-
 WEAKEST_ABV = 5.0
 """What is this strong is more than a sweetener, and keeps its amount."""
-
 SOME_SUGAR_G_PER_L, SOME_ACID_G_PER_L = 20.0, 3.0
 """With less of both, what is poured is dry: it does not bear on the balance."""
-
 STAND_IN_BOUNDS = (0.25, 3.0)
-
 OWN_BOUNDS = (0.5, 2.0)
 """How far an amount may go, as a share of where it begins."""
-
 WORTH_SAYING = 1.0
 """A correction that gains less, in squared weights, is not worth the trouble (a choice)."""
-
 WORTH_MOVING = 0.08
 """Nor is one that changes no amount by such a share: nobody tastes it (a choice)."""
-
 OFF_STRENGTH = 0.08
 """From such a share of alcohol on, a dry spirit is poured by strength, not by ratio (a choice)."""
-
 LOOSE_UNITS = ("dash", "drop", "splash", "float", "rinse", "pinch")
-
 _OFF = (
     (1.0, "g", "more alcohol", "less alcohol"),
     (1.0, "g", "more sugar", "less sugar"),

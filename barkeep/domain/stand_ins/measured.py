@@ -14,7 +14,6 @@ from barkeep.domain.specs.spec import Line, Spec
 
 _WISHES = ("oz", "ml", "cl")
 """The styles in which every volume is shown whatever the spec says."""
-
 _SCALES = ((10.0, 1.0), (2.0, 0.5), (0.0, 0.1))
 """From so many grams on, weighed to so many, as a kitchen's scales do (*common practice*)."""
 

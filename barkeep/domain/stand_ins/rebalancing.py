@@ -15,10 +15,8 @@ from typing import TypeAlias
 
 SCALES = (1.0, 1.0, 0.15, 10.0)
 """What weighs the same: g of ethanol, g of sugar, g of acid, ml."""
-
 KEEP = 1.0
 """What changing an amount by its whole weighs, in the same measure."""
-
 ROUNDS = 20
 """Rounding has settled long before."""
 

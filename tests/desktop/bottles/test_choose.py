@@ -10,7 +10,6 @@ from barkeep.desktop.bottles.choose import ID_ROLE, ChooseBottle
 from tests.desktop.audit import cut_off, focusable_without_name
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
-
 Keys = Qt.Key
 
 

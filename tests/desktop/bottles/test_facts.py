@@ -19,11 +19,8 @@ pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=T
 
 
 GIN = "Pellow & Rudge Lamp Room dry gin"
-
 GENEVER = "Teasel Weir Malt Floor oude genever"
-
 WEIGHING = ["Weigh it empty…", "Weigh it full…"]
-
 CREAM = "Tansy Lock Milk Churn cream liqueur"
 
 

@@ -23,7 +23,6 @@ pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=T
 
 
 KEYS = Qt.Key
-
 ALT = Qt.KeyboardModifier.AltModifier
 
 

@@ -41,9 +41,7 @@ pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=T
 
 
 LONG_NAME = "Fog Lamp at the Far End of the Longest Platform on the Whole Branch Line"
-
 LINES = ("60 ml London dry gin", "20 ml lemon juice", "15 ml simple syrup", "1 egg white")
-
 METHOD = "Shake with ice and strain."
 
 

@@ -24,7 +24,6 @@ pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=T
 
 
 FOG = "Fog Lamp\n60 ml London dry gin\n20 ml lemon juice\n\nShake with ice.\n"
-
 BAD = "Moss Lamp\n60 ml moss\n"
 
 

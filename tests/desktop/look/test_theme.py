@@ -40,9 +40,7 @@ def linear(part: float) -> float:
 
 
 READABLE, DRAWN, FAINT = 4.5, 3.0, 2.5
-
 SCHEMES = ("light", "dark")
-
 TEXT_ON = [
     ("text", ("window", "base", "raised", "button")),
     ("muted", ("window", "base", "raised")),
@@ -55,7 +53,6 @@ TEXT_ON = [
     *((mark, ("base", "window")) for mark in ("ready", "stand_in", "one_short", "short")),
     *((mark, ("base", "window")) for mark in ("warning", "danger", "info")),
 ]
-
 SHAPES_ON = [
     ("accent", ("window", "base")),
     ("on_lamp", ("lamp",)),

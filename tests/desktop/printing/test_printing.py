@@ -46,28 +46,24 @@ pytestmark = [
 
 
 SIZES = shipped_sizes()
-
 CARD_CASES = [
     pytest.param(template, card, paper, id=f"{template.key}-{card.key}-{paper.key}")
     for template in shipped_templates("card")
     for card in SIZES["card"]
     for paper in SIZES["paper"]
 ]
-
 LABEL_CASES = [
     pytest.param(template, label, paper, id=f"{template.key}-{label.key}-{paper.key}")
     for template in shipped_templates("label")
     for label in SIZES["label"]
     for paper in SIZES["paper"]
 ]
-
 FLOW_CASES = [
     pytest.param(template, paper, id=f"{template.key}-{paper.key}")
     for kind in ("menu", "prep", "description")
     for template in shipped_templates(kind)
     for paper in SIZES["paper"]
 ]
-
 LABELS = (
     LabelContent(
         LONG_NAME, "2026-11-21", "2026-12-21", "310 ml", "18 % vol", "Contains egg, milk and nuts"

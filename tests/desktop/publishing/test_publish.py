@@ -25,9 +25,7 @@ pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=T
 
 
 KEYS = Qt.Key
-
 ALT, CTRL = Qt.KeyboardModifier.AltModifier, Qt.KeyboardModifier.ControlModifier
-
 TWO = ("Request Stop", "Upper Berth")
 
 

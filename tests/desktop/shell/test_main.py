@@ -17,7 +17,6 @@ from barkeep.desktop.shell.main import Desktop
 
 LATE = ("numpy", "scipy", "pint", "alembic", "jsonschema")
 """What the window must not wait for."""
-
 STARTED = """
 import sys
 from PySide6.QtCore import QTimer

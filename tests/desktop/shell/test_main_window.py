@@ -276,7 +276,6 @@ def dropped(window: MainWindow, paths) -> QDropEvent:
 
 
 GOOD = "product,maker,ingredient,size,level\nSleeper dry,Ninepin,London dry gin,700 ml,0.4\n"
-
 BAD = "product,maker,ingredient,size,level\nSleeper dry,Ninepin,London dry gin,700 ml,1.4\n"
 
 

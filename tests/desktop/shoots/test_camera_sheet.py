@@ -18,7 +18,6 @@ from barkeep.desktop.shoots.camera_sheet import (
 from barkeep.documents.printed.camera import CameraDrink, CameraStep
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
-
 Keys = Qt.Key
 
 

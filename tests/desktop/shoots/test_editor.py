@@ -13,7 +13,6 @@ from barkeep.domain.bar.shoots import Shoot
 from tests.desktop.audit import cut_off, focusable_without_name
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
-
 Keys = Qt.Key
 
 

@@ -14,9 +14,7 @@ from barkeep.desktop.shoots.log_table import COUNTED, SPILLED
 from tests.desktop.audit import cut_off, focusable_without_name
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
-
 Keys = Qt.Key
-
 OUNCE_ML = 29.5735295625
 
 

@@ -13,9 +13,7 @@ from barkeep.domain.bar.shoots import LoggedBottle, ShootLog
 from tests.desktop.audit import cut_off, focusable_without_name
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
-
 BOTTLE, SHOOTS, POURED, GONE, DOUBT, REASON = range(6)
-
 LONG = "An aperitivo with a name of sixty letters from a very far valley"
 
 

@@ -20,7 +20,6 @@ Glass: coupe
 
 Shake with ice and strain.
 """
-
 OTHER = """Second Fog
 45 ml bourbon
 20 ml lemon juice

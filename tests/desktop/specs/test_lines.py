@@ -48,7 +48,6 @@ Garnish: lemon peel and orange peel
 
 Shake with ice.
 """
-
 PAGE = """<!doctype html><title>x</title><script type="application/ld+json">
 {"@type": "Recipe", "name": "Paper Lamp", "recipeIngredient": ["60 ml London dry gin",
 "20 ml lemon juce"], "recipeInstructions": ["Shake.", "Strain."]}</script>"""

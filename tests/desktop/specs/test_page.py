@@ -30,7 +30,6 @@ Glass: coupe
 
 Shake with ice and strain.
 """
-
 NAME = FOG_LAMP.splitlines()[0]
 
 

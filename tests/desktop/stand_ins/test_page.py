@@ -104,7 +104,6 @@ def test_always_there_is_said(page, qtbot):
 
 
 WANTED, OFFERED = "dry-curacao", "triple-sec"
-
 FORM = {"offered": "Triple sec", "closeness": "0,92", "ratio": "0.8", "why": "I always pour it"}
 
 

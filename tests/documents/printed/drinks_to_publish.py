@@ -9,13 +9,9 @@ from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.spec import Spec
 
 LONG_NAME = "The Extraordinarily Long Name of a Drink That Hardly Fits In"
-
 HEBREW, ARABIC = "ערב על הרציף", "قطار الليل"
-
 ACCENTED = "Crème Brûlée à l’Été – Žluťoučký Kůň"
-
 UNBROKEN = "Donauüberquerungsdampfschifffahrtsgesellschaftskapitänskajüte"
-
 MARKED_UP = "A <b>Bold</b> & *Starred* [Name]"
 
 
@@ -55,7 +51,6 @@ Strain over fresh cubes, lift with the soda and lay the peel on the foam.
     f"{UNBROKEN}\n60 ml Cognac\n\nStir.\n",
     f"{MARKED_UP}\n2 oz white rum\n1 oz lime juice\n\nShake < 10 s & strain.\n",
 )
-
 FACTS = DrinkFacts(
     17.3,
     1.52,

@@ -20,17 +20,11 @@ TREE = FamilyTree(
         )
     }
 )
-
 GIN = Line("60 ml gin", "gin", 60.0, None, "ml", 60.0)
-
 DASHES = Line("2 dashes bitters", "bitters", 2.0, None, "dash", 1.6)
-
 TOP = Line("soda water (optional)", "soda", optional=True)
-
 MORE = Line("15 ml gin", "gin", 15.0, None, "ml", 15.0, optional=True)
-
 TWIST = Line("Garnish: 1 lemon twist", "twist", 1.0, None, "each", 1.0, garnish=True)
-
 METHOD = "Stir with ice;  strain.\nServe at once!"
 
 

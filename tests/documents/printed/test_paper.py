@@ -19,7 +19,6 @@ from barkeep.errors import KnowledgeError
 from tests.documents.printed.sizes import size_named
 
 LENGTHS = st.floats(min_value=20, max_value=400)
-
 SIZES = st.builds(lambda w, h: Size("a", "A", w, h), LENGTHS, LENGTHS)
 
 

@@ -11,7 +11,6 @@ from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import Problem, UnusableFile
 
 HEADER = ",".join(COLUMNS)
-
 LETTERS = st.characters(exclude_categories=("Cs", "Cc", "Zl", "Zp"))
 
 

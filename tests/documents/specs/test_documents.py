@@ -111,9 +111,7 @@ def test_pages_are_told_from_other_texts():
 WORDS = st.text(
     alphabet=string.ascii_letters + string.digits + " .,:;*_#-+()[]<>&\\`'/½é", max_size=25
 )
-
 TEXT = WORDS.map(lambda text: " ".join(text.split())).filter(bool)
-
 STEPS = st.lists(TEXT, max_size=3).map(tuple)
 
 

@@ -26,7 +26,6 @@ from barkeep.domain.spec_text.text import read_specs
 from barkeep.errors import UserError
 
 PLAIN = "Fog Lamp\n60 ml London dry gin\n20 ml lemon juice\n"
-
 PAGE = '<html><script type="application/ld+json">{"@type":"Recipe","name":"Fog"}</script></html>'
 
 

@@ -24,26 +24,20 @@ from tests.domain.spec_text.lines_led_in import HEDGED, LED_IN, STRANGE
 from tests.domain.spec_text.lines_unseen import UNSEEN
 
 TRIES = int(os.environ.get("BARKEEP_FUZZ", "20000"))
-
 ROUNDS = 10
-
 LINES = [
     row.split(" | ")[0]
     for table in (AMOUNTS, SPOKEN, WORDED, UNSEEN, HEDGED, LED_IN, STRANGE)
     for row in table.strip().splitlines()
 ]
-
 FIELDS = ["Glass: coupe", "Serves: 4", "Tags: a, b", "By: us", "Source: x", "Garnish: lime", "Ice:"]
-
 STEPS = ["", "---", "\n\n", "Shake with ice.", "Method: 2 oz gin", "Strain.", "Notes: cold"]
-
 SHARDS = [
     *("½", "1/0", "-", "–", "(", ")", ",", "/", " or ", " each ", "\n", "\r\n", "\t", "\u2028"),
     *("\x00", "\ufeff", "\ud7ff", "🍸", "ﷺ", "́", "9" * 40, "{", "[", '"', "\\", "<", ">", "&#0;"),
     *("<script type=application/ld+json>", "</script>", "<!--", "null", "NaN", "1e999", "* ", "# "),
     *("optional: ", "top with ", "juice of ", "at least 50 %", "²", "٣", "Ⅷ", "%s", "${x}", "'"),
 ]
-
 DEEP = ["[" * 200 + "]" * 200, '{"a":' * 200 + "1" + "}" * 200, "<div>" * 200, "<b>" * 200 + "x"]
 
 

@@ -424,7 +424,6 @@ CUSTOMARY = {
     "float": "float",
     "rinse": "rinse",
 }
-
 TABLE = {row["name"]: row for row in rows("customary_measures")}
 
 

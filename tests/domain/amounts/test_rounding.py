@@ -14,9 +14,7 @@ from barkeep.domain.amounts.measures import US_UNITS, Amount, BarUnits, to_quant
 from barkeep.domain.amounts.rounding import STYLES, rounded, show_as
 
 OFTEN = settings(max_examples=2000, deadline=None)
-
 MARKS = st.sampled_from([".", ","])
-
 BARS = st.builds(BarUnits, st.sampled_from(["oz", "imp_oz"]), st.floats(0.05, 2.0))
 
 

@@ -10,9 +10,7 @@ from barkeep.domain.bottles.containers import Container, container_for
 from barkeep.domain.bottles.shapes import shipped_shapes
 
 TREE = shipped().tree
-
 SHAPES = tuple(shipped_shapes())
-
 TARE = Tare(520.0, 1.0)
 
 
@@ -25,7 +23,6 @@ LIQUEUR = Label(
 CREAM = Label("Milk Churn", "Tansy Lock", "cream-liqueur", 700.0, abv_percent=17.0)
 
 KNOWN_CREAM = replace(CREAM, density_g_per_ml=1.043)
-
 LIQUIDS = {"spirit": GIN, "sweet liqueur": LIQUEUR, "cream liqueur": KNOWN_CREAM}
 
 

@@ -10,7 +10,6 @@ from barkeep.domain.bottles.barcodes import GTIN_LENGTHS, check_digit, checked_g
 from barkeep.errors import InvalidField
 
 DIGITS = "0123456789"
-
 numbers = st.sampled_from(GTIN_LENGTHS).flatmap(
     lambda length: st.text(DIGITS, min_size=length - 1, max_size=length - 1)
 )

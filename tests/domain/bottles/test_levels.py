@@ -44,16 +44,12 @@ from barkeep.errors import (
 from tests.domain.bottles.bottles_to_measure import CREAM, LIQUEUR, LIQUIDS, SHAPES, TARE, container
 
 SPIRIT = container()
-
 LIMES = Container("the limes", 12.0, "each")
-
 SUGAR = Container("the sugar", 500.0, "g")
 
 
 shapes = st.sampled_from(SHAPES)
-
 liquids = st.sampled_from(sorted(LIQUIDS))
-
 shares = st.floats(0.0, 1.0)
 
 

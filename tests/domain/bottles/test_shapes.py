@@ -36,20 +36,14 @@ from barkeep.errors import (
 )
 
 TEXT = resource_files.read_text(FILE)
-
 RAW = tomllib.loads(TEXT)["shape"]
-
 SHAPES = shipped_shapes()
-
 TALL = SHAPES["tall-round"]
 
 
 every_shape = pytest.mark.parametrize("key", sorted(SHAPES))
-
 shapes = st.sampled_from(sorted(SHAPES)).map(SHAPES.__getitem__)
-
 sizes_ml = st.floats(50.0, 3000.0)
-
 shares = st.floats(0.0, 1.0)
 
 

@@ -50,13 +50,11 @@ TREE = FamilyTree(
         )
     }
 )
-
 RECIPES = (
     MadeFrom("lime-juice", (Input("lime", 1.0),), 25.0, "Press."),
     MadeFrom("syrup", (Input("sugar", 100.0),), 100.0, "Stir."),
     MadeFrom("cordial", (Input("lime-juice", 50.0), Input("sugar", 100.0)), 100.0, "Stir."),
 )
-
 KNOWN = Knowledge(TREE, (StandIn("gin", "rum", 1.0, 1.0, "near"),), made_from=RECIPES)
 
 

@@ -249,7 +249,6 @@ CLASSICS = {
         Mulled Wine / Bishop / Hot Spiced Cider / Hot Gin Punch / Grog / Coffee Royal
     """,
 }
-
 SAMPLE = {
     "raw-egg": "Drift Fence",
     "grapefruit-and-medicines": "Dropped Bag",

@@ -22,11 +22,8 @@ from barkeep.domain.specs.spec import Line, Spec
 from tests.worlds import TODAY
 
 BARE = Snapshot(shipped(), TODAY)
-
 TREE = BARE.knowledge.tree
-
 POURED = ("gin", "bourbon", "triple-sec", "sweet-vermouth", "lime-juice", "simple-syrup", "cream")
-
 TECHNIQUES = ("shaken", "stirred", "built", "thrown", "swizzled", "blended", "hot")
 
 
@@ -53,7 +50,6 @@ def bar(*bottles: Bottle, **chosen) -> Snapshot:
 lines = st.lists(
     st.tuples(st.sampled_from(POURED), st.floats(1.0, 90.0)), min_size=1, max_size=6
 ).map(lambda some: tuple(Line(f"{ml} ml {key}", key, ml, None, "ml", ml) for key, ml in some))
-
 specs = st.builds(
     lambda some, technique: Spec("Drink", some, technique=technique, ice="cubes"),
     lines,

@@ -18,7 +18,6 @@ def ml(key, amount):
 
 
 PARENT = Spec("Sour", (ml("london-dry-gin", 60), ml("lemon-juice", 20), ml("simple-syrup", 20)))
-
 RIFF = replace(riff_on(PARENT, "Dry"), lines=(ml("london-dry-gin", 60), ml("lemon-juice", 20)))
 
 

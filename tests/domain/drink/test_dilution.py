@@ -14,18 +14,15 @@ from barkeep.domain.ingredients.uses import Technique
 from barkeep.errors import OutsideRange
 
 strengths = st.floats(dilution.WEAKEST, dilution.STRONGEST)
-
 techniques = st.sampled_from(get_args(Technique))
 
 
 # Arnold, Liquid Intelligence, 2014, p. 123, as tabulated from the formulas (from memory).
 AT = (15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0)
-
 TABLE = {
     "stirred": (0.305, 0.346, 0.381, 0.410, 0.433, 0.450, 0.461),
     "shaken": (0.429, 0.489, 0.541, 0.585, 0.621, 0.649, 0.670),
 }
-
 WRONG_SIGN = (0.500, 0.614, 0.736, 0.867, 1.005, 1.151, 1.304)
 """Shaken, with +1.567, as it has been misprinted."""
 

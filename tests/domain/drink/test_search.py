@@ -16,13 +16,11 @@ from barkeep.errors import BadQuery
 from tests.worlds import TODAY, bottle, snapshot
 
 STRONG = Spec("Iron", (Line("", "london-dry-gin", 60, None, "ml", 60.0),), technique="built")
-
 MILD = Spec(
     "Feather",
     (Line("", "sweet-vermouth", 60, None, "ml", 60.0), Line("", "soda-water", 60, None, "ml", 60)),
     technique="built",
 )
-
 NEITHER = Spec("Stone", (Line("salt", "salt"),))
 
 

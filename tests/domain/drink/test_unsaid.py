@@ -14,7 +14,6 @@ from barkeep.domain.drink.words import facts, in_brief, place_in_words
 from tests.domain.drink.test_analysis import BARE, TREE, bar, bottle, classic, written
 
 PER_SERVE, NO_DRIVING = "One serve holds", "Do not drive"
-
 NO_AMOUNT = "gin\ntonic water\n\nBuild over ice."
 
 

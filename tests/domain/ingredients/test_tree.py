@@ -14,11 +14,8 @@ def tree_of(*ingredients: Ingredient, confusables: tuple[Confusable, ...] = ()) 
 
 
 SPIRIT = Ingredient("spirit", "Spirit", family=True)
-
 GIN = Ingredient("gin", "Gin", ("spirit",))
-
 LIQUEUR = Ingredient("liqueur", "Liqueur", family=True)
-
 SLOE_GIN = Ingredient("sloe-gin", "Sloe gin", ("liqueur", "spirit"), ("sloe liqueur",))
 
 

@@ -11,9 +11,7 @@ from barkeep.domain.liquids import content as drinks
 from barkeep.errors import OutsideRange, UnknownName
 
 volumes = st.floats(0.0, 10_000.0)
-
 abvs = st.floats(0.0, 100.0)
-
 grams = st.floats(0.0, 1000.0)
 
 

@@ -11,11 +11,8 @@ from barkeep.domain.liquids.constants import constants
 from barkeep.errors import InvalidField, OutsideRange
 
 abvs = st.floats(0.0, 100.0)
-
 above_freezing = st.floats(0.0, 40.0)
-
 references = st.sampled_from([15.0, ethanol.US_REFERENCE_C, 20.0, 25.0])
-
 volumes = st.floats(0.01, 100_000.0)
 
 

@@ -10,9 +10,7 @@ from barkeep.domain.liquids.freezing import FREEZER_C, freezing_point_c, in_free
 from barkeep.errors import OutsideRange
 
 ORDER = ["frozen", "slush", "borderline", "liquid"]
-
 abvs = st.floats(0.0, 100.0)
-
 sugars = st.floats(0.0, 600.0)
 
 

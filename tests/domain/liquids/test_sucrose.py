@@ -10,9 +10,7 @@ from barkeep.domain.liquids import ethanol, sucrose
 from barkeep.errors import OutsideRange
 
 brixes = st.floats(0.0, sucrose.HIGHEST_BRIX)
-
 temperatures = st.floats(0.0, 80.0)
-
 amounts = st.floats(0.1, 10_000.0)
 
 

@@ -10,9 +10,7 @@ from barkeep.domain.liquids import ethanol, sucrose, sweetened
 from barkeep.errors import OutsideRange
 
 abvs = st.floats(0.0, 100.0)
-
 sugars = st.floats(0.0, 1200.0)
-
 temperatures = st.floats(0.0, 40.0)
 
 

@@ -28,9 +28,7 @@ from barkeep.domain.making.house_made import (
 from barkeep.domain.spec_text.recipes import UnusableInput, read_inputs, write_inputs
 
 TODAY = date(2026, 11, 21)
-
 KNOWN = shipped()
-
 TREE = KNOWN.tree
 
 

@@ -27,7 +27,6 @@ from barkeep.domain.specs.glasses import glass_named
 from barkeep.errors import CannotBatch, KnowledgeError
 
 TODAY = date(2026, 11, 21)
-
 SOUR = "Sour\n2 oz white rum\n3/4 oz lime juice\n3/4 oz simple syrup\n\nShake with ice."
 
 RUM = Product("Tarpaulin", "Marrow Hill", "white-rum", 700.0, abv_percent=40.0, id=1)

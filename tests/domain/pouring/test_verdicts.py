@@ -32,7 +32,6 @@ INGREDIENTS = [
     Ingredient("coconut-milk", "Coconut milk"),
     Ingredient("cream-of-coconut", "Cream of coconut"),
 ]
-
 KNOWLEDGE = Knowledge(
     FamilyTree(
         {each.key: each for each in INGREDIENTS},

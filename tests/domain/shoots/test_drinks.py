@@ -27,9 +27,7 @@ from barkeep.domain.specs.spec import Line
 from tests.application.conftest import plough, small_knowledge
 
 TODAY = date(2026, 11, 21)
-
 PLOUGH = replace(plough(), id=4)
-
 INSTEAD = ChosenPour(0, "bourbon", 1.5, wanted="london-dry-gin")
 
 

@@ -34,13 +34,9 @@ TREE = FamilyTree(
         )
     }
 )
-
 SPEC = Spec("One", (Line("60 ml gin", "gin", 60.0, None, "ml", 60.0),), id=1)
-
 GIN, BITTERS = worlds.bottle(1, "gin", 500.0), worlds.bottle(2, "orange-bitters", 80.0, 100.0)
-
 BAR = worlds.snapshot(Knowledge(TREE), (GIN, BITTERS), (SPEC,))
-
 SHOOT = Shoot(1, "Night train", worlds.TODAY, (ShootDrink(1, "One", ServeCounts(1, 1, 1)),))
 
 

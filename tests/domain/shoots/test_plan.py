@@ -23,17 +23,12 @@ INGREDIENTS = (
     Ingredient("lime-juice", "lime juice", shelf_life_days=2),
     Ingredient("lime", "lime", unit="each", typical_size=1.0),
 )
-
 TREE = FamilyTree({each.key: each for each in INGREDIENTS})
-
 KNOWLEDGE = Knowledge(
     TREE, (StandIn("gin", "rum", 0.7, 1.25, "both burn"), StandIn("gin", "rye", 0.65, 1.0, "so"))
 )
-
 GIN, JUICE = Line("60 ml gin", "gin", 60.0, None, "ml", 60.0), Line("lime juice", "lime-juice")
-
 ONE = Spec("One", (GIN,), id=1)
-
 TWO = Spec("Two", (replace(GIN, quantity=30.0), replace(JUICE, quantity=20.0)), id=2)
 
 

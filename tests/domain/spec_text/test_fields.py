@@ -14,7 +14,6 @@ from tests.domain.spec_text.lines_as_written import AMOUNTS, SPOKEN, UNKNOWN_MAK
 from tests.domain.spec_text.lines_unseen import UNSEEN
 
 WRITTEN = "\n".join((AMOUNTS, SPOKEN, WORDED, UNKNOWN_MAKERS, UNSEEN))
-
 LINES = [row.partition(" | ")[0] for row in WRITTEN.splitlines() if " | " in row]
 
 

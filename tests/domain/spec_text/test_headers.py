@@ -19,7 +19,6 @@ from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.technique import technique_of
 
 TREE = shipped().tree
-
 WHOLE = """\
 Snow Punch
 3 oz rye or bourbon
@@ -194,13 +193,11 @@ WORDS = st.lists(
     min_size=1,
     max_size=4,
 ).map(" ".join)
-
 POURED = sorted(
     key
     for key in TREE
     if TREE[key].unit == "ml" and not TREE[key].family and " or " not in TREE.name(key)
 )
-
 METHODS = st.lists(
     st.sampled_from(["Shake.", "2 oz gin", "---", "Glass: x", "Method: y", "", "Serves 4"]),
     max_size=6,

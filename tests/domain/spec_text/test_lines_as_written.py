@@ -146,10 +146,8 @@ NUMBERS = {
     "dozen",
     "equal",
 }
-
 OF_UNITS = {"bar", "fl", "fluid", "spoon", "table"}
 """First words of units that have two."""
-
 FILLERS = {
     *ADJECTIVES,
     *("a", "an", "and", "bitter", "each", "for", "from", "garnish"),
@@ -191,9 +189,7 @@ def test_every_word_of_a_line_is_in_what_was_made_of_it_or_in_a_complaint(tree, 
 
 
 TREE = shipped().tree
-
 SHARDS = [*"()/,;:–-½", "gin", "or", "and", "each", "of", "2", "1/2", "oz", "egg", "white", "float"]
-
 FRONTS = [
     "2 oz",
     "two ounces of",
@@ -203,7 +199,6 @@ FRONTS = [
     "",
     "juice of half a",
 ]
-
 NAMES = [
     "gin",
     "lime",
@@ -212,9 +207,7 @@ NAMES = [
     "lemon or lime juice",
     "crème de cassis",
 ]
-
 BACKS = ["", ", to top", " (optional)", ", chilled", " float", " 2 oz", ": 60 ml", " (rinse)"]
-
 STRAY = st.sampled_from(
     ["zorble", "of zorble", "zorble, plinth", "(zorble)", "or zorble", "zorble 3"]
 )

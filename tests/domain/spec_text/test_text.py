@@ -294,9 +294,7 @@ _WORDS = st.lists(
     min_size=1,
     max_size=4,
 ).map(" ".join)
-
 _POURED = sorted(key for key in _TREE if _TREE[key].unit == "ml" and not _TREE[key].family)
-
 _METHODS = ["", "Shake with ice.", "Stir.\n\nStrain.", "Build over ice.\nLift.", "Serve hot."]
 
 
@@ -353,7 +351,6 @@ _SHARDS = (
     "2 oz gin|\n|\n\n|---|Glass:|Garnish:|½|1/0|-|(|)|,|optional|Shake.|top with|juice of|a |%|"
     "at least|8-10|leaves|mint|Notes: x|\u2028|\t|lime"
 )
-
 _PIECES = st.sampled_from(_SHARDS.split("|"))
 
 

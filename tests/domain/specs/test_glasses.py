@@ -20,9 +20,7 @@ from barkeep.domain.specs.glasses import (
 from barkeep.errors import AmountError, KnowledgeError, NegativeAmount
 
 WARE = shipped_glassware()
-
 GLASSES = WARE.glasses
-
 COUPE, ROCKS, TIN = GLASSES["coupe"], GLASSES["rocks"], GLASSES["large-tin"]
 
 

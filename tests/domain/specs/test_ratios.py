@@ -68,9 +68,7 @@ def test_there_are_no_parts_of_one_line_nor_of_parts():
 
 
 UNITS = ("oz", "ml", "cl", "imp_oz", "jigger")
-
 AMOUNT = st.tuples(st.integers(1, 60).map(lambda each: each / 8), st.sampled_from(UNITS))
-
 VOLUMES = st.lists(AMOUNT, min_size=2, max_size=7)
 
 

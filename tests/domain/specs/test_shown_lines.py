@@ -20,7 +20,6 @@ from barkeep.domain.specs.spec import Line
 from tests.worlds import snapshot
 
 IMPERIAL = BarUnits("imp_oz")
-
 TREE = FamilyTree(
     {
         each.key: each
@@ -33,7 +32,6 @@ TREE = FamilyTree(
         )
     }
 )
-
 BRANCH = """\
 Branch Line
 2 oz gin

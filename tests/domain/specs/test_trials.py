@@ -43,7 +43,6 @@ def test_a_text_without_a_scale_says_how_to_write_one(text):
 
 
 names = st.from_regex(r"[A-Za-z]{1,8}( [A-Za-z]{1,8})?", fullmatch=True)
-
 numbers = st.integers(-100, 100).map(lambda number: number / 10)
 
 

@@ -29,7 +29,6 @@ STAND_INS = [
     for entry in BARE.knowledge.stand_ins
     if line.required and line.ingredient == entry.wanted
 ]
-
 SOUR = "60 ml blanco tequila\n22.5 ml triple sec\n15 ml lime juice\n7.5 ml simple syrup"
 
 
@@ -40,13 +39,11 @@ def instead(spec: Spec, number: int, key: str, ratio: float = 1.0, snapshot=BARE
 
 
 holds = st.tuples(st.floats(0.0, 0.5), st.floats(0.0, 0.9), st.floats(0.0, 0.06), st.just(1.0))
-
 parts = st.builds(
     lambda per_ml, start: ChangingLine(per_ml, start, 0.5 * start, 2.0 * start),
     holds,
     st.floats(2.0, 60.0),
 )
-
 problems = st.builds(
     lambda some, sizes: Rebalancing(
         tuple(some),
