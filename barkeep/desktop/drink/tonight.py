@@ -149,6 +149,9 @@ class TonightScreen(TableScreen[Drink]):
         key = base(row.spec, self._tree)
         return wanted is None or (key is not None and self._tree.is_a(key, wanted))
 
+    def chosen_specs(self) -> tuple[str, ...]:
+        return () if self.current is None else (self.current.spec.name,)
+
     def clear_filters(self) -> None:
         self.ready_only.setChecked(False)
         self.bases.setCurrentIndex(0)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
-from typing import TYPE_CHECKING, Literal
+from typing import Literal
 
 from PySide6.QtCore import QModelIndex, Qt, Signal
 from PySide6.QtWidgets import (
@@ -40,6 +40,7 @@ from barkeep.application.spec_imports import (
 from barkeep.desktop.importing.steps import Work
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.screens.background import Background
+from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
 from barkeep.desktop.widgets.buttons import button, primary_button
@@ -52,10 +53,6 @@ from barkeep.domain.spec_text.differences import ComparedLine, LineChange
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError, spoken_list
-
-if TYPE_CHECKING:
-    from barkeep.desktop.shell.main_window import MainWindow
-
 
 Group = Literal["unreadable", "differing", "new"]
 
@@ -549,9 +546,9 @@ class ImportSpecsDialog(QDialog):
         return row
 
 
-def preview_specs(window: MainWindow, texts: Sequence[NamedText]) -> None:
-    """Show what documents would bring to the window's bar."""
-    bar = window.bar
+def preview_specs(context: ScreenContext, texts: Sequence[NamedText], parent: QWidget) -> None:
+    """Show what documents would bring to the bar."""
+    bar = context.bar
     beside = bar.beside
 
     def write(
@@ -560,19 +557,19 @@ def preview_specs(window: MainWindow, texts: Sequence[NamedText]) -> None:
         with beside() as own:  # a bar belongs to one thread
             return own.specs.import_previewed(found, decisions, progress)
 
-    dialog = ImportSpecsDialog(texts, bar.snapshot, window.background, write, window)
+    dialog = ImportSpecsDialog(texts, bar.snapshot, context.background, write, parent)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    dialog.accepted.connect(lambda: _after(window, dialog.imported))
+    dialog.accepted.connect(lambda: _after(context, dialog.imported))
     dialog.open()
 
 
-def _after(window: MainWindow, imported: ImportedSpecs | None) -> None:
-    window.bar.refresh()
+def _after(context: ScreenContext, imported: ImportedSpecs | None) -> None:
+    context.bar.refresh()
     if imported is None:
         return
     said = [(len(imported.added), "came in"), (len(imported.replaced), "replaced")]
     words = [f"{count:,} spec{'s' * (count != 1)} {verb}" for count, verb in said if count]
-    window.toast.say(spoken_list(words, "and"), "Undo", window.undo)
+    context.toast.say(spoken_list(words, "and"), "Undo", context.undo)
     names = (*imported.added, *imported.replaced)
     if names:
-        window.go("specs", names[0])
+        context.go("specs", names[0])

@@ -163,6 +163,10 @@ class Screen(QWidget):
     def offer_import(self, import_bottles: Callable[[], object] | None) -> None:
         """Offer to bring in a list of bottles where the page has a place for that; None for not."""
 
+    def chosen_specs(self) -> tuple[str, ...]:
+        """The names of the specs that are chosen; none where the page lists other things."""
+        return ()
+
     def show_thing(self, thing: object) -> None:
         """Bring one row into view: what `context.go(page, thing)` ends in."""
         self.search.set_text(str(thing))

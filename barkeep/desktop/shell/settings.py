@@ -21,6 +21,7 @@ from barkeep.application.settings import (
     ounce_names,
     read_dash_ml,
 )
+from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.ticks import CheckGroup
@@ -33,7 +34,6 @@ from barkeep.errors import InvalidField
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
     from barkeep.application.done import Done
-    from barkeep.desktop.shell.main_window import MainWindow
 
 
 Key = TypeVar("Key", bound=str)
@@ -53,11 +53,11 @@ THERE_HINT = (
 )
 
 
-def edit_settings(window: MainWindow) -> None:
-    """Ask for the settings of the window's bar."""
-    dialog = SettingsDialog(window.bar, window)
+def edit_settings(context: ScreenContext, parent: QWidget) -> None:
+    """Ask for the settings of the bar."""
+    dialog = SettingsDialog(context.bar, parent)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    dialog.changed.connect(partial(window.toast.say, "Settings changed", "Undo", window.undo))
+    dialog.changed.connect(partial(context.toast.say, "Settings changed", "Undo", context.undo))
     dialog.open()
 
 

@@ -188,6 +188,9 @@ class SpecsScreen(TableScreen[SpecRow]):
             return False
         return kind is None or row.base_kind == kind
 
+    def chosen_specs(self) -> tuple[str, ...]:
+        return () if self.current is None else (self.current.spec.name,)
+
     def clear_filters(self) -> None:
         self.origins.choose("all")
         self.bases.setCurrentIndex(0)
