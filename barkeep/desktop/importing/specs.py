@@ -37,7 +37,7 @@ from barkeep.application.spec_imports import (
     Unreadable,
     preview,
 )
-from barkeep.desktop.importing.steps import Work
+from barkeep.desktop.importing.steps import LongQuestion
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.context import ScreenContext
@@ -359,7 +359,7 @@ class ImportSpecsDialog(QDialog):
         self.for_all = QComboBox()
         self.cancel_button = button("Cancel", self._cancel)
         self.import_button = primary_button("&Import", self.write)
-        self.work = Work(background, self)
+        self.asking = LongQuestion(background, self)
         self._lay_out()
         self._connect()
         self._read()
@@ -375,7 +375,7 @@ class ImportSpecsDialog(QDialog):
 
     def reject(self) -> None:
         """Close; what is under way leaves nothing behind."""
-        self.work.abandon()
+        self.asking.abandon()
         super().reject()
 
     def choose_for_all(self, choice: Choice | None) -> None:
@@ -392,7 +392,7 @@ class ImportSpecsDialog(QDialog):
         self.banner.clear()
         decisions = {row.place: row.decision for row in self.table.rows if row.place >= 0}
         self._show_working(True, "Importing…")
-        self.work.ask(
+        self.asking.ask(
             partial(self._write, self._found, decisions), self._on_written, self.show_refusal
         )
 
@@ -401,7 +401,7 @@ class ImportSpecsDialog(QDialog):
     def _read(self) -> None:
         self._show_working(True, "Reading…")
         question = partial(preview, self._snapshot, self._texts)
-        self.work.ask(question, self._on_read, self.show_refusal)
+        self.asking.ask(question, self._on_read, self.show_refusal)
 
     def _on_read(self, found: Preview) -> None:
         self._found = found
@@ -426,8 +426,8 @@ class ImportSpecsDialog(QDialog):
 
     def _cancel(self) -> None:
         """Stop what is under way; with nothing under way, or nothing read yet, close."""
-        if self.work.is_running and self.table.rows:
-            self.work.stop()
+        if self.asking.is_running and self.table.rows:
+            self.asking.stop()
         else:
             self.reject()
 
@@ -488,7 +488,7 @@ class ImportSpecsDialog(QDialog):
             self._count()
 
     def _connect(self) -> None:
-        self.work.moved.connect(self._on_moved)
+        self.asking.moved.connect(self._on_moved)
         self.details.decided.connect(self._on_decided)
         self.view.selectionModel().currentRowChanged.connect(self._on_current)
         self.for_all.activated.connect(lambda _: self.choose_for_all(self.for_all.currentData()))

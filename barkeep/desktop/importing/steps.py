@@ -1,4 +1,4 @@
-"""A long piece of work on documents: asked off the GUI thread, its progress shown, stoppable."""
+"""A long question of documents: asked off the GUI thread, its progress shown, stoppable."""
 
 from __future__ import annotations
 
@@ -21,20 +21,20 @@ _NUMBERS = count(1)
 
 
 class _Shared:
-    """What the thread that works writes and the GUI thread reads."""
+    """What the thread that answers writes and the GUI thread reads."""
 
     def __init__(self) -> None:
         self.done = self.total = 0
         self.stop = Event()
 
     def tell(self, done: int, total: int) -> bool:
-        """The work's `Progress`."""
+        """The question's `Progress`."""
         self.done, self.total = done, total
         return not self.stop.is_set()
 
 
-class Work(QObject):
-    """One piece of work at a time; `moved` carries how much of how much is done."""
+class LongQuestion(QObject):
+    """One question at a time; `moved` carries how much of how much is done."""
 
     moved = Signal(int, int)
 
@@ -75,7 +75,7 @@ class Work(QObject):
         self._background.ask(self._key, lambda: question(shared.tell), answered, refused)
 
     def stop(self) -> None:
-        """Let the work end without having done anything; that it has arrives as a refusal."""
+        """Let it end without having done anything; that it has arrives as a refusal."""
         self._shared.stop.set()
 
     def abandon(self) -> None:

@@ -163,8 +163,8 @@ def test_stopping_leaves_nothing_behind(window, bar, qtbot, when):
 
         return asked
 
-    ask = dialog.work.ask
-    dialog.work.ask = lambda question, *others: ask(hold(question), *others)
+    ask = dialog.asking.ask
+    dialog.asking.ask = lambda question, *others: ask(hold(question), *others)
     if when == "reading":
         dialog._read()
     else:
