@@ -1,3 +1,3 @@
 """barkeep: know what is in the bar, what it can make, and what to buy next."""
 
-__version__ = "0.1.0"
+__version__ = "0.2.0"

@@ -316,11 +316,15 @@ class NothingToUndo(UserError):
 
 @dataclass(frozen=True)
 class Problem:
-    """One place in a text that cannot be used; line and column count from 1."""
+    """One place in a text that cannot be used; line and column count from 1.
+
+    `unknown` is the text that names no ingredient known, where that is what is wrong.
+    """
 
     line: int
     column: int
     message: str
+    unknown: str | None = None
 
     def __str__(self) -> str:
         return f"line {self.line}, column {self.column}: {self.message}"
@@ -341,13 +345,29 @@ class UnusableFile(UserError):
 
 @dataclass
 class UnreadableFile(UserError):
-    """A file that cannot be opened or is not of the kind that was expected."""
+    """A file that cannot be opened or is not of the kind that was expected.
+
+    `line` and `column` count from 1 and are 0 where no place can be told;
+    `overall` is said before the place, `reason` after it.
+    """
 
     file: str
     reason: str
+    line: int = 0
+    column: int = 0
+    overall: str = ""
 
     def __str__(self) -> str:
-        return f"{self.file} cannot be used: {self.reason}."
+        column = f", column {self.column}" if self.column else ""
+        place = f"line {self.line}{column}" if self.line else ""
+        told = ": ".join(each for each in (self.overall, place, self.reason) if each)
+        return f"{self.file} cannot be used: {told}."
+
+    @property
+    def problem(self) -> Problem:
+        """The same as a place in the file, its beginning where none can be told."""
+        told = ": ".join(each for each in (self.overall, self.reason) if each)
+        return Problem(self.line or 1, self.column or 1, told)
 
 
 @dataclass

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date, datetime, time
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING
 
 from barkeep.application.done import Done
 from barkeep.application.session import Session
 from barkeep.application.shelving import bottle_there, checked_draft, count_one
-from barkeep.domain.bottles.bottle import ProductDraft, Tare
+from barkeep.domain.bottles.bottle import ProductDraft
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import InvalidField, Problem, TwoIngredients, UnusableFile, UserError
 from barkeep.store import bottles as bottle_rows
@@ -18,35 +18,7 @@ from barkeep.store import bottles as product_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 if TYPE_CHECKING:
-    from barkeep.domain.bottles.levels import MeasuredLevel
-
-
-class BottleRow(Protocol):
-    """One row of a file of bottles: a bottle of the product `draft` describes."""
-
-    @property
-    def line(self) -> int:
-        """Where it stands in the file, from 1."""
-
-    @property
-    def draft(self) -> ProductDraft:
-        """The product; one of its title and size that the bar has is taken as it is."""
-
-    @property
-    def level(self) -> MeasuredLevel | None:
-        """What is left, None for a full bottle."""
-
-    @property
-    def opened(self) -> date | None:
-        """When the seal was broken, None where that is not known."""
-
-    @property
-    def tare(self) -> Tare | None:
-        """What the empty bottle weighs, None where that is not known."""
-
-    @property
-    def columns(self) -> Mapping[str, int]:
-        """Where each field stands in the row, from 1, as far as that is known."""
+    from barkeep.documents.bottles_csv import ListedBottle
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,10 +35,10 @@ class _Import:
 
     work: UnitOfWork
     tree: FamilyTree
-    made: dict[int, BottleRow] = field(default_factory=dict)
+    made: dict[int, ListedBottle] = field(default_factory=dict)
 
 
-def import_rows(session: Session, rows: Sequence[BottleRow], file: str = "") -> Done[Imported]:
+def import_rows(session: Session, rows: Sequence[ListedBottle], file: str = "") -> Done[Imported]:
     """Take in all rows or none. Raises `UnusableFile` with every row that cannot be used."""
     problems: list[Problem] = []
     label = f"Import {len(rows)} bottle{'s' * (len(rows) != 1)}"
@@ -82,14 +54,14 @@ def import_rows(session: Session, rows: Sequence[BottleRow], file: str = "") -> 
     return session.finished(work, lambda _bar: Imported(len(taken.made), len(rows)))
 
 
-def _located(error: UserError, row: BottleRow) -> Problem:
+def _located(error: UserError, row: ListedBottle) -> Problem:
     """A problem at the field that the error is about, at the row's first where it names none."""
     name = error.field if isinstance(error, InvalidField) else None
     name = "ingredient" if isinstance(error, TwoIngredients) else name
     return Problem(row.line, row.columns.get(name or "", 1), str(error))
 
 
-def _take_in(taken: _Import, row: BottleRow) -> None:
+def _take_in(taken: _Import, row: ListedBottle) -> None:
     """Receive one bottle, open and count it."""
     work = taken.work
     draft = checked_draft(row.draft, taken.tree)
@@ -106,7 +78,7 @@ def _take_in(taken: _Import, row: BottleRow) -> None:
         count_one(work, bottle_there(work, bottle_id), row.level)
 
 
-def _product_for(taken: _Import, draft: ProductDraft, row: BottleRow) -> int:
+def _product_for(taken: _Import, draft: ProductDraft, row: ListedBottle) -> int:
     """The id of the product, which the bar has, an earlier row brought, or this one brings."""
     known = product_rows.product_named(taken.work.connection, draft)
     if known is None:

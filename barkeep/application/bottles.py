@@ -7,7 +7,7 @@ from datetime import date
 from math import isfinite
 from typing import TYPE_CHECKING
 
-from barkeep.application.bottle_imports import BottleRow, Imported, import_rows
+from barkeep.application.bottle_imports import Imported, import_rows
 from barkeep.application.counting import (
     Counted,
     Weighed,
@@ -36,7 +36,6 @@ from barkeep.application.shelving import (
     taken_from,
 )
 from barkeep.application.shopping import Bought, receive_bought
-from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Entry, Product, ProductDraft, history
 from barkeep.errors import InvalidField, LevelAboveSize
 from barkeep.store import bottles as bottle_rows
@@ -45,6 +44,7 @@ from barkeep.store import ledger
 from barkeep.store.unit_of_work import UnitOfWork
 
 if TYPE_CHECKING:
+    from barkeep.documents.bottles_csv import ListedBottle
     from barkeep.domain.bottles.levels import MeasuredLevel
 
 
@@ -59,7 +59,7 @@ class Inventory:
         checked = checked_draft(draft, self._session.tree)
         with self._session.writing(f"Add product {checked.title}") as work:
             product_id = take_in(work, checked).id
-        return self._session.finished(work, lambda bar: _product_of(bar, product_id))
+        return self._session.finished(work, lambda bar: bar.product_by_id[product_id])
 
     def change_product(self, product_id: int, draft: ProductDraft) -> Done[Product]:
         """Correct what a product's label says. Raises as `add_product` does.
@@ -75,7 +75,7 @@ class Inventory:
             row = {"id": product_id, **product_rows.product_row(checked)}
             work.put("product", (product_id,), row)
             tares_again(self._session, work, product_there(work, product_id))
-        return self._session.finished(work, lambda bar: _product_of(bar, product_id))
+        return self._session.finished(work, lambda bar: bar.product_by_id[product_id])
 
     def remove_product(self, product_id: int) -> Done[Product]:
         """Hide a product that has no bottles. Raises `StillInUse`."""
@@ -259,12 +259,12 @@ class Inventory:
                 raise no_bottle(bottle_id)
             return history(ledger.entries_of(connection, bottle_id))
 
-    def import_rows(self, rows: Sequence[BottleRow], file: str = "") -> Done[Imported]:
+    def import_rows(self, rows: Sequence[ListedBottle], file: str = "") -> Done[Imported]:
         """Take in the rows of a file, all of them or none. Raises `UnusableFile`."""
         return import_rows(self._session, rows, file)
 
     def _bottle_done(self, work: UnitOfWork, bottle_id: int) -> Done[Bottle]:
-        return self._session.finished(work, lambda bar: _bottle_of(bar, bottle_id))
+        return self._session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])
 
     def _shelve(
         self,
@@ -295,11 +295,3 @@ def _refuse_overfull(work: UnitOfWork, old: Product, draft: ProductDraft) -> Non
 def _opened_on(bottle: Bottle) -> str:
     opened = bottle.level.opened
     return f"it was opened on {opened}" if opened else "there is nothing to do"
-
-
-def _bottle_of(bar: Snapshot, bottle_id: int) -> Bottle:
-    return next(each for each in bar.bottles if each.id == bottle_id)
-
-
-def _product_of(bar: Snapshot, product_id: int) -> Product:
-    return next(each for each in bar.products if each.id == product_id)

@@ -84,7 +84,7 @@ def count_bottles(
 def _counted(
     bar: Snapshot, before: Mapping[int, Bottle], levels: Mapping[int, MeasuredLevel]
 ) -> tuple[Counted, ...]:
-    now = {each.id: each for each in bar.bottles}
+    now = bar.bottle_by_id
     return tuple(
         Counted(
             now[bottle_id],
@@ -179,7 +179,7 @@ def learn_tare(session: Session, bottle_id: int, weight_g: float, full: bool) ->
         if found.density_g_per_ml is not None:
             density = found.density_g_per_ml
             work.change("product", (bottle.product.id,), density_g_per_ml=density)
-    return session.finished(work, lambda bar: replace(found, bottle=_bottle_of(bar, bottle_id)))
+    return session.finished(work, lambda bar: replace(found, bottle=bar.bottle_by_id[bottle_id]))
 
 
 def tares_again(session: Session, work: UnitOfWork, product: Product) -> None:
@@ -207,13 +207,9 @@ def set_dasher(session: Session, bottle_id: int, dash_ml: float | None) -> Done[
             raise InvalidField("dash", title, "only what is poured has a dasher")
         work.label = f"Set the dasher of {title}"
         _put_measured(work, replace(bottle, dash_ml=dash_ml))
-    return session.finished(work, lambda bar: _bottle_of(bar, bottle_id))
+    return session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])
 
 
 def _put_measured(work: UnitOfWork, bottle: Bottle) -> None:
     row = bottle_rows.measured_row(bottle.tare, bottle.full_g, bottle.dash_ml)
     work.change("bottle", (bottle.id,), **row)
-
-
-def _bottle_of(bar: Snapshot, bottle_id: int) -> Bottle:
-    return next(each for each in bar.bottles if each.id == bottle_id)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Generic, TypeVar
 
+from barkeep.domain.bar.changes import Changes
+
 T = TypeVar("T")
 
 
@@ -12,11 +14,9 @@ T = TypeVar("T")
 class Done(Generic[T]):
     """A change that is written: its value, what of the snapshot it renewed, and its name.
 
-    `changes` holds some of *bottles*, *products*, *specs*, *trials*, *shoots*,
-    *settings* and *knowledge*; it is empty where there was nothing to write. `label` reads
-    well after “Undo: ”.
+    `changes` is empty where there was nothing to write. `label` reads well after “Undo: ”.
     """
 
     value: T
-    changes: frozenset[str]
+    changes: Changes
     label: str

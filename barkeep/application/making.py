@@ -113,9 +113,7 @@ class HouseMaking:
                 work.put("own_recipe", (kept.made,), owner_knowledge.recipe_row(kept))
             product = self._product(work, plan)
             bottle_id = shelve(self._session, work, product, None, use_by or plan.use_by, plan.made)
-        return self._session.finished(
-            work, lambda bar: next(each for each in bar.bottles if each.id == bottle_id)
-        )
+        return self._session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])
 
     def _recipe(self, key: str, recipe: MadeFrom | None) -> MadeFrom:
         if recipe is not None:

@@ -191,7 +191,7 @@ def _refuse_used(bar: Snapshot, ingredient: Ingredient) -> None:
     tree, key = bar.knowledge.tree, ingredient.key
     users = [product.title for product in bar.products if product.ingredient == key]
     users += [spec.name for spec in bar.specs if any(key in line.wanted for line in spec.lines)]
-    users += [tree.name(child) for child in tree.children[key]]
+    users += [tree.name(child) for child in tree.children(key)]
     users += [
         f"the recipe for {tree.in_sentence(each.made)}"
         for each in bar.knowledge.made_from

@@ -10,6 +10,7 @@ from typing import TypeVar
 
 from barkeep.application.done import Done
 from barkeep.application.knowledge import complete_knowledge
+from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Level, Product
@@ -29,12 +30,7 @@ from barkeep.store.unit_of_work import Touched, UnitOfWork
 
 T = TypeVar("T")
 
-Subscriber = Callable[[frozenset[str]], None]
-
-
-EVERYTHING = frozenset(
-    {"products", "bottles", "specs", "trials", "shoots", "settings", "knowledge"}
-)
+Subscriber = Callable[[Changes], None]
 
 
 class Session:
@@ -108,7 +104,7 @@ class Session:
         self._data_version = version
         return moved
 
-    def _tell(self, changes: frozenset[str]) -> None:
+    def _tell(self, changes: Changes) -> None:
         if changes:
             for subscriber in tuple(self._subscribers):
                 subscriber(changes)
@@ -133,24 +129,24 @@ class Session:
         """Read the parts that changed; the others stay the very same objects."""
         new = self.snapshot
         with self.store.reading() as connection:
-            if "products" in touched.changes:
+            if Part.PRODUCTS in touched.changes:
                 new = replace(new, products=read_products(connection))
-            if "bottles" in touched.changes:
+            if Part.BOTTLES in touched.changes:
                 still = self._levels_apart_from(touched.bottle_ids)
                 new = replace(new, bottles=read_bottles(connection, new.products, still))
-            if "specs" in touched.changes:
+            if Part.SPECS in touched.changes:
                 new = replace(new, specs=read_specs(connection))
-            if touched.changes & {"specs", "trials"}:  # a spec takes its trials along
+            if touched.changes & {Part.SPECS, Part.TRIALS}:  # a spec takes its trials along
                 new = replace(new, trials=read_trials(connection))
-            if "shoots" in touched.changes:
+            if Part.SHOOTS in touched.changes:
                 new = replace(new, shoots=read_shoots(connection))
-            if "settings" in touched.changes:
+            if Part.SETTINGS in touched.changes:
                 new = replace(new, settings=read_settings(connection))
-            if "knowledge" in touched.changes:
+            if Part.KNOWLEDGE in touched.changes:
                 self._own_ingredients = read_own_ingredients(connection)
                 self._own_stand_ins = read_own_stand_ins(connection)
                 self._own_recipes = read_own_recipes(connection)
-        if "knowledge" in touched.changes or self._has_strangers(new):
+        if Part.KNOWLEDGE in touched.changes or self._has_strangers(new):
             new = replace(new, knowledge=self._whole_knowledge(new.products, new.specs))
         self._snapshot = new
 

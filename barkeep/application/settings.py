@@ -22,12 +22,19 @@ from barkeep.domain.amounts.amount import (
     show_number,
     show_range,
 )
-from barkeep.domain.amounts.measures import show_volume, to_quantity
+from barkeep.domain.amounts.measures import (
+    show_measures,
+    show_volume,
+    to_quantity,
+    with_measures,
+)
 from barkeep.domain.amounts.rounding import STYLES, Style
 from barkeep.domain.bar.pars import MOST_PAR, Par, with_par
 from barkeep.domain.bar.snapshot import Settings, Snapshot
 from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML
+from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
+from barkeep.domain.specs.quantities import came_to_otherwise
 from barkeep.domain.specs.trials import Scale, read_scales, show_scale, show_scales
 from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
 from barkeep.store.knowledge import read_settings, setting_rows
@@ -80,6 +87,7 @@ class BarSettings:
         _refuse_unknown_country(settings.country)
         scales = _checked_scales(settings.scales)
         tree = self._session.tree
+        _refuse_names_of_ingredients(settings, tree)
         for key in sorted(settings.not_there):
             if key not in tree or not tree[key].always_there:
                 expected = "only what counts as always there can be missing"
@@ -105,6 +113,30 @@ def _refuse_wrong_units(settings: Settings) -> None:
     if settings.shown_in not in STYLES:
         expected = "it is as written, oz, ml, cl or parts"
         raise InvalidField("shown in", settings.shown_in, expected)
+
+
+def _refuse_names_of_ingredients(settings: Settings, tree: FamilyTree) -> None:
+    """*2 blood orange* must stay two oranges, whatever a measure is called."""
+    for measure in settings.measures:
+        begun = folded(measure.name)
+        key = next((tree.by_name[n] for n in tree.by_name if f"{n} ".startswith(f"{begun} ")), None)
+        if key is not None:
+            expected = f"{tree.name(key)} begins with it, and is read where an amount stands before"
+            raise InvalidField("measure", measure.name, expected)
+
+
+def kept_in_words(before: Snapshot, settings: Settings) -> str:
+    """What becomes of specs in own measures that other settings change or drop; empty for none."""
+    tree = before.knowledge.tree
+    names = [
+        spec.name
+        for spec in before.all_specs
+        if any(came_to_otherwise(line, spec.serves, tree, settings.units) for line in spec.lines)
+    ]
+    if not names:
+        return ""
+    keep = "keeps what its lines" if len(names) == 1 else "keep what their lines"
+    return f"{spoken_list(names, 'and')} {keep} came to when they were written"
 
 
 def _checked_scales(scales: Sequence[Scale]) -> tuple[Scale, ...]:
@@ -170,6 +202,11 @@ SCALES_HINT = (
     "scored before stays."
 )
 
+MEASURES_HINT = (
+    "Measures of your own, understood wherever an amount is typed: small ladle = 1.5 oz. "
+    "Semicolons part several. A spec keeps what its lines came to when they were written."
+)
+
 
 def ounce_names() -> Mapping[Ounce, str]:
     """What each ounce is called, with what it comes to."""
@@ -225,10 +262,10 @@ def read_dash_ml(text: str, units: BarUnits = US_UNITS) -> float:
     raise InvalidField("dash", text.strip(), f"write it in ml, such as {show_volume(0.8)}")
 
 
-Choice = TypeVar("Choice", bound=str)
+Value = TypeVar("Value", bound=str)
 
 
-def _chosen(field: str, text: str, words: Mapping[str, Choice], shown: Sequence[str]) -> Choice:
+def _chosen(field: str, text: str, words: Mapping[str, Value], shown: Sequence[str]) -> Value:
     wanted = " ".join(text.casefold().replace("_", " ").replace("-", " ").split())
     if wanted not in words:
         raise InvalidField(field, text, f"it is {spoken_list(shown)}")
@@ -323,6 +360,12 @@ SETTINGS: tuple[SettingWords, ...] = (
         lambda: SCALES_HINT,
         lambda settings: show_scales(settings.scales),
         lambda settings, text: replace(settings, scales=read_scales(text)),
+    ),
+    SettingWords(
+        "measure",
+        lambda: f"{MEASURES_HINT} “small ladle =” takes one away.",
+        lambda settings: show_measures(settings.measures, settings.units) or "none of your own",
+        lambda settings, text: replace(settings, measures=with_measures(text, settings.units)),
     ),
 )
 """Every setting that is one value, in the order they are listed."""

@@ -18,7 +18,7 @@ from barkeep.application.shelving import bottle_there, count_one, taken_from
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.bar.shoots import (
-    MOST_SERVES,
+    MOST_SHOOT_SERVES,
     STATES,
     ChosenPour,
     LoggedBottle,
@@ -114,7 +114,7 @@ class Shoots:
         self._refuse_filmed_ahead(checked)
         with self._session.writing(f"Add shoot {checked.theme}") as work:
             (shoot_id,) = work.insert("shoot", [shoot_rows.shoot_row(checked)])
-        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+        return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def replace(self, shoot: Shoot) -> Done[Shoot]:
         """Make the shoot of this id what is given; its log stays as it is.
@@ -137,7 +137,7 @@ class Shoots:
             self._refuse_filmed_ahead(checked)
             work.label = f"Change shoot {checked.theme}"
             _put(work, shoot_id, checked)
-        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+        return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def remove(self, shoot_id: int) -> Done[Shoot]:
         """Take a shoot away; what it poured stays in the ledger. Raises `UnknownName`."""
@@ -173,7 +173,7 @@ class Shoots:
             f"{'Tick' if done else 'Untick'} a step of {shoot.theme}"
         ) as work:
             _put(work, shoot_id, replace(shoot, ticked=ticked))
-        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+        return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def log(self, shoot_id: int, sheet: LogSheet) -> Done[Shoot]:
         """Write what a shoot poured, spilled and left, for all its bottles or for none.
@@ -192,13 +192,13 @@ class Shoots:
             bottles = tuple(_log_bottle(work, shoot, each, sheet) for each in expected)
             log = ShootLog(work.at, tuple(sheet.made), bottles)
             _put(work, shoot_id, replace(shoot, state="logged", log=log))
-        return self._session.finished(work, lambda bar: _shoot_of(bar, shoot_id))
+        return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def _shoot(self, shoot_id: int) -> Shoot:
-        for each in self._session.snapshot.shoots:
-            if each.id == shoot_id:
-                return each
-        raise UnknownName("shoot", f"#{shoot_id}")
+        found = self._session.snapshot.shoot_by_id.get(shoot_id)
+        if found is None:
+            raise UnknownName("shoot", f"#{shoot_id}")
+        return found
 
     def _refuse_filmed_ahead(self, shoot: Shoot) -> None:
         if shoot.state == "filmed" and shoot.on > self._session.snapshot.on:
@@ -218,8 +218,8 @@ class Shoots:
         counts = drink.serves
         for what in ("tests", "camera", "tasting"):
             count = getattr(counts, what)
-            if not 0 <= count <= MOST_SERVES:
-                raise InvalidField(what, count, f"a whole number from 0 to {MOST_SERVES}")
+            if not 0 <= count <= MOST_SHOOT_SERVES:
+                raise InvalidField(what, count, f"a whole number from 0 to {MOST_SHOOT_SERVES}")
         spec = spec_of(drink, self._session.snapshot)
         if spec is None:
             if drink.name in kept:
@@ -248,7 +248,7 @@ def _refuse_log(shoot: Shoot, sheet: LogSheet, snapshot: Snapshot) -> None:
     if len(sheet.made) != len(shoot.drinks):
         raise InvalidField("serves made", len(sheet.made), f"one for each of {len(shoot.drinks)}")
     for drink, made in zip(shoot.drinks, sheet.made, strict=True):
-        if not 0 <= made <= 3 * MOST_SERVES:
+        if not 0 <= made <= 3 * MOST_SHOOT_SERVES:
             raise InvalidField(f"serves of {drink.name}", made, "a whole number, 0 or more")
         if made and spec_of(drink, snapshot) is None:
             raise SpecGone(shoot.theme, drink.name)
@@ -298,10 +298,6 @@ def _there(work: UnitOfWork, shoot_id: int | None) -> tuple[Shoot, int]:
     if found is None or shoot_id is None:
         raise UnknownName("shoot", f"#{shoot_id}")
     return found, shoot_id
-
-
-def _shoot_of(bar: Snapshot, shoot_id: int) -> Shoot:
-    return next(each for each in bar.shoots if each.id == shoot_id)
 
 
 HOW_SERVES = "write tests + camera + tasting, such as 1+1+2"

@@ -17,6 +17,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft
 from barkeep.domain.buying.shopping import ShoppingItem
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import price_in_words
 from barkeep.errors import InvalidField
 from barkeep.store.unit_of_work import UnitOfWork
 
@@ -98,7 +99,7 @@ def _product(session: Session, work: UnitOfWork, bought: Bought) -> Product:
 
 
 def _note(bought: Bought, currency: str) -> str:
-    return "" if bought.price is None else f"paid {bought.price:.2f} {currency}"
+    return "" if bought.price is None else f"paid {price_in_words(bought.price, currency)}"
 
 
 def _label(products: Sequence[Product]) -> str:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
@@ -15,7 +14,7 @@ from barkeep.domain.amounts.amount import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.differences import Comparison, compared, same_spec
+from barkeep.domain.spec_text.differences import Differences, compared, same_spec
 from barkeep.domain.spec_text.parts import SpecParts, read_parts, text_of_parts
 from barkeep.domain.spec_text.text import ReadSpec, each_spec
 from barkeep.domain.specs.spec import Spec
@@ -33,7 +32,7 @@ from barkeep.store.unit_of_work import UnitOfWork
 Progress = Callable[[int, int], bool]
 """Called with how much is done and of how much; whether to go on."""
 
-_PLACE = re.compile(r"line ([0-9]+)(?:, column ([0-9]+))?: ")
+NO_SPEC = Problem(1, 1, "there is no spec in it")
 
 EVERY = 25
 """Specs between two calls of `Progress`: often enough to stop at once."""
@@ -67,7 +66,7 @@ class Differing:
 
     incoming: Incoming
     mine: Spec
-    comparison: Comparison
+    comparison: Differences
     free_name: str
 
     @property
@@ -92,7 +91,7 @@ class Unreadable:
 
 
 @dataclass(frozen=True, slots=True)
-class Preview:
+class ImportPreview:
     """What documents would bring: each spec of theirs is in one of the four."""
 
     new: tuple[Incoming, ...] = ()
@@ -108,17 +107,18 @@ class Preview:
 
 @dataclass(frozen=True, slots=True)
 class _Found:
-    """A spec as it was read, and where."""
+    """A spec as it was read, and where; `row` is 0 where a document does not tell."""
 
     read: ReadSpec
     file: str
     where: str
+    row: int
     text: str = ""
 
 
 def preview(
     snapshot: Snapshot, files: Sequence[NamedText], progress: Progress | None = None
-) -> Preview:
+) -> ImportPreview:
     """What these documents would bring to the bar. Writes nothing, and needs no store.
 
     A file that cannot be used is one `Unreadable`. Raises `Stopped` where
@@ -135,7 +135,7 @@ def go_on(_done: int, _total: int) -> bool:
 
 
 @dataclass
-class Steps:
+class StepCount:
     """Counts what is done, and stops where the user wants it to."""
 
     total: int
@@ -169,7 +169,7 @@ def _found(
         else:
             in_parts.append((each, _parts(each, unreadable)))
     rows = [each.text.count("\n") + 1 for each in plain]
-    steps = Steps(sum(rows) + sum(len(parts) for _, parts in in_parts), progress, "Reading")
+    steps = StepCount(sum(rows) + sum(len(parts) for _, parts in in_parts), progress, "Reading")
     steps.go(0)
     tree, units = snapshot.knowledge.tree, snapshot.settings.units
     done = 0
@@ -191,19 +191,17 @@ def _parts(named: NamedText, unreadable: list[Unreadable]) -> tuple[SpecParts, .
     except UnusableFile as error:
         unreadable.append(Unreadable(named.file, "", "", error.problems))
     except UnreadableFile as error:
-        unreadable.append(_whole(named, error.reason))
+        unreadable.append(_whole(named, error.problem))
     else:
         if not parts:
-            unreadable.append(_whole(named, "there is no spec in it"))
+            unreadable.append(_whole(named, NO_SPEC))
         return parts
     return ()
 
 
-def _whole(named: NamedText, reason: str) -> Unreadable:
-    """A file that is no document of specs; its reason may tell where it breaks off."""
-    told = _PLACE.search(reason)
-    line, column = (int(told[1]), int(told[2] or 1)) if told else (1, 1)
-    return Unreadable(named.file, "", "", (Problem(line, column, _PLACE.sub("", reason)),))
+def _whole(named: NamedText, problem: Problem) -> Unreadable:
+    """A file that is no document of specs."""
+    return Unreadable(named.file, "", "", (problem,))
 
 
 def _of_parts(
@@ -213,7 +211,7 @@ def _of_parts(
     told = tuple(placed(each, parts, named.text) for each in read.problems)
     where = parts.where or f"spec {number}"
     text = text_of_parts(parts) if told else ""
-    return _Found(replace(read, problems=told), named.file, where, text)
+    return _Found(replace(read, problems=told), named.file, where, parts.row, text)
 
 
 def _in_text(
@@ -233,14 +231,14 @@ def _in_text(
             yield _of_rows(waiting, named.file, rows[waiting.row - 1 : read.row - 1])
         waiting = read
     if waiting is None:
-        unreadable.append(_whole(named, "there is no spec in it"))
+        unreadable.append(_whole(named, NO_SPEC))
     else:
         yield _of_rows(waiting, named.file, rows[waiting.row - 1 :])
 
 
 def _of_rows(read: ReadSpec, file: str, rows: Sequence[str]) -> _Found:
     text = "\n".join(rows).rstrip(" \n-=") + "\n" if read.problems else ""
-    return _Found(read, file, f"line {read.row}", text)
+    return _Found(read, file, f"line {read.row}", read.row, text)
 
 
 @dataclass
@@ -256,7 +254,9 @@ class _Sorting:
     differing: list[Differing] = field(default_factory=list)
 
 
-def _sorted(found: Sequence[_Found], snapshot: Snapshot, unreadable: list[Unreadable]) -> Preview:
+def _sorted(
+    found: Sequence[_Found], snapshot: Snapshot, unreadable: list[Unreadable]
+) -> ImportPreview:
     own_last = sorted(snapshot.all_specs, key=lambda each: not each.classic)
     known = {folded(each.name): each for each in own_last}
     whole = {folded(each.read.name) for each in found if each.read.spec is not None}
@@ -276,7 +276,7 @@ def _sorted(found: Sequence[_Found], snapshot: Snapshot, unreadable: list[Unread
         else:
             unreadable.append(_unreadable(each, (_twice(each, earlier),)))
     lists = (sorting.new, sorting.same, sorting.differing, unreadable)
-    return Preview(*(tuple(each) for each in lists))  # type: ignore[arg-type]
+    return ImportPreview(*(tuple(each) for each in lists))  # type: ignore[arg-type]
 
 
 def _look_up(sorting: _Sorting, found: _Found, spec: Spec) -> None:
@@ -328,16 +328,10 @@ def _twice(found: _Found, earlier: _Found) -> Problem:
     message = f"“{found.read.name}” is there twice; it is also at {earlier.where}"
     if found.file != earlier.file:
         message += f" of {earlier.file}"
-    return Problem(_row(found), 1, f"{message}, and the two differ")
+    return Problem(found.row or 1, 1, f"{message}, and the two differ")
 
 
-def _row(found: _Found) -> int:
-    """The line it begins on, 1 where a document does not tell."""
-    told = found.where.removeprefix("line ")
-    return int(told) if told.isdigit() else 1
-
-
-Choice = Literal["keep_mine", "take_theirs", "add"]
+ImportChoice = Literal["keep_mine", "take_theirs", "add"]
 
 CHANGED = "it has changed since it was compared; look at the file again"
 
@@ -349,7 +343,7 @@ AT_A_TIME = 250
 class Decision:
     """What becomes of a spec that differs; `name` is the one it is added under."""
 
-    choice: Choice = "keep_mine"
+    choice: ImportChoice = "keep_mine"
     name: str = ""
 
 
@@ -364,7 +358,7 @@ class ImportedSpecs:
 
 def import_previewed(
     session: Session,
-    looked_at: Preview,
+    looked_at: ImportPreview,
     decisions: Mapping[int, Decision],
     progress: Progress | None = None,
 ) -> Done[ImportedSpecs]:
@@ -388,7 +382,7 @@ def import_previewed(
         else:
             kept.append(each.mine.name)
     count = len(adding) + len(replacing)
-    step = Steps(count, progress or go_on, "The import")
+    step = StepCount(count, progress or go_on, "The import")
     with session.writing(f"Import {count} spec{'s' * (count != 1)}") as work:
         _refuse_taken(session, work, adding)
         _replace_all(work, replacing, step)
@@ -413,7 +407,7 @@ def _refuse_taken(session: Session, work: UnitOfWork, adding: Sequence[Spec]) ->
         taken.add(folded(spec.name))
 
 
-def _replace_all(work: UnitOfWork, replacing: Sequence[Differing], steps: Steps) -> None:
+def _replace_all(work: UnitOfWork, replacing: Sequence[Differing], steps: StepCount) -> None:
     for number, each in enumerate(replacing):
         if number % EVERY == 0:
             steps.go(number)
@@ -426,7 +420,7 @@ def _replace_all(work: UnitOfWork, replacing: Sequence[Differing], steps: Steps)
     steps.go(len(replacing))
 
 
-def _add_all(work: UnitOfWork, adding: Sequence[Spec], steps: Steps) -> None:
+def _add_all(work: UnitOfWork, adding: Sequence[Spec], steps: StepCount) -> None:
     today, before = work.at.date(), steps.done
     for start in range(0, len(adding), AT_A_TIME):
         some = adding[start : start + AT_A_TIME]

@@ -12,13 +12,12 @@ from barkeep.application.session import Session
 from barkeep.application.spec_imports import (
     Decision,
     ImportedSpecs,
-    Preview,
+    ImportPreview,
     Progress,
     import_previewed,
 )
-from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.headers import MOST_SERVES
+from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES
 from barkeep.domain.specs.riffs import family
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, show_score
@@ -52,7 +51,7 @@ class Specs:
             today = work.at.date()
             rows = [spec_rows.spec_row(replace(each, added=today)) for each in checked]
             ids = work.insert("spec", rows) if rows else ()
-        return self._session.finished(work, lambda bar: _specs_of(bar, ids))
+        return self._session.finished(work, lambda bar: tuple(map(bar.spec_by_id.__getitem__, ids)))
 
     def replace(self, spec: Spec) -> Done[Spec]:
         """Make the owner's spec of this id what is given. Raises as `add` does.
@@ -67,11 +66,11 @@ class Specs:
                 self._refuse_unknown_riffs([checked])
             row = spec_rows.spec_row(replace(checked, added=old.added))
             work.put("spec", (spec_id,), {"id": spec_id, **row})
-        return self._session.finished(work, lambda bar: _specs_of(bar, [spec_id])[0])
+        return self._session.finished(work, lambda bar: bar.spec_by_id[spec_id])
 
     def import_previewed(
         self,
-        looked_at: Preview,
+        looked_at: ImportPreview,
         decisions: Mapping[int, Decision] | None = None,
         progress: Progress | None = None,
     ) -> Done[ImportedSpecs]:
@@ -92,9 +91,9 @@ class Specs:
             raise InvalidField("name", spec.name, "a spec needs a name")
         if not spec.lines:
             raise InvalidField("lines", "", f"{name} needs at least one")
-        if not 0.0 < spec.serves <= MOST_SERVES:
+        if not 0.0 < spec.serves <= MOST_SPEC_SERVES:
             raise InvalidField(
-                "serves", spec.serves, f"it is more than 0 and at most {MOST_SERVES:.0f}"
+                "serves", spec.serves, f"it is more than 0 and at most {MOST_SPEC_SERVES:.0f}"
             )
         lines = tuple(
             replace(
@@ -139,11 +138,6 @@ def _spec_there(work: UnitOfWork, spec_id: int | None) -> tuple[Spec, int]:
     return found, spec_id
 
 
-def _specs_of(bar: Snapshot, ids: Sequence[int]) -> tuple[Spec, ...]:
-    by_id = {spec.id: spec for spec in bar.specs}
-    return tuple(by_id[spec_id] for spec_id in ids)
-
-
 def _label(verb: str, specs: Sequence[Spec]) -> str:
     if len(specs) == 1:
         return f"{verb} spec {specs[0].name}"
@@ -167,7 +161,7 @@ class Trials:
         with self._session.writing() as work:
             work.label = f"Add trial of {_spec_tasted(work, trial.spec_id).name}"
             (trial_id,) = work.insert("trial", [trial_rows.trial_row(checked)])
-        return self._session.finished(work, lambda bar: _trial_of(bar, trial_id))
+        return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
     def replace(self, trial: Trial) -> Done[Trial]:
         """Make the trial of this id what is given. Raises as `add` does.
@@ -179,7 +173,7 @@ class Trials:
             checked = self._checked(trial, before.scores)
             work.label = f"Change trial of {_spec_tasted(work, trial.spec_id).name}"
             _put(work, trial_id, checked)
-        return self._session.finished(work, lambda bar: _trial_of(bar, trial_id))
+        return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
     def remove(self, trial_id: int) -> Done[Trial]:
         """Take a trial away. Raises `UnknownName`."""
@@ -201,7 +195,7 @@ class Trials:
             _put(work, trial_id, replace(trial, won=won))
             for other in self._overruled(trial, spec) if won else ():
                 _put(work, other.id, replace(other, won=False))
-        return self._session.finished(work, lambda bar: _trial_of(bar, trial_id))
+        return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
     def _overruled(self, trial: Trial, spec: Spec) -> Sequence[Trial]:
         """The later trials of the family that were marked as won."""
@@ -269,7 +263,3 @@ def _trial_there(work: UnitOfWork, trial_id: int | None) -> tuple[Trial, int]:
     if found is None or trial_id is None:
         raise UnknownName("trial", f"#{trial_id}")
     return found, trial_id
-
-
-def _trial_of(bar: Snapshot, trial_id: int) -> Trial:
-    return next(each for each in bar.trials if each.id == trial_id)

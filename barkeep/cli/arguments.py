@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from importlib import import_module
 
 from barkeep import __version__
+from barkeep.domain.phrases import capitalised
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +82,7 @@ def parse(argv: Sequence[str] | None = None) -> Arguments:
     parser.add_argument("--version", action="version", version=f"barkeep {__version__}")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", title="commands")
     for command in COMMANDS:
-        described = f"{command.help[:1].upper()}{command.help[1:]}."
+        described = f"{capitalised(command.help)}."
         own = commands.add_parser(
             command.name, help=command.help, description=described, parents=[common_options()]
         )

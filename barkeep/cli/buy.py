@@ -20,7 +20,6 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.buying.shopping import (
     ShoppingItem,
     ShoppingList,
-    money,
     name_in_words,
     need_in_words,
     packages_in_words,
@@ -30,6 +29,7 @@ from barkeep.domain.buying.shopping import (
     why_in_words,
 )
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import price_in_words
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import InvalidField
@@ -130,7 +130,7 @@ def _shown(found: ShoppingList, tree: FamilyTree) -> Iterator[str]:
                 name_in_words(each, tree),
                 need_in_words(each),
                 packages_in_words(each),
-                money(each.cost, found.currency),
+                price_in_words(each.cost, found.currency),
             )
             for each in found.items
         ]
@@ -159,7 +159,7 @@ def _receive(bar: Bar, arguments: Arguments) -> int:
 def _received(bottles: Iterable[Bottle], currency: str) -> Iterator[str]:
     for each in bottles:
         level = plain_amount(each.level.amount, each.product.unit)
-        price = money(each.product.price, currency)
+        price = price_in_words(each.product.price, currency)
         yield f"  #{each.id} {each.product.title}, {level}{', ' if price else ''}{price}"
 
 

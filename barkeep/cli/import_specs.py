@@ -6,8 +6,8 @@ from barkeep.application.spec_imports import (
     Decision,
     Differing,
     ImportedSpecs,
+    ImportPreview,
     NamedText,
-    Preview,
     preview,
 )
 from barkeep.cli.arguments import Arguments
@@ -37,14 +37,14 @@ def run(arguments: Arguments, text: str) -> int:
     return 0
 
 
-def _looked_at(snapshot: Snapshot, name: str, text: str) -> Preview:
+def _looked_at(snapshot: Snapshot, name: str, text: str) -> ImportPreview:
     found = preview(snapshot, [NamedText(name, text)])
     if found.problems:
         raise UnusableFile(name, found.problems)
     return found
 
 
-def _decisions(found: Preview, *, take_theirs: bool) -> dict[int, Decision]:
+def _decisions(found: ImportPreview, *, take_theirs: bool) -> dict[int, Decision]:
     taken = Decision("take_theirs")
     return {
         place: taken
@@ -53,7 +53,7 @@ def _decisions(found: Preview, *, take_theirs: bool) -> dict[int, Decision]:
     }
 
 
-def _would_do(found: Preview, decisions: dict[int, Decision]) -> ImportedSpecs:
+def _would_do(found: ImportPreview, decisions: dict[int, Decision]) -> ImportedSpecs:
     names = [each.mine.name for each in found.differing]
     return ImportedSpecs(
         tuple(each.spec.name for each in found.new),
@@ -62,7 +62,7 @@ def _would_do(found: Preview, decisions: dict[int, Decision]) -> ImportedSpecs:
     )
 
 
-def _answer(found: Preview, done: ImportedSpecs) -> dict[str, object]:
+def _answer(found: ImportPreview, done: ImportedSpecs) -> dict[str, object]:
     everything = (*found.new, *(each.incoming for each in found.differing))
     return {
         "added": list(done.added),
@@ -94,7 +94,7 @@ def _differing(each: Differing) -> dict[str, object]:
     }
 
 
-def _tell(found: Preview, done: ImportedSpecs, *, would: bool) -> None:
+def _tell(found: ImportPreview, done: ImportedSpecs, *, would: bool) -> None:
     for each in found.differing:
         print("\n".join(_compared(each)) + "\n")
     for one in (*found.new, *(each.incoming for each in found.differing)):

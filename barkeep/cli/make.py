@@ -19,7 +19,7 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.making.figures import Part, expected_yield_ml
+from barkeep.domain.making.figures import RecipePart, expected_yield_ml
 from barkeep.domain.making.house_made import (
     Making,
     drawn_in_words,
@@ -101,7 +101,7 @@ def _own_recipe(arguments: Arguments, key: str, snapshot: Snapshot) -> MadeFrom 
     if arguments.yields is not None:
         yields = _amount(arguments.yields, key, snapshot)
     elif tree[key].unit == "ml":
-        parts = [Part(each.ingredient, each.amount) for each in inputs]
+        parts = [RecipePart(each.ingredient, each.amount) for each in inputs]
         yields = expected_yield_ml(parts, snapshot.knowledge)
     else:
         raise InvalidField("--input", arguments.name, "say how much it gives, with --yields")

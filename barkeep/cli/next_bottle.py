@@ -9,6 +9,7 @@ from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import counted, print_json, rounded
 from barkeep.domain.buying.next_bottle import Candidate, next_bottle
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import price_in_words
 
 SHOWN = 12
 """Candidates that a person is shown; JSON gives them all."""
@@ -31,9 +32,10 @@ def run(arguments: Arguments) -> int:
         return 0
     useful = [each for each in candidates if each.unlocks]
     for each in useful[:SHOWN]:
-        price = "" if each.price is None else f", {each.price:.2f} {snapshot.settings.currency}"
         drinks = counted(len(each.unlocks), "more drink")
-        print(f"{tree.name(each.ingredient)}: {drinks}{price}\n    {each.why}")
+        price = price_in_words(each.price, snapshot.settings.currency)
+        told = f"{drinks}, {price}" if price else drinks
+        print(f"{tree.name(each.ingredient)}: {told}\n    {each.why}")
     if not useful:
         print("No single bottle turns another drink to ready.")
     elif len(useful) > SHOWN:

@@ -5,7 +5,13 @@ from __future__ import annotations
 import argparse
 from dataclasses import asdict
 
-from barkeep.application.settings import OUNCE_WORDS, SETTINGS, setting_named, style_word
+from barkeep.application.settings import (
+    OUNCE_WORDS,
+    SETTINGS,
+    kept_in_words,
+    setting_named,
+    style_word,
+)
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import print_json
@@ -23,7 +29,8 @@ def configure(parser: argparse.ArgumentParser) -> None:
         nargs="*",
         help="what it shall be: us or imperial for ounce; ml for dash; as-written, oz, ml, cl "
         "or parts for shown-in; yes or no for classics; “Balance 1 to 5, Flavour 1 to 10” for "
-        "scales (left out: say what it is)",
+        "scales; “small ladle=1.5 oz” for measure, “small ladle=” to take "
+        "it away (left out: say what it is)",
     )
     parser.set_defaults(run=run)
 
@@ -32,15 +39,17 @@ def run(arguments: Arguments) -> int:
     """List the settings, say one, or change it."""
     words = None if arguments.key is None else setting_named(arguments.key)
     with opened_bar(arguments) as bar:
-        before = bar.snapshot.settings
+        before, kept = bar.snapshot.settings, ""
         if words is not None and arguments.value:
-            bar.settings.change(words.read(before, " ".join(arguments.value)))
+            wanted = words.read(before, " ".join(arguments.value))
+            kept = kept_in_words(bar.snapshot, wanted)
+            bar.settings.change(wanted)
         settings = bar.snapshot.settings
     if arguments.json:
         print_json({"settings": _json(settings)})
     elif words is not None and arguments.value:
         now = "is now" if settings != before else "was already"
-        print(f"{words.key} {now} {words.say(settings)}.")
+        print(f"{words.key} {now} {words.say(settings)}.{f' {kept}.' if kept else ''}")
     elif words is not None:
         print(f"{words.key} is {words.say(settings)}. {words.hint()}")
     else:
@@ -58,4 +67,7 @@ def _json(settings: Settings) -> dict[str, object]:
         "country": settings.country,
         "classics": settings.classics,
         "scales": [asdict(scale) for scale in settings.scales],
+        "measures": [
+            {**asdict(measure), "volume_ml": measure.volume_ml} for measure in settings.measures
+        ],
     }

@@ -12,7 +12,7 @@ from barkeep.cli.arguments import Arguments, common_options
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.days import day
 from barkeep.cli.output import counted, print_json
-from barkeep.cli.shoot_json import SHOOT_KEYS, bottle_of, name_of, shoot_json
+from barkeep.cli.shoot_json import SHOOT_KEYS, name_of, shoot_json
 from barkeep.cli.table import table
 from barkeep.domain.amounts.amount import show_number
 from barkeep.domain.bar.shoots import STATES, Shoot, ShootDrink, find_shoots
@@ -85,8 +85,7 @@ def run_list(arguments: Arguments) -> int:
     """List the shoots that hold all the words."""
     with opened_bar(arguments) as bar:
         snapshot = bar.snapshot
-    titles = {each.id: each.product.title for each in snapshot.bottles}
-    found = find_shoots(snapshot.shoots, " ".join(arguments.words), titles)
+    found = find_shoots(snapshot.shoots, " ".join(arguments.words), snapshot.titles)
     shown = [each for each in found if arguments.state in (None, each.state)]
     if arguments.json:
         print_json({"shoots": [shoot_json(each, snapshot) for each in shown]})
@@ -169,8 +168,8 @@ def _drink_row(number: int, drink: ShootDrink, snapshot: Snapshot) -> tuple[str,
 
 def _poured(drink: ShootDrink, snapshot: Snapshot) -> Iterator[str]:
     for each in drink.chosen:
-        bottle = bottle_of(each, snapshot)
-        thing = bottle.product.title if bottle else name_of(each.ingredient, snapshot)
+        title = snapshot.titles.get(each.bottle_id or 0)
+        thing = title or name_of(each.ingredient, snapshot)
         times = show_number(each.ratio, fractions=False)
         much = "" if abs(each.ratio - 1.0) < 1e-9 else f" ({times} times the amount)"
         yield f"{thing} for {name_of(each.wanted, snapshot)}{much}"

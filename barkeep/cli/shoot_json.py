@@ -7,10 +7,10 @@ from collections.abc import Iterable, Sequence
 from barkeep.cli.output import iso, rounded
 from barkeep.domain.bar.shoots import ChosenPour, LoggedBottle, Shoot, ShootDrink, ShootLog
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.shoots.drinks import spec_of
 from barkeep.domain.shoots.log import BottleVariance
-from barkeep.domain.shoots.menu import Draw, MenuLine
+from barkeep.domain.shoots.menu import MenuLine
 from barkeep.domain.shoots.plan import Rescue, ShootPlan, not_counted, shortfall
 
 SHOOT_KEYS = """\
@@ -125,19 +125,13 @@ def _drink(drink: ShootDrink, snapshot: Snapshot) -> dict[str, object]:
 
 
 def _chosen(chosen: ChosenPour, snapshot: Snapshot) -> dict[str, object]:
-    bottle = bottle_of(chosen, snapshot)
     return {
         "wanted": name_of(chosen.wanted, snapshot),
         "ingredient": name_of(chosen.ingredient, snapshot),
         "ratio": rounded(chosen.ratio, 4),
         "bottle": chosen.bottle_id,
-        "product": bottle.product.title if bottle else None,
+        "product": snapshot.titles.get(chosen.bottle_id or 0),
     }
-
-
-def bottle_of(chosen: ChosenPour, snapshot: Snapshot) -> Bottle | None:
-    """The bottle chosen, None where none is or it is gone."""
-    return next((each for each in snapshot.bottles if each.id == chosen.bottle_id), None)
 
 
 def name_of(key: str, snapshot: Snapshot) -> str:

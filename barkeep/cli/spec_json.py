@@ -8,7 +8,7 @@ from barkeep.cli.output import iso, rounded
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.lines import ReadLine, read_line
 from barkeep.domain.spec_text.text import ReadSpec
-from barkeep.domain.specs.shown_lines import ShownLine
+from barkeep.domain.specs.shown_lines import ShownLine, without_garnish
 from barkeep.domain.specs.spec import Line, Spec
 
 
@@ -57,8 +57,7 @@ def _service(spec: Spec | None) -> dict[str, object]:
 
 def _as_read(line: Line, tree: FamilyTree) -> ReadLine:
     """A line with the name in its text that was taken for its ingredient."""
-    text = line.text.partition(":")[2] if line.garnish and ":" in line.text else line.text
-    again = read_line(text, tree).line
+    again = read_line(without_garnish(line.text), tree).line
     matched, confidence = tree.name(line.ingredient), 1.0
     if again.ingredient == line.ingredient:
         matched, confidence = again.matched or matched, again.confidence

@@ -13,7 +13,7 @@ from barkeep.cli.output import print_json, rounded
 from barkeep.cli.spec_json import spec_json
 from barkeep.cli.table import table
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.drink.comparison import Comparison, compare, figure_rows
+from barkeep.domain.drink.comparison import RiffComparison, compare, figure_rows
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.riffs import riff_on
 from barkeep.domain.specs.spec import Line, Spec
@@ -88,7 +88,7 @@ def _parent(riff: Spec, other: str | None, snapshot: Snapshot) -> Spec:
     return find_spec(snapshot, riff.riff_of)
 
 
-def _json(found: Comparison) -> dict[str, object]:
+def _json(found: RiffComparison) -> dict[str, object]:
     change = found.change
     return {
         "parent": found.parent.name,

@@ -10,15 +10,8 @@ from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import counted, print_json, rounded, title_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import LineAnswer
-from barkeep.domain.pouring.verdicts import Drink, tonight
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, tonight
 from barkeep.errors import spoken_list
-
-HEADINGS = {
-    "ready": "Ready",
-    "stand_in": "Ready with stand-ins",
-    "one_short": "One short",
-    "short": "Short of more",
-}
 
 FOOTER = (
     "Levels are as last counted or poured. Closeness is a judgement, allergens are what an\n"
@@ -72,9 +65,9 @@ def _line_json(answer: LineAnswer, tree: FamilyTree) -> dict[str, object]:
 
 
 def _shown(drinks: Sequence[Drink], tree: FamilyTree) -> Iterator[str]:
-    for verdict, heading in HEADINGS.items():
+    for verdict, words in VERDICT_WORDS.items():
         group = [drink for drink in drinks if drink.verdict == verdict]
-        yield f"{heading} ({len(group)})"
+        yield f"{words.heading} ({len(group)})"
         for drink in group:
             yield from _drink_shown(drink, tree)
         yield ""

@@ -74,18 +74,17 @@ def run_list(arguments: Arguments) -> int:
     """List the trials of one spec or of all, newest first."""
     with opened_bar(arguments) as bar:
         snapshot = bar.snapshot
-    names = {spec.id: spec.name for spec in snapshot.specs}
     spec = None if arguments.spec is None else find_spec(snapshot, arguments.spec)
     shown = [each for each in snapshot.trials if spec is None or each.spec_id == spec.id][::-1]
     won = None if spec is None else _winner(spec, snapshot)
     if arguments.json:
-        trials = [_json(each, names[each.spec_id]) for each in shown]
+        trials = [_json(each, _name(snapshot, each)) for each in shown]
         print_json({"trials": trials, "won": won, "mean_scores": _means(shown)})
     elif not shown:
         print("No trial is written down." if spec is None else f"{spec.name} has no trial yet.")
     else:
         head = ("id", "on", "spec", "scores", "changed", "")
-        print(table(head, [_row(each, names[each.spec_id]) for each in shown], right="r"))
+        print(table(head, [_row(each, _name(snapshot, each)) for each in shown], right="r"))
         if won is not None:
             print(f"\n{won} is the version that won.")
     return 0
@@ -124,7 +123,7 @@ def _own_spec(snapshot: Snapshot, name: str) -> Spec:
 
 
 def _name(snapshot: Snapshot, trial: Trial) -> str:
-    return next(spec.name for spec in snapshot.specs if spec.id == trial.spec_id)
+    return snapshot.spec_by_id[trial.spec_id].name
 
 
 def _winner(spec: Spec, snapshot: Snapshot) -> str | None:

@@ -61,10 +61,12 @@ T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True)
-class BottleRow:
-    """A bottle as one row describes it. `level` is None for a full one, `tare` for an unknown one.
+class ListedBottle:
+    """A bottle as one row of a file describes it: a product, and what the bottle has beside it.
 
-    `columns` is where each field stands, from 1.
+    A product of the draft's title and size that the bar has is taken as it is.
+    `level` is None for a full one, `opened` and `tare` where they are not
+    known. `line` and `columns` are where it and each field stand, from 1.
     """
 
     line: int
@@ -82,7 +84,7 @@ class BottlesFile:
     Columns of a problem count fields from 1.
     """
 
-    rows: tuple[BottleRow, ...]
+    rows: tuple[ListedBottle, ...]
     problems: tuple[Problem, ...]
     ignored: tuple[str, ...] = ()
 
@@ -130,7 +132,7 @@ def read_bottles_csv(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) ->
     names = [folded(name) for name in header.fields]
     problems = list(_header_problems(header.line, names))
     ignored = tuple(name for name in header.fields if name and folded(name) not in COLUMNS)
-    rows: list[BottleRow] = []
+    rows: list[ListedBottle] = []
     if not problems:
         places = {name: place for place, name in enumerate(names) if name in COLUMNS}
         for record in records[1:]:
@@ -152,7 +154,7 @@ def _header_problems(line: int, names: Sequence[str]) -> Iterator[Problem]:
             yield Problem(line, place + 1, f"the column “{name}” is there twice")
 
 
-def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> BottleRow | None:
+def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> ListedBottle | None:
     if any(field.strip() for field in row.record.fields[columns:]):
         message = f"this row has more fields than the header's {columns}; quote a field with commas"
         row.problems.append(Problem(row.record.line, columns + 1, message))
@@ -182,7 +184,7 @@ def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> Bottl
         of_size = partial(_level, row.text("size"), container, units)
         level = row.read("level", of_size, None)
     places = {column: place + 1 for column, place in row.places.items()}
-    return BottleRow(row.record.line, draft, level, opened, places, tare)
+    return ListedBottle(row.record.line, draft, level, opened, places, tare)
 
 
 def _ingredient(text: str, tree: FamilyTree) -> str:
@@ -213,7 +215,7 @@ def _level(
     if container.unit == "ml" and _NUMBER.fullmatch(text):
         number = float(text.replace(",", "."))
         unit = "ml" if _NUMBER.fullmatch(size_text) else parse_amount(size_text, units).unit
-        if number > 1 and to_quantity(Amount(number, None, unit), "ml") >= SMALLEST_ML:
+        if number > 1 and to_quantity(Amount(number, None, unit), "ml", units) >= SMALLEST_ML:
             text = f"{text} {OUNCES.get(unit, unit.replace('_', ' '))}"
     return parse_level(text, container, units)
 

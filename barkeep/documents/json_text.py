@@ -28,10 +28,10 @@ def read_json(text: str, file: str) -> Any:
         plain = text.removeprefix("\ufeff")
         return json.loads(plain, parse_constant=_refuse_constant, strict=False)
     except json.JSONDecodeError as error:
-        where = f"line {error.lineno}, column {error.colno}"
-        raise UnreadableFile(file, f"it is not JSON: {where}: {error.msg}") from None
+        place = (error.lineno, error.colno)
+        raise UnreadableFile(file, error.msg, *place, overall="it is not JSON") from None
     except ValueError as error:  # a number of thousands of digits, NaN
-        raise UnreadableFile(file, f"it is not JSON: {error}") from None
+        raise UnreadableFile(file, str(error), overall="it is not JSON") from None
 
 
 def _refuse_depth(text: str, file: str) -> None:
@@ -43,7 +43,7 @@ def _refuse_depth(text: str, file: str) -> None:
             depth += 1
             if depth > DEEPEST:
                 line = text.count("\n", 0, found.start()) + 1
-                raise UnreadableFile(file, f"line {line}: it is nested more than {DEEPEST} deep")
+                raise UnreadableFile(file, f"it is nested more than {DEEPEST} deep", line)
         elif mark in "]}":
             depth -= 1
 

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import Literal, cast
 
 from barkeep.domain.amounts.units import Unit
-from barkeep.domain.bar.shoots import MOST_SERVES, STATES, ServeCounts, ShootState
+from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, STATES, ServeCounts, ShootState
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bottles.bottle import (
     LEAST_DASH_ML,
@@ -320,7 +320,7 @@ def _taken(fields: Fields, text: str, rest: str, unit: Unit) -> tuple[float, str
 
 
 def _count(fields: Fields, name: str) -> int:
-    return int(fields.number_or_none(name, least=0, most=MOST_SERVES) or 0)
+    return int(fields.number_or_none(name, least=0, most=MOST_SHOOT_SERVES) or 0)
 
 
 def _past(fields: Fields, name: str) -> int:

@@ -3,6 +3,8 @@
 A phrase is plain words. `flam*` is any word that begins so, `*` any one word,
 `...` up to four words. Case, accents and hyphens do not count, and a phrase
 never runs over a comma or a full stop.
+
+What every sentence needs is here too: its capital, its full stop, and a price.
 """
 
 from __future__ import annotations
@@ -111,3 +113,26 @@ def folded(name: str) -> str:
     plain = unicodedata.normalize("NFKD", name.replace("’", "'"))
     letters = "".join(mark for mark in plain if not unicodedata.combining(mark))
     return " ".join(letters.casefold().replace("-", " ").split())
+
+
+def capitalised(words: str) -> str:
+    """Words as a sentence begins; the capitals of names stay.
+
+    >>> capitalised("gin and Old Sidings rum")
+    'Gin and Old Sidings rum'
+    """
+    return words[:1].upper() + words[1:]
+
+
+def as_sentence(words: str) -> str:
+    """Words as one sentence, with its capital and its full stop."""
+    return capitalised(words).rstrip(".") + "."
+
+
+def price_in_words(amount: float | None, currency: str = "", unknown: str = "") -> str:
+    """A price or a cost with two decimals; `unknown` where it is not known.
+
+    >>> price_in_words(19.5, "EUR"), price_in_words(None, "EUR", "not known")
+    ('19.50 EUR', 'not known')
+    """
+    return unknown if amount is None else f"{amount:.2f} {currency}".strip()

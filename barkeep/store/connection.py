@@ -57,7 +57,7 @@ _WRITE_REASONS = {
 
 
 @dataclass(frozen=True, slots=True)
-class Header:
+class FileHeader:
     """Whose a SQLite file says it is, and the number of its schema."""
 
     application_id: int
@@ -80,7 +80,7 @@ def local_path(location: str | Path) -> Path:
     return Path(url.database).expanduser().absolute()
 
 
-def read_header(path: Path, busy_ms: int = BUSY_MS) -> Header | None:
+def read_header(path: Path, busy_ms: int = BUSY_MS) -> FileHeader | None:
     """The header of the file, None where there is no file yet or nothing in it.
 
     Read through SQLite, never from the bytes: where a program was killed while
@@ -106,7 +106,7 @@ def read_header(path: Path, busy_ms: int = BUSY_MS) -> Header | None:
         return header_of(file)
 
 
-def header_of(file: sqlite3.Connection) -> Header | None:
+def header_of(file: sqlite3.Connection) -> FileHeader | None:
     """What SQLite says of an open file, None where there is nothing in it."""
     application_id, schema = (
         int(file.execute(f"PRAGMA {name}").fetchone()[0])
@@ -114,7 +114,7 @@ def header_of(file: sqlite3.Connection) -> Header | None:
     )
     is_marked = application_id != 0
     if is_marked or file.execute("SELECT 1 FROM sqlite_master LIMIT 1").fetchone():
-        return Header(application_id, schema)
+        return FileHeader(application_id, schema)
     return None
 
 

@@ -14,6 +14,7 @@ from typing import Any, Literal
 from sqlalchemy import Connection, select, update
 from sqlalchemy.exc import IntegrityError
 
+from barkeep.domain.bar.changes import NOTHING, Changes, Part
 from barkeep.errors import NothingToUndo
 from barkeep.store import ledger, records
 from barkeep.store.records import KINDS, Key
@@ -59,11 +60,11 @@ def step(connection: Connection, way: Way, at: datetime) -> tuple[Action, Touche
     state = "undone" if way == "undo" else "done"
     connection.execute(update(action).where(action.c.id == found.id).values(state=state))
     if bottle_ids:
-        changes |= {"bottles"}
+        changes |= {Part.BOTTLES}
     return found, Touched(changes, bottle_ids)
 
 
-def _put_images(connection: Connection, found: Action, way: Way) -> frozenset[str]:
+def _put_images(connection: Connection, found: Action, way: Way) -> Changes:
     """Make the records what they were before, or after, the action; what that changes.
 
     What the action added is hidden first and shown last, which frees the names
@@ -83,7 +84,7 @@ def _put_images(connection: Connection, found: Action, way: Way) -> frozenset[st
     if way == "redo":
         _hide_added(connection, found, way, added)
     written = {*added, *(image.record for image in changed)}
-    return frozenset[str]().union(*(KINDS[record].changes for record in written))
+    return NOTHING.union(*(KINDS[record].changes for record in written))
 
 
 def _images(connection: Connection, action_id: int, way: Way) -> list[Any]:

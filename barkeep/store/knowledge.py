@@ -7,6 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection, select
 
+from barkeep.domain.amounts.units import OwnMeasure
 from barkeep.domain.bar.pars import Par
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.ingredients.relations import Input, MadeFrom, StandIn
@@ -61,6 +62,8 @@ def read_settings(connection: Connection) -> Settings:
         chosen["scales"] = tuple(Scale(**each) for each in chosen["scales"])
     if "pars" in chosen:
         chosen["pars"] = tuple(Par(**each) for each in chosen["pars"])
+    if "measures" in chosen:
+        chosen["measures"] = tuple(OwnMeasure(**each) for each in chosen["measures"])
     return Settings(**chosen)
 
 
@@ -101,6 +104,7 @@ def setting_rows(settings: Settings) -> tuple[Row, ...]:
     values["not_there"] = sorted(settings.not_there)
     values["scales"] = list(values["scales"])
     values["pars"] = list(values["pars"])
+    values["measures"] = list(values["measures"])
     return tuple({"key": key, "value": value} for key, value in values.items())
 
 

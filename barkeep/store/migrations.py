@@ -15,7 +15,7 @@ from sqlalchemy import Connection, Engine
 
 from barkeep.errors import NewerBar, UnreadableFile
 from barkeep.store.backup import copy_beside
-from barkeep.store.connection import APPLICATION_ID, Header, header_of, raw
+from barkeep.store.connection import APPLICATION_ID, FileHeader, header_of, raw
 from barkeep.store.schema import METADATA
 
 Step = Callable[[Connection], None]
@@ -155,7 +155,7 @@ def create(connection: Connection, steps: Sequence[Step] = STEPS) -> None:
     _stamp(connection, schema_number(steps))
 
 
-def refuse_unknown(path: Path, found: Header | None, steps: Sequence[Step] = STEPS) -> None:
+def refuse_unknown(path: Path, found: FileHeader | None, steps: Sequence[Step] = STEPS) -> None:
     """Raise for what no step can begin at.
 
     `UnreadableFile` for the file of another program and for a schema that
@@ -178,7 +178,7 @@ def upgrade(engine: Engine, path: Path, found: int, steps: Sequence[Step] = STEP
     the other has done it. Raises `NewerBar`, and `UnreadableFile` where a step
     breaks a reference between rows.
     """
-    refuse_unknown(path, Header(APPLICATION_ID, found), steps)
+    refuse_unknown(path, FileHeader(APPLICATION_ID, found), steps)
     while found < schema_number(steps):
         found = _run_next(engine, path, found, steps)
 

@@ -14,7 +14,7 @@ from sqlalchemy import Connection, Engine
 from barkeep.errors import UnreadableFile
 from barkeep.store import migrations
 from barkeep.store.connection import (
-    Header,
+    FileHeader,
     header_of,
     make_engine,
     raw,
@@ -66,7 +66,7 @@ def _make_ready(path: Path, wait_ms: int) -> bool:
         engine.dispose()
 
 
-def _begin(engine: Engine) -> Header | None:
+def _begin(engine: Engine) -> FileHeader | None:
     """Fill the file where it is still empty; otherwise what has been put into it meanwhile."""
     with engine.connect().execution_options(writing=True) as connection, connection.begin():
         header = header_of(raw(connection))

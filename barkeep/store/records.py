@@ -25,6 +25,7 @@ from sqlalchemy import (
     update,
 )
 
+from barkeep.domain.bar.changes import Changes, Part
 from barkeep.store import schema
 
 Row = dict[str, Any]
@@ -37,21 +38,21 @@ class RecordKind:
     """One kind of record: its table, the table of its lines, and what a change of it changes."""
 
     table: Table
-    changes: frozenset[str]
+    changes: Changes
     soft: bool = False
     lines: Table | None = None
 
 
 KINDS: Mapping[str, RecordKind] = {
-    "product": RecordKind(schema.product, frozenset({"products", "bottles"}), soft=True),
-    "bottle": RecordKind(schema.bottle, frozenset({"bottles"}), soft=True),
-    "spec": RecordKind(schema.spec, frozenset({"specs"}), soft=True, lines=schema.spec_line),
-    "trial": RecordKind(schema.trial, frozenset({"trials"}), soft=True),
-    "shoot": RecordKind(schema.shoot, frozenset({"shoots"}), soft=True),
-    "own_recipe": RecordKind(schema.own_recipe, frozenset({"knowledge"})),
-    "own_ingredient": RecordKind(schema.own_ingredient, frozenset({"knowledge"})),
-    "own_stand_in": RecordKind(schema.own_stand_in, frozenset({"knowledge"})),
-    "setting": RecordKind(schema.setting, frozenset({"settings"})),
+    "product": RecordKind(schema.product, frozenset({Part.PRODUCTS, Part.BOTTLES}), soft=True),
+    "bottle": RecordKind(schema.bottle, frozenset({Part.BOTTLES}), soft=True),
+    "spec": RecordKind(schema.spec, frozenset({Part.SPECS}), soft=True, lines=schema.spec_line),
+    "trial": RecordKind(schema.trial, frozenset({Part.TRIALS}), soft=True),
+    "shoot": RecordKind(schema.shoot, frozenset({Part.SHOOTS}), soft=True),
+    "own_recipe": RecordKind(schema.own_recipe, frozenset({Part.KNOWLEDGE})),
+    "own_ingredient": RecordKind(schema.own_ingredient, frozenset({Part.KNOWLEDGE})),
+    "own_stand_in": RecordKind(schema.own_stand_in, frozenset({Part.KNOWLEDGE})),
+    "setting": RecordKind(schema.setting, frozenset({Part.SETTINGS})),
 }
 
 

@@ -11,7 +11,12 @@ from typing import Self
 from sqlalchemy import Connection, Engine
 
 from barkeep.store import history
-from barkeep.store.connection import BUSY_MS, local_path, make_engine, spoken_errors
+from barkeep.store.connection import (
+    BUSY_MS,
+    local_path,
+    make_engine,
+    spoken_errors,
+)
 from barkeep.store.history import Action, Way
 from barkeep.store.opening import file_faults, make_ready
 from barkeep.store.unit_of_work import Touched, UnitOfWork

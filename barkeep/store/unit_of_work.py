@@ -14,6 +14,7 @@ from functools import cached_property
 
 from sqlalchemy import Connection, insert, update
 
+from barkeep.domain.bar.changes import NOTHING, Changes, Part
 from barkeep.domain.bottles.bottle import CountMethod, Entry, EntryKind
 from barkeep.store import ledger, records, schema
 from barkeep.store.records import KINDS, Key, Row
@@ -23,7 +24,7 @@ from barkeep.store.records import KINDS, Key, Row
 class Touched:
     """What a change has touched: the parts of the snapshot, and the bottles whose level moved."""
 
-    changes: frozenset[str] = frozenset()
+    changes: Changes = NOTHING
     bottle_ids: frozenset[int] = frozenset()
 
 
@@ -41,9 +42,9 @@ class UnitOfWork:
     def touched(self) -> Touched:
         """What has been written so far."""
         written = {image["record"] for image in self._images}
-        changes = frozenset[str]().union(*(KINDS[record].changes for record in written))
+        changes = NOTHING.union(*(KINDS[record].changes for record in written))
         if self._bottle_ids:
-            changes |= {"bottles"}
+            changes |= {Part.BOTTLES}
         return Touched(changes, frozenset(self._bottle_ids))
 
     def insert(self, record: str, rows: Sequence[Row]) -> tuple[int, ...]:

@@ -135,6 +135,7 @@ class TestWords:
             "country": "Ireland",
             "classics": "no",
             "scales": "Balance 0 to 10",
+            "measure": "none of your own",
         }
         assert all(each.hint().endswith(".") for each in SETTINGS)
 

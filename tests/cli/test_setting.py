@@ -6,7 +6,10 @@ import locale
 
 import pytest
 
-KEYS = ["name", "currency", "ounce", "dash_ml", "shown_in", "country", "classics", "scales"]
+KEYS = [
+    *("name", "currency", "ounce", "dash_ml", "shown_in", "country", "classics", "scales"),
+    "measures",
+]
 
 TWO_OUNCES = "Milepost\n2 oz London dry gin\n2 dashes orange bitters\n\nStir.\n"
 
@@ -24,7 +27,8 @@ class TestSettings:
         listed = barkeep("--bar", bar, "setting")
         assert listed.status == 0
         assert [row.split()[0] for row in listed.out.splitlines()[2:]] == [
-            *("name", "currency", "ounce", "dash", "shown-in", "country", "classics", "scales")
+            *("name", "currency", "ounce", "dash", "shown-in", "country", "classics", "scales"),
+            "measure",
         ]
         assert "US fluid ounce, 29.6 ml" in listed.out
 
@@ -201,3 +205,120 @@ def test_a_dasher_says_how_many_of_its_dashes(barkeep, bar):
     assert "from this dasher instead of" in poured["why"]
     shown = barkeep("--bar", bar, "tonight").out
     assert "Orange bitters: pour " in shown
+
+
+LADLED = "Milepost\n1 small ladle London dry gin\n2 thimbles lime juice\n\nShake.\n"
+
+
+class TestOwnMeasures:
+    @pytest.fixture
+    def set_measure(self, barkeep, bar):
+        """Set, change or take away own measures."""
+        return lambda text: barkeep("--bar", bar, "setting", "measure", text)
+
+    @pytest.fixture
+    def shown(self, barkeep, bar):
+        """The lines of a spec as they are shown."""
+        return lambda: barkeep("--bar", bar, "spec", "show", "Milepost").out.splitlines()[1:3]
+
+    @pytest.fixture
+    def milepost(self, barkeep, bar, set_measure, tmp_path):
+        """A spec in two measures of the owner's."""
+        set_measure("small ladle = 1.5 oz; thimble = 10 ml")
+        file = tmp_path / "milepost.txt"
+        file.write_text(LADLED, encoding="utf-8")
+        assert barkeep("--bar", bar, "spec", "add", file).status == 0
+
+    def test_several_are_set_listed_and_taken_away(self, barkeep, bar, set_measure):
+        assert set_measure("Small  Ladle=1.5 oz").out == "measure is now small ladle = 1 ½ oz.\n"
+        said = set_measure("thimble = 10 ml; jug = 2 small ladles").out
+        assert said == "measure is now jug = 88.7 ml; small ladle = 1 ½ oz; thimble = 10 ml.\n"
+        assert "jug = 88.7 ml; small ladle" in barkeep("--bar", bar, "setting").out
+        assert set_measure("jug=; thimble=").out == "measure is now small ladle = 1 ½ oz.\n"
+        answer = barkeep("--bar", bar, "setting", "--json").answer["settings"]["measures"]
+        assert answer == [
+            {"name": "small ladle", "amount": 1.5, "unit": "oz", "volume_ml": 44.36029434375}
+        ]
+        assert barkeep("--bar", bar, "undo").status == 0
+        assert "thimble = 10 ml" in barkeep("--bar", bar, "setting", "measure").out
+
+    def test_an_ounce_in_one_stays_that_ounce(self, barkeep, bar, set_measure):
+        set_measure("small ladle=1.5 oz")
+        barkeep("--bar", bar, "setting", "ounce", "imperial")
+        said = barkeep("--bar", bar, "setting", "measure").out
+        assert said.startswith("measure is small ladle = 1 ½ US oz. ")
+
+    @pytest.mark.parametrize(
+        ("text", "said"),
+        [
+            ("oz = 30 ml", "cannot be “oz”: it is a unit already"),
+            ("Tea spoons = 5 ml", "cannot be “tea spoons”: it is a unit already"),
+            ("hl = 2 ml", "cannot be “hl”: it is a unit already"),
+            ("ladle = 30 g", "“30 g” is a weight, and a measure holds a volume"),
+            ("ladle = 3", "“3” is a number of pieces, and a measure holds a volume"),
+            ("ladle = some", "write a name, an equals sign and what it holds"),
+            ("ladle", "write a name, an equals sign and what it holds"),
+            ("ladle = -2 oz", "write a name, an equals sign and what it holds"),
+            ("ladle = 1-2 oz", "it holds one volume, not a range"),
+            ("ladle = 0 ml", "it holds more than 0 and up to 5000 ml"),
+            ("ladle = 6 l", "it holds more than 0 and up to 5000 ml"),
+            ("ladle 2 = 6 ml", "its name is one to three words of letters"),
+            (" = 6 ml", "its name is one to three words of letters"),
+            ("blood = 6 ml", "Blood orange juice begins with it"),
+            ("large = 60 ml", "it would be read as part of an amount"),
+            ("half cup = 60 ml", "it would be read as part of an amount"),
+            ("bottle = 700 ml", "it would be read as part of an amount"),
+            ("ladle = 1 oz; Ladle = 2 oz", "cannot be “ladle”: it is there twice"),
+            ("ladle =", "there are no own measures to take away"),
+        ],
+    )
+    def test_what_cannot_be_one_is_refused_in_a_sentence(self, barkeep, bar, text, said):
+        refused = barkeep("--bar", bar, "setting", "measure", text)
+        assert (refused.status, refused.out) == (1, "")
+        assert said in refused.err
+        assert barkeep("--bar", bar, "setting", "--json").answer["settings"]["measures"] == []
+
+    def test_they_are_understood_in_specs_counts_and_batches(
+        self, barkeep, bar, milepost, set_measure, shown
+    ):
+        assert shown() == ["1 small ladle London dry gin", "2 thimbles lime juice"]
+        analysed = barkeep("--bar", bar, "spec", "analyse", "Milepost", "--json").answer
+        assert analysed["start_volume_ml"] == pytest.approx(44.36 + 20)
+        counted = barkeep("--bar", bar, "count", "1", "2 small ladles", "--json").answer
+        assert counted["counted_ml"] == 88.72
+        batch = ("batch", "Milepost", "--from", "London dry gin=4 small ladles", "--json")
+        assert barkeep("--bar", bar, *batch).answer["serves"] == pytest.approx(4.0)
+
+    def test_a_spec_keeps_what_it_came_to_when_one_is_changed(
+        self, barkeep, bar, milepost, set_measure, shown
+    ):
+        assert set_measure("small ladle = 2 oz").out == (
+            "measure is now small ladle = 2 oz; thimble = 10 ml. "
+            "Milepost keeps what its lines came to when they were written.\n"
+        )
+        assert shown()[0] == "44.4 ml London dry gin, 1 small ladle when written"
+        analysed = barkeep("--bar", bar, "spec", "analyse", "Milepost", "--json").answer
+        assert analysed["start_volume_ml"] == pytest.approx(44.36 + 20)
+        set_measure("small ladle = 1.5 oz")
+        assert shown()[0] == "1 small ladle London dry gin"
+
+    def test_and_when_one_is_taken_away(self, barkeep, bar, milepost, set_measure, shown):
+        said = set_measure("small ladle =; thimble =").out
+        assert said == (
+            "measure is now none of your own. "
+            "Milepost keeps what its lines came to when they were written.\n"
+        )
+        assert shown() == [
+            "44.4 ml London dry gin, 1 small ladle when written",
+            "20 ml lime juice, 2 thimbles when written",
+        ]
+        refused = barkeep("--bar", bar, "count", "1", "2 thimbles")
+        assert refused.status == 1
+        assert "“2 thimbles” cannot be read as an amount" in refused.err
+
+    def test_shown_in_millilitres_a_line_says_how_it_is_written(
+        self, barkeep, bar, milepost, shown
+    ):
+        barkeep("--bar", bar, "setting", "shown-in", "ml")
+        assert shown()[1].startswith("20 ml lime juice")
+        assert shown()[1].endswith("(written: 2 thimbles lime juice)")

@@ -2,7 +2,8 @@
 
 W30 and W31 of `data/worked_examples.csv` put Arnold's equations (*Liquid
 Intelligence*, 2014) to work for one drink; a batch of ten must be ten of
-those. Freezing points are Lange's Handbook, 15th ed., table 5.13.
+those; they are marked `computed`, since both sides use one formula. Freezing
+points are Lange's Handbook, 15th ed., table 5.13.
 """
 
 from __future__ import annotations
@@ -37,8 +38,12 @@ def spec(text, snapshot):
     return found.spec
 
 
+@pytest.mark.computed
 def test_shaken_is_ten_of_w31(snapshot):
-    """W31: 159.5 ml, 15.0 % vol, sugar 8.9 g/100 ml, acid 0.85 or 0.65 g/100 ml by the lime."""
+    """W31, worked out from Arnold's equations: 159.5 ml, 15.0 % vol.
+
+    Sugar 8.9 g/100 ml, acid 0.85 or 0.65 g/100 ml by the lime.
+    """
     made = batch(spec(SOUR, snapshot), snapshot, ForServes(10))
     assert made.total_ml == pytest.approx(1595, abs=5)
     assert made.abv_percent == pytest.approx(15.0, abs=0.1)
@@ -47,13 +52,15 @@ def test_shaken_is_ten_of_w31(snapshot):
     assert made.water_ml == pytest.approx(0.5193 * 1050, rel=0.01)
 
 
+@pytest.mark.computed
 def test_stirred_is_ten_of_w30(snapshot):
-    """W30: 131.4 ml, 24.7 % vol."""
+    """W30, worked out from Arnold's equations: 131.4 ml, 24.7 % vol."""
     made = batch(spec(STIRRED, snapshot), snapshot, ForServes(10))
     assert made.total_ml == pytest.approx(1314, abs=3)
     assert made.abv_percent == pytest.approx(24.7, abs=0.1)
 
 
+@pytest.mark.computed
 def test_hot_takes_no_water(snapshot):
     made = batch(spec(SOUR, snapshot), snapshot, ForServes(10), "hot")
     assert made.water_ml == 0.0 and made.total_ml == pytest.approx(1050.0)
@@ -77,6 +84,7 @@ def test_ice_begins_in_the_freezer_where_lange_says(snapshot, abv_percent):
     assert -float(found[1]) == pytest.approx(lange_c, abs=1.6)
 
 
+@pytest.mark.computed
 def test_pivot_volume_and_serves_give_the_same_batch(snapshot):
     """By hand: 700 ml of rum at 60 ml a serve are 11 2/3 serves of 159.5 ml."""
     drink = spec(SOUR, snapshot)

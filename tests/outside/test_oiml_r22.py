@@ -116,6 +116,6 @@ def test_reduction_takes_more_water_than_volumes_say(volume, abv, wanted, after,
     ],
 )
 def test_mixing_contracts(parts, volume, abv):
-    made = ethanol.mixed(ethanol.Mixture(*part) for part in parts)
+    made = ethanol.mixed(ethanol.SpiritMixture(*part) for part in parts)
     assert made.volume_ml == pytest.approx(volume, rel=0.0001)
     assert made.abv_percent == pytest.approx(abv, abs=0.01)

@@ -20,7 +20,7 @@ from barkeep.domain.drink import mixture as dilution
 from barkeep.domain.liquids import buoyancy, content, ethanol, fills, sucrose, sweetened
 from barkeep.domain.liquids import content as drinks
 from barkeep.domain.liquids.blending import pearson_square
-from barkeep.domain.liquids.ethanol import Mixture
+from barkeep.domain.liquids.ethanol import SpiritMixture
 from tests.outside import us_gauging
 from tests.outside.tables import US_CUP_ML, US_FL_OZ_ML, Worked, fahrenheit
 
@@ -251,7 +251,7 @@ def reduce_60_to_40(row):
 
 @check("W19")
 def a_litre_and_half_a_litre(row):
-    made = ethanol.mixed([Mixture(1000.0, 60.0), Mixture(500.0, 0.0)])
+    made = ethanol.mixed([SpiritMixture(1000.0, 60.0), SpiritMixture(500.0, 0.0)])
     assert made.volume_ml == near(row.figure("1486.3"), 0.06)
     assert made.abv_percent == near(row.figure("40.37"), 0.005)
     assert 100.0 * (1.0 - made.volume_ml / 1500.0) == near(row.figure("0.91"), 0.005)
@@ -259,14 +259,14 @@ def a_litre_and_half_a_litre(row):
 
 @check("W20")
 def fifty_and_fifty(row):
-    made = ethanol.mixed([Mixture(50.0, 100.0), Mixture(50.0, 0.0)])
+    made = ethanol.mixed([SpiritMixture(50.0, 100.0), SpiritMixture(50.0, 0.0)])
     assert made.volume_ml == near(row.figure("96.46"), 0.006)
     assert 100.0 - made.volume_ml == near(row.figure("3.54"), 0.006)
 
 
 @check("W21")
 def two_to_one(row):
-    made = ethanol.mixed([Mixture(60.0, 50.0), Mixture(30.0, 0.0)])
+    made = ethanol.mixed([SpiritMixture(60.0, 50.0), SpiritMixture(30.0, 0.0)])
     assert made.volume_ml == near(row.figure("89.55"), 0.006)
     assert made.abv_percent == near(row.figure("33.50"), 0.006)
     additive = pearson_square(50.0, 0.0, row.figure("33.33"))

@@ -17,7 +17,6 @@ from barkeep.desktop.bottles.words import (
     entry_in_words,
     level_in_words,
     percent,
-    price_in_words,
     short_date,
     state_in_words,
 )
@@ -30,13 +29,14 @@ from barkeep.domain.bottles.bottle import Bottle, Entry
 from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.level_words import certainty, doubt_of, in_doubt, number, quantity
 from barkeep.domain.ingredients.tree import Ingredient
+from barkeep.domain.phrases import capitalised, price_in_words
 
 WIDTH, HEIGHT = 212, 92
 """Fits the narrowest details beside a list."""
 
 DOT = 2.5
 
-Steps = Sequence[tuple[Entry, float]]
+LedgerSteps = Sequence[tuple[Entry, float]]
 
 
 class LevelHistory(QWidget):
@@ -50,7 +50,7 @@ class LevelHistory(QWidget):
         self.setAccessibleName("Level over time")
         self.setFont(font_of(TypeSize.CAPTION))
 
-    def show_steps(self, bottle: Bottle, steps: Steps, now: datetime) -> None:
+    def show_steps(self, bottle: Bottle, steps: LedgerSteps, now: datetime) -> None:
         """Draw a history, oldest entry first, up to now."""
         size = bottle.product.size
         drawn = [(entry.at, level / size, entry.kind == "count") for entry, level in steps]
@@ -131,7 +131,7 @@ NEWEST = 25
 class BottleOverview(QWidget):
     """The drawn bottle, the level in words beside it, its history and what can be done."""
 
-    def __init__(self, row: BottleRow, steps: Steps, acts: Sequence[QWidget] = ()) -> None:
+    def __init__(self, row: BottleRow, steps: LedgerSteps, acts: Sequence[QWidget] = ()) -> None:
         super().__init__()
         self.setFixedWidth(WIDTH)
         self.gauge = LevelGauge()
@@ -185,7 +185,7 @@ def sections_of(
     ingredient: Ingredient,
     container: Container,
     currency: str,
-    steps: Steps,
+    steps: LedgerSteps,
     *,
     all_entries: bool,
 ) -> tuple[DetailSection, ...]:
@@ -202,7 +202,7 @@ def sections_of(
     return tuple(found)
 
 
-def ledger_rows(row: BottleRow, steps: Steps, *, all_entries: bool) -> tuple[DetailRow, ...]:
+def ledger_rows(row: BottleRow, steps: LedgerSteps, *, all_entries: bool) -> tuple[DetailRow, ...]:
     """The entries, newest first, each with the level after it."""
     newest = list(reversed(steps))
     shown = newest if all_entries else newest[:NEWEST]
@@ -260,12 +260,12 @@ def _measuring(bottle: Bottle, container: Container) -> Iterator[DetailRow]:
         shown = f"{contents.learned.g_per_ml:.3f} g per ml"
         yield DetailRow(shown, "Density", "learned by weighing")
     elif contents.liquid is None:
-        yield DetailRow("not known", "Density", f"{_capital(contents.no_density_because)}.")
+        yield DetailRow("not known", "Density", f"{capitalised(contents.no_density_because)}.")
     else:
         yield DetailRow("from strength and sugar", "Density")
     assert container.shape is not None
     chosen = "" if bottle.product.shape else "The usual one; its label may say another."
-    yield DetailRow(_capital(container.shape.name), "Shape", chosen)
+    yield DetailRow(capitalised(container.shape.name), "Shape", chosen)
     if bottle.dash_ml is not None:
         yield DetailRow(f"{bottle.dash_ml:g} ml", "One dash")
 
@@ -277,10 +277,6 @@ def _whence(bottle: Bottle) -> str:
     if bottle.tare.was_weighed:
         return "weighed empty"
     return f"worked out from {bottle.full_g:g} g full" if bottle.full_g else "worked out"
-
-
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]
 
 
 def _dates(row: BottleRow, ingredient: Ingredient) -> Iterator[DetailRow]:

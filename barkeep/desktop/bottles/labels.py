@@ -23,7 +23,7 @@ from barkeep.domain.bottles.containers import container_for, like_tare
 from barkeep.domain.bottles.level_words import number
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.bottles.shapes import shipped_shapes
-from barkeep.domain.phrases import folded
+from barkeep.domain.phrases import capitalised, folded
 from barkeep.errors import DuplicateName, InvalidField, LevelAboveSize, UnknownName, UserError
 
 if TYPE_CHECKING:
@@ -186,7 +186,7 @@ def _shape_choice() -> QComboBox:
     box = QComboBox()
     box.addItem(USUAL_SHAPE, None)
     for key, shape in shipped_shapes().items():
-        box.addItem(shape.name[:1].upper() + shape.name[1:], key)
+        box.addItem(capitalised(shape.name), key)
         box.setItemData(box.count() - 1, shape.about, Qt.ItemDataRole.ToolTipRole)
     box.setMaxVisibleItems(box.count())
     return box

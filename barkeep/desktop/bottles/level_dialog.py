@@ -27,6 +27,7 @@ from barkeep.desktop.widgets.levels import LevelGauge, LevelReading
 from barkeep.domain.amounts.amount import BarUnits
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import doubt_of, number, quantity
+from barkeep.domain.phrases import capitalised
 from barkeep.errors import UserError
 
 if TYPE_CHECKING:
@@ -81,7 +82,7 @@ def count_task(bar: Bar, bottle: Bottle, ingredient: str) -> LevelTask:
         typed = read(text)
         row = CountRow(bottle, ingredient, typed)
         found = reading_in_words(typed, bottle)
-        words = f"{found}. {_capital(difference_in_words(row))}: {difference_explained(row)}"
+        words = f"{found}. {capitalised(difference_in_words(row))}: {difference_explained(row)}"
         return Outcome(typed.measured.amount, words, doubt_of(typed.measured.sigma))
 
     def said(text: str) -> str:
@@ -179,10 +180,6 @@ def _outcome(bottle: Bottle, level: float) -> Outcome:
     if level > size:
         return Outcome(size, f"That is {quantity(level - size, unit)} more than it holds")
     return Outcome(level, f"Leaves {number(level, unit)} of {quantity(size, unit)}")
-
-
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]
 
 
 def _some(bottle: Bottle) -> str:

@@ -47,6 +47,7 @@ from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import LevelDelegate
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.containers import container_of
 
@@ -170,7 +171,7 @@ class BottlesScreen(TableScreen[BottleRow]):
     title = "Bottles"
     noun = "bottles"
     search_hint = "Search bottles, makers, kinds and barcodes…"
-    cares_about = frozenset({"bottles", "products", "settings", "knowledge"})
+    cares_about = frozenset({Part.BOTTLES, Part.PRODUCTS, Part.SETTINGS, Part.KNOWLEDGE})
     import_wanted = Signal()
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
@@ -204,7 +205,7 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     # What a table screen asks
 
-    def refresh(self, changes: frozenset[str]) -> None:
+    def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
         self.count.keep_only(snapshot.bottles)
         self.show_rows(bottle_rows(snapshot))

@@ -8,14 +8,14 @@ from datetime import date, timedelta
 
 from PySide6.QtCore import Qt
 
-from barkeep.desktop.bottles.words import left_of, level_in_words, price_in_words, short_date
+from barkeep.desktop.bottles.words import NONE, left_of, level_in_words, short_date
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, LEVEL_ROLE, SUBTITLE_ROLE
 from barkeep.desktop.widgets.levels import LevelReading
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import folded
+from barkeep.domain.phrases import folded, price_in_words
 
 LOW_SHARE = 0.2
 """An open bottle with less than this share left is called low (*common practice*)."""
@@ -140,7 +140,7 @@ def bottle_columns() -> tuple[Column[BottleRow], ...]:
         ),
         Column(
             "Price",
-            lambda row: price_in_words(row.bottle.product.price),
+            lambda row: price_in_words(row.bottle.product.price, unknown=NONE),
             key=lambda row: (row.bottle.product.price or 0.0, row.place),
             right=True,
         ),

@@ -51,11 +51,6 @@ def short_date(day: date | None, on: date) -> str:
     return QLocale().toString(QDate(day.year, day.month, day.day), pattern)
 
 
-def price_in_words(price: float | None, currency: str = "") -> str:
-    """A price with two decimals, or a dash."""
-    return NONE if price is None else f"{price:.2f} {currency}".strip()
-
-
 def state_in_words(level: Level, on: date) -> str:
     """Sealed, open since when, or empty."""
     if level.state == "open" and level.opened is not None:

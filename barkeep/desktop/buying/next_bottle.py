@@ -15,8 +15,10 @@ from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.bar.changes import Changes
 from barkeep.domain.buying.next_bottle import Candidate, next_bottle
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import price_in_words
 from barkeep.domain.pouring.memory import Memory
 
 
@@ -42,7 +44,7 @@ def candidate_columns(tree: FamilyTree, currency: str) -> tuple[Column[Candidate
         ),
         Column(
             "Price",
-            lambda each: price_in_words(each, currency),
+            lambda each: price_in_words(each.price, currency, NO_PRICE),
             key=lambda each: (each.price is None, each.price or 0.0),
             right=True,
         ),
@@ -61,9 +63,7 @@ def family_line(candidate: Candidate, tree: FamilyTree) -> str:
     return ", ".join(tree.name(parent) for parent in tree[candidate.ingredient].parents)
 
 
-def price_in_words(candidate: Candidate, currency: str) -> str:
-    """The lowest known price, or that none is known."""
-    return "not known" if candidate.price is None else f"{candidate.price:.2f} {currency}"
+NO_PRICE = "not known"
 
 
 class NextBottleScreen(TableScreen[Candidate]):
@@ -97,7 +97,7 @@ class NextBottleScreen(TableScreen[Candidate]):
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self._ask_for_stand_ins)
 
-    def refresh(self, changes: frozenset[str]) -> None:
+    def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
         self._tree = snapshot.knowledge.tree
         within = self.closeness.choice
@@ -136,9 +136,10 @@ class NextBottleScreen(TableScreen[Candidate]):
                 for name in row.nearest
             )
             sections.append(DetailSection(f"Then one short ({len(near)})", near))
+        price = price_in_words(row.price, self._currency, NO_PRICE)
         self.detail.show_details(
             self._tree.name(row.ingredient),
-            f"{family_line(row, self._tree)} · price {price_in_words(row, self._currency)}",
+            f"{family_line(row, self._tree)} · price {price}",
             sections,
             buttons=[button("What stands in?", self._ask_for_stand_ins)],
         )

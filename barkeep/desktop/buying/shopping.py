@@ -39,7 +39,6 @@ from barkeep.domain.buying.shopping import (
     ShoppingItem,
     ShoppingList,
     list_as_text,
-    money,
     name_in_words,
     need_in_words,
     packages_in_words,
@@ -49,6 +48,7 @@ from barkeep.domain.buying.shopping import (
     why_in_words,
 )
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import price_in_words
 from barkeep.errors import InvalidField, UserError
 
 if TYPE_CHECKING:
@@ -184,7 +184,7 @@ class ShoppingTable(QTableWidget):
             as_bought = replace(
                 self._things[row], packages=self._count(row), price=self._price(row)
             )
-            shown = money(as_bought.cost)
+            shown = price_in_words(as_bought.cost)
         except UserError:  # said when it is put into the bar
             shown = "?"
         self.blockSignals(True)
@@ -198,8 +198,8 @@ class ShoppingTable(QTableWidget):
             need_in_words(thing),
             packages_in_words(thing),
             str(thing.packages),
-            money(thing.price),
-            money(thing.cost),
+            price_in_words(thing.price),
+            price_in_words(thing.cost),
             why_in_words(thing),
         )
         for column, text in enumerate(texts):

@@ -19,6 +19,7 @@ from barkeep.domain.drink.words import (
     place_word,
 )
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.spec_text.lines import as_line
 from barkeep.domain.spec_text.text import ReadSpec
@@ -115,7 +116,7 @@ def correction_words(correction: Correction | None, tree: FamilyTree) -> str:
     if correction is None:
         return ""
     said = in_words(correction, tree)
-    return f"{said[:1].upper()}{said[1:]}."
+    return f"{capitalised(said)}."
 
 
 def view_of(spec: Spec, snapshot: Snapshot) -> AnalysisView | None:

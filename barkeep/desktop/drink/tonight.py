@@ -24,11 +24,12 @@ from barkeep.desktop.widgets.delegates import (
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.verdict_badge import WORDS, VerdictBadge
+from barkeep.desktop.widgets.verdict_badge import VerdictBadge
+from barkeep.domain.bar.changes import Changes
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.verdicts import VERDICTS, Drink, tonight
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
 from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
 from barkeep.domain.specs.spec import base
 from barkeep.domain.stand_ins.corrections import Correction, correction_for
@@ -52,7 +53,7 @@ def drink_columns(tree: FamilyTree) -> tuple[Column[Drink], ...]:
         ),
         Column(
             "Tonight",
-            lambda drink: WORDS[drink.verdict],
+            lambda drink: VERDICT_WORDS[drink.verdict].name,
             key=lambda drink: (VERDICTS.index(drink.verdict), drink.spec.name.casefold()),
             roles={VERDICT_ROLE: lambda drink: drink.verdict},
         ),
@@ -128,7 +129,7 @@ class TonightScreen(TableScreen[Drink]):
         sort_by(self.view, 1)
         on_activated(self.view, self._open_spec)
 
-    def refresh(self, changes: frozenset[str]) -> None:
+    def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
         self._tree = snapshot.knowledge.tree
         within, serves = self.closeness.choice, self.serves.value()

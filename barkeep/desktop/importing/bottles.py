@@ -18,12 +18,12 @@ from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.notices import Banner
-from barkeep.documents.bottles_csv import BottleRow, BottlesFile, read_bottles_csv
+from barkeep.documents.bottles_csv import BottlesFile, ListedBottle, read_bottles_csv
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import Problem, UnusableFile, UserError, spoken_list
 
-Write = Callable[[Sequence[BottleRow], str], Done[Imported]]
+Write = Callable[[Sequence[ListedBottle], str], Done[Imported]]
 
 _PROBLEMS: tuple[Column[Problem], ...] = (
     Column("Line", lambda problem: str(problem.line), right=True),
@@ -124,7 +124,7 @@ class ImportDialog(QDialog):
         column.addLayout(row)
 
 
-def _bottle_columns(tree: FamilyTree) -> tuple[Column[BottleRow], ...]:
+def _bottle_columns(tree: FamilyTree) -> tuple[Column[ListedBottle], ...]:
     return (
         Column("Product", lambda row: row.draft.name),
         Column("Maker", lambda row: row.draft.maker),
@@ -135,7 +135,7 @@ def _bottle_columns(tree: FamilyTree) -> tuple[Column[BottleRow], ...]:
     )
 
 
-def _level(row: BottleRow) -> str:
+def _level(row: ListedBottle) -> str:
     if row.level is None:
         return "full"
     return show_quantity(row.level.amount, row.draft.unit)

@@ -26,13 +26,13 @@ from PySide6.QtWidgets import (
 
 from barkeep.application.done import Done
 from barkeep.application.spec_imports import (
-    Choice,
     Decision,
     Differing,
+    ImportChoice,
     ImportedSpecs,
+    ImportPreview,
     Incoming,
     NamedText,
-    Preview,
     Progress,
     Unreadable,
     preview,
@@ -49,6 +49,7 @@ from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.spec_text.differences import ComparedLine, LineChange
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.spec import Spec
@@ -102,7 +103,7 @@ class ImportRow:
         return self.group == "new" or self.decision.choice != "keep_mine"
 
 
-def import_rows(found: Preview, *, one_file: bool) -> tuple[ImportRow, ...]:
+def import_rows(found: ImportPreview, *, one_file: bool) -> tuple[ImportRow, ...]:
     """What needs a look first: the unreadable, the differing, then the new."""
     rows = [
         ImportRow(
@@ -166,7 +167,7 @@ _PICTURES: dict[LineChange, tuple[str, str]] = {
     "left out": ("remove", "warning"),
 }
 
-_CHOICES: tuple[tuple[Choice, str, str], ...] = (
+_CHOICES: tuple[tuple[ImportChoice, str, str], ...] = (
     ("keep_mine", "Keep mine", "Yours stays as it is; theirs does not come in"),
     ("take_theirs", "Take theirs", "Theirs takes the place of yours; undo brings yours back"),
     ("add", "Keep both", "Theirs comes in beside yours, under another name"),
@@ -200,7 +201,7 @@ class ImportDetails(QScrollArea):
         if row is not None:
             column.addWidget(text_label(row.name, TypeSize.SUBTITLE, wrap=True))
             if row.where:
-                column.addWidget(text_label(_begun(row.where), quiet=True, wrap=True))
+                column.addWidget(text_label(capitalised(row.where), quiet=True, wrap=True))
             self._add_thing(column, row)
         column.addStretch(1)
         old = self.takeWidget()
@@ -232,7 +233,7 @@ class ImportDetails(QScrollArea):
             row.setSpacing(UNIT)
             picture = PictureLabel("error", 16, "danger", "Cannot be used")
             row.addWidget(picture, 0, Qt.AlignmentFlag.AlignTop)
-            row.addWidget(text_label(_begun(str(problem)), wrap=True), 1)
+            row.addWidget(text_label(capitalised(str(problem)), wrap=True), 1)
             column.addLayout(row)
         if thing.text:
             column.addSpacing(UNIT)
@@ -257,7 +258,7 @@ class ImportDetails(QScrollArea):
     def _decide(self, row: ImportRow) -> None:
         assert self.chips is not None
         assert self.name_field is not None
-        choice: Choice = next(each[0] for each in _CHOICES if each[0] == self.chips.choice)
+        choice: ImportChoice = next(each[0] for each in _CHOICES if each[0] == self.chips.choice)
         self.name_field.setVisible(choice == "add")
         name = self.name_field.text() if choice == "add" else ""
         self.decided.emit(row, Decision(choice, name))
@@ -275,7 +276,7 @@ def _side_by_side(thing: Differing) -> QGridLayout:
     for line in thing.comparison.lines:
         _add_line(grid, line)
     for field in thing.comparison.fields:
-        heading = text_label(_begun(field.name), TypeSize.CAPTION, quiet=True)
+        heading = text_label(capitalised(field.name), TypeSize.CAPTION, quiet=True)
         grid.addWidget(heading, grid.rowCount(), 1, 1, 2)
         _add_pair(grid, "warning", "warning", f"{field.name} differs", field.mine, field.theirs)
     return grid
@@ -304,11 +305,6 @@ def _add_remarks(column: QVBoxLayout, remarks: Sequence[str]) -> None:
         column.addLayout(row)
 
 
-def _begun(words: str) -> str:
-    """Words as a sentence begins; the capitals of names stay."""
-    return words[:1].upper() + words[1:]
-
-
 def _selectable(words: str) -> QWidget:
     label = text_label(words, wrap=True)
     label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
@@ -316,12 +312,12 @@ def _selectable(words: str) -> QWidget:
     return label
 
 
-Write = Callable[[Preview, dict[int, Decision], Progress], Done[ImportedSpecs]]
+Write = Callable[[ImportPreview, dict[int, Decision], Progress], Done[ImportedSpecs]]
 """Brings a preview into the bar; called on another thread than the bar's own."""
 
 COLUMN_WIDTHS = {1: 116, 2: 152}
 
-_FOR_ALL: tuple[tuple[Choice | None, str], ...] = (
+_FOR_ALL: tuple[tuple[ImportChoice | None, str], ...] = (
     (None, "as chosen for each"),
     ("keep_mine", "keep mine"),
     ("take_theirs", "take theirs"),
@@ -345,7 +341,7 @@ class ImportSpecsDialog(QDialog):
         self.resize(960, 600)
         self.imported: ImportedSpecs | None = None
         self._texts, self._snapshot, self._write = tuple(texts), snapshot, write
-        self._found = Preview()
+        self._found = ImportPreview()
         tree, units = snapshot.knowledge.tree, snapshot.settings.units
         self.table: RowTable[ImportRow] = RowTable(import_columns(), self)
         self.shown = RowFilter(self.table, self)
@@ -378,7 +374,7 @@ class ImportSpecsDialog(QDialog):
         self.asking.abandon()
         super().reject()
 
-    def choose_for_all(self, choice: Choice | None) -> None:
+    def choose_for_all(self, choice: ImportChoice | None) -> None:
         """Decide for every spec that differs; theirs never takes the place of a classic."""
         if choice:
             rows = [decided(row, Decision(choice)) for row in self.table.rows]
@@ -403,7 +399,7 @@ class ImportSpecsDialog(QDialog):
         question = partial(preview, self._snapshot, self._texts)
         self.asking.ask(question, self._on_read, self.show_refusal)
 
-    def _on_read(self, found: Preview) -> None:
+    def _on_read(self, found: ImportPreview) -> None:
         self._found = found
         self._show_working(False)
         rows = import_rows(found, one_file=len(self._texts) == 1)
@@ -463,7 +459,7 @@ class ImportSpecsDialog(QDialog):
         self.import_button.setText(f"&Import {count:,} spec{'s' * (count != 1)}")
         self.import_button.setEnabled(bool(count))
 
-    def _say_what_is_there(self, found: Preview) -> None:
+    def _say_what_is_there(self, found: ImportPreview) -> None:
         there, bad = len(found.same), len(found.unreadable)
         said = []
         if there:
@@ -552,7 +548,7 @@ def preview_specs(context: ScreenContext, texts: Sequence[NamedText], parent: QW
     beside = bar.beside
 
     def write(
-        found: Preview, decisions: dict[int, Decision], progress: Progress
+        found: ImportPreview, decisions: dict[int, Decision], progress: Progress
     ) -> Done[ImportedSpecs]:
         with beside() as own:  # a bar belongs to one thread
             return own.specs.import_previewed(found, decisions, progress)

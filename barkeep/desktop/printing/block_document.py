@@ -24,7 +24,7 @@ from PySide6.QtGui import (
 
 from barkeep.desktop.printing.scale import from_points
 from barkeep.documents.printed.blocks import Block, Rows, Tick
-from barkeep.documents.printed.templates import Align, Font, Style, Template
+from barkeep.documents.printed.templates import Align, BlockStyle, Font, Template
 
 COLUMN_GAP = 6.0
 """Between the columns of a table, in points."""
@@ -53,7 +53,7 @@ _ALIGNMENT: dict[Align, Qt.AlignmentFlag] = {
 
 
 @dataclass(frozen=True)
-class Rule:
+class RuledLine:
     """A line across below a block: how far down it is, and its colour."""
 
     y: float
@@ -77,7 +77,7 @@ def document_of(
     return _Writer(template, width, scale).written(blocks)
 
 
-def rules_of(document: QTextDocument) -> tuple[Rule, ...]:
+def rules_of(document: QTextDocument) -> tuple[RuledLine, ...]:
     """The lines to be drawn below the blocks that have one."""
     found = []
     block = document.begin()
@@ -85,7 +85,7 @@ def rules_of(document: QTextDocument) -> tuple[Rule, ...]:
         colour = block.blockFormat().property(_RULE)
         if colour:
             below = document.documentLayout().blockBoundingRect(block).bottom()
-            found.append(Rule(below + block.blockFormat().bottomMargin() * ABOVE_RULE, colour))
+            found.append(RuledLine(below + block.blockFormat().bottomMargin() * ABOVE_RULE, colour))
         block = block.next()
     return tuple(found)
 
@@ -107,7 +107,7 @@ def boxes_of(document: QTextDocument) -> tuple[Box, ...]:
     return tuple(found)
 
 
-def font_for(template: Template, style: Style, scale: float = 1.0) -> QFont:
+def font_for(template: Template, style: BlockStyle, scale: float = 1.0) -> QFont:
     """A style's font, its size in tenths of a point."""
     family, hint = _FAMILIES[template.font]
     font = QFont(family)
@@ -154,7 +154,7 @@ class _Writer:
         self._document.setTextWidth(self._width)
         return self._document
 
-    def _begin_block(self, style: Style, tick: Tick | None = None) -> None:
+    def _begin_block(self, style: BlockStyle, tick: Tick | None = None) -> None:
         layout = QTextBlockFormat()
         layout.setAlignment(_ALIGNMENT[style.align])
         layout.setTopMargin(from_points(style.before) * self._scale)
@@ -182,7 +182,7 @@ class _Writer:
         self._cursor.setBlockFormat(layout)
         self._cursor.setBlockCharFormat(tiny)
 
-    def _write_rows(self, block: Rows, style: Style) -> None:
+    def _write_rows(self, block: Rows, style: BlockStyle) -> None:
         if not self._at_empty_block:
             self._cursor.insertBlock()  # the space below a paragraph is lost right before a table
         self._flatten_block(max(0.01, from_points(style.before) * self._scale))
@@ -203,7 +203,7 @@ class _Writer:
         self._cursor.movePosition(QTextCursor.MoveOperation.End)
         self._at_empty_block = True
 
-    def _fill(self, table: QTextTable, number: int, row: Sequence[str], style: Style) -> None:
+    def _fill(self, table: QTextTable, number: int, row: Sequence[str], style: BlockStyle) -> None:
         for column, text in enumerate(row):
             cell = table.cellAt(number, column)
             apart = QTextTableCellFormat()
@@ -225,7 +225,7 @@ class _Writer:
             front = [each * most / sum(front) for each in front]
         return [*front, min(last, self._width - sum(front))]
 
-    def _char_format(self, style: Style) -> QTextCharFormat:
+    def _char_format(self, style: BlockStyle) -> QTextCharFormat:
         layout = QTextCharFormat()
         layout.setFont(font_for(self._template, style, self._scale))
         layout.setForeground(QColor(style.colour))

@@ -16,7 +16,7 @@ from PySide6.QtCore import QRectF, QSizeF
 from PySide6.QtGui import QTextDocument
 
 from barkeep.desktop.printing.block_document import document_of, rules_of
-from barkeep.desktop.printing.pages import Framed, Note, Page, Placed
+from barkeep.desktop.printing.pages import Framed, Note, Placed, PrintedPage
 from barkeep.desktop.printing.scale import from_mm, from_points
 from barkeep.documents.printed.blocks import Group, Rows
 from barkeep.documents.printed.jobs import CardJob, FlowJob, Job
@@ -32,11 +32,11 @@ CONTINUED_SCALE = 0.85
 """The type of what goes on on another card: there is room enough then."""
 
 
-Step = Page | None
+Step = PrintedPage | None
 """A finished page, or None where only something more is laid out."""
 
 
-def pages_of(job: Job) -> Iterator[Page]:
+def pages_of(job: Job) -> Iterator[PrintedPage]:
     """Every page of a job."""
     return (page for page in steps_of(job) if page is not None)
 
@@ -119,7 +119,7 @@ def _scales(job: CardJob) -> list[float]:
     return [largest - step * SCALE_STEP for step in range(steps + 1)]
 
 
-def _card_page(job: CardJob, faces: Sequence[_Face]) -> Page:
+def _card_page(job: CardJob, faces: Sequence[_Face]) -> PrintedPage:
     grid, template = job.grid, job.template
     placed, frames, notes = [], [], []
     for number, face in enumerate(faces):
@@ -134,7 +134,7 @@ def _card_page(job: CardJob, faces: Sequence[_Face]) -> Page:
             below = QRectF(inside.left(), inside.bottom(), inside.width(), margin)
             notes.append(Note(below, f"{face.number} of {face.of}"))
     titles = [face.title for face in faces]
-    return Page(grid.sheet, placed, frames, notes, cut_marks(grid), titles)
+    return PrintedPage(grid.sheet, placed, frames, notes, cut_marks(grid), titles)
 
 
 def _within(y: float, face: _Face) -> bool:
@@ -193,7 +193,7 @@ class _Flow:
     def _new_page(self) -> _Open:
         return _Open(self._margin, start=self._margin, y=self._margin)
 
-    def _take(self, group: Group) -> Iterator[Page]:
+    def _take(self, group: Group) -> Iterator[PrintedPage]:
         if self._template.new_page_each and self._page.placed:
             yield self._finished()
         if group[0].style == "title" and not self._page.placed:
@@ -236,7 +236,7 @@ class _Flow:
         """What a document leaves out: the space below its last paragraph."""
         return from_points(self._template.style(group[-1].style).after)
 
-    def _next_column(self) -> Iterator[Page]:
+    def _next_column(self) -> Iterator[PrintedPage]:
         page = self._page
         if page.y == page.start:
             return  # nothing stands in this column yet
@@ -245,7 +245,7 @@ class _Flow:
         else:
             yield self._finished()
 
-    def _split(self, document: QTextDocument, room: float, title: str) -> Iterator[Page]:
+    def _split(self, document: QTextDocument, room: float, title: str) -> Iterator[PrintedPage]:
         """What is longer than a column goes on in the next, whole lines at a time."""
         document.setPageSize(QSizeF(self._column_width, room))
         count = document.pageCount()
@@ -263,14 +263,14 @@ class _Flow:
         page.titles.append(title)
         page.y += height
 
-    def _finished(self) -> Page:
+    def _finished(self) -> PrintedPage:
         page, sheet = self._page, self._job.sheet
         self._number += 1
         self._page = self._new_page()
         outside = QRectF(0.0, 0.0, from_mm(sheet.width_mm), from_mm(sheet.height_mm))
         notes = [self._page_number(sheet)] if self._number > 1 else []
         frames = _frame(outside, self._template)
-        return Page(sheet, page.placed, frames, notes, (), page.titles)
+        return PrintedPage(sheet, page.placed, frames, notes, (), page.titles)
 
     def _page_number(self, sheet: Size) -> Note:
         foot = QRectF(0.0, self._bottom, from_mm(sheet.width_mm), self._margin * 0.5)

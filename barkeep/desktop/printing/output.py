@@ -8,7 +8,7 @@ from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSize, QSi
 from PySide6.QtGui import QImage, QPagedPaintDevice, QPageLayout, QPageSize, QPainter, QPdfWriter
 
 from barkeep import __version__
-from barkeep.desktop.printing.pages import Page, paint_page
+from barkeep.desktop.printing.pages import PrintedPage, paint_page
 from barkeep.desktop.printing.scale import PER_INCH, from_mm
 from barkeep.documents.printed.paper import Size
 
@@ -26,7 +26,7 @@ class PdfFile:
         self._writer.setResolution(round(PER_INCH))
         self._pages = PagePainter(self._writer, sheet)
 
-    def add(self, page: Page) -> None:
+    def add(self, page: PrintedPage) -> None:
         """Paint one more page."""
         self._pages.add(page)
 
@@ -45,7 +45,7 @@ class PagePainter:
         self._painter: QPainter | None = None
         device.setPageLayout(page_layout(sheet))
 
-    def add(self, page: Page) -> None:
+    def add(self, page: PrintedPage) -> None:
         """Paint one more page. Raises `OSError` where the device takes nothing."""
         if self._painter is None:
             self._painter = QPainter()
@@ -76,7 +76,7 @@ def page_layout(sheet: Size) -> QPageLayout:
     return layout
 
 
-def pdf_of(pages: Iterable[Page], sheet: Size, title: str) -> bytes:
+def pdf_of(pages: Iterable[PrintedPage], sheet: Size, title: str) -> bytes:
     """A PDF of these pages."""
     pdf = PdfFile(sheet, title)
     for page in pages:
@@ -84,7 +84,7 @@ def pdf_of(pages: Iterable[Page], sheet: Size, title: str) -> bytes:
     return pdf.finished()
 
 
-def picture_of(page: Page, size: QSize, ratio: float = 1.0) -> QImage:
+def picture_of(page: PrintedPage, size: QSize, ratio: float = 1.0) -> QImage:
     """A page on white, `size` device-independent pixels large."""
     image = QImage(size * ratio, QImage.Format.Format_RGB32)
     image.fill(Qt.GlobalColor.white)

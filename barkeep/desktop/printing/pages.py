@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QAbstractTextDocumentLayout, QColor, QFont, QPainter, QPen, QTextDocument
 
-from barkeep.desktop.printing.block_document import Box, Rule, boxes_of
+from barkeep.desktop.printing.block_document import Box, RuledLine, boxes_of
 from barkeep.desktop.printing.scale import from_mm, from_points
 from barkeep.documents.printed.paper import Mark, Size
 from barkeep.documents.printed.templates import Frame
@@ -27,7 +27,7 @@ class Placed:
     document: QTextDocument
     area: QRectF
     top: float = 0.0
-    rules: Sequence[Rule] = ()
+    rules: Sequence[RuledLine] = ()
 
 
 @dataclass(frozen=True)
@@ -47,7 +47,7 @@ class Note:
 
 
 @dataclass(frozen=True)
-class Page:
+class PrintedPage:
     """One sheet, all of it in tenths of a point; `titles` are what stands on it."""
 
     sheet: Size
@@ -58,7 +58,7 @@ class Page:
     titles: Sequence[str] = ()
 
 
-def paint_page(painter: QPainter, page: Page) -> None:
+def paint_page(painter: QPainter, page: PrintedPage) -> None:
     """Paint a page on a painter that counts in tenths of a point."""
     painter.save()
     painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)

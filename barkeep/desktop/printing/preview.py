@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QScrollArea, QVBox
 
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
 from barkeep.desktop.printing.output import picture_of
-from barkeep.desktop.printing.pages import Page
+from barkeep.desktop.printing.pages import PrintedPage
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.documents.printed.paper import Size
@@ -27,7 +27,7 @@ class Preview(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._pages: list[Page] = []
+        self._pages: list[PrintedPage] = []
         self._number = 0
         self._more_to_come = False
         self.sheet = _Sheet()
@@ -41,7 +41,7 @@ class Preview(QWidget):
         self.clear("")
 
     @property
-    def pages(self) -> Sequence[Page]:
+    def pages(self) -> Sequence[PrintedPage]:
         """The pages there are so far."""
         return tuple(self._pages)
 
@@ -60,7 +60,7 @@ class Preview(QWidget):
         """Take new pages in; the one that is shown stays until they are there."""
         self._pages, self._more_to_come = [], True
 
-    def add(self, page: Page) -> None:
+    def add(self, page: PrintedPage) -> None:
         """One more page."""
         self._pages.append(page)
         if len(self._pages) - 1 == self._number:
@@ -160,7 +160,7 @@ class _Sheet(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self._page: Page | None = None
+        self._page: PrintedPage | None = None
         self._size = QSize()
         self._drawn: QPixmap | None = None
         self._words = QLabel(self)
@@ -175,7 +175,7 @@ class _Sheet(QWidget):
         """What is said in place of a page."""
         return self._words.text()
 
-    def show_page(self, page: Page | None, words: str) -> None:
+    def show_page(self, page: PrintedPage | None, words: str) -> None:
         self._page, self._drawn = page, None
         self._words.setText(words)
         self._words.setVisible(page is None)

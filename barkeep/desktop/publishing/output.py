@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QDialog, QFileDialog, QWidget
 
 from barkeep.application.publishing import TextForm
 from barkeep.desktop.printing.output import PagePainter, PdfFile, page_layout
-from barkeep.desktop.printing.pages import Page
+from barkeep.desktop.printing.pages import PrintedPage
 from barkeep.documents.printed.paper import Size
 from barkeep.errors import UserError
 
@@ -40,7 +40,7 @@ def ask_for_file(parent: QWidget, title: str, name: str, filters: str) -> tuple[
     return QFileDialog.getSaveFileName(parent, title, name, filters)
 
 
-def printing(pages: Sequence[Page], printer: QPrinter, sheet: Size) -> Iterator[int]:
+def printing(pages: Sequence[PrintedPage], printer: QPrinter, sheet: Size) -> Iterator[int]:
     """Print page by page; each step is how many are done. Raises `NotPrinted`."""
     painter = PagePainter(printer, sheet)
     try:
@@ -54,7 +54,7 @@ def printing(pages: Sequence[Page], printer: QPrinter, sheet: Size) -> Iterator[
 
 
 def writing_pdf(
-    pages: Sequence[Page], sheet: Size, title: str, write: Callable[[bytes], object]
+    pages: Sequence[PrintedPage], sheet: Size, title: str, write: Callable[[bytes], object]
 ) -> Iterator[int]:
     """Draw a PDF page by page; `write` is given all of it at the end."""
     pdf = PdfFile(sheet, title)

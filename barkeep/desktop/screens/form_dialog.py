@@ -26,6 +26,7 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.notices import Banner, announce
 from barkeep.domain.amounts.measures import US_UNITS, BarUnits, parse_amount, to_quantity
 from barkeep.domain.amounts.units import Unit
+from barkeep.domain.phrases import capitalised
 from barkeep.errors import AmountError, InvalidField, UserError
 
 
@@ -158,7 +159,7 @@ class FormDialog(QDialog):
     def refuse(self, name: str, sentence: str) -> None:
         """Say below a field why it cannot be used."""
         field = self.fields[name]
-        sentence = sentence[:1].upper() + sentence[1:]
+        sentence = capitalised(sentence)
         colours = field.problem.palette()
         colours.setColor(QPalette.ColorRole.WindowText, current_tones().danger)
         field.problem.setPalette(colours)

@@ -33,6 +33,7 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.desktop.widgets.search_field import SearchField
+from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
 from barkeep.errors import UserError
 
 
@@ -79,7 +80,8 @@ T = TypeVar("T")
 SEARCH_WIDTH = 320
 """The least room for search and count beside filters, in device-independent pixels."""
 
-EVERYTHING = frozenset({"bottles", "products", "specs", "trials", "settings", "knowledge"})
+WITHOUT_SHOOTS: Changes = EVERYTHING - {Part.SHOOTS}
+"""What most pages show: a tick on a shoot need not make them ask again."""
 
 
 class Screen(QWidget):
@@ -95,7 +97,7 @@ class Screen(QWidget):
     """What can be searched for, where that is more than words."""
     noun: ClassVar[str] = "rows"
     """What the list holds, in the plural: “12 of 60 bottles”."""
-    cares_about: ClassVar[frozenset[str]] = EVERYTHING
+    cares_about: ClassVar[Changes] = WITHOUT_SHOOTS
     """Changes that make it ask again."""
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
@@ -116,7 +118,7 @@ class Screen(QWidget):
         self._header_row = QHBoxLayout()
         self._filter_row = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._filters = QWidget()
-        self._stale: frozenset[str] = EVERYTHING
+        self._stale: Changes = EVERYTHING
         self._restored = False
         self._default_columns = b""
         self._lay_out()
@@ -168,7 +170,7 @@ class Screen(QWidget):
 
     # What a screen overrides
 
-    def refresh(self, changes: frozenset[str]) -> None:
+    def refresh(self, changes: Changes) -> None:
         """Ask the snapshot again; called before the first show and after changes it cares about."""
         raise NotImplementedError
 
@@ -193,7 +195,7 @@ class Screen(QWidget):
 
     # What the window and the screen call
 
-    def notice(self, changes: frozenset[str]) -> None:
+    def notice(self, changes: Changes) -> None:
         """Something changed: ask again now, or when the page is shown next."""
         wanted = changes & self.cares_about
         if not wanted:

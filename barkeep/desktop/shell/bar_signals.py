@@ -7,11 +7,13 @@ from typing import Protocol
 
 from PySide6.QtCore import QObject, Signal
 
+from barkeep.domain.bar.changes import Changes
+
 
 class Telling(Protocol):
     """What this needs of a bar."""
 
-    def subscribe(self, callback: Callable[[frozenset[str]], None], /) -> Callable[[], None]: ...
+    def subscribe(self, callback: Callable[[Changes], None], /) -> Callable[[], None]: ...
 
 
 class BarSignals(QObject):

@@ -32,7 +32,7 @@ from barkeep.desktop.look.theme import Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.screens.screen import EVERYTHING, Screen
+from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
 from barkeep.desktop.shell.bar_signals import BarSignals
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog
@@ -42,6 +42,7 @@ from barkeep.desktop.shell.pages import PAGES, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.notices import Toast
 from barkeep.documents.specs.files import SUFFIXES
+from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
 
 if TYPE_CHECKING:
@@ -388,7 +389,7 @@ class MainWindow(QMainWindow):
         page = self.state.text(PAGE)
         self.show_page(page if page in self._pages else next(iter(self._pages)))
 
-    def _on_changed(self, changes: frozenset[str]) -> None:
+    def _on_changed(self, changes: Changes) -> None:
         self._name_things()
         for screen in tuple(self._screens.values()):
             screen.notice(changes)

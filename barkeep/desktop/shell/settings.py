@@ -13,11 +13,13 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 from barkeep.application.settings import (
     CLASSICS_HINT,
     COUNTRY_HINT,
+    MEASURES_HINT,
     OUNCE_HINT,
     SCALES_HINT,
     SHOWN_IN_HINT,
     STYLE_NAMES,
     dash_hint,
+    kept_in_words,
     ounce_names,
     read_dash_ml,
 )
@@ -25,7 +27,8 @@ from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.ticks import CheckGroup
-from barkeep.domain.amounts.measures import show_volume
+from barkeep.domain.amounts.measures import show_measures, show_volume, with_measures
+from barkeep.domain.amounts.units import BarUnits, OwnMeasure
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.liquids.content import countries
 from barkeep.domain.specs.trials import read_scales, show_scales
@@ -45,7 +48,7 @@ NAME, CURRENCY, NOT_THERE = "name", "currency", "not there"
 
 OUNCE, DASH, SHOWN_IN, COUNTRY = "ounce", "dash", "shown in", "country"
 
-SCALES, CLASSICS = "scales", "classics"
+SCALES, CLASSICS, MEASURES = "scales", "classics", "measure"
 
 THERE_HINT = (
     "These count as there without a bottle. Untick one that is not: what needs it, "
@@ -57,14 +60,14 @@ def edit_settings(context: ScreenContext, parent: QWidget) -> None:
     """Ask for the settings of the bar."""
     dialog = SettingsDialog(context.bar, parent)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    dialog.changed.connect(partial(context.toast.say, "Settings changed", "Undo", context.undo))
+    dialog.changed.connect(lambda said: context.toast.say(said, "Undo", context.undo))
     dialog.open()
 
 
 class SettingsDialog(FormDialog):
-    """`changed` comes once something else than before is written."""
+    """`changed` comes with what there is to say, once something else than before is written."""
 
-    changed = Signal()
+    changed = Signal(str)
 
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
         super().__init__("Settings", "Save", parent)
@@ -80,6 +83,10 @@ class SettingsDialog(FormDialog):
         self.classics = _choice({"yes": "Yes", "no": "No, only my own specs"}, _yes(settings))
         self.scales = QLineEdit(show_scales(settings.scales))
         self.scales.setCursorPosition(0)
+        self._measures_before = show_measures(settings.measures, settings.units)
+        self.measures = QLineEdit(self._measures_before)
+        self.measures.setPlaceholderText("small ladle = 1.5 oz; thimble = 10 ml")
+        self.measures.setCursorPosition(0)
         there = sorted((key for key in tree if tree[key].always_there), key=tree.name)
         self.there = CheckGroup({key: tree.name(key) for key in there}, THERE_HINT)
         self.there.choose(frozenset(there) - settings.not_there)
@@ -98,29 +105,41 @@ class SettingsDialog(FormDialog):
         if wanted == self._bar.snapshot.settings:
             self.accept()
             return
-        run_operation(self, lambda: self._bar.settings.change(wanted), self._finish)
+        kept = kept_in_words(self._bar.snapshot, wanted)
+        said = f"Settings changed. {kept}" if kept else "Settings changed"
+        finish = partial(self._finish, said)
+        run_operation(self, lambda: self._bar.settings.change(wanted), finish)
 
     def _wanted(self) -> Settings:
         """What the fields say, checked by nobody yet. Raises `InvalidField`."""
         before, dash = self._bar.snapshot.settings, self.dash.text()
+        ounce = self.ounce.currentData()
         return replace(
             before,
             name=self.name.text(),
             currency=self.currency.text().strip().upper(),
             not_there=frozenset(self.there.boxes) - set(self.there.chosen),
-            ounce=self.ounce.currentData(),
+            ounce=ounce,
             # What is shown may have fewer digits than what is meant.
             dash_ml=before.dash_ml if dash == self._dash_before else read_dash_ml(dash),
             shown_in=self.shown_in.currentData(),
             country=self.country.currentData(),
             classics=self.classics.currentData() == "yes",
             scales=read_scales(self.scales.text()),
+            measures=self._wanted_measures(BarUnits(ounce, before.dash_ml)),
         )
 
-    def _finish(self, done: Done[Settings]) -> None:
+    def _wanted_measures(self, units: BarUnits) -> tuple[OwnMeasure, ...]:
+        """What the field says; what is shown may have fewer digits than what is meant."""
+        text = self.measures.text()
+        if text == self._measures_before:
+            return self._bar.snapshot.settings.measures
+        return with_measures(text, units)
+
+    def _finish(self, said: str, done: Done[Settings]) -> None:
         self.accept()
         if done.changes:
-            self.changed.emit()
+            self.changed.emit(said)
 
     def _add_fields(self) -> None:
         self.add_field(NAME, "&Name of the bar", self.name)
@@ -133,6 +152,7 @@ class SettingsDialog(FormDialog):
         self.begin_column()
         self.add_field(OUNCE, "An &ounce is", self.ounce, hint=OUNCE_HINT)
         self.add_field(DASH, "A &dash is", self.dash, hint=dash_hint())
+        self.add_field(MEASURES, "Own &measures", self.measures, hint=MEASURES_HINT)
         self.add_field(SHOWN_IN, "&Show specs in", self.shown_in, hint=SHOWN_IN_HINT)
         self.add_field(CLASSICS, "&Book of classics", self.classics, hint=CLASSICS_HINT)
         self.add_field(SCALES, "&Rate trials on", self.scales, hint=SCALES_HINT)

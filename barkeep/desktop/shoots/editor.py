@@ -28,7 +28,7 @@ from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.buttons import button, number_field, quiet_button
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.domain.bar.shoots import MOST_SERVES, ServeCounts, Shoot, ShootDrink
+from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, ServeCounts, Shoot, ShootDrink
 from barkeep.errors import InvalidField, UnknownName, UserError
 
 if TYPE_CHECKING:
@@ -243,7 +243,7 @@ class ShootEditor(FormDialog):
         self.table.setItem(row, 0, item)
         counts = (drink.serves.tests, drink.serves.camera, drink.serves.tasting)
         for column, (word, count) in enumerate(zip(COLUMNS[1:], counts, strict=True), 1):
-            field = number_field(f"{drink.name}: {word}", 0, MOST_SERVES)
+            field = number_field(f"{drink.name}: {word}", 0, MOST_SHOOT_SERVES)
             field.setValue(count)
             self.table.setCellWidget(row, column, field)
         self.table.resizeRowToContents(row)

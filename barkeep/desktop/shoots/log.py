@@ -45,7 +45,7 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.notices import Banner, announce
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import to_quantity
-from barkeep.domain.bar.shoots import MOST_SERVES, Shoot
+from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.containers import container_of
@@ -135,10 +135,10 @@ class LogDraft:
         """Say what was spilled of a bottle; nothing, for an empty text. Raises `AmountError`."""
         spilled = {key: each for key, each in self.sheet.spilled.items() if key != bottle_id}
         if text.strip():
-            bottle = self._bottle(bottle_id)
+            bottle = self._snapshot.bottle_by_id[bottle_id]
             written = text if text.strip()[-1].isalpha() else f"{text} {bottle.product.unit}"
             units = self._snapshot.settings.units
-            read = parse_amount(written)
+            read = parse_amount(written, units)
             if read.high is not None:
                 raise AmountError(text, "write one amount, such as 20 ml")
             amount = to_quantity(read, bottle.product.unit, units)
@@ -153,7 +153,7 @@ class LogDraft:
         """
         measured = None
         if text.strip():
-            snapshot, bottle = self._snapshot, self._bottle(bottle_id)
+            snapshot, bottle = self._snapshot, self._snapshot.bottle_by_id[bottle_id]
             container = container_of(bottle, snapshot.knowledge.tree, snapshot.bottles)
             measured = parse_level(text, container, snapshot.settings.units)
         self.take(bottle_id, measured)
@@ -192,9 +192,6 @@ class LogDraft:
         if self.sheet.made != self._planned:
             parts.append("the serves made")
         return ", ".join([*parts[:-2], " and ".join(parts[-2:])])
-
-    def _bottle(self, bottle_id: int) -> Bottle:
-        return next(each for each in self._snapshot.bottles if each.id == bottle_id)
 
     def _leave_out_removed(self) -> None:
         gone = without_spec(self._shoot, self._snapshot)
@@ -494,7 +491,7 @@ class LogDialog(QDialog):
         flow = FlowLayout()
         flow.setSpacing(UNIT)
         for number, drink in enumerate(self._shoot.drinks):
-            field = number_field(f"Serves of {drink.name}", 0, 3 * MOST_SERVES)
+            field = number_field(f"Serves of {drink.name}", 0, 3 * MOST_SHOOT_SERVES)
             field.setValue(drink.serves.total)
             field.valueChanged.connect(partial(self._on_made, number))
             self.made.append(field)

@@ -45,7 +45,7 @@ from barkeep.domain.shoots.plan import Rescue
 
 
 @dataclass(frozen=True)
-class Offer:
+class OfferedAction:
     """A button of the page: what it says and does; the first of a shoot is its next step."""
 
     text: str
@@ -67,8 +67,8 @@ class ShootPage(QWidget):
     def __init__(
         self,
         answer: ShootAnswer,
-        next_step: Offer | None,
-        offers: Sequence[Offer],
+        next_step: OfferedAction | None,
+        offers: Sequence[OfferedAction],
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -110,7 +110,7 @@ class ShootPage(QWidget):
             found.setFocus(Qt.FocusReason.OtherFocusReason)
         return found is not None
 
-    def _add_head(self, next_step: Offer | None, offers: Sequence[Offer]) -> None:
+    def _add_head(self, next_step: OfferedAction | None, offers: Sequence[OfferedAction]) -> None:
         shoot = self._answer.shoot
         self._say(shoot.theme, size=TypeSize.TITLE)
         self._say(when_in_words(shoot), quiet=True)

@@ -16,11 +16,10 @@ from barkeep.application.publishing import camera_drinks_of
 from barkeep.application.shoots import FilmedAhead, NotFilmedYet
 from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.context import ScreenContext
-from barkeep.desktop.screens.screen import EVERYTHING
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.shoots.camera_sheet import open_on_camera
 from barkeep.desktop.shoots.editor import ShootEditor
-from barkeep.desktop.shoots.one_shoot import Offer, ShootPage
+from barkeep.desktop.shoots.one_shoot import OfferedAction, ShootPage
 from barkeep.desktop.shoots.rows import (
     STATE_WORDS,
     ShootAnswer,
@@ -31,6 +30,7 @@ from barkeep.desktop.shoots.rows import (
 from barkeep.desktop.widgets.buttons import primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.shoots import (
     ChosenPour,
     Shoot,
@@ -107,7 +107,7 @@ class ShootsScreen(TableScreen[Shoot]):
     title = "Shoots"
     noun = "shoots"
     search_hint = "Search theme, drink or bottle…"
-    cares_about = EVERYTHING | {"shoots"}
+    cares_about = EVERYTHING
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         words = "A shoot is a theme, a day, and drinks in running order"
@@ -126,7 +126,7 @@ class ShootsScreen(TableScreen[Shoot]):
         self.splitter.setSizes([420, 520])
         self._prepare_actions()
 
-    def refresh(self, changes: frozenset[str]) -> None:
+    def refresh(self, changes: Changes) -> None:
         shoots = self.context.bar.snapshot.shoots
         self.show_rows(shoots)
         ahead = sum(each.state in ("idea", "planned") for each in shoots)
@@ -347,14 +347,14 @@ class ShootsScreen(TableScreen[Shoot]):
         if focused and not page.take_focus(focused):
             self.detail.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def _next_step(self, shoot: Shoot) -> Offer | None:
+    def _next_step(self, shoot: Shoot) -> OfferedAction | None:
         match shoot.state:
             case "idea":
-                return Offer("Plan it", lambda: self._move(shoot, "planned"), "calendar")
+                return OfferedAction("Plan it", lambda: self._move(shoot, "planned"), "calendar")
             case "planned":
-                return Offer("It is filmed", lambda: self._film(shoot), "check")
+                return OfferedAction("It is filmed", lambda: self._film(shoot), "check")
             case "filmed":
-                return Offer("Log it…", lambda: self._log(shoot), "count")
+                return OfferedAction("Log it…", lambda: self._log(shoot), "count")
         return None
 
     def _move(self, shoot: Shoot, state: str) -> None:
@@ -386,18 +386,18 @@ class ShootsScreen(TableScreen[Shoot]):
             film = partial(self.context.bar.shoots.film_today, identity)
             self.do(film, say=f"{shoot.theme}: filmed today")
 
-    def _offers(self, shoot: Shoot) -> list[Offer]:
+    def _offers(self, shoot: Shoot) -> list[OfferedAction]:
         offers = [
-            Offer("Run sheet…", lambda: self.run_sheet(shoot), "print"),
-            Offer("On camera", lambda: self.on_camera(shoot)),
+            OfferedAction("Run sheet…", lambda: self.run_sheet(shoot), "print"),
+            OfferedAction("On camera", lambda: self.on_camera(shoot)),
         ]
         if shoot.log is None:
-            offers.append(Offer("Shopping…", lambda: self.shop(shoot), "price"))
-            offers.append(Offer("Make…", self.make, "house-made"))
-            offers.append(Offer("Edit…", self.edit_current))
+            offers.append(OfferedAction("Shopping…", lambda: self.shop(shoot), "price"))
+            offers.append(OfferedAction("Make…", self.make, "house-made"))
+            offers.append(OfferedAction("Edit…", self.edit_current))
         else:
-            offers.append(Offer("Variances…", self.show_variances))
-        offers.append(Offer("Repeat", self.repeat_current, "redo"))
+            offers.append(OfferedAction("Variances…", self.show_variances))
+        offers.append(OfferedAction("Repeat", self.repeat_current, "redo"))
         return offers
 
     def _prepare_actions(self) -> None:

@@ -23,6 +23,7 @@ from barkeep.domain.bar.shoots import (
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.shoots.drinks import as_poured, orders_of, spec_of
 from barkeep.domain.shoots.making_ahead import ToMake
@@ -97,8 +98,7 @@ def drinks_in_brief(shoot: Shoot) -> str:
 
 def found_by(shoot: Shoot, words: str, snapshot: Snapshot) -> bool:
     """Whether a search finds it: by theme, drink, notes, day, state or bottle."""
-    titles = {each.id: each.product.title for each in snapshot.bottles}
-    return bool(find_shoots((shoot,), words, titles))
+    return bool(find_shoots((shoot,), words, snapshot.titles))
 
 
 def when_in_words(shoot: Shoot) -> str:
@@ -127,12 +127,11 @@ def serves_in_words(serves: ServeCounts) -> str:
 def chosen_in_words(drink: ShootDrink, snapshot: Snapshot) -> Iterator[tuple[int, str]]:
     """Each line that is poured otherwise than its spec says: its place, and a sentence."""
     spec, tree = spec_of(drink, snapshot), snapshot.knowledge.tree
-    titles = {each.id: each.product.title for each in snapshot.bottles}
     for chosen in still_chosen(drink, spec).chosen if spec else ():
         if spec is None or chosen.ingredient not in tree:
             continue
         wanted = spec.lines[chosen.line].ingredient
-        poured = titles.get(chosen.bottle_id or 0) or tree.in_sentence(chosen.ingredient)
+        poured = snapshot.titles.get(chosen.bottle_id or 0) or tree.in_sentence(chosen.ingredient)
         ratio = "" if abs(chosen.ratio - 1.0) < 1e-9 else f", {chosen.ratio:.3g} times as much"
         if chosen.ingredient == wanted or tree.is_a(chosen.ingredient, wanted):
             yield chosen.line, f"{tree.name(wanted)}: {poured}"
@@ -272,7 +271,7 @@ def _note(chosen: str, source: str, asked: MenuLine | None) -> str:
     """What was chosen, where it comes from, and that it runs out, each a sentence of its own."""
     short = RUNS_OUT.word if asked is not None and asked.unmet else ""
     parts = (each for each in (chosen, source, short) if each)
-    return ". ".join(each[:1].upper() + each[1:] for each in parts)
+    return ". ".join(map(capitalised, parts))
 
 
 def _from(asked: MenuLine | None, answer: ShootAnswer) -> str:

@@ -359,9 +359,8 @@ class SpecWriting:
 
     def _go_on(self, kept: KeptDraft) -> None:
         self._page.banner.clear()
-        specs = self._page.context.bar.snapshot.specs
-        spec = next((each for each in specs if each.id == kept.spec_id), None)
-        draft = kept.resumed(spec)
+        specs = self._page.context.bar.snapshot.spec_by_id
+        draft = kept.resumed(specs.get(kept.spec_id or 0))
         self._open(draft, self.drafts.go_on(kept, draft))
 
     def _open(self, draft: SpecDraft, keeper: DraftKeeper) -> SpecEditor:

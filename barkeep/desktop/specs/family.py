@@ -13,7 +13,7 @@ from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.widgets.details import add_heading, selectable
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.drink.comparison import Comparison, FigureRow, compare, figure_rows
+from barkeep.domain.drink.comparison import FigureRow, RiffComparison, compare, figure_rows
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.riffs import Change, Version, family
 from barkeep.domain.specs.shown_lines import shown_lines
@@ -183,7 +183,7 @@ def in_brief(trials: Sequence[Trial]) -> str:
     return f"{many}: {scores}" if scores else many
 
 
-def _pairs(found: Comparison, snapshot: Snapshot) -> Iterator[PairRow]:
+def _pairs(found: RiffComparison, snapshot: Snapshot) -> Iterator[PairRow]:
     before, after = _shown(found.parent, snapshot), _shown(found.riff, snapshot)
     for pair in found.pairs:
         was = "" if pair.before is None else before[id(pair.before)]

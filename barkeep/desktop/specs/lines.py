@@ -549,7 +549,8 @@ def _prepare(view: QTableView, snapshot: Snapshot) -> None:
     header.setSectionResizeMode(INGREDIENT, QHeaderView.ResizeMode.Stretch)
     for column, width in COLUMN_WIDTHS.items():
         view.setColumnWidth(column, width)
-    units = [Suggestion(each, each, each) for each in UNITS]
+    own = (each.name for each in snapshot.settings.measures)
+    units = [Suggestion(each, each, each) for each in (*UNITS, *own)]
     for column, name, offered in (
         (AMOUNT, "Amount", ()),
         (UNIT_COLUMN, "Unit", units),

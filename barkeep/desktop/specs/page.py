@@ -32,6 +32,7 @@ from barkeep.desktop.widgets.buttons import primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import VerdictDelegate
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.search import SLOW_FACTS, facts_for
 from barkeep.domain.pouring.memory import Memory
@@ -163,13 +164,13 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     # What a table screen asks
 
-    def refresh(self, changes: frozenset[str]) -> None:
+    def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
         rows = with_drinks(spec_rows(snapshot), self._drinks)
         self._offer_bases(rows)
         self.show_rows(rows)
         self._sum_up()
-        if changes == {"trials"}:
+        if changes == {Part.TRIALS}:
             return  # they change no verdict
         self.writing.offer()
         self.context.background.ask(self.key, partial(tonight, snapshot), self._show_verdicts)

@@ -8,14 +8,11 @@ from dataclasses import dataclass
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.names import bare_name, suggestions
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import folded
+from barkeep.domain.phrases import as_sentence, folded
 from barkeep.domain.spec_text.lines import ReadLine
 from barkeep.domain.spec_text.text import ReadSpec, read_specs
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import DuplicateName, Problem
-
-UNKNOWN = "no ingredient is called"
-"""How a reader's sentence about an ingredient it does not know begins."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,8 +111,8 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
     rest = line[problem.column - 1 :]
     name = bare_name(rest)
     length = max(1, len(rest.rstrip()))
-    whole = Fault(problem.line, problem.column, length, _sentence(problem.message))
-    if not name or UNKNOWN not in problem.message:
+    whole = Fault(problem.line, problem.column, length, as_sentence(problem.message))
+    if problem.unknown is None or not name.strip(" ()"):
         return whole
     fixes = tuple(
         Fix(problem.line, problem.column, len(name), _in_sentence(each, tree))
@@ -123,10 +120,6 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
     )
     message = f"No ingredient is called “{name}”."
     return Fault(problem.line, problem.column, len(name), message, fixes)
-
-
-def _sentence(message: str) -> str:
-    return message[:1].upper() + message[1:].rstrip(".") + "."
 
 
 def _in_sentence(name: str, tree: FamilyTree) -> str:

@@ -24,7 +24,7 @@ from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
 from barkeep.domain.amounts.amount import US_UNITS, BarUnits, show_range
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import folded
+from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.spec_text.lines import ReadLine
 from barkeep.domain.spec_text.text import ReadSpec
 
@@ -227,7 +227,7 @@ def _understood(read: ReadLine, tree: FamilyTree, units: BarUnits) -> str:
         return read.text
     name = tree.in_sentence(read.ingredient)
     if read.amount is None:
-        return name[:1].upper() + name[1:]
+        return capitalised(name)
     return f"{show_range(read.amount, read.amount_high, read.unit or 'each', units)} {name}"
 
 

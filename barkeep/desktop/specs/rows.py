@@ -8,10 +8,9 @@ from dataclasses import dataclass, replace
 from barkeep.desktop.drink.words import base_kind
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE, VERDICT_ROLE
-from barkeep.desktop.widgets.verdict_badge import MEANINGS, WORDS
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.pouring.verdicts import VERDICTS, Drink
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink
 from barkeep.domain.specs.spec import Spec, base
 
 NOT_ASKED_YET = "…"
@@ -51,10 +50,10 @@ def spec_columns() -> tuple[Column[SpecRow], ...]:
         ),
         Column(
             "Tonight",
-            lambda row: WORDS[row.drink.verdict] if row.drink else NOT_ASKED_YET,
+            lambda row: VERDICT_WORDS[row.drink.verdict].name if row.drink else NOT_ASKED_YET,
             key=_best_first,
             roles={VERDICT_ROLE: lambda row: row.drink.verdict if row.drink else None},
-            tooltip=lambda row: MEANINGS[row.drink.verdict] if row.drink else "",
+            tooltip=lambda row: VERDICT_WORDS[row.drink.verdict].meaning if row.drink else "",
         ),
         Column("Base", lambda row: row.base_name),
         Column("Technique", lambda row: technique_in_words(row.spec)),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterable, Mapping
+from collections.abc import Hashable, Iterable
 from dataclasses import dataclass
 from functools import partial
 
@@ -14,13 +14,15 @@ from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
 from barkeep.desktop.stand_ins.own_stand_in import OwnStandInDialog
-from barkeep.desktop.stand_ins.words import closeness_in_words, own_clauses, own_for, scope_in_words
+from barkeep.desktop.stand_ins.words import closeness_in_words, own_for, scope_in_words
 from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.relations import StandIn
+from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import FalseFriend, Offer, StandIns, or_buy_in_words, stand_in
@@ -124,7 +126,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self.view.setColumnWidth(0, 220)
         sort_by(self.view, 0)
 
-    def refresh(self, changes: frozenset[str]) -> None:
+    def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
         self._tree = snapshot.knowledge.tree
         self.show_rows(ingredient_rows(snapshot))
@@ -262,7 +264,6 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self.detail.show_details(row.name, about, tuple(self._sections(answer)), buttons=buttons)
 
     def _sections(self, answer: StandIns) -> Iterable[DetailSection]:
-        own = own_clauses(self.context.bar.snapshot.knowledge)
         if answer.none_because:
             said = f"Nothing stands in for it: {answer.none_because}."
             yield DetailSection(
@@ -271,14 +272,11 @@ class StandInsScreen(TableScreen[IngredientRow]):
         for heading, owned in (("Pour instead, from the bar", True), (TO_BE_BOUGHT, False)):
             offers = [each for each in answer.stand_ins if each.owned == owned]
             if offers:
-                rows = tuple(self._offer(each, own) for each in offers)
+                rows = tuple(map(self._offer, offers))
                 yield DetailSection(heading, rows)
-        said_here = {clause for offer in answer.stand_ins for clause in offer.path}
-        left_out = [
-            entry
-            for clause, entry in own.items()
-            if entry.wanted == answer.wanted and clause not in said_here
-        ]
+        taken = {entry for offer in answer.stand_ins for entry in offer.derivation.stand_ins}
+        own = own_for(self.context.bar.snapshot.knowledge, answer.wanted)
+        left_out = [entry for entry in own if entry not in taken]
         if left_out:
             rows = tuple(map(self._left_out, left_out))
             yield DetailSection("Your own, not offered here", rows)
@@ -286,18 +284,18 @@ class StandInsScreen(TableScreen[IngredientRow]):
             rows = tuple(map(self._false_friend, answer.confusables))
             yield DetailSection("Not the same, never pour it instead", rows)
 
-    def _offer(self, offer: Offer, own: Mapping[str, StandIn]) -> DetailRow:
+    def _offer(self, offer: Offer) -> DetailRow:
         name = self._tree.name(offer.ingredient)
         if offer.bottle is not None:
             name = f"{name}: {offer.bottle.product.title}"
         lacking = ", ".join(
             self._tree.name(key) for key in offer.missing if key != offer.ingredient
         )
-        yours = [own[clause] for clause in offer.path if clause in own]
+        yours = [each for each in offer.derivation.stand_ins if each.own]
         notes = [offer.why, *filter(None, map(scope_in_words, yours))]
         if offer.corrections:
             changes = "; ".join(offer.corrections)
-            notes.append(f"{changes[:1].upper()}{changes[1:]}.")
+            notes.append(f"{capitalised(changes)}.")
         if lacking:
             notes.append(f"To be bought: {lacking}.")
         if offer.or_buy:
@@ -318,13 +316,12 @@ class StandInsScreen(TableScreen[IngredientRow]):
     def _left_out(self, entry: StandIn) -> DetailRow:
         """An own stand-in that is too far, or does not hold for the chosen drink."""
         closeness = closeness_in_words(entry.closeness)
-        why = f"{entry.why[:1].upper()}{entry.why[1:].rstrip('.')}."
-        note = f"{closeness}. {why} {scope_in_words(entry)}".rstrip()
+        note = f"{closeness}. {as_sentence(entry.why)} {scope_in_words(entry)}".rstrip()
         name = f"{self._tree.name(entry.offered)} · {YOUR_OWN}"
         return DetailRow(name, label=closeness, note=note, picture="info", tone="muted")
 
     def _false_friend(self, friend: FalseFriend) -> DetailRow:
-        why = friend.why[:1].upper() + friend.why[1:]
+        why = capitalised(friend.why)
         return DetailRow(
             self._tree.name(friend.ingredient), note=why, picture="warning", tone="warning"
         )

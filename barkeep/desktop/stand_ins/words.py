@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 from barkeep.domain.bar.knowledge import Knowledge
-from barkeep.domain.ingredients.derivations import Replace
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.uses import Scope
-from barkeep.domain.pouring.words import step_in_words
 
 SCOPE_WORDS: dict[Scope, str] = {
     "shaken": "Only in shaken drinks",
@@ -39,9 +37,3 @@ def own_for(knowledge: Knowledge, wanted: str) -> tuple[StandIn, ...]:
     """The owner's stand-ins for one ingredient, closest first."""
     found = (each for each in knowledge.stand_ins if each.own and each.wanted == wanted)
     return tuple(sorted(found, key=lambda each: (-each.closeness, each.offered)))
-
-
-def own_clauses(knowledge: Knowledge) -> dict[str, StandIn]:
-    """The clause an answer's path says for each of the owner's stand-ins -> that stand-in."""
-    own = (each for each in knowledge.stand_ins if each.own)
-    return {step_in_words(Replace(each), knowledge.tree): each for each in own}

@@ -1,4 +1,4 @@
-"""What keys mean on a screen: a key event as a plain word, and the legend always in view."""
+"""Keys on a screen: a key event as a plain word, and the legend that is always in view."""
 
 from __future__ import annotations
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
 from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
@@ -11,23 +9,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT
 from barkeep.desktop.look.tones import Tones, blend, current_tones
-from barkeep.domain.pouring.verdicts import Verdict
-
-WORDS: Mapping[Verdict, str] = {
-    "ready": "Ready",
-    "stand_in": "Stand-in",
-    "one_short": "One short",
-    "short": "Short",
-}
-"""What each verdict is called."""
-
-MEANINGS: Mapping[Verdict, str] = {
-    "ready": "Everything is here",
-    "stand_in": "Can be made with a stand-in",
-    "one_short": "One ingredient is missing",
-    "short": "More than one ingredient is missing",
-}
-"""What each verdict means, in one line."""
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Verdict
 
 SHAPE = 16
 
@@ -39,7 +21,7 @@ def verdict_icon(verdict: Verdict) -> str:
 
 def verdict_width(verdict: Verdict, font: QFont) -> int:
     """How wide shape and word are together, in pixels."""
-    return SHAPE + UNIT + QFontMetrics(font).horizontalAdvance(WORDS[verdict])
+    return SHAPE + UNIT + QFontMetrics(font).horizontalAdvance(VERDICT_WORDS[verdict].name)
 
 
 def draw_verdict(
@@ -62,7 +44,7 @@ def draw_verdict(
     painter.setPen(QColor(colour))
     place = cell.adjusted(SHAPE + UNIT, 0, 0, 0)
     words = QFontMetrics(font).elidedText(
-        WORDS[verdict], Qt.TextElideMode.ElideRight, place.width()
+        VERDICT_WORDS[verdict].name, Qt.TextElideMode.ElideRight, place.width()
     )
     painter.drawText(place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)
     painter.restore()
@@ -79,9 +61,9 @@ class VerdictBadge(QWidget):
     def show_verdict(self, verdict: Verdict) -> None:
         """Show another verdict."""
         self._verdict = verdict
-        self.setAccessibleName(WORDS[verdict])
-        self.setAccessibleDescription(MEANINGS[verdict])
-        self.setToolTip(MEANINGS[verdict])
+        self.setAccessibleName(VERDICT_WORDS[verdict].name)
+        self.setAccessibleDescription(VERDICT_WORDS[verdict].meaning)
+        self.setToolTip(VERDICT_WORDS[verdict].meaning)
         self.updateGeometry()
         self.update()
 

@@ -9,6 +9,7 @@ from typing import TypeVar
 from barkeep.documents.printed.cards import CardContent
 from barkeep.documents.printed.labels import LabelContent, PrepContent, PrepRow
 from barkeep.documents.printed.menus import MenuContent, MenuDrink
+from barkeep.domain.phrases import capitalised
 
 T = TypeVar("T")
 
@@ -110,7 +111,7 @@ def _text(style: str, text_of: Callable[[T], str]) -> Callable[[T], Sequence[Blo
 
 def _sentence(*words: str) -> str:
     joined = " · ".join(each for each in words if each)
-    return joined[:1].upper() + joined[1:]
+    return capitalised(joined)
 
 
 def _kept(amount: str) -> str:

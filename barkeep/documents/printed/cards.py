@@ -12,7 +12,7 @@ from barkeep.domain.amounts.rounding import Rounded, Style, rounded
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.text import line_text
-from barkeep.domain.specs.shown_lines import names_in_sentence
+from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import spoken_list
 
@@ -22,8 +22,6 @@ POURED = frozenset({"ml", "cl", "dl", "l", "oz", "imp_oz", "jigger", "shot", "po
 SPOONED = frozenset({"tsp", "tbsp", "dessertspoon", "barspoon"})
 """Units that stay what they are, with the millilitres beside them."""
 
-
-_GARNISH = re.compile(r"\s*garnish\s*:\s*", re.IGNORECASE)
 
 _OF = re.compile(r"\s*of\s+", re.IGNORECASE)
 
@@ -60,7 +58,8 @@ def _printed(line: Line, tree: FamilyTree, settings: Settings) -> PrintedLine:
         return PrintedLine(name)
     units = settings.units
     written = show_range(line.amount, line.amount_high, line.unit, units)
-    if line.unit in SPOONED and dimension(line.unit) == "volume":
+    own = units.measure(line.unit) is not None and tree[line.ingredient].unit == "ml"
+    if own or (line.unit in SPOONED and dimension(line.unit) == "volume"):
         return PrintedLine(name, written, written, _shown(line, "ml", units))
     if line.unit not in POURED or tree[line.ingredient].unit != "ml":
         return PrintedLine(name, written, written)
@@ -88,7 +87,7 @@ def _rounded(amount: float | None, unit: str | None, style: Style, units: BarUni
 
 def _name(line: Line, tree: FamilyTree, units: BarUnits) -> str:
     """What the author wrote after the amount; where that cannot be told, the ingredient's name."""
-    text = _GARNISH.sub("", line_text(line, tree, units), count=1)
+    text = without_garnish(line_text(line, tree, units))
     if line.amount is None:
         return " ".join(text.split())
     plain = spaced(text)
@@ -125,7 +124,10 @@ class DrinkFacts:
 
 @dataclass(frozen=True, slots=True)
 class CardContent:
-    """One drink in texts. `method` is its paragraphs; what there is nothing of is empty."""
+    """One drink in texts. `method` is its paragraphs; what there is nothing of is empty.
+
+    `own_cautions` are those of the drink alone.
+    """
 
     name: str
     lines: tuple[PrintedLine, ...]
@@ -139,7 +141,12 @@ class CardContent:
     strength: str = ""
     standard_drinks: str = ""
     allergens: str = ""
-    cautions: tuple[str, ...] = ()
+    own_cautions: tuple[str, ...] = ()
+
+    @property
+    def cautions(self) -> tuple[str, ...]:
+        """Its cautions as they are printed, after what stands before them all."""
+        return (FIRST_OF_ALL, *self.own_cautions) if self.own_cautions else ()
 
     @property
     def service(self) -> tuple[tuple[str, str], ...]:
@@ -167,7 +174,7 @@ def card_content(
         strength=_strength(known),
         standard_drinks=_standard_drinks(known, each=spec.serves != 1.0),
         allergens=f"Contains {spoken_list(known.allergens, 'and')}" if known.allergens else "",
-        cautions=(FIRST_OF_ALL, *known.cautions) if known.cautions else (),
+        own_cautions=known.cautions,
     )
 
 

@@ -3,16 +3,13 @@
 from __future__ import annotations
 
 import html
-import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 
 from barkeep.documents.printed.cards import CardContent
 from barkeep.documents.printed.run_sheet import all_cautions, removed_in_words
-
-_SPECIAL = re.compile(r"([\\`*_\[\]<>|])")
-
-_LISTLIKE = re.compile(r"^([0-9]{0,3})([-+#.)])")
+from barkeep.documents.specs.markdown import escaped
+from barkeep.domain.phrases import capitalised
 
 CAUTIONS = "Please mind"
 
@@ -41,7 +38,7 @@ def _facts(card: CardContent) -> str:
     """Strength and the like in one sentence."""
     said = [card.serves, card.strength, card.standard_drinks]
     words = ", ".join(each for each in said if each)
-    return words[:1].upper() + words[1:] + "." if words else ""
+    return capitalised(words) + "." if words else ""
 
 
 def _endings(card: CardContent) -> Iterator[str]:
@@ -74,25 +71,20 @@ def _text(card: CardContent) -> Iterator[str]:
 
 
 def _markdown(card: CardContent) -> Iterator[str]:
-    yield f"# {marked(card.name)}\n"
+    yield f"# {escaped(card.name)}\n"
     if card.riff:
-        yield f"*{marked(card.riff)}*\n"
+        yield f"*{escaped(card.riff)}*\n"
     for line in card.lines:
-        amount = f"**{marked(line.both)}** " if line.both else ""
-        yield f"- {amount}{marked(line.name)}"
+        amount = f"**{escaped(line.both)}** " if line.both else ""
+        yield f"- {amount}{escaped(line.name)}"
     if card.service:
         yield ""
-        yield from (f"- {word}: {marked(text)}" for word, text in card.service)
-    yield from (f"\n{marked(paragraph)}" for paragraph in card.method)
-    yield from (f"\n{marked(ending)}" for ending in _endings(card))
+        yield from (f"- {word}: {escaped(text)}" for word, text in card.service)
+    yield from (f"\n{escaped(paragraph)}" for paragraph in card.method)
+    yield from (f"\n{escaped(ending)}" for ending in _endings(card))
     if card.cautions:
         yield f"\n## {CAUTIONS}\n"
-        yield from (f"- {marked(caution)}" for caution in card.cautions)
-
-
-def marked(text: str) -> str:
-    """A text in which nothing is taken for Markdown."""
-    return _LISTLIKE.sub(r"\1\\\2", _SPECIAL.sub(r"\\\1", text))
+        yield from (f"- {escaped(caution)}" for caution in card.cautions)
 
 
 def _html(card: CardContent) -> Iterator[str]:
@@ -148,17 +140,17 @@ def episode_markdown(
     general_cautions: Sequence[str] = (),
 ) -> str:
     """Markdown; the episode's title stands above the drinks' own headings."""
-    parts = [f"# {marked(title)}"]
+    parts = [f"# {escaped(title)}"]
     # A drink's own heading is its first line, one rank below the episode's.
     parts += [f"#{description_markdown([_bare(card)]).strip()}" for card in cards]
     if removed:
-        parts.append(f"*{marked(removed_in_words(removed))}*")
+        parts.append(f"*{escaped(removed_in_words(removed))}*")
     if cautions := all_cautions(cards, general_cautions):
-        told = "\n".join(f"- {marked(each)}" for each in cautions)
+        told = "\n".join(f"- {escaped(each)}" for each in cautions)
         parts.append(f"## {CAUTIONS}\n\n{told}")
     return "\n\n".join(parts) + "\n"
 
 
 def _bare(card: CardContent) -> CardContent:
     """The card without its cautions, which are said once for all drinks."""
-    return replace(card, cautions=())
+    return replace(card, own_cautions=())

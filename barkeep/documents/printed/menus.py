@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from barkeep.documents.printed.cards import CardContent
+from barkeep.domain.phrases import capitalised
 
 UNSAID = frozenset({"ice", "water"})
 """What goes into a drink and is not worth a word on a menu."""
@@ -50,7 +51,7 @@ def menu_content(
 def _description(card: CardContent) -> str:
     names = [line.name for line in card.lines if line.name.casefold() not in UNSAID]
     words = ", ".join(names)
-    return words[:1].upper() + words[1:]
+    return capitalised(words)
 
 
 def _marks(card: CardContent, strength: bool, allergens: bool) -> list[str]:

@@ -155,9 +155,8 @@ def all_cautions(cards: Sequence[CardContent], general: Sequence[str] = ()) -> t
     drinks: dict[str, list[str]] = {}
     for card in cards:
         carries = [f"{card.allergens}."] if card.allergens else []
-        for text in (*carries, *card.cautions):
-            if text != FIRST_OF_ALL:
-                drinks.setdefault(text, []).append(card.name)
+        for text in (*carries, *card.own_cautions):
+            drinks.setdefault(text, []).append(card.name)
     own = [f"{spoken_list(tuple(names), 'and')}: {text}" for text, names in drinks.items()]
     return (FIRST_OF_ALL, *general, *own) if general or own else ()
 

@@ -42,7 +42,7 @@ _COLOUR = re.compile(r"#[0-9a-f]{6}")
 
 
 @dataclass(frozen=True, slots=True)
-class Style:
+class BlockStyle:
     """How one kind of block looks: type and space in points, `rule` a line below it.
 
     `between` is the space between the rows of a table.
@@ -74,7 +74,7 @@ class Template:
     title: str
     order: float
     parts: tuple[str, ...]
-    styles: Mapping[str, Style]
+    styles: Mapping[str, BlockStyle]
     font: Font = "sans"
     frame: Frame = "none"
     margin_mm: float = 10.0
@@ -84,7 +84,7 @@ class Template:
     new_page_each: bool = False
     drawn_for_mm: tuple[float, float] | None = None
 
-    def style(self, name: str) -> Style:
+    def style(self, name: str) -> BlockStyle:
         """The style of this name, or that of the body."""
         return self.styles.get(name, self.styles[BODY])
 
@@ -143,18 +143,18 @@ def _drawn_for(fields: Fields) -> tuple[float, float] | None:
     return None if width is None or height is None else (width, height)
 
 
-def _styles(table: Table, file: str) -> Mapping[str, Style]:
+def _styles(table: Table, file: str) -> Mapping[str, BlockStyle]:
     styles = {name: _style(name, each, file) for name, each in table.items()}
     if BODY not in styles:
         raise KnowledgeError(file, f"style.{BODY}", "it is missing")
     return styles
 
 
-def _style(name: str, table: object, file: str) -> Style:
+def _style(name: str, table: object, file: str) -> BlockStyle:
     if not isinstance(table, dict):
         raise KnowledgeError(file, f"style.{name}", "it must be a table")
     fields = Fields(table, file, f"style.{name}")
-    style = Style(
+    style = BlockStyle(
         fields.number("size", least=5.0, most=72.0),
         fields.flag("bold"),
         fields.flag("italic"),

@@ -139,7 +139,7 @@ def _finished(draft: _Draft, places: Mapping[str, int], problems: list[Problem])
         _serves(draft, places, problems),
         tuple(tag.strip() for tag in once.get("tags", "").split(",") if tag.strip()),
         once.get("credit", ""),
-        f"line {draft.row}",
+        row=draft.row,
     )
 
 

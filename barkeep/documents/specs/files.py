@@ -98,9 +98,6 @@ def _suffix(file: str) -> str:
     return f".{file.rsplit('.', 1)[-1].casefold()}" if "." in file else ""
 
 
-_LINE = re.compile(r"line ([0-9]{1,9})")
-
-
 def placed(problem: Problem, parts: SpecParts, text: str) -> Problem:
     """A problem of `read_parts` with its line and column in the document `text`, from 1.
 
@@ -120,9 +117,8 @@ def placed(problem: Problem, parts: SpecParts, text: str) -> Problem:
 
 def _start(parts: SpecParts, text: str) -> int:
     """Where the line begins that the document's reader has told, else the document."""
-    told = _LINE.fullmatch(parts.where)
     place = 0
-    for _ in range(int(told[1]) - 1 if told else 0):
+    for _ in range(parts.row - 1):
         place = text.find("\n", place) + 1
         if not place:
             return 0

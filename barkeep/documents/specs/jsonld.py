@@ -227,9 +227,7 @@ def linked_data(text: str, file: str) -> tuple[str, ...]:
     own = _OWN_ENTITY.search(text)
     if own:
         line = text.count("\n", 0, own.start()) + 1
-        raise UnreadableFile(
-            file, f"line {line}: it defines entities of its own, which may be endless"
-        )
+        raise UnreadableFile(file, "it defines entities of its own, which may be endless", line)
     return tuple(_scripts(text, file))
 
 
@@ -264,8 +262,8 @@ def _scripts(text: str, file: str) -> Iterator[str]:
             depth += 1
             if depth > DEEPEST:
                 line = text.count("\n", 0, mark.start()) + 1
-                reason = f"line {line}: its elements are nested more than {DEEPEST} deep"
-                raise UnreadableFile(file, reason)
+                reason = f"its elements are nested more than {DEEPEST} deep"
+                raise UnreadableFile(file, reason, line)
 
 
 def _end_of(tag: str, text: str, at: int) -> int:

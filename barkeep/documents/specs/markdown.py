@@ -137,7 +137,7 @@ def _finished(draft: _Draft) -> SpecParts:
         _number(fields.get("serves", "")),
         tuple(tag.strip() for tag in fields.get("tags", "").split(",") if tag.strip()),
         fields.get("credit", ""),
-        f"line {draft.row}",
+        row=draft.row,
     )
 
 
@@ -147,19 +147,19 @@ def _number(text: str) -> float | None:
 
 
 def _written(spec: SpecParts) -> Iterator[str]:
-    yield f"# {_escaped(spec.name)}\n"
-    yield from (f"- {_escaped(line)}" for line in spec.lines)
+    yield f"# {escaped(spec.name)}\n"
+    yield from (f"- {escaped(line)}" for line in spec.lines)
     if spec.method:
         yield "\n## Method\n"
         for number, step in enumerate(spec.method, 1):
-            yield f"{number}. {_escaped(step) if step else _STEP_BREAK}"
+            yield f"{number}. {escaped(step) if step else _STEP_BREAK}"
     details = list(_details(spec))
     if details:
         yield "\n## Details\n"
-        yield from (f"- {name}: {_escaped(value)}" for name, value in details)
+        yield from (f"- {name}: {escaped(value)}" for name, value in details)
     if spec.notes:
         yield "\n## Notes\n"
-        yield from (f"- {_escaped(note)}" for note in spec.notes)
+        yield from (f"- {escaped(note)}" for note in spec.notes)
 
 
 def _details(spec: SpecParts) -> Iterator[tuple[str, str]]:
@@ -174,7 +174,8 @@ def _details(spec: SpecParts) -> Iterator[tuple[str, str]]:
     yield from ((name, value) for name, value in fields.items() if value)
 
 
-def _escaped(text: str) -> str:
+def escaped(text: str) -> str:
+    """A text in which nothing is taken for Markdown."""
     return _LISTLIKE.sub(r"\1\\\2", _SPECIAL.sub(r"\\\1", text))
 
 

@@ -35,10 +35,11 @@ def parts_in_json(text: str, file: str) -> tuple[SpecParts, ...]:
     specs = whole.get("specs")
     if not isinstance(specs, list):
         raise UnreadableFile(file, "“specs” must be a list")
-    return tuple(_read(spec, f"spec {number}", file) for number, spec in enumerate(specs, 1))
+    return tuple(_read(spec, number, file) for number, spec in enumerate(specs, 1))
 
 
-def _read(spec: Any, where: str, file: str) -> SpecParts:
+def _read(spec: Any, number: int, file: str) -> SpecParts:
+    where = f"spec {number}"
     if not isinstance(spec, dict):
         raise UnreadableFile(file, f"{where} must be an object")
     serves = spec.get("serves")
@@ -55,7 +56,7 @@ def _read(spec: Any, where: str, file: str) -> SpecParts:
         None if serves is None else float(serves),
         _list(spec, "tags", where, file),
         _text(spec, "credit", where, file),
-        where,
+        number=number,
     )
 
 

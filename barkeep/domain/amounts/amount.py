@@ -16,6 +16,7 @@ from fractions import Fraction
 from barkeep.domain.amounts.units import (
     DASH_ML,
     FRACTIONAL,
+    METRIC,
     OUNCES,
     UNITS,
     US_UNITS,
@@ -97,6 +98,8 @@ _AMOUNT = re.compile(
 
 _INCH_MARK = re.compile(r"[ ]?[\"″]")
 
+_CUBED = re.compile(r"[ ]?(?P<side>[cd]m)[ ]?(?:\^|\*\*)?[ ]?[3³](?!\w)", re.IGNORECASE)
+
 _UNIT_WORD = re.compile(r"[ ]?(?P<word>[^\W\d_]+(?:\.?[ ]?[^\W\d_]+)*)(?P<stop>\.?)")
 
 
@@ -174,6 +177,9 @@ def unit_at(text: str, start: int, units: BarUnits = US_UNITS) -> tuple[str | No
 
     Inches are only understood at the end of the text: *1 in* may go on as prose.
     """
+    cubed = _CUBED.match(text, start)
+    if cubed:
+        return unit_named(f"{cubed['side']}3"), cubed.end()
     found = _UNIT_WORD.match(text, start)
     if found is None:
         mark = _INCH_MARK.match(text, start)
@@ -196,7 +202,7 @@ def show_amount(value: float, unit: str, units: BarUnits = US_UNITS) -> str:
     >>> show_amount(1.5, "oz")
     '1 ½ oz'
     """
-    number = show_number(value, fractions=unit in FRACTIONAL)
+    number = show_number(value, fractions=unit not in METRIC)
     if unit == "each":
         return number
     return f"{number} {spoken_unit(unit, units, plural=value > 1.0 and number != '1')}"
@@ -206,7 +212,7 @@ def show_range(value: float, high: float | None, unit: str, units: BarUnits = US
     """An amount or a range as it is printed, such as *2–3 dashes*."""
     if high is None:
         return show_amount(value, unit, units)
-    return f"{show_number(value, fractions=unit in FRACTIONAL)}–{show_amount(high, unit, units)}"
+    return f"{show_number(value, fractions=unit not in METRIC)}–{show_amount(high, unit, units)}"
 
 
 def show_number(value: float, *, fractions: bool, mark: str | None = None) -> str:

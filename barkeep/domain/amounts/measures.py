@@ -1,21 +1,12 @@
-"""What amounts come to: the only pint registry, and conversions.
-
-The units are barkeep's own (`resources/units.txt`). pint checks them and
-works out what each comes to; its factors are exported once to
-`resources/unit_factors.toml`, so that converting is plain arithmetic and
-starting the program does not import pint.
-"""
+"""What amounts come to: conversions, with the factors of `barkeep.domain.amounts.units`."""
 
 from __future__ import annotations
 
-import tomllib
-from collections.abc import Mapping
-from functools import cache
-from typing import TYPE_CHECKING, Literal
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
-from barkeep import resource_files
 from barkeep.domain.amounts.amount import (
-    UNITS,
     US_UNITS,
     Amount,
     BarUnits,
@@ -25,12 +16,9 @@ from barkeep.domain.amounts.amount import (
     show_range,
     unit_named,
 )
-from barkeep.domain.amounts.units import Unit
-from barkeep.errors import WrongDimension
-
-if TYPE_CHECKING:
-    import pint
-
+from barkeep.domain.amounts.spoken import HOW_FULL, NUMBER_WORDS
+from barkeep.domain.amounts.units import TABLE, Dimension, OwnMeasure, Unit, defined, plain_word
+from barkeep.errors import AmountError, InvalidField, NegativeAmount, WrongDimension, spoken_list
 
 __all__ = [
     "US_UNITS",
@@ -47,10 +35,6 @@ __all__ = [
     "to_quantity",
     "unit_named",
 ]
-
-
-Dimension = Literal["volume", "mass", "count", "part", "length", "loose"]
-"""What a unit measures; *loose* is a piece of no fixed size, such as a leaf or a wedge."""
 
 
 _SAID: Mapping[Dimension, str] = {
@@ -71,59 +55,9 @@ _WANTED: Mapping[Unit, str] = {
 _DIMENSION: Mapping[Unit, Dimension] = {"ml": "volume", "g": "mass", "each": "count"}
 
 
-_BASES: Mapping[str, Dimension] = {
-    "ml": "volume",
-    "g": "mass",
-    "each": "count",
-    "part": "part",
-    "cm": "length",
-}
-
-EXPORT_HEAD = """\
-# What each unit comes to in ml, g, each, part or cm. Exported from units.txt by pint.
-# After a change there: python -m barkeep.domain.amounts.measures > resources/unit_factors.toml"""
-
-
-@cache
-def registry() -> pint.UnitRegistry[float]:
-    """The pint registry of barkeep's own units, built once from `units.txt`."""
-    import pint  # heavy: it brings numpy along
-
-    lines = resource_files.read_text("units.txt").splitlines()
-    units: pint.UnitRegistry[float] = pint.UnitRegistry(None)
-    units.load_definitions(lines)
-    return units
-
-
-def exported_factors() -> str:
-    """The text of `unit_factors.toml`: what each unit comes to, as pint works it out."""
-    units = registry()
-    lines = [EXPORT_HEAD]
-    for base, kind in _BASES.items():
-        lines.append(f"\n[{kind}]")
-        for name in sorted(UNITS):
-            if name in units and units.is_compatible_with(name, base):
-                lines.append(f"{name} = {float(units.Quantity(1.0, name).to(base).magnitude)!r}")
-    return "\n".join(lines) + "\n"
-
-
-@cache
-def _factors() -> Mapping[str, tuple[Dimension, float]]:
-    """Unit -> its dimension and how much of that dimension's base unit it is.
-
-    Read from what pint exported, so that nothing at a start imports pint.
-    """
-    tables = tomllib.loads(resource_files.read_text("unit_factors.toml"))
-    return {
-        unit: (kind, float(factor))
-        for kind in _BASES.values()
-        for unit, factor in tables[kind].items()
-    }
-
-
-def dimension(unit: str) -> Dimension:
+def dimension(unit: str, units: BarUnits = US_UNITS) -> Dimension:
     """What a unit measures."""
-    return _factors().get(unit, ("loose", 1.0))[0]
+    return defined(unit, units)[0]
 
 
 def to_quantity(amount: Amount, unit: Unit, units: BarUnits = US_UNITS) -> float:
@@ -147,12 +81,10 @@ def length_cm(amount: Amount) -> float:
 
 
 def _converted(amount: Amount, wanted: Dimension, example: str, units: BarUnits) -> float:
-    kind, factor = _factors().get(amount.unit, ("loose", 1.0))
+    kind, factor = defined(amount.unit, units)
     if kind != wanted:
         shown = show_range(amount.value, amount.high, amount.unit, units)
         raise WrongDimension(shown, _SAID[kind], example)
-    if amount.unit == "dash":
-        factor = units.dash_ml
     # 12 digits: 0.1 l is 100 ml, not 100.00000000000001.
     return float(f"{amount.value * factor:.12g}")
 
@@ -179,5 +111,86 @@ def show_quantity(amount: float, unit: Unit) -> str:
     return show_number(amount, fractions=True) if unit == "each" else show_amount(amount, unit)
 
 
-if __name__ == "__main__":
-    print(exported_factors(), end="")
+MOST_MEASURE_ML = 5000.0
+"""What holds more is no measure to pour with."""
+
+HOW_MEASURES = "write a name, an equals sign and what it holds, such as small ladle = 1.5 oz"
+
+_MEASURE_NAME = re.compile(r"[^\W\d_]+(?: [^\W\d_]+){0,2}")
+
+PACKAGES = ("bottle", "pack", "carton", "can", "bag")
+"""What things are bought in: so many of them are no measure."""
+
+_NOT_FIRST = NUMBER_WORDS | {*PACKAGES, *(f"{each}s" for each in PACKAGES)}
+"""Words that an amount is read by: no measure's name begins with one."""
+
+
+def with_measures(text: str, units: BarUnits) -> tuple[OwnMeasure, ...]:
+    """A bar's own measures with those of a text, parted by semicolons, each *name = volume*.
+
+    One that is there already is changed; *name =* takes it away. By name.
+
+    Raises `InvalidField`.
+    """
+    found = {each.name: each for each in units.own}
+    said: set[str] = set()
+    for part in filter(None, map(str.strip, text.split(";"))):
+        left, equals, size = part.partition("=")
+        name = plain_word(left)
+        if not equals:
+            raise InvalidField("measure", part, HOW_MEASURES)
+        if name in said:
+            raise InvalidField("measure", name, "it is there twice")
+        said.add(name)
+        if size.strip():
+            others = replace(units, own=tuple(found[key] for key in found if key != name))
+            found[name] = _own_measure(name, size.strip(), others)
+        elif found.pop(name, None) is None:
+            raise InvalidField("measure", part, _no_such_measure(list(found)))
+    return tuple(sorted(found.values(), key=lambda each: each.name))
+
+
+def show_measures(measures: Sequence[OwnMeasure], units: BarUnits) -> str:
+    """Own measures as `with_measures` reads them, such as *small ladle = 1 ½ oz*."""
+    return "; ".join(
+        f"{each.name} = {show_amount(each.amount, each.unit, units)}" for each in measures
+    )
+
+
+def _own_measure(name: str, size: str, units: BarUnits) -> OwnMeasure:
+    """One own measure. Raises `InvalidField`."""
+    if not _MEASURE_NAME.fullmatch(name):
+        raise InvalidField("measure", name, "its name is one to three words of letters")
+    if unit_named(name, replace(units, own=())) is not None:
+        raise InvalidField("measure", name, "it is a unit already")
+    if name.split()[0] in _NOT_FIRST or name in HOW_FULL:
+        raise InvalidField("measure", name, "it would be read as part of an amount")
+    amount, volume_ml = _volume_of(f"{name} = {size}", size, units)
+    if not 0.0 < volume_ml <= MOST_MEASURE_ML:
+        most = show_volume(MOST_MEASURE_ML)
+        raise InvalidField("measure", f"{name} = {size}", f"it holds more than 0 and up to {most}")
+    if amount.unit not in TABLE or amount.unit == "dash":
+        return OwnMeasure(name, volume_ml, "ml")
+    return OwnMeasure(name, amount.value, amount.unit)
+
+
+def _volume_of(whole: str, size: str, units: BarUnits) -> tuple[Amount, float]:
+    try:
+        amount = parse_amount(size, units)
+        volume_ml = to_quantity(amount, "ml", units)
+    except (AmountError, NegativeAmount):
+        raise InvalidField("measure", whole, HOW_MEASURES) from None
+    except WrongDimension as wrong:
+        expected = f"“{wrong.text}” is {wrong.given}, and a measure holds a volume such as 1.5 oz"
+        raise InvalidField("measure", whole, expected) from None
+    if amount.high is not None:
+        raise InvalidField("measure", whole, "it holds one volume, not a range")
+    return amount, volume_ml
+
+
+def _no_such_measure(names: list[str]) -> str:
+    if not names:
+        return "there are no own measures to take away"
+    return f"there is no such measure to take away; there {'is' if len(names) == 1 else 'are'} " + (
+        spoken_list(names, "and")
+    )

@@ -52,6 +52,18 @@ _SHARES: Mapping[str, float] = {
     "eighths": 1 / 8,
 }
 
+HOW_FULL = (
+    *("scant", "generous", "heaping", "heaped", "level", "rounded", "good", "healthy", "light"),
+    *("heavy", "big", "large", "small", "short", "long", "thin", "thick"),
+)
+"""What is said of a measure between the number and its name: *a generous splash*."""
+
+NUMBER_WORDS = frozenset(
+    {*_NUMBERS, *_SHARES, "couple", "few", "dozen", "equal", "a", "an", "the", "of", "each"}
+    | {"to", "or", "and"}
+)
+"""The words that numbers are said with, or stand beside."""
+
 _WORD = re.compile(r"[^\W\d_]+")
 
 _GAP = re.compile(r"[ -]*")

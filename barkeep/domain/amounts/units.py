@@ -1,10 +1,29 @@
-"""Units: their names, plurals and abbreviations, and what one bar means by them."""
+"""Units: their names, plurals and abbreviations, and what one bar means by them.
+
+The one source is `resources/units.txt`, in pint's definition format. Its lines
+are read here, a table that costs a start nothing; a prefixed unit that the
+table does not know (*hl*, *decagram*) is read by pint, which is loaded when
+the first such word is met.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import re
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from typing import Literal
+from functools import cache
+from typing import TYPE_CHECKING, Literal
+
+from barkeep import resource_files
+
+if TYPE_CHECKING:
+    import pint
+
+Unit = Literal["ml", "g", "each"]
+"""What bottles and ingredients are kept in."""
+
+Dimension = Literal["volume", "mass", "count", "part", "length", "loose"]
+"""What a unit measures; *loose* is a piece of no fixed size, such as a leaf or a wedge."""
 
 Ounce = Literal["oz", "imp_oz"]
 """The US and the imperial fluid ounce."""
@@ -12,101 +31,155 @@ Ounce = Literal["oz", "imp_oz"]
 OUNCES: Mapping[str, str] = {"oz": "US oz", "imp_oz": "imp oz"}
 """Each fluid ounce with the words that mean it at every bar."""
 
-DASH_ML = 0.8
+FILE = "units.txt"
+
+_DIMENSIONS: Mapping[tuple[str, int], Dimension] = {
+    ("length", 1): "length",
+    ("length", 3): "volume",
+    ("mass", 1): "mass",
+    ("count", 1): "count",
+    ("part", 1): "part",
+}
+
+_BASES: Mapping[Dimension, str] = {"volume": "ml", "mass": "g"}
+"""What pint tells a prefixed unit in; no other kind of unit takes a prefix."""
+
+_DEFINITION = re.compile(
+    r"(?P<name>\w+) = (?:\[(?P<base>\w+)\]|(?P<factor>[0-9.]+) \* (?P<of>\w+)"
+    r"(?: \*\* (?P<power>[0-9]))?) = (?P<symbol>\w+)(?P<others>(?: = \w+)*)"
+)
+
+_PREFIX = re.compile(r"(?P<name>\w+)- = [0-9.e-]+ = (?P<symbol>\w+)-")
+
+
+@dataclass(frozen=True, slots=True)
+class DefinedUnit:
+    """One line of the file: so much of its dimension's base, in ml, g, each, part or cm.
+
+    `abbreviated` where it is printed as its symbol, the same for one and for
+    many; `words` are all its names, with spaces.
+    """
+
+    name: str
+    words: tuple[str, ...]
+    abbreviated: bool
+    dimension: Dimension
+    factor: float
+
+
+def _definitions() -> Iterator[str]:
+    for line in resource_files.read_text(FILE).splitlines():
+        plain = line.partition("#")[0].strip()
+        if plain:
+            yield plain
+
+
+def _read_table() -> dict[str, DefinedUnit]:
+    """Every unit by the name it is stored under."""
+    found: dict[str, DefinedUnit] = {}
+    bases: dict[str, tuple[str, int]] = {}
+    for line in _definitions():
+        match = _DEFINITION.fullmatch(line)
+        if match is None:
+            continue  # a prefix, which is pint's
+        word = match["name"] if match["symbol"] == "_" else match["symbol"]
+        factor, base = 1.0, (match["base"], 1)
+        if match["of"]:
+            name, power = bases[match["of"]]
+            raised = int(match["power"] or 1)
+            factor = float(match["factor"]) * found[match["of"]].factor ** raised
+            base = (name, power * raised)
+        bases[word] = base
+        names = [word, match["name"], *match["others"].split(" = ")[1:]]
+        words = tuple(dict.fromkeys(each.replace("_", " ") for each in names))
+        kind = _DIMENSIONS.get(base, "loose")
+        found[word] = DefinedUnit(word, words, match["symbol"] != "_", kind, factor)
+    return found
+
+
+TABLE: Mapping[str, DefinedUnit] = _read_table()
+"""Every unit that is defined, by the name it is stored under."""
+
+UNITS = frozenset(TABLE)
+
+METRIC = frozenset(
+    each.name
+    for each in TABLE.values()
+    if each.abbreviated and f"{each.factor:e}".startswith("1.000000e")
+)
+"""Units whose amounts are printed as decimals."""
+
+FRACTIONAL = UNITS - METRIC
+"""Units whose amounts are printed as fractions."""
+
+DASH_ML = TABLE["dash"].factor
 """A dash from a bitters bottle; see `resources/units.txt` for its range and sources."""
+
+
+@dataclass(frozen=True, slots=True)
+class OwnMeasure:
+    """A measure of the owner's: `name` is so many of `unit`, a volume that is defined."""
+
+    name: str
+    amount: float
+    unit: str
+
+    @property
+    def volume_ml(self) -> float:
+        """What one holds."""
+        return self.amount * TABLE[self.unit].factor
 
 
 @dataclass(frozen=True, slots=True)
 class BarUnits:
     """What one bar means by the measures that bars do not agree on.
 
-    `ounce` is what *oz* with nothing before it is; `dash_ml` what a dash comes to.
+    `ounce` is what *oz* with nothing before it is; `dash_ml` what a dash comes
+    to; `own` are the owner's measures.
     """
 
     ounce: Ounce = "oz"
     dash_ml: float = DASH_ML
+    own: tuple[OwnMeasure, ...] = ()
+
+    def measure(self, name: str) -> OwnMeasure | None:
+        """The own measure of this name, None where there is none."""
+        return next((each for each in self.own if each.name == name), None)
 
 
 US_UNITS = BarUnits()
 """What is meant where no bar is asked: US ounces, and dashes from a bitters bottle."""
 
 
-_WORDS: Mapping[str, tuple[str, ...]] = {
-    "ml": ("milliliter", "millilitre", "mils"),
-    "cl": ("centiliter", "centilitre"),
-    "dl": ("deciliter", "decilitre"),
-    "l": ("liter", "litre", "ltr"),
-    "oz": (
-        *("fl oz", "floz", "ounce", "fluid ounce", "ozs"),
-        *("us oz", "us fl oz", "us ounce", "us fluid ounce"),
-    ),
-    "imp_oz": (
-        *("imp oz", "imp fl oz", "imperial oz", "imperial fl oz", "uk oz", "uk fl oz"),
-        *("imperial ounce", "imperial fluid ounce", "uk fluid ounce"),
-    ),
-    "tsp": ("teaspoon", "tea spoon", "teaspoonful", "tsps"),
-    "tbsp": ("tablespoon", "table spoon", "tablespoonful", "tbs", "tbsps"),
-    "dessertspoon": ("dessert spoon", "dsp", "dessertspoonful"),
-    "barspoon": ("bar spoon", "barspoonful", "bsp", "bsps"),
-    "dash": ("ds",),
-    "drop": (),
-    "splash": (),
-    "float": (),
-    "rinse": (),
-    "pinch": (),
-    "jigger": (),
-    "shot": (),
-    "pony": (),
-    "wineglass": ("wine glass",),
-    "cup": (),
-    "gill": ("us gill",),
-    "imp_gill": ("imperial gill", "uk gill"),
-    "pint": ("us pint",),
-    "imp_pint": ("imperial pint", "uk pint"),
-    "g": ("gram", "gramme", "gr", "gm", "grms"),
-    "kg": ("kilo", "kilogram", "kilogramme"),
-    "lb": ("pound",),
-    "cm": ("centimeter", "centimetre"),
-    "mm": ("millimeter", "millimetre"),
-    "in": ("inch",),
-    "part": (),
-    "each": ("whole",),
-    "piece": ("pc", "pcs"),
-    "sprig": (),
-    "stick": (),
-    "cube": (),
-    "leaf": (),
-    "slice": (),
-    "wedge": (),
-    "wheel": (),
-    "peel": (),
-    "twist": (),
-    "handful": (),
-}
-"""Unit -> other words for it; plurals are understood."""
-
-
-UNITS = frozenset(_WORDS)
-
-FRACTIONAL = UNITS - {"ml", "cl", "dl", "l", "g", "kg", "cm", "mm"}
-"""Units whose amounts are printed as fractions; the metric ones are printed as decimals."""
-
-
-_ABBREVIATED = frozenset(
-    {*OUNCES, "tsp", "tbsp", "ml", "cl", "dl", "l", "g", "kg", "lb", "cm", "mm", "in"}
-)
-"""Units that are printed the same for one and for many."""
-
-
 def unit_named(word: str, units: BarUnits = US_UNITS) -> str | None:
     """The unit of this name, plural or abbreviation; an ounce of neither kind is the bar's.
 
-    >>> unit_named("Table Spoons")
-    'tbsp'
+    >>> unit_named("Table Spoons"), unit_named("hl")
+    ('tbsp', 'hectolitre')
     """
-    plain = " ".join(word.casefold().replace(".", " ").split())
+    plain = plain_word(word)
     unit = _BY_WORD.get(plain)
-    return units.ounce if unit == "oz" and not plain.startswith("us ") else unit
+    if unit is not None:
+        return units.ounce if unit == "oz" and not plain.startswith("us ") else unit
+    for own in units.own:
+        if plain in _forms(plain_word(own.name)):
+            return own.name
+    return prefixed_unit(plain)
+
+
+def defined(unit: str, units: BarUnits = US_UNITS) -> tuple[Dimension, float]:
+    """What a unit measures and how many ml, g, pieces, parts or cm it comes to at a bar.
+
+    A unit that is none, or no longer one, is a piece of no fixed size.
+    """
+    if unit == "dash":
+        return "volume", units.dash_ml
+    if unit in TABLE:
+        return TABLE[unit].dimension, TABLE[unit].factor
+    own = units.measure(unit)
+    if own is not None:
+        return "volume", own.volume_ml
+    return _by_pint(unit) if prefixed_unit(unit) == unit else ("loose", 1.0)
 
 
 def unit_words(unit: str, units: BarUnits | None = None) -> str:
@@ -123,29 +196,79 @@ def unit_words(unit: str, units: BarUnits | None = None) -> str:
 def spoken_unit(unit: str, units: BarUnits, *, plural: bool) -> str:
     """A unit as it follows an amount at a bar: *oz*, *dash* or *dashes*."""
     words = unit_words(unit, units)
-    return _plurals(words)[0] if plural and unit not in _ABBREVIATED else words
+    abbreviated = unit in TABLE and TABLE[unit].abbreviated
+    return _plural(words) if plural and not abbreviated else words
 
 
-def _plurals(word: str) -> tuple[str, ...]:
-    if word == "leaf":
-        return ("leaves",)
+def plain_word(word: str) -> str:
+    """A unit's name as names are compared: no case, points, underscores or wide spaces."""
+    return " ".join(word.casefold().replace(".", " ").replace("_", " ").split())
+
+
+def _plural(word: str) -> str:
+    if word.endswith("f"):
+        return f"{word[:-1]}ves"
     if word.endswith("y"):
-        return (f"{word[:-1]}ies",)
+        return f"{word[:-1]}ies"
     if word.endswith(("sh", "ch", "ss")):
-        return (f"{word}es",)
-    return (f"{word}s",)
+        return f"{word}es"
+    return f"{word}s"
+
+
+def _forms(word: str) -> tuple[str, str]:
+    return word, _plural(word)
 
 
 def _by_word() -> dict[str, str]:
     found: dict[str, str] = {}
-    for unit, others in _WORDS.items():
-        for word in (unit.replace("_", " "), *others):
-            for form in (word, *_plurals(word)):
-                found.setdefault(form, unit)
+    for unit in TABLE.values():
+        for word in unit.words:
+            for form in _forms(word):
+                found.setdefault(form, unit.name)
     return found
 
 
 _BY_WORD: Mapping[str, str] = _by_word()
 
 
-Unit = Literal["ml", "g", "each"]
+def _may_be_prefixed() -> re.Pattern[str]:
+    """What only can be a prefixed litre or gram: pint is too slow to be asked of every word."""
+    prefixes = [_PREFIX.fullmatch(line) for line in _definitions() if "- =" in line]
+    marks = {mark for each in prefixes if each for mark in each.groups()}
+    bases = (form for unit in ("l", "g") for word in TABLE[unit].words for form in _forms(word))
+    return re.compile(f"(?:{'|'.join(sorted(marks))})(?:{'|'.join(sorted(bases))})")
+
+
+_PREFIXED = _may_be_prefixed()
+
+
+def prefixed_unit(word: str) -> str | None:
+    """The full name of a litre or gram with a prefix, as pint reads it: *hl* is a hectolitre."""
+    return _named_by_pint(word) if _PREFIXED.fullmatch(word) else None
+
+
+@cache
+def registry() -> pint.UnitRegistry[float]:
+    """The pint registry of barkeep's own units, built once from `units.txt`."""
+    import pint  # heavy: it brings numpy along
+
+    units: pint.UnitRegistry[float] = pint.UnitRegistry(None)
+    units.load_definitions(list(_definitions()))
+    return units
+
+
+@cache
+def _named_by_pint(word: str) -> str | None:
+    from pint import UndefinedUnitError
+
+    try:
+        return str(registry().parse_units(word))
+    except UndefinedUnitError:
+        return None
+
+
+@cache
+def _by_pint(unit: str) -> tuple[Dimension, float]:
+    quantity = registry().Quantity(1.0, unit)
+    kind, base = next(each for each in _BASES.items() if quantity.is_compatible_with(each[1]))
+    return kind, float(quantity.to(base).magnitude)

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from barkeep.domain.amounts.amount import parse_amount
-from barkeep.domain.amounts.measures import US_UNITS, BarUnits, to_quantity
+from barkeep.domain.amounts.measures import PACKAGES, US_UNITS, BarUnits, to_quantity
 from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.errors import AmountError
 
@@ -15,7 +15,7 @@ MOST_PAR = 1e5
 """In ml, g or pieces; a par above it is a misprint."""
 
 
-_PACKAGES = re.compile(r"([0-9]{1,3}) ?(?:bottles?|packs?|cartons?|cans?|bags?)", re.IGNORECASE)
+_PACKAGES = re.compile(rf"([0-9]{{1,3}}) ?(?:{'|'.join(PACKAGES)})s?", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)

@@ -20,7 +20,7 @@ ShootState = Literal["idea", "planned", "filmed", "logged"]
 STATES: tuple[ShootState, ...] = get_args(ShootState)
 
 
-MOST_SERVES = 200
+MOST_SHOOT_SERVES = 200
 """Of one kind in one shoot; more is a misprint."""
 
 

@@ -10,10 +10,11 @@ from typing import TYPE_CHECKING
 
 from barkeep.domain.amounts.amount import DASH_ML, BarUnits, Ounce
 from barkeep.domain.amounts.rounding import Style
+from barkeep.domain.amounts.units import OwnMeasure
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.pars import Par
 from barkeep.domain.bottles.bottle import Bottle, Product, pour_order
-from barkeep.domain.specs.quantities import in_dashes_of
+from barkeep.domain.specs.quantities import at_bar
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import DEFAULT_SCALES, Scale, Trial
 
@@ -29,7 +30,8 @@ class Settings:
     salt) the owner says are not there after all. `ounce` is what *oz* means,
     `dash_ml` what a dash comes to; amounts of specs are `shown_in` a style of
     printing; `country` is the one whose standard drink is counted in; trials
-    are scored on the `scales`; `pars` are the least to have of things, by ingredient.
+    are scored on the `scales`; `pars` are the least to have of things, by ingredient;
+    `measures` are the owner's own, by name.
     """
 
     name: str = "My bar"
@@ -42,11 +44,12 @@ class Settings:
     scales: tuple[Scale, ...] = DEFAULT_SCALES
     classics: bool = True
     pars: tuple[Par, ...] = ()
+    measures: tuple[OwnMeasure, ...] = ()
 
     @property
     def units(self) -> BarUnits:
         """What the bar means by the measures that bars do not agree on."""
-        return BarUnits(self.ounce, self.dash_ml)
+        return BarUnits(self.ounce, self.dash_ml, self.measures)
 
 
 @dataclass(frozen=True)
@@ -67,14 +70,44 @@ class Snapshot:
         """The owner's specs and the classics, by name; an own spec hides a classic's name.
 
         A dash in them comes to what the bar says it does, whatever it was
-        when a spec was written.
+        when a spec was written; a line in an own measure keeps what it came to.
         """
         own = {spec.name.casefold() for spec in self.specs}
         book = self.knowledge.classics if self.settings.classics else ()
         classics = (each for each in book if each.name.casefold() not in own)
         units, tree = self.settings.units, self.knowledge.tree
-        specs = (in_dashes_of(units, each, tree) for each in (*self.specs, *classics))
+        specs = (at_bar(units, each, tree) for each in (*self.specs, *classics))
         return tuple(sorted(specs, key=lambda spec: spec.name.casefold()))
+
+    @cached_property
+    def bottle_by_id(self) -> Mapping[int, Bottle]:
+        """Id -> bottle; none where it was removed. So too those below."""
+        return {each.id: each for each in self.bottles}
+
+    @cached_property
+    def product_by_id(self) -> Mapping[int, Product]:
+        """Id -> product."""
+        return {each.id: each for each in self.products}
+
+    @cached_property
+    def spec_by_id(self) -> Mapping[int, Spec]:
+        """Id -> spec of the owner's, as it was written."""
+        return {each.id: each for each in self.specs if each.id is not None}
+
+    @cached_property
+    def trial_by_id(self) -> Mapping[int, Trial]:
+        """Id -> trial."""
+        return {each.id: each for each in self.trials if each.id is not None}
+
+    @cached_property
+    def shoot_by_id(self) -> Mapping[int, Shoot]:
+        """Id -> shoot."""
+        return {each.id: each for each in self.shoots if each.id is not None}
+
+    @cached_property
+    def titles(self) -> Mapping[int, str]:
+        """Id of a bottle -> the title of what is in it."""
+        return {each.id: each.product.title for each in self.bottles}
 
     @cached_property
     def usable(self) -> Mapping[str, tuple[Bottle, ...]]:

@@ -21,8 +21,8 @@ from barkeep.domain.amounts.amount import (
     parse_amount,
     spaced,
 )
-from barkeep.domain.amounts.measures import Dimension, dimension, length_cm, to_quantity
-from barkeep.domain.amounts.units import Unit
+from barkeep.domain.amounts.measures import dimension, length_cm, to_quantity
+from barkeep.domain.amounts.units import Dimension, Unit
 from barkeep.domain.bottles.bottle import (
     SCALE_SIGMA_G,
     TENTHS_SIGMA,
@@ -98,7 +98,9 @@ def parse_level(text: str, container: Container, units: BarUnits = US_UNITS) -> 
     if share is not None:
         return _within(judged(share, container.size), container)
     amount = _one_amount(text, plain, container.unit, units)
-    means = _OF_WHAT_IS_POURED.get(dimension(amount.unit)) if container.unit == "ml" else None
+    means = (
+        _OF_WHAT_IS_POURED.get(dimension(amount.unit, units)) if container.unit == "ml" else None
+    )
     if means is not None:
         return means(amount, container)
     try:

@@ -18,7 +18,14 @@ from barkeep.domain.ingredients.derivations import Derivation, Want
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import Assessment, asked_by_want, assess, sourcing_for
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.sourcing import Choice, Sourcing, Within, any_of, choices, thresholds
+from barkeep.domain.pouring.sourcing import (
+    DerivationWays,
+    Sourcing,
+    Within,
+    any_of,
+    choices,
+    thresholds,
+)
 from barkeep.domain.pouring.supply import Stock, purchase
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
@@ -195,7 +202,9 @@ class _Market:
         supply = self.sourcing.supply.pools_with(bought, thresholds(before.spec))
         return replace(before, choices=some, supply=supply)
 
-    def _bought_choices(self, before: Assessment, number: int, key: str) -> tuple[Choice, ...]:
+    def _bought_choices(
+        self, before: Assessment, number: int, key: str
+    ) -> tuple[DerivationWays, ...]:
         bought = self._ways_buying(before, number).get(key, ())
         limits, supply = thresholds(before.spec), self.sourcing.supply
         return choices(before.lines[number], bought, limits, supply, self.tree)

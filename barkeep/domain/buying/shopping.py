@@ -21,6 +21,7 @@ from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.buying.packages import MadeHere, Package, package_for, packages_for
 from barkeep.domain.ingredients.derivations import Make
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import price_in_words
 from barkeep.domain.pouring.sourcing import Within, need
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount
@@ -387,11 +388,6 @@ def why_in_words(item: ShoppingItem) -> str:
     return "; ".join(item.why)
 
 
-def money(amount: float | None, currency: str = "") -> str:
-    """A price or a cost, empty where it is not known."""
-    return "" if amount is None else f"{amount:.2f} {currency}".strip()
-
-
 def total_in_words(found: ShoppingList) -> str:
     """What it comes to: *110.60 EUR for 4 things; 1 has no known price.*"""
     if not found.items:
@@ -400,7 +396,7 @@ def total_in_words(found: ShoppingList) -> str:
     lacking = f"{unpriced} {'has' if unpriced == 1 else 'have'} no known price"
     if not priced:
         return f"{_things(unpriced)} to buy; no price is known."
-    said = f"{money(found.total, found.currency)} for {_things(priced)}"
+    said = f"{price_in_words(found.total, found.currency)} for {_things(priced)}"
     return f"{said}; {lacking}." if unpriced else f"{said}."
 
 
@@ -408,7 +404,7 @@ def list_as_text(found: ShoppingList, tree: FamilyTree) -> str:
     """The whole list as plain text, a line a thing."""
     lines = []
     for each in found.items:
-        cost = money(each.cost, found.currency)
+        cost = price_in_words(each.cost, found.currency)
         lines.append(
             f"{name_in_words(each, tree)}: {packages_in_words(each)}{f' ({cost})' if cost else ''}"
         )

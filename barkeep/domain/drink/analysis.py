@@ -20,7 +20,7 @@ from barkeep.domain.cautions.cautions import (
     cautions_for,
     occasion_of,
 )
-from barkeep.domain.drink.balance import Style, style_of
+from barkeep.domain.drink.balance import DrinkStyle, style_of
 from barkeep.domain.drink.contents import Content, Pour, content_of, pours_for
 from barkeep.domain.drink.costs import Cost, cost_of
 from barkeep.domain.drink.doubts import doubts
@@ -108,7 +108,7 @@ class Analysis:
     general_cautions: tuple[Caution, ...]
     frozen: Frozen | None
     fit: Fit | None
-    style: Style | None
+    style: DrinkStyle | None
     uncertain: tuple[str, ...]
     unknown_alcohol: tuple[str, ...] = ()
     optional_alcohol: tuple[str, ...] = ()

@@ -48,7 +48,7 @@ class Range:
 
 
 @dataclass(frozen=True, slots=True)
-class Style:
+class DrinkStyle:
     """A family of drinks: strength in % vol, sugar and acid in g per litre, ice melted in."""
 
     key: str
@@ -65,7 +65,7 @@ class Style:
 
 def style_of(
     spec: Spec, technique: Technique, contents: Sequence[Content], tree: FamilyTree
-) -> Style | None:
+) -> DrinkStyle | None:
     """The family a drink belongs to, None where no range of it is known.
 
     Without alcohol there is none, nor for hot drinks, for what is shaken with
@@ -91,12 +91,12 @@ def style_of(
 
 
 @cache
-def styles() -> Mapping[str, Style]:
+def styles() -> Mapping[str, DrinkStyle]:
     """Every family by its key. Raises `KnowledgeError` for a broken resource."""
     return read_styles(resource_files.read_text(FILE))
 
 
-def read_styles(text: str, file: str = FILE) -> Mapping[str, Style]:
+def read_styles(text: str, file: str = FILE) -> Mapping[str, DrinkStyle]:
     """Families out of a TOML text. Raises `KnowledgeError`."""
     found = {}
     for key, table in parse(text, file).items():
@@ -106,10 +106,10 @@ def read_styles(text: str, file: str = FILE) -> Mapping[str, Style]:
     return found
 
 
-def _style(key: str, table: Mapping[str, object], file: str) -> Style:
+def _style(key: str, table: Mapping[str, object], file: str) -> DrinkStyle:
     fields = Fields({name: table[name] for name in table if name not in QUALITIES}, file, key)
     strength, sugar, acid = (_range(name, table.get(name), fields) for name in QUALITIES)
-    style = Style(key, fields.text("name"), strength, sugar, acid, fields.text("note", ""))
+    style = DrinkStyle(key, fields.text("name"), strength, sugar, acid, fields.text("note", ""))
     fields.finish()
     return style
 

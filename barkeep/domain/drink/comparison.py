@@ -14,7 +14,7 @@ NOT_KNOWN = "not known"
 
 
 @dataclass(frozen=True, slots=True)
-class Figures:
+class DrinkFigures:
     """What a drink comes to, or by how much that changes; None where it cannot be said."""
 
     abv_percent: float | None
@@ -25,15 +25,15 @@ class Figures:
 
 
 @dataclass(frozen=True, slots=True)
-class Comparison:
+class RiffComparison:
     """Two specs side by side; `change` is the riff's figures less the parent's."""
 
     parent: Spec
     riff: Spec
     pairs: tuple[LinePair, ...]
-    before: Figures
-    after: Figures
-    change: Figures
+    before: DrinkFigures
+    after: DrinkFigures
+    change: DrinkFigures
     currency: str
 
 
@@ -47,10 +47,10 @@ class FigureRow:
     change: str
 
 
-def compare(parent: Spec, riff: Spec, snapshot: Snapshot) -> Comparison:
+def compare(parent: Spec, riff: Spec, snapshot: Snapshot) -> RiffComparison:
     """Set a riff beside its parent, both poured from tonight's bottles."""
     before, after = _figures(parent, snapshot), _figures(riff, snapshot)
-    change = Figures(
+    change = DrinkFigures(
         _less(after.abv_percent, before.abv_percent),
         _less(after.sugar_g_per_l, before.sugar_g_per_l),
         _less(after.acid_g_per_l, before.acid_g_per_l),
@@ -59,15 +59,15 @@ def compare(parent: Spec, riff: Spec, snapshot: Snapshot) -> Comparison:
     )
     pairs = line_pairs(parent, riff, snapshot.knowledge.tree)
     currency = snapshot.settings.currency
-    return Comparison(parent, riff, pairs, before, after, change, currency)
+    return RiffComparison(parent, riff, pairs, before, after, change, currency)
 
 
-def figure_rows(comparison: Comparison) -> tuple[FigureRow, ...]:
+def figure_rows(comparison: RiffComparison) -> tuple[FigureRow, ...]:
     """Strength, sugar, acid, volume and cost of both, and by how much each changes."""
     return tuple(_rows(comparison))
 
 
-def _rows(comparison: Comparison) -> Iterator[FigureRow]:
+def _rows(comparison: RiffComparison) -> Iterator[FigureRow]:
     before, after = comparison.before, comparison.after
     yield _row("Strength", before.abv_percent, after.abv_percent, "% vol", 1)
     yield _row("Sugar", before.sugar_g_per_l, after.sugar_g_per_l, "g/l", 0)
@@ -92,15 +92,15 @@ def _shown(value: float | None, unit: str, digits: int) -> str:
     return NOT_KNOWN if value is None else f"{value:.{digits}f} {unit}"
 
 
-def _figures(spec: Spec, snapshot: Snapshot) -> Figures:
+def _figures(spec: Spec, snapshot: Snapshot) -> DrinkFigures:
     analysis = analyse(spec, snapshot)
     if not analysis.served_volume_ml:
-        return Figures(None, None, None, None, analysis.cost.amount)
+        return DrinkFigures(None, None, None, None, analysis.cost.amount)
     return _of(analysis)
 
 
-def _of(analysis: Analysis) -> Figures:
-    return Figures(
+def _of(analysis: Analysis) -> DrinkFigures:
+    return DrinkFigures(
         analysis.abv_percent,
         analysis.sugar_g_per_l,
         analysis.acid_g_per_l,

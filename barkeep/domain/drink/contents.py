@@ -215,5 +215,5 @@ def _pour_for(line: Line, supply: Supply, tree: FamilyTree) -> Pour:
                 bottle = supply.bottle(key, line.min_abv_percent)
                 if bottle is not None:
                     return Pour(key, bottle)
-            nearest = [kind for key in nearest for kind in tree.children.get(key, ())]
+            nearest = [kind for key in nearest for kind in tree.children(key)]
     return Pour(line.ingredient)

@@ -19,6 +19,7 @@ from barkeep.domain.ingredients.figures import (
     liquid_of,
 )
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import as_sentence, price_in_words
 from barkeep.domain.pouring.supply import Stock, Supply
 from barkeep.domain.pouring.words import as_written, no_amount, plain_amount
 from barkeep.domain.specs.glasses import ice_named
@@ -114,11 +115,11 @@ def _dilution(told: _Told) -> Iterator[str]:
         f"({told.mixture.iced.basis}); your ice and hands are others."
     )
     if told.mixture.iced.note:
-        yield _sentence(told.mixture.iced.note)
+        yield as_sentence(told.mixture.iced.note)
     hot = told.mixture.hot_on_ice
     if hot:
         names = spoken_list([told.tree.in_sentence(key) for key in hot], "and")
-        yield _sentence(f"hot {names} melts more ice than the formula knows of; twice the doubt")
+        yield as_sentence(f"hot {names} melts more ice than the formula knows of; twice the doubt")
     ice = ice_named(told.spec.ice)
     if ice is not None and ice.share and told.mixture.technique != "blended":
         yield "Over ice it goes on thinning; the figures are for the first sip."
@@ -276,7 +277,8 @@ def _price(told: _Told) -> Iterator[str]:
     cost = told.cost
     if cost.unpriced:
         names = [told.tree.in_sentence(key) for key in cost.unpriced]
-        rest = f"; the rest costs {cost.priced:.2f} {cost.currency}" if cost.priced else ""
+        known = price_in_words(cost.priced, cost.currency)
+        rest = f"; the rest costs {known}" if cost.priced else ""
         yield f"No price is known for {spoken_list(names, 'and')}, so the cost is not{rest}."
 
 
@@ -295,7 +297,3 @@ def _number(value: float) -> str:
 def _names(contents: Iterable[Content], tree: FamilyTree) -> str:
     names = dict.fromkeys(tree.in_sentence(each.pour.ingredient) for each in contents)
     return spoken_list(list(names), "and")
-
-
-def _sentence(text: str) -> str:
-    return text[:1].upper() + text[1:].rstrip(".") + "."

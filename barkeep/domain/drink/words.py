@@ -7,10 +7,11 @@ from dataclasses import dataclass
 
 from barkeep.domain.cautions.cautions import Caution
 from barkeep.domain.drink.analysis import Analysis, Frozen
-from barkeep.domain.drink.balance import Place, Quality, Style
+from barkeep.domain.drink.balance import DrinkStyle, Place, Quality
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.content import standard_drink
 from barkeep.domain.liquids.freezing import FREEZER_C, InFreezer
+from barkeep.domain.phrases import capitalised, price_in_words
 from barkeep.domain.pouring.words import as_written, no_amount, volume_in_words
 from barkeep.errors import spoken_list
 
@@ -81,9 +82,9 @@ def place_word(quality: Quality, place: Place) -> str:
     return _PLACES[quality][place]
 
 
-def about_ranges(style: Style) -> str:
+def about_ranges(style: DrinkStyle) -> str:
     """How far the usual ranges of a family are to be trusted."""
-    note = f"{style.note[:1].upper()}{style.note[1:]}." if style.note else ""
+    note = f"{capitalised(style.note)}." if style.note else ""
     return f"{FROM_MEMORY} {note}".rstrip()
 
 
@@ -122,9 +123,7 @@ def _facts(analysis: Analysis, tree: FamilyTree) -> Iterator[Fact]:
         yield Fact("In a freezer", *_freezer(analysis.frozen))
     if analysis.allergens:
         words = spoken_list([each.word for each in analysis.allergens], "and")
-        yield Fact(
-            "Allergens", f"{words[:1].upper()}{words[1:]}", "What is usual; the label comes first"
-        )
+        yield Fact("Allergens", capitalised(words), "What is usual; the label comes first")
 
 
 def _volume(analysis: Analysis) -> str:
@@ -148,7 +147,7 @@ def _alcohol(analysis: Analysis, tree: FamilyTree) -> Iterator[Fact]:
         yield Fact("Strength", f"No alcohol {without}".rstrip())
     else:
         strength = _with_doubt(analysis.abv_percent, analysis.sigma.abv_percent, 1, "% vol")
-        yield Fact("Strength", strength, f"{without[:1].upper()}{without[1:]}")
+        yield Fact("Strength", strength, capitalised(without))
         yield Fact("Alcohol", f"{analysis.ethanol_g:.0f} g, {_drinks(analysis)}", _one(analysis))
 
 
@@ -190,14 +189,14 @@ def _one(analysis: Analysis) -> str:
 def _cost(analysis: Analysis, tree: FamilyTree) -> str:
     cost = analysis.cost
     if cost.amount is not None:
-        return f"{cost.amount:.2f} {cost.currency}"
-    known = f"{cost.priced:.2f} {cost.currency} and " if cost.priced else ""
+        return price_in_words(cost.amount, cost.currency)
+    known = f"{price_in_words(cost.priced, cost.currency)} and " if cost.priced else ""
     names = spoken_list([tree.in_sentence(key) for key in cost.unpriced], "and")
     said = f"{known}{names} without a known price"
-    return said[:1].upper() + said[1:]
+    return capitalised(said)
 
 
 def _freezer(frozen: Frozen) -> tuple[str, str]:
     said = _IN_FREEZER[frozen.in_freezer]
     note = f"Ice forms {frozen.begins}; a freezer has {FREEZER_C:.0f} °C"
-    return f"{said[:1].upper()}{said[1:]}", note.replace("-", "−")
+    return capitalised(said), note.replace("-", "−")

@@ -2,8 +2,10 @@
 
 The search walks the substitution graph from the want, never through the same
 kind twice, and gives up on a branch as soon as its closeness cannot reach the
-floor any more. It may take one thing that is not owned (`buying`), which is
-how *next bottle* and *stand-ins* look beyond the shelf.
+floor any more. What is said of one pair bars another and a recipe takes all
+its inputs at once, so networkx's simple paths would not do. The search may
+take one thing that is not owned (`buying`), which is how *next bottle* and
+*stand-ins* look beyond the shelf.
 """
 
 from __future__ import annotations
@@ -88,6 +90,21 @@ class Derivation:
     def leaves(self) -> frozenset[str]:
         """The keys of everything it takes."""
         return frozenset(self.draws)
+
+    @property
+    def stand_ins(self) -> tuple[StandIn, ...]:
+        """Every stand-in it takes, in the order of its steps, those inside a recipe after it."""
+        return tuple(entry for step in self.steps for entry in _taken_by(step))
+
+
+def _taken_by(step: Step) -> tuple[StandIn, ...]:
+    match step:
+        case Replace(entry):
+            return (entry,)
+        case Make(_, parts):
+            return tuple(entry for part in parts for entry in part.stand_ins)
+        case KindOf():
+            return ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,8 +11,10 @@ The best derivation of a want multiplies closeness along a path and takes the
 product over a recipe's inputs. Every such step can only lower the value, so
 the function is superior in Knuth's sense and the best values come out in
 descending order, each final when it is first reached, whatever circles the
-graph holds. Source: D. E. Knuth, "A generalization of Dijkstra's algorithm",
-Information Processing Letters 6(1), 1977, pp. 1-5.
+graph holds. networkx has no such search, its Dijkstra knows no recipes, so it
+stands here; what can be reached at all is networkx's to say. Source:
+D. E. Knuth, "A generalization of Dijkstra's algorithm", Information Processing
+Letters 6(1), 1977, pp. 1-5.
 """
 
 from __future__ import annotations
@@ -111,24 +113,15 @@ class SubstitutionGraph:
     def reach(self, key: str) -> frozenset[str]:
         """Every key that any way to meet this one could take, itself among them."""
         if key not in self._reached:
-            self._reached[key] = frozenset(self._walk(key))
+            start = (key, STAND_IN_STEPS)
+            below = nx.descendants(self._states, start) if start in self._states else ()
+            self._reached[key] = frozenset((key, *(met for met, _left in below)))
         return self._reached[key]
 
-    def _walk(self, key: str) -> set[str]:
-        seen: set[State] = set()
-        pending: list[State] = [(key, STAND_IN_STEPS)]
-        while pending:
-            place = pending.pop()
-            if place in seen:
-                continue
-            seen.add(place)
-            here, left = place
-            pending += [(kind, left) for kind in self.kinds_below.get(here, ())]
-            for recipe in self.recipes.get(here, ()):
-                pending += [(each.ingredient, left) for each in recipe.inputs]
-            if left:
-                pending += [(each.offered, left - 1) for each in self.stand_ins.get(here, ())]
-        return {here for here, _left in seen}
+    @cached_property
+    def _states(self) -> nx.DiGraph[State]:
+        """Every rule's head with an edge to each node of its body."""
+        return nx.DiGraph((rule.head, each) for rule in self._rules for each in rule.body)
 
     @cached_property
     def alone(self) -> frozenset[str]:
@@ -196,9 +189,7 @@ def substitution_graph(
     graph: Graph = nx.MultiDiGraph()
     alone = {entry.wanted for entry in none}
     graph.add_nodes_from(tree)
-    for key in tree:
-        for parent in tree[key].parents:
-            graph.add_edge(parent, key, kind="is-a")
+    graph.add_edges_from(tree.family.edges, kind="is-a")
     for key in alone:
         graph.add_node(key, alone=True)
     for entry in stand_ins:

@@ -3,6 +3,13 @@
 An ingredient is a generic kind: *London dry gin* is a *gin* is a *spirit*. A
 node may have several parents. The tree knows names and who descends from
 whom; what may replace what is in `barkeep.domain.ingredients.graph`.
+
+The family is a networkx graph, built when something is asked of it that needs
+one. What every start asks, whether the parents run in a circle and what lies
+above a kind, does not wait for it: importing networkx takes a sixth of what a
+short command takes, and a walk per question is some forty times slower than a
+look into a table (`tests/benchmarks/test_family_tree.py`). So the standard
+library's topological order finds the circles and fills that table.
 """
 
 from __future__ import annotations
@@ -10,10 +17,18 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
+from graphlib import CycleError, TopologicalSorter
+from typing import TYPE_CHECKING, TypeAlias
 
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.phrases import folded
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
+
+if TYPE_CHECKING:
+    import networkx as nx
+
+Family: TypeAlias = "nx.DiGraph[str]"
+"""Every ingredient's key, with an edge from each kind to what is directly below it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +88,7 @@ class FamilyTree:
 
     def __post_init__(self) -> None:
         self._refuse_unknown_parents()
-        self._refuse_circles()
+        _ = self._ancestors  # reading it refuses circles
         _ = self.by_name  # reading it refuses names used twice
 
     def __getitem__(self, key: str) -> Ingredient:
@@ -125,37 +140,43 @@ class FamilyTree:
         }
 
     @cached_property
-    def children(self) -> Mapping[str, tuple[str, ...]]:
-        """Key -> the keys directly below it."""
-        below: dict[str, list[str]] = {key: [] for key in self.ingredients}
-        for ingredient in self.ingredients.values():
-            for parent in ingredient.parents:
-                below[parent].append(ingredient.key)
-        return {key: tuple(keys) for key, keys in below.items()}
+    def family(self) -> Family:
+        """The family as a graph, for all that looks down from a kind."""
+        import networkx as nx  # loads slowly, and much is answered without it
+
+        graph: Family = nx.DiGraph()
+        graph.add_nodes_from(self.ingredients)
+        graph.add_edges_from(
+            (parent, each.key) for each in self.ingredients.values() for parent in each.parents
+        )
+        return graph
+
+    def children(self, key: str) -> tuple[str, ...]:
+        """The keys directly below one, in the order of the tree; none below a stranger."""
+        return tuple(self.family.successors(key)) if key in self else ()
 
     @cached_property
     def _ancestors(self) -> Mapping[str, frozenset[str]]:
         above: dict[str, frozenset[str]] = {}
-
-        def climb(key: str) -> frozenset[str]:
-            if key not in above:
-                parents = self.ingredients[key].parents
-                above[key] = frozenset(parents).union(*(climb(parent) for parent in parents))
-            return above[key]
-
-        for key in self.ingredients:
-            climb(key)
+        for key in self._parents_first():
+            parents = self.ingredients[key].parents
+            above[key] = frozenset(parents).union(*(above[parent] for parent in parents))
         return above
+
+    def _parents_first(self) -> Iterable[str]:
+        order = TopologicalSorter({key: self.ingredients[key].parents for key in self})
+        try:
+            return tuple(order.static_order())
+        except CycleError as error:
+            circle = tuple(reversed(error.args[1]))  # from child to parent, as it is told
+            raise CyclicFamily(self.file, circle[0], "runs in a circle", circle) from None
 
     @cached_property
     def alcoholic(self) -> frozenset[str]:
         """Keys of what is usually 1 % vol or stronger, or has kin above or below that is."""
         strong = {key for key in self if (self[key].abv_percent or 0.0) >= 1.0}
-        return frozenset(
-            key
-            for key in self
-            if key in strong or self.ancestors(key) & strong or self.descendants(key) & strong
-        )
+        below = {key for key in self if self.ancestors(key) & strong}
+        return frozenset(strong | below).union(*map(self.ancestors, strong))
 
     @cached_property
     def _confused(self) -> Mapping[str, Mapping[str, str]]:
@@ -174,15 +195,19 @@ class FamilyTree:
         return key == kind or kind in self._ancestors.get(key, ())
 
     def descendants(self, key: str) -> frozenset[str]:
-        """Every key below, itself not included."""
-        found: set[str] = set()
-        pending = list(self.children.get(key, ()))
-        while pending:
-            below = pending.pop()
-            if below not in found:
-                found.add(below)
-                pending.extend(self.children[below])
-        return frozenset(found)
+        """Every key below, itself not included; none below a stranger."""
+        if key not in self._descendants:
+            self._descendants[key] = self._all_below(key)
+        return self._descendants[key]
+
+    def _all_below(self, key: str) -> frozenset[str]:
+        import networkx as nx
+
+        return frozenset(nx.descendants(self.family, key)) if key in self else frozenset()
+
+    @cached_property
+    def _descendants(self) -> dict[str, frozenset[str]]:
+        return {}  # of each key that was asked for
 
     def confused_with(self, key: str) -> Mapping[str, str]:
         """Key of each false friend -> why it must not be offered."""
@@ -208,21 +233,6 @@ class FamilyTree:
                 if parent not in self.ingredients:
                     reason = f"its parent “{parent}” is not an ingredient"
                     raise KnowledgeError(self.file, ingredient.key, reason)
-
-    def _refuse_circles(self) -> None:
-        finished: set[str] = set()
-
-        def descend(key: str, path: tuple[str, ...]) -> None:
-            if key in path:
-                circle = (*path[path.index(key) :], key)
-                raise CyclicFamily(self.file, key, "runs in a circle", circle)
-            if key not in finished:
-                for parent in self.ingredients[key].parents:
-                    descend(parent, (*path, key))
-                finished.add(key)
-
-        for key in self.ingredients:
-            descend(key, ())
 
 
 def with_own(tree: FamilyTree, own: Iterable[Ingredient]) -> FamilyTree:

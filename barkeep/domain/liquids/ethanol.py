@@ -34,7 +34,7 @@ _WEAKEST = 1e-3
 
 
 @dataclass(frozen=True, slots=True)
-class Mixture:
+class SpiritMixture:
     """A volume in ml at 20 °C, and its strength in % vol."""
 
     volume_ml: float
@@ -145,10 +145,11 @@ def of_old_uk_proof(proof: float) -> float:
     return within("proof", proof, 0.0, highest, "degrees") / OLD_UK_PROOF_PER_ABV
 
 
-def mixed(parts: Iterable[Mixture]) -> Mixture:
+def mixed(parts: Iterable[SpiritMixture]) -> SpiritMixture:
     """What pouring spirits and water together gives: masses add, volumes contract.
 
-    >>> mixed([Mixture(50.0, 100.0), Mixture(50.0, 0.0)]).volume_ml  # doctest: +ELLIPSIS
+    >>> spirit, water = SpiritMixture(50.0, 100.0), SpiritMixture(50.0, 0.0)
+    >>> mixed([spirit, water]).volume_ml  # doctest: +ELLIPSIS
     96.4...
     """
     total_g = ethanol_g = 0.0
@@ -158,9 +159,9 @@ def mixed(parts: Iterable[Mixture]) -> Mixture:
         total_g += grams
         ethanol_g += grams * mass_fraction(part.abv_percent)
     if total_g == 0.0:
-        return Mixture(0.0, 0.0)
+        return SpiritMixture(0.0, 0.0)
     p = ethanol_g / total_g
-    return Mixture(total_g * 1000.0 / density_of_mass_fraction(p), strength(p))
+    return SpiritMixture(total_g * 1000.0 / density_of_mass_fraction(p), strength(p))
 
 
 def reduced(volume_ml: float, abv_percent: float, wanted_abv: float) -> Reduction:

@@ -67,7 +67,8 @@ __all__ = [
 Served = Literal["cold", "over_ice", "hot", "frozen"]
 
 
-MOST_SERVES = 2000.0
+MOST_BATCH_SERVES = 2000.0
+"""Of one batch; more is a misprint."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,9 +141,9 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served | None 
     water_ml = _water_ml(one, served)
     serve_ml = one.start_volume_ml + water_ml
     serves = _serves(spec, one, target, serve_ml, snapshot.knowledge.tree)
-    if not (math.isfinite(serves) and 0.0 < serves <= MOST_SERVES):
+    if not (math.isfinite(serves) and 0.0 < serves <= MOST_BATCH_SERVES):
         raise CannotBatch(
-            spec.name, f"that would be {serves:.3g} serves; {MOST_SERVES:g} is the most"
+            spec.name, f"that would be {serves:.3g} serves; {MOST_BATCH_SERVES:g} is the most"
         )
     tree = snapshot.knowledge.tree
     out = measured_out(one.contents, target, serves, water_ml * serves, snapshot)

@@ -38,7 +38,7 @@ _BOILED_DOWN = Phrases(("boil* down", "boil* away", "reduc*", "by half", "to hal
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class RecipePart:
     """So much of an ingredient that goes in, in its own unit, and the bottle it comes from."""
 
     ingredient: str
@@ -60,7 +60,7 @@ class Figures:
     notes: tuple[str, ...] = ()
 
 
-def figures_of(batch: MadeFrom, parts: Sequence[Part], knowledge: Knowledge) -> Figures:
+def figures_of(batch: MadeFrom, parts: Sequence[RecipePart], knowledge: Knowledge) -> Figures:
     """What these parts come to once they are made into `batch`.
 
     Of what is not poured nothing is said. Fruit and beans by themselves give
@@ -79,13 +79,13 @@ def figures_of(batch: MadeFrom, parts: Sequence[Part], knowledge: Knowledge) -> 
     return _summed(batch, contents, volume_ml, heated, tree)
 
 
-def expected_yield_ml(parts: Sequence[Part], knowledge: Knowledge) -> float:
+def expected_yield_ml(parts: Sequence[RecipePart], knowledge: Knowledge) -> float:
     """The volume that these parts come to when nothing is strained out or boiled away.
 
-    >>> from barkeep.domain.ingredients import FamilyTree, Ingredient
+    >>> from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
     >>> tree = FamilyTree({"water": Ingredient("water", "Water"),
     ...     "sweetener": Ingredient("sweetener", "Sugar", unit="g")})
-    >>> parts = (Part("sweetener", 1000.0), Part("water", 1000.0))
+    >>> parts = (RecipePart("sweetener", 1000.0), RecipePart("water", 1000.0))
     >>> round(expected_yield_ml(parts, Knowledge(tree)), 1)
     1626.5
     """
@@ -165,7 +165,7 @@ def _usual(made: str, tree: FamilyTree) -> Figures:
     return Figures(usual.abv.value, usual.sugar.value, usual.acid.value)
 
 
-def _content(part: Part, knowledge: Knowledge) -> Content:
+def _content(part: RecipePart, knowledge: Knowledge) -> Content:
     line = Line("", part.ingredient, quantity=part.amount)
     pour = Pour(part.ingredient, part.bottle)
     return content_of(line, pour, "blended", knowledge)  # crushed fruit gives what is in it

@@ -21,19 +21,12 @@ from barkeep.domain.cautions.allergens import allergens_of, contains_sentence
 from barkeep.domain.cautions.cautions import Occasion, cautions_for
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.making.figures import Figures, Part, figures_of
+from barkeep.domain.making.figures import Figures, RecipePart, figures_of
+from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.pouring.warnings import age_of
 
 LEAST = 1e-9
 """Less than this of anything is arithmetic, not an amount."""
-
-
-@dataclass(frozen=True, slots=True)
-class Draw:
-    """So much out of one bottle, in the unit of its ingredient."""
-
-    bottle: Bottle
-    amount: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -177,7 +170,7 @@ def _bottles(key: str, snapshot: Snapshot) -> Iterator[Bottle]:
         found = [b for kind in nearest for b in snapshot.usable.get(kind, ())]
         yield from pour_order(b for b in found if b.product.unit == tree[key].unit)
         seen |= set(nearest)
-        below = (child for kind in nearest for child in tree.children[kind])
+        below = (child for kind in nearest for child in tree.children(kind))
         nearest = [child for child in dict.fromkeys(below) if child not in seen]
 
 
@@ -192,14 +185,14 @@ def _freely_there(key: str, snapshot: Snapshot) -> bool:
     )
 
 
-def _parts(inputs: tuple[InputPlan, ...]) -> Iterator[Part]:
+def _parts(inputs: tuple[InputPlan, ...]) -> Iterator[RecipePart]:
     """What goes in, bottle by bottle; what is short goes in as it usually is."""
     for each in inputs:
         for draw in each.draws:
-            yield Part(draw.bottle.ingredient, draw.amount, draw.bottle)
+            yield RecipePart(draw.bottle.ingredient, draw.amount, draw.bottle)
         drawn = sum(draw.amount for draw in each.draws)
         if each.need - drawn > LEAST:
-            yield Part(each.ingredient, each.need - drawn)
+            yield RecipePart(each.ingredient, each.need - drawn)
 
 
 def _past(inputs: tuple[InputPlan, ...], snapshot: Snapshot) -> Iterator[str]:

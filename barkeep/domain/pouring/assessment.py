@@ -10,7 +10,14 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import Derivation, Want
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.serves import Serves, Way, allows, whole_serves
-from barkeep.domain.pouring.sourcing import WITHIN, Choice, Sourcing, Within, choices, thresholds
+from barkeep.domain.pouring.sourcing import (
+    WITHIN,
+    DerivationWays,
+    Sourcing,
+    Within,
+    choices,
+    thresholds,
+)
 from barkeep.domain.pouring.supply import Pool, supply_of
 from barkeep.domain.specs.spec import Line, Spec
 
@@ -56,7 +63,7 @@ class Assessment:
     serves: int
     lines: tuple[Line, ...]
     wants: tuple[tuple[Want, ...], ...]
-    choices: tuple[tuple[Choice, ...], ...]
+    choices: tuple[tuple[DerivationWays, ...], ...]
     supply: Mapping[Pool, float]
 
     @property
@@ -109,7 +116,7 @@ class Assessment:
                         break
         return tuple(some[0].derivation for some in allowed)
 
-    def widened(self, number: int, more: Iterable[Choice]) -> tuple[Choice, ...]:
+    def widened(self, number: int, more: Iterable[DerivationWays]) -> tuple[DerivationWays, ...]:
         """A line's choices with more of them, in the order they are offered."""
         both = (*self.choices[number], *more)
         return tuple(sorted(both, key=lambda choice: choice.derivation.rank))
@@ -117,11 +124,11 @@ class Assessment:
     def _enough_without(self, kept: list[int], number: int) -> bool:
         return self.enough([each for each in kept if each != number])
 
-    def _pour_together(self, some: Sequence[Sequence[Choice]]) -> bool:
+    def _pour_together(self, some: Sequence[Sequence[DerivationWays]]) -> bool:
         lines = [[way for choice in each for way in choice.ways] for each in some]
         return allows(lines, self.supply, self.serves)
 
-    def _allowed(self, number: int, exact: bool) -> list[Choice]:
+    def _allowed(self, number: int, exact: bool) -> list[DerivationWays]:
         return [each for each in self.choices[number] if each.derivation.exact or not exact]
 
     def _ways(self, numbers: Iterable[int], exact: bool) -> list[list[Way]]:

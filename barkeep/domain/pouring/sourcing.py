@@ -105,7 +105,7 @@ def thresholds(spec: Spec) -> tuple[float, ...]:
 
 
 @dataclass(frozen=True, slots=True)
-class Choice:
+class DerivationWays:
     """One derivation of a line, and the ways to pour a serve of it."""
 
     derivation: Derivation
@@ -118,7 +118,7 @@ def choices(
     limits: tuple[float, ...],
     supply: Supply,
     tree: FamilyTree,
-) -> tuple[Choice, ...]:
+) -> tuple[DerivationWays, ...]:
     """A line's derivations with what a serve draws from the pools.
 
     With least strengths asked anywhere in the spec an ingredient falls into
@@ -127,7 +127,8 @@ def choices(
     amount = need(line, tree)
     lowest = _class_of(line.min_abv_percent, limits)
     return tuple(
-        Choice(each, tuple(_ways(each, amount, limits, lowest, supply))) for each in derivations
+        DerivationWays(each, tuple(_ways(each, amount, limits, lowest, supply)))
+        for each in derivations
     )
 
 

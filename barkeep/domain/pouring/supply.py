@@ -16,6 +16,14 @@ Pool: TypeAlias = tuple[str, int]
 
 
 @dataclass(frozen=True, slots=True)
+class Draw:
+    """So much out of one bottle, in the unit of its ingredient."""
+
+    bottle: Bottle
+    amount: float
+
+
+@dataclass(frozen=True, slots=True)
 class Stock:
     """An amount of one ingredient at one strength, in the ingredient's unit."""
 

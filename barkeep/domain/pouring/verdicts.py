@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Literal, get_args
 
@@ -19,6 +19,23 @@ from barkeep.domain.specs.spec import Line, Spec
 Verdict = Literal["ready", "stand_in", "one_short", "short"]
 
 VERDICTS: tuple[Verdict, ...] = get_args(Verdict)
+
+
+@dataclass(frozen=True, slots=True)
+class VerdictWords:
+    """What a verdict is called, what stands above all drinks of it, and what it means."""
+
+    name: str
+    heading: str
+    meaning: str
+
+
+VERDICT_WORDS: Mapping[Verdict, VerdictWords] = {
+    "ready": VerdictWords("Ready", "Ready", "Everything is here"),
+    "stand_in": VerdictWords("Stand-in", "Ready with stand-ins", "Can be made with a stand-in"),
+    "one_short": VerdictWords("One short", "One short", "One ingredient is missing"),
+    "short": VerdictWords("Short", "Short of more", "More than one ingredient is missing"),
+}
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,6 +12,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import Derivation, KindOf, Make, Replace, Step
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import as_sentence
 from barkeep.domain.pouring.supply import Supply
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
@@ -56,7 +57,7 @@ def why_met(derivation: Derivation, bottle: Bottle | None, snapshot: Snapshot) -
     """Why this derivation meets its line."""
     tree = snapshot.knowledge.tree
     if derivation.steps:
-        return _sentence("; ".join(path_in_words(derivation, tree)))
+        return as_sentence("; ".join(path_in_words(derivation, tree)))
     if bottle is not None:
         left = plain_amount(bottle.level.amount, bottle.product.unit)
         return f"{bottle.product.title} has {left} left."
@@ -99,12 +100,8 @@ def why_missing(wanted: Sequence[str], need: float, snapshot: Snapshot, supply: 
         return f"{stale.product.title} is past its use-by date of {stale.use_by}, so not counted."
     alone = [none[key] for key in wanted if key in none]
     if len(alone) == len(wanted):
-        return _sentence(f"no {name}, and nothing stands in for it: {'; '.join(alone)}")
+        return as_sentence(f"no {name}, and nothing stands in for it: {'; '.join(alone)}")
     return f"No {name} in the bar, and nothing close enough to stand in for it."
-
-
-def _sentence(text: str) -> str:
-    return text[:1].upper() + text[1:].rstrip(".") + "."
 
 
 def volume_in_words(volume_ml: float) -> str:

@@ -121,8 +121,7 @@ def variances(shoots: Iterable[Shoot], snapshot: Snapshot) -> tuple[BottleVarian
         for each in shoot.log.bottles if shoot.log else ():
             if each.counted is not None:
                 logged.setdefault(each.bottle_id, []).append(each)
-    there = {each.id: each for each in snapshot.bottles}
-    tree = snapshot.knowledge.tree
+    there, tree = snapshot.bottle_by_id, snapshot.knowledge.tree
     found = [_variance(each, there.get(key), tree) for key, each in logged.items()]
     return tuple(sorted(found, key=lambda each: (not each.told_apart, -abs(each.variance))))
 

@@ -13,12 +13,19 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, pour_order
+from barkeep.domain.bottles.bottle import pour_order
 from barkeep.domain.ingredients.derivations import Derivation, Make
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.serves import Way
-from barkeep.domain.pouring.sourcing import Choice, Sourcing, Within, choices, need, thresholds
-from barkeep.domain.pouring.supply import Pool, Stock
+from barkeep.domain.pouring.sourcing import (
+    DerivationWays,
+    Sourcing,
+    Within,
+    choices,
+    need,
+    thresholds,
+)
+from barkeep.domain.pouring.supply import Draw, Pool, Stock
 from barkeep.domain.specs.spec import Line, Spec
 
 UNMET_COST = 1000.0
@@ -58,14 +65,6 @@ class MenuLine:
     poured: tuple[Poured, ...]
     unmet: float
     short: float
-
-
-@dataclass(frozen=True, slots=True)
-class Draw:
-    """What the menu takes from one bottle, in its unit."""
-
-    bottle: Bottle
-    amount: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,7 +131,7 @@ class _Plan:
     """The programme's pieces: every line of every order with its choices, and the pools."""
 
     orders: tuple[Order, ...]
-    lines: tuple[tuple[int, Line, tuple[Choice, ...]], ...]
+    lines: tuple[tuple[int, Line, tuple[DerivationWays, ...]], ...]
     pools: Mapping[Pool, float]
     limits: tuple[float, ...]
     sourcing: Sourcing
@@ -277,7 +276,7 @@ class _Plan:
         short = left * need(line, self.sourcing.tree)
         return MenuLine(self.orders[order], line, poured, left, short)
 
-    def _choice(self, column: tuple[int, int, int]) -> Choice:
+    def _choice(self, column: tuple[int, int, int]) -> DerivationWays:
         return self.lines[column[0]][2][column[1]]
 
     def _way(self, column: tuple[int, int, int]) -> Way:
@@ -297,6 +296,6 @@ def _plan(orders: Sequence[Order], snapshot: Snapshot, within: Within) -> _Plan:
 
 def _choices(
     line: Line, spec: Spec, limits: tuple[float, ...], sourcing: Sourcing
-) -> tuple[Choice, ...]:
+) -> tuple[DerivationWays, ...]:
     ways = sourcing.ways_to(line, spec)
     return choices(line, ways, limits, sourcing.supply, sourcing.tree)

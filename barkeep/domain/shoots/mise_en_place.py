@@ -19,11 +19,12 @@ from barkeep.domain.drink.ice import is_carbonated
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.ingredients.uses import Technique
-from barkeep.domain.phrases import folded
+from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, Work, to_make
 from barkeep.domain.shoots.menu import Order
 from barkeep.domain.specs.glasses import Ice, glass_named, ice_named
+from barkeep.domain.specs.shown_lines import without_garnish
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import spoken_list
 
@@ -89,7 +90,7 @@ _COUNT_WORDS = ("", "one", "two", "three", "four", "five", "six", "seven")
 
 
 @dataclass(frozen=True, slots=True)
-class Counted:
+class ToSetOut:
     """A thing to set out, and how many; a garnish with the key of its ingredient."""
 
     name: str
@@ -133,7 +134,7 @@ class Step:
     def said_when(self, starts: datetime | None = None) -> str:
         """When to begin, with day and clock time where it is known when the shoot starts."""
         if starts is None:
-            return self.when[:1].upper() + self.when[1:]
+            return capitalised(self.when)
         at = self.at(starts)
         return f"{at:%A} {at.date().isoformat()}, {at:%H:%M}"
 
@@ -142,16 +143,17 @@ class Step:
 class MiseEnPlace:
     """Everything to have ready, and the steps in the order they must be begun.
 
-    `past` are bottles the drinks would take that are past their date on the day.
+    `chill` has what is to be cold by name, as a sentence says it. `past` are
+    bottles the drinks would take that are past their date on the day.
     """
 
     make: tuple[ToMake, ...]
     squeeze: tuple[ToMake, ...]
     ice: tuple[IceNeed, ...]
-    glassware: tuple[Counted, ...]
-    tools: tuple[Counted, ...]
-    garnishes: tuple[Counted, ...]
-    chill: tuple[str, ...]
+    glassware: tuple[ToSetOut, ...]
+    tools: tuple[ToSetOut, ...]
+    garnishes: tuple[ToSetOut, ...]
+    chill: Mapping[str, str]
     past: tuple[Bottle, ...]
     steps: tuple[Step, ...]
 
@@ -177,7 +179,7 @@ def mise_en_place(
         tuple(_glassware(wanted)),
         tuple(_tools(wanted)),
         tuple(_garnishes(wanted, tree)),
-        tuple(_chill(wanted, tree)),
+        _chill(wanted, tree),
         _past(wanted, made, then),
         (),
     )
@@ -211,54 +213,55 @@ def _served_ice(spec: Spec) -> Ice | None:
     return None
 
 
-def _glassware(orders: Sequence[Order]) -> Iterator[Counted]:
+def _glassware(orders: Sequence[Order]) -> Iterator[ToSetOut]:
     counts: dict[str, int] = {}
     for order in orders:
         glass = glass_named(order.spec.glass)
         name = glass.name if glass else order.spec.glass
         if name:
             counts[name] = counts.get(name, 0) + order.serves
-    yield from (Counted(name, count) for name, count in counts.items())
+    yield from (ToSetOut(name, count) for name, count in counts.items())
 
 
-def _tools(orders: Sequence[Order]) -> Iterator[Counted]:
+def _tools(orders: Sequence[Order]) -> Iterator[ToSetOut]:
     counts: dict[str, int] = {}
     for order in orders:
         words = f"{order.spec.method} {' '.join(line.text for line in order.spec.lines)}"
         named = [tool for tool, sign in _NAMED_TOOLS if sign.search(words)]
         for tool in dict.fromkeys((*_TOOLS.get(order.spec.technique, ("jigger",)), *named)):
             counts[tool] = 1 if tool in _RINSED else counts.get(tool, 0) + 1
-    yield from (Counted(name, count) for name, count in counts.items())
+    yield from (ToSetOut(name, count) for name, count in counts.items())
 
 
-def _garnishes(orders: Sequence[Order], tree: FamilyTree) -> Iterator[Counted]:
-    counts: dict[str, Counted] = {}
+def _garnishes(orders: Sequence[Order], tree: FamilyTree) -> Iterator[ToSetOut]:
+    counts: dict[str, ToSetOut] = {}
     for order in orders:
         for line in order.spec.lines:
             if line.garnish:
                 name = _garnish_name(line, tree)
                 pieces = math.ceil((line.amount or 1.0) * order.serves / order.spec.serves - 1e-9)
-                known = counts.get(name, Counted(name, 0, line.ingredient))
+                known = counts.get(name, ToSetOut(name, 0, line.ingredient))
                 counts[name] = replace(known, count=known.count + max(1, pieces))
     yield from counts.values()
 
 
 def _garnish_name(line: Line, tree: FamilyTree) -> str:
-    written = line.text.partition(":")[2].strip() or line.text.strip()
-    return written or tree.in_sentence(line.ingredient)
+    return without_garnish(line.text).strip() or tree.in_sentence(line.ingredient)
 
 
-def _chill(orders: Sequence[Order], tree: FamilyTree) -> Iterator[str]:
-    wanted: dict[str, None] = {}
+def _chill(orders: Sequence[Order], tree: FamilyTree) -> dict[str, str]:
+    wanted: dict[str, str] = {}
     for order in orders:
         glass = glass_named(order.spec.glass)
         says_so = "chill" in folded(f"{order.spec.glass} {order.spec.method}")
         if glass is not None and says_so:
-            wanted[f"the {_plural(glass.name)}"] = None
+            name = _plural(glass.name)
+            wanted[name] = f"the {name}"
         for line in order.spec.required_lines:
             if is_carbonated(line.ingredient, tree):
-                wanted[tree.in_sentence(line.ingredient)] = None
-    yield from wanted
+                name = tree.in_sentence(line.ingredient)
+                wanted[name] = name
+    return wanted
 
 
 def _plural(name: str) -> str:
@@ -312,8 +315,8 @@ def _setting(parts: MiseEnPlace, snapshot: Snapshot) -> Iterator[Step]:
         yield Step(
             _key("ice", ice.kind), DAY_MINUTES, f"Freeze or buy {weight} of ice: {ice.kind}."
         )
-    for name in parts.chill:
-        yield Step(_key("chill", name.removeprefix("the ")), CHILL_MINUTES, f"Chill {name}.")
+    for name, said in parts.chill.items():
+        yield Step(_key("chill", name), CHILL_MINUTES, f"Chill {said}.")
     for garnish in parts.garnishes:
         text = _garnish_words(garnish, snapshot)
         yield Step(_key("garnish", garnish.name), CUT_MINUTES, text)
@@ -325,7 +328,7 @@ def _setting(parts: MiseEnPlace, snapshot: Snapshot) -> Iterator[Step]:
         yield Step("tools", CUT_MINUTES, f"Set out {tools}.")
 
 
-def _garnish_words(garnish: Counted, snapshot: Snapshot) -> str:
+def _garnish_words(garnish: ToSetOut, snapshot: Snapshot) -> str:
     """A garnish cut from fruit says from how many."""
     tree = snapshot.knowledge.tree
     recipe = next(
@@ -339,7 +342,7 @@ def _garnish_words(garnish: Counted, snapshot: Snapshot) -> str:
     return f"Cut {garnish.count} × {garnish.name} from {pieces} × {name}."
 
 
-def _cuts(recipe: MadeFrom, garnish: Counted, tree: FamilyTree) -> bool:
+def _cuts(recipe: MadeFrom, garnish: ToSetOut, tree: FamilyTree) -> bool:
     if recipe.made != garnish.ingredient or len(recipe.inputs) != 1 or recipe.rest_hours:
         return False
     units = {tree[recipe.made].unit, tree[recipe.inputs[0].ingredient].unit}

@@ -12,10 +12,10 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.sourcing import Within, need
-from barkeep.domain.pouring.supply import supply_of
+from barkeep.domain.pouring.supply import Draw, supply_of
 from barkeep.domain.pouring.words import plain_amount, why_met
 from barkeep.domain.shoots.drinks import orders_of, spec_of, without_spec
-from barkeep.domain.shoots.menu import Draw, Menu, MenuLine, Order, menu
+from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu
 from barkeep.domain.specs.left_out import left_out_of
 
 OFFERED_EACH = 3

@@ -19,7 +19,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from barkeep.domain.amounts.amount import Amount, BarUnits, ReadAmount, unit_at
-from barkeep.domain.amounts.spoken import any_amount_at_start
+from barkeep.domain.amounts.spoken import HOW_FULL, any_amount_at_start
 from barkeep.domain.spec_text.lead_ins import MARK, hedge_at_the_end, lead_in
 from barkeep.errors import AmountError, NegativeAmount
 
@@ -49,11 +49,7 @@ _HALF_A = re.compile(r"(?:a[ ])?(?P<share>half|quarter)[ ](?:of[ ])?an?[ ]+", re
 
 _SHARES = {"half": 0.5, "quarter": 0.25}
 
-_HOW_FULL = re.compile(
-    r"(?:an?[ ])?(?P<how>scant|generous|heaping|heaped|level|rounded|good|healthy|light|heavy|big"
-    r"|large|small|short|long|thin|thick)[ ](?=\w)",
-    re.IGNORECASE,
-)
+_HOW_FULL = re.compile(rf"(?:an?[ ])?(?P<how>{'|'.join(HOW_FULL)})[ ](?=\w)", re.IGNORECASE)
 
 _ARTICLE = re.compile(r"an?[ ]+(?=\w)", re.IGNORECASE)
 

@@ -36,7 +36,7 @@ class ComparedField:
 
 
 @dataclass(frozen=True, slots=True)
-class Comparison:
+class Differences:
     """Two specs side by side: all their lines, and the fields that differ."""
 
     lines: tuple[ComparedLine, ...]
@@ -58,7 +58,7 @@ def same_spec(mine: Spec, theirs: Spec) -> bool:
     return alike and not any(_fields(mine, theirs))
 
 
-def compared(mine: Spec, theirs: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> Comparison:
+def compared(mine: Spec, theirs: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> Differences:
     """Both specs side by side, the lines in the order of `mine`."""
     pairs = line_pairs(mine, _with_own_quantities(mine, theirs), tree)
     lines = tuple(_compared_line(pair, tree, units) for pair in pairs)
@@ -66,7 +66,7 @@ def compared(mine: Spec, theirs: Spec, tree: FamilyTree, units: BarUnits = US_UN
     if all(line.change == "same" for line in lines) and not _same_order(mine, theirs):
         orders = ("; ".join(line.text for line in spec.lines) for spec in (mine, theirs))
         fields.insert(0, ComparedField("order of the lines", *orders))
-    return Comparison(lines, tuple(fields))
+    return Differences(lines, tuple(fields))
 
 
 def _with_own_quantities(mine: Spec, theirs: Spec) -> Spec:

@@ -11,7 +11,8 @@ from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.phrases import folded
 from barkeep.errors import AmountError, NegativeAmount
 
-MOST_SERVES = 1000.0
+MOST_SPEC_SERVES = 1000.0
+"""Of one spec as it is written; more is a misprint."""
 
 MOST_TAGS = 50
 
@@ -71,7 +72,7 @@ def header_in(text: str) -> Header | None:
 
 
 @dataclass
-class Fields:
+class HeaderFields:
     """What the headers of one spec said."""
 
     once: dict[str, str] = field(default_factory=dict)
@@ -111,8 +112,9 @@ class Fields:
         if found is not None and found.unit not in (None, "each"):
             self.notes.append(said)
             return ""
-        if found is None or not 0.0 < found.value <= MOST_SERVES:
-            return f"serves cannot be “{header.value}”: it is a number from 1 to {MOST_SERVES:.0f}"
+        if found is None or not 0.0 < found.value <= MOST_SPEC_SERVES:
+            most = f"{MOST_SPEC_SERVES:.0f}"
+            return f"serves cannot be “{header.value}”: it is a number from 1 to {most}"
         if self.serves is not None and self.serves != found.value:
             return f"serves is given twice; it is {self.serves:g} above"
         self.serves = found.value

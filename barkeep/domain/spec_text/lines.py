@@ -11,7 +11,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 
-from barkeep.domain.amounts.amount import EXAMPLES, US_UNITS, Amount, BarUnits, spaced
+from barkeep.domain.amounts.amount import EXAMPLES, US_UNITS, BarUnits, spaced
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.ingredients.names import ADJUSTED, Match, bare_name, find_name, suggestions
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
@@ -205,7 +205,7 @@ def _find(draft: Draft, tree: FamilyTree) -> Choice | None:
     found, notes = find_name(draft.rest, tree)
     if found is None:
         return None
-    whole = _piece_of(found, draft.amount, tree)
+    whole = _piece_of(found, draft, tree)
     if whole is not None:
         draft.by_the_piece = True
         sure = min(whole.confidence, found.confidence)
@@ -213,9 +213,10 @@ def _find(draft: Draft, tree: FamilyTree) -> Choice | None:
     return with_notes(found, notes, tree)
 
 
-def _piece_of(found: Match, amount: Amount | None, tree: FamilyTree) -> Match | None:
+def _piece_of(found: Match, draft: Draft, tree: FamilyTree) -> Match | None:
     """What a piece of it is called, where that is an ingredient of its own."""
-    if amount is None or dimension(amount.unit) not in ("loose", "count"):
+    amount = draft.amount
+    if amount is None or dimension(amount.unit, draft.units) not in ("loose", "count"):
         return None
     if amount.unit == "each" or found.matched is None or found.key is None:
         return None

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from barkeep.domain.amounts.amount import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.spec_text.headers import MOST_SERVES, distinct_tags, header_in
+from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES, distinct_tags, header_in
 from barkeep.domain.spec_text.reading import MOST_LINES, Reading, ReadSpec
 from barkeep.domain.spec_text.text import line_text, text_around
 from barkeep.domain.specs.spec import Line, Spec
@@ -18,8 +18,9 @@ from barkeep.errors import Problem
 class SpecParts:
     """The texts of one spec; `lines` and `method` one text for each line or step.
 
-    `where` says where in the document it stood, for a message. An empty step
-    parts two paragraphs of the method.
+    `row` is the line of the document it begins on and `number` its place among
+    the specs, both from 1, and 0 where the document tells no such thing. An
+    empty step parts two paragraphs of the method.
     """
 
     name: str
@@ -32,7 +33,15 @@ class SpecParts:
     serves: float | None = None
     tags: tuple[str, ...] = ()
     credit: str = ""
-    where: str = ""
+    row: int = 0
+    number: int = 0
+
+    @property
+    def where(self) -> str:
+        """Where in the document it stood, for a message."""
+        if self.row:
+            return f"line {self.row}"
+        return f"spec {self.number}" if self.number else ""
 
 
 def read_parts(parts: SpecParts, tree: FamilyTree, units: BarUnits = US_UNITS) -> ReadSpec:
@@ -85,9 +94,9 @@ def _take_fields(reading: Reading, parts: SpecParts) -> None:
     fields.tags += distinct_tags(parts.tags)
     if parts.serves is not None:
         fields.serves = parts.serves
-        if not 0.0 < parts.serves <= MOST_SERVES:
+        if not 0.0 < parts.serves <= MOST_SPEC_SERVES:
             fields.serves = None
-            highest = f"{MOST_SERVES:.0f}"
+            highest = f"{MOST_SPEC_SERVES:.0f}"
             message = f"serves cannot be {parts.serves:g}: it is a number from 1 to {highest}"
             reading.complain(0, 1, message)
 

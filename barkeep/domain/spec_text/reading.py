@@ -10,7 +10,7 @@ from functools import partial
 from barkeep.domain.amounts.amount import BarUnits
 from barkeep.domain.ingredients.names import ADJUSTED, SUGGESTIONS, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.spec_text.headers import Fields, Header
+from barkeep.domain.spec_text.headers import Header, HeaderFields
 from barkeep.domain.spec_text.lines import (
     LONGEST,
     Complaint,
@@ -78,17 +78,18 @@ class Reading:
     name: str = ""
     lines: list[ReadLine] = field(default_factory=list)
     method: list[str] = field(default_factory=list)
-    fields: Fields = field(default_factory=Fields)
+    fields: HeaderFields = field(default_factory=HeaderFields)
     problems: list[Problem] = field(default_factory=list)
     _full: set[str] = field(default_factory=set)
     _stray: bool = False
 
-    def complain(self, row: int, column: int, message: str) -> None:
-        """Note a problem; row and column count from 1."""
+    def complain(self, row: int, column: int, message: str, unknown: str | None = None) -> None:
+        """Note a problem; row and column count from 1. `unknown` is as in `Problem`."""
         if len(self.problems) == MOST_PROBLEMS:
             message = f"more than {MOST_PROBLEMS} things cannot be used; this is the first not told"
+            unknown = None
         if len(self.problems) <= MOST_PROBLEMS:
-            self.problems.append(Problem(row, column, message))
+            self.problems.append(Problem(row, column, message, unknown))
 
     def take_name(self, name: str, row: int) -> None:
         """Take the name in."""
@@ -121,7 +122,7 @@ class Reading:
             line = each.line
             for complaint in each.complaints:
                 line, message = self._told(line, complaint)
-                self.complain(row, complaint.at + 1, message)
+                self.complain(row, complaint.at + 1, message, complaint.unknown)
             self.lines.append(replace(line, row=row))
         return False
 

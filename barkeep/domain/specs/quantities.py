@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from dataclasses import replace
 from functools import lru_cache
+from math import isclose
 
-from barkeep.domain.amounts.amount import US_UNITS, Amount, BarUnits
+from barkeep.domain.amounts.amount import UNITS, US_UNITS, Amount, BarUnits, show_range
 from barkeep.domain.amounts.measures import dimension, to_quantity
 from barkeep.domain.ingredients.portions import Portions, shipped_portions
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
+from barkeep.domain.specs.shown_lines import names_in_sentence, worded
 from barkeep.domain.specs.spec import Line, Spec
+from barkeep.errors import WrongDimension
 
 PART_ML = 30.0
 """What one part is taken to be in a single serve: about an ounce (*common practice*)."""
@@ -32,6 +35,53 @@ def quantity_of(
     """
     found, note = _converted(amount, ingredient, portions or shipped_portions(), units)
     return (None if found is None else float(f"{found:.12g}")), note
+
+
+def at_bar(units: BarUnits, spec: Spec, tree: FamilyTree) -> Spec:
+    """The spec as a bar means it: its dashes are the bar's, its own measures what they were.
+
+    An owner's measure that has changed since a line was written, or is gone,
+    changes no drink: the line says in its ingredient's own unit what it came to
+    then, and notes how it was written. Where nothing differs it is the spec
+    itself, and else the very same object each time.
+    """
+    if all(line.unit is None or line.unit in UNITS for line in spec.lines):
+        return in_dashes_of(units, spec, tree)
+    lines = tuple(_as_it_was(line, spec.serves, tree, units) for line in spec.lines)
+    kept = spec if lines == spec.lines else _with_lines(spec, lines)
+    return in_dashes_of(units, kept, tree)
+
+
+def came_to_otherwise(line: Line, serves: float, tree: FamilyTree, units: BarUnits) -> bool:
+    """Whether a line's unit is no longer what it was when the line was written."""
+    if line.unit is None or line.unit in UNITS or line.amount is None or line.quantity is None:
+        return False
+    try:
+        written = Amount(line.amount, None, line.unit)
+        now, _ = quantity_of(written, tree[line.ingredient], None, units)
+    except WrongDimension:
+        return True  # there is no such measure any more
+    return now is None or not isclose(now, line.quantity * serves, rel_tol=1e-9)
+
+
+def _as_it_was(line: Line, serves: float, tree: FamilyTree, units: BarUnits) -> Line:
+    if not came_to_otherwise(line, serves, tree, units) or not (line.amount and line.quantity):
+        return line
+    # Three digits, as it is printed, so that the text reads back to it.
+    unit, amount = tree[line.ingredient].unit, float(f"{line.quantity * serves:.3g}")
+    high = None
+    if line.amount_high is not None:
+        high = float(f"{amount * line.amount_high / line.amount:.3g}")
+    said = f"{show_range(line.amount, line.amount_high, str(line.unit), units)} when written"
+    note = f"{line.note}, {said}" if line.note else said
+    kept = replace(line, amount=amount, amount_high=high, unit=unit, note=note)
+    shown = show_range(amount, high, unit, units)
+    return replace(kept, text=worded(kept, names_in_sentence(line, tree), shown))
+
+
+@lru_cache(maxsize=20_000)
+def _with_lines(spec: Spec, lines: tuple[Line, ...]) -> Spec:
+    return replace(spec, lines=lines)
 
 
 def in_dashes_of(units: BarUnits, spec: Spec, tree: FamilyTree) -> Spec:
@@ -71,13 +121,13 @@ def _with_quantities(spec: Spec, quantities: tuple[tuple[int, float | None], ...
 def _converted(
     amount: Amount, ingredient: Ingredient, portions: Portions, units: BarUnits
 ) -> tuple[float | None, str]:
-    key, unit, kind = ingredient.key, ingredient.unit, dimension(amount.unit)
+    key, unit, kind = ingredient.key, ingredient.unit, dimension(amount.unit, units)
     if unit == "ml" and kind == "part":
         return amount.value * PART_ML, ""
     if unit == "ml" and kind == "count" and key in portions.piece_ml:
         return amount.value * portions.piece_ml[key], ""
     if unit == "ml" and kind == "mass" and key in portions.g_per_ml:
-        return to_quantity(amount, "g") / portions.g_per_ml[key], ""
+        return to_quantity(amount, "g", units) / portions.g_per_ml[key], ""
     if unit == "g" and kind in ("volume", "count", "loose"):
         return _weighed(amount, key, kind, portions, units)
     if unit == "each" and kind in ("mass", "loose", "part"):

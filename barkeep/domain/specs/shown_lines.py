@@ -73,6 +73,19 @@ def worded(line: Line, name: str, amount: str) -> str:
     return f"Garnish: {text}" if line.garnish else text
 
 
+_GARNISH = re.compile(r"\s*garnish\s*:\s*", re.IGNORECASE)
+
+
+def without_garnish(text: str) -> str:
+    """A line's text without the *Garnish:* it may begin with.
+
+    >>> without_garnish("Garnish: mint"), without_garnish("1 orange: its peel")
+    ('mint', '1 orange: its peel')
+    """
+    said = _GARNISH.match(text)
+    return text[said.end() :] if said else text
+
+
 def _shown(line: Line, amount: str | None, tree: FamilyTree, units: BarUnits) -> ShownLine:
     own = ""
     if line.amount is not None and line.unit is not None:
@@ -109,7 +122,8 @@ def _amounts(spec: Spec, tree: FamilyTree, style: Style, units: BarUnits) -> tup
     kinds = MEASURES | {"part"} if style == "oz" else MEASURES | {"part"} | _SPOONS
     return tuple(
         _poured(line, spec.serves, style, units)
-        if line.unit in kinds - {wanted} and tree[line.ingredient].unit == "ml"
+        if (line.unit in kinds - {wanted} or units.measure(str(line.unit)))
+        and tree[line.ingredient].unit == "ml"
         else None
         for line in lines
     )

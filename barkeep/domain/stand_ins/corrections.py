@@ -30,7 +30,7 @@ from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.stand_ins.measured import as_asked, measured_style
-from barkeep.domain.stand_ins.rebalancing import Holds, Part, Problem, measurable, solve
+from barkeep.domain.stand_ins.rebalancing import ChangingLine, Holds, Rebalancing, measurable, solve
 from barkeep.errors import spoken_list
 
 SWEET_G_PER_L = 200.0
@@ -161,7 +161,7 @@ def correction_of(
     return Correction(changes, problem.off(found), *distances, of_strength)
 
 
-def _is_worth_saying(problem: Problem, found: Sequence[float]) -> bool:
+def _is_worth_saying(problem: Rebalancing, found: Sequence[float]) -> bool:
     gain = problem.weight(problem.start) - problem.weight(found)
     moves = (abs(after / before - 1.0) for before, after in zip(problem.start, found, strict=True))
     return gain >= WORTH_SAYING and max(moves) >= WORTH_MOVING
@@ -229,7 +229,7 @@ def _problem(
     numbers: Sequence[int],
     stand_ins: frozenset[int],
     tree: FamilyTree,
-) -> Problem:
+) -> Rebalancing:
     parts, target = [], (0.0, 0.0, 0.0, 0.0)
     for number in numbers:
         line, pour = spec.lines[number], pours[number]
@@ -238,9 +238,9 @@ def _problem(
         wanted = _held(liquid_of(line.ingredient, tree)) if number in stand_ins else poured
         start = wanted_ml * pour.ratio
         low, high = STAND_IN_BOUNDS if number in stand_ins else OWN_BOUNDS
-        parts.append(Part(poured, start, low * start, high * start))
+        parts.append(ChangingLine(poured, start, low * start, high * start))
         target = _plus(target, wanted, wanted_ml)
-    return Problem(tuple(parts), target)
+    return Rebalancing(tuple(parts), target)
 
 
 def _held(liquid: Liquid) -> Holds:

@@ -40,22 +40,46 @@ MOST_NAMED = 4
 class Offer:
     """One thing that may be poured instead.
 
-    `path` are the steps in words; `corrections` what it changes in the drink;
-    `missing` the keys it takes that the bar has not. `or_buy` are keys that
-    would do in place of `missing`, each with the closeness it leads to, the
-    closest first.
+    `path` are the steps of its derivation in words; `corrections` what it
+    changes in the drink. `or_buy` are keys that would do in place of `missing`,
+    each with the closeness it leads to, the closest first.
     """
 
-    ingredient: str
+    derivation: Derivation
     bottle: Bottle | None
-    closeness: float
-    ratio: float
     path: tuple[str, ...]
-    why: str
     corrections: tuple[str, ...]
-    owned: bool
-    missing: tuple[str, ...]
     or_buy: tuple[tuple[str, float], ...] = ()
+
+    @property
+    def ingredient(self) -> str:
+        """What goes into the drink."""
+        return self.derivation.offered
+
+    @property
+    def closeness(self) -> float:
+        """From 0 to 1, which is the wanted thing itself."""
+        return self.derivation.closeness
+
+    @property
+    def ratio(self) -> float:
+        """How much of it replaces one unit of the wanted thing."""
+        return self.derivation.ratio
+
+    @property
+    def why(self) -> str:
+        """Its path as a sentence."""
+        return "; ".join(self.path) + "."
+
+    @property
+    def owned(self) -> bool:
+        """Whether nothing has to be bought for it."""
+        return self.derivation.buying is None
+
+    @property
+    def missing(self) -> tuple[str, ...]:
+        """The keys it takes that the bar has not."""
+        return () if self.derivation.buying is None else (self.derivation.buying,)
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,28 +167,13 @@ def _offer(
     snapshot: Snapshot,
     sourcing: Sourcing,
 ) -> Offer:
-    tree = sourcing.tree
     derivation, *others = ways
-    path = path_in_words(derivation, tree)
     poured = None if _made(derivation) else sourcing.supply.bottle(derivation.offered)
-    missing = (derivation.buying,) if derivation.buying else ()
     return Offer(
-        derivation.offered,
+        derivation,
         poured,
-        derivation.closeness,
-        derivation.ratio,
-        path,
-        "; ".join(path) + ".",
-        tuple(
-            _changes(
-                derivation,
-                balance,
-                poured,
-                snapshot,
-            )
-        ),
-        derivation.buying is None,
-        missing,
+        path_in_words(derivation, sourcing.tree),
+        tuple(_changes(derivation, balance, poured, snapshot)),
         tuple((each.buying, each.closeness) for each in others if each.buying),
     )
 

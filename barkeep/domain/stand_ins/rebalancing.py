@@ -28,7 +28,7 @@ Holds: TypeAlias = tuple[float, float, float, float]
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class ChangingLine:
     """A line whose amount may change: what a millilitre holds, and from where to where it may go.
 
     `start_ml` is above nothing and lies between `low_ml` and `high_ml`.
@@ -41,10 +41,10 @@ class Part:
 
 
 @dataclass(frozen=True, slots=True)
-class Problem:
+class Rebalancing:
     """The parts that may change and what they should hold together."""
 
-    parts: tuple[Part, ...]
+    parts: tuple[ChangingLine, ...]
     target: Holds
 
     def off(self, amounts_ml: Sequence[float]) -> Holds:
@@ -75,7 +75,7 @@ class Problem:
         return tuple(part.start_ml for part in self.parts)
 
 
-def solve(problem: Problem) -> tuple[float, ...]:
+def solve(problem: Rebalancing) -> tuple[float, ...]:
     """The amounts in ml that weigh least within their bounds."""
     import numpy as np
     from scipy.optimize import lsq_linear  # heavy, and not every start needs it
@@ -98,7 +98,7 @@ def solve(problem: Problem) -> tuple[float, ...]:
 
 
 def measurable(
-    problem: Problem,
+    problem: Rebalancing,
     amounts_ml: Sequence[float],
     marks: Callable[[float], Sequence[float]],
 ) -> tuple[float, ...]:
@@ -119,11 +119,11 @@ def measurable(
     return tuple(found) if problem.weight(found) < problem.weight(best) else best
 
 
-def _nearest(ml: float, part: Part, marks: Callable[[float], Sequence[float]]) -> float:
+def _nearest(ml: float, part: ChangingLine, marks: Callable[[float], Sequence[float]]) -> float:
     return min((*_within(part, marks(ml)), part.start_ml), key=lambda each: abs(each - ml))
 
 
-def _within(part: Part, amounts_ml: Sequence[float]) -> list[float]:
+def _within(part: ChangingLine, amounts_ml: Sequence[float]) -> list[float]:
     return [ml for ml in amounts_ml if part.low_ml <= ml <= part.high_ml]
 
 

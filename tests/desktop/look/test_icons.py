@@ -14,7 +14,8 @@ from PySide6.QtWidgets import QPushButton, QWidget
 from barkeep.desktop.look.icons import app_icon, drawing, icon, icon_names, pixmap, renew, wear
 from barkeep.desktop.look.tones import palette_of, read_tones
 from barkeep.desktop.shell.pages import PAGES
-from barkeep.desktop.widgets.verdict_badge import WORDS, verdict_icon
+from barkeep.desktop.widgets.verdict_badge import verdict_icon
+from barkeep.domain.pouring.verdicts import VERDICTS
 
 NEEDED = (
     *[
@@ -46,7 +47,7 @@ NEEDED = (
     ],
     *["picture-empty-shelf", "picture-no-match", "picture-empty-glass", "barkeep"],
     *(page.picture for page in PAGES),
-    *(verdict_icon(verdict) for verdict in WORDS),
+    *(verdict_icon(verdict) for verdict in VERDICTS),
 )
 
 
@@ -88,7 +89,7 @@ def test_no_two_pictures_are_alike(qapp):
 
 def test_verdicts_differ_in_shape_alone(qapp):
     """One colour for all, as in print or to a colour-blind eye: a quarter of the ink differs."""
-    masks = {verdict: mask(verdict_icon(verdict)) for verdict in WORDS}
+    masks = {verdict: mask(verdict_icon(verdict)) for verdict in VERDICTS}
     for one, other in itertools.combinations(masks.values(), 2):
         inked = sum(a > 127 or b > 127 for a, b in zip(one, other, strict=True))
         different = sum((a > 127) != (b > 127) for a, b in zip(one, other, strict=True))

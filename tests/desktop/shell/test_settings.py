@@ -275,3 +275,44 @@ def test_everything_has_a_name_and_nothing_is_cut_off(dialog):
     assert focusable_without_name(dialog) == []
     # The audit measures the & of a field's label, which is not drawn.
     assert [each for each in cut_off(dialog) if "'&" not in each] == []
+
+
+def test_own_measures_are_understood_and_what_they_came_to_is_kept(window, dialog, bar, qtbot):
+    dialog.measures.setText("small ladle = 1.5 oz; thimble = 10 ml")
+    dialog.accept_button.click()
+    assert window.toast.text == "Settings changed"
+    settle(window, qtbot)
+    specs = window.show_page("specs")
+    specs.write_new()
+    specs.editor.text.setPlainText("Milepost\n1 small ladle London dry gin\n\nStir.\n")
+    specs.editor.save()
+    settle(window, qtbot)
+    assert [row.spec.lines[0].text for row in specs.table.rows if row.spec.name == "Milepost"] == [
+        "1 small ladle London dry gin"
+    ]
+    window.actions_.settings.trigger()
+    again = window.findChildren(SettingsDialog)[-1]
+    assert again.measures.text() == "small ladle = 1 ½ oz; thimble = 10 ml"
+    again.measures.setText("thimble = 10 ml")
+    again.accept_button.click()
+    assert window.toast.text == (
+        "Settings changed. Milepost keeps what its lines came to when they were written"
+    )
+    settle(window, qtbot)
+    specs.show_thing("Milepost")
+    specs.edit_current()
+    assert "44.4 ml London dry gin, 1 small ladle when written" in specs.editor.text.toPlainText()
+    specs.editor.reject()
+    window.undo()
+    assert [each.name for each in bar.snapshot.settings.measures] == ["small ladle", "thimble"]
+    settle(window, qtbot)
+
+
+def test_a_measure_that_cannot_be_is_said_below_its_field(dialog, bar):
+    dialog.measures.setText("ladle = 30 g")
+    dialog.accept_button.click()
+    assert dialog.problem("measure") == (
+        "Measure cannot be “ladle = 30 g”: “30 g” is a weight, "
+        "and a measure holds a volume such as 1.5 oz."
+    )
+    assert bar.snapshot.settings.measures == ()

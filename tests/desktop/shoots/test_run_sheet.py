@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 from barkeep.application.publishing import publish_text_of, run_sheet_of
 from barkeep.desktop.printing.block_document import boxes_of, document_of
 from barkeep.desktop.printing.output import picture_of
-from barkeep.desktop.printing.pages import Page, Placed
+from barkeep.desktop.printing.pages import Placed, PrintedPage
 from barkeep.desktop.printing.scale import from_mm
 from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.screens.background import Background
@@ -87,7 +87,7 @@ def test_a_box_is_drawn_beside_its_step(done):
     assert box.done == done
     assert box.y >= 0.0 and box.y + box.side <= document.size().height()
     paper = size_named("paper", "a5")
-    page = Page(paper, [Placed(document, document_area(document))])
+    page = PrintedPage(paper, [Placed(document, document_area(document))])
     size = QSize(round(from_mm(paper.width_mm)), round(from_mm(paper.height_mm)))
     image = picture_of(page, size)
     middle = [

@@ -92,6 +92,12 @@ class TestReading:
         assert fault.message[0].isupper()
         assert fault.message.endswith(".")
 
+    def test_the_words_of_a_complaint_decide_nothing(self, tree):
+        said = "no ingredient is called lemon juce"
+        (fault,) = see(f"Fog Lamp\n60 ml bourbon\nServes: {said}", tree).faults
+        assert fault.fixes == ()
+        assert fault.message.startswith(f"Serves cannot be “{said}”")
+
     def test_a_name_that_is_taken_is_a_fault_at_the_name(self, tree):
         (fault,) = see(GOOD, tree, {"fog lamp"}).faults
         assert (fault.line, fault.column, fault.length) == (1, 1, len("Fog Lamp"))

@@ -35,7 +35,8 @@ from barkeep.desktop.widgets.labels import ElidedLabel
 from barkeep.desktop.widgets.levels import LevelGauge, LevelReading, draw_level, share_at
 from barkeep.desktop.widgets.notices import SHOWN_MS, Banner, Toast
 from barkeep.desktop.widgets.search_field import SearchField
-from barkeep.desktop.widgets.verdict_badge import MEANINGS, WORDS, VerdictBadge
+from barkeep.desktop.widgets.verdict_badge import VerdictBadge
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS
 from tests.desktop.audit import accessible_name, cut_off, focusable_without_name
 
 LIGHT = read_tones("light")
@@ -194,12 +195,12 @@ def test_a_gauge_says_its_level_in_words(host):
 # Verdicts
 
 
-@pytest.mark.parametrize("verdict", WORDS)
+@pytest.mark.parametrize("verdict", VERDICT_WORDS)
 def test_a_badge_has_room_for_its_word_and_says_what_it_means(verdict, host):
     badge = VerdictBadge(verdict, host)
-    assert badge.accessibleName() == WORDS[verdict]
-    assert badge.accessibleDescription() == MEANINGS[verdict]
-    words = badge.fontMetrics().horizontalAdvance(WORDS[verdict])
+    assert badge.accessibleName() == VERDICT_WORDS[verdict].name
+    assert badge.accessibleDescription() == VERDICT_WORDS[verdict].meaning
+    words = badge.fontMetrics().horizontalAdvance(VERDICT_WORDS[verdict].name)
     assert badge.sizeHint().width() >= words + 16 + 8
 
 

@@ -115,7 +115,7 @@ def test_a_problem_of_the_whole_spec_is_at_its_name(tree):
 
 
 def test_words_that_a_format_hides_are_placed_where_the_spec_begins(tree):
-    parts = SpecParts("Fog Lamp", ("60 ml moss",), where="line 3")
+    parts = SpecParts("Fog Lamp", ("60 ml moss",), row=3)
     problem = read_parts(parts, tree).problems[0]
     assert placed(problem, parts, "a\nb\nc\nd").line == 3
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 import locale
 import subprocess
 import sys
-import tomllib
 
 import pytest
 from hypothesis import given, settings
@@ -34,14 +33,14 @@ from barkeep.domain.amounts.measures import (
     BarUnits,
     dashes_from,
     dimension,
-    exported_factors,
     length_cm,
-    registry,
     show_quantity,
     show_volume,
     to_quantity,
     unit_named,
 )
+from barkeep.domain.amounts.units import TABLE as DEFINED
+from barkeep.domain.amounts.units import registry
 from barkeep.errors import AmountError, NegativeAmount, UserError, WrongDimension
 from tests.outside.tables import rows
 
@@ -212,8 +211,25 @@ def test_the_wrong_kind_of_amount_is_refused(text, unit, said):
         to_quantity(parse_amount(text), unit)
 
 
-def test_what_is_shipped_is_what_pint_makes_of_the_units():
-    assert resource_files.read_text("unit_factors.toml") == exported_factors()
+BASES = {"volume": "ml", "mass": "g", "count": "each", "part": "part", "length": "cm"}
+
+
+@pytest.mark.parametrize("unit", sorted(UNITS))
+def test_the_table_is_what_pint_reads_in_the_file(unit):
+    pints, known = registry(), DEFINED[unit]
+    for word in known.words:
+        assert pints.parse_units(word.replace(" ", "_")) == pints.parse_units(unit), word
+    if known.dimension == "loose":
+        assert dict(pints.get_dimensionality(pints.parse_units(unit))) == {f"[{unit}]": 1}
+    else:
+        in_base = pints.Quantity(1.0, unit).to(BASES[known.dimension])
+        assert known.factor == pytest.approx(float(in_base.magnitude), rel=1e-12)
+
+
+def test_the_table_leaves_out_no_line_of_the_file():
+    lines = [each.partition("#")[0] for each in resource_files.read_text("units.txt").splitlines()]
+    defined = [each for each in lines if " = " in each and "- = " not in each]
+    assert len(defined) == len(DEFINED)
 
 
 def test_pint_agrees_on_every_unit():
@@ -248,10 +264,55 @@ def test_a_unit_word_is_known_in_every_form():
 def test_converting_does_not_import_pint():
     code = (
         "import sys; from barkeep.domain.amounts.measures import parse_amount, to_quantity; "
-        "to_quantity(parse_amount('10 oz'), 'ml'); print('pint' in sys.modules)"
+        "to_quantity(parse_amount('10 oz'), 'ml'); to_quantity(parse_amount('2 cm3'), 'ml'); "
+        "print('pint' in sys.modules)"
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "False"
+
+
+class TestWhatPintReads:
+    @pytest.mark.parametrize(
+        ("text", "unit", "quantity"),
+        [
+            ("2 hl", "ml", 200_000.0),
+            ("0,5 hectolitres", "ml", 50_000.0),
+            ("1.5 Decaliters", "ml", 15_000.0),
+            ("3 dag", "g", 30.0),
+            ("250 mg", "g", 0.25),
+            ("500 milligrams", "g", 0.5),
+            ("20 centigrams", "g", 0.2),
+            ("30 cm3", "ml", 30.0),
+            ("30 cm³", "ml", 30.0),
+            ("30 cm**3", "ml", 30.0),
+            ("30 CM^3", "ml", 30.0),
+            ("0.3 dm³", "ml", 300.0),
+            ("45 cc", "ml", 45.0),
+        ],
+    )
+    def test_prefixes_and_cubes(self, text, unit, quantity):
+        assert to_quantity(parse_amount(text), unit) == pytest.approx(quantity, rel=1e-12)
+
+    def test_they_are_printed_in_full_and_read_back(self):
+        amount = parse_amount("2 hl")
+        assert show_amount(amount.value, amount.unit) == "2 hectolitres"
+        assert parse_amount(show_amount(amount.value, amount.unit)) == amount
+
+    def test_the_wrong_kind_of_them_is_refused_too(self):
+        with pytest.raises(WrongDimension, match="“3 decagrams” is a weight; a volume"):
+            to_quantity(parse_amount("3 dag"), "ml")
+        with pytest.raises(WrongDimension, match="“2 hectolitres” is a volume; a weight"):
+            to_quantity(parse_amount("2 hl"), "g")
+
+    @pytest.mark.parametrize("text", ["2 kilodash", "3 millipints", "1 hectolime", "2 cm4", "1 m3"])
+    def test_nothing_else_takes_a_prefix_or_a_power(self, text):
+        with pytest.raises(AmountError, match="a number and a unit"):
+            parse_amount(text)
+
+    def test_they_stand_in_front_of_a_name(self):
+        assert amount_at_start("3 dag sugar").unit == "decagram"
+        found = amount_at_start("30 cm3 gin")
+        assert (found.unit, "30 cm3 gin"[found.end :]) == ("ml", " gin")
 
 
 class TestWhatABarMeans:
@@ -286,8 +347,7 @@ class TestWhatABarMeans:
         assert to_quantity(Amount(2, None, "drop"), "ml", BarUnits(dash_ml=0.3)) == 0.1
 
     def test_the_dash_of_no_bar_is_the_one_in_the_table(self):
-        lines = tomllib.loads(resource_files.read_text("unit_factors.toml"))
-        assert lines["volume"]["dash"] == DASH_ML
+        assert registry().Quantity(1.0, "dash").to("ml").magnitude == DASH_ML
 
     def test_dashes_of_one_bottle_are_more_of_another(self):
         assert dashes_from(None, 2, 0.8) == 2

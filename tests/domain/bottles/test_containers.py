@@ -55,6 +55,7 @@ def bottle(number: int, product: Product = PRODUCT, tare: Tare | None = None) ->
 
 
 class TestDensity:
+    @pytest.mark.computed  # 0.948045 g/ml: 40 % vol by OIML R 22, as barkeep works it out
     def test_the_label_goes_before_what_is_usual(self):
         density = density_of(GIN)
         assert density.g_per_ml == pytest.approx(0.948045, abs=1e-5)

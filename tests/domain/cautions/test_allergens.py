@@ -86,7 +86,7 @@ class TestWhatIngredientsSay:
 
     def test_what_everything_in_a_family_names_the_family_names(self, tree):
         for key in tree:
-            below = [set(tree[each].allergens) for each in tree.children[key]]
+            below = [set(tree[each].allergens) for each in tree.children(key)]
             if tree[key].family and len(below) > 1:
                 shared = set.intersection(*below) - KEPT_APART.get(key, set())
                 assert shared <= set(tree[key].allergens), key

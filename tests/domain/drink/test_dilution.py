@@ -38,6 +38,7 @@ RANGES = {
 }
 
 
+@pytest.mark.computed
 class TestFormulas:
     @pytest.mark.parametrize("technique", TABLE)
     def test_the_table_within_rounding(self, technique):
@@ -156,6 +157,7 @@ class TestHeatBalance:
                 least_dilution(start, end, heat)
             return
         ice = least_dilution(start, end, heat)
+        # Heat of fusion and heat of water: CRC Handbook (from memory).
         assert ice * (333.55 + 4.2 * end) == pytest.approx(heat * (start - end))
 
     @given(strengths)

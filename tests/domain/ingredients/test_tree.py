@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import networkx as nx
 import pytest
 
 from barkeep.domain.ingredients.tree import Confusable, FamilyTree, Ingredient, with_own
@@ -87,3 +88,33 @@ def test_a_name_in_a_sentence_keeps_a_proper_first_word():
     tree = tree_of(Ingredient("l", "London dry gin", proper=True), Ingredient("j", "Lime juice"))
     assert tree.in_sentence("l") == "London dry gin"
     assert tree.in_sentence("j") == "lime juice"
+
+
+def test_kin_above_and_below_are_what_networkx_finds(knowledge):
+    tree = knowledge.tree
+    family = nx.DiGraph((parent, key) for key in tree for parent in tree[key].parents)
+    family.add_nodes_from(tree)
+    for key in tree:
+        assert tree.ancestors(key) == nx.ancestors(family, key)
+        assert tree.descendants(key) == nx.descendants(family, key)
+        assert set(tree.children(key)) == set(family.successors(key))
+    assert tree.descendants("no such thing") == frozenset()
+    assert tree.children("no such thing") == ()
+
+
+def test_alcoholic_is_what_is_strong_or_has_strong_kin(knowledge):
+    tree = knowledge.tree
+    strong = {key for key in tree if (tree[key].abv_percent or 0.0) >= 1.0}
+    for key in tree:
+        kin = {key} | tree.ancestors(key) | tree.descendants(key)
+        assert (key in tree.alcoholic) == bool(kin & strong), key
+
+
+def test_a_circle_beside_sound_kinds_is_found():
+    with pytest.raises(CyclicFamily, match="b → c → b"):
+        tree_of(
+            SPIRIT,
+            Ingredient("a", "A", ("b", "spirit")),
+            Ingredient("b", "B", ("c",)),
+            Ingredient("c", "C", ("b",)),
+        )

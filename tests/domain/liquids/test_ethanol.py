@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from barkeep.domain.liquids import buoyancy, ethanol
 from barkeep.domain.liquids.constants import constants
-from barkeep.domain.liquids.ethanol import Mixture
+from barkeep.domain.liquids.ethanol import SpiritMixture
 from barkeep.errors import OutsideRange
 
 abvs = st.floats(0.0, 100.0)
@@ -19,14 +19,14 @@ references = st.sampled_from([15.0, ethanol.US_REFERENCE_C, 20.0, 25.0])
 
 volumes = st.floats(0.01, 100_000.0)
 
-mixtures = st.builds(Mixture, volumes, abvs)
+mixtures = st.builds(SpiritMixture, volumes, abvs)
 
 
 def exactly(value):
     return pytest.approx(value, rel=1e-9, abs=1e-9)
 
 
-def ethanol_g(mixture: Mixture) -> float:
+def ethanol_g(mixture: SpiritMixture) -> float:
     mass = ethanol.mass_g(mixture.volume_ml, mixture.abv_percent)
     return mass * ethanol.mass_fraction(mixture.abv_percent)
 
@@ -78,11 +78,14 @@ class TestDensity:
             assert ethanol.density_kg_m3(stronger, t) < ethanol.density_kg_m3(abv, t)
 
     @given(st.floats(20.0, 100.0), above_freezing, st.floats(0.01, 10.0))
+    @example(39.99999999999999, 39.99999999999999, 1.0)  # a hair warmer, within rounding
     def test_a_warmer_spirit_is_lighter(self, abv, t, warmer):
         hotter = min(40.0, t + warmer)
-        assert ethanol.density_kg_m3(abv, hotter) <= ethanol.density_kg_m3(abv, t)
+        assert ethanol.density_kg_m3(abv, hotter) <= ethanol.density_kg_m3(abv, t) + 1e-9
 
+    @pytest.mark.computed
     def test_water_is_densest_at_4_c(self):
+        """CRC Handbook (from memory): 3.98 °C."""
         densities = {t / 10: ethanol.density_kg_m3(0.0, t / 10) for t in range(0, 101)}
         assert max(densities, key=densities.__getitem__) == pytest.approx(4.0, abs=0.1)
 
@@ -121,20 +124,22 @@ class TestMixing:
         made = ethanol.mixed(parts).abv_percent
         assert min(strengths) - 1e-9 <= made <= max(strengths) + 1e-9
 
+    @pytest.mark.computed
     @given(volumes, volumes)
     def test_ethanol_and_water_contract(self, spirit, water):
-        made = ethanol.mixed([Mixture(spirit, 100.0), Mixture(water, 0.0)])
+        """At most some 3.7 % of the volume goes (from memory)."""
+        made = ethanol.mixed([SpiritMixture(spirit, 100.0), SpiritMixture(water, 0.0)])
         assert made.volume_ml < spirit + water
         assert made.volume_ml > 0.96 * (spirit + water)
 
     @given(volumes, abvs)
     def test_one_thing_alone_stays_itself(self, volume, abv):
-        made = ethanol.mixed([Mixture(volume, abv)])
+        made = ethanol.mixed([SpiritMixture(volume, abv)])
         assert (made.volume_ml, made.abv_percent) == (exactly(volume), exactly(abv))
 
     def test_nothing_makes_nothing(self):
-        assert ethanol.mixed([]) == Mixture(0.0, 0.0)
-        assert ethanol.mixed([Mixture(0.0, 40.0)]) == Mixture(0.0, 0.0)
+        assert ethanol.mixed([]) == SpiritMixture(0.0, 0.0)
+        assert ethanol.mixed([SpiritMixture(0.0, 40.0)]) == SpiritMixture(0.0, 0.0)
 
 
 class TestReduction:
@@ -143,7 +148,7 @@ class TestReduction:
         wanted = max(abv * share, 0.1)
         done = ethanol.reduced(volume, abv, wanted)
         assert done.volume_ml * wanted == exactly(volume * abv)
-        made = ethanol.mixed([Mixture(volume, abv), Mixture(done.water_ml, 0.0)])
+        made = ethanol.mixed([SpiritMixture(volume, abv), SpiritMixture(done.water_ml, 0.0)])
         assert made.volume_ml == pytest.approx(done.volume_ml, rel=1e-8)
         assert made.abv_percent == pytest.approx(wanted, rel=1e-8)
 
@@ -204,7 +209,7 @@ class TestReduction:
             "a proof of 176 degrees cannot be used: it is 0 to 175.25 degrees.",
         ),
         (
-            lambda: ethanol.mixed([Mixture(-1.0, 40.0)]),
+            lambda: ethanol.mixed([SpiritMixture(-1.0, 40.0)]),
             "a volume of -1 ml cannot be used: it is 0 to 1e+09 ml.",
         ),
     ],

@@ -28,8 +28,10 @@ def test_sugar_lowers_it(abv, sugar, more):
     assert freezing_point_c(abv, sweeter) <= freezing_point_c(abv, sugar)
 
 
+@pytest.mark.computed
 def test_water_freezes_at_nothing_and_a_mole_of_sugar_in_it_at_1_86_below():
     assert freezing_point_c(0.0) == 0.0
+    # The cryoscopic constant of water, 1.86 K kg/mol: CRC Handbook (from memory).
     # 342.3 g in a kilogram of water come to about 1212 ml.
     per_l = 342.3 / 1.212
     assert freezing_point_c(0.0, per_l) == pytest.approx(-1.86, abs=0.03)

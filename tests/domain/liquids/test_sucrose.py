@@ -59,7 +59,7 @@ def test_a_syrup_holds_all_of_its_sugar_and_water(sugar, ratio):
     assert made.sugar_g_per_l * made.volume_ml / 1000.0 == exactly(sugar)
     assert made.brix == exactly(100.0 / (1.0 + ratio))
     assert made.sugar_g_per_l == exactly(sucrose.g_per_l(made.brix))
-    # Dissolved sugar takes up 0.60 to 0.65 ml a gram.
+    # Dissolved sugar takes up 0.60 to 0.65 ml a gram (from memory).
     assert 0.60 < (made.volume_ml - water / 0.9982) / sugar < 0.65
 
 

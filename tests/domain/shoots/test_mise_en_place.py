@@ -296,3 +296,10 @@ def test_ice_in_the_glass_is_weighed_by_the_room_it_takes(knowledge):
     glass, cubes = glass_named("highball"), ice_named("cubes")
     (need,) = mise_en_place([Order(spec, 2)], Snapshot(knowledge, TODAY)).ice
     assert need.grams == pytest.approx(2 * glass.brim_ml * cubes.share * 0.6)
+
+
+def test_a_garnish_keeps_what_stands_after_a_colon_of_its_own(knowledge):
+    line = Line("1 orange slice: dried", "orange-slice", 1.0, None, "each", 1.0, garnish=True)
+    spec = Spec("S", (line, replace(line, text="Garnish: orange slice")), "Stir.", "stirred")
+    ready = mise_en_place([Order(spec, 2)], Snapshot(knowledge, TODAY))
+    assert [each.name for each in ready.garnishes] == ["1 orange slice: dried", "orange slice"]

@@ -74,7 +74,7 @@ def test_a_problem_names_the_ingredient_and_the_recipe(tree):
 
 
 def test_what_is_wrong_with_all_of_it_names_where_it_stands(tree):
-    read = read_parts(SpecParts("", ("2 oz gin",), serves=-1.0, where="spec 3"), tree)
+    read = read_parts(SpecParts("", ("2 oz gin",), serves=-1.0, number=3), tree)
     assert [each.message for each in read.problems] == [
         "spec 3: it has no name",
         "spec 3: serves cannot be -1: it is a number from 1 to 1000",

@@ -19,7 +19,7 @@ from barkeep.domain.stand_ins.corrections import (
     strength_share,
 )
 from barkeep.domain.stand_ins.offers import stand_in
-from barkeep.domain.stand_ins.rebalancing import Part, Problem, measurable, solve
+from barkeep.domain.stand_ins.rebalancing import ChangingLine, Rebalancing, measurable, solve
 from tests.domain.drink.test_analysis import BARE, TREE, bar, bottle, classic, written
 
 STAND_INS = [
@@ -42,13 +42,13 @@ def instead(spec: Spec, number: int, key: str, ratio: float = 1.0, snapshot=BARE
 holds = st.tuples(st.floats(0.0, 0.5), st.floats(0.0, 0.9), st.floats(0.0, 0.06), st.just(1.0))
 
 parts = st.builds(
-    lambda per_ml, start: Part(per_ml, start, 0.5 * start, 2.0 * start),
+    lambda per_ml, start: ChangingLine(per_ml, start, 0.5 * start, 2.0 * start),
     holds,
     st.floats(2.0, 60.0),
 )
 
 problems = st.builds(
-    lambda some, sizes: Problem(
+    lambda some, sizes: Rebalancing(
         tuple(some),
         tuple(
             sum(part.per_ml[each] * part.start_ml for part in some) * size
