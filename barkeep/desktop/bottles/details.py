@@ -16,7 +16,6 @@ from barkeep.desktop.bottles.rows import BottleRow, reading_of, use_by_in_words
 from barkeep.desktop.bottles.words import (
     entry_in_words,
     level_in_words,
-    percent,
     short_date,
     state_in_words,
 )
@@ -27,7 +26,14 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.levels import LevelGauge
 from barkeep.domain.bottles.bottle import Bottle, Entry
 from barkeep.domain.bottles.containers import Container
-from barkeep.domain.bottles.level_words import certainty, doubt_of, in_doubt, number, quantity
+from barkeep.domain.bottles.level_words import (
+    certainty,
+    doubt_of,
+    in_doubt,
+    number,
+    percent,
+    quantity,
+)
 from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.domain.phrases import capitalised, price_in_words
 

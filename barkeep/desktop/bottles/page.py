@@ -39,7 +39,7 @@ from barkeep.desktop.bottles.rows import (
     bottle_rows,
 )
 from barkeep.desktop.counting.page import CountingPage
-from barkeep.desktop.counting.rows import ShelfCount, bottles_in_words
+from barkeep.desktop.counting.rows import bottles_in_words
 from barkeep.desktop.look.metrics import PAD
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
@@ -50,6 +50,7 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.containers import container_of
+from barkeep.domain.bottles.counting import ShelfCount
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
@@ -188,9 +189,8 @@ class BottlesScreen(TableScreen[BottleRow]):
         self._import_button = empty.buttons[1]
         self.kinds = FilterChips("Kind", KIND_CHIPS, "all")
         self.states = FilterChips("State", STATE_CHIPS, "any")
-        self.count = ShelfCount()
         self._all_entries_of: int | None = None
-        self.counting = CountingPage(context, self.count)
+        self.counting = CountingPage(context)
         does = self._doings()
         self.actions_by_key = {
             each.key: self.new_action(
@@ -207,7 +207,7 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
-        self.count.keep_only(snapshot.bottles)
+        self.counting.count = self.count.kept_for(snapshot.bottles)
         self.show_rows(bottle_rows(snapshot))
         self._sum_up()
         if self.is_counting:
@@ -287,6 +287,11 @@ class BottlesScreen(TableScreen[BottleRow]):
         )
 
     # What the user does
+
+    @property
+    def count(self) -> ShelfCount:
+        """What was counted of the shelf and is not written yet."""
+        return self.counting.count
 
     @property
     def is_counting(self) -> bool:
@@ -508,7 +513,7 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.do(count, self._on_counted, f"Counted {bottles_in_words(many)}")
 
     def _on_counted(self, _counted: Any) -> None:
-        self.count.clear()
+        self.counting.count = ShelfCount()
         self.leave_count()
 
     def _remind_of_count(self) -> None:

@@ -8,7 +8,7 @@ from PySide6.QtCore import QDate, QLocale
 
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.bottle import Bottle, Entry, Level
-from barkeep.domain.bottles.level_words import number, quantity
+from barkeep.domain.bottles.level_words import number, percent, quantity
 
 NONE = "—"
 
@@ -29,13 +29,6 @@ def left_of(bottle: Bottle) -> str:
     product = bottle.product
     size = quantity(product.size, product.unit)
     return f"{number(bottle.level.amount, product.unit)} of {size}"
-
-
-def percent(share: float) -> str:
-    """A share in percent; never a full nothing for a drop, nor all of it for less."""
-    if 0 < share < 0.01:
-        return "under 1 %"
-    return f"{min(share, 0.99) if 0 < share < 1 else share:.0%}".replace("%", " %")
 
 
 def level_in_words(bottle: Bottle) -> str:
