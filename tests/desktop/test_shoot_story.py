@@ -10,9 +10,9 @@ from PySide6.QtCore import QDate, Qt
 from PySide6.QtWidgets import QLabel, QPushButton
 
 from barkeep.desktop.buying.shopping import ShoppingDialog
+from barkeep.desktop.drink.camera_sheet import CameraSheet
 from barkeep.desktop.making.house_made import MakeDialog
 from barkeep.desktop.publishing import output as publish_output
-from barkeep.desktop.shoots.camera_sheet import CameraSheet
 from barkeep.desktop.shoots.log import LogDialog
 from barkeep.desktop.shoots.log_table import SPILLED
 from barkeep.desktop.shoots.run_sheet import RunSheetDialog

@@ -15,13 +15,13 @@ from barkeep.application.done import Done
 from barkeep.application.publishing import camera_drinks
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import correction_words, view_of
+from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.drink.words import kinds_by_name
 from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
-from barkeep.desktop.shoots.camera_sheet import open_on_camera
 from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
 from barkeep.desktop.specs.editor import SpecEditor, SpecWriting
 from barkeep.desktop.specs.family import FamilySection, beside_parent, trial_rows, version_rows
