@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from PySide6.QtCore import (
     QModelIndex,
-    QPersistentModelIndex,
     QPointF,
     QRect,
     QRectF,
@@ -32,6 +31,7 @@ from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.widgets.delegates import (
     SUBTITLE_ROLE,
     VALUE_ROLE,
+    Index,
     RowDelegate,
     drawn_ground,
     is_selected,
@@ -42,8 +42,6 @@ from barkeep.desktop.widgets.labels import ElidedLabel, text_label
 from barkeep.desktop.widgets.levels import draw_level, share_at
 from barkeep.desktop.widgets.notices import announce
 from barkeep.domain.bottles.counting import CountRow
-
-Index = QModelIndex | QPersistentModelIndex
 
 BIG_ROW = 60
 

@@ -62,6 +62,10 @@ def base_kind(key: str, tree: FamilyTree) -> str:
     return max(above, key=lambda each: (len(tree.descendants(each)), each), default=key)
 
 
+ANY_BASE = ("Any base", None)
+"""The first choice of a box of bases."""
+
+
 def kinds_by_name(keys: Iterable[str], tree: FamilyTree) -> tuple[tuple[str, str], ...]:
     """Name and key of each kind that occurs, by name."""
     return tuple(sorted(((tree.name(key), key) for key in set(keys)), key=_by_name))

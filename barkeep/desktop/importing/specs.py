@@ -46,6 +46,7 @@ from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.details import show_page
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.snapshot import Snapshot
@@ -204,12 +205,7 @@ class ImportDetails(QScrollArea):
                 column.addWidget(text_label(capitalised(row.where), quiet=True, wrap=True))
             self._add_thing(column, row)
         column.addStretch(1)
-        old = self.takeWidget()
-        if old is not None:  # one of its chips may be telling of its click just now
-            old.hide()
-            old.deleteLater()
-        self.setWidget(page)
-        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+        show_page(self, page)
 
     def _add_thing(self, column: QVBoxLayout, row: ImportRow) -> None:
         thing = row.thing

@@ -29,6 +29,7 @@ from barkeep.desktop.shoots.rows import (
 )
 from barkeep.desktop.widgets.buttons import primary_button
 from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.details import show_page
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.shoots import (
@@ -336,13 +337,8 @@ class ShootsScreen(TableScreen[Shoot]):
         page.moved.connect(lambda at, by: self.move_drink(shoot, at, by))
         page.ticked.connect(lambda key, on: self.tick(shoot, key, on))
         page.make_wanted.connect(self.make)
-        old = self.detail.takeWidget()  # a button of it may be at work just now: it goes later
-        if old is not None:
-            old.hide()
-            old.deleteLater()
         self.page = page
-        self.detail.setWidget(page)
-        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+        show_page(self.detail, page)
         self.detail.verticalScrollBar().setValue(kept if same else 0)
         if focused and not page.take_focus(focused):
             self.detail.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -16,7 +16,7 @@ from barkeep.application.publishing import camera_drinks
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import correction_words, view_of
 from barkeep.desktop.drink.camera_sheet import open_on_camera
-from barkeep.desktop.drink.words import kinds_by_name
+from barkeep.desktop.drink.words import ANY_BASE, kinds_by_name
 from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.context import ScreenContext
@@ -28,9 +28,10 @@ from barkeep.desktop.specs.family import FamilySection, beside_parent, trial_row
 from barkeep.desktop.specs.one_spec import SpecActs, SpecPage
 from barkeep.desktop.specs.rows import SpecRow, spec_columns, spec_rows, with_drinks
 from barkeep.desktop.specs.trials import TrialActs, TrialDialog, TrialsSection, day_of
-from barkeep.desktop.widgets.buttons import primary_button
+from barkeep.desktop.widgets.buttons import offer_choices, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import VerdictDelegate
+from barkeep.desktop.widgets.details import show_page
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Snapshot
@@ -336,16 +337,10 @@ class SpecsScreen(TableScreen[SpecRow]):
     # The rest
 
     def _show_page(self, page: QWidget) -> None:
-        """A link or button of the old page may be at work just now: it goes later."""
         if not page.isAncestorOf(self._analysis):
             self._analysis.hide()
             self._analysis.setParent(self)  # or it would go with the old page
-        old = self.detail.takeWidget()
-        if old is not None:
-            old.hide()
-            old.deleteLater()
-        self.detail.setWidget(page)
-        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+        show_page(self.detail, page)
         self.detail.verticalScrollBar().setValue(0)
 
     def _chosen(self) -> Spec | None:
@@ -390,14 +385,8 @@ class SpecsScreen(TableScreen[SpecRow]):
     def _offer_bases(self, rows: Sequence[SpecRow]) -> None:
         """Every kind something is built on, by name; the choice stays where it still stands."""
         tree = self.context.bar.snapshot.knowledge.tree
-        kept = self.bases.currentData()
-        self.bases.blockSignals(True)
-        self.bases.clear()
-        self.bases.addItem("Any base", None)
-        for name, key in kinds_by_name((row.base_kind for row in rows if row.base_kind), tree):
-            self.bases.addItem(name, key)
-        self.bases.setCurrentIndex(max(0, self.bases.findData(kept)))
-        self.bases.blockSignals(False)
+        kinds = kinds_by_name((row.base_kind for row in rows if row.base_kind), tree)
+        offer_choices(self.bases, [ANY_BASE, *kinds])
 
     def _prepare_filters(self) -> None:
         self.origins.chosen.connect(lambda _choice: self.filter_again())

@@ -4,16 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QDate, QSize, Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QCheckBox,
-    QDateEdit,
     QHBoxLayout,
     QHeaderView,
     QLineEdit,
@@ -30,7 +28,7 @@ from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.specs.family import TrialRow, in_brief
-from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.buttons import button, day_field, day_in
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.details import add_heading, selectable
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
@@ -155,7 +153,7 @@ class TrialDialog(FormDialog):
         super().__init__(title, "Write down" if trial.id is None else "Save", parent)
         self._bar, self._trial = bar, trial
         self._scales = scales_for(trial, bar.snapshot)
-        self.on = QDateEdit(QDate(trial.on.year, trial.on.month, trial.on.day))
+        self.on = day_field(trial.on, latest=bar.snapshot.on)
         self.tasters = QLineEdit(", ".join(trial.tasters or last_tasters(bar.snapshot)))
         self.scores = ScoreGrid([f"{each.name}\n{ends(each)}" for each in self._scales])
         self.changed = QLineEdit(trial.changed)
@@ -184,7 +182,7 @@ class TrialDialog(FormDialog):
         """What the fields say. Raises `InvalidField` for a score that is no number."""
         return replace(
             self._trial,
-            on=_as_date(self.on.date()),
+            on=day_in(self.on),
             scores=tuple(self._scores()),
             changed=self.changed.text(),
             notes=self.notes.toPlainText(),
@@ -215,9 +213,6 @@ class TrialDialog(FormDialog):
         self.written.emit(done)
 
     def _add_fields(self) -> None:
-        self.on.setCalendarPopup(True)
-        self.on.setDisplayFormat("d MMMM yyyy")
-        self.on.setMaximumDate(_qt_date(self._bar.snapshot))
         self.add_field(ON, "&Date", self.on)
         self.tasters.setPlaceholderText("Such as Wren, Osk")
         self.tasters.textChanged.connect(self._show_tasters)
@@ -267,14 +262,6 @@ def scales_for(trial: Trial, snapshot: Snapshot) -> tuple[Scale, ...]:
     for score in trial.scores:
         scales.setdefault(folded(score.scale), Scale(score.scale))
     return tuple(scales.values())
-
-
-def _qt_date(snapshot: Snapshot) -> QDate:
-    return QDate(snapshot.on.year, snapshot.on.month, snapshot.on.day)
-
-
-def _as_date(day: QDate) -> date:
-    return date(day.year(), day.month(), day.day())
 
 
 @dataclass(frozen=True, slots=True)

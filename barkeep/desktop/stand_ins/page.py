@@ -15,7 +15,7 @@ from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
 from barkeep.desktop.stand_ins.own_stand_in import OwnStandInDialog
 from barkeep.desktop.stand_ins.words import closeness_in_words, own_for, scope_in_words
-from barkeep.desktop.widgets.buttons import button, offer, primary_button
+from barkeep.desktop.widgets.buttons import button, offer, offer_choices, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
@@ -228,18 +228,14 @@ class StandInsScreen(TableScreen[IngredientRow]):
 
     def _offer_drinks(self, key: str) -> None:
         """The drinks with a line that asks for it; the choice stays where it still stands."""
-        kept = self.drinks.currentText()
-        self.drinks.blockSignals(True)
-        self.drinks.clear()
-        self.drinks.addItem("For any drink", None)
-        for spec in self.context.bar.snapshot.all_specs:
-            if any(key in line.wanted for line in spec.lines):
-                self.drinks.addItem(f"For {spec.name}", spec.name)
-        self.drinks.setCurrentIndex(max(0, self.drinks.findText(kept)))
-        self.drinks.setEnabled(self.drinks.count() > 1)
-        unused = self.drinks.count() == 1
-        self.drinks.setToolTip("No spec has a line that asks for it" if unused else "")
-        self.drinks.blockSignals(False)
+        using = [
+            (f"For {spec.name}", spec.name)
+            for spec in self.context.bar.snapshot.all_specs
+            if any(key in line.wanted for line in spec.lines)
+        ]
+        offer_choices(self.drinks, [("For any drink", None), *using])
+        self.drinks.setEnabled(bool(using))
+        self.drinks.setToolTip("" if using else "No spec has a line that asks for it")
 
     def _chosen_spec(self) -> Spec | None:
         name = self.drinks.currentData()
