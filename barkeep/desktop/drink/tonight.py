@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QWidget
 from barkeep.desktop.drink.analysis_view import correction_words
 from barkeep.desktop.drink.words import (
     ANY_BASE,
-    base_kind,
     duty,
     kinds_by_name,
     line_state,
@@ -39,7 +38,7 @@ from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
 from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
-from barkeep.domain.specs.spec import base
+from barkeep.domain.specs.spec import base, base_kind
 from barkeep.domain.stand_ins.corrections import Correction, correction_for
 from barkeep.errors import spoken_list
 

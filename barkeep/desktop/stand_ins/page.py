@@ -14,7 +14,6 @@ from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
 from barkeep.desktop.stand_ins.own_stand_in import OwnStandInDialog
-from barkeep.desktop.stand_ins.words import closeness_in_words, own_for, scope_in_words
 from barkeep.desktop.widgets.buttons import button, offer, offer_choices, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
@@ -26,6 +25,7 @@ from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import FalseFriend, Offer, StandIns, or_buy_in_words, stand_in
+from barkeep.domain.stand_ins.words import closeness_in_words, own_for, scope_in_words
 
 
 @dataclass(frozen=True, slots=True)
