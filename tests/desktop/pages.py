@@ -15,7 +15,7 @@ from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.shell.bar_signals import BarSignals
+from barkeep.desktop.shell.main_window import BarSignals
 from barkeep.desktop.widgets.notices import Toast
 from barkeep.errors import UserError
 

@@ -12,12 +12,14 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from barkeep.application.counting import tare_in_words
-from barkeep.desktop.bottles.rows import BottleRow, reading_of, use_by_in_words
-from barkeep.desktop.bottles.words import (
+from barkeep.desktop.bottles.rows import (
+    BottleRow,
     entry_in_words,
     level_in_words,
+    reading_of,
     short_date,
     state_in_words,
+    use_by_in_words,
 )
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, blend, current_tones

@@ -10,7 +10,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from barkeep.application.done import Done
-from barkeep.desktop.bottles.words import left_of
+from barkeep.desktop.bottles.rows import left_of
 from barkeep.desktop.counting.rows import (
     difference_explained,
     difference_in_words,

@@ -37,9 +37,8 @@ from barkeep.application.spec_imports import (
     Unreadable,
     preview,
 )
-from barkeep.desktop.importing.steps import LongQuestion
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
-from barkeep.desktop.screens.background import Background
+from barkeep.desktop.screens.background import Background, LongQuestion
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable

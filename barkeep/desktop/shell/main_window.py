@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, cast
+from typing import TYPE_CHECKING, Protocol, cast
 
-from PySide6.QtCore import QEvent, QMimeData, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QMimeData, QObject, QSize, Qt, Signal
 from PySide6.QtGui import (
     QCloseEvent,
     QDragEnterEvent,
@@ -34,7 +34,6 @@ from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
-from barkeep.desktop.shell.bar_signals import BarSignals
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import Navigation
@@ -76,6 +75,26 @@ class WindowHooks:
     import_files: Callable[[ScreenContext, Sequence[Path], QWidget], object] | None = None
     settings: Callable[[ScreenContext, QWidget], object] | None = None
     import_texts: Callable[[ScreenContext, Sequence[NamedText], QWidget], object] | None = None
+
+
+class Telling(Protocol):
+    """What this needs of a bar."""
+
+    def subscribe(self, callback: Callable[[Changes], None], /) -> Callable[[], None]: ...
+
+
+class BarSignals(QObject):
+    """`changed` carries the parts of the bar that changed, such as *bottles* or *trials*."""
+
+    changed = Signal(object)
+
+    def __init__(self, bar: Telling, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._unsubscribe = bar.subscribe(self.changed.emit)
+
+    def stop(self) -> None:
+        """Listen no longer; to be called before the bar closes."""
+        self._unsubscribe()
 
 
 class _Pages(QStackedWidget):

@@ -9,10 +9,9 @@ from PySide6.QtGui import QColor, QGuiApplication
 from PySide6.QtWidgets import QApplication, QWidget
 
 from barkeep.application.publishing import publish_text_of, run_sheet_of
-from barkeep.desktop.printing.block_document import boxes_of, document_of
+from barkeep.desktop.printing.block_document import boxes_of, document_of, from_mm
 from barkeep.desktop.printing.output import picture_of
 from barkeep.desktop.printing.pages import Placed, PrintedPage
-from barkeep.desktop.printing.scale import from_mm
 from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
