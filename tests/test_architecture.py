@@ -30,6 +30,7 @@ LIBRARIES: dict[str, set[str]] = {
     "barkeep.domain.pouring": {"numpy", "scipy"},
     "barkeep.domain.shoots": {"numpy", "scipy"},
     "barkeep.domain.stand_ins": {"numpy", "scipy"},
+    "barkeep.shipped_data": {"msgspec"},
     "barkeep.store": {"sqlalchemy"},
 }
 """What each package may import from outside; the nearest name above it speaks for a package."""

@@ -3,18 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time
 from typing import TYPE_CHECKING
 
 from barkeep.application.done import Done
 from barkeep.application.session import Session
-from barkeep.application.shelving import bottle_there, checked_draft, count_one
-from barkeep.domain.bottles.bottle import ProductDraft
+from barkeep.application.shelving import (
+    bottle_there,
+    checked_draft,
+    count_one,
+    product_there,
+    put_last,
+)
+from barkeep.domain.bottles.bottle import Label, Product
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import InvalidField, Problem, TwoIngredients, UnusableFile, UserError
 from barkeep.store import bottles as bottle_rows
-from barkeep.store import bottles as product_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 if TYPE_CHECKING:
@@ -65,12 +70,8 @@ def _take_in(taken: _Import, row: ListedBottle) -> None:
     """Receive one bottle, open and count it."""
     work = taken.work
     draft = checked_draft(row.draft, taken.tree)
-    product_id = _product_for(taken, draft, row)
-    place = bottle_rows.last_position(work.connection) + 1
-    today = work.at.date()
-    (bottle_id,) = work.insert(
-        "bottle", [bottle_rows.bottle_row(product_id, place, today, None, None, row.tare)]
-    )
+    product = _product_for(taken, draft, row)
+    bottle_id = put_last(work, product, replace(row.facts, received=work.at.date()))
     work.append(bottle_id, "receive", draft.size)
     if row.opened is not None:
         work.append(bottle_id, "open", at=_opened_at(row.opened, work.at))
@@ -78,20 +79,20 @@ def _take_in(taken: _Import, row: ListedBottle) -> None:
         count_one(work, bottle_there(work, bottle_id), row.level)
 
 
-def _product_for(taken: _Import, draft: ProductDraft, row: ListedBottle) -> int:
-    """The id of the product, which the bar has, an earlier row brought, or this one brings."""
-    known = product_rows.product_named(taken.work.connection, draft)
+def _product_for(taken: _Import, draft: Label, row: ListedBottle) -> Product:
+    """The product, which the bar has, an earlier row brought, or this one brings."""
+    known = bottle_rows.product_named(taken.work.connection, draft)
     if known is None:
-        (product_id,) = taken.work.insert("product", [product_rows.product_row(draft)])
+        (product_id,) = taken.work.insert("product", [bottle_rows.product_row(draft)])
         taken.made[product_id] = row
-        return product_id
+        return product_there(taken.work, product_id)
     if known.ingredient != draft.ingredient:
         here, there = map(taken.tree.in_sentence, (draft.ingredient, known.ingredient))
         earlier = taken.made.get(known.id)
         if earlier:
             raise TwoIngredients(here, there, earlier.line)
         raise InvalidField("ingredient", here, f"the bar has {known.title} as {there}")
-    return known.id
+    return known
 
 
 def _opened_at(day: date, now: datetime) -> datetime:

@@ -24,8 +24,10 @@ from barkeep.application.shelving import (
     WrongState,
     bottle_there,
     checked_draft,
+    empty_one,
     level_within,
     no_bottle,
+    open_one,
     product_there,
     refuse_dates,
     refuse_repeats,
@@ -33,13 +35,21 @@ from barkeep.application.shelving import (
     said,
     shelve,
     take_in,
+    take_one,
     taken_from,
 )
 from barkeep.application.shopping import Bought, receive_bought
-from barkeep.domain.bottles.bottle import Bottle, Entry, Product, ProductDraft, history
+from barkeep.domain.bottles.bottle import (
+    NOTHING_KNOWN,
+    Bottle,
+    BottleFacts,
+    Entry,
+    Label,
+    Product,
+    history,
+)
 from barkeep.errors import InvalidField, LevelAboveSize
 from barkeep.store import bottles as bottle_rows
-from barkeep.store import bottles as product_rows
 from barkeep.store import ledger
 from barkeep.store.unit_of_work import UnitOfWork
 
@@ -54,14 +64,14 @@ class Inventory:
     def __init__(self, session: Session) -> None:
         self._session = session
 
-    def add_product(self, draft: ProductDraft) -> Done[Product]:
+    def add_product(self, draft: Label) -> Done[Product]:
         """Take in a product. Raises `InvalidField`, `UnknownName` or `DuplicateName`."""
         checked = checked_draft(draft, self._session.tree)
         with self._session.writing(f"Add product {checked.title}") as work:
             product_id = take_in(work, checked).id
         return self._session.finished(work, lambda bar: bar.product_by_id[product_id])
 
-    def change_product(self, product_id: int, draft: ProductDraft) -> Done[Product]:
+    def change_product(self, product_id: int, draft: Label) -> Done[Product]:
         """Correct what a product's label says. Raises as `add_product` does.
 
         Raises `LevelAboveSize` where a bottle of it holds more than the new size, and
@@ -72,8 +82,7 @@ class Inventory:
             old = product_there(work, product_id)
             refuse_taken(work, checked, apart_from=product_id)
             _refuse_overfull(work, old, checked)
-            row = {"id": product_id, **product_rows.product_row(checked)}
-            work.put("product", (product_id,), row)
+            work.put("product", (product_id,), bottle_rows.product_row(checked))
             tares_again(self._session, work, product_there(work, product_id))
         return self._session.finished(work, lambda bar: bar.product_by_id[product_id])
 
@@ -92,8 +101,7 @@ class Inventory:
         self,
         product_id: int,
         amount: float | None = None,
-        use_by: date | None = None,
-        made: date | None = None,
+        facts: BottleFacts = NOTHING_KNOWN,
     ) -> Done[Bottle]:
         """Put a bottle on the shelf; full unless `amount` says less, in the product's unit.
 
@@ -103,15 +111,14 @@ class Inventory:
         """
         with self._session.writing() as work:
             product = product_there(work, product_id)
-            bottle_id = self._shelve(work, product, amount, use_by, made)
+            bottle_id = self._shelve(work, product, amount, facts)
         return self._bottle_done(work, bottle_id)
 
     def receive_new(
         self,
-        draft: ProductDraft,
+        draft: Label,
         amount: float | None = None,
-        use_by: date | None = None,
-        made: date | None = None,
+        facts: BottleFacts = NOTHING_KNOWN,
     ) -> Done[Bottle]:
         """Take in a product and put a bottle of it on the shelf, both or neither.
 
@@ -120,7 +127,7 @@ class Inventory:
         checked = checked_draft(draft, self._session.tree)
         with self._session.writing() as work:
             product = take_in(work, checked)
-            bottle_id = self._shelve(work, product, amount, use_by, made)
+            bottle_id = self._shelve(work, product, amount, facts)
         return self._bottle_done(work, bottle_id)
 
     def receive_bought(self, bought: Sequence[Bought]) -> Done[tuple[Bottle, ...]]:
@@ -136,11 +143,7 @@ class Inventory:
         with self._session.writing() as work:
             bottle = bottle_there(work, bottle_id)
             work.label = f"Open {bottle.product.title}"
-            if bottle.level.state == "open":
-                raise WrongState(bottle.product.title, "open", _opened_on(bottle))
-            if bottle.level.state == "empty":
-                raise WrongState(bottle.product.title, "empty", "count it if something is left")
-            work.append(bottle_id, "open")
+            open_one(work, bottle)
         return self._bottle_done(work, bottle_id)
 
     def count(
@@ -177,7 +180,7 @@ class Inventory:
         with self._session.writing() as work:
             bottle = bottle_there(work, bottle_id)
             work.label = f"Pour {said(amount, bottle)} of {bottle.product.title}"
-            work.append(bottle_id, "pour", taken_from(bottle, amount), note=note)
+            take_one(work, bottle=bottle, kind="pour", amount=amount, note=note)
         return self._bottle_done(work, bottle_id)
 
     def waste(self, bottle_id: int, amount: float, note: str = "") -> Done[Bottle]:
@@ -185,7 +188,7 @@ class Inventory:
         with self._session.writing() as work:
             bottle = bottle_there(work, bottle_id)
             work.label = f"Waste {said(amount, bottle)} of {bottle.product.title}"
-            work.append(bottle_id, "waste", taken_from(bottle, amount), note=note)
+            take_one(work, bottle=bottle, kind="waste", amount=amount, note=note)
         return self._bottle_done(work, bottle_id)
 
     def empty(self, bottle_id: int, note: str = "") -> Done[Bottle]:
@@ -193,9 +196,7 @@ class Inventory:
         with self._session.writing() as work:
             bottle = bottle_there(work, bottle_id)
             work.label = f"Empty {bottle.product.title}"
-            if bottle.level.state == "empty":
-                raise WrongState(bottle.product.title, "empty", "there is nothing to do")
-            work.append(bottle_id, "empty", note=note)
+            empty_one(work, bottle, note)
         return self._bottle_done(work, bottle_id)
 
     def correct(self, bottle_id: int, change: float, note: str = "") -> Done[Bottle]:
@@ -267,18 +268,13 @@ class Inventory:
         return self._session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])
 
     def _shelve(
-        self,
-        work: UnitOfWork,
-        product: Product,
-        amount: float | None,
-        use_by: date | None,
-        made: date | None,
+        self, work: UnitOfWork, product: Product, amount: float | None, facts: BottleFacts
     ) -> int:
         work.label = f"Receive {product.title}"
-        return shelve(self._session, work, product, amount, use_by, made)
+        return shelve(self._session, work=work, product=product, amount=amount, facts=facts)
 
 
-def _refuse_overfull(work: UnitOfWork, old: Product, draft: ProductDraft) -> None:
+def _refuse_overfull(work: UnitOfWork, old: Product, draft: Label) -> None:
     own = [
         bottle
         for bottle in bottle_rows.read_bottles(work.connection)

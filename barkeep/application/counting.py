@@ -158,11 +158,11 @@ def weighed(bottle: Bottle, weight_g: float, full: bool, bar: Snapshot) -> Weigh
     else:
         learned = weighed_empty(bottle, weight_g, tree)
     return Weighed(
-        learned.bottle,
-        weight_g,
-        learned.density_g_per_ml,
-        learned.waits_for_empty,
-        learned.odd_contents_ml,
+        bottle=learned.bottle,
+        weight_g=weight_g,
+        density_g_per_ml=learned.density_g_per_ml,
+        waits_for_empty=learned.waits_for_empty,
+        holds_ml=learned.odd_contents_ml,
     )
 
 
@@ -175,7 +175,7 @@ def learn_tare(session: Session, bottle_id: int, weight_g: float, full: bool) ->
         bottle = bottle_there(work, bottle_id)
         work.label = f"Weigh {bottle.product.title} {'full' if full else 'empty'}"
         found = weighed(bottle, weight_g, full, session.snapshot)
-        _put_measured(work, found.bottle)
+        put_measured(work, found.bottle)
         if found.density_g_per_ml is not None:
             density = found.density_g_per_ml
             work.change("product", (bottle.product.id,), density_g_per_ml=density)
@@ -189,7 +189,7 @@ def tares_again(session: Session, work: UnitOfWork, product: Product) -> None:
     """
     for bottle in bottle_rows.read_bottles(work.connection):
         if bottle.product.id == product.id:
-            _put_measured(work, tare_again(replace(bottle, product=product), session.tree))
+            put_measured(work, tare_again(replace(bottle, product=product), session.tree))
 
 
 def set_dasher(session: Session, bottle_id: int, dash_ml: float | None) -> Done[Bottle]:
@@ -206,10 +206,10 @@ def set_dasher(session: Session, bottle_id: int, dash_ml: float | None) -> Done[
         if bottle.product.unit != "ml":
             raise InvalidField("dash", title, "only what is poured has a dasher")
         work.label = f"Set the dasher of {title}"
-        _put_measured(work, replace(bottle, dash_ml=dash_ml))
+        put_measured(work, replace(bottle, dash_ml=dash_ml))
     return session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])
 
 
-def _put_measured(work: UnitOfWork, bottle: Bottle) -> None:
-    row = bottle_rows.measured_row(bottle.tare, bottle.full_g, bottle.dash_ml)
-    work.change("bottle", (bottle.id,), **row)
+def put_measured(work: UnitOfWork, bottle: Bottle) -> None:
+    """Write what a scale and a spoon have told of a bottle."""
+    work.put("bottle", (bottle.id,), bottle_rows.bottle_row(bottle))

@@ -29,7 +29,13 @@ def shipped() -> Knowledge:
     stand_ins, nothing = read_stand_ins(read("stand_ins.toml"), tree)
     made_from = read_made_from(read("made_from.toml"), tree)
     texts = {name: read(CLASSICS, name) for name in resource_files.names(CLASSICS, suffix=".txt")}
-    return Knowledge(tree, stand_ins, nothing, made_from, read_classics(texts, tree))
+    return Knowledge(
+        tree=tree,
+        stand_ins=stand_ins,
+        none=nothing,
+        made_from=made_from,
+        classics=read_classics(texts, tree),
+    )
 
 
 def read_classics(texts: dict[str, str], tree: FamilyTree) -> tuple[Spec, ...]:

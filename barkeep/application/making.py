@@ -19,7 +19,7 @@ from barkeep.application.shelving import (
     shelve,
     taken_from,
 )
-from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft, draft_of
+from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product, label_of
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -112,7 +112,12 @@ class HouseMaking:
                 kept = checked_recipe(recipe, tree)
                 work.put("own_recipe", (kept.made,), owner_knowledge.recipe_row(kept))
             product = self._product(work, plan)
-            bottle_id = shelve(self._session, work, product, None, use_by or plan.use_by, plan.made)
+            bottle_id = shelve(
+                self._session,
+                work=work,
+                product=product,
+                facts=BottleFacts(made=plan.made, use_by=use_by or plan.use_by),
+            )
         return self._session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])
 
     def _recipe(self, key: str, recipe: MadeFrom | None) -> MadeFrom:
@@ -135,13 +140,13 @@ class HouseMaking:
             (product_id,) = work.insert("product", [products.product_row(draft)])
             return product_there(work, product_id)
         renewed = replace(
-            draft_of(there),
+            label_of(there),
             abv_percent=draft.abv_percent,
             sugar_g_per_l=draft.sugar_g_per_l,
             acid_g_per_l=draft.acid_g_per_l,
         )
-        if renewed != draft_of(there):
-            work.put("product", (there.id,), {"id": there.id, **products.product_row(renewed)})
+        if renewed != label_of(there):
+            work.put("product", (there.id,), products.product_row(renewed))
             tares_again(self._session, work, product_there(work, there.id))
         return product_there(work, there.id)
 
@@ -153,16 +158,16 @@ def _draw(work: UnitOfWork, plan: Making, note: str) -> None:
             work.append(bottle.id, "pour", taken_from(bottle, draw.amount), note=note)
 
 
-def _draft(plan: Making, tree: FamilyTree) -> ProductDraft:
+def _draft(plan: Making, tree: FamilyTree) -> Label:
     figures = plan.figures
-    return ProductDraft(
-        tree.name(plan.recipe.made),
-        "",
-        plan.recipe.made,
-        round(plan.amount, 2),
-        plan.unit,
-        _rounded(figures.abv_percent),
-        _rounded(figures.sugar_g_per_l),
+    return Label(
+        name=tree.name(plan.recipe.made),
+        maker="",
+        ingredient=plan.recipe.made,
+        size=round(plan.amount, 2),
+        unit=plan.unit,
+        abv_percent=_rounded(figures.abv_percent),
+        sugar_g_per_l=_rounded(figures.sugar_g_per_l),
         house_made=True,
         acid_g_per_l=_rounded(figures.acid_g_per_l),
     )

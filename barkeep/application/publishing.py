@@ -71,11 +71,11 @@ def drink_facts(spec: Spec, snapshot: Snapshot, *, general: bool = True) -> Drin
     drinks = found.standard_drinks if known and not found.is_batch else None
     occasion = occasion_of(found.spec, keys, tree, abv_percent=strength, standard_drinks=drinks)
     return DrinkFacts(
-        strength,
-        drinks,
-        found.country,
-        tuple(each.word for each in allergens_of(keys, tree)),
-        tuple(each.text for each in cautions_for(occasion, tree, general=general)),
+        abv_percent=strength,
+        standard_drinks=drinks,
+        country=found.country,
+        allergens=tuple(each.word for each in allergens_of(keys, tree)),
+        cautions=tuple(each.text for each in cautions_for(occasion, tree, general=general)),
     )
 
 
@@ -287,11 +287,11 @@ def run_sheet_of(shoot: Shoot, snapshot: Snapshot) -> RunSheetContent:
     orders = orders_of(shoot, then)
     return run_sheet_content(
         shoot,
-        cards,
-        mise_en_place(orders, then),
-        _outlook(shoot, then),
-        _to_buy(shoot, then),
-        cautions_of_any([order.spec for order in orders], then),
+        cards=cards,
+        ready=mise_en_place(orders, then),
+        outlook=_outlook(shoot, then),
+        shopping=_to_buy(shoot, then),
+        general_cautions=cautions_of_any([order.spec for order in orders], then),
     )
 
 

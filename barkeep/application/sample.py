@@ -4,17 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass, field
+from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta
-from math import hypot
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from barkeep import resource_files
+from barkeep.application.counting import put_measured, weighed
 from barkeep.application.knowledge import shipped
 from barkeep.application.session import Session
 from barkeep.application.settings import BarSettings
-from barkeep.application.shelving import checked_draft, level_within, refuse_dates, taken_from
+from barkeep.application.shelving import (
+    checked_draft,
+    count_one,
+    empty_one,
+    open_one,
+    shelve,
+    take_in,
+    take_one,
+)
+from barkeep.application.shoots import Shoots
 from barkeep.application.specs import Specs, Trials
 from barkeep.documents.sample import (
     Episode,
@@ -22,25 +31,27 @@ from barkeep.documents.sample import (
     SampleBottle,
     SampleTrial,
     read_bar,
-    read_bottles,
     read_known_products,
+    read_shelves,
     read_trials,
 )
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.shoots import LoggedBottle, Shoot, ShootDrink, ShootLog
 from barkeep.domain.bar.snapshot import Settings
-from barkeep.domain.bottles.bottle import Bottle, Entry, Product, ProductDraft, fold
+from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Entry, Label, Product, fold
+from barkeep.domain.bottles.containers import container_of
+from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
+from barkeep.domain.shoots.log import logged_bottle
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial
 from barkeep.errors import KnowledgeError, UserError
-from barkeep.store import bottles as product_rows
 from barkeep.store.beginning import begin_here
-from barkeep.store.bottles import bottle_row, measured_row
+from barkeep.store.bottles import read_bottles
+from barkeep.store.ledger import entries_by_bottle
 from barkeep.store.refusals import CannotWrite
-from barkeep.store.shoots import shoot_row
 from barkeep.store.store import Store
 from barkeep.store.unit_of_work import UnitOfWork
 
@@ -67,7 +78,7 @@ class SampleText:
     settings: Settings
     episodes: tuple[Episode, ...]
     bottles: tuple[SampleBottle, ...]
-    known: tuple[ProductDraft, ...]
+    known: tuple[Label, ...]
     specs: tuple[Spec, ...]
     trials: tuple[SampleTrial, ...]
 
@@ -88,7 +99,8 @@ def build(
     known = shipped() if knowledge is None else knowledge
     text = read_sample(_texts(), known.tree)
     try:
-        _write(target, text, known, _Calendar(clock()))
+        now = clock()
+        _write(target, text, known, _Calendar(now, now))
     except BaseException:
         target.unlink(missing_ok=True)
         raise
@@ -106,12 +118,20 @@ def throw_away_copy(clock: Callable[[], datetime] = datetime.now) -> Iterator[Pa
 def read_sample(texts: Mapping[str, str], tree: FamilyTree) -> SampleText:
     """The sample out of its texts by file name. Raises `KnowledgeError`."""
     settings, episodes = read_bar(texts[BAR], BAR)
-    bottles = read_bottles({file: texts[file] for file in SHELVES}, tree)
+    bottles = read_shelves({file: texts[file] for file in SHELVES}, tree)
     known = read_known_products(texts[KNOWN], tree, KNOWN)
     specs = _specs(texts[SPECS], tree)
     _refuse_unequal(episodes, specs)
+    _refuse_strange_shoots(episodes, bottles)
     trials = read_trials(texts[TRIALS], settings.scales, TRIALS)
-    return SampleText(settings, episodes, bottles, known, specs, trials)
+    return SampleText(
+        settings=settings,
+        episodes=episodes,
+        bottles=bottles,
+        known=known,
+        specs=specs,
+        trials=trials,
+    )
 
 
 @dataclass
@@ -119,33 +139,23 @@ class _Calendar:
     """The clock of the bar that is being built: it can be put back some days."""
 
     built: datetime
-    day: int = 0
+    now: datetime
 
     def __call__(self) -> datetime:
-        return self.at(self.day, EVENING) if self.day else self.built
+        return self.now
 
-    def at(self, day: int, hour: time) -> datetime:
-        """A moment on a day counted from the one of building."""
-        return datetime.combine(self.date(day), hour)
-
-    def date(self, day: int) -> date:
+    def date_of(self, day: int) -> date:
         """The date of a day counted from the one of building."""
         return self.built.date() + timedelta(days=day)
 
+    def known(self, day: int | None) -> date | None:
+        """The same, where there is a day."""
+        return None if day is None else self.date_of(day)
 
-@dataclass
-class _Shelved:
-    """A bottle on the shelf, with its ledger as far as it is written."""
-
-    text: SampleBottle
-    id: int
-    product: Product
-    entries: list[Entry] = field(default_factory=list)
-
-    @property
-    def bottle(self) -> Bottle:
-        """The bottle as the ledger has it so far."""
-        return Bottle(self.id, self.product, fold(self.entries, self.product.unit))
+    def put(self, day: int, hour: time = EVENING) -> datetime:
+        """Put the clock to an hour of a day counted from the one of building."""
+        self.now = datetime.combine(self.date_of(day), hour)
+        return self.now
 
 
 def _texts() -> dict[str, str]:
@@ -173,7 +183,18 @@ def _refuse_unequal(episodes: Sequence[Episode], specs: Sequence[Spec]) -> None:
         raise KnowledgeError(SPECS, written[missing], f"no episode in {BAR} names it")
 
 
+def _refuse_strange_shoots(episodes: Sequence[Episode], bottles: Sequence[SampleBottle]) -> None:
+    """Raise for a line of a history that names a shoot which was not logged that day."""
+    days = {each.name: each.on for each in episodes if each.state == "logged"}
+    for bottle in bottles:
+        for event in bottle.history:
+            if event.shoot and days.get(event.shoot) != event.day:
+                reason = f"“{event.text}”: no logged shoot of {BAR} has that name and day"
+                raise KnowledgeError(bottle.file, bottle.entry, reason)
+
+
 def _write(target: Path, text: SampleText, known: Knowledge, calendar: _Calendar) -> None:
+    """Everything the texts tell, done on its day by the use cases that an owner has."""
     store = Store.open(target, calendar)
     try:
         session = Session(store, known, calendar)
@@ -181,17 +202,16 @@ def _write(target: Path, text: SampleText, known: Knowledge, calendar: _Calendar
             BarSettings(session).change(text.settings)
         _add_specs(session, text, calendar)
         _add_trials(session, text, calendar)
-        calendar.day = 0
         with session.writing("Build the sample bar") as work:
-            shelf = _shelve(work, text, known.tree, calendar)
-            _write_ledger(work, shelf, calendar)
-            specs = session.snapshot.specs
-            histories = [History(each.id, each.product, each.entries) for each in shelf]
-            rows = [
-                shoot_row(sample_shoot(each, specs, histories, calendar.built.date()))
-                for each in text.episodes
-            ]
-            work.insert("shoot", rows)
+            shelf = _shelve(session, work, text, calendar)
+            logged = _happen(session, work, shelf, calendar)
+        calendar.now = calendar.built
+        specs = {folded(each.name): each for each in session.snapshot.specs}
+        for episode in text.episodes:
+            with _located(BAR, f"episode {episode.name}"):
+                drinks = [specs[folded(each)] for each in episode.drinks]
+                bottles = logged.get(episode.name, {})
+                Shoots(session).add(_shoot(episode, drinks, bottles, calendar))
         with session.writing() as work:
             begin_here(work)
     finally:
@@ -202,92 +222,154 @@ def _add_specs(session: Session, text: SampleText, calendar: _Calendar) -> None:
     """Each episode's drinks on the day they were written."""
     by_name = {folded(spec.name): spec for spec in text.specs}
     for episode in text.episodes:
-        calendar.day = episode.written
+        calendar.put(episode.written)
         with _located(SPECS, f"episode {episode.name}"):
             Specs(session).add([by_name[folded(name)] for name in episode.specs])
 
 
 def _add_trials(session: Session, text: SampleText, calendar: _Calendar) -> None:
     """Each tasting on its day, which comes after its spec was written."""
-    calendar.day = 0
     written = {folded(spec.name): spec for spec in session.snapshot.specs}
     for each in text.trials:
-        spec, on = written.get(folded(each.spec)), calendar.date(each.day)
+        spec, on = written.get(folded(each.spec)), calendar.date_of(each.day)
         if spec is None or spec.id is None:
             raise KnowledgeError(TRIALS, each.spec, f"there is no such spec in {SPECS}")
         if spec.added is not None and on < spec.added:
             raise KnowledgeError(TRIALS, each.spec, "it was tasted before it was written")
-        trial = Trial(None, spec.id, on, each.scores, each.notes, each.changed, each.won)
+        trial = Trial(
+            id=None,
+            spec_id=spec.id,
+            on=on,
+            scores=each.scores,
+            notes=each.notes,
+            changed=each.changed,
+            won=each.won,
+        )
+        calendar.put(each.day)
         with _located(TRIALS, f"trial of {each.spec}"):
             Trials(session).add(trial)
 
 
 def _shelve(
-    work: UnitOfWork, text: SampleText, tree: FamilyTree, calendar: _Calendar
-) -> list[_Shelved]:
-    """Take in products and bottles, in shelf order; their ledgers are empty yet."""
-    products = _add_products(work, text, tree)
-    rows = []
-    for position, each in enumerate(text.bottles):
-        product = products[folded(each.draft.title)]
-        measured = measured_row(each.tare, dash_ml=each.dash_ml)
-        rows.append({**bottle_row(product.id, position, *_dates(each, calendar)), **measured})
-    ids = work.insert("bottle", rows)
-    return [
-        _Shelved(each, bottle_id, products[folded(each.draft.title)])
-        for each, bottle_id in zip(text.bottles, ids, strict=True)
-    ]
-
-
-def _add_products(work: UnitOfWork, text: SampleText, tree: FamilyTree) -> dict[str, Product]:
-    """All products by folded title: those on the shelves, then those only seen in a shop."""
-    drafts: dict[str, ProductDraft] = {}
+    session: Session, work: UnitOfWork, text: SampleText, calendar: _Calendar
+) -> Mapping[int, SampleBottle]:
+    """Take in products and bottles, each on the morning of its day; by id, in shelf order."""
+    products: dict[str, Product] = {}
+    shelf = {}
     for each in text.bottles:
+        work.at = calendar.put(each.received, MORNING)
+        title = folded(each.draft.title)
         with _located(each.file, each.entry):
-            drafts.setdefault(folded(each.draft.title), checked_draft(each.draft, tree))
+            if title not in products:
+                products[title] = take_in(work, checked_draft(each.draft, session.tree))
+            made, use_by = calendar.known(each.made), calendar.known(each.use_by)
+            facts = BottleFacts(made=made, use_by=use_by)
+            bottle_id = shelve(
+                session, work=work, product=products[title], amount=each.level, facts=facts
+            )
+        shelf[bottle_id] = each
     for draft in text.known:
-        if folded(draft.title) in drafts:
+        if folded(draft.title) in products:
             raise KnowledgeError(KNOWN, draft.title, "there is a bottle of it on the shelves")
         with _located(KNOWN, draft.title):
-            drafts[folded(draft.title)] = checked_draft(draft, tree)
-    work.insert("product", [product_rows.product_row(each) for each in drafts.values()])
-    return {folded(each.title): each for each in product_rows.read_products(work.connection)}
+            take_in(work, checked_draft(draft, session.tree))
+    for bottle in read_bottles(work.connection):
+        _measure(session, work, bottle, shelf[bottle.id])
+    return shelf
 
 
-def _dates(each: SampleBottle, calendar: _Calendar) -> tuple[date, date | None, date | None]:
-    made = None if each.made is None else calendar.date(each.made)
-    use_by = None if each.use_by is None else calendar.date(each.use_by)
-    with _located(each.file, each.entry):
-        refuse_dates(made, use_by)
-    return calendar.date(each.received), made, use_by
+def _measure(session: Session, work: UnitOfWork, bottle: Bottle, text: SampleBottle) -> None:
+    """What the scale and the spoon tell of a bottle."""
+    with _located(text.file, text.entry):
+        if text.tare_g is not None:
+            bottle = weighed(bottle, text.tare_g, False, session.snapshot).bottle
+        if text.tare_g is not None or text.dash_ml is not None:
+            put_measured(work, replace(bottle, dash_ml=text.dash_ml))
 
 
-def _write_ledger(work: UnitOfWork, shelf: Sequence[_Shelved], calendar: _Calendar) -> None:
-    """Every bottle's history, day by day as it happened."""
-    happened: list[tuple[datetime, _Shelved, Event | None]] = []
-    for each in shelf:
-        happened.append((calendar.at(each.text.received, MORNING), each, None))
-        happened += [(calendar.at(one.day, EVENING), each, one) for one in each.text.history]
-    for at, each, event in sorted(happened, key=lambda moment: moment[0]):
-        if event is None:
-            level = each.product.size if each.text.level is None else each.text.level
-            each.entries.append(work.append(each.id, "receive", level, at=at))
-        else:
-            each.entries.append(_append(work, each, event, at))
+def _happen(
+    session: Session, work: UnitOfWork, shelf: Mapping[int, SampleBottle], calendar: _Calendar
+) -> Mapping[str, Mapping[int, LoggedBottle]]:
+    """Every bottle's history, day by day; theme of a shoot -> what it did to which bottles.
+
+    A bottle of a shoot was counted when it was counted next.
+    """
+    bottles = {each.id: each for each in read_bottles(work.connection)}
+    entries = {key: list(own) for key, own in entries_by_bottle(work.connection).items()}
+    happened = [(event, key) for key in shelf for event in shelf[key].history]
+    logged: dict[str, dict[int, LoggedBottle]] = {}
+    for event, key in sorted(happened, key=lambda each: each[0].day):
+        work.at = calendar.put(event.day)
+        before = bottles[key]
+        with _located(shelf[key].file, shelf[key].entry, event.text):
+            entry = _write_down(session, work, before, event)
+        entries[key].append(entry)
+        after = bottles[key] = replace(before, level=fold(entries[key], before.product.unit))
+        if event.shoot:
+            found = logged.setdefault(event.shoot, {})
+            found[key] = _drawn(found.get(key), after, entry)
+        if entry.kind == "count":
+            for found in logged.values():
+                if key in found and found[key].counted is None:
+                    found[key] = _counted(found[key], before, entry)
+    return logged
 
 
-def _append(work: UnitOfWork, shelved: _Shelved, event: Event, at: datetime) -> Entry:
-    """One line of a history, refused as the use case would refuse it."""
-    bottle, text = shelved.bottle, shelved.text
-    if event.kind == "open" and bottle.level.state != "sealed":
-        raise KnowledgeError(text.file, text.entry, f"“{event.text}”: it is not sealed then")
-    with _located(text.file, text.entry, event.text):
-        if event.level is not None:
-            level = level_within(event.level.amount, bottle.product, may_be_nothing=True)
-            method, sigma = event.level.method, event.level.sigma
-            return work.append(bottle.id, "count", level, at=at, method=method, sigma=sigma)
-        taken = taken_from(bottle, event.amount) if event.kind in ("pour", "waste") else 0.0
-        return work.append(bottle.id, event.kind, taken, at=at, note=event.note)
+def _write_down(session: Session, work: UnitOfWork, bottle: Bottle, event: Event) -> Entry:
+    """One line of a history, done by what the use case of its kind does."""
+    match event.kind:
+        case "open":
+            return open_one(work, bottle)
+        case "pour":
+            note = f"{event.shoot}: {event.note}" if event.shoot else event.note
+            return take_one(work, bottle=bottle, kind="pour", amount=event.amount, note=note)
+        case "waste":
+            return take_one(work, bottle=bottle, kind="waste", amount=event.amount, note=event.note)
+        case "empty":
+            return empty_one(work, bottle, event.note)
+        case "count":
+            measured = parse_level(event.level, container_of(bottle, session.tree))
+            return count_one(work, bottle, measured)
+
+
+def _drawn(before: LoggedBottle | None, bottle: Bottle, entry: Entry) -> LoggedBottle:
+    """What a shoot did to a bottle, with one more entry, after which it is `bottle`."""
+    poured, spilled = (before.poured, before.spilled) if before else (0.0, 0.0)
+    poured += entry.amount if entry.kind == "pour" else 0.0
+    spilled += entry.amount if entry.kind == "waste" else 0.0
+    return logged_bottle(bottle, poured=poured, spilled=spilled, counted=None)
+
+
+def _counted(logged: LoggedBottle, expected: Bottle, count: Entry) -> LoggedBottle:
+    """The same, counted when the bottle was expected to be as it is given."""
+    assert count.method is not None and count.sigma is not None  # every count has both
+    counted = MeasuredLevel(count.amount, count.method, count.sigma)
+    return logged_bottle(expected, poured=logged.poured, spilled=logged.spilled, counted=counted)
+
+
+def _shoot(
+    episode: Episode,
+    specs: Iterable[Spec],
+    bottles: Mapping[int, LoggedBottle],
+    calendar: _Calendar,
+) -> Shoot:
+    """The shoot of one episode, as of the day the sample is built; its bottles in shelf order."""
+    drinks = tuple(ShootDrink(each.id, each.name, episode.serves) for each in specs)
+    on, log = calendar.date_of(episode.on), None
+    if episode.state == "logged":
+        made = (episode.serves.total,) * len(drinks)
+        in_order = tuple(bottles[key] for key in sorted(bottles))
+        log = ShootLog(datetime.combine(on, EVENING), made, in_order)
+    return Shoot(
+        id=None,
+        theme=episode.name,
+        on=on,
+        drinks=drinks,
+        state=episode.state,
+        starts=episode.starts,
+        notes=episode.notes,
+        log=log,
+    )
 
 
 @contextmanager
@@ -298,69 +380,3 @@ def _located(file: str, entry: str, line: str = "") -> Iterator[None]:
     except UserError as error:
         reason = f"“{line}”: {error}" if line else str(error)
         raise KnowledgeError(file, entry, reason) from error
-
-
-@dataclass(frozen=True, slots=True)
-class History:
-    """A bottle of the sample with its whole ledger."""
-
-    bottle_id: int
-    product: Product
-    entries: Sequence[Entry]
-
-
-def sample_shoot(
-    episode: Episode, specs: Iterable[Spec], shelf: Iterable[History], built: date
-) -> Shoot:
-    """The shoot of one episode, as of the day the sample is built."""
-    by_name = {folded(spec.name): spec for spec in specs}
-    on = built + timedelta(days=episode.on)
-    found = [by_name[folded(name)] for name in episode.drinks]
-    drinks = tuple(ShootDrink(each.id, each.name, episode.serves) for each in found)
-    starts = time.fromisoformat(episode.starts) if episode.starts else None
-    log = _log(episode, on, shelf) if episode.state == "logged" else None
-    return Shoot(None, episode.name, on, drinks, episode.state, starts, episode.notes, log=log)
-
-
-def _log(episode: Episode, on: date, shelf: Iterable[History]) -> ShootLog:
-    logged = [(each, _of_the_shoot(episode, on, each)) for each in shelf]
-    bottles = tuple(_logged(each, own) for each, own in logged if own)
-    moments = [entry.at for _each, own in logged for entry in own]
-    at = max(moments, default=datetime.combine(on, time(18)))
-    made = (episode.serves.total,) * len(episode.drinks)
-    return ShootLog(at, made, bottles)
-
-
-def _of_the_shoot(episode: Episode, on: date, history: History) -> list[Entry]:
-    """The entries of that day: what was poured for it, and what was spilled."""
-    return [
-        each
-        for each in history.entries
-        if each.at.date() == on
-        and (each.note.startswith(f"{episode.name}: ") or each.kind == "waste")
-    ]
-
-
-def _logged(history: History, own: Sequence[Entry]) -> LoggedBottle:
-    """The bottle as it was counted next."""
-    last = own[-1]
-    later = [each for each in history.entries if each.id > last.id]
-    before = [each for each in history.entries if each.id <= last.id]
-    counted = None
-    for each in later:
-        if each.kind == "count":
-            counted = each
-            break
-        before.append(each)
-    unit = history.product.unit
-    level = fold(before, unit)
-    return LoggedBottle(
-        history.bottle_id,
-        history.product.title,
-        unit,
-        sum(each.amount for each in own if each.kind == "pour"),
-        sum(each.amount for each in own if each.kind == "waste"),
-        level.amount,
-        None if counted is None else counted.amount,
-        hypot(level.expected_sigma, (counted.sigma or 0.0) if counted else 0.0),
-    )

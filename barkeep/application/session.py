@@ -122,7 +122,14 @@ class Session:
         knowledge = self._whole_knowledge(products, specs)
         today = self.clock().date()
         self._snapshot = Snapshot(
-            knowledge, today, products, bottles, specs, settings, trials, shoots
+            knowledge=knowledge,
+            on=today,
+            products=products,
+            bottles=bottles,
+            specs=specs,
+            settings=settings,
+            trials=trials,
+            shoots=shoots,
         )
 
     def _renew(self, touched: Touched) -> None:

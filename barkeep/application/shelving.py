@@ -6,13 +6,21 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from math import isfinite
-from typing import TYPE_CHECKING, get_args
+from typing import TYPE_CHECKING, Literal, get_args
 
 from barkeep.application.finding import find_ingredient
 from barkeep.application.session import Session
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.barcodes import checked_gtin
-from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft
+from barkeep.domain.bottles.bottle import (
+    NOTHING_KNOWN,
+    Bottle,
+    BottleFacts,
+    Entry,
+    Label,
+    Product,
+    new_bottle,
+)
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.bottles.taring import HEAVIEST_G_PER_ML, LIGHTEST_G_PER_ML
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -26,7 +34,6 @@ from barkeep.errors import (
     UserError,
 )
 from barkeep.store import bottles as bottle_rows
-from barkeep.store import bottles as product_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 if TYPE_CHECKING:
@@ -74,7 +81,7 @@ ROUNDING = 1e-6
 
 def product_there(work: UnitOfWork, product_id: int) -> Product:
     """The product as it is within the transaction. Raises `UnknownName`."""
-    product = product_rows.read_product(work.connection, product_id)
+    product = bottle_rows.read_product(work.connection, product_id)
     if product is None:
         raise UnknownName("product", f"#{product_id}")
     return product
@@ -88,13 +95,38 @@ def bottle_there(work: UnitOfWork, bottle_id: int) -> Bottle:
     return bottle
 
 
-def count_one(work: UnitOfWork, bottle: Bottle, measured: MeasuredLevel) -> None:
+def count_one(work: UnitOfWork, bottle: Bottle, measured: MeasuredLevel) -> Entry:
     """Append one count, in the bottle's unit. Raises `LevelAboveSize` or `NegativeAmount`."""
     amount = measured.amount
     if amount < 0:
         raise NegativeAmount(said(amount, bottle))
     level = level_within(amount, bottle.product, may_be_nothing=True)
-    work.append(bottle.id, "count", level, method=measured.method, sigma=measured.sigma)
+    return work.append(bottle.id, "count", level, method=measured.method, sigma=measured.sigma)
+
+
+def open_one(work: UnitOfWork, bottle: Bottle) -> Entry:
+    """Break the seal. Raises `WrongState` for a bottle that is open or empty."""
+    title, level = bottle.product.title, bottle.level
+    if level.state == "open":
+        since = f"it was opened on {level.opened}" if level.opened else "there is nothing to do"
+        raise WrongState(title, "open", since)
+    if level.state == "empty":
+        raise WrongState(title, "empty", "count it if something is left")
+    return work.append(bottle.id, "open")
+
+
+def take_one(
+    work: UnitOfWork, bottle: Bottle, kind: Literal["pour", "waste"], amount: float, note: str
+) -> Entry:
+    """Append one pour or spill, in the bottle's unit. Raises `NotEnoughLeft`, `InvalidField`."""
+    return work.append(bottle.id, kind, taken_from(bottle, amount), note=note)
+
+
+def empty_one(work: UnitOfWork, bottle: Bottle, note: str) -> Entry:
+    """Say that nothing is left. Raises `WrongState` for a bottle that is empty."""
+    if bottle.level.state == "empty":
+        raise WrongState(bottle.product.title, "empty", "there is nothing to do")
+    return work.append(bottle.id, "empty", note=note)
 
 
 def level_within(level: float, product: Product, may_be_nothing: bool = False) -> float:
@@ -140,7 +172,7 @@ def no_bottle(bottle_id: int) -> UnknownName:
     return UnknownName("bottle", f"#{bottle_id}")
 
 
-def said(amount: float, of: Bottle | ProductDraft) -> str:
+def said(amount: float, of: Bottle | Label) -> str:
     """An amount with the unit of the bottle or product it is of, for a message."""
     unit = of.product.unit if isinstance(of, Bottle) else of.unit
     return f"{amount:g} {unit}"
@@ -150,7 +182,7 @@ STRONGEST = 100.0
 """% vol; more than this there cannot be."""
 
 
-def checked_draft(draft: ProductDraft, tree: FamilyTree) -> ProductDraft:
+def checked_draft(draft: Label, tree: FamilyTree) -> Label:
     """The draft with its ingredient as a key and without stray blanks.
 
     Raises `InvalidField`, or `UnknownName` for the ingredient.
@@ -189,51 +221,53 @@ def _in_range(field: str, value: float | None, highest: float | None, expected: 
 
 def shelve(
     session: Session,
+    *,
     work: UnitOfWork,
     product: Product,
-    amount: float | None,
-    use_by: date | None,
-    made: date | None,
-    *,
-    received: date | None = None,
+    amount: float | None = None,
+    facts: BottleFacts = NOTHING_KNOWN,
     note: str = "",
 ) -> int:
     """Add a bottle as the last on the shelf; its id. Full unless `amount` says less.
 
-    It came in today unless `received` says when. Raises `LevelAboveSize` or `InvalidField`.
+    It came in today unless the facts say when. Raises `LevelAboveSize` or `InvalidField`.
     """
     level = product.size if amount is None else level_within(amount, product)
-    made, use_by = _dates(session, product, made, use_by)
-    place = bottle_rows.last_position(work.connection) + 1
-    at = work.at if received is None else datetime.combine(received, work.at.time())
-    row = bottle_rows.bottle_row(product.id, place, at.date(), made, use_by)
-    (bottle_id,) = work.insert("bottle", [row])
+    received = facts.received or work.at.date()
+    bottle_id = put_last(work, product, _dated(session, product, facts, received))
+    at = datetime.combine(received, work.at.time())
     work.append(bottle_id, "receive", level, at=at, note=note)
     return bottle_id
 
 
-def take_in(work: UnitOfWork, checked: ProductDraft) -> Product:
+def put_last(work: UnitOfWork, product: Product, facts: BottleFacts) -> int:
+    """Add a bottle behind all others along the shelf, its ledger empty yet; its id."""
+    place = bottle_rows.last_position(work.connection) + 1
+    row = bottle_rows.bottle_row(new_bottle(product, facts, place))
+    return work.insert("bottle", [row])[0]
+
+
+def take_in(work: UnitOfWork, checked: Label) -> Product:
     """Add a product that was checked. Raises `DuplicateName`."""
     refuse_taken(work, checked)
-    (product_id,) = work.insert("product", [product_rows.product_row(checked)])
+    (product_id,) = work.insert("product", [bottle_rows.product_row(checked)])
     return product_there(work, product_id)
 
 
-def refuse_taken(work: UnitOfWork, draft: ProductDraft, apart_from: int | None = None) -> None:
+def refuse_taken(work: UnitOfWork, draft: Label, apart_from: int | None = None) -> None:
     """Raises `DuplicateName` where another product has the title and size already."""
-    taken = product_rows.product_named(work.connection, draft)
+    taken = bottle_rows.product_named(work.connection, draft)
     if taken is not None and taken.id != apart_from:
         raise DuplicateName("product", f"{draft.title}, {said(draft.size, draft)}")
 
 
-def _dates(
-    session: Session, product: Product, made: date | None, use_by: date | None
-) -> tuple[date | None, date | None]:
+def _dated(session: Session, product: Product, facts: BottleFacts, received: date) -> BottleFacts:
     """What is made here is made today and keeps as long as its ingredient, unless told."""
+    made, use_by = facts.made, facts.use_by
     if product.house_made:
         made = made or session.clock().date()
         days = session.tree[product.ingredient].shelf_life_days
         if use_by is None and days is not None:
             use_by = made + timedelta(days=days)
     refuse_dates(made, use_by)
-    return made, use_by
+    return replace(facts, received=received, made=made, use_by=use_by)

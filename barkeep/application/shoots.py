@@ -9,7 +9,6 @@ import re
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime
-from math import hypot
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_bottle, find_drink, find_ingredient, find_spec
@@ -38,7 +37,7 @@ from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.phrases import folded
 from barkeep.domain.shoots.drinks import spec_of
-from barkeep.domain.shoots.log import ExpectedBottle, LogSheet, expected_after
+from barkeep.domain.shoots.log import ExpectedBottle, LogSheet, expected_after, logged_bottle
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import stand_in
 from barkeep.errors import AmbiguousName, InvalidField, UnknownName, UserError
@@ -271,26 +270,14 @@ def _log_bottle(
     if each.spilled:
         amount = taken_from(bottle_there(work, bottle.id), each.spilled)
         work.append(bottle.id, "waste", amount, note=f"{shoot.theme}: spilled")
-    before = bottle_there(work, bottle.id)
-    measured = sheet.counted.get(bottle.id)
-    sigma = before.level.expected_sigma
-    if measured is not None:
-        count_one(work, before, measured)
-        sigma = hypot(sigma, measured.sigma)
-    return LoggedBottle(
-        bottle.id,
-        bottle.product.title,
-        bottle.product.unit,
-        each.poured,
-        each.spilled,
-        before.level.amount,
-        None if measured is None else measured.amount,
-        sigma,
-    )
+    before, counted = bottle_there(work, bottle.id), sheet.counted.get(bottle.id)
+    if counted is not None:
+        count_one(work, before, counted)
+    return logged_bottle(before, poured=each.poured, spilled=each.spilled, counted=counted)
 
 
 def _put(work: UnitOfWork, shoot_id: int, shoot: Shoot) -> None:
-    work.put("shoot", (shoot_id,), {"id": shoot_id, **shoot_rows.shoot_row(shoot)})
+    work.put("shoot", (shoot_id,), shoot_rows.shoot_row(shoot))
 
 
 def _there(work: UnitOfWork, shoot_id: int | None) -> tuple[Shoot, int]:
@@ -350,7 +337,13 @@ def with_choice(shoot: Shoot, text: str, snapshot: Snapshot) -> Shoot:
     key, bottle = _thing(instead.strip(), snapshot)
     asked = spec.lines[place].ingredient
     ratio = _ratio(spec, place, key, snapshot)
-    chosen = ChosenPour(place, key, ratio, bottle.id if bottle else None, asked)
+    chosen = ChosenPour(
+        line=place,
+        ingredient=key,
+        ratio=ratio,
+        bottle_id=bottle.id if bottle else None,
+        wanted=asked,
+    )
     return _with(shoot, drink, choose(drink, chosen))
 
 

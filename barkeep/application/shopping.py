@@ -14,7 +14,7 @@ from barkeep.application.session import Session
 from barkeep.application.shelving import checked_draft, product_there, shelve, take_in
 from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft
+from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
 from barkeep.domain.buying.shopping import ShoppingItem
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
@@ -33,7 +33,7 @@ class Bought:
     known. They came today unless `received` says when.
     """
 
-    product: int | ProductDraft
+    product: int | Label
     count: int = 1
     price: float | None = None
     received: date | None = None
@@ -56,12 +56,9 @@ def receive_bought(session: Session, bought: Sequence[Bought]) -> Done[tuple[Bot
         ids = [
             shelve(
                 session,
-                work,
-                product,
-                None,
-                each.use_by,
-                None,
-                received=each.received,
+                work=work,
+                product=product,
+                facts=BottleFacts(received=each.received, use_by=each.use_by),
                 note=_note(each, session.snapshot.settings.currency),
             )
             for each, product in received
@@ -87,7 +84,7 @@ def _refuse(bought: Bought, today: date) -> None:
 
 def _product(session: Session, work: UnitOfWork, bought: Bought) -> Product:
     """The product at the price that was paid. Raises `InvalidField` for what is made here."""
-    if isinstance(bought.product, ProductDraft):
+    if isinstance(bought.product, Label):
         product = take_in(work, checked_draft(bought.product, session.tree))
     else:
         product = product_there(work, bought.product)
@@ -110,17 +107,17 @@ def _label(products: Sequence[Product]) -> str:
 
 
 def bought_of(
-    item: ShoppingItem, count: int, price: float | None, received: date, tree: FamilyTree
+    item: ShoppingItem, *, count: int, price: float | None, received: date, tree: FamilyTree
 ) -> Bought:
     """One thing of a shopping list as it was bought; what the bar knows no product of is new."""
     if item.product is not None:
         return Bought(item.product.id, count, price, received)
-    draft = ProductDraft(
-        tree.name(item.ingredient),
-        "",
-        item.ingredient,
-        item.size,
-        item.unit,
+    draft = Label(
+        name=tree.name(item.ingredient),
+        maker="",
+        ingredient=item.ingredient,
+        size=item.size,
+        unit=item.unit,
         abv_percent=item.min_abv_percent,
     )
     return Bought(draft, count, price, received)

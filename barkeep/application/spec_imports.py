@@ -177,7 +177,7 @@ def _found(
         for number, one in enumerate(parts, 1):
             if number % EVERY == 0:
                 steps.go(done + number)
-            yield _of_parts(one, number, named, tree, units)
+            yield _of_parts(one, number=number, named=named, tree=tree, units=units)
         done += len(parts)
     for named, count in zip(plain, rows, strict=True):
         yield from _in_text(named, snapshot, unreadable, partial(steps.go_from, done))
@@ -205,13 +205,15 @@ def _whole(named: NamedText, problem: Problem) -> Unreadable:
 
 
 def _of_parts(
-    parts: SpecParts, number: int, named: NamedText, tree: FamilyTree, units: BarUnits
+    parts: SpecParts, *, number: int, named: NamedText, tree: FamilyTree, units: BarUnits
 ) -> _Found:
     read = read_parts(parts, tree, units)
     told = tuple(placed(each, parts, named.text) for each in read.problems)
     where = parts.where or f"spec {number}"
     text = text_of_parts(parts) if told else ""
-    return _Found(replace(read, problems=told), named.file, where, parts.row, text)
+    return _Found(
+        read=replace(read, problems=told), file=named.file, where=where, row=parts.row, text=text
+    )
 
 
 def _in_text(
@@ -238,7 +240,7 @@ def _in_text(
 
 def _of_rows(read: ReadSpec, file: str, rows: Sequence[str]) -> _Found:
     text = "\n".join(rows).rstrip(" \n-=") + "\n" if read.problems else ""
-    return _Found(read, file, f"line {read.row}", read.row, text)
+    return _Found(read=read, file=file, where=f"line {read.row}", row=read.row, text=text)
 
 
 @dataclass
@@ -321,7 +323,9 @@ def _free_name(name: str, taken: set[str]) -> str:
 
 
 def _unreadable(found: _Found, problems: tuple[Problem, ...]) -> Unreadable:
-    return Unreadable(found.file, found.where, found.read.name, problems, found.text)
+    return Unreadable(
+        file=found.file, where=found.where, name=found.read.name, problems=problems, text=found.text
+    )
 
 
 def _twice(found: _Found, earlier: _Found) -> Problem:
@@ -416,7 +420,7 @@ def _replace_all(work: UnitOfWork, replacing: Sequence[Differing], steps: StepCo
         if spec_id is None or there is None or not same_spec(there, each.mine):
             raise InvalidField("spec", each.mine.name, CHANGED)
         theirs = replace(each.incoming.spec, name=there.name, added=there.added, classic=False)
-        work.put("spec", (spec_id,), {"id": spec_id, **spec_rows.spec_row(theirs)})
+        work.put("spec", (spec_id,), spec_rows.spec_row(theirs))
     steps.go(len(replacing))
 
 

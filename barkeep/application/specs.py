@@ -65,7 +65,7 @@ class Specs:
             if checked.riff_of != old.riff_of:
                 self._refuse_unknown_riffs([checked])
             row = spec_rows.spec_row(replace(checked, added=old.added))
-            work.put("spec", (spec_id,), {"id": spec_id, **row})
+            work.put("spec", (spec_id,), row)
         return self._session.finished(work, lambda bar: bar.spec_by_id[spec_id])
 
     def import_previewed(
@@ -244,7 +244,7 @@ def _refuse_twice(scores: Sequence[Score]) -> None:
 
 
 def _put(work: UnitOfWork, trial_id: int | None, trial: Trial) -> None:
-    work.put("trial", (trial_id,), {"id": trial_id, **trial_rows.trial_row(trial)})
+    work.put("trial", (trial_id,), trial_rows.trial_row(trial))
 
 
 def _moment(trial: Trial) -> tuple[date, int]:

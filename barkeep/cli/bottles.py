@@ -59,11 +59,11 @@ def _how_many(number: int, snapshot: Snapshot) -> str:
 
 
 _POURED = Listing(
-    "bottles",
-    lambda bottle: bottle.product.unit == "ml",
-    _bottle_json,
-    ("id", "product", "ingredient", "% vol", "level", "", "of", "use by"),
-    _bottle_row,
-    "rllrrlr",
-    _how_many,
+    key="bottles",
+    holds=lambda bottle: bottle.product.unit == "ml",
+    as_json=_bottle_json,
+    head=("id", "product", "ingredient", "% vol", "level", "", "of", "use by"),
+    as_row=_bottle_row,
+    right="rllrrlr",
+    foot=_how_many,
 )

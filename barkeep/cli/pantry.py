@@ -50,10 +50,10 @@ def _entry_row(bottle: Bottle, tree: FamilyTree) -> tuple[str, ...]:
 
 
 _KEPT = Listing(
-    "pantry",
-    lambda bottle: bottle.product.unit != "ml",
-    _entry_json,
-    ("id", "product", "ingredient", "level", "of", "use by"),
-    _entry_row,
-    "rllrr",
+    key="pantry",
+    holds=lambda bottle: bottle.product.unit != "ml",
+    as_json=_entry_json,
+    head=("id", "product", "ingredient", "level", "of", "use by"),
+    as_row=_entry_row,
+    right="rllrr",
 )

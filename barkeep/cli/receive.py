@@ -10,6 +10,7 @@ from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.days import day
 from barkeep.cli.output import iso, print_json, rounded
 from barkeep.domain.amounts.measures import show_quantity
+from barkeep.domain.bottles.bottle import BottleFacts
 from barkeep.domain.bottles.containers import container_for, like_tare
 from barkeep.domain.bottles.levels import parse_level
 
@@ -28,12 +29,13 @@ def run(arguments: Arguments) -> int:
     with opened_bar(arguments) as bar:
         snapshot = bar.snapshot
         product = find_product(snapshot, arguments.product)
+        facts = BottleFacts(made=arguments.made, use_by=arguments.use_by)
         amount = None
         if arguments.level is not None:
             tare = like_tare(product, snapshot.bottles)
             container = container_for(product, snapshot.knowledge.tree, tare)
             amount = parse_level(arguments.level, container, snapshot.settings.units).amount
-        done = bar.inventory.receive(product.id, amount, arguments.use_by, arguments.made)
+        done = bar.inventory.receive(product.id, amount, facts)
     bottle = done.value
     if arguments.json:
         print_json(

@@ -85,7 +85,7 @@ def run_list(arguments: Arguments) -> int:
     """List the shoots that hold all the words."""
     with opened_bar(arguments) as bar:
         snapshot = bar.snapshot
-    found = find_shoots(snapshot.shoots, " ".join(arguments.words), snapshot.titles)
+    found = find_shoots(snapshot.shoots, " ".join(arguments.words), snapshot.title_by_id)
     shown = [each for each in found if arguments.state in (None, each.state)]
     if arguments.json:
         print_json({"shoots": [shoot_json(each, snapshot) for each in shown]})
@@ -168,7 +168,7 @@ def _drink_row(number: int, drink: ShootDrink, snapshot: Snapshot) -> tuple[str,
 
 def _poured(drink: ShootDrink, snapshot: Snapshot) -> Iterator[str]:
     for each in drink.chosen:
-        title = snapshot.titles.get(each.bottle_id or 0)
+        title = snapshot.title_by_id.get(each.bottle_id or 0)
         thing = title or name_of(each.ingredient, snapshot)
         times = show_number(each.ratio, fractions=False)
         much = "" if abs(each.ratio - 1.0) < 1e-9 else f" ({times} times the amount)"

@@ -130,7 +130,7 @@ def _chosen(chosen: ChosenPour, snapshot: Snapshot) -> dict[str, object]:
         "ingredient": name_of(chosen.ingredient, snapshot),
         "ratio": rounded(chosen.ratio, 4),
         "bottle": chosen.bottle_id,
-        "product": snapshot.titles.get(chosen.bottle_id or 0),
+        "product": snapshot.title_by_id.get(chosen.bottle_id or 0),
     }
 
 

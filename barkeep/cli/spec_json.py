@@ -35,7 +35,9 @@ def spec_json(
     `shown` adds to each line its amount as it is shown.
     """
     lines = tuple(_as_read(line, tree) for line in spec.lines)
-    read = ReadSpec(spec, spec.name, lines, spec.method, spec.glass, ())
+    read = ReadSpec(
+        spec=spec, name=spec.name, lines=lines, method=spec.method, glass=spec.glass, problems=()
+    )
     found = {**read_json(read, tree), "added": iso(spec.added), "riff_of": spec.riff_of}
     if shown is not None:
         pairs = zip(lines, shown, strict=True)
@@ -62,16 +64,16 @@ def _as_read(line: Line, tree: FamilyTree) -> ReadLine:
     if again.ingredient == line.ingredient:
         matched, confidence = again.matched or matched, again.confidence
     return ReadLine(
-        line.text,
-        line.amount,
-        line.amount_high,
-        line.unit,
-        line.ingredient,
-        matched,
-        confidence,
-        line.optional,
-        line.garnish,
-        line.note,
+        text=line.text,
+        amount=line.amount,
+        amount_high=line.amount_high,
+        unit=line.unit,
+        ingredient=line.ingredient,
+        matched=matched,
+        confidence=confidence,
+        optional=line.optional,
+        garnish=line.garnish,
+        note=line.note,
         alternatives=line.alternatives,
     )
 

@@ -63,7 +63,13 @@ def run_add(arguments: Arguments) -> int:
         scores = tuple(read_score(each, scales) for each in arguments.scores)
         on = arguments.on or bar.snapshot.on
         trial = Trial(
-            None, spec.id or 0, on, scores, arguments.notes, arguments.changed, arguments.won
+            id=None,
+            spec_id=spec.id or 0,
+            on=on,
+            scores=scores,
+            notes=arguments.notes,
+            changed=arguments.changed,
+            won=arguments.won,
         )
         added = bar.trials.add(trial).value
     _say(arguments, added, spec.name, f"Trial #{added.id} of {spec.name} is written down.")

@@ -31,7 +31,7 @@ from barkeep.documents.csv_records import Record, read_records
 from barkeep.domain.amounts.amount import OUNCES, US_UNITS, BarUnits
 from barkeep.domain.amounts.measures import Amount, parse_amount, to_quantity
 from barkeep.domain.amounts.units import Unit
-from barkeep.domain.bottles.bottle import SCALE_SIGMA_G, ProductDraft, Tare
+from barkeep.domain.bottles.bottle import NOTHING_KNOWN, SCALE_SIGMA_G, BottleFacts, Label, Tare
 from barkeep.domain.bottles.containers import Container, container_for
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level, read_weight_g
 from barkeep.domain.bottles.shapes import shipped_shapes
@@ -65,16 +65,16 @@ class ListedBottle:
     """A bottle as one row of a file describes it: a product, and what the bottle has beside it.
 
     A product of the draft's title and size that the bar has is taken as it is.
-    `level` is None for a full one, `opened` and `tare` where they are not
-    known. `line` and `columns` are where it and each field stand, from 1.
+    `level` is None for a full one, `opened` where it is not known. `line` and
+    `columns` are where it and each field stand, from 1.
     """
 
     line: int
-    draft: ProductDraft
+    draft: Label
     level: MeasuredLevel | None = None
     opened: date | None = None
     columns: Mapping[str, int] = field(default_factory=dict, compare=False)
-    tare: Tare | None = None
+    facts: BottleFacts = NOTHING_KNOWN
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,7 +165,7 @@ def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> Liste
     key = row.read("ingredient", lambda text: _ingredient(text, tree), "")
     unit: Unit = tree[key].unit if key else "ml"
     size = row.read("size", lambda text: _size(text, unit, units), 0.0) if key else 0.0
-    draft = ProductDraft(
+    draft = Label(
         name=row.text("product"),
         maker=row.text("maker"),
         ingredient=key,
@@ -184,7 +184,14 @@ def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> Liste
         of_size = partial(_level, row.text("size"), container, units)
         level = row.read("level", of_size, None)
     places = {column: place + 1 for column, place in row.places.items()}
-    return ListedBottle(row.record.line, draft, level, opened, places, tare)
+    return ListedBottle(
+        line=row.record.line,
+        draft=draft,
+        level=level,
+        opened=opened,
+        columns=places,
+        facts=BottleFacts(tare=tare),
+    )
 
 
 def _ingredient(text: str, tree: FamilyTree) -> str:

@@ -9,36 +9,17 @@ from datetime import datetime
 from sqlalchemy import Connection, func, insert, select
 
 from barkeep.domain.bottles.bottle import Entry
+from barkeep.store.rows import Mapper
 from barkeep.store.schema import ledger
 
-_COLUMNS = (
-    ledger.c.id,
-    ledger.c.bottle_id,
-    ledger.c.kind,
-    ledger.c.at,
-    ledger.c.amount,
-    ledger.c.method,
-    ledger.c.sigma,
-    ledger.c.note,
-    ledger.c.reverses,
-)
+_ENTRY = Mapper(Entry, ledger)
 
 _MANY = 500  # SQLite refuses statements with too many parameters.
 
 
 def append(connection: Connection, entry: Entry, action_id: int) -> Entry:
     """Add one entry; it comes back with its number."""
-    row = {
-        "bottle_id": entry.bottle_id,
-        "action_id": action_id,
-        "kind": entry.kind,
-        "at": entry.at,
-        "amount": entry.amount,
-        "method": entry.method,
-        "sigma": entry.sigma,
-        "note": entry.note,
-        "reverses": entry.reverses,
-    }
+    row = {**_ENTRY.row(entry), "action_id": action_id}
     identity = connection.execute(insert(ledger).values(row)).inserted_primary_key
     assert identity is not None
     return replace(entry, id=int(identity[0]))
@@ -99,9 +80,9 @@ def _reverse_each(
 
 
 def _entries(connection: Connection, bottle_ids: Collection[int] | None) -> Iterable[Entry]:
-    statement = select(*_COLUMNS).order_by(ledger.c.id)
+    statement = select(*_ENTRY.columns).order_by(ledger.c.id)
     if bottle_ids is not None and len(bottle_ids) <= _MANY:
         statement = statement.where(ledger.c.bottle_id.in_(bottle_ids))
     for row in connection.execute(statement):
-        if bottle_ids is None or row[1] in bottle_ids:
-            yield Entry(*row)
+        if bottle_ids is None or row.bottle_id in bottle_ids:
+            yield _ENTRY.value(row)

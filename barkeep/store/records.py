@@ -27,8 +27,7 @@ from sqlalchemy import (
 
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.store import schema
-
-Row = dict[str, Any]
+from barkeep.store.rows import Row
 
 Key = tuple[Any, ...]
 
@@ -41,6 +40,10 @@ class RecordKind:
     changes: Changes
     soft: bool = False
     lines: Table | None = None
+
+    def named(self, key: Key) -> Row:
+        """The part of a record's row that its key is."""
+        return dict(zip(self.table.primary_key.columns.keys(), key, strict=True))
 
 
 KINDS: Mapping[str, RecordKind] = {

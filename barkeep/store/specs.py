@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import gc
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterator, Sequence
 from contextlib import contextmanager
 from typing import Any
 
@@ -12,60 +12,51 @@ from sqlalchemy import Connection, select
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.trials import Score, Trial
-from barkeep.store.records import Row
+from barkeep.store.rows import WORDS_OR_NULL, Mapper, Row, kept_records
 from barkeep.store.schema import spec, spec_line, trial
 
-_SPEC = (
-    spec.c.id,
-    spec.c.name,
-    spec.c.method,
-    spec.c.technique,
-    spec.c.glass,
-    spec.c.ice,
-    spec.c.notes,
-    spec.c.riff_of,
-    spec.c.added,
-    spec.c.serves,
-    spec.c.tags,
-    spec.c.credit,
-    spec.c.source,
+_LINE = Mapper(Line, spec_line, kept={"alternatives": WORDS_OR_NULL})
+
+_SPEC = Mapper(
+    Spec,
+    spec,
+    kept={"tags": WORDS_OR_NULL},
+    apart=("lines", "classic"),
+    beside={
+        "folded_name": lambda one: folded(one.name),
+        "hidden": lambda _one: False,
+        "lines": lambda one: [_LINE.row(line) for line in one.lines],
+    },
 )
 
-_LINE = (
-    spec_line.c.spec_id,
-    spec_line.c.text,
-    spec_line.c.ingredient,
-    spec_line.c.amount,
-    spec_line.c.amount_high,
-    spec_line.c.unit,
-    spec_line.c.quantity,
-    spec_line.c.optional,
-    spec_line.c.garnish,
-    spec_line.c.note,
-    spec_line.c.min_abv_percent,
-    spec_line.c.alternatives,
+_TRIAL = Mapper(
+    Trial, trial, kept={"scores": kept_records(Score)}, beside={"hidden": lambda _one: False}
 )
+
+
+_LINES = select(*_LINE.columns, spec_line.c.spec_id)
 
 
 def read_specs(connection: Connection) -> tuple[Spec, ...]:
     """Every spec that is not hidden, by name."""
-    shown = select(*_SPEC).where(~spec.c.hidden).order_by(spec.c.folded_name, spec.c.id)
+    shown = select(*_SPEC.columns).where(~spec.c.hidden).order_by(spec.c.folded_name, spec.c.id)
     # The lines of hidden specs are read too: dropping them here costs less than a join.
-    in_order = select(*_LINE).order_by(spec_line.c.spec_id, spec_line.c.position)
+    in_order = _LINES.order_by(spec_line.c.spec_id, spec_line.c.position)
     lines: dict[int, list[Line]] = {}
     with _collector_paused():
-        for row in connection.execute(in_order):
-            lines.setdefault(row[0], []).append(_line(row))
-        return tuple(_spec(row, lines.get(row[0], [])) for row in connection.execute(shown))
+        for *line, spec_id in connection.execute(in_order):
+            lines.setdefault(spec_id, []).append(_LINE.value(line))
+        return tuple(_spec(row, lines.get(row.id, ())) for row in connection.execute(shown))
 
 
 def read_spec(connection: Connection, spec_id: int) -> Spec | None:
     """One spec, None where there is none or it is hidden."""
-    row = connection.execute(select(*_SPEC).where(spec.c.id == spec_id, ~spec.c.hidden)).first()
+    one = select(*_SPEC.columns).where(spec.c.id == spec_id, ~spec.c.hidden)
+    row = connection.execute(one).first()
     if row is None:
         return None
-    own = select(*_LINE).where(spec_line.c.spec_id == spec_id).order_by(spec_line.c.position)
-    return _spec(row, [_line(each) for each in connection.execute(own)])
+    own = _LINES.where(spec_line.c.spec_id == spec_id).order_by(spec_line.c.position)
+    return _spec(row, [_LINE.value(each) for each in connection.execute(own)])
 
 
 def taken_names(connection: Connection, apart_from: Collection[int] = ()) -> frozenset[str]:
@@ -76,23 +67,7 @@ def taken_names(connection: Connection, apart_from: Collection[int] = ()) -> fro
 
 def spec_row(one: Spec) -> Row:
     """The row of a spec with its lines, without its id."""
-    return {
-        "name": one.name,
-        "folded_name": folded(one.name),
-        "method": one.method,
-        "technique": one.technique,
-        "glass": one.glass,
-        "ice": one.ice,
-        "notes": one.notes,
-        "riff_of": one.riff_of,
-        "added": one.added,
-        "hidden": False,
-        "serves": one.serves,
-        "tags": list(one.tags) or None,
-        "credit": one.credit,
-        "source": one.source,
-        "lines": [_line_row(line) for line in one.lines],
-    }
+    return _SPEC.row(one)
 
 
 @contextmanager
@@ -107,90 +82,25 @@ def _collector_paused() -> Iterator[None]:
             gc.enable()
 
 
-def _line_row(line: Line) -> Row:
-    return {
-        "text": line.text,
-        "ingredient": line.ingredient,
-        "amount": line.amount,
-        "amount_high": line.amount_high,
-        "unit": line.unit,
-        "quantity": line.quantity,
-        "optional": line.optional,
-        "garnish": line.garnish,
-        "note": line.note,
-        "min_abv_percent": line.min_abv_percent,
-        "alternatives": list(line.alternatives) or None,
-    }
+def _spec(row: Any, lines: Sequence[Line]) -> Spec:
+    return _SPEC.value(row, lines=tuple(lines))
 
 
-def _line(row: Any) -> Line:
-    values: tuple[Any, ...] = (*row[1:-1], tuple(row[-1] or ()))
-    return Line(*values)
-
-
-def _spec(row: Any, lines: list[Line]) -> Spec:
-    identity, name, *fields, added, serves, tags, credit, source = row
-    method, technique, glass, ice, notes, riff_of = fields
-    return Spec(
-        name,
-        tuple(lines),
-        method,
-        technique,
-        glass,
-        ice,
-        notes,
-        riff_of,
-        identity,
-        added=added,
-        serves=serves,
-        tags=tuple(tags or ()),
-        credit=credit,
-        source=source,
-    )
-
-
-_COLUMNS = (
-    trial.c.id,
-    trial.c.spec_id,
-    trial.c.on,
-    trial.c.scores,
-    trial.c.notes,
-    trial.c.changed,
-    trial.c.won,
-)
-
-_SHOWN = select(*_COLUMNS).join_from(trial, spec).where(~trial.c.hidden, ~spec.c.hidden)
+_SHOWN = select(*_TRIAL.columns).join_from(trial, spec).where(~trial.c.hidden, ~spec.c.hidden)
 
 
 def read_trials(connection: Connection) -> tuple[Trial, ...]:
     """Every trial of a spec that is there, oldest first."""
     ordered = _SHOWN.order_by(trial.c.on, trial.c.id)
-    return tuple(_trial(row) for row in connection.execute(ordered))
+    return tuple(_TRIAL.value(row) for row in connection.execute(ordered))
 
 
 def read_trial(connection: Connection, trial_id: int) -> Trial | None:
     """One trial, None where there is none, or it or its spec is hidden."""
     row = connection.execute(_SHOWN.where(trial.c.id == trial_id)).first()
-    return None if row is None else _trial(row)
+    return None if row is None else _TRIAL.value(row)
 
 
 def trial_row(one: Trial) -> Row:
     """The row of a trial, without its id."""
-    return {
-        "spec_id": one.spec_id,
-        "on": one.on,
-        "changed": one.changed,
-        "notes": one.notes,
-        "scores": [
-            {"taster": each.taster, "scale": each.scale, "value": each.value} for each in one.scores
-        ],
-        "won": one.won,
-        "hidden": False,
-    }
-
-
-def _trial(row: Any) -> Trial:
-    identity, spec_id, on, scores, notes, changed, won = row
-    return Trial(
-        identity, spec_id, on, tuple(Score(**each) for each in scores), notes, changed, won
-    )
+    return _TRIAL.row(one)

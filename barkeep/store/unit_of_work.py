@@ -17,7 +17,8 @@ from sqlalchemy import Connection, insert, update
 from barkeep.domain.bar.changes import NOTHING, Changes, Part
 from barkeep.domain.bottles.bottle import CountMethod, Entry, EntryKind
 from barkeep.store import ledger, records, schema
-from barkeep.store.records import KINDS, Key, Row
+from barkeep.store.records import KINDS, Key
+from barkeep.store.rows import Row
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,8 +56,9 @@ class UnitOfWork:
         return ids
 
     def put(self, record: str, key: Key, row: Row | None) -> None:
-        """Make one record what `row` says; None takes it away. No image of no change."""
+        """Make one record what `row` and its key say; None takes it away. No image of no change."""
         kind = KINDS[record]
+        row = None if row is None else kind.named(key) | row
         before = records.read(self.connection, kind, key)
         if before == row:
             return
@@ -82,7 +84,16 @@ class UnitOfWork:
     ) -> Entry:
         """Add a ledger entry, `amount` in the bottle's unit."""
         moment = at or self.at
-        unnumbered = Entry(0, bottle_id, kind, moment, amount, method, sigma, note)
+        unnumbered = Entry(
+            id=0,
+            bottle_id=bottle_id,
+            kind=kind,
+            at=moment,
+            amount=amount,
+            method=method,
+            sigma=sigma,
+            note=note,
+        )
         entry = ledger.append(self.connection, unnumbered, self._action_id)
         self._bottle_ids.add(bottle_id)
         return entry

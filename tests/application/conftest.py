@@ -8,7 +8,7 @@ import pytest
 
 from barkeep.application.bar import Bar
 from barkeep.domain.bar.knowledge import Knowledge
-from barkeep.domain.bottles.bottle import ProductDraft
+from barkeep.domain.bottles.bottle import Label
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import Confusable, FamilyTree, Ingredient
 from barkeep.domain.specs.spec import Line, Spec
@@ -43,7 +43,7 @@ def small_knowledge() -> Knowledge:
     return Knowledge(tree, stand_ins, classics=(DAISY,))
 
 
-def gin_draft(**changes: object) -> ProductDraft:
+def gin_draft(**changes: object) -> Label:
     """A product draft like any other."""
     values: dict[str, object] = {
         "name": "navy-strength gin",
@@ -53,7 +53,7 @@ def gin_draft(**changes: object) -> ProductDraft:
         "abv_percent": 57.0,
         "price": 38.5,
     }
-    return ProductDraft(**{**values, **changes})
+    return Label(**{**values, **changes})
 
 
 def plough(name: str = "Snow Plough", **changes: object) -> Spec:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.domain.bottles.bottle import ProductDraft
+from barkeep.domain.bottles.bottle import Label
 from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import tonight
@@ -25,7 +25,7 @@ def makeable(snapshot, within, memory) -> set[str]:
 def bought(bar: Bar, key: str) -> None:
     """Receive one ordinary bottle, as the owner would."""
     ingredient = bar.snapshot.knowledge.tree[key]
-    draft = ProductDraft(
+    draft = Label(
         name=f"Shunter {ingredient.name}",
         maker="Old Sidings",
         ingredient=key,

@@ -8,7 +8,7 @@ from datetime import date
 
 import pytest
 
-from barkeep.domain.bottles.bottle import ProductDraft, Tare
+from barkeep.domain.bottles.bottle import NOTHING_KNOWN, BottleFacts, Label, Tare
 from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.errors import UnusableFile
 from tests.application.conftest import gin_draft
@@ -17,11 +17,11 @@ from tests.application.conftest import gin_draft
 @dataclass(frozen=True)
 class Row:
     line: int
-    draft: ProductDraft
+    draft: Label
     level: MeasuredLevel | None = None
     opened: date | None = None
     columns: Mapping[str, int] = field(default_factory=dict)
-    tare: Tare | None = None
+    facts: BottleFacts = NOTHING_KNOWN
 
 
 def test_rows_become_products_and_bottles_in_one_action(bar, gin):
@@ -78,7 +78,9 @@ def test_an_empty_file_is_no_action(bar):
 
 
 def test_a_bottle_comes_in_with_what_it_weighs_empty(bar, reopen):
-    bar.inventory.import_rows([Row(2, gin_draft(), tare=Tare(520.0, 1.0)), Row(3, gin_draft())])
+    bar.inventory.import_rows(
+        [Row(2, gin_draft(), facts=BottleFacts(tare=Tare(520.0, 1.0))), Row(3, gin_draft())]
+    )
     bar.close()
     weighed, other = reopen().snapshot.bottles
     assert (weighed.tare, other.tare) == (Tare(520.0, 1.0), None)

@@ -8,6 +8,7 @@ from math import inf, nan
 import pytest
 
 from barkeep.application.shelving import StillInUse, WrongState
+from barkeep.domain.bottles.bottle import BottleFacts
 from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.errors import (
     DuplicateName,
@@ -149,10 +150,14 @@ def test_what_is_made_here_keeps_as_long_as_its_ingredient(bar):
     bottle = bar.inventory.receive(syrup.id).value
     assert bottle.made == NOON.date()
     assert bottle.use_by == NOON.date() + timedelta(days=14)
-    dated = bar.inventory.receive(syrup.id, made=date(2026, 11, 1), use_by=date(2026, 11, 9)).value
+    dated = bar.inventory.receive(
+        syrup.id, facts=BottleFacts(made=date(2026, 11, 1), use_by=date(2026, 11, 9))
+    ).value
     assert (dated.made, dated.use_by) == (date(2026, 11, 1), date(2026, 11, 9))
     with pytest.raises(InvalidField, match="use by"):
-        bar.inventory.receive(syrup.id, made=date(2026, 11, 9), use_by=date(2026, 11, 1))
+        bar.inventory.receive(
+            syrup.id, facts=BottleFacts(made=date(2026, 11, 9), use_by=date(2026, 11, 1))
+        )
 
 
 def test_dates_are_corrected(bar, gin):

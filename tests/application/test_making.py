@@ -11,7 +11,7 @@ import pytest
 from barkeep.application.bar import Bar
 from barkeep.application.making import InputsShort, NoRecipe
 from barkeep.application.shelving import StillInUse
-from barkeep.domain.bottles.bottle import ProductDraft
+from barkeep.domain.bottles.bottle import Label
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.errors import InvalidField, UnknownName
@@ -37,10 +37,10 @@ def knowledge():
 @pytest.fixture
 def stocked(bar):
     """Two bottles of juice of 80 ml, a full bottle of gin."""
-    juice = ProductDraft("lime juice", "", "lime-juice", 80.0, house_made=True)
+    juice = Label("lime juice", "", "lime-juice", 80.0, house_made=True)
     first = bar.inventory.receive_new(juice).value
     bar.inventory.receive(first.product.id)
-    gin = ProductDraft("gin", "Tansy Lock", "london-dry-gin", 700.0, abv_percent=43.0)
+    gin = Label("gin", "Tansy Lock", "london-dry-gin", 700.0, abv_percent=43.0)
     bar.inventory.receive_new(gin)
     return bar
 
@@ -119,7 +119,7 @@ def test_made_again_it_is_the_same_product_with_the_figures_of_now(stocked):
 
 
 def test_a_bought_product_of_the_same_name_is_left_as_it_is(stocked):
-    bought = ProductDraft("lime cordial", "", "lime-cordial", 100.0, abv_percent=0.0)
+    bought = Label("lime cordial", "", "lime-cordial", 100.0, abv_percent=0.0)
     product = stocked.inventory.add_product(bought).value
     made = stocked.house.make("lime-cordial", 100.0).value
     assert made.product.title == "lime cordial (made here)"

@@ -9,7 +9,7 @@ import pytest
 
 from barkeep.application.shoots import AlreadyLogged, NotFilmedYet, SpecGone
 from barkeep.domain.bar.shoots import ChosenPour, ServeCounts, Shoot, ShootDrink
-from barkeep.domain.bottles.bottle import ProductDraft
+from barkeep.domain.bottles.bottle import Label
 from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.domain.shoots.drinks import as_poured, without_spec
 from barkeep.domain.shoots.log import LogSheet, as_planned, variances, would_be_logged
@@ -23,9 +23,9 @@ TODAY = NOON.date()
 def shelf(bar):
     """A bottle of London dry gin, one of bourbon and one of lime juice, all full."""
     drafts = (
-        ProductDraft("London dry gin", "Ninepin", "london-dry-gin", 700.0, abv_percent=43.0),
-        ProductDraft("Bourbon", "Ninepin", "bourbon", 700.0),
-        ProductDraft("Lime juice", "", "lime-juice", 500.0),
+        Label("London dry gin", "Ninepin", "london-dry-gin", 700.0, abv_percent=43.0),
+        Label("Bourbon", "Ninepin", "bourbon", 700.0),
+        Label("Lime juice", "", "lime-juice", 500.0),
     )
     added = [bar.inventory.receive_new(each).value for each in drafts]
     return {each.ingredient: each.id for each in added}

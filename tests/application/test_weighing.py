@@ -8,7 +8,7 @@ from math import inf, nan
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.domain.bottles.bottle import ProductDraft, Tare, fill_sigma
+from barkeep.domain.bottles.bottle import Label, Tare, fill_sigma
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.errors import (
@@ -22,9 +22,9 @@ from barkeep.errors import (
 )
 from tests.application.conftest import gin_draft
 
-GIN = ProductDraft("Lamp Room dry gin", "Pellow & Rudge", "london-dry-gin", 700.0, abv_percent=43.0)
+GIN = Label("Lamp Room dry gin", "Pellow & Rudge", "london-dry-gin", 700.0, abv_percent=43.0)
 
-CREAM = ProductDraft("Milk Churn", "Tansy Lock", "cream-liqueur", 700.0, abv_percent=17.0)
+CREAM = Label("Milk Churn", "Tansy Lock", "cream-liqueur", 700.0, abv_percent=17.0)
 
 
 @pytest.fixture
@@ -35,7 +35,7 @@ def knowledge():
     return shipped()
 
 
-def shelve(bar: Bar, draft: ProductDraft = GIN):
+def shelve(bar: Bar, draft: Label = GIN):
     return bar.inventory.receive_new(draft).value
 
 
@@ -125,7 +125,7 @@ class TestTare:
         gin = shelve(bar)
         bar.inventory.learn_tare(gin.id, 1146.0, full=True)
         before = bar.snapshot.bottles[0].tare
-        stronger = ProductDraft(GIN.name, GIN.maker, GIN.ingredient, 700.0, abv_percent=57.0)
+        stronger = Label(GIN.name, GIN.maker, GIN.ingredient, 700.0, abv_percent=57.0)
         bar.inventory.change_product(gin.product.id, stronger)
         assert bar.snapshot.bottles[0].tare.weight_g > before.weight_g + 15
         assert count(bar, gin.id, "1146 g").counted == pytest.approx(700.0)
@@ -139,7 +139,7 @@ class TestTare:
         before = bar.snapshot
         with pytest.raises(UnlikelyTare):
             bar.inventory.change_product(
-                gin.product.id, ProductDraft(GIN.name, GIN.maker, GIN.ingredient, 1500.0)
+                gin.product.id, Label(GIN.name, GIN.maker, GIN.ingredient, 1500.0)
             )
         assert bar.snapshot is before
 
@@ -246,7 +246,7 @@ class TestDasher:
             bar.inventory.set_dasher(bitters.id, dash_ml)
 
     def test_limes_have_none(self, bar):
-        limes = shelve(bar, ProductDraft("Limes", "", "lime", 12.0, "each"))
+        limes = shelve(bar, Label("Limes", "", "lime", 12.0, "each"))
         with pytest.raises(InvalidField, match="only what is poured"):
             bar.inventory.set_dasher(limes.id, 0.3)
         with pytest.raises(InvalidField, match="not poured"):

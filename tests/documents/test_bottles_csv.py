@@ -12,7 +12,7 @@ from barkeep import resource_files
 from barkeep.documents.bottles_csv import read_bottles_csv
 from barkeep.documents.knowledge import read_tree
 from barkeep.domain.amounts.amount import BarUnits
-from barkeep.domain.bottles.bottle import ProductDraft, Tare
+from barkeep.domain.bottles.bottle import Label, Tare
 
 HEADER = "product,maker,ingredient,abv,size,level,price,opened\n"
 
@@ -36,7 +36,7 @@ def one(row, header=HEADER):
 def test_a_whole_row():
     bottle = one("Lamp Room dry gin,Pellow & Rudge,London dry gin,41.2,700 ml,0.4,24.50,2026-03-31")
     assert bottle.line == 2
-    assert bottle.draft == ProductDraft(
+    assert bottle.draft == Label(
         "Lamp Room dry gin", "Pellow & Rudge", "london-dry-gin", 700.0, "ml", 41.2, price=24.5
     )
     assert (bottle.level.amount, bottle.level.method) == (280.0, "tenths")
@@ -206,13 +206,13 @@ MEASURED = "product,ingredient,abv,size,level,sugar,shape,tare\n"
 def test_a_bottle_is_described_for_a_scale_and_a_ruler():
     bottle = one("Cassis,crème de cassis,18,500,716 g,450 g/l,Tall round bottle,371 g", MEASURED)
     assert (bottle.draft.shape, bottle.draft.sugar_g_per_l) == ("tall-round", 450.0)
-    assert bottle.tare == Tare(371.0, 1.0)
+    assert bottle.facts.tare == Tare(371.0, 1.0)
     assert bottle.level.amount == pytest.approx(300.2, abs=0.5)
     assert bottle.level.method == "weight"
     by_height = one("Gin,gin,40,700,11.5 cm,,squat-round,", MEASURED)
-    assert (by_height.level.method, by_height.tare) == ("height", None)
-    assert one("Gin,gin,40,700,,,,0.52 kg", MEASURED).tare == Tare(520.0, 1.0)
-    assert one("Gin,gin,40,700,,,,520", MEASURED).tare == Tare(520.0, 1.0)
+    assert (by_height.level.method, by_height.facts.tare) == ("height", None)
+    assert one("Gin,gin,40,700,,,,0.52 kg", MEASURED).facts.tare == Tare(520.0, 1.0)
+    assert one("Gin,gin,40,700,,,,520", MEASURED).facts.tare == Tare(520.0, 1.0)
 
 
 def test_an_ounce_of_a_file_is_what_the_bar_means_by_it():

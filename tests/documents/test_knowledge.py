@@ -171,7 +171,7 @@ def test_a_fault_in_the_ingredients_is_located(old, new, key, reason):
 
 
 def test_a_value_where_a_table_belongs_is_located():
-    with pytest.raises(KnowledgeError, match=r"ingredients.toml, gin: write each ingredient"):
+    with pytest.raises(KnowledgeError, match=r"ingredients.toml, gin: write it as a table, \["):
         read_ingredients("gin = 7")
 
 

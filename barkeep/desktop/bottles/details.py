@@ -323,4 +323,10 @@ def _cautions(row: BottleRow, ingredient: Ingredient) -> Iterator[DetailRow]:
     if ingredient.allergens:
         words = ", ".join(ingredient.allergens)
         note = "Read the label as well: makers differ."
-        yield DetailRow(f"Usually contains {words}", "Allergens", note, "allergen", "warning")
+        yield DetailRow(
+            text=f"Usually contains {words}",
+            label="Allergens",
+            note=note,
+            picture="allergen",
+            tone="warning",
+        )

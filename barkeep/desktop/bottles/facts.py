@@ -50,7 +50,7 @@ class FactTask:
 def weigh_empty_task(bar: Bar, bottle: Bottle) -> FactTask:
     """What the bottle weighs with nothing in it."""
     intro = "Put the empty bottle on the scale, without its cap."
-    return _weighing(bar, bottle, "empty", "Such as 520 g", intro)
+    return _weighing(bar, bottle=bottle, how="empty", hint="Such as 520 g", intro=intro)
 
 
 def weigh_full_task(bar: Bar, bottle: Bottle) -> FactTask:
@@ -59,7 +59,7 @@ def weigh_full_task(bar: Bar, bottle: Bottle) -> FactTask:
         "Put the full bottle on the scale, without its cap. What it should hold is taken off, "
         "to within what makers may fill over or under."
     )
-    return _weighing(bar, bottle, "full", "Such as 1230 g", intro)
+    return _weighing(bar, bottle=bottle, how="full", hint="Such as 1230 g", intro=intro)
 
 
 def dasher_task(bar: Bar, bottle: Bottle) -> FactTask:
@@ -76,20 +76,20 @@ def dasher_task(bar: Bar, bottle: Bottle) -> FactTask:
         return usual if not dash_ml else f"So about {10.0 / dash_ml:.0f} dashes are 10 ml."
 
     return FactTask(
-        f"Set the dasher of {title}",
-        "Set",
-        "&One dash is",
-        "Such as 0.3 ml",
-        "Count the dashes that fill 10 ml, and divide 10 ml by them. Left empty, a dash is what "
-        "the bar means by one.",
-        preview,
-        lambda text: bar.inventory.set_dasher(bottle.id, read(text)),
-        f"Set the dasher of {title}",
+        title=f"Set the dasher of {title}",
+        verb="Set",
+        label="&One dash is",
+        hint="Such as 0.3 ml",
+        intro="Count the dashes that fill 10 ml, and divide 10 ml by them. Left empty, a dash is "
+        "what the bar means by one.",
+        preview=preview,
+        perform=lambda text: bar.inventory.set_dasher(bottle.id, read(text)),
+        said=f"Set the dasher of {title}",
         empty_means=usual,
     )
 
 
-def _weighing(bar: Bar, bottle: Bottle, how: str, hint: str, intro: str) -> FactTask:
+def _weighing(bar: Bar, *, bottle: Bottle, how: str, hint: str, intro: str) -> FactTask:
     title, full = bottle.product.title, how == "full"
 
     def preview(text: str) -> str:
@@ -100,14 +100,14 @@ def _weighing(bar: Bar, bottle: Bottle, how: str, hint: str, intro: str) -> Fact
 
     known = f" So far it is taken to weigh {tare_in_words(bottle.tare)}." if bottle.tare else ""
     return FactTask(
-        f"Weigh {title} {how}",
-        "Write down",
-        "&Weight",
-        hint,
-        f"{intro}{known}",
-        preview,
-        perform,
-        f"Weighed {title} {how}",
+        title=f"Weigh {title} {how}",
+        verb="Write down",
+        label="&Weight",
+        hint=hint,
+        intro=f"{intro}{known}",
+        preview=preview,
+        perform=perform,
+        said=f"Weighed {title} {how}",
     )
 
 

@@ -18,7 +18,7 @@ from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_na
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, Product, ProductDraft
+from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
 from barkeep.domain.bottles.containers import container_for, like_tare
 from barkeep.domain.bottles.level_words import number
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
@@ -99,7 +99,7 @@ class LabelFields:
             value = _shown(usual[name])
             self.edits[name].setPlaceholderText(f"Usual: {value}" if usual[name] else "")
 
-    def read(self) -> ProductDraft | None:
+    def read(self) -> Label | None:
         """What the fields say of a product; None where one of them cannot be used."""
         text = {name: edit.text().strip() for name, edit in self.edits.items()}
         if not text["name"]:
@@ -113,17 +113,17 @@ class LabelFields:
         wrong = any(self._form.problem(name) for name in self.edits)
         if key is None or size is None or wrong:
             return None
-        return ProductDraft(
-            text["name"],
-            text["maker"],
-            key,
-            size,
-            unit,
-            strength,
-            sugar,
-            price,
-            text["barcode"],
-            self.house_made.isChecked(),
+        return Label(
+            name=text["name"],
+            maker=text["maker"],
+            ingredient=key,
+            size=size,
+            unit=unit,
+            abv_percent=strength,
+            sugar_g_per_l=sugar,
+            price=price,
+            barcode=text["barcode"],
+            house_made=self.house_made.isChecked(),
             shape=self.shape.currentData() if unit == "ml" else None,
             acid_g_per_l=acid,
         )
@@ -217,10 +217,10 @@ KNOWN = "The bar knows this product, so only the bottle is new. Change the name 
 
 @dataclass(frozen=True, slots=True)
 class _There:
-    """What is in the bottle, None for full, and its use-by date."""
+    """What is in the bottle, None for full, and what else is written of it."""
 
     amount: float | None
-    use_by: date | None
+    facts: BottleFacts
 
 
 class AddBottleDialog(FormDialog):
@@ -250,14 +250,14 @@ class AddBottleDialog(FormDialog):
         known = self._known
         if known is not None:
             there = self._read_there(known)
-            self._receive(lambda: inventory.receive(known.id, there.amount, there.use_by))
+            self._receive(lambda: inventory.receive(known.id, there.amount, there.facts))
             return
         draft = self.label.read()
         there = self._read_there(draft)
         if draft is None:
             self.has_problems()
             return
-        self._receive(lambda: inventory.receive_new(draft, there.amount, there.use_by))
+        self._receive(lambda: inventory.receive_new(draft, there.amount, there.facts))
 
     def field_of(self, error: UserError) -> str | None:
         return _of_a_label(error, too_much="level") or super().field_of(error)
@@ -293,7 +293,7 @@ class AddBottleDialog(FormDialog):
             self.label.open(True)
             self.say_intro(NEW)
 
-    def _read_there(self, product: Product | ProductDraft | None) -> _There:
+    def _read_there(self, product: Label | None) -> _There:
         """What the fields say of the bottle; an empty field says nothing."""
         level, last = self.edits["level"].text().strip(), self.edits["use by"].text().strip()
         use_by = self.read("use by", lambda: read_date(last)) if last else None
@@ -301,9 +301,9 @@ class AddBottleDialog(FormDialog):
         if level and product is not None:
             measured = self.read("level", lambda: self._level(level, product))
             amount = measured.amount if measured else None
-        return _There(amount, use_by)
+        return _There(amount, BottleFacts(use_by=use_by))
 
-    def _level(self, text: str, product: Product | ProductDraft) -> MeasuredLevel:
+    def _level(self, text: str, product: Label) -> MeasuredLevel:
         snapshot = self._bar.snapshot
         tare = like_tare(product, snapshot.bottles) if isinstance(product, Product) else None
         container = container_for(product, snapshot.knowledge.tree, tare)

@@ -90,18 +90,18 @@ def count_task(bar: Bar, bottle: Bottle, ingredient: str) -> LevelTask:
         return f"Counted {product.title}: {quantity(read(text).measured.amount, product.unit)}"
 
     return LevelTask(
-        bottle,
-        f"Count {product.title}",
-        "Count",
-        "&What is left",
-        {
+        bottle=bottle,
+        title=f"Count {product.title}",
+        verb="Count",
+        label="&What is left",
+        hint={
             "ml": "Such as 0.45, 315 ml, 812 g or 11.5 cm",
             "g": "Such as 250 g, or 0.4 of it",
             "each": "Such as 4",
         }[product.unit],
-        preview,
-        lambda text, _note: bar.inventory.count({bottle.id: read(text).measured}),
-        said,
+        preview=preview,
+        perform=lambda text, _note: bar.inventory.count({bottle.id: read(text).measured}),
+        said=said,
         noted=False,
         from_gauge=product.unit != "each",
         help=HOW_TO_COUNT if product.unit == "ml" else "",
@@ -129,14 +129,14 @@ def correct_task(bar: Bar, bottle: Bottle) -> LevelTask:
         return _outcome(bottle, bottle.level.amount + read(text))
 
     return LevelTask(
-        bottle,
-        f"Correct {title}",
-        "Correct",
-        "&More or less",
-        f"Such as +{_some(bottle)} or −{_some(bottle)}",
-        preview,
-        lambda text, note: bar.inventory.correct(bottle.id, read(text), note),
-        lambda _text: f"Corrected {title}",
+        bottle=bottle,
+        title=f"Correct {title}",
+        verb="Correct",
+        label="&More or less",
+        hint=f"Such as +{_some(bottle)} or −{_some(bottle)}",
+        preview=preview,
+        perform=lambda text, note: bar.inventory.correct(bottle.id, read(text), note),
+        said=lambda _text: f"Corrected {title}",
     )
 
 
@@ -162,14 +162,14 @@ def _taking(
         return _outcome(bottle, bottle.level.amount - read(text))
 
     return LevelTask(
-        bottle,
-        f"{verb} from {title}",
-        verb,
-        "&How much",
-        f"Such as {_some(bottle)}" + (" or 2 oz" if unit == "ml" else ""),
-        preview,
-        lambda text, note: take(bottle.id, read(text), note),
-        lambda text: f"{past} {quantity(read(text), unit)} of {title}",
+        bottle=bottle,
+        title=f"{verb} from {title}",
+        verb=verb,
+        label="&How much",
+        hint=f"Such as {_some(bottle)}" + (" or 2 oz" if unit == "ml" else ""),
+        preview=preview,
+        perform=lambda text, note: take(bottle.id, read(text), note),
+        said=lambda text: f"{past} {quantity(read(text), unit)} of {title}",
     )
 
 

@@ -69,7 +69,13 @@ class Doing:
 
 DOINGS = (
     Doing("shelf", "Count the &shelf", "Ctrl+Shift+C", "count"),
-    Doing("count", "&Count bottle…", "Ctrl+Shift+B", "count", "Count…"),
+    Doing(
+        key="count",
+        words="&Count bottle…",
+        shortcut="Ctrl+Shift+B",
+        picture="count",
+        brief="Count…",
+    ),
     Doing("open", "&Open", "Ctrl+Shift+O", "open-bottle"),
     Doing("pour", "&Pour…", "Ctrl+Shift+P", "pour"),
     Doing("waste", "&Waste…", "Ctrl+Shift+W"),
@@ -79,7 +85,13 @@ DOINGS = (
     Doing("full", "Weigh it &full…", "", "scale"),
     Doing("dasher", "Set its das&her…", ""),
     Doing("label", "Change its &label…", ""),
-    Doing("again", "Receive a&nother", "Ctrl+Shift+R", "bottles", "Receive"),
+    Doing(
+        key="again",
+        words="Receive a&nother",
+        shortcut="Ctrl+Shift+R",
+        picture="bottles",
+        brief="Receive",
+    ),
     Doing("add", "&Add bottle…", "Ctrl+N", "add"),
     Doing("remove", "Remo&ve", "Del", "remove"),
     Doing("up", "Move &up the shelf", "Alt+Up", "chevron-up"),
@@ -177,11 +189,11 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         empty = EmptyState(
-            "picture-empty-shelf",
-            "No bottles yet",
-            "Put the first one on the shelf, or bring in a list of them",
-            "Add bottle…",
-            "Import…",
+            picture="picture-empty-shelf",
+            title="No bottles yet",
+            line="Put the first one on the shelf, or bring in a list of them",
+            action="Add bottle…",
+            second_action="Import…",
         )
         super().__init__(context, bottle_columns(), empty, parent)
         empty.acted.connect(self.add_bottle)
@@ -266,10 +278,10 @@ class BottlesScreen(TableScreen[BottleRow]):
         everything = self._all_entries_of == row.bottle.id
         sections = sections_of(
             row,
-            snapshot.knowledge.tree[row.bottle.ingredient],
-            container_of(row.bottle, snapshot.knowledge.tree, snapshot.bottles),
-            snapshot.settings.currency,
-            steps,
+            ingredient=snapshot.knowledge.tree[row.bottle.ingredient],
+            container=container_of(row.bottle, snapshot.knowledge.tree, snapshot.bottles),
+            currency=snapshot.settings.currency,
+            steps=steps,
             all_entries=everything,
         )
         actions = self.actions_by_key

@@ -75,11 +75,11 @@ def bottle_rows(snapshot: Snapshot) -> tuple[BottleRow, ...]:
     along = sorted(snapshot.bottles, key=lambda each: (each.position, each.id))
     return tuple(
         BottleRow(
-            bottle,
-            place,
-            tree.name(bottle.ingredient),
-            f"{_label_words(bottle)} {kinds[bottle.ingredient]}",
-            snapshot.on,
+            bottle=bottle,
+            place=place,
+            ingredient=tree.name(bottle.ingredient),
+            words=f"{_label_words(bottle)} {kinds[bottle.ingredient]}",
+            on=snapshot.on,
         )
         for place, bottle in enumerate(along, 1)
     )

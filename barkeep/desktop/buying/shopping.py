@@ -317,7 +317,10 @@ class ShoppingDialog(QDialog):
             return
         received = day_in(self.on)
         bought = [
-            bought_of(each.item, each.count, each.price, received, self._tree) for each in taken
+            bought_of(
+                each.item, count=each.count, price=each.price, received=received, tree=self._tree
+            )
+            for each in taken
         ]
         run_operation(self, lambda: self._bar.inventory.receive_bought(bought), self._finish)
 

@@ -83,7 +83,7 @@ class BigRowDelegate(RowDelegate):
         if row.typed is not None:
             painter.save()
             tip = QPointF(gauge.left() + reading.share * gauge.width(), gauge.bottom() + 1)
-            draw_mark(painter, tip, "up", "text", tones)
+            draw_mark(painter, tip=tip, way="up", tone="text", tones=tones)
             painter.restore()
 
 

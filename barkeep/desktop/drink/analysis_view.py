@@ -126,14 +126,14 @@ def view_of(spec: Spec, snapshot: Snapshot) -> AnalysisView | None:
         return None
     style = analysis.style
     return AnalysisView(
-        in_brief(analysis, snapshot.knowledge.tree),
-        tuple(_bars(analysis)),
-        place_in_words(analysis),
-        "" if style is None else about_ranges(style),
-        facts(analysis, snapshot.knowledge.tree),
-        analysis.cautions,
-        analysis.uncertain,
-        " ".join(each.text for each in analysis.general_cautions),
+        brief=in_brief(analysis, snapshot.knowledge.tree),
+        bars=tuple(_bars(analysis)),
+        place=place_in_words(analysis),
+        ranges="" if style is None else about_ranges(style),
+        facts=facts(analysis, snapshot.knowledge.tree),
+        cautions=analysis.cautions,
+        uncertain=analysis.uncertain,
+        before_anyone_drinks=" ".join(each.text for each in analysis.general_cautions),
     )
 
 
@@ -143,7 +143,9 @@ def view_of_read(read: ReadSpec, snapshot: Snapshot) -> AnalysisView | None:
     lines = tuple(line for each in read.lines if (line := as_line(each)) is not None)
     if spec is None:
         technique = technique_of(read.method)
-        spec = Spec(read.name, lines, read.method, technique, read.glass)
+        spec = Spec(
+            name=read.name, lines=lines, method=read.method, technique=technique, glass=read.glass
+        )
     tree = snapshot.knowledge.tree
     view = view_of(in_dashes_of(snapshot.settings.units, spec, tree), snapshot)
     if view is None or len(lines) == len(read.lines):

@@ -40,6 +40,7 @@ class ImportDialog(QDialog):
 
     def __init__(
         self,
+        *,
         file: str,
         found: BottlesFile,
         tree: FamilyTree,
@@ -146,7 +147,9 @@ def preview_bottles(context: ScreenContext, file: str, text: str, parent: QWidge
     bar = context.bar
     tree = bar.snapshot.knowledge.tree
     found = read_bottles_csv(text, tree, bar.snapshot.settings.units)
-    dialog = ImportDialog(file, found, tree, bar.inventory.import_rows, parent)
+    dialog = ImportDialog(
+        file=file, found=found, tree=tree, write=bar.inventory.import_rows, parent=parent
+    )
 
     def say() -> None:
         if dialog.imported is not None:

@@ -116,7 +116,9 @@ def import_rows(found: ImportPreview, *, one_file: bool) -> tuple[ImportRow, ...
     ]
     for place, each in enumerate(found.differing):
         where = _place(each.incoming.file, each.incoming.where, one_file)
-        rows.append(ImportRow("differing", each.mine.name, where, each, place))
+        rows.append(
+            ImportRow(group="differing", name=each.mine.name, where=where, thing=each, place=place)
+        )
     rows += [
         ImportRow("new", each.spec.name, _place(each.file, each.where, one_file), each)
         for each in found.new
@@ -273,13 +275,27 @@ def _side_by_side(thing: Differing) -> QGridLayout:
     for field in thing.comparison.fields:
         heading = text_label(capitalised(field.name), TypeSize.CAPTION, quiet=True)
         grid.addWidget(heading, grid.rowCount(), 1, 1, 2)
-        _add_pair(grid, "warning", "warning", f"{field.name} differs", field.mine, field.theirs)
+        _add_pair(
+            grid,
+            picture="warning",
+            tone="warning",
+            meaning=f"{field.name} differs",
+            mine=field.mine,
+            theirs=field.theirs,
+        )
     return grid
 
 
 def _add_line(grid: QGridLayout, line: ComparedLine) -> None:
     picture, tone = _PICTURES[line.change]
-    _add_pair(grid, picture, tone, CHANGE_WORDS[line.change], line.mine, line.theirs)
+    _add_pair(
+        grid,
+        picture=picture,
+        tone=tone,
+        meaning=CHANGE_WORDS[line.change],
+        mine=line.mine,
+        theirs=line.theirs,
+    )
 
 
 def _add_pair(
@@ -325,6 +341,7 @@ class ImportSpecsDialog(QDialog):
 
     def __init__(
         self,
+        *,
         texts: Sequence[NamedText],
         snapshot: Snapshot,
         background: Background,
@@ -548,7 +565,13 @@ def preview_specs(context: ScreenContext, texts: Sequence[NamedText], parent: QW
         with beside() as own:  # a bar belongs to one thread
             return own.specs.import_previewed(found, decisions, progress)
 
-    dialog = ImportSpecsDialog(texts, bar.snapshot, context.background, write, parent)
+    dialog = ImportSpecsDialog(
+        texts=texts,
+        snapshot=bar.snapshot,
+        background=context.background,
+        write=write,
+        parent=parent,
+    )
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.accepted.connect(lambda: _after(context, dialog.imported))
     dialog.open()

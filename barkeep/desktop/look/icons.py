@@ -78,7 +78,7 @@ def icon(name: str, palette: QPalette | None = None) -> QIcon:
         QIcon.Mode.Disabled: tones.disabled,
     }
     for mode, colour in forms.items():
-        _add(made, name, mode, colour, tones.base)
+        _add(made, name=name, mode=mode, colour=colour, paper=tones.base)
     return made
 
 
@@ -86,7 +86,7 @@ def icon_in(name: str, colour: str, paper: str = "#ffffff") -> QIcon:
     """A picture that keeps one colour in every form: on an accent, on the navigation."""
     made = QIcon()
     for mode in (QIcon.Mode.Normal, QIcon.Mode.Active, QIcon.Mode.Selected):
-        _add(made, name, mode, colour, paper)
+        _add(made, name=name, mode=mode, colour=colour, paper=paper)
     return made
 
 
@@ -126,7 +126,7 @@ def _add(made: QIcon, name: str, mode: QIcon.Mode, colour: str, paper: str) -> N
     ratios = {1.0, *(screen.devicePixelRatio() for screen in QGuiApplication.screens())}
     for ratio in sorted(ratios):
         for size in SIZES:
-            image = pixmap(name, colour, size, ratio, paper)
+            image = pixmap(name, colour=colour, size=size, ratio=ratio, paper=paper)
             for state in (QIcon.State.Off, QIcon.State.On):
                 made.addPixmap(image, mode, state)
 

@@ -262,7 +262,9 @@ class MakeDialog(FormDialog):
         use_by = self.read(USE_BY, lambda: read_date(last)) if last else None
         if amount is None:
             return None
-        return _Wanted(key, amount, recipe, day_in(self.made_on), use_by)
+        return _Wanted(
+            key=key, amount=amount, recipe=recipe, made=day_in(self.made_on), use_by=use_by
+        )
 
     def _read_what(self) -> str:
         text = self.what.text().strip()

@@ -62,12 +62,12 @@ def making_view(plan: Making, tree: FamilyTree) -> MakingView:
     keeps = f"Made on {plan.made}, use by {plan.use_by}." if plan.use_by else ""
     gives = (comes_to, *plan.figures.unknown, keeps, *plan.notes)
     return MakingView(
-        rows,
-        tuple(short_in_words(each, tree) for each in plan.short),
-        plan.past,
-        tuple(each for each in gives if each),
-        plan.recipe.how,
-        plan.cautions,
+        inputs=rows,
+        short=tuple(short_in_words(each, tree) for each in plan.short),
+        past=plan.past,
+        gives=tuple(each for each in gives if each),
+        how=plan.recipe.how,
+        cautions=plan.cautions,
     )
 
 

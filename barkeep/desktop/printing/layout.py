@@ -78,12 +78,21 @@ def _faces(group: Group, job: CardJob) -> list[_Face]:
     width, height = from_mm(card.width_mm - margin), from_mm(card.height_mm - margin)
     document = _fitted(group, job, width, height)
     if document is not None:
-        return [_Face(document, 0.0, height, 1, 1, _title(group))]
+        return [
+            _Face(document=document, top=0.0, height=height, number=1, of=1, title=_title(group))
+        ]
     document = document_of(group, template, width, max(template.least_scale, CONTINUED_SCALE))
     document.setPageSize(QSizeF(width, height))
     count = document.pageCount()
     return [
-        _Face(document, number * height, height, number + 1, count, _title(group))
+        _Face(
+            document=document,
+            top=number * height,
+            height=height,
+            number=number + 1,
+            of=count,
+            title=_title(group),
+        )
         for number in range(count)
     ]
 
@@ -133,7 +142,14 @@ def _card_page(job: CardJob, faces: Sequence[_Face]) -> PrintedPage:
             below = QRectF(inside.left(), inside.bottom(), inside.width(), margin)
             notes.append(Note(below, f"{face.number} of {face.of}"))
     titles = [face.title for face in faces]
-    return PrintedPage(grid.sheet, placed, frames, notes, cut_marks(grid), titles)
+    return PrintedPage(
+        sheet=grid.sheet,
+        placed=placed,
+        frames=frames,
+        notes=notes,
+        marks=cut_marks(grid),
+        titles=titles,
+    )
 
 
 def _within(y: float, face: _Face) -> bool:
@@ -269,7 +285,14 @@ class _Flow:
         outside = QRectF(0.0, 0.0, from_mm(sheet.width_mm), from_mm(sheet.height_mm))
         notes = [self._page_number(sheet)] if self._number > 1 else []
         frames = _frame(outside, self._template)
-        return PrintedPage(sheet, page.placed, frames, notes, (), page.titles)
+        return PrintedPage(
+            sheet=sheet,
+            placed=page.placed,
+            frames=frames,
+            notes=notes,
+            marks=(),
+            titles=page.titles,
+        )
 
     def _page_number(self, sheet: Size) -> Note:
         foot = QRectF(0.0, self._bottom, from_mm(sheet.width_mm), self._margin * 0.5)

@@ -57,7 +57,13 @@ LIST_WIDTH = 300
 
 def publish(context: ScreenContext, ticked: Collection[str], parent: QWidget) -> None:
     """Open the dialog, the specs of these names ticked."""
-    dialog = PublishDialog(context.bar, context.state, context.background, ticked, parent)
+    dialog = PublishDialog(
+        bar=context.bar,
+        state=context.state,
+        background=context.background,
+        ticked=ticked,
+        parent=parent,
+    )
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.open()
 
@@ -110,14 +116,14 @@ class PublishDialog(PagesDialog):
         """What is chosen now."""
         options = self.options
         return PrintChoice(
-            options.chosen_template,
-            options.chosen_paper,
-            options.chosen_size,
-            self.specs.ticked if self.kind in OF_SPECS else (),
-            self.bottles.ticked if self.kind not in OF_SPECS else (),
-            options.title.text().strip(),
-            options.strength.isChecked(),
-            options.allergens.isChecked(),
+            template=options.chosen_template,
+            paper=options.chosen_paper,
+            card=options.chosen_size,
+            specs=self.specs.ticked if self.kind in OF_SPECS else (),
+            bottles=self.bottles.ticked if self.kind not in OF_SPECS else (),
+            title=options.title.text().strip(),
+            strength=options.strength.isChecked(),
+            allergens=options.allergens.isChecked(),
         )
 
     @property

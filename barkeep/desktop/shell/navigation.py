@@ -128,13 +128,15 @@ class _StopDelegate(QStyledItemDelegate):
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         middle = QPointF(LINE_X, QRectF(option.rect).center().y())
-        _draw_line(painter, option.rect, middle, index, tones)
+        _draw_line(painter, rect=option.rect, middle=middle, index=index, tones=tones)
         _draw_lamp(painter, middle, tones, lit=lit, near=near)
         picture = str(index.data(PICTURE_ROLE))
         colour, paper = (tones.on_lamp, tones.lamp) if lit else (tones.on_nav, tones.nav)
         ratio = painter.device().devicePixelRatio()
         corner = middle - QPointF(ICON / 2, ICON / 2)
-        painter.drawPixmap(corner, pixmap(picture, colour, ICON, ratio, paper))
+        painter.drawPixmap(
+            corner, pixmap(picture, colour=colour, size=ICON, ratio=ratio, paper=paper)
+        )
         if not self._navigation.is_narrow:
             place = option.rect.adjusted(LINE_X + LAMP + PAD - HALF, 0, 0, 0)
             painter.setFont(font_of(TypeSize.STRONG if lit or near else TypeSize.BODY))
@@ -149,6 +151,7 @@ class _StopDelegate(QStyledItemDelegate):
 
 def _draw_line(
     painter: QPainter,
+    *,
     rect: QRect,
     middle: QPointF,
     index: QModelIndex | QPersistentModelIndex,

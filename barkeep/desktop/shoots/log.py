@@ -511,7 +511,9 @@ def _question(parent: QWidget, typed: str) -> QMessageBox:
     question.setText(f"Leave {typed} unwritten?")
     tones = current_tones()
     ratio = parent.devicePixelRatioF()
-    question.setIconPixmap(pixmap("warning", tones.warning, 32, ratio, tones.window))
+    question.setIconPixmap(
+        pixmap("warning", colour=tones.warning, size=32, ratio=ratio, paper=tones.window)
+    )
     question.addButton("&Discard", Role.DestructiveRole)
     keep = question.addButton("&Keep counting", Role.RejectRole)
     question.setDefaultButton(keep)

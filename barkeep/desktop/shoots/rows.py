@@ -98,7 +98,7 @@ def drinks_in_brief(shoot: Shoot) -> str:
 
 def found_by(shoot: Shoot, words: str, snapshot: Snapshot) -> bool:
     """Whether a search finds it: by theme, drink, notes, day, state or bottle."""
-    return bool(find_shoots((shoot,), words, snapshot.titles))
+    return bool(find_shoots((shoot,), words, snapshot.title_by_id))
 
 
 def when_in_words(shoot: Shoot) -> str:
@@ -131,7 +131,9 @@ def chosen_in_words(drink: ShootDrink, snapshot: Snapshot) -> Iterator[tuple[int
         if spec is None or chosen.ingredient not in tree:
             continue
         wanted = spec.lines[chosen.line].ingredient
-        poured = snapshot.titles.get(chosen.bottle_id or 0) or tree.in_sentence(chosen.ingredient)
+        poured = snapshot.title_by_id.get(chosen.bottle_id or 0) or tree.in_sentence(
+            chosen.ingredient
+        )
         ratio = "" if abs(chosen.ratio - 1.0) < 1e-9 else f", {chosen.ratio:.3g} times as much"
         if chosen.ingredient == wanted or tree.is_a(chosen.ingredient, wanted):
             yield chosen.line, f"{tree.name(wanted)}: {poured}"
@@ -232,12 +234,12 @@ def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
     asked = _asked(answer, number)
     return tuple(
         PouredLine(
-            place,
-            tree.in_sentence(written.lines[place].ingredient),
-            _with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
-            _note(said.get(place, ""), _from(asked.get(place), answer), asked.get(place)),
-            place in said,
-            _state(asked.get(place), written.lines[place], tree),
+            place=place,
+            name=tree.in_sentence(written.lines[place].ingredient),
+            text=_with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
+            note=_note(said.get(place, ""), _from(asked.get(place), answer), asked.get(place)),
+            chosen=place in said,
+            state=_state(asked.get(place), written.lines[place], tree),
         )
         for place, line in enumerate(spec.lines)
     )

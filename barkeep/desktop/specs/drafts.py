@@ -163,12 +163,12 @@ def _read(file: Path) -> KeptDraft | None:
         values: Mapping[str, Any] = json.loads(file.read_text(encoding="utf-8"))
         spec_id = values["spec_id"]
         return KeptDraft(
-            file,
-            str(values["title"]),
-            str(values["text"]),
-            datetime.fromisoformat(values["at"]),
-            None if spec_id is None else int(spec_id),
-            str(values["base"]),
+            file=file,
+            title=str(values["title"]),
+            text=str(values["text"]),
+            at=datetime.fromisoformat(values["at"]),
+            spec_id=None if spec_id is None else int(spec_id),
+            base=str(values["base"]),
         )
     except (OSError, ValueError, KeyError, TypeError):
         return None

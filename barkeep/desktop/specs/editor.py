@@ -321,7 +321,9 @@ def _question(parent: QWidget, *, keeps: bool) -> QMessageBox:
     question.setText("Close without saving what you wrote?")
     tones = current_tones()
     ratio = parent.devicePixelRatioF()
-    question.setIconPixmap(pixmap("warning", tones.warning, 32, ratio, tones.window))
+    question.setIconPixmap(
+        pixmap("warning", colour=tones.warning, size=32, ratio=ratio, paper=tones.window)
+    )
     question.addButton("&Discard", QMessageBox.ButtonRole.DestructiveRole)
     if keeps:
         question.addButton("Keep for &later", QMessageBox.ButtonRole.AcceptRole)
@@ -367,7 +369,9 @@ class SpecWriting:
         changes = draft.changes
         save = self._add if changes is None else partial(self._replace, changes)
         snapshot = self._page.context.bar.snapshot
-        editor = SpecEditor(draft, snapshot, save, self._page, keeper)
+        editor = SpecEditor(
+            draft=draft, snapshot=snapshot, save=save, parent=self._page, keeper=keeper
+        )
         editor.finished.connect(lambda _result: self._offer_again(keeper))
         self.editor = editor
         editor.open()

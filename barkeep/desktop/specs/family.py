@@ -151,11 +151,11 @@ def version_rows(spec: Spec, snapshot: Snapshot) -> tuple[VersionRow, ...]:
     depths = [version.depth for version in versions]
     return tuple(
         VersionRow(
-            version.spec.name,
-            _goes_on(depths, number),
-            version.spec.name == spec.name,
-            won is not None and version.spec.id == won,
-            _trials_in_brief(version, snapshot),
+            name=version.spec.name,
+            goes_on=_goes_on(depths, number),
+            is_this=version.spec.name == spec.name,
+            has_won=won is not None and version.spec.id == won,
+            trials=_trials_in_brief(version, snapshot),
         )
         for number, version in enumerate(versions)
     )
@@ -219,12 +219,12 @@ def _trials_in_brief(version: Version, snapshot: Snapshot) -> str:
 def _trial_row(trial: Trial) -> TrialRow:
     tasters = spoken_list(trial.tasters, "and")
     return TrialRow(
-        trial,
-        f"{trial.on:%d %B %Y}".lstrip("0"),
-        show_scores(mean_scores([trial])),
-        f"Scored by {tasters}" if tasters else "",
-        f"Changed: {trial.changed}" if trial.changed else "",
-        trial.notes,
+        trial=trial,
+        on=f"{trial.on:%d %B %Y}".lstrip("0"),
+        scores=show_scores(mean_scores([trial])),
+        tasters=f"Scored by {tasters}" if tasters else "",
+        changed=f"Changed: {trial.changed}" if trial.changed else "",
+        notes=trial.notes,
     )
 
 

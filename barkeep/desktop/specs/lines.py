@@ -151,7 +151,17 @@ def line_rows(
         fault = faults.get(seen.number, "")
         there = [each for each in spec.lines if each.number == seen.number]
         part = next(at for at, each in enumerate(there) if each is seen)
-        rows.append(LineRow(fields, fields, seen.number, amount, fault, part, len(there)))
+        rows.append(
+            LineRow(
+                fields=fields,
+                was=fields,
+                number=seen.number,
+                shown=amount,
+                fault=fault,
+                part=part,
+                parts=len(there),
+            )
+        )
     return tuple(rows)
 
 

@@ -51,6 +51,7 @@ class SpecPage(QWidget):
 
     def __init__(
         self,
+        *,
         row: SpecRow,
         lines: Sequence[ShownLine],
         known: frozenset[str],
@@ -129,7 +130,7 @@ class SpecPage(QWidget):
         grid = grid_of_rows()
         answers: Sequence[LineAnswer | None] = drink.lines if drink else [None] * len(spec.lines)
         for number, (line, answer) in enumerate(zip(spec.lines, answers, strict=True)):
-            self._add_line(grid, number, line, shown[number], answer)
+            self._add_line(grid, number=number, line=line, shown=shown[number], answer=answer)
         self._column.addLayout(grid)
 
     def _add_line(

@@ -221,7 +221,17 @@ class SpecsScreen(TableScreen[SpecRow]):
         )
         parts = (kin, self._trials_of(row.spec))
         note = style_note(row.spec, tree, settings.shown_in, settings.units)
-        page = SpecPage(row, lines, names, tree, acts, view, self._analysis, parts, note)
+        page = SpecPage(
+            row=row,
+            lines=lines,
+            known=names,
+            tree=tree,
+            acts=acts,
+            view=view,
+            analysis=self._analysis,
+            kin=parts,
+            amounts_note=note,
+        )
         kin.followed.connect(self.show_thing)
         page.ingredient_followed.connect(lambda key: self.context.go("stand-ins", key))
         page.spec_followed.connect(self.show_thing)

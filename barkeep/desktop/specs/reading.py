@@ -101,7 +101,9 @@ def see(
             faults.insert(0, Fault(first, 1, len(lines[first - 1]), message))
         used.add(name)
         numbered = tuple(SeenLine(line.row, line) for line in each.lines)
-        specs.append(SeenSpec(each, first, last, numbered, tuple(faults)))
+        specs.append(
+            SeenSpec(read=each, first=first, last=last, lines=numbered, faults=tuple(faults))
+        )
     return Seen(tuple(specs))
 
 
@@ -119,7 +121,9 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
         for each in suggestions(rest, tree)
     )
     message = f"No ingredient is called “{name}”."
-    return Fault(problem.line, problem.column, len(name), message, fixes)
+    return Fault(
+        line=problem.line, column=problem.column, length=len(name), message=message, fixes=fixes
+    )
 
 
 def _in_sentence(name: str, tree: FamilyTree) -> str:

@@ -185,7 +185,14 @@ class OwnStandInDialog(FormDialog):
         scope = self.read(SCOPE, self._read_scope)
         if offered is None or closeness is None or ratio is None or why is None or scope is None:
             return None
-        return StandIn(self._wanted, offered, closeness, ratio, why, scope)
+        return StandIn(
+            wanted=self._wanted,
+            offered=offered,
+            closeness=closeness,
+            ratio=ratio,
+            why=why,
+            scope=scope,
+        )
 
     def _read(self, name: str, reader: Callable[[str], T]) -> T | None:
         text = self.edits[name].text().strip()

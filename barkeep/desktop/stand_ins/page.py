@@ -72,7 +72,9 @@ def _row(key: str, snapshot: Snapshot) -> IngredientRow:
     there = plain_amount(amount or 0.0, ingredient.unit) if amount else "—"
     if key in snapshot.always_there:
         amount, there = None, "always there"
-    return IngredientRow(key, ingredient.name, family, search, amount, there)
+    return IngredientRow(
+        key=key, name=ingredient.name, family=family, search=search, amount=amount, there=there
+    )
 
 
 ADD, REMOVE = "Add a stand-in", "Remove my stand-in"

@@ -69,7 +69,9 @@ class RowDelegate(QStyledItemDelegate):
         tones, ratio = current_tones(), painter.device().devicePixelRatio()
         for place, name in enumerate(marks):
             left = words.right() + place * ICON + HALF
-            image = pixmap(name, text_colour(styled, tones), 16, ratio, tones.base)
+            image = pixmap(
+                name, colour=text_colour(styled, tones), size=16, ratio=ratio, paper=tones.base
+            )
             painter.drawPixmap(left, words.center().y() - 8, image)
         painter.restore()
 
@@ -146,7 +148,7 @@ class VerdictDelegate(QStyledItemDelegate):
         tones = current_tones()
         selected = is_selected(option)
         font = option.font
-        draw_verdict(painter, cell, verdict, font, tones, selected=selected)
+        draw_verdict(painter, cell=cell, verdict=verdict, font=font, tones=tones, selected=selected)
 
 
 def drawn_ground(

@@ -133,14 +133,22 @@ class KeyLegend(QWidget):
             painter.setPen(QColor(tones.text))
             painter.drawText(box, Qt.AlignmentFlag.AlignCenter, cap)
             left += self._cap_width(cap) + HALF
-        self._draw_words(painter, left, place.y(), does, tones)
+        self._draw_words(painter, left=left, top=place.y(), words=does, tones=tones)
 
     def _draw_mark(
         self, painter: QPainter, place: QPoint, way: str, tone: str, marks: str, tones: Tones
     ) -> None:
         middle = QPointF(place.x() + HALF, place.y() + self._line_height() / 2)
-        draw_mark(painter, middle + QPointF(0, 3 if way == "down" else -3), way, tone, tones)
-        self._draw_words(painter, place.x() + UNIT + HALF, place.y(), marks, tones)
+        draw_mark(
+            painter,
+            tip=middle + QPointF(0, 3 if way == "down" else -3),
+            way=way,
+            tone=tone,
+            tones=tones,
+        )
+        self._draw_words(
+            painter, left=place.x() + UNIT + HALF, top=place.y(), words=marks, tones=tones
+        )
 
     def _draw_words(
         self, painter: QPainter, left: float, top: float, words: str, tones: Tones
@@ -150,7 +158,7 @@ class KeyLegend(QWidget):
         painter.drawText(box, Qt.AlignmentFlag.AlignVCenter, words)
 
 
-def draw_mark(painter: QPainter, tip: QPointF, way: str, tone: str, tones: Tones) -> None:
+def draw_mark(painter: QPainter, *, tip: QPointF, way: str, tone: str, tones: Tones) -> None:
     """A small triangle whose tip touches a gauge from above or from below."""
     rise = -6.0 if way == "down" else 6.0
     painter.setPen(Qt.PenStyle.NoPen)

@@ -89,7 +89,9 @@ class PictureLabel(QLabel):
         tones = current_tones()
         colour = str(getattr(tones, self._tone))
         ratio = self.devicePixelRatioF()
-        self.setPixmap(pixmap(self._name, colour, self._size, ratio, tones.base))
+        self.setPixmap(
+            pixmap(self._name, colour=colour, size=self._size, ratio=ratio, paper=tones.base)
+        )
 
 
 @dataclass(frozen=True, slots=True)

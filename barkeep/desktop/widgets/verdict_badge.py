@@ -39,7 +39,11 @@ def draw_verdict(
     ratio = painter.device().devicePixelRatio()
     painter.save()
     top = cell.top() + (cell.height() - SHAPE) // 2
-    painter.drawPixmap(cell.left(), top, pixmap(verdict_icon(verdict), colour, SHAPE, ratio, paper))
+    painter.drawPixmap(
+        cell.left(),
+        top,
+        pixmap(verdict_icon(verdict), colour=colour, size=SHAPE, ratio=ratio, paper=paper),
+    )
     painter.setFont(font)
     painter.setPen(QColor(colour))
     place = cell.adjusted(SHAPE + UNIT, 0, 0, 0)
@@ -80,4 +84,4 @@ class VerdictBadge(QWidget):
         radius = self.height() / 2
         painter.drawRoundedRect(self.rect(), radius, radius)
         inside = self.rect().adjusted(UNIT + HALF // 2, 0, -UNIT, 0)
-        draw_verdict(painter, inside, self._verdict, self.font(), tones)
+        draw_verdict(painter, cell=inside, verdict=self._verdict, font=self.font(), tones=tones)

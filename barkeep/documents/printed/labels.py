@@ -60,12 +60,12 @@ def label_content(bottle: Bottle, allergens: Sequence[str]) -> LabelContent:
     product = bottle.product
     strength = product.abv_percent
     return LabelContent(
-        product.name,
-        _day(bottle.made),
-        _day(bottle.use_by),
-        show_quantity(bottle.level.amount or product.size, product.unit),
-        f"{strength:.3g} % vol" if strength else "",
-        f"Contains {spoken_list(tuple(allergens), 'and')}" if allergens else "",
+        name=product.name,
+        made=_day(bottle.made),
+        use_by=_day(bottle.use_by),
+        volume=show_quantity(bottle.level.amount or product.size, product.unit),
+        strength=f"{strength:.3g} % vol" if strength else "",
+        allergens=f"Contains {spoken_list(tuple(allergens), 'and')}" if allergens else "",
     )
 
 
@@ -82,12 +82,12 @@ def _row(bottle: Bottle, knowledge: Knowledge, on: date) -> PrepRow:
     product = bottle.product
     recipe = next((each for each in knowledge.made_from if each.made == product.ingredient), None)
     return PrepRow(
-        product.name,
-        show_quantity(bottle.level.amount, product.unit),
-        _day(bottle.made),
-        _day(bottle.use_by),
-        _to_do(bottle, on),
-        _recipe(recipe, knowledge.tree) if recipe else "",
+        name=product.name,
+        left=show_quantity(bottle.level.amount, product.unit),
+        made=_day(bottle.made),
+        use_by=_day(bottle.use_by),
+        to_do=_to_do(bottle, on),
+        recipe=_recipe(recipe, knowledge.tree) if recipe else "",
     )
 
 

@@ -8,11 +8,11 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
-from typing import Literal, cast, get_args
+from typing import Annotated, Literal, cast, get_args
 
 from barkeep import resource_files
-from barkeep.domain.ingredients.toml_fields import Fields, parse, refuse_other_tables
 from barkeep.errors import KnowledgeError
+from barkeep.shipped_data import Limits, Text, by_key, parse, table_in
 
 FOLDER, FILE = "print", "sizes.toml"
 
@@ -23,6 +23,8 @@ FITS_MM = 0.2
 """Paper is cut no more exactly than this: A6 counts as a quarter of A4."""
 
 
+Length = Annotated[float, Limits(ge=20.0, le=1000.0)]
+
 SizeKind = Literal["paper", "card", "label"]
 
 
@@ -31,9 +33,9 @@ class Size:
     """A sheet, card or label; `title` says what it is called."""
 
     key: str
-    title: str
-    width_mm: float
-    height_mm: float
+    title: Text
+    width_mm: Length
+    height_mm: Length
 
     @property
     def turned(self) -> Size:
@@ -131,27 +133,15 @@ def size_named(kind: SizeKind, key: str) -> Size:
 
 def read_sizes(text: str, file: str = FILE) -> Mapping[SizeKind, tuple[Size, ...]]:
     """Sizes out of a TOML text, in its order. Raises `KnowledgeError`."""
-    document = parse(text, file)
     kinds = cast(tuple[SizeKind, ...], get_args(SizeKind))
-    refuse_other_tables(document, kinds, file)
+    document = parse(text, file, *kinds)
     found: dict[SizeKind, tuple[Size, ...]] = {}
     for kind in kinds:
-        tables = document.get(kind)
-        if not isinstance(tables, dict) or not tables:
+        sizes = by_key(table_in(document, kind, file), Size, file, kind)
+        if not sizes:
             raise KnowledgeError(file, kind, f"write at least one, such as [{kind}.a6]")
-        found[kind] = tuple(_size(key, table, file, kind) for key, table in tables.items())
+        found[kind] = tuple(sizes.values())
     return found
-
-
-def _size(key: str, table: object, file: str, kind: str) -> Size:
-    if not isinstance(table, dict):
-        raise KnowledgeError(file, f"{kind}.{key}", "it must be a table")
-    fields = Fields(table, file, f"{kind}.{key}")
-    width = fields.number("width_mm", least=20.0, most=1000.0)
-    height = fields.number("height_mm", least=20.0, most=1000.0)
-    size = Size(key, fields.text("title"), width, height)
-    fields.finish()
-    return size
 
 
 def _grid(sheet: Size, card: Size) -> Grid:

@@ -86,6 +86,7 @@ class RunSheetContent:
 
 def run_sheet_content(
     shoot: Shoot,
+    *,
     cards: Sequence[CardContent | None],
     ready: MiseEnPlace,
     outlook: Outlook,

@@ -129,16 +129,16 @@ def _take(draft: _Draft, values: dict[str, str]) -> None:
 def _finished(draft: _Draft, places: Mapping[str, int], problems: list[Problem]) -> SpecParts:
     once = draft.once
     return SpecParts(
-        draft.name,
-        tuple(draft.lines),
-        _rows(once.get("method", "")),
-        once.get("glass", ""),
-        once.get("ice", ""),
-        tuple(note for note in _rows(once.get("notes", "")) if note),
-        once.get("riff_of", ""),
-        _serves(draft, places, problems),
-        tuple(tag.strip() for tag in once.get("tags", "").split(",") if tag.strip()),
-        once.get("credit", ""),
+        name=draft.name,
+        lines=tuple(draft.lines),
+        method=_rows(once.get("method", "")),
+        glass=once.get("glass", ""),
+        ice=once.get("ice", ""),
+        notes=tuple(note for note in _rows(once.get("notes", "")) if note),
+        riff_of=once.get("riff_of", ""),
+        serves=_serves(draft, places, problems),
+        tags=tuple(tag.strip() for tag in once.get("tags", "").split(",") if tag.strip()),
+        credit=once.get("credit", ""),
         row=draft.row,
     )
 

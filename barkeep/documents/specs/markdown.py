@@ -127,16 +127,16 @@ def _take_field(draft: _Draft, named: re.Match[str]) -> None:
 def _finished(draft: _Draft) -> SpecParts:
     fields = draft.fields
     return SpecParts(
-        draft.name,
-        tuple(draft.lines),
-        tuple(draft.method),
-        fields.get("glass", ""),
-        fields.get("ice", ""),
-        tuple(draft.notes),
-        fields.get("riff of", ""),
-        _number(fields.get("serves", "")),
-        tuple(tag.strip() for tag in fields.get("tags", "").split(",") if tag.strip()),
-        fields.get("credit", ""),
+        name=draft.name,
+        lines=tuple(draft.lines),
+        method=tuple(draft.method),
+        glass=fields.get("glass", ""),
+        ice=fields.get("ice", ""),
+        notes=tuple(draft.notes),
+        riff_of=fields.get("riff of", ""),
+        serves=_number(fields.get("serves", "")),
+        tags=tuple(tag.strip() for tag in fields.get("tags", "").split(",") if tag.strip()),
+        credit=fields.get("credit", ""),
         row=draft.row,
     )
 

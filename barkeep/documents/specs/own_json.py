@@ -46,16 +46,16 @@ def _read(spec: Any, number: int, file: str) -> SpecParts:
     if serves is not None and (isinstance(serves, bool) or not isinstance(serves, int | float)):
         raise UnreadableFile(file, f"{where}: “serves” must be a number")
     return SpecParts(
-        _text(spec, "name", where, file),
-        _list(spec, "lines", where, file),
-        _list(spec, "method", where, file),
-        _text(spec, "glass", where, file),
-        _text(spec, "ice", where, file),
-        _list(spec, "notes", where, file),
-        _text(spec, "riff_of", where, file),
-        None if serves is None else float(serves),
-        _list(spec, "tags", where, file),
-        _text(spec, "credit", where, file),
+        name=_text(spec, "name", where, file),
+        lines=_list(spec, "lines", where, file),
+        method=_list(spec, "method", where, file),
+        glass=_text(spec, "glass", where, file),
+        ice=_text(spec, "ice", where, file),
+        notes=_list(spec, "notes", where, file),
+        riff_of=_text(spec, "riff_of", where, file),
+        serves=None if serves is None else float(serves),
+        tags=_list(spec, "tags", where, file),
+        credit=_text(spec, "credit", where, file),
         number=number,
     )
 

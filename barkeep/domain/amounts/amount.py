@@ -169,7 +169,7 @@ def amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | None:
         return None  # the article of a name, not a number
     if unit is None and _glued(text, found.end()):
         return None  # 151-proof, 7th: part of a name
-    return ReadAmount(low, high, unit, end, found.end())
+    return ReadAmount(value=low, high=high, unit=unit, end=end, unit_at=found.end())
 
 
 def unit_at(text: str, start: int, units: BarUnits = US_UNITS) -> tuple[str | None, int]:
@@ -302,7 +302,7 @@ def _lone_unit(text: str, units: BarUnits) -> ReadAmount | None:
     unit = unit_named(found["word"], units) if found else None
     if found is None or unit is None or not (found["of"] or unit in _ALONE):
         return None
-    return ReadAmount(1.0, None, unit, found.end("word"), 0)
+    return ReadAmount(value=1.0, high=None, unit=unit, end=found.end("word"), unit_at=0)
 
 
 def _ends(text: str, end: int) -> bool:

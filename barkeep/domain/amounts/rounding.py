@@ -123,7 +123,13 @@ def _bands(style: Style, units: BarUnits) -> tuple[_Band, ...]:
         small = [(start, unit, step, False) for start, unit, step in _SMALL]
         ounces = [(start, units.ounce, step, step == "1/8") for start, step in _OUNCES]
         return tuple(
-            _Band(Fraction(start), unit, Fraction(step), _ml(unit, units), thirds)
+            _Band(
+                start=Fraction(start),
+                unit=unit,
+                step=Fraction(step),
+                unit_ml=_ml(unit, units),
+                thirds=thirds,
+            )
             for start, unit, step, thirds in (*small, *ounces)
         )
     unit = "cl" if style == "cl" else "ml"

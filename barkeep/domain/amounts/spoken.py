@@ -108,7 +108,9 @@ def _unit_before_share(text: str, units: BarUnits) -> ReadAmount | None:
     share = None if unit is None or joined is None else _share(text, joined)
     if unit is None or share is None:
         return None
-    return ReadAmount(number.value + share.value, None, unit, share.end, begins)
+    return ReadAmount(
+        value=number.value + share.value, high=None, unit=unit, end=share.end, unit_at=begins
+    )
 
 
 def _equal_parts(text: str) -> ReadAmount | None:
@@ -117,7 +119,11 @@ def _equal_parts(text: str) -> ReadAmount | None:
         return None
     begins = _gap(text, equal)
     unit, end = unit_at(text, begins)
-    return ReadAmount(1.0, None, unit, end, begins) if unit == "part" else None
+    return (
+        ReadAmount(value=1.0, high=None, unit=unit, end=end, unit_at=begins)
+        if unit == "part"
+        else None
+    )
 
 
 def _range_or_number(text: str, units: BarUnits) -> ReadAmount | None:
@@ -134,7 +140,13 @@ def _range_or_number(text: str, units: BarUnits) -> ReadAmount | None:
     if unit is None and last.value < 1.0:
         return None  # half a lime: the reader of pieces knows that
     ends = end if unit else last.end
-    return ReadAmount(low.value, None if high is None else high.value, unit, ends, begins)
+    return ReadAmount(
+        value=low.value,
+        high=None if high is None else high.value,
+        unit=unit,
+        end=ends,
+        unit_at=begins,
+    )
 
 
 def _quantity(text: str, at: int) -> _Said | None:

@@ -93,7 +93,13 @@ def _read_table() -> dict[str, DefinedUnit]:
         names = [word, match["name"], *match["others"].split(" = ")[1:]]
         words = tuple(dict.fromkeys(each.replace("_", " ") for each in names))
         kind = _DIMENSIONS.get(base, "loose")
-        found[word] = DefinedUnit(word, words, match["symbol"] != "_", kind, factor)
+        found[word] = DefinedUnit(
+            name=word,
+            words=words,
+            abbreviated=match["symbol"] != "_",
+            dimension=kind,
+            factor=factor,
+        )
     return found
 
 

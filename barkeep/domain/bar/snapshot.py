@@ -81,32 +81,32 @@ class Snapshot:
 
     @cached_property
     def bottle_by_id(self) -> Mapping[int, Bottle]:
-        """Id -> bottle; none where it was removed. So too those below."""
+        """Every bottle by its id."""
         return {each.id: each for each in self.bottles}
 
     @cached_property
     def product_by_id(self) -> Mapping[int, Product]:
-        """Id -> product."""
+        """Every product by its id."""
         return {each.id: each for each in self.products}
 
     @cached_property
     def spec_by_id(self) -> Mapping[int, Spec]:
-        """Id -> spec of the owner's, as it was written."""
+        """The owner's specs by their ids, as they were written."""
         return {each.id: each for each in self.specs if each.id is not None}
 
     @cached_property
     def trial_by_id(self) -> Mapping[int, Trial]:
-        """Id -> trial."""
+        """Every trial by its id."""
         return {each.id: each for each in self.trials if each.id is not None}
 
     @cached_property
     def shoot_by_id(self) -> Mapping[int, Shoot]:
-        """Id -> shoot."""
+        """Every shoot by its id."""
         return {each.id: each for each in self.shoots if each.id is not None}
 
     @cached_property
-    def titles(self) -> Mapping[int, str]:
-        """Id of a bottle -> the title of what is in it."""
+    def title_by_id(self) -> Mapping[int, str]:
+        """What stands on every bottle, by the bottle's id."""
         return {each.id: each.product.title for each in self.bottles}
 
     @cached_property

@@ -8,7 +8,7 @@ list of entries that no active entry reverses, oldest first.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from datetime import date, datetime, timedelta
 from math import hypot, sqrt
 from typing import Literal
@@ -54,15 +54,15 @@ LEAST_DASH_ML, MOST_DASH_ML = 0.05, 2.0
 
 
 @dataclass(frozen=True, slots=True)
-class Product:
+class Label:
     """What a label says. Size in `unit`; strength in % vol; sugar and acid in g per litre.
 
-    `shape` is the key of a bottle shape, None for the usual one of its size.
-    `density_g_per_ml` was learned by weighing; None where strength and sugar
-    tell it, or where nobody knows.
+    `ingredient` is a key, or any name the family tree answers to until the
+    label is checked; `shape` is the key of a bottle shape, None for the usual
+    one of its size. `density_g_per_ml` was learned by weighing; None where
+    strength and sugar tell it, or where nobody knows.
     """
 
-    id: int
     name: str
     maker: str
     ingredient: str
@@ -81,6 +81,18 @@ class Product:
     def title(self) -> str:
         """Maker and name as one would say them."""
         return f"{self.maker} {self.name}".strip()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Product(Label):
+    """A label that the bar knows, by its id."""
+
+    id: int
+
+
+def label_of(product: Product) -> Label:
+    """What a product's label says, without its identity: where a change of it starts."""
+    return Label(**{each.name: getattr(product, each.name) for each in fields(Label)})
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,25 +145,40 @@ class Tare:
         return self.sigma_g <= SCALE_SIGMA_G
 
 
-@dataclass(frozen=True, slots=True)
-class Bottle:
-    """One physical container, with its level as of the snapshot.
+NEW = 0
+"""The id of a bottle or an entry that has not been written yet."""
 
-    `position` is the owner's order along the shelf. `tare` was weighed empty,
-    or worked out from `full_g`, what it weighed when it was full. `dash_ml` is
-    what one dash from its own dasher gives.
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BottleFacts:
+    """What is known of one bottle beside its label and its level.
+
+    `tare` was weighed empty, or worked out from `full_g`, what it weighed when
+    it was full. `dash_ml` is what one dash from its own dasher gives.
     """
 
-    id: int
-    product: Product
-    level: Level
-    position: int = 0
     received: date | None = None
     made: date | None = None
     use_by: date | None = None
     tare: Tare | None = None
     full_g: float | None = None
     dash_ml: float | None = None
+
+
+NOTHING_KNOWN = BottleFacts()
+
+
+@dataclass(frozen=True, slots=True)
+class Bottle(BottleFacts):
+    """One physical container, with its level as of the snapshot.
+
+    `position` is the owner's order along the shelf.
+    """
+
+    id: int
+    product: Product
+    level: Level
+    position: int = 0
 
     @property
     def ingredient(self) -> str:
@@ -180,6 +207,12 @@ class Bottle:
         """Whether something is left that is past its use-by date, or will be within a few days."""
         last = self.use_by
         return self.level.amount > 0 and last is not None and last <= on + timedelta(days=DUE_DAYS)
+
+
+def new_bottle(product: Product, facts: BottleFacts, position: int) -> Bottle:
+    """A bottle that has not been written yet, so nothing is in its ledger."""
+    known = {each.name: getattr(facts, each.name) for each in fields(BottleFacts)}
+    return Bottle(NEW, product, Level(), position, **known)
 
 
 def active(entries: Sequence[Entry]) -> tuple[Entry, ...]:
@@ -276,7 +309,15 @@ def _after(level: Level, entry: Entry, unit: Unit) -> Level:
     if amount == 0.0 and entry.kind in ("count", "pour", "waste"):
         state = "empty"
     doubt = _doubt_after(level.expected_sigma, entry, unit)
-    return Level(amount, state, opened, counted, method, sigma, doubt)
+    return Level(
+        amount=amount,
+        state=state,
+        opened=opened,
+        counted=counted,
+        method=method,
+        sigma=sigma,
+        expected_sigma=doubt,
+    )
 
 
 def _as_it_was(level: Level, count: Entry) -> bool:
@@ -299,50 +340,3 @@ def _doubt_after(before: float, entry: Entry, unit: Unit) -> float:
         case "pour" | "waste" if unit != "each":
             return hypot(before, POUR_SIGMA_SHARE * entry.amount, POUR_SIGMA)
     return before
-
-
-@dataclass(frozen=True, slots=True)
-class ProductDraft:
-    """A product without an identity. Size in `unit`; strength in % vol; sugar, acid in g per litre.
-
-    `ingredient` is a key or any name the family tree answers to; `shape` the
-    key of a bottle shape, None for the usual one.
-    """
-
-    name: str
-    maker: str
-    ingredient: str
-    size: float
-    unit: Unit = "ml"
-    abv_percent: float | None = None
-    sugar_g_per_l: float | None = None
-    price: float | None = None
-    barcode: str = ""
-    house_made: bool = False
-    shape: str | None = None
-    density_g_per_ml: float | None = None
-    acid_g_per_l: float | None = None
-
-    @property
-    def title(self) -> str:
-        """Maker and name as one would say them."""
-        return f"{self.maker} {self.name}".strip()
-
-
-def draft_of(product: Product) -> ProductDraft:
-    """The draft a form starts from when a product is changed."""
-    return ProductDraft(
-        product.name,
-        product.maker,
-        product.ingredient,
-        product.size,
-        product.unit,
-        product.abv_percent,
-        product.sugar_g_per_l,
-        product.price,
-        product.barcode,
-        product.house_made,
-        product.shape,
-        product.density_g_per_ml,
-        product.acid_g_per_l,
-    )

@@ -9,12 +9,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 from math import hypot
-from typing import Protocol
 
 from barkeep.domain.amounts.units import Unit
-from barkeep.domain.bottles.bottle import Bottle, Product, Tare, fill_sigma
+from barkeep.domain.bottles.bottle import Bottle, Label, Product, Tare, fill_sigma
 from barkeep.domain.bottles.shapes import Shape, shipped_shapes, usual_shape
-from barkeep.domain.ingredients.figures import Labelled, Liquid, liquid_of
+from barkeep.domain.ingredients.figures import Liquid, liquid_of
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.liquids.sweetened import SpiritDensity, spirit_density
 from barkeep.errors import OutsideRange
@@ -34,34 +33,6 @@ NO_STRENGTH = "its strength is not known"
 OUT_OF_RANGE = "its strength and sugar are beyond what the tables reach"
 
 NOT_POURED = "it is not poured"
-
-
-class Label(Labelled, Protocol):
-    """What a product, or the draft of one, says of its bottle and what is in it."""
-
-    @property
-    def title(self) -> str:
-        """Maker and name."""
-
-    @property
-    def ingredient(self) -> str:
-        """The key of what it is."""
-
-    @property
-    def size(self) -> float:
-        """What a full one holds, in `unit`."""
-
-    @property
-    def unit(self) -> Unit:
-        """What it is counted in."""
-
-    @property
-    def density_g_per_ml(self) -> float | None:
-        """Density as it was learned by weighing."""
-
-    @property
-    def shape(self) -> str | None:
-        """The key of the bottle's shape."""
 
 
 @dataclass(frozen=True)
@@ -129,7 +100,14 @@ def container_for(label: Label, tree: FamilyTree, tare: Tare | None = None) -> C
     if label.unit != "ml":
         return Container(label.title, label.size, label.unit)
     shape, contents = shape_of(label, tree), contents_of(label, tree)
-    return Container(label.title, label.size, label.unit, shape, tare, contents)
+    return Container(
+        title=label.title,
+        size=label.size,
+        unit=label.unit,
+        shape=shape,
+        tare=tare,
+        contents=contents,
+    )
 
 
 def shape_of(label: Label, tree: FamilyTree) -> Shape:

@@ -14,10 +14,9 @@ from dataclasses import dataclass
 from functools import cache, cached_property
 from itertools import accumulate, pairwise
 from math import hypot, inf, isfinite, pi
-from typing import Literal, cast, get_args
+from typing import Annotated, Any, Literal
 
 from barkeep import resource_files
-from barkeep.domain.ingredients.toml_fields import Fields, Table, parse, refuse_other_tables, tables
 from barkeep.errors import (
     AmountError,
     HeightAboveBottle,
@@ -25,10 +24,29 @@ from barkeep.errors import (
     LevelAboveSize,
     NegativeAmount,
 )
+from barkeep.shipped_data import (
+    Limits,
+    NotNegative,
+    Positive,
+    Table,
+    Text,
+    parse,
+    parted,
+    read,
+    read_field,
+    table_in,
+    tables,
+    without,
+)
 
 Section = Literal["round", "square", "oval"]
 
-SECTIONS: tuple[Section, ...] = get_args(Section)
+_ROWS: Mapping[Section, Any] = {
+    "round": tuple[tuple[NotNegative, NotNegative], ...],
+    "square": tuple[tuple[NotNegative, NotNegative, NotNegative], ...],
+    "oval": tuple[tuple[NotNegative, NotNegative, NotNegative], ...],
+}
+"""What a row of the inside holds: height and width, and of what is not round one more length."""
 
 
 _STEPS = 100
@@ -52,14 +70,17 @@ class Station:
 class Punt:
     """The push-up inside: a paraboloid that stands on the lowest inner point."""
 
-    depth_cm: float = 0.0
-    width_cm: float = 0.0
+    depth_cm: Positive
+    width_cm: Positive
 
     def area_cm2(self, above_base_cm: float) -> float:
         """The area it takes from the cross-section at a height above the lowest inner point."""
         if above_base_cm >= self.depth_cm:
             return 0.0
         return pi / 4.0 * self.width_cm**2 * (1.0 - above_base_cm / self.depth_cm)
+
+
+NO_PUNT = Punt(0.0, 0.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,7 +136,7 @@ class Profile:
 
     section: Section
     stations: tuple[Station, ...]
-    punt: Punt = Punt()
+    punt: Punt = NO_PUNT
 
     @property
     def base_cm(self) -> float:
@@ -190,7 +211,7 @@ class Profile:
         end = self._area(high)
         b = (4.0 * half - 3.0 * a - end) / length
         c = 2.0 * (a - 2.0 * half + end) / length**2
-        return Segment(low.height_cm, length, a, b, c)
+        return Segment(foot_cm=low.height_cm, length_cm=length, a=a, b=b, c=c)
 
     def _area(self, station: Station) -> float:
         outline = area_cm2(self.section, station)
@@ -260,13 +281,13 @@ class Shape:
     """
 
     key: str
-    name: str
-    about: str
-    reference_ml: float
-    outer_height_cm: float
-    wall_cm: float
-    neck_cm: float
-    shape_sigma: float
+    name: Text
+    about: Text
+    reference_ml: Positive
+    outer_height_cm: Positive
+    wall_cm: Positive
+    neck_cm: Positive
+    shape_sigma: Annotated[float, Limits(gt=0.0, le=0.5)]
     profile: Profile
     basis: str
 
@@ -284,10 +305,10 @@ class Shape:
 class Usual:
     """The shape to assume for these kinds (none: any) in these sizes, both ends included."""
 
-    shape: str
-    kinds: frozenset[str] = frozenset()
-    from_ml: float = 0.0
-    to_ml: float = inf
+    shape: Text
+    kinds: frozenset[Text] = frozenset()
+    from_ml: NotNegative = 0.0
+    to_ml: NotNegative = inf
 
     def fits(self, size_ml: float, kinds: Collection[str]) -> bool:
         """Whether it is said of a bottle of this size with one of these kinds in it."""
@@ -398,13 +419,7 @@ def _shipped_usual() -> tuple[Usual, ...]:
 
 def read_shapes(text: str, file: str = FILE) -> Mapping[str, Shape]:
     """Shapes out of a TOML text, by key. Raises `KnowledgeError`."""
-    document = parse(text, file)
-    refuse_other_tables(document, ("basis", "shape", "usual"), file)
-    basis = Fields({"basis": document.get("basis")}, file, "the text").text("basis")
-    shapes = document.get("shape", {})
-    if not isinstance(shapes, dict):
-        raise KnowledgeError(file, "shape", "write each shape as a table, [shape.its-key]")
-    return {key: _shape(key, table, basis, file) for key, table in shapes.items()}
+    return _shapes(_document(text, file), file)
 
 
 def read_usual(text: str, file: str = FILE) -> tuple[Usual, ...]:
@@ -412,51 +427,47 @@ def read_usual(text: str, file: str = FILE) -> tuple[Usual, ...]:
 
     The last one fits everything, so that there is always an answer.
     """
-    shapes = read_shapes(text, file)
+    document = _document(text, file)
+    shapes = _shapes(document, file)
     found = []
-    for number, table in enumerate(tables(parse(text, file), "usual", file), 1):
-        fields = Fields(table, file, f"usual {number}")
-        shape = fields.text("shape")
-        if shape not in shapes:
-            fields.refuse(f"“{shape}” is not a shape")
-        kinds = frozenset(fields.words("kinds"))
-        from_ml = fields.number_or_none("from_ml") or 0.0
-        to_ml = fields.number_or_none("to_ml", least=from_ml)
-        found.append(Usual(shape, kinds, from_ml, inf if to_ml is None else to_ml))
-        fields.finish()
+    for number, each in enumerate(tables(document, "usual", file), 1):
+        rule = read(each, Usual, file, f"usual {number}")
+        if rule.shape not in shapes:
+            raise KnowledgeError(file, f"usual {number}", f"“{rule.shape}” is not a shape")
+        if rule.to_ml < rule.from_ml:
+            reason = f"“to_ml” is {rule.to_ml:g}; it must be {rule.from_ml:g} or more"
+            raise KnowledgeError(file, f"usual {number}", reason)
+        found.append(rule)
     if not found or found[-1] != Usual(found[-1].shape):
         raise KnowledgeError(file, "usual", "the last must fit any kind in any size")
     return tuple(found)
 
 
-def _shape(key: str, table: object, basis: str, file: str) -> Shape:
+def _document(text: str, file: str) -> Table:
+    return parse(text, file, "basis", "shape", "usual")
+
+
+def _shapes(document: Table, file: str) -> Mapping[str, Shape]:
+    basis = read_field(document, name="basis", kind=Text, file=file, place="the text")
+    drawn = table_in(document, "shape", file)
+    return {key: _shape(key, each, basis, file) for key, each in drawn.items()}
+
+
+def _shape(key: str, raw: object, basis: str, file: str) -> Shape:
     place = f"shape.{key}"
-    if not isinstance(table, dict):
-        raise KnowledgeError(file, place, "write each shape as a table, [shape.its-key]")
-    fields = Fields(table, file, place)
-    shape = Shape(
-        key=key,
-        name=fields.text("name"),
-        about=fields.text("about"),
-        reference_ml=fields.number("reference_ml", above=0.0),
-        outer_height_cm=fields.number("outer_height_cm", above=0.0),
-        wall_cm=fields.number("wall_cm", above=0.0),
-        neck_cm=fields.number("neck_cm", above=0.0),
-        shape_sigma=fields.number("shape_sigma", above=0.0, most=0.5),
-        profile=_profile(fields),
-        basis=basis,
-    )
-    fields.finish()
-    for fault in faults(shape.profile) or _unlike_a_bottle(shape):
-        fields.refuse(fault)
+    own, drawn = parted(raw, Shape, file, place)
+    profile = _profile(drawn, file, place)
+    shape = read(own, Shape, file, place, key=key, profile=profile, basis=basis)
+    for fault in faults(profile) or _unlike_a_bottle(shape):
+        raise KnowledgeError(file, place, fault)
     return shape
 
 
-def _profile(fields: Fields) -> Profile:
-    section = cast(Section, fields.choice("section", SECTIONS, ""))
-    rows = fields.rows("inner", 2 if section == "round" else 3)
+def _profile(drawn: Table, file: str, place: str) -> Profile:
+    section: Section = read_field(drawn, name="section", kind=Section, file=file, place=place)
+    rows = read_field(drawn, name="inner", kind=_ROWS[section], file=file, place=place)
     stations = tuple(_station(section, row) for row in rows)
-    return Profile(section, stations, _punt(fields.table("punt"), fields))
+    return read(without(drawn, "inner"), Profile, file, place, stations=stations)
 
 
 def _station(section: Section, row: tuple[float, ...]) -> Station:
@@ -464,15 +475,6 @@ def _station(section: Section, row: tuple[float, ...]) -> Station:
     if section == "square":
         return Station(height, width, width, corner_cm=third[0])
     return Station(height, width, third[0] if third else width)
-
-
-def _punt(table: Table, owner: Fields) -> Punt:
-    if not table:
-        return Punt()
-    fields = Fields(table, owner.file, f"{owner.key}.punt")
-    depth, width = (fields.number(name, above=0.0) for name in ("depth_cm", "width_cm"))
-    fields.finish()
-    return Punt(depth, width)
 
 
 def _unlike_a_bottle(shape: Shape) -> list[str]:

@@ -122,7 +122,15 @@ class _Market:
         owned = key in self.sourcing.supply.owned
         why = _why(unlocks, exactly, nearest, owned)
         price = self.snapshot.price_of.get(key)
-        return Candidate(key, unlocks, exactly, nearest, price, owned, why)
+        return Candidate(
+            ingredient=key,
+            unlocks=unlocks,
+            exactly=exactly,
+            nearest=nearest,
+            price=price,
+            owned=owned,
+            why=why,
+        )
 
     @cached_property
     def _failing(self) -> tuple[_Judged, ...]:
@@ -207,7 +215,9 @@ class _Market:
     ) -> tuple[DerivationWays, ...]:
         bought = self._ways_buying(before, number).get(key, ())
         limits, supply = thresholds(before.spec), self.sourcing.supply
-        return choices(before.lines[number], bought, limits, supply, self.tree)
+        return choices(
+            before.lines[number], derivations=bought, limits=limits, supply=supply, tree=self.tree
+        )
 
 
 def _asked(_name: str, judged: _Judged) -> Iterable[str]:

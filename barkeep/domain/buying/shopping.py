@@ -279,7 +279,16 @@ class _Shop:
         if (amount := round(poured + kept, NOISE)) > 0.0:
             count = packages_for(amount, package.size)
             reasons = [*(why if poured else []), *why_kept]
-            bought.append(_Bought(kind, package, count, poured, kept, reasons))
+            bought.append(
+                _Bought(
+                    kind=kind,
+                    package=package,
+                    packages=count,
+                    poured=poured,
+                    kept=kept,
+                    why=reasons,
+                )
+            )
 
     def _kept(
         self, kind: _Kind, package: Package, fitting: Sequence[_Bought]
@@ -315,15 +324,15 @@ class _Shop:
         unit = self._tree[key].unit
         amount = round(bought.poured + bought.kept, NOISE)
         return ShoppingItem(
-            key,
-            float(math.ceil(amount)) if unit == "each" else amount,
-            unit,
-            package.product,
-            package.size,
-            bought.packages,
-            package.price,
-            tuple(dict.fromkeys(bought.why)),
-            bought.kind.least_abv,
+            ingredient=key,
+            need=float(math.ceil(amount)) if unit == "each" else amount,
+            unit=unit,
+            product=package.product,
+            size=package.size,
+            packages=bought.packages,
+            price=package.price,
+            why=tuple(dict.fromkeys(bought.why)),
+            min_abv_percent=bought.kind.least_abv,
         )
 
     # What is left in the bar

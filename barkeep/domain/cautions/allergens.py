@@ -7,31 +7,47 @@ comes first, and nothing here replaces asking the guest.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from functools import cache
-from typing import Literal, cast, get_args
+from typing import Literal
 
 from barkeep import resource_files
-from barkeep.domain.ingredients.toml_fields import Fields, parse, refuse_other_tables, tables
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.errors import KnowledgeError, spoken_list
+from barkeep.shipped_data import Text, Texts, parse, read, read_field, tables, without
 
 FILE = "allergens.toml"
 
 
 List = Literal["US", "EU"]
 
-LISTS: tuple[List, ...] = get_args(List)
+_GAP = "{allergens}"
 
 
 @dataclass(frozen=True, slots=True)
 class Allergen:
     """One allergen: its word, the lists it is on (none where the word is an owner's), a note."""
 
-    word: str
-    lists: tuple[List, ...]
-    note: str
+    word: Text
+    lists: tuple[List, ...] = ()
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class _Authority:
+    """The law behind each list."""
+
+    US: Text
+    EU: Text
+
+
+@dataclass(frozen=True, slots=True)
+class _Sentences:
+    """What is said of a drink: `{allergens}` is where they are named."""
+
+    contains: Text
+    brought_in: Text
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,8 +56,7 @@ class KnownAllergens:
 
     by_word: Mapping[str, Allergen]
     authority: Mapping[List, str]
-    contains: str
-    brought_in: str
+    sentences: _Sentences
 
     @property
     def all(self) -> tuple[Allergen, ...]:
@@ -50,7 +65,7 @@ class KnownAllergens:
 
     def called(self, word: str) -> Allergen:
         """The allergen a word means; a word nobody knows is kept as it stands."""
-        return self.by_word.get(folded(word)) or Allergen(word, (), "")
+        return self.by_word.get(folded(word)) or Allergen(word)
 
 
 @cache
@@ -72,66 +87,40 @@ def allergens_of(keys: Iterable[str], tree: FamilyTree) -> tuple[Allergen, ...]:
 
 def contains_sentence(allergens: Iterable[Allergen]) -> str:
     """The sentence that says a drink carries these; empty for none."""
-    return _sentence(shipped_allergens().contains, allergens)
+    return _sentence(shipped_allergens().sentences.contains, allergens)
 
 
 def brought_in_sentence(allergens: Iterable[Allergen]) -> str:
     """The sentence that says these were not in the spec as written; empty for none."""
-    return _sentence(shipped_allergens().brought_in, allergens)
+    return _sentence(shipped_allergens().sentences.brought_in, allergens)
 
 
 def read_allergens(text: str, file: str = FILE) -> KnownAllergens:
     """The allergens out of a TOML text. Raises `KnowledgeError`."""
-    document = parse(text, file)
-    refuse_other_tables(document, ("allergen", "authority", "sentence"), file)
+    document = parse(text, file, "allergen", "authority", "sentence")
     by_word: dict[str, Allergen] = {}
-    for table in tables(document, "allergen", file):
-        fields = Fields(table, file, f"allergen {table.get('word', '?')}")
-        allergen, others = _allergen(fields)
+    for each in tables(document, "allergen", file):
+        key = f"allergen {each.get('word', '?')}"
+        others = read_field(
+            {"other_words": (), **each}, name="other_words", kind=Texts, file=file, place=key
+        )
+        allergen = read(without(each, "other_words"), Allergen, file, key)
+        if not allergen.lists:
+            raise KnowledgeError(file, key, "it is on no list")
         for word in (allergen.word, *others):
             if folded(word) in by_word:
-                fields.refuse(f"“{word}” is there twice")
+                raise KnowledgeError(file, key, f"“{word}” is there twice")
             by_word[folded(word)] = allergen
-    authority = _part(document, "authority", file)
-    sentence = _part(document, "sentence", file)
-    known = KnownAllergens(
-        by_word,
-        {each: authority.text(each) for each in LISTS},
-        _with_gap(sentence, "contains"),
-        _with_gap(sentence, "brought_in"),
-    )
-    authority.finish()
-    sentence.finish()
-    return known
-
-
-def _allergen(fields: Fields) -> tuple[Allergen, tuple[str, ...]]:
-    lists = fields.words("lists")
-    for each in lists:
-        if each not in LISTS:
-            fields.refuse(f"“lists” has “{each}”; it must be one of {', '.join(LISTS)}")
-    if not lists:
-        fields.refuse("it is on no list")
-    allergen = Allergen(fields.text("word"), cast(tuple[List, ...], lists), fields.text("note", ""))
-    others = fields.words("other_words")
-    fields.finish()
-    return allergen, others
-
-
-def _part(document: Mapping[str, object], name: str, file: str) -> Fields:
-    table = document.get(name)
-    if not isinstance(table, dict):
-        raise KnowledgeError(file, name, f"write it as a table, [{name}]")
-    return Fields(table, file, name)
-
-
-def _with_gap(fields: Fields, name: str) -> str:
-    text = fields.text(name)
-    if text.count("{allergens}") != 1:
-        fields.refuse(f"“{name}” must have {{allergens}} once, where they are named")
-    return text
+    authority = read(document.get("authority"), _Authority, file, "authority")
+    sentences = read(document.get("sentence"), _Sentences, file, "sentence")
+    for name, sentence in asdict(sentences).items():
+        if sentence.count(_GAP) != 1:
+            reason = f"“{name}” must have {_GAP} once, where they are named"
+            raise KnowledgeError(file, "sentence", reason)
+    laws: dict[List, str] = {"US": authority.US, "EU": authority.EU}
+    return KnownAllergens(by_word, laws, sentences)
 
 
 def _sentence(text: str, allergens: Iterable[Allergen]) -> str:
     words = [allergen.word for allergen in allergens]
-    return text.replace("{allergens}", spoken_list(words, "and")) if words else ""
+    return text.replace(_GAP, spoken_list(words, "and")) if words else ""

@@ -7,23 +7,35 @@ doctor, a pharmacist or whoever else is qualified, come first.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cache
 from string import Formatter
 from types import MappingProxyType
-from typing import Literal, cast, get_args
+from typing import Annotated, Literal, get_args
 
 from barkeep import resource_files
 from barkeep.domain.cautions.allergens import Allergen, allergens_of
-from barkeep.domain.ingredients.toml_fields import Fields, parse
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.phrases import Phrases, folded, is_findable
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import KnowledgeError
+from barkeep.shipped_data import (
+    Limits,
+    Table,
+    Text,
+    Texts,
+    parse,
+    parted,
+    read,
+    read_field,
+    without,
+)
 
 FILE = "cautions.toml"
 
+
+Strength = Annotated[float, Limits(gt=0.0, le=100.0)]
 
 Level = Literal["note", "care", "danger"]
 
@@ -50,10 +62,10 @@ class Caution:
     """
 
     key: str
-    text: str
-    authority: str
+    text: Text
+    authority: Text
     level: Level
-    basis: str
+    basis: Text
     general: bool = False
 
     @property
@@ -106,14 +118,14 @@ class Conditions:
     drink is below it.
     """
 
-    kinds: frozenset[str] = frozenset()
+    kinds: frozenset[Text] = frozenset()
     phrases: Phrases | None = None
-    strength_at_least: float | None = None
-    served_strength_at_least: float | None = None
-    techniques: frozenset[str] = frozenset()
+    strength_at_least: Strength | None = None
+    served_strength_at_least: Strength | None = None
+    techniques: frozenset[Technique] = field(default=frozenset(), metadata={"called": "technique"})
     ph_below_6: bool = False
     alcoholic: bool = False
-    every: bool = False
+    every: bool = field(default=False, metadata={"called": "all"})
 
     def hold(self, occasion: Occasion, kin: frozenset[str], words: str) -> bool:
         """Whether they hold; `kin` are the ingredients and their kinds, `words` are folded."""
@@ -196,65 +208,42 @@ def _filled(caution: Caution, figures: Mapping[str, str]) -> Caution:
     return replace(caution, text=caution.text.format(**figures))
 
 
-def _rule(key: str, table: object, file: str) -> CautionRule:
-    if not isinstance(table, dict):
-        raise KnowledgeError(file, key, "write each caution as a table, [its-key]")
-    fields = Fields(table, file, key)
-    text, basis = fields.text("text"), fields.text("basis")
-    level = cast(Level, fields.choice("level", LEVELS, ""))
-    authority, general = fields.text("authority"), fields.flag("general")
-    if not any(each in basis for each in BASES):
-        fields.refuse(f"“basis” must say one of these: {', '.join(BASES)}")
-    when = _conditions(fields)
-    fields.finish()
-    caution = Caution(key, text, authority, level, basis, general)
-    return CautionRule(caution, when, _figures(text, fields))
-
-
-def _conditions(fields: Fields) -> Conditions:
-    conditions = Conditions(
-        kinds=frozenset(fields.words("kinds")),
-        phrases=_phrases(fields),
-        strength_at_least=fields.number_or_none("strength_at_least", above=0, most=100),
-        served_strength_at_least=fields.number_or_none(
-            "served_strength_at_least", above=0, most=100
-        ),
-        techniques=_techniques(fields),
-        ph_below_6=fields.flag("ph_below_6"),
-        alcoholic=fields.flag("alcoholic"),
-        every=fields.flag("all"),
+def _rule(key: str, raw: object, file: str) -> CautionRule:
+    own, rest = parted(raw, Caution, file, key)
+    caution = read(own, Caution, file, key, key=key)
+    if not any(each in caution.basis for each in BASES):
+        raise KnowledgeError(file, key, f"“basis” must say one of these: {', '.join(BASES)}")
+    when = read(
+        without(rest, "words", "not"), Conditions, file, key, phrases=_phrases(rest, file, key)
     )
-    if conditions in (Conditions(), Conditions(every=True)):
-        fields.refuse("nothing raises it; say in which case it is to be raised")
-    return conditions
+    if when in (Conditions(), Conditions(every=True)):
+        reason = "nothing raises it; say in which case it is to be raised"
+        raise KnowledgeError(file, key, reason)
+    return CautionRule(caution, when, _figures(caution.text, file, key))
 
 
-def _phrases(fields: Fields) -> Phrases | None:
-    said, unless = fields.words("words"), fields.words("not")
+def _phrases(table: Table, file: str, key: str) -> Phrases | None:
+    said, unless = (
+        read_field(table, name=each, kind=Texts, file=file, place=key) if each in table else ()
+        for each in ("words", "not")
+    )
     for phrase in (*said, *unless):
         if not is_findable(phrase):
-            fields.refuse(f"“{phrase}” says too little to be looked for")
+            raise KnowledgeError(file, key, f"“{phrase}” says too little to be looked for")
     if unless and not said:
-        fields.refuse("“not” needs “words” to take something away from")
+        raise KnowledgeError(file, key, "“not” needs “words” to take something away from")
     return Phrases(said, unless) if said else None
 
 
-def _techniques(fields: Fields) -> frozenset[str]:
-    techniques = fields.words("technique")
-    for each in techniques:
-        if each not in get_args(Technique):
-            fields.refuse(f"“technique” has “{each}”; there is no such technique")
-    return frozenset(techniques)
-
-
-def _figures(text: str, fields: Fields) -> frozenset[str]:
+def _figures(text: str, file: str, key: str) -> frozenset[str]:
     try:
         names = {name for _, name, _, _ in Formatter().parse(text) if name is not None}
     except ValueError:
-        fields.refuse("“text” has a brace without its fellow")
+        raise KnowledgeError(file, key, "“text” has a brace without its fellow") from None
     for name in names:
         if name not in FIGURES:
-            fields.refuse(f"“text” shows {{{name}}}; it may show {', '.join(FIGURES)}")
+            reason = f"“text” shows {{{name}}}; it may show {', '.join(FIGURES)}"
+            raise KnowledgeError(file, key, reason)
     return frozenset(names)
 
 

@@ -150,7 +150,9 @@ def analyse(
     batch = is_batch(mixture.served_ml, ethanol_g)
     used = _used(poured)
     # Of a batch, and of what holds alcohol only by choice, nothing is said per serve.
-    cautions, general = _cautions(made, poured, used, abv, None if batch else drinks or None, tree)
+    cautions, general = _cautions(
+        made, poured=poured, used=used, abv=abv, drinks=None if batch else drinks or None, tree=tree
+    )
     return Analysis(
         spec=made,
         technique=made.technique,

@@ -8,16 +8,16 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
-from typing import Literal, get_args
+from typing import Literal, NamedTuple, get_args
 
 from barkeep import resource_files
 from barkeep.domain.drink.contents import Content
 from barkeep.domain.drink.ice import is_carbonated, meets_ice
-from barkeep.domain.ingredients.toml_fields import Fields, parse
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.specs.spec import ACCENT_ML, Spec
 from barkeep.errors import KnowledgeError
+from barkeep.shipped_data import NotNegative, Text, by_key, parse
 
 FILE = "balance_ranges.toml"
 
@@ -33,12 +33,11 @@ SOUR_G_PER_L = 20.0
 _EGG_WHITES = ("egg", "egg-white", "pasteurised-egg-white", "aquafaba")
 
 
-@dataclass(frozen=True, slots=True)
-class Range:
+class Range(NamedTuple):
     """From and to, both within it."""
 
-    low: float
-    high: float
+    low: NotNegative
+    high: NotNegative
 
     def place_of(self, value: float) -> Place:
         """Where a value lies, to the digit in which the ranges are given."""
@@ -52,7 +51,7 @@ class DrinkStyle:
     """A family of drinks: strength in % vol, sugar and acid in g per litre, ice melted in."""
 
     key: str
-    name: str
+    name: Text
     strength: Range
     sugar: Range
     acid: Range
@@ -98,31 +97,15 @@ def styles() -> Mapping[str, DrinkStyle]:
 
 def read_styles(text: str, file: str = FILE) -> Mapping[str, DrinkStyle]:
     """Families out of a TOML text. Raises `KnowledgeError`."""
-    found = {}
-    for key, table in parse(text, file).items():
-        if not isinstance(table, dict):
-            raise KnowledgeError(file, key, "it must be a table")
-        found[key] = _style(key, table, file)
+    found = by_key(parse(text, file), DrinkStyle, file)
+    for key, style in found.items():
+        for name, (low, high) in zip(
+            QUALITIES, (style.strength, style.sugar, style.acid), strict=True
+        ):
+            if low >= high:
+                reason = f"“{name}” must be two numbers, from the lower to the higher"
+                raise KnowledgeError(file, key, reason)
     return found
-
-
-def _style(key: str, table: Mapping[str, object], file: str) -> DrinkStyle:
-    fields = Fields({name: table[name] for name in table if name not in QUALITIES}, file, key)
-    strength, sugar, acid = (_range(name, table.get(name), fields) for name in QUALITIES)
-    style = DrinkStyle(key, fields.text("name"), strength, sugar, acid, fields.text("note", ""))
-    fields.finish()
-    return style
-
-
-def _range(name: str, ends: object, fields: Fields) -> Range:
-    if not (
-        isinstance(ends, list)
-        and len(ends) == 2
-        and all(isinstance(each, int | float) and not isinstance(each, bool) for each in ends)
-        and 0 <= ends[0] < ends[1]
-    ):
-        fields.refuse(f"“{name}” must be two numbers, from the lower to the higher")
-    return Range(float(ends[0]), float(ends[1]))
 
 
 def _is_sour(content: Content) -> bool:

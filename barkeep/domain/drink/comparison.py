@@ -51,15 +51,23 @@ def compare(parent: Spec, riff: Spec, snapshot: Snapshot) -> RiffComparison:
     """Set a riff beside its parent, both poured from tonight's bottles."""
     before, after = _figures(parent, snapshot), _figures(riff, snapshot)
     change = DrinkFigures(
-        _less(after.abv_percent, before.abv_percent),
-        _less(after.sugar_g_per_l, before.sugar_g_per_l),
-        _less(after.acid_g_per_l, before.acid_g_per_l),
-        _less(after.served_volume_ml, before.served_volume_ml),
-        _less(after.cost, before.cost),
+        abv_percent=_less(after.abv_percent, before.abv_percent),
+        sugar_g_per_l=_less(after.sugar_g_per_l, before.sugar_g_per_l),
+        acid_g_per_l=_less(after.acid_g_per_l, before.acid_g_per_l),
+        served_volume_ml=_less(after.served_volume_ml, before.served_volume_ml),
+        cost=_less(after.cost, before.cost),
     )
     pairs = line_pairs(parent, riff, snapshot.knowledge.tree)
     currency = snapshot.settings.currency
-    return RiffComparison(parent, riff, pairs, before, after, change, currency)
+    return RiffComparison(
+        parent=parent,
+        riff=riff,
+        pairs=pairs,
+        before=before,
+        after=after,
+        change=change,
+        currency=currency,
+    )
 
 
 def figure_rows(comparison: RiffComparison) -> tuple[FigureRow, ...]:
@@ -69,11 +77,21 @@ def figure_rows(comparison: RiffComparison) -> tuple[FigureRow, ...]:
 
 def _rows(comparison: RiffComparison) -> Iterator[FigureRow]:
     before, after = comparison.before, comparison.after
-    yield _row("Strength", before.abv_percent, after.abv_percent, "% vol", 1)
-    yield _row("Sugar", before.sugar_g_per_l, after.sugar_g_per_l, "g/l", 0)
-    yield _row("Acid", before.acid_g_per_l, after.acid_g_per_l, "g/l", 1)
-    yield _row("In the glass", before.served_volume_ml, after.served_volume_ml, "ml", 0)
-    yield _row("Cost", before.cost, after.cost, comparison.currency, 2)
+    yield _row(
+        "Strength", before=before.abv_percent, after=after.abv_percent, unit="% vol", digits=1
+    )
+    yield _row(
+        "Sugar", before=before.sugar_g_per_l, after=after.sugar_g_per_l, unit="g/l", digits=0
+    )
+    yield _row("Acid", before=before.acid_g_per_l, after=after.acid_g_per_l, unit="g/l", digits=1)
+    yield _row(
+        "In the glass",
+        before=before.served_volume_ml,
+        after=after.served_volume_ml,
+        unit="ml",
+        digits=0,
+    )
+    yield _row("Cost", before=before.cost, after=after.cost, unit=comparison.currency, digits=2)
 
 
 def _row(
@@ -95,17 +113,23 @@ def _shown(value: float | None, unit: str, digits: int) -> str:
 def _figures(spec: Spec, snapshot: Snapshot) -> DrinkFigures:
     analysis = analyse(spec, snapshot)
     if not analysis.served_volume_ml:
-        return DrinkFigures(None, None, None, None, analysis.cost.amount)
+        return DrinkFigures(
+            abv_percent=None,
+            sugar_g_per_l=None,
+            acid_g_per_l=None,
+            served_volume_ml=None,
+            cost=analysis.cost.amount,
+        )
     return _of(analysis)
 
 
 def _of(analysis: Analysis) -> DrinkFigures:
     return DrinkFigures(
-        analysis.abv_percent,
-        analysis.sugar_g_per_l,
-        analysis.acid_g_per_l,
-        analysis.served_volume_ml,
-        analysis.cost.amount,
+        abv_percent=analysis.abv_percent,
+        sugar_g_per_l=analysis.sugar_g_per_l,
+        acid_g_per_l=analysis.acid_g_per_l,
+        served_volume_ml=analysis.served_volume_ml,
+        cost=analysis.cost.amount,
     )
 
 

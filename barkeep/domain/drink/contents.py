@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
-from barkeep.domain.ingredients.composition import Composition, composition_of
+from barkeep.domain.ingredients.composition import PLAIN, composition_of
 from barkeep.domain.ingredients.figures import NOTHING, Figure, Liquid, liquid_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.ingredients.uses import Technique
@@ -111,7 +111,9 @@ def content_of(line: Line, pour: Pour, technique: Technique, knowledge: Knowledg
     quantity = amount_poured(line, tree) * pour.ratio
     if tree[pour.ingredient].unit == "ml":
         return _liquid_content(line, pour, quantity, tree)
-    return _solid_content(line, pour, quantity, technique, knowledge)
+    return _solid_content(
+        line, pour=pour, quantity=quantity, technique=technique, knowledge=knowledge
+    )
 
 
 def amount_poured(line: Line, tree: FamilyTree) -> float:
@@ -134,23 +136,23 @@ def tops_up(line: Line, tree: FamilyTree) -> bool:
 def _liquid_content(line: Line, pour: Pour, quantity: float, tree: FamilyTree) -> Content:
     product = None if pour.bottle is None else pour.bottle.product
     liquid = liquid_of(pour.ingredient, tree, product)
-    made_of = composition_of(pour.ingredient, tree) or Composition("l")
+    made_of = composition_of(pour.ingredient, tree) or PLAIN
     litres = quantity / 1000.0
     return Content(
-        line,
-        pour,
-        quantity,
-        quantity,
-        _sigma_ml(line, quantity),
-        liquid,
-        made_of.protein_g * litres,
-        made_of.fat_g * litres,
+        line=line,
+        pour=pour,
+        quantity=quantity,
+        volume_ml=quantity,
+        sigma_ml=_sigma_ml(line, quantity),
+        liquid=liquid,
+        protein_g=made_of.protein_g * litres,
+        fat_g=made_of.fat_g * litres,
         counted=quantity > 0.0,
     )
 
 
 def _solid_content(
-    line: Line, pour: Pour, quantity: float, technique: Technique, knowledge: Knowledge
+    line: Line, *, pour: Pour, quantity: float, technique: Technique, knowledge: Knowledge
 ) -> Content:
     tree = knowledge.tree
     made_of = composition_of(pour.ingredient, tree)
@@ -163,14 +165,14 @@ def _solid_content(
         _per_l(made_of.acid_g, made_of.volume_ml),
     )
     return Content(
-        line,
-        pour,
-        quantity,
-        volume,
-        _sigma_ml(line, volume),
-        liquid,
-        made_of.protein_g * quantity,
-        made_of.fat_g * quantity,
+        line=line,
+        pour=pour,
+        quantity=quantity,
+        volume_ml=volume,
+        sigma_ml=_sigma_ml(line, volume),
+        liquid=liquid,
+        protein_g=made_of.protein_g * quantity,
+        fat_g=made_of.fat_g * quantity,
         counted=quantity > 0.0,
     )
 
@@ -183,10 +185,25 @@ def _pressed(line: Line, pour: Pour, quantity: float, knowledge: Knowledge) -> C
         if first.ingredient == pour.ingredient and not others and tree.is_a(recipe.made, "juice"):
             volume = quantity * recipe.yields / first.amount
             sigma = DASHED_SHARE / 2.0 * volume
-            return Content(line, pour, quantity, volume, sigma, liquid_of(recipe.made, tree))
+            return Content(
+                line=line,
+                pour=pour,
+                quantity=quantity,
+                volume_ml=volume,
+                sigma_ml=sigma,
+                liquid=liquid_of(recipe.made, tree),
+            )
     weightless = any(tree.is_a(pour.ingredient, kind) for kind in WITHOUT_WEIGHT)
     empty = Liquid(NOTHING, NOTHING, NOTHING)
-    return Content(line, pour, quantity, 0.0, 0.0, empty, counted=weightless)
+    return Content(
+        line=line,
+        pour=pour,
+        quantity=quantity,
+        volume_ml=0.0,
+        sigma_ml=0.0,
+        liquid=empty,
+        counted=weightless,
+    )
 
 
 def _per_l(grams: float, volume_ml: float) -> Figure:

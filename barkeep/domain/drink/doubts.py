@@ -61,7 +61,7 @@ def doubts(
     spec: Spec, mixture: Mixture, cost: Cost, supply: Supply, *, batch: bool = False
 ) -> tuple[str, ...]:
     """Every doubt, the largest kinds first; `supply` is what else might be poured."""
-    told = _Told(spec, mixture, cost, supply, batch)
+    told = _Told(spec=spec, mixture=mixture, cost=cost, supply=supply, batch=batch)
     makers: tuple[Callable[[_Told], Iterable[str]], ...] = (
         _whole,
         _unknown_strength,

@@ -49,7 +49,7 @@ def fitted_dilution(technique: Technique, abv_percent: float) -> float:
     """
     if technique not in ("shaken", "stirred"):
         raise ValueError(f"there is no formula for a drink that is {technique}")
-    return _formula(technique, within("strength", abv_percent, WEAKEST, STRONGEST, "% vol"))
+    return _formula(technique, within("strength", abv_percent, WEAKEST, STRONGEST, unit="% vol"))
 
 
 def expected_dilution(technique: Technique, abv_percent: float) -> Dilution:
@@ -57,7 +57,7 @@ def expected_dilution(technique: Technique, abv_percent: float) -> Dilution:
 
     Raises `OutsideRange` for what is no strength.
     """
-    abv = within("strength", abv_percent, 0.0, 100.0, "% vol")
+    abv = within("strength", abv_percent, 0.0, 100.0, unit="% vol")
     # A strength is a quotient: rounding must not decide on which side of a limit it lies.
     fitted = WEAKEST <= round(abv, 9) <= STRONGEST
     known: Technique = "built" if technique == "unknown" else technique
@@ -77,8 +77,8 @@ def least_dilution(from_c: float, to_c: float, heat_j_per_g_k: float = 4.2) -> f
     By the heat balance, with 333.55 J/g for melting ice (CRC, *from memory*).
     Range: from 0 to 40 °C down to -10 °C. Raises `OutsideRange`.
     """
-    start = within("temperature before", from_c, 0.0, 40.0, "°C")
-    end = within("temperature after", to_c, -10.0, start, "°C")
+    start = within("temperature before", from_c, 0.0, 40.0, unit="°C")
+    end = within("temperature after", to_c, -10.0, start, unit="°C")
     # What melts comes to the drink's own temperature too: it takes up more above 0 °C, less below.
     return heat_j_per_g_k * (start - end) / (_ICE_J_PER_G + _WATER_J_PER_G_K * end)
 

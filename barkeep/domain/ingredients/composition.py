@@ -5,32 +5,31 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
+from typing import Literal
 
 from barkeep import resource_files
-from barkeep.domain.ingredients.toml_fields import Fields, parse
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.errors import KnowledgeError
+from barkeep.shipped_data import NotNegative, Text, parse, read
 
 FILE = "composition.toml"
-
-PER = ("l", "g", "each")
 
 
 @dataclass(frozen=True, slots=True)
 class Composition:
     """For a litre, a gram or a piece (`per`): room in ml and grams of each."""
 
-    per: str
-    volume_ml: float = 0.0
-    sugar_g: float = 0.0
-    acid_g: float = 0.0
-    protein_g: float = 0.0
-    fat_g: float = 0.0
+    per: Literal["l", "g", "each"]
+    basis: Text
+    volume_ml: NotNegative = 0.0
+    sugar_g: NotNegative = 0.0
+    acid_g: NotNegative = 0.0
+    protein_g: NotNegative = 0.0
+    fat_g: NotNegative = 0.0
     blended: bool = False
-    basis: str = ""
 
 
-NOTHING = Composition("l")
+PLAIN = Composition("l", "nothing is said of it")
+"""What is taken of an ingredient that has no entry."""
 
 
 def composition_of(key: str, tree: FamilyTree) -> Composition | None:
@@ -57,27 +56,4 @@ def shipped_compositions() -> Mapping[str, Composition]:
 
 def read_compositions(text: str, file: str = FILE) -> Mapping[str, Composition]:
     """Compositions out of a TOML text. Raises `KnowledgeError`."""
-    found = {}
-    for key, table in parse(text, file).items():
-        if not isinstance(table, dict):
-            raise KnowledgeError(file, key, "it must be a table")
-        found[key] = _composition(Fields(table, file, key))
-    return found
-
-
-def _composition(fields: Fields) -> Composition:
-    per = fields.text("per")
-    if per not in PER:
-        fields.refuse("“per” must be l, g or each")
-    read = Composition(
-        per,
-        fields.number_or_none("volume_ml") or 0.0,
-        fields.number_or_none("sugar_g") or 0.0,
-        fields.number_or_none("acid_g") or 0.0,
-        fields.number_or_none("protein_g") or 0.0,
-        fields.number_or_none("fat_g") or 0.0,
-        fields.flag("blended"),
-        fields.text("basis"),
-    )
-    fields.finish()
-    return read
+    return {key: read(each, Composition, file, key) for key, each in parse(text, file).items()}

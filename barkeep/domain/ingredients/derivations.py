@@ -189,19 +189,21 @@ class _Place:
     def instead(self, entry: StandIn, unspecific: bool) -> _Place:
         """The place of a stand-in, with one stand-in step less to go."""
         return _Place(
-            entry.offered,
-            entry.offered,
-            self.left - 1,
-            self.closeness * entry.closeness,
-            self.ratio * entry.ratio,
-            (*self.steps, Replace(entry)),
-            self.seen | {entry.offered},
-            unspecific,
+            key=entry.offered,
+            origin=entry.offered,
+            left=self.left - 1,
+            closeness=self.closeness * entry.closeness,
+            ratio=self.ratio * entry.ratio,
+            steps=(*self.steps, Replace(entry)),
+            seen=self.seen | {entry.offered},
+            unspecific=unspecific,
         )
 
 
 def _start(key: str, left: int, seen: frozenset[str] = frozenset()) -> _Place:
-    return _Place(key, key, left, 1.0, 1.0, (), seen | {key})
+    return _Place(
+        key=key, origin=key, left=left, closeness=1.0, ratio=1.0, steps=(), seen=seen | {key}
+    )
 
 
 _Parts: TypeAlias = tuple[tuple[Derivation, ...], float]
@@ -276,13 +278,13 @@ class _Search:
     def _pour(self, place: _Place) -> Derivation:
         bought = None if place.key in self.world.owned else place.key
         return Derivation(
-            self.want.ingredient,
-            place.key,
-            place.closeness,
-            place.ratio,
-            {place.key: place.ratio},
-            place.steps,
-            bought,
+            wanted=self.want.ingredient,
+            offered=place.key,
+            closeness=place.closeness,
+            ratio=place.ratio,
+            draws={place.key: place.ratio},
+            steps=place.steps,
+            buying=bought,
         )
 
     def _make(self, place: _Place, recipe: MadeFrom) -> Iterator[Derivation]:
@@ -292,13 +294,13 @@ class _Search:
         for parts, closeness in self._together(place, recipe, worth):
             bought = {part.buying for part in parts if part.buying}
             yield Derivation(
-                self.want.ingredient,
-                place.key,
-                closeness,
-                place.ratio,
-                _drawn(recipe, parts, place.ratio),
-                (*place.steps, Make(recipe, parts)),
-                next(iter(bought), None),
+                wanted=self.want.ingredient,
+                offered=place.key,
+                closeness=closeness,
+                ratio=place.ratio,
+                draws=_drawn(recipe, parts, place.ratio),
+                steps=(*place.steps, Make(recipe, parts)),
+                buying=next(iter(bought), None),
             )
 
     def _together(self, place: _Place, recipe: MadeFrom, worth: float) -> list[_Parts]:

@@ -141,7 +141,7 @@ def _middle(values: Iterable[float | None]) -> Figure:
     known = [value or 0.0 for value in values]
     mean = fmean(known)
     sigma = fmean((value - mean) ** 2 for value in known) ** 0.5
-    return Figure(median(known), sigma, "kinds", min(known), max(known))
+    return Figure(value=median(known), sigma=sigma, source="kinds", low=min(known), high=max(known))
 
 
 def _figured(ingredient: Ingredient) -> bool:

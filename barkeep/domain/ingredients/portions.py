@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, fields
 from functools import cache
 
 from barkeep import resource_files
-from barkeep.errors import KnowledgeError
+from barkeep.shipped_data import amounts, parse
 
 FILE = "portions.toml"
 
@@ -30,21 +29,6 @@ def shipped_portions() -> Portions:
 
 def read_portions(text: str, file: str = FILE) -> Portions:
     """Portions out of a TOML text. Raises `KnowledgeError`."""
-    try:
-        tables = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
-        raise KnowledgeError(file, "the text", f"it is not TOML: {error}") from error
     known = [field.name for field in fields(Portions)]
-    for name in tables:
-        if name not in known:
-            raise KnowledgeError(file, name, "there is no such entry; is it a misspelling?")
-    return Portions(*(_amounts(name, tables.get(name, {}), file) for name in known))
-
-
-def _amounts(name: str, table: object, file: str) -> Mapping[str, float]:
-    if not isinstance(table, dict):
-        raise KnowledgeError(file, name, "it must be a table")
-    for key, value in table.items():
-        if isinstance(value, bool) or not isinstance(value, int | float) or value <= 0:
-            raise KnowledgeError(file, f"{name}.{key}", "it must be a number above nothing")
-    return {key: float(value) for key, value in table.items()}
+    document = parse(text, file, *known)
+    return Portions(*(amounts(document.get(name, {}), file, name) for name in known))

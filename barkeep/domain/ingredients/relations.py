@@ -3,11 +3,16 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Annotated
 
 from barkeep.domain.ingredients.uses import Scope
+from barkeep.shipped_data import Limits, Positive, Share, Text
 
 STAND_IN_STEPS = 2
 """How many stand-in steps one derivation may take."""
+
+RestHours = Annotated[float, Limits(ge=0.0, le=14 * 24.0)]
+"""What rests longer is not made for a shoot."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,11 +24,11 @@ class StandIn:
     *accent*, *never_base*.
     """
 
-    wanted: str
-    offered: str
-    closeness: float
-    ratio: float
-    why: str
+    wanted: Text
+    offered: Text
+    closeness: Share
+    ratio: Positive
+    why: Text
     scope: tuple[Scope, ...] = ()
     own: bool = False
 
@@ -32,8 +37,8 @@ class StandIn:
 class NoStandIn:
     """Nothing replaces `wanted`, and why."""
 
-    wanted: str
-    why: str
+    wanted: Text
+    why: Text
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,11 +57,11 @@ class MadeFrom:
     can be used.
     """
 
-    made: str
+    made: Text
     inputs: tuple[Input, ...]
-    yields: float
-    how: str
-    closeness: float = 1.0
+    yields: Positive
+    how: Text
+    closeness: Share = 1.0
     basis: str = ""
     own: bool = False
-    rest_hours: float = 0.0
+    rest_hours: RestHours = 0.0

@@ -23,6 +23,7 @@ from typing import TYPE_CHECKING, TypeAlias
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.phrases import folded
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
+from barkeep.shipped_data import Days, NotNegative, Percent, Positive, Text, Texts
 
 if TYPE_CHECKING:
     import networkx as nx
@@ -41,21 +42,21 @@ class Ingredient:
     """
 
     key: str
-    name: str
-    parents: tuple[str, ...] = ()
-    aliases: tuple[str, ...] = ()
-    regional: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
-    printed: tuple[str, ...] = ()
+    name: Text
+    parents: Texts = ()
+    aliases: Texts = ()
+    regional: Mapping[str, Texts] = field(default_factory=dict)
+    printed: Texts = ()
     family: bool = False
     proper: bool = False
     unit: Unit = "ml"
-    abv_percent: float | None = None
-    sugar_g_per_l: float | None = None
-    acid_g_per_l: float | None = None
-    shelf_life_days: int | None = None
-    allergens: tuple[str, ...] = ()
+    abv_percent: Percent | None = None
+    sugar_g_per_l: NotNegative | None = None
+    acid_g_per_l: NotNegative | None = None
+    shelf_life_days: Days | None = None
+    allergens: Texts = ()
     always_there: bool = False
-    typical_size: float = 700.0
+    typical_size: Positive = 700.0
     basis: str = ""
 
     @property
@@ -71,7 +72,7 @@ class Confusable:
 
     first: str
     second: str
-    why: str
+    why: Text
 
 
 @dataclass(frozen=True)

@@ -35,9 +35,9 @@ def pearson_square(stronger: float, weaker: float, wanted: float) -> Square:
     >>> pearson_square(40.0, 15.0, 20.0)
     Square(stronger=5.0, weaker=20.0)
     """
-    within("weaker strength", weaker, 0.0, 1e6, "")
-    within("stronger strength", stronger, weaker, 1e6, "")
-    within("wanted strength", wanted, weaker, stronger, "")
+    within("weaker strength", weaker, 0.0, 1e6, unit="")
+    within("stronger strength", stronger, weaker, 1e6, unit="")
+    within("wanted strength", wanted, weaker, stronger, unit="")
     if stronger == weaker:
         return Square(1.0, 0.0)
     return Square(wanted - weaker, stronger - wanted)

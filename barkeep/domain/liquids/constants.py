@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import tomllib
 from bisect import bisect_left
 from collections.abc import Sequence
 from functools import cache
@@ -11,18 +10,25 @@ from typing import Any
 
 from barkeep import resource_files
 from barkeep.errors import OutsideRange
+from barkeep.shipped_data import Table, parse
+
+FILE = "liquids.toml"
 
 
 @cache
+def _document() -> Table:
+    return parse(resource_files.read_text(FILE), FILE)
+
+
 def constants(section: str) -> Any:
     """One table of the file, as TOML gives it."""
-    return tomllib.loads(resource_files.read_text("liquids.toml"))[section]
+    return _document()[section]
 
 
-def within(quantity: str, value: float, low: float, high: float, unit: str) -> float:
+def within(quantity: str, value: float, low: float, high: float, *, unit: str) -> float:
     """The value, where it lies from `low` to `high`. Raises `OutsideRange` where it does not."""
     if not (math.isfinite(value) and low <= value <= high):
-        raise OutsideRange(quantity, value, low, high, unit)
+        raise OutsideRange(quantity=quantity, value=value, low=low, high=high, unit=unit)
     return value
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
@@ -13,6 +12,7 @@ from barkeep import resource_files
 from barkeep.domain.liquids.constants import constants, within
 from barkeep.domain.liquids.ethanol import density_of_mass_fraction
 from barkeep.errors import UnknownName
+from barkeep.shipped_data import Positive, Text, Texts, parse, read
 
 Nutrient = Literal["ethanol", "sugar", "polyol", "acid", "protein", "fat", "fibre"]
 
@@ -23,8 +23,8 @@ def ethanol_g(volume_ml: float, abv_percent: float) -> float:
     >>> round(ethanol_g(44.36, 40.0), 1)  # one US standard drink
     14.0
     """
-    share = within("strength", abv_percent, 0.0, 100.0, "% vol") / 100.0
-    return ethanol_ml_g(within("volume", volume_ml, 0.0, 1e9, "ml") * share)
+    share = within("strength", abv_percent, 0.0, 100.0, unit="% vol") / 100.0
+    return ethanol_ml_g(within("volume", volume_ml, 0.0, 1e9, unit="ml") * share)
 
 
 def ethanol_ml_g(ethanol_ml: float) -> float:
@@ -54,10 +54,12 @@ def alcohol_kept() -> Mapping[str, float]:
 def _energy(table: str, grams: Mapping[Nutrient, float]) -> float:
     per_g: Mapping[str, float] = constants(table)
     return sum(
-        per_g[each] * within(f"mass of {each}", amount, 0.0, 1e7, "g")
+        per_g[each] * within(f"mass of {each}", amount, 0.0, 1e7, unit="g")
         for each, amount in grams.items()
     )
 
+
+FILE = "standard_drinks.toml"
 
 DEFAULT_COUNTRY = "United States"
 
@@ -71,27 +73,17 @@ class StandardDrink:
     """
 
     country: str
-    grams: float
-    called: str
-    basis: str
-    doubt: str
-    aliases: tuple[str, ...] = ()
+    grams: Positive
+    basis: Text
+    called: Text = "standard drink"
+    doubt: str = ""
+    aliases: Texts = ()
 
 
 @cache
 def _all() -> Mapping[str, StandardDrink]:
-    tables = tomllib.loads(resource_files.read_text("standard_drinks.toml"))
-    return {
-        country: StandardDrink(
-            country,
-            float(entry["grams"]),
-            entry.get("called", "standard drink"),
-            entry["basis"],
-            entry.get("doubt", ""),
-            tuple(entry.get("aliases", ())),
-        )
-        for country, entry in tables.items()
-    }
+    entries = parse(resource_files.read_text(FILE), FILE).items()
+    return {name: read(entry, StandardDrink, FILE, name, country=name) for name, entry in entries}
 
 
 def countries() -> tuple[str, ...]:
@@ -141,4 +133,4 @@ def _folded(name: str) -> str:
 
 def standard_drinks(ethanol_g: float, country: str) -> float:
     """How many standard drinks a mass of ethanol is. Raises `UnknownName`, `OutsideRange`."""
-    return within("mass of ethanol", ethanol_g, 0.0, 1e7, "g") / standard_drink(country).grams
+    return within("mass of ethanol", ethanol_g, 0.0, 1e7, unit="g") / standard_drink(country).grams

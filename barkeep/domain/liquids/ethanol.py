@@ -54,8 +54,8 @@ def density_of_mass_fraction(mass_fraction: float, temperature_c: float = REFERE
 
     Range: 0 to 1, -20 to 40 °C, and not frozen. Raises `OutsideRange`.
     """
-    p = within("mass fraction of ethanol", mass_fraction, 0.0, 1.0, "")
-    t = within("temperature", temperature_c, _coldest(p), WARMEST_C, "°C")
+    p = within("mass fraction of ethanol", mass_fraction, 0.0, 1.0, unit="")
+    t = within("temperature", temperature_c, _coldest(p), WARMEST_C, unit="°C")
     table, away = constants("ethanol_water"), t - REFERENCE_C
     total: float = polynomial(table["a"], p) + polynomial([0.0, *table["b"]], away)
     for power, row in enumerate(table["c"], start=1):
@@ -74,7 +74,7 @@ def density_kg_m3(abv_percent: float, temperature_c: float = REFERENCE_C) -> flo
 @lru_cache(maxsize=4096)
 def mass_fraction(abv_percent: float, reference_c: float = REFERENCE_C) -> float:
     """The share of ethanol by mass, 0 to 1, of a strength by volume. Raises `OutsideRange`."""
-    abv = within("strength", abv_percent, 0.0, 100.0, "% vol")
+    abv = within("strength", abv_percent, 0.0, 100.0, unit="% vol")
     return _root(lambda p: strength(p, reference_c) - abv)
 
 
@@ -90,9 +90,9 @@ def strength_of_density(density_kg_m3: float, temperature_c: float = REFERENCE_C
 
     Range: 0 to 40 °C and the densities from water's to ethanol's there. Raises `OutsideRange`.
     """
-    t = within("temperature", temperature_c, 0.0, WARMEST_C, "°C")
+    t = within("temperature", temperature_c, 0.0, WARMEST_C, unit="°C")
     lightest, heaviest = density_of_mass_fraction(1.0, t), density_of_mass_fraction(0.0, t)
-    rho = within("density", density_kg_m3, lightest, heaviest, "kg/m³")
+    rho = within("density", density_kg_m3, lightest, heaviest, unit="kg/m³")
     return strength(_root(lambda p: rho - density_of_mass_fraction(p, t)))
 
 
@@ -105,9 +105,9 @@ def strength_of_reading(
     degree. Range: 0 to 40 °C, and what a glass can read there: from water's
     reading, at least 0 % vol, to ethanol's, at most 100. Raises `OutsideRange`.
     """
-    t = within("temperature", temperature_c, 0.0, WARMEST_C, "°C")
+    t = within("temperature", temperature_c, 0.0, WARMEST_C, unit="°C")
     lowest, highest = (_reading(p, t, reference_c) for p in (0.0, 1.0))
-    within("hydrometer reading", reading_abv, lowest, highest, "% vol")
+    within("hydrometer reading", reading_abv, lowest, highest, unit="% vol")
     marked = density_of_mass_fraction(mass_fraction(reading_abv, reference_c), reference_c)
     actual = marked * (1.0 - _GLASS_PER_K * (t - reference_c))
     p = _root(lambda each: actual - density_of_mass_fraction(each, t))
@@ -126,23 +126,23 @@ def volume_ml(mass_g: float, abv_percent: float, temperature_c: float = REFERENC
 
 def us_proof(abv_percent: float) -> float:
     """Degrees of US proof: twice the strength. Source: 27 CFR 5.11 (there at 60 °F)."""
-    return 2.0 * within("strength", abv_percent, 0.0, 100.0, "% vol")
+    return 2.0 * within("strength", abv_percent, 0.0, 100.0, unit="% vol")
 
 
 def of_us_proof(proof: float) -> float:
     """The strength, % vol, of degrees of US proof."""
-    return within("proof", proof, 0.0, 200.0, "degrees") / 2.0
+    return within("proof", proof, 0.0, 200.0, unit="degrees") / 2.0
 
 
 def old_uk_proof(abv_percent: float) -> float:
     """Degrees of British proof as used until 1980; 100 is 57.06 % vol."""
-    return OLD_UK_PROOF_PER_ABV * within("strength", abv_percent, 0.0, 100.0, "% vol")
+    return OLD_UK_PROOF_PER_ABV * within("strength", abv_percent, 0.0, 100.0, unit="% vol")
 
 
 def of_old_uk_proof(proof: float) -> float:
     """The strength, % vol, of degrees of British proof as used until 1980."""
     highest = 100.0 * OLD_UK_PROOF_PER_ABV
-    return within("proof", proof, 0.0, highest, "degrees") / OLD_UK_PROOF_PER_ABV
+    return within("proof", proof, 0.0, highest, unit="degrees") / OLD_UK_PROOF_PER_ABV
 
 
 def mixed(parts: Iterable[SpiritMixture]) -> SpiritMixture:
@@ -154,7 +154,7 @@ def mixed(parts: Iterable[SpiritMixture]) -> SpiritMixture:
     """
     total_g = ethanol_g = 0.0
     for part in parts:
-        share = within("volume", part.volume_ml, 0.0, 1e9, "ml")
+        share = within("volume", part.volume_ml, 0.0, 1e9, unit="ml")
         grams = mass_g(share, part.abv_percent)
         total_g += grams
         ethanol_g += grams * mass_fraction(part.abv_percent)
@@ -171,9 +171,9 @@ def reduced(volume_ml: float, abv_percent: float, wanted_abv: float) -> Reductio
     missing by mass. Raises `OutsideRange` where `wanted_abv` is none, or more
     than there is.
     """
-    within("volume", volume_ml, 0.0, 1e9, "ml")
-    q_before = within("strength", abv_percent, _WEAKEST, 100.0, "% vol")
-    q_after = within("wanted strength", wanted_abv, _WEAKEST, q_before, "% vol")
+    within("volume", volume_ml, 0.0, 1e9, unit="ml")
+    q_before = within("strength", abv_percent, _WEAKEST, 100.0, unit="% vol")
+    q_after = within("wanted strength", wanted_abv, _WEAKEST, q_before, unit="% vol")
     added_g = mass_g(volume_ml, q_before) * (mass_fraction(q_before) / mass_fraction(q_after) - 1.0)
     # Where nothing is weakened, rounding may leave a hair less than nothing to add.
     water_ml = max(0.0, added_g) * 1000.0 / density_of_mass_fraction(0.0)

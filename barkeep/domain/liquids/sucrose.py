@@ -36,7 +36,7 @@ class Syrup:
 
 def water_density_kg_m3(temperature_c: float) -> float:
     """Density of water, the start of the sucrose polynomial; 0 to 80 °C. Raises `OutsideRange`."""
-    t = within("temperature", temperature_c, 0.0, 80.0, "°C")
+    t = within("temperature", temperature_c, 0.0, 80.0, unit="°C")
     table = constants("sucrose_water")
     over: float = polynomial(table["water"], t)
     return over / (1.0 + float(table["water_under"]) * t)
@@ -47,8 +47,8 @@ def density_kg_m3(brix: float, temperature_c: float = 20.0) -> float:
 
     Source: ICUMSA SPS-4 type polynomial. Raises `OutsideRange`.
     """
-    w = within("sugar content", brix, 0.0, HIGHEST_BRIX, "°Bx") / 100.0
-    u = (within("temperature", temperature_c, 0.0, 80.0, "°C") - 20.0) / 100.0
+    w = within("sugar content", brix, 0.0, HIGHEST_BRIX, unit="°Bx") / 100.0
+    u = (within("temperature", temperature_c, 0.0, 80.0, unit="°C") - 20.0) / 100.0
     rows = [polynomial([0.0, *row], w) for row in constants("sucrose_water")["c"]]
     return water_density_kg_m3(temperature_c) + polynomial(rows, u)
 
@@ -63,7 +63,7 @@ def brix_of(sugar_g_per_l: float) -> float:
     from scipy.optimize import brentq  # heavy, and not every start needs it
 
     most = g_per_l(HIGHEST_BRIX)
-    wanted = within("sugar content", sugar_g_per_l, 0.0, most, "g/l")
+    wanted = within("sugar content", sugar_g_per_l, 0.0, most, unit="g/l")
     if wanted in (0.0, most):
         return 0.0 if wanted == 0.0 else HIGHEST_BRIX
     return float(brentq(lambda b: g_per_l(b) - wanted, 0.0, HIGHEST_BRIX, xtol=1e-12, rtol=1e-14))
@@ -75,8 +75,8 @@ def syrup(sugar_g: float, water_g: float) -> Syrup:
     >>> round(syrup(1000.0, 1000.0).volume_ml, 1)
     1626.5
     """
-    within("mass of sugar", sugar_g, 0.0, 1e7, "g")
-    within("mass of water", water_g, 1e-9, 1e7, "g")
+    within("mass of sugar", sugar_g, 0.0, 1e7, unit="g")
+    within("mass of water", water_g, 1e-9, 1e7, unit="g")
     mass = sugar_g + water_g
     brix = 100.0 * sugar_g / mass
     volume_ml = mass * 1000.0 / density_kg_m3(brix)
@@ -93,7 +93,7 @@ def syrup_by_volume(
     >>> round(syrup_by_volume(236.588, 236.588).sugar_g_per_l, 1)
     553.5
     """
-    packed = within("bulk density of sugar", sugar_g_per_ml, 0.1, 1.59, "g/ml")
+    packed = within("bulk density of sugar", sugar_g_per_ml, 0.1, 1.59, unit="g/ml")
     water_g = water_ml * water_density_kg_m3(20.0) / 1000.0
     return syrup(sugar_ml * packed, water_g)
 
@@ -101,7 +101,7 @@ def syrup_by_volume(
 def water_to_thin_g(volume_ml: float, brix: float, wanted_brix: float) -> float:
     """Grams of water that bring a syrup from one Brix down to another. Raises `OutsideRange`."""
     mass = volume_ml * density_kg_m3(brix) / 1000.0
-    wanted = within("wanted sugar content", wanted_brix, 1e-6, brix, "°Bx")
+    wanted = within("wanted sugar content", wanted_brix, 1e-6, brix, unit="°Bx")
     return mass * (brix / wanted - 1.0)
 
 
@@ -111,7 +111,7 @@ def volume_taken_ml_per_g(sugar_g_per_l: float, temperature_c: float = 20.0) -> 
     The solution is named by its sugar in a litre at 20 °C. 0.616 in a weak one,
     0.637 in a syrup of 1200 g/l. Raises `OutsideRange`.
     """
-    within("sugar content", sugar_g_per_l, 0.0, g_per_l(HIGHEST_BRIX), "g/l")
+    within("sugar content", sugar_g_per_l, 0.0, g_per_l(HIGHEST_BRIX), unit="g/l")
     sugar = max(sugar_g_per_l, 1.0)  # its limit in a very weak solution
     brix = brix_of(sugar)
     litre_g = density_kg_m3(brix)

@@ -39,14 +39,16 @@ def spirit_density(
     fits into a litre; 0 to 40 °C. Raises `OutsideRange`, also where strength and
     sugar cannot both be so high.
     """
-    abv = within("strength", abv_percent, 0.0, 100.0, "% vol")
+    abv = within("strength", abv_percent, 0.0, 100.0, unit="% vol")
     sugar = within(
-        "sugar content", sugar_g_per_l, 0.0, sucrose.g_per_l(sucrose.HIGHEST_BRIX), "g/l"
+        "sugar content", sugar_g_per_l, 0.0, sucrose.g_per_l(sucrose.HIGHEST_BRIX), unit="g/l"
     )
-    within("temperature", temperature_c, 0.0, ethanol.WARMEST_C, "°C")
+    within("temperature", temperature_c, 0.0, ethanol.WARMEST_C, unit="°C")
     rest_ml = 1000.0 - sugar * sucrose.volume_taken_ml_per_g(sugar)
     most = rest_ml / 10.0
-    of_rest = 1000.0 * within(f"strength beside {sugar:g} g/l of sugar", abv, 0.0, most, "% vol")
+    of_rest = 1000.0 * within(
+        f"strength beside {sugar:g} g/l of sugar", abv, 0.0, most, unit="% vol"
+    )
     rest_abv = min(100.0, of_rest / rest_ml)
     rest_g = ethanol.mass_g(rest_ml, rest_abv)
     rest_there_ml = ethanol.volume_ml(rest_g, rest_abv, temperature_c)

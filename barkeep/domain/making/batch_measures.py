@@ -228,7 +228,14 @@ def _line(content: Content, serves: float, tree: FamilyTree) -> BatchLine:
     unit, exact = tree[key].unit, content.quantity * serves
     strong = serves >= 4.0 and any(tree.is_a(key, kind) for kind in STRONG_FLAVOURS)
     start = measured(exact * START_STRONG_AT, unit) if strong else None
-    return BatchLine(key, unit, exact, measured(exact, unit), _held(key, tree), start)
+    return BatchLine(
+        ingredient=key,
+        unit=unit,
+        exact=exact,
+        amount=measured(exact, unit),
+        held=_held(key, tree),
+        start_with=start,
+    )
 
 
 def _held(key: str, tree: FamilyTree) -> str:

@@ -140,31 +140,33 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served | None 
         raise CannotBatch(spec.name, "none of its lines has a volume")
     water_ml = _water_ml(one, served)
     serve_ml = one.start_volume_ml + water_ml
-    serves = _serves(spec, one, target, serve_ml, snapshot.knowledge.tree)
+    serves = _serves(spec, one=one, target=target, serve_ml=serve_ml, tree=snapshot.knowledge.tree)
     if not (math.isfinite(serves) and 0.0 < serves <= MOST_BATCH_SERVES):
         raise CannotBatch(
             spec.name, f"that would be {serves:.3g} serves; {MOST_BATCH_SERVES:g} is the most"
         )
     tree = snapshot.knowledge.tree
-    out = measured_out(one.contents, target, serves, water_ml * serves, snapshot)
+    out = measured_out(
+        one.contents, target=target, serves=serves, water_ml=water_ml * serves, snapshot=snapshot
+    )
     held_out = one.served_volume_ml / serve_ml  # figures of the served drink, thinned otherwise
     whole = Batch(
-        spec,
-        served,
-        serves,
-        out.lines,
-        out.water_ml,
-        _worked_ml(one, tree) * serves,
-        serve_ml * serves,
-        None if one.abv_percent is None else one.abv_percent * held_out,
-        one.sugar_g_per_l * held_out,
-        one.acid_g_per_l * held_out,
-        None if one.unknown_alcohol else _ethanol_ml(one) * serves,
-        one.standard_drinks,
-        tuple(_shortages(out.lines, snapshot)),
-        (*one.cautions, *one.general_cautions),
-        tuple(_left_out(spec, one)),
-        (),
+        spec=spec,
+        served=served,
+        serves=serves,
+        lines=out.lines,
+        water_ml=out.water_ml,
+        worked_ml=_worked_ml(one, tree) * serves,
+        total_ml=serve_ml * serves,
+        abv_percent=None if one.abv_percent is None else one.abv_percent * held_out,
+        sugar_g_per_l=one.sugar_g_per_l * held_out,
+        acid_g_per_l=one.acid_g_per_l * held_out,
+        ethanol_ml=None if one.unknown_alcohol else _ethanol_ml(one) * serves,
+        standard_drinks_per_serve=one.standard_drinks,
+        short=tuple(_shortages(out.lines, snapshot)),
+        cautions=(*one.cautions, *one.general_cautions),
+        left_out=tuple(_left_out(spec, one)),
+        notes=(),
     )
     return replace(whole, notes=(*_rounded_down(out, target, tree), *_notes(whole, one, tree)))
 
@@ -227,7 +229,13 @@ def _serves(spec: Spec, one: Analysis, target: Target, serve_ml: float, tree: Fa
                 raise CannotBatch(spec.name, "the room left in the vessel is a share below 1")
             return _in_vessel(spec, _positive(spec, "vessel", capacity_ml) * (1.0 - room), serve_ml)
         case FromIngredient(ingredient, amount):
-            return _from(spec, one, ingredient, _positive(spec, "amount", amount), tree)
+            return _from(
+                spec,
+                one=one,
+                ingredient=ingredient,
+                amount=_positive(spec, "amount", amount),
+                tree=tree,
+            )
 
 
 def _in_vessel(spec: Spec, usable_ml: float, serve_ml: float) -> float:

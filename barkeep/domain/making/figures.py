@@ -76,7 +76,7 @@ def figures_of(batch: MadeFrom, parts: Sequence[RecipePart], knowledge: Knowledg
     if _BOILED_DOWN.found_in(folded(batch.how)) or volume_ml < batch.yields:
         volume_ml = batch.yields
     heated = _HEATED.found_in(folded(batch.how))
-    return _summed(batch, contents, volume_ml, heated, tree)
+    return _summed(batch, contents=contents, volume_ml=volume_ml, heated=heated, tree=tree)
 
 
 def expected_yield_ml(parts: Sequence[RecipePart], knowledge: Knowledge) -> float:
@@ -109,6 +109,7 @@ def mixture_ml(contents: Sequence[Content], tree: FamilyTree) -> float:
 
 def _summed(
     batch: MadeFrom,
+    *,
     contents: Sequence[Content],
     volume_ml: float,
     heated: bool,
@@ -124,16 +125,24 @@ def _summed(
         sugar = 1000.0 * sum(each.sugar_g for each in contents) / volume_ml
         acid = 1000.0 * sum(each.acid_g for each in contents) / volume_ml
     return Figures(
-        abv,
-        sugar,
-        acid,
-        tuple(_why_unknown(batch.made, strange, strange_liquid, boiled_off, tree)),
-        tuple(_notes(contents, volume_ml, sugar, heated)),
+        abv_percent=abv,
+        sugar_g_per_l=sugar,
+        acid_g_per_l=acid,
+        unknown=tuple(
+            _why_unknown(
+                batch.made,
+                strange=strange,
+                liquids=strange_liquid,
+                boiled_off=boiled_off,
+                tree=tree,
+            )
+        ),
+        notes=tuple(_notes(contents, volume_ml, sugar, heated)),
     )
 
 
 def _why_unknown(
-    made: str, strange: list[str], liquids: list[str], boiled_off: bool, tree: FamilyTree
+    made: str, *, strange: list[str], liquids: list[str], boiled_off: bool, tree: FamilyTree
 ) -> Iterator[str]:
     if strange:
         names = spoken_list([tree.in_sentence(key) for key in dict.fromkeys(strange)], "and")

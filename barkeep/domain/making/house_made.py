@@ -103,16 +103,18 @@ def plan_making(
     life = tree[recipe.made].shelf_life_days
     use_by = None if life is None else day + timedelta(days=life)
     return Making(
-        batch,
-        amount,
-        tree[recipe.made].unit,
-        inputs,
-        figures,
-        day,
-        use_by,
-        tuple(_past(inputs, snapshot)),
-        tuple(_notes(batch, inputs, figures, snapshot)),
-        tuple(_cautions(batch, inputs, figures, snapshot, use_by)),
+        recipe=batch,
+        amount=amount,
+        unit=tree[recipe.made].unit,
+        inputs=inputs,
+        figures=figures,
+        made=day,
+        use_by=use_by,
+        past=tuple(_past(inputs, snapshot)),
+        notes=tuple(_notes(batch, inputs, figures, snapshot)),
+        cautions=tuple(
+            _cautions(batch, inputs=inputs, figures=figures, snapshot=snapshot, use_by=use_by)
+        ),
     )
 
 

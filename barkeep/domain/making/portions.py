@@ -5,15 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
+from typing import Annotated
 
 from barkeep import resource_files
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
-from barkeep.domain.ingredients.toml_fields import Fields, parse
 from barkeep.domain.making.batches import Batch, BatchLine, ForVessel, rounds_of
 from barkeep.domain.specs.glasses import Glass
 from barkeep.errors import UserError
+from barkeep.shipped_data import Limits, Positive, Text, by_key, parse, table_in
 
 FILE = "batch_vessels.toml"
 
@@ -41,10 +42,10 @@ class VesselKind:
     """A kind of vessel: its usual size in ml to the brim, the share left free, and why."""
 
     key: str
-    name: str
-    size_ml: float
-    room: float
-    why: str
+    name: Text
+    size_ml: Positive
+    room: Annotated[float, Limits(ge=0.0, le=0.9)]
+    why: Text
 
     def target(self, capacity_ml: float) -> ForVessel:
         """A batch that fills one of these, less what is left free."""
@@ -87,16 +88,8 @@ def shipped_vessel_kinds() -> Mapping[str, VesselKind]:
 
 def read_vessel_kinds(text: str, file: str = FILE) -> Mapping[str, VesselKind]:
     """Kinds out of a TOML text. Raises `KnowledgeError`."""
-    document = parse(text, file)
-    found = {}
-    vessels = document.get("vessel")
-    for key, table in (vessels if isinstance(vessels, dict) else {}).items():
-        fields = Fields(table, file, f"vessel.{key}")
-        size_ml = fields.number("size_ml", above=0.0)
-        room = fields.number("room", least=0.0, most=0.9)
-        found[key] = VesselKind(key, fields.text("name"), size_ml, room, fields.text("why"))
-        fields.finish()
-    return found
+    document = parse(text, file, "basis", "vessel")
+    return by_key(table_in(document, "vessel", file), VesselKind, file, "vessel")
 
 
 def whole_bottles(batch: Batch, snapshot: Snapshot) -> Mapping[str, WholeBottles]:

@@ -145,7 +145,13 @@ def sourcing_for(snapshot: Snapshot, within: Within, memory: Memory | None = Non
         ("ways", within), snapshot, asked_by_want, levels_matter=False
     )
     floor = WITHIN[within]
-    return Sourcing(knowledge.graph, knowledge.tree, supply_of(snapshot), floor, known)
+    return Sourcing(
+        graph=knowledge.graph,
+        tree=knowledge.tree,
+        supply=supply_of(snapshot),
+        floor=floor,
+        known=known,
+    )
 
 
 def asked_by_want(want: Want, _found: object) -> Iterable[str]:
@@ -160,7 +166,16 @@ def assess(spec: Spec, sourcing: Sourcing, serves: int = 1) -> Assessment:
     lines = spec.required_lines
     wants = tuple(sourcing.wants(line, spec) for line in lines)
     some = tuple(
-        choices(line, sourcing.ways_for_any(each), limits, supply, tree)
+        choices(
+            line, derivations=sourcing.ways_for_any(each), limits=limits, supply=supply, tree=tree
+        )
         for line, each in zip(lines, wants, strict=True)
     )
-    return Assessment(spec, serves, lines, wants, some, supply.pools(limits))
+    return Assessment(
+        spec=spec,
+        serves=serves,
+        lines=lines,
+        wants=wants,
+        choices=some,
+        supply=supply.pools(limits),
+    )

@@ -127,7 +127,9 @@ def choices(
     amount = need(line, tree)
     lowest = _class_of(line.min_abv_percent, limits)
     return tuple(
-        DerivationWays(each, tuple(_ways(each, amount, limits, lowest, supply)))
+        DerivationWays(
+            each, tuple(_ways(each, amount=amount, limits=limits, lowest=lowest, supply=supply))
+        )
         for each in derivations
     )
 

@@ -92,15 +92,15 @@ def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 
     short = () if exact or laid_out.enough() else laid_out.short_lines()
     missing = tuple(dict.fromkeys(laid_out.lines[each].ingredient for each in short))
     most = Serves(0.0) if short else laid_out.most(exact=exact)
-    answers = _answers(laid_out, snapshot, sourcing, short, exact)
+    answers = _answers(laid_out, snapshot=snapshot, sourcing=sourcing, short=short, exact=exact)
     return Drink(
-        spec,
-        _verdict(exact, missing),
-        most.whole,
-        most.runs_out[0] if most.runs_out else None,
-        missing,
-        warnings_for(spec, answers, snapshot),
-        answers,
+        spec=spec,
+        verdict=_verdict(exact, missing),
+        serves=most.whole,
+        runs_out=most.runs_out[0] if most.runs_out else None,
+        missing=missing,
+        warnings=warnings_for(spec, answers, snapshot),
+        lines=answers,
     )
 
 
@@ -118,6 +118,7 @@ def _best_first(drink: Drink) -> tuple[int, int, str]:
 
 def _answers(
     laid_out: Assessment,
+    *,
     snapshot: Snapshot,
     sourcing: Sourcing,
     short: tuple[int, ...],
@@ -143,19 +144,21 @@ def _answer(
     supply, tree = sourcing.supply, sourcing.tree
     if derivation is None:
         why = why_missing(line.wanted, need(line, tree), snapshot, supply)
-        return LineAnswer(line, None, None, 0.0, 1.0, why)
+        return LineAnswer(
+            line=line, ingredient=None, bottle=None, closeness=0.0, ratio=1.0, why=why
+        )
     bottle = supply.bottle(derivation.offered, line.min_abv_percent)
     if derivation.offered not in derivation.draws:
         bottle = None
     why = why_met(derivation, bottle, snapshot)
     dasher = in_dashes_of_bottle(line, bottle, derivation.ratio, snapshot.settings.units)
     return LineAnswer(
-        line,
-        derivation.offered,
-        bottle,
-        derivation.closeness,
-        derivation.ratio,
-        f"{why} {dasher}".rstrip(),
-        derivation,
-        dasher,
+        line=line,
+        ingredient=derivation.offered,
+        bottle=bottle,
+        closeness=derivation.closeness,
+        ratio=derivation.ratio,
+        why=f"{why} {dasher}".rstrip(),
+        derivation=derivation,
+        dasher=dasher,
     )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from math import hypot, sqrt
 
 from barkeep.domain.amounts.units import Unit
@@ -55,6 +55,13 @@ class ExpectedBottle:
         parts = [POUR_SIGMA_SHARE * each for each in (self.poured, self.spilled) if each]
         return hypot(level, *parts, *(POUR_SIGMA for _each in parts))
 
+    @property
+    def afterwards(self) -> Bottle:
+        """The bottle with the level it should have."""
+        level = self.bottle.level
+        after = replace(level, amount=self.expected, expected_sigma=self.expected_sigma)
+        return replace(self.bottle, level=after)
+
 
 def as_planned(shoot: Shoot) -> LogSheet:
     """The sheet before anything is changed: just the serves that were planned."""
@@ -74,20 +81,31 @@ def expected_after(shoot: Shoot, snapshot: Snapshot, sheet: LogSheet) -> tuple[E
 
 def would_be_logged(shoot: Shoot, snapshot: Snapshot, sheet: LogSheet) -> tuple[LoggedBottle, ...]:
     """What the log would say of each bottle, before anything is written."""
-    return tuple(_logged(each, sheet) for each in expected_after(shoot, snapshot, sheet))
+    return tuple(
+        logged_bottle(
+            each.afterwards,
+            poured=each.poured,
+            spilled=each.spilled,
+            counted=sheet.counted.get(each.bottle.id),
+        )
+        for each in expected_after(shoot, snapshot, sheet)
+    )
 
 
-def _logged(each: ExpectedBottle, sheet: LogSheet) -> LoggedBottle:
-    product, measured = each.bottle.product, sheet.counted.get(each.bottle.id)
+def logged_bottle(
+    afterwards: Bottle, *, poured: float, spilled: float, counted: MeasuredLevel | None
+) -> LoggedBottle:
+    """What a log says of a bottle, whose level is the one expected after all that went out."""
+    level = afterwards.level
     return LoggedBottle(
-        each.bottle.id,
-        product.title,
-        product.unit,
-        each.poured,
-        each.spilled,
-        each.expected,
-        None if measured is None else measured.amount,
-        hypot(each.expected_sigma, 0.0 if measured is None else measured.sigma),
+        bottle_id=afterwards.id,
+        title=afterwards.product.title,
+        unit=afterwards.product.unit,
+        poured=poured,
+        spilled=spilled,
+        expected=level.amount,
+        counted=None if counted is None else counted.amount,
+        sigma=hypot(level.expected_sigma, 0.0 if counted is None else counted.sigma),
     )
 
 
@@ -136,7 +154,14 @@ def _variance(
     told = abs(gone) > SIGMAS * sigma
     reason = _reason(gone, poured, bottle, tree) if told else NO_TELLING
     return BottleVariance(
-        first.bottle_id, first.title, first.unit, len(logged), poured, gone, sigma, reason
+        bottle_id=first.bottle_id,
+        title=first.title,
+        unit=first.unit,
+        shoots=len(logged),
+        poured=poured,
+        variance=gone,
+        sigma=sigma,
+        reason=reason,
     )
 
 

@@ -175,7 +175,9 @@ class _Maker:
             known = each.ingredient in self.recipes and each.ingredient not in AT_ONCE
             in_a_circle = f"/{each.ingredient}/" in f"{path}/{key}/"
             if short > 0.0 and known and not in_a_circle:
-                yield from self.made(each.ingredient, short, key, begun, f"{path}/{key}")
+                yield from self.made(
+                    each.ingredient, amount=short, into=key, by=begun, path=f"{path}/{key}"
+                )
         unit = tree[key].unit
         yield ToMake(
             *(key, _whole(amount, unit), unit, tuple(inputs), recipe.how),

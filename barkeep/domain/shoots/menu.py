@@ -105,12 +105,24 @@ def menu(
     wanted = tuple(order for order in orders if order.serves > 0)
     plan = _plan(wanted, snapshot, within)
     lines, drawn = plan.poured()
-    answer = Menu(tuple(orders), lines, plan.draws(drawn, first), (0,) * len(orders), ())
+    answer = Menu(
+        orders=tuple(orders),
+        lines=lines,
+        draws=plan.draws(drawn, first),
+        drop=(0,) * len(orders),
+        saved_by=(),
+    )
     if answer.possible:
         return answer
     kept = iter(plan.most_whole_serves())
     drop = tuple(order.serves - next(kept) if order.serves > 0 else 0 for order in orders)
-    return Menu(answer.orders, lines, answer.draws, drop, _saved_by(wanted, snapshot, within))
+    return Menu(
+        orders=answer.orders,
+        lines=lines,
+        draws=answer.draws,
+        drop=drop,
+        saved_by=_saved_by(wanted, snapshot, within),
+    )
 
 
 def _saved_by(orders: Sequence[Order], snapshot: Snapshot, within: Within) -> tuple[MenuLine, ...]:
@@ -274,7 +286,7 @@ class _Plan:
         )
         left = unmet if unmet > SLACK else 0.0
         short = left * need(line, self.sourcing.tree)
-        return MenuLine(self.orders[order], line, poured, left, short)
+        return MenuLine(order=self.orders[order], line=line, poured=poured, unmet=left, short=short)
 
     def _choice(self, column: tuple[int, int, int]) -> DerivationWays:
         return self.lines[column[0]][2][column[1]]
@@ -291,11 +303,19 @@ def _plan(orders: Sequence[Order], snapshot: Snapshot, within: Within) -> _Plan:
         for number, order in enumerate(orders)
         for line in order.spec.required_lines
     )
-    return _Plan(tuple(orders), lines, sourcing.supply.pools(limits), limits, sourcing)
+    return _Plan(
+        orders=tuple(orders),
+        lines=lines,
+        pools=sourcing.supply.pools(limits),
+        limits=limits,
+        sourcing=sourcing,
+    )
 
 
 def _choices(
     line: Line, spec: Spec, limits: tuple[float, ...], sourcing: Sourcing
 ) -> tuple[DerivationWays, ...]:
     ways = sourcing.ways_to(line, spec)
-    return choices(line, ways, limits, sourcing.supply, sourcing.tree)
+    return choices(
+        line, derivations=ways, limits=limits, supply=sourcing.supply, tree=sourcing.tree
+    )

@@ -173,15 +173,15 @@ def mise_en_place(
     wanted = tuple(order for order in orders if order.serves > 0)
     made = to_make(wanted, then, margin)
     parts = MiseEnPlace(
-        tuple(each for each in made if not each.squeezed),
-        tuple(each for each in made if each.squeezed),
-        tuple(_ice(wanted)),
-        tuple(_glassware(wanted)),
-        tuple(_tools(wanted)),
-        tuple(_garnishes(wanted, tree)),
-        _chill(wanted, tree),
-        _past(wanted, made, then),
-        (),
+        make=tuple(each for each in made if not each.squeezed),
+        squeeze=tuple(each for each in made if each.squeezed),
+        ice=tuple(_ice(wanted)),
+        glassware=tuple(_glassware(wanted)),
+        tools=tuple(_tools(wanted)),
+        garnishes=tuple(_garnishes(wanted, tree)),
+        chill=_chill(wanted, tree),
+        past=_past(wanted, made, then),
+        steps=(),
     )
     steps = [*_discard(parts, made, tree), *_making(made, tree, margin), *_setting(parts, then)]
     return replace(parts, steps=tuple(sorted(steps, key=lambda each: -each.minutes_before)))

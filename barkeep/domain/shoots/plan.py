@@ -80,7 +80,14 @@ def plan(shoot: Shoot, snapshot: Snapshot, within: Within = "exact") -> ShootPla
     found = menu(orders, then, within, first=chosen_bottles(shoot))
     found = replace(found, draws=tuple(_whole(each) for each in found.draws))
     rescues = () if found.possible else tuple(_rescues(shoot, orders, found, then))
-    return ShootPlan(shoot, then.on, found, without_spec(shoot, then), _past(orders, then), rescues)
+    return ShootPlan(
+        shoot=shoot,
+        on=then.on,
+        menu=found,
+        removed=without_spec(shoot, then),
+        past=_past(orders, then),
+        rescues=rescues,
+    )
 
 
 def draws_of(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> tuple[Draw, ...]:
@@ -161,8 +168,10 @@ def _rescues(
         for way in sourcing.ways_to(short.line, short.order.spec):
             if offered == OFFERED_EACH:
                 break
-            rescue = _rescue(shoot, numbers[place], short, way, snapshot)
-            if rescue is not None and _reaches(shoot, rescue, short, found, snapshot):
+            rescue = _rescue(shoot, number=numbers[place], short=short, way=way, snapshot=snapshot)
+            if rescue is not None and _reaches(
+                shoot, rescue=rescue, short=short, before=found, snapshot=snapshot
+            ):
                 offered += 1
                 yield rescue
 
@@ -177,17 +186,17 @@ def _rescue(
     before = next((each.ratio for each in drink.chosen if each.line == line), 1.0)
     bottle = supply_of(snapshot).bottle(way.offered, short.line.min_abv_percent)
     return Rescue(
-        number,
-        drink.name,
-        short.line.ingredient,
-        ChosenPour(line, way.offered, before * way.ratio),
-        way.closeness,
-        why_met(way, bottle, snapshot),
+        drink=number,
+        name=drink.name,
+        wanted=short.line.ingredient,
+        chosen=ChosenPour(line, way.offered, before * way.ratio),
+        closeness=way.closeness,
+        why=why_met(way, bottle, snapshot),
     )
 
 
 def _reaches(
-    shoot: Shoot, rescue: Rescue, short: MenuLine, before: Menu, snapshot: Snapshot
+    shoot: Shoot, *, rescue: Rescue, short: MenuLine, before: Menu, snapshot: Snapshot
 ) -> bool:
     """Whether the line no longer runs out, and no other runs out in its turn."""
     saved = rescued(shoot, rescue)

@@ -228,7 +228,7 @@ def _take_scant(draft: Draft) -> bool:
     if how is None or unit is None or unit == "each" or not draft.rest[end:].strip(" "):
         return False
     draft.notes.append(how["how"].lower())
-    _take_amount(draft, ReadAmount(1.0, None, unit, end, how.end()))
+    _take_amount(draft, ReadAmount(value=1.0, high=None, unit=unit, end=end, unit_at=how.end()))
     return True
 
 
@@ -253,7 +253,9 @@ def _amount(text: str, units: BarUnits) -> ReadAmount | None:
         low, high = int(pieces["low"]), int(pieces["high"])
         unit, end = unit_at(text, pieces.end(), units)
         if unit in _PIECE_UNITS and 0 < low < high and (low, high) not in _PLAIN_FRACTIONS:
-            return ReadAmount(float(low), float(high), unit, end, pieces.end())
+            return ReadAmount(
+                value=float(low), high=float(high), unit=unit, end=end, unit_at=pieces.end()
+            )
     return any_amount_at_start(text, units)
 
 

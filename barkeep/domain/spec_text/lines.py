@@ -121,7 +121,10 @@ def read_lines(
         line = ReadLine(text.strip(), garnish=garnish)
         return (LineReading(line, (Complaint(start, partial(str, error)),)),)
     if several:
-        read = (_read_part(front, part, at, tree, units, garnish) for front, part, at in several)
+        read = (
+            _read_part(front, part=part, at=at, tree=tree, units=units, garnish=garnish)
+            for front, part, at in several
+        )
         return tuple(read)
     line = ReadLine(
         text.strip(), garnish=garnish or draft.garnish, optional=draft.optional and bool(whole)
@@ -149,7 +152,7 @@ def _each_of(draft: Draft, plain: str, tree: FamilyTree) -> list[tuple[str, str,
 
 
 def _read_part(
-    front: str, part: str, at: int, tree: FamilyTree, units: BarUnits, garnish: bool
+    front: str, *, part: str, at: int, tree: FamilyTree, units: BarUnits, garnish: bool
 ) -> LineReading:
     """One of several things of one amount, read as if it stood on a line of its own."""
     read = read_lines(f"{front} {part}", tree, units, garnish=garnish)[0]
@@ -289,17 +292,17 @@ def as_line(read: ReadLine) -> Line | None:
     if read.ingredient is None:
         return None
     return Line(
-        read.text,
-        read.ingredient,
-        read.amount,
-        read.amount_high,
-        read.unit,
-        read.quantity,
-        read.optional,
-        read.garnish,
-        read.note,
-        read.min_abv_percent,
-        read.alternatives,
+        text=read.text,
+        ingredient=read.ingredient,
+        amount=read.amount,
+        amount_high=read.amount_high,
+        unit=read.unit,
+        quantity=read.quantity,
+        optional=read.optional,
+        garnish=read.garnish,
+        note=read.note,
+        min_abv_percent=read.min_abv_percent,
+        alternatives=read.alternatives,
     )
 
 

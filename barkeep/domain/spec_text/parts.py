@@ -117,16 +117,16 @@ def parts_of(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecPa
     Its lines read back to what they are at a bar that means `units` by its measures.
     """
     return SpecParts(
-        spec.name,
-        tuple(_line(line, tree, units) for line in spec.lines),
-        tuple(_method(spec.method)),
-        spec.glass,
-        spec.ice,
-        tuple(note.strip() for note in spec.notes.splitlines() if note.strip()),
-        spec.riff_of or "",
-        None if spec.serves == 1.0 else spec.serves,
-        spec.tags,
-        spec.credit,
+        name=spec.name,
+        lines=tuple(_line(line, tree, units) for line in spec.lines),
+        method=tuple(_method(spec.method)),
+        glass=spec.glass,
+        ice=spec.ice,
+        notes=tuple(note.strip() for note in spec.notes.splitlines() if note.strip()),
+        riff_of=spec.riff_of or "",
+        serves=None if spec.serves == 1.0 else spec.serves,
+        tags=spec.tags,
+        credit=spec.credit,
     )
 
 

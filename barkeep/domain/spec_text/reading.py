@@ -157,14 +157,14 @@ class Reading:
             message = "a spec needs at least one line such as “60 ml London dry gin”"
             self.complain(self.row, 1, message)
         spec = Spec(
-            self.name,
-            lines,
-            method,
-            technique_of(method),
-            fields.once.get("glass", ""),
-            fields.once.get("ice", ""),
-            "\n".join(fields.notes),
-            fields.once.get("riff of"),
+            name=self.name,
+            lines=lines,
+            method=method,
+            technique=technique_of(method),
+            glass=fields.once.get("glass", ""),
+            ice=fields.once.get("ice", ""),
+            notes="\n".join(fields.notes),
+            riff_of=fields.once.get("riff of"),
             serves=serves,
             tags=tuple(fields.tags),
             credit=fields.once.get("credit", ""),
@@ -172,7 +172,15 @@ class Reading:
         )
         problems = tuple(self.problems)
         whole = None if problems else spec
-        return ReadSpec(whole, self.name, read, method, spec.glass, problems, self.row)
+        return ReadSpec(
+            spec=whole,
+            name=self.name,
+            lines=read,
+            method=method,
+            glass=spec.glass,
+            problems=problems,
+            row=self.row,
+        )
 
     def _take_garnish(self, value: str, row: int) -> None:
         """Garnishes that are ingredients become lines; anything else is kept as a note."""

@@ -82,7 +82,15 @@ def each_spec(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) -> Iterat
         row = rows[0].number
         if count == MOST_SPECS:
             message = f"a text holds at most {MOST_SPECS:,} specs; from here on it is not read"
-            yield ReadSpec(None, "", (), "", "", (Problem(row, 1, message),), row)
+            yield ReadSpec(
+                spec=None,
+                name="",
+                lines=(),
+                method="",
+                glass="",
+                problems=(Problem(row, 1, message),),
+                row=row,
+            )
             return
         yield _read_one(rows, Reading(tree, units, row, hints))
 

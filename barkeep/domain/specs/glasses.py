@@ -10,16 +10,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from math import ceil, isfinite
-from typing import Literal, cast, get_args
+from typing import Annotated, Literal, get_args
 
 from barkeep import resource_files
 from barkeep.domain.amounts.measures import show_volume
-from barkeep.domain.ingredients.toml_fields import Fields, parse, refuse_other_tables
 from barkeep.domain.phrases import folded
 from barkeep.errors import AmountError, KnowledgeError, NegativeAmount
+from barkeep.shipped_data import Limits, Positive, Text, Texts, by_key, parse, read_field, table_in
 
 FILE = "glasses.toml"
 
@@ -50,12 +50,12 @@ class Glass:
     """A glass, or what drinks are made or served in. `name` stands after *a*."""
 
     key: str
-    name: str
-    aliases: tuple[str, ...]
-    brim_ml: float
-    wash_line_ml: float
+    name: Text
+    brim_ml: Positive
+    wash_line_ml: Positive
     kind: GlassKind
-    basis: str
+    basis: Text
+    aliases: Texts = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,9 +63,9 @@ class Ice:
     """A kind of ice; `share` of a glass to its brim is taken by it as usually served."""
 
     key: str
-    name: str
-    names: tuple[str, ...]
-    share: float
+    name: Text
+    share: Annotated[float, Limits(ge=0.0, le=1.0)]
+    names: Texts = ()
 
     def volume_ml(self, glass: Glass) -> float:
         """The room it takes in a glass."""
@@ -139,7 +139,9 @@ def fits(served_ml: float, glass: Glass, ice_ml: float = 0.0, doubt_ml: float = 
     if glass.kind in _DOES:
         why = _too_much_to_work(served_ml, glass, slack_ml, to_brim)
     else:
-        why = _too_much_to_serve(served_ml, glass, ice_ml, slack_ml, to_brim)
+        why = _too_much_to_serve(
+            served_ml, glass=glass, ice_ml=ice_ml, slack_ml=slack_ml, to_brim=to_brim
+        )
     return Fit(to_wash_line=not why, to_brim=to_brim, why=why)
 
 
@@ -159,7 +161,7 @@ def _too_much_to_work(served_ml: float, glass: Glass, slack_ml: float, to_brim: 
 
 
 def _too_much_to_serve(
-    served_ml: float, glass: Glass, ice_ml: float, slack_ml: float, to_brim: bool
+    served_ml: float, *, glass: Glass, ice_ml: float, slack_ml: float, to_brim: bool
 ) -> str:
     """Why a drink or a batch is too much for what it is served in, and what would help."""
     if _holds(glass.wash_line_ml, served_ml + ice_ml, slack_ml):
@@ -217,43 +219,21 @@ def shipped_glassware() -> Glassware:
 
 def read_glassware(text: str, file: str = FILE) -> Glassware:
     """Glasses and ice out of a TOML text. Raises `KnowledgeError`."""
-    document = parse(text, file)
-    refuse_other_tables(document, ("basis", "glass", "ice"), file)
-    top = Fields(document, file, "the text")
-    basis = top.text("basis")
-    glasses = {key: _glass(fields, key, basis) for key, fields in _each(top, "glass")}
-    ices = {key: _ice(fields, key) for key, fields in _each(top, "ice")}
-    return Glassware(glasses, ices, _by_name(glasses, file))
-
-
-def _each(top: Fields, name: str) -> Iterator[tuple[str, Fields]]:
-    for key, table in top.table(name).items():
-        place = f"{name}.{key}"
-        if not isinstance(table, dict):
-            raise KnowledgeError(top.file, place, f"write each as a table, [{name}.its-key]")
-        yield key, Fields(table, top.file, place)
-
-
-def _glass(fields: Fields, key: str, basis: str) -> Glass:
-    brim_ml = fields.number("brim_ml", above=0.0)
-    glass = Glass(
-        key=key,
-        name=fields.text("name"),
-        aliases=fields.words("aliases"),
-        brim_ml=brim_ml,
-        wash_line_ml=fields.number("wash_line_ml", above=0.0, most=brim_ml),
-        kind=cast(GlassKind, fields.choice("kind", KINDS, "")),
-        basis=basis,
+    document = parse(text, file, "basis", "glass", "ice")
+    basis = read_field(document, name="basis", kind=Text, file=file, place="the text")
+    glasses = by_key(table_in(document, "glass", file), Glass, file, "glass", basis=basis)
+    ices = by_key(table_in(document, "ice", file), Ice, file, "ice")
+    for glass in glasses.values():
+        if glass.wash_line_ml > glass.brim_ml:
+            reason = f"“wash_line_ml” is {glass.wash_line_ml:g}; it must be at most "
+            raise KnowledgeError(file, f"glass.{glass.key}", f"{reason}{glass.brim_ml:g}")
+    return Glassware(
+        glasses, {key: _plainly(ice) for key, ice in ices.items()}, _by_name(glasses, file)
     )
-    fields.finish()
-    return glass
 
 
-def _ice(fields: Fields, key: str) -> Ice:
-    name, names = fields.text("name"), fields.words("names")
-    ice = Ice(key, name, tuple(_plain(each) for each in names), fields.number("share", most=1.0))
-    fields.finish()
-    return ice
+def _plainly(ice: Ice) -> Ice:
+    return replace(ice, names=tuple(_plain(each) for each in ice.names))
 
 
 def _by_name(glasses: Mapping[str, Glass], file: str) -> Mapping[str, Glass]:

@@ -91,7 +91,7 @@ def in_dashes_of(units: BarUnits, spec: Spec, tree: FamilyTree) -> Spec:
     object each time, so that what is known of it holds.
     """
     quantities = {
-        number: _in_dashes(line, line.amount, spec.serves, tree, units)
+        number: _in_dashes(line, dashes=line.amount, serves=spec.serves, tree=tree, units=units)
         for number, line in enumerate(spec.lines)
         if line.unit == "dash" and line.amount is not None and line.quantity is not None
     }
@@ -101,7 +101,7 @@ def in_dashes_of(units: BarUnits, spec: Spec, tree: FamilyTree) -> Spec:
 
 
 def _in_dashes(
-    line: Line, dashes: float, serves: float, tree: FamilyTree, units: BarUnits
+    line: Line, *, dashes: float, serves: float, tree: FamilyTree, units: BarUnits
 ) -> float | None:
     poured = float(f"{dashes * units.dash_ml / serves:.12g}")
     if line.quantity == poured:  # as nearly all are: it is asked of every spec after every change
@@ -129,7 +129,7 @@ def _converted(
     if unit == "ml" and kind == "mass" and key in portions.g_per_ml:
         return to_quantity(amount, "g", units) / portions.g_per_ml[key], ""
     if unit == "g" and kind in ("volume", "count", "loose"):
-        return _weighed(amount, key, kind, portions, units)
+        return _weighed(amount, key=key, kind=kind, portions=portions, units=units)
     if unit == "each" and kind in ("mass", "loose", "part"):
         words = {"mass": "by weight", "loose": f"by the {amount.unit}", "part": "by parts"}
         return None, words[kind]
@@ -139,7 +139,7 @@ def _converted(
 
 
 def _weighed(
-    amount: Amount, key: str, kind: str, portions: Portions, units: BarUnits
+    amount: Amount, *, key: str, kind: str, portions: Portions, units: BarUnits
 ) -> tuple[float | None, str]:
     if kind == "volume":
         density = portions.g_per_ml.get(key)

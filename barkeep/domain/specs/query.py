@@ -110,7 +110,13 @@ def facts_of(
     )
     names = (tree.folded_names[kind] for kind in sorted(kinds))
     own = folded(" ".join((spec.name, spec.riff_of or "", spec.glass, spec.technique, *spec.tags)))
-    return SpecFacts(spec, " ".join((own, *names)), kinds, abv_percent, due_in)
+    return SpecFacts(
+        spec=spec,
+        words=" ".join((own, *names)),
+        kinds=kinds,
+        abv_percent=abv_percent,
+        due_in=due_in,
+    )
 
 
 def _words(value: str, _tree: FamilyTree) -> Term:

@@ -115,7 +115,9 @@ def correction_for(drink: Drink, snapshot: Snapshot) -> Correction | None:
         if answer.required and answer.met and not _is_wanted(pour.ingredient, answer.line, tree)
     )
     by_taste = frozenset(each for each in replaced if _is_by_taste(drink.lines[each], tree))
-    return correction_of(drink.spec, pours, replaced, snapshot, by_taste)
+    return correction_of(
+        drink.spec, pours=pours, replaced=replaced, snapshot=snapshot, by_taste=by_taste
+    )
 
 
 def correction_of(
@@ -148,13 +150,23 @@ def correction_of(
         if not of_strength and number not in replaced and _is_adjustable(line, pours[number], tree)
     ]
     numbers = sorted((*stand_ins, *own))
-    problem = _problem(spec, pours, numbers, frozenset(stand_ins), tree)
+    problem = _problem(
+        spec, pours=pours, numbers=numbers, stand_ins=frozenset(stand_ins), tree=tree
+    )
     style, units = measured_style(spec, snapshot.settings), snapshot.settings.units
     found = measurable(problem, solve(problem), lambda ml: _marks(ml, style, units))
     if not _is_worth_saying(problem, found):
         return None
     changes = tuple(
-        _change(number, pours[number], before, after, number in replaced, spec, snapshot)
+        _change(
+            number,
+            pour=pours[number],
+            before_ml=before,
+            amount_ml=after,
+            stands_in=number in replaced,
+            spec=spec,
+            snapshot=snapshot,
+        )
         for number, before, after in zip(numbers, problem.start, found, strict=True)
     )
     distances = (problem.distance(found), problem.distance(problem.start))
@@ -319,4 +331,12 @@ def _change(
     style = measured_style(spec, settings)
     unmoved = amount_ml == amount_poured(line, tree)
     shown = was if unmoved else show_as(amount_ml, "ml", style, settings.units)
-    return Change(line, pour.ingredient, before_ml, amount_ml, shown, was, stands_in)
+    return Change(
+        line=line,
+        ingredient=pour.ingredient,
+        before_ml=before_ml,
+        amount_ml=amount_ml,
+        shown=shown,
+        was=was,
+        stands_in=stands_in,
+    )

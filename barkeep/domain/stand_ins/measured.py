@@ -35,7 +35,13 @@ def as_asked(line: Line, spec: Spec, settings: Settings, tree: FamilyTree) -> st
     kind = tree[line.ingredient]
     wished = settings.shown_in in _WISHES and unit in MEASURES and unit != style
     if not line.amount or unit is None or spec.serves != 1 or (wished and kind.unit == "ml"):
-        return measured(amount_poured(line, tree), line.ingredient, style, settings, tree)
+        return measured(
+            amount_poured(line, tree),
+            key=line.ingredient,
+            style=style,
+            settings=settings,
+            tree=tree,
+        )
     if unit == "each":
         return pieces(line.amount, tree.in_sentence(line.ingredient))
     return show_range(line.amount, line.amount_high, unit, settings.units)

@@ -170,11 +170,11 @@ def _offer(
     derivation, *others = ways
     poured = None if _made(derivation) else sourcing.supply.bottle(derivation.offered)
     return Offer(
-        derivation,
-        poured,
-        path_in_words(derivation, sourcing.tree),
-        tuple(_changes(derivation, balance, poured, snapshot)),
-        tuple((each.buying, each.closeness) for each in others if each.buying),
+        derivation=derivation,
+        bottle=poured,
+        path=path_in_words(derivation, sourcing.tree),
+        corrections=tuple(_changes(derivation, balance, poured, snapshot)),
+        or_buy=tuple((each.buying, each.closeness) for each in others if each.buying),
     )
 
 
@@ -196,7 +196,9 @@ class _Balance:
         pours[number] = _poured(derivation, bottle)
         replaced = frozenset({number})
         by_taste = replaced if minds_taste(derivation, tree) else frozenset[int]()
-        return correction_of(self.spec, pours, replaced, self.snapshot, by_taste)
+        return correction_of(
+            self.spec, pours=pours, replaced=replaced, snapshot=self.snapshot, by_taste=by_taste
+        )
 
     def by_ratio(self, derivation: Derivation) -> Iterator[str]:
         """What to pour by the plain ratio; nothing where that can be measured no otherwise."""
@@ -209,8 +211,12 @@ class _Balance:
             after = loosely(amount * derivation.ratio, line.unit, settings.units)
         else:
             style, amount = measured_style(self.spec, settings), amount_poured(line, tree)
-            before = measured(amount, line.ingredient, style, settings, tree)
-            after = measured(amount * derivation.ratio, offered, style, settings, tree)
+            before = measured(
+                amount, key=line.ingredient, style=style, settings=settings, tree=tree
+            )
+            after = measured(
+                amount * derivation.ratio, key=offered, style=style, settings=settings, tree=tree
+            )
             asked = as_asked(line, self.spec, settings, tree)
         if same_unit and before == after:
             return
@@ -302,20 +308,32 @@ def _compared(wanted: Ingredient, offered: Ingredient, *, balanced: bool) -> Ite
     if wanted.unit != "ml" or offered.unit != "ml" or wanted.family or offered.family:
         return
     yield from _difference(
-        wanted.abv_percent, offered.abv_percent, 1.0, ("stronger", "weaker"), " % vol"
+        wanted.abv_percent,
+        offered=offered.abv_percent,
+        least=1.0,
+        words=("stronger", "weaker"),
+        unit=" % vol",
     )
     if balanced:
         return
     yield from _difference(
-        wanted.sugar_g_per_l, offered.sugar_g_per_l, 20.0, ("sweeter", "drier"), " g/l sugar"
+        wanted.sugar_g_per_l,
+        offered=offered.sugar_g_per_l,
+        least=20.0,
+        words=("sweeter", "drier"),
+        unit=" g/l sugar",
     )
     yield from _difference(
-        wanted.acid_g_per_l, offered.acid_g_per_l, 3.0, ("sourer", "less sour"), " g/l acid"
+        wanted.acid_g_per_l,
+        offered=offered.acid_g_per_l,
+        least=3.0,
+        words=("sourer", "less sour"),
+        unit=" g/l acid",
     )
 
 
 def _difference(
-    wanted: float | None, offered: float | None, least: float, words: tuple[str, str], unit: str
+    wanted: float | None, *, offered: float | None, least: float, words: tuple[str, str], unit: str
 ) -> Iterable[str]:
     if wanted is None and offered is None:
         return

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QPushButton
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.bottles.labels import USUAL_SHAPE
-from barkeep.domain.bottles.bottle import ProductDraft, Tare
+from barkeep.domain.bottles.bottle import Label, Tare
 from barkeep.domain.bottles.shapes import shipped_shapes
 from tests.desktop.bottles.bottle_page import bottle_named, bottles_page, texts
 
@@ -93,7 +93,7 @@ class TestWeighing:
 
     def test_cream_learns_its_density_from_both(self, page, screen, qtbot):
         cream = page.bar.inventory.receive_new(
-            ProductDraft("Churn", "Ninepin", "cream-liqueur", 700.0)
+            Label("Churn", "Ninepin", "cream-liqueur", 700.0)
         ).value
         screen.choose(cream.id)
         assert "It holds cream, milk, egg or coconut" in texts(screen.detail)

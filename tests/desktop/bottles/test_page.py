@@ -24,7 +24,7 @@ from barkeep.desktop.bottles.rows import (
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, LEVEL_ROLE
 from barkeep.desktop.widgets.levels import LevelGauge, LevelReading
-from barkeep.domain.bottles.bottle import ProductDraft
+from barkeep.domain.bottles.bottle import Label
 from barkeep.domain.phrases import folded
 from tests.desktop.bottles.bottle_page import bottle_named, bottles_page, ledger, texts, titles
 
@@ -251,7 +251,7 @@ def test_details_fit_beside_the_list(bar, qtbot, tmp_path, size):
 
 def test_long_names_keep_their_whole_words_within_reach(page, screen):
     name = "Very Slowly Distilled Gin from the Farthest Signal Box on the Whole Branch Line"
-    draft = ProductDraft(name, "Pellow & Rudge", "london-dry-gin", 700.0)
+    draft = Label(name, "Pellow & Rudge", "london-dry-gin", 700.0)
     bottle = page.bar.inventory.receive(page.bar.inventory.add_product(draft).value.id).value
     screen.choose(bottle.id)
     index = screen.view.currentIndex().siblingAtColumn(BOTTLE)
@@ -664,5 +664,5 @@ def test_five_hundred_bottles_are_shown_found_and_changed(qtbot, tmp_path, clock
 
 def imported(number: int):
     kind = ("bourbon", "london-dry-gin", "dry-vermouth")[number % 3]
-    draft = ProductDraft(f"Bottle {number}", "Ninepin", kind, 700.0, price=float(number))
+    draft = Label(f"Bottle {number}", "Ninepin", kind, 700.0, price=float(number))
     return SimpleNamespace(line=number + 1, draft=draft, level=None, opened=None, tare=None)

@@ -73,12 +73,12 @@ def test_sorting_by_price_puts_unknown_prices_last(page):
 
 
 def test_buying_it_takes_it_off_the_list(bar, page, qtbot):
-    from barkeep.domain.bottles.bottle import ProductDraft
+    from barkeep.domain.bottles.bottle import Label
 
     best = next_bottle(bar.snapshot)[0]
     page.screen.choose(best.ingredient)
     ingredient = bar.snapshot.knowledge.tree[best.ingredient]
-    draft = ProductDraft(
+    draft = Label(
         name=f"Siding {ingredient.name}",
         maker="Old Sidings",
         ingredient=ingredient.key,

@@ -29,7 +29,7 @@ from barkeep.desktop.specs.drafts import for_new
 from barkeep.desktop.specs.editor import SpecEditor
 from barkeep.desktop.specs.page import SpecsScreen
 from barkeep.desktop.stand_ins.page import StandInsScreen
-from barkeep.domain.bottles.bottle import draft_of
+from barkeep.domain.bottles.bottle import label_of
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.words import facts, in_brief, place_in_words
 from barkeep.domain.pouring.verdicts import tonight
@@ -134,7 +134,7 @@ class TestBesideASpec:
         page.screen.show_thing("Daiquiri")
         before = brief_for(bar, analyse(spec_named(bar, "Daiquiri"), bar.snapshot))
         rum = next(each for each in bar.snapshot.products if each.ingredient == "white-rum")
-        bar.inventory.change_product(rum.id, replace(draft_of(rum), abv_percent=63.0))
+        bar.inventory.change_product(rum.id, replace(label_of(rum), abv_percent=63.0))
         after = brief_for(bar, analyse(spec_named(bar, "Daiquiri"), bar.snapshot))
         assert before != after
         assert after in page.detail_texts()

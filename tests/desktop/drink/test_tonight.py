@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QPushButton
 
 from barkeep.desktop.drink.tonight import TonightScreen, drink_columns
 from barkeep.desktop.screens.row_table import RowFilter, RowTable
-from barkeep.domain.bottles.bottle import ProductDraft
+from barkeep.domain.bottles.bottle import Label
 from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.domain.pouring.verdicts import tonight
 from tests.desktop.pages import shown_page, tabbed
@@ -150,7 +150,7 @@ def test_a_bar_without_bottles_says_so_until_there_is_one(empty_bar, qtbot, tmp_
         assert offered.text() == "Go to Bottles"
         qtbot.mouseClick(offered, Qt.MouseButton.LeftButton)
         assert page.went == [("bottles", None)]
-        empty_bar.inventory.receive_new(ProductDraft("Dry gin", "Ninepin", "london-dry-gin", 700.0))
+        empty_bar.inventory.receive_new(Label("Dry gin", "Ninepin", "london-dry-gin", 700.0))
         page.settle(qtbot)
         assert banner.text == ""
 

@@ -13,7 +13,7 @@ TODAY = date(2026, 11, 21)
 
 
 def syrup(left=310.0, use_by: date | None = TODAY, name="Simple syrup", made: date | None = TODAY):
-    product = Product(1, name, "", "simple-syrup", 500.0, house_made=True)
+    product = Product(name, "", "simple-syrup", 500.0, house_made=True, id=1)
     return Bottle(1, product, Level(left, "open"), made=made, use_by=use_by)
 
 

@@ -90,7 +90,8 @@ def test_every_kind_has_its_sizes():
         ("[paper.a4]\n", "is missing"),
         ("[paper.a4]\ntitle = 'A'\nwidth_mm = 5\nheight_mm = 9\n", "20 or more"),
         ("[screen.a]\n", "no such entry"),
-        ("paper = 1\n", "write at least one"),
+        ("paper = 1\n", "paper: write it as a table"),
+        ("", "paper: write at least one"),
     ],
 )
 def test_a_broken_file_names_its_place(text, reason):

@@ -51,7 +51,7 @@ def test_type_is_never_too_small_to_read(kind):
         (('["name"]', "[]"), "“parts” is missing"),
         (("[style.body]", "[style.name]"), "style.body: it is missing"),
         (("size = 8", "size = 2"), "5 or more"),
-        (("size = 8", 'size = 8\ncolour = "red"'), "write it as #1d3b44"),
+        (("size = 8", 'size = 8\ncolour = "red"'), "written as #1d3b44"),
         (("size = 8", "size = 8\nblink = true"), "no field “blink”"),
         (("margin_mm = 3", ""), "“margin_mm” is missing"),
     ],

@@ -78,7 +78,7 @@ def test_the_history_shows_the_level_after_each_entry_that_counts():
 
 
 def test_the_open_bottle_with_the_soonest_use_by_is_poured_first():
-    product = Product(1, "Lime juice", "", "lime-juice", 500)
+    product = Product("Lime juice", "", "lime-juice", 500, id=1)
     sealed = Bottle(1, product, Level(500, "sealed"))
     late = Bottle(2, product, Level(100, "open"), use_by=date(2026, 12, 1))
     soon = Bottle(3, product, Level(400, "open"), use_by=date(2026, 11, 22))

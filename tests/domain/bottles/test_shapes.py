@@ -431,7 +431,7 @@ def test_nothing_assumed_is_refused():
 
 
 def test_shapes_and_punts_are_tables():
-    with pytest.raises(KnowledgeError, match=r"shape: write each shape as a table"):
+    with pytest.raises(KnowledgeError, match=r"shape: write it as a table, \[shape\]"):
         read_shapes('basis = "x"\nshape = 1')
-    with pytest.raises(KnowledgeError, match=r"shape\.plain: write each shape as a table"):
+    with pytest.raises(KnowledgeError, match=r"shape\.plain: write it as a table"):
         read_shapes('basis = "x"\nshape.plain = 1')

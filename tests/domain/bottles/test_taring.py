@@ -17,9 +17,9 @@ from barkeep.domain.liquids.sweetened import spirit_density
 from barkeep.errors import InvalidField, UnlikelyTare
 from tests.domain.bottles.bottles_to_measure import TREE
 
-GIN = Product(1, "Dry gin", "Ninepin", "london-dry-gin", 700.0, abv_percent=40.0)
+GIN = Product("Dry gin", "Ninepin", "london-dry-gin", 700.0, abv_percent=40.0, id=1)
 
-CREAM = Product(2, "Milk Churn", "Tansy Lock", "cream-liqueur", 700.0, abv_percent=17.0)
+CREAM = Product("Milk Churn", "Tansy Lock", "cream-liqueur", 700.0, abv_percent=17.0, id=2)
 
 
 def bottle(product: Product = GIN, number: int = 1, **known: object) -> Bottle:

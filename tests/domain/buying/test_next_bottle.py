@@ -68,7 +68,7 @@ def test_ties_go_to_what_brings_most_near_then_to_the_price():
     found = [each.ingredient for each in next_bottle(bar, "exact")]
     # Kümmel brings the far one nearer than any, but not to one short: the name decides.
     assert found[:4] == ["genever", "gin", "kummel", "london-dry-gin"]
-    cheap = Product(9, "Dry gin", "Grey Ferry", "london-dry-gin", 700, price=20.0)
+    cheap = Product("Dry gin", "Grey Ferry", "london-dry-gin", 700, price=20.0, id=9)
     priced = [each.ingredient for each in next_bottle(replace(bar, products=(cheap,)), "exact")]
     assert priced[0] == "london-dry-gin"
 

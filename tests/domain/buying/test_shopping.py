@@ -76,7 +76,7 @@ def bar(*bottles: Bottle, pars=(), products=(), knowledge=KNOWN):
 
 
 def limes(count: float) -> Bottle:
-    product = Product(77, "Limes", "", "lime", 12.0, "each")
+    product = Product("Limes", "", "lime", 12.0, "each", id=77)
     return Bottle(77, product, Level(count, "open"), 77)
 
 
@@ -87,7 +87,7 @@ def pressed(amount: float) -> Bottle:
 
 
 def product(number, key, size, price=None, unit="ml", **more) -> Product:
-    return Product(number, f"{key} {number}", "Ninepin", key, size, unit, price=price, **more)
+    return Product(f"{key} {number}", "Ninepin", key, size, unit, price=price, id=number, **more)
 
 
 def bought(found) -> dict[str, tuple[float, int]]:

@@ -404,7 +404,7 @@ class TestReading:
         ("old", "new", "reason"),
         [
             ('level = "care"', 'level = "grave"', "“level” is “grave”"),
-            ('level = "care"', "", "“level” is “”"),
+            ('level = "care"', "", "“level” is missing; it must be one of note, care, danger"),
             ('authority = "nobody"', "", "“authority” is missing"),
             ("Local rules come first.", "{colour}", "“text” shows {colour}"),
             ("{abv_percent}", "{abv_percent", "a brace without its fellow"),
@@ -437,7 +437,7 @@ class TestReading:
             read_cautions(bare + "all = true")
 
     def test_what_is_no_table_or_no_toml_is_located(self):
-        with pytest.raises(KnowledgeError, match=r"cautions\.toml, smoke: write each caution"):
+        with pytest.raises(KnowledgeError, match=r"cautions\.toml, smoke: write it as a table"):
             read_cautions("smoke = 7")
         with pytest.raises(KnowledgeError, match=r"cautions\.toml, the text: it is not TOML"):
             read_cautions("[smoke")

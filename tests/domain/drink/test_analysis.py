@@ -41,7 +41,7 @@ def written(text: str) -> Spec:
 
 
 def bottle(ingredient: str, number: int = 1, *, opened: date | None = None, **label) -> Bottle:
-    product = Product(number, f"bottle {number}", "Ninepin", ingredient, 700.0, **label)
+    product = Product(f"bottle {number}", "Ninepin", ingredient, 700.0, id=number, **label)
     return Bottle(number, product, Level(500.0, "open", opened))
 
 
@@ -359,15 +359,17 @@ class TestCost:
 
     def test_without_a_price_of_its_own_the_lowest_known_of_its_kind_counts(self):
         products = (
-            Product(1, "a", "Ninepin", "london-dry-gin", 700.0, price=28.0),
-            Product(2, "b", "Ninepin", "gin", 1000.0, price=30.0),
+            Product("a", "Ninepin", "london-dry-gin", 700.0, price=28.0, id=1),
+            Product("b", "Ninepin", "gin", 1000.0, price=30.0, id=2),
         )
         known = replace(bar(), products=products)
         found = analyse(written("One\n50 ml gin\n\nStir with ice."), known).cost
         assert found.amount == pytest.approx(50 * 0.03)
 
     def test_what_is_made_here_costs_what_goes_into_it(self):
-        limes = replace(bar(), products=(Product(1, "limes", "", "lime", 4.0, "each", price=2.0),))
+        limes = replace(
+            bar(), products=(Product("limes", "", "lime", 4.0, "each", price=2.0, id=1),)
+        )
         spec = written("Sour\n26 ml lime juice\n10 ml simple syrup\n\nShake with ice.")
         assert analyse(spec, limes).cost.amount == pytest.approx(0.5)  # sugar is always there
 

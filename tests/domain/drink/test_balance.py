@@ -77,9 +77,9 @@ def test_where_it_lies_in_words(lines, said):
 @pytest.mark.parametrize(
     ("text", "reason"),
     [
-        ("shaken = 3", "it must be a table"),
+        ("shaken = 3", "write it as a table"),
         (f"[a]\n{ROW.replace('[1, 2]', '[2, 1]', 1)}", "from the lower to the higher"),
-        (f"[a]\n{ROW.replace('[1, 2]', '7', 1)}", "from the lower to the higher"),
+        (f"[a]\n{ROW.replace('[1, 2]', '7', 1)}", "“strength” must be 2 numbers, not 7"),
         (f"[a]\n{ROW}colour = 1", "there is no field “colour”"),
         (f"[a]\n{ROW.replace('drinks', '')}", "is empty"),
     ],

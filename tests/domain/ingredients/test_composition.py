@@ -40,8 +40,8 @@ def test_of_a_kind_measured_otherwise_nothing_is_taken_over(tree):
 @pytest.mark.parametrize(
     ("text", "reason"),
     [
-        ("sugar = 1", "it must be a table"),
-        ('[sugar]\nper = "cup"\nbasis = "x"', "must be l, g or each"),
+        ("sugar = 1", "write it as a table"),
+        ('[sugar]\nper = "cup"\nbasis = "x"', "must be one of l, g, each"),
         ('[sugar]\nper = "g"\nsugar_g = -1\nbasis = "x"', "it must be 0 or more"),
         ('[sugar]\nper = "g"\nbasis = "x"\nsweet = 1', "there is no field “sweet”"),
         ('[sugar]\nper = "g"', "“basis”"),

@@ -36,9 +36,9 @@ TREE = KNOWN.tree
 
 def bottle(number, key, amount, *, state="open", use_by=None, made=None, opened=None, **label):
     unit = TREE[key].unit
-    product = Product(number, f"{TREE.name(key)} {number}", "", key, 1000.0, unit, **label)
+    product = Product(f"{TREE.name(key)} {number}", "", key, 1000.0, unit, id=number, **label)
     level = Level(amount, state, opened)
-    return Bottle(number, product, level, number, None, made, use_by)
+    return Bottle(number, product, level, number, made=made, use_by=use_by)
 
 
 def bar(*bottles, **changes):

@@ -30,9 +30,9 @@ TODAY = date(2026, 11, 21)
 
 SOUR = "Sour\n2 oz white rum\n3/4 oz lime juice\n3/4 oz simple syrup\n\nShake with ice."
 
-RUM = Product(1, "Tarpaulin", "Marrow Hill", "white-rum", 700.0, abv_percent=40.0)
+RUM = Product("Tarpaulin", "Marrow Hill", "white-rum", 700.0, abv_percent=40.0, id=1)
 
-JUICE = Product(2, "Lime juice", "", "lime-juice", 250.0, house_made=True)
+JUICE = Product("Lime juice", "", "lime-juice", 250.0, house_made=True, id=2)
 
 
 @pytest.fixture(scope="module")

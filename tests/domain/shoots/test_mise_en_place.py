@@ -173,7 +173,7 @@ def test_every_recipe_that_says_it_waits_says_how_long(knowledge):
 
 
 def house_made(use_by, amount=500.0):
-    product = Product(7, "Grenadine, the last", "", "grenadine", 500.0, house_made=True)
+    product = Product("Grenadine, the last", "", "grenadine", 500.0, house_made=True, id=7)
     return Bottle(7, product, Level(amount, "open"), made=date(2026, 11, 1), use_by=use_by)
 
 

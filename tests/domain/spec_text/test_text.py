@@ -383,8 +383,8 @@ def test_portions_are_of_ingredients_that_are_measured_otherwise():
     [
         ("[piece_ml", "not TOML"),
         ("[pieces]\nlime = 1", "misspelling"),
-        ("[piece_ml]\negg-white = 0", "above nothing"),
-        ("[piece_ml]\negg-white = 'much'", "above nothing"),
+        ("[piece_ml]\negg-white = 0", "“egg-white” is 0; it must be more than 0"),
+        ("[piece_ml]\negg-white = 'much'", "“egg-white” must be a number"),
         ("piece_ml = 3", "a table"),
     ],
 )

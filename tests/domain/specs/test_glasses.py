@@ -285,7 +285,12 @@ def test_a_sound_text_is_read():
         ('name = "bowl"', 'name = "bowl"\nsize = 2', "glass.bowl", "there is no field “size”"),
         ("share = 0.3", "share = 1.3", "ice.cubes", "at most 1"),
         ("share = 0.3", "share = 0.3\nmelts = true", "ice.cubes", "there is no field “melts”"),
-        ("[glass.cup]\n", "glass.mug = 3\n[glass.cup]\n", "glass.mug", "[glass.its-key]"),
+        (
+            "[glass.cup]\n",
+            "glass.mug = 3\n[glass.cup]\n",
+            "glass.mug",
+            "as a table, [glass.mug]",
+        ),
     ],
 )
 def test_a_broken_glass_names_file_key_and_reason(old, new, key, reason):
