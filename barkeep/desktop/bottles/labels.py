@@ -13,9 +13,10 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
-from barkeep.desktop.screens.form_dialog import FormDialog, read_amount, read_number
+from barkeep.desktop.screens.form_dialog import FormDialog, read_number
 from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names, product_names
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product

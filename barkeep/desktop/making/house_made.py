@@ -24,10 +24,11 @@ from barkeep.application.making import InputsShort, NoRecipe
 from barkeep.desktop.bottles.labels import complete_with, read_date
 from barkeep.desktop.making.panel import MakingPanel, made_words, making_view, recipe_words
 from barkeep.desktop.publishing.publish import publish_label
-from barkeep.desktop.screens.form_dialog import FormDialog, read_amount
+from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.name_completion import NameCompleter, makeable_names
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.buttons import button, day_field, day_in
+from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
