@@ -15,37 +15,37 @@ from barkeep.domain.phrases import capitalised
 
 @dataclass(frozen=True, slots=True)
 class Command:
-    """A command's name, the module that holds it, and what it is for."""
+    """A command's name, what tells it its arguments (`module:function`), and what it is for."""
 
     name: str
-    module: str
+    configure: str
     help: str
 
 
 COMMANDS = (
-    Command("tonight", "tonight", "what can be made tonight, and what is missing"),
-    Command("next-bottle", "next_bottle", "which one bottle to buy next"),
-    Command("stand-in", "stand_in", "what may replace an ingredient, and how close it is"),
-    Command("bottles", "bottles", "every bottle with its level"),
-    Command("pantry", "pantry", "what is counted by the piece or weighed"),
-    Command("count", "count", "write down a measured level"),
-    Command("tare", "tare", "write down what an empty or full bottle weighs"),
-    Command("dasher", "dasher", "say what one dash from a bottle comes to"),
-    Command("receive", "receive", "put a bottle of a known product on the shelf"),
-    Command("buy", "buy", "what to buy for shoots and pars, and what was bought"),
-    Command("history", "history", "what happened to a bottle"),
-    Command("spec", "spec", "read, add, show, find, analyse, riff on and compare specs"),
-    Command("trial", "trial", "how the versions of a drink tasted, and which one won"),
-    Command("shoot", "shoot", "plan, check and log what is filmed, and list the shoots"),
-    Command("batch", "batch", "make one serve many, or all there is of one thing"),
-    Command("make", "make", "make a syrup, juice, cordial or infusion here"),
-    Command("import", "import_bottles", "take in bottles from CSV, or specs from a document"),
-    Command("setting", "setting", "list the bar's settings, or change one"),
-    Command("publish", "publish", "describe a drink for others, or give it as data"),
-    Command("export", "export", "write specs to a file"),
-    Command("sample", "sample", "write the sample bar to a file"),
-    Command("undo", "undo", "take the last change back"),
-    Command("redo", "redo", "do again what was undone last"),
+    Command("tonight", "tonight:configure", "what can be made tonight, and what is missing"),
+    Command("next-bottle", "buying:configure_next_bottle", "which one bottle to buy next"),
+    Command("stand-in", "stand_in:configure", "what may replace an ingredient, and how close"),
+    Command("bottles", "shelf:configure_bottles", "every bottle with its level"),
+    Command("pantry", "shelf:configure_pantry", "what is counted by the piece or weighed"),
+    Command("count", "counting:configure_count", "write down a measured level"),
+    Command("tare", "counting:configure_tare", "write down what an empty or full bottle weighs"),
+    Command("dasher", "counting:configure_dasher", "say what one dash from a bottle comes to"),
+    Command("receive", "shelf:configure_receive", "put a bottle of a known product on the shelf"),
+    Command("buy", "buying:configure_buy", "what to buy for shoots and pars, and what was bought"),
+    Command("history", "shelf:configure_history", "what happened to a bottle"),
+    Command("spec", "spec:configure", "read, add, show, find, analyse, riff on and compare specs"),
+    Command("trial", "trial:configure", "how the versions of a drink tasted, and which one won"),
+    Command("shoot", "shoot:configure", "plan, check and log what is filmed, and list the shoots"),
+    Command("batch", "batch:configure", "make one serve many, or all there is of one thing"),
+    Command("make", "make:configure", "make a syrup, juice, cordial or infusion here"),
+    Command("import", "files:configure_import", "take in bottles from CSV, specs from documents"),
+    Command("setting", "setting:configure", "list the bar's settings, or change one"),
+    Command("publish", "publish:configure", "describe a drink for others, or give it as data"),
+    Command("export", "files:configure_export", "write specs to a file"),
+    Command("sample", "files:configure_sample", "write the sample bar to a file"),
+    Command("undo", "last_change:configure_undo", "take the last change back"),
+    Command("redo", "last_change:configure_redo", "do again what was undone last"),
 )
 
 
@@ -87,7 +87,8 @@ def parse(argv: Sequence[str] | None = None) -> Arguments:
             command.name, help=command.help, description=described, parents=[common_options()]
         )
         if command.name in written:  # the other modules need not be imported
-            import_module(f"barkeep.cli.{command.module}").configure(own)
+            module, _, configure = command.configure.partition(":")
+            getattr(import_module(f"barkeep.cli.{module}"), configure)(own)
     arguments = parser.parse_args(written, Arguments(bar=None, sample=False, json=False))
     if arguments.bar is not None and arguments.sample:
         parser.error("--bar and --sample name two different bars")

@@ -9,8 +9,7 @@ from typing import get_args
 from barkeep.application.finding import find_ingredient, find_spec
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import print_json, rounded
-from barkeep.cli.table import table
+from barkeep.cli.output import print_json, rounded, table
 from barkeep.domain.amounts.amount import Amount, parse_amount
 from barkeep.domain.amounts.measures import show_quantity, to_quantity
 from barkeep.domain.amounts.rounding import down_to, rounded_down

@@ -1,7 +1,8 @@
-"""What `undo` and `redo` share: go one change back or forth and say which it was."""
+"""`barkeep undo` and `redo`: go one change back or forth, and say which it was."""
 
 from __future__ import annotations
 
+import argparse
 from collections.abc import Callable
 
 from barkeep.application.bar import Bar
@@ -20,3 +21,23 @@ def go(arguments: Arguments, step: Callable[[Bar], Done[None]], key: str, said: 
     else:
         print(f"{said}: {label}.")
     return 0
+
+
+def configure_undo(parser: argparse.ArgumentParser) -> None:
+    """Its arguments."""
+    parser.set_defaults(run=run_undo)
+
+
+def run_undo(arguments: Arguments) -> int:
+    """Undo one change."""
+    return go(arguments, Bar.undo, "undone", "Undone")
+
+
+def configure_redo(parser: argparse.ArgumentParser) -> None:
+    """Its arguments."""
+    parser.set_defaults(run=run_redo)
+
+
+def run_redo(arguments: Arguments) -> int:
+    """Redo one change."""
+    return go(arguments, Bar.redo, "redone", "Done again")

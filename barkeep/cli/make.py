@@ -9,9 +9,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.finding import find_ingredient
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.days import day
-from barkeep.cli.output import iso, print_json, rounded
-from barkeep.cli.table import table
+from barkeep.cli.output import day, iso, print_json, rounded, table
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.bar.snapshot import Snapshot

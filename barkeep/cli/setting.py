@@ -14,8 +14,7 @@ from barkeep.application.settings import (
 )
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import print_json
-from barkeep.cli.table import table
+from barkeep.cli.output import print_json, table
 from barkeep.domain.bar.snapshot import Settings
 
 

@@ -10,10 +10,8 @@ from barkeep.application.finding import find_shoot
 from barkeep.cli import shoot_check, shoot_log, shoot_plan
 from barkeep.cli.arguments import Arguments, common_options
 from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.days import day
-from barkeep.cli.output import counted, print_json
-from barkeep.cli.shoot_json import SHOOT_KEYS, name_of, shoot_json
-from barkeep.cli.table import table
+from barkeep.cli.output import counted, day, print_json, table
+from barkeep.cli.shoot_check import SHOOT_KEYS, name_of, shoot_json
 from barkeep.domain.amounts.amount import show_number
 from barkeep.domain.bar.shoots import STATES, Shoot, ShootDrink, find_shoots
 from barkeep.domain.bar.snapshot import Snapshot
@@ -21,6 +19,7 @@ from barkeep.domain.shoots.drinks import spec_of
 from barkeep.domain.shoots.mise_en_place import Step
 
 LIST_KEYS = f"keys of the JSON:\n  shoots   a shoot each\n\n{SHOOT_KEYS}"
+
 
 SHOW_KEYS = f"""\
 keys of the JSON:

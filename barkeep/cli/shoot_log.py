@@ -10,10 +10,8 @@ from barkeep.application.finding import find_shoot
 from barkeep.application.shoots import counts, serves_made, spills
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.days import day
-from barkeep.cli.output import counted, print_json
-from barkeep.cli.shoot_json import bottles_json, made_json, variances_json
-from barkeep.cli.table import table
+from barkeep.cli.output import counted, day, print_json, table
+from barkeep.cli.shoot_check import bottles_json, made_json, variances_json
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.shoots import LoggedBottle, Shoot, ShootLog

@@ -18,9 +18,8 @@ from barkeep.application.shoots import (
 )
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.days import day
-from barkeep.cli.output import counted, print_json
-from barkeep.cli.shoot_json import SHOOT_KEYS, shoot_json
+from barkeep.cli.output import counted, day, print_json
+from barkeep.cli.shoot_check import SHOOT_KEYS, shoot_json
 from barkeep.domain.bar.shoots import STATES, Shoot, repeated
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.shoots.drinks import orders_of

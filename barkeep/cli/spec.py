@@ -6,12 +6,11 @@ import argparse
 from collections.abc import Iterator, Sequence
 
 from barkeep.application.finding import find_spec
-from barkeep.cli import spec_analyse, spec_riff
 from barkeep.cli.arguments import Arguments, common_options
 from barkeep.cli.bar_source import known_to_readers, opened_bar, read_file, shown_name
-from barkeep.cli.output import counted, print_json
+from barkeep.cli.output import counted, print_json, table, width
+from barkeep.cli.spec_analyse import configure_analyse, configure_riff
 from barkeep.cli.spec_json import read_json, spec_json
-from barkeep.cli.table import table, width
 from barkeep.domain.amounts.amount import BarUnits, show_range
 from barkeep.domain.amounts.rounding import STYLES, Style
 from barkeep.domain.drink.search import search
@@ -73,8 +72,8 @@ def configure(parser: argparse.ArgumentParser) -> None:
         "query", metavar="QUERY", nargs="*", help="what to find (default: everything)"
     )
     listing.set_defaults(run=run_list)
-    spec_riff.configure(what, common)
-    spec_analyse.configure(
+    configure_riff(what, common)
+    configure_analyse(
         what.add_parser(
             "analyse",
             parents=common,

@@ -8,9 +8,7 @@ from collections.abc import Iterable, Mapping
 from barkeep.application.finding import find_spec
 from barkeep.cli.arguments import Arguments, common_options
 from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.days import day
-from barkeep.cli.output import iso, print_json, rounded
-from barkeep.cli.table import table
+from barkeep.cli.output import day, iso, print_json, rounded, table
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.specs.riffs import family
 from barkeep.domain.specs.spec import Spec

@@ -7,6 +7,7 @@ from dataclasses import fields
 
 from sqlalchemy import Connection, select
 
+from barkeep.domain.amounts.units import OwnMeasure
 from barkeep.domain.bar.pars import Par
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.ingredients.relations import Input, MadeFrom, StandIn
@@ -42,6 +43,7 @@ _SETTINGS: Mapping[str, Kept] = {
     "not_there": Kept(sorted, frozenset),
     "scales": kept_records(Scale),
     "pars": kept_records(Par),
+    "measures": kept_records(OwnMeasure),
 }
 """How a setting lies in its row, where it lies otherwise."""
 

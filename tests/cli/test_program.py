@@ -11,7 +11,7 @@ import pytest
 from barkeep import __version__
 from barkeep.cli import main, start_desktop
 from barkeep.cli.arguments import COMMANDS
-from barkeep.cli.table import level_bar, table, width
+from barkeep.cli.output import level_bar, table, width
 
 QT = "PySide6"
 

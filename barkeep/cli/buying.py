@@ -1,4 +1,4 @@
-"""`barkeep buy`: what to buy for the shoots and the pars, and take in what was bought."""
+"""`barkeep next-bottle` and `buy`: the one purchase that turns most drinks ready, and shopping."""
 
 from __future__ import annotations
 
@@ -9,14 +9,13 @@ from dataclasses import replace
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
 from barkeep.application.shopping import read_bought, read_par_line
-from barkeep.cli.arguments import Arguments
+from barkeep.cli.arguments import Arguments, add_within
 from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.days import day
-from barkeep.cli.output import counted, iso, print_json, rounded
-from barkeep.cli.table import table
+from barkeep.cli.output import counted, day, iso, print_json, rounded, table
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.buying.next_bottle import Candidate, next_bottle
 from barkeep.domain.buying.shopping import (
     ShoppingItem,
     ShoppingList,
@@ -34,8 +33,48 @@ from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import InvalidField
 
+SHOWN = 12
+"""Candidates that a person is shown; JSON gives them all."""
 
-def configure(parser: argparse.ArgumentParser) -> None:
+
+def configure_next_bottle(parser: argparse.ArgumentParser) -> None:
+    """Its arguments."""
+    add_within(parser)
+    parser.set_defaults(run=run_next_bottle)
+
+
+def run_next_bottle(arguments: Arguments) -> int:
+    """Print the candidates, most unlocked first."""
+    with opened_bar(arguments) as bar:
+        snapshot = bar.snapshot
+    candidates = next_bottle(snapshot, arguments.within)
+    tree = snapshot.knowledge.tree
+    if arguments.json:
+        print_json({"candidates": [_candidate_json(each, tree) for each in candidates]})
+        return 0
+    useful = [each for each in candidates if each.unlocks]
+    for each in useful[:SHOWN]:
+        drinks = counted(len(each.unlocks), "more drink")
+        price = price_in_words(each.price, snapshot.settings.currency)
+        told = f"{drinks}, {price}" if price else drinks
+        print(f"{tree.name(each.ingredient)}: {told}\n    {each.why}")
+    if not useful:
+        print("No single bottle turns another drink to ready.")
+    elif len(useful) > SHOWN:
+        print(f"{len(useful) - SHOWN} more turn a drink; --json lists them all.")
+    return 0
+
+
+def _candidate_json(candidate: Candidate, tree: FamilyTree) -> dict[str, object]:
+    return {
+        "ingredient": tree.name(candidate.ingredient),
+        "unlocks": list(candidate.unlocks),
+        "price": rounded(candidate.price, 2),
+        "why": candidate.why,
+    }
+
+
+def configure_buy(parser: argparse.ArgumentParser) -> None:
     """Its arguments."""
     what = parser.add_mutually_exclusive_group()
     what.add_argument(
@@ -60,10 +99,10 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--on", type=day, metavar="DAY", help="when it was received (default: today)"
     )
-    parser.set_defaults(run=run)
+    parser.set_defaults(run=run_buy)
 
 
-def run(arguments: Arguments) -> int:
+def run_buy(arguments: Arguments) -> int:
     """List what to buy, take in what was bought, or set or list pars."""
     if arguments.on is not None and not arguments.received:
         raise InvalidField("on", arguments.on, "it says when --received things came")
