@@ -21,7 +21,7 @@ from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
 from barkeep.desktop.shoots.log_table import COUNTED as COUNTED_IN_LOG
 from barkeep.desktop.shoots.log_table import SPILLED
 from barkeep.desktop.widgets.keys import KeyLegend
-from barkeep.domain.bottles.bottle import Bottle, ProductDraft
+from barkeep.domain.bottles.bottle import Bottle, Label
 from tests.desktop.count_keys import type_keys
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
@@ -348,7 +348,7 @@ def test_escape_leaves_the_shelf_and_its_counts_are_still_there(window, qtbot):
 def test_five_sealed_bottles_leave_nothing_to_count_and_escape_leaves(
     empty_bar, qapp, qtbot, tmp_path
 ):
-    draft = ProductDraft("Dry gin", "Ninepin", "london-dry-gin", 700.0)
+    draft = Label("Dry gin", "Ninepin", "london-dry-gin", 700.0)
     product = empty_bar.inventory.add_product(draft).value
     for _each in range(5):
         empty_bar.inventory.receive(product.id)
