@@ -87,7 +87,7 @@ def test_no_shortcut_is_given_twice(window, qtbot):
 
 
 def test_the_expected_shortcuts_are_there(open_window):
-    hooks = WindowHooks(lambda _path: None, import_files, lambda _window: None)
+    hooks = WindowHooks(lambda _path: None, import_files, lambda _context, _parent: None)
     given = set(shortcuts_of(list(open_window(hooks).actions_.all)))
     every = [
         "Ctrl+Z",
@@ -105,7 +105,7 @@ def test_the_expected_shortcuts_are_there(open_window):
 
 
 def test_no_letter_is_underlined_twice_in_a_menu(open_window):
-    hooks = WindowHooks(lambda _path: None, import_files, lambda _window: None)
+    hooks = WindowHooks(lambda _path: None, import_files, lambda _context, _parent: None)
     window = open_window(hooks)
     for action in window.menuBar().actions():
         letters = Counter(mnemonics(action.menu()))
@@ -127,7 +127,7 @@ def named(action) -> set[str]:
 def test_what_nobody_does_is_not_offered(window, open_window):
     assert not window.actions_.settings.isVisible()
     assert not window.actions_.import_files.isVisible()
-    hooks = WindowHooks(lambda _path: None, import_files, lambda _window: None)
+    hooks = WindowHooks(lambda _path: None, import_files, lambda _context, _parent: None)
     offering = open_window(hooks).actions_
     assert offering.settings.isVisible()
     assert offering.import_files.isVisible()
@@ -309,7 +309,7 @@ def test_the_first_runs_import_brings_a_list_in(
         return [str(file)], ""
 
     monkeypatch.setattr(
-        "barkeep.desktop.shell.menus.QFileDialog.getOpenFileNames", staticmethod(choose)
+        "barkeep.desktop.shell.main_window.QFileDialog.getOpenFileNames", staticmethod(choose)
     )
     window = open_window(WindowHooks(import_files=import_files), over=empty_bar)
     page = window.show_page("bottles")
@@ -473,7 +473,7 @@ def test_no_backup_is_written_over_the_bar(window, monkeypatch, suffix):
     bar = window.bar.path
     target, before = bar.with_name(bar.name + suffix), bar.read_bytes()
     monkeypatch.setattr(
-        "barkeep.desktop.shell.menus.QFileDialog.getSaveFileName",
+        "barkeep.desktop.shell.main_window.QFileDialog.getSaveFileName",
         lambda *_args: (str(target), ""),
     )
     window.actions_.back_up.trigger()
@@ -487,7 +487,7 @@ def test_a_backup_is_written_where_it_is_wanted(window, tmp_path, monkeypatch, c
     mine = tmp_path / "copy.barkeep.part"
     mine.write_text("mine", encoding="utf-8")
     monkeypatch.setattr(
-        "barkeep.desktop.shell.menus.QFileDialog.getSaveFileName",
+        "barkeep.desktop.shell.main_window.QFileDialog.getSaveFileName",
         lambda *_args: (str(target), ""),
     )
     window.actions_.back_up.trigger()
