@@ -34,7 +34,12 @@ from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
-from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog
+from barkeep.desktop.shell.help import (
+    AboutDialog,
+    ShortcutsDialog,
+    TextDialog,
+    changes_as_markdown,
+)
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import Navigation
 from barkeep.desktop.shell.pages import PAGES, Page
@@ -287,6 +292,10 @@ class MainWindow(QMainWindow):
         )
         ShortcutsDialog(groups, self).open()
 
+    def show_changes(self) -> None:
+        """Show what is new, by version."""
+        TextDialog("What is new", changes_as_markdown(), self).open()
+
     def show_about(self) -> None:
         """Show version and places."""
         AboutDialog(self.bar.path, self).open()
@@ -388,6 +397,7 @@ class MainWindow(QMainWindow):
             (actions.shopping, self.shop),
             (actions.check, self.check),
             (actions.shortcuts, self.show_shortcuts),
+            (actions.changes, self.show_changes),
             (actions.about, self.show_about),
         )
         for action, act in offered:

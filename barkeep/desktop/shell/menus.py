@@ -117,6 +117,7 @@ class WindowActions(QObject):
         menu = self._menu("&Help")
         self.shortcuts = self._add(menu, "&Keyboard shortcuts", None)
         self.shortcuts.setShortcuts([QKeySequence("F1"), QKeySequence("Ctrl+?")])
+        self.changes = self._add(menu, "What is &new", None)
         self.about = self._add(menu, "&About barkeep", None, "info")
 
     def mark_theme(self, choice: ThemeChoice) -> None:

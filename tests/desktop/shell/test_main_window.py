@@ -9,7 +9,7 @@ from datetime import datetime
 import pytest
 from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication
-from PySide6.QtWidgets import QApplication, QListWidget, QWidget
+from PySide6.QtWidgets import QApplication, QListWidget, QPushButton, QWidget
 
 from barkeep import __version__
 from barkeep.application.bar import Bar
@@ -18,7 +18,7 @@ from barkeep.desktop.importing.files import import_files
 from barkeep.desktop.look.tones import current_tones, read_tones
 from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.publishing.publish import PublishDialog
-from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, rows_of
+from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, rows_of
 from barkeep.desktop.shell.main_window import NARROW_BELOW, MainWindow, WindowHooks
 from barkeep.desktop.shell.pages import PAGES
 from tests.desktop.audit import cut_off, focusable_without_name, mnemonics, shortcuts_of
@@ -495,3 +495,20 @@ def test_a_backup_is_written_where_it_is_wanted(window, tmp_path, monkeypatch, c
     assert mine.read_text(encoding="utf-8") == "mine"
     with Bar.open(target, clock=clock) as copy:
         assert copy.snapshot.bottles == window.bar.snapshot.bottles
+
+
+def test_what_is_new_is_told_by_version(window):
+    window.actions_.changes.trigger()
+    words = window.findChild(TextDialog).text.toPlainText()
+    assert words.startswith("What is new") and __version__ in words
+
+
+def test_about_shows_our_licence_and_those_of_what_it_is_built_on(window):
+    window.actions_.about.trigger()
+    about = window.findChild(AboutDialog)
+    (show,) = [each for each in about.findChildren(QPushButton) if "Licences" in each.text()]
+    show.click()
+    words = about.findChild(TextDialog).text.toPlainText()
+    assert words.startswith("barkeep\nMIT License")
+    for name in ("networkx", "pint", "Qt for Python", "SQLAlchemy", "msgspec"):
+        assert f"\n{name}\n" in words
