@@ -14,14 +14,12 @@ from barkeep.domain.spec_text.headers import Header, HeaderFields
 from barkeep.domain.spec_text.lines import (
     LONGEST,
     Complaint,
-    LineReading,
     ReadLine,
-    as_line,
     read_line,
     read_lines,
     unknown_name,
 )
-from barkeep.domain.specs.spec import Spec
+from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.technique import begins_a_method, technique_of
 from barkeep.errors import Problem
 
@@ -113,11 +111,11 @@ class Reading:
             self.method.append(text)
             return True
         for each in read:
-            line = each.line
+            line = replace(each, row=row, complaints=())
             for complaint in each.complaints:
                 line, message = self._told(line, complaint)
                 self.complain(row, complaint.at + 1, message, complaint.unknown)
-            self.lines.append(replace(line, row=row))
+            self.lines.append(line)
         return False
 
     def take_method(self, text: str, row: int, column: int, *, sure: bool = False) -> None:
@@ -146,7 +144,7 @@ class Reading:
         method, fields = joined(self.method), self.fields
         serves = fields.serves or 1.0
         read = tuple(_for_one(line, serves) for line in self.lines)
-        lines = tuple(line for each in read if (line := as_line(each)))
+        lines = tuple(line for each in read if (line := each.known))
         if not any(line.required for line in lines) and not self.problems:
             message = "a spec needs at least one line such as “60 ml London dry gin”"
             self.complain(self.row, 1, message)
@@ -184,9 +182,10 @@ class Reading:
             elif len(self.lines) >= MOST_LINES:
                 self._refuse_more(row, MOST_LINES, "ingredients")
             else:
-                self.lines.append(replace(read.line, text=f"Garnish: {read.line.text}", row=row))
+                line = replace(read.line, text=f"Garnish: {read.line.text}")
+                self.lines.append(replace(read, line=line, row=row))
 
-    def _garnishes(self, value: str) -> Sequence[tuple[str, LineReading]]:
+    def _garnishes(self, value: str) -> Sequence[tuple[str, ReadLine]]:
         """The garnishes of one line: its parts where each is one, else all of it, else some."""
         read = partial(read_line, tree=self.tree, units=self.units, garnish=True)
         whole = read(value)
@@ -194,7 +193,7 @@ class Reading:
         if len(value) > LONGEST or in_one:
             return [(value, whole)]
         parts = [(part, read(part)) for part in _BETWEEN.split(value) if part]
-        understood = [not each.complaints and each.line.confidence >= ADJUSTED for _, each in parts]
+        understood = [not each.complaints and each.confidence >= ADJUSTED for _, each in parts]
         if all(understood) or (whole.complaints and any(understood)):
             return parts
         return [(value, whole)]
@@ -231,11 +230,11 @@ def is_plainly_a_line(text: str, tree: FamilyTree) -> bool:
     if not any(mark.isnumeric() for mark in text[:20]):
         return False
     read = read_line(text, tree)
-    return _has_all(read.line) and not read.complaints and read.line.confidence >= ADJUSTED
+    return _has_all(read.line) and not read.complaints and read.confidence >= ADJUSTED
 
 
-def _has_all(line: ReadLine) -> bool:
-    return line.ingredient is not None and line.unit not in (None, "each")
+def _has_all(line: Line) -> bool:
+    return bool(line.ingredient) and line.unit not in (None, "each")
 
 
 def joined(rows: Sequence[str]) -> str:
@@ -243,8 +242,10 @@ def joined(rows: Sequence[str]) -> str:
     return re.sub(r"\n{2,}", "\n\n", "\n".join(" ".join(row.split()) for row in rows)).strip()
 
 
-def _for_one(line: ReadLine, serves: float) -> ReadLine:
+def _for_one(read: ReadLine, serves: float) -> ReadLine:
     """A line whose quantity is for one serve of so many."""
+    line = read.line
     if serves == 1.0 or line.quantity is None:
-        return line
-    return replace(line, quantity=float(f"{line.quantity / serves:.12g}"))
+        return read
+    each = float(f"{line.quantity / serves:.12g}")
+    return replace(read, line=replace(line, quantity=each))

@@ -15,7 +15,7 @@ from barkeep.domain.amounts.amount import (
 )
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.headers import RULE, header_in
-from barkeep.domain.spec_text.lines import as_line, read_lines
+from barkeep.domain.spec_text.lines import read_lines
 from barkeep.domain.spec_text.reading import is_a_line, is_plainly_a_line, joined
 from barkeep.domain.specs.shown_lines import names_of, worded
 from barkeep.domain.specs.spec import Line, Spec
@@ -108,4 +108,4 @@ def _reads_back(line: Line, tree: FamilyTree, units: BarUnits) -> bool:
         return False
     # The quantity follows from the rest, and from what a dash is at this bar.
     again = replace(read[0].line, text=line.text, quantity=line.quantity)
-    return line.text == line.text.strip() and as_line(again) == line
+    return line.text == line.text.strip() and again == line

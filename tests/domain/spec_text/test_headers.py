@@ -181,7 +181,7 @@ def test_a_text_that_is_no_spec_is_not_read_for_ever():
 
 def test_the_likeliest_names_come_with_how_likely_they_are():
     (line,) = only("Late\n2 oz bourban\n").lines
-    assert line.ingredient is None and line.guesses[0].key == "bourbon"
+    assert line.known is None and line.guesses[0].key == "bourbon"
     sure = [each.confidence for each in line.guesses]
     assert sure == sorted(sure, reverse=True) and 0.4 < sure[0] < 0.8
 
