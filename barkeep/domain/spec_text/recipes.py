@@ -65,7 +65,7 @@ def _input(number: int, written: str, tree: FamilyTree, units: BarUnits) -> Inpu
     if reading.complaints:
         raise UnusableInput(number, written, reading.complaints[0].say())
     line = reading.line
-    if line.ingredient is None or line.quantity is None:
-        wanted = _IN_WORDS[tree[line.ingredient].unit] if line.ingredient else "an amount"
+    if line.quantity is None:
+        wanted = _IN_WORDS[tree[line.ingredient].unit]
         raise UnusableInput(number, written, f"say how much of it, as {wanted}")
     return Input(line.ingredient, line.quantity)
