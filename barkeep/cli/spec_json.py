@@ -35,10 +35,11 @@ def spec_json(
     `shown` adds to each line its amount as it is shown.
     """
     lines = tuple(_as_read(line, tree) for line in spec.lines)
-    read = ReadSpec(
-        spec=spec, name=spec.name, lines=lines, method=spec.method, glass=spec.glass, problems=()
-    )
-    found = {**read_json(read, tree), "added": iso(spec.added), "riff_of": spec.riff_of}
+    found = {
+        **read_json(ReadSpec(spec, lines), tree),
+        "added": iso(spec.added),
+        "riff_of": spec.riff_of,
+    }
     if shown is not None:
         pairs = zip(lines, shown, strict=True)
         found["lines"] = [{**_line_json(line, tree), "shown": each.amount} for line, each in pairs]

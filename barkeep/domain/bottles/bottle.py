@@ -14,7 +14,7 @@ from math import hypot, sqrt
 from typing import Literal
 
 from barkeep.domain.amounts.units import Unit
-from barkeep.domain.liquids.fills import fill_tolerance
+from barkeep.domain.liquids.constants import within
 
 EntryKind = Literal["receive", "open", "count", "pour", "waste", "empty", "correct", "reverse"]
 CountMethod = Literal["tenths", "volume", "weight", "height"]
@@ -37,6 +37,8 @@ SIGMAS = 2.0
 """So many sigmas either way are called the doubt: 19 levels of 20 lie within it."""
 SCALE_SIGMA_G = 1.0
 """One-sigma doubt of a kitchen scale (*common practice*)."""
+_FILL_TOLERANCES = ((1000.0, 0.015), (376.0, 0.02), (101.0, 0.03), (0.0, 0.045))
+"""From so many ml on, the share by which a new bottle's fill may be off its label."""
 LEAST_DASH_ML, MOST_DASH_ML = 0.05, 2.0
 """From a drop to the largest dash in any manual with room to spare; a choice of barkeep."""
 
@@ -223,6 +225,12 @@ def expected_sigma(entries: Sequence[Entry], unit: Unit = "ml") -> float:
     own. Pieces are counted one by one and leave none.
     """
     return fold(entries, unit).expected_sigma
+
+
+def fill_tolerance(size_ml: float) -> float:
+    """The share by which a fill may be off. Source: 27 CFR 19.356. Raises `OutsideRange`."""
+    size = within("size", size_ml, 0.0, 1e7, unit="ml")
+    return next(share for least, share in _FILL_TOLERANCES if size >= least)
 
 
 def fill_sigma(amount: float) -> float:

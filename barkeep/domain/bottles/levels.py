@@ -32,8 +32,7 @@ from barkeep.domain.bottles.bottle import (
 )
 from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.shapes import MOST_HEADSPACE, volume_ml, volume_sigma_ml
-from barkeep.domain.liquids.buoyancy import in_air
-from barkeep.domain.liquids.sweetened import SpiritDensity
+from barkeep.domain.liquids.sweetened import SpiritDensity, in_air
 from barkeep.errors import (
     AmountError,
     BelowTare,

@@ -15,8 +15,8 @@ from typing import Annotated, Literal, get_args
 
 from barkeep import resource_files
 from barkeep.domain.cautions.allergens import Allergen, allergens_of
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.phrases import Phrases, folded, is_findable
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import KnowledgeError

@@ -26,8 +26,8 @@ from barkeep.domain.drink.costs import Cost, cost_of
 from barkeep.domain.drink.doubts import doubts
 from barkeep.domain.drink.ice import added_after_ice, is_carbonated, is_poured_hot
 from barkeep.domain.drink.mixture import Dilution, Mixture
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.liquids.content import (
     Nutrient,
     energy_kcal,

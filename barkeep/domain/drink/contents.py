@@ -10,8 +10,8 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.composition import PLAIN, composition_of
 from barkeep.domain.ingredients.figures import NOTHING, Figure, Liquid, liquid_of
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.pouring.sourcing import TOP_UP_ML
 from barkeep.domain.pouring.supply import Supply, supply_of
 from barkeep.domain.pouring.verdicts import Drink

@@ -8,7 +8,7 @@ from statistics import fmean, median
 from typing import Literal, Protocol
 
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
-from barkeep.domain.liquids.fills import STRENGTH_TOLERANCE
+from barkeep.domain.liquids.ethanol import STRENGTH_TOLERANCE
 
 Source = Literal["label", "usual", "kinds", "unknown"]
 """The bottle's label, the ingredient's usual figure, the middle of a family's kinds, or nothing."""

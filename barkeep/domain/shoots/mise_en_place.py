@@ -16,9 +16,8 @@ from datetime import date, datetime, timedelta
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.drink.ice import is_carbonated
-from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.ingredients.relations import MadeFrom, Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, Work, to_make

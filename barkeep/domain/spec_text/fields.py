@@ -22,6 +22,9 @@ _OF = re.compile(r"[ ]*(?:of[ ]+)?(?:the[ ]+)?", re.IGNORECASE)
 _UNIT_AT_THE_END = re.compile(r"(?P<amount>.*?)[ ]*(?P<unit>[^\W\d_¼-¾⅐-⅞][\w. ]*)")
 
 
+NOTHING_ELSE = Line("", "")
+
+
 @dataclass(frozen=True, slots=True)
 class LineFields:
     """What one may write of a line. `amount` and `unit` are words as they are written.
@@ -34,7 +37,7 @@ class LineFields:
     amount: str = ""
     unit: str = ""
     ingredient: str = ""
-    rest: Line = Line("", "")
+    rest: Line = NOTHING_ELSE
 
     @property
     def empty(self) -> bool:

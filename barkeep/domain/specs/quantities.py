@@ -8,7 +8,7 @@ from math import isclose
 
 from barkeep.domain.amounts.amount import UNITS, US_UNITS, Amount, BarUnits, show_range
 from barkeep.domain.amounts.measures import dimension, to_quantity
-from barkeep.domain.ingredients.portions import Portions, shipped_portions
+from barkeep.domain.ingredients.composition import Portions, shipped_portions
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.specs.shown_lines import names_in_sentence, worded
 from barkeep.domain.specs.spec import Line, Spec

@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from barkeep.domain.ingredients.relations import Role, Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Role, Technique
 
 ACCENT_ML = 7.5
 """A line of no more than this is an accent (*common practice*: a quarter ounce)."""

@@ -28,7 +28,7 @@ from barkeep.domain.bottles.levels import (
     read_weight_g,
 )
 from barkeep.domain.bottles.shapes import brimful_ml, height_cm, tallest_cm, volume_sigma_ml
-from barkeep.domain.liquids.buoyancy import in_air
+from barkeep.domain.liquids.sweetened import in_air
 from barkeep.errors import (
     AmountError,
     BelowTare,

@@ -10,9 +10,16 @@ from hypothesis import strategies as st
 
 from barkeep.application.knowledge import shipped
 from barkeep.domain.amounts.amount import Amount, BarUnits
-from barkeep.domain.spec_text.reading import MOST_LINES, MOST_PROBLEMS, MOST_STEPS
-from barkeep.domain.spec_text.text import MOST_SPECS, read_specs
-from barkeep.domain.spec_text.writing import composed, write_spec, write_specs
+from barkeep.domain.spec_text.text import (
+    MOST_LINES,
+    MOST_PROBLEMS,
+    MOST_SPECS,
+    MOST_STEPS,
+    composed,
+    read_specs,
+    write_spec,
+    write_specs,
+)
 from barkeep.domain.specs.quantities import in_dashes_of, quantity_of
 from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Line, Spec

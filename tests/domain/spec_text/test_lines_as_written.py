@@ -14,7 +14,7 @@ from barkeep.domain.amounts.amount import unit_named
 from barkeep.domain.ingredients.names import ADJECTIVES, match_ingredient
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.lines import ReadLine, read_line, read_lines
-from barkeep.domain.spec_text.writing import composed
+from barkeep.domain.spec_text.text import composed
 from tests.domain.spec_text.lines_as_written import (
     AMOUNTS,
     FALSE_FRIENDS,

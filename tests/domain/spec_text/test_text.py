@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from barkeep import resource_files
 from barkeep.documents.knowledge import read_tree
 from barkeep.domain.amounts.amount import Amount
-from barkeep.domain.ingredients.portions import read_portions, shipped_portions
+from barkeep.domain.ingredients.composition import read_portions, shipped_portions
 from barkeep.domain.spec_text.lines import read_line
 from barkeep.domain.spec_text.text import composed, names_twice, read_specs, write_spec, write_specs
 from barkeep.domain.specs.quantities import quantity_of
