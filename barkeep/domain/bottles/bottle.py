@@ -8,7 +8,7 @@ list of entries that no active entry reverses, oldest first.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 from datetime import date, datetime
 from math import hypot, sqrt
 from typing import Literal
@@ -269,7 +269,6 @@ def pour_order(bottles: Iterable[Bottle]) -> tuple[Bottle, ...]:
 
 def _after(level: Level, entry: Entry, unit: Unit) -> Level:
     amount, state, opened = level.amount, level.state, level.opened
-    counted, method, sigma = level.counted, level.method, level.sigma
     match entry.kind:
         case "receive":
             amount, state = entry.amount, "sealed"
@@ -277,7 +276,8 @@ def _after(level: Level, entry: Entry, unit: Unit) -> Level:
             state, opened = "open", opened or entry.at.date()
         case "count":
             untouched = state == "sealed" and _as_it_was(level, entry)
-            amount, counted, method, sigma = entry.amount, entry.at, entry.method, entry.sigma
+            amount = entry.amount
+            level = replace(level, counted=entry.at, method=entry.method, sigma=entry.sigma)
             if not untouched:
                 state, opened = "open", opened or entry.at.date()
         case "pour" | "waste":
@@ -291,15 +291,7 @@ def _after(level: Level, entry: Entry, unit: Unit) -> Level:
     if amount == 0.0 and entry.kind in ("count", "pour", "waste"):
         state = "empty"
     doubt = _doubt_after(level.expected_sigma, entry, unit)
-    return Level(
-        amount=amount,
-        state=state,
-        opened=opened,
-        counted=counted,
-        method=method,
-        sigma=sigma,
-        expected_sigma=doubt,
-    )
+    return replace(level, amount=amount, state=state, opened=opened, expected_sigma=doubt)
 
 
 def _as_it_was(level: Level, count: Entry) -> bool:

@@ -43,13 +43,8 @@ def composition_of(key: str, tree: FamilyTree) -> Composition | None:
     """
     known = shipped_compositions()
     per = "l" if tree[key].unit == "ml" else tree[key].unit
-    nearest = [key]
-    while nearest:
-        for each in nearest:
-            if each in known and known[each].per == per:
-                return known[each]
-        nearest = [above for each in nearest for above in tree[each].parents]
-    return None
+    said = (known[each] for each in (key, *tree.upwards(key)) if each in known)
+    return next((each for each in said if each.per == per), None)
 
 
 @cache

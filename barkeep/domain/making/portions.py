@@ -148,14 +148,8 @@ def tin_rounds(batch: Batch, tin: Glass) -> TinRounds:
 
 def past_inputs(batch: Batch, snapshot: Snapshot) -> tuple[str, ...]:
     """What the batch would take that is past its date and so is not counted, in sentences."""
-    tree = snapshot.knowledge.tree
-    wanted = {line.ingredient for line in batch.lines}
-    return tuple(
-        _past_in_words(bottle)
-        for key, bottles in snapshot.past.items()
-        if any(tree.is_a(key, each) for each in wanted)
-        for bottle in bottles
-    )
+    past = snapshot.past_of({line.ingredient for line in batch.lines})
+    return tuple(map(_past_in_words, past))
 
 
 def _past_in_words(bottle: Bottle) -> str:

@@ -76,6 +76,11 @@ class Spec:
         """The lines the drink cannot be made without."""
         return tuple(line for line in self.lines if line.required)
 
+    @property
+    def wanted(self) -> frozenset[str]:
+        """The keys of all that any of its lines would take."""
+        return frozenset(key for line in self.lines for key in line.wanted)
+
 
 def role(line: Line, spec: Spec, tree: FamilyTree) -> Role:
     """What a line does in the drink: an accent, the base, or a modifier.
