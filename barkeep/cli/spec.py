@@ -11,8 +11,9 @@ from barkeep.cli.bar_source import known_to_readers, opened_bar, read_file, show
 from barkeep.cli.output import counted, print_json, table, width
 from barkeep.cli.spec_analyse import configure_analyse, configure_riff
 from barkeep.cli.spec_json import read_json, spec_json
-from barkeep.domain.amounts.amount import BarUnits, show_range
+from barkeep.domain.amounts.amount import show_range
 from barkeep.domain.amounts.rounding import STYLES, Style
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.drink.search import search
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.text import (

@@ -24,7 +24,7 @@ from barkeep.desktop.screens.form_dialog import FormDialog, read_amount, read_ch
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.levels import LevelGauge, LevelReading
-from barkeep.domain.amounts.amount import BarUnits
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import doubt_of, number, quantity
 from barkeep.domain.phrases import capitalised

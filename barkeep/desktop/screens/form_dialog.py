@@ -24,8 +24,9 @@ from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.notices import Banner, announce
-from barkeep.domain.amounts.measures import US_UNITS, BarUnits, parse_amount, to_quantity
-from barkeep.domain.amounts.units import Unit
+from barkeep.domain.amounts.amount import parse_amount
+from barkeep.domain.amounts.measures import to_quantity
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import AmountError, InvalidField, UserError
 

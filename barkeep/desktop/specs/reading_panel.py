@@ -22,7 +22,8 @@ from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.reading import Fault, Fix, Seen, SeenLine, SeenSpec
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
-from barkeep.domain.amounts.amount import US_UNITS, BarUnits, show_range
+from barkeep.domain.amounts.amount import show_range
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.spec_text.lines import ReadLine

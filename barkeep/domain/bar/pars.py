@@ -7,7 +7,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from barkeep.domain.amounts.amount import parse_amount
-from barkeep.domain.amounts.measures import PACKAGES, US_UNITS, BarUnits, to_quantity
+from barkeep.domain.amounts.measures import PACKAGES, to_quantity
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.errors import AmountError
 

@@ -8,9 +8,8 @@ from datetime import date
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from barkeep.domain.amounts.amount import DASH_ML, BarUnits, Ounce
 from barkeep.domain.amounts.rounding import Style
-from barkeep.domain.amounts.units import OwnMeasure
+from barkeep.domain.amounts.units import DASH_ML, BarUnits, Ounce, OwnMeasure
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.pars import Par
 from barkeep.domain.bottles.bottle import Bottle, Product, pour_order

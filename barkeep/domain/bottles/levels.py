@@ -13,16 +13,9 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from math import hypot
 
-from barkeep.domain.amounts.amount import (
-    US_UNITS,
-    Amount,
-    BarUnits,
-    amount_at_start,
-    parse_amount,
-    spaced,
-)
+from barkeep.domain.amounts.amount import Amount, amount_at_start, parse_amount, spaced
 from barkeep.domain.amounts.measures import dimension, length_cm, to_quantity
-from barkeep.domain.amounts.units import Dimension, Unit
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, Dimension, Unit
 from barkeep.domain.bottles.bottle import (
     SCALE_SIGMA_G,
     TENTHS_SIGMA,

@@ -13,13 +13,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.cautions.cautions import (
-    Allergen,
-    Caution,
-    allergens_of,
-    cautions_for,
-    occasion_of,
-)
+from barkeep.domain.cautions.allergens import Allergen, allergens_of
+from barkeep.domain.cautions.cautions import Caution, cautions_for, occasion_of
 from barkeep.domain.drink.balance import DrinkStyle, style_of
 from barkeep.domain.drink.contents import Content, Pour, content_of, pours_for
 from barkeep.domain.drink.costs import Cost, cost_of

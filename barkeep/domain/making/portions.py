@@ -11,7 +11,8 @@ from barkeep import resource_files
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
-from barkeep.domain.making.batches import Batch, BatchLine, ForVessel, rounds_of
+from barkeep.domain.making.batch_measures import BatchLine, ForVessel
+from barkeep.domain.making.batches import Batch, rounds_of
 from barkeep.domain.specs.glasses import Glass
 from barkeep.errors import UserError
 from barkeep.shipped_data import Limits, Positive, Text, by_key, parse, table_in

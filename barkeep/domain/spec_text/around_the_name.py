@@ -22,8 +22,9 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from barkeep.domain.amounts.amount import Amount, BarUnits, ReadAmount, unit_at
+from barkeep.domain.amounts.amount import Amount, ReadAmount, unit_at
 from barkeep.domain.amounts.spoken import HOW_FULL, any_amount_at_start
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.errors import AmountError, NegativeAmount
 
 MARK = re.compile(

@@ -6,9 +6,9 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from barkeep.domain.amounts.amount import US_UNITS, BarUnits, show_number, spaced
+from barkeep.domain.amounts.amount import show_number, spaced
 from barkeep.domain.amounts.spoken import any_amount_at_start
-from barkeep.domain.amounts.units import unit_words
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
 from barkeep.domain.ingredients.names import bare_name
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.headers import header_in

@@ -11,8 +11,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 
-from barkeep.domain.amounts.amount import EXAMPLES, US_UNITS, BarUnits, spaced
+from barkeep.domain.amounts.amount import EXAMPLES, spaced
 from barkeep.domain.amounts.measures import dimension
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.names import ADJUSTED, Match, bare_name, find_name, suggestions
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.liquids.ethanol import read_strength

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from barkeep.domain.amounts.measures import US_UNITS, BarUnits
-from barkeep.domain.amounts.units import Unit
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.lines import read_line

@@ -16,13 +16,8 @@ from dataclasses import dataclass, field, replace
 from decimal import Decimal
 from functools import partial
 
-from barkeep.domain.amounts.amount import (
-    US_UNITS,
-    BarUnits,
-    amount_at_start,
-    show_number,
-    unit_words,
-)
+from barkeep.domain.amounts.amount import amount_at_start, show_number
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
 from barkeep.domain.ingredients.names import ADJUSTED, SUGGESTIONS, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded

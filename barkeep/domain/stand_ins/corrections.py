@@ -15,9 +15,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from barkeep.domain.amounts.amount import Amount, BarUnits
+from barkeep.domain.amounts.amount import Amount
 from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.amounts.rounding import Style, rounded, show_as
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.balance import SOUR_G_PER_L
 from barkeep.domain.drink.contents import LOOSE_UNITS, Pour, amount_poured, pours_of

@@ -33,7 +33,7 @@ from barkeep.desktop.specs.lines import (
 from barkeep.desktop.specs.page import SpecsScreen
 from barkeep.desktop.specs.reading import see
 from barkeep.desktop.specs.text_edit import pasted
-from barkeep.domain.amounts.amount import US_UNITS
+from barkeep.domain.amounts.units import US_UNITS
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import shown_page
 

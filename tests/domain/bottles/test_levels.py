@@ -8,8 +8,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from barkeep.domain.amounts.amount import NEAR_ENOUGH, BarUnits
+from barkeep.domain.amounts.amount import NEAR_ENOUGH
 from barkeep.domain.amounts.measures import show_volume
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bottles.bottle import (
     SCALE_SIGMA_G,
     TENTHS_SIGMA,

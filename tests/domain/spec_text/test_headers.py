@@ -9,7 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from barkeep.application.knowledge import shipped
-from barkeep.domain.amounts.amount import Amount, BarUnits
+from barkeep.domain.amounts.amount import Amount
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.spec_text.text import (
     MOST_LINES,
     MOST_PROBLEMS,

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from barkeep.application.knowledge import shipped
-from barkeep.domain.amounts.amount import unit_named
+from barkeep.domain.amounts.units import unit_named
 from barkeep.domain.ingredients.names import ADJECTIVES, match_ingredient
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.lines import ReadLine, read_line, read_lines
