@@ -10,7 +10,7 @@ from typing import Literal
 from barkeep.application.done import Done
 from barkeep.application.session import Session
 from barkeep.documents.specs.files import kind_of, parts_in_file, placed
-from barkeep.domain.amounts.amount import BarUnits
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded

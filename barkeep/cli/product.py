@@ -9,7 +9,8 @@ from barkeep.application.finding import find_bottle, find_ingredient, find_produ
 from barkeep.cli.arguments import Arguments, common_options
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import day, iso, print_json, table
-from barkeep.domain.amounts.measures import parse_amount, show_quantity, to_quantity
+from barkeep.domain.amounts.amount import parse_amount
+from barkeep.domain.amounts.measures import show_quantity, to_quantity
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Label, Product
 from barkeep.domain.liquids.ethanol import read_strength

@@ -11,11 +11,11 @@ from barkeep.cli.bar_source import known_to_readers, opened_bar, read_file, show
 from barkeep.cli.output import counted, print_json, table, width
 from barkeep.cli.spec_analyse import configure_analyse, configure_riff
 from barkeep.cli.spec_json import read_json, spec_json
-from barkeep.domain.amounts.amount import BarUnits, show_range
+from barkeep.domain.amounts.amount import show_range
 from barkeep.domain.amounts.rounding import STYLES, Style
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.drink.search import search
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.spec_text.lines import ReadLine
 from barkeep.domain.spec_text.text import (
     HOW_PARTED,
     ReadSpec,
@@ -26,7 +26,7 @@ from barkeep.domain.spec_text.text import (
 )
 from barkeep.domain.specs.query import LANGUAGE, NO_FIELD
 from barkeep.domain.specs.shown_lines import ShownLine, shown_lines, style_note
-from barkeep.domain.specs.spec import Spec
+from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import UnreadableFile, UnusableFile, spoken_list
 
 _STYLES = {style.replace("_", "-"): style for style in STYLES}
@@ -181,13 +181,13 @@ def _row(spec: Spec) -> tuple[str, ...]:
 
 def _read_shown(spec: ReadSpec, tree: FamilyTree, units: BarUnits) -> str:
     rows = [spec.name or "(no name)"]
-    rows += [f"  {_line_shown(line, tree, units)}" for line in spec.lines]
+    rows += [f"  {_line_shown(each.line, tree, units)}" for each in spec.lines]
     rows += [f"  ! {problem}" for problem in spec.problems]
     return "\n".join(rows) + "\n"
 
 
-def _line_shown(line: ReadLine, tree: FamilyTree, units: BarUnits) -> str:
-    if line.ingredient is None:
+def _line_shown(line: Line, tree: FamilyTree, units: BarUnits) -> str:
+    if not line.ingredient:
         return f"? {line.text}"
     amount = ""
     if line.amount is not None and line.unit is not None:

@@ -35,10 +35,11 @@ def spec_json(
     `shown` adds to each line its amount as it is shown.
     """
     lines = tuple(_as_read(line, tree) for line in spec.lines)
-    read = ReadSpec(
-        spec=spec, name=spec.name, lines=lines, method=spec.method, glass=spec.glass, problems=()
-    )
-    found = {**read_json(read, tree), "added": iso(spec.added), "riff_of": spec.riff_of}
+    found = {
+        **read_json(ReadSpec(spec, lines), tree),
+        "added": iso(spec.added),
+        "riff_of": spec.riff_of,
+    }
     if shown is not None:
         pairs = zip(lines, shown, strict=True)
         found["lines"] = [{**_line_json(line, tree), "shown": each.amount} for line, each in pairs]
@@ -59,39 +60,28 @@ def _service(spec: Spec | None) -> dict[str, object]:
 
 def _as_read(line: Line, tree: FamilyTree) -> ReadLine:
     """A line with the name in its text that was taken for its ingredient."""
-    again = read_line(without_garnish(line.text), tree).line
+    again = read_line(without_garnish(line.text), tree)
     matched, confidence = tree.name(line.ingredient), 1.0
-    if again.ingredient == line.ingredient:
+    if again.line.ingredient == line.ingredient:
         matched, confidence = again.matched or matched, again.confidence
-    return ReadLine(
-        text=line.text,
-        amount=line.amount,
-        amount_high=line.amount_high,
-        unit=line.unit,
-        ingredient=line.ingredient,
-        matched=matched,
-        confidence=confidence,
-        optional=line.optional,
-        garnish=line.garnish,
-        note=line.note,
-        alternatives=line.alternatives,
-    )
+    return ReadLine(line, matched=matched, confidence=confidence)
 
 
-def _line_json(line: ReadLine, tree: FamilyTree) -> dict[str, object]:
+def _line_json(read: ReadLine, tree: FamilyTree) -> dict[str, object]:
+    line = read.line
     return {
         "text": line.text,
         "amount": rounded(line.amount, 4),
         "amount_high": rounded(line.amount_high, 4),
         "unit": line.unit,
-        "ingredient": None if line.ingredient is None else tree.name(line.ingredient),
-        "matched": line.matched,
-        "confidence": line.confidence,
+        "ingredient": tree.name(line.ingredient) if line.ingredient else None,
+        "matched": read.matched,
+        "confidence": read.confidence,
         "optional": line.optional,
         "garnish": line.garnish,
         "note": line.note,
         "alternatives": [tree.name(key) for key in line.alternatives],
         "guesses": [
-            {"ingredient": each.matched, "confidence": each.confidence} for each in line.guesses
+            {"ingredient": each.matched, "confidence": each.confidence} for each in read.guesses
         ],
     }
