@@ -127,6 +127,10 @@ def test_rounding_down_never_goes_up_and_takes_little_away(amount, unit):
         assert amount - down < max(1.0, 0.1 * amount)
 
 
+numbers = st.integers(0, 9_999)
+"""Which of the specs, or of the ways to make them; a fixture can be no strategy."""
+
+
 @pytest.fixture(scope="module")
 def pivots(snapshot):
     """Each spec with each ingredient that it could be made from all there is of."""
@@ -138,9 +142,11 @@ def pivots(snapshot):
     ]
 
 
-@given(data=st.data(), amount=st.floats(0.5, 3000.0).map(lambda each: float(f"{each:.12g}")))
-def test_no_more_is_measured_than_there_is_of_what_it_is_made_from(snapshot, pivots, data, amount):
-    spec, key = data.draw(st.sampled_from(pivots))
+@given(number=numbers, amount=st.floats(0.5, 3000.0).map(lambda each: float(f"{each:.12g}")))
+def test_no_more_is_measured_than_there_is_of_what_it_is_made_from(
+    snapshot, pivots, number, amount
+):
+    spec, key = pivots[number % len(pivots)]
     try:
         made = batch(spec, snapshot, FromIngredient(key, amount))
     except CannotBatch as error:
@@ -170,12 +176,16 @@ def test_no_more_is_measured_than_there_is_of_what_it_is_made_from(snapshot, piv
             assert to_quantity(parse_amount(row[2]), line.unit) <= have
 
 
-@given(data=st.data(), most_ml=st.floats(300.0, 6000.0), room=st.floats(0.0, 0.5))
-def test_no_more_is_poured_than_the_vessel_takes(snapshot, data, most_ml, room):
-    spec = data.draw(st.sampled_from(snapshot.all_specs))
+@given(number=numbers, most_ml=st.floats(300.0, 6000.0), room=st.floats(0.0, 0.5))
+def test_no_more_is_poured_than_the_vessel_takes(snapshot, number, most_ml, room):
+    spec = snapshot.all_specs[number % len(snapshot.all_specs)]
     capacity_ml = most_ml / (1.0 - room)
     for target in (ForVolume(most_ml), ForVessel(capacity_ml, room)):
-        made = batch(spec, snapshot, target)
+        try:
+            made = batch(spec, snapshot, target)
+        except CannotBatch as error:
+            assert "and one serve is" in str(error)
+            continue
         volumes = {}
         for each in analyse(spec, snapshot).contents:
             key = each.pour.ingredient
