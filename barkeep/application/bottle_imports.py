@@ -83,7 +83,7 @@ def _product_for(taken: _Import, draft: Label, row: ListedBottle) -> Product:
     """The product, which the bar has, an earlier row brought, or this one brings."""
     known = bottle_rows.product_named(taken.work.connection, draft)
     if known is None:
-        (product_id,) = taken.work.insert("product", [bottle_rows.product_row(draft)])
+        (product_id,) = taken.work.insert("product", [draft])
         taken.made[product_id] = row
         return product_there(taken.work, product_id)
     if known.ingredient != draft.ingredient:

@@ -50,7 +50,6 @@ from barkeep.domain.bottles.bottle import (
 )
 from barkeep.errors import InvalidField, LevelAboveSize
 from barkeep.store import bottles as bottle_rows
-from barkeep.store import ledger
 from barkeep.store.unit_of_work import UnitOfWork
 
 if TYPE_CHECKING:
@@ -82,7 +81,7 @@ class Inventory:
             old = product_there(work, product_id)
             refuse_taken(work, checked, apart_from=product_id)
             _refuse_overfull(work, old, checked)
-            work.put("product", (product_id,), bottle_rows.product_row(checked))
+            work.put("product", (product_id,), checked)
             tares_again(self._session, work, product_there(work, product_id))
         return self._session.finished(work, lambda bar: bar.product_by_id[product_id])
 
@@ -258,7 +257,7 @@ class Inventory:
         with self._session.store.reading() as connection:
             if bottle_rows.read_bottle(connection, bottle_id) is None:
                 raise no_bottle(bottle_id)
-            return history(ledger.entries_of(connection, bottle_id))
+            return history(bottle_rows.entries_of(connection, bottle_id))
 
     def import_rows(self, rows: Sequence[ListedBottle], file: str = "") -> Done[Imported]:
         """Take in the rows of a file, all of them or none. Raises `UnusableFile`."""

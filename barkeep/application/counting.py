@@ -212,4 +212,4 @@ def set_dasher(session: Session, bottle_id: int, dash_ml: float | None) -> Done[
 
 def put_measured(work: UnitOfWork, bottle: Bottle) -> None:
     """Write what a scale and a spoon have told of a bottle."""
-    work.put("bottle", (bottle.id,), bottle_rows.bottle_row(bottle))
+    work.put("bottle", (bottle.id,), bottle)

@@ -47,7 +47,7 @@ class OwnerKnowledge:
         offered, wanted = tree.name(checked.offered), tree.name(checked.wanted)
         with self._session.writing(f"Let {offered} stand in for {wanted}") as work:
             key = (checked.wanted, checked.offered)
-            work.put("own_stand_in", key, rows.stand_in_row(checked))
+            work.put("own_stand_in", key, checked)
         return self._session.finished(work, lambda _bar: checked)
 
     def remove_stand_in(self, wanted: str, offered: str) -> Done[StandIn]:
@@ -71,7 +71,7 @@ class OwnerKnowledge:
         tree = self._session.tree
         checked = checked_recipe(recipe, tree)
         with self._session.writing(f"Keep a recipe for {tree.in_sentence(checked.made)}") as work:
-            work.put("own_recipe", (checked.made,), rows.recipe_row(checked))
+            work.put("own_recipe", (checked.made,), checked)
         return self._session.finished(work, lambda _bar: checked)
 
     def remove_recipe(self, made: str) -> Done[MadeFrom]:
@@ -94,7 +94,7 @@ class OwnerKnowledge:
         checked = _checked_ingredient(ingredient, tree)
         verb = "Change" if checked.key in tree else "Add"
         with self._session.writing(f"{verb} ingredient {checked.name}") as work:
-            work.put("own_ingredient", (checked.key,), rows.ingredient_row(checked))
+            work.put("own_ingredient", (checked.key,), checked)
         return self._session.finished(work, lambda bar: bar.knowledge.tree[checked.key])
 
     def remove_ingredient(self, key: str) -> Done[Ingredient]:

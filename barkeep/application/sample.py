@@ -48,9 +48,8 @@ from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial
 from barkeep.errors import KnowledgeError, UserError
-from barkeep.store.beginning import begin_here
-from barkeep.store.bottles import read_bottles
-from barkeep.store.ledger import entries_by_bottle
+from barkeep.store.bottles import entries_by_bottle, read_bottles
+from barkeep.store.history import begin_here
 from barkeep.store.refusals import CannotWrite
 from barkeep.store.store import Store
 from barkeep.store.unit_of_work import UnitOfWork

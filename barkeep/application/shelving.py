@@ -243,14 +243,13 @@ def shelve(
 def put_last(work: UnitOfWork, product: Product, facts: BottleFacts) -> int:
     """Add a bottle behind all others along the shelf, its ledger empty yet; its id."""
     place = bottle_rows.last_position(work.connection) + 1
-    row = bottle_rows.bottle_row(new_bottle(product, facts, place))
-    return work.insert("bottle", [row])[0]
+    return work.insert("bottle", [new_bottle(product, facts, place)])[0]
 
 
 def take_in(work: UnitOfWork, checked: Label) -> Product:
     """Add a product that was checked. Raises `DuplicateName`."""
     refuse_taken(work, checked)
-    (product_id,) = work.insert("product", [bottle_rows.product_row(checked)])
+    (product_id,) = work.insert("product", [checked])
     return product_there(work, product_id)
 
 

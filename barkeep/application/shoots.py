@@ -112,7 +112,7 @@ class Shoots:
         checked = self._checked(shoot)
         self._refuse_filmed_ahead(checked)
         with self._session.writing(f"Add shoot {checked.theme}") as work:
-            (shoot_id,) = work.insert("shoot", [shoot_rows.shoot_row(checked)])
+            (shoot_id,) = work.insert("shoot", [checked])
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def replace(self, shoot: Shoot) -> Done[Shoot]:
@@ -135,7 +135,7 @@ class Shoots:
                 raise InvalidField("state", "logged", "log the shoot, which says what was poured")
             self._refuse_filmed_ahead(checked)
             work.label = f"Change shoot {checked.theme}"
-            _put(work, shoot_id, checked)
+            work.put("shoot", (shoot_id,), checked)
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def remove(self, shoot_id: int) -> Done[Shoot]:
@@ -171,7 +171,7 @@ class Shoots:
         with self._session.writing(
             f"{'Tick' if done else 'Untick'} a step of {shoot.theme}"
         ) as work:
-            _put(work, shoot_id, replace(shoot, ticked=ticked))
+            work.put("shoot", (shoot_id,), replace(shoot, ticked=ticked))
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def log(self, shoot_id: int, sheet: LogSheet) -> Done[Shoot]:
@@ -190,7 +190,7 @@ class Shoots:
             _refuse_strangers(expected, sheet)
             bottles = tuple(_log_bottle(work, shoot, each, sheet) for each in expected)
             log = ShootLog(work.at, tuple(sheet.made), bottles)
-            _put(work, shoot_id, replace(shoot, state="logged", log=log))
+            work.put("shoot", (shoot_id,), replace(shoot, state="logged", log=log))
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def _shoot(self, shoot_id: int) -> Shoot:
@@ -274,10 +274,6 @@ def _log_bottle(
     if counted is not None:
         count_one(work, before, counted)
     return logged_bottle(before, poured=each.poured, spilled=each.spilled, counted=counted)
-
-
-def _put(work: UnitOfWork, shoot_id: int, shoot: Shoot) -> None:
-    work.put("shoot", (shoot_id,), shoot_rows.shoot_row(shoot))
 
 
 def _there(work: UnitOfWork, shoot_id: int | None) -> tuple[Shoot, int]:

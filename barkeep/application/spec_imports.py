@@ -419,7 +419,7 @@ def _replace_all(work: UnitOfWork, replacing: Sequence[Differing], steps: StepCo
         if spec_id is None or there is None or not same_spec(there, each.mine):
             raise InvalidField("spec", each.mine.name, CHANGED)
         theirs = replace(each.incoming.spec, name=there.name, added=there.added, classic=False)
-        work.put("spec", (spec_id,), spec_rows.spec_row(theirs))
+        work.put("spec", (spec_id,), theirs)
     steps.go(len(replacing))
 
 
@@ -427,6 +427,5 @@ def _add_all(work: UnitOfWork, adding: Sequence[Spec], steps: StepCount) -> None
     today, before = work.at.date(), steps.done
     for start in range(0, len(adding), AT_A_TIME):
         some = adding[start : start + AT_A_TIME]
-        rows = [spec_rows.spec_row(replace(each, added=today, classic=False)) for each in some]
-        work.insert("spec", rows)
+        work.insert("spec", (replace(each, added=today, classic=False) for each in some))
         steps.go(before + start + len(some))

@@ -23,7 +23,6 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, show_score
 from barkeep.errors import DuplicateName, InvalidField, UnknownName
 from barkeep.store import specs as spec_rows
-from barkeep.store import specs as trial_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 
@@ -49,8 +48,7 @@ class Specs:
         with self._session.writing(_label("Add", checked)) as work:
             self._refuse_taken(work, checked)
             today = work.at.date()
-            rows = [spec_rows.spec_row(replace(each, added=today)) for each in checked]
-            ids = work.insert("spec", rows) if rows else ()
+            ids = work.insert("spec", [replace(each, added=today) for each in checked])
         return self._session.finished(work, lambda bar: tuple(map(bar.spec_by_id.__getitem__, ids)))
 
     def replace(self, spec: Spec) -> Done[Spec]:
@@ -64,8 +62,7 @@ class Specs:
             self._refuse_taken(work, [checked], apart_from=[spec_id])
             if checked.riff_of != old.riff_of:
                 self._refuse_unknown_riffs([checked])
-            row = spec_rows.spec_row(replace(checked, added=old.added))
-            work.put("spec", (spec_id,), row)
+            work.put("spec", (spec_id,), replace(checked, added=old.added))
         return self._session.finished(work, lambda bar: bar.spec_by_id[spec_id])
 
     def import_previewed(
@@ -160,7 +157,7 @@ class Trials:
         checked = self._checked(trial)
         with self._session.writing() as work:
             work.label = f"Add trial of {_spec_tasted(work, trial.spec_id).name}"
-            (trial_id,) = work.insert("trial", [trial_rows.trial_row(checked)])
+            (trial_id,) = work.insert("trial", [checked])
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
     def replace(self, trial: Trial) -> Done[Trial]:
@@ -172,7 +169,7 @@ class Trials:
             before, trial_id = _trial_there(work, trial.id)
             checked = self._checked(trial, before.scores)
             work.label = f"Change trial of {_spec_tasted(work, trial.spec_id).name}"
-            _put(work, trial_id, checked)
+            work.put("trial", (trial_id,), checked)
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
     def remove(self, trial_id: int) -> Done[Trial]:
@@ -192,9 +189,9 @@ class Trials:
             trial, _ = _trial_there(work, trial_id)
             spec = _spec_tasted(work, trial.spec_id)
             work.label = f"Mark {spec.name} as {'won' if won else 'not won'}"
-            _put(work, trial_id, replace(trial, won=won))
+            work.put("trial", (trial_id,), replace(trial, won=won))
             for other in self._overruled(trial, spec) if won else ():
-                _put(work, other.id, replace(other, won=False))
+                work.put("trial", (other.id,), replace(other, won=False))
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
     def _overruled(self, trial: Trial, spec: Spec) -> Sequence[Trial]:
@@ -243,10 +240,6 @@ def _refuse_twice(scores: Sequence[Score]) -> None:
         seen.add(key)
 
 
-def _put(work: UnitOfWork, trial_id: int | None, trial: Trial) -> None:
-    work.put("trial", (trial_id,), trial_rows.trial_row(trial))
-
-
 def _moment(trial: Trial) -> tuple[date, int]:
     return (trial.on, trial.id or 0)
 
@@ -259,7 +252,7 @@ def _spec_tasted(work: UnitOfWork, spec_id: int) -> Spec:
 
 
 def _trial_there(work: UnitOfWork, trial_id: int | None) -> tuple[Trial, int]:
-    found = None if trial_id is None else trial_rows.read_trial(work.connection, trial_id)
+    found = None if trial_id is None else spec_rows.read_trial(work.connection, trial_id)
     if found is None or trial_id is None:
         raise UnknownName("trial", f"#{trial_id}")
     return found, trial_id
