@@ -7,11 +7,40 @@ other exception is a fault of the program and belongs in the crash dialog.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
+from typing import ClassVar, dataclass_transform
 
 
+@dataclass_transform(eq_default=False)
 class BarkeepError(Exception):
-    """The root of every error barkeep raises on purpose."""
+    """The root of every error barkeep raises on purpose.
+
+    A kind of error declares its fields, in order and with their types, as a dataclass does, and
+    `says`, its sentence with the fields in braces; where that is not enough it has a `__str__`.
+    (Decorating them all as dataclasses would take longer than the rest of this module.)
+    """
+
+    __match_args__: ClassVar[tuple[str, ...]] = ()
+    says = ""
+
+    def __init_subclass__(cls) -> None:
+        cls.__match_args__ = (*cls.__match_args__, *cls.__annotations__)  # type: ignore[misc]
+
+    def __init__(self, *values: object, **named: object) -> None:
+        names = self.__match_args__
+        given = dict(zip(names, values, strict=False)) | named
+        held = {name: getattr(self, name) for name in names if hasattr(self, name)} | given
+        if held.keys() != set(names) or len(given) < len(values) + len(named):
+            raise TypeError(f"{type(self).__name__} holds {names}, not {values} and {named}")
+        super().__init__(*(held[name] for name in names))  # from which it is copied
+        self.__dict__.update(held)
+
+    def __str__(self) -> str:
+        return self.says.format_map(vars(self))
+
+    def __repr__(self) -> str:
+        held = (f"{name}={getattr(self, name)!r}" for name in self.__match_args__)
+        return f"{type(self).__qualname__}({', '.join(held)})"
 
 
 class UserError(BarkeepError):
@@ -29,40 +58,30 @@ def spoken_list(words: Sequence[str], joiner: str = "or") -> str:
     return f"{', '.join(words[:-1])} {joiner} {words[-1]}"
 
 
-@dataclass
 class AmountError(UserError):
     """An amount that cannot be read: `text` as written, `expected` in words."""
 
     text: str
     expected: str
-
-    def __str__(self) -> str:
-        return f"“{self.text}” cannot be read as an amount: {self.expected}."
+    says = "“{text}” cannot be read as an amount: {expected}."
 
 
-@dataclass
 class WrongDimension(UserError):
     """An amount of the wrong kind, such as grams where a volume is meant."""
 
     text: str
     given: str
     wanted: str
-
-    def __str__(self) -> str:
-        return f"“{self.text}” is {self.given}; {self.wanted} is expected here."
+    says = "“{text}” is {given}; {wanted} is expected here."
 
 
-@dataclass
 class NegativeAmount(UserError):
     """An amount below nothing."""
 
     text: str
-
-    def __str__(self) -> str:
-        return f"“{self.text}” is below nothing; an amount is zero or more."
+    says = "“{text}” is below nothing; an amount is zero or more."
 
 
-@dataclass
 class LevelAboveSize(UserError):
     """More in a bottle than the bottle holds; both in the bottle's unit."""
 
@@ -70,15 +89,9 @@ class LevelAboveSize(UserError):
     size: float
     unit: str
     bottle: str
-
-    def __str__(self) -> str:
-        return (
-            f"{self.level:g} {self.unit} is more than {self.bottle} holds "
-            f"({self.size:g} {self.unit})."
-        )
+    says = "{level:g} {unit} is more than {bottle} holds ({size:g} {unit})."
 
 
-@dataclass
 class OutsideRange(UserError):
     """A quantity outside what a formula or a table is good for."""
 
@@ -94,7 +107,6 @@ class OutsideRange(UserError):
         return f"a {self.quantity} of {self.value:.6g}{unit} cannot be used: it is {range_}."
 
 
-@dataclass
 class HeightAboveBottle(UserError):
     """A height of liquid that no liquid in the bottle can have; all in cm from the table.
 
@@ -115,20 +127,16 @@ class HeightAboveBottle(UserError):
         return f"{height} {fault}. Measure again, or choose another shape."
 
 
-@dataclass
 class TareUnknown(UserError):
     """A weight of a bottle whose own weight nobody knows."""
 
     bottle: str
-
-    def __str__(self) -> str:
-        return (
-            f"What {self.bottle} weighs without its contents is not known yet: "
-            "weigh it once full or once empty first."
-        )
+    says = (
+        "What {bottle} weighs without its contents is not known yet: "
+        "weigh it once full or once empty first."
+    )
 
 
-@dataclass
 class DensityUnknown(UserError):
     """A weight of a bottle with something in it whose density nobody knows.
 
@@ -137,45 +145,33 @@ class DensityUnknown(UserError):
 
     bottle: str
     because: str
-
-    def __str__(self) -> str:
-        return (
-            f"How much a weight of {self.bottle} leaves cannot be worked out: {self.because}. "
-            "Weigh a bottle of it once full and once empty, or count it in another way."
-        )
+    says = (
+        "How much a weight of {bottle} leaves cannot be worked out: {because}. "
+        "Weigh a bottle of it once full and once empty, or count it in another way."
+    )
 
 
-@dataclass
 class BelowTare(UserError):
     """A weight below that of the empty bottle, in g."""
 
     weight_g: float
     tare_g: float
     bottle: str
-
-    def __str__(self) -> str:
-        return (
-            f"{self.weight_g:.5g} g is less than {self.bottle} weighs empty "
-            f"({self.tare_g:.4g} g). Is it on the scale, without its cap?"
-        )
+    says = (
+        "{weight_g:.5g} g is less than {bottle} weighs empty "
+        "({tare_g:.4g} g). Is it on the scale, without its cap?"
+    )
 
 
-@dataclass
 class WeightAboveFull(UserError):
     """A weight above that of the full bottle, in g."""
 
     weight_g: float
     full_g: float
     bottle: str
-
-    def __str__(self) -> str:
-        return (
-            f"{self.weight_g:.5g} g is more than {self.bottle} weighs when it is full "
-            f"(about {self.full_g:.4g} g)."
-        )
+    says = "{weight_g:.5g} g is more than {bottle} weighs when it is full (about {full_g:.4g} g)."
 
 
-@dataclass
 class UnlikelyTare(UserError):
     """Weights of a bottle that cannot both be right, in g; `size_ml` is what it holds.
 
@@ -201,7 +197,6 @@ class UnlikelyTare(UserError):
         )
 
 
-@dataclass
 class NotEnoughLeft(UserError):
     """A pour of more than the ledger says is left; both in the bottle's unit."""
 
@@ -209,15 +204,12 @@ class NotEnoughLeft(UserError):
     left: float
     unit: str
     bottle: str
-
-    def __str__(self) -> str:
-        return (
-            f"{self.amount:g} {self.unit} cannot be taken from {self.bottle}: "
-            f"the ledger says {self.left:g} {self.unit} is left. Count it first."
-        )
+    says = (
+        "{amount:g} {unit} cannot be taken from {bottle}: "
+        "the ledger says {left:g} {unit} is left. Count it first."
+    )
 
 
-@dataclass
 class UnknownName(UserError):
     """A name that nothing answers to, with the nearest names there are."""
 
@@ -232,7 +224,6 @@ class UnknownName(UserError):
         return sentence
 
 
-@dataclass
 class AmbiguousName(UserError):
     """A name that several things answer to."""
 
@@ -247,7 +238,6 @@ class AmbiguousName(UserError):
         )
 
 
-@dataclass
 class DuplicateName(UserError):
     """A second thing of one kind with a name that is taken."""
 
@@ -259,60 +249,45 @@ class DuplicateName(UserError):
         return f"There is already {article} {self.kind} called “{self.name}”; choose another name."
 
 
-@dataclass
 class InvalidField(UserError):
     """One field of a form or a record that cannot hold what was given."""
 
     field: str
     value: object
     expected: str
-
-    def __str__(self) -> str:
-        return f"{self.field} cannot be “{self.value}”: {self.expected}."
+    says = "{field} cannot be “{value}”: {expected}."
 
 
-@dataclass
 class CannotBatch(UserError):
     """A batch that makes no sense: of which spec, and why."""
 
     spec: str
     reason: str
-
-    def __str__(self) -> str:
-        return f"{self.spec} cannot be batched: {self.reason}."
+    says = "{spec} cannot be batched: {reason}."
 
 
-@dataclass
 class BadQuery(UserError):
     """A term of a search that means nothing: `term` as typed, `expected` in words."""
 
     term: str
     expected: str
-
-    def __str__(self) -> str:
-        return f"“{self.term}” finds nothing: {self.expected}."
+    says = "“{term}” finds nothing: {expected}."
 
 
-@dataclass
 class TwoIngredients(UserError):
     """One product of a file with two ingredients: here, and on an earlier line."""
 
     here: str
     there: str
     line: int
-
-    def __str__(self) -> str:
-        return f"{self.here} here, {self.there} on line {self.line}, for the same product."
+    says = "{here} here, {there} on line {line}, for the same product."
 
 
-@dataclass
 class NothingToUndo(UserError):
     """Undo or redo with nothing before or after; `what` is which of the two."""
 
     what: str
-
-    def __str__(self) -> str:
-        return f"There is nothing to {self.what}."
+    says = "There is nothing to {what}."
 
 
 @dataclass(frozen=True)
@@ -331,7 +306,6 @@ class Problem:
         return f"line {self.line}, column {self.column}: {self.message}"
 
 
-@dataclass
 class UnusableFile(UserError):
     """A file with problems, each located; nothing of it was written."""
 
@@ -344,7 +318,6 @@ class UnusableFile(UserError):
         return first + (f" ({more} more problem{'s' * (more > 1)})" if more > 0 else "")
 
 
-@dataclass
 class UnreadableFile(UserError):
     """A file that cannot be opened or is not of the kind that was expected.
 
@@ -371,45 +344,35 @@ class UnreadableFile(UserError):
         return Problem(self.line or 1, self.column or 1, told)
 
 
-@dataclass
 class Stopped(UserError):
     """The user stopped something before it was done; `what` names it. Nothing was written."""
 
     what: str
-
-    def __str__(self) -> str:
-        return f"{self.what} was stopped; nothing was written."
+    says = "{what} was stopped; nothing was written."
 
 
-@dataclass
 class NewerBar(UserError):
     """A bar written by a later barkeep; the file is left as it is."""
 
     file: str
     found: int
     known: int
-
-    def __str__(self) -> str:
-        return (
-            f"{self.file} was written by a newer barkeep (schema {self.found}; this one knows "
-            f"{self.known}). It has not been touched; update barkeep to open it."
-        )
+    says = (
+        "{file} was written by a newer barkeep (schema {found}; this one knows "
+        "{known}). It has not been touched; update barkeep to open it."
+    )
 
 
-@dataclass
 class KnowledgeError(BarkeepError):
     """A resource that cannot be used: which file, which key, and the reason."""
 
     file: str
     key: str
     reason: str
-    others: tuple[str, ...] = field(default=())
-
-    def __str__(self) -> str:
-        return f"{self.file}, {self.key}: {self.reason}"
+    others: tuple[str, ...] = ()
+    says = "{file}, {key}: {reason}"
 
 
-@dataclass
 class CyclicFamily(KnowledgeError):
     """A family tree that runs in a circle; `others` are the keys of the circle."""
 

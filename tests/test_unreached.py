@@ -26,6 +26,7 @@ CALLED_BY_NAME = {
 """What the command line calls by the name its table gives."""
 
 ALLOWED = {
+    "__init_subclass__": "Python calls it for each kind of error",
     "clip": "Qt's paint context reads it",
     "formatter_class": "argparse reads it",
     "isolation_level": "sqlite3 reads it",

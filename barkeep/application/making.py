@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 
 from barkeep.application.counting import tares_again
@@ -29,17 +29,13 @@ from barkeep.store import bottles as products
 from barkeep.store.unit_of_work import UnitOfWork
 
 
-@dataclass
 class NoRecipe(UserError):
     """Something nobody knows how to make."""
 
     ingredient: str
-
-    def __str__(self) -> str:
-        return f"There is no recipe for {self.ingredient}: say what it is made from."
+    says = "There is no recipe for {ingredient}: say what it is made from."
 
 
-@dataclass
 class InputsShort(UserError):
     """Too little of what a batch takes; each of `missing` is a part of the sentence."""
 

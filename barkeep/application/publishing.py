@@ -48,12 +48,10 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError, spoken_list
 
 
-@dataclass
 class NothingToExport(UserError):
     """An export of all the owner's specs where there are none."""
 
-    def __str__(self) -> str:
-        return "There is no spec of your own to export; name a classic, or ask for all of them."
+    says = "There is no spec of your own to export; name a classic, or ask for all of them."
 
 
 def drink_facts(spec: Spec, snapshot: Snapshot, *, general: bool = True) -> DrinkFacts:

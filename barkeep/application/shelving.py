@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime, timedelta
 from math import isfinite
 from typing import TYPE_CHECKING, Literal, get_args
@@ -40,39 +40,30 @@ if TYPE_CHECKING:
     from barkeep.domain.bottles.levels import MeasuredLevel
 
 
-@dataclass
 class WrongState(UserError):
     """A bottle that is not as the action needs it, such as opening an open one."""
 
     bottle: str
     state: str
     advice: str
-
-    def __str__(self) -> str:
-        return f"{self.bottle} is {self.state} already: {self.advice}."
+    says = "{bottle} is {state} already: {advice}."
 
 
-@dataclass
 class NeverOffered(UserError):
     """A stand-in between things that are mistaken for each other."""
 
     wanted: str
     offered: str
     why: str
-
-    def __str__(self) -> str:
-        return f"{self.offered} must never stand in for {self.wanted}: {self.why}"
+    says = "{offered} must never stand in for {wanted}: {why}"
 
 
-@dataclass
 class StillInUse(UserError):
     """Something that cannot go while other things refer to it."""
 
     thing: str
     users: str
-
-    def __str__(self) -> str:
-        return f"{self.thing} cannot be removed: {self.users} still refer to it."
+    says = "{thing} cannot be removed: {users} still refer to it."
 
 
 ROUNDING = 1e-6

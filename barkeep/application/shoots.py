@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime
 
 from barkeep.application.done import Done
@@ -45,57 +45,45 @@ from barkeep.store import shoots as shoot_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 
-@dataclass
 class AlreadyLogged(UserError):
     """A second log of one shoot."""
 
     theme: str
     at: datetime
-
-    def __str__(self) -> str:
-        return (
-            f"{self.theme} was logged on {self.at:%Y-%m-%d at %H:%M} already; nothing is written. "
-            "Undo that log first, or count the bottles by themselves."
-        )
+    says = (
+        "{theme} was logged on {at:%Y-%m-%d at %H:%M} already; nothing is written. "
+        "Undo that log first, or count the bottles by themselves."
+    )
 
 
-@dataclass
 class NotFilmedYet(UserError):
     """A log of a shoot that lies ahead."""
 
     theme: str
     on: date
-
-    def __str__(self) -> str:
-        return f"{self.theme} is on {self.on}, which is still to come; there is nothing to log."
+    says = "{theme} is on {on}, which is still to come; there is nothing to log."
 
 
-@dataclass
 class FilmedAhead(UserError):
     """A shoot that is said to be filmed, on a day that is still to come."""
 
     theme: str
     on: date
-
-    def __str__(self) -> str:
-        return (
-            f"{self.theme} is on {self.on}, which is still to come, so it cannot be filmed yet; "
-            "nothing is changed. Where it was filmed earlier, give it that day first."
-        )
+    says = (
+        "{theme} is on {on}, which is still to come, so it cannot be filmed yet; "
+        "nothing is changed. Where it was filmed earlier, give it that day first."
+    )
 
 
-@dataclass
 class SpecGone(UserError):
     """A log of a shoot with a drink whose spec was removed: what it poured is not known."""
 
     theme: str
     drink: str
-
-    def __str__(self) -> str:
-        return (
-            f"The spec of {self.drink} was removed, so what {self.theme} poured of it is not "
-            "known: undo that, put its serves at 0, or take it out of the shoot."
-        )
+    says = (
+        "The spec of {drink} was removed, so what {theme} poured of it is not "
+        "known: undo that, put its serves at 0, or take it out of the shoot."
+    )
 
 
 class Shoots:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, time
 
 from barkeep.application.bar import Bar
@@ -31,7 +31,6 @@ of one theme it is the nearest not yet logged, else name it by its #ID. Where
 all of a theme are logged, a day makes a new one."""
 
 
-@dataclass
 class NewShootWithoutDay(UnknownName):
     """A theme that no shoot has, and no day to make a new one of it."""
 

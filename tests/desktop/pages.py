@@ -15,8 +15,9 @@ from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.shell.bar_signals import BarSignals
+from barkeep.desktop.shell.main_window import BarSignals
 from barkeep.desktop.widgets.notices import Toast
+from barkeep.errors import UserError
 
 Page_ = TypeVar("Page_", bound=Screen)
 
@@ -60,6 +61,24 @@ def tabbed(page: QWidget, start: QWidget, qtbot) -> list[QWidget]:
     return stops
 
 
+def context_over(bar, state, background, toast, *, go=lambda _page, _thing: None) -> ScreenContext:
+    """What the window gives its pages, without a window; nothing is refused unnoticed."""
+    return ScreenContext(
+        bar=bar,
+        state=state,
+        background=background,
+        toast=toast,
+        go=go,
+        undo=bar.undo,
+        refuse=refused,
+    )
+
+
+def refused(error: UserError) -> None:
+    """No page is there to say it."""
+    raise error
+
+
 @contextmanager
 def shown_page(screen_class, bar, qtbot, folder, size=(1024, 640)) -> Iterator[Page]:
     """Show a page of the given class and wait for its first answer."""
@@ -68,12 +87,12 @@ def shown_page(screen_class, bar, qtbot, folder, size=(1024, 640)) -> Iterator[P
     qtbot.addWidget(host)
     background = Background()
     went: list[tuple[str, object]] = []
-    context = ScreenContext(
+    context = context_over(
         bar,
         WindowState(folder / "window.ini"),
         background,
         Toast(host),
-        lambda page, thing: went.append((page, thing)),
+        go=lambda page, thing: went.append((page, thing)),
     )
     screen = screen_class(context, host)
     screen.resize(*size)

@@ -109,7 +109,7 @@ def test_from_paste_to_saved_riff_to_recorded_trial_to_printed_card(
     section = screen.detail.widget().findChild(TrialsSection)
     section.add_button.setFocus()
     key(qtbot, Keys.Key_Space)
-    dialog = screen.trials.dialog
+    dialog = screen.dialog
     qtbot.waitUntil(lambda: QApplication.focusWidget() is dialog.tasters)
     dialog.tasters.selectAll()
     write(qtbot, "Wren")

@@ -10,9 +10,9 @@ from PySide6.QtCore import QDate, Qt
 from PySide6.QtWidgets import QLabel, QPushButton
 
 from barkeep.desktop.buying.shopping import ShoppingDialog
+from barkeep.desktop.drink.camera_sheet import CameraSheet
 from barkeep.desktop.making.house_made import MakeDialog
 from barkeep.desktop.publishing import output as publish_output
-from barkeep.desktop.shoots.camera_sheet import CameraSheet
 from barkeep.desktop.shoots.log import LogDialog
 from barkeep.desktop.shoots.log_table import SPILLED
 from barkeep.desktop.shoots.run_sheet import RunSheetDialog
@@ -56,7 +56,7 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     # Planned: three specs, three serves each.
     screen.view.setFocus()
     qtbot.keyClick(screen.view, Keys.Key_N, Qt.KeyboardModifier.ControlModifier)
-    editor = screen.work.dialog
+    editor = screen.dialog
     qtbot.waitUntil(editor.theme.hasFocus)
     qtbot.keyClicks(editor.theme, "Wet Rails")
     today = bar.snapshot.on
@@ -85,8 +85,8 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     assert levels(bar) == start
 
     # A syrup is made: half a batch of 790 ml takes three of its six sticks.
-    screen.work.make("cinnamon-syrup")
-    making = screen.work.dialog
+    screen.make("cinnamon-syrup")
+    making = screen.dialog
     assert isinstance(making, MakeDialog)
     making.amount.setEditText("395 ml")
     qtbot.mouseClick(making.accept_button, Qt.MouseButton.LeftButton)
@@ -98,7 +98,7 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
 
     # What is still short is bought, and goes into the bar.
     click(screen.page, qtbot, "Shopping…")
-    shopping = screen.work.dialog
+    shopping = screen.dialog
     assert isinstance(shopping, ShoppingDialog)
     shopping.with_pars.setChecked(False)
     qtbot.waitUntil(lambda: shopping.ready and not window.background.is_busy)
@@ -116,7 +116,7 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     click(screen.page, qtbot, "Plan it")
     settle(window, qtbot)
     click(screen.page, qtbot, "Run sheet…")
-    sheet = screen.work.dialog
+    sheet = screen.dialog
     assert isinstance(sheet, RunSheetDialog)
     qtbot.waitUntil(lambda: sheet.ready and not window.background.is_busy)
     file = tmp_path / "run-sheet.pdf"
@@ -133,7 +133,7 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
 
     # On camera, stepped through by keys and a tap.
     click(screen.page, qtbot, "On camera")
-    camera = screen.work.dialog
+    camera = screen.dialog
     assert isinstance(camera, CameraSheet)
     qtbot.keyClick(camera, Keys.Key_Space)
     assert camera.step.text == "2 oz London dry gin" and camera.step.below == "60 ml"
@@ -147,7 +147,7 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     click(screen.page, qtbot, "It is filmed")
     settle(window, qtbot)
     click(screen.page, qtbot, "Log it…")
-    log = screen.work.dialog
+    log = screen.dialog
     assert isinstance(log, LogDialog)
     log.draft.count(54, "150 ml")
     log.add_round()
@@ -176,7 +176,7 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     settle(window, qtbot)
     assert levels(bar) == before
     click(screen.page, qtbot, "Log it…")
-    qtbot.mouseClick(screen.work.dialog.write_button, Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(screen.dialog.write_button, Qt.MouseButton.LeftButton)
     settle(window, qtbot)
     assert gone(before, levels(bar), "Marrow Hill Tarpaulin white rum") == pytest.approx(
         6 * OUNCE_ML
@@ -203,8 +203,8 @@ def test_a_day_to_come_cannot_be_filmed_yet(window, bar, qtbot):
     assert (screen.current.state, screen.current.on) == ("filmed", bar.snapshot.on)
     assert screen.banner.text == ""
     click(screen.page, qtbot, "Log it…")
-    assert isinstance(screen.work.dialog, LogDialog)
-    screen.work.dialog.reject()
+    assert isinstance(screen.dialog, LogDialog)
+    screen.dialog.reject()
 
 
 def test_a_log_that_is_refused_keeps_what_was_typed(window, bar, qtbot):
@@ -215,7 +215,7 @@ def test_a_log_that_is_refused_keeps_what_was_typed(window, bar, qtbot):
     screen.show_thing(filmed.id)
     settle(window, qtbot)
     click(screen.page, qtbot, "Log it…")
-    log = screen.work.dialog
+    log = screen.dialog
     qtbot.waitUntil(log.table.hasFocus)
     qtbot.keyClicks(log.table, "75+")
     log.table.item(2, SPILLED).setText("5 l")  # more than there is

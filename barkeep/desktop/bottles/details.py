@@ -12,13 +12,14 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from barkeep.application.counting import tare_in_words
-from barkeep.desktop.bottles.rows import BottleRow, reading_of, use_by_in_words
-from barkeep.desktop.bottles.words import (
+from barkeep.desktop.bottles.rows import (
+    BottleRow,
     entry_in_words,
     level_in_words,
-    percent,
+    reading_of,
     short_date,
     state_in_words,
+    use_by_in_words,
 )
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, blend, current_tones
@@ -27,7 +28,14 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.levels import LevelGauge
 from barkeep.domain.bottles.bottle import Bottle, Entry
 from barkeep.domain.bottles.containers import Container
-from barkeep.domain.bottles.level_words import certainty, doubt_of, in_doubt, number, quantity
+from barkeep.domain.bottles.level_words import (
+    certainty,
+    doubt_of,
+    in_doubt,
+    number,
+    percent,
+    quantity,
+)
 from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.domain.phrases import capitalised, price_in_words
 

@@ -14,9 +14,10 @@ from barkeep.application.counting import tare_in_words, weighed
 from barkeep.application.done import Done
 from barkeep.application.shelving import refuse_dates
 from barkeep.desktop.bottles.labels import read_date
-from barkeep.desktop.screens.form_dialog import FormDialog, read_amount
+from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.levels import read_weight_g
 from barkeep.errors import UserError

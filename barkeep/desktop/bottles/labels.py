@@ -13,9 +13,10 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
-from barkeep.desktop.screens.form_dialog import FormDialog, read_amount, read_number
+from barkeep.desktop.screens.form_dialog import FormDialog, read_number
 from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names, product_names
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
@@ -175,6 +176,18 @@ class LabelFields:
             self.choose_ingredient(key)
 
 
+def _of_a_label(error: UserError, *, too_much: str) -> str | None:
+    """The field a refusal is about; `too_much` is the one that says how much there is."""
+    match error:
+        case UnknownName():
+            return "ingredient"
+        case DuplicateName():
+            return "name"
+        case LevelAboveSize():
+            return too_much
+    return None
+
+
 def complete_with(
     edit: QLineEdit, completer: NameCompleter, on_chosen: Callable[[QModelIndex], None]
 ) -> None:
@@ -247,14 +260,7 @@ class AddBottleDialog(FormDialog):
         self._receive(lambda: inventory.receive_new(draft, there.amount, there.facts))
 
     def field_of(self, error: UserError) -> str | None:
-        match error:
-            case UnknownName():
-                return "ingredient"
-            case DuplicateName():
-                return "name"
-            case LevelAboveSize():
-                return "level"
-        return super().field_of(error)
+        return _of_a_label(error, too_much="level") or super().field_of(error)
 
     def choose_product(self, product: Product) -> None:
         """Fill the form from a product the bar knows; only the bottle stays open."""
@@ -354,14 +360,7 @@ class ChangeLabelDialog(FormDialog):
         run_operation(self, lambda: change(product.id, wanted), self._finish)
 
     def field_of(self, error: UserError) -> str | None:
-        match error:
-            case UnknownName():
-                return "ingredient"
-            case DuplicateName():
-                return "name"
-            case LevelAboveSize():
-                return "size"
-        return super().field_of(error)
+        return _of_a_label(error, too_much="size") or super().field_of(error)
 
     def _finish(self, done: Done[Product]) -> None:
         self.accept()

@@ -10,22 +10,22 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from barkeep.application.done import Done
-from barkeep.desktop.bottles.words import left_of
+from barkeep.desktop.bottles.rows import left_of
 from barkeep.desktop.counting.rows import (
-    CountRow,
-    Typed,
     difference_explained,
     difference_in_words,
-    exactly,
     reading_in_words,
 )
 from barkeep.desktop.look.metrics import UNIT
-from barkeep.desktop.screens.form_dialog import FormDialog, read_amount, read_change
+from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.levels import LevelGauge, LevelReading
 from barkeep.domain.amounts.amount import BarUnits
+from barkeep.domain.amounts.measures import read_amount, read_change
 from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.bottles.containers import container_of
+from barkeep.domain.bottles.counting import CountRow, Typed, exactly
 from barkeep.domain.bottles.level_words import doubt_of, number, quantity
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import UserError
@@ -76,7 +76,9 @@ def count_task(bar: Bar, bottle: Bottle, ingredient: str) -> LevelTask:
     product = bottle.product
 
     def read(text: str) -> Typed:
-        return exactly(bottle, text, bar.snapshot)
+        snapshot = bar.snapshot
+        container = container_of(bottle, snapshot.knowledge.tree, snapshot.bottles)
+        return exactly(text, container, snapshot.settings.units)
 
     def preview(text: str) -> Outcome:
         typed = read(text)

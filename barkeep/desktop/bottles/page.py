@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import partial
-from typing import TYPE_CHECKING, Any, TypeAlias
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAction, QKeySequence
@@ -40,11 +40,9 @@ from barkeep.desktop.bottles.rows import (
     bottle_rows,
 )
 from barkeep.desktop.counting.page import CountingPage
-from barkeep.desktop.counting.rows import ShelfCount, bottles_in_words
-from barkeep.desktop.look.icons import wear
+from barkeep.desktop.counting.rows import bottles_in_words
 from barkeep.desktop.look.metrics import PAD
 from barkeep.desktop.screens.context import ScreenContext
-from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
@@ -53,6 +51,7 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.containers import container_of
+from barkeep.domain.bottles.counting import ShelfCount
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
@@ -118,60 +117,25 @@ OF_THE_COUNT = ("write", "leave")
 IN_THE_LIST = (*OF_ONE_BOTTLE, "up", "down")
 
 
-class BottleActions:
-    """The actions of the Bottles page by key; `parent` owns them."""
+def _push_button(key: str, action: QAction) -> QPushButton:
+    """A button that does what the action does, and says its shortcut."""
+    words = action.text().replace("&", "")
+    brief = next(each.brief for each in DOINGS if each.key == key)
+    made = button(brief or words, action.trigger)
+    keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+    made.setAccessibleName(words)
+    made.setToolTip(f"{words} ({keys})" if keys else words)
+    return made
 
-    def __init__(self, parent: QWidget, does: dict[str, Callable[[], object]]) -> None:
-        self._parent = parent
-        self._actions: dict[str, QAction] = {}
-        for each in DOINGS:
-            action = QAction(each.words, parent)
-            if each.shortcut:
-                action.setShortcuts(_keys(each.shortcut))
-            if each.picture:
-                wear(action, each.picture)
-            action.triggered.connect(_calling(does[each.key]))
-            self._actions[each.key] = action
 
-    def __getitem__(self, key: str) -> QAction:
-        return self._actions[key]
-
-    def in_menu_order(self) -> Iterator[QAction]:
-        """The actions as the Bar menu lists them, in groups."""
-        for group in GROUPS:
-            yield from (self._actions[key] for key in group)
-            if group is not GROUPS[-1]:
-                line = QAction(self._parent)
-                line.setSeparator(True)
-                yield line
-
-    def allow(self, *, counting: bool, chosen: bool) -> None:
-        """While the shelf is counted only the count's own actions can be taken, else all others.
-
-        What is done with one bottle needs one that is chosen.
-        """
-        for key, action in self._actions.items():
-            offer(action, _why_not(key, counting=counting, chosen=chosen))
-
-    def push_button(self, key: str) -> QPushButton:
-        """A button that does what the action does, and says its shortcut."""
-        action = self._actions[key]
-        words = action.text().replace("&", "")
-        brief = next(each.brief for each in DOINGS if each.key == key)
-        made = button(brief or words, action.trigger)
-        keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
-        made.setAccessibleName(words)
-        made.setToolTip(f"{words} ({keys})" if keys else words)
-        return made
-
-    def menu_button(self, keys: Sequence[str]) -> QPushButton:
-        """A button that offers actions in a menu of its own."""
-        made = QPushButton("More")
-        made.setAccessibleName("More for this bottle")
-        menu = QMenu(made)
-        menu.addActions([self._actions[key] for key in keys])
-        made.setMenu(menu)
-        return made
+def _menu_button(actions: Sequence[QAction]) -> QPushButton:
+    """A button that offers actions in a menu of its own."""
+    made = QPushButton("More")
+    made.setAccessibleName("More for this bottle")
+    menu = QMenu(made)
+    menu.addActions(actions)
+    made.setMenu(menu)
+    return made
 
 
 def _why_not(key: str, *, counting: bool, chosen: bool) -> str:
@@ -182,190 +146,13 @@ def _why_not(key: str, *, counting: bool, chosen: bool) -> str:
     return "" if chosen or key not in IN_THE_LIST else "Choose a bottle first"
 
 
-def _keys(shortcut: str) -> list[QKeySequence]:
-    keys = [QKeySequence(shortcut)]
+def _keys(shortcut: str) -> tuple[str, ...]:
     if shortcut == "Ctrl+Return":
-        keys.append(QKeySequence("Ctrl+Enter"))  # the one of the number pad
-    return keys
+        return (shortcut, "Ctrl+Enter")  # the one of the number pad
+    return (shortcut,) if shortcut else ()
 
 
-def _calling(act: Callable[[], object]) -> Callable[[], None]:
-    """Without the checked state that Qt hands over."""
-
-    def call() -> None:
-        act()
-
-    return call
-
-
-BottleDialog: TypeAlias = LevelDialog | FactDialog | ChangeLabelDialog | AddBottleDialog
 UPWARDS = Qt.SortOrder.AscendingOrder
-
-
-class BottleWork:
-    """Works on the bottle that is chosen on `screen`."""
-
-    def __init__(self, screen: TableScreen[BottleRow]) -> None:
-        self._screen = screen
-        self._bar = screen.context.bar
-        self.dialog: BottleDialog | None = None
-
-    def count(self) -> None:
-        """Ask for one bottle's exact level."""
-        self._ask(lambda row: count_task(self._bar, row.bottle, row.ingredient))
-
-    def pour(self) -> None:
-        """Ask how much is taken for use."""
-        self._ask(lambda row: pour_task(self._bar, row.bottle))
-
-    def waste(self) -> None:
-        """Ask how much is written off."""
-        self._ask(lambda row: waste_task(self._bar, row.bottle))
-
-    def correct(self) -> None:
-        """Ask by how much the ledger is wrong."""
-        self._ask(lambda row: correct_task(self._bar, row.bottle))
-
-    def weigh_empty(self) -> None:
-        """Ask what the empty bottle weighs."""
-        self._ask_fact(weigh_empty_task)
-
-    def weigh_full(self) -> None:
-        """Ask what the full bottle weighs."""
-        self._ask_fact(weigh_full_task)
-
-    def set_dasher(self) -> None:
-        """Ask what one dash from it comes to."""
-        self._ask_fact(dasher_task)
-
-    def set_use_by(self) -> None:
-        """Ask until when it is good."""
-        row = self._chosen()
-        if row is not None:
-            self._show_fact(use_by_task(self._bar, row.bottle))
-
-    def change_label(self) -> None:
-        """Ask what its label really says."""
-        row = self._chosen()
-        if row is not None:
-            dialog = ChangeLabelDialog(self._bar, row.bottle.product, self._screen)
-            dialog.done_with.connect(self._say)
-            self._show(dialog)
-
-    def open(self) -> None:
-        """Break the seal."""
-        self._act(self._bar.inventory.open, "Opened")
-
-    def empty(self) -> None:
-        """Say that nothing is left."""
-        self._act(self._bar.inventory.empty, "Emptied")
-
-    def remove(self) -> None:
-        """Take it off the shelf."""
-        self._act(self._bar.inventory.remove, "Removed")
-
-    def receive_another(self) -> None:
-        """Put another bottle of the same product at the end of the shelf."""
-        row = self._chosen()
-        if row is not None:
-            product = row.bottle.product
-            receive = partial(self._bar.inventory.receive, product.id)
-            self._screen.do(receive, self._choose, f"Received {product.title}")
-            self._screen.focus_list()
-
-    def add(self) -> None:
-        """Ask what came in."""
-        dialog = AddBottleDialog(self._bar, self._screen)
-        dialog.added.connect(self._on_added)
-        self._show(dialog)
-
-    def shift(self, step: int) -> None:
-        """Move it past its neighbour in the list: -1 up, 1 down the shelf."""
-        row = self._chosen()
-        if row is None or not self._is_shelf_order():
-            return
-        shown: Sequence[BottleRow] = self._screen.shown.shown_rows()
-        place = shown.index(row) + step
-        if not 0 <= place < len(shown):
-            end = "first" if step < 0 else "last"
-            words = f"{row.bottle.product.name} is the {end} of the list already."
-            self._screen.banner.say(words, "info")
-            return
-        along = [each.bottle.id for each in self._screen.table.rows if each is not row]
-        along.insert(along.index(shown[place].bottle.id) + (step > 0), row.bottle.id)
-        reorder = partial(self._bar.inventory.reorder, along)
-        way = "up" if step < 0 else "down"
-        self._screen.do(reorder, say=f"Moved {row.bottle.product.name} {way} the shelf")
-
-    def _chosen(self) -> BottleRow | None:
-        self._screen.clear_refusal()
-        return self._screen.current
-
-    def _act(self, use_case: Callable[[int], Done[Bottle]], said: str) -> None:
-        row = self._chosen()
-        if row is not None:
-            act = partial(use_case, row.bottle.id)
-            self._screen.do(act, say=f"{said} {row.bottle.product.title}")
-            # The details, and with them the button that was pressed, are built anew.
-            self._screen.focus_list()
-
-    def _ask(self, task_for: Callable[[BottleRow], LevelTask]) -> None:
-        row = self._chosen()
-        if row is not None:
-            dialog = LevelDialog(task_for(row), self._screen)
-            dialog.done_with.connect(self._say)
-            self._show(dialog)
-
-    def _ask_fact(self, task_for: Callable[[Bar, Bottle], FactTask]) -> None:
-        row = self._chosen()
-        if row is None:
-            return
-        product = row.bottle.product
-        if product.unit != "ml":
-            words = f"{product.title} is not poured, so there is nothing to weigh or to dash."
-            self._screen.banner.say(words, "info")
-            return
-        self._show_fact(task_for(self._bar, row.bottle))
-
-    def _show_fact(self, task: FactTask) -> None:
-        dialog = FactDialog(task, self._screen)
-        dialog.done_with.connect(self._say)
-        self._show(dialog)
-
-    def _show(self, dialog: BottleDialog) -> None:
-        self.dialog = dialog
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.finished.connect(self._on_closed)
-        dialog.open()
-
-    def _on_closed(self, _result: int) -> None:
-        self.dialog = None
-        self._screen.focus_list()
-
-    def _on_added(self, bottle: Bottle) -> None:
-        self._say(f"Added {bottle.product.title}")
-        self._choose(bottle)
-
-    def _say(self, said: str) -> None:
-        undo = partial(run_operation, self._screen, self._bar.undo)
-        self._screen.context.toast.say(said, "Undo", undo)
-
-    def _choose(self, bottle: Bottle) -> None:
-        if not self._screen.choose(bottle.id):
-            self._screen.show_thing(bottle.id)
-
-    def _is_shelf_order(self) -> bool:
-        shown = self._screen.shown
-        if shown.sortColumn() == SHELF and shown.sortOrder() == UPWARDS:
-            return True
-        words = "Bottles can be moved while the list is in the order of the shelf."
-        self._screen.banner.say(words, "info", "Sort by shelf", self._sort_by_shelf)
-        return False
-
-    def _sort_by_shelf(self) -> None:
-        self._screen.banner.clear()
-        sort_by(self._screen.view, SHELF)
-        self._screen.focus_list()
 
 
 COLUMN_WIDTHS = (64, 184, 108, 104, 116, 130, 84)
@@ -404,16 +191,20 @@ class BottlesScreen(TableScreen[BottleRow]):
             second_action="Import…",
         )
         super().__init__(context, bottle_columns(), empty, parent)
-        self.work = BottleWork(self)
-        empty.acted.connect(self.work.add)
+        empty.acted.connect(self.add_bottle)
         empty.acted_second.connect(self.import_wanted)
         self._import_button = empty.buttons[1]
         self.kinds = FilterChips("Kind", KIND_CHIPS, "all")
         self.states = FilterChips("State", STATE_CHIPS, "any")
-        self.count = ShelfCount()
         self._all_entries_of: int | None = None
-        self.counting = CountingPage(context, self.count)
-        self.actions_by_key = BottleActions(self, self._doings())
+        self.counting = CountingPage(context)
+        does = self._doings()
+        self.actions_by_key = {
+            each.key: self.new_action(
+                each.words, does[each.key], *_keys(each.shortcut), picture=each.picture
+            )
+            for each in DOINGS
+        }
         self._prepare_header()
         self._prepare_filters()
         self._prepare_view()
@@ -423,7 +214,7 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
-        self.count.keep_only(snapshot.bottles)
+        self.counting.count = self.count.kept_for(snapshot.bottles)
         self.show_rows(bottle_rows(snapshot))
         self._sum_up()
         if self.is_counting:
@@ -441,8 +232,13 @@ class BottlesScreen(TableScreen[BottleRow]):
         return KINDS[self.kinds.choice](row) and STATES[self.states.choice](row)
 
     def offer_actions(self) -> None:
+        """While the shelf is counted only the count's own actions can be taken, else all others.
+
+        What is done with one bottle needs one that is chosen.
+        """
         chosen = self.current is not None
-        self.actions_by_key.allow(counting=self.is_counting, chosen=chosen)
+        for key, action in self.actions_by_key.items():
+            offer(action, _why_not(key, counting=self.is_counting, chosen=chosen))
 
     def clear_filters(self) -> None:
         self.kinds.choose("all")
@@ -483,8 +279,9 @@ class BottlesScreen(TableScreen[BottleRow]):
             steps=steps,
             all_entries=everything,
         )
-        acts = [self.actions_by_key.push_button(key) for key in _fitting(row.bottle)]
-        acts.append(self.actions_by_key.menu_button(_facts_of(row.bottle)))
+        actions = self.actions_by_key
+        acts = [_push_button(key, actions[key]) for key in _fitting(row.bottle)]
+        acts.append(_menu_button([actions[key] for key in _facts_of(row.bottle)]))
         more = []
         if len(steps) > NEWEST and not everything:
             more.append(button(f"Show all {len(steps)} entries", self._show_all_entries))
@@ -497,6 +294,11 @@ class BottlesScreen(TableScreen[BottleRow]):
         )
 
     # What the user does
+
+    @property
+    def count(self) -> ShelfCount:
+        """What was counted of the shelf and is not written yet."""
+        return self.counting.count
 
     @property
     def is_counting(self) -> bool:
@@ -534,28 +336,172 @@ class BottlesScreen(TableScreen[BottleRow]):
         """Show what would be written; only the sheet's own button writes it."""
         self.counting.confirm(self._write_counts)
 
+    # What is done with the bottle that is chosen
+
+    def count_current(self) -> None:
+        """Ask for one bottle's exact level."""
+        self._ask(lambda row: count_task(self.context.bar, row.bottle, row.ingredient))
+
+    def pour_current(self) -> None:
+        """Ask how much is taken for use."""
+        self._ask(lambda row: pour_task(self.context.bar, row.bottle))
+
+    def waste_current(self) -> None:
+        """Ask how much is written off."""
+        self._ask(lambda row: waste_task(self.context.bar, row.bottle))
+
+    def correct_current(self) -> None:
+        """Ask by how much the ledger is wrong."""
+        self._ask(lambda row: correct_task(self.context.bar, row.bottle))
+
+    def weigh_empty(self) -> None:
+        """Ask what the empty bottle weighs."""
+        self._ask_fact(weigh_empty_task)
+
+    def weigh_full(self) -> None:
+        """Ask what the full bottle weighs."""
+        self._ask_fact(weigh_full_task)
+
+    def set_dasher(self) -> None:
+        """Ask what one dash from it comes to."""
+        self._ask_fact(dasher_task)
+
+    def set_use_by(self) -> None:
+        """Ask until when it is good."""
+        row = self._chosen()
+        if row is not None:
+            self._open_fact(use_by_task(self.context.bar, row.bottle))
+
+    def change_label(self) -> None:
+        """Ask what its label really says."""
+        row = self._chosen()
+        if row is not None:
+            dialog = ChangeLabelDialog(self.context.bar, row.bottle.product, self)
+            dialog.done_with.connect(self.say_done)
+            self.open_dialog(dialog)
+
+    def open_current(self) -> None:
+        """Break the seal."""
+        self._act(self.context.bar.inventory.open, "Opened")
+
+    def empty_current(self) -> None:
+        """Say that nothing is left."""
+        self._act(self.context.bar.inventory.empty, "Emptied")
+
+    def remove_current(self) -> None:
+        """Take it off the shelf."""
+        self._act(self.context.bar.inventory.remove, "Removed")
+
+    def receive_another(self) -> None:
+        """Put another bottle of the same product at the end of the shelf."""
+        row = self._chosen()
+        if row is not None:
+            product = row.bottle.product
+            receive = partial(self.context.bar.inventory.receive, product.id)
+            self.do(receive, self._choose, f"Received {product.title}")
+            self.focus_list()
+
+    def add_bottle(self) -> None:
+        """Ask what came in."""
+        dialog = AddBottleDialog(self.context.bar, self)
+        dialog.added.connect(self._on_added)
+        self.open_dialog(dialog)
+
+    def move_current(self, step: int) -> None:
+        """Move it past its neighbour in the list: -1 up, 1 down the shelf."""
+        row = self._chosen()
+        if row is None or not self._is_shelf_order():
+            return
+        shown: Sequence[BottleRow] = self.shown.shown_rows()
+        place = shown.index(row) + step
+        if not 0 <= place < len(shown):
+            end = "first" if step < 0 else "last"
+            words = f"{row.bottle.product.name} is the {end} of the list already."
+            self.banner.say(words, "info")
+            return
+        along = [each.bottle.id for each in self.table.rows if each is not row]
+        along.insert(along.index(shown[place].bottle.id) + (step > 0), row.bottle.id)
+        reorder = partial(self.context.bar.inventory.reorder, along)
+        way = "up" if step < 0 else "down"
+        self.do(reorder, say=f"Moved {row.bottle.product.name} {way} the shelf")
+
+    def _chosen(self) -> BottleRow | None:
+        self.clear_refusal()
+        return self.current
+
+    def _act(self, use_case: Callable[[int], Done[Bottle]], said: str) -> None:
+        row = self._chosen()
+        if row is not None:
+            act = partial(use_case, row.bottle.id)
+            self.do(act, say=f"{said} {row.bottle.product.title}")
+            # The details, and with them the button that was pressed, are built anew.
+            self.focus_list()
+
+    def _ask(self, task_for: Callable[[BottleRow], LevelTask]) -> None:
+        row = self._chosen()
+        if row is not None:
+            dialog = LevelDialog(task_for(row), self)
+            dialog.done_with.connect(self.say_done)
+            self.open_dialog(dialog)
+
+    def _ask_fact(self, task_for: Callable[[Bar, Bottle], FactTask]) -> None:
+        row = self._chosen()
+        if row is None:
+            return
+        product = row.bottle.product
+        if product.unit != "ml":
+            words = f"{product.title} is not poured, so there is nothing to weigh or to dash."
+            self.banner.say(words, "info")
+            return
+        self._open_fact(task_for(self.context.bar, row.bottle))
+
+    def _open_fact(self, task: FactTask) -> None:
+        dialog = FactDialog(task, self)
+        dialog.done_with.connect(self.say_done)
+        self.open_dialog(dialog)
+
+    def _on_added(self, bottle: Bottle) -> None:
+        self.say_done(f"Added {bottle.product.title}")
+        self._choose(bottle)
+
+    def _choose(self, bottle: Bottle) -> None:
+        if not self.choose(bottle.id):
+            self.show_thing(bottle.id)
+
+    def _is_shelf_order(self) -> bool:
+        shown = self.shown
+        if shown.sortColumn() == SHELF and shown.sortOrder() == UPWARDS:
+            return True
+        words = "Bottles can be moved while the list is in the order of the shelf."
+        self.banner.say(words, "info", "Sort by shelf", self._sort_by_shelf)
+        return False
+
+    def _sort_by_shelf(self) -> None:
+        self.banner.clear()
+        sort_by(self.view, SHELF)
+        self.focus_list()
+
     # The rest
 
     def _doings(self) -> dict[str, Callable[[], object]]:
-        work = self.work
         return {
             "shelf": self.count_shelf,
-            "count": work.count,
-            "open": work.open,
-            "pour": work.pour,
-            "waste": work.waste,
-            "empty": work.empty,
-            "correct": work.correct,
-            "tare": work.weigh_empty,
-            "full": work.weigh_full,
-            "dasher": work.set_dasher,
-            "use_by": work.set_use_by,
-            "label": work.change_label,
-            "again": work.receive_another,
-            "add": work.add,
-            "remove": work.remove,
-            "up": lambda: work.shift(-1),
-            "down": lambda: work.shift(1),
+            "count": self.count_current,
+            "open": self.open_current,
+            "pour": self.pour_current,
+            "waste": self.waste_current,
+            "empty": self.empty_current,
+            "correct": self.correct_current,
+            "tare": self.weigh_empty,
+            "full": self.weigh_full,
+            "dasher": self.set_dasher,
+            "use_by": self.set_use_by,
+            "label": self.change_label,
+            "again": self.receive_another,
+            "add": self.add_bottle,
+            "remove": self.remove_current,
+            "up": lambda: self.move_current(-1),
+            "down": lambda: self.move_current(1),
             "write": self.write_counts,
             "leave": self.leave_count,
         }
@@ -584,7 +530,7 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.do(count, self._on_counted, f"Counted {bottles_in_words(many)}")
 
     def _on_counted(self, _counted: Any) -> None:
-        self.count.clear()
+        self.counting.count = ShelfCount()
         self.leave_count()
 
     def _remind_of_count(self) -> None:
@@ -611,7 +557,7 @@ class BottlesScreen(TableScreen[BottleRow]):
     # How it is put together
 
     def _prepare_header(self) -> None:
-        self.add_button = button("Add bottle…", self.work.add, "add")
+        self.add_button = button("Add bottle…", self.add_bottle, "add")
         self.count_button = primary_button("Count the shelf", self.count_shelf, "count")
         keys = self.actions_by_key["shelf"].shortcut().toString()
         self.count_button.setToolTip(f"Count the shelf ({keys})")
@@ -638,11 +584,20 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.splitter.setSizes([700, 320])
         sort_by(self.view, SHELF)
         self.view.selectionModel().currentRowChanged.connect(lambda *_rows: self.clear_refusal())
-        on_activated(self.view, self.work.count)
-        for action in self.actions_by_key.in_menu_order():
+        on_activated(self.view, self.count_current)
+        for action in self._in_menu_order():
             self.add_bar_action(action)
         self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         self.view.addActions([self.actions_by_key[key] for key in IN_THE_LIST])
+
+    def _in_menu_order(self) -> Iterator[QAction]:
+        """The actions as the Bar menu lists them, in groups."""
+        for group in GROUPS:
+            yield from (self.actions_by_key[key] for key in group)
+            if group is not GROUPS[-1]:
+                line = QAction(self)
+                line.setSeparator(True)
+                yield line
 
     def _prepare_counting(self) -> None:
         self.counting.hide()

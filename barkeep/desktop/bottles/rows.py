@@ -1,27 +1,22 @@
-"""How the Bottles list shows a bottle, what it answers to, and which filters keep it."""
+"""How a bottle is shown and spoken of, what a search finds it by, and which filters keep it."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QDate, QLocale, Qt
 
-from barkeep.desktop.bottles.words import NONE, left_of, level_in_words, short_date
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, LEVEL_ROLE, SUBTITLE_ROLE
 from barkeep.desktop.widgets.levels import LevelReading
+from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.bottles.bottle import Bottle, Entry, Level
+from barkeep.domain.bottles.level_words import number, percent, quantity
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded, price_in_words
-
-LOW_SHARE = 0.2
-"""An open bottle with less than this share left is called low (*common practice*)."""
-DUE_DAYS = 3
-"""So many days before its use-by date a thing is called due."""
-
 
 SHELF, BOTTLE, LEVEL, LEFT, USE_BY, INGREDIENT, OPENED, PRICE = range(8)
 """The columns, left to right."""
@@ -40,19 +35,17 @@ class BottleRow:
     @property
     def past(self) -> bool:
         """Whether its use-by date is over while something is left."""
-        return self.bottle.level.amount > 0 and self.bottle.past_use_by(self.on)
+        return self.bottle.is_past(self.on)
 
     @property
     def due(self) -> bool:
         """Whether it is past its use-by date or will be within a few days."""
-        last = self.bottle.use_by
-        there = self.bottle.level.amount > 0
-        return there and last is not None and last <= self.on + timedelta(days=DUE_DAYS)
+        return self.bottle.is_due(self.on)
 
     @property
     def low(self) -> bool:
         """Whether it is open and nearly used up."""
-        return self.bottle.level.state == "open" and self.bottle.share < LOW_SHARE
+        return self.bottle.is_low
 
     @property
     def pantry(self) -> bool:
@@ -207,3 +200,54 @@ def _kind_words(key: str, tree: FamilyTree) -> str:
     """Every name of the ingredient and of all it descends from."""
     kinds = (key, *sorted(tree.ancestors(key)))
     return folded(" ".join(name for kind in kinds for name in tree[kind].all_names))
+
+
+NONE = "—"
+_WHAT = {
+    "receive": "Received",
+    "open": "Opened",
+    "count": "Counted",
+    "pour": "Poured",
+    "waste": "Wasted",
+    "empty": "Emptied",
+    "correct": "Corrected",
+    "reverse": "Taken back",
+}
+
+
+def left_of(bottle: Bottle) -> str:
+    """What is left of how much: *315 of 700 ml*."""
+    product = bottle.product
+    size = quantity(product.size, product.unit)
+    return f"{number(bottle.level.amount, product.unit)} of {size}"
+
+
+def level_in_words(bottle: Bottle) -> str:
+    """The level for those who do not see the gauge."""
+    return f"{left_of(bottle)}, {percent(bottle.share)}, {bottle.level.state}"
+
+
+def short_date(day: date | None, on: date) -> str:
+    """Day and month, and the year where it is another than that of `on`."""
+    if day is None:
+        return NONE
+    pattern = "d MMM" if day.year == on.year else "d MMM yyyy"
+    return QLocale().toString(QDate(day.year, day.month, day.day), pattern)
+
+
+def state_in_words(level: Level, on: date) -> str:
+    """Sealed, open since when, or empty."""
+    if level.state == "open" and level.opened is not None:
+        return f"Open since {short_date(level.opened, on)}"
+    return level.state.capitalize()
+
+
+def entry_in_words(entry: Entry, unit: Unit) -> str:
+    """What happened: *Poured 60 ml*."""
+    what = _WHAT[entry.kind]
+    if entry.kind in ("open", "empty", "reverse"):
+        return what
+    if entry.kind == "correct":
+        sign = "+" if entry.amount > 0 else "−"
+        return f"{what} {sign}{quantity(abs(entry.amount), unit)}"
+    return f"{what} {quantity(entry.amount, unit)}"

@@ -4,16 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
-from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QDate, QSize, Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QCheckBox,
-    QDateEdit,
     QDialog,
     QHBoxLayout,
     QHeaderView,
@@ -28,7 +26,7 @@ from barkeep.desktop.buying.pars import ParsDialog
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.screens.form_dialog import read_number
 from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import button, day_field, day_in, primary_button
 from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.notices import Banner
@@ -271,7 +269,7 @@ class ShoppingDialog(QDialog):
         self.total = text_label("", TypeSize.STRONG, wrap=True)
         self.why = text_label("", quiet=True, wrap=True)
         self.banner = Banner()
-        self.on = QDateEdit()
+        self.on = day_field(self._bar.snapshot.on, latest=self._bar.snapshot.on)
         self.all_button = button("Tick all of the l&ist", self.table.tick_all)
         self.copy_button = button("&Copy list", self.copy_list)
         self.close_button = button("C&lose", self.reject)
@@ -306,8 +304,7 @@ class ShoppingDialog(QDialog):
         except UserError as error:
             self.show_refusal(error)
             return
-        day = self.on.date()
-        received = date(day.year(), day.month(), day.day())
+        received = day_in(self.on)
         bought = [
             bought_of(
                 each.item, count=each.count, price=each.price, received=received, tree=self._tree
@@ -395,11 +392,6 @@ class ShoppingDialog(QDialog):
         self.table.currentCellChanged.connect(lambda *_cells: self._show_why())
 
     def _prepare(self) -> None:
-        today = self._bar.snapshot.on
-        self.on.setDate(QDate(today.year, today.month, today.day))
-        self.on.setMaximumDate(self.on.date())
-        self.on.setCalendarPopup(True)
-        self.on.setDisplayFormat("d MMMM yyyy")
         self.on.setAccessibleName("Bought on")
         self.shoots.setFixedWidth(LIST_WIDTH)
         for each in (self.pars_button, self.all_button, self.copy_button, self.close_button):

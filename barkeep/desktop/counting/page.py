@@ -22,18 +22,10 @@ from barkeep.desktop.counting.keys import (
     no_key,
 )
 from barkeep.desktop.counting.rows import (
-    CountRow,
-    ShelfCount,
-    Typed,
-    as_expected,
-    at_share,
     bottles_in_words,
     count_columns,
     exact_in_words,
-    exactly,
-    on_the_shelf,
     row_in_words,
-    tenths,
 )
 from barkeep.desktop.counting.sheet import CountSheet
 from barkeep.desktop.counting.view import CountingView
@@ -47,6 +39,16 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.desktop.widgets.labels import ElidedLabel, text_label
 from barkeep.desktop.widgets.notices import announce
+from barkeep.domain.bottles.containers import container_of
+from barkeep.domain.bottles.counting import (
+    CountRow,
+    ShelfCount,
+    Typed,
+    as_expected,
+    at_share,
+    exactly,
+    tenths,
+)
 from barkeep.errors import UserError
 
 KEYS = (
@@ -65,12 +67,11 @@ class CountingPage(QWidget):
     left = Signal()
     confirmed = Signal()
 
-    def __init__(
-        self, context: ScreenContext, count: ShelfCount, parent: QWidget | None = None
-    ) -> None:
+    def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context = context
-        self._count = count
+        self.count = ShelfCount()
+        """What was found so far; it outlives a change of page."""
         self.sheet: CountSheet | None = None
         self._in_hand = InHand(0)
         self.heading = text_label("Count the shelf", TypeSize.TITLE)
@@ -92,7 +93,7 @@ class CountingPage(QWidget):
     def begin(self) -> None:
         """Go to the first bottle that is not counted yet."""
         self.refresh()
-        many = len(self._count)
+        many = len(self.count)
         rows = self.table.rows
         if not rows:
             self.say("Nothing to count here yet; Esc goes back to the list")
@@ -121,7 +122,9 @@ class CountingPage(QWidget):
         present = self.present
         self.view.close_entry()
         snapshot = self._context.bar.snapshot
-        rows = self._count.rows(snapshot, everything=self.everything.isChecked())
+        rows = self.count.rows(
+            snapshot.bottles, snapshot.knowledge.tree, everything=self.everything.isChecked()
+        )
         self.table.show_rows(rows)
         self.pages.show_counts(len(rows), len(snapshot.bottles))
         kept = present.bottle.id if present else None
@@ -133,15 +136,12 @@ class CountingPage(QWidget):
         """Show what would be written, and write it once that is confirmed."""
         if self.view.is_entering and not self._take_exactly(self.view.entry.text()):
             return
-        if not len(self._count):
+        if not len(self.count):
             self.say("Nothing is counted yet, so there is nothing to confirm")
             return
         snapshot = self._context.bar.snapshot
-        rows = self._count.counted_rows(snapshot)
-        left_out = sum(
-            on_the_shelf(each) and each.id not in self._count for each in snapshot.bottles
-        )
-        self.sheet = CountSheet(rows, left_out, self)
+        rows = self.count.counted_rows(snapshot.bottles, snapshot.knowledge.tree)
+        self.sheet = CountSheet(rows, self.count.left_out(snapshot.bottles), self)
         self.sheet.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.sheet.accepted.connect(write)
         self.sheet.finished.connect(self._on_sheet_closed)
@@ -184,7 +184,7 @@ class CountingPage(QWidget):
 
     def _type_exactly(self, row: CountRow, begins: str) -> None:
         """Go on from what was begun, or from the amount that was typed before."""
-        before = row.typed.words if row.typed and _is_amount(row.typed) else ""
+        before = row.typed.words if row.typed and row.typed.is_amount else ""
         self.view.open_entry(begins or before, select=not begins)
         self._on_exact_edited(begins or before)
 
@@ -195,7 +195,7 @@ class CountingPage(QWidget):
             return
         row = self.table.rows[number]
         was_counted = row.typed is not None
-        self._count.drop(row.bottle.id)
+        self.count = self.count.dropped(row.bottle.id)
         self._show_again(number)
         self.view.go_to(number)
         self._in_hand = InHand(number)
@@ -218,7 +218,7 @@ class CountingPage(QWidget):
     def _on_picked(self, number: int, share: float) -> None:
         """The mouse stays with its bottle: a second click may put it right."""
         row = self.table.rows[number]
-        self._count.take(row.bottle.id, at_share(row.bottle, share))
+        self.count = self.count.taken(row.bottle.id, at_share(row.bottle, share))
         self._show_again(number)
         self.say(row_in_words(self.table.rows[number]))
 
@@ -240,11 +240,13 @@ class CountingPage(QWidget):
         return True
 
     def _read(self, row: CountRow, text: str) -> Typed:
-        return exactly(row.bottle, text, self._context.bar.snapshot)
+        snapshot = self._context.bar.snapshot
+        container = container_of(row.bottle, snapshot.knowledge.tree, snapshot.bottles)
+        return exactly(text, container, snapshot.settings.units)
 
     def _take(self, typed: Typed) -> None:
         number = self.view.row
-        self._count.take(self.table.rows[number].bottle.id, typed)
+        self.count = self.count.taken(self.table.rows[number].bottle.id, typed)
         self._show_again(number)
         self._move_on(row_in_words(self.table.rows[number]))
 
@@ -259,7 +261,7 @@ class CountingPage(QWidget):
     def _show_again(self, number: int) -> None:
         """Draw one row anew; it stays in place whatever the toggle says."""
         row = self.table.rows[number]
-        fresh = self._count.row(row)
+        fresh = self.count.row(row)
         self.table.replace_row(number, fresh)
         self._sum_up()
 
@@ -269,7 +271,7 @@ class CountingPage(QWidget):
             self.view.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _sum_up(self) -> None:
-        rows, many = self.table.rows, len(self._count)
+        rows, many = self.table.rows, len(self.count)
         flagged = sum(row.flagged for row in rows)
         words = f"{many} of {bottles_in_words(len(rows))} counted" if rows else self._none_shown()
         self.summary.setText(f"{words} · {flagged} beyond doubt" if flagged else words)
@@ -347,8 +349,3 @@ def _chip(words: str, on_toggled: Callable[[bool], object]) -> QPushButton:
 
 def _is_in_pieces(row: CountRow) -> bool:
     return row.bottle.product.unit == "each"
-
-
-def _is_amount(typed: Typed) -> bool:
-    """Whether the words of a count are an amount that can be typed again."""
-    return any(letter.isdigit() for letter in typed.words) and "tenth" not in typed.words

@@ -21,7 +21,6 @@ from barkeep.desktop.counting.rows import (
     DIFFERENCE,
     EXPECTED,
     LEVEL,
-    CountRow,
     bottles_in_words,
     count_columns,
     totals_in_words,
@@ -32,6 +31,7 @@ from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.domain.bottles.counting import CountRow
 
 SIZE = (720, 520)
 MEANING = "One undo takes all of it back. A level lies within its ± 19 times in 20."

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from PySide6.QtCore import (
     QModelIndex,
-    QPersistentModelIndex,
     QPointF,
     QRect,
     QRectF,
@@ -25,13 +24,14 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.desktop.counting.keys import meaning_of
-from barkeep.desktop.counting.rows import BOTTLE, COUNTED, DIFFERENCE, EXPECTED, LEVEL, CountRow
+from barkeep.desktop.counting.rows import BOTTLE, COUNTED, DIFFERENCE, EXPECTED, LEVEL, reading_of
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.widgets.delegates import (
     SUBTITLE_ROLE,
     VALUE_ROLE,
+    Index,
     RowDelegate,
     drawn_ground,
     is_selected,
@@ -41,8 +41,8 @@ from barkeep.desktop.widgets.keys import HELD, draw_mark, typed_key
 from barkeep.desktop.widgets.labels import ElidedLabel, text_label
 from barkeep.desktop.widgets.levels import draw_level, share_at
 from barkeep.desktop.widgets.notices import announce
+from barkeep.domain.bottles.counting import CountRow
 
-Index = QModelIndex | QPersistentModelIndex
 BIG_ROW = 60
 GAUGE = 20
 BAR = 4
@@ -76,11 +76,11 @@ class BigRowDelegate(RowDelegate):
         self, painter: QPainter, option: QStyleOptionViewItem, index: Index, row: CountRow
     ) -> None:
         cell = drawn_ground(self, painter, option, index)
-        tones, gauge = current_tones(), gauge_in(cell)
-        draw_level(painter, gauge, row.reading, tones)
+        tones, gauge, reading = current_tones(), gauge_in(cell), reading_of(row)
+        draw_level(painter, gauge, reading, tones)
         if row.typed is not None:
             painter.save()
-            tip = QPointF(gauge.left() + row.reading.share * gauge.width(), gauge.bottom() + 1)
+            tip = QPointF(gauge.left() + reading.share * gauge.width(), gauge.bottom() + 1)
             draw_mark(painter, tip=tip, way="up", tone="text", tones=tones)
             painter.restore()
 

@@ -1,1 +1,1 @@
-"""Tonight, and what one drink comes to."""
+"""Tonight, what one drink comes to, and the sheet to read it from on camera."""

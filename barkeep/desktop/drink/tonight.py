@@ -8,12 +8,19 @@ from functools import partial
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QWidget
 
 from barkeep.desktop.drink.analysis_view import correction_words
-from barkeep.desktop.drink.words import base_kind, duty, kinds_by_name, line_state, reason, written
+from barkeep.desktop.drink.words import (
+    ANY_BASE,
+    duty,
+    kinds_by_name,
+    line_state,
+    reason,
+    written,
+)
 from barkeep.desktop.look.metrics import UNIT
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
-from barkeep.desktop.widgets.buttons import button, number_field
+from barkeep.desktop.widgets.buttons import button, number_field, offer_choices
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import (
     ICONS_ROLE,
@@ -31,7 +38,7 @@ from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
 from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
-from barkeep.domain.specs.spec import base
+from barkeep.domain.specs.spec import base, base_kind
 from barkeep.domain.stand_ins.corrections import Correction, correction_for
 from barkeep.errors import spoken_list
 
@@ -148,6 +155,9 @@ class TonightScreen(TableScreen[Drink]):
         key = base(row.spec, self._tree)
         return wanted is None or (key is not None and self._tree.is_a(key, wanted))
 
+    def chosen_specs(self) -> tuple[str, ...]:
+        return () if self.current is None else (self.current.spec.name,)
+
     def clear_filters(self) -> None:
         self.ready_only.setChecked(False)
         self.bases.setCurrentIndex(0)
@@ -196,7 +206,7 @@ class TonightScreen(TableScreen[Drink]):
         self.closeness.chosen.connect(self._ask_again)
         self.serves.valueChanged.connect(self._ask_again)
         self.bases.setAccessibleName("Base")
-        self.bases.addItem("Any base", None)
+        offer_choices(self.bases, [ANY_BASE])
         self.bases.currentIndexChanged.connect(lambda _index: self.filter_again())
         self.ready_only.toggled.connect(lambda _on: self.filter_again())
         self.add_filter(self.closeness)
@@ -233,15 +243,8 @@ class TonightScreen(TableScreen[Drink]):
     def _offer_bases(self, drinks: tuple[Drink, ...]) -> None:
         """Every kind something is built on, by name; the choice stays where it still stands."""
         keys = {key for key in (base(each.spec, self._tree) for each in drinks) if key}
-        kept = self.bases.currentData()
-        self.bases.blockSignals(True)
-        self.bases.clear()
-        self.bases.addItem("Any base", None)
         kinds = {base_kind(key, self._tree) for key in keys}
-        for name, key in kinds_by_name(kinds, self._tree):
-            self.bases.addItem(name, key)
-        self.bases.setCurrentIndex(max(0, self.bases.findData(kept)))
-        self.bases.blockSignals(False)
+        offer_choices(self.bases, [ANY_BASE, *kinds_by_name(kinds, self._tree)])
 
     def _names_around(self, key: str) -> str:
         kinds = (key, *self._tree.ancestors(key))

@@ -53,10 +53,8 @@ def written(line: ShownLine) -> str:
     return f"Written: {line.written}" if line.written else ""
 
 
-def base_kind(key: str, tree: FamilyTree) -> str:
-    """The widest kind above an ingredient that a shop sells as such; else the ingredient."""
-    above = [each for each in tree.ancestors(key) if not tree[each].family]
-    return max(above, key=lambda each: (len(tree.descendants(each)), each), default=key)
+ANY_BASE = ("Any base", None)
+"""The first choice of a box of bases."""
 
 
 def kinds_by_name(keys: Iterable[str], tree: FamilyTree) -> tuple[tuple[str, str], ...]:

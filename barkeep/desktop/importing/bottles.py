@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QTableView, QVBoxLayout, QWidget
 
 from barkeep.application.bottle_imports import Imported
 from barkeep.application.done import Done
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.row_table import Column, RowTable
@@ -21,10 +22,6 @@ from barkeep.documents.bottles_csv import BottlesFile, ListedBottle, read_bottle
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import Problem, UnusableFile, UserError, spoken_list
-
-if TYPE_CHECKING:
-    from barkeep.desktop.shell.main_window import MainWindow
-
 
 Write = Callable[[Sequence[ListedBottle], str], Done[Imported]]
 
@@ -145,20 +142,20 @@ def _level(row: ListedBottle) -> str:
     return show_quantity(row.level.amount, row.draft.unit)
 
 
-def preview_bottles(window: MainWindow, file: str, text: str) -> None:
+def preview_bottles(context: ScreenContext, file: str, text: str, parent: QWidget) -> None:
     """Show a list of bottles before they come in."""
-    bar = window.bar
+    bar = context.bar
     tree = bar.snapshot.knowledge.tree
     found = read_bottles_csv(text, tree, bar.snapshot.settings.units)
     dialog = ImportDialog(
-        file=file, found=found, tree=tree, write=bar.inventory.import_rows, parent=window
+        file=file, found=found, tree=tree, write=bar.inventory.import_rows, parent=parent
     )
 
     def say() -> None:
         if dialog.imported is not None:
             count = dialog.imported.bottles
             words = f"{count} bottle{'s' * (count != 1)} came in"
-            window.toast.say(words, "Undo", window.undo)
+            context.toast.say(words, "Undo", context.undo)
 
     dialog.accepted.connect(say)
     dialog.open()

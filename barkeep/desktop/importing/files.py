@@ -4,50 +4,47 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
 
 from barkeep.application.spec_imports import NamedText
 from barkeep.desktop.importing.bottles import preview_bottles
 from barkeep.desktop.importing.specs import preview_specs
+from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.documents.json_text import LARGEST_CHARACTERS
 from barkeep.documents.specs.files import holds_specs
 from barkeep.errors import UnreadableFile
 
-if TYPE_CHECKING:
-    from barkeep.desktop.shell.main_window import MainWindow
-
-
 LARGEST_LIST = 4 * 1024 * 1024
 """Characters of a list of bottles; nobody has that many."""
 
 
-def import_files(window: MainWindow, files: Sequence[Path]) -> None:
+def import_files(context: ScreenContext, files: Sequence[Path], parent: QWidget) -> None:
     """Show what the files hold: all specs together, each list of bottles on its own."""
     texts: list[NamedText] = []
     for file in files:
         run_operation(
-            window,
+            parent,
             lambda file=file: read_file(file),  # type: ignore[misc]
             texts.append,
-            window.current.show_refusal,
+            context.refuse,
         )
-    import_texts(window, texts)
+    import_texts(context, texts, parent)
 
 
-def import_texts(window: MainWindow, texts: Sequence[NamedText]) -> None:
+def import_texts(context: ScreenContext, texts: Sequence[NamedText], parent: QWidget) -> None:
     """As `import_files`, for what has been read."""
     specs = [each for each in texts if holds_specs(each.text, each.file)]
     for each in texts:
         if each in specs:
             continue
         if len(each.text) > LARGEST_LIST:
-            error = UnreadableFile(each.file, "it is too large for a list of bottles")
-            window.current.show_refusal(error)
+            context.refuse(UnreadableFile(each.file, "it is too large for a list of bottles"))
         else:
-            preview_bottles(window, each.file, each.text)
+            preview_bottles(context, each.file, each.text, parent)
     if specs:
-        preview_specs(window, specs)
+        preview_specs(context, specs, parent)
 
 
 def read_file(path: Path) -> NamedText:

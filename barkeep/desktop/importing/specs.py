@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
-from typing import TYPE_CHECKING, Literal
+from typing import Literal
 
 from PySide6.QtCore import QModelIndex, Qt, Signal
 from PySide6.QtWidgets import (
@@ -37,14 +37,15 @@ from barkeep.application.spec_imports import (
     Unreadable,
     preview,
 )
-from barkeep.desktop.importing.steps import Work
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
-from barkeep.desktop.screens.background import Background
+from barkeep.desktop.screens.background import Background, LongQuestion
+from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.details import show_page
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.snapshot import Snapshot
@@ -53,10 +54,6 @@ from barkeep.domain.spec_text.differences import ComparedLine, LineChange
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError, spoken_list
-
-if TYPE_CHECKING:
-    from barkeep.desktop.shell.main_window import MainWindow
-
 
 Group = Literal["unreadable", "differing", "new"]
 GROUP_WORDS: dict[Group, str] = {
@@ -204,12 +201,7 @@ class ImportDetails(QScrollArea):
                 column.addWidget(text_label(capitalised(row.where), quiet=True, wrap=True))
             self._add_thing(column, row)
         column.addStretch(1)
-        old = self.takeWidget()
-        if old is not None:  # one of its chips may be telling of its click just now
-            old.hide()
-            old.deleteLater()
-        self.setWidget(page)
-        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+        show_page(self, page)
 
     def _add_thing(self, column: QVBoxLayout, row: ImportRow) -> None:
         thing = row.thing
@@ -369,7 +361,7 @@ class ImportSpecsDialog(QDialog):
         self.for_all = QComboBox()
         self.cancel_button = button("Cancel", self._cancel)
         self.import_button = primary_button("&Import", self.write)
-        self.work = Work(background, self)
+        self.asking = LongQuestion(background, self)
         self._lay_out()
         self._connect()
         self._read()
@@ -385,7 +377,7 @@ class ImportSpecsDialog(QDialog):
 
     def reject(self) -> None:
         """Close; what is under way leaves nothing behind."""
-        self.work.abandon()
+        self.asking.abandon()
         super().reject()
 
     def choose_for_all(self, choice: ImportChoice | None) -> None:
@@ -402,7 +394,7 @@ class ImportSpecsDialog(QDialog):
         self.banner.clear()
         decisions = {row.place: row.decision for row in self.table.rows if row.place >= 0}
         self._show_working(True, "Importing…")
-        self.work.ask(
+        self.asking.ask(
             partial(self._write, self._found, decisions), self._on_written, self.show_refusal
         )
 
@@ -411,7 +403,7 @@ class ImportSpecsDialog(QDialog):
     def _read(self) -> None:
         self._show_working(True, "Reading…")
         question = partial(preview, self._snapshot, self._texts)
-        self.work.ask(question, self._on_read, self.show_refusal)
+        self.asking.ask(question, self._on_read, self.show_refusal)
 
     def _on_read(self, found: ImportPreview) -> None:
         self._found = found
@@ -436,8 +428,8 @@ class ImportSpecsDialog(QDialog):
 
     def _cancel(self) -> None:
         """Stop what is under way; with nothing under way, or nothing read yet, close."""
-        if self.work.is_running and self.table.rows:
-            self.work.stop()
+        if self.asking.is_running and self.table.rows:
+            self.asking.stop()
         else:
             self.reject()
 
@@ -498,7 +490,7 @@ class ImportSpecsDialog(QDialog):
             self._count()
 
     def _connect(self) -> None:
-        self.work.moved.connect(self._on_moved)
+        self.asking.moved.connect(self._on_moved)
         self.details.decided.connect(self._on_decided)
         self.view.selectionModel().currentRowChanged.connect(self._on_current)
         self.for_all.activated.connect(lambda _: self.choose_for_all(self.for_all.currentData()))
@@ -556,9 +548,9 @@ class ImportSpecsDialog(QDialog):
         return row
 
 
-def preview_specs(window: MainWindow, texts: Sequence[NamedText]) -> None:
-    """Show what documents would bring to the window's bar."""
-    bar = window.bar
+def preview_specs(context: ScreenContext, texts: Sequence[NamedText], parent: QWidget) -> None:
+    """Show what documents would bring to the bar."""
+    bar = context.bar
     beside = bar.beside
 
     def write(
@@ -568,20 +560,24 @@ def preview_specs(window: MainWindow, texts: Sequence[NamedText]) -> None:
             return own.specs.import_previewed(found, decisions, progress)
 
     dialog = ImportSpecsDialog(
-        texts=texts, snapshot=bar.snapshot, background=window.background, write=write, parent=window
+        texts=texts,
+        snapshot=bar.snapshot,
+        background=context.background,
+        write=write,
+        parent=parent,
     )
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    dialog.accepted.connect(lambda: _after(window, dialog.imported))
+    dialog.accepted.connect(lambda: _after(context, dialog.imported))
     dialog.open()
 
 
-def _after(window: MainWindow, imported: ImportedSpecs | None) -> None:
-    window.bar.refresh()
+def _after(context: ScreenContext, imported: ImportedSpecs | None) -> None:
+    context.bar.refresh()
     if imported is None:
         return
     said = [(len(imported.added), "came in"), (len(imported.replaced), "replaced")]
     words = [f"{count:,} spec{'s' * (count != 1)} {verb}" for count, verb in said if count]
-    window.toast.say(spoken_list(words, "and"), "Undo", window.undo)
+    context.toast.say(spoken_list(words, "and"), "Undo", context.undo)
     names = (*imported.added, *imported.replaced)
     if names:
-        window.go("specs", names[0])
+        context.go("specs", names[0])

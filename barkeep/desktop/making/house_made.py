@@ -7,11 +7,10 @@ from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QDate, QModelIndex
+from PySide6.QtCore import QModelIndex
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QDateEdit,
     QHBoxLayout,
     QLineEdit,
     QPlainTextEdit,
@@ -25,10 +24,11 @@ from barkeep.application.making import InputsShort, NoRecipe
 from barkeep.desktop.bottles.labels import complete_with, read_date
 from barkeep.desktop.making.panel import MakingPanel, made_words, making_view, recipe_words
 from barkeep.desktop.publishing.publish import publish_label
-from barkeep.desktop.screens.form_dialog import FormDialog, read_amount
+from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.name_completion import NameCompleter, makeable_names
 from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.buttons import button, day_field, day_in
+from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
@@ -80,7 +80,7 @@ class MakeDialog(FormDialog):
         self._key: str | None = None
         self.what, self.amount, self.recipe = QLineEdit(), QComboBox(), QComboBox()
         today = self._snapshot.on
-        self.made_on = QDateEdit(QDate(today.year, today.month, today.day))
+        self.made_on = day_field(today, latest=today)
         self.use_by = QLineEdit()
         self.inputs, self.yields = QPlainTextEdit(), QLineEdit()
         self.how, self.keep = QPlainTextEdit(), QCheckBox("&Keep it as my own recipe")
@@ -184,7 +184,7 @@ class MakeDialog(FormDialog):
 
     def _plan(self) -> Making:
         key = self._read_what()
-        made = _as_date(self.made_on.date())
+        made = day_in(self.made_on)
         recipe = self._recipe(key)
         plan = self._bar.house.plan(key, self._read_amount(), recipe=recipe, made=made)
         shown = plan.use_by.isoformat() if plan.use_by else "Optional, such as 2026-12-31"
@@ -258,7 +258,7 @@ class MakeDialog(FormDialog):
         if amount is None:
             return None
         return _Wanted(
-            key=key, amount=amount, recipe=recipe, made=_as_date(self.made_on.date()), use_by=use_by
+            key=key, amount=amount, recipe=recipe, made=day_in(self.made_on), use_by=use_by
         )
 
     def _read_what(self) -> str:
@@ -320,9 +320,6 @@ class MakeDialog(FormDialog):
             row.addWidget(each)
         self.form.addLayout(row, 3 * len(self.fields), 1)
         self.fields["change"] = self.fields[RECIPE]  # its row in the grid is taken
-        self.made_on.setCalendarPopup(True)
-        self.made_on.setDisplayFormat("d MMMM yyyy")
-        self.made_on.setMaximumDate(self.made_on.date())
         self.add_field(MADE, "Ma&de on", self.made_on)
         self.add_field(USE_BY, "&Use by", self.use_by)
         del self.fields["change"]
@@ -387,7 +384,3 @@ class MakeDialog(FormDialog):
         label = partial(publish_label, bottle, self._context, self)
         self.banner.say(made_words(bottle), "done", "Print its label…", label)
         self._fit()
-
-
-def _as_date(day: QDate) -> date:
-    return date(day.year(), day.month(), day.day())

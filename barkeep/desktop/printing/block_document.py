@@ -22,9 +22,25 @@ from PySide6.QtGui import (
     QTextTableFormat,
 )
 
-from barkeep.desktop.printing.scale import from_points
 from barkeep.documents.printed.blocks import Block, Rows, Tick
 from barkeep.documents.printed.templates import Align, BlockStyle, Font, Template
+
+PER_POINT = 10.0
+"""The one measure of printing is a tenth of a point, so that type needs no rounding."""
+
+PER_INCH = 72.0 * PER_POINT
+_MM_PER_INCH = 25.4
+
+
+def from_mm(length_mm: float) -> float:
+    """A length in tenths of a point."""
+    return length_mm * PER_INCH / _MM_PER_INCH
+
+
+def from_points(length: float) -> float:
+    """A length in tenths of a point."""
+    return length * PER_POINT
+
 
 COLUMN_GAP = 6.0
 """Between the columns of a table, in points."""

@@ -15,9 +15,8 @@ from math import sqrt
 from PySide6.QtCore import QRectF, QSizeF
 from PySide6.QtGui import QTextDocument
 
-from barkeep.desktop.printing.block_document import document_of, rules_of
+from barkeep.desktop.printing.block_document import document_of, from_mm, from_points, rules_of
 from barkeep.desktop.printing.pages import Framed, Note, Placed, PrintedPage
-from barkeep.desktop.printing.scale import from_mm, from_points
 from barkeep.documents.printed.blocks import Group, Rows
 from barkeep.documents.printed.jobs import CardJob, FlowJob, Job
 from barkeep.documents.printed.paper import Size, cut_marks

@@ -6,8 +6,8 @@ from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSize, QSi
 from PySide6.QtGui import QImage, QPagedPaintDevice, QPageLayout, QPageSize, QPainter, QPdfWriter
 
 from barkeep import __version__
+from barkeep.desktop.printing.block_document import PER_INCH, from_mm
 from barkeep.desktop.printing.pages import PrintedPage, paint_page
-from barkeep.desktop.printing.scale import PER_INCH, from_mm
 from barkeep.documents.printed.paper import Size
 
 

@@ -8,8 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QAbstractTextDocumentLayout, QColor, QFont, QPainter, QPen, QTextDocument
 
-from barkeep.desktop.printing.block_document import Box, RuledLine, boxes_of
-from barkeep.desktop.printing.scale import from_mm, from_points
+from barkeep.desktop.printing.block_document import Box, RuledLine, boxes_of, from_mm, from_points
 from barkeep.documents.printed.paper import Mark, Size
 from barkeep.documents.printed.templates import Frame
 

@@ -21,8 +21,7 @@ PDF = "PDF (*.pdf)"
 class NotPrinted(UserError):
     """A printer that takes nothing."""
 
-    def __str__(self) -> str:
-        return "The printer takes nothing. Is it switched on, and is its queue open?"
+    says = "The printer takes nothing. Is it switched on, and is its queue open?"
 
 
 def ask_for_printer(parent: QWidget, sheet: Size, title: str) -> QPrinter | None:

@@ -23,7 +23,6 @@ from barkeep.desktop.publishing import output as output
 from barkeep.desktop.publishing.pages_dialog import PagesDialog, file_name
 from barkeep.desktop.publishing.print_options import PrintOptions
 from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.screens.table_screen import TableScreen
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.ticks import Tickable, TickList
@@ -37,7 +36,6 @@ if TYPE_CHECKING:
     from barkeep.desktop.screens.background import Background
     from barkeep.desktop.screens.context import ScreenContext
     from barkeep.desktop.screens.window_state import WindowState
-    from barkeep.desktop.shell.main_window import MainWindow
 
 
 KINDS: tuple[tuple[Kind, str], ...] = (
@@ -53,14 +51,14 @@ SIZE = (960, 600)
 LIST_WIDTH = 300
 
 
-def publish(window: MainWindow) -> None:
-    """Open the dialog, the spec that is chosen in the window ticked."""
+def publish(context: ScreenContext, ticked: Collection[str], parent: QWidget) -> None:
+    """Open the dialog, the specs of these names ticked."""
     dialog = PublishDialog(
-        bar=window.bar,
-        state=window.state,
-        background=window.background,
-        ticked=chosen_specs(window),
-        parent=window,
+        bar=context.bar,
+        state=context.state,
+        background=context.background,
+        ticked=ticked,
+        parent=parent,
     )
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.open()
@@ -74,14 +72,6 @@ def publish_label(bottle: Bottle, context: ScreenContext, parent: QWidget) -> Pu
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.open()
     return dialog
-
-
-def chosen_specs(window: MainWindow) -> tuple[str, ...]:
-    """The name of the spec whose row is chosen on the shown page."""
-    screen = window.current
-    row = screen.current if isinstance(screen, TableScreen) else None
-    spec = getattr(row, "spec", None)  # rows of specs and of tonight's drinks have one
-    return (spec.name,) if isinstance(spec, Spec) else ()
 
 
 class PublishDialog(PagesDialog):

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.notices import Toast
+from barkeep.errors import UserError
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
@@ -16,10 +17,16 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True)
 class ScreenContext:
-    """One per window. `go(page, thing)` shows another page and, there, one thing."""
+    """One per window. `go(page, thing)` shows another page and, there, one thing.
+
+    `undo` takes the newest change back and says which; `refuse` says on the
+    page that is shown why something cannot be done.
+    """
 
     bar: Bar
     state: WindowState
     background: Background
     toast: Toast
     go: Callable[[str, object], None]
+    undo: Callable[[], object]
+    refuse: Callable[[UserError], object]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import TypeVar
 
 from PySide6.QtCore import Qt
@@ -24,36 +24,8 @@ from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.notices import Banner, announce
-from barkeep.domain.amounts.measures import US_UNITS, BarUnits, parse_amount, to_quantity
-from barkeep.domain.amounts.units import Unit
 from barkeep.domain.phrases import capitalised
-from barkeep.errors import AmountError, InvalidField, UserError
-
-
-def read_amount(text: str, unit: Unit, units: BarUnits = US_UNITS) -> float:
-    """An amount in `unit`; a bare number is so many of that unit, as the form says beside it.
-
-    Raises `AmountError`, `NegativeAmount` or `WrongDimension`.
-    """
-    amount = parse_amount(text, units)
-    if amount.high is not None:
-        raise AmountError(text.strip(), "write one amount, not a range")
-    if not any(letter.isalpha() for letter in text):
-        amount = replace(amount, unit=unit)
-    return to_quantity(amount, unit, units)
-
-
-def read_change(text: str, unit: Unit, units: BarUnits = US_UNITS) -> float:
-    """A signed amount in `unit`: *+30 ml* adds, *−30 ml* takes away.
-
-    Raises `AmountError` for an amount without a sign, and as `read_amount` does.
-    """
-    plain = text.strip()
-    if plain[:1] not in ("+", "-", "−"):
-        expected = "begin with + for more or − for less than the ledger says, such as +30 ml"
-        raise AmountError(plain, expected)
-    amount = read_amount(plain[1:], unit, units)
-    return amount if plain[0] == "+" else -amount
+from barkeep.errors import InvalidField, UserError
 
 
 def read_number(field: str, text: str, example: str) -> float | None:

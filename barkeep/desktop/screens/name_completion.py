@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QCompleter
 
+from barkeep.desktop.widgets.delegates import Index
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.bottles.level_words import quantity
@@ -17,7 +18,6 @@ from barkeep.domain.ingredients.tree import FamilyTree
 MOST_SHOWN = 12
 VALUE = Qt.ItemDataRole.UserRole
 TEXT = Qt.ItemDataRole.UserRole + 1
-Index = QModelIndex | QPersistentModelIndex
 
 
 @dataclass(frozen=True, slots=True)

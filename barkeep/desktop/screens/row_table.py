@@ -14,15 +14,13 @@ from PySide6.QtCore import (
     QAbstractTableModel,
     QModelIndex,
     QObject,
-    QPersistentModelIndex,
     QSortFilterProxyModel,
     Qt,
 )
 
-from barkeep.desktop.widgets.delegates import SORT_ROLE, VALUE_ROLE
+from barkeep.desktop.widgets.delegates import SORT_ROLE, VALUE_ROLE, Index
 
 Row = TypeVar("Row")
-Index = QModelIndex | QPersistentModelIndex
 
 
 @dataclass(frozen=True)

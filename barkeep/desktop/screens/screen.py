@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from functools import partial
 from itertools import pairwise
 from typing import ClassVar, TypeVar, cast
 
 from PySide6.QtCore import QPoint, QSize, Qt
-from PySide6.QtGui import QAction, QHideEvent, QResizeEvent, QShowEvent
+from PySide6.QtGui import QAction, QHideEvent, QKeySequence, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractButton,
     QBoxLayout,
+    QDialog,
     QHBoxLayout,
     QLayout,
     QScrollArea,
@@ -20,6 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.application.done import Done
+from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.list_stack import ListStack, ListView, header_of, prepare_view
@@ -109,6 +112,8 @@ class Screen(QWidget):
         self.list_stack: ListStack | None = None
         self.bar_actions: list[QAction] = []
         """What the window's Bar menu offers while this page is shown."""
+        self.dialog: QWidget | None = None
+        """What was opened last over this page."""
         self._header_row = QHBoxLayout()
         self._filter_row = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._filters = QWidget()
@@ -147,6 +152,21 @@ class Screen(QWidget):
         self.addAction(action)
         self.bar_actions.append(action)
 
+    def new_action(
+        self,
+        words: str,
+        act: Callable[[], object],
+        *keys: QKeySequence | QKeySequence.StandardKey | str,
+        picture: str = "",
+    ) -> QAction:
+        """An action of this page; `add_bar_action` offers it."""
+        action = QAction(words, self)
+        action.setShortcuts([QKeySequence(each) for each in keys])
+        if picture:
+            wear(action, picture)
+        action.triggered.connect(lambda: act())
+        return action
+
     # What a screen overrides
 
     def refresh(self, changes: Changes) -> None:
@@ -163,6 +183,10 @@ class Screen(QWidget):
 
     def offer_import(self, import_bottles: Callable[[], object] | None) -> None:
         """Offer to bring in a list of bottles where the page has a place for that; None for not."""
+
+    def chosen_specs(self) -> tuple[str, ...]:
+        """The names of the specs that are chosen; none where the page lists other things."""
+        return ()
 
     def show_thing(self, thing: object) -> None:
         """Bring one row into view: what `context.go(page, thing)` ends in."""
@@ -198,9 +222,25 @@ class Screen(QWidget):
             if on_done is not None:
                 on_done(result.value)
             if say:
-                self.context.toast.say(say, "Undo", self._undo)
+                self.say_done(say)
 
         return run_operation(self, operation, done)
+
+    def say_done(self, said: str) -> None:
+        """Say what was done, and offer to undo it."""
+        self.context.toast.say(said, "Undo", partial(run_operation, self, self.context.bar.undo))
+
+    def open_dialog(self, dialog: QDialog, come_back: Callable[[], object] | None = None) -> None:
+        """Open a dialog over this page; once it is closed, go to the list or `come_back`."""
+
+        def closed(_result: int) -> None:
+            self.dialog = None
+            (come_back or self.focus_list)()
+
+        self.dialog = dialog
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.finished.connect(closed)
+        dialog.open()
 
     def show_refusal(self, error: UserError) -> None:
         """Say why not, above the list."""
@@ -274,9 +314,6 @@ class Screen(QWidget):
     def hideEvent(self, event: QHideEvent) -> None:
         super().hideEvent(event)
         self.save_layout()
-
-    def _undo(self) -> None:
-        run_operation(self, self.context.bar.undo)
 
     def _restore_layout(self) -> None:
         if self._restored:

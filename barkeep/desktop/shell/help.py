@@ -1,4 +1,4 @@
-"""The dialogs of the Help menu: what this is, and the keys, read off the actions themselves."""
+"""The dialogs of the Help menu: what this is, what is new, the keys read off the actions."""
 
 from __future__ import annotations
 
@@ -14,11 +14,12 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
     QScrollArea,
+    QTextBrowser,
     QVBoxLayout,
     QWidget,
 )
 
-from barkeep import __version__
+from barkeep import __version__, resource_files
 from barkeep.application import paths
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.shell.faults import versions
@@ -58,6 +59,10 @@ class AboutDialog(QDialog):
         """Put the details on the clipboard."""
         QGuiApplication.clipboard().setText(self.details)
 
+    def show_licences(self) -> None:
+        """Show barkeep's own licence, then those of what it is built on."""
+        TextDialog("Licences", licences_as_markdown(), self).open()
+
     def _head(self) -> QHBoxLayout:
         row = QHBoxLayout()
         row.setSpacing(PAD)
@@ -85,12 +90,56 @@ class AboutDialog(QDialog):
         row = QHBoxLayout()
         row.setSpacing(UNIT)
         row.addWidget(button("&Copy details", self.copy))
+        row.addWidget(button("&Licences…", self.show_licences))
         row.addWidget(button("About &Qt", QApplication.aboutQt))
         row.addStretch(1)
         close = primary_button("C&lose", self.accept)
         close.setDefault(True)
         row.addWidget(close)
         return row
+
+
+class TextDialog(QDialog):
+    """A long text that was written in Markdown, to be read, searched and copied."""
+
+    def __init__(self, title: str, markdown: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(title)
+        self.resize(640, 560)
+        self.text = QTextBrowser()
+        self.text.setAccessibleName(title)
+        self.text.setFrameShape(QFrame.Shape.NoFrame)
+        self.text.setMarkdown(markdown)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(WIDE, PAD, PAD, PAD)
+        column.setSpacing(PAD)
+        column.addWidget(self.text, 1)
+        column.addLayout(_only_close(self))
+
+
+def licences_as_markdown() -> str:
+    """Every licence under a heading of its own, barkeep's first."""
+    names = resource_files.names("licences", suffix=".txt")
+    in_order = sorted(names, key=lambda name: (name != "barkeep.txt", name.casefold()))
+    parts = (
+        f"## {name.removesuffix('.txt')}\n\n```\n{resource_files.read_text('licences', name)}\n```"
+        for name in in_order
+    )
+    return "\n\n".join(parts)
+
+
+def changes_as_markdown() -> str:
+    """What is new for a user, by version."""
+    return resource_files.read_text("changes.md")
+
+
+def _only_close(dialog: QDialog) -> QHBoxLayout:
+    row = QHBoxLayout()
+    row.addStretch(1)
+    close = primary_button("C&lose", dialog.accept)
+    close.setDefault(True)
+    row.addWidget(close)
+    return row
 
 
 Group = tuple[str, Sequence[QAction]]
@@ -132,15 +181,7 @@ class ShortcutsDialog(QDialog):
         column.setContentsMargins(WIDE, PAD, PAD, PAD)
         column.setSpacing(PAD)
         column.addWidget(area, 1)
-        column.addLayout(self._buttons())
-
-    def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.addStretch(1)
-        close = primary_button("C&lose", self.accept)
-        close.setDefault(True)
-        row.addWidget(close)
-        return row
+        column.addLayout(_only_close(self))
 
 
 def _add_group(grid: QGridLayout, heading: str, rows: Sequence[tuple[str, str]]) -> None:

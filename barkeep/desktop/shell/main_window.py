@@ -5,12 +5,28 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, cast
+from typing import TYPE_CHECKING, Protocol, cast
 
-from PySide6.QtCore import QEvent, QSize, Qt, Signal
-from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent, QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QStackedWidget, QWidget
+from PySide6.QtCore import QEvent, QMimeData, QObject, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QCloseEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QGuiApplication,
+    QResizeEvent,
+    QShowEvent,
+)
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QHBoxLayout,
+    QMainWindow,
+    QMessageBox,
+    QStackedWidget,
+    QWidget,
+)
 
+from barkeep.application import paths
+from barkeep.application.spec_imports import NamedText
 from barkeep.desktop.look.metrics import ICON, PAD, UNIT
 from barkeep.desktop.look.theme import Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
@@ -18,23 +34,33 @@ from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
-from barkeep.desktop.shell.bar_signals import BarSignals
-from barkeep.desktop.shell.menus import WindowActions, WindowTasks
+from barkeep.desktop.shell.help import (
+    AboutDialog,
+    ShortcutsDialog,
+    TextDialog,
+    changes_as_markdown,
+)
+from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import Navigation
 from barkeep.desktop.shell.pages import PAGES, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.notices import Toast
+from barkeep.documents.specs.files import SUFFIXES
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
-    from barkeep.application.spec_imports import NamedText
 
 
 NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
 PAGE = "window/page"
+
+BARS = "Bars (*.barkeep);;All files (*)"
+LISTS = "Lists of bottles (*.csv);;All files (*)"
+DOCUMENTS = f"Specs ({' '.join(f'*{suffix}' for suffix in SUFFIXES)});;All files (*)"
+CLIPBOARD = "What was pasted"
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,13 +69,33 @@ class WindowHooks:
 
     `open_bar` shows the bar in a file, new or there; `import_files` takes in
     files chosen or dropped, `import_texts` texts that were pasted; `settings`
-    edits the bar's settings.
+    edits the bar's settings. The last argument is the window they come before.
     """
 
     open_bar: Callable[[Path], object] | None = None
-    import_files: Callable[[MainWindow, Sequence[Path]], object] | None = None
-    settings: Callable[[MainWindow], object] | None = None
-    import_texts: Callable[[MainWindow, Sequence[NamedText]], object] | None = None
+    import_files: Callable[[ScreenContext, Sequence[Path], QWidget], object] | None = None
+    settings: Callable[[ScreenContext, QWidget], object] | None = None
+    import_texts: Callable[[ScreenContext, Sequence[NamedText], QWidget], object] | None = None
+
+
+class Telling(Protocol):
+    """What this needs of a bar."""
+
+    def subscribe(self, callback: Callable[[Changes], None], /) -> Callable[[], None]: ...
+
+
+class BarSignals(QObject):
+    """`changed` carries the parts of the bar that changed, such as *bottles* or *trials*."""
+
+    changed = Signal(object)
+
+    def __init__(self, bar: Telling, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._unsubscribe = bar.subscribe(self.changed.emit)
+
+    def stop(self) -> None:
+        """Listen no longer; to be called before the bar closes."""
+        self._unsubscribe()
 
 
 class _Pages(QStackedWidget):
@@ -90,10 +136,15 @@ class MainWindow(QMainWindow):
         self.toast = Toast(centre)
         self.background = Background(self)
         self.context = ScreenContext(
-            bar=bar, state=state, background=self.background, toast=self.toast, go=self.go
+            bar=bar,
+            state=state,
+            background=self.background,
+            toast=self.toast,
+            go=self.go,
+            undo=self.undo,
+            refuse=self._refused,
         )
         self.actions_ = WindowActions(self.menuBar(), pages)
-        self.tasks = WindowTasks(self)
         self._add_status()
         self._connect()
         self.signals = BarSignals(bar, self)
@@ -113,7 +164,7 @@ class MainWindow(QMainWindow):
         if screen is None:
             screen = self._pages[key].make(self.context)
             offered = self.hooks.import_files is not None
-            screen.offer_import(self.tasks.import_files if offered else None)
+            screen.offer_import(self.import_files if offered else None)
             self._screens[key] = screen
             self.stack.addWidget(screen)
         self.navigation.light(key)
@@ -156,6 +207,99 @@ class MainWindow(QMainWindow):
         self._theme.choose(cast(ThemeChoice, choice))
         self.theme_chosen.emit(choice)
 
+    # What the menus start
+
+    def new_bar(self) -> None:
+        """Begin a bar in a new file."""
+        folder = str(paths.data_folder() / "bar.barkeep")
+        name, _kind = QFileDialog.getSaveFileName(self, "New bar", folder, BARS)
+        if name:
+            path = Path(name)
+            self._open(path if path.suffix else path.with_suffix(".barkeep"))
+
+    def open_bar(self) -> None:
+        """Show the bar in another file."""
+        folder = str(self.bar.path.parent)
+        name, _kind = QFileDialog.getOpenFileName(self, "Open bar", folder, BARS)
+        if name:
+            self._open(Path(name))
+
+    def import_files(self) -> None:
+        """Take in lists of bottles."""
+        self._choose_and_import("Import bottles", LISTS)
+
+    def import_specs(self) -> None:
+        """Take in documents of specs."""
+        self._choose_and_import("Import specs", DOCUMENTS)
+
+    def paste(self) -> None:
+        """Take in what is on the clipboard: files, or the text of a document."""
+        # With nothing on it, some platforms give no data at all.
+        found, hooks = QGuiApplication.clipboard().mimeData() or QMimeData(), self.hooks
+        files = _files_in(found)
+        if files and hooks.import_files is not None:
+            hooks.import_files(self.context, files, self)
+        elif found.text().strip() and hooks.import_texts is not None:
+            hooks.import_texts(self.context, [NamedText(CLIPBOARD, found.text())], self)
+        else:
+            self.toast.say("There is no text to paste")
+
+    def publish(self) -> None:
+        """Print or publish specs and labels, those ticked that are chosen on the shown page."""
+        from barkeep.desktop.publishing.publish import publish  # need not be there at first
+
+        publish(self.context, self.current.chosen_specs(), self)
+
+    def back_up(self) -> None:
+        """Copy the whole bar to another file."""
+        bar = self.bar
+        offered = bar.path.with_name(f"{bar.path.stem} {bar.snapshot.on:%Y-%m-%d}.barkeep")
+        name, _kind = QFileDialog.getSaveFileName(self, "Back up", str(offered), BARS)
+        if name:
+            run_operation(
+                self,
+                lambda: bar.back_up(name),
+                lambda path: self.toast.say(f"Backed up to {path}"),
+                self._refused,
+            )
+
+    def settings(self) -> None:
+        """Edit the bar's settings."""
+        if self.hooks.settings is not None:
+            self.hooks.settings(self.context, self)
+
+    def make(self) -> None:
+        """Make a syrup, juice or cordial out of what the bar holds."""
+        from barkeep.desktop.making.house_made import MakeDialog  # as above
+
+        MakeDialog(self.context, self).open()
+
+    def shop(self) -> None:
+        """Show what to buy for the shoots to come and for the pars."""
+        from barkeep.desktop.buying.shopping import ShoppingDialog  # as above
+
+        ShoppingDialog(self.context, self).open()
+
+    def check(self) -> None:
+        """Look for what is wrong with the bar, and say it."""
+        run_operation(self, self.bar.check, self._tell_findings, self._refused)
+
+    def show_shortcuts(self) -> None:
+        """Show what the keyboard can do."""
+        groups = (
+            ("Everywhere", self.actions_.all),
+            (self.current.title, self.current.bar_actions),
+        )
+        ShortcutsDialog(groups, self).open()
+
+    def show_changes(self) -> None:
+        """Show what is new, by version."""
+        TextDialog("What is new", changes_as_markdown(), self).open()
+
+    def show_about(self) -> None:
+        """Show version and places."""
+        AboutDialog(self.bar.path, self).open()
+
     # Qt
 
     def showEvent(self, event: QShowEvent) -> None:
@@ -177,7 +321,7 @@ class MainWindow(QMainWindow):
     def may_close(self) -> bool:
         """Whether closing loses nothing, or the user agrees to lose it."""
         unsaved = [words for each in self._screens.values() if (words := each.unsaved())]
-        return not unsaved or self.tasks.agree_to_lose(" ".join(unsaved))
+        return not unsaved or _agrees_to_lose(" ".join(unsaved), self)
 
     def close_unasked(self) -> None:
         """Close without a question: the program ends, or the user was asked before."""
@@ -198,14 +342,14 @@ class MainWindow(QMainWindow):
         super().closeEvent(event)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        if _files(event):
+        if _files_of(event):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        files = _files(event)
+        files = _files_of(event)
         if files and self.hooks.import_files is not None:
             event.acceptProposedAction()
-            self.hooks.import_files(self, files)
+            self.hooks.import_files(self.context, files, self)
 
     # Inside
 
@@ -229,31 +373,32 @@ class MainWindow(QMainWindow):
         bar.setContentsMargins(0, 0, PAD, 0)
 
     def _connect(self) -> None:
-        actions, tasks = self.actions_, self.tasks
+        actions = self.actions_
         self.navigation.chosen.connect(self.show_page)
         actions.page_wanted.connect(self.show_page)
         actions.theme_wanted.connect(self.choose_theme)
         actions.mark_theme(self._theme.choice)
         offered: tuple[tuple[object, Callable[[], object]], ...] = (
-            (actions.new_bar, tasks.new_bar),
-            (actions.open_bar, tasks.open_bar),
-            (actions.import_files, tasks.import_files),
-            (actions.import_specs, tasks.import_specs),
-            (actions.paste, tasks.paste),
-            (actions.publish, tasks.publish),
-            (actions.back_up, tasks.back_up),
-            (actions.settings, tasks.settings),
+            (actions.new_bar, self.new_bar),
+            (actions.open_bar, self.open_bar),
+            (actions.import_files, self.import_files),
+            (actions.import_specs, self.import_specs),
+            (actions.paste, self.paste),
+            (actions.publish, self.publish),
+            (actions.back_up, self.back_up),
+            (actions.settings, self.settings),
             (actions.quit, self.close),
             (actions.undo, self.undo),
             (actions.redo, self.redo),
             (actions.find, self.find_here),
             (actions.reset_columns, self.reset_columns),
             (actions.read_again, self.read_again),
-            (actions.make, tasks.make),
-            (actions.shopping, tasks.shop),
-            (actions.check, tasks.check),
-            (actions.shortcuts, tasks.show_shortcuts),
-            (actions.about, tasks.show_about),
+            (actions.make, self.make),
+            (actions.shopping, self.shop),
+            (actions.check, self.check),
+            (actions.shortcuts, self.show_shortcuts),
+            (actions.changes, self.show_changes),
+            (actions.about, self.show_about),
         )
         for action, act in offered:
             _on(action, act)
@@ -293,16 +438,57 @@ class MainWindow(QMainWindow):
         def done(result: object) -> None:
             self.toast.say(f"{said}: {getattr(result, 'label', '')}")
 
-        def refused(error: UserError) -> None:
-            self.current.show_refusal(error)
+        run_operation(self, step, done, self._refused)
 
-        run_operation(self, step, done, refused)
+    def _choose_and_import(self, title: str, kinds: str) -> None:
+        names, _kind = QFileDialog.getOpenFileNames(self, title, "", kinds)
+        if names and self.hooks.import_files is not None:
+            self.hooks.import_files(self.context, [Path(name) for name in names], self)
+
+    def _open(self, path: Path) -> None:
+        open_bar = self.hooks.open_bar
+        if open_bar is not None:
+            run_operation(self, lambda: open_bar(path), None, self._refused)
+
+    def _tell_findings(self, findings: tuple[str, ...]) -> None:
+        if not findings:
+            self.toast.say("Nothing is wrong with this bar")
+            return
+        box = QMessageBox(self)
+        box.setIcon(QMessageBox.Icon.Warning)
+        box.setWindowTitle("Check this bar")
+        box.setText("The bar has faults. Back it up before anything else.")
+        box.setInformativeText("\n".join(findings))
+        box.open()
+
+    def _refused(self, error: UserError) -> None:
+        self.current.show_refusal(error)
 
 
 def _on(action: object, act: Callable[[], object]) -> None:
     action.triggered.connect(lambda: act())  # type: ignore[attr-defined]
 
 
-def _files(event: QDragEnterEvent | QDropEvent) -> list[Path]:
-    urls = event.mimeData().urls() if event.possibleActions() & Qt.DropAction.CopyAction else []
-    return [Path(url.toLocalFile()) for url in urls if url.isLocalFile()]
+def _files_of(event: QDragEnterEvent | QDropEvent) -> list[Path]:
+    copies = event.possibleActions() & Qt.DropAction.CopyAction
+    return _files_in(event.mimeData()) if copies else []
+
+
+def _files_in(data: QMimeData) -> list[Path]:
+    return [Path(url.toLocalFile()) for url in data.urls() if url.isLocalFile()]
+
+
+def _agrees_to_lose(unsaved: str, parent: QWidget) -> bool:
+    """Ask whether to close although something is lost; Esc stays."""
+    box = QMessageBox(parent)
+    box.setIcon(QMessageBox.Icon.Warning)
+    box.setWindowTitle("barkeep")
+    box.setText(unsaved)
+    box.setInformativeText("Nothing of them is in the ledger, and closing forgets them.")
+    lose = box.addButton("Discard counts", QMessageBox.ButtonRole.DestructiveRole)
+    keep = box.addButton("Keep counting", QMessageBox.ButtonRole.RejectRole)
+    box.setDefaultButton(keep)
+    box.setEscapeButton(keep)
+    box.exec()
+    box.deleteLater()
+    return box.clickedButton() is lose

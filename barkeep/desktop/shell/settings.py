@@ -23,6 +23,7 @@ from barkeep.application.settings import (
     ounce_names,
     read_dash_ml,
 )
+from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.ticks import CheckGroup
@@ -36,7 +37,6 @@ from barkeep.errors import InvalidField
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
     from barkeep.application.done import Done
-    from barkeep.desktop.shell.main_window import MainWindow
 
 
 Key = TypeVar("Key", bound=str)
@@ -54,11 +54,11 @@ THERE_HINT = (
 )
 
 
-def edit_settings(window: MainWindow) -> None:
-    """Ask for the settings of the window's bar."""
-    dialog = SettingsDialog(window.bar, window)
+def edit_settings(context: ScreenContext, parent: QWidget) -> None:
+    """Ask for the settings of the bar."""
+    dialog = SettingsDialog(context.bar, parent)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    dialog.changed.connect(lambda said: window.toast.say(said, "Undo", window.undo))
+    dialog.changed.connect(lambda said: context.toast.say(said, "Undo", context.undo))
     dialog.open()
 
 

@@ -1,1 +1,1 @@
-"""The Shoots page, planning, the sheet on camera, the log and the variances."""
+"""The Shoots page, planning, the run sheet, the log and the variances."""

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date, datetime, time
+from datetime import datetime, time
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QDate, QEvent, QObject, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
-    QDateEdit,
     QHBoxLayout,
     QHeaderView,
     QLineEdit,
@@ -25,7 +24,7 @@ from barkeep.desktop.look.metrics import UNIT, TypeSize
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion
 from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.widgets.buttons import button, number_field, quiet_button
+from barkeep.desktop.widgets.buttons import button, day_field, day_in, number_field, quiet_button
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, ServeCounts, Shoot, ShootDrink
@@ -52,9 +51,7 @@ class ShootEditor(FormDialog):
         self._bar, self._shoot = bar, shoot
         self._drinks: list[ShootDrink] = []
         self.theme = QLineEdit(shoot.theme)
-        self.on = QDateEdit(QDate(shoot.on.year, shoot.on.month, shoot.on.day))
-        self.on.setCalendarPopup(True)
-        self.on.setDisplayFormat("yyyy-MM-dd")
+        self.on = day_field(shoot.on, shown="yyyy-MM-dd")
         self.starts = QLineEdit(f"{shoot.starts:%H:%M}" if shoot.starts else "")
         self.starts.setPlaceholderText("such as 15:00")
         self.drink = QLineEdit()
@@ -144,12 +141,10 @@ class ShootEditor(FormDialog):
             raise InvalidField(STARTS, text, "write an hour and minutes, such as 15:00") from None
 
     def _wanted(self, starts: time | None) -> Shoot:
-        day = self.on.date()
-        on = date(day.year(), day.month(), day.day())
         return replace(
             self._shoot,
             theme=self.theme.text(),
-            on=on,
+            on=day_in(self.on),
             starts=starts,
             drinks=self._read_drinks(),
             notes=self.notes.toPlainText(),

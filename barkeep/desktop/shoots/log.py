@@ -32,7 +32,6 @@ from barkeep.desktop.counting.keys import (
     meaning_of,
     no_key,
 )
-from barkeep.desktop.counting.rows import found_at, tenths
 from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
 from barkeep.desktop.look.tones import current_tones
@@ -49,6 +48,7 @@ from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.containers import container_of
+from barkeep.domain.bottles.counting import found_at, tenths
 from barkeep.domain.bottles.level_words import Comparison, difference, quantity, with_doubt
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.shoots.drinks import without_spec

@@ -8,16 +8,16 @@ from datetime import timedelta
 from functools import partial
 
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QDialog, QMenu, QWidget
 
+from barkeep.application.done import Done
 from barkeep.application.publishing import camera_drinks_of
 from barkeep.application.shoots import FilmedAhead, NotFilmedYet
-from barkeep.desktop.look.icons import wear
+from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
-from barkeep.desktop.shoots.camera_sheet import open_on_camera
 from barkeep.desktop.shoots.editor import ShootEditor
 from barkeep.desktop.shoots.one_shoot import OfferedAction, ShootPage
 from barkeep.desktop.shoots.rows import (
@@ -29,6 +29,7 @@ from barkeep.desktop.shoots.rows import (
 )
 from barkeep.desktop.widgets.buttons import primary_button
 from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.details import show_page
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.shoots import (
@@ -52,148 +53,6 @@ MOST_OFFERED = 12
 NO_BOTTLE = "No bottle here fits"
 
 
-class ShootWork:
-    """The acts of the Shoots screen on the shoot that is chosen."""
-
-    def __init__(self, screen: ShootsScreen) -> None:
-        self._screen = screen
-        self._bar = screen.context.bar
-        self.dialog: QWidget | None = None
-        """What was opened last."""
-
-    def write(self, shoot: Shoot) -> None:
-        """Open the editor on a shoot."""
-        editor = ShootEditor(self._bar, shoot, self._screen)
-        editor.written.connect(lambda done: self._screen.show_thing(done.value.id))
-        self._open(editor)
-
-    def change(self, shoot: Shoot, say: str) -> None:
-        """Write a changed shoot down."""
-        self._screen.do(lambda: self._bar.shoots.replace(shoot), say=say)
-
-    def rescue(self, shoot: Shoot, found: Rescue) -> None:
-        """Take a stand-in for a line that runs out."""
-        name = self._bar.snapshot.knowledge.tree.name(found.chosen.ingredient)
-        self.change(rescued(shoot, found), f"{name} goes into {found.name}")
-
-    def pour_as_written(self, shoot: Shoot, number: int, line: int) -> None:
-        """Pour a line as its spec says again."""
-        self._with_drink(shoot, number, as_written(shoot.drinks[number], line))
-
-    def move(self, shoot: Shoot, number: int, by: int) -> None:
-        """Move a drink in the running order."""
-        drinks = list(shoot.drinks)
-        drinks.insert(number + by, drinks.pop(number))
-        self.change(replace(shoot, drinks=tuple(drinks)), f"Moved {shoot.drinks[number].name}")
-
-    def tick(self, shoot: Shoot, key: str, done: bool) -> None:
-        """Tick off a step of the mise en place, or take the tick back."""
-        if shoot.id is not None:
-            identity = shoot.id
-            self._screen.do(lambda: self._bar.shoots.tick(identity, key, done))
-
-    def pour_otherwise(self, shoot: Shoot, number: int, where: QPoint) -> None:
-        """Offer, line by line, what a drink could be poured with."""
-        menu = self.menu_for(shoot, number)
-        self.dialog = menu
-        menu.popup(where)
-
-    def menu_for(self, shoot: Shoot, number: int) -> QMenu:
-        """The menu of a drink's lines, each with bottles and stand-ins."""
-        snapshot = as_of(shoot, self._bar.snapshot)
-        drink, menu = shoot.drinks[number], QMenu(self._screen)
-        menu.setTitle(f"Pour {drink.name} otherwise")
-        menu.aboutToHide.connect(menu.deleteLater)  # its act is still to come, and comes first
-        spec = spec_of(drink, snapshot)
-        if spec is None:
-            return menu
-        sourcing = sourcing_for(snapshot, "loose")
-        now = {each.line: each for each in still_chosen(drink, spec).chosen}
-        for place, line in enumerate(spec.lines):
-            if line.required:
-                below = menu.addMenu(snapshot.knowledge.tree.name(line.ingredient))
-                as_it_is = self._add_act(
-                    below, "As written", partial(self.pour_as_written, shoot, number, place)
-                )
-                _mark(as_it_is, place not in now)
-                below.addSeparator()
-                ways = sourcing.ways_to(line, spec)
-                for text, chosen in _bottles_for(place, ways, snapshot):
-                    act = self._add_act(below, text, partial(self._choose, shoot, number, chosen))
-                    _mark(act, _is_same(now.get(place), chosen))
-                if below.actions()[-1].isSeparator():
-                    below.addAction(NO_BOTTLE).setEnabled(False)
-        return menu
-
-    def _choose(self, shoot: Shoot, number: int, chosen: ChosenPour) -> None:
-        self._with_drink(shoot, number, choose(shoot.drinks[number], chosen))
-
-    def _with_drink(self, shoot: Shoot, number: int, drink: ShootDrink) -> None:
-        drinks = list(shoot.drinks)
-        drinks[number] = drink
-        self.change(replace(shoot, drinks=tuple(drinks)), f"Changed {shoot.drinks[number].name}")
-
-    @staticmethod
-    def _add_act(menu: QMenu, text: str, act: Callable[[], object]) -> QAction:
-        action = menu.addAction(text.replace("&", "&&"))
-        action.triggered.connect(lambda: act())
-        return action
-
-    # What opens another window
-
-    def log(self, shoot: Shoot) -> None:
-        """Open the log after the shoot."""
-        from barkeep.desktop.shoots.log import LogDialog
-
-        dialog = LogDialog(self._bar, shoot, self._screen)
-        dialog.logged.connect(self._say_logged)
-        self._open(dialog)
-
-    def show_variances(self) -> None:
-        """Show what several logs say of each bottle."""
-        from barkeep.desktop.shoots.variances import VariancesDialog
-
-        self._open(VariancesDialog(self._bar.snapshot, self._screen))
-
-    def run_sheet(self, shoot: Shoot) -> None:
-        """Print or save the run sheet, and copy the text to publish."""
-        from barkeep.desktop.shoots.run_sheet import RunSheetDialog
-
-        self._open(RunSheetDialog(self._screen.context, shoot, self._screen))
-
-    def on_camera(self, shoot: Shoot) -> None:
-        """Show the sheet to read from on camera."""
-        drinks = camera_drinks_of(shoot, self._bar.snapshot)
-        self.dialog = open_on_camera(drinks, self._screen)
-
-    def batch(self, shoot: Shoot, number: int) -> None:
-        """Make a batch of one drink as it will be poured."""
-        spec = as_poured(shoot.drinks[number], self._bar.snapshot)
-        if spec is not None:
-            self.dialog = open_batch(self._screen.context, spec, self._screen)
-
-    def shop(self, shoot: Shoot | None) -> None:
-        """Open the shopping list."""
-        from barkeep.desktop.buying.shopping import ShoppingDialog
-
-        chosen = None if shoot is None or shoot.id is None else (shoot.id,)
-        self._open(ShoppingDialog(self._screen.context, self._screen, chosen))
-
-    def make(self, ingredient: str | None = None, amount: float | None = None) -> None:
-        """Open the dialog that makes a syrup, juice or cordial."""
-        from barkeep.desktop.making.house_made import MakeDialog
-
-        self._open(MakeDialog(self._screen.context, self._screen, ingredient, amount))
-
-    def _say_logged(self, done: object) -> None:
-        theme = done.value.theme  # type: ignore[attr-defined]
-        self._screen.context.toast.say(f"Logged {theme}", "Undo", self._bar.undo)
-
-    def _open(self, dialog: QDialog) -> None:
-        self.dialog = dialog
-        dialog.open()
-
-
 def _bottles_for(
     place: int, ways: Sequence[Derivation], snapshot: Snapshot
 ) -> Iterator[tuple[str, ChosenPour]]:
@@ -205,6 +64,12 @@ def _bottles_for(
             left = plain_amount(round(bottle.level.amount), bottle.product.unit)
             chosen = ChosenPour(place, way.offered, way.ratio, bottle.id)
             yield f"{bottle.product.title} ({left}{kind})", chosen
+
+
+def _add_act(menu: QMenu, text: str, act: Callable[[], object]) -> QAction:
+    action = menu.addAction(text.replace("&", "&&"))
+    action.triggered.connect(lambda: act())
+    return action
 
 
 def _mark(action: QAction, now: bool) -> None:
@@ -246,7 +111,6 @@ class ShootsScreen(TableScreen[Shoot]):
         words = "A shoot is a theme, a day, and drinks in running order"
         empty = EmptyState("picture-empty-glass", "No shoots yet", words, "New shoot…")
         super().__init__(context, shoot_columns(), empty, parent)
-        self.work = ShootWork(self)
         self.page: ShootPage | None = None
         self.chips = FilterChips("Show", STATES_SHOWN, "all")
         self.chips.chosen.connect(lambda _key: self.filter_again())
@@ -295,11 +159,11 @@ class ShootsScreen(TableScreen[Shoot]):
     def write_new(self) -> None:
         """Open the editor on a new shoot, a week ahead."""
         on = self.context.bar.snapshot.on + timedelta(days=NEXT_DAYS)
-        self.work.write(Shoot(None, "", on))
+        self.write(Shoot(None, "", on))
 
     def edit_current(self) -> None:
         """Open the editor on the chosen shoot."""
-        self._with_current(self.work.write)
+        self._with_current(self.write)
 
     def repeat_current(self) -> None:
         """Plan the chosen shoot once more."""
@@ -321,6 +185,133 @@ class ShootsScreen(TableScreen[Shoot]):
 
         self._with_current(remove)
 
+    # What is done with one shoot
+
+    def write(self, shoot: Shoot) -> None:
+        """Open the editor on a shoot."""
+        editor = ShootEditor(self.context.bar, shoot, self)
+        editor.written.connect(lambda done: self.show_thing(done.value.id))
+        self._open(editor)
+
+    def change(self, shoot: Shoot, say: str) -> None:
+        """Write a changed shoot down."""
+        self.do(lambda: self.context.bar.shoots.replace(shoot), say=say)
+
+    def rescue(self, shoot: Shoot, found: Rescue) -> None:
+        """Take a stand-in for a line that runs out."""
+        name = self.context.bar.snapshot.knowledge.tree.name(found.chosen.ingredient)
+        self.change(rescued(shoot, found), f"{name} goes into {found.name}")
+
+    def pour_as_written(self, shoot: Shoot, number: int, line: int) -> None:
+        """Pour a line as its spec says again."""
+        self._with_drink(shoot, number, as_written(shoot.drinks[number], line))
+
+    def move_drink(self, shoot: Shoot, number: int, by: int) -> None:
+        """Move a drink in the running order."""
+        drinks = list(shoot.drinks)
+        drinks.insert(number + by, drinks.pop(number))
+        self.change(replace(shoot, drinks=tuple(drinks)), f"Moved {shoot.drinks[number].name}")
+
+    def tick(self, shoot: Shoot, key: str, done: bool) -> None:
+        """Tick off a step of the mise en place, or take the tick back."""
+        if shoot.id is not None:
+            identity = shoot.id
+            self.do(lambda: self.context.bar.shoots.tick(identity, key, done))
+
+    def pour_otherwise(self, shoot: Shoot, number: int, where: QPoint) -> None:
+        """Offer, line by line, what a drink could be poured with."""
+        menu = self.menu_for(shoot, number)
+        self.dialog = menu
+        menu.popup(where)
+
+    def menu_for(self, shoot: Shoot, number: int) -> QMenu:
+        """The menu of a drink's lines, each with bottles and stand-ins."""
+        snapshot = as_of(shoot, self.context.bar.snapshot)
+        drink, menu = shoot.drinks[number], QMenu(self)
+        menu.setTitle(f"Pour {drink.name} otherwise")
+        menu.aboutToHide.connect(menu.deleteLater)  # its act is still to come, and comes first
+        spec = spec_of(drink, snapshot)
+        if spec is None:
+            return menu
+        sourcing = sourcing_for(snapshot, "loose")
+        now = {each.line: each for each in still_chosen(drink, spec).chosen}
+        for place, line in enumerate(spec.lines):
+            if line.required:
+                below = menu.addMenu(snapshot.knowledge.tree.name(line.ingredient))
+                as_it_is = _add_act(
+                    below, "As written", partial(self.pour_as_written, shoot, number, place)
+                )
+                _mark(as_it_is, place not in now)
+                below.addSeparator()
+                ways = sourcing.ways_to(line, spec)
+                for text, chosen in _bottles_for(place, ways, snapshot):
+                    act = _add_act(below, text, partial(self._choose, shoot, number, chosen))
+                    _mark(act, _is_same(now.get(place), chosen))
+                if below.actions()[-1].isSeparator():
+                    below.addAction(NO_BOTTLE).setEnabled(False)
+        return menu
+
+    def _choose(self, shoot: Shoot, number: int, chosen: ChosenPour) -> None:
+        self._with_drink(shoot, number, choose(shoot.drinks[number], chosen))
+
+    def _with_drink(self, shoot: Shoot, number: int, drink: ShootDrink) -> None:
+        drinks = list(shoot.drinks)
+        drinks[number] = drink
+        self.change(replace(shoot, drinks=tuple(drinks)), f"Changed {shoot.drinks[number].name}")
+
+    # What opens another window
+
+    def write_log(self, shoot: Shoot) -> None:
+        """Open the log after the shoot."""
+        from barkeep.desktop.shoots.log import LogDialog
+
+        dialog = LogDialog(self.context.bar, shoot, self)
+        dialog.logged.connect(self._say_logged)
+        self._open(dialog)
+
+    def show_variances(self) -> None:
+        """Show what several logs say of each bottle."""
+        from barkeep.desktop.shoots.variances import VariancesDialog
+
+        self._open(VariancesDialog(self.context.bar.snapshot, self))
+
+    def run_sheet(self, shoot: Shoot) -> None:
+        """Print or save the run sheet, and copy the text to publish."""
+        from barkeep.desktop.shoots.run_sheet import RunSheetDialog
+
+        self._open(RunSheetDialog(self.context, shoot, self))
+
+    def on_camera(self, shoot: Shoot) -> None:
+        """Show the sheet to read from on camera."""
+        drinks = camera_drinks_of(shoot, self.context.bar.snapshot)
+        self.dialog = open_on_camera(drinks, self)
+
+    def batch(self, shoot: Shoot, number: int) -> None:
+        """Make a batch of one drink as it will be poured."""
+        spec = as_poured(shoot.drinks[number], self.context.bar.snapshot)
+        if spec is not None:
+            self.dialog = open_batch(self.context, spec, self)
+
+    def shop(self, shoot: Shoot | None) -> None:
+        """Open the shopping list."""
+        from barkeep.desktop.buying.shopping import ShoppingDialog
+
+        chosen = None if shoot is None or shoot.id is None else (shoot.id,)
+        self._open(ShoppingDialog(self.context, self, chosen))
+
+    def make(self, ingredient: str | None = None, amount: float | None = None) -> None:
+        """Open the dialog that makes a syrup, juice or cordial."""
+        from barkeep.desktop.making.house_made import MakeDialog
+
+        self._open(MakeDialog(self.context, self, ingredient, amount))
+
+    def _say_logged(self, done: Done[Shoot]) -> None:
+        self.say_done(f"Logged {done.value.theme}")
+
+    def _open(self, dialog: QDialog) -> None:
+        self.dialog = dialog
+        dialog.open()
+
     # The rest
 
     def _with_current(self, act: Callable[[Shoot], object]) -> None:
@@ -336,21 +327,15 @@ class ShootsScreen(TableScreen[Shoot]):
         same = self.page is not None and self.page.shoot_id == shoot.id
         focused = self.page.focused_name() if same and self.page is not None else ""
         page = ShootPage(answer, self._next_step(shoot), self._offers(shoot))
-        work = self.work
-        page.rescue_wanted.connect(lambda found: work.rescue(shoot, found))
-        page.as_written_wanted.connect(lambda at, line: work.pour_as_written(shoot, at, line))
-        page.otherwise_wanted.connect(lambda at, where: work.pour_otherwise(shoot, at, where))
-        page.batch_wanted.connect(lambda at: work.batch(shoot, at))
-        page.moved.connect(lambda at, by: work.move(shoot, at, by))
-        page.ticked.connect(lambda key, on: work.tick(shoot, key, on))
-        page.make_wanted.connect(work.make)
-        old = self.detail.takeWidget()  # a button of it may be at work just now: it goes later
-        if old is not None:
-            old.hide()
-            old.deleteLater()
+        page.rescue_wanted.connect(lambda found: self.rescue(shoot, found))
+        page.as_written_wanted.connect(lambda at, line: self.pour_as_written(shoot, at, line))
+        page.otherwise_wanted.connect(lambda at, where: self.pour_otherwise(shoot, at, where))
+        page.batch_wanted.connect(lambda at: self.batch(shoot, at))
+        page.moved.connect(lambda at, by: self.move_drink(shoot, at, by))
+        page.ticked.connect(lambda key, on: self.tick(shoot, key, on))
+        page.make_wanted.connect(self.make)
         self.page = page
-        self.detail.setWidget(page)
-        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+        show_page(self.detail, page)
         self.detail.verticalScrollBar().setValue(kept if same else 0)
         if focused and not page.take_focus(focused):
             self.detail.setFocus(Qt.FocusReason.OtherFocusReason)
@@ -381,7 +366,7 @@ class ShootsScreen(TableScreen[Shoot]):
         if self._is_ahead(shoot):
             self._ask_for_today(NotFilmedYet(shoot.theme, shoot.on), shoot)
         else:
-            self.work.log(shoot)
+            self.write_log(shoot)
 
     def _is_ahead(self, shoot: Shoot) -> bool:
         return shoot.on > self.context.bar.snapshot.on
@@ -395,17 +380,16 @@ class ShootsScreen(TableScreen[Shoot]):
             self.do(film, say=f"{shoot.theme}: filmed today")
 
     def _offers(self, shoot: Shoot) -> list[OfferedAction]:
-        work = self.work
         offers = [
-            OfferedAction("Run sheet…", lambda: work.run_sheet(shoot), "print"),
-            OfferedAction("On camera", lambda: work.on_camera(shoot)),
+            OfferedAction("Run sheet…", lambda: self.run_sheet(shoot), "print"),
+            OfferedAction("On camera", lambda: self.on_camera(shoot)),
         ]
         if shoot.log is None:
-            offers.append(OfferedAction("Shopping…", lambda: work.shop(shoot), "price"))
-            offers.append(OfferedAction("Make…", work.make, "house-made"))
+            offers.append(OfferedAction("Shopping…", lambda: self.shop(shoot), "price"))
+            offers.append(OfferedAction("Make…", self.make, "house-made"))
             offers.append(OfferedAction("Edit…", self.edit_current))
         else:
-            offers.append(OfferedAction("Variances…", work.show_variances))
+            offers.append(OfferedAction("Variances…", self.show_variances))
         offers.append(OfferedAction("Repeat", self.repeat_current, "redo"))
         return offers
 
@@ -414,19 +398,14 @@ class ShootsScreen(TableScreen[Shoot]):
             ("New shoot…", "Ctrl+N", "add", self.write_new),
             ("Edit shoot…", "Ctrl+E", "shoots", self.edit_current),
             ("Repeat shoot", "Ctrl+R", "redo", self.repeat_current),
-            ("Log shoot…", "Ctrl+G", "count", lambda: self._with_current(self.work.log)),
-            ("On camera", "F8", "", lambda: self._with_current(self.work.on_camera)),
-            ("Shopping for it…", "Ctrl+B", "price", lambda: self.work.shop(self.current)),
-            ("Variances…", "", "history", self.work.show_variances),
+            ("Log shoot…", "Ctrl+G", "count", lambda: self._with_current(self.write_log)),
+            ("On camera", "F8", "", lambda: self._with_current(self.on_camera)),
+            ("Shopping for it…", "Ctrl+B", "price", lambda: self.shop(self.current)),
+            ("Variances…", "", "history", self.show_variances),
             ("Remove shoot", "Delete", "remove", self.remove_current),
         )
         for text, keys, picture, act in acts:
-            action = QAction(text, self)
-            if keys:
-                action.setShortcut(QKeySequence(keys))
-            if picture:
-                wear(action, picture)
-            action.triggered.connect(lambda _on=False, run=act: run())
+            action = self.new_action(text, act, *([keys] if keys else []), picture=picture)
             self.add_bar_action(action)
             if text in OF_ONE_SHOOT:
                 self.of_a_row.append(action)

@@ -10,7 +10,6 @@ from typing import Any
 
 from PySide6.QtCore import (
     QAbstractItemModel,
-    QAbstractTableModel,
     QMimeData,
     QModelIndex,
     QObject,
@@ -34,11 +33,11 @@ from PySide6.QtWidgets import (
 from barkeep.desktop.look.metrics import HALF, UNIT
 from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion, ingredient_names
-from barkeep.desktop.screens.row_table import Index
+from barkeep.desktop.screens.row_table import Column, RowTable
 from barkeep.desktop.specs.reading import SeenSpec
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.card import Card
-from barkeep.desktop.widgets.delegates import ICONS_ROLE, RowDelegate
+from barkeep.desktop.widgets.delegates import ICONS_ROLE, Index, RowDelegate
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.domain.amounts.rounding import Style
 from barkeep.domain.amounts.units import BarUnits
@@ -187,38 +186,32 @@ def _as_they_stood(rows: Sequence[LineRow], first: LineRow) -> bool:
     return alike and [row.part for row in rows] == list(range(first.parts))
 
 
-class LineTable(QAbstractTableModel):
+def _column(place: int, title: str) -> Column[LineRow]:
+    return Column(
+        title,
+        lambda row: row.shown if place == SHOWN else _words(row.fields, place),
+        right=place in (AMOUNT, SHOWN),
+    )
+
+
+class LineTable(RowTable[LineRow]):
     """`edited` comes when a field was changed, `moved` with a row's place and its new one."""
 
     edited = Signal()
     moved = Signal(int, int)
 
     def __init__(self, shown_title: str = "", parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self._rows: tuple[LineRow, ...] = ()
-        self._titles = (*_TITLES, shown_title) if shown_title else _TITLES
-
-    @property
-    def rows(self) -> tuple[LineRow, ...]:
-        """The rows, top to bottom."""
-        return self._rows
+        titles = (*_TITLES, shown_title) if shown_title else _TITLES
+        super().__init__([_column(place, title) for place, title in enumerate(titles)], parent)
 
     def show_rows(self, rows: Sequence[LineRow]) -> None:
         """Show these; where there are as many as before, no editor and no choice is disturbed."""
         if len(rows) != len(self._rows):
-            self.beginResetModel()
-            self._rows = tuple(rows)
-            self.endResetModel()
+            super().show_rows(rows)
         elif tuple(rows) != self._rows:
             self._rows = tuple(rows)
-            last = self.index(len(rows) - 1, len(self._titles) - 1)
+            last = self.index(len(rows) - 1, self.columnCount() - 1)
             self.dataChanged.emit(self.index(0, 0), last)
-
-    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008 (Qt's signature)
-        return 0 if parent.isValid() else len(self._rows)
-
-    def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008 (Qt's signature)
-        return 0 if parent.isValid() else len(self._titles)
 
     def flags(self, index: Index) -> Qt.ItemFlag:
         if not index.isValid():
@@ -234,7 +227,7 @@ class LineTable(QAbstractTableModel):
         row, column = self._rows[index.row()], index.column()
         match role:
             case Qt.ItemDataRole.DisplayRole | Qt.ItemDataRole.EditRole:
-                return row.shown if column == SHOWN else _words(row.fields, column)
+                return self.columns[column].text(row)
             case Qt.ItemDataRole.CheckStateRole if column in _TICKS:
                 return _CHECKED if getattr(row.fields, _TICKS[column]) else _UNCHECKED
             case Qt.ItemDataRole.ToolTipRole:
@@ -246,7 +239,7 @@ class LineTable(QAbstractTableModel):
             case Qt.ItemDataRole.AccessibleDescriptionRole:
                 return row.fault or None
             case Qt.ItemDataRole.TextAlignmentRole if column in (AMOUNT, SHOWN):
-                return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+                return self.columns[column].alignment
         return None
 
     def setData(self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole) -> bool:
@@ -266,21 +259,6 @@ class LineTable(QAbstractTableModel):
             self.dataChanged.emit(index, index)
             self.edited.emit()
         return True
-
-    def headerData(
-        self,
-        section: int,
-        orientation: Qt.Orientation,
-        role: int = Qt.ItemDataRole.DisplayRole,
-    ) -> Any:
-        if orientation != Qt.Orientation.Horizontal or section >= len(self._titles):
-            return None
-        if role == Qt.ItemDataRole.DisplayRole:
-            return self._titles[section]
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            side = Qt.AlignmentFlag.AlignRight if section in (AMOUNT, SHOWN) else None
-            return (side or Qt.AlignmentFlag.AlignLeft) | Qt.AlignmentFlag.AlignVCenter
-        return None
 
     # Dragging a row elsewhere
 

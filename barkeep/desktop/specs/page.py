@@ -8,30 +8,30 @@ from functools import partial
 from html import escape
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QComboBox, QWidget
 
 from barkeep.application.done import Done
 from barkeep.application.publishing import camera_drinks
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import correction_words, view_of
-from barkeep.desktop.drink.words import kinds_by_name
-from barkeep.desktop.look.icons import wear
+from barkeep.desktop.drink.camera_sheet import open_on_camera
+from barkeep.desktop.drink.words import ANY_BASE, kinds_by_name
 from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
-from barkeep.desktop.shoots.camera_sheet import open_on_camera
 from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
 from barkeep.desktop.specs.editor import SpecEditor, SpecWriting
-from barkeep.desktop.specs.family import FamilySection, beside_parent, version_rows
+from barkeep.desktop.specs.family import FamilySection, beside_parent, trial_rows, version_rows
 from barkeep.desktop.specs.one_spec import SpecActs, SpecPage
 from barkeep.desktop.specs.rows import SpecRow, spec_columns, spec_rows, with_drinks
-from barkeep.desktop.specs.trials import TrialWork
-from barkeep.desktop.widgets.buttons import primary_button
+from barkeep.desktop.specs.trials import TrialActs, TrialDialog, TrialsSection, day_of
+from barkeep.desktop.widgets.buttons import offer_choices, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import VerdictDelegate
+from barkeep.desktop.widgets.details import show_page
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Snapshot
@@ -41,6 +41,7 @@ from barkeep.domain.pouring.verdicts import Drink, tonight
 from barkeep.domain.specs.query import LANGUAGE, NO_FIELD, Query, SpecFacts, parse_query
 from barkeep.domain.specs.shown_lines import shown_lines, style_note
 from barkeep.domain.specs.spec import Spec
+from barkeep.domain.specs.trials import Trial
 from barkeep.domain.stand_ins.corrections import correction_for
 from barkeep.errors import BadQuery
 
@@ -123,6 +124,9 @@ ORIGINS = (
 )
 CORRECTION = "specs-correction"
 """Under which the question is asked what a drink with stand-ins needs."""
+
+Keys = QKeySequence.StandardKey
+
 COLUMN_WIDTHS = (236, 104, 124, 88, 112, 72)
 
 
@@ -141,7 +145,6 @@ class SpecsScreen(TableScreen[SpecRow]):
         super().__init__(context, spec_columns(), empty, parent)
         self._drinks: tuple[Drink, ...] = ()
         self._finding = SpecFinding(context.background, self.filter_again)
-        self.trials = TrialWork(self)
         self._analysis = AnalysisPanel(parent=self)
         """One for all pages, since making it anew takes longer than a frame."""
         self._analysis.hide()
@@ -187,6 +190,9 @@ class SpecsScreen(TableScreen[SpecRow]):
             return False
         return kind is None or row.base_kind == kind
 
+    def chosen_specs(self) -> tuple[str, ...]:
+        return () if self.current is None else (self.current.spec.name,)
+
     def clear_filters(self) -> None:
         self.origins.choose("all")
         self.bases.setCurrentIndex(0)
@@ -212,7 +218,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         kin = FamilySection(
             row.spec.name, beside_parent(row.spec, snapshot), version_rows(row.spec, snapshot)
         )
-        parts = (kin, self.trials.section(row.spec))
+        parts = (kin, self._trials_of(row.spec))
         note = style_note(row.spec, tree, settings.shown_in, settings.units)
         page = SpecPage(
             row=row,
@@ -286,19 +292,64 @@ class SpecsScreen(TableScreen[SpecRow]):
         if spec is not None:
             open_on_camera(camera_drinks([(spec, 1)], self.context.bar.snapshot), self)
 
+    # What is done with the trials of the chosen spec
+
+    def add_trial(self) -> None:
+        """Ask how the chosen spec tasted."""
+        spec = self.current.spec if self.current is not None else None
+        if spec is not None and spec.id is not None:
+            self._ask_trial(Trial(None, spec.id, self.context.bar.snapshot.on), spec.name)
+
+    def edit_trial(self, trial: Trial) -> None:
+        """Ask what was really said."""
+        if self.current is not None:
+            self._ask_trial(trial, self.current.spec.name)
+
+    def remove_trial(self, trial: Trial) -> None:
+        """Take a trial away; the toast can put it back."""
+        remove = partial(self.context.bar.trials.remove, trial.id or 0)
+        if self.do(remove, say=f"Removed the trial of {day_of(trial)}"):
+            self._come_back_to_trials()
+
+    def mark_won(self, trial: Trial, won: bool) -> None:
+        """Say that a trial settled on this version, or take that back."""
+        name = "" if self.current is None else self.current.spec.name
+        said = f"{name} is the version that won" if won else f"{name} is not settled on"
+        if self.do(partial(self.context.bar.trials.mark_won, trial.id or 0, won), say=said):
+            self._come_back_to_trials()
+
+    def _trials_of(self, spec: Spec) -> TrialsSection | None:
+        """The trials of an own spec; a classic has none."""
+        if spec.id is None:
+            return None
+        acts = TrialActs(self.add_trial, self.edit_trial, self.mark_won, self.remove_trial)
+        return TrialsSection(trial_rows(spec, self.context.bar.snapshot), acts)
+
+    def _ask_trial(self, trial: Trial, name: str) -> None:
+        self.clear_refusal()
+        dialog = TrialDialog(self.context.bar, trial, name, self)
+        dialog.written.connect(self._on_trial_written)
+        self.open_dialog(dialog, self._come_back_to_trials)
+
+    def _on_trial_written(self, done: Done[Trial]) -> None:
+        if done.changes:
+            self.say_done(f"Wrote down the trial of {day_of(done.value)}")
+
+    def _come_back_to_trials(self) -> None:
+        """The page, and with it the button that was pressed, may have been built anew."""
+        page = self.detail.widget()
+        section = None if page is None else page.findChild(TrialsSection)
+        if section is not None:
+            section.add_button.setFocus(Qt.FocusReason.OtherFocusReason)
+            self.show_in_details(section)
+
     # The rest
 
     def _show_page(self, page: QWidget) -> None:
-        """A link or button of the old page may be at work just now: it goes later."""
         if not page.isAncestorOf(self._analysis):
             self._analysis.hide()
             self._analysis.setParent(self)  # or it would go with the old page
-        old = self.detail.takeWidget()
-        if old is not None:
-            old.hide()
-            old.deleteLater()
-        self.detail.setWidget(page)
-        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+        show_page(self.detail, page)
         self.detail.verticalScrollBar().setValue(0)
 
     def _chosen(self) -> Spec | None:
@@ -328,7 +379,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         return run_operation(editor, partial(self.context.bar.specs.replace, changed), saved)
 
     def _after_saving(self, said: str, name: str) -> None:
-        self.context.toast.say(said, "Undo", self._undo)
+        self.say_done(said)
         self.show_thing(name)
         self.focus_list()
 
@@ -343,14 +394,8 @@ class SpecsScreen(TableScreen[SpecRow]):
     def _offer_bases(self, rows: Sequence[SpecRow]) -> None:
         """Every kind something is built on, by name; the choice stays where it still stands."""
         tree = self.context.bar.snapshot.knowledge.tree
-        kept = self.bases.currentData()
-        self.bases.blockSignals(True)
-        self.bases.clear()
-        self.bases.addItem("Any base", None)
-        for name, key in kinds_by_name((row.base_kind for row in rows if row.base_kind), tree):
-            self.bases.addItem(name, key)
-        self.bases.setCurrentIndex(max(0, self.bases.findData(kept)))
-        self.bases.blockSignals(False)
+        kinds = kinds_by_name((row.base_kind for row in rows if row.base_kind), tree)
+        offer_choices(self.bases, [ANY_BASE, *kinds])
 
     def _prepare_filters(self) -> None:
         self.origins.chosen.connect(lambda _choice: self.filter_again())
@@ -366,23 +411,20 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def _prepare_actions(self) -> None:
         for words, keys, picture, act in (
-            ("&New spec…", QKeySequence(QKeySequence.StandardKey.New), "add", self.write_new),
-            ("&Edit spec…", QKeySequence("Ctrl+E"), "specs", self.edit_current),
-            ("R&iff…", QKeySequence("Ctrl+R"), "stand-ins", self.riff_current),
+            ("&New spec…", Keys.New, "add", self.write_new),
+            ("&Edit spec…", "Ctrl+E", "specs", self.edit_current),
+            ("R&iff…", "Ctrl+R", "stand-ins", self.riff_current),
             (
                 "&Remove spec",
-                QKeySequence(QKeySequence.StandardKey.Delete),
+                Keys.Delete,
                 "remove",
                 self.remove_current,
             ),
-            ("Show in &Tonight", QKeySequence("Ctrl+T"), "tonight", self.show_tonight),
-            ("&Batch…", QKeySequence("Ctrl+B"), "pour", self.batch_current),
-            ("On &camera", QKeySequence("F8"), "shoots", self.show_on_camera),
+            ("Show in &Tonight", "Ctrl+T", "tonight", self.show_tonight),
+            ("&Batch…", "Ctrl+B", "pour", self.batch_current),
+            ("On &camera", "F8", "shoots", self.show_on_camera),
         ):
-            action = QAction(words, self)
-            action.setShortcut(keys)
-            wear(action, picture)
-            action.triggered.connect(lambda _checked=False, act=act: act())
+            action = self.new_action(words, act, keys, picture=picture)
             self.add_bar_action(action)
             if act != self.write_new:
                 self.of_a_row.append(action)

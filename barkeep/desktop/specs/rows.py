@@ -5,13 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from barkeep.desktop.drink.words import base_kind
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE, VERDICT_ROLE
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink
-from barkeep.domain.specs.spec import Spec, base
+from barkeep.domain.specs.spec import Spec, base, base_kind
 
 NOT_ASKED_YET = "…"
 

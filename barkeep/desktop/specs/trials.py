@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QDate, QSize, Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QCheckBox,
-    QDateEdit,
     QHBoxLayout,
     QHeaderView,
     QLineEdit,
@@ -29,20 +27,18 @@ from barkeep.application.done import Done
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.specs.family import TrialRow, in_brief, trial_rows
-from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.specs.family import TrialRow, in_brief
+from barkeep.desktop.widgets.buttons import button, day_field, day_in
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.details import add_heading, selectable
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import folded
-from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, read_score_value, show_score
 from barkeep.errors import InvalidField, UnknownName, UserError
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
-    from barkeep.desktop.specs.page import SpecsScreen
 
 
 Cell = tuple[int, int]
@@ -150,7 +146,7 @@ class TrialDialog(FormDialog):
         super().__init__(title, "Write down" if trial.id is None else "Save", parent)
         self._bar, self._trial = bar, trial
         self._scales = scales_for(trial, bar.snapshot)
-        self.on = QDateEdit(QDate(trial.on.year, trial.on.month, trial.on.day))
+        self.on = day_field(trial.on, latest=bar.snapshot.on)
         self.tasters = QLineEdit(", ".join(trial.tasters or last_tasters(bar.snapshot)))
         self.scores = ScoreGrid([f"{each.name}\n{ends(each)}" for each in self._scales])
         self.changed = QLineEdit(trial.changed)
@@ -179,7 +175,7 @@ class TrialDialog(FormDialog):
         """What the fields say. Raises `InvalidField` for a score that is no number."""
         return replace(
             self._trial,
-            on=_as_date(self.on.date()),
+            on=day_in(self.on),
             scores=tuple(self._scores()),
             changed=self.changed.text(),
             notes=self.notes.toPlainText(),
@@ -210,9 +206,6 @@ class TrialDialog(FormDialog):
         self.written.emit(done)
 
     def _add_fields(self) -> None:
-        self.on.setCalendarPopup(True)
-        self.on.setDisplayFormat("d MMMM yyyy")
-        self.on.setMaximumDate(_qt_date(self._bar.snapshot))
         self.add_field(ON, "&Date", self.on)
         self.tasters.setPlaceholderText("Such as Wren, Osk")
         self.tasters.textChanged.connect(self._show_tasters)
@@ -264,12 +257,14 @@ def scales_for(trial: Trial, snapshot: Snapshot) -> tuple[Scale, ...]:
     return tuple(scales.values())
 
 
-def _qt_date(snapshot: Snapshot) -> QDate:
-    return QDate(snapshot.on.year, snapshot.on.month, snapshot.on.day)
+@dataclass(frozen=True, slots=True)
+class TrialActs:
+    """What can be done with the trials of the spec on the page; `won` may be taken back too."""
 
-
-def _as_date(day: QDate) -> date:
-    return date(day.year(), day.month(), day.day())
+    add: Callable[[], object]
+    edit: Callable[[Trial], object]
+    mark_won: Callable[[Trial, bool], object]
+    remove: Callable[[Trial], object]
 
 
 SHOWN_AT_FIRST = 4
@@ -280,10 +275,10 @@ class TrialsSection(QWidget):
     """The trials of one spec, newest first; older ones come when they are asked for."""
 
     def __init__(
-        self, rows: Sequence[TrialRow], work: TrialWork, parent: QWidget | None = None
+        self, rows: Sequence[TrialRow], acts: TrialActs, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self._work = work
+        self._acts = acts
         self._blocks: list[_TrialBlock] = []
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
@@ -299,7 +294,7 @@ class TrialsSection(QWidget):
         self._older = tuple(rows[SHOWN_AT_FIRST:])
         self.more_button = button(f"Show all {len(rows)} trials", self.show_all)
         self.more_button.setVisible(bool(self._older))
-        self.add_button = button("Add a trial…", work.add)
+        self.add_button = button("Add a trial…", acts.add)
         buttons = FlowLayout()
         buttons.setSpacing(UNIT)
         for each in (self.add_button, self.more_button):
@@ -321,14 +316,14 @@ class TrialsSection(QWidget):
         blocks[0].buttons[0].setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _add_block(self, row: TrialRow) -> _TrialBlock:
-        block = _TrialBlock(row, self._work)
+        block = _TrialBlock(row, self._acts)
         self._rows.addWidget(block)
         self._blocks.append(block)
         return block
 
 
 class _TrialBlock(QWidget):
-    def __init__(self, row: TrialRow, work: TrialWork) -> None:
+    def __init__(self, row: TrialRow, acts: TrialActs) -> None:
         super().__init__()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, UNIT, 0, 0)
@@ -347,7 +342,7 @@ class _TrialBlock(QWidget):
         if row.tasters:
             quiet = text_label(row.tasters, TypeSize.CAPTION, quiet=True, wrap=True)
             column.addWidget(selectable(quiet))
-        self.buttons = tuple(_buttons(row, work))
+        self.buttons = tuple(_buttons(row, acts))
         across = FlowLayout()
         across.setSpacing(UNIT)
         for each in self.buttons:
@@ -356,86 +351,19 @@ class _TrialBlock(QWidget):
         column.addLayout(across)
 
 
-def _buttons(row: TrialRow, work: TrialWork) -> Sequence[QPushButton]:
+def _buttons(row: TrialRow, acts: TrialActs) -> Sequence[QPushButton]:
     trial = row.trial
     settle = "Not won after all" if trial.won else "Mark as won"
     made = (
-        button("Edit…", partial(work.edit, trial)),
-        button(settle, partial(work.mark_won, trial, not trial.won)),
-        button("Remove", partial(work.remove, trial)),
+        button("Edit…", partial(acts.edit, trial)),
+        button(settle, partial(acts.mark_won, trial, not trial.won)),
+        button("Remove", partial(acts.remove, trial)),
     )
     for each in made:
         each.setAccessibleName(f"{each.text()} trial of {row.on}")
     return made
 
 
-@dataclass
-class TrialWork:
-    """What can be done with the trials of the spec that is chosen on `screen`."""
-
-    screen: SpecsScreen
-    dialog: TrialDialog | None = None
-
-    def section(self, spec: Spec) -> TrialsSection | None:
-        """The trials of an own spec; a classic has none."""
-        if spec.id is None:
-            return None
-        return TrialsSection(trial_rows(spec, self.screen.context.bar.snapshot), self)
-
-    def add(self) -> None:
-        """Ask how the chosen spec tasted."""
-        row = self.screen.current
-        if row is not None and row.spec.id is not None:
-            snapshot = self.screen.context.bar.snapshot
-            self._ask(Trial(None, row.spec.id, snapshot.on), row.spec.name)
-
-    def edit(self, trial: Trial) -> None:
-        """Ask what was really said."""
-        row = self.screen.current
-        if row is not None:
-            self._ask(trial, row.spec.name)
-
-    def remove(self, trial: Trial) -> None:
-        """Take a trial away; the toast can put it back."""
-        bar = self.screen.context.bar
-        remove = partial(bar.trials.remove, trial.id or 0)
-        if self.screen.do(remove, say=f"Removed the trial of {_day(trial)}"):
-            self._come_back()
-
-    def mark_won(self, trial: Trial, won: bool) -> None:
-        """Say that a trial settled on this version, or take that back."""
-        bar = self.screen.context.bar
-        name = "" if self.screen.current is None else self.screen.current.spec.name
-        said = f"{name} is the version that won" if won else f"{name} is not settled on"
-        if self.screen.do(partial(bar.trials.mark_won, trial.id or 0, won), say=said):
-            self._come_back()
-
-    def _ask(self, trial: Trial, name: str) -> None:
-        self.screen.clear_refusal()
-        self.dialog = dialog = TrialDialog(self.screen.context.bar, trial, name, self.screen)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.written.connect(self._on_written)
-        dialog.finished.connect(self._on_closed)
-        dialog.open()
-
-    def _on_written(self, done: Done[Trial]) -> None:
-        if done.changes:
-            undo = partial(run_operation, self.screen, self.screen.context.bar.undo)
-            said = f"Wrote down the trial of {_day(done.value)}"
-            self.screen.context.toast.say(said, "Undo", undo)
-
-    def _on_closed(self, _result: int) -> None:
-        self.dialog = None
-        self._come_back()
-
-    def _come_back(self) -> None:
-        """The page, and with it the button that was pressed, may have been built anew."""
-        page = self.screen.detail.widget()
-        section = None if page is None else page.findChild(TrialsSection)
-        if section is not None:
-            section.add_button.setFocus(Qt.FocusReason.OtherFocusReason)
-            self.screen.show_in_details(section)
-
-
-def _day(trial: Trial) -> str:
+def day_of(trial: Trial) -> str:
+    """The day of a trial, as a sentence names it."""
     return f"{trial.on:%d %B}".lstrip("0")

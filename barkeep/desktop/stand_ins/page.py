@@ -2,33 +2,30 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Iterable
+from collections.abc import Hashable, Iterable
 from dataclasses import dataclass
 from functools import partial
 
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QCheckBox, QComboBox, QMenu, QPushButton, QWidget
 
-from barkeep.desktop.look.icons import wear
 from barkeep.desktop.screens.context import ScreenContext
-from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
 from barkeep.desktop.stand_ins.own_stand_in import OwnStandInDialog
-from barkeep.desktop.stand_ins.words import closeness_in_words, own_for, scope_in_words
-from barkeep.desktop.widgets.buttons import button, offer, primary_button
+from barkeep.desktop.widgets.buttons import button, offer, offer_choices, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.relations import StandIn
-from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import FalseFriend, Offer, StandIns, or_buy_in_words, stand_in
+from barkeep.domain.stand_ins.words import closeness_in_words, own_for, scope_in_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,119 +81,6 @@ ADD, REMOVE = "Add a stand-in", "Remove my stand-in"
 REMOVE_BUTTON = "remove-own"
 
 
-class StandInWork:
-    """Works on the stand-ins of the ingredient that is chosen on `screen`."""
-
-    def __init__(self, screen: TableScreen[IngredientRow]) -> None:
-        self._screen = screen
-        self._bar = screen.context.bar
-        self.dialog: OwnStandInDialog | None = None
-        self.choice: QMenu | None = None
-        """Which of several to remove, while that is asked."""
-        self.add_button = primary_button(f"{ADD}…", self.add, "add")
-        keys = QKeySequence.StandardKey
-        self.add_action = self._action(f"&{ADD}…", keys.New, "add", self.add)
-        remove = f"Remo&{REMOVE[4:]}"
-        self.remove_action = self._action(remove, keys.Delete, "remove", self.remove)
-        screen.add_header_button(self.add_button)
-
-    def allow(self) -> None:
-        """Offer what can be done with the chosen ingredient."""
-        is_chosen = self._screen.current is not None
-        first = "" if is_chosen else "Choose an ingredient first"
-        offer(self.add_action, first)
-        offer(self.add_button, first)
-        offer(self.remove_action, first or ("" if self.own else "No stand-in for it is your own"))
-
-    @property
-    def own(self) -> tuple[StandIn, ...]:
-        """The owner's stand-ins for the chosen ingredient."""
-        row = self._screen.current
-        return () if row is None else own_for(self._bar.snapshot.knowledge, row.key)
-
-    def buttons(self) -> tuple[QPushButton, ...]:
-        """What the details offer."""
-        own = self.own
-        if not own:
-            return ()
-        made = button(REMOVE if len(own) == 1 else f"{REMOVE}…", self.remove)
-        made.setObjectName(REMOVE_BUTTON)
-        return (made,)
-
-    def add(self) -> None:
-        """Ask what may be poured instead of the chosen ingredient."""
-        row = self._screen.current
-        if row is None:
-            return
-        self._screen.clear_refusal()
-        self.dialog = dialog = OwnStandInDialog(self._bar, row.key, self._screen)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.added.connect(self._on_added)
-        dialog.finished.connect(self._on_closed)
-        dialog.open()
-
-    def remove(self) -> None:
-        """Take the owner's stand-in back; of several, ask which."""
-        own = self.own
-        if len(own) == 1:
-            self._remove(own[0])
-        elif own:
-            self._ask_which(own)
-
-    def _ask_which(self, own: tuple[StandIn, ...]) -> None:
-        self.choice = menu = QMenu(self._screen)
-        menu.setAccessibleName(REMOVE)
-        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        for entry in own:
-            action = menu.addAction(self._tree.name(entry.offered).replace("&", "&&"))
-            action.triggered.connect(partial(self._remove, entry))
-        menu.setActiveAction(menu.actions()[0])
-        menu.popup(self._below_button())
-
-    def _below_button(self) -> QPoint:
-        screen = self._screen
-        near = screen.detail.findChild(QPushButton, REMOVE_BUTTON) or screen.view
-        corner = near.rect().bottomLeft() if near is not screen.view else near.rect().center()
-        return near.mapToGlobal(corner)
-
-    def _remove(self, entry: StandIn, _checked: bool = False) -> None:
-        remove = partial(self._bar.knowledge.remove_stand_in, entry.wanted, entry.offered)
-        self._screen.do(remove, say=f"Removed your stand-in {self._name(entry.offered)}")
-        # The details, and with them the button that was pressed, are built anew.
-        self._screen.focus_list()
-
-    def _on_added(self, entry: StandIn) -> None:
-        offered = self._tree.name(entry.offered)
-        said = f"{offered} stands in for {self._name(entry.wanted)}"
-        undo = partial(run_operation, self._screen, self._bar.undo)
-        self._screen.context.toast.say(said, "Undo", undo)
-
-    def _on_closed(self, _result: int) -> None:
-        self.dialog = None
-        self._screen.focus_list()
-
-    @property
-    def _tree(self) -> FamilyTree:
-        return self._bar.snapshot.knowledge.tree
-
-    def _name(self, key: str) -> str:
-        return self._tree.in_sentence(key)
-
-    def _action(
-        self,
-        words: str,
-        keys: QKeySequence.StandardKey,
-        picture: str,
-        act: Callable[[], object],
-    ) -> QAction:
-        action = QAction(words, self._screen)
-        action.setShortcut(QKeySequence(keys))
-        wear(action, picture)
-        action.triggered.connect(lambda: act())
-        self._screen.add_bar_action(action)
-        return action
-
-
 LIST, DETAIL = 2, 3
 """How list and details share the width: the answer needs more room than the names."""
 TO_BE_BOUGHT = "Would stand in, once bought"
@@ -224,7 +108,15 @@ class StandInsScreen(TableScreen[IngredientRow]):
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self.drinks.currentIndexChanged.connect(lambda _index: self._ask())
-        self.work = StandInWork(self)
+        self.add_button = primary_button(f"{ADD}…", self.add_stand_in, "add")
+        self.add_header_button(self.add_button)
+        keys = QKeySequence.StandardKey
+        self.add_action = self.new_action(f"&{ADD}…", self.add_stand_in, keys.New, picture="add")
+        self.remove_action = self.new_action(
+            f"Remo&{REMOVE[4:]}", self.remove_own, keys.Delete, picture="remove"
+        )
+        for action in (self.add_action, self.remove_action):
+            self.add_bar_action(action)
         self.add_filter(self.missing_only)
         self.add_filter(self.drinks)
         self.splitter.setStretchFactor(0, LIST)
@@ -253,8 +145,14 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self.missing_only.setChecked(False)
         super().clear_filters()
 
+    def offer_actions(self) -> None:
+        is_chosen = self.current is not None
+        first = "" if is_chosen else "Choose an ingredient first"
+        offer(self.add_action, first)
+        offer(self.add_button, first)
+        offer(self.remove_action, first or ("" if self._own else "No stand-in for it is your own"))
+
     def show_row(self, row: IngredientRow | None) -> None:
-        self.work.allow()
         if row is None:
             self.context.background.forget(self.key)
             self.detail.clear()
@@ -262,20 +160,81 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self._offer_drinks(row.key)
         self._ask()
 
+    # What the user does
+
+    def add_stand_in(self) -> None:
+        """Ask what may be poured instead of the chosen ingredient."""
+        row = self.current
+        if row is None:
+            return
+        self.clear_refusal()
+        dialog = OwnStandInDialog(self.context.bar, row.key, self)
+        dialog.added.connect(self._on_added)
+        self.open_dialog(dialog)
+
+    def remove_own(self) -> None:
+        """Take the owner's stand-in back; of several, ask which."""
+        own = self._own
+        if len(own) == 1:
+            self._remove(own[0])
+        elif own:
+            self._ask_which(own)
+
+    def _ask_which(self, own: tuple[StandIn, ...]) -> None:
+        self.dialog = menu = QMenu(self)
+        menu.setAccessibleName(REMOVE)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        for entry in own:
+            action = menu.addAction(self._tree.name(entry.offered).replace("&", "&&"))
+            action.triggered.connect(partial(self._remove, entry))
+        menu.setActiveAction(menu.actions()[0])
+        menu.popup(self._below_button())
+
+    def _below_button(self) -> QPoint:
+        near = self.detail.findChild(QPushButton, REMOVE_BUTTON) or self.view
+        corner = near.rect().bottomLeft() if near is not self.view else near.rect().center()
+        return near.mapToGlobal(corner)
+
+    def _remove(self, entry: StandIn, _checked: bool = False) -> None:
+        remove = partial(self.context.bar.knowledge.remove_stand_in, entry.wanted, entry.offered)
+        self.do(remove, say=f"Removed your stand-in {self._name(entry.offered)}")
+        # The details, and with them the button that was pressed, are built anew.
+        self.focus_list()
+
+    def _on_added(self, entry: StandIn) -> None:
+        offered = self._tree.name(entry.offered)
+        self.say_done(f"{offered} stands in for {self._name(entry.wanted)}")
+
+    def _name(self, key: str) -> str:
+        return self._tree.in_sentence(key)
+
+    # The rest
+
+    @property
+    def _own(self) -> tuple[StandIn, ...]:
+        """The owner's stand-ins for the chosen ingredient."""
+        row = self.current
+        return () if row is None else own_for(self.context.bar.snapshot.knowledge, row.key)
+
+    def _buttons(self) -> tuple[QPushButton, ...]:
+        """What the details offer."""
+        own = self._own
+        if not own:
+            return ()
+        made = button(REMOVE if len(own) == 1 else f"{REMOVE}…", self.remove_own)
+        made.setObjectName(REMOVE_BUTTON)
+        return (made,)
+
     def _offer_drinks(self, key: str) -> None:
         """The drinks with a line that asks for it; the choice stays where it still stands."""
-        kept = self.drinks.currentText()
-        self.drinks.blockSignals(True)
-        self.drinks.clear()
-        self.drinks.addItem("For any drink", None)
-        for spec in self.context.bar.snapshot.all_specs:
-            if any(key in line.wanted for line in spec.lines):
-                self.drinks.addItem(f"For {spec.name}", spec.name)
-        self.drinks.setCurrentIndex(max(0, self.drinks.findText(kept)))
-        self.drinks.setEnabled(self.drinks.count() > 1)
-        unused = self.drinks.count() == 1
-        self.drinks.setToolTip("No spec has a line that asks for it" if unused else "")
-        self.drinks.blockSignals(False)
+        using = [
+            (f"For {spec.name}", spec.name)
+            for spec in self.context.bar.snapshot.all_specs
+            if any(key in line.wanted for line in spec.lines)
+        ]
+        offer_choices(self.drinks, [("For any drink", None), *using])
+        self.drinks.setEnabled(bool(using))
+        self.drinks.setToolTip("" if using else "No spec has a line that asks for it")
 
     def _chosen_spec(self) -> Spec | None:
         name = self.drinks.currentData()
@@ -296,7 +255,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
             return
         there = row.there if row.amount != 0.0 else "not in the bar"
         about = f"{row.family} · {there}".strip(" ·")
-        buttons = self.work.buttons()
+        buttons = self._buttons()
         self.detail.show_details(row.name, about, tuple(self._sections(answer)), buttons=buttons)
 
     def _sections(self, answer: StandIns) -> Iterable[DetailSection]:

@@ -1,13 +1,16 @@
-"""Buttons of the three kinds there are, and the field for a whole number."""
+"""Buttons of the three kinds there are, fields for a number and a day, a box of choices."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
+from datetime import date
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QDate, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import (
     QAbstractButton,
+    QComboBox,
+    QDateEdit,
     QLineEdit,
     QPushButton,
     QSpinBox,
@@ -70,6 +73,33 @@ def number_field(name: str, least: int, most: int, parent: QWidget | None = None
     if inner is not None:  # a style sheet's left padding does not reach it
         inner.setTextMargins(HALF + 2, 0, 0, 0)
     return made
+
+
+def day_field(day: date, latest: date | None = None, shown: str = "d MMMM yyyy") -> QDateEdit:
+    """A field for a day, up to `latest`; `shown` is how it is written there."""
+    made = QDateEdit(QDate(day.year, day.month, day.day))
+    made.setCalendarPopup(True)
+    made.setDisplayFormat(shown)
+    if latest is not None:
+        made.setMaximumDate(QDate(latest.year, latest.month, latest.day))
+    return made
+
+
+def day_in(field: QDateEdit) -> date:
+    """The day that a field shows."""
+    day = field.date()
+    return date(day.year(), day.month(), day.day())
+
+
+def offer_choices(box: QComboBox, choices: Iterable[tuple[str, object]]) -> None:
+    """Offer these words, each with its value; the choice stays where it still stands."""
+    kept = box.currentData()
+    box.blockSignals(True)
+    box.clear()
+    for words, value in choices:
+        box.addItem(words, value)
+    box.setCurrentIndex(max(0, box.findData(kept)))
+    box.blockSignals(False)
 
 
 def offer(thing: QAction | QAbstractButton, unless: str = "") -> None:

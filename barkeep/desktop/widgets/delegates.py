@@ -32,8 +32,9 @@ SORT_ROLE = Qt.ItemDataRole.UserRole + 5
 ICONS_ROLE = Qt.ItemDataRole.UserRole + 6
 """A tuple of picture names drawn after the words: *house-made*, *allergen* …"""
 
-
 Index = QModelIndex | QPersistentModelIndex
+"""What Qt hands to models and delegates."""
+
 GAUGE_WIDTH, GAUGE_HEIGHT = 92, 14
 
 

@@ -157,6 +157,16 @@ class DetailPanel(QScrollArea):
             grid.addLayout(words, number, 0, 1, 2)
 
 
+def show_page(area: QScrollArea, page: QWidget) -> None:
+    """Show another page; a link or button of the old one may be at work just now: it goes later."""
+    old = area.takeWidget()
+    if old is not None:
+        old.hide()
+        old.deleteLater()
+    area.setWidget(page)
+    page.setAutoFillBackground(False)  # a scroll area fills what it is given
+
+
 def _selectable(label: QLabel) -> QLabel:
     label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
     label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)

@@ -69,6 +69,32 @@ def to_quantity(amount: Amount, unit: Unit, units: BarUnits = US_UNITS) -> float
     return _converted(amount, _DIMENSION[unit], _WANTED[unit], units)
 
 
+def read_amount(text: str, unit: Unit, units: BarUnits = US_UNITS) -> float:
+    """An amount in `unit`; a bare number is so many of that unit, which is said beside it.
+
+    Raises `AmountError`, `NegativeAmount` or `WrongDimension`.
+    """
+    amount = parse_amount(text, units)
+    if amount.high is not None:
+        raise AmountError(text.strip(), "write one amount, not a range")
+    if not any(letter.isalpha() for letter in text):
+        amount = replace(amount, unit=unit)
+    return to_quantity(amount, unit, units)
+
+
+def read_change(text: str, unit: Unit, units: BarUnits = US_UNITS) -> float:
+    """A signed amount in `unit`: *+30 ml* adds, *−30 ml* takes away.
+
+    Raises `AmountError` for an amount without a sign, and as `read_amount` does.
+    """
+    plain = text.strip()
+    if plain[:1] not in ("+", "-", "−"):
+        expected = "begin with + for more or − for less than the ledger says, such as +30 ml"
+        raise AmountError(plain, expected)
+    amount = read_amount(plain[1:], unit, units)
+    return amount if plain[0] == "+" else -amount
+
+
 def length_cm(amount: Amount) -> float:
     """A length in cm, such as the height of a liquid. Raises `WrongDimension`.
 

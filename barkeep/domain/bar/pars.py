@@ -4,12 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
-from barkeep.domain.amounts.amount import parse_amount
-from barkeep.domain.amounts.measures import PACKAGES, US_UNITS, BarUnits, to_quantity
+from barkeep.domain.amounts.measures import PACKAGES, US_UNITS, BarUnits, read_amount
 from barkeep.domain.ingredients.tree import Ingredient
-from barkeep.errors import AmountError
 
 MOST_PAR = 1e5
 """In ml, g or pieces; a par above it is a misprint."""
@@ -42,9 +40,4 @@ def read_par(text: str, ingredient: Ingredient, units: BarUnits = US_UNITS) -> f
     packages = _PACKAGES.fullmatch(text.strip())
     if packages:
         return int(packages[1]) * ingredient.typical_size
-    amount = parse_amount(text, units)
-    if amount.high is not None:
-        raise AmountError(text.strip(), "write one amount, not a range")
-    if not any(letter.isalpha() for letter in text):
-        amount = replace(amount, unit=ingredient.unit)
-    return to_quantity(amount, ingredient.unit, units)
+    return read_amount(text, ingredient.unit, units)

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, fields
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from math import hypot, sqrt
 from typing import Literal
 
@@ -37,6 +37,12 @@ SIGMAS = 2.0
 """So many sigmas either way are called the doubt: 19 levels of 20 lie within it."""
 SCALE_SIGMA_G = 1.0
 """One-sigma doubt of a kitchen scale (*common practice*)."""
+
+LOW_SHARE = 0.2
+"""An open bottle with less than this share left is called low (*common practice*)."""
+DUE_DAYS = 3
+"""So many days before its use-by date a thing is called due."""
+
 LEAST_DASH_ML, MOST_DASH_ML = 0.05, 2.0
 """From a drop to the largest dash in any manual with room to spare; a choice of barkeep."""
 
@@ -181,6 +187,20 @@ class Bottle(BottleFacts):
     def past_use_by(self, on: date) -> bool:
         """Whether its use-by date lies before `on`."""
         return self.use_by is not None and self.use_by < on
+
+    @property
+    def is_low(self) -> bool:
+        """Whether it is open and nearly used up."""
+        return self.level.state == "open" and self.share < LOW_SHARE
+
+    def is_past(self, on: date) -> bool:
+        """Whether its use-by date is over while something is left."""
+        return self.level.amount > 0 and self.past_use_by(on)
+
+    def is_due(self, on: date) -> bool:
+        """Whether something is left that is past its use-by date, or will be within a few days."""
+        last = self.use_by
+        return self.level.amount > 0 and last is not None and last <= on + timedelta(days=DUE_DAYS)
 
 
 def new_bottle(product: Product, facts: BottleFacts, position: int) -> Bottle:

@@ -32,6 +32,13 @@ def quantity(amount: float, unit: Unit) -> str:
     return number(amount, unit) if unit == "each" else f"{number(amount, unit)} {unit}"
 
 
+def percent(share: float) -> str:
+    """A share in percent; never a full nothing for a drop, nor all of it for less."""
+    if 0 < share < 0.01:
+        return "under 1 %"
+    return f"{min(share, 0.99) if 0 < share < 1 else share:.0%}".replace("%", " %")
+
+
 def doubt_of(sigma: float) -> float:
     """What stands after ±: two sigmas, which 19 of 20 levels lie within."""
     return SIGMAS * sigma

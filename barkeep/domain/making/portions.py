@@ -25,15 +25,12 @@ WORKED_ON_ICE = ("shaken", "stirred", "thrown")
 """Techniques that go through a tin or a mixing glass in rounds."""
 
 
-@dataclass
 class NoRounds(UserError):
     """A batch that has no business in a tin full of ice."""
 
     spec: str
     reason: str
-
-    def __str__(self) -> str:
-        return f"{self.spec} takes no rounds through a tin: {self.reason}."
+    says = "{spec} takes no rounds through a tin: {reason}."
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from barkeep.domain.amounts.measures import US_UNITS, BarUnits
 from barkeep.domain.amounts.units import Unit
@@ -15,7 +14,6 @@ from barkeep.errors import UserError
 _IN_WORDS = {"ml": "a volume", "g": "a weight", "each": "a number of pieces"}
 
 
-@dataclass
 class UnusableInput(UserError):
     """A line of a recipe that cannot be used: which, from 1, as written, and why in a sentence."""
 

@@ -98,6 +98,12 @@ def base(spec: Spec, tree: FamilyTree) -> str | None:
     return bases[0].ingredient if bases else None
 
 
+def base_kind(key: str, tree: FamilyTree) -> str:
+    """The widest kind above an ingredient that a shop sells as such; else the ingredient."""
+    above = [each for each in tree.ancestors(key) if not tree[each].family]
+    return max(above, key=lambda each: (len(tree.descendants(each)), each), default=key)
+
+
 def _base_ml(lines: Sequence[Line], tree: FamilyTree) -> float:
     poured = [line for line in lines if line.quantity and tree[line.ingredient].unit == "ml"]
     strong = [line for line in poured if line.ingredient in tree.alcoholic]

@@ -43,7 +43,7 @@ def choose(page, title, state=None):
 
 def ask(screen, key):
     screen.actions_by_key[key].trigger()
-    return screen.work.dialog
+    return screen.dialog
 
 
 def now(page, bottle):
@@ -61,7 +61,7 @@ class TestWeighing:
         qtbot.keyClicks(dialog.fact, "0 g")
         assert dialog.outcome.text() == f"{GENEVER} weighs 500 g ± 2 empty."
         dialog.accept_button.click()
-        assert screen.work.dialog is None
+        assert screen.dialog is None
         assert now(page, genever).tare == Tare(500.0, 1.0)
         assert page.toast.text == f"Weighed {GENEVER} empty"
         shown = texts(screen.detail)
@@ -268,7 +268,7 @@ class TestWhereToFindThem:
             "Set its use-by day…",
             "Change its label…",
         ]
-        menu = [action.text().replace("&", "") for action in screen.actions_by_key.in_menu_order()]
+        menu = [action.text().replace("&", "") for action in screen.bar_actions]
         assert set(words) <= set(menu)
 
     def test_limes_have_only_a_label(self, page, screen):
@@ -311,7 +311,7 @@ class TestTheCountDialog:
 
     def test_a_new_bottle_is_measured_by_its_height(self, page, screen, qtbot, sample_bar, clock):
         screen.actions_by_key["add"].trigger()
-        dialog = screen.work.dialog
+        dialog = screen.dialog
         for name, text in {"name": "Own gin", "ingredient": "gin", "size": "700"}.items():
             dialog.edits[name].setText(text)
         dialog.label.shape.setCurrentIndex(dialog.label.shape.findData("tall-round"))
@@ -320,7 +320,7 @@ class TestTheCountDialog:
         assert "is not known yet" in dialog.problem("level")
         dialog.edits["level"].setText("9.46 cm")
         dialog.accept_button.click()
-        assert screen.work.dialog is None
+        assert screen.dialog is None
         with Bar.open(sample_bar, clock=clock) as fresh:
             added = bottle_named(fresh, "Own gin")
         assert added.level.amount == pytest.approx(315, abs=0.5)

@@ -355,13 +355,13 @@ def test_the_ends_of_the_shelf_stay(page, screen):
 def test_pour_with_a_note(page, screen, qtbot, sample_bar, clock):
     gin = choose(page, GIN, "open")
     act(screen, "pour")
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     qtbot.keyClicks(dialog.amount, "2 oz")
     assert dialog.outcome.text() == "Leaves 256 of 700 ml"
     assert dialog.gauge.reading.expected == pytest.approx(0.45)
     qtbot.keyClicks(dialog.note, "trial 3")
     qtbot.keyClick(dialog.note, Qt.Key.Key_Return)
-    assert screen.work.dialog is None
+    assert screen.dialog is None
     last = ledger(sample_bar, gin.id, clock)[-1]
     assert (last.kind, last.note) == ("pour", "trial 3")
     assert last.amount == pytest.approx(59.147, abs=0.001)
@@ -373,8 +373,8 @@ def test_pour_with_a_note(page, screen, qtbot, sample_bar, clock):
 def test_a_bare_number_is_in_the_bottles_unit(page, screen, qtbot):
     gin = choose(page, GIN, "open")
     act(screen, "waste")
-    qtbot.keyClicks(screen.work.dialog.amount, "15")
-    screen.work.dialog.accept_button.click()
+    qtbot.keyClicks(screen.dialog.amount, "15")
+    screen.dialog.accept_button.click()
     assert now(page, gin).level.amount == 300.0
     assert page.toast.text == f"Wasted 15 ml of {GIN}"
 
@@ -382,7 +382,7 @@ def test_a_bare_number_is_in_the_bottles_unit(page, screen, qtbot):
 def test_pouring_more_than_is_left_is_refused_in_its_field(page, screen, qtbot):
     gin = choose(page, GIN, "open")
     act(screen, "pour")
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     qtbot.keyClicks(dialog.amount, "400 ml")
     assert "85 ml more than the ledger says" in dialog.outcome.text()
     dialog.accept_button.click()
@@ -400,15 +400,15 @@ def test_pouring_more_than_is_left_is_refused_in_its_field(page, screen, qtbot):
 def test_correct(page, screen, text, level):
     gin = choose(page, GIN, "open")
     act(screen, "correct")
-    screen.work.dialog.amount.setText(text)  # no key types a real minus sign
-    screen.work.dialog.accept_button.click()
+    screen.dialog.amount.setText(text)  # no key types a real minus sign
+    screen.dialog.accept_button.click()
     assert now(page, gin).level.amount == level
 
 
 def test_a_correction_needs_its_sign(page, screen, qtbot):
     choose(page, GIN, "open")
     act(screen, "correct")
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     qtbot.keyClicks(dialog.amount, "30 ml")
     dialog.accept_button.click()
     assert "begin with + for more" in dialog.problem("amount")
@@ -431,7 +431,7 @@ def test_count_says_below_the_field_what_is_wrong(page, screen, qtbot, text, rea
     gin = choose(page, GIN, "open")
     label = page.bar.undo_label
     act(screen, "count")
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     qtbot.keyClicks(dialog.amount, text)
     dialog.accept_button.click()
     assert dialog.isVisible()
@@ -446,7 +446,7 @@ def test_count_says_below_the_field_what_is_wrong(page, screen, qtbot, text, rea
 def test_count_by_the_gauge(page, screen, qtbot, sample_bar, clock):
     gin = choose(page, GIN, "open")
     act(screen, "count")
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     dialog.gauge.setFocus()
     qtbot.keyClick(dialog.gauge, Qt.Key.Key_Home)
     assert dialog.amount.text() == "0"
@@ -465,17 +465,17 @@ def test_escape_changes_nothing(page, screen, qtbot):
     choose(page, GIN, "open")
     label = page.bar.undo_label
     act(screen, "pour")
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     qtbot.keyClicks(dialog.amount, "20 ml")
     qtbot.keyClick(dialog.amount, Qt.Key.Key_Escape)
-    assert screen.work.dialog is None
+    assert screen.dialog is None
     assert page.bar.undo_label == label
 
 
 def test_add_a_bottle_of_a_known_product(page, screen, qtbot):
     many = len(page.bar.snapshot.products)
     act(screen, "add")
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     product = bottle_named(page.bar, GIN).product
     qtbot.keyClicks(dialog.edits["name"], "lamp")
     popup = dialog.edits["name"].completer()
@@ -498,7 +498,7 @@ def test_add_a_bottle_of_a_known_product(page, screen, qtbot):
 
 def test_another_name_is_another_product(page, screen, qtbot):
     act(screen, "add")
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     dialog.choose_product(bottle_named(page.bar, GIN).product)
     qtbot.keyClicks(dialog.edits["name"], " II")
     assert dialog.known is None
@@ -508,7 +508,7 @@ def test_another_name_is_another_product(page, screen, qtbot):
 def test_add_a_new_product(page, screen, qtbot):
     before = page.bar.snapshot
     act(screen, "add")
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     alias = next(
         (alias, key)
         for key in before.knowledge.tree
@@ -531,7 +531,7 @@ def test_add_a_new_product(page, screen, qtbot):
 
 def test_every_mistake_of_the_form_is_said_in_its_field(page, screen, qtbot):
     act(screen, "add")
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     wrong = {"ingredient": "London dri gin", "size": "-3", "strength": "forty", "price": "x"}
     wrong |= {"use by": "tomorrow"}
     for name, text in wrong.items():
@@ -548,7 +548,7 @@ def test_every_mistake_of_the_form_is_said_in_its_field(page, screen, qtbot):
 def test_what_the_bar_refuses_is_said_in_its_field(page, screen, qtbot):
     gin = bottle_named(page.bar, GIN).product
     act(screen, "add")
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     written = {"name": gin.name, "maker": gin.maker, "ingredient": "London dry gin"}
     for name, text in (written | {"size": "700", "strength": "43"}).items():
         qtbot.keyClicks(dialog.edits[name], text)
@@ -565,7 +565,7 @@ def test_ingredients_complete_on_aliases(page, screen):
     tree = page.bar.snapshot.knowledge.tree
     key, alias = next((key, tree[key].aliases[0]) for key in tree if tree[key].aliases)
     act(screen, "add")
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     completer = dialog.edits["ingredient"].completer()
     completer.setCompletionPrefix(alias)
     offered = [completer.completionModel().index(n, 0) for n in range(completer.completionCount())]
@@ -593,7 +593,7 @@ def test_an_empty_bar_offers_a_beginning(qtbot, tmp_path, clock):
             act(screen, key)  # with nothing chosen, nothing happens
         assert bar.undo_label is None
         empty.buttons[0].click()
-        dialog = screen.work.dialog
+        dialog = screen.dialog
         for name, text in {"name": "First", "ingredient": "London dry gin"}.items():
             qtbot.keyClicks(dialog.edits[name], text)
         dialog.accept_button.click()

@@ -13,11 +13,11 @@ from PySide6.QtWidgets import QAbstractButton, QApplication
 from barkeep.desktop.buying.pars import NONE_YET, ParsDialog
 from barkeep.desktop.buying.shopping import BUY, COST, COUNT, NEED, PRICE, WHAT, WHY, ShoppingDialog
 from barkeep.desktop.screens.background import Background
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.domain.bar.pars import Par
 from barkeep.domain.buying.shopping import shopping_for, still_to_film
 from tests.desktop.audit import cut_off, focusable_without_name
+from tests.desktop.pages import context_over
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -34,7 +34,7 @@ def open_dialog(qtbot, tmp_path: Path):
     def opened(bar, shoots=None) -> ShoppingDialog:
         state = WindowState(tmp_path / "window.ini")
 
-        context = ScreenContext(bar, state, background, None, lambda _page, _thing: None)
+        context = context_over(bar, state, background, None)
         dialog = ShoppingDialog(context, None, shoots)
         qtbot.addWidget(dialog)
         with qtbot.waitActive(dialog):

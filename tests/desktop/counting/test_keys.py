@@ -21,7 +21,7 @@ from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
 from barkeep.desktop.shoots.log_table import COUNTED as COUNTED_IN_LOG
 from barkeep.desktop.shoots.log_table import SPILLED
 from barkeep.desktop.widgets.keys import KeyLegend
-from barkeep.domain.bottles.bottle import Bottle, ProductDraft
+from barkeep.domain.bottles.bottle import Bottle, Label
 from tests.desktop.count_keys import type_keys
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
@@ -176,7 +176,7 @@ def log(window, qtbot) -> Place:
         each for each in screen.page.findChildren(QPushButton) if each.text() == "Log it…"
     )
     QTest.mouseClick(button, Qt.MouseButton.LeftButton)
-    dialog = screen.work.dialog
+    dialog = screen.dialog
     activate(dialog, qtbot)
     qtbot.waitUntil(dialog.table.hasFocus)
     rows = dialog.table.model()
@@ -260,7 +260,7 @@ def test_pieces_in_the_log_are_counted_not_judged(window, qtbot):
 
 def test_a_round_and_a_spill_between_the_counts(window, qtbot):
     place = log(window, qtbot)
-    dialog = window.current.work.dialog
+    dialog = window.current.dialog
     type_keys("7+S20 ml<Enter>5")
     assert place.cells()[:2] == [read(place, 0, 0.7), read(place, 1, 0.5)]
     assert [each.value() for each in dialog.made] == [3, 3, 3]
@@ -287,7 +287,7 @@ def test_both_legends_say_every_key(window, qtbot):
 
 def test_escape_in_the_log_asks_before_counts_are_lost(window, qtbot):
     place = log(window, qtbot)
-    dialog = window.current.work.dialog
+    dialog = window.current.dialog
     type_keys("75<Enter>12 whatever<Enter><Esc>")
     question = dialog.question
     assert question.text() == "Leave 2 counts and 1 amount that could not be read unwritten?"
@@ -322,7 +322,7 @@ def test_escape_in_the_log_asks_before_counts_are_lost(window, qtbot):
 def test_escape_in_a_cell_gives_up_that_cell_alone(window, qtbot, keys):
     """Qt warns, and so fails this, of a field that is no longer of the list."""
     log(window, qtbot)
-    dialog = window.current.work.dialog
+    dialog = window.current.dialog
     type_keys(keys)
     assert dialog.isVisible() and dialog.question is None
     assert dialog.table.hasFocus()
@@ -330,7 +330,7 @@ def test_escape_in_a_cell_gives_up_that_cell_alone(window, qtbot, keys):
 
 def test_escape_leaves_an_untouched_log_at_once(window, qtbot):
     log(window, qtbot)
-    dialog = window.current.work.dialog
+    dialog = window.current.dialog
     type_keys("7<Back><Esc>")
     assert not dialog.isVisible()
 
@@ -348,7 +348,7 @@ def test_escape_leaves_the_shelf_and_its_counts_are_still_there(window, qtbot):
 def test_five_sealed_bottles_leave_nothing_to_count_and_escape_leaves(
     empty_bar, qapp, qtbot, tmp_path
 ):
-    draft = ProductDraft("Dry gin", "Ninepin", "london-dry-gin", 700.0)
+    draft = Label("Dry gin", "Ninepin", "london-dry-gin", 700.0)
     product = empty_bar.inventory.add_product(draft).value
     for _each in range(5):
         empty_bar.inventory.receive(product.id)

@@ -15,20 +15,16 @@ from barkeep.desktop.counting.rows import (
     COUNTED,
     DIFFERENCE,
     LEVEL,
-    CountRow,
-    ShelfCount,
-    Typed,
-    as_expected,
     count_columns,
     difference_explained,
     difference_in_words,
-    tenths,
     totals_in_words,
 )
 from barkeep.desktop.counting.view import gauge_in
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, LEVEL_ROLE, SUBTITLE_ROLE
 from barkeep.domain.bottles.bottle import TENTHS_SIGMA, Bottle, Label, Level, Product
+from barkeep.domain.bottles.counting import CountRow, ShelfCount, Typed, as_expected, tenths
 from barkeep.domain.bottles.levels import EMPTY_SIGMA, MeasuredLevel
 from tests.desktop.bottles.bottle_page import bottle_named, bottles_page, ledger
 
@@ -125,10 +121,11 @@ def test_a_counted_row_stays_when_the_toggle_goes_off(page, counting, press):
 def test_model_keeps_qts_rules(bar, qtmodeltester):
     count = ShelfCount()
     model = RowTable(count_columns())
-    model.show_rows(count.rows(bar.snapshot, everything=True))
+    snapshot = bar.snapshot
+    model.show_rows(count.rows(snapshot.bottles, snapshot.knowledge.tree, everything=True))
     qtmodeltester.check(model, force_py=True)
     for number, row in enumerate(model.rows):
-        count.take(row.bottle.id, tenths(row.bottle, 3))
+        count = count.taken(row.bottle.id, tenths(row.bottle, 3))
         model.replace_row(number, count.row(row))
 
 

@@ -41,7 +41,7 @@ def changed(bar) -> tuple[str, str]:
 
 
 def opened(window, qtbot, text: str, file: str = "drinks.txt") -> ImportSpecsDialog:
-    import_texts(window, [NamedText(file, text)])
+    import_texts(window.context, [NamedText(file, text)], window)
     dialog = window.findChild(ImportSpecsDialog)
     settle(window, qtbot)
     return dialog
@@ -162,8 +162,8 @@ def test_stopping_leaves_nothing_behind(window, bar, qtbot, when):
 
         return asked
 
-    ask = dialog.work.ask
-    dialog.work.ask = lambda question, *others: ask(hold(question), *others)
+    ask = dialog.asking.ask
+    dialog.asking.ask = lambda question, *others: ask(hold(question), *others)
     if when == "reading":
         dialog._read()
     else:
@@ -223,7 +223,9 @@ def test_a_file_is_chosen_dropped_or_pasted(window, bar, qtbot, tmp_path, monkey
 
 
 def test_a_list_of_bottles_is_still_one(window, qtbot):
-    import_texts(window, [NamedText("a.csv", "product,ingredient,size\nGin,gin,700\n")])
+    import_texts(
+        window.context, [NamedText("a.csv", "product,ingredient,size\nGin,gin,700\n")], window
+    )
     assert window.findChild(ImportDialog) is not None
     assert window.findChild(ImportSpecsDialog) is None
 

@@ -8,7 +8,6 @@ from PySide6.QtGui import QGuiApplication
 
 from barkeep.desktop.making.batch import BatchDialog
 from barkeep.desktop.screens.background import Background
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import to_quantity
@@ -16,6 +15,7 @@ from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.domain.pouring.supply import supply_of
 from tests.cli.test_batch import OF_ICE
 from tests.desktop.audit import cut_off, focusable_without_name
+from tests.desktop.pages import context_over
 from tests.desktop.shell.test_main_window import press, settle
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
@@ -24,7 +24,7 @@ pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=T
 @pytest.fixture
 def dialog(bar, qtbot, tmp_path):
     state = WindowState(tmp_path / "window.ini")
-    context = ScreenContext(bar, state, Background(), None, lambda _page, _thing: None)
+    context = context_over(bar, state, Background(), None)
     shown = BatchDialog(context, bar.specs.get("Request Stop"))
     qtbot.addWidget(shown)
     with qtbot.waitActive(shown):

@@ -11,11 +11,11 @@ from PySide6.QtWidgets import QLabel, QPushButton, QWidget
 from barkeep.desktop.making.house_made import FIRST, MakeDialog
 from barkeep.desktop.publishing.publish import PublishDialog
 from barkeep.desktop.screens.background import Background
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.notices import Toast
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from tests.desktop.audit import cut_off, focusable_without_name
+from tests.desktop.pages import context_over
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -26,7 +26,7 @@ def context(bar, qtbot, tmp_path):
     qtbot.addWidget(host)
     background = Background()
     state = WindowState(tmp_path / "window.ini")
-    yield ScreenContext(bar, state, background, Toast(host), lambda _page, _thing: None)
+    yield context_over(bar, state, background, Toast(host))
     background.finish()
 
 

@@ -12,10 +12,9 @@ import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import QSize
 
-from barkeep.desktop.printing.block_document import document_of
+from barkeep.desktop.printing.block_document import PER_INCH, document_of, from_mm
 from barkeep.desktop.printing.layout import steps_of
 from barkeep.desktop.printing.output import PdfFile, picture_of
-from barkeep.desktop.printing.scale import PER_INCH, from_mm
 from barkeep.desktop.printing.steps import Steps
 from barkeep.documents.printed.blocks import Rows, job_text
 from barkeep.documents.printed.jobs import (

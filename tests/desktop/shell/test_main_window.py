@@ -9,7 +9,7 @@ from datetime import datetime
 import pytest
 from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication
-from PySide6.QtWidgets import QApplication, QListWidget, QWidget
+from PySide6.QtWidgets import QApplication, QListWidget, QPushButton, QWidget
 
 from barkeep import __version__
 from barkeep.application.bar import Bar
@@ -18,7 +18,7 @@ from barkeep.desktop.importing.files import import_files
 from barkeep.desktop.look.tones import current_tones, read_tones
 from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.publishing.publish import PublishDialog
-from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, rows_of
+from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, rows_of
 from barkeep.desktop.shell.main_window import NARROW_BELOW, MainWindow, WindowHooks
 from barkeep.desktop.shell.pages import PAGES
 from tests.desktop.audit import cut_off, focusable_without_name, mnemonics, shortcuts_of
@@ -87,7 +87,7 @@ def test_no_shortcut_is_given_twice(window, qtbot):
 
 
 def test_the_expected_shortcuts_are_there(open_window):
-    hooks = WindowHooks(lambda _path: None, import_files, lambda _window: None)
+    hooks = WindowHooks(lambda _path: None, import_files, lambda _context, _parent: None)
     given = set(shortcuts_of(list(open_window(hooks).actions_.all)))
     every = [
         "Ctrl+Z",
@@ -105,7 +105,7 @@ def test_the_expected_shortcuts_are_there(open_window):
 
 
 def test_no_letter_is_underlined_twice_in_a_menu(open_window):
-    hooks = WindowHooks(lambda _path: None, import_files, lambda _window: None)
+    hooks = WindowHooks(lambda _path: None, import_files, lambda _context, _parent: None)
     window = open_window(hooks)
     for action in window.menuBar().actions():
         letters = Counter(mnemonics(action.menu()))
@@ -127,7 +127,7 @@ def named(action) -> set[str]:
 def test_what_nobody_does_is_not_offered(window, open_window):
     assert not window.actions_.settings.isVisible()
     assert not window.actions_.import_files.isVisible()
-    hooks = WindowHooks(lambda _path: None, import_files, lambda _window: None)
+    hooks = WindowHooks(lambda _path: None, import_files, lambda _context, _parent: None)
     offering = open_window(hooks).actions_
     assert offering.settings.isVisible()
     assert offering.import_files.isVisible()
@@ -309,7 +309,7 @@ def test_the_first_runs_import_brings_a_list_in(
         return [str(file)], ""
 
     monkeypatch.setattr(
-        "barkeep.desktop.shell.menus.QFileDialog.getOpenFileNames", staticmethod(choose)
+        "barkeep.desktop.shell.main_window.QFileDialog.getOpenFileNames", staticmethod(choose)
     )
     window = open_window(WindowHooks(import_files=import_files), over=empty_bar)
     page = window.show_page("bottles")
@@ -473,7 +473,7 @@ def test_no_backup_is_written_over_the_bar(window, monkeypatch, suffix):
     bar = window.bar.path
     target, before = bar.with_name(bar.name + suffix), bar.read_bytes()
     monkeypatch.setattr(
-        "barkeep.desktop.shell.menus.QFileDialog.getSaveFileName",
+        "barkeep.desktop.shell.main_window.QFileDialog.getSaveFileName",
         lambda *_args: (str(target), ""),
     )
     window.actions_.back_up.trigger()
@@ -487,7 +487,7 @@ def test_a_backup_is_written_where_it_is_wanted(window, tmp_path, monkeypatch, c
     mine = tmp_path / "copy.barkeep.part"
     mine.write_text("mine", encoding="utf-8")
     monkeypatch.setattr(
-        "barkeep.desktop.shell.menus.QFileDialog.getSaveFileName",
+        "barkeep.desktop.shell.main_window.QFileDialog.getSaveFileName",
         lambda *_args: (str(target), ""),
     )
     window.actions_.back_up.trigger()
@@ -495,3 +495,20 @@ def test_a_backup_is_written_where_it_is_wanted(window, tmp_path, monkeypatch, c
     assert mine.read_text(encoding="utf-8") == "mine"
     with Bar.open(target, clock=clock) as copy:
         assert copy.snapshot.bottles == window.bar.snapshot.bottles
+
+
+def test_what_is_new_is_told_by_version(window):
+    window.actions_.changes.trigger()
+    words = window.findChild(TextDialog).text.toPlainText()
+    assert words.startswith("What is new") and __version__ in words
+
+
+def test_about_shows_our_licence_and_those_of_what_it_is_built_on(window):
+    window.actions_.about.trigger()
+    about = window.findChild(AboutDialog)
+    (show,) = [each for each in about.findChildren(QPushButton) if "Licences" in each.text()]
+    show.click()
+    words = about.findChild(TextDialog).text.toPlainText()
+    assert words.startswith("barkeep\nMIT License")
+    for name in ("networkx", "pint", "Qt for Python", "SQLAlchemy", "msgspec"):
+        assert f"\n{name}\n" in words

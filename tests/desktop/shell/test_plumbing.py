@@ -13,8 +13,8 @@ from PySide6.QtWidgets import QWidget
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.shell.bar_signals import BarSignals
 from barkeep.desktop.shell.faults import CrashDialog, Faults, details_of
+from barkeep.desktop.shell.main_window import BarSignals
 from barkeep.errors import NothingToUndo, UnknownName, UserError
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.patience import WAIT_S

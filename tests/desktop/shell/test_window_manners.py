@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QMenu, QMessageBox, QWidget
 
 from barkeep.desktop.shell.main_window import MainWindow
 from barkeep.desktop.shell.pages import PAGES
+from barkeep.domain.bottles.counting import ShelfCount
 from tests.desktop.pages import settle, tabbed
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
@@ -125,9 +126,9 @@ def test_counts_are_discarded_where_that_is_wanted(window, counting, qtbot):
 
 def test_one_bottle_is_one_bottle_and_none_asks_nothing(window, counting):
     for bottle in list(counting.count.levels)[1:]:
-        counting.count.drop(bottle)
+        counting.counting.count = counting.count.dropped(bottle)
     assert counting.unsaved() == "1 counted bottle is not confirmed yet."
-    counting.count.clear()
+    counting.counting.count = ShelfCount()
     assert counting.unsaved() == ""
     window.close()
     assert not window.isVisible()

@@ -88,7 +88,7 @@ def test_what_runs_out_and_what_would_save_it(page, qtbot):
 
 def test_a_bottle_is_chosen_for_a_line(page, qtbot):
     shoot = choose(page, qtbot, "Snow Plough")
-    menu = page.screen.work.menu_for(shoot, 0)
+    menu = page.screen.menu_for(shoot, 0)
     below = [each.menu() for each in menu.actions()]
     words = [action.text() for action in below[0].actions() if action.text()]
     assert words[0] == "As written" and any("genever" in each for each in words[1:])
@@ -125,8 +125,8 @@ def test_from_idea_to_filmed(page, qtbot):
     press(page, qtbot, "It is filmed")
     assert page.screen.current.state == "filmed"
     press(page, qtbot, "Log it…")
-    assert page.screen.work.dialog.windowTitle() == "Log Branch Line"
-    page.screen.work.dialog.close()
+    assert page.screen.dialog.windowTitle() == "Log Branch Line"
+    page.screen.dialog.close()
 
 
 def test_repeated_removed_and_put_back(page, qtbot):
@@ -151,8 +151,8 @@ def test_a_logged_one_says_what_it_did(page, qtbot):
     below = words[words.index(gin.title) + 1]
     assert below.startswith(f"Poured {gin.poured:.0f} ml; expected {gin.expected:.0f} ml")
     assert f"counted {gin.counted:.0f} ml: {gin.variance:.0f} ml less" in below
-    page.screen.work.show_variances()
-    dialog = page.screen.work.dialog
+    page.screen.show_variances()
+    dialog = page.screen.dialog
     assert dialog.table.rows and dialog.reason.text().startswith(dialog.table.rows[0].title)
     dialog.close()
 
@@ -262,7 +262,7 @@ def test_a_step_is_made_from_the_list(page, qtbot):
         if each.accessibleName() == "Make lime juice…"
     ]
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
-    dialog = page.screen.work.dialog
+    dialog = page.screen.dialog
     assert dialog.what.text() == "Lime juice"
     assert dialog.amount.currentText().startswith("153")
     dialog.close()
@@ -274,21 +274,21 @@ def test_the_menu_opens_below_its_button_and_marks_what_is_poured(page, qtbot):
     page.screen.detail.ensureWidgetVisible(button)
     button.setFocus()
     qtbot.keyClick(button, Qt.Key.Key_Space)
-    menu = page.screen.work.dialog
+    menu = page.screen.dialog
     assert menu.isVisible()
     assert menu.pos() == button.mapToGlobal(button.rect().bottomLeft())
     menu.close()
-    rum = page.screen.work.menu_for(shoot, 0).actions()[0].menu().actions()
+    rum = page.screen.menu_for(shoot, 0).actions()[0].menu().actions()
     assert [each.text() for each in rum if each.isChecked()] == ["As written"]
     wanted = next(each for each in rum if each.text().startswith("Marrow Hill"))
     text = wanted.text()
     wanted.trigger()
     page.settle(qtbot)
-    again = page.screen.work.menu_for(page.screen.current, 0).actions()[0].menu().actions()
+    again = page.screen.menu_for(page.screen.current, 0).actions()[0].menu().actions()
     assert [each.text() for each in again if each.isChecked()] == [text]
     (maraschino,) = [
         each.menu()
-        for each in page.screen.work.menu_for(page.screen.current, 0).actions()
+        for each in page.screen.menu_for(page.screen.current, 0).actions()
         if each.text() == "Maraschino liqueur"
     ]
     assert maraschino.actions()[-1].text() == "No bottle here fits"

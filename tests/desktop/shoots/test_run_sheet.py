@@ -9,13 +9,11 @@ from PySide6.QtGui import QColor, QGuiApplication
 from PySide6.QtWidgets import QApplication, QWidget
 
 from barkeep.application.publishing import publish_text_of, run_sheet_of
-from barkeep.desktop.printing.block_document import boxes_of, document_of
+from barkeep.desktop.printing.block_document import boxes_of, document_of, from_mm
 from barkeep.desktop.printing.output import picture_of
 from barkeep.desktop.printing.pages import Placed, PrintedPage
-from barkeep.desktop.printing.scale import from_mm
 from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.screens.background import Background
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shoots.run_sheet import RunSheetDialog
 from barkeep.desktop.widgets.notices import Toast
@@ -24,6 +22,7 @@ from barkeep.documents.printed.jobs import run_sheet_job
 from barkeep.documents.printed.paper import shipped_sizes
 from barkeep.documents.printed.templates import shipped_templates
 from tests.desktop.audit import cut_off, focusable_without_name
+from tests.desktop.pages import context_over
 from tests.desktop.printing.test_printing import assert_all_there, bare, text_of
 from tests.documents.printed.sizes import size_named
 from tests.shoots_to_run import branch_line
@@ -47,7 +46,7 @@ def dialog(bar, tmp_path, qtbot):
     background = Background()
     parent = QWidget()
     state, toast = WindowState(tmp_path / "window.ini"), Toast(parent)
-    context = ScreenContext(bar, state, background, toast, lambda _page, _thing: None)
+    context = context_over(bar, state, background, toast)
     shown = RunSheetDialog(context, branch_line(bar.snapshot))
     qtbot.addWidget(parent)
     qtbot.addWidget(shown)

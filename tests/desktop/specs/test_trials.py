@@ -68,7 +68,7 @@ def asked(screen, name, qtbot):
 def opened(screen, name, qtbot):
     """The dialog that a button opens."""
     press(screen, name, qtbot)
-    dialog = screen.trials.dialog
+    dialog = screen.dialog
     qtbot.waitUntil(lambda: QApplication.focusWidget() is dialog.tasters)
     return dialog
 
@@ -253,7 +253,7 @@ class TestChanging:
     def test_one_saved_as_it_was_changes_nothing(self, bar, screen, page, qtbot):
         screen.show_thing(TRIED)
         press(screen, "Edit… trial of 20 September", qtbot)
-        screen.trials.dialog.submit()
+        screen.dialog.submit()
         assert bar.undo_label is None and page.toast.text == ""
 
     def test_scores_on_a_scale_that_is_gone_are_kept(self, bar, screen, qtbot):

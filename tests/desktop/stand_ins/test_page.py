@@ -121,8 +121,8 @@ def show(page, qtbot, key):
 
 def open_form(page, qtbot, key):
     show(page, qtbot, key)
-    page.screen.work.add_action.trigger()
-    return page.screen.work.dialog
+    page.screen.add_action.trigger()
+    return page.screen.dialog
 
 
 def fill(dialog, **texts):
@@ -172,7 +172,7 @@ def test_adding_is_undone_by_the_toast(bar, page, dialog, qtbot):
     page.settle(qtbot)
     assert entry_of(bar) == shipped
     assert not any("your own" in text for text in page.detail_texts())
-    assert not page.screen.work.remove_action.isEnabled()
+    assert not page.screen.remove_action.isEnabled()
 
 
 def test_a_way_through_an_own_stand_in_says_so(bar, page, qtbot):
@@ -355,8 +355,8 @@ def test_of_several_the_one_that_is_chosen_goes(bar, page, qtbot):
     for offered in (OFFERED, "blue-curacao"):
         bar.knowledge.add_stand_in(StandIn(WANTED, offered, 0.7, 1.0, "mine"))
     show(page, qtbot, WANTED)
-    page.screen.work.remove_action.trigger()
-    menu = page.screen.work.choice
+    page.screen.remove_action.trigger()
+    menu = page.screen.dialog
     assert entry_of(bar).own and entry_of(bar, WANTED, "blue-curacao").own
     offered = {action.text(): action for action in menu.actions()}
     assert set(offered) == {"Triple sec", "Blue curaçao"}
@@ -368,7 +368,7 @@ def test_of_several_the_one_that_is_chosen_goes(bar, page, qtbot):
 
 def test_removing_is_offered_only_where_there_is_an_own_one(bar, page, qtbot):
     bar.knowledge.add_stand_in(StandIn(WANTED, OFFERED, 0.5, 1.0, "mine"))
-    remove = page.screen.work.remove_action
+    remove = page.screen.remove_action
     show(page, qtbot, WANTED)
     assert remove.isEnabled()
     show(page, qtbot, OFFERED)
@@ -377,7 +377,7 @@ def test_removing_is_offered_only_where_there_is_an_own_one(bar, page, qtbot):
 
 def test_without_a_chosen_ingredient_nothing_can_be_added(page, qtbot):
     page.screen.search.set_text("qqqq")
-    assert not page.screen.work.add_action.isEnabled()
-    assert not page.screen.work.add_button.isEnabled()
+    assert not page.screen.add_action.isEnabled()
+    assert not page.screen.add_button.isEnabled()
     page.screen.clear_filters()
-    assert page.screen.work.add_button.isEnabled()
+    assert page.screen.add_button.isEnabled()

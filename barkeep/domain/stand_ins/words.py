@@ -5,6 +5,7 @@ from __future__ import annotations
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.uses import Scope
+from barkeep.domain.pouring.sourcing import WITHIN
 
 SCOPE_WORDS: dict[Scope, str] = {
     "shaken": "Only in shaken drinks",
@@ -16,9 +17,11 @@ SCOPE_WORDS: dict[Scope, str] = {
 
 def closeness_word(closeness: float) -> str:
     """Exact, close from 0.8, loose from 0.6, far below that."""
-    if closeness >= 1.0 - 1e-9:
+    if closeness >= WITHIN["exact"] - 1e-9:
         return "Exact"
-    return "Close" if closeness >= 0.8 else "Loose" if closeness >= 0.6 else "Far"
+    if closeness >= WITHIN["close"]:
+        return "Close"
+    return "Loose" if closeness >= WITHIN["loose"] else "Far"
 
 
 def closeness_in_words(closeness: float) -> str:

@@ -7,7 +7,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QFontMetrics
 
 from barkeep.application.publishing import camera_drinks, camera_drinks_of
-from barkeep.desktop.shoots.camera_sheet import (
+from barkeep.desktop.drink.camera_sheet import (
     AHEAD,
     CAPITAL_SHARE,
     DONE,
