@@ -10,7 +10,7 @@ from typing import get_args
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.session import Session
-from barkeep.application.shelving import NeverOffered, StillInUse
+from barkeep.application.shelving import NeverOffered, StillInUse, refuse_beyond, refuse_figures
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.relations import Input, MadeFrom, StandIn
@@ -177,17 +177,9 @@ def _checked_ingredient(ingredient: Ingredient, tree: FamilyTree) -> Ingredient:
 
 
 def _refuse_numbers(ingredient: Ingredient) -> None:
-    checks = (
-        ("strength", ingredient.abv_percent, 100.0, "it is 0 to 100 % vol"),
-        ("sugar", ingredient.sugar_g_per_l, None, "it is 0 g/l or more"),
-        ("acid", ingredient.acid_g_per_l, None, "it is 0 g/l or more"),
-        ("shelf life", ingredient.shelf_life_days, None, "it is 0 days or more"),
-    )
-    for field, value, highest, expected in checks:
-        if value is None:
-            continue
-        if not isfinite(value) or value < 0 or (highest is not None and value > highest):
-            raise InvalidField(field, value, expected)
+    refuse_figures(ingredient)
+    days = ingredient.shelf_life_days
+    refuse_beyond("shelf life", days, None, "it is 0 days or more")
     if not (isfinite(ingredient.typical_size) and ingredient.typical_size > 0):
         raise InvalidField("typical size", ingredient.typical_size, "it is more than nothing")
 

@@ -161,10 +161,15 @@ def _refuse_unknown_country(country: str) -> None:
     try:
         standard_drink(country)
     except UnknownName as error:
-        expected = "no standard drink of that country is known"
-        if error.nearest:
-            expected += f"; the nearest is {error.nearest[0]}"
-        raise InvalidField("country", country, expected) from None
+        raise _unknown_country(country, error.nearest[:1]) from None
+
+
+def _unknown_country(country: str, nearest: Sequence[str]) -> InvalidField:
+    expected = "no standard drink of that country is known"
+    if nearest:
+        are = "is" if len(nearest) == 1 else "are"
+        expected += f"; the nearest {are} {spoken_list(nearest)}"
+    return InvalidField("country", country.strip(), expected)
 
 
 STYLE_NAMES: Mapping[Style, str] = {
@@ -286,14 +291,7 @@ def _country(settings: Settings, text: str) -> Settings:
     try:
         return replace(settings, country=country_named(text))
     except UnknownName as unknown:
-        expected = "no standard drink of that country is known"
-        if unknown.nearest:
-            expected += f"; the nearest {_are(unknown.nearest)} {spoken_list(unknown.nearest)}"
-        raise InvalidField("country", text.strip(), expected) from None
-
-
-def _are(names: Sequence[str]) -> str:
-    return "is" if len(names) == 1 else "are"
+        raise _unknown_country(text, unknown.nearest) from None
 
 
 def country_hint() -> str:

@@ -14,8 +14,7 @@ from barkeep.application.done import Done
 from barkeep.application.finding import find_bottle, find_drink, find_ingredient, find_spec
 from barkeep.application.session import Session
 from barkeep.application.shelving import bottle_there, count_one, taken_from
-from barkeep.domain.amounts.amount import parse_amount
-from barkeep.domain.amounts.measures import to_quantity
+from barkeep.domain.amounts.measures import quantity_in
 from barkeep.domain.bar.shoots import (
     MOST_SHOOT_SERVES,
     STATES,
@@ -356,7 +355,7 @@ def spills(written: Iterable[str], snapshot: Snapshot) -> Mapping[int, float]:
     for text in written:
         name, amount = _parted(text, "--spill")
         bottle = find_bottle(snapshot, name, rather_open=True)
-        spilled = to_quantity(parse_amount(amount, units), bottle.product.unit, units)
+        spilled = quantity_in(amount, bottle.product.unit, units)
         found[bottle.id] = found.get(bottle.id, 0.0) + spilled
     return found
 

@@ -2,20 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import replace
 from datetime import date
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient, find_spec, nearest_names
 from barkeep.application.session import Session
-from barkeep.application.spec_imports import (
-    Decision,
-    ImportedSpecs,
-    ImportPreview,
-    Progress,
-    import_previewed,
-)
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES
 from barkeep.domain.specs.riffs import family
@@ -46,7 +39,7 @@ class Specs:
         checked = [self._checked(spec) for spec in specs]
         self._refuse_unknown_riffs(checked)
         with self._session.writing(_label("Add", checked)) as work:
-            self._refuse_taken(work, checked)
+            refuse_taken_names(self._session, work, checked)
             today = work.at.date()
             ids = work.insert("spec", [replace(each, added=today) for each in checked])
         return self._session.finished(work, lambda bar: tuple(map(bar.spec_by_id.__getitem__, ids)))
@@ -59,20 +52,11 @@ class Specs:
         checked = self._checked(spec)
         with self._session.writing(f"Change spec {checked.name}") as work:
             old, spec_id = _spec_there(work, spec.id)
-            self._refuse_taken(work, [checked], apart_from=[spec_id])
+            refuse_taken_names(self._session, work, [checked], [spec_id])
             if checked.riff_of != old.riff_of:
                 self._refuse_unknown_riffs([checked])
             work.put("spec", (spec_id,), replace(checked, added=old.added))
         return self._session.finished(work, lambda bar: bar.spec_by_id[spec_id])
-
-    def import_previewed(
-        self,
-        looked_at: ImportPreview,
-        decisions: Mapping[int, Decision] | None = None,
-        progress: Progress | None = None,
-    ) -> Done[ImportedSpecs]:
-        """Bring in what `spec_preview.preview` found; see `spec_imports.import_previewed`."""
-        return import_previewed(self._session, looked_at, decisions or {}, progress)
 
     def remove(self, spec_id: int) -> Done[Spec]:
         """Take a spec out of the book. Raises `UnknownName`."""
@@ -115,15 +99,17 @@ class Specs:
             if folded(spec.riff_of) not in known:
                 raise UnknownName("spec", spec.riff_of, nearest_names(spec.riff_of, names))
 
-    def _refuse_taken(
-        self, work: UnitOfWork, specs: Sequence[Spec], apart_from: Collection[int] = ()
-    ) -> None:
-        taken = set(spec_rows.taken_names(work.connection, apart_from))
-        taken |= {folded(each.name) for each in self._session.shipped.classics}
-        for spec in specs:
-            if folded(spec.name) in taken:
-                raise DuplicateName("spec", spec.name)
-            taken.add(folded(spec.name))
+
+def refuse_taken_names(
+    session: Session, work: UnitOfWork, specs: Iterable[Spec], apart_from: Collection[int] = ()
+) -> None:
+    """Raises `DuplicateName` for a name that another spec or a classic has, or two of these."""
+    taken = set(spec_rows.taken_names(work.connection, apart_from))
+    taken |= {folded(each.name) for each in session.shipped.classics}
+    for spec in specs:
+        if folded(spec.name) in taken:
+            raise DuplicateName("spec", spec.name)
+        taken.add(folded(spec.name))
 
 
 def _spec_there(work: UnitOfWork, spec_id: int | None) -> tuple[Spec, int]:
@@ -156,7 +142,7 @@ class Trials:
         """
         checked = self._checked(trial)
         with self._session.writing() as work:
-            work.label = f"Add trial of {_spec_tasted(work, trial.spec_id).name}"
+            work.label = f"Add trial of {_spec_there(work, trial.spec_id)[0].name}"
             (trial_id,) = work.insert("trial", [checked])
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
@@ -168,7 +154,7 @@ class Trials:
         with self._session.writing() as work:
             before, trial_id = _trial_there(work, trial.id)
             checked = self._checked(trial, before.scores)
-            work.label = f"Change trial of {_spec_tasted(work, trial.spec_id).name}"
+            work.label = f"Change trial of {_spec_there(work, trial.spec_id)[0].name}"
             work.put("trial", (trial_id,), checked)
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
@@ -176,7 +162,7 @@ class Trials:
         """Take a trial away. Raises `UnknownName`."""
         with self._session.writing() as work:
             trial, _ = _trial_there(work, trial_id)
-            work.label = f"Remove trial of {_spec_tasted(work, trial.spec_id).name}"
+            work.label = f"Remove trial of {_spec_there(work, trial.spec_id)[0].name}"
             work.put("trial", (trial_id,), None)
         return self._session.finished(work, lambda _bar: trial)
 
@@ -187,7 +173,7 @@ class Trials:
         """
         with self._session.writing() as work:
             trial, _ = _trial_there(work, trial_id)
-            spec = _spec_tasted(work, trial.spec_id)
+            spec = _spec_there(work, trial.spec_id)[0]
             work.label = f"Mark {spec.name} as {'won' if won else 'not won'}"
             work.put("trial", (trial_id,), replace(trial, won=won))
             for other in self._overruled(trial, spec) if won else ():
@@ -242,13 +228,6 @@ def _refuse_twice(scores: Sequence[Score]) -> None:
 
 def _moment(trial: Trial) -> tuple[date, int]:
     return (trial.on, trial.id or 0)
-
-
-def _spec_tasted(work: UnitOfWork, spec_id: int) -> Spec:
-    found = spec_rows.read_spec(work.connection, spec_id)
-    if found is None:
-        raise UnknownName("spec of yours", f"#{spec_id}")
-    return found
 
 
 def _trial_there(work: UnitOfWork, trial_id: int | None) -> tuple[Trial, int]:

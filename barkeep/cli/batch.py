@@ -10,10 +10,11 @@ from barkeep.application.finding import find_ingredient, find_spec
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, one_of
 from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import Answer, rounded, table
-from barkeep.domain.amounts.amount import Amount, parse_amount
-from barkeep.domain.amounts.measures import show_quantity, to_quantity
+from barkeep.domain.amounts.amount import parse_amount, spaced
+from barkeep.domain.amounts.measures import quantity_in, show_quantity
 from barkeep.domain.amounts.rounding import down_to, rounded_down
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.levels import share_in
 from barkeep.domain.drink.words import caution_in_words
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.batches import (
@@ -96,7 +97,7 @@ def _target(arguments: Arguments, snapshot: Snapshot) -> Target:
     if arguments.serves is not None:
         return ForServes(_number(arguments.serves))
     if arguments.volume is not None:
-        return ForVolume(_volume(arguments.volume, snapshot))
+        return ForVolume(quantity_in(arguments.volume, "ml", snapshot.settings.units))
     if arguments.vessel is not None:
         return _in_vessel(arguments, snapshot)
     name, equals, amount = arguments.pivot.rpartition("=")
@@ -104,8 +105,7 @@ def _target(arguments: Arguments, snapshot: Snapshot) -> Target:
         raise AmountError(arguments.pivot, FROM)
     key = find_ingredient(snapshot.knowledge.tree, name.strip())
     unit = snapshot.knowledge.tree[key].unit
-    units = snapshot.settings.units
-    return FromIngredient(key, to_quantity(parse_amount(amount, units), unit, units))
+    return FromIngredient(key, quantity_in(amount, unit, snapshot.settings.units))
 
 
 def _in_vessel(arguments: Arguments, snapshot: Snapshot) -> ForVessel:
@@ -114,31 +114,27 @@ def _in_vessel(arguments: Arguments, snapshot: Snapshot) -> ForVessel:
     kinds = shipped_vessel_kinds().values()
     kind = next((each for each in kinds if text.casefold().startswith(each.name)), None)
     size = text[len(kind.name) :] if kind else text
-    volume_ml = kind.size_ml if kind and not size.strip() else _volume(size, snapshot)
+    if kind and not size.strip():
+        volume_ml = kind.size_ml
+    else:
+        volume_ml = quantity_in(size, "ml", snapshot.settings.units)
     if arguments.room is not None:
-        return ForVessel(volume_ml, _share(arguments.room))
+        return ForVessel(volume_ml, _room(arguments.room))
     return kind.target(volume_ml) if kind else ForVessel(volume_ml)
 
 
-def _volume(text: str, snapshot: Snapshot) -> float:
-    units = snapshot.settings.units
-    return to_quantity(parse_amount(text, units), "ml", units)
-
-
 def _number(text: str) -> float:
-    amount: Amount = parse_amount(text)
+    amount = parse_amount(text)
     if amount.unit != "each" or amount.high is not None:
         raise AmountError(text, "write one number, such as 12")
     return amount.value
 
 
-def _share(text: str) -> float:
-    percent = text.strip().removesuffix("%").strip()
-    try:
-        share = float(percent.replace(",", "."))
-    except ValueError:
-        raise InvalidField("room", text, "write a share such as 10 % or 0.1") from None
-    return share / 100.0 if text.strip().endswith("%") else share
+def _room(text: str) -> float:
+    share = share_in(spaced(text.strip()), "ml")
+    if share is None:
+        raise InvalidField("room", text, "write a share such as 10 % or 0.1")
+    return share
 
 
 def _batch_json(

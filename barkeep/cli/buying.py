@@ -173,7 +173,7 @@ def _shown(found: ShoppingList, tree: FamilyTree) -> Iterator[str]:
 
 def _receive(bar: Bar, arguments: Arguments) -> Answer:
     bought = [read_bought(each, bar.snapshot, arguments.on) for each in arguments.received]
-    bottles = bar.inventory.receive_bought(bought).value
+    bottles = bar.shopping.receive(bought).value
     return Answer(
         lambda: {"received": [_bottle_json(each) for each in bottles]},
         _received(bottles, bar.snapshot.settings.currency),

@@ -32,7 +32,7 @@ def count(arguments: Arguments, bar: Bar) -> Answer:
     bottle = find_bottle(snapshot, arguments.bottle, rather_open=True)
     container = container_of(bottle, snapshot.knowledge.tree, snapshot.bottles)
     level = parse_level(" ".join(arguments.level), container, snapshot.settings.units)
-    (counted,) = bar.inventory.count({bottle.id: level}).value
+    (counted,) = bar.counting.count({bottle.id: level}).value
     said = f"{counted.bottle.product.title}: {counted.sentence}."
     return Answer(lambda: _counted_json(counted, level), said)
 
@@ -75,7 +75,7 @@ def tare(arguments: Arguments) -> Answer:
     weight_g = read_weight_g(" ".join(arguments.weight))
     with opened_bar(arguments) as bar:
         bottle = find_bottle(bar.snapshot, arguments.bottle, rather_open=True)
-        weighed = bar.inventory.learn_tare(bottle.id, weight_g, arguments.full).value
+        weighed = bar.counting.learn_tare(bottle.id, weight_g, arguments.full).value
     empty, product = weighed.bottle.tare, weighed.bottle.product
     return Answer(
         lambda: {
@@ -108,7 +108,7 @@ def dasher(arguments: Arguments, bar: Bar) -> Answer:
     text, units = " ".join(arguments.dash), bar.snapshot.settings.units
     bottle = find_bottle(bar.snapshot, arguments.bottle, rather_open=True)
     dash_ml = None if text == USUAL else read_dash_ml(text, units)
-    bottle = bar.inventory.set_dasher(bottle.id, dash_ml).value
+    bottle = bar.counting.set_dasher(bottle.id, dash_ml).value
     is_so = f"what the bar means by a dash, {show_volume(units.dash_ml)}"
     if bottle.dash_ml is not None:
         is_so = show_volume(bottle.dash_ml)

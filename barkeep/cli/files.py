@@ -5,17 +5,17 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 
 from barkeep.application.bar import Bar
-from barkeep.application.bottle_imports import Imported
 from barkeep.application.finding import find_spec
-from barkeep.application.publishing import cards_of, specs_to_export
-from barkeep.application.spec_imports import (
+from barkeep.application.imports import (
     Decision,
     Differing,
+    ImportedBottles,
     ImportedSpecs,
     ImportPreview,
     NamedText,
     preview,
 )
+from barkeep.application.publishing import cards_of, specs_to_export
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.bar_source import in_bar, opened_bar, read_file, shown_name
 from barkeep.cli.endings import complain
@@ -82,7 +82,7 @@ def _bottles(bar: Bar, name: str, text: str) -> Answer:
     found = read_bottles_csv(text, snapshot.knowledge.tree, snapshot.settings.units)
     if found.problems:
         raise UnusableFile(name, found.problems)
-    imported = bar.inventory.import_rows(found.rows, name).value
+    imported = bar.imports.bottles(found.rows, name).value
     return Answer(
         lambda: {
             "products": imported.products,
@@ -93,7 +93,7 @@ def _bottles(bar: Bar, name: str, text: str) -> Answer:
     )
 
 
-def _bottles_shown(name: str, imported: Imported, ignored: tuple[str, ...]) -> Iterator[str]:
+def _bottles_shown(name: str, imported: ImportedBottles, ignored: tuple[str, ...]) -> Iterator[str]:
     if ignored:
         complain(f"{name}: nothing was read from {spoken_list(ignored, 'and')}.")
     new = counted(imported.products, "new product")
@@ -106,7 +106,7 @@ def _specs(bar: Bar, name: str, text: str, arguments: Arguments) -> Answer:
     if arguments.dry_run:
         done = _would_do(found, decisions)
     else:
-        done = bar.specs.import_previewed(found, decisions).value
+        done = bar.imports.specs(found, decisions).value
     return Answer(lambda: _answer(found, done), _told(found, done, would=arguments.dry_run))
 
 

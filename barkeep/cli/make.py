@@ -9,8 +9,7 @@ from barkeep.application.finding import find_ingredient
 from barkeep.cli.arguments import USE_BY, Arguments, argument, command, day, flag
 from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import Answer, iso, rounded, table
-from barkeep.domain.amounts.amount import parse_amount
-from barkeep.domain.amounts.measures import to_quantity
+from barkeep.domain.amounts.measures import quantity_in
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
@@ -75,8 +74,7 @@ def _make(arguments: Arguments, plan: Making, recipe: MadeFrom | None, bar: Bar)
 
 
 def _amount(text: str, key: str, snapshot: Snapshot) -> float:
-    units = snapshot.settings.units
-    return to_quantity(parse_amount(text, units), snapshot.knowledge.tree[key].unit, units)
+    return quantity_in(text, snapshot.knowledge.tree[key].unit, snapshot.settings.units)
 
 
 def _own_recipe(arguments: Arguments, key: str, snapshot: Snapshot) -> MadeFrom | None:

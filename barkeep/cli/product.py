@@ -9,7 +9,7 @@ from barkeep.application.finding import find_bottle, find_ingredient, find_produ
 from barkeep.cli.arguments import BOTTLE, PRODUCT, Arguments, argument, command, day
 from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import Answer, iso, table
-from barkeep.domain.amounts.measures import parse_amount, show_quantity, to_quantity
+from barkeep.domain.amounts.measures import quantity_in, show_quantity
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Label, Product
 from barkeep.domain.liquids.ethanol import read_strength
@@ -56,8 +56,7 @@ def add(arguments: Arguments, bar: Bar) -> Answer:
     kind = tree[find_ingredient(tree, arguments.ingredient)]
     size = kind.typical_size
     if arguments.size is not None:
-        units = bar.snapshot.settings.units
-        size = to_quantity(parse_amount(arguments.size, units), kind.unit, units)
+        size = quantity_in(arguments.size, kind.unit, bar.snapshot.settings.units)
     draft = Label(
         name=arguments.name,
         maker=arguments.maker,

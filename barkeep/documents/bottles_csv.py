@@ -29,7 +29,7 @@ from typing import TypeVar
 
 from barkeep.documents.csv_records import Record, read_records
 from barkeep.domain.amounts.amount import OUNCES, US_UNITS, BarUnits
-from barkeep.domain.amounts.measures import Amount, parse_amount, to_quantity
+from barkeep.domain.amounts.measures import Amount, parse_amount, quantity_in, to_quantity
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.bottle import NOTHING_KNOWN, SCALE_SIGMA_G, BottleFacts, Label, Tare
 from barkeep.domain.bottles.containers import Container, container_for
@@ -204,10 +204,7 @@ def _ingredient(text: str, tree: FamilyTree) -> str:
 
 def _size(text: str, unit: Unit, units: BarUnits) -> float:
     bare = _NUMBER.fullmatch(text)
-    if bare:
-        size = float(text.replace(",", "."))
-    else:
-        size = to_quantity(parse_amount(text, units), unit, units)
+    size = float(text.replace(",", ".")) if bare else quantity_in(text, unit, units)
     if size <= 0:
         raise InvalidField("size", text, "it is more than nothing")
     if bare and unit == "ml" and size < SMALLEST_ML:

@@ -56,7 +56,7 @@ def test_ten_thousand_specs_are_read(tmp_path, capsys):
 def test_five_hundred_bottles(qtbot, tmp_path, clock, capsys):
     path = tmp_path / "big.bar"
     with Bar.open(path, clock=clock) as bar:
-        bar.inventory.import_rows([imported(number) for number in range(BOTTLES)])
+        bar.imports.bottles([imported(number) for number in range(BOTTLES)])
     opened = clocked(lambda: Bar.open(path, clock=clock).close())
     with Bar.open(path, clock=clock) as bar:
         poured = clocked(lambda: bar.inventory.pour(BOTTLES // 2, 30.0))

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QWidget
 
-from barkeep.application.spec_imports import NamedText
+from barkeep.application.imports import NamedText
 from barkeep.desktop.importing.bottles import preview_bottles
 from barkeep.desktop.importing.specs import preview_specs
 from barkeep.desktop.screens.context import ScreenContext

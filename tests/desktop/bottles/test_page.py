@@ -650,7 +650,7 @@ def takes_focus(widget: QWidget) -> bool:
 def test_five_hundred_bottles_are_shown_found_and_changed(qtbot, tmp_path, clock):
     """How long it takes is printed by `tests/benchmarks/test_large_bars.py`."""
     with Bar.open(tmp_path / "big.bar", clock=clock) as bar:
-        bar.inventory.import_rows([imported(number) for number in range(500)])
+        bar.imports.bottles([imported(number) for number in range(500)])
         with bottles_page(bar, qtbot, tmp_path) as page:
             screen = page.screen
             assert len(titles(screen)) == 500
