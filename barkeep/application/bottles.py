@@ -9,7 +9,8 @@ from typing import Literal
 
 from barkeep.application.counting import tares_again
 from barkeep.application.done import Done
-from barkeep.application.session import Session
+from barkeep.application.finding import there
+from barkeep.application.session import UseCases
 from barkeep.application.shelving import (
     ROUNDING,
     StillInUse,
@@ -18,7 +19,6 @@ from barkeep.application.shelving import (
     checked_draft,
     empty_one,
     level_within,
-    no_bottle,
     on_bottle,
     open_one,
     product_there,
@@ -45,11 +45,8 @@ from barkeep.store import bottles as bottle_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 
-class Inventory:
+class Inventory(UseCases):
     """The use cases of `bar.inventory`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def add_product(self, draft: Label) -> Done[Product]:
         """Take in a product. Raises `InvalidField`, `UnknownName` or `DuplicateName`."""
@@ -175,13 +172,12 @@ class Inventory:
         """
         refuse_repeats(bottle_ids)
         with self._session.writing("Reorder the shelf") as work:
-            there = {each.id: each for each in bottle_rows.read_bottles(work.connection)}
+            along = {each.id: each for each in bottle_rows.read_bottles(work.connection)}
             for bottle_id in bottle_ids:
-                if bottle_id not in there:
-                    raise no_bottle(bottle_id)
-            rest = [bottle_id for bottle_id in there if bottle_id not in set(bottle_ids)]
+                there("bottle", along.get(bottle_id), bottle_id)
+            rest = [bottle_id for bottle_id in along if bottle_id not in set(bottle_ids)]
             for position, bottle_id in enumerate((*bottle_ids, *rest)):
-                if there[bottle_id].position != position:
+                if along[bottle_id].position != position:
                     work.change("bottle", (bottle_id,), position=position)
         return self._session.finished(work, lambda bar: bar.bottles)
 
@@ -206,8 +202,7 @@ class Inventory:
     def history(self, bottle_id: int) -> tuple[tuple[Entry, float], ...]:
         """A bottle's active entries, oldest first, each with the level after it."""
         with self._session.store.reading() as connection:
-            if bottle_rows.read_bottle(connection, bottle_id) is None:
-                raise no_bottle(bottle_id)
+            there("bottle", bottle_rows.read_bottle(connection, bottle_id), bottle_id)
             return history(bottle_rows.entries_of(connection, bottle_id))
 
     def _bottle_done(self, work: UnitOfWork, bottle_id: int) -> Done[Bottle]:

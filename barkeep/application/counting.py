@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from barkeep.application.done import Done
-from barkeep.application.session import Session
+from barkeep.application.session import Session, UseCases
 from barkeep.application.shelving import bottle_there, count_one, on_bottle, refuse_repeats
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML, Bottle, Product, Tare
@@ -144,11 +144,8 @@ def weighed(bottle: Bottle, weight_g: float, full: bool, bar: Snapshot) -> Weigh
     )
 
 
-class Counting:
+class Counting(UseCases):
     """The use cases of `bar.counting`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def count(
         self, levels: Mapping[int, MeasuredLevel] | Iterable[tuple[int, MeasuredLevel]]

@@ -9,7 +9,7 @@ from functools import partial
 from typing import TYPE_CHECKING, Literal
 
 from barkeep.application.done import Done
-from barkeep.application.session import Session
+from barkeep.application.session import UseCases
 from barkeep.application.shelving import (
     bottle_there,
     checked_draft,
@@ -461,11 +461,8 @@ def _opened_at(day: date, now: datetime) -> datetime:
     return min(datetime.combine(day, time(12)), now)
 
 
-class Imports:
+class Imports(UseCases):
     """The use cases of `bar.imports`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def bottles(self, rows: Sequence[ListedBottle], file: str = "") -> Done[ImportedBottles]:
         """Take in all rows or none. Raises `UnusableFile` with every row that cannot be used."""

@@ -11,7 +11,7 @@ from barkeep.application.counting import tares_again
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.owner_knowledge import checked_recipe
-from barkeep.application.session import Session
+from barkeep.application.session import UseCases
 from barkeep.application.shelving import (
     bottle_there,
     checked_draft,
@@ -46,11 +46,8 @@ class InputsShort(UserError):
         return f"{self.made} cannot be made: {spoken_list(self.missing, 'and')}."
 
 
-class HouseMaking:
+class HouseMaking(UseCases):
     """The use cases of `bar.house`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def plan(
         self,

@@ -9,7 +9,7 @@ from typing import get_args
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
-from barkeep.application.session import Session
+from barkeep.application.session import UseCases
 from barkeep.application.shelving import NeverOffered, StillInUse, refuse_beyond, refuse_figures
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
@@ -24,11 +24,8 @@ _MORE = "it is more than nothing"
 _KEY = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 
 
-class OwnerKnowledge:
+class OwnerKnowledge(UseCases):
     """The use cases of `bar.knowledge`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     @property
     def own_ingredients(self) -> frozenset[str]:

@@ -147,6 +147,13 @@ class Session:
         return complete_knowledge(self.shipped, *own, used, self._own_recipes)
 
 
+class UseCases:
+    """What can be done about one subject of a bar."""
+
+    def __init__(self, session: Session) -> None:
+        self._session = session
+
+
 def _used(products: tuple[Product, ...], specs: tuple[Spec, ...]) -> set[str]:
     lines = {key for spec in specs for line in spec.lines for key in line.wanted}
     return lines | {product.ingredient for product in products}

@@ -11,7 +11,7 @@ from typing import TypeVar
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
-from barkeep.application.session import Session
+from barkeep.application.session import UseCases
 from barkeep.domain.amounts.amount import (
     OUNCES,
     US_UNITS,
@@ -43,11 +43,8 @@ from barkeep.store.unit_of_work import UnitOfWork
 _CURRENCY = re.compile(r"[A-Z]{3}")  # ISO 4217's form; which codes exist changes by the year
 
 
-class BarSettings:
+class BarSettings(UseCases):
     """The use cases of `bar.settings`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def change(self, settings: Settings) -> Done[Settings]:
         """Write the settings that differ. Raises `InvalidField`."""

@@ -9,7 +9,7 @@ from math import isfinite
 from typing import TYPE_CHECKING, Literal, get_args
 
 from barkeep.application.done import Done
-from barkeep.application.finding import find_ingredient
+from barkeep.application.finding import find_ingredient, there
 from barkeep.application.session import Session
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.barcodes import checked_gtin
@@ -31,7 +31,6 @@ from barkeep.errors import (
     LevelAboveSize,
     NegativeAmount,
     NotEnoughLeft,
-    UnknownName,
     UserError,
 )
 from barkeep.store import bottles as bottle_rows
@@ -73,18 +72,12 @@ ROUNDING = 1e-6
 
 def product_there(work: UnitOfWork, product_id: int) -> Product:
     """The product as it is within the transaction. Raises `UnknownName`."""
-    product = bottle_rows.read_product(work.connection, product_id)
-    if product is None:
-        raise UnknownName("product", f"#{product_id}")
-    return product
+    return there("product", bottle_rows.read_product(work.connection, product_id), product_id)
 
 
 def bottle_there(work: UnitOfWork, bottle_id: int) -> Bottle:
     """The bottle as it is within the transaction. Raises `UnknownName`."""
-    bottle = bottle_rows.read_bottle(work.connection, bottle_id)
-    if bottle is None:
-        raise no_bottle(bottle_id)
-    return bottle
+    return there("bottle", bottle_rows.read_bottle(work.connection, bottle_id), bottle_id)
 
 
 def on_bottle(
@@ -174,11 +167,6 @@ def refuse_repeats(bottle_ids: Sequence[int]) -> None:
     for bottle_id in bottle_ids:
         if bottle_ids.count(bottle_id) > 1:
             raise InvalidField("bottles", f"#{bottle_id}", "each is named once")
-
-
-def no_bottle(bottle_id: int) -> UnknownName:
-    """The error for a bottle that is not there, to be raised."""
-    return UnknownName("bottle", f"#{bottle_id}")
 
 
 def said(amount: float, of: Bottle | Label) -> str:

@@ -11,8 +11,8 @@ from dataclasses import replace
 from datetime import date, datetime
 
 from barkeep.application.done import Done
-from barkeep.application.finding import find_bottle, find_drink, find_ingredient, find_spec
-from barkeep.application.session import Session
+from barkeep.application.finding import find_bottle, find_drink, find_ingredient, find_spec, there
+from barkeep.application.session import UseCases
 from barkeep.application.shelving import bottle_there, count_one, taken_from
 from barkeep.domain.amounts.measures import quantity_in
 from barkeep.domain.bar.shoots import (
@@ -85,11 +85,8 @@ class SpecGone(UserError):
     )
 
 
-class Shoots:
+class Shoots(UseCases):
     """The use cases of `bar.shoots`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def add(self, shoot: Shoot) -> Done[Shoot]:
         """Write a shoot down.
@@ -135,11 +132,7 @@ class Shoots:
 
     def repeat(self, shoot_id: int, on: date | None = None) -> Done[Shoot]:
         """Plan the same shoot once more, on a day (today by default). Raises `UnknownName`."""
-        with self._session.store.reading() as connection:
-            found = shoot_rows.read_shoot(connection, shoot_id)
-        if found is None:
-            raise UnknownName("shoot", f"#{shoot_id}")
-        return self.add(repeated(found, on or self._session.clock().date()))
+        return self.add(repeated(self._shoot(shoot_id), on or self._session.clock().date()))
 
     def move(self, shoot_id: int, state: ShootState) -> Done[Shoot]:
         """Say that a shoot is an idea, planned or filmed. Raises as `replace` does."""
@@ -181,10 +174,7 @@ class Shoots:
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def _shoot(self, shoot_id: int) -> Shoot:
-        found = self._session.snapshot.shoot_by_id.get(shoot_id)
-        if found is None:
-            raise UnknownName("shoot", f"#{shoot_id}")
-        return found
+        return there("shoot", self._session.snapshot.shoot_by_id.get(shoot_id), shoot_id)
 
     def _refuse_filmed_ahead(self, shoot: Shoot) -> None:
         if shoot.state == "filmed" and shoot.on > self._session.snapshot.on:

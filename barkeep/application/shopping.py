@@ -10,7 +10,7 @@ from math import isfinite
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient, find_product
-from barkeep.application.session import Session
+from barkeep.application.session import Session, UseCases
 from barkeep.application.shelving import checked_draft, product_there, shelve, take_in
 from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.bar.snapshot import Snapshot
@@ -40,11 +40,8 @@ class Bought:
     use_by: date | None = None
 
 
-class Shopping:
+class Shopping(UseCases):
     """The use cases of `bar.shopping`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def receive(self, bought: Sequence[Bought]) -> Done[tuple[Bottle, ...]]:
         """Put all packages on the shelf, full, or none of them; one undo takes them back.

@@ -8,7 +8,7 @@ from datetime import date
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient, find_spec, nearest_names
-from barkeep.application.session import Session
+from barkeep.application.session import Session, UseCases
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES
 from barkeep.domain.specs.riffs import family
@@ -19,11 +19,8 @@ from barkeep.store import specs as spec_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 
-class Specs:
+class Specs(UseCases):
     """The use cases of `bar.specs`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def get(self, name: str) -> Spec:
         """The owner's spec or the classic of this name. Raises `UnknownName`, `AmbiguousName`."""
@@ -127,11 +124,8 @@ def _label(verb: str, specs: Sequence[Spec]) -> str:
     return f"{verb} {len(specs)} specs"
 
 
-class Trials:
+class Trials(UseCases):
     """The use cases of `bar.trials`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def add(self, trial: Trial) -> Done[Trial]:
         """Write a trial down.
