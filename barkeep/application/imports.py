@@ -19,7 +19,7 @@ from barkeep.application.shelving import (
 )
 from barkeep.application.specs import refuse_taken_names
 from barkeep.documents.specs.files import kind_of, parts_in_file, placed
-from barkeep.domain.amounts.amount import BarUnits
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Label, Product
 from barkeep.domain.ingredients.tree import FamilyTree

@@ -13,9 +13,8 @@ from barkeep.application.session import UseCases
 from barkeep.application.shelving import NeverOffered, StillInUse, refuse_beyond, refuse_figures
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.ingredients.relations import Input, MadeFrom, StandIn
+from barkeep.domain.ingredients.relations import SCOPES, Input, MadeFrom, StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, with_own
-from barkeep.domain.ingredients.uses import SCOPES
 from barkeep.domain.phrases import folded
 from barkeep.errors import DuplicateName, InvalidField, KnowledgeError, UnknownName, spoken_list
 from barkeep.store import knowledge as rows

@@ -34,12 +34,8 @@ from barkeep.domain.bar.shoots import Shoot, ShootDrink
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.buying.shopping import name_in_words, packages_in_words, shopping_for
-from barkeep.domain.cautions.cautions import (
-    allergens_of,
-    cautions_for,
-    occasion_of,
-    shipped_cautions,
-)
+from barkeep.domain.cautions.allergens import allergens_of
+from barkeep.domain.cautions.cautions import cautions_for, occasion_of, shipped_cautions
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.shoots.drinks import as_poured, orders_of, without_spec
 from barkeep.domain.shoots.mise_en_place import mise_en_place

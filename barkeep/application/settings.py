@@ -12,16 +12,7 @@ from typing import TypeVar
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.session import UseCases
-from barkeep.domain.amounts.amount import (
-    OUNCES,
-    US_UNITS,
-    Amount,
-    BarUnits,
-    Ounce,
-    parse_amount,
-    show_number,
-    show_range,
-)
+from barkeep.domain.amounts.amount import Amount, parse_amount, show_number, show_range
 from barkeep.domain.amounts.measures import (
     show_measures,
     show_volume,
@@ -29,6 +20,7 @@ from barkeep.domain.amounts.measures import (
     with_measures,
 )
 from barkeep.domain.amounts.rounding import STYLES, Style
+from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits, Ounce
 from barkeep.domain.bar.pars import MOST_PAR, Par, with_par
 from barkeep.domain.bar.snapshot import Settings, Snapshot
 from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML

@@ -17,17 +17,15 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.levels import share_in
 from barkeep.domain.drink.words import caution_in_words
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.making.batches import (
-    Batch,
+from barkeep.domain.making.batch_measures import (
     BatchLine,
     ForServes,
     ForVessel,
     ForVolume,
     FromIngredient,
-    Served,
     Target,
-    batch,
 )
+from barkeep.domain.making.batches import Batch, Served, batch
 from barkeep.domain.making.portions import (
     TinRounds,
     in_bottles,

@@ -10,8 +10,9 @@ from barkeep.application.finding import find_spec
 from barkeep.cli.arguments import DRINK, Arguments, argument, command
 from barkeep.cli.bar_source import in_bar, known_to_readers, opened_bar, read_file, shown_name
 from barkeep.cli.output import Answer, counted, iso, rounded, table, width
-from barkeep.domain.amounts.amount import BarUnits, show_range
+from barkeep.domain.amounts.amount import show_range
 from barkeep.domain.amounts.rounding import STYLES, Style
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.drink.search import search
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.lines import ReadLine, read_line
@@ -53,7 +54,7 @@ def read(arguments: Arguments) -> Answer:
 def _read_shown(specs: Sequence[ReadSpec], tree: FamilyTree, units: BarUnits) -> Iterator[str]:
     for spec in specs:
         yield spec.name or "(no name)"
-        yield from (f"  {_line_shown(line, tree, units)}" for line in spec.lines)
+        yield from (f"  {_line_shown(each.line, tree, units)}" for each in spec.lines)
         yield from (f"  ! {problem}" for problem in spec.problems)
         yield ""
     bad = sum(bool(spec.problems) for spec in specs)
@@ -149,8 +150,8 @@ def _row(spec: Spec) -> tuple[str, ...]:
     return (spec.name, made, spec.glass, str(len(spec.required_lines)), kind)
 
 
-def _line_shown(line: ReadLine, tree: FamilyTree, units: BarUnits) -> str:
-    if line.ingredient is None:
+def _line_shown(line: Line, tree: FamilyTree, units: BarUnits) -> str:
+    if not line.ingredient:
         return f"? {line.text}"
     amount = ""
     if line.amount is not None and line.unit is not None:
@@ -185,10 +186,11 @@ def spec_json(
     `shown` adds to each line its amount as it is shown.
     """
     lines = tuple(_as_read(line, tree) for line in spec.lines)
-    read = ReadSpec(
-        spec=spec, name=spec.name, lines=lines, method=spec.method, glass=spec.glass, problems=()
-    )
-    found = {**read_json(read, tree), "added": iso(spec.added), "riff_of": spec.riff_of}
+    found = {
+        **read_json(ReadSpec(spec, lines), tree),
+        "added": iso(spec.added),
+        "riff_of": spec.riff_of,
+    }
     if shown is not None:
         pairs = zip(lines, shown, strict=True)
         found["lines"] = [{**_line_json(line, tree), "shown": each.amount} for line, each in pairs]
@@ -209,39 +211,28 @@ def _service(spec: Spec | None) -> dict[str, object]:
 
 def _as_read(line: Line, tree: FamilyTree) -> ReadLine:
     """A line with the name in its text that was taken for its ingredient."""
-    again = read_line(without_garnish(line.text), tree).line
+    again = read_line(without_garnish(line.text), tree)
     matched, confidence = tree.name(line.ingredient), 1.0
-    if again.ingredient == line.ingredient:
+    if again.line.ingredient == line.ingredient:
         matched, confidence = again.matched or matched, again.confidence
-    return ReadLine(
-        text=line.text,
-        amount=line.amount,
-        amount_high=line.amount_high,
-        unit=line.unit,
-        ingredient=line.ingredient,
-        matched=matched,
-        confidence=confidence,
-        optional=line.optional,
-        garnish=line.garnish,
-        note=line.note,
-        alternatives=line.alternatives,
-    )
+    return ReadLine(line, matched=matched, confidence=confidence)
 
 
-def _line_json(line: ReadLine, tree: FamilyTree) -> dict[str, object]:
+def _line_json(read: ReadLine, tree: FamilyTree) -> dict[str, object]:
+    line = read.line
     return {
         "text": line.text,
         "amount": rounded(line.amount, 4),
         "amount_high": rounded(line.amount_high, 4),
         "unit": line.unit,
-        "ingredient": None if line.ingredient is None else tree.name(line.ingredient),
-        "matched": line.matched,
-        "confidence": line.confidence,
+        "ingredient": tree.name(line.ingredient) if line.ingredient else None,
+        "matched": read.matched,
+        "confidence": read.confidence,
         "optional": line.optional,
         "garnish": line.garnish,
         "note": line.note,
         "alternatives": [tree.name(key) for key in line.alternatives],
         "guesses": [
-            {"ingredient": each.matched, "confidence": each.confidence} for each in line.guesses
+            {"ingredient": each.matched, "confidence": each.confidence} for each in read.guesses
         ],
     }

@@ -16,8 +16,8 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.analysis import Analysis, Frozen, analyse
 from barkeep.domain.drink.comparison import RiffComparison, compare, figure_rows
 from barkeep.domain.drink.words import about_ranges, caution_in_words, facts, place_in_words
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.riffs import riff_on
 from barkeep.domain.specs.spec import Line, Spec

@@ -28,9 +28,9 @@ from functools import partial
 from typing import TypeVar
 
 from barkeep.documents.foreign_text import Record, columns_in, read_records
-from barkeep.domain.amounts.amount import OUNCES, US_UNITS, BarUnits
-from barkeep.domain.amounts.measures import Amount, parse_amount, quantity_in, to_quantity
-from barkeep.domain.amounts.units import Unit
+from barkeep.domain.amounts.amount import Amount, parse_amount
+from barkeep.domain.amounts.measures import quantity_in, to_quantity
+from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits, Unit
 from barkeep.domain.bottles.bottle import NOTHING_KNOWN, SCALE_SIGMA_G, BottleFacts, Label, Tare
 from barkeep.domain.bottles.containers import Container, container_for
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level, read_weight_g

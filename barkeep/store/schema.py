@@ -30,7 +30,7 @@ from sqlalchemy import (
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.shoots import ShootState
 from barkeep.domain.bottles.bottle import CountMethod, EntryKind
-from barkeep.domain.ingredients.uses import Technique
+from barkeep.domain.ingredients.relations import Technique
 
 METADATA = MetaData()
 

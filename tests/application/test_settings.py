@@ -10,8 +10,8 @@ import pytest
 
 from barkeep.application.bar import Bar
 from barkeep.application.settings import SETTINGS, read_dash_ml, setting_named
-from barkeep.domain.amounts.amount import BarUnits
 from barkeep.domain.amounts.rounding import STYLES
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.liquids.content import DEFAULT_COUNTRY, countries
 from barkeep.domain.specs.trials import Scale

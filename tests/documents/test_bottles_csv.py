@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from barkeep import resource_files
 from barkeep.documents.bottles_csv import read_bottles_csv
 from barkeep.documents.knowledge import read_tree
-from barkeep.domain.amounts.amount import BarUnits
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bottles.bottle import Label, Tare
 
 HEADER = "product,maker,ingredient,abv,size,level,price,opened\n"

@@ -11,9 +11,8 @@ from dataclasses import dataclass
 from scipy.optimize import brentq
 
 from barkeep.domain.liquids import ethanol, sucrose
-from barkeep.domain.liquids.buoyancy import in_air
 from barkeep.domain.liquids.ethanol import density_of_mass_fraction, read_strength
-from barkeep.domain.liquids.sweetened import spirit_density
+from barkeep.domain.liquids.sweetened import in_air, spirit_density
 
 GRANULATED_G_PER_ML = 200.0 / 236.5882365
 """Granulated sugar as it lies in a cup: 200 g to the US cup (USDA SR28 19335)."""

@@ -11,8 +11,7 @@ from __future__ import annotations
 
 import pytest
 
-from barkeep.domain.cautions.allergens import shipped_allergens
-from barkeep.domain.cautions.cautions import allergens_of
+from barkeep.domain.cautions.allergens import allergens_of, shipped_allergens
 from tests.outside.tables import rows
 
 OUR_WORDS = {

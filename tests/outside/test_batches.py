@@ -15,7 +15,8 @@ import pytest
 
 from barkeep.application.knowledge import shipped
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.making.batches import ForServes, ForVolume, FromIngredient, batch
+from barkeep.domain.making.batch_measures import ForServes, ForVolume, FromIngredient
+from barkeep.domain.making.batches import batch
 from barkeep.domain.spec_text.text import read_specs
 from tests.outside.tables import rows
 

@@ -10,7 +10,8 @@ from __future__ import annotations
 
 import pytest
 
-from barkeep.domain.amounts.measures import Amount, length_cm, to_quantity
+from barkeep.domain.amounts.amount import Amount
+from barkeep.domain.amounts.measures import length_cm, to_quantity
 from tests.outside.tables import rows
 
 HANDBOOK = "NIST Handbook 44, Appendix C: a US gallon is 231 cubic inches, an inch 2.54 cm"

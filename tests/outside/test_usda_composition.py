@@ -11,7 +11,7 @@ import re
 
 import pytest
 
-from barkeep.domain.ingredients.portions import shipped_portions
+from barkeep.domain.ingredients.composition import shipped_portions
 from barkeep.domain.liquids import content, ethanol, sucrose
 from tests.outside import physics
 from tests.outside.tables import rows

@@ -15,8 +15,9 @@ from collections.abc import Callable
 import pytest
 
 from barkeep.domain.bottles.barcodes import check_digit
+from barkeep.domain.bottles.bottle import fill_tolerance
 from barkeep.domain.drink import mixture as dilution
-from barkeep.domain.liquids import content, ethanol, fills, sucrose, sweetened
+from barkeep.domain.liquids import content, ethanol, sucrose, sweetened
 from barkeep.domain.liquids import content as drinks
 from tests.outside import physics, us_gauging
 from tests.outside.physics import Mixture
@@ -389,11 +390,11 @@ def fill_tolerances(row):
         (100.0, "4.5"),
         (50.0, "4.5"),
     ):
-        assert 100.0 * fills.fill_tolerance(size) == near(row.figure(percent), 1e-9), size
+        assert 100.0 * fill_tolerance(size) == near(row.figure(percent), 1e-9), size
     size = row.figure("750")
-    off = size * fills.fill_tolerance(size)
+    off = size * fill_tolerance(size)
     assert (size - off, size + off) == (row.figure("735.0"), row.figure("765.0"))
-    either_way = fills.STRENGTH_TOLERANCE
+    either_way = ethanol.STRENGTH_TOLERANCE
     assert either_way == row.figure("0.3")
     label = row.figure("40")
     assert (label - either_way, label + either_way) == (row.figure("39.7"), row.figure("40.3"))

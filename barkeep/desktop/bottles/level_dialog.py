@@ -21,8 +21,8 @@ from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.levels import LevelGauge, LevelReading
-from barkeep.domain.amounts.amount import BarUnits
 from barkeep.domain.amounts.measures import read_amount, read_change
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import CountRow, Typed, exactly

@@ -21,7 +21,6 @@ from barkeep.domain.drink.words import (
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.verdicts import Drink
-from barkeep.domain.spec_text.lines import as_line
 from barkeep.domain.spec_text.text import ReadSpec
 from barkeep.domain.specs.quantities import in_dashes_of
 from barkeep.domain.specs.spec import Spec
@@ -138,7 +137,7 @@ def view_of(spec: Spec, snapshot: Snapshot) -> AnalysisView | None:
 def view_of_read(read: ReadSpec, snapshot: Snapshot) -> AnalysisView | None:
     """The analysis of a text while it is written: of the lines understood so far."""
     spec = read.spec
-    lines = tuple(line for each in read.lines if (line := as_line(each)) is not None)
+    lines = tuple(line for each in read.lines if (line := each.known) is not None)
     if spec is None:
         technique = technique_of(read.method)
         spec = Spec(

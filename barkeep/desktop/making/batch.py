@@ -34,16 +34,8 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.words import caution_in_words
-from barkeep.domain.making.batches import (
-    Batch,
-    ForServes,
-    ForVolume,
-    FromIngredient,
-    Served,
-    Target,
-    batch,
-    usually_served,
-)
+from barkeep.domain.making.batch_measures import ForServes, ForVolume, FromIngredient, Target
+from barkeep.domain.making.batches import Batch, Served, batch, usually_served
 from barkeep.domain.making.portions import (
     NoRounds,
     in_bottles,

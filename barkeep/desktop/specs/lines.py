@@ -45,7 +45,6 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.fields import LineFields, fields_of, text_of
 from barkeep.domain.spec_text.headers import header_in
-from barkeep.domain.spec_text.lines import as_line
 from barkeep.domain.spec_text.text import text_around
 from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Spec
@@ -104,9 +103,10 @@ def _placed(old: Sequence[str], new: Sequence[str]) -> list[list[str]]:
 AMOUNT, UNIT_COLUMN, INGREDIENT, NOTE, OPTIONAL, GARNISH, SHOWN = range(7)
 """The columns, left to right."""
 
-_WORDS = {AMOUNT: "amount", UNIT_COLUMN: "unit", INGREDIENT: "ingredient", NOTE: "note"}
-
-_TICKS = {OPTIONAL: "optional", GARNISH: "garnish"}
+_IN_FORM = {AMOUNT: "amount", UNIT_COLUMN: "unit", INGREDIENT: "ingredient"}
+_OF_LINE = {NOTE: "note", OPTIONAL: "optional", GARNISH: "garnish"}
+_WORDS = (*_IN_FORM, NOTE)
+_TICKS = (OPTIONAL, GARNISH)
 _TITLES = ("Amount", "Unit", "Ingredient", "Note", "Optional", "Garnish")
 _DRAGGED = "application/x-barkeep-line"
 _CHECKED, _UNCHECKED = Qt.CheckState.Checked, Qt.CheckState.Unchecked
@@ -137,13 +137,13 @@ def line_rows(
     if spec is None:
         return ()
     faults = {each.line: each.message for each in reversed(spec.faults)}
-    known = [line for seen in spec.lines if (line := as_line(seen.read)) is not None]
+    known = [line for seen in spec.lines if (line := seen.read.known) is not None]
     whole = Spec(spec.name, tuple(known))
     amounts = iter(shown_lines(whole, tree, style, units) if style != "as_written" else ())
     rows = []
     for seen in spec.lines:
         fields = fields_of(seen.read, tree, units)
-        shown = next(amounts, None) if seen.read.ingredient is not None else None
+        shown = next(amounts, None) if seen.read.known else None
         amount = "" if shown is None else shown.amount
         fault = faults.get(seen.number, "")
         there = [each for each in spec.lines if each.number == seen.number]
@@ -229,13 +229,13 @@ class LineTable(RowTable[LineRow]):
             case Qt.ItemDataRole.DisplayRole | Qt.ItemDataRole.EditRole:
                 return self.columns[column].text(row)
             case Qt.ItemDataRole.CheckStateRole if column in _TICKS:
-                return _CHECKED if getattr(row.fields, _TICKS[column]) else _UNCHECKED
+                return _CHECKED if _value(row.fields, column) else _UNCHECKED
             case Qt.ItemDataRole.ToolTipRole:
                 return row.fault or _words(row.fields, column) or None
             case _ if role == ICONS_ROLE and column == INGREDIENT:
                 return ("error",) if row.fault else ()
             case Qt.ItemDataRole.AccessibleTextRole if column in _TICKS:
-                return f"{_TITLES[column]}: {'yes' if _ticked(row, column) else 'no'}"
+                return f"{_TITLES[column]}: {'yes' if _value(row.fields, column) else 'no'}"
             case Qt.ItemDataRole.AccessibleDescriptionRole:
                 return row.fault or None
             case Qt.ItemDataRole.TextAlignmentRole if column in (AMOUNT, SHOWN):
@@ -245,11 +245,9 @@ class LineTable(RowTable[LineRow]):
     def setData(self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole) -> bool:
         row, column = self._rows[index.row()], index.column()
         if role == Qt.ItemDataRole.CheckStateRole and column in _TICKS:
-            ticked = Qt.CheckState(value) == _CHECKED
-            fields = replace(row.fields, **{_TICKS[column]: ticked})  # type: ignore[arg-type]
+            fields = _with_value(row.fields, column, Qt.CheckState(value) == _CHECKED)
         elif role == Qt.ItemDataRole.EditRole and column in _WORDS:
-            words = " ".join(str(value).split())
-            fields = replace(row.fields, **{_WORDS[column]: words})  # type: ignore[arg-type]
+            fields = _with_value(row.fields, column, " ".join(str(value).split()))
         else:
             return False
         if fields != row.fields:
@@ -285,11 +283,20 @@ class LineTable(RowTable[LineRow]):
 
 
 def _words(fields: LineFields, column: int) -> str:
-    return str(getattr(fields, _WORDS[column])) if column in _WORDS else ""
+    return str(_value(fields, column)) if column in _WORDS else ""
 
 
-def _ticked(row: LineRow, column: int) -> bool:
-    return bool(getattr(row.fields, _TICKS[column]))
+def _value(fields: LineFields, column: int) -> Any:
+    if column in _IN_FORM:
+        return getattr(fields, _IN_FORM[column])
+    return getattr(fields.rest, _OF_LINE[column])
+
+
+def _with_value(fields: LineFields, column: int, value: str | bool) -> LineFields:
+    if column in _IN_FORM:
+        return replace(fields, **{_IN_FORM[column]: value})  # type: ignore[arg-type]
+    rest = replace(fields.rest, **{_OF_LINE[column]: value})  # type: ignore[arg-type]
+    return replace(fields, rest=rest)
 
 
 UNITS = ("ml", "cl", "oz", "barspoon", "tsp", "tbsp", "dash", "drop", "part", "pinch", "g")

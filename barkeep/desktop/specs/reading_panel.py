@@ -22,11 +22,13 @@ from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.reading import Fault, Fix, Seen, SeenLine, SeenSpec
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
-from barkeep.domain.amounts.amount import US_UNITS, BarUnits, show_range
+from barkeep.domain.amounts.amount import show_range
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.spec_text.lines import ReadLine
 from barkeep.domain.spec_text.text import ReadSpec
+from barkeep.domain.specs.spec import Line
 
 HOW_TO = (
     "The name comes first, then one ingredient a line.",
@@ -126,7 +128,7 @@ class ReadingPanel(QScrollArea):
 
     def _add_line(self, grid: QGridLayout, seen: SeenLine) -> None:
         picture, tone, meaning = _mark(seen.read)
-        name = text_label(_understood(seen.read, self._tree, self._units), wrap=True)
+        name = text_label(_understood(seen.read.line, self._tree, self._units), wrap=True)
         note = _note(seen.read, self._tree)
         self._add_row(grid, PictureLabel(picture, 16, tone, meaning), name, note)
 
@@ -220,28 +222,28 @@ def _mark(read: ReadLine) -> tuple[str, str, str]:
     return ("check", "ready", "Understood")
 
 
-def _understood(read: ReadLine, tree: FamilyTree, units: BarUnits) -> str:
-    if read.ingredient is None:
-        return read.text
-    name = tree.in_sentence(read.ingredient)
-    if read.amount is None:
+def _understood(line: Line, tree: FamilyTree, units: BarUnits) -> str:
+    if not line.ingredient:
+        return line.text
+    name = tree.in_sentence(line.ingredient)
+    if line.amount is None:
         return capitalised(name)
-    return f"{show_range(read.amount, read.amount_high, read.unit or 'each', units)} {name}"
+    return f"{show_range(line.amount, line.amount_high, line.unit or 'each', units)} {name}"
 
 
 def _note(read: ReadLine, tree: FamilyTree) -> str:
     """What else was read: another name for it, and whether it may be left out."""
-    said = []
-    if read.ingredient is not None and read.matched:
+    said, line = [], read.line
+    if line.ingredient and read.matched:
         if read.confidence < SURE:
             said.append(f"read as {read.matched}; the words before that, as its maker")
-        elif folded(read.matched) != folded(tree.name(read.ingredient)):
+        elif folded(read.matched) != folded(tree.name(line.ingredient)):
             said.append(f"written as {read.matched}")
-    said += ["garnish"] if read.garnish else []
-    said += ["optional"] if read.optional else []
-    if read.min_abv_percent is not None:
-        said.append(f"at least {read.min_abv_percent:g} % vol")
-    said += [read.note] if read.note else []
+    said += ["garnish"] if line.garnish else []
+    said += ["optional"] if line.optional else []
+    if line.min_abv_percent is not None:
+        said.append(f"at least {line.min_abv_percent:g} % vol")
+    said += [line.note] if line.note else []
     return ", ".join(said)
 
 

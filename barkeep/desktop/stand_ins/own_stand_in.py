@@ -14,8 +14,7 @@ from barkeep.desktop.screens.form_dialog import FormDialog, read_number
 from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.ticks import CheckGroup
-from barkeep.domain.ingredients.relations import StandIn
-from barkeep.domain.ingredients.uses import Scope
+from barkeep.domain.ingredients.relations import Scope, StandIn
 from barkeep.domain.phrases import folded
 from barkeep.domain.stand_ins.offers import FLOOR
 from barkeep.domain.stand_ins.words import SCOPE_WORDS, closeness_word

@@ -6,9 +6,10 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from barkeep.domain.amounts.amount import BarUnits, amount_at_start, show_amount, show_range, spaced
-from barkeep.domain.amounts.measures import Amount, dimension, to_quantity
+from barkeep.domain.amounts.amount import Amount, amount_at_start, show_amount, show_range, spaced
+from barkeep.domain.amounts.measures import dimension, to_quantity
 from barkeep.domain.amounts.rounding import Rounded, Style, rounded
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.text import line_text

@@ -13,7 +13,7 @@ from barkeep.documents.specs.csv import parts_in_csv, specs_csv
 from barkeep.documents.specs.jsonld import is_web_page, recipe_text, recipes_in
 from barkeep.documents.specs.markdown import markdown, parts_in_markdown
 from barkeep.documents.specs.own_json import is_own_json, parts_in_json, specs_json
-from barkeep.domain.amounts.amount import US_UNITS, BarUnits
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.parts import SpecParts, parts_of

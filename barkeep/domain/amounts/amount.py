@@ -14,42 +14,13 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from barkeep.domain.amounts.units import (
-    DASH_ML,
-    FRACTIONAL,
     METRIC,
-    OUNCES,
-    UNITS,
     US_UNITS,
     BarUnits,
-    Ounce,
     spoken_unit,
     unit_named,
-    unit_words,
 )
 from barkeep.errors import AmountError, NegativeAmount
-
-__all__ = [
-    "DASH_ML",
-    "FRACTIONAL",
-    "OUNCES",
-    "UNITS",
-    "US_UNITS",
-    "Amount",
-    "BarUnits",
-    "Ounce",
-    "ReadAmount",
-    "amount_at_start",
-    "decimal_mark",
-    "parse_amount",
-    "show_amount",
-    "show_number",
-    "show_range",
-    "spaced",
-    "unit_at",
-    "unit_named",
-    "unit_words",
-]
-
 
 EXAMPLES = "write a number and a unit, such as 60 ml, 1 1/2 oz or 2 dashes"
 LARGEST = 1e6

@@ -6,36 +6,20 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from barkeep.domain.amounts.amount import (
+from barkeep.domain.amounts.amount import Amount, parse_amount, show_amount, show_number, show_range
+from barkeep.domain.amounts.spoken import HOW_FULL, NUMBER_WORDS
+from barkeep.domain.amounts.units import (
+    TABLE,
     US_UNITS,
-    Amount,
     BarUnits,
-    parse_amount,
-    show_amount,
-    show_number,
-    show_range,
+    Dimension,
+    OwnMeasure,
+    Unit,
+    defined,
+    plain_word,
     unit_named,
 )
-from barkeep.domain.amounts.spoken import HOW_FULL, NUMBER_WORDS
-from barkeep.domain.amounts.units import TABLE, Dimension, OwnMeasure, Unit, defined, plain_word
 from barkeep.errors import AmountError, InvalidField, NegativeAmount, WrongDimension, spoken_list
-
-__all__ = [
-    "US_UNITS",
-    "Amount",
-    "BarUnits",
-    "dashes_from",
-    "dimension",
-    "length_cm",
-    "parse_amount",
-    "show_amount",
-    "show_quantity",
-    "show_range",
-    "show_volume",
-    "to_quantity",
-    "unit_named",
-]
-
 
 _SAID: Mapping[Dimension, str] = {
     "volume": "a volume",

@@ -14,9 +14,9 @@ from fractions import Fraction
 from functools import cache
 from typing import Literal, get_args
 
-from barkeep.domain.amounts.amount import US_UNITS, Amount, BarUnits, show_amount
+from barkeep.domain.amounts.amount import Amount, show_amount
 from barkeep.domain.amounts.measures import show_quantity, to_quantity
-from barkeep.domain.amounts.units import Unit
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit
 
 Style = Literal["as_written", "oz", "ml", "cl", "parts"]
 """How the amounts of a spec are shown; *oz* is the bar's own ounce."""

@@ -21,7 +21,8 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from barkeep.domain.amounts.amount import US_UNITS, BarUnits, ReadAmount, amount_at_start, unit_at
+from barkeep.domain.amounts.amount import ReadAmount, amount_at_start, unit_at
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
 
 A_FEW = 3.0
 """What *a few* is taken for (*common practice*)."""

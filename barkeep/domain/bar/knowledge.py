@@ -39,6 +39,15 @@ class Knowledge:
         )
 
     @cached_property
+    def own_way(self) -> Mapping[str, MadeFrom]:
+        """Key -> how the thing itself is made here: the owner's way, else the first known."""
+        found: dict[str, MadeFrom] = {}
+        for recipe in sorted(self.made_from, key=lambda each: not each.own):
+            if recipe.closeness == 1.0:
+                found.setdefault(recipe.made, recipe)
+        return found
+
+    @cached_property
     def none_because(self) -> Mapping[str, str]:
         """Key of what nothing replaces -> why."""
         return {entry.wanted: entry.why for entry in self.none}

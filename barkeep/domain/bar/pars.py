@@ -6,7 +6,8 @@ import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from barkeep.domain.amounts.measures import PACKAGES, US_UNITS, BarUnits, read_amount
+from barkeep.domain.amounts.measures import PACKAGES, read_amount
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import Ingredient
 
 MOST_PAR = 1e5

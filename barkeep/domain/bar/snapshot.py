@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from barkeep.domain.amounts.amount import DASH_ML, BarUnits, Ounce
 from barkeep.domain.amounts.rounding import Style
-from barkeep.domain.amounts.units import OwnMeasure
+from barkeep.domain.amounts.units import DASH_ML, BarUnits, Ounce, OwnMeasure
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.pars import Par
 from barkeep.domain.bottles.bottle import Bottle, Product, pour_order
@@ -129,6 +128,16 @@ class Snapshot:
             if bottle.level.amount > 0.0 and bottle.past_use_by(self.on):
                 found[bottle.ingredient] = (*found.get(bottle.ingredient, ()), bottle)
         return found
+
+    def past_of(self, wanted: Collection[str]) -> tuple[Bottle, ...]:
+        """The bottles past their use-by date that hold any of these ingredients or a kind of it."""
+        tree = self.knowledge.tree
+        return tuple(
+            bottle
+            for key, bottles in self.past.items()
+            if any(tree.is_a(key, each) for each in wanted)
+            for bottle in bottles
+        )
 
     @cached_property
     def always_there(self) -> frozenset[str]:

@@ -8,13 +8,13 @@ list of entries that no active entry reverses, oldest first.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 from datetime import date, datetime, timedelta
 from math import hypot, sqrt
 from typing import Literal
 
 from barkeep.domain.amounts.units import Unit
-from barkeep.domain.liquids.fills import fill_tolerance
+from barkeep.domain.liquids.constants import within
 
 EntryKind = Literal["receive", "open", "count", "pour", "waste", "empty", "correct", "reverse"]
 CountMethod = Literal["tenths", "volume", "weight", "height"]
@@ -43,6 +43,8 @@ LOW_SHARE = 0.2
 DUE_DAYS = 3
 """So many days before its use-by date a thing is called due."""
 
+_FILL_TOLERANCES = ((1000.0, 0.015), (376.0, 0.02), (101.0, 0.03), (0.0, 0.045))
+"""From so many ml on, the share by which a new bottle's fill may be off its label."""
 LEAST_DASH_ML, MOST_DASH_ML = 0.05, 2.0
 """From a drop to the largest dash in any manual with room to spare; a choice of barkeep."""
 
@@ -245,6 +247,12 @@ def expected_sigma(entries: Sequence[Entry], unit: Unit = "ml") -> float:
     return fold(entries, unit).expected_sigma
 
 
+def fill_tolerance(size_ml: float) -> float:
+    """The share by which a fill may be off. Source: 27 CFR 19.356. Raises `OutsideRange`."""
+    size = within("size", size_ml, 0.0, 1e7, unit="ml")
+    return next(share for least, share in _FILL_TOLERANCES if size >= least)
+
+
 def fill_sigma(amount: float) -> float:
     """One-sigma doubt of what comes in a new bottle, in the unit of `amount`.
 
@@ -281,7 +289,6 @@ def pour_order(bottles: Iterable[Bottle]) -> tuple[Bottle, ...]:
 
 def _after(level: Level, entry: Entry, unit: Unit) -> Level:
     amount, state, opened = level.amount, level.state, level.opened
-    counted, method, sigma = level.counted, level.method, level.sigma
     match entry.kind:
         case "receive":
             amount, state = entry.amount, "sealed"
@@ -289,7 +296,8 @@ def _after(level: Level, entry: Entry, unit: Unit) -> Level:
             state, opened = "open", opened or entry.at.date()
         case "count":
             untouched = state == "sealed" and _as_it_was(level, entry)
-            amount, counted, method, sigma = entry.amount, entry.at, entry.method, entry.sigma
+            amount = entry.amount
+            level = replace(level, counted=entry.at, method=entry.method, sigma=entry.sigma)
             if not untouched:
                 state, opened = "open", opened or entry.at.date()
         case "pour" | "waste":
@@ -303,15 +311,7 @@ def _after(level: Level, entry: Entry, unit: Unit) -> Level:
     if amount == 0.0 and entry.kind in ("count", "pour", "waste"):
         state = "empty"
     doubt = _doubt_after(level.expected_sigma, entry, unit)
-    return Level(
-        amount=amount,
-        state=state,
-        opened=opened,
-        counted=counted,
-        method=method,
-        sigma=sigma,
-        expected_sigma=doubt,
-    )
+    return replace(level, amount=amount, state=state, opened=opened, expected_sigma=doubt)
 
 
 def _as_it_was(level: Level, count: Entry) -> bool:

@@ -13,16 +13,9 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from math import hypot
 
-from barkeep.domain.amounts.amount import (
-    US_UNITS,
-    Amount,
-    BarUnits,
-    amount_at_start,
-    parse_amount,
-    spaced,
-)
+from barkeep.domain.amounts.amount import Amount, amount_at_start, parse_amount, spaced
 from barkeep.domain.amounts.measures import dimension, length_cm, to_quantity
-from barkeep.domain.amounts.units import Dimension, Unit
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, Dimension, Unit
 from barkeep.domain.bottles.bottle import (
     SCALE_SIGMA_G,
     TENTHS_SIGMA,
@@ -32,8 +25,7 @@ from barkeep.domain.bottles.bottle import (
 )
 from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.shapes import MOST_HEADSPACE, volume_ml, volume_sigma_ml
-from barkeep.domain.liquids.buoyancy import in_air
-from barkeep.domain.liquids.sweetened import SpiritDensity
+from barkeep.domain.liquids.sweetened import SpiritDensity, in_air
 from barkeep.errors import (
     AmountError,
     BelowTare,

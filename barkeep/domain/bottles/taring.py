@@ -15,8 +15,7 @@ from barkeep.domain.bottles.bottle import SCALE_SIGMA_G, Bottle, Product, Tare, 
 from barkeep.domain.bottles.containers import contents_of, like_tare, shape_of
 from barkeep.domain.bottles.shapes import brimful_ml
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.liquids.buoyancy import in_air, out_of_air
-from barkeep.domain.liquids.sweetened import SpiritDensity
+from barkeep.domain.liquids.sweetened import SpiritDensity, in_air, out_of_air
 from barkeep.errors import InvalidField, UnlikelyTare
 
 LIGHTEST_G_PER_ML, HEAVIEST_G_PER_ML = 0.75, 1.5

@@ -9,7 +9,7 @@ now, which single purchases could meet it; only those are weighed.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -63,7 +63,9 @@ def next_bottle(
         snapshot,
         sourcing_for(snapshot, within, memory),
         memory.recall(("buying", within), snapshot, asked_by_want, levels_matter=False),
-        memory.recall(("judged", within), snapshot, _asked),
+        memory.recall(
+            ("judged", within), snapshot, lambda _name, known: known.laid_out.spec.wanted
+        ),
     )
     tree = market.tree
     found = (market.candidate(key) for key in tree if market.may_buy(key))
@@ -218,10 +220,6 @@ class _Market:
         return choices(
             before.lines[number], derivations=bought, limits=limits, supply=supply, tree=self.tree
         )
-
-
-def _asked(_name: str, judged: _Judged) -> Iterable[str]:
-    return (key for line in judged.laid_out.spec.lines for key in line.wanted)
 
 
 def _why(

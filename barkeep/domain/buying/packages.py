@@ -5,13 +5,12 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cached_property
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.drink.costs import unit_price
 from barkeep.domain.drink.ice import is_carbonated
-from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.pouring.supply import strength_of
 
 NEARLY = 1e-9
 """Of a package: what is short of it by less is as good as nothing."""
@@ -58,13 +57,13 @@ def package_for(key: str, least_abv: float | None, snapshot: Snapshot) -> Packag
         and each.size > 0.0
         and tree.is_a(each.ingredient, key)
         and each.unit == usual.unit
-        and _strength(each, snapshot) >= (least_abv or 0.0)
+        and strength_of(each, tree) >= (least_abv or 0.0)
     ]
     if not fitting:
         strength = max(usual.abv_percent or 0.0, least_abv or 0.0)
         return Package(key, usual.typical_size, strength)
     best = min(fitting, key=rank)
-    return Package(best.ingredient, best.size, _strength(best, snapshot), best)
+    return Package(best.ingredient, best.size, strength_of(best, tree), best)
 
 
 def packages_for(amount: float, size: float) -> int:
@@ -76,37 +75,25 @@ def packages_for(amount: float, size: float) -> int:
     return max(0, math.ceil(amount / size - NEARLY))
 
 
-def _strength(product: Product, snapshot: Snapshot) -> float:
-    usual = snapshot.knowledge.tree[product.ingredient].abv_percent or 0.0
-    return usual if product.abv_percent is None else product.abv_percent
-
-
 @dataclass(frozen=True)
 class MadeHere:
     """What is made here rather than bought, by the recipes that give the thing itself."""
 
     snapshot: Snapshot
 
-    @cached_property
-    def _recipes(self) -> Mapping[str, MadeFrom]:
-        found: dict[str, MadeFrom] = {}
-        for recipe in self.snapshot.knowledge.made_from:
-            if recipe.closeness == 1.0:
-                found.setdefault(recipe.made, recipe)
-        return found
-
     def is_made(self, key: str) -> bool:
         """Whether it is made here: there is a recipe, and the bar knows no product to buy.
 
         What sparkles is bought: a shoot is no place to carbonate.
         """
-        if key not in self._recipes or is_carbonated(key, self.snapshot.knowledge.tree):
+        knowledge = self.snapshot.knowledge
+        if key not in knowledge.own_way or is_carbonated(key, knowledge.tree):
             return False
         return package_for(key, None, self.snapshot).product is None
 
     def inputs(self, key: str, amount: float) -> Mapping[str, float]:
         """What it takes to make so much, each in its own unit; what is always there left out."""
-        recipe, always = self._recipes[key], self.snapshot.always_there
+        recipe, always = self.snapshot.knowledge.own_way[key], self.snapshot.always_there
         return {
             each.ingredient: each.amount * amount / recipe.yields
             for each in recipe.inputs

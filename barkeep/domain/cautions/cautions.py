@@ -14,9 +14,8 @@ from types import MappingProxyType
 from typing import Annotated, Literal, get_args
 
 from barkeep import resource_files
-from barkeep.domain.cautions.allergens import Allergen, allergens_of
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.phrases import Phrases, folded, is_findable
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import KnowledgeError
@@ -243,18 +242,6 @@ def _figures(text: str, file: str, key: str) -> frozenset[str]:
             reason = f"“text” shows {{{name}}}; it may show {', '.join(FIGURES)}"
             raise KnowledgeError(file, key, reason)
     return frozenset(names)
-
-
-__all__ = [
-    "Allergen",
-    "Caution",
-    "CautionRule",
-    "Level",
-    "Occasion",
-    "allergens_of",
-    "cautions_for",
-    "occasion_of",
-]
 
 
 _AS_USUAL: Mapping[str, float] = MappingProxyType({})

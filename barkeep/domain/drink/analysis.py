@@ -13,21 +13,16 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.cautions.cautions import (
-    Allergen,
-    Caution,
-    allergens_of,
-    cautions_for,
-    occasion_of,
-)
+from barkeep.domain.cautions.allergens import Allergen, allergens_of
+from barkeep.domain.cautions.cautions import Caution, cautions_for, occasion_of
 from barkeep.domain.drink.balance import DrinkStyle, style_of
 from barkeep.domain.drink.contents import Content, Pour, content_of, pours_for
 from barkeep.domain.drink.costs import Cost, cost_of
 from barkeep.domain.drink.doubts import doubts
 from barkeep.domain.drink.ice import added_after_ice, is_carbonated, is_poured_hot
 from barkeep.domain.drink.mixture import Dilution, Mixture
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.liquids.content import (
     Nutrient,
     energy_kcal,

@@ -13,8 +13,8 @@ from typing import Literal, NamedTuple, get_args
 from barkeep import resource_files
 from barkeep.domain.drink.contents import Content
 from barkeep.domain.drink.ice import is_carbonated, meets_ice
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.specs.spec import ACCENT_ML, Spec
 from barkeep.errors import KnowledgeError
 from barkeep.shipped_data import NotNegative, Text, by_key, parse

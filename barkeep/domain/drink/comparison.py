@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import astuple, dataclass
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.drink.analysis import Analysis, analyse
+from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.specs.riffs import LinePair, line_pairs
 from barkeep.domain.specs.spec import Spec
 
@@ -17,24 +16,28 @@ NOT_KNOWN = "not known"
 class DrinkFigures:
     """What a drink comes to, or by how much that changes; None where it cannot be said."""
 
-    abv_percent: float | None
-    sugar_g_per_l: float | None
-    acid_g_per_l: float | None
-    served_volume_ml: float | None
-    cost: float | None
+    abv_percent: float | None = None
+    sugar_g_per_l: float | None = None
+    acid_g_per_l: float | None = None
+    served_volume_ml: float | None = None
+    cost: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class RiffComparison:
-    """Two specs side by side; `change` is the riff's figures less the parent's."""
+    """Two specs side by side."""
 
     parent: Spec
     riff: Spec
     pairs: tuple[LinePair, ...]
     before: DrinkFigures
     after: DrinkFigures
-    change: DrinkFigures
     currency: str
+
+    @property
+    def change(self) -> DrinkFigures:
+        """The riff's figures less the parent's."""
+        return DrinkFigures(*map(_less, astuple(self.after), astuple(self.before)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,54 +52,39 @@ class FigureRow:
 
 def compare(parent: Spec, riff: Spec, snapshot: Snapshot) -> RiffComparison:
     """Set a riff beside its parent, both poured from tonight's bottles."""
-    before, after = _figures(parent, snapshot), _figures(riff, snapshot)
-    change = DrinkFigures(
-        abv_percent=_less(after.abv_percent, before.abv_percent),
-        sugar_g_per_l=_less(after.sugar_g_per_l, before.sugar_g_per_l),
-        acid_g_per_l=_less(after.acid_g_per_l, before.acid_g_per_l),
-        served_volume_ml=_less(after.served_volume_ml, before.served_volume_ml),
-        cost=_less(after.cost, before.cost),
-    )
-    pairs = line_pairs(parent, riff, snapshot.knowledge.tree)
-    currency = snapshot.settings.currency
     return RiffComparison(
         parent=parent,
         riff=riff,
-        pairs=pairs,
-        before=before,
-        after=after,
-        change=change,
-        currency=currency,
+        pairs=line_pairs(parent, riff, snapshot.knowledge.tree),
+        before=_figures(parent, snapshot),
+        after=_figures(riff, snapshot),
+        currency=snapshot.settings.currency,
     )
 
 
 def figure_rows(comparison: RiffComparison) -> tuple[FigureRow, ...]:
     """Strength, sugar, acid, volume and cost of both, and by how much each changes."""
-    return tuple(_rows(comparison))
+    figures = zip(_PRINTED, astuple(comparison.before), astuple(comparison.after), strict=True)
+    return tuple(
+        _row(printed, before, after, comparison.currency) for printed, before, after in figures
+    )
 
 
-def _rows(comparison: RiffComparison) -> Iterator[FigureRow]:
-    before, after = comparison.before, comparison.after
-    yield _row(
-        "Strength", before=before.abv_percent, after=after.abv_percent, unit="% vol", digits=1
-    )
-    yield _row(
-        "Sugar", before=before.sugar_g_per_l, after=after.sugar_g_per_l, unit="g/l", digits=0
-    )
-    yield _row("Acid", before=before.acid_g_per_l, after=after.acid_g_per_l, unit="g/l", digits=1)
-    yield _row(
-        "In the glass",
-        before=before.served_volume_ml,
-        after=after.served_volume_ml,
-        unit="ml",
-        digits=0,
-    )
-    yield _row("Cost", before=before.cost, after=after.cost, unit=comparison.currency, digits=2)
+_PRINTED = (
+    ("Strength", "% vol", 1),
+    ("Sugar", "g/l", 0),
+    ("Acid", "g/l", 1),
+    ("In the glass", "ml", 0),
+    ("Cost", "", 2),
+)
+"""How each of `DrinkFigures` is printed: its label, its unit, and its digits."""
 
 
 def _row(
-    label: str, before: float | None, after: float | None, unit: str, digits: int
+    printed: tuple[str, str, int], before: float | None, after: float | None, currency: str
 ) -> FigureRow:
+    label, unit, digits = printed
+    unit = unit or currency
     was, now = _shown(before, unit, digits), _shown(after, unit, digits)
     if before is None or after is None or was == now:
         return FigureRow(label, was, now, "")
@@ -113,17 +101,7 @@ def _shown(value: float | None, unit: str, digits: int) -> str:
 def _figures(spec: Spec, snapshot: Snapshot) -> DrinkFigures:
     analysis = analyse(spec, snapshot)
     if not analysis.served_volume_ml:
-        return DrinkFigures(
-            abv_percent=None,
-            sugar_g_per_l=None,
-            acid_g_per_l=None,
-            served_volume_ml=None,
-            cost=analysis.cost.amount,
-        )
-    return _of(analysis)
-
-
-def _of(analysis: Analysis) -> DrinkFigures:
+        return DrinkFigures(cost=analysis.cost.amount)
     return DrinkFigures(
         abv_percent=analysis.abv_percent,
         sugar_g_per_l=analysis.sugar_g_per_l,

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
 
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.composition import PLAIN, composition_of
 from barkeep.domain.ingredients.figures import NOTHING, Figure, Liquid, liquid_of
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.pouring.sourcing import TOP_UP_ML
 from barkeep.domain.pouring.supply import Supply, supply_of
 from barkeep.domain.pouring.verdicts import Drink
@@ -25,7 +25,7 @@ TOP_UP_SIGMA_ML = 30.0
 """The same of a line that only says to top with it (*common practice*)."""
 RINSE_KEPT = 0.2
 """Of a rinse so much stays in the glass; the rest is tipped out (*common practice*)."""
-_LOOSE_UNITS = ("dash", "drop", "splash", "float", "rinse", "pinch")
+LOOSE_UNITS = ("dash", "drop", "splash", "float", "rinse", "pinch")
 WITHOUT_WEIGHT = (
     *("herb", "spice", "seasoning", "ice", "mint-leaf"),
     *("lemon-peel", "lime-peel", "orange-peel", "grapefruit-peel"),
@@ -46,6 +46,9 @@ class Pour:
     draws: Mapping[str, float] = field(default_factory=dict)
 
 
+NOTHING_IN_IT = Liquid(NOTHING, NOTHING, NOTHING)
+
+
 @dataclass(frozen=True, slots=True)
 class Content:
     """One line in the glass. `quantity` is in the poured ingredient's own unit.
@@ -56,9 +59,9 @@ class Content:
     line: Line
     pour: Pour
     quantity: float
-    volume_ml: float
-    sigma_ml: float
-    liquid: Liquid
+    volume_ml: float = 0.0
+    sigma_ml: float = 0.0
+    liquid: Liquid = NOTHING_IN_IT
     protein_g: float = 0.0
     fat_g: float = 0.0
     counted: bool = True
@@ -179,26 +182,11 @@ def _pressed(line: Line, pour: Pour, quantity: float, knowledge: Knowledge) -> C
         (first, *others) = recipe.inputs
         if first.ingredient == pour.ingredient and not others and tree.is_a(recipe.made, "juice"):
             volume = quantity * recipe.yields / first.amount
-            sigma = DASHED_SHARE / 2.0 * volume
-            return Content(
-                line=line,
-                pour=pour,
-                quantity=quantity,
-                volume_ml=volume,
-                sigma_ml=sigma,
-                liquid=liquid_of(recipe.made, tree),
-            )
+            sigma, juice = DASHED_SHARE / 2.0 * volume, liquid_of(recipe.made, tree)
+            whole = Content(line, pour, quantity)
+            return replace(whole, volume_ml=volume, sigma_ml=sigma, liquid=juice)
     weightless = any(tree.is_a(pour.ingredient, kind) for kind in WITHOUT_WEIGHT)
-    empty = Liquid(NOTHING, NOTHING, NOTHING)
-    return Content(
-        line=line,
-        pour=pour,
-        quantity=quantity,
-        volume_ml=0.0,
-        sigma_ml=0.0,
-        liquid=empty,
-        counted=weightless,
-    )
+    return Content(line, pour, quantity, counted=weightless)
 
 
 def _per_l(grams: float, volume_ml: float) -> Figure:
@@ -210,7 +198,7 @@ def _sigma_ml(line: Line, quantity: float) -> float:
     """How far the poured volume may be off, one sigma; of a range its own width counts too."""
     if line.quantity is None:
         return TOP_UP_SIGMA_ML if quantity else 0.0
-    share = DASHED_SHARE if line.unit in _LOOSE_UNITS else POURED_SHARE
+    share = DASHED_SHARE if line.unit in LOOSE_UNITS else POURED_SHARE
     sigma = share * quantity
     if line.amount and line.amount_high:
         half = (line.amount_high - line.amount) / (line.amount_high + line.amount) * quantity
@@ -221,11 +209,8 @@ def _sigma_ml(line: Line, quantity: float) -> float:
 def _pour_for(line: Line, supply: Supply, tree: FamilyTree) -> Pour:
     """The line's first choice that is there: its own kind, then the kinds below, nearest first."""
     for wanted in line.wanted:
-        nearest: Sequence[str] = [wanted]
-        while nearest:
-            for key in sorted(nearest):
-                bottle = supply.bottle(key, line.min_abv_percent)
-                if bottle is not None:
-                    return Pour(key, bottle)
-            nearest = [kind for key in nearest for kind in tree.children(key)]
+        for key in (key for kinds in tree.downwards(wanted) for key in sorted(kinds)):
+            bottle = supply.bottle(key, line.min_abv_percent)
+            if bottle is not None:
+                return Pour(key, bottle)
     return Pour(line.ingredient)

@@ -10,8 +10,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.phrases import Phrases, folded
 from barkeep.domain.specs.spec import Line, Spec
 

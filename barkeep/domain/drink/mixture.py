@@ -11,8 +11,8 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from barkeep.domain.drink.contents import Content
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.liquids.constants import constants, polynomial, within
 from barkeep.domain.liquids.content import alcohol_kept
 

@@ -63,8 +63,7 @@ def _days_left(bottle: Bottle, keeps: int | None, snapshot: Snapshot) -> Iterabl
 def _due_in(spec: Spec, due: Mapping[str, int], tree: FamilyTree) -> int | None:
     if not due:
         return None
-    wanted = {key for line in spec.lines for key in line.wanted}
-    kinds = {kind for key in wanted for kind in (key, *tree.descendants(key))}
+    kinds = {kind for key in spec.wanted for kind in (key, *tree.descendants(key))}
     return min((due[kind] for kind in kinds & due.keys()), default=None)
 
 
@@ -73,7 +72,7 @@ def _strengths(
 ) -> Mapping[Spec, float | None]:
     """The strength of each spec as served, None where nothing in it can be poured."""
     known: dict[Spec, float | None] = memory.recall(
-        "strength", snapshot, lambda spec, _abv: (key for each in spec.lines for key in each.wanted)
+        "strength", snapshot, lambda spec, _abv: spec.wanted
     )
     for spec in specs:
         if spec not in known:

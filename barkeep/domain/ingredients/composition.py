@@ -1,17 +1,21 @@
-"""What solids and pieces bring into a drink, and the protein and fat that count for energy."""
+"""What solids and pieces come to and bring into a drink, and what counts for energy besides.
+
+What they bring is from `resources/composition.toml`, what a piece or a spoonful
+comes to from `resources/portions.toml`.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from functools import cache
 from typing import Literal
 
 from barkeep import resource_files
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.shipped_data import NotNegative, Text, parse, read
+from barkeep.shipped_data import NotNegative, Text, amounts, parse, read
 
-FILE = "composition.toml"
+COMPOSITIONS_FILE = "composition.toml"
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,21 +43,41 @@ def composition_of(key: str, tree: FamilyTree) -> Composition | None:
     """
     known = shipped_compositions()
     per = "l" if tree[key].unit == "ml" else tree[key].unit
-    nearest = [key]
-    while nearest:
-        for each in nearest:
-            if each in known and known[each].per == per:
-                return known[each]
-        nearest = [above for each in nearest for above in tree[each].parents]
-    return None
+    said = (known[each] for each in (key, *tree.upwards(key)) if each in known)
+    return next((each for each in said if each.per == per), None)
 
 
 @cache
 def shipped_compositions() -> Mapping[str, Composition]:
     """By ingredient key. Raises `KnowledgeError` for a broken resource."""
-    return read_compositions(resource_files.read_text(FILE))
+    return read_compositions(resource_files.read_text(COMPOSITIONS_FILE))
 
 
-def read_compositions(text: str, file: str = FILE) -> Mapping[str, Composition]:
+def read_compositions(text: str, file: str = COMPOSITIONS_FILE) -> Mapping[str, Composition]:
     """Compositions out of a TOML text. Raises `KnowledgeError`."""
     return {key: read(each, Composition, file, key) for key, each in parse(text, file).items()}
+
+
+PORTIONS_FILE = "portions.toml"
+
+
+@dataclass(frozen=True, slots=True)
+class Portions:
+    """By ingredient key: ml or g of one piece, and g per ml of a spoonful."""
+
+    piece_ml: Mapping[str, float]
+    piece_g: Mapping[str, float]
+    g_per_ml: Mapping[str, float]
+
+
+@cache
+def shipped_portions() -> Portions:
+    """The portions barkeep brings along. Raises `KnowledgeError` for a broken resource."""
+    return read_portions(resource_files.read_text(PORTIONS_FILE))
+
+
+def read_portions(text: str, file: str = PORTIONS_FILE) -> Portions:
+    """Portions out of a TOML text. Raises `KnowledgeError`."""
+    known = [field.name for field in fields(Portions)]
+    document = parse(text, file, *known)
+    return Portions(*(amounts(document.get(name, {}), file, name) for name in known))

@@ -15,9 +15,15 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TYPE_CHECKING, TypeAlias
 
-from barkeep.domain.ingredients.relations import STAND_IN_STEPS, MadeFrom, StandIn
+from barkeep.domain.ingredients.relations import (
+    STAND_IN_STEPS,
+    MadeFrom,
+    Role,
+    Scope,
+    StandIn,
+    Technique,
+)
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Role, Scope, Technique
 
 if TYPE_CHECKING:
     from barkeep.domain.ingredients.graph import State, SubstitutionGraph

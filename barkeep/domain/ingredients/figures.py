@@ -8,7 +8,7 @@ from statistics import fmean, median
 from typing import Literal, Protocol
 
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
-from barkeep.domain.liquids.fills import STRENGTH_TOLERANCE
+from barkeep.domain.liquids.ethanol import STRENGTH_TOLERANCE
 
 Source = Literal["label", "usual", "kinds", "unknown"]
 """The bottle's label, the ingredient's usual figure, the middle of a family's kinds, or nothing."""
@@ -104,7 +104,7 @@ def _with_figures(key: str, tree: FamilyTree) -> Ingredient | None:
         return tree[key]
     if tree.descendants(key):
         return None
-    return next((tree[each] for each in _upwards(key, tree) if _figured(tree[each])), None)
+    return next((tree[each] for each in tree.upwards(key) if _figured(tree[each])), None)
 
 
 def _usual(ingredient: Ingredient, tree: FamilyTree) -> Liquid:
@@ -121,7 +121,7 @@ def _figure(value: float | None, share: float) -> Figure:
 
 
 def _middle_of_kinds(key: str, tree: FamilyTree) -> Liquid:
-    for place in (key, *_upwards(key, tree)):
+    for place in (key, *tree.upwards(key)):
         kinds = [tree[each] for each in sorted(tree.descendants(place)) if _figured(tree[each])]
         if kinds:
             return Liquid(
@@ -143,13 +143,3 @@ def _figured(ingredient: Ingredient) -> bool:
     return ingredient.unit == "ml" and not (
         ingredient.abv_percent is None and ingredient.sugar_g_per_l is None
     )
-
-
-def _upwards(key: str, tree: FamilyTree) -> Iterable[str]:
-    """Every kind above, the nearest first."""
-    seen: list[str] = []
-    nearest = list(tree[key].parents)
-    while nearest:
-        seen += [each for each in nearest if each not in seen]
-        nearest = [above for each in nearest for above in tree[each].parents]
-    return seen

@@ -3,11 +3,16 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Annotated
+from typing import Annotated, Literal, get_args
 
-from barkeep.domain.ingredients.uses import Scope
 from barkeep.shipped_data import Limits, Positive, Share, Text
 
+Technique = Literal["shaken", "stirred", "built", "blended", "thrown", "swizzled", "hot", "unknown"]
+"""How a drink is made, as it bears on what may stand in."""
+Role = Literal["base", "modifier", "accent"]
+"""What a line does in a drink, for the same reason."""
+Scope = Literal["shaken", "stirred", "accent", "never_base"]
+SCOPES: tuple[Scope, ...] = get_args(Scope)
 STAND_IN_STEPS = 2
 """How many stand-in steps one derivation may take."""
 

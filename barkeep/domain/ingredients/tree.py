@@ -157,6 +157,25 @@ class FamilyTree:
         """The keys directly below one, in the order of the tree; none below a stranger."""
         return self._children.get(key, ())
 
+    def downwards(self, key: str) -> Iterator[tuple[str, ...]]:
+        """The key itself, then the keys directly below it, then those below these; each once."""
+        nearest: tuple[str, ...] = (key,)
+        seen = {key}
+        while nearest:
+            yield nearest
+            below = (child for kind in nearest for child in self.children(kind))
+            nearest = tuple(child for child in dict.fromkeys(below) if child not in seen)
+            seen.update(nearest)
+
+    def upwards(self, key: str) -> tuple[str, ...]:
+        """Every key above, the nearest first, itself not included."""
+        above: dict[str, None] = {}
+        nearest = self[key].parents
+        while nearest:
+            above |= dict.fromkeys(nearest)
+            nearest = tuple(parent for each in nearest for parent in self[each].parents)
+        return tuple(above)
+
     @cached_property
     def _children(self) -> Mapping[str, tuple[str, ...]]:
         below: dict[str, list[str]] = {}

@@ -1,9 +1,8 @@
 """The physics of what is in a bottle and in a glass.
 
 Strength and density of ethanol and water (`ethanol`), of sugar and water
-(`sucrose`), of sweetened spirits (`sweetened`); dilution by ice (`dilution`);
-freezing (`freezing`); what a drink holds (`content`, `drinks`); blending
-(`blending`); what the law allows a fill to be off by (`fills`).
+(`sucrose`), of sweetened spirits, and what a scale shows of them (`sweetened`);
+freezing (`freezing`); what a drink holds (`content`).
 
 Amounts arrive here as plain numbers whose unit is in the name: what has
 another dimension was refused where it was read (`barkeep.domain.amounts.measures`).

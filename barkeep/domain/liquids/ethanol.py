@@ -23,6 +23,9 @@ US_REFERENCE_C = (60.0 - 32.0) / 1.8
 """The temperature at which US proof is stated: 60 °F (27 CFR 5.11)."""
 COLDEST_C, WARMEST_C = -20.0, 40.0
 
+STRENGTH_TOLERANCE = 0.3
+"""% vol that a spirit may be off its label. Source: 27 CFR 19.356."""
+
 US_PROOF_PER_ABV = 2.0
 """Degrees of US proof to one % vol (27 CFR 5.11)."""
 

@@ -1,4 +1,4 @@
-"""Sweetened spirits and liqueurs: density, for weighing bottles.
+"""Sweetened spirits and liqueurs: density, for weighing bottles, and what a scale in air shows.
 
 A litre is taken as ethanol and water, and sugar that takes up the volume it
 takes up in water alone. No published table of the three together was found:
@@ -6,6 +6,10 @@ at 40 % vol and 300 g/l the older rule of Tabarié (OIV-MA-AS2-03B) gives 0.4 %
 more, and Hackbarth, *J. Am. Soc. Brew. Chem.* 67(3):146 (2009), finds real
 liqueurs lighter than that rule. So the density is good to half a percent.
 Cream and egg liqueurs hold fat and protein, which this knows nothing of.
+
+Air buoys a liquid up more than the weights a scale was set by: a spirit reads
+0.11 % less than its mass. Air is taken as 1.2 kg/m³ and the weights as
+8000 kg/m³, the conventions of OIML R 111 and D 28.
 """
 
 from __future__ import annotations
@@ -15,6 +19,8 @@ from dataclasses import dataclass
 from barkeep.domain.liquids import ethanol, sucrose
 from barkeep.domain.liquids.constants import within
 
+AIR_G_PER_ML, WEIGHTS_G_PER_ML = 0.0012, 8.0
+_SCALE = 1.0 - AIR_G_PER_ML / WEIGHTS_G_PER_ML
 UNSWEETENED_G_PER_L = 5.0
 """Up to this much sugar a spirit weighs what ethanol and water weigh."""
 SIGMA_UNSWEETENED, SIGMA_SWEETENED = 0.0005, 0.005
@@ -54,3 +60,17 @@ def spirit_density(
     sugar_there_ml = sugar * sucrose.volume_taken_ml_per_g(sugar, temperature_c)
     doubt = SIGMA_UNSWEETENED if sugar <= UNSWEETENED_G_PER_L else SIGMA_SWEETENED
     return SpiritDensity((rest_g + sugar) / (rest_there_ml + sugar_there_ml), doubt)
+
+
+def in_air(g_per_ml: float) -> float:
+    """What a millilitre of this density reads on a scale in air, in g.
+
+    >>> round(750 * in_air(0.948045), 1)  # 711.0 g in a vacuum
+    710.2
+    """
+    return (g_per_ml - AIR_G_PER_ML) / _SCALE
+
+
+def out_of_air(read_g_per_ml: float) -> float:
+    """The density, g/ml, of what reads so much a millilitre; the inverse of `in_air`."""
+    return read_g_per_ml * _SCALE + AIR_G_PER_ML

@@ -37,7 +37,6 @@ from barkeep.domain.making.batch_measures import (
     MeasuredOut,
     Target,
     is_from,
-    measured,
     measured_out,
     most_ml,
 )
@@ -46,23 +45,6 @@ from barkeep.domain.pouring.words import no_amount
 from barkeep.domain.specs.left_out import LeftOut, left_out_of
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import CannotBatch
-
-__all__ = [
-    "Batch",
-    "BatchLine",
-    "ForServes",
-    "ForVessel",
-    "ForVolume",
-    "FromIngredient",
-    "Served",
-    "Shortage",
-    "Target",
-    "batch",
-    "measured",
-    "rounds_of",
-    "usually_served",
-]
-
 
 Served = Literal["cold", "over_ice", "hot", "frozen"]
 

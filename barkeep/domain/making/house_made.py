@@ -18,12 +18,13 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, pour_order
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.cautions.allergens import allergens_of, contains_sentence
-from barkeep.domain.cautions.cautions import Occasion, cautions_for
+from barkeep.domain.cautions.cautions import cautions_for, occasion_of
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.figures import Figures, RecipePart, figures_of
 from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.pouring.warnings import age_of
+from barkeep.domain.specs.spec import Spec
 
 LEAST = 1e-9
 """Less than this of anything is arithmetic, not an amount."""
@@ -167,13 +168,10 @@ def _draws(key: str, need: float, snapshot: Snapshot, taken: dict[int, float]) -
 
 def _bottles(key: str, snapshot: Snapshot) -> Iterator[Bottle]:
     """Usable bottles of an input: its own, then those of the kinds below it, nearest first."""
-    tree, nearest, seen = snapshot.knowledge.tree, [key], set[str]()
-    while nearest:
-        found = [b for kind in nearest for b in snapshot.usable.get(kind, ())]
+    tree = snapshot.knowledge.tree
+    for kinds in tree.downwards(key):
+        found = [b for kind in kinds for b in snapshot.usable.get(kind, ())]
         yield from pour_order(b for b in found if b.product.unit == tree[key].unit)
-        seen |= set(nearest)
-        below = (child for kind in nearest for child in tree.children(kind))
-        nearest = [child for child in dict.fromkeys(below) if child not in seen]
 
 
 def _freely_there(key: str, snapshot: Snapshot) -> bool:
@@ -200,11 +198,9 @@ def _parts(inputs: tuple[InputPlan, ...]) -> Iterator[RecipePart]:
 def _past(inputs: tuple[InputPlan, ...], snapshot: Snapshot) -> Iterator[str]:
     tree = snapshot.knowledge.tree
     for each in inputs:
-        if each.always_there:
-            continue
-        for key, bottles in snapshot.past.items():
-            if tree.is_a(key, each.ingredient):
-                yield from (_past_sentence(bottle, tree) for bottle in bottles)
+        if not each.always_there:
+            for bottle in snapshot.past_of([each.ingredient]):
+                yield _past_sentence(bottle, tree)
 
 
 def _past_sentence(bottle: Bottle, tree: FamilyTree) -> str:
@@ -246,7 +242,14 @@ def _cautions(
     carried = allergens_of(keys, tree)
     if carried:
         yield contains_sentence(carried)
-    yield from (each.text for each in cautions_for(_occasion(batch, keys, figures, tree), tree))
+    occasion = occasion_of(
+        Spec(batch.made, (), method=batch.how),
+        keys,
+        tree,
+        abv_percent=figures.abv_percent,
+        ph_below_6=any(tree[key].acid_g_per_l for key in keys),
+    )
+    yield from (each.text for each in cautions_for(occasion, tree))
     for bottle in dict.fromkeys(draw.bottle for each in inputs for draw in each.draws):
         yield from age_of(bottle, snapshot)
         if bottle.use_by is not None and use_by is not None and bottle.use_by < use_by:
@@ -255,22 +258,6 @@ def _cautions(
                 f"The {name} that goes in is to be used by {_day(bottle.use_by)}, "
                 f"before the {_day(use_by)} of what it makes."
             )
-
-
-def _occasion(
-    batch: MadeFrom, keys: frozenset[str], figures: Figures, tree: FamilyTree
-) -> Occasion:
-    strengths = [tree[key].abv_percent or 0.0 for key in keys]
-    acid = any(tree[key].acid_g_per_l for key in keys) or None
-    return Occasion(
-        ingredients=keys,
-        words=batch.how,
-        technique="unknown",
-        abv_percent=figures.abv_percent,
-        strongest_percent=max(strengths),
-        ph_below_6=acid is not None,
-        alcoholic=any(key in tree.alcoholic for key in keys),
-    )
 
 
 def _day(day: date) -> str:

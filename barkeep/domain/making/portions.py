@@ -11,7 +11,8 @@ from barkeep import resource_files
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
-from barkeep.domain.making.batches import Batch, BatchLine, ForVessel, rounds_of
+from barkeep.domain.making.batch_measures import BatchLine, ForVessel
+from barkeep.domain.making.batches import Batch, rounds_of
 from barkeep.domain.specs.glasses import Glass
 from barkeep.errors import UserError
 from barkeep.shipped_data import Limits, Positive, Text, by_key, parse, table_in
@@ -145,14 +146,8 @@ def tin_rounds(batch: Batch, tin: Glass) -> TinRounds:
 
 def past_inputs(batch: Batch, snapshot: Snapshot) -> tuple[str, ...]:
     """What the batch would take that is past its date and so is not counted, in sentences."""
-    tree = snapshot.knowledge.tree
-    wanted = {line.ingredient for line in batch.lines}
-    return tuple(
-        _past_in_words(bottle)
-        for key, bottles in snapshot.past.items()
-        if any(tree.is_a(key, each) for each in wanted)
-        for bottle in bottles
-    )
+    past = snapshot.past_of({line.ingredient for line in batch.lines})
+    return tuple(map(_past_in_words, past))
 
 
 def _past_in_words(bottle: Bottle) -> str:

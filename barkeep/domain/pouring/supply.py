@@ -8,7 +8,7 @@ from functools import cached_property
 from typing import TypeAlias
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.ingredients.tree import FamilyTree
 
 Pool: TypeAlias = tuple[str, int]
@@ -120,7 +120,11 @@ def _strength_class(stock: Stock, limits: Iterable[float]) -> int:
 
 
 def _stock(bottle: Bottle, tree: FamilyTree) -> Stock:
-    usual = tree[bottle.ingredient].abv_percent or 0.0
-    strength = bottle.product.abv_percent
-    amount = bottle.level.amount
-    return Stock(bottle.ingredient, amount, usual if strength is None else strength, bottle)
+    strength = strength_of(bottle.product, tree)
+    return Stock(bottle.ingredient, bottle.level.amount, strength, bottle)
+
+
+def strength_of(product: Product, tree: FamilyTree) -> float:
+    """The strength on a product's label, else the usual one of its kind, in % vol."""
+    usual = tree[product.ingredient].abv_percent or 0.0
+    return usual if product.abv_percent is None else product.abv_percent

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal, get_args
 
@@ -73,15 +73,13 @@ def tonight(
     """
     memory = memory or Memory()
     sourcing = sourcing_for(snapshot, within, memory)
-    known: dict[str, Drink] = memory.recall(("tonight", within, serves), snapshot, _asked)
+    known: dict[str, Drink] = memory.recall(
+        ("tonight", within, serves), snapshot, lambda _name, drink: drink.spec.wanted
+    )
     for spec in snapshot.all_specs:
         if spec.name not in known or known[spec.name].spec is not spec:
             known[spec.name] = drink_for(spec, snapshot, sourcing, serves)
     return tuple(sorted((known[spec.name] for spec in snapshot.all_specs), key=_best_first))
-
-
-def _asked(_name: str, drink: Drink) -> Iterable[str]:
-    return (key for line in drink.spec.lines for key in line.wanted)
 
 
 def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 1) -> Drink:

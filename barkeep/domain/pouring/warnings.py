@@ -69,9 +69,5 @@ def age_of(bottle: Bottle, snapshot: Snapshot) -> Iterator[str]:
 
 
 def _stale(answer: LineAnswer, snapshot: Snapshot) -> Iterator[str]:
-    tree = snapshot.knowledge.tree
-    for key, bottles in snapshot.past.items():
-        if any(tree.is_a(key, wanted) for wanted in answer.line.wanted):
-            for bottle in bottles:
-                title, date = bottle.product.title, bottle.use_by
-                yield f"{title} is past its use-by date of {date}: not counted."
+    for bottle in snapshot.past_of(answer.line.wanted):
+        yield f"{bottle.product.title} is past its use-by date of {bottle.use_by}: not counted."

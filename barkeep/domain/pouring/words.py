@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import floor
 
-from barkeep.domain.amounts.amount import show_number
-from barkeep.domain.amounts.measures import BarUnits, dashes_from, show_range
-from barkeep.domain.amounts.units import Unit
+from barkeep.domain.amounts.amount import show_number, show_range
+from barkeep.domain.amounts.measures import dashes_from
+from barkeep.domain.amounts.units import BarUnits, Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import Derivation, KindOf, Make, Replace, Step

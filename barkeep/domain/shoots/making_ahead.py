@@ -69,9 +69,7 @@ class ToMake:
 
 def to_make(orders: Sequence[Order], snapshot: Snapshot, margin: float) -> tuple[ToMake, ...]:
     """Everything the orders take that is not there and can be made, what is begun first before."""
-    maker = _Maker(
-        snapshot.knowledge.tree, supply_of(snapshot), _recipes(snapshot.knowledge.made_from)
-    )
+    maker = _Maker(snapshot.knowledge.tree, supply_of(snapshot), snapshot.knowledge.own_way)
     needs = sorted(_needs(orders, maker.tree).items(), key=lambda each: maker.reach(each[0]))
     short = [(wanted[0], maker.taken(wanted, amount)) for wanted, amount in needs]
     totals: dict[str, float] = {}
@@ -103,15 +101,6 @@ def _with(one: ToMake, other: ToMake) -> ToMake:
     )
     begun = max(one.minutes_before, other.minutes_before)
     return replace(one, amount=one.amount + other.amount, inputs=inputs, minutes_before=begun)
-
-
-def _recipes(made_from: Sequence[MadeFrom]) -> Mapping[str, MadeFrom]:
-    """The way to make each thing itself: the owner's, else the first that is known."""
-    found: dict[str, MadeFrom] = {}
-    for recipe in sorted(made_from, key=lambda each: not each.own):
-        if recipe.closeness == 1.0:
-            found.setdefault(recipe.made, recipe)
-    return found
 
 
 def _needs(orders: Sequence[Order], tree: FamilyTree) -> Mapping[tuple[str, ...], float]:

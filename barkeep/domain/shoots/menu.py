@@ -8,7 +8,7 @@ serves to drop is the same with whole serves, as a mixed-integer programme.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -88,6 +88,12 @@ class Menu:
     def lacking(self) -> tuple[MenuLine, ...]:
         """The lines that run out."""
         return tuple(line for line in self.lines if line.unmet)
+
+
+def wanted_by(orders: Iterable[Order]) -> frozenset[str]:
+    """The keys of all that the orders' required lines would take."""
+    lines = (line for order in orders for line in order.spec.required_lines)
+    return frozenset(key for line in lines for key in line.wanted)
 
 
 def menu(

@@ -16,13 +16,12 @@ from datetime import date, datetime, timedelta
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.drink.ice import is_carbonated
-from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.ingredients.relations import MadeFrom, Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Technique
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, Work, to_make
-from barkeep.domain.shoots.menu import Order
+from barkeep.domain.shoots.menu import Order, wanted_by
 from barkeep.domain.specs.glasses import Ice, glass_named, ice_named
 from barkeep.domain.specs.shown_lines import without_garnish
 from barkeep.domain.specs.spec import Line, Spec
@@ -262,16 +261,9 @@ def _past(
     orders: Sequence[Order], made: Sequence[ToMake], snapshot: Snapshot
 ) -> tuple[Bottle, ...]:
     """The bottles past their date of what the drinks take or what is made for them."""
-    tree = snapshot.knowledge.tree
-    wanted = {key for order in orders for line in order.spec.required_lines for key in line.wanted}
-    wanted |= {each.ingredient for each in made}
-    wanted |= {key for each in made for key, _amount, _unit in each.inputs}
-    return tuple(
-        bottle
-        for key, bottles in snapshot.past.items()
-        if any(tree.is_a(key, each) for each in wanted)
-        for bottle in bottles
-    )
+    making = {each.ingredient for each in made}
+    taken = {key for each in made for key, _amount, _unit in each.inputs}
+    return snapshot.past_of(wanted_by(orders) | making | taken)
 
 
 def _discard(parts: MiseEnPlace, made: Sequence[ToMake], tree: FamilyTree) -> Iterator[Step]:

@@ -15,7 +15,7 @@ from barkeep.domain.pouring.sourcing import Within, need
 from barkeep.domain.pouring.supply import Draw, supply_of
 from barkeep.domain.pouring.words import plain_amount, why_met
 from barkeep.domain.shoots.drinks import orders_of, spec_of, without_spec
-from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu
+from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu, wanted_by
 from barkeep.domain.specs.left_out import left_out_of
 
 OFFERED_EACH = 3
@@ -85,7 +85,7 @@ def plan(shoot: Shoot, snapshot: Snapshot, within: Within = "exact") -> ShootPla
         on=then.on,
         menu=found,
         removed=without_spec(shoot, then),
-        past=_past(orders, then),
+        past=then.past_of(wanted_by(orders)),
         rescues=rescues,
     )
 
@@ -141,17 +141,6 @@ def _whole(draw: Draw) -> Draw:
         return draw
     pieces = float(-(-draw.amount // 1)) if draw.amount % 1 > 1e-6 else float(round(draw.amount))
     return replace(draw, amount=min(pieces, draw.bottle.level.amount))
-
-
-def _past(orders: Sequence[Order], snapshot: Snapshot) -> tuple[Bottle, ...]:
-    tree = snapshot.knowledge.tree
-    wanted = {key for order in orders for line in order.spec.required_lines for key in line.wanted}
-    return tuple(
-        bottle
-        for key, bottles in snapshot.past.items()
-        if any(tree.is_a(key, each) for each in wanted)
-        for bottle in bottles
-    )
 
 
 def _rescues(

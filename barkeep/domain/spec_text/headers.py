@@ -6,8 +6,8 @@ import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 
-from barkeep.domain.amounts.amount import BarUnits
 from barkeep.domain.amounts.spoken import any_amount_at_start
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.phrases import folded
 from barkeep.errors import AmountError, NegativeAmount
 

@@ -11,8 +11,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 
-from barkeep.domain.amounts.amount import EXAMPLES, US_UNITS, BarUnits, spaced
+from barkeep.domain.amounts.amount import EXAMPLES, spaced
 from barkeep.domain.amounts.measures import dimension
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.names import ADJUSTED, Match, bare_name, find_name, suggestions
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.liquids.ethanol import read_strength
@@ -45,34 +46,6 @@ _EACH_AT_THE_END = re.compile(r"[ ]+each[ .]*$", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
-class ReadLine:
-    """A line as it was read. `ingredient` is None where none is known by that name.
-
-    `quantity` is in the ingredient's own unit; see `barkeep.domain.specs.spec.Line`.
-    `matched` is the name that was taken for it and `confidence` how sure that
-    is. Where none is known, `guesses` are the likeliest by their spelling, to be
-    asked about and never taken. `row` is the line of the text it stands on,
-    from 1, and 0 where it is from no text.
-    """
-
-    text: str
-    amount: float | None = None
-    amount_high: float | None = None
-    unit: str | None = None
-    ingredient: str | None = None
-    matched: str | None = None
-    confidence: float = 0.0
-    optional: bool = False
-    garnish: bool = False
-    note: str = ""
-    quantity: float | None = None
-    min_abv_percent: float | None = None
-    alternatives: tuple[str, ...] = ()
-    row: int = 0
-    guesses: tuple[Match, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
 class Complaint:
     """What is wrong with a line, and at which character from 0.
 
@@ -86,23 +59,39 @@ class Complaint:
 
 
 @dataclass(frozen=True, slots=True)
-class LineReading:
-    """A line and what is wrong with it."""
+class ReadLine:
+    """A line as it was read, and what is wrong with it.
 
-    line: ReadLine
+    The ingredient of `line` is empty where none is known by that name;
+    `matched` is the name that was taken for it and `confidence` how sure that
+    is. Where none is known, `guesses` are the likeliest by their spelling, to be
+    asked about and never taken. `row` is the line of the text it stands on,
+    from 1, and 0 where it is from no text.
+    """
+
+    line: Line
     complaints: tuple[Complaint, ...] = ()
+    matched: str | None = None
+    confidence: float = 0.0
+    row: int = 0
+    guesses: tuple[Match, ...] = ()
+
+    @property
+    def known(self) -> Line | None:
+        """The line of a spec, None where its ingredient is not known."""
+        return self.line if self.line.ingredient else None
 
 
 def read_line(
     text: str, tree: FamilyTree, units: BarUnits = US_UNITS, *, garnish: bool = False
-) -> LineReading:
+) -> ReadLine:
     """Read one line, the first where it is several; see `read_lines`."""
     return read_lines(text, tree, units, garnish=garnish)[0]
 
 
 def read_lines(
     text: str, tree: FamilyTree, units: BarUnits = US_UNITS, *, garnish: bool = False
-) -> tuple[LineReading, ...]:
+) -> tuple[ReadLine, ...]:
     """Read one line of a text at a bar that means `units` by its measures.
 
     It is several lines of a spec where it says *each*: *2 oz each of gin and
@@ -110,8 +99,8 @@ def read_lines(
     """
     if len(text) > LONGEST:
         too_long = f"a line has at most {LONGEST} characters"
-        line = ReadLine(text.strip()[:LONGEST], garnish=garnish)
-        return (LineReading(line, (Complaint(0, lambda: too_long),)),)
+        line = Line(text.strip()[:LONGEST], "", garnish=garnish)
+        return (ReadLine(line, (Complaint(0, lambda: too_long),)),)
     plain = spaced(text)
     draft = begun(plain, units)
     start, whole = draft.at, draft.rest
@@ -119,16 +108,19 @@ def read_lines(
         several = _each_of(begun(plain, units), plain, tree) if "each" in whole.casefold() else []
         take_around(draft)
     except (AmountError, NegativeAmount) as error:
-        line = ReadLine(text.strip(), garnish=garnish)
-        return (LineReading(line, (Complaint(start, partial(str, error)),)),)
+        line = Line(text.strip(), "", garnish=garnish)
+        return (ReadLine(line, (Complaint(start, partial(str, error)),)),)
     if several:
         read = (
             _read_part(front, part=part, at=at, tree=tree, units=units, garnish=garnish)
             for front, part, at in several
         )
         return tuple(read)
-    line = ReadLine(
-        text.strip(), garnish=garnish or draft.garnish, optional=draft.optional and bool(whole)
+    line = Line(
+        text=text.strip(),
+        ingredient="",
+        garnish=garnish or draft.garnish,
+        optional=draft.optional and bool(whole),
     )
     return (_finish(line, draft, tree),)
 
@@ -154,7 +146,7 @@ def _each_of(draft: Draft, plain: str, tree: FamilyTree) -> list[tuple[str, str,
 
 def _read_part(
     front: str, *, part: str, at: int, tree: FamilyTree, units: BarUnits, garnish: bool
-) -> LineReading:
+) -> ReadLine:
     """One of several things of one amount, read as if it stood on a line of its own."""
     read = read_lines(f"{front} {part}", tree, units, garnish=garnish)[0]
     before = len(front) + 1
@@ -162,10 +154,10 @@ def _read_part(
         replace(each, at=at + max(0, min(each.at - before, len(part) - 1)))
         for each in read.complaints
     )
-    return LineReading(read.line, complaints)
+    return replace(read, complaints=complaints)
 
 
-def _finish(line: ReadLine, draft: Draft, tree: FamilyTree) -> LineReading:
+def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     choice = _find(draft, tree)
     amount = draft.amount
     match = choice.match if choice else Match(None, None, 0.0)
@@ -174,17 +166,16 @@ def _finish(line: ReadLine, draft: Draft, tree: FamilyTree) -> LineReading:
         amount=amount.value if amount else None,
         amount_high=amount.high if amount else None,
         unit=amount.unit if amount else None,
-        ingredient=match.key,
-        matched=match.matched,
-        confidence=match.confidence,
+        ingredient=match.key or "",
         alternatives=choice.alternatives if choice else (),
     )
     kept = (*choice.makers, *choice.notes) if choice else ()
     line = _with_notes(line, [*draft.hedges, *draft.notes, *kept])
+    read = ReadLine(line, matched=match.matched, confidence=match.confidence)
     if choice is None or match.key is None:
         told = partial(_unknown, draft.rest, tree)
-        return LineReading(line, (Complaint(draft.at, told, draft.rest),))
-    read = _measured(line, draft, tree[match.key])
+        return replace(read, complaints=(Complaint(draft.at, told, draft.rest),))
+    read = _measured(read, draft, tree[match.key])
     if read.complaints and draft.amount is None:
         return read  # the amount that cannot be read is told of once
     return replace(read, complaints=(*read.complaints, *_strays(draft, choice, tree)))
@@ -231,7 +222,7 @@ def _piece_of(found: Match, draft: Draft, tree: FamilyTree) -> Match | None:
     return whole if known else None
 
 
-def _with_notes(line: ReadLine, notes: list[str]) -> ReadLine:
+def _with_notes(line: Line, notes: list[str]) -> Line:
     """Sort the notes: *optional* and a least strength mean something, the rest is kept."""
     if not notes:
         return line
@@ -271,47 +262,28 @@ def _tells(note: str) -> bool:
     return note.casefold() in _OPTIONAL | _GARNISH or bool(_LEAST.fullmatch(note))
 
 
-def _measured(line: ReadLine, draft: Draft, ingredient: Ingredient) -> LineReading:
+def _measured(read: ReadLine, draft: Draft, ingredient: Ingredient) -> ReadLine:
     """The line with its quantity in the ingredient's own unit."""
+    line, unsure = read.line, read.confidence < ADJUSTED
     if draft.amount is None:
-        if draft.rest[:1].isdigit() and line.confidence < ADJUSTED:
-            return LineReading(
-                line, (Complaint(draft.at, lambda: f"this amount cannot be read; {EXAMPLES}"),)
-            )
-        return LineReading(line)
+        if not (unsure and draft.rest[:1].isdigit()):
+            return read
+        unread = Complaint(draft.at, lambda: f"this amount cannot be read; {EXAMPLES}")
+        return replace(read, complaints=(unread,))
     if (draft.amount.high or draft.amount.value) <= 0:
         nothing = f"“{draft.amount.value:g}” is nothing; an amount is above nothing"
-        return LineReading(line, (Complaint(draft.amount_at, lambda: nothing),))
+        return replace(read, complaints=(Complaint(draft.amount_at, lambda: nothing),))
     try:
         amount = draft.amount if not draft.by_the_piece else replace(draft.amount, unit="each")
         quantity, note = quantity_of(amount, ingredient, None, draft.units)
     except WrongDimension as error:
         # A word that is neither the name's nor an adjective stands where the unit should.
-        stranger = draft.rest.split()[0] if line.confidence < ADJUSTED else None
+        stranger = draft.rest.split()[0] if unsure else None
         told = partial(_wrong, error, ingredient, stranger)
-        return LineReading(line, (Complaint(draft.amount_at, told),))
+        return replace(read, complaints=(Complaint(draft.amount_at, told),))
     if note and note not in line.note:
         line = replace(line, note=f"{line.note}, {note}" if line.note else note)
-    return LineReading(replace(line, quantity=quantity))
-
-
-def as_line(read: ReadLine) -> Line | None:
-    """The line of a spec, None where its ingredient is not known."""
-    if read.ingredient is None:
-        return None
-    return Line(
-        text=read.text,
-        ingredient=read.ingredient,
-        amount=read.amount,
-        amount_high=read.amount_high,
-        unit=read.unit,
-        quantity=read.quantity,
-        optional=read.optional,
-        garnish=read.garnish,
-        note=read.note,
-        min_abv_percent=read.min_abv_percent,
-        alternatives=read.alternatives,
-    )
+    return replace(read, line=replace(line, quantity=quantity))
 
 
 def _unknown(rest: str, tree: FamilyTree) -> str:

@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from barkeep.domain.amounts.amount import US_UNITS, BarUnits
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES, distinct_tags, header_in
-from barkeep.domain.spec_text.reading import MOST_LINES, Reading, ReadSpec
-from barkeep.domain.spec_text.text import line_text, text_around
+from barkeep.domain.spec_text.text import MOST_LINES, Reading, ReadSpec, line_text, text_around
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import Problem
 

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from barkeep.domain.amounts.measures import US_UNITS, BarUnits
-from barkeep.domain.amounts.units import Unit
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.lines import read_line
@@ -63,7 +62,7 @@ def _input(number: int, written: str, tree: FamilyTree, units: BarUnits) -> Inpu
     if reading.complaints:
         raise UnusableInput(number, written, reading.complaints[0].say())
     line = reading.line
-    if line.ingredient is None or line.quantity is None:
-        wanted = _IN_WORDS[tree[line.ingredient].unit] if line.ingredient else "an amount"
+    if line.quantity is None:
+        wanted = _IN_WORDS[tree[line.ingredient].unit]
         raise UnusableInput(number, written, f"say how much of it, as {wanted}")
     return Input(line.ingredient, line.quantity)

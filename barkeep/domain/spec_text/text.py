@@ -1,4 +1,4 @@
-"""Specs as plain text, read with located problems.
+"""Specs as plain text: read with located problems, and written so that they read back.
 
 A spec is its name, then a line for each ingredient and, if wanted, *Glass:*,
 *Ice:*, *Garnish:*, *Serves:*, *Tags:*, *Credit:*, *Source:*, *Notes:* and
@@ -6,29 +6,269 @@ A spec is its name, then a line for each ingredient and, if wanted, *Glass:*,
 parted by a line of dashes or by two empty lines; a line of ingredients within
 a method is taken for a sign that they were not. A name, or a row of a method,
 that would be taken for something else has *Name:* or *Method:* before it.
-
-`barkeep.domain.spec_text.writing` writes the same form.
 """
 
 from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
+from decimal import Decimal
+from functools import partial
 
-from barkeep.domain.amounts.amount import US_UNITS, BarUnits
+from barkeep.domain.amounts.amount import amount_at_start, show_number
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
+from barkeep.domain.ingredients.names import ADJUSTED, SUGGESTIONS, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.headers import RULE, header_in
-from barkeep.domain.spec_text.reading import HOW_PARTED, Hints, Reading, ReadSpec, is_a_line
-from barkeep.domain.spec_text.writing import (
-    composed,
-    line_text,
-    text_around,
-    write_spec,
-    write_specs,
+from barkeep.domain.spec_text.headers import RULE, Header, HeaderFields, header_in
+from barkeep.domain.spec_text.lines import (
+    LONGEST,
+    Complaint,
+    ReadLine,
+    read_line,
+    read_lines,
+    unknown_name,
 )
+from barkeep.domain.specs.shown_lines import names_of, worded
+from barkeep.domain.specs.spec import Line, Spec
+from barkeep.domain.specs.technique import begins_a_method, technique_of
 from barkeep.errors import Problem
+
+HOW_PARTED = "part specs with a line of --- or two empty lines"
+MOST_LINES = 100
+"""Ingredients of one spec; a longer text is no spec, and reading it all would only take time."""
+MOST_STEPS = 500
+"""Lines of one method, for the same reason."""
+MOST_PROBLEMS = 100
+"""Of one spec; whoever puts these right is told of the next ones."""
+MOST_HINTS = 200
+"""Unknown names of one text for which the nearest known ones are looked up."""
+LONGEST_NAME = 200
+_BETWEEN = re.compile(r"[ ]?(?:,|&|\+|;|\band\b)[ ]?", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class ReadSpec:
+    """One spec of a text as far as it was understood, and all its lines as they were read.
+
+    `row` is the line of the text it begins on, from 1.
+    """
+
+    understood: Spec
+    lines: tuple[ReadLine, ...] = ()
+    problems: tuple[Problem, ...] = ()
+    row: int = 1
+
+    @property
+    def spec(self) -> Spec | None:
+        """The spec, None where there are problems."""
+        return None if self.problems else self.understood
+
+    @property
+    def name(self) -> str:
+        """The name of the drink, empty where none was read."""
+        return self.understood.name
+
+    @property
+    def method(self) -> str:
+        """The method as far as it was read."""
+        return self.understood.method
+
+    @property
+    def glass(self) -> str:
+        """The glass, empty where none is named."""
+        return self.understood.glass
+
+
+@dataclass
+class Hints:
+    """How many more unknown names of a text are worth looking up."""
+
+    left: int = MOST_HINTS
+
+
+@dataclass
+class Reading:
+    """A spec while its rows are gone through; `row` is where it begins."""
+
+    tree: FamilyTree
+    units: BarUnits
+    row: int = 1
+    hints: Hints = field(default_factory=Hints)
+    name: str = ""
+    lines: list[ReadLine] = field(default_factory=list)
+    method: list[str] = field(default_factory=list)
+    fields: HeaderFields = field(default_factory=HeaderFields)
+    problems: list[Problem] = field(default_factory=list)
+    _full: set[str] = field(default_factory=set)
+    _stray: bool = False
+
+    def complain(self, row: int, column: int, message: str, unknown: str | None = None) -> None:
+        """Note a problem; row and column count from 1. `unknown` is as in `Problem`."""
+        if len(self.problems) == MOST_PROBLEMS:
+            message = f"more than {MOST_PROBLEMS} things cannot be used; this is the first not told"
+            unknown = None
+        if len(self.problems) <= MOST_PROBLEMS:
+            self.problems.append(Problem(row, column, message, unknown))
+
+    def take_name(self, name: str, row: int) -> None:
+        """Take the name in."""
+        self.name = " ".join(name.split())
+        if len(self.name) > LONGEST_NAME:
+            self.complain(row, 1, f"the name of a drink has at most {LONGEST_NAME} characters")
+            self.name = self.name[:LONGEST_NAME].rstrip()
+
+    def take_header(self, header: Header, row: int) -> None:
+        """Take a field in, a garnish as lines of its own."""
+        if header.name == "garnish":
+            if header.value:
+                self._take_garnish(header.value, row)
+            return
+        wrong = self.fields.take(header, self.units)
+        if wrong:
+            self.complain(row, header.at + 1, wrong)
+
+    def take_line(self, text: str, row: int) -> bool:
+        """Take a line in; whether it turned out to begin the method instead."""
+        if len(self.lines) >= MOST_LINES:
+            self._refuse_more(row, MOST_LINES, "ingredients")
+            return False
+        read = read_lines(text, self.tree, self.units)
+        wrong = any(each.complaints for each in read)
+        if wrong and self.lines and begins_a_method(text):
+            self.method.append(text)
+            return True
+        for each in read:
+            line = replace(each, row=row, complaints=())
+            for complaint in each.complaints:
+                line, message = self._told(line, complaint)
+                self.complain(row, complaint.at + 1, message, complaint.unknown)
+            self.lines.append(line)
+        return False
+
+    def take_method(self, text: str, row: int, column: int, *, sure: bool = False) -> None:
+        """Take a row of the method in, unless `sure`, with a look whether it is one.
+
+        Of several in a row that are none the first is told.
+        """
+        if len(self.method) >= MOST_STEPS:
+            self._refuse_more(row, MOST_STEPS, "lines of method")
+            return
+        plain = " ".join(text.split())
+        before, self._stray = self._stray, not sure and is_plainly_a_line(plain, self.tree)
+        if self._stray and not before:
+            begun = any(each.strip() for each in self.method)
+            message = (
+                f"this looks like a line of another spec; {HOW_PARTED}"
+                if begun
+                else "this looks like an ingredient; it belongs above the empty line "
+                "before the method"
+            )
+            self.complain(row, column, message)
+        self.method.append(plain)
+
+    def finished(self) -> ReadSpec:
+        """The spec as it was read."""
+        method, fields = joined(self.method), self.fields
+        serves = fields.serves or 1.0
+        read = tuple(_for_one(line, serves) for line in self.lines)
+        lines = tuple(line for each in read if (line := each.known))
+        if not any(line.required for line in lines) and not self.problems:
+            message = "a spec needs at least one line such as “60 ml London dry gin”"
+            self.complain(self.row, 1, message)
+        spec = Spec(
+            name=self.name,
+            lines=lines,
+            method=method,
+            technique=technique_of(method),
+            glass=fields.once.get("glass", ""),
+            ice=fields.once.get("ice", ""),
+            notes="\n".join(fields.notes),
+            riff_of=fields.once.get("riff of"),
+            serves=serves,
+            tags=tuple(fields.tags),
+            credit=fields.once.get("credit", ""),
+            source=fields.once.get("source", ""),
+        )
+        return ReadSpec(spec, read, tuple(self.problems), self.row)
+
+    def _take_garnish(self, value: str, row: int) -> None:
+        """Garnishes that are ingredients become lines; anything else is kept as a note."""
+        for text, read in self._garnishes(value):
+            if read.complaints:
+                self.fields.notes.append(f"Garnish: {text}")
+            elif len(self.lines) >= MOST_LINES:
+                self._refuse_more(row, MOST_LINES, "ingredients")
+            else:
+                line = replace(read.line, text=f"Garnish: {read.line.text}")
+                self.lines.append(replace(read, line=line, row=row))
+
+    def _garnishes(self, value: str) -> Sequence[tuple[str, ReadLine]]:
+        """The garnishes of one line: its parts where each is one, else all of it, else some."""
+        read = partial(read_line, tree=self.tree, units=self.units, garnish=True)
+        whole = read(value)
+        in_one = not whole.complaints and not whole.line.note
+        if len(value) > LONGEST or in_one:
+            return [(value, whole)]
+        parts = [(part, read(part)) for part in _BETWEEN.split(value) if part]
+        understood = [not each.complaints and each.confidence >= ADJUSTED for _, each in parts]
+        if all(understood) or (whole.complaints and any(understood)):
+            return parts
+        return [(value, whole)]
+
+    def _refuse_more(self, row: int, most: int, things: str) -> None:
+        if things not in self._full:
+            self._full.add(things)
+            message = f"a spec has at most {most} {things}; the rest of this one is not read"
+            self.complain(row, 1, message)
+
+    def _told(self, line: ReadLine, complaint: Complaint) -> tuple[ReadLine, str]:
+        """What is wrong; of a name that is not known with what may be meant, while hints last."""
+        if complaint.unknown is None:
+            return line, complaint.say()
+        if self.hints.left <= 0:
+            return line, unknown_name(complaint.unknown, ())
+        self.hints.left -= 1
+        found = guesses(complaint.unknown, self.tree)
+        likely = [each for each in found if each.key and not self.tree[each.key].family]
+        nearest = tuple(likely[:SUGGESTIONS])
+        names = [self.tree.name(str(each.key)) for each in nearest]
+        return replace(line, guesses=nearest), unknown_name(complaint.unknown, names)
+
+
+def is_a_line(text: str, tree: FamilyTree) -> bool:
+    """Whether a text has a number, a unit and a known ingredient."""
+    if not any(mark.isnumeric() for mark in text[:20]):
+        return False
+    return _has_all(read_line(text, tree).line)
+
+
+def is_plainly_a_line(text: str, tree: FamilyTree) -> bool:
+    """Whether a text is an amount, a unit and a name with hardly a word beside them."""
+    if not any(mark.isnumeric() for mark in text[:20]):
+        return False
+    read = read_line(text, tree)
+    return _has_all(read.line) and not read.complaints and read.confidence >= ADJUSTED
+
+
+def _has_all(line: Line) -> bool:
+    return bool(line.ingredient) and line.unit not in (None, "each")
+
+
+def joined(rows: Sequence[str]) -> str:
+    """A method's rows: paragraphs parted by one empty line, no space at the ends."""
+    return re.sub(r"\n{2,}", "\n\n", "\n".join(" ".join(row.split()) for row in rows)).strip()
+
+
+def _for_one(read: ReadLine, serves: float) -> ReadLine:
+    """A line whose quantity is for one serve of so many."""
+    line = read.line
+    if serves == 1.0 or line.quantity is None:
+        return read
+    each = float(f"{line.quantity / serves:.12g}")
+    return replace(read, line=replace(line, quantity=each))
+
 
 __all__ = [
     "HOW_PARTED",
@@ -81,15 +321,7 @@ def each_spec(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) -> Iterat
         row = rows[0].number
         if count == MOST_SPECS:
             message = f"a text holds at most {MOST_SPECS:,} specs; from here on it is not read"
-            yield ReadSpec(
-                spec=None,
-                name="",
-                lines=(),
-                method="",
-                glass="",
-                problems=(Problem(row, 1, message),),
-                row=row,
-            )
+            yield ReadSpec(Spec("", ()), (), (Problem(row, 1, message),), row)
             return
         yield _read_one(rows, Reading(tree, units, row, hints))
 
@@ -156,3 +388,93 @@ def _after_name(reading: Reading, rows: Sequence[_Row]) -> Sequence[_Row]:
         return rows
     reading.take_name(first.text, first.number)
     return rows[1:]
+
+
+def write_spec(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
+    """A spec as text that `read_specs` reads back at the same bar.
+
+    A line's own text is kept where it says what the line says; otherwise the
+    line is written anew from its fields.
+    """
+    lines = [line_text(line, tree, units) for line in spec.lines]
+    return _text(spec, lines, [_method_row(row, tree) for row in _rows(spec)], tree)
+
+
+def text_around(spec: Spec, lines: Iterable[str]) -> str:
+    """A spec as text, with the lines of its ingredients as given."""
+    return _text(spec, lines, _rows(spec), None)
+
+
+def write_specs(specs: Sequence[Spec], tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
+    """Several specs as one text."""
+    return "---\n".join(write_spec(spec, tree, units) for spec in specs)
+
+
+def line_text(line: Line, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
+    """A line as text that reads back to it: as it was written, or else composed anew."""
+    return line.text if _reads_back(line, tree, units) else composed(line, tree, units)
+
+
+def composed(line: Line, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
+    """A line's text made from its fields."""
+    return worded(line, names_of(line, tree), _amount_text(line, units))
+
+
+def _text(spec: Spec, lines: Iterable[str], method: Sequence[str], tree: FamilyTree | None) -> str:
+    name = " ".join(spec.name.split())
+    misread = header_in(name) or RULE.fullmatch(name) or (tree and is_a_line(name, tree))
+    head = [f"Name: {name}" if misread else name]
+    head += [f"Riff of: {spec.riff_of}"] if spec.riff_of else []
+    head += lines
+    head += (f"{field}: {value}" for field, value in _fields(spec) if value)
+    head += [f"Notes: {note}" for note in spec.notes.splitlines() if note.strip()]
+    text = "\n".join(head) + "\n"
+    return "\n".join((text, *method, "")) if method else text
+
+
+def _fields(spec: Spec) -> Iterator[tuple[str, str]]:
+    yield "Glass", spec.glass
+    yield "Ice", spec.ice
+    yield "Serves", "" if spec.serves == 1.0 else _exact(spec.serves)
+    yield "Tags", ", ".join(spec.tags)
+    yield "Credit", spec.credit
+    yield "Source", spec.source
+
+
+def _rows(spec: Spec) -> list[str]:
+    method = joined(spec.method.split("\n"))
+    return method.split("\n") if method else []
+
+
+def _method_row(row: str, tree: FamilyTree) -> str:
+    """A row of a method, with *Method:* before one that would be taken for something else."""
+    misread = header_in(row) or RULE.fullmatch(row) or is_plainly_a_line(row, tree)
+    return f"Method: {row}" if misread else row
+
+
+def _amount_text(line: Line, units: BarUnits) -> str:
+    if line.amount is None:
+        return ""
+    high = "" if line.amount_high is None else f"-{_exact(line.amount_high)}"
+    unit = "" if line.unit in (None, "each") else f" {unit_words(str(line.unit), units)}"
+    return f"{_exact(line.amount)}{high}{unit}"
+
+
+def _exact(value: float) -> str:
+    """A number that reads back to the very same."""
+    shown = show_number(value, fractions=True, mark=".")
+    read = amount_at_start(shown)
+    return shown if read and read.value == value else f"{Decimal(repr(value)):f}"
+
+
+def _reads_back(line: Line, tree: FamilyTree, units: BarUnits) -> bool:
+    header = header_in(line.text)
+    if header and header.name != "garnish":
+        return False
+    text = header.value if header else line.text
+    read = read_lines(text, tree, units, garnish=header is not None)
+    if len(read) != 1 or read[0].complaints:
+        return False
+    # The quantity follows from the rest, and from what a dash is at this bar.
+    again = replace(read[0].line, text=line.text, quantity=line.quantity)
+    return line.text == line.text.strip() and again == line

@@ -20,10 +20,10 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from barkeep.domain.amounts.amount import US_UNITS, Amount, BarUnits, ReadAmount
+from barkeep.domain.amounts.amount import Amount, ReadAmount
 from barkeep.domain.amounts.measures import dimension, to_quantity
 from barkeep.domain.amounts.spoken import any_amount_at_start
-from barkeep.domain.amounts.units import Unit, unit_named
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit, unit_named
 from barkeep.domain.ingredients.names import named
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded

@@ -6,9 +6,10 @@ from dataclasses import replace
 from functools import lru_cache
 from math import isclose
 
-from barkeep.domain.amounts.amount import UNITS, US_UNITS, Amount, BarUnits, show_range
+from barkeep.domain.amounts.amount import Amount, show_range
 from barkeep.domain.amounts.measures import dimension, to_quantity
-from barkeep.domain.ingredients.portions import Portions, shipped_portions
+from barkeep.domain.amounts.units import UNITS, US_UNITS, BarUnits
+from barkeep.domain.ingredients.composition import Portions, shipped_portions
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.specs.shown_lines import names_in_sentence, worded
 from barkeep.domain.specs.spec import Line, Spec

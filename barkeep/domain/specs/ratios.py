@@ -8,17 +8,10 @@ from fractions import Fraction
 from functools import reduce
 from math import gcd, lcm
 
-from barkeep.domain.amounts.amount import (
-    FRACTIONAL,
-    NEAR_ENOUGH,
-    US_UNITS,
-    Amount,
-    BarUnits,
-    show_amount,
-    show_range,
-)
+from barkeep.domain.amounts.amount import NEAR_ENOUGH, Amount, show_amount, show_range
 from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.amounts.rounding import rounded
+from barkeep.domain.amounts.units import FRACTIONAL, US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.spec import Line, Spec
 

@@ -107,15 +107,14 @@ def _pair(before: Line, after: Line | None) -> LinePair:
         return LinePair(before, None, "left out")
     if before.ingredient != after.ingredient:
         return LinePair(before, after, "swapped")
-    alike = _figures(before) == _figures(after)
+    alike = _made_of(before) == _made_of(after)
     return LinePair(before, after, "same" if alike else "amount")
 
 
-def _figures(line: Line) -> tuple[object, ...]:
-    written = (
-        (line.quantity, line.amount_high) if line.quantity is not None else (line.amount, line.unit)
-    )
-    return (*written, line.optional, line.garnish, line.min_abv_percent, line.alternatives)
+def _made_of(line: Line) -> Line:
+    """What a line puts into the drink, however it is worded, measured or remarked on."""
+    plain = replace(line, text="", note="")
+    return plain if line.quantity is None else replace(plain, amount=None, unit=None)
 
 
 def _same(one: Line, other: Line, _tree: FamilyTree) -> bool:

@@ -5,8 +5,9 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from barkeep.domain.amounts.amount import OUNCES, US_UNITS, BarUnits, amount_at_start, show_range
+from barkeep.domain.amounts.amount import amount_at_start, show_range
 from barkeep.domain.amounts.rounding import Style, rounded, show_as
+from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.ratios import MEASURES, as_parts, parts_in_words
 from barkeep.domain.specs.spec import Line, Spec

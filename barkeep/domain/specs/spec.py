@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from barkeep.domain.ingredients.relations import Role, Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.uses import Role, Technique
 
 ACCENT_ML = 7.5
 """A line of no more than this is an accent (*common practice*: a quarter ounce)."""
@@ -75,6 +75,11 @@ class Spec:
     def required_lines(self) -> tuple[Line, ...]:
         """The lines the drink cannot be made without."""
         return tuple(line for line in self.lines if line.required)
+
+    @property
+    def wanted(self) -> frozenset[str]:
+        """The keys of all that any of its lines would take."""
+        return frozenset(key for line in self.lines for key in line.wanted)
 
 
 def role(line: Line, spec: Spec, tree: FamilyTree) -> Role:

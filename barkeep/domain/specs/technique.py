@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from barkeep.domain.ingredients.uses import Technique
+from barkeep.domain.ingredients.relations import Technique
 
 _NOT_DONE = re.compile(
     r"\b(?:not|no|never|don['’]t|without|instead of)\s+(?:(?:be|any|use|using)\s+)?\w+",

@@ -15,12 +15,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from barkeep.domain.amounts.amount import Amount, BarUnits
+from barkeep.domain.amounts.amount import Amount
 from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.amounts.rounding import Style, rounded, show_as
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.balance import SOUR_G_PER_L
-from barkeep.domain.drink.contents import Pour, amount_poured, pours_of
+from barkeep.domain.drink.contents import LOOSE_UNITS, Pour, amount_poured, pours_of
 from barkeep.domain.ingredients.derivations import Derivation, Replace
 from barkeep.domain.ingredients.figures import Liquid, liquid_of
 from barkeep.domain.ingredients.relations import StandIn
@@ -48,7 +49,6 @@ WORTH_MOVING = 0.08
 """Nor is one that changes no amount by such a share: nobody tastes it (a choice)."""
 OFF_STRENGTH = 0.08
 """From such a share of alcohol on, a dry spirit is poured by strength, not by ratio (a choice)."""
-LOOSE_UNITS = ("dash", "drop", "splash", "float", "rinse", "pinch")
 _OFF = (
     (1.0, "g", "more alcohol", "less alcohol"),
     (1.0, "g", "more sugar", "less sugar"),

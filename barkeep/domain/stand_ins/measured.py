@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from math import floor
 
-from barkeep.domain.amounts.amount import BarUnits, show_amount, show_number, show_range
+from barkeep.domain.amounts.amount import show_amount, show_number, show_range
 from barkeep.domain.amounts.rounding import Style, show_as
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.drink.contents import amount_poured
 from barkeep.domain.ingredients.tree import FamilyTree

@@ -9,7 +9,7 @@ from functools import cached_property
 from barkeep.domain.amounts.amount import show_number
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
-from barkeep.domain.drink.contents import Pour, amount_poured, pours_for
+from barkeep.domain.drink.contents import LOOSE_UNITS, Pour, amount_poured, pours_for
 from barkeep.domain.ingredients.derivations import Derivation, Derivations, Make, Want
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.pouring.assessment import sourcing_for
@@ -17,7 +17,6 @@ from barkeep.domain.pouring.sourcing import Sourcing
 from barkeep.domain.pouring.words import path_in_words
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.stand_ins.corrections import (
-    LOOSE_UNITS,
     OFF_STRENGTH,
     Correction,
     correction_of,
@@ -307,38 +306,20 @@ def _compared(wanted: Ingredient, offered: Ingredient, *, balanced: bool) -> Ite
     """What is in the bottle against the wanted thing; of a grouping there is no usual figure."""
     if wanted.unit != "ml" or offered.unit != "ml" or wanted.family or offered.family:
         return
-    yield from _difference(
-        wanted.abv_percent,
-        offered=offered.abv_percent,
-        least=1.0,
-        words=("stronger", "weaker"),
-        unit=" % vol",
+    befores, afters = (
+        (each.abv_percent or 0.0, each.sugar_g_per_l or 0.0, each.acid_g_per_l or 0.0)
+        for each in (wanted, offered)
     )
-    if balanced:
-        return
-    yield from _difference(
-        wanted.sugar_g_per_l,
-        offered=offered.sugar_g_per_l,
-        least=20.0,
-        words=("sweeter", "drier"),
-        unit=" g/l sugar",
-    )
-    yield from _difference(
-        wanted.acid_g_per_l,
-        offered=offered.acid_g_per_l,
-        least=3.0,
-        words=("sourer", "less sour"),
-        unit=" g/l acid",
-    )
+    told = list(zip(_TOLD_FROM, befores, afters, strict=True))
+    for (least, more, less, unit), before, after in told[:1] if balanced else told:
+        if abs(after - before) >= least:
+            shown = (show_number(each, fractions=False) for each in (after, before))
+            yield f"{more if after > before else less}: {' against '.join(shown)}{unit}"
 
 
-def _difference(
-    wanted: float | None, *, offered: float | None, least: float, words: tuple[str, str], unit: str
-) -> Iterable[str]:
-    if wanted is None and offered is None:
-        return
-    before, after = wanted or 0.0, offered or 0.0
-    if abs(after - before) >= least:
-        word = words[0] if after > before else words[1]
-        told = (show_number(each, fractions=False) for each in (after, before))
-        yield f"{word}: {' against '.join(told)}{unit}"
+_TOLD_FROM = (
+    (1.0, "stronger", "weaker", " % vol"),
+    (20.0, "sweeter", "drier", " g/l sugar"),
+    (3.0, "sourer", "less sour", " g/l acid"),
+)
+"""From which difference on strength, sugar and acid are compared, in which words and unit."""

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from barkeep.domain.bar.knowledge import Knowledge
-from barkeep.domain.ingredients.relations import StandIn
-from barkeep.domain.ingredients.uses import Scope
+from barkeep.domain.ingredients.relations import Scope, StandIn
 from barkeep.domain.pouring.sourcing import WITHIN
 
 SCOPE_WORDS: dict[Scope, str] = {

@@ -288,7 +288,7 @@ class TestWhileWriting:
 
 
 def read_lines(editor) -> list[str]:
-    return [line.read.text for spec in editor.seen.specs for line in spec.lines]
+    return [each.read.line.text for spec in editor.seen.specs for each in spec.lines]
 
 
 def brief_of(editor) -> str:

@@ -251,7 +251,7 @@ def test_a_new_spec_is_read_in_the_bars_ounces(window, bar):
     page.write_new()
     page.editor.text.setPlainText("Milepost\n2 oz London dry gin\n1 US oz lime juice\n")
     seen = page.editor.read()
-    assert [line.read.unit for line in seen.specs[0].lines] == ["imp_oz", "oz"]
+    assert [each.read.line.unit for each in seen.specs[0].lines] == ["imp_oz", "oz"]
     said = [label.text() for label in page.editor.panel.findChildren(QLabel)]
     assert "2 oz London dry gin" in said
     assert "1 US oz lime juice" in said

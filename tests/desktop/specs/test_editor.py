@@ -78,10 +78,7 @@ class TestReading:
             (fault,) = see(f"Fog Lamp\n60 ml bourbon\n20 ml {wrong}", tree).faults
             for fix in fault.fixes:
                 assert (
-                    see(f"Fog Lamp\n60 ml bourbon\n1 {fix.text}", tree)
-                    .specs[0]
-                    .lines[1]
-                    .read.ingredient
+                    see(f"Fog Lamp\n60 ml bourbon\n1 {fix.text}", tree).specs[0].lines[1].read.known
                 ), fix.text
 
     def test_a_wrong_amount_has_no_names_to_choose_from(self, tree):

@@ -33,7 +33,7 @@ from barkeep.desktop.specs.lines import (
 from barkeep.desktop.specs.page import SpecsScreen
 from barkeep.desktop.specs.reading import see
 from barkeep.desktop.specs.text_edit import pasted
-from barkeep.domain.amounts.amount import US_UNITS
+from barkeep.domain.amounts.units import US_UNITS
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import shown_page
 
@@ -119,8 +119,8 @@ class TestOneDocument:
         for turned in (rows[::-1], (*rows[1:], rows[0]), (rows[2], rows[0], rows[3], rows[1])):
             text = with_lines(FOG, spec, texts_of(turned, FOG.split("\n")))
             again = see(text, tree).specs[0]
-            read = [(line.read.ingredient, line.read.amount) for line in again.lines]
-            before = {row: line.read for row, line in zip(rows, spec.lines, strict=True)}
+            read = [(each.read.line.ingredient, each.read.line.amount) for each in again.lines]
+            before = {row: line.read.line for row, line in zip(rows, spec.lines, strict=True)}
             assert read == [(before[row].ingredient, before[row].amount) for row in turned]
             assert (again.read.glass, again.read.method) == ("coupe", "Shake with ice.")
 
@@ -282,7 +282,7 @@ class TestEditing:
         index = completer.completionModel().index(0, 0)
         field.setText(completer.pathFromIndex(index))
         finish(qtbot)
-        read = editor.seen.specs[0].lines[0].read
+        read = editor.seen.specs[0].lines[0].read.line
         assert read.ingredient == product.ingredient
         assert product.title in read.note
 

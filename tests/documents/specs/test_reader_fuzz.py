@@ -16,8 +16,7 @@ from barkeep.documents.specs.jsonld import recipe_text
 from barkeep.documents.specs.markdown import markdown
 from barkeep.documents.specs.own_json import specs_json
 from barkeep.domain.spec_text.parts import parts_of, read_parts
-from barkeep.domain.spec_text.text import read_specs
-from barkeep.domain.spec_text.writing import write_spec
+from barkeep.domain.spec_text.text import read_specs, write_spec
 from barkeep.errors import UnreadableFile, UnusableFile
 from tests.domain.spec_text.lines_as_written import AMOUNTS, SPOKEN, WORDED
 from tests.domain.spec_text.lines_led_in import HEDGED, LED_IN, STRANGE

@@ -17,30 +17,32 @@ from barkeep.application.own_locale import (
 )
 from barkeep.application.settings import LEAST_DASH_ML, MOST_DASH_ML
 from barkeep.domain.amounts.amount import (
-    DASH_ML,
     NEAR_ENOUGH,
-    UNITS,
+    Amount,
     amount_at_start,
     parse_amount,
     show_amount,
     show_number,
     show_range,
-    unit_words,
 )
 from barkeep.domain.amounts.measures import (
-    US_UNITS,
-    Amount,
-    BarUnits,
     dashes_from,
     dimension,
     length_cm,
     show_quantity,
     show_volume,
     to_quantity,
+)
+from barkeep.domain.amounts.units import (
+    DASH_ML,
+    UNITS,
+    US_UNITS,
+    BarUnits,
+    registry,
     unit_named,
+    unit_words,
 )
 from barkeep.domain.amounts.units import TABLE as DEFINED
-from barkeep.domain.amounts.units import registry
 from barkeep.errors import AmountError, NegativeAmount, UserError, WrongDimension
 from tests.outside.tables import rows
 

@@ -9,9 +9,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from barkeep.domain.amounts.amount import FRACTIONAL, UNITS, parse_amount, show_amount
-from barkeep.domain.amounts.measures import US_UNITS, Amount, BarUnits, to_quantity
+from barkeep.domain.amounts.amount import Amount, parse_amount, show_amount
+from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.amounts.rounding import STYLES, rounded, show_as
+from barkeep.domain.amounts.units import FRACTIONAL, UNITS, US_UNITS, BarUnits
 
 OFTEN = settings(max_examples=2000, deadline=None)
 MARKS = st.sampled_from([".", ","])

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from barkeep.domain.bottles.bottle import Bottle, Level, Product, Tare
+from barkeep.domain.bottles.bottle import Bottle, Level, Product, Tare, fill_tolerance
 from barkeep.domain.bottles.containers import (
     FATTY,
     GLASS_TO_GLASS_SIGMA_G,
@@ -20,9 +20,8 @@ from barkeep.domain.bottles.containers import (
 )
 from barkeep.domain.bottles.shapes import usual_shape
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
-from barkeep.domain.liquids.buoyancy import in_air, out_of_air
 from barkeep.domain.liquids.ethanol import density_kg_m3
-from barkeep.domain.liquids.fills import fill_tolerance
+from barkeep.domain.liquids.sweetened import in_air, out_of_air
 from tests.domain.bottles.bottles_to_measure import (
     CREAM,
     GIN,

@@ -8,8 +8,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from barkeep.domain.amounts.amount import NEAR_ENOUGH, BarUnits
+from barkeep.domain.amounts.amount import NEAR_ENOUGH
 from barkeep.domain.amounts.measures import show_volume
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bottles.bottle import (
     SCALE_SIGMA_G,
     TENTHS_SIGMA,
@@ -28,7 +29,7 @@ from barkeep.domain.bottles.levels import (
     read_weight_g,
 )
 from barkeep.domain.bottles.shapes import brimful_ml, height_cm, tallest_cm, volume_sigma_ml
-from barkeep.domain.liquids.buoyancy import in_air
+from barkeep.domain.liquids.sweetened import in_air
 from barkeep.errors import (
     AmountError,
     BelowTare,

@@ -12,8 +12,7 @@ from barkeep.domain.bottles.bottle import Bottle, Level, Product, Tare, fill_sig
 from barkeep.domain.bottles.containers import container_of, contents_of
 from barkeep.domain.bottles.levels import gross_weight_g, level_by_weight
 from barkeep.domain.bottles.taring import odd_glass, tare_again, weighed_empty, weighed_full
-from barkeep.domain.liquids.buoyancy import in_air
-from barkeep.domain.liquids.sweetened import spirit_density
+from barkeep.domain.liquids.sweetened import in_air, spirit_density
 from barkeep.errors import InvalidField, UnlikelyTare
 from tests.domain.bottles.bottles_to_measure import TREE
 

@@ -6,12 +6,12 @@ import pytest
 
 from barkeep.domain.cautions.allergens import (
     Allergen,
+    allergens_of,
     brought_in_sentence,
     contains_sentence,
     read_allergens,
     shipped_allergens,
 )
-from barkeep.domain.cautions.cautions import allergens_of
 from barkeep.domain.ingredients.tree import Ingredient, with_own
 from barkeep.errors import KnowledgeError
 

@@ -11,7 +11,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from barkeep.application.knowledge import shipped
-from barkeep.domain.amounts.measures import Amount, to_quantity
+from barkeep.domain.amounts.amount import Amount
+from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.bar.snapshot import Settings, Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Level, Product
 from barkeep.domain.drink.analysis import analyse

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from barkeep.domain.drink import mixture as dilution
 from barkeep.domain.drink.mixture import expected_dilution
-from barkeep.domain.ingredients.uses import Technique
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.errors import OutsideRange
 
 strengths = st.floats(dilution.WEAKEST, dilution.STRONGEST)

@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from barkeep.domain.liquids import content, ethanol, fills
+from barkeep.domain.bottles.bottle import fill_tolerance
+from barkeep.domain.liquids import content, ethanol
 from barkeep.domain.liquids import content as drinks
 from barkeep.errors import OutsideRange, UnknownName
 
@@ -133,8 +134,8 @@ class TestStandardDrinks:
 class TestFills:
     @given(st.floats(0.0, 10_000.0), st.floats(0.0, 1000.0))
     def test_a_larger_bottle_is_filled_no_less_closely(self, size, more):
-        assert fills.fill_tolerance(size + more) <= fills.fill_tolerance(size)
+        assert fill_tolerance(size + more) <= fill_tolerance(size)
 
     def test_less_than_nothing_is_refused(self):
         with pytest.raises(OutsideRange):
-            fills.fill_tolerance(-1.0)
+            fill_tolerance(-1.0)

@@ -12,16 +12,15 @@ from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import show_quantity, to_quantity
 from barkeep.domain.amounts.rounding import rounded_down
 from barkeep.domain.drink.analysis import analyse
-from barkeep.domain.making.batch_measures import measured_down
-from barkeep.domain.making.batches import (
+from barkeep.domain.making.batch_measures import (
     ForServes,
     ForVessel,
     ForVolume,
     FromIngredient,
-    batch,
     measured,
-    rounds_of,
+    measured_down,
 )
+from barkeep.domain.making.batches import batch, rounds_of
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.errors import CannotBatch

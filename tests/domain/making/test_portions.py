@@ -12,7 +12,8 @@ from hypothesis import strategies as st
 from barkeep.application.knowledge import shipped
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Level, Product
-from barkeep.domain.making.batches import ForServes, FromIngredient, batch
+from barkeep.domain.making.batch_measures import ForServes, FromIngredient
+from barkeep.domain.making.batches import batch
 from barkeep.domain.making.portions import (
     NoRounds,
     in_bottles,

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from barkeep.domain.amounts.amount import BarUnits
+from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.spec_text.differences import compared, same_spec
 from barkeep.domain.spec_text.text import read_specs
 

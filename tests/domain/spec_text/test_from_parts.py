@@ -5,8 +5,7 @@ from __future__ import annotations
 import pytest
 
 from barkeep.domain.spec_text.parts import SpecParts, read_parts
-from barkeep.domain.spec_text.reading import MOST_LINES
-from barkeep.domain.spec_text.text import read_specs
+from barkeep.domain.spec_text.text import MOST_LINES, read_specs
 
 PARTS = SpecParts(
     "Snow  Punch",

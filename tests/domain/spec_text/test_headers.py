@@ -9,10 +9,18 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from barkeep.application.knowledge import shipped
-from barkeep.domain.amounts.amount import Amount, BarUnits
-from barkeep.domain.spec_text.reading import MOST_LINES, MOST_PROBLEMS, MOST_STEPS
-from barkeep.domain.spec_text.text import MOST_SPECS, read_specs
-from barkeep.domain.spec_text.writing import composed, write_spec, write_specs
+from barkeep.domain.amounts.amount import Amount
+from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.spec_text.text import (
+    MOST_LINES,
+    MOST_PROBLEMS,
+    MOST_SPECS,
+    MOST_STEPS,
+    composed,
+    read_specs,
+    write_spec,
+    write_specs,
+)
 from barkeep.domain.specs.quantities import in_dashes_of, quantity_of
 from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Line, Spec
@@ -181,7 +189,7 @@ def test_a_text_that_is_no_spec_is_not_read_for_ever():
 
 def test_the_likeliest_names_come_with_how_likely_they_are():
     (line,) = only("Late\n2 oz bourban\n").lines
-    assert line.ingredient is None and line.guesses[0].key == "bourbon"
+    assert line.known is None and line.guesses[0].key == "bourbon"
     sure = [each.confidence for each in line.guesses]
     assert sure == sorted(sure, reverse=True) and 0.4 < sure[0] < 0.8
 

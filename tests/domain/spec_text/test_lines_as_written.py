@@ -10,11 +10,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from barkeep.application.knowledge import shipped
-from barkeep.domain.amounts.amount import unit_named
+from barkeep.domain.amounts.units import unit_named
 from barkeep.domain.ingredients.names import ADJECTIVES, match_ingredient
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.lines import LineReading, as_line, read_line, read_lines
-from barkeep.domain.spec_text.writing import composed
+from barkeep.domain.spec_text.lines import ReadLine, read_line, read_lines
+from barkeep.domain.spec_text.text import composed
 from tests.domain.spec_text.lines_as_written import (
     AMOUNTS,
     FALSE_FRIENDS,
@@ -37,7 +37,7 @@ def rows(table: str) -> list[tuple[str, str]]:
 PLACED = [row for row in rows(STRANGE) if "asks" not in row[1]]
 
 
-def as_said(read: tuple[LineReading, ...]) -> str:
+def as_said(read: tuple[ReadLine, ...]) -> str:
     """A reading in the tables' form."""
     if any(each.complaints for each in read):
         return "unreadable"
@@ -75,8 +75,8 @@ def test_a_hedge_is_noted_and_a_joining_word_left_behind(tree, text, said):
 @pytest.mark.parametrize("text", [row[0] for row in rows(HEDGED) + rows(LED_IN) + PLACED])
 def test_composed_anew_from_its_fields_it_reads_back(tree, text):
     for each in read_lines(text, tree):
-        line = as_line(each.line)
-        again = as_line(read_line(composed(line, tree), tree).line)
+        line = each.known
+        again = read_line(composed(line, tree), tree).known
         assert replace(again, text="") == replace(line, text="")
 
 
@@ -108,14 +108,14 @@ def test_what_has_no_place_in_a_line_is_asked_about(tree, text, asked):
 def test_an_unknown_maker_is_noted_and_its_kind_found_without_being_sure(tree, text, said):
     (read,) = read_lines(text, tree)
     assert as_said((read,)) == said
-    assert 0.0 < read.line.confidence < SURE
+    assert 0.0 < read.confidence < SURE
     assert read.line.note and read.line.note.split()[0] in text
 
 
 @pytest.mark.parametrize("text", (FALSE_FRIENDS + MORE_FALSE_FRIENDS).strip().split("\n"))
 def test_a_false_friend_is_never_matched_with_confidence(tree, text):
     for read in read_lines(text, tree):
-        assert read.line.ingredient is None or read.line.confidence < SURE
+        assert read.known is None or read.confidence < SURE
         assert read.complaints
     assert match_ingredient(text, tree).confidence < SURE
 
@@ -160,9 +160,9 @@ def words_of(text: str) -> list[str]:
     return re.findall(r"[^\W\d_]+", folded(text))
 
 
-def unaccounted(text: str, read: tuple[LineReading, ...], tree) -> list[str]:
+def unaccounted(text: str, read: tuple[ReadLine, ...], tree) -> list[str]:
     """The words of a line that are in nothing that was made of it."""
-    said = [text for each in read for text in (each.line.matched or "", each.line.note)]
+    said = [text for each in read for text in (each.matched or "", each.line.note)]
     said += [name for each in read for key in each.line.alternatives for name in names(key, tree)]
     known = {word for each in said for word in words_of(each)} | FILLERS | NUMBERS | OF_UNITS
     if any(each.line.optional for each in read):
@@ -260,9 +260,9 @@ def test_every_number_unit_and_ingredient_is_in_a_field_or_asked_about(
     text = f"{lead}{front}{trail}"
     read = read_line(text, TREE)
     told = " ".join(each.say() for each in read.complaints)
-    if told and read.line.ingredient is None:
+    if told and read.known is None:
         return  # all of the line is asked about
-    kept = f"{read.line.matched} {read.line.note} {told}".casefold()
+    kept = f"{read.matched} {read.line.note} {told}".casefold()
     spent = [read.line.amount] if read.line.amount is not None else []
     for number in re.findall(r"1 1/2|\d+|¾|\btwo\b|\bhalf\b|\bNine\b", text):
         value = {"1 1/2": 1.5, "¾": 0.75, "two": 2.0, "half": 0.5}.get(number) or (

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from barkeep import resource_files
 from barkeep.documents.knowledge import read_tree
 from barkeep.domain.amounts.amount import Amount
-from barkeep.domain.ingredients.portions import read_portions, shipped_portions
+from barkeep.domain.ingredients.composition import read_portions, shipped_portions
 from barkeep.domain.spec_text.lines import read_line
 from barkeep.domain.spec_text.text import composed, names_twice, read_specs, write_spec, write_specs
 from barkeep.domain.specs.quantities import quantity_of
@@ -211,8 +211,8 @@ def test_every_problem_has_its_place_and_the_rest_is_read(tree):
     assert "“1” needs a unit" in messages[3]
     assert "divided by zero" in messages[4]
     assert len(broken.lines) == 6
-    assert broken.lines[0].ingredient == "london-dry-gin"
-    assert (broken.lines[2].ingredient, broken.lines[2].amount) == (None, 1)
+    assert broken.lines[0].line.ingredient == "london-dry-gin"
+    assert (broken.lines[2].known, broken.lines[2].line.amount) == (None, 1)
     assert sound.spec is not None and sound.problems == ()
 
 
@@ -392,11 +392,11 @@ def test_a_broken_portions_file_names_its_place(text, said):
 
 def test_several_garnishes_on_one_line_are_several(tree):
     (read,) = read_specs("Late Tea\n2 oz gin\nGarnish: orange slice, mint\n\nStir.", tree)
-    assert [line.ingredient for line in read.lines if line.garnish] == ["orange-slice", "mint"]
+    garnishes = [each.line for each in read.lines if each.line.garnish]
+    assert [line.ingredient for line in garnishes] == ["orange-slice", "mint"]
     (read,) = read_specs("Late Tea\n2 oz gin\nGarnish: lime wedge, cut thick\n\nStir.", tree)
-    assert [(line.ingredient, line.note) for line in read.lines if line.garnish] == [
-        ("lime-wedge", "cut thick")
-    ]
+    garnishes = [each.line for each in read.lines if each.line.garnish]
+    assert [(line.ingredient, line.note) for line in garnishes] == [("lime-wedge", "cut thick")]
 
 
 ONE_EMPTY_LINE = """\

@@ -8,9 +8,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from barkeep.domain.amounts.amount import US_UNITS, BarUnits, parse_amount
-from barkeep.domain.amounts.measures import Amount, to_quantity
+from barkeep.domain.amounts.amount import Amount, parse_amount
+from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.amounts.rounding import rounded
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.specs.ratios import as_parts, parts_in_words, parts_of
 from barkeep.domain.specs.spec import Line, Spec

@@ -7,7 +7,8 @@ from dataclasses import replace
 
 import pytest
 
-from barkeep.domain.amounts.amount import US_UNITS, BarUnits, parse_amount
+from barkeep.domain.amounts.amount import parse_amount
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bottles.bottle import Bottle, Level, Product
