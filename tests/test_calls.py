@@ -13,6 +13,7 @@ MOST = 4
 NOT_OURS = {
     "addWidget": "Qt's grid: row, column, and how many of each",
     "addLayout": "Qt's grid: row, column, and how many of each",
+    "command": "cli.arguments.command: one a thing that may be written after it",
     "cubicTo": "Qt's curve: three points",
     "linprog": "scipy's linear program: the six parts of its standard form",
     "parse": "shipped_data.parse: after the file, one name a table that may stand there",

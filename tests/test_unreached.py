@@ -20,7 +20,9 @@ CALLED_BY_QT = re.compile(
 )
 """Methods of Qt's own classes, which Qt calls."""
 
-CALLED_BY_NAME = {command.configure.partition(":")[2] for command in COMMANDS}
+CALLED_BY_NAME = {
+    each.does.partition(":")[2] for command in COMMANDS for each in (command, *command.parts)
+}
 """What the command line calls by the name its table gives."""
 
 ALLOWED = {

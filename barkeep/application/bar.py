@@ -2,27 +2,32 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from datetime import datetime
 from pathlib import Path
 from types import TracebackType
 from typing import Self
 
 from barkeep.application.bottles import Inventory
+from barkeep.application.counting import Counting
 from barkeep.application.done import Done
-from barkeep.application.health import findings
-from barkeep.application.knowledge import shipped
+from barkeep.application.imports import Imports
+from barkeep.application.knowledge import NOT_KNOWN, shipped
 from barkeep.application.making import HouseMaking
 from barkeep.application.owner_knowledge import OwnerKnowledge
 from barkeep.application.session import Session, Subscriber
 from barkeep.application.settings import BarSettings
+from barkeep.application.shelving import ROUNDING
 from barkeep.application.shoots import Shoots
+from barkeep.application.shopping import Shopping
 from barkeep.application.specs import Specs, Trials
 from barkeep.application.written_files import write_file
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.store.backup import copy_bar
+from barkeep.store.bottles import read_bottles
 from barkeep.store.history import Way
+from barkeep.store.knowledge import read_own_ingredients
 from barkeep.store.store import Store
 
 
@@ -32,6 +37,9 @@ class Bar:
     def __init__(self, session: Session) -> None:
         self._session = session
         self.inventory = Inventory(session)
+        self.counting = Counting(session)
+        self.shopping = Shopping(session)
+        self.imports = Imports(session)
         self.house = HouseMaking(session)
         self.specs = Specs(session)
         self.trials = Trials(session)
@@ -134,7 +142,7 @@ class Bar:
 
     def check(self) -> tuple[str, ...]:
         """What is wrong with the file or what it says, in sentences; nothing in a sound bar."""
-        return findings(self._session)
+        return tuple(_findings(self._session))
 
     def _label(self, way: Way) -> str | None:
         action = self._session.store.next_action(way)
@@ -143,3 +151,20 @@ class Bar:
     def _step(self, way: Way) -> Done[None]:
         action, touched = self._session.store.undo_or_redo(way)
         return self._session.settle(action.label, touched, lambda _bar: None)
+
+
+def _findings(session: Session) -> Iterator[str]:
+    """What is wrong with the file, its references, and what its ledgers say."""
+    yield from (f"The file is damaged: {fault}." for fault in session.store.faults())
+    with session.store.reading() as connection:
+        written, own = read_bottles(connection), read_own_ingredients(connection)
+    for bottle in written:
+        held, product = bottle.level.amount, bottle.product
+        if held > product.size + ROUNDING:
+            said = f"{held:g} of {product.size:g} {product.unit}"
+            yield f"The ledger of {product.title} (#{bottle.id}) says it holds {said}."
+    if written != session.snapshot.bottles:
+        yield "The bottles on the screen are not those in the file; open the bar again."
+    known = session.shipped.tree.ingredients.keys() | {each.key for each in own}
+    strangers = session.snapshot.knowledge.tree.ingredients.keys() - known
+    yield from (f"The ingredient “{key}” is {NOT_KNOWN}." for key in sorted(strangers))

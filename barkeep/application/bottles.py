@@ -2,22 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Sequence
 from datetime import date
 from math import isfinite
-from typing import TYPE_CHECKING
+from typing import Literal
 
-from barkeep.application.bottle_imports import Imported, import_rows
-from barkeep.application.counting import (
-    Counted,
-    Weighed,
-    count_bottles,
-    learn_tare,
-    set_dasher,
-    tares_again,
-)
+from barkeep.application.counting import tares_again
 from barkeep.application.done import Done
-from barkeep.application.session import Session
+from barkeep.application.finding import there
+from barkeep.application.session import UseCases
 from barkeep.application.shelving import (
     ROUNDING,
     StillInUse,
@@ -26,7 +19,7 @@ from barkeep.application.shelving import (
     checked_draft,
     empty_one,
     level_within,
-    no_bottle,
+    on_bottle,
     open_one,
     product_there,
     refuse_dates,
@@ -38,7 +31,6 @@ from barkeep.application.shelving import (
     take_one,
     taken_from,
 )
-from barkeep.application.shopping import Bought, receive_bought
 from barkeep.domain.bottles.bottle import (
     NOTHING_KNOWN,
     Bottle,
@@ -50,19 +42,11 @@ from barkeep.domain.bottles.bottle import (
 )
 from barkeep.errors import InvalidField, LevelAboveSize
 from barkeep.store import bottles as bottle_rows
-from barkeep.store import ledger
 from barkeep.store.unit_of_work import UnitOfWork
 
-if TYPE_CHECKING:
-    from barkeep.documents.bottles_csv import ListedBottle
-    from barkeep.domain.bottles.levels import MeasuredLevel
 
-
-class Inventory:
+class Inventory(UseCases):
     """The use cases of `bar.inventory`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def add_product(self, draft: Label) -> Done[Product]:
         """Take in a product. Raises `InvalidField`, `UnknownName` or `DuplicateName`."""
@@ -82,7 +66,7 @@ class Inventory:
             old = product_there(work, product_id)
             refuse_taken(work, checked, apart_from=product_id)
             _refuse_overfull(work, old, checked)
-            work.put("product", (product_id,), bottle_rows.product_row(checked))
+            work.put("product", (product_id,), checked)
             tares_again(self._session, work, product_there(work, product_id))
         return self._session.finished(work, lambda bar: bar.product_by_id[product_id])
 
@@ -130,74 +114,35 @@ class Inventory:
             bottle_id = self._shelve(work, product, amount, facts)
         return self._bottle_done(work, bottle_id)
 
-    def receive_bought(self, bought: Sequence[Bought]) -> Done[tuple[Bottle, ...]]:
-        """Put what was bought on the shelf, all of it or nothing; one undo takes it back.
-
-        Raises as `receive_new` does, and `InvalidField` for a day to come, a
-        price below nothing, or a count that is not 1 to 99.
-        """
-        return receive_bought(self._session, bought)
-
     def open(self, bottle_id: int) -> Done[Bottle]:
         """Break the seal. Raises `WrongState` for a bottle that is open or empty."""
-        with self._session.writing() as work:
-            bottle = bottle_there(work, bottle_id)
-            work.label = f"Open {bottle.product.title}"
-            open_one(work, bottle)
-        return self._bottle_done(work, bottle_id)
-
-    def count(
-        self, levels: Mapping[int, MeasuredLevel] | Iterable[tuple[int, MeasuredLevel]]
-    ) -> Done[tuple[Counted, ...]]:
-        """Write down measured levels, all of them or none. The bottles may be sealed or empty.
-
-        Raises `LevelAboveSize`, `NegativeAmount`, `UnknownName`, and
-        `InvalidField` for a bottle counted twice or no bottle at all.
-        """
-        return count_bottles(self._session, levels)
-
-    def learn_tare(self, bottle_id: int, weight_g: float, full: bool = False) -> Done[Weighed]:
-        """Take down what a bottle weighs empty, or full with its contents; without its cap.
-
-        Weighed full, what the nominal contents leave is the bottle's weight. What
-        strength and sugar say nothing of, such as cream, gets its density from
-        both weighings. Raises `UnknownName`, `InvalidField` or `UnlikelyTare`.
-        """
-        return learn_tare(self._session, bottle_id, weight_g, full)
-
-    def set_dasher(self, bottle_id: int, dash_ml: float | None) -> Done[Bottle]:
-        """Say what one dash from this bottle comes to; None for the bar's usual dash.
-
-        Raises `UnknownName` or `InvalidField`.
-        """
-        return set_dasher(self._session, bottle_id, dash_ml)
+        return on_bottle(self._session, bottle_id, "Open", open_one)
 
     def pour(self, bottle_id: int, amount: float, note: str = "") -> Done[Bottle]:
         """Take an amount out for use, in the bottle's unit; a sealed bottle is open then.
 
         Raises `NotEnoughLeft` beyond what the ledger says is left, `InvalidField`.
         """
-        with self._session.writing() as work:
-            bottle = bottle_there(work, bottle_id)
-            work.label = f"Pour {said(amount, bottle)} of {bottle.product.title}"
-            take_one(work, bottle=bottle, kind="pour", amount=amount, note=note)
-        return self._bottle_done(work, bottle_id)
+        return self._take(bottle_id, "pour", amount, note)
 
     def waste(self, bottle_id: int, amount: float, note: str = "") -> Done[Bottle]:
         """Write off what was spilled or thrown away. Raises as `pour` does."""
-        with self._session.writing() as work:
-            bottle = bottle_there(work, bottle_id)
-            work.label = f"Waste {said(amount, bottle)} of {bottle.product.title}"
-            take_one(work, bottle=bottle, kind="waste", amount=amount, note=note)
-        return self._bottle_done(work, bottle_id)
+        return self._take(bottle_id, "waste", amount, note)
+
+    def _take(
+        self, bottle_id: int, kind: Literal["pour", "waste"], amount: float, note: str
+    ) -> Done[Bottle]:
+        def take(work: UnitOfWork, bottle: Bottle) -> None:
+            work.label = f"{kind.capitalize()} {said(amount, bottle)} of {bottle.product.title}"
+            take_one(work, bottle=bottle, kind=kind, amount=amount, note=note)
+
+        return on_bottle(self._session, bottle_id, kind.capitalize(), take)
 
     def empty(self, bottle_id: int, note: str = "") -> Done[Bottle]:
         """Say that nothing is left. Raises `WrongState` for a bottle that is empty."""
-        with self._session.writing() as work:
-            bottle = bottle_there(work, bottle_id)
-            work.label = f"Empty {bottle.product.title}"
-            empty_one(work, bottle, note)
-        return self._bottle_done(work, bottle_id)
+        return on_bottle(
+            self._session, bottle_id, "Empty", lambda work, bottle: empty_one(work, bottle, note)
+        )
 
     def correct(self, bottle_id: int, change: float, note: str = "") -> Done[Bottle]:
         """Put the ledger right by a signed change, in the bottle's unit.
@@ -207,17 +152,18 @@ class Inventory:
         """
         if not isfinite(change) or change == 0:
             raise InvalidField("correction", change, "it adds or takes away an amount")
-        with self._session.writing() as work:
-            bottle = bottle_there(work, bottle_id)
-            work.label = f"Correct {bottle.product.title}"
+
+        def put_right(work: UnitOfWork, bottle: Bottle) -> None:
+            by = change
             if bottle.level.state == "empty":
                 raise WrongState(bottle.product.title, "empty", "count it if something is left")
-            if change < 0:
-                change = -taken_from(bottle, -change)
+            if by < 0:
+                by = -taken_from(bottle, -by)
             else:
-                level_within(bottle.level.amount + change, bottle.product)
-            work.append(bottle_id, "correct", change, note=note)
-        return self._bottle_done(work, bottle_id)
+                level_within(bottle.level.amount + by, bottle.product)
+            work.append(bottle_id, "correct", by, note=note)
+
+        return on_bottle(self._session, bottle_id, "Correct", put_right)
 
     def reorder(self, bottle_ids: Sequence[int]) -> Done[tuple[Bottle, ...]]:
         """Put bottles along the shelf in this order; those not named follow in theirs.
@@ -226,24 +172,24 @@ class Inventory:
         """
         refuse_repeats(bottle_ids)
         with self._session.writing("Reorder the shelf") as work:
-            there = {each.id: each for each in bottle_rows.read_bottles(work.connection)}
+            along = {each.id: each for each in bottle_rows.read_bottles(work.connection)}
             for bottle_id in bottle_ids:
-                if bottle_id not in there:
-                    raise no_bottle(bottle_id)
-            rest = [bottle_id for bottle_id in there if bottle_id not in set(bottle_ids)]
+                there("bottle", along.get(bottle_id), bottle_id)
+            rest = [bottle_id for bottle_id in along if bottle_id not in set(bottle_ids)]
             for position, bottle_id in enumerate((*bottle_ids, *rest)):
-                if there[bottle_id].position != position:
+                if along[bottle_id].position != position:
                     work.change("bottle", (bottle_id,), position=position)
         return self._session.finished(work, lambda bar: bar.bottles)
 
     def redate(self, bottle_id: int, made: date | None, use_by: date | None) -> Done[Bottle]:
         """Correct a bottle's dates. Raises `InvalidField` for a use-by before it was made."""
         refuse_dates(made, use_by)
-        with self._session.writing() as work:
-            bottle = bottle_there(work, bottle_id)
-            work.label = f"Change the dates of {bottle.product.title}"
-            work.change("bottle", (bottle_id,), made=made, use_by=use_by)
-        return self._bottle_done(work, bottle_id)
+        return on_bottle(
+            self._session,
+            bottle_id,
+            "Change the dates of",
+            lambda work, _: work.change("bottle", (bottle_id,), made=made, use_by=use_by),
+        )
 
     def remove(self, bottle_id: int) -> Done[Bottle]:
         """Take a bottle off the shelf; its ledger stays."""
@@ -256,13 +202,8 @@ class Inventory:
     def history(self, bottle_id: int) -> tuple[tuple[Entry, float], ...]:
         """A bottle's active entries, oldest first, each with the level after it."""
         with self._session.store.reading() as connection:
-            if bottle_rows.read_bottle(connection, bottle_id) is None:
-                raise no_bottle(bottle_id)
-            return history(ledger.entries_of(connection, bottle_id))
-
-    def import_rows(self, rows: Sequence[ListedBottle], file: str = "") -> Done[Imported]:
-        """Take in the rows of a file, all of them or none. Raises `UnusableFile`."""
-        return import_rows(self._session, rows, file)
+            there("bottle", bottle_rows.read_bottle(connection, bottle_id), bottle_id)
+            return history(bottle_rows.entries_of(connection, bottle_id))
 
     def _bottle_done(self, work: UnitOfWork, bottle_id: int) -> Done[Bottle]:
         return self._session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])

@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from barkeep.application.done import Done
-from barkeep.application.session import Session
-from barkeep.application.shelving import bottle_there, count_one, refuse_repeats
+from barkeep.application.session import Session, UseCases
+from barkeep.application.shelving import bottle_there, count_one, on_bottle, refuse_repeats
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML, Bottle, Product, Tare
 from barkeep.domain.bottles.level_words import Comparison, difference, doubt_of, quantity, sentence
@@ -57,28 +57,6 @@ class Counted:
     def sentence(self) -> str:
         """What was found, what was expected, and whether the two can be told apart."""
         return sentence(self.compared, self.bottle.product.unit)
-
-
-def count_bottles(
-    session: Session, levels: Mapping[int, MeasuredLevel] | Iterable[tuple[int, MeasuredLevel]]
-) -> Done[tuple[Counted, ...]]:
-    """Write down measured levels, all of them or none, by bottle id.
-
-    Raises `LevelAboveSize`, `NegativeAmount`, `UnknownName`, and
-    `InvalidField` for a bottle counted twice or no bottle at all.
-    """
-    pairs = tuple(levels.items() if isinstance(levels, Mapping) else levels)
-    refuse_repeats([bottle_id for bottle_id, _level in pairs])
-    before: dict[int, Bottle] = {}
-    with session.writing() as work:
-        for bottle_id, measured in pairs:
-            bottle = before[bottle_id] = bottle_there(work, bottle_id)
-            work.label = f"Count {bottle.product.title}"
-            count_one(work, bottle, measured)
-        if len(pairs) > 1:
-            work.label = f"Count {len(pairs)} bottles"
-    measured_by_id = dict(pairs)
-    return session.finished(work, lambda bar: _counted(bar, before, measured_by_id))
 
 
 def _counted(
@@ -166,20 +144,65 @@ def weighed(bottle: Bottle, weight_g: float, full: bool, bar: Snapshot) -> Weigh
     )
 
 
-def learn_tare(session: Session, bottle_id: int, weight_g: float, full: bool) -> Done[Weighed]:
-    """Take down what a bottle weighs empty, or full, without its cap.
+class Counting(UseCases):
+    """The use cases of `bar.counting`."""
 
-    Raises `UnknownName`, `InvalidField` or `UnlikelyTare`.
-    """
-    with session.writing() as work:
-        bottle = bottle_there(work, bottle_id)
-        work.label = f"Weigh {bottle.product.title} {'full' if full else 'empty'}"
-        found = weighed(bottle, weight_g, full, session.snapshot)
-        put_measured(work, found.bottle)
-        if found.density_g_per_ml is not None:
-            density = found.density_g_per_ml
-            work.change("product", (bottle.product.id,), density_g_per_ml=density)
-    return session.finished(work, lambda bar: replace(found, bottle=bar.bottle_by_id[bottle_id]))
+    def count(
+        self, levels: Mapping[int, MeasuredLevel] | Iterable[tuple[int, MeasuredLevel]]
+    ) -> Done[tuple[Counted, ...]]:
+        """Write down measured levels by bottle id, all of them or none.
+
+        The bottles may be sealed or empty. Raises `LevelAboveSize`,
+        `NegativeAmount`, `UnknownName`, and `InvalidField` for a bottle counted
+        twice or no bottle at all.
+        """
+        pairs = tuple(levels.items() if isinstance(levels, Mapping) else levels)
+        refuse_repeats([bottle_id for bottle_id, _level in pairs])
+        before: dict[int, Bottle] = {}
+        with self._session.writing() as work:
+            for bottle_id, measured in pairs:
+                bottle = before[bottle_id] = bottle_there(work, bottle_id)
+                work.label = f"Count {bottle.product.title}"
+                count_one(work, bottle, measured)
+            if len(pairs) > 1:
+                work.label = f"Count {len(pairs)} bottles"
+        return self._session.finished(work, lambda bar: _counted(bar, before, dict(pairs)))
+
+    def learn_tare(self, bottle_id: int, weight_g: float, full: bool = False) -> Done[Weighed]:
+        """Take down what a bottle weighs empty, or full with its contents; without its cap.
+
+        Weighed full, what the nominal contents leave is the bottle's weight. What
+        strength and sugar say nothing of, such as cream, gets its density from
+        both weighings. Raises `UnknownName`, `InvalidField` or `UnlikelyTare`.
+        """
+        with self._session.writing() as work:
+            bottle = bottle_there(work, bottle_id)
+            work.label = f"Weigh {bottle.product.title} {'full' if full else 'empty'}"
+            found = weighed(bottle, weight_g, full, self._session.snapshot)
+            put_measured(work, found.bottle)
+            if found.density_g_per_ml is not None:
+                density = found.density_g_per_ml
+                work.change("product", (bottle.product.id,), density_g_per_ml=density)
+        return self._session.finished(
+            work, lambda bar: replace(found, bottle=bar.bottle_by_id[bottle_id])
+        )
+
+    def set_dasher(self, bottle_id: int, dash_ml: float | None) -> Done[Bottle]:
+        """Say what one dash from this bottle comes to; None for the bar's usual dash.
+
+        Raises `UnknownName` or `InvalidField`.
+        """
+        if dash_ml is not None and not LEAST_DASH_ML <= dash_ml <= MOST_DASH_ML:
+            expected = f"a dash is {LEAST_DASH_ML:g} to {MOST_DASH_ML:g} ml"
+            raise InvalidField("dash", f"{dash_ml:g} ml", expected)
+
+        def put(work: UnitOfWork, bottle: Bottle) -> None:
+            if bottle.product.unit != "ml":
+                title = bottle.product.title
+                raise InvalidField("dash", title, "only what is poured has a dasher")
+            put_measured(work, replace(bottle, dash_ml=dash_ml))
+
+        return on_bottle(self._session, bottle_id, "Set the dasher of", put)
 
 
 def tares_again(session: Session, work: UnitOfWork, product: Product) -> None:
@@ -192,24 +215,6 @@ def tares_again(session: Session, work: UnitOfWork, product: Product) -> None:
             put_measured(work, tare_again(replace(bottle, product=product), session.tree))
 
 
-def set_dasher(session: Session, bottle_id: int, dash_ml: float | None) -> Done[Bottle]:
-    """Say what one dash from this bottle comes to; None for what the bar means by a dash.
-
-    Raises `UnknownName` or `InvalidField`.
-    """
-    if dash_ml is not None and not LEAST_DASH_ML <= dash_ml <= MOST_DASH_ML:
-        expected = f"a dash is {LEAST_DASH_ML:g} to {MOST_DASH_ML:g} ml"
-        raise InvalidField("dash", f"{dash_ml:g} ml", expected)
-    with session.writing() as work:
-        bottle = bottle_there(work, bottle_id)
-        title = bottle.product.title
-        if bottle.product.unit != "ml":
-            raise InvalidField("dash", title, "only what is poured has a dasher")
-        work.label = f"Set the dasher of {title}"
-        put_measured(work, replace(bottle, dash_ml=dash_ml))
-    return session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])
-
-
 def put_measured(work: UnitOfWork, bottle: Bottle) -> None:
     """Write what a scale and a spoon have told of a bottle."""
-    work.put("bottle", (bottle.id,), bottle_rows.bottle_row(bottle))
+    work.put("bottle", (bottle.id,), bottle)

@@ -17,6 +17,13 @@ from barkeep.errors import AmbiguousName, UnknownName
 T = TypeVar("T")
 
 
+def there(kind: str, found: T | None, identity: int | None) -> T:
+    """What was looked for by its id. Raises `UnknownName` where it was not found."""
+    if found is None:
+        raise UnknownName(kind, f"#{identity}")
+    return found
+
+
 NEAREST = 3
 _LIKE_ENOUGH = 45.0  # of rapidfuzz's 100; below this a suggestion only confuses
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import replace
 from functools import cache
 
@@ -39,22 +39,28 @@ def shipped() -> Knowledge:
 
 def read_classics(texts: dict[str, str], tree: FamilyTree) -> tuple[Spec, ...]:
     """The classic specs out of plain texts by file name. Raises `KnowledgeError`."""
+    found: dict[str, Spec] = {}
+    for file, text in texts.items():
+        for spec in sound_specs(text, tree, file):
+            name = folded(spec.name)
+            if name in found:
+                raise KnowledgeError(file, spec.name, "there are two classics of this name")
+            source = spec.source or COMMON_PRACTICE
+            found[name] = replace(spec, id=None, classic=True, source=source)
+    return tuple(found.values())
+
+
+def sound_specs(text: str, tree: FamilyTree, file: str) -> Iterator[Spec]:
+    """The specs of a text that is shipped. Raises `KnowledgeError` for the first fault."""
     from barkeep.domain.spec_text.text import (
         read_specs,  # its matcher is heavy where nothing is read
     )
 
-    found: dict[str, Spec] = {}
-    for file, text in texts.items():
-        for each in read_specs(text, tree):
-            if each.problems or each.spec is None:
-                reason = str(each.problems[0]) if each.problems else "it is not a spec"
-                raise KnowledgeError(file, each.name, reason)
-            name = folded(each.spec.name)
-            if name in found:
-                raise KnowledgeError(file, each.name, "there are two classics of this name")
-            source = each.spec.source or COMMON_PRACTICE
-            found[name] = replace(each.spec, id=None, classic=True, source=source)
-    return tuple(found.values())
+    for each in read_specs(text, tree):
+        if each.problems or each.spec is None:
+            reason = str(each.problems[0]) if each.problems else "it is not a spec"
+            raise KnowledgeError(file, each.name, reason)
+        yield each.spec
 
 
 NOT_KNOWN = "used in this bar, but not known to this barkeep"

@@ -11,7 +11,7 @@ from barkeep.application.counting import tares_again
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.owner_knowledge import checked_recipe
-from barkeep.application.session import Session
+from barkeep.application.session import UseCases
 from barkeep.application.shelving import (
     bottle_there,
     checked_draft,
@@ -26,7 +26,6 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.house_made import InputPlan, Making, most_made, plan_making, recipes_for
 from barkeep.errors import InvalidField, UserError, spoken_list
 from barkeep.store import bottles as products
-from barkeep.store import knowledge as owner_knowledge
 from barkeep.store.unit_of_work import UnitOfWork
 
 
@@ -47,11 +46,8 @@ class InputsShort(UserError):
         return f"{self.made} cannot be made: {spoken_list(self.missing, 'and')}."
 
 
-class HouseMaking:
+class HouseMaking(UseCases):
     """The use cases of `bar.house`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def plan(
         self,
@@ -106,7 +102,7 @@ class HouseMaking:
             _draw(work, plan, f"for {said}")
             if recipe is not None and keep_recipe:
                 kept = checked_recipe(recipe, tree)
-                work.put("own_recipe", (kept.made,), owner_knowledge.recipe_row(kept))
+                work.put("own_recipe", (kept.made,), kept)
             product = self._product(work, plan)
             bottle_id = shelve(
                 self._session,
@@ -133,7 +129,7 @@ class HouseMaking:
             draft = replace(draft, name=f"{draft.name} (made here)")
             there = products.product_named(work.connection, draft)
         if there is None:
-            (product_id,) = work.insert("product", [products.product_row(draft)])
+            (product_id,) = work.insert("product", [draft])
             return product_there(work, product_id)
         renewed = replace(
             label_of(there),
@@ -142,7 +138,7 @@ class HouseMaking:
             acid_g_per_l=draft.acid_g_per_l,
         )
         if renewed != label_of(there):
-            work.put("product", (there.id,), products.product_row(renewed))
+            work.put("product", (there.id,), renewed)
             tares_again(self._session, work, product_there(work, there.id))
         return product_there(work, there.id)
 

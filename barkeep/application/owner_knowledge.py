@@ -9,8 +9,8 @@ from typing import get_args
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
-from barkeep.application.session import Session
-from barkeep.application.shelving import NeverOffered, StillInUse
+from barkeep.application.session import UseCases
+from barkeep.application.shelving import NeverOffered, StillInUse, refuse_beyond, refuse_figures
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.relations import SCOPES, Input, MadeFrom, StandIn
@@ -23,11 +23,8 @@ _MORE = "it is more than nothing"
 _KEY = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 
 
-class OwnerKnowledge:
+class OwnerKnowledge(UseCases):
     """The use cases of `bar.knowledge`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     @property
     def own_ingredients(self) -> frozenset[str]:
@@ -46,7 +43,7 @@ class OwnerKnowledge:
         offered, wanted = tree.name(checked.offered), tree.name(checked.wanted)
         with self._session.writing(f"Let {offered} stand in for {wanted}") as work:
             key = (checked.wanted, checked.offered)
-            work.put("own_stand_in", key, rows.stand_in_row(checked))
+            work.put("own_stand_in", key, checked)
         return self._session.finished(work, lambda _bar: checked)
 
     def remove_stand_in(self, wanted: str, offered: str) -> Done[StandIn]:
@@ -70,7 +67,7 @@ class OwnerKnowledge:
         tree = self._session.tree
         checked = checked_recipe(recipe, tree)
         with self._session.writing(f"Keep a recipe for {tree.in_sentence(checked.made)}") as work:
-            work.put("own_recipe", (checked.made,), rows.recipe_row(checked))
+            work.put("own_recipe", (checked.made,), checked)
         return self._session.finished(work, lambda _bar: checked)
 
     def remove_recipe(self, made: str) -> Done[MadeFrom]:
@@ -93,7 +90,7 @@ class OwnerKnowledge:
         checked = _checked_ingredient(ingredient, tree)
         verb = "Change" if checked.key in tree else "Add"
         with self._session.writing(f"{verb} ingredient {checked.name}") as work:
-            work.put("own_ingredient", (checked.key,), rows.ingredient_row(checked))
+            work.put("own_ingredient", (checked.key,), checked)
         return self._session.finished(work, lambda bar: bar.knowledge.tree[checked.key])
 
     def remove_ingredient(self, key: str) -> Done[Ingredient]:
@@ -176,17 +173,9 @@ def _checked_ingredient(ingredient: Ingredient, tree: FamilyTree) -> Ingredient:
 
 
 def _refuse_numbers(ingredient: Ingredient) -> None:
-    checks = (
-        ("strength", ingredient.abv_percent, 100.0, "it is 0 to 100 % vol"),
-        ("sugar", ingredient.sugar_g_per_l, None, "it is 0 g/l or more"),
-        ("acid", ingredient.acid_g_per_l, None, "it is 0 g/l or more"),
-        ("shelf life", ingredient.shelf_life_days, None, "it is 0 days or more"),
-    )
-    for field, value, highest, expected in checks:
-        if value is None:
-            continue
-        if not isfinite(value) or value < 0 or (highest is not None and value > highest):
-            raise InvalidField(field, value, expected)
+    refuse_figures(ingredient)
+    days = ingredient.shelf_life_days
+    refuse_beyond("shelf life", days, None, "it is 0 days or more")
     if not (isfinite(ingredient.typical_size) and ingredient.typical_size > 0):
         raise InvalidField("typical size", ingredient.typical_size, "it is more than nothing")
 

@@ -24,7 +24,7 @@ from barkeep.documents.printed.jobs import (
     menu_job,
     prep_job,
 )
-from barkeep.documents.printed.labels import LabelContent, PrepContent, label_content, prep_content
+from barkeep.documents.printed.labels import LabelContent, label_content, prep_content
 from barkeep.documents.printed.menus import MenuContent, menu_content
 from barkeep.documents.printed.paper import Size
 from barkeep.documents.printed.run_sheet import Drawn, Outlook, RunSheetContent, run_sheet_content
@@ -199,9 +199,13 @@ def job_for(choice: PrintChoice, snapshot: Snapshot) -> Job:
     if paper is None:
         raise ValueError(f"a {choice.kind} needs a paper, and cards and labels their own size")
     if choice.kind == "menu":
-        return menu_job(_menu(choice, snapshot), template, paper)
+        marks = {"strength": choice.strength, "allergens": choice.allergens}
+        menu = menu_of(choice.title, choice.specs, snapshot, **marks)
+        return menu_job(menu, template, paper)
     if choice.kind == "prep":
-        return prep_job(_prep(choice, snapshot), template, paper)
+        title = choice.title or f"Prep list, {snapshot.on.isoformat()}"
+        prep = prep_content(title, choice.bottles, snapshot.knowledge, snapshot.on)
+        return prep_job(prep, template, paper)
     return descriptions_job(cards_of(choice.specs, snapshot), template, paper)
 
 
@@ -215,21 +219,6 @@ def text_for(choice: PrintChoice, snapshot: Snapshot) -> str:
 def text_forms(kind: Kind) -> Sequence[TextForm]:
     """The forms of text that a kind of document can be saved in, the usual one first."""
     return _FORMS[kind]
-
-
-def _menu(choice: PrintChoice, snapshot: Snapshot) -> MenuContent:
-    return menu_of(
-        choice.title,
-        choice.specs,
-        snapshot,
-        strength=choice.strength,
-        allergens=choice.allergens,
-    )
-
-
-def _prep(choice: PrintChoice, snapshot: Snapshot) -> PrepContent:
-    title = choice.title or f"Prep list, {snapshot.on.isoformat()}"
-    return prep_content(title, choice.bottles, snapshot.knowledge, snapshot.on)
 
 
 def _described(

@@ -11,7 +11,7 @@ from tempfile import TemporaryDirectory
 
 from barkeep import resource_files
 from barkeep.application.counting import put_measured, weighed
-from barkeep.application.knowledge import shipped
+from barkeep.application.knowledge import shipped, sound_specs
 from barkeep.application.session import Session
 from barkeep.application.settings import BarSettings
 from barkeep.application.shelving import (
@@ -44,13 +44,11 @@ from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.shoots.log import logged_bottle
-from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial
 from barkeep.errors import KnowledgeError, UserError
-from barkeep.store.beginning import begin_here
-from barkeep.store.bottles import read_bottles
-from barkeep.store.ledger import entries_by_bottle
+from barkeep.store.bottles import entries_by_bottle, read_bottles
+from barkeep.store.history import begin_here
 from barkeep.store.refusals import CannotWrite
 from barkeep.store.store import Store
 from barkeep.store.unit_of_work import UnitOfWork
@@ -116,7 +114,7 @@ def read_sample(texts: Mapping[str, str], tree: FamilyTree) -> SampleText:
     settings, episodes = read_bar(texts[BAR], BAR)
     bottles = read_shelves({file: texts[file] for file in SHELVES}, tree)
     known = read_known_products(texts[KNOWN], tree, KNOWN)
-    specs = _specs(texts[SPECS], tree)
+    specs = tuple(sound_specs(texts[SPECS], tree, SPECS))
     _refuse_unequal(episodes, specs)
     _refuse_strange_shoots(episodes, bottles)
     trials = read_trials(texts[TRIALS], settings.scales, TRIALS)
@@ -157,16 +155,6 @@ class _Calendar:
 def _texts() -> dict[str, str]:
     files = (BAR, *SHELVES, KNOWN, SPECS, TRIALS)
     return {file: resource_files.read_text(file, folder=FOLDER) for file in files}
-
-
-def _specs(text: str, tree: FamilyTree) -> tuple[Spec, ...]:
-    found = []
-    for each in read_specs(text, tree):
-        if each.problems or each.spec is None:
-            reason = str(each.problems[0]) if each.problems else "it is not a spec"
-            raise KnowledgeError(SPECS, each.name, reason)
-        found.append(each.spec)
-    return tuple(found)
 
 
 def _refuse_unequal(episodes: Sequence[Episode], specs: Sequence[Spec]) -> None:

@@ -13,7 +13,7 @@ from barkeep.application.knowledge import complete_knowledge
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Level, Product
+from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.spec import Spec
 from barkeep.store.bottles import read_bottles, read_products
@@ -75,7 +75,7 @@ class Session:
             changes = EVERYTHING
             self._renew_all()
         elif changes:
-            self._renew(touched)
+            self._renew(touched, self.snapshot)
         done = Done(value(self.snapshot), changes, label)
         self._tell(changes)
         return done
@@ -110,36 +110,16 @@ class Session:
                 subscriber(changes)
 
     def _renew_all(self) -> None:
-        with self.store.reading() as connection:
-            self._own_ingredients = read_own_ingredients(connection)
-            self._own_stand_ins = read_own_stand_ins(connection)
-            self._own_recipes = read_own_recipes(connection)
-            products = read_products(connection)
-            bottles = read_bottles(connection, products)
-            specs, trials = read_specs(connection), read_trials(connection)
-            shoots = read_shoots(connection)
-            settings = read_settings(connection)
-        knowledge = self._whole_knowledge(products, specs)
-        today = self.clock().date()
-        self._snapshot = Snapshot(
-            knowledge=knowledge,
-            on=today,
-            products=products,
-            bottles=bottles,
-            specs=specs,
-            settings=settings,
-            trials=trials,
-            shoots=shoots,
-        )
+        self._renew(Touched(EVERYTHING), Snapshot(self.shipped, self.clock().date()))
 
-    def _renew(self, touched: Touched) -> None:
+    def _renew(self, touched: Touched, new: Snapshot) -> None:
         """Read the parts that changed; the others stay the very same objects."""
-        new = self.snapshot
         with self.store.reading() as connection:
             if Part.PRODUCTS in touched.changes:
                 new = replace(new, products=read_products(connection))
             if Part.BOTTLES in touched.changes:
-                still = self._levels_apart_from(touched.bottle_ids)
+                moved = touched.bottle_ids
+                still = {each.id: each.level for each in new.bottles if each.id not in moved}
                 new = replace(new, bottles=read_bottles(connection, new.products, still))
             if Part.SPECS in touched.changes:
                 new = replace(new, specs=read_specs(connection))
@@ -157,10 +137,6 @@ class Session:
             new = replace(new, knowledge=self._whole_knowledge(new.products, new.specs))
         self._snapshot = new
 
-    def _levels_apart_from(self, bottle_ids: frozenset[int]) -> dict[int, Level]:
-        bottles = self._snapshot.bottles
-        return {each.id: each.level for each in bottles if each.id not in bottle_ids}
-
     def _has_strangers(self, snapshot: Snapshot) -> bool:
         used = _used(snapshot.products, snapshot.specs)
         return not used <= snapshot.knowledge.tree.ingredients.keys()
@@ -169,6 +145,13 @@ class Session:
         own = (self._own_ingredients, self._own_stand_ins)
         used = _used(products, specs)
         return complete_knowledge(self.shipped, *own, used, self._own_recipes)
+
+
+class UseCases:
+    """What can be done about one subject of a bar."""
+
+    def __init__(self, session: Session) -> None:
+        self._session = session
 
 
 def _used(products: tuple[Product, ...], specs: tuple[Spec, ...]) -> set[str]:

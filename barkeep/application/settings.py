@@ -11,7 +11,7 @@ from typing import TypeVar
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
-from barkeep.application.session import Session
+from barkeep.application.session import UseCases
 from barkeep.domain.amounts.amount import Amount, parse_amount, show_number, show_range
 from barkeep.domain.amounts.measures import (
     show_measures,
@@ -35,11 +35,8 @@ from barkeep.store.unit_of_work import UnitOfWork
 _CURRENCY = re.compile(r"[A-Z]{3}")  # ISO 4217's form; which codes exist changes by the year
 
 
-class BarSettings:
+class BarSettings(UseCases):
     """The use cases of `bar.settings`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def change(self, settings: Settings) -> Done[Settings]:
         """Write the settings that differ. Raises `InvalidField`."""
@@ -153,10 +150,15 @@ def _refuse_unknown_country(country: str) -> None:
     try:
         standard_drink(country)
     except UnknownName as error:
-        expected = "no standard drink of that country is known"
-        if error.nearest:
-            expected += f"; the nearest is {error.nearest[0]}"
-        raise InvalidField("country", country, expected) from None
+        raise _unknown_country(country, error.nearest[:1]) from None
+
+
+def _unknown_country(country: str, nearest: Sequence[str]) -> InvalidField:
+    expected = "no standard drink of that country is known"
+    if nearest:
+        are = "is" if len(nearest) == 1 else "are"
+        expected += f"; the nearest {are} {spoken_list(nearest)}"
+    return InvalidField("country", country.strip(), expected)
 
 
 STYLE_NAMES: Mapping[Style, str] = {
@@ -278,14 +280,7 @@ def _country(settings: Settings, text: str) -> Settings:
     try:
         return replace(settings, country=country_named(text))
     except UnknownName as unknown:
-        expected = "no standard drink of that country is known"
-        if unknown.nearest:
-            expected += f"; the nearest {_are(unknown.nearest)} {spoken_list(unknown.nearest)}"
-        raise InvalidField("country", text.strip(), expected) from None
-
-
-def _are(names: Sequence[str]) -> str:
-    return "is" if len(names) == 1 else "are"
+        raise _unknown_country(text, unknown.nearest) from None
 
 
 def country_hint() -> str:

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import date, datetime, timedelta
 from math import isfinite
 from typing import TYPE_CHECKING, Literal, get_args
 
-from barkeep.application.finding import find_ingredient
+from barkeep.application.done import Done
+from barkeep.application.finding import find_ingredient, there
 from barkeep.application.session import Session
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.barcodes import checked_gtin
@@ -23,14 +24,13 @@ from barkeep.domain.bottles.bottle import (
 )
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.bottles.taring import HEAVIEST_G_PER_ML, LIGHTEST_G_PER_ML
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.errors import (
     DuplicateName,
     InvalidField,
     LevelAboveSize,
     NegativeAmount,
     NotEnoughLeft,
-    UnknownName,
     UserError,
 )
 from barkeep.store import bottles as bottle_rows
@@ -72,18 +72,29 @@ ROUNDING = 1e-6
 
 def product_there(work: UnitOfWork, product_id: int) -> Product:
     """The product as it is within the transaction. Raises `UnknownName`."""
-    product = bottle_rows.read_product(work.connection, product_id)
-    if product is None:
-        raise UnknownName("product", f"#{product_id}")
-    return product
+    return there("product", bottle_rows.read_product(work.connection, product_id), product_id)
 
 
 def bottle_there(work: UnitOfWork, bottle_id: int) -> Bottle:
     """The bottle as it is within the transaction. Raises `UnknownName`."""
-    bottle = bottle_rows.read_bottle(work.connection, bottle_id)
-    if bottle is None:
-        raise no_bottle(bottle_id)
-    return bottle
+    return there("bottle", bottle_rows.read_bottle(work.connection, bottle_id), bottle_id)
+
+
+def on_bottle(
+    session: Session,
+    bottle_id: int,
+    label: str,
+    act: Callable[[UnitOfWork, Bottle], object],
+) -> Done[Bottle]:
+    """Do one thing to a bottle in a unit of work of its own; its title ends the label.
+
+    Raises `UnknownName`, and what `act` raises.
+    """
+    with session.writing() as work:
+        bottle = bottle_there(work, bottle_id)
+        work.label = f"{label} {bottle.product.title}"
+        act(work, bottle)
+    return session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])
 
 
 def count_one(work: UnitOfWork, bottle: Bottle, measured: MeasuredLevel) -> Entry:
@@ -158,11 +169,6 @@ def refuse_repeats(bottle_ids: Sequence[int]) -> None:
             raise InvalidField("bottles", f"#{bottle_id}", "each is named once")
 
 
-def no_bottle(bottle_id: int) -> UnknownName:
-    """The error for a bottle that is not there, to be raised."""
-    return UnknownName("bottle", f"#{bottle_id}")
-
-
 def said(amount: float, of: Bottle | Label) -> str:
     """An amount with the unit of the bottle or product it is of, for a message."""
     unit = of.product.unit if isinstance(of, Bottle) else of.unit
@@ -185,10 +191,8 @@ def checked_draft(draft: Label, tree: FamilyTree) -> Label:
         raise InvalidField("unit", draft.unit, "it is ml, g or each")
     if not (isfinite(draft.size) and draft.size > 0):
         raise InvalidField("size", draft.size, "it is more than nothing")
-    _in_range("strength", draft.abv_percent, STRONGEST, "it is 0 to 100 % vol")
-    _in_range("sugar", draft.sugar_g_per_l, None, "it is 0 g/l or more")
-    _in_range("acid", draft.acid_g_per_l, None, "it is 0 g/l or more")
-    _in_range("price", draft.price, None, "it is nothing or more")
+    refuse_figures(draft)
+    refuse_beyond("price", draft.price, None, "it is nothing or more")
     _refuse_unlikely(draft.density_g_per_ml)
     if draft.shape is not None and draft.shape not in shipped_shapes():
         raise InvalidField("shape", draft.shape, f"it is one of {', '.join(shipped_shapes())}")
@@ -203,7 +207,15 @@ def _refuse_unlikely(density_g_per_ml: float | None) -> None:
         raise InvalidField("density", density_g_per_ml, f"it is {lightest:g} to {heaviest:g} g/ml")
 
 
-def _in_range(field: str, value: float | None, highest: float | None, expected: str) -> None:
+def refuse_figures(of: Label | Ingredient) -> None:
+    """Raises `InvalidField` for a strength, sugar or acid that there cannot be."""
+    refuse_beyond("strength", of.abv_percent, STRONGEST, "it is 0 to 100 % vol")
+    refuse_beyond("sugar", of.sugar_g_per_l, None, "it is 0 g/l or more")
+    refuse_beyond("acid", of.acid_g_per_l, None, "it is 0 g/l or more")
+
+
+def refuse_beyond(field: str, value: float | None, highest: float | None, expected: str) -> None:
+    """Raises `InvalidField` for a number below nothing or above the highest; None is neither."""
     if value is None:
         return
     if not isfinite(value) or value < 0 or (highest is not None and value > highest):
@@ -234,14 +246,13 @@ def shelve(
 def put_last(work: UnitOfWork, product: Product, facts: BottleFacts) -> int:
     """Add a bottle behind all others along the shelf, its ledger empty yet; its id."""
     place = bottle_rows.last_position(work.connection) + 1
-    row = bottle_rows.bottle_row(new_bottle(product, facts, place))
-    return work.insert("bottle", [row])[0]
+    return work.insert("bottle", [new_bottle(product, facts, place)])[0]
 
 
 def take_in(work: UnitOfWork, checked: Label) -> Product:
     """Add a product that was checked. Raises `DuplicateName`."""
     refuse_taken(work, checked)
-    (product_id,) = work.insert("product", [bottle_rows.product_row(checked)])
+    (product_id,) = work.insert("product", [checked])
     return product_there(work, product_id)
 
 

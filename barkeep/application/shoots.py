@@ -11,11 +11,10 @@ from dataclasses import replace
 from datetime import date, datetime
 
 from barkeep.application.done import Done
-from barkeep.application.finding import find_bottle, find_drink, find_ingredient, find_spec
-from barkeep.application.session import Session
+from barkeep.application.finding import find_bottle, find_drink, find_ingredient, find_spec, there
+from barkeep.application.session import UseCases
 from barkeep.application.shelving import bottle_there, count_one, taken_from
-from barkeep.domain.amounts.amount import parse_amount
-from barkeep.domain.amounts.measures import to_quantity
+from barkeep.domain.amounts.measures import quantity_in
 from barkeep.domain.bar.shoots import (
     MOST_SHOOT_SERVES,
     STATES,
@@ -86,11 +85,8 @@ class SpecGone(UserError):
     )
 
 
-class Shoots:
+class Shoots(UseCases):
     """The use cases of `bar.shoots`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def add(self, shoot: Shoot) -> Done[Shoot]:
         """Write a shoot down.
@@ -100,7 +96,7 @@ class Shoots:
         checked = self._checked(shoot)
         self._refuse_filmed_ahead(checked)
         with self._session.writing(f"Add shoot {checked.theme}") as work:
-            (shoot_id,) = work.insert("shoot", [shoot_rows.shoot_row(checked)])
+            (shoot_id,) = work.insert("shoot", [checked])
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def replace(self, shoot: Shoot) -> Done[Shoot]:
@@ -123,7 +119,7 @@ class Shoots:
                 raise InvalidField("state", "logged", "log the shoot, which says what was poured")
             self._refuse_filmed_ahead(checked)
             work.label = f"Change shoot {checked.theme}"
-            _put(work, shoot_id, checked)
+            work.put("shoot", (shoot_id,), checked)
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def remove(self, shoot_id: int) -> Done[Shoot]:
@@ -136,11 +132,7 @@ class Shoots:
 
     def repeat(self, shoot_id: int, on: date | None = None) -> Done[Shoot]:
         """Plan the same shoot once more, on a day (today by default). Raises `UnknownName`."""
-        with self._session.store.reading() as connection:
-            found = shoot_rows.read_shoot(connection, shoot_id)
-        if found is None:
-            raise UnknownName("shoot", f"#{shoot_id}")
-        return self.add(repeated(found, on or self._session.clock().date()))
+        return self.add(repeated(self._shoot(shoot_id), on or self._session.clock().date()))
 
     def move(self, shoot_id: int, state: ShootState) -> Done[Shoot]:
         """Say that a shoot is an idea, planned or filmed. Raises as `replace` does."""
@@ -159,7 +151,7 @@ class Shoots:
         with self._session.writing(
             f"{'Tick' if done else 'Untick'} a step of {shoot.theme}"
         ) as work:
-            _put(work, shoot_id, replace(shoot, ticked=ticked))
+            work.put("shoot", (shoot_id,), replace(shoot, ticked=ticked))
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def log(self, shoot_id: int, sheet: LogSheet) -> Done[Shoot]:
@@ -178,14 +170,11 @@ class Shoots:
             _refuse_strangers(expected, sheet)
             bottles = tuple(_log_bottle(work, shoot, each, sheet) for each in expected)
             log = ShootLog(work.at, tuple(sheet.made), bottles)
-            _put(work, shoot_id, replace(shoot, state="logged", log=log))
+            work.put("shoot", (shoot_id,), replace(shoot, state="logged", log=log))
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
     def _shoot(self, shoot_id: int) -> Shoot:
-        found = self._session.snapshot.shoot_by_id.get(shoot_id)
-        if found is None:
-            raise UnknownName("shoot", f"#{shoot_id}")
-        return found
+        return there("shoot", self._session.snapshot.shoot_by_id.get(shoot_id), shoot_id)
 
     def _refuse_filmed_ahead(self, shoot: Shoot) -> None:
         if shoot.state == "filmed" and shoot.on > self._session.snapshot.on:
@@ -262,10 +251,6 @@ def _log_bottle(
     if counted is not None:
         count_one(work, before, counted)
     return logged_bottle(before, poured=each.poured, spilled=each.spilled, counted=counted)
-
-
-def _put(work: UnitOfWork, shoot_id: int, shoot: Shoot) -> None:
-    work.put("shoot", (shoot_id,), shoot_rows.shoot_row(shoot))
 
 
 def _there(work: UnitOfWork, shoot_id: int | None) -> tuple[Shoot, int]:
@@ -360,7 +345,7 @@ def spills(written: Iterable[str], snapshot: Snapshot) -> Mapping[int, float]:
     for text in written:
         name, amount = _parted(text, "--spill")
         bottle = find_bottle(snapshot, name, rather_open=True)
-        spilled = to_quantity(parse_amount(amount, units), bottle.product.unit, units)
+        spilled = quantity_in(amount, bottle.product.unit, units)
         found[bottle.id] = found.get(bottle.id, 0.0) + spilled
     return found
 

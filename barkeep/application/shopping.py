@@ -10,7 +10,7 @@ from math import isfinite
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient, find_product
-from barkeep.application.session import Session
+from barkeep.application.session import Session, UseCases
 from barkeep.application.shelving import checked_draft, product_there, shelve, take_in
 from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.bar.snapshot import Snapshot
@@ -40,34 +40,38 @@ class Bought:
     use_by: date | None = None
 
 
-def receive_bought(session: Session, bought: Sequence[Bought]) -> Done[tuple[Bottle, ...]]:
-    """Put all packages on the shelf, full, in one unit of work; or none of them.
+class Shopping(UseCases):
+    """The use cases of `bar.shopping`."""
 
-    What was paid becomes the product's price and is noted in the ledger.
-    Raises `UnknownName`, `DuplicateName` or `InvalidField`.
-    """
-    if not bought:
-        raise InvalidField("bought", "", "name at least one thing")
-    today = session.clock().date()
-    for each in bought:
-        _refuse(each, today)
-    with session.writing() as work:
-        received = [(each, _product(session, work, each)) for each in bought]
-        ids = [
-            shelve(
-                session,
-                work=work,
-                product=product,
-                facts=BottleFacts(received=each.received, use_by=each.use_by),
-                note=_note(each, session.snapshot.settings.currency),
-            )
-            for each, product in received
-            for _package in range(each.count)
-        ]
-        work.label = _label([product for each, product in received for _ in range(each.count)])
-    return session.finished(
-        work, lambda bar: tuple(each for each in bar.bottles if each.id in set(ids))
-    )
+    def receive(self, bought: Sequence[Bought]) -> Done[tuple[Bottle, ...]]:
+        """Put all packages on the shelf, full, or none of them; one undo takes them back.
+
+        What was paid becomes the product's price and is noted in the ledger.
+        Raises `UnknownName`, `DuplicateName`, and `InvalidField` for a day to
+        come, a price below nothing, or a count that is not 1 to 99.
+        """
+        if not bought:
+            raise InvalidField("bought", "", "name at least one thing")
+        session, today = self._session, self._session.clock().date()
+        for each in bought:
+            _refuse(each, today)
+        with session.writing() as work:
+            received = [(each, _product(session, work, each)) for each in bought]
+            ids = [
+                shelve(
+                    session,
+                    work=work,
+                    product=product,
+                    facts=BottleFacts(received=each.received, use_by=each.use_by),
+                    note=_note(each, session.snapshot.settings.currency),
+                )
+                for each, product in received
+                for _package in range(each.count)
+            ]
+            work.label = _label([product for each, product in received for _ in range(each.count)])
+        return session.finished(
+            work, lambda bar: tuple(each for each in bar.bottles if each.id in set(ids))
+        )
 
 
 def _refuse(bought: Bought, today: date) -> None:

@@ -2,20 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import replace
 from datetime import date
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient, find_spec, nearest_names
-from barkeep.application.session import Session
-from barkeep.application.spec_imports import (
-    Decision,
-    ImportedSpecs,
-    ImportPreview,
-    Progress,
-    import_previewed,
-)
+from barkeep.application.session import Session, UseCases
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES
 from barkeep.domain.specs.riffs import family
@@ -23,15 +16,11 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, show_score
 from barkeep.errors import DuplicateName, InvalidField, UnknownName
 from barkeep.store import specs as spec_rows
-from barkeep.store import specs as trial_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 
-class Specs:
+class Specs(UseCases):
     """The use cases of `bar.specs`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def get(self, name: str) -> Spec:
         """The owner's spec or the classic of this name. Raises `UnknownName`, `AmbiguousName`."""
@@ -47,10 +36,9 @@ class Specs:
         checked = [self._checked(spec) for spec in specs]
         self._refuse_unknown_riffs(checked)
         with self._session.writing(_label("Add", checked)) as work:
-            self._refuse_taken(work, checked)
+            refuse_taken_names(self._session, work, checked)
             today = work.at.date()
-            rows = [spec_rows.spec_row(replace(each, added=today)) for each in checked]
-            ids = work.insert("spec", rows) if rows else ()
+            ids = work.insert("spec", [replace(each, added=today) for each in checked])
         return self._session.finished(work, lambda bar: tuple(map(bar.spec_by_id.__getitem__, ids)))
 
     def replace(self, spec: Spec) -> Done[Spec]:
@@ -61,21 +49,11 @@ class Specs:
         checked = self._checked(spec)
         with self._session.writing(f"Change spec {checked.name}") as work:
             old, spec_id = _spec_there(work, spec.id)
-            self._refuse_taken(work, [checked], apart_from=[spec_id])
+            refuse_taken_names(self._session, work, [checked], [spec_id])
             if checked.riff_of != old.riff_of:
                 self._refuse_unknown_riffs([checked])
-            row = spec_rows.spec_row(replace(checked, added=old.added))
-            work.put("spec", (spec_id,), row)
+            work.put("spec", (spec_id,), replace(checked, added=old.added))
         return self._session.finished(work, lambda bar: bar.spec_by_id[spec_id])
-
-    def import_previewed(
-        self,
-        looked_at: ImportPreview,
-        decisions: Mapping[int, Decision] | None = None,
-        progress: Progress | None = None,
-    ) -> Done[ImportedSpecs]:
-        """Bring in what `spec_preview.preview` found; see `spec_imports.import_previewed`."""
-        return import_previewed(self._session, looked_at, decisions or {}, progress)
 
     def remove(self, spec_id: int) -> Done[Spec]:
         """Take a spec out of the book. Raises `UnknownName`."""
@@ -118,15 +96,17 @@ class Specs:
             if folded(spec.riff_of) not in known:
                 raise UnknownName("spec", spec.riff_of, nearest_names(spec.riff_of, names))
 
-    def _refuse_taken(
-        self, work: UnitOfWork, specs: Sequence[Spec], apart_from: Collection[int] = ()
-    ) -> None:
-        taken = set(spec_rows.taken_names(work.connection, apart_from))
-        taken |= {folded(each.name) for each in self._session.shipped.classics}
-        for spec in specs:
-            if folded(spec.name) in taken:
-                raise DuplicateName("spec", spec.name)
-            taken.add(folded(spec.name))
+
+def refuse_taken_names(
+    session: Session, work: UnitOfWork, specs: Iterable[Spec], apart_from: Collection[int] = ()
+) -> None:
+    """Raises `DuplicateName` for a name that another spec or a classic has, or two of these."""
+    taken = set(spec_rows.taken_names(work.connection, apart_from))
+    taken |= {folded(each.name) for each in session.shipped.classics}
+    for spec in specs:
+        if folded(spec.name) in taken:
+            raise DuplicateName("spec", spec.name)
+        taken.add(folded(spec.name))
 
 
 def _spec_there(work: UnitOfWork, spec_id: int | None) -> tuple[Spec, int]:
@@ -144,11 +124,8 @@ def _label(verb: str, specs: Sequence[Spec]) -> str:
     return f"{verb} {len(specs)} specs"
 
 
-class Trials:
+class Trials(UseCases):
     """The use cases of `bar.trials`."""
-
-    def __init__(self, session: Session) -> None:
-        self._session = session
 
     def add(self, trial: Trial) -> Done[Trial]:
         """Write a trial down.
@@ -159,8 +136,8 @@ class Trials:
         """
         checked = self._checked(trial)
         with self._session.writing() as work:
-            work.label = f"Add trial of {_spec_tasted(work, trial.spec_id).name}"
-            (trial_id,) = work.insert("trial", [trial_rows.trial_row(checked)])
+            work.label = f"Add trial of {_spec_there(work, trial.spec_id)[0].name}"
+            (trial_id,) = work.insert("trial", [checked])
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
     def replace(self, trial: Trial) -> Done[Trial]:
@@ -171,15 +148,15 @@ class Trials:
         with self._session.writing() as work:
             before, trial_id = _trial_there(work, trial.id)
             checked = self._checked(trial, before.scores)
-            work.label = f"Change trial of {_spec_tasted(work, trial.spec_id).name}"
-            _put(work, trial_id, checked)
+            work.label = f"Change trial of {_spec_there(work, trial.spec_id)[0].name}"
+            work.put("trial", (trial_id,), checked)
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
     def remove(self, trial_id: int) -> Done[Trial]:
         """Take a trial away. Raises `UnknownName`."""
         with self._session.writing() as work:
             trial, _ = _trial_there(work, trial_id)
-            work.label = f"Remove trial of {_spec_tasted(work, trial.spec_id).name}"
+            work.label = f"Remove trial of {_spec_there(work, trial.spec_id)[0].name}"
             work.put("trial", (trial_id,), None)
         return self._session.finished(work, lambda _bar: trial)
 
@@ -190,11 +167,11 @@ class Trials:
         """
         with self._session.writing() as work:
             trial, _ = _trial_there(work, trial_id)
-            spec = _spec_tasted(work, trial.spec_id)
+            spec = _spec_there(work, trial.spec_id)[0]
             work.label = f"Mark {spec.name} as {'won' if won else 'not won'}"
-            _put(work, trial_id, replace(trial, won=won))
+            work.put("trial", (trial_id,), replace(trial, won=won))
             for other in self._overruled(trial, spec) if won else ():
-                _put(work, other.id, replace(other, won=False))
+                work.put("trial", (other.id,), replace(other, won=False))
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
     def _overruled(self, trial: Trial, spec: Spec) -> Sequence[Trial]:
@@ -243,23 +220,12 @@ def _refuse_twice(scores: Sequence[Score]) -> None:
         seen.add(key)
 
 
-def _put(work: UnitOfWork, trial_id: int | None, trial: Trial) -> None:
-    work.put("trial", (trial_id,), trial_rows.trial_row(trial))
-
-
 def _moment(trial: Trial) -> tuple[date, int]:
     return (trial.on, trial.id or 0)
 
 
-def _spec_tasted(work: UnitOfWork, spec_id: int) -> Spec:
-    found = spec_rows.read_spec(work.connection, spec_id)
-    if found is None:
-        raise UnknownName("spec of yours", f"#{spec_id}")
-    return found
-
-
 def _trial_there(work: UnitOfWork, trial_id: int | None) -> tuple[Trial, int]:
-    found = None if trial_id is None else trial_rows.read_trial(work.connection, trial_id)
+    found = None if trial_id is None else spec_rows.read_trial(work.connection, trial_id)
     if found is None or trial_id is None:
         raise UnknownName("trial", f"#{trial_id}")
     return found, trial_id

@@ -1,4 +1,4 @@
-"""The command line: one module a command, each a thin adapter over a use case."""
+"""The command line: a function a command, each a thin adapter over a use case."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from barkeep.application.own_locale import (
 )
 from barkeep.cli.arguments import parse
 from barkeep.cli.endings import run_guarded
+from barkeep.cli.output import print_answer
 
 __all__ = ["main"]
 
@@ -33,5 +34,5 @@ def _run(argv: Sequence[str] | None) -> int:
         from barkeep.cli.start_desktop import start  # looks for Qt, which commands never need
 
         return start(arguments)
-    status: int = arguments.run(arguments)
-    return status
+    print_answer(arguments.run(arguments), as_json=arguments.json)
+    return 0

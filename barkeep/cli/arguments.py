@@ -1,53 +1,141 @@
-"""What may be written after `barkeep`, and which module answers it."""
+"""What may be written after `barkeep`, and which function does it."""
 
 from __future__ import annotations
 
 import argparse
 import re
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass
+from datetime import date
 from importlib import import_module
+from typing import Any
 
 from barkeep import __version__
+from barkeep.cli.output import Answer
 from barkeep.domain.phrases import capitalised
 
 
 @dataclass(frozen=True, slots=True)
 class Command:
-    """A command's name, what tells it its arguments (`module:function`), and what it is for."""
+    """A command's name, what it is for, and what does it: `module:function`, or its `parts`."""
 
     name: str
-    configure: str
     help: str
+    does: str = ""
+    parts: tuple[Command, ...] = ()
 
 
 COMMANDS = (
-    Command("tonight", "tonight:configure", "what can be made tonight, and what is missing"),
-    Command("next-bottle", "buying:configure_next_bottle", "which one bottle to buy next"),
-    Command("stand-in", "stand_in:configure", "what may replace an ingredient, and how close"),
-    Command("bottles", "shelf:configure_bottles", "every bottle with its level"),
-    Command("pantry", "shelf:configure_pantry", "what is counted by the piece or weighed"),
-    Command("count", "counting:configure_count", "write down a measured level"),
-    Command("tare", "counting:configure_tare", "write down what an empty or full bottle weighs"),
-    Command("dasher", "counting:configure_dasher", "say what one dash from a bottle comes to"),
-    Command("receive", "shelf:configure_receive", "put a bottle of a known product on the shelf"),
-    Command("product", "product:configure", "the labels the bar knows, and a bottle's dates"),
-    Command("ingredient", "ingredient:configure", "the kinds of things there are, and your own"),
-    Command("buy", "buying:configure_buy", "what to buy for shoots and pars, and what was bought"),
-    Command("history", "shelf:configure_history", "what happened to a bottle"),
-    Command("spec", "spec:configure", "read, add, show, find, analyse, riff on and compare specs"),
-    Command("trial", "trial:configure", "how the versions of a drink tasted, and which one won"),
-    Command("shoot", "shoot:configure", "plan, check and log what is filmed, and list the shoots"),
-    Command("batch", "batch:configure", "make one serve many, or all there is of one thing"),
-    Command("make", "make:configure", "make a syrup, juice, cordial or infusion here"),
-    Command("import", "files:configure_import", "take in bottles from CSV, specs from documents"),
-    Command("setting", "setting:configure", "list the bar's settings, or change one"),
-    Command("publish", "publish:configure", "describe a drink for others, or give it as data"),
-    Command("export", "files:configure_export", "write specs to a file"),
-    Command("sample", "files:configure_sample", "write the sample bar to a file"),
-    Command("undo", "last_change:configure_undo", "take the last change back"),
-    Command("redo", "last_change:configure_redo", "do again what was undone last"),
+    Command("tonight", "what can be made tonight, and what is missing", "tonight:run"),
+    Command("next-bottle", "which one bottle to buy next", "buying:next_bottles"),
+    Command("stand-in", "what may replace an ingredient, and how close", "stand_in:run"),
+    Command("bottles", "every bottle with its level", "shelf:bottles"),
+    Command("pantry", "what is counted by the piece or weighed", "shelf:pantry"),
+    Command("count", "write down a measured level", "counting:count"),
+    Command("tare", "write down what an empty or full bottle weighs", "counting:tare"),
+    Command("dasher", "say what one dash from a bottle comes to", "counting:dasher"),
+    Command("receive", "put a bottle of a known product on the shelf", "shelf:receive"),
+    Command(
+        "product",
+        "the labels the bar knows, and a bottle's dates",
+        parts=(
+            Command("list", "list the products and how many bottles each has", "product:listed"),
+            Command("add", "take in a product without a bottle of it", "product:add"),
+            Command("remove", "take a product away that has no bottles", "product:remove"),
+            Command(
+                "redate", "correct when a bottle was made, and its use-by day", "product:redate"
+            ),
+        ),
+    ),
+    Command(
+        "ingredient",
+        "the kinds of things there are, and your own",
+        parts=(
+            Command("add", "add a kind that barkeep does not know", "ingredient:add"),
+            Command("show", "show one with its names and figures", "ingredient:show"),
+            Command("list", "list all of them, or those below one kind", "ingredient:listed"),
+            Command("alias", "give one another name it answers to", "ingredient:name_too"),
+            Command("remove", "take one of the owner's own away", "ingredient:remove"),
+        ),
+    ),
+    Command("buy", "what to buy for shoots and pars, and what was bought", "buying:buy"),
+    Command("history", "what happened to a bottle", "shelf:history"),
+    Command(
+        "spec",
+        "read, add, show, find, analyse, riff on and compare specs",
+        parts=(
+            Command("read", "read specs and say what is wrong", "spec:read"),
+            Command("add", "add the specs of a file, all or none", "spec:add"),
+            Command("show", "show one spec as text", "spec:show"),
+            Command(
+                "list", "list your specs and the classics, or those that a query finds", "spec:find"
+            ),
+            Command(
+                "riff", "copy a spec under a new name, as text to be changed", "spec_analyse:riff"
+            ),
+            Command(
+                "compare",
+                "set a riff beside its parent, or beside another spec",
+                "spec_analyse:side_by_side",
+            ),
+            Command(
+                "analyse",
+                "what a drink comes to: volume, strength, sugar, acid, energy, cost",
+                "spec_analyse:figures",
+            ),
+        ),
+    ),
+    Command(
+        "trial",
+        "how the versions of a drink tasted, and which one won",
+        parts=(
+            Command("add", "write a trial of one of your specs down", "trial:add"),
+            Command("list", "list the trials, newest first", "trial:listed"),
+            Command("won", "say which trial settled on its version", "trial:won"),
+            Command("remove", "take a trial away", "trial:remove"),
+        ),
+    ),
+    Command(
+        "shoot",
+        "plan, check and log what is filmed, and list the shoots",
+        parts=(
+            Command(
+                "list",
+                "list the shoots, the latest first, or those that some words find",
+                "shoot:listed",
+            ),
+            Command(
+                "show",
+                "show one shoot: drinks, what is poured, what to have ready, the log",
+                "shoot:show",
+            ),
+            Command(
+                "plan",
+                "write a shoot down, change one, repeat it, or take it away",
+                "shoot_plan:run",
+            ),
+            Command(
+                "check",
+                "whether every serve can be poured, what runs out, and what would save it",
+                "shoot:check",
+            ),
+            Command(
+                "log",
+                "pour what a shoot took, with spills and counts, in one step",
+                "shoot_log:run",
+            ),
+        ),
+    ),
+    Command("batch", "make one serve many, or all there is of one thing", "batch:run"),
+    Command("make", "make a syrup, juice, cordial or infusion here", "make:run"),
+    Command("import", "take in bottles from CSV, specs from documents", "files:take_in"),
+    Command("setting", "list the bar's settings, or change one", "whole_bar:setting"),
+    Command("publish", "describe a drink for others, or give it as data", "files:publish"),
+    Command("export", "write specs to a file", "files:export"),
+    Command("sample", "write the sample bar to a file", "whole_bar:sample"),
+    Command("undo", "take the last change back", "whole_bar:undo"),
+    Command("redo", "do again what was undone last", "whole_bar:redo"),
 )
 
 
@@ -83,35 +171,33 @@ def parse(argv: Sequence[str] | None = None) -> Arguments:
     )
     parser.add_argument("--version", action="version", version=f"barkeep {__version__}")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", title="commands")
-    for command in COMMANDS:
-        described = f"{capitalised(command.help)}."
-        own = commands.add_parser(
-            command.name, help=command.help, description=described, parents=[common_options()]
-        )
-        if command.name in written:  # the other modules need not be imported
-            module, _, configure = command.configure.partition(":")
-            getattr(import_module(f"barkeep.cli.{module}"), configure)(own)
+    for each in COMMANDS:
+        _tell(commands, each, written)
     arguments = parser.parse_args(written, Arguments(bar=None, sample=False, json=False))
     if arguments.bar is not None and arguments.sample:
         parser.error("--bar and --sample name two different bars")
     return arguments
 
 
-def whole_number(text: str) -> int:
-    """A whole number from 1, for argparse."""
-    if not re.fullmatch(r"0*[1-9][0-9]{0,8}", text):
-        raise argparse.ArgumentTypeError(f"“{text}” is not a whole number from 1")
-    return int(text)
-
-
-def add_within(parser: argparse.ArgumentParser) -> None:
-    """The least closeness a stand-in may have."""
-    parser.add_argument(
-        "--within",
-        choices=("exact", "close", "loose"),
-        default="close",
-        help="the least closeness of a stand-in: exact (1), close (0.8, the default), loose (0.6)",
-    )
+def _tell(commands: Any, command: Command, written: Collection[str]) -> None:
+    """Add one command. `commands` is argparse's own action, which has no public type."""
+    own = commands.add_parser(command.name, help=command.help, parents=[common_options()])
+    own.description = f"{capitalised(command.help)}."
+    if command.name not in written:  # the other modules need not be imported
+        return
+    if command.parts:
+        parts = own.add_subparsers(metavar="ACTION", required=True, title="actions")
+        for part in command.parts:
+            _tell(parts, part, written)
+        return
+    module, _, function = command.does.partition(":")
+    does: Does = getattr(import_module(f"barkeep.cli.{module}"), function)
+    for each in does.arguments:
+        each(own)
+    own.description, own.epilog = does.description or own.description, does.epilog
+    if does.epilog or "\n" in (does.description or ""):
+        own.formatter_class = argparse.RawDescriptionHelpFormatter
+    own.set_defaults(run=does.run)
 
 
 def common_options() -> argparse.ArgumentParser:
@@ -132,3 +218,81 @@ def common_options() -> argparse.ArgumentParser:
     )
     common.add_argument("--json", action="store_true", help="print one JSON object")
     return common
+
+
+Argument = Callable[[Any], object]
+"""What tells a parser, or a group of one, about an argument."""
+
+
+@dataclass(frozen=True, slots=True)
+class Does:
+    """What does a command, its arguments, and what its help says before and after them."""
+
+    run: Callable[[Arguments], Answer]
+    arguments: tuple[Argument, ...]
+    description: str | None
+    epilog: str | None
+
+
+def command(
+    *arguments: Argument, description: str | None = None, epilog: str | None = None
+) -> Callable[[Callable[[Arguments], Answer]], Does]:
+    """Say of the function below that it does a command, and what may be written after that."""
+    return lambda run: Does(run, arguments, description, epilog)
+
+
+def argument(*names: str, **how: Any) -> Argument:
+    """An argument, as argparse has it."""
+    return lambda parser: parser.add_argument(*names, **how)
+
+
+def flag(name: str, told: str) -> Argument:
+    """An option without a value."""
+    return argument(name, action="store_true", help=told)
+
+
+def many(option: str, metavar: str, told: str) -> Argument:
+    """An option that may be given several times."""
+    told = f"{told}; may be given again"
+    return argument(option, action="append", default=[], metavar=metavar, help=told)
+
+
+def one_of(*arguments: Argument, required: bool = False) -> Argument:
+    """Arguments of which one at most may be written."""
+
+    def tell(parser: argparse.ArgumentParser) -> None:
+        group = parser.add_mutually_exclusive_group(required=required)
+        for each in arguments:
+            each(group)
+
+    return tell
+
+
+def whole_number(text: str) -> int:
+    """A whole number from 1, for argparse."""
+    if not re.fullmatch(r"0*[1-9][0-9]{0,8}", text):
+        raise argparse.ArgumentTypeError(f"“{text}” is not a whole number from 1")
+    return int(text)
+
+
+def day(text: str) -> date:
+    """A day as year, month and day, for argparse."""
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        raise argparse.ArgumentTypeError(f"“{text}” is not a day such as 2026-03-31") from None
+
+
+DRINK = argument("name", metavar="NAME", help="the drink's name")
+BOTTLE = argument("bottle", metavar="BOTTLE", help="its id, or its maker and name")
+OPEN_BOTTLE = argument(
+    "bottle", metavar="BOTTLE", help="its id, or its maker and name; of several the open one"
+)
+PRODUCT = argument("product", metavar="PRODUCT", help="its maker and name")
+USE_BY = argument("--use-by", type=day, metavar="DAY", help="how long it keeps")
+WITHIN = argument(
+    "--within",
+    choices=("exact", "close", "loose"),
+    default="close",
+    help="the least closeness of a stand-in: exact (1), close (0.8, the default), loose (0.6)",
+)

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from functools import wraps
 from pathlib import Path
 
 from barkeep.application import paths
@@ -12,6 +13,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.endings import complain
+from barkeep.cli.output import Answer
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import UnreadableFile
@@ -37,6 +39,17 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
         if bar.is_new:
             complain(f"a new bar was begun in {bar.path}.")
         yield bar
+
+
+def in_bar(run: Callable[[Arguments, Bar], Answer]) -> Callable[[Arguments], Answer]:
+    """A command that is done in the bar that is named; it is closed when the answer is there."""
+
+    @wraps(run)
+    def opened(arguments: Arguments) -> Answer:
+        with opened_bar(arguments) as bar:
+            return run(arguments, bar)
+
+    return opened
 
 
 def known_to_readers(arguments: Arguments) -> tuple[FamilyTree, BarUnits]:

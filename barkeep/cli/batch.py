@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-import argparse
 from collections.abc import Iterator
 from typing import get_args
 
+from barkeep.application.bar import Bar
 from barkeep.application.finding import find_ingredient, find_spec
-from barkeep.cli.arguments import Arguments
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import print_json, rounded, table
-from barkeep.domain.amounts.amount import Amount, parse_amount
-from barkeep.domain.amounts.measures import show_quantity, to_quantity
+from barkeep.cli.arguments import DRINK, Arguments, argument, command, one_of
+from barkeep.cli.bar_source import in_bar
+from barkeep.cli.output import Answer, rounded, table
+from barkeep.domain.amounts.amount import parse_amount, spaced
+from barkeep.domain.amounts.measures import quantity_in, show_quantity
 from barkeep.domain.amounts.rounding import down_to, rounded_down
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.levels import share_in
 from barkeep.domain.drink.words import caution_in_words
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.batch_measures import (
@@ -39,52 +40,48 @@ from barkeep.errors import AmountError, InvalidField
 FROM = "write the ingredient, = and how much of it there is, such as “gin=700 ml”"
 
 
-def configure(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    parser.add_argument("name", metavar="NAME", help="the drink's name")
-    much = parser.add_mutually_exclusive_group(required=True)
-    much.add_argument("--serves", metavar="N", help="so many serves")
-    much.add_argument("--volume", metavar="V", help="so much in all, water added, such as 3 l")
-    much.add_argument(
-        "--vessel", metavar="V", help="as much as a vessel of this size takes, such as 4 l"
-    )
-    much.add_argument(
-        "--from",
-        dest="pivot",
-        metavar="INGREDIENT=V",
-        help="all there is of one ingredient, such as gin=700 ml; the rest follows",
-    )
-    parser.add_argument(
+@command(
+    DRINK,
+    one_of(
+        argument("--serves", metavar="N", help="so many serves"),
+        argument("--volume", metavar="V", help="so much in all, water added, such as 3 l"),
+        argument(
+            "--vessel", metavar="V", help="as much as a vessel of this size takes, such as 4 l"
+        ),
+        argument(
+            "--from",
+            dest="pivot",
+            metavar="INGREDIENT=V",
+            help="all there is of one ingredient, such as gin=700 ml; the rest follows",
+        ),
+        required=True,
+    ),
+    argument(
         "--room",
         metavar="SHARE",
         help="what to leave free in the vessel for ice or foam (default: 10 %%, or what is usual "
         "in a bowl, dispenser, bottle or slow cooker)",
-    )
-    parser.add_argument(
+    ),
+    argument(
         "--served",
         choices=get_args(Served),
         help="cold (chilled, water added), over_ice, hot, frozen (from the freezer); "
         "default: hot for a hot drink, else cold",
-    )
-    parser.add_argument(
+    ),
+    argument(
         "--tin", metavar="NAME", help="plan it in rounds on ice through a tin, such as “large tin”"
-    )
-    parser.set_defaults(run=run)
-
-
-def run(arguments: Arguments) -> int:
-    """Print a batch; with `--json` under stable keys."""
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
+    ),
+)
+@in_bar
+def run(arguments: Arguments, bar: Bar) -> Answer:
+    """A batch, with stable keys in JSON."""
+    snapshot = bar.snapshot
     spec = find_spec(snapshot, arguments.name)
     made = batch(spec, snapshot, _target(arguments, snapshot), arguments.served)
     cautions = [caution_in_words(each) for each in made.cautions]
     rounds = tin_rounds(made, _tin(arguments.tin)) if arguments.tin is not None else None
-    if arguments.json:
-        print_json(_batch_json(made, cautions, rounds, snapshot))
-    else:
-        print("\n".join(_shown(made, cautions, rounds, snapshot)))
-    return 0
+    told = (made, cautions, rounds, snapshot)
+    return Answer(lambda: _batch_json(*told), _shown(*told))
 
 
 def _tin(name: str) -> Glass:
@@ -98,7 +95,7 @@ def _target(arguments: Arguments, snapshot: Snapshot) -> Target:
     if arguments.serves is not None:
         return ForServes(_number(arguments.serves))
     if arguments.volume is not None:
-        return ForVolume(_volume(arguments.volume, snapshot))
+        return ForVolume(quantity_in(arguments.volume, "ml", snapshot.settings.units))
     if arguments.vessel is not None:
         return _in_vessel(arguments, snapshot)
     name, equals, amount = arguments.pivot.rpartition("=")
@@ -106,8 +103,7 @@ def _target(arguments: Arguments, snapshot: Snapshot) -> Target:
         raise AmountError(arguments.pivot, FROM)
     key = find_ingredient(snapshot.knowledge.tree, name.strip())
     unit = snapshot.knowledge.tree[key].unit
-    units = snapshot.settings.units
-    return FromIngredient(key, to_quantity(parse_amount(amount, units), unit, units))
+    return FromIngredient(key, quantity_in(amount, unit, snapshot.settings.units))
 
 
 def _in_vessel(arguments: Arguments, snapshot: Snapshot) -> ForVessel:
@@ -116,31 +112,27 @@ def _in_vessel(arguments: Arguments, snapshot: Snapshot) -> ForVessel:
     kinds = shipped_vessel_kinds().values()
     kind = next((each for each in kinds if text.casefold().startswith(each.name)), None)
     size = text[len(kind.name) :] if kind else text
-    volume_ml = kind.size_ml if kind and not size.strip() else _volume(size, snapshot)
+    if kind and not size.strip():
+        volume_ml = kind.size_ml
+    else:
+        volume_ml = quantity_in(size, "ml", snapshot.settings.units)
     if arguments.room is not None:
-        return ForVessel(volume_ml, _share(arguments.room))
+        return ForVessel(volume_ml, _room(arguments.room))
     return kind.target(volume_ml) if kind else ForVessel(volume_ml)
 
 
-def _volume(text: str, snapshot: Snapshot) -> float:
-    units = snapshot.settings.units
-    return to_quantity(parse_amount(text, units), "ml", units)
-
-
 def _number(text: str) -> float:
-    amount: Amount = parse_amount(text)
+    amount = parse_amount(text)
     if amount.unit != "each" or amount.high is not None:
         raise AmountError(text, "write one number, such as 12")
     return amount.value
 
 
-def _share(text: str) -> float:
-    percent = text.strip().removesuffix("%").strip()
-    try:
-        share = float(percent.replace(",", "."))
-    except ValueError:
-        raise InvalidField("room", text, "write a share such as 10 % or 0.1") from None
-    return share / 100.0 if text.strip().endswith("%") else share
+def _room(text: str) -> float:
+    share = share_in(spaced(text.strip()), "ml")
+    if share is None:
+        raise InvalidField("room", text, "write a share such as 10 % or 0.1")
+    return share
 
 
 def _batch_json(

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-import argparse
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
 from barkeep.application.shopping import read_bought, read_par_line
-from barkeep.cli.arguments import Arguments, add_within
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import counted, day, iso, print_json, rounded, table
+from barkeep.cli.arguments import WITHIN, Arguments, argument, command, day, flag, many, one_of
+from barkeep.cli.bar_source import in_bar, opened_bar
+from barkeep.cli.output import Answer, counted, iso, rounded, table
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
@@ -37,32 +36,29 @@ SHOWN = 12
 """Candidates that a person is shown; JSON gives them all."""
 
 
-def configure_next_bottle(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    add_within(parser)
-    parser.set_defaults(run=run_next_bottle)
+@command(WITHIN)
+@in_bar
+def next_bottles(arguments: Arguments, bar: Bar) -> Answer:
+    """The candidates, most unlocked first."""
+    candidates = next_bottle(bar.snapshot, arguments.within)
+    tree = bar.snapshot.knowledge.tree
+    return Answer(
+        lambda: {"candidates": [_candidate_json(each, tree) for each in candidates]},
+        _candidates_shown(candidates, bar.snapshot),
+    )
 
 
-def run_next_bottle(arguments: Arguments) -> int:
-    """Print the candidates, most unlocked first."""
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
-    candidates = next_bottle(snapshot, arguments.within)
-    tree = snapshot.knowledge.tree
-    if arguments.json:
-        print_json({"candidates": [_candidate_json(each, tree) for each in candidates]})
-        return 0
+def _candidates_shown(candidates: Sequence[Candidate], snapshot: Snapshot) -> Iterator[str]:
     useful = [each for each in candidates if each.unlocks]
     for each in useful[:SHOWN]:
         drinks = counted(len(each.unlocks), "more drink")
         price = price_in_words(each.price, snapshot.settings.currency)
         told = f"{drinks}, {price}" if price else drinks
-        print(f"{tree.name(each.ingredient)}: {told}\n    {each.why}")
+        yield f"{snapshot.knowledge.tree.name(each.ingredient)}: {told}\n    {each.why}"
     if not useful:
-        print("No single bottle turns another drink to ready.")
+        yield "No single bottle turns another drink to ready."
     elif len(useful) > SHOWN:
-        print(f"{len(useful) - SHOWN} more turn a drink; --json lists them all.")
-    return 0
+        yield f"{len(useful) - SHOWN} more turn a drink; --json lists them all."
 
 
 def _candidate_json(candidate: Candidate, tree: FamilyTree) -> dict[str, object]:
@@ -74,36 +70,32 @@ def _candidate_json(candidate: Candidate, tree: FamilyTree) -> dict[str, object]
     }
 
 
-def configure_buy(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    what = parser.add_mutually_exclusive_group()
-    what.add_argument(
-        "--shoot",
-        metavar="THEME",
-        action="append",
-        help="buy for this shoot; may be given again (default: all that are still to be filmed)",
-    )
-    what.add_argument(
-        "--received",
-        metavar="PRODUCT[*N][=PRICE]",
-        action="append",
-        help="take in what was bought: how many, and the price of each; may be given again",
-    )
-    what.add_argument(
-        "--par",
-        metavar="INGREDIENT=AMOUNT",
-        help="the least to have of something, such as “gin=2 bottles” (0: no par any more)",
-    )
-    what.add_argument("--pars", action="store_true", help="list the pars")
-    parser.add_argument("--no-pars", action="store_true", help="buy for the shoots only")
-    parser.add_argument(
-        "--on", type=day, metavar="DAY", help="when it was received (default: today)"
-    )
-    parser.set_defaults(run=run_buy)
-
-
-def run_buy(arguments: Arguments) -> int:
-    """List what to buy, take in what was bought, or set or list pars."""
+@command(
+    one_of(
+        argument(
+            "--shoot",
+            metavar="THEME",
+            action="append",
+            help="buy for this shoot; may be given again "
+            "(default: all that are still to be filmed)",
+        ),
+        many(
+            "--received",
+            "PRODUCT[*N][=PRICE]",
+            "take in what was bought: how many, and the price of each",
+        ),
+        argument(
+            "--par",
+            metavar="INGREDIENT=AMOUNT",
+            help="the least to have of something, such as “gin=2 bottles” (0: no par any more)",
+        ),
+        flag("--pars", "list the pars"),
+    ),
+    flag("--no-pars", "buy for the shoots only"),
+    argument("--on", type=day, metavar="DAY", help="when it was received (default: today)"),
+)
+def buy(arguments: Arguments) -> Answer:
+    """What to buy, what was bought and is taken in, or the pars, set or listed."""
     if arguments.on is not None and not arguments.received:
         raise InvalidField("on", arguments.on, "it says when --received things came")
     with opened_bar(arguments) as bar:
@@ -111,22 +103,17 @@ def run_buy(arguments: Arguments) -> int:
             return _receive(bar, arguments)
         if arguments.par is not None:
             return _set_par(bar, arguments)
-        snapshot = bar.snapshot
-    return _list_pars(snapshot, arguments) if arguments.pars else _list(snapshot, arguments)
+        return _list_pars(bar.snapshot) if arguments.pars else _list(bar.snapshot, arguments)
 
 
 # The list
 
 
-def _list(snapshot: Snapshot, arguments: Arguments) -> int:
+def _list(snapshot: Snapshot, arguments: Arguments) -> Answer:
     shoots = _shoots(snapshot, arguments.shoot)
     found = shopping_for(shoots, snapshot, pars=not arguments.no_pars)
     tree = snapshot.knowledge.tree
-    if arguments.json:
-        print_json(_json(found, tree))
-    else:
-        print("\n".join(_shown(found, tree)))
-    return 0
+    return Answer(lambda: _json(found, tree), _shown(found, tree))
 
 
 def _shoots(snapshot: Snapshot, themes: Sequence[str] | None) -> tuple[Shoot, ...]:
@@ -184,18 +171,17 @@ def _shown(found: ShoppingList, tree: FamilyTree) -> Iterator[str]:
 # What was bought
 
 
-def _receive(bar: Bar, arguments: Arguments) -> int:
+def _receive(bar: Bar, arguments: Arguments) -> Answer:
     bought = [read_bought(each, bar.snapshot, arguments.on) for each in arguments.received]
-    done = bar.inventory.receive_bought(bought)
-    if arguments.json:
-        print_json({"received": [_bottle_json(each) for each in done.value]})
-    else:
-        print(f"{counted(len(done.value), 'package')} on the shelf:")
-        print("\n".join(_received(done.value, bar.snapshot.settings.currency)))
-    return 0
+    bottles = bar.shopping.receive(bought).value
+    return Answer(
+        lambda: {"received": [_bottle_json(each) for each in bottles]},
+        _received(bottles, bar.snapshot.settings.currency),
+    )
 
 
-def _received(bottles: Iterable[Bottle], currency: str) -> Iterator[str]:
+def _received(bottles: Sequence[Bottle], currency: str) -> Iterator[str]:
+    yield f"{counted(len(bottles), 'package')} on the shelf:"
     for each in bottles:
         level = plain_amount(each.level.amount, each.product.unit)
         price = price_in_words(each.product.price, currency)
@@ -216,29 +202,22 @@ def _bottle_json(bottle: Bottle) -> dict[str, object]:
 # Pars
 
 
-def _set_par(bar: Bar, arguments: Arguments) -> int:
+def _set_par(bar: Bar, arguments: Arguments) -> Answer:
     par = read_par_line(arguments.par, bar.snapshot)
     bar.settings.set_par(par.ingredient, par.amount)
-    if arguments.json:
-        print_json(_pars_json(bar.snapshot))
-        return 0
-    tree = bar.snapshot.knowledge.tree
-    name = tree.in_sentence(par.ingredient)
+    snapshot, tree = bar.snapshot, bar.snapshot.knowledge.tree
+    said = f"There is no par of {tree.in_sentence(par.ingredient)}."
     if par.amount:
-        print(f"The par of {name} is {plain_amount(par.amount, tree[par.ingredient].unit)}.")
-    else:
-        print(f"There is no par of {name}.")
-    return 0
+        amount = plain_amount(par.amount, tree[par.ingredient].unit)
+        said = f"The par of {tree.in_sentence(par.ingredient)} is {amount}."
+    return Answer(lambda: _pars_json(snapshot), said)
 
 
-def _list_pars(snapshot: Snapshot, arguments: Arguments) -> int:
-    if arguments.json:
-        print_json(_pars_json(snapshot))
-    elif snapshot.settings.pars:
-        print(table(("what", "par", "there"), _par_rows(snapshot), right="lrr"))
-    else:
-        print("No par is set; begin with buy --par “gin=2 bottles”.")
-    return 0
+def _list_pars(snapshot: Snapshot) -> Answer:
+    shown = "No par is set; begin with buy --par “gin=2 bottles”."
+    if snapshot.settings.pars:
+        shown = table(("what", "par", "there"), _par_rows(snapshot), right="lrr")
+    return Answer(lambda: _pars_json(snapshot), shown)
 
 
 def _par_rows(snapshot: Snapshot) -> Iterator[tuple[str, str, str]]:

@@ -1,49 +1,113 @@
-"""`barkeep import`, `export` and `sample`: bottles, specs and the sample bar, in and out."""
+"""`barkeep import`, `export` and `publish`: bottles and specs, in and out."""
 
 from __future__ import annotations
 
-import argparse
-from pathlib import Path
+from collections.abc import Callable, Iterator, Mapping
 
-from barkeep.application.publishing import specs_to_export
-from barkeep.application.sample import build
-from barkeep.application.spec_imports import (
+from barkeep.application.bar import Bar
+from barkeep.application.finding import find_spec
+from barkeep.application.imports import (
     Decision,
     Differing,
+    ImportedBottles,
     ImportedSpecs,
     ImportPreview,
     NamedText,
     preview,
 )
-from barkeep.cli.arguments import Arguments
-from barkeep.cli.bar_source import opened_bar, read_file, shown_name
+from barkeep.application.publishing import cards_of, specs_to_export
+from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
+from barkeep.cli.bar_source import in_bar, opened_bar, read_file, shown_name
 from barkeep.cli.endings import complain
-from barkeep.cli.output import counted, print_json
+from barkeep.cli.output import Answer, counted
 from barkeep.documents.bottles_csv import COLUMNS, read_bottles_csv
+from barkeep.documents.printed.cards import CardContent
+from barkeep.documents.printed.descriptions import (
+    description_html,
+    description_markdown,
+    description_text,
+)
 from barkeep.documents.specs.csv import COLUMNS as SPEC_COLUMNS
 from barkeep.documents.specs.files import EXPORT_FORMATS, SUFFIXES, exported, holds_specs
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UnreadableFile, UnusableFile, spoken_list
 
 MOST_NAMED = 10
 """Names said in a sentence; a hundred of them say nothing."""
 
 
-def import_specs(arguments: Arguments, text: str) -> int:
-    """Import the specs of a document. With one problem nothing is written, and each is said."""
-    name = shown_name(arguments.file)
+ABOUT = f"""\
+Bottles come from a CSV file with the header
+  {",".join(COLUMNS)}
+where product, ingredient and size must be there.
+
+Specs come from a file that ends in {", ".join(SUFFIXES)}: plain text,
+Markdown, barkeep's own JSON, schema.org Recipe as JSON or within a saved web page,
+or CSV with the header
+  {",".join(SPEC_COLUMNS)}
+where spec and line must be there. What a file holds is told by how it begins
+rather than by its name. Commas, semicolons or tabs part the fields of CSV.
+
+A spec of a name that the bar has for another one stays as the bar has it, unless
+--take-theirs is given; a classic always stays. All of a file comes in or none;
+with one problem nothing does, each is said, and the status is 1.
+
+--json prints for bottles the keys products, bottles and ignored (columns that
+nothing was read from); for specs added, replaced, kept and same (names),
+differing (spec, where, classic, lines: mine, theirs, change; fields: field,
+mine, theirs) and remarks (spec, remark). change is one of same, wording, amount,
+swapped, added, left out.
+"""
+
+
+@command(
+    argument("file", metavar="FILE", help="a file, or - for standard input"),
+    flag("--dry-run", "say what specs would come in, and write nothing"),
+    flag("--take-theirs", "let a spec of the file take the place of another of its name"),
+    description=ABOUT,
+)
+def take_in(arguments: Arguments) -> Answer:
+    """Import a file. With one problem nothing is written, and each is said."""
+    text, name = read_file(arguments.file), shown_name(arguments.file)
+    specs = holds_specs(text, arguments.file)
+    if not specs and (arguments.dry_run or arguments.take_theirs):
+        raise UnreadableFile(name, "--dry-run and --take-theirs are for specs; it lists bottles")
     with opened_bar(arguments) as bar:
-        found = _looked_at(bar.snapshot, name, text)
-        decisions = _decisions(found, take_theirs=arguments.take_theirs)
-        if arguments.dry_run:
-            done = _would_do(found, decisions)
-        else:
-            done = bar.specs.import_previewed(found, decisions).value
-    if arguments.json:
-        print_json(_answer(found, done))
+        return _specs(bar, name, text, arguments) if specs else _bottles(bar, name, text)
+
+
+def _bottles(bar: Bar, name: str, text: str) -> Answer:
+    snapshot = bar.snapshot
+    found = read_bottles_csv(text, snapshot.knowledge.tree, snapshot.settings.units)
+    if found.problems:
+        raise UnusableFile(name, found.problems)
+    imported = bar.imports.bottles(found.rows, name).value
+    return Answer(
+        lambda: {
+            "products": imported.products,
+            "bottles": imported.bottles,
+            "ignored": list(found.ignored),
+        },
+        _bottles_shown(name, imported, found.ignored),
+    )
+
+
+def _bottles_shown(name: str, imported: ImportedBottles, ignored: tuple[str, ...]) -> Iterator[str]:
+    if ignored:
+        complain(f"{name}: nothing was read from {spoken_list(ignored, 'and')}.")
+    new = counted(imported.products, "new product")
+    yield f"{counted(imported.bottles, 'bottle')} came in, {new} among them."
+
+
+def _specs(bar: Bar, name: str, text: str, arguments: Arguments) -> Answer:
+    found = _looked_at(bar.snapshot, name, text)
+    decisions = _decisions(found, take_theirs=arguments.take_theirs)
+    if arguments.dry_run:
+        done = _would_do(found, decisions)
     else:
-        _tell(found, done, would=arguments.dry_run)
-    return 0
+        done = bar.imports.specs(found, decisions).value
+    return Answer(lambda: _answer(found, done), _told(found, done, would=arguments.dry_run))
 
 
 def _looked_at(snapshot: Snapshot, name: str, text: str) -> ImportPreview:
@@ -103,19 +167,19 @@ def _differing(each: Differing) -> dict[str, object]:
     }
 
 
-def _tell(found: ImportPreview, done: ImportedSpecs, *, would: bool) -> None:
+def _told(found: ImportPreview, done: ImportedSpecs, *, would: bool) -> Iterator[str]:
     for each in found.differing:
-        print("\n".join(_compared(each)) + "\n")
+        yield from (*_compared(each), "")
     for one in (*found.new, *(each.incoming for each in found.differing)):
         for remark in one.remarks:
-            print(f"{one.spec.name}: {remark}")
+            yield f"{one.spec.name}: {remark}"
     said = [
         _sentence("would be added" if would else "came in", done.added),
         _sentence("would be replaced" if would else "replaced", done.replaced),
         _sentence("kept as in the bar", done.kept),
         f"{counted(len(found.same), 'spec')} there already" if found.same else "",
     ]
-    print("; ".join(each for each in said if each) or "Nothing would change", end=".\n")
+    yield f"{'; '.join(each for each in said if each) or 'Nothing would change'}."
 
 
 def _compared(each: Differing) -> list[str]:
@@ -137,119 +201,66 @@ def _sentence(verb: str, names: tuple[str, ...]) -> str:
     return f"{counted(len(names), 'spec')} {verb}{which}"
 
 
-ABOUT = f"""\
-Bottles come from a CSV file with the header
-  {",".join(COLUMNS)}
-where product, ingredient and size must be there.
-
-Specs come from a file that ends in {", ".join(SUFFIXES)}: plain text,
-Markdown, barkeep's own JSON, schema.org Recipe as JSON or within a saved web page,
-or CSV with the header
-  {",".join(SPEC_COLUMNS)}
-where spec and line must be there. What a file holds is told by how it begins
-rather than by its name. Commas, semicolons or tabs part the fields of CSV.
-
-A spec of a name that the bar has for another one stays as the bar has it, unless
---take-theirs is given; a classic always stays. All of a file comes in or none;
-with one problem nothing does, each is said, and the status is 1.
-
---json prints for bottles the keys products, bottles and ignored (columns that
-nothing was read from); for specs added, replaced, kept and same (names),
-differing (spec, where, classic, lines: mine, theirs, change; fields: field,
-mine, theirs) and remarks (spec, remark). change is one of same, wording, amount,
-swapped, added, left out.
-"""
+_KINDS = ", ".join(f"{each.suffix} {each.title}" for each in EXPORT_FORMATS.values())
 
 
-def configure_import(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    parser.description = ABOUT
-    parser.formatter_class = argparse.RawDescriptionHelpFormatter
-    parser.add_argument("file", metavar="FILE", help="a file, or - for standard input")
-    parser.add_argument(
-        "--dry-run",
-        action="store_true",
-        help="say what specs would come in, and write nothing",
-    )
-    parser.add_argument(
-        "--take-theirs",
-        action="store_true",
-        help="let a spec of the file take the place of another of its name",
-    )
-    parser.set_defaults(run=run_import)
-
-
-def run_import(arguments: Arguments) -> int:
-    """Import a file. With one problem nothing is written, and each is said."""
-    text = read_file(arguments.file)
-    if holds_specs(text, arguments.file):
-        return import_specs(arguments, text)
-    if arguments.dry_run or arguments.take_theirs:
-        name = shown_name(arguments.file)
-        raise UnreadableFile(name, "--dry-run and --take-theirs are for specs; it lists bottles")
-    return _import_bottles(arguments, text)
-
-
-def _import_bottles(arguments: Arguments, text: str) -> int:
-    name = shown_name(arguments.file)
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
-        found = read_bottles_csv(text, snapshot.knowledge.tree, snapshot.settings.units)
-        if found.problems:
-            raise UnusableFile(name, found.problems)
-        imported = bar.inventory.import_rows(found.rows, name).value
-    if arguments.json:
-        answer = {"products": imported.products, "bottles": imported.bottles}
-        print_json({**answer, "ignored": list(found.ignored)})
-        return 0
-    if found.ignored:
-        complain(f"{name}: nothing was read from {spoken_list(found.ignored, 'and')}.")
-    new = counted(imported.products, "new product")
-    print(f"{counted(imported.bottles, 'bottle')} came in, {new} among them.")
-    return 0
-
-
-def configure_export(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    kinds = ", ".join(f"{each.suffix} {each.title}" for each in EXPORT_FORMATS.values())
-    parser.description = f"Write specs to a file. Its suffix says what it will be: {kinds}."
-    parser.add_argument(
-        "file", metavar="FILE", help="the file, in place of an old one, never of a bar"
-    )
-    parser.add_argument(
-        "names", metavar="NAME", nargs="*", help="which specs (default: all your own)"
-    )
-    parser.add_argument("--classics", action="store_true", help="the classics as well")
-    parser.set_defaults(run=run_export)
-
-
-def run_export(arguments: Arguments) -> int:
+@command(
+    argument("file", metavar="FILE", help="the file, in place of an old one, never of a bar"),
+    argument("names", metavar="NAME", nargs="*", help="which specs (default: all your own)"),
+    flag("--classics", "the classics as well"),
+    description=f"Write specs to a file. Its suffix says what it will be: {_KINDS}.",
+)
+@in_bar
+def export(arguments: Arguments, bar: Bar) -> Answer:
     """Write the file, whole or not at all."""
-    with opened_bar(arguments) as bar:
-        specs = specs_to_export(bar.snapshot, arguments.names, classics=arguments.classics)
-        tree, units = bar.snapshot.knowledge.tree, bar.snapshot.settings.units
-        text = exported(specs, arguments.file, tree, units)
-        file = bar.write_file(arguments.file, text)
-    if arguments.json:
-        print_json({"file": str(file), "specs": [spec.name for spec in specs]})
-    else:
-        was = "was" if len(specs) == 1 else "were"
-        print(f"{counted(len(specs), 'spec')} {was} written to {file}.")
-    return 0
+    specs = specs_to_export(bar.snapshot, arguments.names, classics=arguments.classics)
+    tree, units = bar.snapshot.knowledge.tree, bar.snapshot.settings.units
+    file = bar.write_file(arguments.file, exported(specs, arguments.file, tree, units))
+    was = "was" if len(specs) == 1 else "were"
+    return Answer(
+        lambda: {"file": str(file), "specs": [spec.name for spec in specs]},
+        f"{counted(len(specs), 'spec')} {was} written to {file}.",
+    )
 
 
-def configure_sample(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    parser.add_argument("file", metavar="FILE", help="a new file; none is ever written over")
-    parser.set_defaults(run=run_sample)
+_DESCRIBED: Mapping[str, Callable[[tuple[CardContent, ...]], str]] = {
+    "text": description_text,
+    "markdown": description_markdown,
+    "html": description_html,
+}
+_AS_DATA = {"json-ld": "spec.jsonld", "json": "spec.json"}
 
 
-def run_sample(arguments: Arguments) -> int:
-    """Build the sample bar."""
-    path = Path(arguments.file).expanduser().absolute()
-    build(path)
-    if arguments.json:
-        print_json({"file": str(path)})
-    else:
-        print(f"The sample bar is in {path}. Everything in it is invented.")
-    return 0
+@command(
+    DRINK,
+    argument(
+        "--as",
+        dest="form",
+        choices=(*_DESCRIBED, *_AS_DATA),
+        default="text",
+        help="what it is to be (default: text)",
+    ),
+    argument(
+        "--to", metavar="FILE", help="write it to a file, in place of an old one, never of a bar"
+    ),
+    description="Describe a drink for others: amounts in ounces and millilitres, method, glass, "
+    "ice, garnish, credits, strength, allergens and the usual cautions. The forms json-ld and "
+    "json are the spec itself, to be read by programs.",
+)
+@in_bar
+def publish(arguments: Arguments, bar: Bar) -> Answer:
+    """One description, printed or written."""
+    spec = find_spec(bar.snapshot, arguments.name)
+    text = _published(spec, arguments.form, bar.snapshot)
+    file = None if arguments.to is None else str(bar.write_file(arguments.to, text))
+    return Answer(
+        lambda: {"spec": spec.name, "as": arguments.form, "file": file, "text": text},
+        text.removesuffix("\n") if file is None else f"{spec.name} was written to {file}.",
+    )
+
+
+def _published(spec: Spec, form: str, snapshot: Snapshot) -> str:
+    if form in _AS_DATA:
+        tree, units = snapshot.knowledge.tree, snapshot.settings.units
+        return exported([spec], _AS_DATA[form], tree, units)
+    return _DESCRIBED[form](cards_of([spec], snapshot))

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-import argparse
 from collections.abc import Iterator
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_ingredient
-from barkeep.cli.arguments import Arguments
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import day, iso, print_json, rounded, table
-from barkeep.domain.amounts.amount import parse_amount
-from barkeep.domain.amounts.measures import to_quantity
+from barkeep.cli.arguments import USE_BY, Arguments, argument, command, day, flag
+from barkeep.cli.bar_source import in_bar
+from barkeep.cli.output import Answer, iso, rounded, table
+from barkeep.domain.amounts.measures import quantity_in
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
@@ -28,54 +26,40 @@ from barkeep.domain.spec_text.recipes import read_inputs
 from barkeep.errors import InvalidField
 
 
-def configure(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    parser.add_argument("name", metavar="INGREDIENT", help="what to make")
-    parser.add_argument("amount", metavar="AMOUNT", help="how much of it, such as 500 ml")
-    parser.add_argument(
+@command(
+    argument("name", metavar="INGREDIENT", help="what to make"),
+    argument("amount", metavar="AMOUNT", help="how much of it, such as 500 ml"),
+    argument(
         "--input",
         dest="inputs",
         action="append",
         metavar="INPUT=V",
         help="what it is made from in your own way, such as “sugar=500 g”; once for each input",
-    )
-    parser.add_argument(
+    ),
+    argument(
         "--yields", metavar="V", help="how much your inputs give (default: all of them together)"
-    )
-    parser.add_argument("--how", metavar="TEXT", default="", help="how it is made in your own way")
-    parser.add_argument("--keep-recipe", action="store_true", help="keep your own way of making it")
-    parser.add_argument(
-        "--plan",
-        action="store_true",
-        help="only show what it would take and give; --keep-recipe keeps the recipe",
-    )
-    parser.add_argument(
-        "--or-less", action="store_true", help="make less where the inputs do not give as much"
-    )
-    parser.add_argument("--made", type=day, metavar="DAY", help="when it was made (default: today)")
-    parser.add_argument("--use-by", type=day, metavar="DAY", help="how long it keeps")
-    parser.set_defaults(run=run)
-
-
-def run(arguments: Arguments) -> int:
+    ),
+    argument("--how", metavar="TEXT", default="", help="how it is made in your own way"),
+    flag("--keep-recipe", "keep your own way of making it"),
+    flag("--plan", "only show what it would take and give; --keep-recipe keeps the recipe"),
+    flag("--or-less", "make less where the inputs do not give as much"),
+    argument("--made", type=day, metavar="DAY", help="when it was made (default: today)"),
+    USE_BY,
+)
+@in_bar
+def run(arguments: Arguments, bar: Bar) -> Answer:
     """Make a batch, or show what making it would take."""
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
-        tree = snapshot.knowledge.tree
-        key = find_ingredient(tree, arguments.name)
-        amount = _amount(arguments.amount, key, snapshot)
-        recipe = _own_recipe(arguments, key, snapshot)
-        plan = bar.house.plan(
-            key, amount, recipe=recipe, made=arguments.made, or_less=arguments.or_less
-        )
-        bottle = None if arguments.plan else _make(arguments, plan, recipe, bar)
-        if arguments.plan and arguments.keep_recipe and recipe is not None:
-            bar.knowledge.set_recipe(recipe)
-    if arguments.json:
-        print_json(_making_json(plan, bottle, tree))
-    else:
-        print("\n".join(_shown(plan, bottle, tree)))
-    return 0
+    snapshot, tree = bar.snapshot, bar.snapshot.knowledge.tree
+    key = find_ingredient(tree, arguments.name)
+    amount = _amount(arguments.amount, key, snapshot)
+    recipe = _own_recipe(arguments, key, snapshot)
+    plan = bar.house.plan(
+        key, amount, recipe=recipe, made=arguments.made, or_less=arguments.or_less
+    )
+    bottle = None if arguments.plan else _make(arguments, plan, recipe, bar)
+    if arguments.plan and arguments.keep_recipe and recipe is not None:
+        bar.knowledge.set_recipe(recipe)
+    return Answer(lambda: _making_json(plan, bottle, tree), _shown(plan, bottle, tree))
 
 
 def _make(arguments: Arguments, plan: Making, recipe: MadeFrom | None, bar: Bar) -> Bottle:
@@ -90,8 +74,7 @@ def _make(arguments: Arguments, plan: Making, recipe: MadeFrom | None, bar: Bar)
 
 
 def _amount(text: str, key: str, snapshot: Snapshot) -> float:
-    units = snapshot.settings.units
-    return to_quantity(parse_amount(text, units), snapshot.knowledge.tree[key].unit, units)
+    return quantity_in(text, snapshot.knowledge.tree[key].unit, snapshot.settings.units)
 
 
 def _own_recipe(arguments: Arguments, key: str, snapshot: Snapshot) -> MadeFrom | None:

@@ -1,21 +1,35 @@
-"""An answer as it is printed: one JSON object, or text and tables for a person; days as written."""
+"""An answer as it is printed: one JSON object, or text and tables for a person."""
 
 from __future__ import annotations
 
-import argparse
 import json
 import sys
 import unicodedata
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
 from datetime import date
 
 from barkeep.domain.bottles.bottle import Bottle
 
 
-def print_json(answer: Mapping[str, object]) -> None:
-    """Print one JSON object. Letters a terminal cannot show are escaped."""
-    plain = (sys.stdout.encoding or "ascii").lower().replace("-", "") != "utf8"
-    print(json.dumps(answer, ensure_ascii=plain, indent=2))
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """What a command has found or done: an object for programs, a text or its rows for a person.
+
+    The object is worked out only where it is asked for, and so are rows that a generator gives.
+    """
+
+    as_json: Callable[[], Mapping[str, object]]
+    shown: str | Iterable[str]
+
+
+def print_answer(answer: Answer, *, as_json: bool) -> None:
+    """Print an answer in one of its forms. Of JSON, letters a terminal cannot show are escaped."""
+    if as_json:
+        plain = (sys.stdout.encoding or "ascii").lower().replace("-", "") != "utf8"
+        print(json.dumps(answer.as_json(), ensure_ascii=plain, indent=2))
+    else:
+        print(answer.shown if isinstance(answer.shown, str) else "\n".join(answer.shown))
 
 
 def rounded(number: float | None, digits: int = 1) -> float | None:
@@ -90,11 +104,3 @@ def _cells(mark: str) -> int:
     if unicodedata.combining(mark):
         return 0
     return 2 if unicodedata.east_asian_width(mark) in "WF" else 1
-
-
-def day(text: str) -> date:
-    """A day as year, month and day, for argparse."""
-    try:
-        return date.fromisoformat(text)
-    except ValueError:
-        raise argparse.ArgumentTypeError(f"“{text}” is not a day such as 2026-03-31") from None

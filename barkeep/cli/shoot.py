@@ -1,22 +1,52 @@
-"""`barkeep shoot`: list, show, plan, check and log what is filmed."""
+"""`barkeep shoot list`, `show` and `check`; and shoots as JSON, with stable keys."""
 
 from __future__ import annotations
 
-import argparse
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import datetime
 
+from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
-from barkeep.cli import shoot_check, shoot_log, shoot_plan
-from barkeep.cli.arguments import Arguments, common_options
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import counted, day, print_json, table
-from barkeep.cli.shoot_check import SHOOT_KEYS, name_of, shoot_json
+from barkeep.cli.arguments import Arguments, argument, command, day, flag, one_of
+from barkeep.cli.bar_source import in_bar
+from barkeep.cli.output import Answer, counted, iso, rounded, table
 from barkeep.domain.amounts.amount import show_number
-from barkeep.domain.bar.shoots import STATES, Shoot, ShootDrink, find_shoots
+from barkeep.domain.amounts.measures import show_quantity
+from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bar.shoots import (
+    STATES,
+    ChosenPour,
+    LoggedBottle,
+    Shoot,
+    ShootDrink,
+    ShootLog,
+    find_shoots,
+)
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.shoots.drinks import spec_of
-from barkeep.domain.shoots.mise_en_place import Step
+from barkeep.domain.pouring.supply import Draw
+from barkeep.domain.shoots.drinks import orders_of, spec_of
+from barkeep.domain.shoots.menu import MenuLine
+from barkeep.domain.shoots.mise_en_place import Step, mise_en_place
+from barkeep.domain.shoots.plan import Rescue, ShootPlan, as_of, not_counted, plan, shortfall
+
+SHOOT_KEYS = """\
+a shoot in JSON:
+  id theme on starts state notes ticked
+  drinks   name tests camera tasting removed
+           chosen   wanted ingredient ratio bottle product
+  log      null, or at, made (drink serves) and bottles (bottle product unit
+           poured spilled expected counted variance sigma)"""
+
+
+CHECK_KEYS = """\
+keys of the JSON:
+  theme on possible verdict removed
+  short    drink ingredient short unit serves why
+  drop     drink serves
+  rescues  drink wanted ingredient ratio closeness why use
+  draws    bottle product amount unit
+  past     bottle product use_by"""
+
 
 LIST_KEYS = f"keys of the JSON:\n  shoots   a shoot each\n\n{SHOOT_KEYS}"
 
@@ -30,87 +60,64 @@ with --run-sheet: theme text; with --publish: theme text markdown
 {SHOOT_KEYS}"""
 
 
-def configure(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    what = parser.add_subparsers(dest="what", metavar="WHAT", required=True)
-    common = [common_options()]
-    raw = argparse.RawDescriptionHelpFormatter
-    listing = what.add_parser(
-        "list",
-        parents=common,
-        help="list the shoots, the latest first, or those that some words find",
-        epilog=LIST_KEYS,
-        formatter_class=raw,
-    )
-    listing.add_argument(
+@command(
+    argument(
         "words",
         metavar="WORDS",
         nargs="*",
         help="words of the theme, a drink, the notes or a bottle (default: everything)",
-    )
-    listing.add_argument("--state", choices=STATES, help="only those in this state")
-    listing.set_defaults(run=run_list)
-    showing = what.add_parser(
-        "show",
-        parents=common,
-        help="show one shoot: drinks, what is poured, what to have ready, the log",
-        epilog=SHOW_KEYS,
-        formatter_class=raw,
-    )
-    add_which(showing)
-    as_text = showing.add_mutually_exclusive_group()
-    as_text.add_argument("--run-sheet", action="store_true", help="print the run sheet as text")
-    as_text.add_argument("--publish", action="store_true", help="print what is put beside the film")
-    showing.set_defaults(run=run_show)
-    shoot_plan.configure(what, common)
-    shoot_check.configure(what, common)
-    shoot_log.configure(what, common)
+    ),
+    argument("--state", choices=STATES, help="only those in this state"),
+    epilog=LIST_KEYS,
+)
+@in_bar
+def listed(arguments: Arguments, bar: Bar) -> Answer:
+    """The shoots that hold all the words."""
+    snapshot = bar.snapshot
+    found = find_shoots(snapshot.shoots, " ".join(arguments.words), snapshot.title_by_id)
+    among = [each for each in found if arguments.state in (None, each.state)]
+    shown = "No shoot is found by that." if snapshot.shoots else "No shoot is planned yet."
+    if among:
+        shown = table(("id", "on", "theme", "state", "drinks"), map(_row, among), right="r")
+    return Answer(lambda: {"shoots": [shoot_json(each, snapshot) for each in among]}, shown)
 
 
-def add_which(parser: argparse.ArgumentParser) -> None:
-    """Which shoot is meant."""
-    parser.add_argument(
-        "theme", metavar="THEME", help="its theme, how that begins, words of it, or #ID"
-    )
-    parser.add_argument(
+@command(
+    argument("theme", metavar="THEME", help="its theme, how that begins, words of it, or #ID"),
+    argument(
         "--on",
         type=day,
         metavar="DAY",
         help="of several of one theme the one on this day (default: the nearest not yet logged)",
-    )
-
-
-def run_list(arguments: Arguments) -> int:
-    """List the shoots that hold all the words."""
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
-    found = find_shoots(snapshot.shoots, " ".join(arguments.words), snapshot.title_by_id)
-    shown = [each for each in found if arguments.state in (None, each.state)]
-    if arguments.json:
-        print_json({"shoots": [shoot_json(each, snapshot) for each in shown]})
-    elif not shown:
-        print("No shoot is found by that." if snapshot.shoots else "No shoot is planned yet.")
-    else:
-        print(table(("id", "on", "theme", "state", "drinks"), map(_row, shown), right="r"))
-    return 0
-
-
-def run_show(arguments: Arguments) -> int:
-    """Show one shoot, its run sheet or what is published with it."""
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
+    ),
+    one_of(
+        flag("--run-sheet", "print the run sheet as text"),
+        flag("--publish", "print what is put beside the film"),
+    ),
+    epilog=SHOW_KEYS,
+)
+@in_bar
+def show(arguments: Arguments, bar: Bar) -> Answer:
+    """One shoot, its run sheet or what is published with it."""
+    snapshot = bar.snapshot
     shoot = find_shoot(snapshot, arguments.theme, arguments.on)
     if arguments.run_sheet or arguments.publish:
         text = _run_sheet(shoot, snapshot) if arguments.run_sheet else _publish(shoot, snapshot)
-        print_json(text) if arguments.json else print(text["text"].rstrip("\n"))
-        return 0
-    steps = shoot_plan.steps_of(shoot, snapshot)
-    if arguments.json:
-        ready = [_step_json(each, shoot) for each in steps]
-        print_json({"shoot": shoot_json(shoot, snapshot), "mise_en_place": ready})
-    else:
-        print("\n".join(_shown(shoot, steps, snapshot)))
-    return 0
+        return Answer(lambda: text, text["text"].rstrip("\n"))
+    steps = steps_of(shoot, snapshot)
+    return Answer(
+        lambda: {
+            "shoot": shoot_json(shoot, snapshot),
+            "mise_en_place": [_step_json(each, shoot) for each in steps],
+        },
+        _shown(shoot, steps, snapshot),
+    )
+
+
+def steps_of(shoot: Shoot, snapshot: Snapshot) -> tuple[Step, ...]:
+    """The steps of a shoot's mise en place, with the bar as it will be on that day."""
+    then = as_of(shoot, snapshot)
+    return mise_en_place(orders_of(shoot, then), then).steps
 
 
 def _run_sheet(shoot: Shoot, snapshot: Snapshot) -> dict[str, str]:
@@ -150,7 +157,7 @@ def _shown(shoot: Shoot, steps: tuple[Step, ...], snapshot: Snapshot) -> Iterato
         yield f"\n{shoot.notes}"
     if shoot.log is not None:
         yield ""
-        yield from shoot_log.shown(shoot, shoot.log)
+        yield from _log_shown(shoot, shoot.log)
     elif steps:
         yield "\nMise en place"
         yield from _steps_shown(steps, shoot)
@@ -186,3 +193,220 @@ def _steps_shown(steps: tuple[Step, ...], shoot: Shoot) -> Iterator[str]:
         yield f"  [{done}] {number}. {step.text}"
     left = sum(step.key not in shoot.ticked for step in steps)
     yield f"{counted(left, 'step')} to do; --tick NUMBER ticks one off."
+
+
+def _log_shown(shoot: Shoot, log: ShootLog) -> Iterator[str]:
+    made = ", ".join(f"{count} × {name}" for name, count in zip(shoot.names, log.made, strict=True))
+    yield f"Logged {log.at:%Y-%m-%d %H:%M}: {made or 'no drink'}"
+    if log.bottles:
+        yield ""
+        yield bottles_table(log.bottles)
+
+
+def bottles_table(bottles: Iterable[LoggedBottle]) -> str:
+    """What a log says of each bottle, for a person."""
+    head = ("bottle", "poured", "spilled", "expected", "counted", "variance")
+    return table(head, map(_bottle_row, bottles), right="lrrrrr")
+
+
+def _bottle_row(each: LoggedBottle) -> tuple[str, ...]:
+    return (
+        each.title,
+        signed(each.poured or None, each.unit),
+        signed(each.spilled or None, each.unit),
+        signed(each.expected, each.unit),
+        signed(each.counted, each.unit),
+        signed(each.variance, each.unit),
+    )
+
+
+def signed(amount: float | None, unit: Unit) -> str:
+    """An amount that may be below nothing, as a variance is; empty for none."""
+    if amount is None:
+        return ""
+    shown = show_quantity(abs(amount), unit)
+    return f"-{shown}" if amount < 0.0 and shown != show_quantity(0.0, unit) else shown
+
+
+@command(
+    argument("theme", metavar="THEME", help="its theme, how that begins, or #ID"),
+    argument("--on", type=day, metavar="DAY", help="of several of one theme"),
+    argument(
+        "--within",
+        choices=("exact", "close", "loose"),
+        default="exact",
+        help="the least closeness of stand-ins nobody chose: exact (none, the default), "
+        "close (0.8), loose (0.6)",
+    ),
+    epilog=CHECK_KEYS,
+)
+@in_bar
+def check(arguments: Arguments, bar: Bar) -> Answer:
+    """Whether every serve can be poured; a *no* is an answer too."""
+    snapshot = bar.snapshot
+    shoot = find_shoot(snapshot, arguments.theme, arguments.on)
+    answer = plan(shoot, snapshot, arguments.within)
+    return Answer(lambda: check_json(answer, snapshot), _check_shown(answer, snapshot))
+
+
+def _check_shown(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
+    yield f"{answer.shoot.theme}, {answer.on}"
+    yield answer.verdict
+    yield from (shortfall(each, snapshot) for each in answer.menu.lacking)
+    dropped = zip(answer.menu.orders, answer.menu.drop, strict=True)
+    fewer = [f"{counted(count, 'serve')} of {order.spec.name}" for order, count in dropped if count]
+    if fewer:
+        yield f"To pour the rest as planned, leave out {' and '.join(fewer)}."
+    for bottle in answer.past:
+        yield f"{bottle.product.title} is past its date of {bottle.use_by} by then; not counted on."
+    yield from not_counted(answer.menu.orders, snapshot)
+    for rescue in answer.rescues:
+        yield ""
+        yield f'--use "{how_to_use(rescue, answer.shoot, snapshot)}"  ({rescue.closeness:.2f})'
+        yield f"  {rescue.why}"
+    if answer.menu.draws:
+        rows = [
+            (each.bottle.product.title, show_quantity(each.amount, unit), show_quantity(left, unit))
+            for each in answer.menu.draws
+            for unit, left in ((each.bottle.product.unit, each.bottle.level.amount),)
+        ]
+        yield ""
+        yield table(("bottle", "takes", "of"), rows, right="lrr")
+
+
+def shoot_json(shoot: Shoot, snapshot: Snapshot) -> dict[str, object]:
+    """One shoot with its drinks and its log."""
+    return {
+        "id": shoot.id,
+        "theme": shoot.theme,
+        "on": iso(shoot.on),
+        "starts": shoot.starts.isoformat("minutes") if shoot.starts else None,
+        "state": shoot.state,
+        "notes": shoot.notes,
+        "ticked": sorted(shoot.ticked),
+        "drinks": [_drink(each, snapshot) for each in shoot.drinks],
+        "log": None if shoot.log is None else _log(shoot.log, shoot),
+    }
+
+
+def check_json(plan: ShootPlan, snapshot: Snapshot) -> dict[str, object]:
+    """The answer whether a shoot can be poured."""
+    menu = plan.menu
+    dropped = zip(menu.orders, menu.drop, strict=True)
+    return {
+        "theme": plan.shoot.theme,
+        "on": iso(plan.on),
+        "possible": plan.possible,
+        "verdict": plan.verdict,
+        "removed": list(plan.removed),
+        "short": [_short(each, snapshot) for each in menu.lacking],
+        "drop": [{"drink": order.spec.name, "serves": count} for order, count in dropped if count],
+        "rescues": [_rescue(each, plan.shoot, snapshot) for each in plan.rescues],
+        "draws": [_draw(each) for each in menu.draws],
+        "past": [
+            {"bottle": each.id, "product": each.product.title, "use_by": iso(each.use_by)}
+            for each in plan.past
+        ],
+        "not_counted": list(not_counted(menu.orders, snapshot)),
+    }
+
+
+def bottles_json(bottles: Iterable[LoggedBottle]) -> list[dict[str, object]]:
+    """What a log says of each bottle, in its unit."""
+    return [
+        {
+            "bottle": each.bottle_id,
+            "product": each.title,
+            "unit": each.unit,
+            "poured": rounded(each.poured, 2),
+            "spilled": rounded(each.spilled, 2),
+            "expected": rounded(each.expected, 2),
+            "counted": rounded(each.counted, 2),
+            "variance": rounded(each.variance, 2),
+            "sigma": rounded(each.sigma, 2),
+        }
+        for each in bottles
+    ]
+
+
+def made_json(shoot: Shoot, made: Sequence[int]) -> list[dict[str, object]]:
+    """The serves made of each drink."""
+    pairs = zip(shoot.names, made, strict=True)
+    return [{"drink": name, "serves": count} for name, count in pairs]
+
+
+def _drink(drink: ShootDrink, snapshot: Snapshot) -> dict[str, object]:
+    return {
+        "name": drink.name,
+        "tests": drink.serves.tests,
+        "camera": drink.serves.camera,
+        "tasting": drink.serves.tasting,
+        "removed": spec_of(drink, snapshot) is None,
+        "chosen": [_chosen(each, snapshot) for each in drink.chosen],
+    }
+
+
+def _chosen(chosen: ChosenPour, snapshot: Snapshot) -> dict[str, object]:
+    return {
+        "wanted": name_of(chosen.wanted, snapshot),
+        "ingredient": name_of(chosen.ingredient, snapshot),
+        "ratio": rounded(chosen.ratio, 4),
+        "bottle": chosen.bottle_id,
+        "product": snapshot.title_by_id.get(chosen.bottle_id or 0),
+    }
+
+
+def name_of(key: str, snapshot: Snapshot) -> str:
+    """An ingredient's name; of one that is gone its key."""
+    tree = snapshot.knowledge.tree
+    return tree.name(key) if key in tree else key
+
+
+def _log(log: ShootLog, shoot: Shoot) -> dict[str, object]:
+    return {
+        "at": log.at.isoformat(timespec="seconds"),
+        "made": made_json(shoot, log.made),
+        "bottles": bottles_json(log.bottles),
+    }
+
+
+def _short(line: MenuLine, snapshot: Snapshot) -> dict[str, object]:
+    tree, key = snapshot.knowledge.tree, line.line.ingredient
+    return {
+        "drink": line.order.spec.name,
+        "ingredient": tree.name(key),
+        "short": rounded(line.short, 2),
+        "unit": tree[key].unit,
+        "serves": rounded(line.unmet, 2),
+        "why": shortfall(line, snapshot),
+    }
+
+
+def _rescue(rescue: Rescue, shoot: Shoot, snapshot: Snapshot) -> dict[str, object]:
+    tree = snapshot.knowledge.tree
+    return {
+        "drink": rescue.name,
+        "wanted": tree.name(rescue.wanted),
+        "ingredient": tree.name(rescue.chosen.ingredient),
+        "ratio": rounded(rescue.chosen.ratio, 4),
+        "closeness": rounded(rescue.closeness, 4),
+        "why": rescue.why,
+        "use": how_to_use(rescue, shoot, snapshot),
+    }
+
+
+def how_to_use(rescue: Rescue, shoot: Shoot, snapshot: Snapshot) -> str:
+    """What to write after `--use` to take it: the line as its spec has it, and the stand-in."""
+    spec = spec_of(shoot.drinks[rescue.drink], snapshot)
+    asked = spec.lines[rescue.chosen.line].ingredient if spec else rescue.wanted
+    tree = snapshot.knowledge.tree
+    return f"{rescue.name}: {tree.in_sentence(asked)}={tree.in_sentence(rescue.chosen.ingredient)}"
+
+
+def _draw(draw: Draw) -> dict[str, object]:
+    return {
+        "bottle": draw.bottle.id,
+        "product": draw.bottle.product.title,
+        "amount": rounded(draw.amount, 2),
+        "unit": draw.bottle.product.unit,
+    }

@@ -5,7 +5,6 @@ from __future__ import annotations
 import argparse
 from dataclasses import replace
 from datetime import date, time
-from typing import Any
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot, nearest_names, shoots_called
@@ -16,15 +15,13 @@ from barkeep.application.shoots import (
     with_line_as_written,
     without_drink,
 )
-from barkeep.cli.arguments import Arguments
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import counted, day, print_json
-from barkeep.cli.shoot_check import SHOOT_KEYS, shoot_json
+from barkeep.cli.arguments import Arguments, argument, command, day, flag, many, one_of
+from barkeep.cli.bar_source import in_bar
+from barkeep.cli.output import Answer, counted
+from barkeep.cli.shoot import SHOOT_KEYS, shoot_json, steps_of
 from barkeep.domain.bar.shoots import STATES, Shoot, repeated
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.shoots.drinks import orders_of
-from barkeep.domain.shoots.mise_en_place import Step, mise_en_place
-from barkeep.domain.shoots.plan import as_of
+from barkeep.domain.shoots.mise_en_place import Step
 from barkeep.errors import InvalidField, UnknownName
 
 HOW = """\
@@ -41,48 +38,6 @@ class NewShootWithoutDay(UnknownName):
         return f"{UnknownName.__str__(self)} A new one needs its day: --on 2026-03-31."
 
 
-def configure(what: Any, common: list[argparse.ArgumentParser]) -> None:
-    """Its arguments. `what` is argparse's own action, which has no public type."""
-    parser = what.add_parser(
-        "plan",
-        parents=common,
-        help="write a shoot down, change one, repeat it, or take it away",
-        description=HOW,
-        epilog=f"keys of the JSON:\n  shoot    the shoot\n\n{SHOOT_KEYS}",
-        formatter_class=argparse.RawDescriptionHelpFormatter,
-    )
-    parser.add_argument("theme", metavar="THEME", help="its theme, or #ID of one that is there")
-    parser.add_argument("--on", type=day, metavar="DAY", help="the day, such as 2026-03-31")
-    parser.add_argument("--at", type=_clock, metavar="HH:MM", help="when it starts")
-    _many(parser, "--drink", "NAME[=1+1+2]", f"add a drink or change its serves: {HOW_SERVES}")
-    _many(parser, "--drop", "NAME", "take a drink out")
-    _many(
-        parser,
-        "--use",
-        '"DRINK: WANTED=INSTEAD"',
-        "pour a stand-in or a bottle of yours for a line, by the ratio of the stand-in graph",
-    )
-    _many(parser, "--as-written", '"DRINK: WANTED"', "pour a line as its spec says again")
-    _many(parser, "--tick", "KEY", "tick off a step of the mise en place, by number or key")
-    _many(parser, "--untick", "KEY", "take such a tick back")
-    parser.add_argument("--notes", metavar="TEXT", help="what else is to be known")
-    parser.add_argument("--state", choices=STATES[:-1], help="how far it is")
-    whole = parser.add_mutually_exclusive_group()
-    whole.add_argument(
-        "--repeat", action="store_true", help="a new shoot from that one (default: today)"
-    )
-    whole.add_argument(
-        "--remove", action="store_true", help="take it away; the ledger stays as it is"
-    )
-    parser.set_defaults(run=run)
-
-
-def _many(parser: argparse.ArgumentParser, option: str, metavar: str, told: str) -> None:
-    parser.add_argument(
-        option, action="append", default=[], metavar=metavar, help=f"{told}; may be given again"
-    )
-
-
 def _clock(text: str) -> time:
     try:
         return time.fromisoformat(text).replace(second=0, microsecond=0, tzinfo=None)
@@ -90,16 +45,35 @@ def _clock(text: str) -> time:
         raise argparse.ArgumentTypeError(f"“{text}” is not a time such as 18:30") from None
 
 
-def run(arguments: Arguments) -> int:
+@command(
+    argument("theme", metavar="THEME", help="its theme, or #ID of one that is there"),
+    argument("--on", type=day, metavar="DAY", help="the day, such as 2026-03-31"),
+    argument("--at", type=_clock, metavar="HH:MM", help="when it starts"),
+    many("--drink", "NAME[=1+1+2]", f"add a drink or change its serves: {HOW_SERVES}"),
+    many("--drop", "NAME", "take a drink out"),
+    many(
+        "--use",
+        '"DRINK: WANTED=INSTEAD"',
+        "pour a stand-in or a bottle of yours for a line, by the ratio of the stand-in graph",
+    ),
+    many("--as-written", '"DRINK: WANTED"', "pour a line as its spec says again"),
+    many("--tick", "KEY", "tick off a step of the mise en place, by number or key"),
+    many("--untick", "KEY", "take such a tick back"),
+    argument("--notes", metavar="TEXT", help="what else is to be known"),
+    argument("--state", choices=STATES[:-1], help="how far it is"),
+    one_of(
+        flag("--repeat", "a new shoot from that one (default: today)"),
+        flag("--remove", "take it away; the ledger stays as it is"),
+    ),
+    description=HOW,
+    epilog=f"keys of the JSON:\n  shoot    the shoot\n\n{SHOOT_KEYS}",
+)
+@in_bar
+def run(arguments: Arguments, bar: Bar) -> Answer:
     """Add, change, repeat or remove one shoot."""
-    with opened_bar(arguments) as bar:
-        shoot, sentence = _done(arguments, bar)
-        snapshot = bar.snapshot
-    if arguments.json:
-        print_json({"shoot": shoot_json(shoot, snapshot)})
-    else:
-        print(sentence)
-    return 0
+    shoot, sentence = _done(arguments, bar)
+    snapshot = bar.snapshot
+    return Answer(lambda: {"shoot": shoot_json(shoot, snapshot)}, sentence)
 
 
 def _done(arguments: Arguments, bar: Bar) -> tuple[Shoot, str]:
@@ -153,12 +127,6 @@ def changed(shoot: Shoot, arguments: Arguments, snapshot: Snapshot) -> Shoot:
     steps = steps_of(shoot, snapshot)
     ticked = shoot.ticked | {_key(each, shoot, steps) for each in arguments.tick}
     return replace(shoot, ticked=ticked - {_key(each, shoot, steps) for each in arguments.untick})
-
-
-def steps_of(shoot: Shoot, snapshot: Snapshot) -> tuple[Step, ...]:
-    """The steps of a shoot's mise en place, with the bar as it will be on that day."""
-    then = as_of(shoot, snapshot)
-    return mise_en_place(orders_of(shoot, then), then).steps
 
 
 def _key(text: str, shoot: Shoot, steps: tuple[Step, ...]) -> str:

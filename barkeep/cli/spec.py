@@ -1,21 +1,21 @@
-"""`barkeep spec`: read, add, show, list, analyse, riff on and compare specs."""
+"""`barkeep spec read`, `add`, `show` and `list`; and specs as JSON, with stable keys."""
 
 from __future__ import annotations
 
 import argparse
 from collections.abc import Iterator, Sequence
 
+from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
-from barkeep.cli.arguments import Arguments, common_options
-from barkeep.cli.bar_source import known_to_readers, opened_bar, read_file, shown_name
-from barkeep.cli.output import counted, print_json, table, width
-from barkeep.cli.spec_analyse import configure_analyse, configure_riff
-from barkeep.cli.spec_json import read_json, spec_json
+from barkeep.cli.arguments import DRINK, Arguments, argument, command
+from barkeep.cli.bar_source import in_bar, known_to_readers, opened_bar, read_file, shown_name
+from barkeep.cli.output import Answer, counted, iso, rounded, table, width
 from barkeep.domain.amounts.amount import show_range
 from barkeep.domain.amounts.rounding import STYLES, Style
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.drink.search import search
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.spec_text.lines import ReadLine, read_line
 from barkeep.domain.spec_text.text import (
     HOW_PARTED,
     ReadSpec,
@@ -25,7 +25,7 @@ from barkeep.domain.spec_text.text import (
     write_spec,
 )
 from barkeep.domain.specs.query import LANGUAGE, NO_FIELD
-from barkeep.domain.specs.shown_lines import ShownLine, shown_lines, style_note
+from barkeep.domain.specs.shown_lines import ShownLine, shown_lines, style_note, without_garnish
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import UnreadableFile, UnusableFile, spoken_list
 
@@ -36,55 +36,49 @@ FORMAT = (
 )
 
 
-def configure(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    what = parser.add_subparsers(dest="what", metavar="WHAT", required=True)
-    common = [common_options()]
-    reading = what.add_parser(
-        "read", parents=common, help="read specs and say what is wrong", description=FORMAT
-    )
-    reading.add_argument("file", metavar="FILE", help="a text file, or - for standard input")
-    reading.set_defaults(run=run_read)
-    adding = what.add_parser(
-        "add", parents=common, help="add the specs of a file, all or none", description=FORMAT
-    )
-    adding.add_argument("file", metavar="FILE", help="a text file, or - for standard input")
-    adding.set_defaults(run=run_add)
-    showing = what.add_parser("show", parents=common, help="show one spec as text")
-    showing.add_argument("name", metavar="NAME", help="the drink's name")
-    showing.add_argument(
-        "--in",
-        dest="style",
-        type=_style,
-        metavar="|".join(_STYLES),
-        help="how amounts are shown (default: the bar's setting shown-in)",
-    )
-    showing.set_defaults(run=run_show)
-    listing = what.add_parser(
-        "list",
-        parents=common,
-        help="list your specs and the classics, or those that a query finds",
-        epilog=_query_help(),
-        formatter_class=argparse.RawDescriptionHelpFormatter,
-    )
-    listing.add_argument(
-        "query", metavar="QUERY", nargs="*", help="what to find (default: everything)"
-    )
-    listing.set_defaults(run=run_list)
-    configure_riff(what, common)
-    configure_analyse(
-        what.add_parser(
-            "analyse",
-            parents=common,
-            help="what a drink comes to: volume, strength, sugar, acid, energy, cost",
-        )
+FILE = argument("file", metavar="FILE", help="a text file, or - for standard input")
+
+
+@command(FILE, description=FORMAT)
+def read(arguments: Arguments) -> Answer:
+    """Read specs with the bar's own ingredients; problems are part of the answer."""
+    text = read_file(arguments.file)
+    tree, units = known_to_readers(arguments)
+    specs = read_specs(text, tree, units)
+    return Answer(
+        lambda: {"specs": [read_json(spec, tree) for spec in specs]},
+        _read_shown(specs, tree, units),
     )
 
 
-def _query_help() -> str:
-    said = table(("written", "a spec is found that"), LANGUAGE)
-    minus = "A query that begins with a minus goes after --: barkeep spec list -- -egg"
-    return f"{said}\n\n{NO_FIELD}\n{minus}"
+def _read_shown(specs: Sequence[ReadSpec], tree: FamilyTree, units: BarUnits) -> Iterator[str]:
+    for spec in specs:
+        yield spec.name or "(no name)"
+        yield from (f"  {_line_shown(each.line, tree, units)}" for each in spec.lines)
+        yield from (f"  ! {problem}" for problem in spec.problems)
+        yield ""
+    bad = sum(bool(spec.problems) for spec in specs)
+    yield f"{counted(len(specs), 'spec')}, {bad or 'none'} with problems."
+
+
+@command(FILE, description=FORMAT)
+def add(arguments: Arguments) -> Answer:
+    """Add every spec of a file; with one problem nothing is added."""
+    text = read_file(arguments.file)
+    with opened_bar(arguments) as bar:
+        tree = bar.snapshot.knowledge.tree
+        found = read_specs(text, tree, bar.snapshot.settings.units)
+        problems = [*names_twice(found), *(each for spec in found for each in spec.problems)]
+        if problems:
+            in_order = tuple(sorted(problems, key=lambda each: (each.line, each.column)))
+            raise UnusableFile(shown_name(arguments.file), in_order)
+        if not found:
+            raise UnreadableFile(shown_name(arguments.file), "there is no spec in it")
+        added = bar.specs.add([spec.spec for spec in found if spec.spec is not None]).value
+    return Answer(
+        lambda: {"specs": [spec_json(spec, tree) for spec in added]},
+        f"Added {', '.join(spec.name for spec in added)}.",
+    )
 
 
 def _style(text: str) -> Style:
@@ -95,59 +89,30 @@ def _style(text: str) -> Style:
         raise argparse.ArgumentTypeError(f"“{text}” is none of {choices}") from None
 
 
-def run_read(arguments: Arguments) -> int:
-    """Read specs with the bar's own ingredients; problems are part of the answer."""
-    text = read_file(arguments.file)
-    tree, units = known_to_readers(arguments)
-    specs = read_specs(text, tree, units)
-    if arguments.json:
-        print_json({"specs": [read_json(spec, tree) for spec in specs]})
-        return 0
-    for spec in specs:
-        print(_read_shown(spec, tree, units))
-    bad = sum(bool(spec.problems) for spec in specs)
-    print(f"{counted(len(specs), 'spec')}, {bad or 'none'} with problems.")
-    return 0
-
-
-def run_add(arguments: Arguments) -> int:
-    """Add every spec of a file; with one problem nothing is added."""
-    text = read_file(arguments.file)
-    with opened_bar(arguments) as bar:
-        tree = bar.snapshot.knowledge.tree
-        read = read_specs(text, tree, bar.snapshot.settings.units)
-        problems = [*names_twice(read), *(each for spec in read for each in spec.problems)]
-        if problems:
-            in_order = tuple(sorted(problems, key=lambda each: (each.line, each.column)))
-            raise UnusableFile(shown_name(arguments.file), in_order)
-        if not read:
-            raise UnreadableFile(shown_name(arguments.file), "there is no spec in it")
-        added = bar.specs.add([spec.spec for spec in read if spec.spec is not None]).value
-    if arguments.json:
-        print_json({"specs": [spec_json(spec, tree) for spec in added]})
-    else:
-        names = ", ".join(spec.name for spec in added)
-        print(f"Added {names}.")
-    return 0
-
-
-def run_show(arguments: Arguments) -> int:
-    """Show one spec, with the amounts of its lines as the bar shows them or as `--in` asks."""
-    with opened_bar(arguments) as bar:
-        spec = find_spec(bar.snapshot, arguments.name)
-        tree, settings = bar.snapshot.knowledge.tree, bar.snapshot.settings
+@command(
+    DRINK,
+    argument(
+        "--in",
+        dest="style",
+        type=_style,
+        metavar="|".join(_STYLES),
+        help="how amounts are shown (default: the bar's setting shown-in)",
+    ),
+)
+@in_bar
+def show(arguments: Arguments, bar: Bar) -> Answer:
+    """One spec, with the amounts of its lines as the bar shows them or as `--in` asks."""
+    spec = find_spec(bar.snapshot, arguments.name)
+    tree, settings = bar.snapshot.knowledge.tree, bar.snapshot.settings
     style = settings.shown_in if arguments.style is None else arguments.style
     lines = shown_lines(spec, tree, style, settings.units)
-    if arguments.json:
-        asked = None if arguments.style is None else lines
-        print_json({"specs": [spec_json(spec, tree, asked)]})
-    elif style == "as_written":
-        print(write_spec(spec, tree, settings.units), end="")
+    asked = None if arguments.style is None else lines
+    if style == "as_written":
+        text = write_spec(spec, tree, settings.units)
     else:
-        print(text_around(spec, _beside_written(lines)), end="")
         note = style_note(spec, tree, style, settings.units)
-        print(f"\n{note}." if note else "", end="\n" if note else "")
-    return 0
+        text = text_around(spec, _beside_written(lines)) + (f"\n{note}.\n" if note else "")
+    return Answer(lambda: {"specs": [spec_json(spec, tree, asked)]}, text.removesuffix("\n"))
 
 
 def _beside_written(lines: Sequence[ShownLine]) -> Iterator[str]:
@@ -158,32 +123,31 @@ def _beside_written(lines: Sequence[ShownLine]) -> Iterator[str]:
         yield f"{line.text}{gap}  (written: {line.written})" if line.written else line.text
 
 
-def run_list(arguments: Arguments) -> int:
-    """List the owner's specs and the classics by name, or those that a query finds."""
-    with opened_bar(arguments) as bar:
-        specs = search(bar.snapshot, " ".join(arguments.query))
-        tree = bar.snapshot.knowledge.tree
-    if arguments.json:
-        print_json({"specs": [spec_json(spec, tree) for spec in specs]})
-        return 0
-    if not specs:
-        print("No spec is found by that.")
-        return 0
-    print(table(("spec", "made", "glass", "lines", ""), map(_row, specs), right="lllr"))
-    return 0
+def _query_help() -> str:
+    said = table(("written", "a spec is found that"), LANGUAGE)
+    minus = "A query that begins with a minus goes after --: barkeep spec list -- -egg"
+    return f"{said}\n\n{NO_FIELD}\n{minus}"
+
+
+@command(
+    argument("query", metavar="QUERY", nargs="*", help="what to find (default: everything)"),
+    epilog=_query_help(),
+)
+@in_bar
+def find(arguments: Arguments, bar: Bar) -> Answer:
+    """The owner's specs and the classics by name, or those that a query finds."""
+    specs = search(bar.snapshot, " ".join(arguments.query))
+    tree = bar.snapshot.knowledge.tree
+    shown = "No spec is found by that."
+    if specs:
+        shown = table(("spec", "made", "glass", "lines", ""), map(_row, specs), right="lllr")
+    return Answer(lambda: {"specs": [spec_json(spec, tree) for spec in specs]}, shown)
 
 
 def _row(spec: Spec) -> tuple[str, ...]:
     kind = "classic" if spec.classic else f"riff of {spec.riff_of}" if spec.riff_of else ""
     made = "" if spec.technique == "unknown" else spec.technique
     return (spec.name, made, spec.glass, str(len(spec.required_lines)), kind)
-
-
-def _read_shown(spec: ReadSpec, tree: FamilyTree, units: BarUnits) -> str:
-    rows = [spec.name or "(no name)"]
-    rows += [f"  {_line_shown(each.line, tree, units)}" for each in spec.lines]
-    rows += [f"  ! {problem}" for problem in spec.problems]
-    return "\n".join(rows) + "\n"
 
 
 def _line_shown(line: Line, tree: FamilyTree, units: BarUnits) -> str:
@@ -197,3 +161,78 @@ def _line_shown(line: Line, tree: FamilyTree, units: BarUnits) -> str:
     marks = [line.note, "optional" * line.optional, "garnish" * line.garnish]
     said = ", ".join(mark for mark in marks if mark)
     return " ".join(word for word in words if word) + (f" ({said})" if said else "")
+
+
+def read_json(spec: ReadSpec, tree: FamilyTree) -> dict[str, object]:
+    """A spec as it was read from a text."""
+    return {
+        "name": spec.name,
+        "lines": [_line_json(line, tree) for line in spec.lines],
+        "method": spec.method,
+        "glass": spec.glass,
+        "problems": [
+            {"line": each.line, "column": each.column, "message": each.message}
+            for each in spec.problems
+        ],
+        **_service(spec.spec),
+    }
+
+
+def spec_json(
+    spec: Spec, tree: FamilyTree, shown: Sequence[ShownLine] | None = None
+) -> dict[str, object]:
+    """A spec of the book: as it is read, with the day it came in and what it is a riff of.
+
+    `shown` adds to each line its amount as it is shown.
+    """
+    lines = tuple(_as_read(line, tree) for line in spec.lines)
+    found = {
+        **read_json(ReadSpec(spec, lines), tree),
+        "added": iso(spec.added),
+        "riff_of": spec.riff_of,
+    }
+    if shown is not None:
+        pairs = zip(lines, shown, strict=True)
+        found["lines"] = [{**_line_json(line, tree), "shown": each.amount} for line, each in pairs]
+    return found
+
+
+def _service(spec: Spec | None) -> dict[str, object]:
+    """What a spec says beside its lines; null where it has problems and is no spec yet."""
+    return {
+        "ice": spec and spec.ice,
+        "notes": spec and spec.notes,
+        "serves": spec and spec.serves,
+        "tags": spec and list(spec.tags),
+        "credit": spec and spec.credit,
+        "source": spec and spec.source,
+    }
+
+
+def _as_read(line: Line, tree: FamilyTree) -> ReadLine:
+    """A line with the name in its text that was taken for its ingredient."""
+    again = read_line(without_garnish(line.text), tree)
+    matched, confidence = tree.name(line.ingredient), 1.0
+    if again.line.ingredient == line.ingredient:
+        matched, confidence = again.matched or matched, again.confidence
+    return ReadLine(line, matched=matched, confidence=confidence)
+
+
+def _line_json(read: ReadLine, tree: FamilyTree) -> dict[str, object]:
+    line = read.line
+    return {
+        "text": line.text,
+        "amount": rounded(line.amount, 4),
+        "amount_high": rounded(line.amount_high, 4),
+        "unit": line.unit,
+        "ingredient": tree.name(line.ingredient) if line.ingredient else None,
+        "matched": read.matched,
+        "confidence": read.confidence,
+        "optional": line.optional,
+        "garnish": line.garnish,
+        "note": line.note,
+        "alternatives": [tree.name(key) for key in line.alternatives],
+        "guesses": [
+            {"ingredient": each.matched, "confidence": each.confidence} for each in read.guesses
+        ],
+    }

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-import argparse
 import textwrap
-from collections.abc import Iterator, Sequence
-from typing import Any, get_args
+from collections.abc import Iterator
+from typing import get_args
 
+from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
-from barkeep.cli.arguments import Arguments
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import print_json, rounded, table
-from barkeep.cli.spec_json import spec_json
+from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
+from barkeep.cli.bar_source import in_bar
+from barkeep.cli.output import Answer, rounded, table
+from barkeep.cli.spec import spec_json
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.analysis import Analysis, Frozen, analyse
 from barkeep.domain.drink.comparison import RiffComparison, compare, figure_rows
@@ -29,27 +29,20 @@ WIDTH, LABEL = 92, 15
 METHODS = tuple(each for each in get_args(Technique) if each != "unknown")
 
 
-def configure_analyse(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    parser.add_argument("name", metavar="NAME", help="the drink's name")
-    parser.add_argument(
+@command(
+    DRINK,
+    argument(
         "--method",
         choices=METHODS,
         help="how it is made (default: as the words of its method say)",
-    )
-    parser.set_defaults(run=run_analyse)
-
-
-def run_analyse(arguments: Arguments) -> int:
-    """Print an analysis; with `--json` under stable keys."""
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
-    analysis = analyse(find_spec(snapshot, arguments.name), snapshot, arguments.method)
-    if arguments.json:
-        print_json(_analysis_json(analysis))
-    else:
-        print("\n".join(_shown(analysis, snapshot.knowledge.tree)))
-    return 0
+    ),
+)
+@in_bar
+def figures(arguments: Arguments, bar: Bar) -> Answer:
+    """An analysis, with stable keys in JSON."""
+    tree = bar.snapshot.knowledge.tree
+    found = analyse(find_spec(bar.snapshot, arguments.name), bar.snapshot, arguments.method)
+    return Answer(lambda: _analysis_json(found), _shown(found, tree))
 
 
 def _analysis_json(analysis: Analysis) -> dict[str, object]:
@@ -126,72 +119,54 @@ def _wrapped(sentence: str, mark: str) -> list[str]:
     )
 
 
-def configure_riff(
-    what: argparse._SubParsersAction[Any], common: Sequence[argparse.ArgumentParser]
-) -> None:
-    """Both commands and their arguments."""
-    riffing = what.add_parser(
-        "riff", parents=common, help="copy a spec under a new name, as text to be changed"
+@command(
+    argument("name", metavar="NAME", help="the drink it comes from"),
+    argument("new_name", metavar="NEWNAME", help="what the riff is called"),
+    flag("--add", "add it to the bar as it is, instead of printing it"),
+)
+@in_bar
+def riff(arguments: Arguments, bar: Bar) -> Answer:
+    """A copy of a spec as a riff on it, as text or added."""
+    spec = find_spec(bar.snapshot, arguments.name)
+    tree, units = bar.snapshot.knowledge.tree, bar.snapshot.settings.units
+    made = riff_on(spec, " ".join(arguments.new_name.split()))
+    if arguments.add:
+        (made,) = bar.specs.add([made]).value
+    text = write_spec(made, tree, units)
+    said = f"Added {made.name}, a riff of {spec.name}."
+    return Answer(
+        lambda: {"specs": [spec_json(made, tree)], "text": text, "is_added": arguments.add},
+        said if arguments.add else text.removesuffix("\n"),
     )
-    riffing.add_argument("name", metavar="NAME", help="the drink it comes from")
-    riffing.add_argument("new_name", metavar="NEWNAME", help="what the riff is called")
-    riffing.add_argument(
-        "--add", action="store_true", help="add it to the bar as it is, instead of printing it"
-    )
-    riffing.set_defaults(run=run_riff)
-    comparing = what.add_parser(
-        "compare", parents=common, help="set a riff beside its parent, or beside another spec"
-    )
-    comparing.add_argument("name", metavar="NAME", help="the riff")
-    comparing.add_argument(
-        "other", metavar="OTHER", nargs="?", help="the spec before it (default: its parent)"
-    )
-    comparing.set_defaults(run=run_compare)
 
 
-def run_riff(arguments: Arguments) -> int:
-    """Print a copy of a spec as a riff on it, or add it."""
-    with opened_bar(arguments) as bar:
-        spec = find_spec(bar.snapshot, arguments.name)
-        tree, units = bar.snapshot.knowledge.tree, bar.snapshot.settings.units
-        riff = riff_on(spec, " ".join(arguments.new_name.split()))
-        if arguments.add:
-            (riff,) = bar.specs.add([riff]).value
-    text = write_spec(riff, tree, units)
-    if arguments.json:
-        print_json({"specs": [spec_json(riff, tree)], "text": text, "is_added": arguments.add})
-    elif arguments.add:
-        print(f"Added {riff.name}, a riff of {spec.name}.")
-    else:
-        print(text, end="")
-    return 0
+@command(
+    argument("name", metavar="NAME", help="the riff"),
+    argument("other", metavar="OTHER", nargs="?", help="the spec before it (default: its parent)"),
+)
+@in_bar
+def side_by_side(arguments: Arguments, bar: Bar) -> Answer:
+    """Two specs side by side with what changes in the glass."""
+    spec = find_spec(bar.snapshot, arguments.name)
+    found = compare(_parent(spec, arguments.other, bar.snapshot), spec, bar.snapshot)
+    return Answer(lambda: _json(found), _compared(found))
 
 
-def run_compare(arguments: Arguments) -> int:
-    """Print two specs side by side with what changes in the glass."""
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
-    riff = find_spec(snapshot, arguments.name)
-    found = compare(_parent(riff, arguments.other, snapshot), riff, snapshot)
-    if arguments.json:
-        print_json(_json(found))
-        return 0
-    sides = (found.parent.name, found.riff.name, "")
+def _compared(found: RiffComparison) -> Iterator[str]:
     lines = [(_text(each.before), _text(each.after), each.change) for each in found.pairs]
-    print(table(sides, lines))
-    print()
+    yield table((found.parent.name, found.riff.name, ""), lines)
+    yield ""
     rows = [(each.label, each.before, each.after, each.change) for each in figure_rows(found)]
-    print(table(("", found.parent.name, found.riff.name, "change"), rows, right="lrrr"))
-    return 0
+    yield table(("", found.parent.name, found.riff.name, "change"), rows, right="lrrr")
 
 
-def _parent(riff: Spec, other: str | None, snapshot: Snapshot) -> Spec:
+def _parent(spec: Spec, other: str | None, snapshot: Snapshot) -> Spec:
     if other is not None:
         return find_spec(snapshot, other)
-    if riff.riff_of is None:
+    if spec.riff_of is None:
         expected = "it is no riff; name the spec to set beside it as well"
-        raise InvalidField("what to compare", riff.name, expected)
-    return find_spec(snapshot, riff.riff_of)
+        raise InvalidField("what to compare", spec.name, expected)
+    return find_spec(snapshot, spec.riff_of)
 
 
 def _json(found: RiffComparison) -> dict[str, object]:

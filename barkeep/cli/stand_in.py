@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import argparse
 from collections.abc import Iterator
 
+from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
-from barkeep.cli.arguments import Arguments
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import print_json, rounded, title_of
+from barkeep.cli.arguments import Arguments, argument, command
+from barkeep.cli.bar_source import in_bar
+from barkeep.cli.output import Answer, rounded, title_of
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.names import match_ingredient
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -17,28 +17,20 @@ from barkeep.domain.stand_ins.offers import Offer, StandIns, or_buy_in_words, st
 from barkeep.errors import InvalidField, UnknownName, spoken_list
 
 
-def configure(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    parser.add_argument("name", metavar="NAME", help="the ingredient to replace")
-    parser.add_argument(
+@command(
+    argument("name", metavar="NAME", help="the ingredient to replace"),
+    argument(
         "--for", dest="spec", metavar="SPEC", help="within this drink, its method and its roles"
-    )
-    parser.set_defaults(run=run)
-
-
-def run(arguments: Arguments) -> int:
-    """Print what may stand in, owned first, then closest."""
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
-    tree = snapshot.knowledge.tree
+    ),
+)
+@in_bar
+def run(arguments: Arguments, bar: Bar) -> Answer:
+    """What may stand in, owned first, then closest."""
+    snapshot, tree = bar.snapshot, bar.snapshot.knowledge.tree
     key = _ingredient(arguments.name, tree)
     spec = None if arguments.spec is None else _spec_with(arguments.spec, key, snapshot)
     answer = stand_in(snapshot, key, spec)
-    if arguments.json:
-        print_json(_answer_json(answer, tree))
-    else:
-        print("\n".join(_shown(answer, tree)))
-    return 0
+    return Answer(lambda: _answer_json(answer, tree), _shown(answer, tree))
 
 
 def _ingredient(name: str, tree: FamilyTree) -> str:

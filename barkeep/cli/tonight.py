@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import argparse
 from collections.abc import Iterator, Sequence
 
-from barkeep.cli.arguments import Arguments, add_within, whole_number
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import counted, print_json, rounded, title_of
+from barkeep.application.bar import Bar
+from barkeep.cli.arguments import WITHIN, Arguments, argument, command, whole_number
+from barkeep.cli.bar_source import in_bar
+from barkeep.cli.output import Answer, counted, rounded, title_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, tonight
@@ -20,26 +20,20 @@ FOOTER = (
 )
 
 
-def configure(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    add_within(parser)
-    parser.add_argument(
+@command(
+    WITHIN,
+    argument(
         "--serves", type=whole_number, default=1, metavar="N", help="how many of each (default: 1)"
+    ),
+)
+@in_bar
+def run(arguments: Arguments, bar: Bar) -> Answer:
+    """Every spec's verdict, best first."""
+    drinks = tonight(bar.snapshot, arguments.within, arguments.serves)
+    tree = bar.snapshot.knowledge.tree
+    return Answer(
+        lambda: {"drinks": [_drink_json(drink, tree) for drink in drinks]}, _shown(drinks, tree)
     )
-    parser.set_defaults(run=run)
-
-
-def run(arguments: Arguments) -> int:
-    """Print every spec's verdict, best first."""
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
-    drinks = tonight(snapshot, arguments.within, arguments.serves)
-    tree = snapshot.knowledge.tree
-    if arguments.json:
-        print_json({"drinks": [_drink_json(drink, tree) for drink in drinks]})
-    else:
-        print("\n".join(_shown(drinks, tree)))
-    return 0
 
 
 def _drink_json(drink: Drink, tree: FamilyTree) -> dict[str, object]:

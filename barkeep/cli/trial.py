@@ -5,10 +5,11 @@ from __future__ import annotations
 import argparse
 from collections.abc import Iterable, Mapping
 
+from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
-from barkeep.cli.arguments import Arguments, common_options
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import day, iso, print_json, rounded, table
+from barkeep.cli.arguments import Arguments, argument, command, day, flag
+from barkeep.cli.bar_source import in_bar
+from barkeep.cli.output import Answer, iso, rounded, table
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.specs.riffs import family
 from barkeep.domain.specs.spec import Spec
@@ -23,100 +24,93 @@ from barkeep.domain.specs.trials import (
 from barkeep.errors import UnknownName
 
 
-def configure(parser: argparse.ArgumentParser) -> None:
-    """Its arguments."""
-    what = parser.add_subparsers(dest="what", metavar="WHAT", required=True)
-    common = [common_options()]
-    adding = what.add_parser("add", parents=common, help="write a trial of one of your specs down")
-    adding.add_argument("spec", metavar="SPEC", help="the drink's name")
-    adding.add_argument("--on", type=day, metavar="DAY", help="when it was tasted (default: today)")
-    adding.add_argument(
+def _trial_id(text: str) -> int:
+    plain = text.strip().removeprefix("#")
+    if not (plain.isascii() and plain.isdecimal() and len(plain) < 16):
+        raise argparse.ArgumentTypeError(f"“{text}” is not the number of a trial, such as #3")
+    return int(plain)
+
+
+ID = argument("id", metavar="ID", type=_trial_id, help="as listed")
+
+
+@command(
+    argument("spec", metavar="SPEC", help="the drink's name"),
+    argument("--on", type=day, metavar="DAY", help="when it was tasted (default: today)"),
+    argument(
         "--score",
         action="append",
         default=[],
         dest="scores",
         metavar='"TASTER SCALE VALUE"',
         help=f"{HOW_SCORES}; may be given again. The scales are those of: barkeep setting scales",
-    )
-    adding.add_argument("--changed", default="", metavar="TEXT", help="what was changed for it")
-    adding.add_argument("--notes", default="", metavar="TEXT", help="what was said of it")
-    adding.add_argument("--won", action="store_true", help="this version is settled on")
-    adding.set_defaults(run=run_add)
-    listing = what.add_parser("list", parents=common, help="list the trials, newest first")
-    listing.add_argument("spec", metavar="SPEC", nargs="?", help="only those of this drink")
-    listing.set_defaults(run=run_list)
-    winning = what.add_parser("won", parents=common, help="say which trial settled on its version")
-    winning.add_argument("id", metavar="ID", type=_trial_id, help="as listed")
-    winning.set_defaults(run=run_won)
-    removing = what.add_parser("remove", parents=common, help="take a trial away")
-    removing.add_argument("id", metavar="ID", type=_trial_id, help="as listed")
-    removing.set_defaults(run=run_remove)
-
-
-def run_add(arguments: Arguments) -> int:
+    ),
+    argument("--changed", default="", metavar="TEXT", help="what was changed for it"),
+    argument("--notes", default="", metavar="TEXT", help="what was said of it"),
+    flag("--won", "this version is settled on"),
+)
+@in_bar
+def add(arguments: Arguments, bar: Bar) -> Answer:
     """Write one trial down."""
-    with opened_bar(arguments) as bar:
-        spec = _own_spec(bar.snapshot, arguments.spec)
-        scales = bar.snapshot.settings.scales
-        scores = tuple(read_score(each, scales) for each in arguments.scores)
-        on = arguments.on or bar.snapshot.on
-        trial = Trial(
-            id=None,
-            spec_id=spec.id or 0,
-            on=on,
-            scores=scores,
-            notes=arguments.notes,
-            changed=arguments.changed,
-            won=arguments.won,
-        )
-        added = bar.trials.add(trial).value
-    _say(arguments, added, spec.name, f"Trial #{added.id} of {spec.name} is written down.")
-    return 0
+    spec = _own_spec(bar.snapshot, arguments.spec)
+    scales = bar.snapshot.settings.scales
+    trial = Trial(
+        id=None,
+        spec_id=spec.id or 0,
+        on=arguments.on or bar.snapshot.on,
+        scores=tuple(read_score(each, scales) for each in arguments.scores),
+        notes=arguments.notes,
+        changed=arguments.changed,
+        won=arguments.won,
+    )
+    added = bar.trials.add(trial).value
+    return _answer(added, spec.name, f"Trial #{added.id} of {spec.name} is written down.")
 
 
-def run_list(arguments: Arguments) -> int:
-    """List the trials of one spec or of all, newest first."""
-    with opened_bar(arguments) as bar:
-        snapshot = bar.snapshot
+@command(argument("spec", metavar="SPEC", nargs="?", help="only those of this drink"))
+@in_bar
+def listed(arguments: Arguments, bar: Bar) -> Answer:
+    """The trials of one spec or of all, newest first."""
+    snapshot = bar.snapshot
     spec = None if arguments.spec is None else find_spec(snapshot, arguments.spec)
-    shown = [each for each in snapshot.trials if spec is None or each.spec_id == spec.id][::-1]
-    won = None if spec is None else _winner(spec, snapshot)
-    if arguments.json:
-        trials = [_json(each, _name(snapshot, each)) for each in shown]
-        print_json({"trials": trials, "won": won, "mean_scores": _means(shown)})
-    elif not shown:
-        print("No trial is written down." if spec is None else f"{spec.name} has no trial yet.")
-    else:
+    trials = [each for each in snapshot.trials if spec is None or each.spec_id == spec.id][::-1]
+    best = None if spec is None else _winner(spec, snapshot)
+    named = [(each, _name(snapshot, each)) for each in trials]
+    shown = "No trial is written down." if spec is None else f"{spec.name} has no trial yet."
+    if trials:
         head = ("id", "on", "spec", "scores", "changed", "")
-        print(table(head, [_row(each, _name(snapshot, each)) for each in shown], right="r"))
-        if won is not None:
-            print(f"\n{won} is the version that won.")
-    return 0
+        shown = table(head, [_row(*each) for each in named], right="r")
+        shown += "" if best is None else f"\n\n{best} is the version that won."
+    return Answer(
+        lambda: {
+            "trials": [_json(*each) for each in named],
+            "won": best,
+            "mean_scores": _means(trials),
+        },
+        shown,
+    )
 
 
-def run_won(arguments: Arguments) -> int:
+@command(ID)
+@in_bar
+def won(arguments: Arguments, bar: Bar) -> Answer:
     """Mark one trial as the one that settled it."""
-    with opened_bar(arguments) as bar:
-        trial = bar.trials.mark_won(arguments.id).value
-        name = _name(bar.snapshot, trial)
-    _say(arguments, trial, name, f"{name} is the version that won.")
-    return 0
+    trial = bar.trials.mark_won(arguments.id).value
+    name = _name(bar.snapshot, trial)
+    return _answer(trial, name, f"{name} is the version that won.")
 
 
-def run_remove(arguments: Arguments) -> int:
+@command(ID)
+@in_bar
+def remove(arguments: Arguments, bar: Bar) -> Answer:
     """Take one trial away."""
-    with opened_bar(arguments) as bar:
-        trial = bar.trials.remove(arguments.id).value
-        name = _name(bar.snapshot, trial)
-    _say(arguments, trial, name, f"Trial #{trial.id} of {name} is removed.")
-    return 0
+    trial = bar.trials.remove(arguments.id).value
+    name = _name(bar.snapshot, trial)
+    return _answer(trial, name, f"Trial #{trial.id} of {name} is removed.")
 
 
-def _say(arguments: Arguments, trial: Trial, spec: str, sentence: str) -> None:
-    if arguments.json:
-        print_json({"trial": _json(trial, spec)})
-    else:
-        print(sentence)
+def _answer(trial: Trial, spec: str, sentence: str) -> Answer:
+    return Answer(lambda: {"trial": _json(trial, spec)}, sentence)
 
 
 def _own_spec(snapshot: Snapshot, name: str) -> Spec:
@@ -159,10 +153,3 @@ def _json(trial: Trial, spec: str) -> dict[str, object]:
 
 def _means(trials: Iterable[Trial]) -> Mapping[str, float | None]:
     return {scale: rounded(value, 2) for scale, value in mean_scores(trials).items()}
-
-
-def _trial_id(text: str) -> int:
-    plain = text.strip().removeprefix("#")
-    if not (plain.isascii() and plain.isdecimal() and len(plain) < 16):
-        raise argparse.ArgumentTypeError(f"“{text}” is not the number of a trial, such as #3")
-    return int(plain)

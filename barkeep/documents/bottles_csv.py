@@ -21,15 +21,15 @@ opened      when the seal was broken: 2026-03-31
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from functools import partial
 from typing import TypeVar
 
-from barkeep.documents.csv_records import Record, read_records
+from barkeep.documents.foreign_text import Record, columns_in, read_records
 from barkeep.domain.amounts.amount import Amount, parse_amount
-from barkeep.domain.amounts.measures import to_quantity
+from barkeep.domain.amounts.measures import quantity_in, to_quantity
 from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits, Unit
 from barkeep.domain.bottles.bottle import NOTHING_KNOWN, SCALE_SIGMA_G, BottleFacts, Label, Tare
 from barkeep.domain.bottles.containers import Container, container_for
@@ -128,29 +128,18 @@ def read_bottles_csv(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) ->
         expected = f"the first line names the columns: {','.join(COLUMNS)}"
         return BottlesFile((), (fault or Problem(1, 1, f"nothing is in it; {expected}"),))
     header = records[0]
-    names = [folded(name) for name in header.fields]
-    problems = list(_header_problems(header.line, names))
+    places, problems = columns_in(header, COLUMNS, REQUIRED)
     ignored = tuple(name for name in header.fields if name and folded(name) not in COLUMNS)
     rows: list[ListedBottle] = []
     if not problems:
-        places = {name: place for place, name in enumerate(names) if name in COLUMNS}
         for record in records[1:]:
             row = _Row(record, places, [])
-            found = _bottle(row, len(names), tree, units)
+            found = _bottle(row, len(header.fields), tree, units)
             problems += row.problems
             if found is not None and not row.problems:
                 rows.append(found)
     problems += [fault] if fault else []
     return BottlesFile(tuple(rows), tuple(problems), ignored)
-
-
-def _header_problems(line: int, names: Sequence[str]) -> Iterator[Problem]:
-    for column in REQUIRED:
-        if column not in names:
-            yield Problem(line, 1, f"the column “{column}” is missing")
-    for place, name in enumerate(names):
-        if name in COLUMNS and name in names[:place]:
-            yield Problem(line, place + 1, f"the column “{name}” is there twice")
 
 
 def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> ListedBottle | None:
@@ -204,10 +193,7 @@ def _ingredient(text: str, tree: FamilyTree) -> str:
 
 def _size(text: str, unit: Unit, units: BarUnits) -> float:
     bare = _NUMBER.fullmatch(text)
-    if bare:
-        size = float(text.replace(",", "."))
-    else:
-        size = to_quantity(parse_amount(text, units), unit, units)
+    size = float(text.replace(",", ".")) if bare else quantity_in(text, unit, units)
     if size <= 0:
         raise InvalidField("size", text, "it is more than nothing")
     if bare and unit == "ml" and size < SMALLEST_ML:

@@ -1,20 +1,23 @@
-"""Products and bottles: between rows and values, each bottle with the fold of its ledger."""
+"""Products, bottles and the ledger: between rows and values, each bottle with what it folds to.
+
+Entries of the ledger are added and read, never changed.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import replace
+from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection, func, insert, select
 
 from barkeep.domain.bottles.bottle import Bottle, Entry, Label, Level, Product, Tare, fold
 from barkeep.domain.phrases import folded
-from barkeep.store import ledger
-from barkeep.store.rows import Mapper, Row
-from barkeep.store.schema import bottle, product
+from barkeep.store.rows import Mapper
+from barkeep.store.schema import bottle, ledger, product
 
-_PRODUCT = Mapper(
+PRODUCT = Mapper(
     Product,
     product,
     beside={
@@ -23,7 +26,7 @@ _PRODUCT = Mapper(
     },
 )
 
-_BOTTLE = Mapper(
+BOTTLE = Mapper(
     Bottle,
     bottle,
     apart=("product", "level", "tare"),
@@ -35,10 +38,14 @@ _BOTTLE = Mapper(
     },
 )
 
-_PRODUCTS = select(*_PRODUCT.columns)
+_ENTRY = Mapper(Entry, ledger)
+
+_MANY = 500  # SQLite refuses statements with too many parameters.
+
+_PRODUCTS = select(*PRODUCT.columns)
 
 _SHOWN_BOTTLES = (
-    select(*_BOTTLE.columns, bottle.c.product_id, bottle.c.tare_g, bottle.c.tare_sigma_g)
+    select(*BOTTLE.columns, bottle.c.product_id, bottle.c.tare_g, bottle.c.tare_sigma_g)
     .where(~bottle.c.hidden)
     .order_by(bottle.c.position, bottle.c.id)
 )
@@ -48,14 +55,12 @@ def read_products(connection: Connection) -> tuple[Product, ...]:
     """Every product that is not hidden, by title."""
     shown = _PRODUCTS.where(~product.c.hidden)
     ordered = shown.order_by(product.c.folded_title, product.c.size, product.c.id)
-    return tuple(_PRODUCT.value(row) for row in connection.execute(ordered))
+    return PRODUCT.every(connection, ordered)
 
 
 def read_product(connection: Connection, product_id: int) -> Product | None:
     """One product, None where there is none or it is hidden."""
-    statement = _PRODUCTS.where(product.c.id == product_id, ~product.c.hidden)
-    row = connection.execute(statement).first()
-    return None if row is None else _PRODUCT.value(row)
+    return PRODUCT.first(connection, _PRODUCTS.where(product.c.id == product_id, ~product.c.hidden))
 
 
 def product_named(connection: Connection, label: Label) -> Product | None:
@@ -66,18 +71,7 @@ def product_named(connection: Connection, label: Label) -> Product | None:
         product.c.unit == label.unit,
         ~product.c.hidden,
     )
-    row = connection.execute(statement).first()
-    return None if row is None else _PRODUCT.value(row)
-
-
-def product_row(label: Label) -> Row:
-    """The row of a label, without its id."""
-    return _PRODUCT.row(label)
-
-
-def bottle_row(one: Bottle) -> Row:
-    """The row of a bottle, without its id. Its level is the ledger's."""
-    return _BOTTLE.row(one)
+    return PRODUCT.first(connection, statement)
 
 
 def read_bottles(
@@ -93,7 +87,7 @@ def read_bottles(
     rows = connection.execute(_SHOWN_BOTTLES).all()
     bottles = _bottles(connection, rows, products or read_products(connection))
     missing = None if known is None else {each.id for each in bottles} - known.keys()
-    written = ledger.entries_by_bottle(connection, missing) if missing != set() else {}
+    written = entries_by_bottle(connection, missing) if missing != set() else {}
     return tuple(_with_level(each, known or {}, written) for each in bottles)
 
 
@@ -103,7 +97,7 @@ def read_bottle(connection: Connection, bottle_id: int) -> Bottle | None:
     if not rows:
         return None
     (empty,) = _bottles(connection, rows, ())
-    return _with_level(empty, {}, ledger.entries_by_bottle(connection, {bottle_id}))
+    return _with_level(empty, {}, entries_by_bottle(connection, {bottle_id}))
 
 
 def bottles_of(connection: Connection, product_id: int) -> int:
@@ -125,14 +119,14 @@ def _bottles(
     by_id = {each.id: each for each in products}
     unread = {row.product_id for row in rows} - by_id.keys()  # hidden ones, if any
     if unread:
-        found = connection.execute(_PRODUCTS.where(product.c.id.in_(unread)))
-        by_id |= {each.id: each for each in map(_PRODUCT.value, found)}
+        found = PRODUCT.every(connection, _PRODUCTS.where(product.c.id.in_(unread)))
+        by_id |= {each.id: each for each in found}
     return [_empty(row, by_id[row.product_id]) for row in rows]
 
 
 def _empty(row: Any, product: Product) -> Bottle:
     tare = None if row.tare_g is None else Tare(row.tare_g, row.tare_sigma_g)
-    return _BOTTLE.value(row, product=product, level=Level(), tare=tare)
+    return BOTTLE.value(row, product=product, level=Level(), tare=tare)
 
 
 def _with_level(
@@ -140,3 +134,74 @@ def _with_level(
 ) -> Bottle:
     level = known.get(empty.id) or fold(written.get(empty.id, ()), empty.product.unit)
     return replace(empty, level=level)
+
+
+def append_entry(connection: Connection, entry: Entry, action_id: int) -> Entry:
+    """Add one entry; it comes back with its number."""
+    row = {**_ENTRY.row(entry), "action_id": action_id}
+    identity = connection.execute(insert(ledger).values(row)).inserted_primary_key
+    assert identity is not None
+    return replace(entry, id=int(identity[0]))
+
+
+def entries_of(connection: Connection, bottle_id: int) -> tuple[Entry, ...]:
+    """Every entry of one bottle, oldest first, reversals among them."""
+    return tuple(_entries(connection, (bottle_id,)))
+
+
+def entries_by_bottle(
+    connection: Connection, bottle_ids: Collection[int] | None = None
+) -> Mapping[int, Sequence[Entry]]:
+    """Bottle id -> its entries, oldest first; of every bottle where none are named."""
+    grouped: dict[int, list[Entry]] = {}
+    for entry in _entries(connection, bottle_ids):
+        grouped.setdefault(entry.bottle_id, []).append(entry)
+    return grouped
+
+
+def reverse_entries(connection: Connection, action_id: int, at: datetime) -> frozenset[int]:
+    """Take back the entries of an action, newest first; the bottles they belong to."""
+    own = _by_action(connection, action_id)
+    return _reverse_each(connection, reversed(own), action_id, at)
+
+
+def restore_entries(connection: Connection, action_id: int, at: datetime) -> frozenset[int]:
+    """Reverse the latest reversals of an action's entries; the bottles they belong to."""
+    own = {entry_id for entry_id, _ in _by_action(connection, action_id)}
+    latest = (
+        select(func.max(ledger.c.id), ledger.c.bottle_id, ledger.c.reverses)
+        .where(ledger.c.action_id == action_id, ledger.c.reverses.is_not(None))
+        .group_by(ledger.c.reverses, ledger.c.bottle_id)
+        .order_by(ledger.c.reverses)
+    )
+    reversals = [(row[0], row[1]) for row in connection.execute(latest) if row[2] in own]
+    return _reverse_each(connection, reversals, action_id, at)
+
+
+def _by_action(connection: Connection, action_id: int) -> list[tuple[int, int]]:
+    own = (
+        select(ledger.c.id, ledger.c.bottle_id)
+        .where(ledger.c.action_id == action_id, ledger.c.reverses.is_(None))
+        .order_by(ledger.c.id)
+    )
+    return [(row[0], row[1]) for row in connection.execute(own)]
+
+
+def _reverse_each(
+    connection: Connection, entries: Iterable[tuple[int, int]], action_id: int, at: datetime
+) -> frozenset[int]:
+    bottle_ids = set()
+    for entry_id, bottle_id in entries:
+        reversal = Entry(0, bottle_id, "reverse", at, reverses=entry_id)
+        append_entry(connection, reversal, action_id)
+        bottle_ids.add(bottle_id)
+    return frozenset(bottle_ids)
+
+
+def _entries(connection: Connection, bottle_ids: Collection[int] | None) -> Iterable[Entry]:
+    statement = select(*_ENTRY.columns).order_by(ledger.c.id)
+    if bottle_ids is not None and len(bottle_ids) <= _MANY:
+        statement = statement.where(ledger.c.bottle_id.in_(bottle_ids))
+    for row in connection.execute(statement):
+        if bottle_ids is None or row.bottle_id in bottle_ids:
+            yield _ENTRY.value(row)

@@ -16,11 +16,12 @@ from sqlalchemy.exc import IntegrityError
 
 from barkeep.domain.bar.changes import NOTHING, Changes, Part
 from barkeep.errors import NothingToUndo
-from barkeep.store import ledger, records
+from barkeep.store import records
+from barkeep.store.bottles import restore_entries, reverse_entries
 from barkeep.store.records import KINDS, Key
 from barkeep.store.refusals import CannotUndo
 from barkeep.store.schema import action, action_image
-from barkeep.store.unit_of_work import Touched
+from barkeep.store.unit_of_work import Touched, UnitOfWork
 
 Way = Literal["undo", "redo"]
 
@@ -55,13 +56,22 @@ def step(connection: Connection, way: Way, at: datetime) -> tuple[Action, Touche
         changes = _put_images(connection, found, way)
     except IntegrityError as error:
         raise CannotUndo(way, found.label, "a name it needs is taken by now") from error
-    take = ledger.reverse if way == "undo" else ledger.restore
+    take = reverse_entries if way == "undo" else restore_entries
     bottle_ids = take(connection, found.id, at)
     state = "undone" if way == "undo" else "done"
     connection.execute(update(action).where(action.c.id == found.id).values(state=state))
     if bottle_ids:
         changes |= {Part.BOTTLES}
     return found, Touched(changes, bottle_ids)
+
+
+def begin_here(work: UnitOfWork) -> None:
+    """Make all actions so far the bar's beginning, which neither undo nor redo goes behind.
+
+    Their ledger entries and records stay as they are.
+    """
+    reachable = update(action).where(action.c.state != "superseded")
+    work.connection.execute(reachable.values(state="superseded"))
 
 
 def _put_images(connection: Connection, found: Action, way: Way) -> Changes:

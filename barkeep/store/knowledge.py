@@ -25,9 +25,9 @@ _INGREDIENT: Mapping[str, Kept] = {
 }
 """How an ingredient lies in its details, where it lies otherwise."""
 
-_STAND_IN = Mapper(StandIn, own_stand_in, kept={"scope": WORDS}, apart=("own",))
+STAND_IN = Mapper(StandIn, own_stand_in, kept={"scope": WORDS}, apart=("own",))
 
-_RECIPE = Mapper(
+RECIPE = Mapper(
     MadeFrom,
     own_recipe,
     kept={
@@ -57,14 +57,14 @@ def read_own_ingredients(connection: Connection) -> tuple[Ingredient, ...]:
 
 def read_own_stand_ins(connection: Connection) -> tuple[StandIn, ...]:
     """The owner's stand-ins, by what is wanted."""
-    ordered = select(*_STAND_IN.columns).order_by(*own_stand_in.primary_key.columns)
-    return tuple(_STAND_IN.value(row, own=True) for row in connection.execute(ordered))
+    ordered = select(*STAND_IN.columns).order_by(*own_stand_in.primary_key.columns)
+    return tuple(STAND_IN.value(row, own=True) for row in connection.execute(ordered))
 
 
 def read_own_recipes(connection: Connection) -> tuple[MadeFrom, ...]:
     """The owner's recipes, by what is made."""
-    ordered = select(*_RECIPE.columns).order_by(own_recipe.c.made)
-    return tuple(_RECIPE.value(row, own=True) for row in connection.execute(ordered))
+    ordered = select(*RECIPE.columns).order_by(own_recipe.c.made)
+    return tuple(RECIPE.value(row, own=True) for row in connection.execute(ordered))
 
 
 def read_settings(connection: Connection) -> Settings:
@@ -78,16 +78,6 @@ def ingredient_row(ingredient: Ingredient) -> Row:
     """The row of an own ingredient."""
     details = put_fields(ingredient, _INGREDIENT)
     return {"key": ingredient.key, "name": ingredient.name, "details": details}
-
-
-def stand_in_row(entry: StandIn) -> Row:
-    """The row of an own stand-in."""
-    return _STAND_IN.row(entry)
-
-
-def recipe_row(recipe: MadeFrom) -> Row:
-    """The row of an own recipe."""
-    return _RECIPE.row(recipe)
 
 
 def setting_rows(settings: Settings) -> tuple[Row, ...]:

@@ -6,7 +6,7 @@ hidden where it would be deleted, so its row and its id stay.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any
@@ -26,7 +26,7 @@ from sqlalchemy import (
 )
 
 from barkeep.domain.bar.changes import Changes, Part
-from barkeep.store import schema
+from barkeep.store import bottles, knowledge, schema, shoots, specs
 from barkeep.store.rows import Row
 
 Key = tuple[Any, ...]
@@ -34,9 +34,13 @@ Key = tuple[Any, ...]
 
 @dataclass(frozen=True, slots=True)
 class RecordKind:
-    """One kind of record: its table, the table of its lines, and what a change of it changes."""
+    """One kind of record: its table, the table of its lines, and what a change of it changes.
+
+    `row` gives the row of a value, without an id that the table gives.
+    """
 
     table: Table
+    row: Callable[[Any], Row]
     changes: Changes
     soft: bool = False
     lines: Table | None = None
@@ -47,15 +51,30 @@ class RecordKind:
 
 
 KINDS: Mapping[str, RecordKind] = {
-    "product": RecordKind(schema.product, frozenset({Part.PRODUCTS, Part.BOTTLES}), soft=True),
-    "bottle": RecordKind(schema.bottle, frozenset({Part.BOTTLES}), soft=True),
-    "spec": RecordKind(schema.spec, frozenset({Part.SPECS}), soft=True, lines=schema.spec_line),
-    "trial": RecordKind(schema.trial, frozenset({Part.TRIALS}), soft=True),
-    "shoot": RecordKind(schema.shoot, frozenset({Part.SHOOTS}), soft=True),
-    "own_recipe": RecordKind(schema.own_recipe, frozenset({Part.KNOWLEDGE})),
-    "own_ingredient": RecordKind(schema.own_ingredient, frozenset({Part.KNOWLEDGE})),
-    "own_stand_in": RecordKind(schema.own_stand_in, frozenset({Part.KNOWLEDGE})),
-    "setting": RecordKind(schema.setting, frozenset({Part.SETTINGS})),
+    "product": RecordKind(
+        schema.product,
+        bottles.PRODUCT.row,
+        frozenset({Part.PRODUCTS, Part.BOTTLES}),
+        soft=True,
+    ),
+    "bottle": RecordKind(schema.bottle, bottles.BOTTLE.row, frozenset({Part.BOTTLES}), soft=True),
+    "spec": RecordKind(
+        schema.spec,
+        specs.SPEC.row,
+        frozenset({Part.SPECS}),
+        soft=True,
+        lines=schema.spec_line,
+    ),
+    "trial": RecordKind(schema.trial, specs.TRIAL.row, frozenset({Part.TRIALS}), soft=True),
+    "shoot": RecordKind(schema.shoot, shoots.SHOOT.row, frozenset({Part.SHOOTS}), soft=True),
+    "own_recipe": RecordKind(schema.own_recipe, knowledge.RECIPE.row, frozenset({Part.KNOWLEDGE})),
+    "own_ingredient": RecordKind(
+        schema.own_ingredient, knowledge.ingredient_row, frozenset({Part.KNOWLEDGE})
+    ),
+    "own_stand_in": RecordKind(
+        schema.own_stand_in, knowledge.STAND_IN.row, frozenset({Part.KNOWLEDGE})
+    ),
+    "setting": RecordKind(schema.setting, dict, frozenset({Part.SETTINGS})),
 }
 
 

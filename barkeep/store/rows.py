@@ -10,7 +10,7 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import asdict, dataclass, fields
 from typing import Any, Generic, TypeVar
 
-from sqlalchemy import Table
+from sqlalchemy import Connection, Select, Table
 
 T = TypeVar("T")
 
@@ -86,6 +86,15 @@ class Mapper(Generic[T]):
         if self._in_order:  # half the time of naming each, and specs have many lines
             return self._made(*values)
         return self._made(**dict(zip(self._names, values, strict=True)), **apart)
+
+    def every(self, connection: Connection, statement: Select[Any]) -> tuple[T, ...]:
+        """The value of each row of a statement, in its order."""
+        return tuple(self.value(row) for row in connection.execute(statement))
+
+    def first(self, connection: Connection, statement: Select[Any]) -> T | None:
+        """The value of the first row of a statement, None where it has none."""
+        row = connection.execute(statement).first()
+        return None if row is None else self.value(row)
 
     def row(self, value: Any) -> Row:
         """The row of a value, without the id, which the table or the key gives."""

@@ -22,18 +22,12 @@ from barkeep.store.schema import shoot
 def read_shoots(connection: Connection) -> tuple[Shoot, ...]:
     """Every shoot that is there, the latest first."""
     ordered = _SHOWN.order_by(shoot.c.on.desc(), shoot.c.id.desc())
-    return tuple(_SHOOT.value(row) for row in connection.execute(ordered))
+    return SHOOT.every(connection, ordered)
 
 
 def read_shoot(connection: Connection, shoot_id: int) -> Shoot | None:
     """One shoot, None where there is none or it is hidden."""
-    row = connection.execute(_SHOWN.where(shoot.c.id == shoot_id)).first()
-    return None if row is None else _SHOOT.value(row)
-
-
-def shoot_row(one: Shoot) -> Row:
-    """The row of a shoot, without its id."""
-    return _SHOOT.row(one)
+    return SHOOT.first(connection, _SHOWN.where(shoot.c.id == shoot_id))
 
 
 def _drink_row(one: ShootDrink) -> Row:
@@ -62,7 +56,7 @@ def _log(found: Row | None) -> ShootLog | None:
     )
 
 
-_SHOOT = Mapper(
+SHOOT = Mapper(
     Shoot,
     shoot,
     kept={
@@ -81,4 +75,4 @@ _SHOOT = Mapper(
     beside={"hidden": lambda _one: False},
 )
 
-_SHOWN = select(*_SHOOT.columns).where(~shoot.c.hidden)
+_SHOWN = select(*SHOOT.columns).where(~shoot.c.hidden)

@@ -12,12 +12,12 @@ from sqlalchemy import Connection, select
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.trials import Score, Trial
-from barkeep.store.rows import WORDS_OR_NULL, Mapper, Row, kept_records
+from barkeep.store.rows import WORDS_OR_NULL, Mapper, kept_records
 from barkeep.store.schema import spec, spec_line, trial
 
 _LINE = Mapper(Line, spec_line, kept={"alternatives": WORDS_OR_NULL})
 
-_SPEC = Mapper(
+SPEC = Mapper(
     Spec,
     spec,
     kept={"tags": WORDS_OR_NULL},
@@ -29,7 +29,7 @@ _SPEC = Mapper(
     },
 )
 
-_TRIAL = Mapper(
+TRIAL = Mapper(
     Trial, trial, kept={"scores": kept_records(Score)}, beside={"hidden": lambda _one: False}
 )
 
@@ -39,7 +39,7 @@ _LINES = select(*_LINE.columns, spec_line.c.spec_id)
 
 def read_specs(connection: Connection) -> tuple[Spec, ...]:
     """Every spec that is not hidden, by name."""
-    shown = select(*_SPEC.columns).where(~spec.c.hidden).order_by(spec.c.folded_name, spec.c.id)
+    shown = select(*SPEC.columns).where(~spec.c.hidden).order_by(spec.c.folded_name, spec.c.id)
     # The lines of hidden specs are read too: dropping them here costs less than a join.
     in_order = _LINES.order_by(spec_line.c.spec_id, spec_line.c.position)
     lines: dict[int, list[Line]] = {}
@@ -51,7 +51,7 @@ def read_specs(connection: Connection) -> tuple[Spec, ...]:
 
 def read_spec(connection: Connection, spec_id: int) -> Spec | None:
     """One spec, None where there is none or it is hidden."""
-    one = select(*_SPEC.columns).where(spec.c.id == spec_id, ~spec.c.hidden)
+    one = select(*SPEC.columns).where(spec.c.id == spec_id, ~spec.c.hidden)
     row = connection.execute(one).first()
     if row is None:
         return None
@@ -63,11 +63,6 @@ def taken_names(connection: Connection, apart_from: Collection[int] = ()) -> fro
     """The folded names of the specs there are."""
     rows = connection.execute(select(spec.c.id, spec.c.folded_name).where(~spec.c.hidden))
     return frozenset(row[1] for row in rows if row[0] not in apart_from)
-
-
-def spec_row(one: Spec) -> Row:
-    """The row of a spec with its lines, without its id."""
-    return _SPEC.row(one)
 
 
 @contextmanager
@@ -83,24 +78,18 @@ def _collector_paused() -> Iterator[None]:
 
 
 def _spec(row: Any, lines: Sequence[Line]) -> Spec:
-    return _SPEC.value(row, lines=tuple(lines))
+    return SPEC.value(row, lines=tuple(lines))
 
 
-_SHOWN = select(*_TRIAL.columns).join_from(trial, spec).where(~trial.c.hidden, ~spec.c.hidden)
+_SHOWN = select(*TRIAL.columns).join_from(trial, spec).where(~trial.c.hidden, ~spec.c.hidden)
 
 
 def read_trials(connection: Connection) -> tuple[Trial, ...]:
     """Every trial of a spec that is there, oldest first."""
     ordered = _SHOWN.order_by(trial.c.on, trial.c.id)
-    return tuple(_TRIAL.value(row) for row in connection.execute(ordered))
+    return TRIAL.every(connection, ordered)
 
 
 def read_trial(connection: Connection, trial_id: int) -> Trial | None:
     """One trial, None where there is none, or it or its spec is hidden."""
-    row = connection.execute(_SHOWN.where(trial.c.id == trial_id)).first()
-    return None if row is None else _TRIAL.value(row)
-
-
-def trial_row(one: Trial) -> Row:
-    """The row of a trial, without its id."""
-    return _TRIAL.row(one)
+    return TRIAL.first(connection, _SHOWN.where(trial.c.id == trial_id))

@@ -7,7 +7,7 @@ again; nor do ledger entries, which undo reverses.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
 from functools import cached_property
@@ -16,7 +16,8 @@ from sqlalchemy import Connection, insert, update
 
 from barkeep.domain.bar.changes import NOTHING, Changes, Part
 from barkeep.domain.bottles.bottle import CountMethod, Entry, EntryKind
-from barkeep.store import ledger, records, schema
+from barkeep.store import records, schema
+from barkeep.store.bottles import append_entry
 from barkeep.store.records import KINDS, Key
 from barkeep.store.rows import Row
 
@@ -48,28 +49,33 @@ class UnitOfWork:
             changes |= {Part.BOTTLES}
         return Touched(changes, frozenset(self._bottle_ids))
 
-    def insert(self, record: str, rows: Sequence[Row]) -> tuple[int, ...]:
-        """Add records of a soft kind, which numbers itself; their ids, in order."""
-        ids = records.insert_new(self.connection, KINDS[record], list(rows))
+    def insert(self, record: str, values: Iterable[object]) -> tuple[int, ...]:
+        """Add values as records of a soft kind, which numbers itself; their ids, in order."""
+        rows = [KINDS[record].row(value) for value in values]
+        ids = records.insert_new(self.connection, KINDS[record], rows) if rows else ()
         for identity in ids:
             self._keep(record, (identity,), None, None)
         return ids
 
-    def put(self, record: str, key: Key, row: Row | None) -> None:
-        """Make one record what `row` and its key say; None takes it away. No image of no change."""
+    def put(self, record: str, key: Key, value: object | None) -> None:
+        """Make one record what a value and its key say; None takes it away."""
         kind = KINDS[record]
-        row = None if row is None else kind.named(key) | row
-        before = records.read(self.connection, kind, key)
-        if before == row:
-            return
-        records.write(self.connection, kind, key, row)
-        self._keep(record, key, before, row)
+        self._put(record, key, None if value is None else kind.named(key) | kind.row(value))
 
     def change(self, record: str, key: Key, **values: object) -> None:
         """Change some values of a record that is there."""
         row = records.read(self.connection, KINDS[record], key)
         assert row is not None
-        self.put(record, key, {**row, **values})
+        self._put(record, key, {**row, **values})
+
+    def _put(self, record: str, key: Key, row: Row | None) -> None:
+        """Write a whole row and its image; neither where it is no change."""
+        kind = KINDS[record]
+        before = records.read(self.connection, kind, key)
+        if before == row:
+            return
+        records.write(self.connection, kind, key, row)
+        self._keep(record, key, before, row)
 
     def append(
         self,
@@ -94,7 +100,7 @@ class UnitOfWork:
             sigma=sigma,
             note=note,
         )
-        entry = ledger.append(self.connection, unnumbered, self._action_id)
+        entry = append_entry(self.connection, unnumbered, self._action_id)
         self._bottle_ids.add(bottle_id)
         return entry
 

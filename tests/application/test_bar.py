@@ -12,6 +12,7 @@ import pytest
 from barkeep.application.bar import Bar
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.bottles.bottle import NOTHING_KNOWN, new_bottle
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.errors import UnreadableFile
@@ -174,9 +175,8 @@ def test_a_bar_of_500_bottles(bar, reopen):
     product = bar.inventory.add_product(gin_draft()).value
     store = bar._session.store
     with store.unit_of_work("Fill the shelf") as work:
-        row = {"product_id": product.id, "received": None, "made": None, "use_by": None}
-        rows = [{**row, "hidden": False, "position": place} for place in range(500)]
-        for bottle_id in work.insert("bottle", rows):
+        along = [new_bottle(product, NOTHING_KNOWN, place) for place in range(500)]
+        for bottle_id in work.insert("bottle", along):
             work.append(bottle_id, "receive", 700.0)
             for _ in range(9):
                 work.append(bottle_id, "pour", 30.0)

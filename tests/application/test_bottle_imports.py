@@ -31,7 +31,7 @@ def test_rows_become_products_and_bottles_in_one_action(bar, gin):
         Row(3, gin_draft(name="dry gin", ingredient="London dry gin")),
         Row(4, gin_draft(name="dry gin", ingredient="London dry gin"), half),
     ]
-    done = bar.inventory.import_rows(rows, "bottles.csv")
+    done = bar.imports.bottles(rows, "bottles.csv")
     assert (done.value.products, done.value.bottles) == (1, 3)
     assert done.label == "Import 3 bottles"
     _, known, sealed, counted = bar.snapshot.bottles
@@ -55,7 +55,7 @@ def test_every_row_that_cannot_be_used_is_named_and_nothing_is_written(bar, gin)
     ]
     before = bar.snapshot
     with pytest.raises(UnusableFile) as refused:
-        bar.inventory.import_rows(rows, "bottles.csv")
+        bar.imports.bottles(rows, "bottles.csv")
     assert [(problem.line, problem.column) for problem in refused.value.problems] == [
         *((3, 1), (4, 1), (5, 1), (6, 5), (7, 2), (8, 2)),
     ]
@@ -73,12 +73,12 @@ def test_every_row_that_cannot_be_used_is_named_and_nothing_is_written(bar, gin)
 
 
 def test_an_empty_file_is_no_action(bar):
-    assert bar.inventory.import_rows([]).value.bottles == 0
+    assert bar.imports.bottles([]).value.bottles == 0
     assert bar.undo_label is None
 
 
 def test_a_bottle_comes_in_with_what_it_weighs_empty(bar, reopen):
-    bar.inventory.import_rows(
+    bar.imports.bottles(
         [Row(2, gin_draft(), facts=BottleFacts(tare=Tare(520.0, 1.0))), Row(3, gin_draft())]
     )
     bar.close()

@@ -230,7 +230,7 @@ def test_a_correction_adds_and_takes_away_within_the_bottle(bar, gin):
 
 def test_a_count_gives_the_variance(bar, gin):
     bar.inventory.pour(gin.id, 60.0)
-    done = bar.inventory.count({gin.id: level(600.0)})
+    done = bar.counting.count({gin.id: level(600.0)})
     (counted,) = done.value
     assert (counted.expected, counted.counted, counted.variance) == (640.0, 600.0, 40.0)
     assert counted.bottle.level.method == "volume" and counted.bottle.level.sigma == 5.0
@@ -239,7 +239,7 @@ def test_a_count_gives_the_variance(bar, gin):
 
 def test_many_bottles_are_counted_in_one_action(bar, gin):
     ids = [gin.id] + [bar.inventory.receive(gin.product.id).value.id for _ in range(5)]
-    done = bar.inventory.count({bottle_id: level(300.0) for bottle_id in ids})
+    done = bar.counting.count({bottle_id: level(300.0) for bottle_id in ids})
     assert done.label == "Count 6 bottles" == bar.undo_label
     assert {each.level.amount for each in bar.snapshot.bottles} == {300.0}
     bar.undo()
@@ -255,25 +255,25 @@ def test_one_wrong_level_leaves_all_uncounted(bar, gin, wrong, error):
     second = bar.inventory.receive(gin.product.id).value
     before = bar.snapshot
     with pytest.raises(error):
-        bar.inventory.count({gin.id: level(300.0), second.id: level(wrong)})
+        bar.counting.count({gin.id: level(300.0), second.id: level(wrong)})
     assert bar.snapshot is before
     assert len(bar.inventory.history(gin.id)) == 1
 
 
 def test_a_bottle_is_counted_once_in_a_count(bar, gin):
     with pytest.raises(InvalidField, match="named once"):
-        bar.inventory.count([(gin.id, level(300.0)), (gin.id, level(200.0))])
+        bar.counting.count([(gin.id, level(300.0)), (gin.id, level(200.0))])
     with pytest.raises(InvalidField, match="at least one"):
-        bar.inventory.count({})
+        bar.counting.count({})
     with pytest.raises(UnknownName):
-        bar.inventory.count({999: level(1.0)})
+        bar.counting.count({999: level(1.0)})
 
 
 def test_a_sealed_and_an_empty_bottle_may_be_counted(bar, gin):
-    sealed = bar.inventory.count({gin.id: level(700.0)}).value[0].bottle
+    sealed = bar.counting.count({gin.id: level(700.0)}).value[0].bottle
     assert sealed.level.state == "sealed" and sealed.level.counted == NOON
     bar.inventory.empty(gin.id)
-    found = bar.inventory.count({gin.id: level(80.0)}).value[0]
+    found = bar.counting.count({gin.id: level(80.0)}).value[0]
     assert found.bottle.level.state == "open" and found.variance == -80.0
 
 

@@ -301,7 +301,7 @@ def test_a_removed_shoot_leaves_what_it_poured(bar, shoot):
 
 def test_a_log_of_more_than_there_was_takes_what_was_there(bar, shoot, shelf):
     gin = shelf["london-dry-gin"]
-    bar.inventory.count({gin: MeasuredLevel(100.0, "volume", 5.0)})
+    bar.counting.count({gin: MeasuredLevel(100.0, "volume", 5.0)})
     logged = bar.shoots.log(shoot.id, LogSheet((3,))).value
     assert levels(bar)["london-dry-gin"] == 0.0
     (bottle,) = (each for each in logged.log.bottles if each.bottle_id == gin)

@@ -30,7 +30,7 @@ def state(bar):
 def test_everything_comes_in_as_one_step_and_goes_in_one(bar, gin, reopen):
     bar.inventory.pour(gin.id, 100.0)
     before = state(bar)
-    done = bar.inventory.receive_bought(
+    done = bar.shopping.receive(
         [Bought(gin.product.id, 3, 24.5), Bought(gin_draft(name="other gin", size=500.0))]
     )
     assert done.label == "Receive 4 bottles"
@@ -48,7 +48,7 @@ def test_everything_comes_in_as_one_step_and_goes_in_one(bar, gin, reopen):
 
 def test_what_was_paid_is_noted_with_the_day_it_came(bar, gin):
     day, use_by = TODAY - timedelta(days=3), TODAY + timedelta(days=9)
-    done = bar.inventory.receive_bought([Bought(gin.product.id, 1, 24.5, day, use_by)])
+    done = bar.shopping.receive([Bought(gin.product.id, 1, 24.5, day, use_by)])
     (bottle,) = done.value
     assert (bottle.received, bottle.use_by, done.label) == (
         day,
@@ -60,15 +60,15 @@ def test_what_was_paid_is_noted_with_the_day_it_came(bar, gin):
 
 
 def test_without_a_price_the_known_one_stays(bar, gin):
-    bar.inventory.receive_bought([Bought(gin.product.id)])
+    bar.shopping.receive([Bought(gin.product.id)])
     assert bar.snapshot.products[0].price == 38.5
     assert bar.inventory.history(bar.snapshot.bottles[-1].id)[0][0].note == ""
-    bar.inventory.receive_bought([Bought(gin.product.id, price=0.0)])
+    bar.shopping.receive([Bought(gin.product.id, price=0.0)])
     assert bar.snapshot.products[0].price == 0.0
 
 
 def test_fruit_comes_in_by_the_net(bar):
-    done = bar.inventory.receive_bought([Bought(limes(), 2, 2.4)])
+    done = bar.shopping.receive([Bought(limes(), 2, 2.4)])
     assert done.label == "Receive 2 packages"
     assert [(each.level.amount, each.product.unit) for each in done.value] == [(6.0, "each")] * 2
     assert bar.snapshot.products[0].price == 2.4
@@ -91,7 +91,7 @@ def test_one_thing_that_cannot_be_keeps_everything_out(bar, gin, changes, field)
     before = state(bar)
     good = Bought(gin.product.id, 2, 20.0)
     with pytest.raises(InvalidField) as refused:
-        bar.inventory.receive_bought([good, replace(good, **changes)])
+        bar.shopping.receive([good, replace(good, **changes)])
     assert refused.value.field == field
     assert state(bar) == before
     assert bar.undo_label == "Receive Tansy Lock navy-strength gin"
@@ -101,13 +101,13 @@ def test_a_fault_after_the_first_bottle_takes_it_back(bar, gin):
     before = state(bar)
     good = Bought(gin.product.id, 2, 20.0)
     with pytest.raises(UnknownName):
-        bar.inventory.receive_bought([good, Bought(999)])
+        bar.shopping.receive([good, Bought(999)])
     with pytest.raises(DuplicateName):
-        bar.inventory.receive_bought([good, Bought(gin_draft())])
+        bar.shopping.receive([good, Bought(gin_draft())])
     with pytest.raises(InvalidField):
-        bar.inventory.receive_bought([good, Bought(gin_draft(name="own", house_made=True))])
+        bar.shopping.receive([good, Bought(gin_draft(name="own", house_made=True))])
     with pytest.raises(InvalidField):
-        bar.inventory.receive_bought([])
+        bar.shopping.receive([])
     assert state(bar) == before
 
 
@@ -154,7 +154,5 @@ def test_what_is_always_there_has_no_par_and_the_unknown_neither(bar):
 
 
 def test_a_day_long_ago_is_no_trouble(bar, gin):
-    (bottle,) = bar.inventory.receive_bought(
-        [Bought(gin.product.id, received=date(2020, 2, 29))]
-    ).value
+    (bottle,) = bar.shopping.receive([Bought(gin.product.id, received=date(2020, 2, 29))]).value
     assert bottle.received == date(2020, 2, 29)

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from barkeep.application.spec_imports import Decision, NamedText, preview
+from barkeep.application.imports import Decision, NamedText, preview
 from barkeep.documents.specs.files import EXPORT_FORMATS, exported
 from barkeep.domain.specs.riffs import line_pairs
 from barkeep.errors import DuplicateName, InvalidField, Stopped
@@ -115,9 +115,7 @@ class TestPreview:
         (differing,) = look(bar, "Signal Daisy\n45 ml gin\n").differing
         assert not differing.replaceable
         with pytest.raises(InvalidField, match="classic"):
-            bar.specs.import_previewed(
-                look(bar, "Signal Daisy\n45 ml gin\n"), {0: Decision("take_theirs")}
-            )
+            bar.imports.specs(look(bar, "Signal Daisy\n45 ml gin\n"), {0: Decision("take_theirs")})
         assert bar.undo_label is None
 
     def test_it_can_be_stopped_at_any_moment(self, bar):
@@ -141,7 +139,7 @@ class TestImporting:
         bar.specs.add([plough()])
         text = f"{FOG}---\nSnow Plough\n45 ml London dry gin\n"
         found = look(bar, text)
-        done = bar.specs.import_previewed(found, {0: Decision("take_theirs")})
+        done = bar.imports.specs(found, {0: Decision("take_theirs")})
         assert done.label == "Import 2 specs"
         assert (done.value.added, done.value.replaced) == (("Fog Lamp",), ("Snow Plough",))
         changed = next(each for each in bar.snapshot.specs if each.name == "Snow Plough")
@@ -156,7 +154,7 @@ class TestImporting:
     def test_mine_is_kept_unless_said_otherwise(self, bar):
         bar.specs.add([plough()])
         found = look(bar, "Snow Plough\n45 ml London dry gin\n")
-        done = bar.specs.import_previewed(found)
+        done = bar.imports.specs(found)
         assert (done.value.added, done.value.kept) == ((), ("Snow Plough",))
         assert done.changes == frozenset()
         assert bar.undo_label == "Add spec Snow Plough"
@@ -165,7 +163,7 @@ class TestImporting:
     def test_theirs_may_come_in_under_another_name(self, bar, asked, came):
         bar.specs.add([plough()])
         found = look(bar, "Snow Plough\n45 ml London dry gin\n")
-        bar.specs.import_previewed(found, {0: Decision("add", asked)})
+        bar.imports.specs(found, {0: Decision("add", asked)})
         assert came in [each.name for each in bar.snapshot.specs]
         assert len(bar.snapshot.specs) == 2
 
@@ -174,7 +172,7 @@ class TestImporting:
         found = look(bar, f"{FOG}---\nSnow Plough\n45 ml London dry gin\n")
         for taken in ("Snow Plough", "signal daisy", "FOG LAMP"):
             with pytest.raises(DuplicateName):
-                bar.specs.import_previewed(found, {0: Decision("add", taken)})
+                bar.imports.specs(found, {0: Decision("add", taken)})
         assert [each.name for each in bar.snapshot.specs] == ["Snow Plough"]
 
     def test_a_bar_that_changed_meanwhile_is_not_written_over(self, bar):
@@ -182,7 +180,7 @@ class TestImporting:
         found = look(bar, "Snow Plough\n45 ml London dry gin\n")
         bar.specs.replace(replace(bar.snapshot.specs[0], notes="Mine."))
         with pytest.raises(InvalidField, match="changed since"):
-            bar.specs.import_previewed(found, {0: Decision("take_theirs")})
+            bar.imports.specs(found, {0: Decision("take_theirs")})
         assert bar.snapshot.specs[0].notes == "Mine."
 
     def test_stopped_anywhere_it_leaves_nothing_behind(self, bar, bar_file):
@@ -195,7 +193,7 @@ class TestImporting:
         for stop in range(1, 100):
             calls.clear()
             try:
-                bar.specs.import_previewed(
+                bar.imports.specs(
                     found,
                     decisions,
                     lambda done, _total, at=stop: calls.append(done) or len(calls) < at,
@@ -213,7 +211,7 @@ class TestImporting:
     def test_another_thread_imports_through_the_bar_opened_once_more(self, bar):
         found = look(bar, FOG)
         with bar.beside() as beside:
-            beside.specs.import_previewed(found)
+            beside.imports.specs(found)
         assert bar.snapshot.specs == ()
         assert bar.refresh()
         assert [each.name for each in bar.snapshot.specs] == ["Fog Lamp"]

@@ -48,11 +48,11 @@ ACTIONS = {
     "waste": lambda bar: bar.inventory.waste(1, 60.0),
     "empty": lambda bar: bar.inventory.empty(1),
     "correct": lambda bar: bar.inventory.correct(1, -5.0),
-    "count": lambda bar: bar.inventory.count({1: MeasuredLevel(315.0, "tenths", 35.0)}),
-    "weigh empty": lambda bar: bar.inventory.learn_tare(1, 520.0),
-    "weigh full": lambda bar: bar.inventory.learn_tare(1, 1230.0, full=True),
-    "dasher": lambda bar: bar.inventory.set_dasher(1, 0.3),
-    "count by weight": lambda bar: bar.inventory.count({1: MeasuredLevel(315.0, "weight", 3.0)}),
+    "count": lambda bar: bar.counting.count({1: MeasuredLevel(315.0, "tenths", 35.0)}),
+    "weigh empty": lambda bar: bar.counting.learn_tare(1, 520.0),
+    "weigh full": lambda bar: bar.counting.learn_tare(1, 1230.0, full=True),
+    "dasher": lambda bar: bar.counting.set_dasher(1, 0.3),
+    "count by weight": lambda bar: bar.counting.count({1: MeasuredLevel(315.0, "weight", 3.0)}),
     "reorder": lambda bar: bar.inventory.reorder([2, 1]),
     "remove": lambda bar: bar.inventory.remove(1),
     "add spec": lambda bar: bar.specs.add([plough("Night Sleeper"), plough("Branch Line")]),
@@ -221,7 +221,7 @@ class UndoMachine(RuleBasedStateMachine):
     @rule(levels=st.dictionaries(bottles, amounts, min_size=1))
     def count(self, levels):
         measured = {each: MeasuredLevel(amount, "volume", 5.0) for each, amount in levels.items()}
-        self.tried(self.bar.inventory.count, measured)
+        self.tried(self.bar.counting.count, measured)
 
     @rule(bottle=bottles)
     def open_one(self, bottle):

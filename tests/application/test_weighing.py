@@ -46,14 +46,14 @@ def by_text(bar: Bar, bottle_id: int, text: str) -> MeasuredLevel:
 
 
 def count(bar: Bar, bottle_id: int, text: str):
-    (counted,) = bar.inventory.count({bottle_id: by_text(bar, bottle_id, text)}).value
+    (counted,) = bar.counting.count({bottle_id: by_text(bar, bottle_id, text)}).value
     return counted
 
 
 class TestTare:
     def test_weighed_empty_it_is_kept_and_counted_with(self, bar, reopen):
         gin = shelve(bar)
-        done = bar.inventory.learn_tare(gin.id, 486.0)
+        done = bar.counting.learn_tare(gin.id, 486.0)
         assert done.label == "Weigh Pellow & Rudge Lamp Room dry gin empty"
         assert done.value.bottle.tare == Tare(486.0, 1.0)
         assert done.value.sentence == "Pellow & Rudge Lamp Room dry gin weighs 486 g ± 2 empty."
@@ -67,7 +67,7 @@ class TestTare:
 
     def test_weighed_full_what_it_should_hold_is_taken_off(self, bar):
         gin = shelve(bar)
-        weighed = bar.inventory.learn_tare(gin.id, 1146.0, full=True).value
+        weighed = bar.counting.learn_tare(gin.id, 1146.0, full=True).value
         assert weighed.bottle.full_g == 1146.0
         assert weighed.bottle.tare.weight_g == pytest.approx(486.6, abs=0.1)
         assert weighed.bottle.tare.sigma_g == pytest.approx(7.7, abs=0.1)
@@ -79,14 +79,14 @@ class TestTare:
         second = bar.inventory.receive(gin.product.id).value
         with pytest.raises(TareUnknown):
             by_text(bar, second.id, "783 g")
-        bar.inventory.learn_tare(gin.id, 486.0)
+        bar.counting.learn_tare(gin.id, 486.0)
         own, lent = (by_text(bar, each, "783 g") for each in (gin.id, second.id))
         assert lent.amount == own.amount
         assert lent.sigma > 5 * own.sigma
 
     def test_undo_takes_it_back_and_redo_gives_it_again(self, bar):
         gin = shelve(bar)
-        bar.inventory.learn_tare(gin.id, 486.0)
+        bar.counting.learn_tare(gin.id, 486.0)
         bar.undo()
         assert bar.snapshot.bottles == (gin,)
         with pytest.raises(TareUnknown):
@@ -100,30 +100,30 @@ class TestTare:
         label = bar.undo_label
         for full in (False, True):
             with pytest.raises(InvalidField):
-                bar.inventory.learn_tare(gin.id, weight_g, full)
+                bar.counting.learn_tare(gin.id, weight_g, full)
         with pytest.raises(UnlikelyTare):
-            bar.inventory.learn_tare(gin.id, 400.0, full=True)
+            bar.counting.learn_tare(gin.id, 400.0, full=True)
         with pytest.raises(UnknownName):
-            bar.inventory.learn_tare(99, 486.0)
+            bar.counting.learn_tare(99, 486.0)
         assert bar.undo_label == label
 
     def test_two_weights_that_do_not_go_together_are_kept_and_said(self, bar):
         gin = shelve(bar)
-        bar.inventory.learn_tare(gin.id, 486.0)
-        said = bar.inventory.learn_tare(gin.id, 1086.0, full=True).value.sentence
+        bar.counting.learn_tare(gin.id, 486.0)
+        said = bar.counting.learn_tare(gin.id, 1086.0, full=True).value.sentence
         assert "with 1086 g full that would be 637 ml in it, not 700" in said
         assert bar.snapshot.bottles[0].tare == Tare(486.0, 1.0)
 
     def test_an_odd_glass_is_believed_and_said(self, bar):
         gin = shelve(bar)
-        weighed = bar.inventory.learn_tare(gin.id, 100.0).value
+        weighed = bar.counting.learn_tare(gin.id, 100.0).value
         assert weighed.warning.startswith("that is light for a bottle of 700 ml")
         assert f"; {weighed.warning}." in weighed.sentence
-        assert bar.inventory.learn_tare(gin.id, 486.0).value.warning == ""
+        assert bar.counting.learn_tare(gin.id, 486.0).value.warning == ""
 
     def test_a_corrected_strength_moves_a_worked_out_tare(self, bar):
         gin = shelve(bar)
-        bar.inventory.learn_tare(gin.id, 1146.0, full=True)
+        bar.counting.learn_tare(gin.id, 1146.0, full=True)
         before = bar.snapshot.bottles[0].tare
         stronger = Label(GIN.name, GIN.maker, GIN.ingredient, 700.0, abv_percent=57.0)
         bar.inventory.change_product(gin.product.id, stronger)
@@ -135,7 +135,7 @@ class TestTare:
 
     def test_a_size_that_a_full_weight_rules_out_is_refused(self, bar):
         gin = shelve(bar)
-        bar.inventory.learn_tare(gin.id, 1146.0, full=True)
+        bar.counting.learn_tare(gin.id, 1146.0, full=True)
         before = bar.snapshot
         with pytest.raises(UnlikelyTare):
             bar.inventory.change_product(
@@ -149,12 +149,12 @@ class TestCream:
         cream = shelve(bar, CREAM)
         with pytest.raises(DensityUnknown):
             by_text(bar, cream.id, "877 g")
-        first = bar.inventory.learn_tare(cream.id, 1242.0, full=True).value
+        first = bar.counting.learn_tare(cream.id, 1242.0, full=True).value
         assert first.waits_for_empty and first.density_g_per_ml is None
         assert "once it is empty" in first.sentence
         with pytest.raises(DensityUnknown):
             by_text(bar, cream.id, "877 g")
-        done = bar.inventory.learn_tare(cream.id, 512.0)
+        done = bar.counting.learn_tare(cream.id, 512.0)
         assert done.value.density_g_per_ml == pytest.approx(1.0440, abs=0.0001)
         assert "weighs 1.044 g per ml" in done.value.sentence
         counted = count(bar, cream.id, "877 g")
@@ -170,17 +170,17 @@ class TestCream:
 
     def test_the_next_bottle_of_it_is_weighed_full_at_once(self, bar):
         cream = shelve(bar, CREAM)
-        bar.inventory.learn_tare(cream.id, 512.0)
-        bar.inventory.learn_tare(cream.id, 1242.0, full=True)
+        bar.counting.learn_tare(cream.id, 512.0)
+        bar.counting.learn_tare(cream.id, 1242.0, full=True)
         second = bar.inventory.receive(cream.product.id).value
-        weighed = bar.inventory.learn_tare(second.id, 1251.0, full=True).value
+        weighed = bar.counting.learn_tare(second.id, 1251.0, full=True).value
         assert weighed.bottle.tare.weight_g == pytest.approx(521.0, abs=0.1)
         assert count(bar, second.id, "1251 g").counted == pytest.approx(700.0)
 
     def test_its_label_may_change_and_the_density_stays(self, bar):
         cream = shelve(bar, CREAM)
-        bar.inventory.learn_tare(cream.id, 512.0)
-        density = bar.inventory.learn_tare(cream.id, 1242.0, full=True).value.density_g_per_ml
+        bar.counting.learn_tare(cream.id, 512.0)
+        density = bar.counting.learn_tare(cream.id, 1242.0, full=True).value.density_g_per_ml
         wanted = replace(CREAM, price=15.0, density_g_per_ml=density)
         assert bar.inventory.change_product(cream.product.id, wanted).value.price == 15.0
         assert count(bar, cream.id, "512 g").counted == 0.0
@@ -189,7 +189,7 @@ class TestCream:
 class TestCounting:
     def test_a_count_says_whether_it_can_be_told_apart(self, bar):
         gin = shelve(bar)
-        bar.inventory.learn_tare(gin.id, 486.0)
+        bar.counting.learn_tare(gin.id, 486.0)
         first = count(bar, gin.id, "0.5")
         assert first.told_apart and first.verdict == "350 ml less than expected"
         near = count(bar, gin.id, "783 g")
@@ -200,25 +200,25 @@ class TestCounting:
 
     def test_pours_since_the_last_count_are_in_doubt_too(self, bar):
         gin = shelve(bar)
-        bar.inventory.learn_tare(gin.id, 486.0)
+        bar.counting.learn_tare(gin.id, 486.0)
         count(bar, gin.id, "783 g")
         for _ in range(4):
             bar.inventory.pour(gin.id, 50.0)
         (now,) = bar.snapshot.bottles
         assert now.level.expected_sigma == pytest.approx((1.5**2 + 4 * 2.0) ** 0.5, abs=0.1)
-        counted = bar.inventory.count({gin.id: MeasuredLevel(109.0, "volume", 1.0)}).value[0]
+        counted = bar.counting.count({gin.id: MeasuredLevel(109.0, "volume", 1.0)}).value[0]
         assert counted.compared.doubt == pytest.approx(6.8, abs=0.3)
         assert not counted.told_apart
 
     def test_a_sealed_bottle_on_the_scale_stays_sealed(self, bar):
         gin = shelve(bar)
-        bar.inventory.learn_tare(gin.id, 486.0)
+        bar.counting.learn_tare(gin.id, 486.0)
         assert count(bar, gin.id, "1140 g").bottle.level.state == "sealed"
         assert count(bar, gin.id, "1100 g").bottle.level.state == "open"
 
     def test_refusals_write_nothing(self, bar):
         gin = shelve(bar)
-        bar.inventory.learn_tare(gin.id, 486.0)
+        bar.counting.learn_tare(gin.id, 486.0)
         before = bar.snapshot
         with pytest.raises(BelowTare):
             by_text(bar, gin.id, "400 g")
@@ -230,12 +230,12 @@ class TestCounting:
 class TestDasher:
     def test_it_is_kept_and_forgotten(self, bar, reopen):
         bitters = shelve(bar, gin_draft(name="Bitters", size=200.0, ingredient="aromatic-bitters"))
-        done = bar.inventory.set_dasher(bitters.id, 0.3)
+        done = bar.counting.set_dasher(bitters.id, 0.3)
         assert (done.value.dash_ml, done.label) == (0.3, "Set the dasher of Tansy Lock Bitters")
         bar.close()
         later = reopen()
         assert later.snapshot.bottles[0].dash_ml == 0.3
-        assert later.inventory.set_dasher(bitters.id, None).value.dash_ml is None
+        assert later.counting.set_dasher(bitters.id, None).value.dash_ml is None
         later.undo()
         assert later.snapshot.bottles[0].dash_ml == 0.3
 
@@ -243,11 +243,11 @@ class TestDasher:
     def test_what_is_no_dash_is_refused(self, bar, dash_ml):
         bitters = shelve(bar)
         with pytest.raises(InvalidField, match=r"a dash is 0\.05 to 2 ml"):
-            bar.inventory.set_dasher(bitters.id, dash_ml)
+            bar.counting.set_dasher(bitters.id, dash_ml)
 
     def test_limes_have_none(self, bar):
         limes = shelve(bar, Label("Limes", "", "lime", 12.0, "each"))
         with pytest.raises(InvalidField, match="only what is poured"):
-            bar.inventory.set_dasher(limes.id, 0.3)
+            bar.counting.set_dasher(limes.id, 0.3)
         with pytest.raises(InvalidField, match="not poured"):
-            bar.inventory.learn_tare(limes.id, 500.0)
+            bar.counting.learn_tare(limes.id, 500.0)

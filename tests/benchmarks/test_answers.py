@@ -60,7 +60,7 @@ def test_every_answer_after_a_change(bar, qtbot, tmp_path, capsys):
     ]
     for bottle, share in zip(open_bottles, cycle((0.5, 0.6))):
         level = MeasuredLevel(share * bottle.product.size, "tenths", 35.0)
-        took = clocked(lambda one=bottle, level=level: bar.inventory.count({one.id: level}))
+        took = clocked(lambda one=bottle, level=level: bar.counting.count({one.id: level}))
         times["a count, written and read back"].append(took)
         for name, ask in questions.items():
             times.setdefault(name, []).append(clocked(ask))

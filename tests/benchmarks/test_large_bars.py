@@ -13,7 +13,7 @@ import pytest
 
 from barkeep.application.bar import Bar
 from barkeep.domain.specs.spec import Line, Spec
-from barkeep.store.specs import read_specs, spec_row
+from barkeep.store.specs import read_specs
 from barkeep.store.store import Store
 from tests.benchmarks.test_answers import clocked
 from tests.desktop.bottles.bottle_page import bottles_page, titles
@@ -45,7 +45,7 @@ def test_ten_thousand_specs_are_read(tmp_path, capsys):
     path = tmp_path / "specs.bar"
     store = Store.open(path)
     with store.unit_of_work("Many") as work:
-        work.insert("spec", [spec_row(Spec(f"Spec {number}", lines)) for number in range(SPECS)])
+        work.insert("spec", [Spec(f"Spec {number}", lines) for number in range(SPECS)])
     with store.reading() as connection:
         took = clocked(lambda: read_specs(connection))
         assert len(read_specs(connection)) == SPECS
@@ -56,7 +56,7 @@ def test_ten_thousand_specs_are_read(tmp_path, capsys):
 def test_five_hundred_bottles(qtbot, tmp_path, clock, capsys):
     path = tmp_path / "big.bar"
     with Bar.open(path, clock=clock) as bar:
-        bar.inventory.import_rows([imported(number) for number in range(BOTTLES)])
+        bar.imports.bottles([imported(number) for number in range(BOTTLES)])
     opened = clocked(lambda: Bar.open(path, clock=clock).close())
     with Bar.open(path, clock=clock) as bar:
         poured = clocked(lambda: bar.inventory.pour(BOTTLES // 2, 30.0))

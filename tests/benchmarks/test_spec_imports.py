@@ -12,7 +12,7 @@ from time import perf_counter
 import pytest
 
 from barkeep.application.bar import Bar
-from barkeep.application.spec_imports import NamedText, preview
+from barkeep.application.imports import NamedText, preview
 from barkeep.documents.specs.files import exported
 from barkeep.domain.spec_text.text import read_specs
 
@@ -44,7 +44,7 @@ def test_ten_thousand_specs(tmp_path, tree, clock, capsys, suffix):
         found = preview(bar.snapshot, [NamedText(f"specs{suffix}", text)])
         read = perf_counter() - started
         started = perf_counter()
-        bar.specs.import_previewed(found)
+        bar.imports.specs(found)
         written = perf_counter() - started
         started = perf_counter()
         again = preview(bar.snapshot, [NamedText(f"specs{suffix}", text)])

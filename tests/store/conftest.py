@@ -8,8 +8,7 @@ import pytest
 
 from barkeep.domain.bottles.bottle import Bottle, Label, Level
 from barkeep.domain.specs.spec import Line, Spec
-from barkeep.store.bottles import bottle_row, product_row, read_product
-from barkeep.store.specs import spec_row
+from barkeep.store.bottles import read_product
 from barkeep.store.store import Store
 
 NOON = datetime(2026, 11, 21, 12, 0)
@@ -32,13 +31,13 @@ def fill(store, bottles=2):
     label = Label("London dry gin", "Ninepin", "london-dry-gin", 700.0)
     line = Line("60 ml gin", "gin", 60.0, None, "ml", 60.0)
     with store.unit_of_work("Fill") as work:
-        (product_id,) = work.insert("product", [product_row(label)])
+        (product_id,) = work.insert("product", [label])
         product = read_product(work.connection, product_id)
         along = [Bottle(0, product, Level(), place) for place in range(bottles)]
-        ids = work.insert("bottle", [bottle_row(each) for each in along])
+        ids = work.insert("bottle", along)
         for bottle_id in ids:
             work.append(bottle_id, "receive", 700.0)
-        work.insert("spec", [spec_row(Spec("Snow Plough", (line, line)))])
+        work.insert("spec", [Spec("Snow Plough", (line, line))])
     return ids
 
 

@@ -17,7 +17,7 @@ from barkeep.store import migrations
 from barkeep.store.bottles import read_bottles, read_products
 from barkeep.store.connection import APPLICATION_ID, make_engine, read_header
 from barkeep.store.schema import METADATA
-from barkeep.store.shoots import read_shoots, shoot_row
+from barkeep.store.shoots import read_shoots
 from barkeep.store.specs import read_specs, read_trials
 from barkeep.store.store import Store
 from tests.store.conftest import contents, fill
@@ -375,7 +375,7 @@ def test_a_spec_changed_before_shoots_can_be_changed_back_after_them(before_shoo
     store = Store.open(before_shoots)
     shoot = Shoot(None, "Night train", date(2026, 11, 21), (ShootDrink(1, "Snow Plough"),))
     with store.unit_of_work("Add shoot") as work:
-        work.insert("shoot", [shoot_row(shoot)])
+        work.insert("shoot", [shoot])
     labels = ("Add shoot", "Change spec")
     assert [store.undo_or_redo("undo")[0].label for _ in labels] == list(labels)
     with store.reading() as connection:

@@ -12,7 +12,7 @@ from sqlalchemy.schema import CreateIndex, CreateTable
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.trials import Score, Trial
 from barkeep.store import schema
-from barkeep.store.specs import read_spec, read_specs, read_trial, read_trials, spec_row, trial_row
+from barkeep.store.specs import read_spec, read_specs, read_trial, read_trials
 from tests.worlds import without_id
 
 
@@ -29,7 +29,7 @@ def test_ten_thousand_specs_are_read_in_two_queries(store, monkeypatch):
         for number in range(10_000)
     ]
     with store.unit_of_work("Many") as work:
-        work.insert("spec", [spec_row(spec) for spec in specs])
+        work.insert("spec", specs)
     statements = []
     with store.reading() as connection:
         execute = connection.execute
@@ -44,7 +44,7 @@ def test_ten_thousand_specs_are_read_in_two_queries(store, monkeypatch):
 def test_undo_of_many_additions_is_one_statement_a_kind(store):
     specs = [Spec(f"Spec {number}", (Line("gin", "gin"),)) for number in range(3000)]
     with store.unit_of_work("Many") as work:
-        work.insert("spec", [spec_row(spec) for spec in specs])
+        work.insert("spec", specs)
     store.undo_or_redo("undo")
     with store.reading() as connection:
         assert read_specs(connection) == ()
@@ -77,7 +77,7 @@ def test_everything_a_spec_says_comes_back(store):
     line = Line("60 ml rye or bourbon", "rye", 60, None, "ml", 60.0, alternatives=("bourbon",))
     spec = Spec("Milepost", (line,), serves=2.5, tags=("house",), credit="Ada", source="a book")
     with store.unit_of_work("Add") as work:
-        (spec_id,) = work.insert("spec", [spec_row(spec)])
+        (spec_id,) = work.insert("spec", [spec])
     with store.reading() as connection:
         assert without_id(read_spec(connection, spec_id)) == spec
         assert read_specs(connection)[0] == read_spec(connection, spec_id)
@@ -86,10 +86,10 @@ def test_everything_a_spec_says_comes_back(store):
 def test_trials_come_back_oldest_first_and_go_with_their_spec(store):
     scores = (Score("Ada", "On theme", 3.5), Score("Ben", "Balance", -1.0))
     with store.unit_of_work("Add") as work:
-        (spec_id,) = work.insert("spec", [spec_row(Spec("Milepost", ()))])
+        (spec_id,) = work.insert("spec", [Spec("Milepost", ())])
         late = Trial(None, spec_id, date(2026, 11, 9), scores, "Long.\nDry.", "less lemon", True)
         early = Trial(None, spec_id, date(2026, 11, 2))
-        ids = work.insert("trial", [trial_row(late), trial_row(early)])
+        ids = work.insert("trial", [late, early])
     with store.reading() as connection:
         found = read_trials(connection)
         assert found == (replace(early, id=ids[1]), replace(late, id=ids[0]))

@@ -32,39 +32,25 @@ def kept(tmp_path):
 def everything(store):
     """Kind of record -> (key, value, the row it is written as), for all there is."""
     with store.reading() as connection:
-        own = knowledge
-        return {
-            "product": [
-                ((each.id,), each, bottles.product_row(each))
-                for each in bottles.read_products(connection)
-            ],
-            "bottle": [
-                ((each.id,), each, bottles.bottle_row(each))
-                for each in bottles.read_bottles(connection)
-            ],
-            "spec": [
-                ((each.id,), each, specs.spec_row(each)) for each in specs.read_specs(connection)
-            ],
-            "trial": [
-                ((each.id,), each, specs.trial_row(each)) for each in specs.read_trials(connection)
-            ],
-            "shoot": [
-                ((each.id,), each, shoots.shoot_row(each))
-                for each in shoots.read_shoots(connection)
-            ],
-            "own_recipe": [
-                ((each.made,), each, own.recipe_row(each))
-                for each in own.read_own_recipes(connection)
-            ],
+        found = {
+            "product": [((each.id,), each) for each in bottles.read_products(connection)],
+            "bottle": [((each.id,), each) for each in bottles.read_bottles(connection)],
+            "spec": [((each.id,), each) for each in specs.read_specs(connection)],
+            "trial": [((each.id,), each) for each in specs.read_trials(connection)],
+            "shoot": [((each.id,), each) for each in shoots.read_shoots(connection)],
+            "own_recipe": [((each.made,), each) for each in knowledge.read_own_recipes(connection)],
             "own_ingredient": [
-                ((each.key,), each, own.ingredient_row(each))
-                for each in own.read_own_ingredients(connection)
+                ((each.key,), each) for each in knowledge.read_own_ingredients(connection)
             ],
             "own_stand_in": [
-                ((each.wanted, each.offered), each, own.stand_in_row(each))
-                for each in own.read_own_stand_ins(connection)
+                ((each.wanted, each.offered), each)
+                for each in knowledge.read_own_stand_ins(connection)
             ],
         }
+    return {
+        record: [(key, value, KINDS[record].row(value)) for key, value in values]
+        for record, values in found.items()
+    }
 
 
 def test_a_value_is_written_as_the_row_it_was_read_from(kept):

@@ -15,7 +15,7 @@ from sqlalchemy.exc import IntegrityError
 
 from barkeep.store.backup import copy_bar, copy_beside
 from barkeep.store.bottles import read_bottles
-from barkeep.store.specs import read_specs, spec_row
+from barkeep.store.specs import read_specs
 from barkeep.store.store import Store
 from tests.store.conftest import contents, fill
 
@@ -47,7 +47,7 @@ def test_a_refused_row_leaves_nothing(store, path):
         (spec,) = read_specs(connection)
     with pytest.raises(IntegrityError), store.unit_of_work("Twice") as work:
         work.put("setting", ("name",), {"key": "name", "value": "Signal box"})
-        work.insert("spec", [spec_row(spec)])
+        work.insert("spec", [spec])
     assert dump(path) == before
 
 

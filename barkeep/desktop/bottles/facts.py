@@ -86,7 +86,7 @@ def dasher_task(bar: Bar, bottle: Bottle) -> FactTask:
         intro="Count the dashes that fill 10 ml, and divide 10 ml by them. Left empty, a dash is "
         "what the bar means by one.",
         preview=preview,
-        perform=lambda text: bar.inventory.set_dasher(bottle.id, read(text)),
+        perform=lambda text: bar.counting.set_dasher(bottle.id, read(text)),
         said=f"Set the dasher of {title}",
         empty_means=usual,
     )
@@ -125,7 +125,7 @@ def _weighing(bar: Bar, *, bottle: Bottle, how: str, hint: str, intro: str) -> F
         return weighed(bottle, read_weight_g(text), full, bar.snapshot).sentence
 
     def perform(text: str) -> Done[Any]:
-        return bar.inventory.learn_tare(bottle.id, read_weight_g(text), full)
+        return bar.counting.learn_tare(bottle.id, read_weight_g(text), full)
 
     known = f" So far it is taken to weigh {tare_in_words(bottle.tare)}." if bottle.tare else ""
     return FactTask(

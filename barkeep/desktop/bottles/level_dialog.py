@@ -101,7 +101,7 @@ def count_task(bar: Bar, bottle: Bottle, ingredient: str) -> LevelTask:
             "each": "Such as 4",
         }[product.unit],
         preview=preview,
-        perform=lambda text, _note: bar.inventory.count({bottle.id: read(text).measured}),
+        perform=lambda text, _note: bar.counting.count({bottle.id: read(text).measured}),
         said=said,
         noted=False,
         from_gauge=product.unit != "each",

@@ -526,7 +526,7 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     def _write_counts(self) -> None:
         many = len(self.count)
-        count = partial(self.context.bar.inventory.count, self.count.levels)
+        count = partial(self.context.bar.counting.count, self.count.levels)
         self.do(count, self._on_counted, f"Counted {bottles_in_words(many)}")
 
     def _on_counted(self, _counted: Any) -> None:

@@ -311,7 +311,7 @@ class ShoppingDialog(QDialog):
             )
             for each in taken
         ]
-        run_operation(self, lambda: self._bar.inventory.receive_bought(bought), self._finish)
+        run_operation(self, lambda: self._bar.shopping.receive(bought), self._finish)
 
     def copy_list(self) -> None:
         """Put the list on the clipboard as text."""

@@ -7,8 +7,8 @@ from typing import Any
 
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QTableView, QVBoxLayout, QWidget
 
-from barkeep.application.bottle_imports import Imported
 from barkeep.application.done import Done
+from barkeep.application.imports import ImportedBottles
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
 from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.list_stack import prepare_view
@@ -23,7 +23,7 @@ from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import Problem, UnusableFile, UserError, spoken_list
 
-Write = Callable[[Sequence[ListedBottle], str], Done[Imported]]
+Write = Callable[[Sequence[ListedBottle], str], Done[ImportedBottles]]
 
 _PROBLEMS: tuple[Column[Problem], ...] = (
     Column("Line", lambda problem: str(problem.line), right=True),
@@ -50,7 +50,7 @@ class ImportDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle("Import bottles")
         self.resize(720, 480)
-        self.imported: Imported | None = None
+        self.imported: ImportedBottles | None = None
         self._file, self._found, self._write = file, found, write
         count = len(found.rows)
         self.banner = Banner(closable=False)
@@ -78,7 +78,7 @@ class ImportDialog(QDialog):
     def _import(self) -> None:
         run_operation(self, lambda: self._write(self._found.rows, self._file), self._done)
 
-    def _done(self, done: Done[Imported]) -> None:
+    def _done(self, done: Done[ImportedBottles]) -> None:
         self.imported = done.value
         self.accept()
 
@@ -148,7 +148,7 @@ def preview_bottles(context: ScreenContext, file: str, text: str, parent: QWidge
     tree = bar.snapshot.knowledge.tree
     found = read_bottles_csv(text, tree, bar.snapshot.settings.units)
     dialog = ImportDialog(
-        file=file, found=found, tree=tree, write=bar.inventory.import_rows, parent=parent
+        file=file, found=found, tree=tree, write=bar.imports.bottles, parent=parent
     )
 
     def say() -> None:

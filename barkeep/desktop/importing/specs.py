@@ -25,7 +25,7 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.application.done import Done
-from barkeep.application.spec_imports import (
+from barkeep.application.imports import (
     Decision,
     Differing,
     ImportChoice,
@@ -557,7 +557,7 @@ def preview_specs(context: ScreenContext, texts: Sequence[NamedText], parent: QW
         found: ImportPreview, decisions: dict[int, Decision], progress: Progress
     ) -> Done[ImportedSpecs]:
         with beside() as own:  # a bar belongs to one thread
-            return own.specs.import_previewed(found, decisions, progress)
+            return own.imports.specs(found, decisions, progress)
 
     dialog = ImportSpecsDialog(
         texts=texts,

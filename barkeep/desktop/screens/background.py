@@ -13,7 +13,7 @@ from PySide6.QtCore import QObject, Qt, QThreadPool, QTimer, Signal
 from barkeep.errors import UserError
 
 if TYPE_CHECKING:
-    from barkeep.application.spec_imports import Progress
+    from barkeep.application.imports import Progress
 
 T = TypeVar("T")
 ONE_AT_A_TIME = 1

@@ -26,7 +26,7 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.application import paths
-from barkeep.application.spec_imports import NamedText
+from barkeep.application.imports import NamedText
 from barkeep.desktop.look.metrics import ICON, PAD, UNIT
 from barkeep.desktop.look.theme import Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background

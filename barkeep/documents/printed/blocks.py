@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TypeVar
 
-from barkeep.documents.printed.cards import CardContent
+from barkeep.documents.printed.cards import CardContent, PrintedLine
 from barkeep.documents.printed.labels import LabelContent, PrepContent, PrepRow
 from barkeep.documents.printed.menus import MenuContent, MenuDrink
 from barkeep.domain.phrases import capitalised
@@ -117,31 +117,20 @@ def _kept(amount: str) -> str:
     return amount.replace(" ", NO_BREAK)
 
 
-def _both(card: CardContent) -> Sequence[Block]:
-    rows = tuple((_kept(each.first), _kept(each.second), each.name) for each in card.lines)
-    return [Rows("lines", _without_empty_columns(rows))] if rows else []
+def _lines(
+    amounts_of: Callable[[PrintedLine], tuple[str, ...]],
+) -> Callable[[CardContent], Sequence[Block]]:
+    """The lines of a card with these amounts, without a column that is empty in all of them."""
 
+    def lines(card: CardContent) -> Sequence[Block]:
+        rows = [(*map(_kept, amounts_of(each)), each.name) for each in card.lines]
+        if not rows:
+            return []
+        *amounts, names = zip(*rows, strict=True)
+        columns = (*filter(any, amounts), names)
+        return [Rows("lines", tuple(zip(*columns, strict=True)))]
 
-def _own(card: CardContent) -> Sequence[Block]:
-    rows = tuple((_kept(each.amount), each.name) for each in card.lines)
-    return [Rows("lines", _without_empty_columns(rows))] if rows else []
-
-
-def _without_empty_columns(rows: tuple[tuple[str, ...], ...]) -> tuple[tuple[str, ...], ...]:
-    kept = [n for n in range(len(rows[0])) if n == len(rows[0]) - 1 or any(row[n] for row in rows)]
-    return tuple(tuple(row[n] for n in kept) for row in rows)
-
-
-def _service(card: CardContent) -> Sequence[Block]:
-    return [Rows("service", card.service)] if card.service else []
-
-
-def _method(card: CardContent) -> Sequence[Block]:
-    return [Text("method", each) for each in card.method]
-
-
-def _cautions(card: CardContent) -> Sequence[Block]:
-    return [Text("caution", each) for each in card.cautions]
+    return lines
 
 
 def _dates(label: LabelContent) -> Sequence[Block]:
@@ -158,17 +147,17 @@ def _prep_facts(row: PrepRow) -> str:
 CARD_PARTS: Parts[CardContent] = {
     "name": _text("name", lambda card: card.name),
     "riff": _text("quiet", lambda card: card.riff),
-    "both": _both,
-    "lines": _own,
-    "service": _service,
-    "method": _method,
+    "both": _lines(lambda line: (line.first, line.second)),
+    "lines": _lines(lambda line: (line.amount,)),
+    "service": lambda card: [Rows("service", card.service)] if card.service else [],
+    "method": lambda card: [Text("method", each) for each in card.method],
     "strength": _text("quiet", lambda card: _sentence(card.serves, card.strength)),
     "facts": _text(
         "quiet", lambda card: _sentence(card.serves, card.strength, card.standard_drinks)
     ),
     "allergens": _text("allergens", lambda card: card.allergens),
     "credit": _text("quiet", lambda card: card.credit),
-    "cautions": _cautions,
+    "cautions": lambda card: [Text("caution", each) for each in card.cautions],
 }
 LABEL_PARTS: Parts[LabelContent] = {
     "name": _text("name", lambda label: label.name),

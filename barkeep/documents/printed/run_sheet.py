@@ -198,14 +198,18 @@ def _section(title: str, blocks: Sequence[Block]) -> Iterator[Group]:
         yield from ((each,) for each in blocks[1:])
 
 
+def _texts(style: str, texts: Sequence[str]) -> list[Text]:
+    return [Text(style, each) for each in texts]
+
+
 def _heading(sheet: RunSheetContent) -> Iterator[Group]:
     yield (Text("title", sheet.theme),)
     yield (Text("subtitle", sheet.when),)
 
 
 def _verdict(sheet: RunSheetContent) -> Iterator[Group]:
-    short = [Text("short", each) for each in sheet.short]
-    yield from _section("Can it be poured?", [Text("verdict", sheet.verdict), *short])
+    said = [Text("verdict", sheet.verdict), *_texts("short", sheet.short)]
+    yield from _section("Can it be poured?", said)
 
 
 def _steps(sheet: RunSheetContent) -> Iterator[Group]:
@@ -243,25 +247,9 @@ def _set_out(sheet: RunSheetContent) -> Iterator[Group]:
         yield from _table(title, rows)
 
 
-def _draws(sheet: RunSheetContent) -> Iterator[Group]:
-    yield from _table("Drawn from each bottle", sheet.draws)
-
-
 def _table(title: str, rows: tuple[tuple[str, str], ...]) -> Iterator[Group]:
     kept = tuple((amount.replace(" ", NO_BREAK), name) for amount, name in rows)
     yield from _section(title, [Rows("table", kept)] if kept else [])
-
-
-def _shopping(sheet: RunSheetContent) -> Iterator[Group]:
-    yield from _section("To buy", [Tick("step", each) for each in sheet.shopping])
-
-
-def _cautions(sheet: RunSheetContent) -> Iterator[Group]:
-    yield from _section("Please mind", [Text("caution", each) for each in sheet.cautions])
-
-
-def _notes(sheet: RunSheetContent) -> Iterator[Group]:
-    yield from _section("Notes", [Text("note", each) for each in sheet.notes])
 
 
 def _space(sheet: RunSheetContent) -> Iterator[Group]:
@@ -274,11 +262,11 @@ RUN_SHEET_PARTS: Mapping[str, Callable[[RunSheetContent], Iterator[Group]]] = {
     "heading": _heading,
     "verdict": _verdict,
     "steps": _steps,
-    "shopping": _shopping,
+    "shopping": lambda sheet: _section("To buy", [Tick("step", each) for each in sheet.shopping]),
     "set_out": _set_out,
-    "draws": _draws,
+    "draws": lambda sheet: _table("Drawn from each bottle", sheet.draws),
     "drinks": _drinks,
-    "cautions": _cautions,
-    "notes": _notes,
+    "cautions": lambda sheet: _section("Please mind", _texts("caution", sheet.cautions)),
+    "notes": lambda sheet: _section("Notes", _texts("note", sheet.notes)),
     "space": _space,
 }

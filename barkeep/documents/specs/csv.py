@@ -14,8 +14,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from barkeep.documents.csv_records import Record, read_records
-from barkeep.domain.phrases import folded
+from barkeep.documents.foreign_text import Record, columns_in, read_records
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import Problem, UnusableFile
 
@@ -68,7 +67,8 @@ def parts_in_csv(text: str, file: str) -> tuple[SpecParts, ...]:
     if not records:
         expected = f"the first line names the columns: {','.join(COLUMNS)}"
         raise UnusableFile(file, tuple(problems) or (Problem(1, 1, expected),))
-    places = _places(records[0], problems)
+    places, wrong = columns_in(records[0], COLUMNS, REQUIRED, _OTHER_NAMES)
+    problems += wrong
     if problems:
         raise UnusableFile(file, tuple(problems))
     drafts = list(_drafts(records[1:], places, problems))
@@ -76,20 +76,6 @@ def parts_in_csv(text: str, file: str) -> tuple[SpecParts, ...]:
     if problems:
         raise UnusableFile(file, tuple(sorted(problems, key=lambda each: each.line)))
     return parts
-
-
-def _places(header: Record, problems: list[Problem]) -> Mapping[str, int]:
-    """Column -> where it stands in each record, from 0."""
-    names = [folded(each) for each in header.fields]
-    names = [_OTHER_NAMES.get(name, name) for name in names]
-    for column in REQUIRED:
-        if column not in names:
-            problems.append(Problem(header.line, 1, f"the column “{column}” is missing"))
-    for place, name in enumerate(names):
-        if name in COLUMNS and name in names[:place]:
-            message = f"the column “{name}” is there twice"
-            problems.append(Problem(header.line, place + 1, message))
-    return {name: place for place, name in enumerate(names) if name in COLUMNS}
 
 
 def _drafts(

@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from barkeep.documents.csv_records import fields_of_header
+from barkeep.documents.foreign_text import fields_of_header
 from barkeep.documents.specs.csv import parts_in_csv, specs_csv
 from barkeep.documents.specs.jsonld import is_web_page, recipe_text, recipes_in
 from barkeep.documents.specs.markdown import markdown, parts_in_markdown
@@ -169,8 +169,7 @@ def exported(specs: Sequence[Spec], file: str, tree: FamilyTree, units: BarUnits
 
     Raises `UnreadableFile` for a suffix nobody knows.
     """
-    suffix = f".{file.rsplit('.', 1)[-1].casefold()}" if "." in file else ""
-    known = EXPORT_FORMATS.get(suffix)
+    known = EXPORT_FORMATS.get(_suffix(file))
     if known is None:
         names = spoken_list(tuple(EXPORT_FORMATS))
         raise UnreadableFile(file, f"its name must end in {names}, which says what it will be")

@@ -16,7 +16,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
-from barkeep.documents.json_text import read_json
+from barkeep.documents.foreign_text import LARGEST_CHARACTERS, read_json
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import UnreadableFile
 
@@ -180,7 +180,6 @@ def _instructions(method: Sequence[str]) -> list[dict[str, Any]]:
     return [{"@type": "HowToSection", "itemListElement": each} for each in steps]
 
 
-LARGEST_CHARACTERS = 50_000_000
 DEEPEST = 150
 """Elements within elements; no page that was written for people nests deeper."""
 

@@ -4,13 +4,17 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
+from dataclasses import asdict
 from typing import Any
 
-from barkeep.documents.json_text import read_json
+from barkeep.documents.foreign_text import read_json
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import UnreadableFile
 
 FORMAT, VERSION = "barkeep-specs", 1
+_TEXTS = ("name", "glass", "ice", "riff_of", "credit")
+_LISTS = ("lines", "method", "notes", "tags")
+_NOT_WRITTEN = ("row", "number")
 
 
 def is_own_json(text: str) -> bool:
@@ -45,19 +49,10 @@ def _read(spec: Any, number: int, file: str) -> SpecParts:
     serves = spec.get("serves")
     if serves is not None and (isinstance(serves, bool) or not isinstance(serves, int | float)):
         raise UnreadableFile(file, f"{where}: “serves” must be a number")
-    return SpecParts(
-        name=_text(spec, "name", where, file),
-        lines=_list(spec, "lines", where, file),
-        method=_list(spec, "method", where, file),
-        glass=_text(spec, "glass", where, file),
-        ice=_text(spec, "ice", where, file),
-        notes=_list(spec, "notes", where, file),
-        riff_of=_text(spec, "riff_of", where, file),
-        serves=None if serves is None else float(serves),
-        tags=_list(spec, "tags", where, file),
-        credit=_text(spec, "credit", where, file),
-        number=number,
-    )
+    fields: dict[str, Any] = {each: _text(spec, each, where, file) for each in _TEXTS}
+    fields |= {each: _list(spec, each, where, file) for each in _LISTS}
+    served = None if serves is None else float(serves)
+    return SpecParts(**fields, serves=served, number=number)
 
 
 def _text(spec: Mapping[str, Any], key: str, where: str, file: str) -> str:
@@ -75,16 +70,5 @@ def _list(spec: Mapping[str, Any], key: str, where: str, file: str) -> tuple[str
 
 
 def _written(spec: SpecParts) -> dict[str, Any]:
-    fields: dict[str, Any] = {
-        "name": spec.name,
-        "lines": list(spec.lines),
-        "method": list(spec.method),
-        "glass": spec.glass,
-        "ice": spec.ice,
-        "notes": list(spec.notes),
-        "riff_of": spec.riff_of,
-        "serves": spec.serves,
-        "tags": list(spec.tags),
-        "credit": spec.credit,
-    }
+    fields = {name: value for name, value in asdict(spec).items() if name not in _NOT_WRITTEN}
     return {key: value for key, value in fields.items() if value or key in ("name", "lines")}

@@ -53,6 +53,14 @@ def to_quantity(amount: Amount, unit: Unit, units: BarUnits = US_UNITS) -> float
     return _converted(amount, _DIMENSION[unit], _WANTED[unit], units)
 
 
+def quantity_in(text: str, unit: Unit, units: BarUnits = US_UNITS) -> float:
+    """What an amount that is written with its unit comes to in `unit`, as `to_quantity` says.
+
+    Raises `AmountError`, `NegativeAmount` or `WrongDimension`.
+    """
+    return to_quantity(parse_amount(text, units), unit, units)
+
+
 def read_amount(text: str, unit: Unit, units: BarUnits = US_UNITS) -> float:
     """An amount in `unit`; a bare number is so many of that unit, which is said beside it.
 

@@ -82,7 +82,7 @@ def parse_level(text: str, container: Container, units: BarUnits = US_UNITS) -> 
     or `WeightAboveFull`; for a height `HeightAboveBottle`.
     """
     plain = spaced(text.strip())
-    share = _share(plain, container.unit)
+    share = share_in(plain, container.unit)
     if share is not None:
         return _within(judged(share, container.size), container)
     amount = _one_amount(text, plain, container.unit, units)
@@ -183,8 +183,12 @@ _MEASURED: Mapping[Unit, tuple[CountMethod, float]] = {
 }
 
 
-def _share(text: str, unit: Unit) -> float | None:
-    """The share of a bottle that a text names, None where it names an amount instead."""
+def share_in(text: str, unit: Unit) -> float | None:
+    """The share of a bottle that a text names, None where it names an amount instead.
+
+    >>> share_in("25 %", "ml"), share_in("315 ml", "ml")
+    (0.25, None)
+    """
     percent = _PERCENT.fullmatch(text)
     if percent:
         return float(percent["number"].replace(",", ".")) / 100.0

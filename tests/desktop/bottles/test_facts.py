@@ -182,7 +182,7 @@ class TestDasher:
 
     def test_a_pour_in_dashes_is_that_bottle_s(self, page, screen, qtbot):
         bitters = choose(page, "Ninepin Aromatic bitters")
-        page.bar.inventory.set_dasher(bitters.id, 0.5)
+        page.bar.counting.set_dasher(bitters.id, 0.5)
         dialog = ask(screen, "pour")
         qtbot.keyClicks(dialog.amount, "4 dashes")
         assert dialog.outcome.text() == "Leaves 78 of 200 ml"

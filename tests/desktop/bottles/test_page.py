@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from types import SimpleNamespace
-
 import pytest
 from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtGui import QAccessible, QKeySequence
@@ -24,6 +22,7 @@ from barkeep.desktop.bottles.rows import (
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, LEVEL_ROLE
 from barkeep.desktop.widgets.levels import LevelGauge, LevelReading
+from barkeep.documents.bottles_csv import ListedBottle
 from barkeep.domain.bottles.bottle import Label
 from barkeep.domain.phrases import folded
 from tests.desktop.bottles.bottle_page import bottle_named, bottles_page, ledger, texts, titles
@@ -650,7 +649,7 @@ def takes_focus(widget: QWidget) -> bool:
 def test_five_hundred_bottles_are_shown_found_and_changed(qtbot, tmp_path, clock):
     """How long it takes is printed by `tests/benchmarks/test_large_bars.py`."""
     with Bar.open(tmp_path / "big.bar", clock=clock) as bar:
-        bar.inventory.import_rows([imported(number) for number in range(500)])
+        bar.imports.bottles([imported(number) for number in range(500)])
         with bottles_page(bar, qtbot, tmp_path) as page:
             screen = page.screen
             assert len(titles(screen)) == 500
@@ -665,4 +664,4 @@ def test_five_hundred_bottles_are_shown_found_and_changed(qtbot, tmp_path, clock
 def imported(number: int):
     kind = ("bourbon", "london-dry-gin", "dry-vermouth")[number % 3]
     draft = Label(f"Bottle {number}", "Ninepin", kind, 700.0, price=float(number))
-    return SimpleNamespace(line=number + 1, draft=draft, level=None, opened=None, tare=None)
+    return ListedBottle(number + 1, draft)

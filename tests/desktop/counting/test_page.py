@@ -363,7 +363,7 @@ def test_a_bottle_nobody_has_weighed_says_what_to_do(page, counting, press):
     press(KEY.Key_Return)
     assert "weigh it once full or once empty first" in counting.view.problem.text()
     assert counted(counting)[place] is None
-    page.bar.inventory.learn_tare(genever.id, 500.0)
+    page.bar.counting.learn_tare(genever.id, 500.0)
     counting.view.go_to(place)
     press(KEY.Key_Return)
     press("812 g")
@@ -462,7 +462,7 @@ def test_totals_add_up_liquids_only():
 
 def test_a_sealed_bottle_found_as_expected_stays_sealed(bar):
     sealed = next(each for each in bar.snapshot.bottles if each.level.state == "sealed")
-    bar.inventory.count({sealed.id: as_expected(sealed).measured})
+    bar.counting.count({sealed.id: as_expected(sealed).measured})
     now = next(each for each in bar.snapshot.bottles if each.id == sealed.id)
     assert now.level.state == "sealed"
 

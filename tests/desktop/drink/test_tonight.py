@@ -111,7 +111,7 @@ def test_emptying_a_bottle_is_seen_at_once(bar, page, qtbot):
     same = [b for b in bar.snapshot.bottles if b.ingredient == poured.bottle.ingredient]
     for each in same:
         if each.level.amount:
-            bar.inventory.count({each.id: MeasuredLevel(0.0, "volume", 5.0)})
+            bar.counting.count({each.id: MeasuredLevel(0.0, "volume", 5.0)})
     page.settle(qtbot)
     assert page.screen.current.spec.name == wanted.spec.name
     assert page.screen.current == drink(bar, wanted.spec.name)

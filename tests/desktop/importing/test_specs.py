@@ -9,7 +9,7 @@ from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
 from PySide6.QtGui import QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QApplication, QFileDialog, QLabel
 
-from barkeep.application.spec_imports import Decision, NamedText, preview
+from barkeep.application.imports import Decision, NamedText, preview
 from barkeep.desktop.importing.bottles import ImportDialog
 from barkeep.desktop.importing.files import import_files, import_texts
 from barkeep.desktop.importing.specs import ImportSpecsDialog, import_columns, import_rows

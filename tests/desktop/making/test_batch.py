@@ -180,7 +180,7 @@ def test_all_there_is_offered_is_no_more_than_there_is(window, qtbot):
         for each in window.bar.snapshot.bottles
         if each.ingredient == "london-dry-gin" and each.level.state == "open"
     )
-    window.bar.inventory.count({gin.id: MeasuredLevel(315.7, "volume", 5.0)})
+    window.bar.counting.count({gin.id: MeasuredLevel(315.7, "volume", 5.0)})
     dialog = opened(window, "Request Stop", qtbot)
     dialog.target.setCurrentIndex(dialog.target.findData("from:london-dry-gin"))
     have = supply_of(window.bar.snapshot).total_of_kind(

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from barkeep.documents.json_text import DEEPEST, read_json
+from barkeep.documents.foreign_text import DEEPEST, read_json
 from barkeep.documents.specs.jsonld import (
     is_web_page,
     linked_data,

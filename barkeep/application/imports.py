@@ -1,17 +1,27 @@
-"""Specs out of documents: looked at before anything is written, then all of them or none."""
+"""Bottles and specs out of files, all of them or none; specs are looked at before."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from datetime import date, datetime, time
 from functools import partial
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from barkeep.application.done import Done
-from barkeep.application.session import Session
+from barkeep.application.session import UseCases
+from barkeep.application.shelving import (
+    bottle_there,
+    checked_draft,
+    count_one,
+    product_there,
+    put_last,
+)
+from barkeep.application.specs import refuse_taken_names
 from barkeep.documents.specs.files import kind_of, parts_in_file, placed
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Label, Product
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.differences import Differences, compared, same_spec
@@ -19,15 +29,20 @@ from barkeep.domain.spec_text.parts import SpecParts, read_parts, text_of_parts
 from barkeep.domain.spec_text.text import ReadSpec, each_spec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import (
-    DuplicateName,
     InvalidField,
     Problem,
     Stopped,
+    TwoIngredients,
     UnreadableFile,
     UnusableFile,
+    UserError,
 )
+from barkeep.store import bottles as bottle_rows
 from barkeep.store import specs as spec_rows
 from barkeep.store.unit_of_work import UnitOfWork
+
+if TYPE_CHECKING:
+    from barkeep.documents.bottles_csv import ListedBottle
 
 Progress = Callable[[int, int], bool]
 """Called with how much is done and of how much; whether to go on."""
@@ -359,55 +374,11 @@ class ImportedSpecs:
     kept: tuple[str, ...] = ()
 
 
-def import_previewed(
-    session: Session,
-    looked_at: ImportPreview,
-    decisions: Mapping[int, Decision],
-    progress: Progress | None = None,
-) -> Done[ImportedSpecs]:
-    """Bring in what was looked at, all of it or nothing; one step of undo.
-
-    `decisions` are by the place in `looked_at.differing`; without one, mine is
-    kept. Raises `Stopped` where `progress` says not to go on, `DuplicateName`
-    for a name that is taken, and `InvalidField` for a classic that cannot be
-    replaced and for a spec that is no longer as it was compared.
-    """
-    adding = [each.spec for each in looked_at.new]
-    replacing: list[Differing] = []
-    kept: list[str] = []
-    for place, each in enumerate(looked_at.differing):
-        decided = decisions.get(place, Decision())
-        if decided.choice == "add":
-            name = " ".join(decided.name.split()) or each.free_name
-            adding.append(replace(each.incoming.spec, name=name))
-        elif decided.choice == "take_theirs":
-            replacing.append(_replaceable(each))
-        else:
-            kept.append(each.mine.name)
-    count = len(adding) + len(replacing)
-    step = StepCount(count, progress or go_on, "The import")
-    with session.writing(f"Import {count} spec{'s' * (count != 1)}") as work:
-        _refuse_taken(session, work, adding)
-        _replace_all(work, replacing, step)
-        _add_all(work, adding, step)
-    names = tuple(each.name for each in adding), tuple(each.mine.name for each in replacing)
-    return session.finished(work, lambda _bar: ImportedSpecs(*names, tuple(kept)))
-
-
 def _replaceable(each: Differing) -> Differing:
     if not each.replaceable:
         what = "it is a classic that barkeep brings along; keep it, or add theirs under a name"
         raise InvalidField("spec", each.mine.name, what)
     return each
-
-
-def _refuse_taken(session: Session, work: UnitOfWork, adding: Sequence[Spec]) -> None:
-    taken = set(spec_rows.taken_names(work.connection))
-    taken |= {folded(each.name) for each in session.shipped.classics}
-    for spec in adding:
-        if folded(spec.name) in taken:
-            raise DuplicateName("spec", spec.name)
-        taken.add(folded(spec.name))
 
 
 def _replace_all(work: UnitOfWork, replacing: Sequence[Differing], steps: StepCount) -> None:
@@ -419,7 +390,7 @@ def _replace_all(work: UnitOfWork, replacing: Sequence[Differing], steps: StepCo
         if spec_id is None or there is None or not same_spec(there, each.mine):
             raise InvalidField("spec", each.mine.name, CHANGED)
         theirs = replace(each.incoming.spec, name=there.name, added=there.added, classic=False)
-        work.put("spec", (spec_id,), spec_rows.spec_row(theirs))
+        work.put("spec", (spec_id,), theirs)
     steps.go(len(replacing))
 
 
@@ -427,6 +398,119 @@ def _add_all(work: UnitOfWork, adding: Sequence[Spec], steps: StepCount) -> None
     today, before = work.at.date(), steps.done
     for start in range(0, len(adding), AT_A_TIME):
         some = adding[start : start + AT_A_TIME]
-        rows = [spec_rows.spec_row(replace(each, added=today, classic=False)) for each in some]
-        work.insert("spec", rows)
+        work.insert("spec", (replace(each, added=today, classic=False) for each in some))
         steps.go(before + start + len(some))
+
+
+@dataclass(frozen=True, slots=True)
+class ImportedBottles:
+    """What came in with a file: products that were new, and bottles."""
+
+    products: int
+    bottles: int
+
+
+@dataclass
+class _Import:
+    """A file while it is taken in; `made` holds the row each new product came in with."""
+
+    work: UnitOfWork
+    tree: FamilyTree
+    made: dict[int, ListedBottle] = field(default_factory=dict)
+
+
+def _located(error: UserError, row: ListedBottle) -> Problem:
+    """A problem at the field that the error is about, at the row's first where it names none."""
+    name = error.field if isinstance(error, InvalidField) else None
+    name = "ingredient" if isinstance(error, TwoIngredients) else name
+    return Problem(row.line, row.columns.get(name or "", 1), str(error))
+
+
+def _take_in(taken: _Import, row: ListedBottle) -> None:
+    """Receive one bottle, open and count it."""
+    work = taken.work
+    draft = checked_draft(row.draft, taken.tree)
+    product = _product_for(taken, draft, row)
+    bottle_id = put_last(work, product, replace(row.facts, received=work.at.date()))
+    work.append(bottle_id, "receive", draft.size)
+    if row.opened is not None:
+        work.append(bottle_id, "open", at=_opened_at(row.opened, work.at))
+    if row.level is not None:
+        count_one(work, bottle_there(work, bottle_id), row.level)
+
+
+def _product_for(taken: _Import, draft: Label, row: ListedBottle) -> Product:
+    """The product, which the bar has, an earlier row brought, or this one brings."""
+    known = bottle_rows.product_named(taken.work.connection, draft)
+    if known is None:
+        (product_id,) = taken.work.insert("product", [draft])
+        taken.made[product_id] = row
+        return product_there(taken.work, product_id)
+    if known.ingredient != draft.ingredient:
+        here, there = map(taken.tree.in_sentence, (draft.ingredient, known.ingredient))
+        earlier = taken.made.get(known.id)
+        if earlier:
+            raise TwoIngredients(here, there, earlier.line)
+        raise InvalidField("ingredient", here, f"the bar has {known.title} as {there}")
+    return known
+
+
+def _opened_at(day: date, now: datetime) -> datetime:
+    if day > now.date():
+        raise InvalidField("opened", day, "that day is still to come")
+    return min(datetime.combine(day, time(12)), now)
+
+
+class Imports(UseCases):
+    """The use cases of `bar.imports`."""
+
+    def bottles(self, rows: Sequence[ListedBottle], file: str = "") -> Done[ImportedBottles]:
+        """Take in all rows or none. Raises `UnusableFile` with every row that cannot be used."""
+        problems: list[Problem] = []
+        label = f"Import {len(rows)} bottle{'s' * (len(rows) != 1)}"
+        with self._session.writing(label) as work:
+            taken = _Import(work, self._session.tree)
+            for row in rows:
+                try:
+                    _take_in(taken, row)
+                except UserError as error:
+                    problems.append(_located(error, row))
+            if problems:
+                raise UnusableFile(file or "the file", tuple(problems))
+        return self._session.finished(
+            work, lambda _bar: ImportedBottles(len(taken.made), len(rows))
+        )
+
+    def specs(
+        self,
+        looked_at: ImportPreview,
+        decisions: Mapping[int, Decision] | None = None,
+        progress: Progress | None = None,
+    ) -> Done[ImportedSpecs]:
+        """Bring in what was looked at, all of it or nothing; one step of undo.
+
+        `decisions` are by the place in `looked_at.differing`; without one, mine is
+        kept. Raises `Stopped` where `progress` says not to go on, `DuplicateName`
+        for a name that is taken, and `InvalidField` for a classic that cannot be
+        replaced and for a spec that is no longer as it was compared.
+        """
+        adding = [each.spec for each in looked_at.new]
+        replacing: list[Differing] = []
+        kept: list[str] = []
+        for place, each in enumerate(looked_at.differing):
+            decided = (decisions or {}).get(place, Decision())
+            if decided.choice == "add":
+                name = " ".join(decided.name.split()) or each.free_name
+                adding.append(replace(each.incoming.spec, name=name))
+            elif decided.choice == "take_theirs":
+                replacing.append(_replaceable(each))
+            else:
+                kept.append(each.mine.name)
+        count = len(adding) + len(replacing)
+        step = StepCount(count, progress or go_on, "The import")
+        with self._session.writing(f"Import {count} spec{'s' * (count != 1)}") as work:
+            refuse_taken_names(self._session, work, adding)
+            _replace_all(work, replacing, step)
+            _add_all(work, adding, step)
+        names = tuple(each.name for each in adding), tuple(each.mine.name for each in replacing)
+        return self._session.finished(work, lambda _bar: ImportedSpecs(*names, tuple(kept)))

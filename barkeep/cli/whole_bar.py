@@ -1,0 +1,99 @@
+"""`barkeep setting`, `sample`, `undo` and `redo`: what concerns a bar as a whole."""
+
+from __future__ import annotations
+
+from dataclasses import asdict
+from pathlib import Path
+
+from barkeep.application.bar import Bar
+from barkeep.application.settings import (
+    OUNCE_WORDS,
+    SETTINGS,
+    kept_in_words,
+    setting_named,
+    style_word,
+)
+from barkeep.cli.arguments import Arguments, argument, command
+from barkeep.cli.bar_source import in_bar, opened_bar
+from barkeep.cli.output import Answer, table
+from barkeep.domain.bar.snapshot import Settings
+
+
+@command(
+    argument(
+        "key",
+        metavar="KEY",
+        nargs="?",
+        help=f"{', '.join(each.key for each in SETTINGS)} (default: list them all)",
+    ),
+    argument(
+        "value",
+        metavar="VALUE",
+        nargs="*",
+        help="what it shall be: us or imperial for ounce; ml for dash; as-written, oz, ml, cl "
+        "or parts for shown-in; yes or no for classics; “Balance 1 to 5, Flavour 1 to 10” for "
+        "scales; “small ladle=1.5 oz” for measure, “small ladle=” to take "
+        "it away (left out: say what it is)",
+    ),
+)
+def setting(arguments: Arguments) -> Answer:
+    """List the settings, say one, or change it."""
+    words = None if arguments.key is None else setting_named(arguments.key)
+    with opened_bar(arguments) as bar:
+        before, kept = bar.snapshot.settings, ""
+        if words is not None and arguments.value:
+            wanted = words.read(before, " ".join(arguments.value))
+            kept = kept_in_words(bar.snapshot, wanted)
+            bar.settings.change(wanted)
+        settings = bar.snapshot.settings
+    if words is None:
+        shown = table(("setting", "value"), ((each.key, each.say(settings)) for each in SETTINGS))
+    elif arguments.value:
+        now = "is now" if settings != before else "was already"
+        shown = f"{words.key} {now} {words.say(settings)}.{f' {kept}.' if kept else ''}"
+    else:
+        shown = f"{words.key} is {words.say(settings)}. {words.hint()}"
+    return Answer(lambda: {"settings": _json(settings)}, shown)
+
+
+def _json(settings: Settings) -> dict[str, object]:
+    return {
+        "name": settings.name,
+        "currency": settings.currency,
+        "ounce": OUNCE_WORDS[settings.ounce],
+        "dash_ml": settings.dash_ml,
+        "shown_in": style_word(settings.shown_in),
+        "country": settings.country,
+        "classics": settings.classics,
+        "scales": [asdict(scale) for scale in settings.scales],
+        "measures": [
+            {**asdict(measure), "volume_ml": measure.volume_ml} for measure in settings.measures
+        ],
+    }
+
+
+@command(argument("file", metavar="FILE", help="a new file; none is ever written over"))
+def sample(arguments: Arguments) -> Answer:
+    """Build the sample bar."""
+    from barkeep.application.sample import build  # what builds it is of no use to other bars
+
+    path = Path(arguments.file).expanduser().absolute()
+    build(path)
+    said = f"The sample bar is in {path}. Everything in it is invented."
+    return Answer(lambda: {"file": str(path)}, said)
+
+
+@command()
+@in_bar
+def undo(_arguments: Arguments, bar: Bar) -> Answer:
+    """Undo one change, and say which it was."""
+    label = bar.undo().label
+    return Answer(lambda: {"undone": label}, f"Undone: {label}.")
+
+
+@command()
+@in_bar
+def redo(_arguments: Arguments, bar: Bar) -> Answer:
+    """Redo one change, and say which it was."""
+    label = bar.redo().label
+    return Answer(lambda: {"redone": label}, f"Done again: {label}.")
