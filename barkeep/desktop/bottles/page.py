@@ -253,6 +253,8 @@ class BottlesScreen(TableScreen[BottleRow]):
     def show_thing(self, thing: object) -> None:
         """Choose a bottle by its id, or search for the words that were given."""
         self.leave_count()
+        if self.is_counting:
+            return
         super().show_thing(thing)
         if isinstance(thing, str):
             self.search.set_text(thing)
@@ -312,8 +314,11 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.counting.begin()
 
     def leave_count(self) -> None:
-        """Back to the list; the counts stay as they are, and nothing is written."""
-        if self.is_counting:
+        """Back to the list; the counts stay as they are, and nothing is written.
+
+        An amount that is being typed is taken over first; one that cannot be read keeps the count.
+        """
+        if self.is_counting and self.counting.settle():
             self._show_counting(False)
             self._remind_of_count()
             self.focus_list()

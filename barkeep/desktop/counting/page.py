@@ -79,10 +79,10 @@ class CountingPage(QWidget):
         self.said = ElidedLabel()
         self.progress = QProgressBar()
         self.everything = _chip("Sealed, empty and pantry too", self._on_everything)
-        self.leave_button = button("Leave", self.left.emit)
+        self.leave_button = button("Leave", self._leave)
         self.confirm_button = primary_button("Confirm…", self.confirmed.emit, "check")
         self.table: RowTable[CountRow] = RowTable(count_columns(), self)
-        self.view = CountingView()
+        self.view = CountingView(self.settle)
         self.legend = KeyLegend(KEYS, MARKS)
         self.pages = self._prepare_pages()
         self._lay_out()
@@ -120,6 +120,7 @@ class CountingPage(QWidget):
     def refresh(self) -> None:
         """Ask the snapshot again, staying with the present bottle."""
         present = self.present
+        typing = self.view.entry.text() if self.view.is_entering else None
         self.view.close_entry()
         snapshot = self._context.bar.snapshot
         rows = self.count.rows(
@@ -130,11 +131,13 @@ class CountingPage(QWidget):
         kept = present.bottle.id if present else None
         place = next((n for n, row in enumerate(rows) if row.bottle.id == kept), 0)
         self.view.go_to(place)
+        if typing is not None and self.present and self.present.bottle.id == kept:
+            self.view.open_entry(typing, select=False)
         self._sum_up()
 
     def confirm(self, write: Callable[[], object]) -> None:
         """Show what would be written, and write it once that is confirmed."""
-        if self.view.is_entering and not self._take_exactly(self.view.entry.text()):
+        if not self.settle():
             return
         if not len(self.count):
             self.say("Nothing is counted yet, so there is nothing to confirm")
@@ -153,11 +156,23 @@ class CountingPage(QWidget):
         number = self.view.row
         return self.table.rows[number] if 0 <= number < len(self.table.rows) else None
 
+    def settle(self) -> bool:
+        """Take over an amount that is being typed; False while it cannot be read."""
+        text = self.view.entry.text() if self.view.is_entering else ""
+        if text.strip():
+            return self._take_exactly(text)
+        self.view.close_entry()
+        return True
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
-            self.left.emit()
+            self._leave()
             return
         super().keyPressEvent(event)
+
+    def _leave(self) -> None:
+        if self.settle():
+            self.left.emit()
 
     # What the keys do
 

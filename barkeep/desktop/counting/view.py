@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import (
     QModelIndex,
     QPointF,
@@ -185,8 +187,10 @@ class CountingView(QTableView):
     picked = Signal(int, float)
     """Row, and the share of the size that was clicked."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, settle: Callable[[], bool], parent: QWidget | None = None) -> None:
+        """`settle` takes over what is being typed, and says whether nothing is left of it."""
         super().__init__(parent)
+        self.settle = settle
         prepare_view(self, "Bottles to count")
         self.setSortingEnabled(False)
         self.setItemDelegate(BigRowDelegate(self))
@@ -344,7 +348,9 @@ class CountingView(QTableView):
         return True
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        self.close_entry()
+        if not self.settle():
+            event.accept()  # what was typed cannot be read yet: it stays, and so does its row
+            return
         super().mousePressEvent(event)
         index = self.indexAt(event.position().toPoint())
         if index.isValid() and event.button() == Qt.MouseButton.LeftButton:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import pytest
 from PySide6.QtCore import QModelIndex, Qt
@@ -362,3 +362,65 @@ def test_five_sealed_bottles_leave_nothing_to_count_and_escape_leaves(
         type_keys("<Space>")  # shows all of them
         type_keys("F<Space>")
         assert window.current.counting.summary.text().startswith("2 of 5 bottles counted")
+
+
+# An amount that is being typed, and something else is done
+
+
+@pytest.fixture
+def shelf(window, qtbot):
+    """The count of the shelf in the real window, an amount begun for its first bottle."""
+    page = window.show_page("bottles")
+    window.current.count_shelf()
+    type_keys("<Enter>333 ml")
+    assert page.counting.view.is_entering
+    return page
+
+
+def click_on(shelf, row, qtbot):
+    view = shelf.counting.view
+    place = view.visualRect(view.model().index(row, 0)).center()
+    qtbot.mouseClick(view.viewport(), Qt.MouseButton.LeftButton, pos=place)
+
+
+def counted_ml(shelf):
+    return {key: round(each.amount) for key, each in shelf.count.levels.items()}
+
+
+def test_a_click_on_another_bottle_takes_it_over(shelf, qtbot):
+    first = shelf.counting.present.bottle.id
+    click_on(shelf, 2, qtbot)
+    assert counted_ml(shelf) == {first: 333}
+    assert shelf.counting.view.row == 2
+
+
+def test_a_click_does_not_lose_what_cannot_be_read(shelf, qtbot, window):
+    type_keys(" of it")
+    click_on(shelf, 2, qtbot)
+    view = shelf.counting.view
+    assert (view.row, view.entry.text(), counted_ml(shelf)) == (0, "333 ml of it", {})
+    assert "333 ml of it" in view.problem.text()
+
+
+@pytest.mark.parametrize("leave", ["button", "menu"])
+def test_leaving_takes_it_over(shelf, leave, window):
+    first = shelf.counting.present.bottle.id
+    if leave == "button":
+        shelf.counting.leave_button.click()
+    else:
+        shelf.actions_by_key["leave"].trigger()
+    assert not shelf.is_counting and counted_ml(shelf) == {first: 333}
+    assert "1 bottle counted and not written down yet." in shelf.banner.text
+
+
+def test_leaving_waits_for_what_cannot_be_read(shelf, window):
+    type_keys(" of it")
+    shelf.counting.leave_button.click()
+    assert shelf.is_counting and shelf.counting.view.entry.text() == "333 ml of it"
+
+
+def test_another_change_of_the_bar_leaves_it_as_it_is(shelf, window):
+    settings = window.bar.snapshot.settings
+    window.bar.settings.change(replace(settings, currency="GBP"))
+    assert shelf.counting.view.is_entering
+    assert shelf.counting.view.entry.text() == "333 ml"
