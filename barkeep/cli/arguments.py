@@ -176,6 +176,8 @@ def parse(argv: Sequence[str] | None = None) -> Arguments:
     arguments = parser.parse_args(written, Arguments(bar=None, sample=False, json=False))
     if arguments.bar is not None and arguments.sample:
         parser.error("--bar and --sample name two different bars")
+    if arguments.bar == "":
+        parser.error("--bar names no file: it is empty")
     return arguments
 
 

@@ -189,3 +189,10 @@ def test_what_is_there_is_rounded_down_too(barkeep, bar):
     barkeep("--bar", bar, "count", "Lime juice", "209.7 ml")
     words = ("--bar", bar, "batch", "Request Stop", "--serves", "12")
     assert "Short of lime juice: 266 ml needed, 209 ml there." in barkeep(*words).out
+
+
+def test_boiling_water_is_there_as_water_is(barkeep, bar):
+    """It is nothing but water, which always is."""
+    answer = barkeep("--bar", bar, "batch", "Grog", "--serves", "8", "--json").answer
+    assert "boiling water" in {each["ingredient"].lower() for each in answer["lines"]}
+    assert "boiling water" not in {each["ingredient"].lower() for each in answer["short"]}

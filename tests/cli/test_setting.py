@@ -217,6 +217,18 @@ class TestOwnMeasures:
         return lambda text: barkeep("--bar", bar, "setting", "measure", text)
 
     @pytest.fixture
+    def read_lines(self, barkeep, bar, tmp_path):
+        """A spec of these lines, as this bar reads it."""
+
+        def read(text: str):
+            file = tmp_path / "read.txt"
+            file.write_text(f"Drink\n{text}\n", encoding="utf-8")
+            (spec,) = barkeep("--bar", bar, "spec", "read", file, "--json").answer["specs"]
+            return spec
+
+        return read
+
+    @pytest.fixture
     def shown(self, barkeep, bar):
         """The lines of a spec as they are shown."""
         return lambda: barkeep("--bar", bar, "spec", "show", "Milepost").out.splitlines()[1:3]
@@ -322,3 +334,31 @@ class TestOwnMeasures:
         barkeep("--bar", bar, "setting", "shown-in", "ml")
         assert shown()[1].startswith("20 ml lime juice")
         assert shown()[1].endswith("(written: 2 thimbles lime juice)")
+
+    @pytest.mark.parametrize(
+        ("line", "read"),
+        [
+            ("a small ladle gin", (1.0, "small ladle")),
+            ("small ladle gin", (1.0, "small ladle")),
+            ("half a small ladle of gin", (0.5, "small ladle")),
+            ("ladle gin", (1.0, "ladle")),
+            ("2 ladles gin", (2.0, "ladle")),
+        ],
+    )
+    def test_the_longest_name_wins(self, read_lines, set_measure, line, read):
+        set_measure("ladle = 45 ml; small ladle = 2 oz")
+        spec = read_lines(line)
+        assert spec["problems"] == []
+        assert [(each["amount"], each["unit"]) for each in spec["lines"]] == [read]
+
+    @pytest.mark.parametrize("line", ["1 large ladle gin", "2 big ladles gin"])
+    def test_another_size_of_one_is_asked_about(self, read_lines, set_measure, line):
+        set_measure("ladle = 45 ml")
+        spec = read_lines(line)
+        assert "is no unit that is known" in spec["problems"][0]["message"]
+
+    def test_the_plural_of_one_is_the_same(self, set_measure):
+        set_measure("small ladle = 2 oz")
+        refused = set_measure("small ladles = 3 oz")
+        assert refused.status == 1
+        assert "“small ladle” is there already, and it would be read as that" in refused.err

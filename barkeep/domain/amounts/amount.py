@@ -261,7 +261,13 @@ def _plain_number(word: str) -> float:
 
 
 def _lone_unit(text: str, units: BarUnits) -> ReadAmount | None:
-    """One of a unit that needs no number: *splash of soda water*, *dash orange bitters*."""
+    """One of a unit that needs no number: *splash of soda water*, *dash orange bitters*.
+
+    A measure of the owner's own needs none either: *ladle gin*.
+    """
+    own, end = unit_at(text, 0, units)
+    if own is not None and units.measure(own) is not None and text[end : end + 1] == " ":
+        return ReadAmount(value=1.0, high=None, unit=own, end=end, unit_at=0)
     found = re.match(r"(?P<word>[^\W\d_]+)(?P<of>[ ]of)?[ ]", text)
     unit = unit_named(found["word"], units) if found else None
     if found is None or unit is None or not (found["of"] or unit in _ALONE):

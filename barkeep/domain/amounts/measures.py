@@ -179,6 +179,11 @@ def _own_measure(name: str, size: str, units: BarUnits) -> OwnMeasure:
         raise InvalidField("measure", name, "its name is one to three words of letters")
     if unit_named(name, replace(units, own=())) is not None:
         raise InvalidField("measure", name, "it is a unit already")
+    other = unit_named(name, units)
+    if other is not None:
+        raise InvalidField(
+            "measure", name, f"“{other}” is there already, and it would be read as that"
+        )
     if name.split()[0] in _NOT_FIRST or name in HOW_FULL:
         raise InvalidField("measure", name, "it would be read as part of an amount")
     amount, volume_ml = _volume_of(f"{name} = {size}", size, units)

@@ -18,6 +18,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.contents import Content
 from barkeep.domain.drink.ice import is_carbonated
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.making.house_made import freely_there
 from barkeep.domain.pouring.supply import supply_of
 
 STRONG_FLAVOURS = ("bitters", "absinthe", "spice", "saline-solution")
@@ -156,7 +157,7 @@ def _within(line: BatchLine, content: Content, target: Target, snapshot: Snapsho
         most = target.amount if near else line.exact
         return _no_more_than(replace(line, exact=most), most)
     supply = supply_of(snapshot)
-    if line.ingredient not in supply.always:
+    if not freely_there(line.ingredient, snapshot):
         have = supply.total_of_kind(line.ingredient, tree)
         if line.exact <= have < line.amount:
             return _no_more_than(line, have)

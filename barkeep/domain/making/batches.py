@@ -40,6 +40,7 @@ from barkeep.domain.making.batch_measures import (
     measured_out,
     most_ml,
 )
+from barkeep.domain.making.house_made import freely_there
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import no_amount
 from barkeep.domain.specs.left_out import LeftOut, left_out_of
@@ -236,14 +237,15 @@ def _from(spec: Spec, one: Analysis, ingredient: str, amount: float, tree: Famil
 
 def _positive(spec: Spec, what: str, value: float) -> float:
     if not (math.isfinite(value) and value > 0.0):
-        raise CannotBatch(spec.name, f"a {what} is more than nothing")
+        article = "an" if what[0] in "aeiou" else "a"
+        raise CannotBatch(spec.name, f"{article} {what} is more than nothing")
     return value
 
 
 def _shortages(lines: Sequence[BatchLine], snapshot: Snapshot) -> Iterator[Shortage]:
     supply, tree = supply_of(snapshot), snapshot.knowledge.tree
     for line in lines:
-        if line.ingredient in supply.always:
+        if freely_there(line.ingredient, snapshot):
             continue
         have = supply.total_of_kind(line.ingredient, tree)
         if have < line.exact * (1.0 - 1e-9):

@@ -123,7 +123,7 @@ def most_made(recipe: MadeFrom, snapshot: Snapshot) -> float | None:
     """How much the bar's inputs give at most; None where all of them are always there."""
     most = math.inf
     for each in recipe.inputs:
-        if not _freely_there(each.ingredient, snapshot):
+        if not freely_there(each.ingredient, snapshot):
             there = sum(b.level.amount for b in _bottles(each.ingredient, snapshot))
             if snapshot.knowledge.tree[each.ingredient].unit == "each":
                 there = math.floor(there + LEAST)
@@ -147,7 +147,7 @@ def _inputs(batch: MadeFrom, snapshot: Snapshot) -> Iterator[InputPlan]:
     for each in batch.inputs:
         key, unit = each.ingredient, tree[each.ingredient].unit
         need = float(math.ceil(each.amount - LEAST)) if unit == "each" else each.amount
-        if _freely_there(key, snapshot):
+        if freely_there(key, snapshot):
             yield InputPlan(key, unit, need, always_there=True)
         else:
             yield InputPlan(key, unit, need, tuple(_draws(key, need, snapshot, taken)))
@@ -174,7 +174,7 @@ def _bottles(key: str, snapshot: Snapshot) -> Iterator[Bottle]:
         yield from pour_order(b for b in found if b.product.unit == tree[key].unit)
 
 
-def _freely_there(key: str, snapshot: Snapshot) -> bool:
+def freely_there(key: str, snapshot: Snapshot) -> bool:
     """Always there itself or as a kind of it, or nothing but another form of what is: hot water."""
     always, knowledge = snapshot.always_there, snapshot.knowledge
     if key in always or not always.isdisjoint(knowledge.tree.descendants(key)):

@@ -13,6 +13,7 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.making.batch_measures import BatchLine, ForVessel
 from barkeep.domain.making.batches import Batch, rounds_of
+from barkeep.domain.making.house_made import freely_there
 from barkeep.domain.specs.glasses import Glass
 from barkeep.errors import UserError
 from barkeep.shipped_data import Limits, Positive, Text, by_key, parse, table_in
@@ -104,7 +105,7 @@ def _whole(batch: Batch, snapshot: Snapshot) -> Iterator[WholeBottles]:
         known = [each for each in snapshot.products if each.ingredient == line.ingredient]
         bought = {each.size for each in known if not each.house_made}
         sizes = bought if known else {tree[line.ingredient].typical_size}
-        if line.unit == "each" or not line.exact:
+        if line.unit == "each" or not line.exact or freely_there(line.ingredient, snapshot):
             continue
         offers = [_offer(line, size) for size in sorted(sizes) if size]
         near = [each for each in offers if each.count and abs(each.error) <= WHOLE_BOTTLE_ERROR]

@@ -290,12 +290,29 @@ def _take_half(draft: Draft) -> bool:
 def _take_scant(draft: Draft) -> bool:
     """*A generous splash of*, *scant ounce*: one of a unit, and how full."""
     how = _HOW_FULL.match(draft.rest)
-    unit, end = unit_at(draft.rest, how.end(), draft.units) if how else (None, 0)
-    if how is None or unit is None or unit == "each" or not draft.rest[end:].strip(" "):
+    if how is None:
         return False
-    draft.notes.append(how["how"].lower())
-    _take_amount(draft, ReadAmount(value=1.0, high=None, unit=unit, end=end, unit_at=how.end()))
+    begins = how.start("how")
+    unit, end = unit_at(draft.rest, begins, draft.units)  # a measure may be called *small ladle*
+    if unit is None:
+        begins = how.end()
+        unit, end = _filled_unit(draft, how)
+        draft.notes += [how["how"].lower()] if unit else []
+    if unit is None or unit == "each" or not draft.rest[end:].strip(" "):
+        return False
+    _take_amount(draft, ReadAmount(value=1.0, high=None, unit=unit, end=end, unit_at=begins))
     return True
+
+
+def _filled_unit(draft: Draft, how: re.Match[str]) -> tuple[str | None, int]:
+    """The unit behind a word of how full it is, and its end; none where it is the owner's own.
+
+    A *large ladle* is no *ladle*: of a measure of one's own the size is known.
+    """
+    unit, end = unit_at(draft.rest, how.end(), draft.units)
+    if unit is None or unit == "each" or draft.units.measure(unit) is not None:
+        return None, end
+    return unit, end
 
 
 def _take_egg(draft: Draft) -> bool:
@@ -329,8 +346,8 @@ def _take_amount(draft: Draft, found: ReadAmount) -> None:
     unit, end = found.unit, found.end
     if unit is None:
         how = re.compile(rf"[ ]+{_HOW_FULL.pattern}", re.IGNORECASE).match(draft.rest, end)
-        full, after_unit = unit_at(draft.rest, how.end(), draft.units) if how else (None, end)
-        if how and full and full != "each":
+        full, after_unit = _filled_unit(draft, how) if how else (None, end)
+        if how and full:
             draft.notes.append(how["how"].lower())
             unit, end = full, after_unit
     _set(draft, Amount(found.value, found.high, unit or "each"), draft.at, draft.at + end)
