@@ -6,11 +6,11 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.desktop.screens.form_dialog import FormDialog, read_number
@@ -27,10 +27,6 @@ from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.errors import DuplicateName, InvalidField, LevelAboveSize, UnknownName, UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 TEXTS = ("name", "maker", "ingredient", "size", "strength", "sugar", "price", "barcode")
 ACID = "acid"

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.desktop.bottles.rows import left_of
 from barkeep.desktop.counting.rows import (
@@ -29,10 +30,6 @@ from barkeep.domain.bottles.counting import CountRow, Typed, exactly
 from barkeep.domain.bottles.level_words import doubt_of, number, quantity
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 HOW_TO_COUNT = (
     "A share of the bottle, a volume, its weight with what is in it but without its cap, "

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import partial
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QVBoxLayout, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.desktop.bottles.details import NEWEST, BottleOverview, sections_of
 from barkeep.desktop.bottles.facts import (
@@ -52,9 +53,6 @@ from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import ShelfCount
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
 
 
 @dataclass(frozen=True, slots=True)

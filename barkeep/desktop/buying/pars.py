@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QLineEdit, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.application.finding import find_ingredient
 from barkeep.desktop.look.metrics import HALF, UNIT
 from barkeep.desktop.screens.form_dialog import FormDialog
@@ -17,10 +16,6 @@ from barkeep.desktop.widgets.card import Card
 from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import InvalidField, UnknownName, UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 WHAT, AMOUNT, KNOWN = "ingredient", "par", "pars"
 WIDTH = 480

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QGuiApplication
@@ -21,9 +20,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from barkeep.application.done import Done
 from barkeep.application.shopping import MOST_PACKAGES, bought_of
 from barkeep.desktop.buying.pars import ParsDialog
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.form_dialog import read_number
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.buttons import button, day_field, day_in, primary_button
@@ -48,11 +49,6 @@ from barkeep.domain.buying.shopping import (
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.errors import InvalidField, UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.done import Done
-    from barkeep.desktop.screens.context import ScreenContext
-
 
 WHAT, NEED, BUY, COUNT, PRICE, COST, WHY = range(7)
 HEADS = ("What", "Need", "To buy", "Got", "Each", "Cost", "Why")

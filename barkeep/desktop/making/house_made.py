@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex
 from PySide6.QtWidgets import (
@@ -19,11 +18,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.making import InputsShort, NoRecipe
 from barkeep.desktop.bottles.labels import complete_with, read_date
 from barkeep.desktop.making.panel import MakingPanel, made_words, making_view, recipe_words
 from barkeep.desktop.publishing.publish import publish_label
+from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.name_completion import NameCompleter, makeable_names
 from barkeep.desktop.screens.operations import run_operation
@@ -39,11 +40,6 @@ from barkeep.domain.making.house_made import Making, batch_sizes, recipes_for
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.recipes import UnusableInput, exactly, read_inputs, write_inputs
 from barkeep.errors import InvalidField, UnknownName, UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.done import Done
-    from barkeep.desktop.screens.context import ScreenContext
-
 
 SIZE = (920, 580)
 WHAT, AMOUNT, RECIPE, MADE, USE_BY = "ingredient", "amount", "recipe", "made", "use by"

@@ -5,23 +5,20 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QPushButton, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.desktop.printing.layout import Step, steps_of
 from barkeep.desktop.printing.preview import Preview
 from barkeep.desktop.printing.steps import Steps
 from barkeep.desktop.publishing import output as output
+from barkeep.desktop.screens.background import Background
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.documents.printed.jobs import Job
 from barkeep.errors import UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-    from barkeep.desktop.screens.background import Background
 
 
 class PagesDialog(QDialog):

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.application.publishing import (
     OF_SPECS,
     PrintChoice,
@@ -22,7 +22,10 @@ from barkeep.desktop.look.metrics import PAD, UNIT, WIDE
 from barkeep.desktop.publishing import output as output
 from barkeep.desktop.publishing.pages_dialog import PagesDialog, file_name
 from barkeep.desktop.publishing.print_options import PrintOptions
+from barkeep.desktop.screens.background import Background
+from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.ticks import Tickable, TickList
@@ -30,13 +33,6 @@ from barkeep.documents.printed.templates import Kind
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.spec import Spec
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-    from barkeep.desktop.screens.background import Background
-    from barkeep.desktop.screens.context import ScreenContext
-    from barkeep.desktop.screens.window_state import WindowState
-
 
 KINDS: tuple[tuple[Kind, str], ...] = (
     ("card", "Spec cards"),

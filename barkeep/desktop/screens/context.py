@@ -4,15 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
+from barkeep.application.bar import Bar
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.notices import Toast
 from barkeep.errors import UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
 
 
 @dataclass(frozen=True, slots=True)

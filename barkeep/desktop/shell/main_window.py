@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, Protocol, cast
+from typing import Protocol, cast
 
 from PySide6.QtCore import QEvent, QMimeData, QObject, QSize, Qt, Signal
 from PySide6.QtGui import (
@@ -26,6 +26,7 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.application import paths
+from barkeep.application.bar import Bar
 from barkeep.application.spec_imports import NamedText
 from barkeep.desktop.look.metrics import ICON, PAD, UNIT
 from barkeep.desktop.look.theme import Theme, ThemeChoice
@@ -48,10 +49,6 @@ from barkeep.desktop.widgets.notices import Toast
 from barkeep.documents.specs.files import SUFFIXES
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""

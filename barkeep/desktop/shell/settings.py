@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 from functools import partial
-from typing import TYPE_CHECKING, TypeVar
+from typing import TypeVar
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
+from barkeep.application.bar import Bar
+from barkeep.application.done import Done
 from barkeep.application.settings import (
     CLASSICS_HINT,
     COUNTRY_HINT,
@@ -33,11 +35,6 @@ from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.liquids.content import countries
 from barkeep.domain.specs.trials import read_scales, show_scales
 from barkeep.errors import InvalidField
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-    from barkeep.application.done import Done
-
 
 Key = TypeVar("Key", bound=str)
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import datetime, time
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
 from barkeep.desktop.look.metrics import UNIT, TypeSize
 from barkeep.desktop.screens.form_dialog import FormDialog
@@ -29,10 +29,6 @@ from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, ServeCounts, Shoot, ShootDrink
 from barkeep.errors import InvalidField, UnknownName, UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 WIDTH, ROWS_HEIGHT, NOTES_HEIGHT = 680, 152, 64
 THEME, ON, STARTS, DRINKS, NOTES = "theme", "on", "starts", "drinks", "notes"

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
@@ -18,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from barkeep.application.bar import Bar
 from barkeep.desktop.counting.keys import (
     FULL,
     LEGEND,
@@ -54,9 +54,6 @@ from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.shoots.drinks import without_spec
 from barkeep.domain.shoots.log import ExpectedBottle, LogSheet, as_planned, expected_after
 from barkeep.errors import AmountError, UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
 
 
 @dataclass(frozen=True)

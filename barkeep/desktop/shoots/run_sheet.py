@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
@@ -13,15 +12,12 @@ from barkeep.desktop.look.metrics import PAD, UNIT, WIDE
 from barkeep.desktop.publishing import output as output
 from barkeep.desktop.publishing.pages_dialog import PagesDialog
 from barkeep.desktop.publishing.print_options import PrintOptions
+from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.widgets.buttons import button
 from barkeep.documents.printed.jobs import FlowJob, run_sheet_job
 from barkeep.documents.printed.paper import Size
 from barkeep.documents.printed.templates import Template
 from barkeep.domain.bar.shoots import Shoot
-
-if TYPE_CHECKING:
-    from barkeep.desktop.screens.context import ScreenContext
-
 
 QUESTION = "run sheet"
 SIZE = (860, 600)

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent
@@ -23,6 +22,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.screens.form_dialog import FormDialog
@@ -36,10 +36,6 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, read_score_value, show_score
 from barkeep.errors import InvalidField, UnknownName, UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 Cell = tuple[int, int]
 """Taster and scale, each counted from 0."""

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING, TypeVar
+from typing import TypeVar
 
 from PySide6.QtCore import QModelIndex, Signal
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from barkeep.application.bar import Bar
+from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.shelving import NeverOffered
 from barkeep.desktop.screens.form_dialog import FormDialog, read_number
@@ -20,11 +22,6 @@ from barkeep.domain.phrases import folded
 from barkeep.domain.stand_ins.offers import FLOOR
 from barkeep.domain.stand_ins.words import SCOPE_WORDS, closeness_word
 from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-    from barkeep.application.done import Done
-
 
 T = TypeVar("T")
 
