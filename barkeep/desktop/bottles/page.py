@@ -43,7 +43,7 @@ from barkeep.desktop.bottles.rows import (
 from barkeep.desktop.counting.page import CountingPage
 from barkeep.desktop.counting.rows import bottles_in_words
 from barkeep.desktop.look.metrics import PAD
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips

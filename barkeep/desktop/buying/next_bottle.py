@@ -7,8 +7,8 @@ from functools import partial
 
 from PySide6.QtWidgets import QCheckBox, QWidget
 
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.row_table import Column
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips

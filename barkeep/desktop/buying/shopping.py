@@ -24,9 +24,9 @@ from barkeep.application.done import Done
 from barkeep.application.shopping import MOST_PACKAGES, bought_of
 from barkeep.desktop.buying.pars import ParsDialog
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.form_dialog import read_number
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, day_field, day_in, primary_button
 from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.labels import text_label

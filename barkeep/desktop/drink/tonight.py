@@ -17,8 +17,8 @@ from barkeep.desktop.drink.words import (
     written,
 )
 from barkeep.desktop.look.metrics import UNIT
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.row_table import Column
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button, number_field, offer_choices
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips

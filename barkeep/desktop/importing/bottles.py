@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QTableView, QVBoxLayout, QWi
 from barkeep.application.bottle_imports import Imported
 from barkeep.application.done import Done
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.row_table import Column, RowTable
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.labels import text_label

@@ -39,9 +39,9 @@ from barkeep.application.spec_imports import (
 )
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.screens.background import Background, LongQuestion
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.chips import FilterChips

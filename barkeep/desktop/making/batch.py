@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.notices import Banner

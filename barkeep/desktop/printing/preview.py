@@ -9,8 +9,7 @@ from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPixmap, Q
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
-from barkeep.desktop.printing.output import picture_of
-from barkeep.desktop.printing.pages import PrintedPage
+from barkeep.desktop.printing.pages import PrintedPage, picture_of
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.documents.printed.paper import Size

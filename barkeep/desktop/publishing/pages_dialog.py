@@ -12,9 +12,8 @@ from PySide6.QtWidgets import QDialog, QPushButton, QWidget
 from barkeep.application.bar import Bar
 from barkeep.desktop.printing.layout import Step, steps_of
 from barkeep.desktop.printing.preview import Preview
-from barkeep.desktop.printing.steps import Steps
 from barkeep.desktop.publishing import output as output
-from barkeep.desktop.screens.background import Background
+from barkeep.desktop.screens.background import Background, Steps
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.documents.printed.jobs import Job

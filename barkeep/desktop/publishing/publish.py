@@ -23,8 +23,8 @@ from barkeep.desktop.publishing import output as output
 from barkeep.desktop.publishing.pages_dialog import PagesDialog, file_name
 from barkeep.desktop.publishing.print_options import PrintOptions
 from barkeep.desktop.screens.background import Background
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label

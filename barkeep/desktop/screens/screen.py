@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from functools import partial
 from itertools import pairwise
 from typing import ClassVar, TypeVar, cast
@@ -21,20 +22,39 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.list_stack import ListStack, ListView, header_of, prepare_view
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.details import DetailPanel
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.notices import Banner
+from barkeep.desktop.widgets.notices import Banner, Toast
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
 from barkeep.errors import UserError
+
+
+@dataclass(frozen=True, slots=True)
+class ScreenContext:
+    """One per window. `go(page, thing)` shows another page and, there, one thing.
+
+    `undo` takes the newest change back and says which; `refuse` says on the
+    page that is shown why something cannot be done.
+    """
+
+    bar: Bar
+    state: WindowState
+    background: Background
+    toast: Toast
+    go: Callable[[str, object], None]
+    undo: Callable[[], object]
+    refuse: Callable[[UserError], object]
 
 
 def order_tabs(page: QWidget) -> None:

@@ -9,9 +9,8 @@ from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QTableView, QWidget
 
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
-from barkeep.desktop.screens.screen import Screen
+from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.widgets.buttons import offer
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.phrases import folded

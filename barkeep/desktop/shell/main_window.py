@@ -31,9 +31,8 @@ from barkeep.application.spec_imports import NamedText
 from barkeep.desktop.look.metrics import ICON, PAD, UNIT
 from barkeep.desktop.look.theme import Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.screens.screen import Screen
+from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
 from barkeep.desktop.shell.help import (
     AboutDialog,
@@ -42,8 +41,7 @@ from barkeep.desktop.shell.help import (
     changes_as_markdown,
 )
 from barkeep.desktop.shell.menus import WindowActions
-from barkeep.desktop.shell.navigation import Navigation
-from barkeep.desktop.shell.pages import PAGES, Page
+from barkeep.desktop.shell.navigation import PAGES, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.notices import Toast
 from barkeep.documents.specs.files import SUFFIXES

@@ -25,9 +25,9 @@ from barkeep.application.settings import (
     ounce_names,
     read_dash_ml,
 )
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.ticks import CheckGroup
 from barkeep.domain.amounts.measures import show_measures, show_volume, with_measures
 from barkeep.domain.amounts.units import BarUnits, OwnMeasure

@@ -16,7 +16,7 @@ from barkeep.application.publishing import camera_drinks_of
 from barkeep.application.shoots import FilmedAhead, NotFilmedYet
 from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.making.batch import open_batch
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.shoots.editor import ShootEditor
 from barkeep.desktop.shoots.one_shoot import OfferedAction, ShootPage

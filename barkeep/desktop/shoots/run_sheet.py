@@ -12,7 +12,7 @@ from barkeep.desktop.look.metrics import PAD, UNIT, WIDE
 from barkeep.desktop.publishing import output as output
 from barkeep.desktop.publishing.pages_dialog import PagesDialog
 from barkeep.desktop.publishing.print_options import PrintOptions
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button
 from barkeep.documents.printed.jobs import FlowJob, run_sheet_job
 from barkeep.documents.printed.paper import Size

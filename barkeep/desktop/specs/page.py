@@ -19,8 +19,8 @@ from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.drink.words import ANY_BASE, kinds_by_name
 from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.background import Background
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
 from barkeep.desktop.specs.editor import SpecEditor, SpecWriting
