@@ -9,7 +9,7 @@ from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 
 from barkeep.application.counting import tare_in_words
 from barkeep.desktop.bottles.rows import (
@@ -25,6 +25,7 @@ from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.levels import LevelGauge
 from barkeep.domain.bottles.bottle import Bottle, Entry
 from barkeep.domain.bottles.containers import Container
@@ -148,22 +149,10 @@ class BottleOverview(QWidget):
         )
         self.line = LevelHistory(self)  # shown without a parent it would be a window
         self.line.show_steps(row.bottle, steps, datetime.combine(row.on, time(23, 59)))
-        words = QVBoxLayout()
-        words.setSpacing(HALF)
-        words.addStretch(1)
-        for label in self._words(row):
-            words.addWidget(label)
-        words.addStretch(1)
-        top = QHBoxLayout()
-        top.setSpacing(PAD)
-        top.addWidget(self.gauge)
-        top.addLayout(words, 1)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(UNIT)
-        column.addLayout(top)
-        column.addWidget(self.line)
-        column.addLayout(_in_pairs(acts))
+        top = row_of(
+            self.gauge, wide(column_of(SPRING, *self._words(row), SPRING, gap=HALF)), gap=PAD
+        )
+        column_of(top, self.line, _in_pairs(acts), on=self)
 
     def _words(self, row: BottleRow) -> Iterator[QWidget]:
         bottle, unit = row.bottle, row.bottle.product.unit

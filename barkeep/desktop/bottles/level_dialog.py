@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.application.done import Done
@@ -17,10 +17,10 @@ from barkeep.desktop.counting.rows import (
     difference_in_words,
     reading_in_words,
 )
-from barkeep.desktop.look.metrics import UNIT
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import SPRING, column_of
 from barkeep.desktop.widgets.levels import LevelGauge, LevelReading
 from barkeep.domain.amounts.amount import BarUnits
 from barkeep.domain.amounts.measures import read_amount, read_change
@@ -229,10 +229,7 @@ class LevelDialog(FormDialog):
             self.note.setPlaceholderText("Optional")
             self.add_field(NOTE, "&Note", self.note)
         self.form.addWidget(self.outcome, 8, 1, 1, 2)
-        holder = QVBoxLayout()
-        holder.setSpacing(UNIT)
-        holder.addWidget(self.gauge)
-        holder.addStretch(1)
+        holder = column_of(self.gauge, SPRING)
         self.body.insertLayout(0, holder)
         self.amount.setFocus()
 

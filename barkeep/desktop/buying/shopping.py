@@ -16,20 +16,19 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QTableWidget,
     QTableWidgetItem,
-    QVBoxLayout,
     QWidget,
 )
 
 from barkeep.application.done import Done
 from barkeep.application.shopping import MOST_PACKAGES, bought_of
 from barkeep.desktop.buying.pars import ParsDialog
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.look.metrics import HALF, PAD, TypeSize
 from barkeep.desktop.screens.form_dialog import read_number
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, day_field, day_in, primary_button
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.desktop.widgets.ticks import Tickable, TickList
 from barkeep.domain.bar.shoots import Shoot
@@ -395,42 +394,35 @@ class ShoppingDialog(QDialog):
         self.put_button.setAutoDefault(False)  # Enter ends the typing in a cell
 
     def _lay_out(self) -> None:
-        left = QVBoxLayout()
-        left.setSpacing(UNIT)
-        left.addWidget(text_label("For these shoots", TypeSize.STRONG))
-        left.addWidget(self.shoots, 1)
-        left.addWidget(self.with_pars)
-        left.addWidget(self.pars_button)
-        right = QVBoxLayout()
-        right.setSpacing(UNIT)
-        right.addWidget(self.total)
-        right.addWidget(text_label(HOW, quiet=True, wrap=True))
-        right.addWidget(Card(self.table), 1)
-        right.addWidget(self.why)
-        sides = QHBoxLayout()
-        sides.setSpacing(PAD)
-        sides.addLayout(left)
-        sides.addLayout(right, 1)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(self.heading)
-        column.addLayout(sides, 1)
-        column.addWidget(self.banner)
-        column.addSpacing(HALF)
-        column.addLayout(self._buttons())
+        left = column_of(
+            text_label("For these shoots", TypeSize.STRONG),
+            wide(self.shoots),
+            self.with_pars,
+            self.pars_button,
+        )
+        right = column_of(
+            self.total, text_label(HOW, quiet=True, wrap=True), wide(Card(self.table)), self.why
+        )
+        column_of(
+            self.heading,
+            wide(row_of(left, wide(right), gap=PAD)),
+            self.banner,
+            HALF,
+            self._buttons(),
+            on=self,
+            margins=DIALOG,
+        )
 
     def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addWidget(self.copy_button)
-        row.addWidget(self.all_button)
-        row.addStretch(1)
         words = text_label("Bough&t on")
         words.setTextFormat(Qt.TextFormat.AutoText)
         words.setBuddy(self.on)
-        row.addWidget(words)
-        row.addWidget(self.on)
-        row.addWidget(self.close_button)
-        row.addWidget(self.put_button)
-        return row
+        return row_of(
+            self.copy_button,
+            self.all_button,
+            SPRING,
+            words,
+            self.on,
+            self.close_button,
+            self.put_button,
+        )

@@ -9,12 +9,10 @@ from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QDialog,
-    QHBoxLayout,
     QHeaderView,
     QProgressBar,
     QPushButton,
     QTableView,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -43,15 +41,15 @@ from barkeep.desktop.counting.rows import (
     totals_in_words,
 )
 from barkeep.desktop.counting.view import CountingView
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.look.metrics import HALF, TypeSize
 from barkeep.desktop.screens.list_stack import ListStack, prepare_view
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, primary_button
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.desktop.widgets.labels import ElidedLabel, text_label
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import announce
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import (
@@ -111,22 +109,18 @@ class CountSheet(QDialog):
             header.resizeSection(column, width)
 
     def _lay_out(self) -> None:
-        buttons = QHBoxLayout()
-        buttons.setSpacing(UNIT)
-        buttons.addStretch(1)
-        buttons.addWidget(self.back_button)
-        buttons.addWidget(self.write_button)
         self.back_button.setAutoDefault(False)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(self.heading)
-        column.addWidget(self.totals)
-        column.addWidget(self.rest)
-        column.addSpacing(HALF)
-        column.addWidget(Card(self.view), 1)
-        column.addSpacing(HALF)
-        column.addLayout(buttons)
+        column_of(
+            self.heading,
+            self.totals,
+            self.rest,
+            HALF,
+            wide(Card(self.view)),
+            HALF,
+            row_of(SPRING, self.back_button, self.write_button),
+            on=self,
+            margins=DIALOG,
+        )
         self.view.setFocusPolicy(Qt.FocusPolicy.TabFocus)
 
 
@@ -400,25 +394,11 @@ class CountingPage(QWidget):
     def _lay_out(self) -> None:
         self.progress.setTextVisible(False)
         self.progress.setAccessibleName("Bottles counted")
-        words = QVBoxLayout()
-        words.setSpacing(2)
-        words.addWidget(self.heading)
-        words.addWidget(self.summary)
-        top = QHBoxLayout()
-        top.setSpacing(UNIT)
-        top.addLayout(words, 1)
+        top = row_of(wide(column_of(self.heading, self.summary, gap=2)))
         for each in (self.everything, self.leave_button, self.confirm_button):
             each.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a click leaves the keys to the list
             top.addWidget(each)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(UNIT)
-        column.addLayout(top)
-        column.addWidget(self.progress)
-        column.addWidget(self.said)
-        column.addWidget(Card(self.pages), 1)
-        column.addWidget(self.legend)
-        column.addSpacing(HALF)
+        column_of(top, self.progress, self.said, wide(Card(self.pages)), self.legend, HALF, on=self)
 
     def _listen(self) -> None:
         view = self.view

@@ -7,12 +7,13 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
-from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
 from barkeep.desktop.drink.analysis_view import INFORMATION, AnalysisView, BalanceBar
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import column_of
 from barkeep.domain.drink.words import Fact
 
 NAME = "Balance among its family"
@@ -153,19 +154,22 @@ class AnalysisPanel(QWidget):
         self._general_head = text_label("Before anyone drinks", TypeSize.STRONG)
         self._general = _caption()
         self._grid = _FactGrid()
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, HALF, 0, 0)
-        column.setSpacing(HALF)
-        for each in (self.picture, self._place, self._ranges):
-            column.addWidget(each)
-        column.addSpacing(UNIT)
-        column.addLayout(self._grid.layout)
-        column.addSpacing(UNIT)
-        column.addWidget(text_label("How sure this is", TypeSize.STRONG))
-        column.addWidget(self._doubts)
-        for each in (self._general_head, self._general):
-            column.addWidget(each)
-        column.addWidget(_caption(INFORMATION))
+        column_of(
+            self.picture,
+            self._place,
+            self._ranges,
+            UNIT,
+            self._grid.layout,
+            UNIT,
+            text_label("How sure this is", TypeSize.STRONG),
+            self._doubts,
+            self._general_head,
+            self._general,
+            _caption(INFORMATION),
+            on=self,
+            margins=(0, HALF, 0, 0),
+            gap=HALF,
+        )
         if view is not None:
             self.show_view(view)
 
@@ -217,10 +221,7 @@ class _FactGrid:
     def _new_row(self, number: int) -> _Row:
         label = text_label("", quiet=True)
         row = _Row(label, _selectable(text_label("", wrap=True)), _caption())
-        words = QVBoxLayout()
-        words.setSpacing(0)
-        words.addWidget(row.value)
-        words.addWidget(row.note)
+        words = column_of(row.value, row.note, gap=0)
         self.layout.addWidget(label, number, 0, Qt.AlignmentFlag.AlignTop)
         self.layout.addLayout(words, number, 1)
         return row

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Hashable
 from functools import partial
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from barkeep.desktop.drink.analysis_view import correction_words
 from barkeep.desktop.drink.words import (
@@ -16,7 +16,6 @@ from barkeep.desktop.drink.words import (
     reason,
     written,
 )
-from barkeep.desktop.look.metrics import UNIT
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
@@ -31,6 +30,7 @@ from barkeep.desktop.widgets.delegates import (
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import row_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -288,11 +288,7 @@ def _subtitle(drink: Drink, tree: FamilyTree) -> str:
 
 def _labelled(text: str, field: QWidget) -> QWidget:
     holder = QWidget()
-    row = QHBoxLayout(holder)
-    row.setContentsMargins(0, 0, 0, 0)
-    row.setSpacing(UNIT)
     label = text_label(text, quiet=True)
     label.setBuddy(field)
-    row.addWidget(label)
-    row.addWidget(field)
+    row_of(label, field, on=holder)
     return holder

@@ -43,10 +43,10 @@ from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, primary_button
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.details import show_page
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import SPRING, Card, at_top, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import capitalised
@@ -192,9 +192,7 @@ class ImportDetails(QScrollArea):
         """Show one spec, or nothing."""
         self.chips = self.name_field = None
         page = QWidget()
-        column = QVBoxLayout(page)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
+        column = column_of(on=page, margins=PAD)
         if row is not None:
             column.addWidget(text_label(row.name, TypeSize.SUBTITLE, wrap=True))
             if row.where:
@@ -221,11 +219,8 @@ class ImportDetails(QScrollArea):
 
     def _add_problems(self, column: QVBoxLayout, thing: Unreadable) -> None:
         for problem in thing.problems:
-            row = QHBoxLayout()
-            row.setSpacing(UNIT)
             picture = PictureLabel("error", 16, "danger", "Cannot be used")
-            row.addWidget(picture, 0, Qt.AlignmentFlag.AlignTop)
-            row.addWidget(text_label(capitalised(str(problem)), wrap=True), 1)
+            row = row_of(at_top(picture), wide(text_label(capitalised(str(problem)), wrap=True)))
             column.addLayout(row)
         if thing.text:
             column.addSpacing(UNIT)
@@ -304,10 +299,9 @@ def _add_pair(
 
 def _add_remarks(column: QVBoxLayout, remarks: Sequence[str]) -> None:
     for remark in remarks:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addWidget(PictureLabel("info", 16, "info", "Remark"), 0, Qt.AlignmentFlag.AlignTop)
-        row.addWidget(text_label(remark, wrap=True), 1)
+        row = row_of(
+            at_top(PictureLabel("info", 16, "info", "Remark")), wide(text_label(remark, wrap=True))
+        )
         column.addLayout(row)
 
 
@@ -508,11 +502,7 @@ class ImportSpecsDialog(QDialog):
             self.for_all.addItem(words, choice)
         self._for_all_label = text_label("Those that differ:")
         self.for_all.setAccessibleName("What becomes of those that differ")
-        self._top = QHBoxLayout()
-        self._top.setSpacing(UNIT)
-        self._top.addStretch(1)
-        self._top.addWidget(self._for_all_label)
-        self._top.addWidget(self.for_all)
+        self._top = row_of(SPRING, self._for_all_label, self.for_all)
         splitter = QSplitter(Qt.Orientation.Horizontal)
         splitter.setChildrenCollapsible(False)
         splitter.setHandleWidth(UNIT + HALF)
@@ -520,28 +510,22 @@ class ImportSpecsDialog(QDialog):
         splitter.addWidget(Card(self.details))
         splitter.setSizes([480, 440])
         self._body = QWidget()
-        inner = QVBoxLayout(self._body)
-        inner.setContentsMargins(0, 0, 0, 0)
-        inner.setSpacing(UNIT)
-        inner.addLayout(self._top)
-        inner.addWidget(splitter, 1)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
+        column_of(self._top, wide(splitter), on=self._body)
         files = spoken_list([each.file for each in self._texts[:3]], "and")
         more = len(self._texts) - 3
         title = f"{files} and {more} more" if more > 0 else files
-        column.addWidget(text_label(title, TypeSize.SUBTITLE, wrap=True))
-        column.addWidget(self.summary)
-        column.addWidget(self._body, 1)
-        column.addWidget(self.banner)
-        column.addLayout(self._buttons())
+        column_of(
+            text_label(title, TypeSize.SUBTITLE, wrap=True),
+            self.summary,
+            wide(self._body),
+            self.banner,
+            self._buttons(),
+            on=self,
+            margins=PAD,
+        )
 
     def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addWidget(self.progress, 1)
-        row.addStretch(1)
+        row = row_of(wide(self.progress), SPRING)
         for each in (self.cancel_button, self.import_button):
             each.setAutoDefault(False)
             row.addWidget(each)

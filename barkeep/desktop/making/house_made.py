@@ -36,6 +36,7 @@ from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, day_field, day_in
 from barkeep.desktop.widgets.details import add_heading, grid_of_rows, selectable
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import column_of
 from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
@@ -173,9 +174,7 @@ class MakingPanel(QScrollArea):
 
     def _begin(self) -> QVBoxLayout:
         page = QWidget()
-        column = QVBoxLayout(page)
-        column.setContentsMargins(0, 0, UNIT, 0)
-        column.setSpacing(UNIT)
+        column = column_of(on=page, margins=(0, 0, UNIT, 0))
         self.setWidget(page)
         page.setAutoFillBackground(False)  # a scroll area fills what it is given
         return column

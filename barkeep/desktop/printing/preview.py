@@ -6,12 +6,13 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPixmap, QResizeEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QScrollArea, QWidget
 
-from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.printing.pages import PrintedPage, picture_of
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.documents.printed.paper import Size
 
 ZOOMS = (("Whole page", None), ("50 %", 0.5), ("100 %", 1.0), ("150 %", 1.5), ("200 %", 2.0))
@@ -108,17 +109,7 @@ class Preview(QWidget):
         for words, factor in ZOOMS:
             self.zoom.addItem(words, factor)
         self.zoom.currentIndexChanged.connect(lambda _index: self._fit())
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        for widget in (self.back, self.on):
-            row.addWidget(widget)
-        row.addWidget(self.place, 1)
-        row.addWidget(self.zoom)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(UNIT)
-        column.addWidget(self.area, 1)
-        column.addLayout(row)
+        column_of(wide(self.area), row_of(self.back, self.on, wide(self.place), self.zoom), on=self)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         keys = Qt.Key

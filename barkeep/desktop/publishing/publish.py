@@ -7,7 +7,7 @@ from functools import partial
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QSplitter, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.application.publishing import (
@@ -18,7 +18,7 @@ from barkeep.application.publishing import (
     text_for,
     text_forms,
 )
-from barkeep.desktop.look.metrics import PAD, UNIT, WIDE
+from barkeep.desktop.look.metrics import UNIT
 from barkeep.desktop.publishing import output as output
 from barkeep.desktop.publishing.pages_dialog import PagesDialog, file_name
 from barkeep.desktop.publishing.print_options import PrintOptions
@@ -28,6 +28,7 @@ from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.ticks import Tickable, TickList
 from barkeep.documents.printed.templates import Kind
 from barkeep.domain.bottles.bottle import Bottle
@@ -214,44 +215,31 @@ class PublishDialog(PagesDialog):
 
     def _lay_out(self) -> None:
         left, right = QWidget(), QWidget()
-        choose = QVBoxLayout(left)
-        choose.setContentsMargins(0, 0, UNIT, 0)
-        choose.setSpacing(UNIT)
         words = text_label("&What to print")
         words.setBuddy(self.what)
         words.setTextFormat(Qt.TextFormat.AutoText)
         self.what.setAccessibleName("What to print")
-        for widget in (words, self.what):
-            choose.addWidget(widget)
-        choose.addWidget(self.specs, 1)
-        choose.addWidget(self.bottles, 1)
-        look = QVBoxLayout(right)
-        look.setContentsMargins(UNIT, 0, 0, 0)
-        look.setSpacing(UNIT)
-        look.addWidget(self.options)
-        look.addWidget(self.preview, 1)
+        column_of(
+            words, self.what, wide(self.specs), wide(self.bottles), on=left, margins=(0, 0, UNIT, 0)
+        )
+        column_of(self.options, wide(self.preview), on=right, margins=(UNIT, 0, 0, 0))
         sides = QSplitter(Qt.Orientation.Horizontal)
         sides.setChildrenCollapsible(False)
         sides.addWidget(left)
         sides.addWidget(right)
         sides.setStretchFactor(1, 1)
         sides.setSizes([LIST_WIDTH, SIZE[0] - LIST_WIDTH])
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(self.banner)
-        column.addWidget(sides, 1)
-        column.addSpacing(UNIT)
-        column.addLayout(self._buttons())
+        column_of(self.banner, wide(sides), UNIT, self._buttons(), on=self, margins=DIALOG)
 
     def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        for each in (self.copy_button, self.save_button):
-            row.addWidget(each)
-        row.addStretch(1)
-        for each in (self.close_button, self.pdf_button, self.print_button):
-            row.addWidget(each)
+        row = row_of(
+            self.copy_button,
+            self.save_button,
+            SPRING,
+            self.close_button,
+            self.pdf_button,
+            self.print_button,
+        )
         for each in (self.copy_button, self.save_button, self.close_button, self.pdf_button):
             each.setAutoDefault(False)
         self.print_button.setAutoDefault(False)  # Enter in the search goes to the list

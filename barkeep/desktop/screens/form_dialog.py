@@ -15,14 +15,14 @@ from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
     QPushButton,
-    QVBoxLayout,
     QWidget,
 )
 
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.look.metrics import HALF, UNIT, WIDE, TypeSize
 from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, column_of, row_of
 from barkeep.desktop.widgets.notices import Banner, announce
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import InvalidField, UserError
@@ -206,31 +206,25 @@ class FormDialog(QDialog):
         self.form.setHorizontalSpacing(UNIT + HALF)
         self.form.setVerticalSpacing(HALF)
         self.form.setColumnStretch(1, 1)
-        beside = QVBoxLayout()
-        beside.addLayout(self.form)
-        beside.addStretch(1)
+        beside = column_of(self.form, SPRING)
         self.body.addLayout(beside, 1)
 
     def _lay_out(self) -> None:
         self.body = QHBoxLayout()
         self.body.setSpacing(WIDE)
         self._add_column()
-        buttons = QHBoxLayout()
-        buttons.setSpacing(UNIT)
-        buttons.addStretch(1)
-        buttons.addWidget(self.cancel_button)
-        buttons.addWidget(self.accept_button)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(self.heading)
-        column.addWidget(self.intro)
-        column.addSpacing(HALF)
-        column.addLayout(self.body)
-        column.addWidget(self.banner)
-        column.addStretch(1)
-        column.addSpacing(UNIT)
-        column.addLayout(buttons)
+        column_of(
+            self.heading,
+            self.intro,
+            HALF,
+            self.body,
+            self.banner,
+            SPRING,
+            UNIT,
+            row_of(SPRING, self.cancel_button, self.accept_button),
+            on=self,
+            margins=DIALOG,
+        )
 
 
 def _mark(widget: QWidget, *, invalid: bool) -> None:

@@ -18,7 +18,6 @@ from PySide6.QtWidgets import (
     QLayout,
     QScrollArea,
     QSplitter,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -30,10 +29,10 @@ from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.list_stack import ListStack, ListView, header_of, prepare_view
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.details import DetailPanel
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, Toast
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
@@ -351,26 +350,22 @@ class Screen(QWidget):
             header.restoreState(kept)
 
     def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
-        column.setSpacing(UNIT + UNIT // 2)
-        words = QVBoxLayout()
-        words.setSpacing(2)
-        words.addWidget(self.heading)
-        words.addWidget(self.summary)
+        words = column_of(self.heading, self.summary, gap=2)
         self._header_row.setSpacing(UNIT)
         self._header_row.addLayout(words, 1)
-        column.addLayout(self._header_row)
-        filters = QHBoxLayout(self._filters)
-        filters.setContentsMargins(0, 0, 0, 0)
-        filters.setSpacing(PAD)
-        filters.addStretch(1)
+        row_of(SPRING, on=self._filters, gap=PAD)
         self._filters.hide()
         self._filter_row.addWidget(self.search, 1)
         self._filter_row.addWidget(self._filters, 0, Qt.AlignmentFlag.AlignTop)
-        column.addLayout(self._filter_row)
-        column.addWidget(self.banner)
         self.splitter.setHandleWidth(UNIT + UNIT // 2)
         self.splitter.setChildrenCollapsible(False)
         self.splitter.addWidget(Card(self.detail))
-        column.addWidget(self.splitter, 1)
+        column_of(
+            self._header_row,
+            self._filter_row,
+            self.banner,
+            wide(self.splitter),
+            on=self,
+            margins=DIALOG,
+            gap=UNIT + UNIT // 2,
+        )

@@ -18,7 +18,6 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import (
     QFileDialog,
-    QHBoxLayout,
     QMainWindow,
     QMessageBox,
     QStackedWidget,
@@ -43,6 +42,7 @@ from barkeep.desktop.shell.help import (
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import PAGES, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import row_of, wide
 from barkeep.desktop.widgets.notices import Toast
 from barkeep.documents.specs.files import SUFFIXES
 from barkeep.domain.bar.changes import EVERYTHING, Changes
@@ -350,11 +350,7 @@ class MainWindow(QMainWindow):
 
     def _centre(self) -> QWidget:
         centre = QWidget()
-        row = QHBoxLayout(centre)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(0)
-        row.addWidget(self.navigation)
-        row.addWidget(self.stack, 1)
+        row_of(self.navigation, wide(self.stack), on=centre, gap=0)
         return centre
 
     def _add_status(self) -> None:

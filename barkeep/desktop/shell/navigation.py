@@ -16,15 +16,15 @@ from PySide6.QtWidgets import (
     QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
-    QVBoxLayout,
     QWidget,
 )
 
 from barkeep.desktop.look.icons import pixmap
-from barkeep.desktop.look.metrics import HALF, ICON, PAD, UNIT, TypeSize, font_of, set_type
+from barkeep.desktop.look.metrics import HALF, ICON, PAD, TypeSize, font_of, set_type
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.widgets.labels import ElidedLabel
+from barkeep.desktop.widgets.layouts import column_of, wide
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,15 +110,11 @@ class Navigation(QFrame):
         for number, page in enumerate(pages, 1):
             self._add_stop(page, number)
         self._stops.currentRowChanged.connect(self._on_row)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, PAD, 0, PAD)
-        column.setSpacing(UNIT)
         self._name = ElidedLabel()
         set_type(self._name, TypeSize.SUBTITLE)
         self._name.setObjectName("bar-name")
         self._name.setContentsMargins(PAD, 0, PAD, 0)
-        column.addWidget(self._name)
-        column.addWidget(self._stops, 1)
+        column_of(self._name, wide(self._stops), on=self, margins=(0, PAD, 0, PAD))
         self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Preferred)
         self.set_narrow(False)
 

@@ -8,25 +8,24 @@ from datetime import datetime, time
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
-    QHBoxLayout,
     QHeaderView,
     QLineEdit,
     QPlainTextEdit,
     QTableWidget,
     QTableWidgetItem,
-    QVBoxLayout,
     QWidget,
 )
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
-from barkeep.desktop.look.metrics import UNIT, TypeSize
+from barkeep.desktop.look.metrics import TypeSize
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.buttons import button, day_field, day_in, number_field, quiet_button
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, ServeCounts, Shoot, ShootDrink
 from barkeep.errors import InvalidField, UnknownName, UserError
 
@@ -195,22 +194,16 @@ class ShootEditor(FormDialog):
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.table.setMinimumHeight(ROWS_HEIGHT)
         self.table.installEventFilter(self)
-        top = QHBoxLayout()
-        top.setSpacing(UNIT)
-        top.addWidget(self.drink, 1)
-        top.addWidget(self.add_button)
+        top = row_of(wide(self.drink), self.add_button)
         for picture, name, act in (
             ("chevron-up", "Move the drink up", lambda: self.move_current(-1)),
             ("chevron-down", "Move the drink down", lambda: self.move_current(1)),
             ("remove", "Take the drink out", self.drop_current),
         ):
             top.addWidget(quiet_button(picture, name, act))
-        column = QVBoxLayout(part)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(UNIT)
-        column.addLayout(top)
-        column.addWidget(self.table, 1)
-        column.addWidget(text_label(ORDER_HINT, TypeSize.CAPTION, quiet=True))
+        column_of(
+            top, wide(self.table), text_label(ORDER_HINT, TypeSize.CAPTION, quiet=True), on=part
+        )
         return part
 
     def _fill(self) -> None:

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QAbstractItemDelegate,
     QAbstractItemView,
     QDialog,
-    QHBoxLayout,
     QHeaderView,
     QLineEdit,
     QMessageBox,
@@ -20,7 +19,6 @@ from PySide6.QtWidgets import (
     QStyleOptionViewItem,
     QTableWidget,
     QTableWidgetItem,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -48,6 +46,7 @@ from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.keys import HELD, KeyLegend, typed_key
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, announce
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import to_quantity
@@ -560,28 +559,23 @@ class LogDialog(QDialog):
             self.table.setItem(number, column, item)
 
     def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(text_label(f"Log {self._shoot.theme}", TypeSize.SUBTITLE, wrap=True))
-        column.addWidget(text_label("Serves really made", TypeSize.STRONG))
-        column.addLayout(self._serves())
-        column.addWidget(self.banner)
         self.table.itemChanged.connect(self._on_changed)
         self.table.typed.connect(self._on_typed)
         self.table.entered.connect(self._on_entered)
-        column.addWidget(self.table, 1)
-        column.addWidget(self.legend)
-        column.addWidget(self.summary)
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addWidget(self.another)
-        row.addStretch(1)
-        row.addWidget(self.cancel_button)
-        row.addWidget(self.write_button)
         for each in (self.another, self.cancel_button, self.write_button):
             each.setAutoDefault(False)
-        column.addLayout(row)
+        column_of(
+            text_label(f"Log {self._shoot.theme}", TypeSize.SUBTITLE, wrap=True),
+            text_label("Serves really made", TypeSize.STRONG),
+            self._serves(),
+            self.banner,
+            wide(self.table),
+            self.legend,
+            self.summary,
+            row_of(self.another, SPRING, self.cancel_button, self.write_button),
+            on=self,
+            margins=PAD,
+        )
 
     def _serves(self) -> FlowLayout:
         flow = FlowLayout()
@@ -592,10 +586,7 @@ class LogDialog(QDialog):
             field.valueChanged.connect(partial(self._on_made, number))
             self.made.append(field)
             part = QWidget()
-            row = QHBoxLayout(part)
-            row.setContentsMargins(0, 0, UNIT, 0)
-            row.addWidget(text_label(drink.name))
-            row.addWidget(field)
+            row_of(text_label(drink.name), field, on=part, margins=(0, 0, UNIT, 0), gap=None)
             flow.addWidget(part)
         return flow
 

@@ -12,9 +12,7 @@ from PySide6.QtWidgets import (
     QAbstractButton,
     QCheckBox,
     QGridLayout,
-    QHBoxLayout,
     QPushButton,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -37,6 +35,7 @@ from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.details import add_heading, grid_of_rows, selectable
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, row_of, wide
 from barkeep.domain.bar.shoots import LoggedBottle
 from barkeep.domain.shoots.drinks import spec_of
 from barkeep.domain.shoots.making_ahead import ToMake
@@ -75,9 +74,7 @@ class ShootPage(QWidget):
         self._answer = answer
         self.ticks: dict[str, QCheckBox] = {}
         self.drinks: list[DrinkPart] = []
-        self._column = QVBoxLayout(self)
-        self._column.setContentsMargins(PAD, PAD, PAD, PAD)
-        self._column.setSpacing(HALF)
+        self._column = column_of(on=self, margins=PAD, gap=HALF)
         self._add_head(next_step, offers)
         if answer.shoot.log is None:
             self._add_outlook()
@@ -225,11 +222,7 @@ class _TickRow(QWidget):
         self.box.setChecked(done)
         self.box.setAccessibleName(text)
         words = text_label(text, wrap=True, quiet=done)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(UNIT)
-        row.addWidget(self.box, 0, Qt.AlignmentFlag.AlignTop)
-        row.addWidget(words, 1)
+        row = row_of(at_top(self.box), wide(words), on=self)
         self._row = row
 
     def add_button(self, made: QWidget) -> None:
@@ -265,9 +258,7 @@ class DrinkPart(QWidget):
         self._logged = answer.shoot.log is not None
         self.buttons: dict[str, QPushButton] = {}
         there = spec_of(drink, answer.snapshot) is not None
-        self._column = QVBoxLayout(self)
-        self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.setSpacing(HALF)
+        self._column = column_of(on=self, gap=HALF)
         self._say(f"{number + 1}. {drink.name}", size=TypeSize.STRONG)
         removed = "" if there else " Its spec was removed."
         self._say(f"{serves_in_words(drink.serves)}.{removed}", quiet=True)
@@ -295,18 +286,14 @@ class DrinkPart(QWidget):
         if not self._logged:
             state = line.state
             grid.addWidget(PictureLabel(state.picture, 16, state.tone, state.word), row, 0, top)
-        words = QVBoxLayout()
-        words.setSpacing(2)
-        words.addWidget(selectable(text_label(line.text, wrap=True)))
+        words = column_of(selectable(text_label(line.text, wrap=True)), gap=2)
         note = line.note if line.chosen or not self._logged else ""
         if note:
             words.addWidget(selectable(text_label(note, TypeSize.CAPTION, quiet=True, wrap=True)))
         if line.chosen and not self._logged:
             back = button("Pour as written", partial(self.as_written_wanted.emit, line.place))
             back.setAccessibleName(f"{self._drink.name}: pour {line.name} as written")
-            beside = QHBoxLayout()
-            beside.addWidget(back)
-            beside.addStretch(1)
+            beside = row_of(back, SPRING)
             words.addLayout(beside)
         grid.addLayout(words, row, 1)
 

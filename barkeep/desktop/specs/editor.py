@@ -16,13 +16,12 @@ from PySide6.QtWidgets import (
     QPushButton,
     QSplitter,
     QStackedWidget,
-    QVBoxLayout,
     QWidget,
 )
 
 from barkeep.desktop.drink.analysis_view import view_of_read
 from barkeep.desktop.look.icons import pixmap
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.specs.drafts import DraftKeeper, KeptDraft, KeptDrafts, SpecDraft
@@ -31,9 +30,9 @@ from barkeep.desktop.specs.reading import Fix, Seen, see
 from barkeep.desktop.specs.reading_panel import ReadingPanel
 from barkeep.desktop.specs.text_edit import IngredientNames, Pasted, SpecTextEdit, pasted
 from barkeep.desktop.widgets.buttons import button, primary_button, quiet_button
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import folded
@@ -280,25 +279,19 @@ class SpecEditor(QDialog):
         splitter.setSizes([600, 320])
         self._left.setMinimumWidth(240)
         self.panel.setMinimumWidth(220)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
-        column.setSpacing(UNIT + HALF)
-        column.addWidget(text_label(self._draft.title, TypeSize.SUBTITLE, wrap=True))
-        top = QHBoxLayout()
-        top.setSpacing(HALF)
-        top.addWidget(self.views)
-        top.addStretch(1)
-        top.addWidget(self.undo_button)
-        top.addWidget(self.redo_button)
-        column.addLayout(top)
-        column.addWidget(splitter, 1)
-        column.addWidget(self.banner)
-        column.addLayout(self._buttons())
+        column_of(
+            text_label(self._draft.title, TypeSize.SUBTITLE, wrap=True),
+            row_of(self.views, SPRING, self.undo_button, self.redo_button, gap=HALF),
+            wide(splitter),
+            self.banner,
+            self._buttons(),
+            on=self,
+            margins=DIALOG,
+            gap=UNIT + HALF,
+        )
 
     def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addStretch(1)
+        row = row_of(SPRING)
         cancel = button("Cancel", self.reject)
         for each in (cancel, self.save_button):
             each.setAutoDefault(False)

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QSizePolicy, QVB
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.widgets.details import add_heading, selectable
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.comparison import FigureRow, RiffComparison, compare, figure_rows
 from barkeep.domain.phrases import folded
@@ -242,9 +243,7 @@ class FamilySection(QWidget):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(HALF)
+        column = column_of(on=self, gap=HALF)
         if beside is not None:
             add_heading(column, "Beside its parent")
             _add_beside(column, name, beside, self.followed.emit)
@@ -285,9 +284,7 @@ def _add_pair(grid: QGridLayout, number: int, row: PairRow) -> None:
     mark.setAccessibleName(row.in_words)
     grid.addWidget(mark, number, 0, TOP | Qt.AlignmentFlag.AlignHCenter)
     grid.addWidget(_side(row.before), number, 1, TOP)
-    after = QVBoxLayout()
-    after.setSpacing(0)
-    after.addWidget(_side(row.after, strong=bool(row.word)))
+    after = column_of(_side(row.after, strong=bool(row.word)), gap=0)
     if row.word:
         after.addWidget(text_label(row.word, TypeSize.CAPTION, quiet=True, wrap=True))
     after.addStretch(1)
@@ -320,16 +317,11 @@ def _version(row: VersionRow, follow: Callable[[str], object]) -> QHBoxLayout:
     else:
         name = LinkLabel([Link(row.name, row.name)])
         name.followed.connect(follow)
-    words = QVBoxLayout()
-    words.setSpacing(0)
-    words.setContentsMargins(0, HALF, 0, HALF)
-    head = QHBoxLayout()
-    head.setSpacing(UNIT)
-    head.addWidget(name, 1)
+    head = row_of(wide(name))
     if row.has_won:
         head.addWidget(PictureLabel("check", 16, "ready", "Won"), 0, TOP)
         head.addWidget(text_label("Won", TypeSize.STRONG), 0, TOP)
-    words.addLayout(head)
+    words = column_of(head, margins=(0, HALF, 0, HALF), gap=0)
     said = "; ".join(each for each in ("This one" * row.is_this, row.trials) if each)
     if said:
         words.addWidget(selectable(text_label(said, TypeSize.CAPTION, quiet=True, wrap=True)))

@@ -26,19 +26,18 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QStyleOptionViewItem,
     QTableView,
-    QVBoxLayout,
     QWidget,
 )
 
-from barkeep.desktop.look.metrics import HALF, UNIT
+from barkeep.desktop.look.metrics import HALF
 from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion, ingredient_names
 from barkeep.desktop.screens.row_table import Column, RowTable
 from barkeep.desktop.specs.reading import SeenSpec
 from barkeep.desktop.widgets.buttons import button
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, Index, RowDelegate
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import Card, column_of, wide
 from barkeep.domain.amounts.rounding import Style
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
@@ -455,14 +454,14 @@ class LinesView(QWidget):
         self.up_button.setToolTip("Move the line up (Alt+Up)")
         self.down_button.setToolTip("Move the line down (Alt+Down)")
         buttons.addStretch(1)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(UNIT)
-        column.addWidget(self.name_field)
-        column.addWidget(Card(self.view), 1)
-        column.addLayout(buttons)
         hint = "Method, glass, notes and further specs are in the text."
-        column.addWidget(text_label(hint, quiet=True, wrap=True))
+        column_of(
+            self.name_field,
+            wide(Card(self.view)),
+            buttons,
+            text_label(hint, quiet=True, wrap=True),
+            on=self,
+        )
 
 
 class _CompletingDelegate(RowDelegate):

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QWidget
 
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import AnalysisView, CautionRow, before_you_pour
@@ -17,6 +17,7 @@ from barkeep.desktop.specs.rows import SpecRow, origin, technique_in_words
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.details import add_heading, grid_of_rows, selectable
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import column_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.pouring.assessment import LineAnswer
@@ -67,9 +68,7 @@ class SpecPage(QWidget):
         self._tree = tree
         self.correction = selectable(text_label("", wrap=True))
         self.correction.hide()
-        self._column = QVBoxLayout(self)
-        self._column.setContentsMargins(PAD, PAD, PAD, PAD)
-        self._column.setSpacing(HALF)
+        self._column = column_of(on=self, margins=PAD, gap=HALF)
         spec = row.spec
         self._add_head(spec, known)
         self._add_verdict(row.drink)
@@ -141,14 +140,12 @@ class SpecPage(QWidget):
         shown: ShownLine,
         answer: LineAnswer | None,
     ) -> None:
-        words = QVBoxLayout()
-        words.setSpacing(2)
         parts = line_parts(line, self._tree[line.ingredient], shown.text)
         label = self._linked(parts, self.ingredient_followed.emit)
         asked = f"What stands in for {self._tree.in_sentence(line.ingredient)}?"
         label.setToolTip(f"{written(shown)}\n{asked}" if shown.written else asked)
         label.setAccessibleDescription(written(shown))
-        words.addWidget(label)
+        words = column_of(label, gap=2)
         if answer is not None:
             note = text_label(reason(answer), TypeSize.CAPTION, quiet=True, wrap=True)
             words.addWidget(selectable(note))
@@ -171,9 +168,7 @@ class SpecPage(QWidget):
             top = Qt.AlignmentFlag.AlignTop
             picture = PictureLabel("warning", 16, caution.tone, caution.meaning)
             grid.addWidget(picture, number, 0, top)
-            words = QVBoxLayout()
-            words.setSpacing(2)
-            words.addWidget(selectable(text_label(caution.text, wrap=True)))
+            words = column_of(selectable(text_label(caution.text, wrap=True)), gap=2)
             if caution.source:
                 note = text_label(caution.source, TypeSize.CAPTION, quiet=True, wrap=True)
                 words.addWidget(selectable(note))

@@ -22,6 +22,7 @@ from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.reading import Fault, Fix, Seen, SeenLine, SeenSpec
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import SPRING, column_of
 from barkeep.domain.amounts.amount import US_UNITS, BarUnits, show_range
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised, folded
@@ -63,12 +64,7 @@ class ReadingPanel(QScrollArea):
         self._page = QWidget()
         self._analysis = _AnalysisBlock()
         holder = QWidget()
-        self._column = QVBoxLayout(holder)
-        self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.setSpacing(0)
-        self._column.addWidget(self._page)
-        self._column.addWidget(self._analysis)
-        self._column.addStretch(1)
+        self._column = column_of(self._page, self._analysis, SPRING, on=holder, gap=0)
         self.setWidget(holder)
         holder.setAutoFillBackground(False)  # a scroll area fills what it is given
 
@@ -76,9 +72,7 @@ class ReadingPanel(QScrollArea):
         """Show the spec in which `line` stands in full, the others in a line each."""
         self.fix_buttons = []
         page = QWidget()
-        column = QVBoxLayout(page)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
+        column = column_of(on=page, margins=PAD)
         current = seen.at(line)
         if current is None:
             self._add_how_to(column)
@@ -158,9 +152,7 @@ class ReadingPanel(QScrollArea):
     def _add_row(self, grid: QGridLayout, picture: PictureLabel, words: QWidget, note: str) -> None:
         row = grid.rowCount()
         grid.addWidget(picture, row, 0, Qt.AlignmentFlag.AlignTop)
-        holder = QVBoxLayout()
-        holder.setSpacing(1)
-        holder.addWidget(words)
+        holder = column_of(words, gap=1)
         if note:
             holder.addWidget(text_label(note, TypeSize.CAPTION, quiet=True, wrap=True))
         grid.addLayout(holder, row, 1)
@@ -191,14 +183,16 @@ class _AnalysisBlock(QWidget):
         self._warned = text_label("Before you pour", TypeSize.STRONG)
         self._cautions = text_label("", wrap=True)
         self._cautions.setContentsMargins(0, 0, 0, UNIT)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(PAD, 0, PAD, PAD)
-        column.setSpacing(HALF)
-        for each in (self._warned, self._cautions):
-            column.addWidget(each)
-        column.addWidget(text_label("What it comes to", TypeSize.STRONG))
-        column.addWidget(self._brief)
-        column.addWidget(self._panel)
+        column_of(
+            self._warned,
+            self._cautions,
+            text_label("What it comes to", TypeSize.STRONG),
+            self._brief,
+            self._panel,
+            on=self,
+            margins=(PAD, 0, PAD, PAD),
+            gap=HALF,
+        )
         self.hide()
 
     def show_view(self, view: AnalysisView | None) -> None:

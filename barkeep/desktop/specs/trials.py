@@ -11,7 +11,6 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QCheckBox,
-    QHBoxLayout,
     QHeaderView,
     QLineEdit,
     QPlainTextEdit,
@@ -32,6 +31,7 @@ from barkeep.desktop.widgets.buttons import button, day_field, day_in
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.details import add_heading, selectable
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import column_of, row_of
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, read_score_value, show_score
@@ -276,9 +276,7 @@ class TrialsSection(QWidget):
         super().__init__(parent)
         self._acts = acts
         self._blocks: list[_TrialBlock] = []
-        self._column = QVBoxLayout(self)
-        self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.setSpacing(HALF)
+        self._column = column_of(on=self, gap=HALF)
         add_heading(self._column, "Trials")
         words = in_brief([row.trial for row in rows]) or NO_TRIALS
         self._column.addWidget(selectable(text_label(words, quiet=True, wrap=True)))
@@ -321,17 +319,12 @@ class TrialsSection(QWidget):
 class _TrialBlock(QWidget):
     def __init__(self, row: TrialRow, acts: TrialActs) -> None:
         super().__init__()
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, UNIT, 0, 0)
-        column.setSpacing(2)
-        head = QHBoxLayout()
-        head.setSpacing(UNIT)
-        head.addWidget(selectable(text_label(row.on, TypeSize.STRONG)))
+        head = row_of(selectable(text_label(row.on, TypeSize.STRONG)))
         if row.trial.won:
             head.addWidget(PictureLabel("check", 16, "ready", "Won"))
             head.addWidget(text_label("Won", TypeSize.STRONG))
         head.addStretch(1)
-        column.addLayout(head)
+        column = column_of(head, on=self, margins=(0, UNIT, 0, 0), gap=2)
         for words in (row.scores, row.changed, row.notes):
             if words:
                 column.addWidget(selectable(text_label(words, wrap=True)))

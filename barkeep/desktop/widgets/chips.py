@@ -7,7 +7,6 @@ from collections.abc import Sequence
 from PySide6.QtCore import QMargins, QRect, QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QButtonGroup,
-    QHBoxLayout,
     QLayout,
     QLayoutItem,
     QPushButton,
@@ -17,6 +16,7 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.look.metrics import HALF, UNIT
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import row_of
 
 
 class FlowLayout(QLayout):
@@ -101,11 +101,7 @@ class FilterChips(QWidget):
         self._group = QButtonGroup(self)
         self._group.setExclusive(True)
         self._buttons: dict[str, QPushButton] = {}
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(HALF)
-        row.addWidget(text_label(title, quiet=True))
-        row.addSpacing(UNIT - HALF)
+        row = row_of(text_label(title, quiet=True), UNIT - HALF, on=self, gap=HALF)
         for key, word, explanation in chips:
             row.addWidget(self._chip(title, key, word, explanation))
         self._buttons[choice].setChecked(True)

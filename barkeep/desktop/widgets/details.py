@@ -10,7 +10,6 @@ from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import (
     QFrame,
     QGridLayout,
-    QHBoxLayout,
     QLabel,
     QScrollArea,
     QSizePolicy,
@@ -20,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of
 
 
 def add_heading(column: QVBoxLayout, heading: str) -> None:
@@ -97,10 +97,12 @@ class DetailPanel(QScrollArea):
     ) -> None:
         """Show one thing; `top` (a badge, a gauge) and `buttons` become the panel's own."""
         page = QWidget()
-        column = QVBoxLayout(page)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(HALF)
-        column.addWidget(_selectable(text_label(title, TypeSize.TITLE, wrap=True)))
+        column = column_of(
+            _selectable(text_label(title, TypeSize.TITLE, wrap=True)),
+            on=page,
+            margins=PAD,
+            gap=HALF,
+        )
         if subtitle:
             column.addWidget(_selectable(text_label(subtitle, quiet=True, wrap=True)))
         if top is not None:
@@ -136,12 +138,10 @@ class DetailPanel(QScrollArea):
         column.addLayout(grid)
 
     def _add_row(self, grid: QGridLayout, number: int, row: DetailRow) -> None:
-        words = QVBoxLayout()
-        words.setSpacing(2)
         text = _selectable(text_label(row.text, wrap=True))
         text.setToolTip(row.tip)
         text.setAccessibleDescription(row.tip)
-        words.addWidget(text)
+        words = column_of(text, gap=2)
         if row.note:
             note = text_label(row.note, TypeSize.CAPTION, quiet=True, wrap=True)
             words.addWidget(_selectable(note))
@@ -186,10 +186,6 @@ def _button_rows(buttons: Sequence[QWidget]) -> QVBoxLayout:
     column = QVBoxLayout()
     column.setSpacing(UNIT)
     for start in range(0, len(buttons), 2):
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        for each in buttons[start : start + 2]:
-            row.addWidget(each)
-        row.addStretch(1)
+        row = row_of(*buttons[start : start + 2], SPRING)
         column.addLayout(row)
     return column

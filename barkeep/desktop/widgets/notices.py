@@ -13,6 +13,7 @@ from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import HALF, ICON, PAD, UNIT, WIDE
 from barkeep.desktop.widgets.buttons import quiet_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import Slot, row_of, wide
 
 
 def announce(widget: QWidget, text: str) -> None:
@@ -158,13 +159,14 @@ class Banner(QFrame):
         self._close = quiet_button("clear", "Dismiss", self.clear)
         if not closable:
             self._close.hide()
-        row = QHBoxLayout(self)
-        row.setContentsMargins(UNIT + HALF, HALF, HALF, HALF)
-        row.setSpacing(UNIT)
-        row.addWidget(self._image, 0, Qt.AlignmentFlag.AlignVCenter)
-        row.addWidget(self._words, 1)
-        row.addWidget(self._button)
-        row.addWidget(self._close)
+        row_of(
+            Slot(self._image, 0, Qt.AlignmentFlag.AlignVCenter),
+            wide(self._words),
+            self._button,
+            self._close,
+            on=self,
+            margins=(UNIT + HALF, HALF, HALF, HALF),
+        )
         self.hide()
 
     @property

@@ -5,11 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QAction, QKeyEvent, QPalette
 from PySide6.QtWidgets import (
-    QHBoxLayout,
     QLabel,
     QLineEdit,
     QToolButton,
-    QVBoxLayout,
     QWhatsThis,
     QWidget,
 )
@@ -19,6 +17,7 @@ from barkeep.desktop.look.metrics import UNIT, TypeSize
 from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.widgets.buttons import quiet_button
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.desktop.widgets.notices import announce
 
 
@@ -53,18 +52,12 @@ class SearchField(QWidget):
         self._add_actions()
         self._problem = text_label("", TypeSize.CAPTION, wrap=True)
         self._problem.hide()
-        row = QHBoxLayout()
-        row.setSpacing(UNIT + UNIT // 2)
-        row.addWidget(self._words, 1)
+        row = row_of(wide(self._words), gap=UNIT + UNIT // 2)
         if help_text:
             self.help_button = _help_button(help_text)
             row.addWidget(self.help_button)
         row.addWidget(self._count)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(2)
-        column.addLayout(row)
-        column.addWidget(self._problem)
+        column_of(row, self._problem, on=self, gap=2)
         self.setFocusProxy(self._words)
         self._words.textChanged.connect(self._tell)
         self._words.returnPressed.connect(self.left)
