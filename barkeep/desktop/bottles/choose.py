@@ -5,12 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import (
-    QDialog,
-    QListWidget,
-    QListWidgetItem,
-    QWidget,
-)
+from PySide6.QtWidgets import QDialog, QListWidget, QListWidgetItem, QWidget
 
 from barkeep.desktop.look.metrics import PAD
 from barkeep.desktop.widgets.buttons import button, primary_button

@@ -14,7 +14,12 @@ from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.desktop.screens.form_dialog import FormDialog, read_number
-from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names, product_names
+from barkeep.desktop.screens.name_completion import (
+    NameCompleter,
+    complete_with,
+    ingredient_names,
+    product_names,
+)
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.amounts.units import Unit
@@ -182,14 +187,6 @@ def _of_a_label(error: UserError, *, too_much: str) -> str | None:
         case LevelAboveSize():
             return too_much
     return None
-
-
-def complete_with(
-    edit: QLineEdit, completer: NameCompleter, on_chosen: Callable[[QModelIndex], None]
-) -> None:
-    """Offer names while they are typed, and hear which was chosen."""
-    edit.setCompleter(completer)
-    completer.activated[QModelIndex].connect(on_chosen)  # type: ignore[index]
 
 
 def _shape_choice() -> QComboBox:

@@ -43,6 +43,7 @@ from barkeep.desktop.bottles.rows import (
 from barkeep.desktop.counting.page import CountingPage
 from barkeep.desktop.counting.rows import bottles_in_words
 from barkeep.desktop.look.metrics import PAD
+from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button, offer, primary_button
@@ -577,8 +578,7 @@ class BottlesScreen(TableScreen[BottleRow]):
     def _prepare_view(self) -> None:
         self.view.setItemDelegateForColumn(LEVEL, LevelDelegate(self.view))
         self.view.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
-        for column, width in enumerate(COLUMN_WIDTHS):
-            self.view.setColumnWidth(column, width)
+        set_widths(self.view, COLUMN_WIDTHS)
         self.splitter.setSizes([700, 320])
         sort_by(self.view, SHELF)
         self.view.selectionModel().currentRowChanged.connect(lambda *_rows: self.clear_refusal())

@@ -24,7 +24,7 @@ from barkeep.application.shopping import MOST_PACKAGES, bought_of
 from barkeep.desktop.buying.pars import ParsDialog
 from barkeep.desktop.look.metrics import HALF, PAD, TypeSize
 from barkeep.desktop.screens.form_dialog import read_number
-from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, day_field, day_in, primary_button
 from barkeep.desktop.widgets.labels import text_label
@@ -236,7 +236,7 @@ FEW_SHOOTS = 7
 HOW = "Tick what you bought; how many you got and what each cost can be typed over."
 
 
-class ShoppingDialog(QDialog):
+class ShoppingDialog(RefusedInBanner, QDialog):
     """What to buy, ticked and put into the bar; the dialog stays open.
 
     `shoots` are the ids of the shoots to shop for; None ticks all that are
@@ -320,14 +320,6 @@ class ShoppingDialog(QDialog):
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.changed.connect(self.renew)
         dialog.open()
-
-    def show_refusal(self, error: UserError) -> None:
-        """Say why not."""
-        self.banner.say(str(error), "error")
-
-    def clear_refusal(self) -> None:
-        """Take it away again."""
-        self.banner.clear()
 
     def done(self, result: int) -> None:
         """No answer is wanted by a dialog that is closed."""

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 from barkeep.desktop.drink.analysis_view import INFORMATION, AnalysisView, BalanceBar
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, blend, current_tones
-from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.labels import caption, copyable, text_label
 from barkeep.desktop.widgets.layouts import column_of
 from barkeep.domain.drink.words import Fact
 
@@ -149,10 +149,10 @@ class AnalysisPanel(QWidget):
     def __init__(self, view: AnalysisView | None = None, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.picture = BalancePicture()
-        self._place = _selectable(text_label("", wrap=True))
-        self._ranges, self._doubts = _caption(), _caption()
+        self._place = copyable("")
+        self._ranges, self._doubts = caption(), caption()
         self._general_head = text_label("Before anyone drinks", TypeSize.STRONG)
-        self._general = _caption()
+        self._general = caption()
         self._grid = _FactGrid()
         column_of(
             self.picture,
@@ -165,7 +165,7 @@ class AnalysisPanel(QWidget):
             self._doubts,
             self._general_head,
             self._general,
-            _caption(INFORMATION),
+            caption(INFORMATION),
             on=self,
             margins=(0, HALF, 0, 0),
             gap=HALF,
@@ -220,17 +220,8 @@ class _FactGrid:
 
     def _new_row(self, number: int) -> _Row:
         label = text_label("", quiet=True)
-        row = _Row(label, _selectable(text_label("", wrap=True)), _caption())
+        row = _Row(label, copyable(""), caption())
         words = column_of(row.value, row.note, gap=0)
         self.layout.addWidget(label, number, 0, Qt.AlignmentFlag.AlignTop)
         self.layout.addLayout(words, number, 1)
         return row
-
-
-def _caption(words: str = "") -> QLabel:
-    return _selectable(text_label(words, TypeSize.CAPTION, quiet=True, wrap=True))
-
-
-def _selectable(label: QLabel) -> QLabel:
-    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-    return label

@@ -8,14 +8,8 @@ from functools import partial
 from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from barkeep.desktop.drink.analysis_view import correction_words
-from barkeep.desktop.drink.words import (
-    ANY_BASE,
-    duty,
-    kinds_by_name,
-    line_state,
-    reason,
-    written,
-)
+from barkeep.desktop.drink.words import ANY_BASE, duty, kinds_by_name, line_state, reason, written
+from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
@@ -129,8 +123,7 @@ class TonightScreen(TableScreen[Drink]):
         self.ready_only = QCheckBox("Ready only")
         self._prepare_filters()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
-        for column, width in enumerate((196, 100, 96, 68)):
-            self.view.setColumnWidth(column, width)
+        set_widths(self.view, (196, 100, 96, 68))
         sort_by(self.view, 1)
         on_activated(self.view, self._open_spec)
 

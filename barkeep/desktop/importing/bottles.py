@@ -11,7 +11,7 @@ from barkeep.application.bottle_imports import Imported
 from barkeep.application.done import Done
 from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.screens.list_stack import prepare_view
-from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.row_table import Column, RowTable
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, primary_button
@@ -32,7 +32,7 @@ _PROBLEMS: tuple[Column[Problem], ...] = (
 )
 
 
-class ImportDialog(QDialog):
+class ImportDialog(RefusedInBanner, QDialog):
     """One file's bottles, or all that is wrong with it; of such a file nothing comes in.
 
     `imported` is what came in, once it has.
@@ -69,11 +69,7 @@ class ImportDialog(QDialog):
         if isinstance(error, UnusableFile):
             self._show_problems(error.problems)
         else:
-            self.banner.say(str(error), "error")
-
-    def clear_refusal(self) -> None:
-        """Take it away again."""
-        self.banner.clear()
+            super().show_refusal(error)
 
     def _import(self) -> None:
         run_operation(self, lambda: self._write(self._found.rows, self._file), self._done)

@@ -11,13 +11,11 @@ from PySide6.QtCore import QModelIndex, Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
-    QFrame,
     QGridLayout,
     QHBoxLayout,
     QHeaderView,
     QLineEdit,
     QProgressBar,
-    QScrollArea,
     QSplitter,
     QTableView,
     QVBoxLayout,
@@ -39,13 +37,14 @@ from barkeep.application.spec_imports import (
 )
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.screens.background import Background, LongQuestion
-from barkeep.desktop.screens.list_stack import prepare_view
+from barkeep.desktop.screens.list_stack import prepare_view, set_widths
+from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
-from barkeep.desktop.widgets.details import show_page
-from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.details import ScrolledPage
+from barkeep.desktop.widgets.labels import PictureLabel, copyable, text_label
 from barkeep.desktop.widgets.layouts import SPRING, Card, at_top, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.snapshot import Snapshot
@@ -171,22 +170,16 @@ _CHOICES: tuple[tuple[ImportChoice, str, str], ...] = (
 )
 
 
-class ImportDetails(QScrollArea):
+class ImportDetails(ScrolledPage):
     """`decided` carries the row that is shown and the decision the user took for it."""
 
     decided = Signal(object, object)
 
     def __init__(self, text_of: Callable[[Spec], str], parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+        super().__init__("The chosen spec", 330, parent)
         self._text_of = text_of
         self.chips: FilterChips | None = None
         self.name_field: QLineEdit | None = None
-        self.setAccessibleName("The chosen spec")
-        self.setWidgetResizable(True)
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setMinimumWidth(330)
-        self.viewport().setAutoFillBackground(False)
 
     def show_row(self, row: ImportRow | None) -> None:
         """Show one spec, or nothing."""
@@ -199,7 +192,7 @@ class ImportDetails(QScrollArea):
                 column.addWidget(text_label(capitalised(row.where), quiet=True, wrap=True))
             self._add_thing(column, row)
         column.addStretch(1)
-        show_page(self, page)
+        self.show_page(page)
 
     def _add_thing(self, column: QVBoxLayout, row: ImportRow) -> None:
         thing = row.thing
@@ -215,7 +208,7 @@ class ImportDetails(QScrollArea):
     def _add_new(self, column: QVBoxLayout, thing: Incoming) -> None:
         _add_remarks(column, thing.remarks)
         rows = self._text_of(thing.spec).partition("\n")[2]
-        column.addWidget(_selectable(rows.strip("\n")))
+        column.addWidget(_side(rows.strip("\n")))
 
     def _add_problems(self, column: QVBoxLayout, thing: Unreadable) -> None:
         for problem in thing.problems:
@@ -225,7 +218,7 @@ class ImportDetails(QScrollArea):
         if thing.text:
             column.addSpacing(UNIT)
             column.addWidget(text_label("As it was found", TypeSize.STRONG))
-            column.addWidget(_selectable(thing.text.strip("\n")))
+            column.addWidget(_side(thing.text.strip("\n")))
 
     def _add_choice(self, column: QVBoxLayout, row: ImportRow, thing: Differing) -> None:
         if not thing.replaceable:
@@ -294,7 +287,7 @@ def _add_pair(
     row, top = grid.rowCount(), Qt.AlignmentFlag.AlignTop
     grid.addWidget(PictureLabel(picture, 16, tone, meaning), row, 0, top)
     for place, words in ((1, mine), (2, theirs)):
-        grid.addWidget(_selectable(words or NOTHING), row, place, top)
+        grid.addWidget(_side(words or NOTHING), row, place, top)
 
 
 def _add_remarks(column: QVBoxLayout, remarks: Sequence[str]) -> None:
@@ -305,9 +298,8 @@ def _add_remarks(column: QVBoxLayout, remarks: Sequence[str]) -> None:
         column.addLayout(row)
 
 
-def _selectable(words: str) -> QWidget:
-    label = text_label(words, wrap=True)
-    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+def _side(words: str) -> QWidget:
+    label = copyable(words)
     label.setMinimumWidth(40)
     return label
 
@@ -324,7 +316,7 @@ _FOR_ALL: tuple[tuple[ImportChoice | None, str], ...] = (
 )
 
 
-class ImportSpecsDialog(QDialog):
+class ImportSpecsDialog(RefusedInBanner, QDialog):
     """Reads, shows, writes; each can be stopped. `imported` is what came in, once it has."""
 
     def __init__(
@@ -362,12 +354,8 @@ class ImportSpecsDialog(QDialog):
 
     def show_refusal(self, error: UserError) -> None:
         """Say why nothing came in."""
-        self.banner.say(str(error), "error")
+        super().show_refusal(error)
         self._show_working(False)
-
-    def clear_refusal(self) -> None:
-        """Take it away again."""
-        self.banner.clear()
 
     def reject(self) -> None:
         """Close; what is under way leaves nothing behind."""
@@ -495,8 +483,7 @@ class ImportSpecsDialog(QDialog):
         header = self.view.horizontalHeader()
         header.setStretchLastSection(False)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
-        for number, width in COLUMN_WIDTHS.items():
-            self.view.setColumnWidth(number, width)
+        set_widths(self.view, COLUMN_WIDTHS)
         header.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
         for choice, words in _FOR_ALL:
             self.for_all.addItem(words, choice)

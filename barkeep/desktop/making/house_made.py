@@ -7,17 +7,13 @@ from datetime import date
 from functools import partial
 
 from PySide6.QtCore import QModelIndex, Qt
-from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QFrame,
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QPlainTextEdit,
     QPushButton,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
@@ -25,17 +21,16 @@ from PySide6.QtWidgets import (
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.making import InputsShort, NoRecipe
-from barkeep.desktop.bottles.labels import complete_with, read_date
+from barkeep.desktop.bottles.labels import read_date
 from barkeep.desktop.look.metrics import UNIT, TypeSize
-from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.publishing.publish import publish_label
 from barkeep.desktop.screens.form_dialog import FormDialog
-from barkeep.desktop.screens.name_completion import NameCompleter, makeable_names
+from barkeep.desktop.screens.name_completion import NameCompleter, complete_with, makeable_names
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, day_field, day_in
-from barkeep.desktop.widgets.details import add_heading, grid_of_rows, selectable
-from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.details import ScrolledPage, add_heading, grid_of_rows
+from barkeep.desktop.widgets.labels import copyable, in_danger, text_label
 from barkeep.desktop.widgets.layouts import column_of
 from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.amounts.units import Unit
@@ -119,17 +114,11 @@ def made_words(bottle: Bottle) -> str:
 LEAST_WIDTH = 360
 
 
-class MakingPanel(QScrollArea):
+class MakingPanel(ScrolledPage):
     """Built anew for each batch."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setAccessibleName("What it takes and gives")
-        self.setWidgetResizable(True)
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.viewport().setAutoFillBackground(False)
-        self.setMinimumWidth(LEAST_WIDTH)
+        super().__init__("What it takes and gives", LEAST_WIDTH, parent)
 
     def say(self, sentence: str) -> None:
         """Show nothing but a sentence: what is still to be filled in."""
@@ -143,19 +132,19 @@ class MakingPanel(QScrollArea):
         column.addWidget(text_label("It takes", TypeSize.STRONG))
         self._add_inputs(column, view)
         for sentence in view.short:
-            column.addWidget(_warning(sentence))
+            column.addWidget(in_danger(text_label(sentence, wrap=True)))
         for sentence in view.past:
             column.addWidget(text_label(sentence, quiet=True, wrap=True))
         add_heading(column, "It gives")
         for sentence in view.gives:
-            column.addWidget(selectable(text_label(sentence, wrap=True)))
+            column.addWidget(copyable(sentence))
         if view.how:
             add_heading(column, "How")
-            column.addWidget(selectable(text_label(view.how, wrap=True)))
+            column.addWidget(copyable(view.how))
         if view.cautions:
             add_heading(column, "To mind")
             for sentence in view.cautions:
-                column.addWidget(selectable(text_label(sentence, wrap=True)))
+                column.addWidget(copyable(sentence))
         column.addStretch(1)
 
     def _add_inputs(self, column: QVBoxLayout, view: MakingView) -> None:
@@ -169,26 +158,14 @@ class MakingPanel(QScrollArea):
             grid.addWidget(amount, number, 0, top)
             grid.addWidget(text_label(row.name), number, 1, top)
             source = text_label(row.source, quiet=not row.short, wrap=True)
-            grid.addWidget(_warn(source) if row.short else source, number, 2, top)
+            grid.addWidget(in_danger(source) if row.short else source, number, 2, top)
         column.addLayout(grid)
 
     def _begin(self) -> QVBoxLayout:
         page = QWidget()
         column = column_of(on=page, margins=(0, 0, UNIT, 0))
-        self.setWidget(page)
-        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+        self.show_page(page)
         return column
-
-
-def _warning(sentence: str) -> QLabel:
-    return _warn(text_label(sentence, wrap=True))
-
-
-def _warn(label: QLabel) -> QLabel:
-    colours = label.palette()
-    colours.setColor(QPalette.ColorRole.WindowText, current_tones().danger)
-    label.setPalette(colours)
-    return label
 
 
 SIZE = (920, 580)

@@ -7,7 +7,7 @@ from functools import partial
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QSplitter, QWidget
+from PySide6.QtWidgets import QComboBox, QPushButton, QSplitter, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.application.publishing import (
@@ -28,7 +28,7 @@ from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import DIALOG, SPRING, column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import DIALOG, column_of, wide
 from barkeep.desktop.widgets.ticks import Tickable, TickList
 from barkeep.documents.printed.templates import Kind
 from barkeep.domain.bottles.bottle import Bottle
@@ -214,6 +214,7 @@ class PublishDialog(PagesDialog):
         self.bottles.changed.connect(self._renew)
 
     def _lay_out(self) -> None:
+        self.print_button.setAutoDefault(False)  # Enter in the search goes to the list
         left, right = QWidget(), QWidget()
         words = text_label("&What to print")
         words.setBuddy(self.what)
@@ -229,21 +230,14 @@ class PublishDialog(PagesDialog):
         sides.addWidget(right)
         sides.setStretchFactor(1, 1)
         sides.setSizes([LIST_WIDTH, SIZE[0] - LIST_WIDTH])
-        column_of(self.banner, wide(sides), UNIT, self._buttons(), on=self, margins=DIALOG)
-
-    def _buttons(self) -> QHBoxLayout:
-        row = row_of(
-            self.copy_button,
-            self.save_button,
-            SPRING,
-            self.close_button,
-            self.pdf_button,
-            self.print_button,
+        column_of(
+            self.banner,
+            wide(sides),
+            UNIT,
+            self.closing_row(self.copy_button, self.save_button),
+            on=self,
+            margins=DIALOG,
         )
-        for each in (self.copy_button, self.save_button, self.close_button, self.pdf_button):
-            each.setAutoDefault(False)
-        self.print_button.setAutoDefault(False)  # Enter in the search goes to the list
-        return row
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)

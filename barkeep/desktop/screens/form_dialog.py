@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TypeVar
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QPalette, QShowEvent
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QDialog,
     QGridLayout,
@@ -18,10 +18,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.desktop.look.metrics import HALF, UNIT, WIDE, TypeSize
-from barkeep.desktop.look.tones import current_tones
+from barkeep.desktop.look.metrics import HALF, UNIT, WIDE, TypeSize, set_style
 from barkeep.desktop.widgets.buttons import button, primary_button
-from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.labels import in_danger, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, column_of, row_of
 from barkeep.desktop.widgets.notices import Banner, announce
 from barkeep.domain.phrases import capitalised
@@ -132,10 +131,7 @@ class FormDialog(QDialog):
         """Say below a field why it cannot be used."""
         field = self.fields[name]
         sentence = capitalised(sentence)
-        colours = field.problem.palette()
-        colours.setColor(QPalette.ColorRole.WindowText, current_tones().danger)
-        field.problem.setPalette(colours)
-        field.problem.setText(sentence)
+        in_danger(field.problem).setText(sentence)
         field.problem.show()
         field.widget.setAccessibleDescription(sentence)
         _mark(field.widget, invalid=True)
@@ -229,8 +225,5 @@ class FormDialog(QDialog):
 
 def _mark(widget: QWidget, *, invalid: bool) -> None:
     """Frame a field as refused; the sentence says it in words."""
-    if bool(widget.property("invalid")) == invalid:
-        return
-    widget.setProperty("invalid", invalid)
-    widget.style().unpolish(widget)
-    widget.style().polish(widget)
+    if bool(widget.property("invalid")) != invalid:
+        set_style(widget, "invalid", invalid)

@@ -10,13 +10,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Generic, TypeVar
 
-from PySide6.QtCore import (
-    QAbstractTableModel,
-    QModelIndex,
-    QObject,
-    QSortFilterProxyModel,
-    Qt,
-)
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QSortFilterProxyModel, Qt
 
 from barkeep.desktop.widgets.delegates import SORT_ROLE, VALUE_ROLE, Index
 

@@ -27,7 +27,7 @@ from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.list_stack import ListStack, ListView, header_of, prepare_view
-from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.details import DetailPanel
 from barkeep.desktop.widgets.empty_state import EmptyState
@@ -102,7 +102,7 @@ WITHOUT_SHOOTS: Changes = EVERYTHING - {Part.SHOOTS}
 """What most pages show: a tick on a shoot need not make them ask again."""
 
 
-class Screen(QWidget):
+class Screen(RefusedInBanner, QWidget):
     """One page of the window. A screen sets the class attributes, calls `set_list` and
     overrides `refresh`; the rest is here.
     """
@@ -260,10 +260,6 @@ class Screen(QWidget):
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.finished.connect(closed)
         dialog.open()
-
-    def show_refusal(self, error: UserError) -> None:
-        """Say why not, above the list."""
-        self.banner.say(str(error), "error")
 
     def clear_refusal(self) -> None:
         """Take the reason away."""

@@ -16,13 +16,7 @@ from PySide6.QtGui import (
     QResizeEvent,
     QShowEvent,
 )
-from PySide6.QtWidgets import (
-    QFileDialog,
-    QMainWindow,
-    QMessageBox,
-    QStackedWidget,
-    QWidget,
-)
+from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWidget, QWidget
 
 from barkeep.application import paths
 from barkeep.application.bar import Bar
@@ -33,12 +27,7 @@ from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
-from barkeep.desktop.shell.help import (
-    AboutDialog,
-    ShortcutsDialog,
-    TextDialog,
-    changes_as_markdown,
-)
+from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import PAGES, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label

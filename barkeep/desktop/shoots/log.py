@@ -37,17 +37,15 @@ from barkeep.desktop.counting.keys import (
     meaning_of,
     no_key,
 )
-from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
-from barkeep.desktop.look.tones import current_tones
-from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.widgets.buttons import button, number_field, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.keys import HELD, KeyLegend, typed_key
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
-from barkeep.desktop.widgets.notices import Banner, announce
+from barkeep.desktop.widgets.notices import Banner, announce, question_before_losing
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, Shoot
@@ -316,7 +314,7 @@ KEYS = (
 )
 
 
-class LogDialog(QDialog):
+class LogDialog(RefusedInBanner, QDialog):
     """`logged` carries what was done once it is written."""
 
     logged = Signal(object)
@@ -389,7 +387,7 @@ class LogDialog(QDialog):
         if identity is None:
             return
         log = partial(self._bar.shoots.log, identity, self.draft.sheet)
-        run_operation(self, log, self._finish, self._refuse)
+        run_operation(self, log, self._finish, self.show_refusal)
 
     def reject(self) -> None:
         """Leave, after asking where something that was typed would be lost."""
@@ -397,27 +395,25 @@ class LogDialog(QDialog):
         if not typed:
             super().reject()
         elif self.question is None:
-            self.question = _question(self, typed)
+            self.question = question_before_losing(
+                self,
+                title="Log not written",
+                text=f"Leave {typed} unwritten?",
+                keep="&Keep counting",
+            )
             self.question.finished.connect(self._on_answered)
             self.question.open()
 
     def show_refusal(self, error: UserError) -> None:
-        """Say why not, above the bottles."""
-        self._refuse(error)
-
-    def clear_refusal(self) -> None:
-        """Take the reason away."""
-        self.banner.clear()
+        """Say why not, above the bottles, to be seen and heard."""
+        super().show_refusal(error)
+        announce(self.table, str(error))
 
     # The rest
 
     def _finish(self, done: object) -> None:
         self.logged.emit(done)
         self.accept()
-
-    def _refuse(self, error: UserError) -> None:
-        self.banner.say(str(error), "error")
-        announce(self.table, str(error))
 
     def _on_another(self, bottle_id: int) -> None:
         self.draft.take_in(bottle_id)
@@ -453,7 +449,7 @@ class LogDialog(QDialog):
     def _say_unread(self) -> None:
         """Say why what was typed last could not be read; it stays to be mended or emptied."""
         if self._unread:
-            self._refuse(list(self._unread.values())[-1][1])
+            self.show_refusal(list(self._unread.values())[-1][1])
         else:
             self.banner.clear()
 
@@ -589,20 +585,3 @@ class LogDialog(QDialog):
             row_of(text_label(drink.name), field, on=part, margins=(0, 0, UNIT, 0), gap=None)
             flow.addWidget(part)
         return flow
-
-
-def _question(parent: QWidget, typed: str) -> QMessageBox:
-    question = QMessageBox(parent)
-    question.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    question.setWindowTitle("Log not written")
-    question.setText(f"Leave {typed} unwritten?")
-    tones = current_tones()
-    ratio = parent.devicePixelRatioF()
-    question.setIconPixmap(
-        pixmap("warning", colour=tones.warning, size=32, ratio=ratio, paper=tones.window)
-    )
-    question.addButton("&Discard", Role.DestructiveRole)
-    keep = question.addButton("&Keep counting", Role.RejectRole)
-    question.setDefaultButton(keep)
-    question.setEscapeButton(keep)
-    return question

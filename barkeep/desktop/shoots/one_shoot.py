@@ -8,13 +8,7 @@ from functools import partial
 
 from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtGui import QMouseEvent
-from PySide6.QtWidgets import (
-    QAbstractButton,
-    QCheckBox,
-    QGridLayout,
-    QPushButton,
-    QWidget,
-)
+from PySide6.QtWidgets import QAbstractButton, QCheckBox, QGridLayout, QPushButton, QWidget
 
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.shoots.rows import (
@@ -33,8 +27,8 @@ from barkeep.desktop.shoots.rows import (
 )
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
-from barkeep.desktop.widgets.details import add_heading, grid_of_rows, selectable
-from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.details import add_heading, grid_of_rows
+from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, text_label
 from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, row_of, wide
 from barkeep.domain.bar.shoots import LoggedBottle
 from barkeep.domain.shoots.drinks import spec_of
@@ -138,8 +132,7 @@ class ShootPage(QWidget):
             self._say("Nothing was poured or counted.", quiet=True)
         for each in bottles:
             self._say(each.title)
-            words = text_label(logged_in_words(each), TypeSize.CAPTION, quiet=True, wrap=True)
-            self._column.addWidget(selectable(words))
+            self._column.addWidget(caption(logged_in_words(each)))
             self._column.addSpacing(HALF)
 
     def _add_rescue(self, rescue: Rescue) -> None:
@@ -210,7 +203,7 @@ class ShootPage(QWidget):
             self._column.addLayout(row)
 
     def _say(self, text: str, *, quiet: bool = False, size: TypeSize = TypeSize.BODY) -> None:
-        self._column.addWidget(selectable(text_label(text, size, quiet=quiet, wrap=True)))
+        self._column.addWidget(copyable(text, size, quiet=quiet))
 
 
 class _TickRow(QWidget):
@@ -286,10 +279,10 @@ class DrinkPart(QWidget):
         if not self._logged:
             state = line.state
             grid.addWidget(PictureLabel(state.picture, 16, state.tone, state.word), row, 0, top)
-        words = column_of(selectable(text_label(line.text, wrap=True)), gap=2)
+        words = column_of(copyable(line.text), gap=2)
         note = line.note if line.chosen or not self._logged else ""
         if note:
-            words.addWidget(selectable(text_label(note, TypeSize.CAPTION, quiet=True, wrap=True)))
+            words.addWidget(caption(note))
         if line.chosen and not self._logged:
             back = button("Pour as written", partial(self.as_written_wanted.emit, line.place))
             back.setAccessibleName(f"{self._drink.name}: pour {line.name} as written")
@@ -322,4 +315,4 @@ class DrinkPart(QWidget):
         self.otherwise_wanted.emit(asked.mapToGlobal(asked.rect().bottomLeft()))
 
     def _say(self, text: str, *, quiet: bool = False, size: TypeSize = TypeSize.BODY) -> None:
-        self._column.addWidget(selectable(text_label(text, size, quiet=quiet, wrap=True)))
+        self._column.addWidget(copyable(text, size, quiet=quiet))

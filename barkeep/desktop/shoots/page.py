@@ -16,6 +16,7 @@ from barkeep.application.publishing import camera_drinks_of
 from barkeep.application.shoots import FilmedAhead, NotFilmedYet
 from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.making.batch import open_batch
+from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.shoots.editor import ShootEditor
@@ -29,7 +30,6 @@ from barkeep.desktop.shoots.rows import (
 )
 from barkeep.desktop.widgets.buttons import primary_button
 from barkeep.desktop.widgets.chips import FilterChips
-from barkeep.desktop.widgets.details import show_page
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.shoots import (
@@ -117,8 +117,7 @@ class ShootsScreen(TableScreen[Shoot]):
         self.add_filter(self.chips)
         self.add_header_button(primary_button("New shoot…", self.write_new))
         empty.acted.connect(self.write_new)
-        for column, width in enumerate((196, 88, 80)):
-            self.view.setColumnWidth(column, width)
+        set_widths(self.view, (196, 88, 80))
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self.edit_current)
         self.splitter.setSizes([420, 520])
@@ -335,7 +334,7 @@ class ShootsScreen(TableScreen[Shoot]):
         page.ticked.connect(lambda key, on: self.tick(shoot, key, on))
         page.make_wanted.connect(self.make)
         self.page = page
-        show_page(self.detail, page)
+        self.detail.show_page(page)
         self.detail.verticalScrollBar().setValue(kept if same else 0)
         if focused and not page.take_focus(focused):
             self.detail.setFocus(Qt.FocusReason.OtherFocusReason)

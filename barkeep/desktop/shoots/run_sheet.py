@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import partial
 
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QPushButton, QWidget
 
 from barkeep.application.publishing import PublishText, publish_text_of, run_sheet_of
 from barkeep.desktop.look.metrics import UNIT
@@ -14,7 +14,7 @@ from barkeep.desktop.publishing.pages_dialog import PagesDialog
 from barkeep.desktop.publishing.print_options import PrintOptions
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button
-from barkeep.desktop.widgets.layouts import DIALOG, SPRING, column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import DIALOG, column_of, wide
 from barkeep.documents.printed.jobs import FlowJob, run_sheet_job
 from barkeep.documents.printed.paper import Size
 from barkeep.documents.printed.templates import Template
@@ -78,20 +78,7 @@ class RunSheetDialog(PagesDialog):
             self.options,
             wide(self.preview),
             UNIT,
-            self._buttons(),
+            self.closing_row(self.copy_button, self.markdown_button),
             on=self,
             margins=DIALOG,
         )
-
-    def _buttons(self) -> QHBoxLayout:
-        row = row_of(
-            self.copy_button,
-            self.markdown_button,
-            SPRING,
-            self.close_button,
-            self.pdf_button,
-            self.print_button,
-        )
-        for each in (self.copy_button, self.markdown_button, self.close_button, self.pdf_button):
-            each.setAutoDefault(False)
-        return row

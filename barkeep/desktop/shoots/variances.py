@@ -6,7 +6,7 @@ from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtWidgets import QDialog, QTableView, QWidget
 
 from barkeep.desktop.look.metrics import PAD, TypeSize
-from barkeep.desktop.screens.list_stack import ListStack, prepare_view
+from barkeep.desktop.screens.list_stack import ListStack, prepare_view, set_widths
 from barkeep.desktop.screens.row_table import Column, RowTable
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.empty_state import EmptyState
@@ -76,8 +76,7 @@ class VariancesDialog(QDialog):
             margins=PAD,
         )
         self.resize(960, 560)
-        for place, width in enumerate((272, 72, 80, 120, 80)):
-            self.view.setColumnWidth(place, width)
+        set_widths(self.view, (272, 72, 80, 120, 80))
         if self.table.rows:
             self.view.selectRow(0)
         self.view.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -20,9 +20,8 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.desktop.drink.analysis_view import view_of_read
-from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
-from barkeep.desktop.look.tones import current_tones
+from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.specs.drafts import DraftKeeper, KeptDraft, KeptDrafts, SpecDraft
 from barkeep.desktop.specs.lines import LineRow, LinesView, texts_of, with_lines, with_name
@@ -33,12 +32,11 @@ from barkeep.desktop.widgets.buttons import button, primary_button, quiet_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
-from barkeep.desktop.widgets.notices import Banner
+from barkeep.desktop.widgets.notices import Banner, question_before_losing
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.fields import LineFields
 from barkeep.domain.specs.spec import Spec
-from barkeep.errors import UserError
 
 READ_AFTER_MS = 120
 _VIEWS = (
@@ -55,7 +53,7 @@ Save: TypeAlias = Callable[["SpecEditor", Sequence[Spec]], bool]
 """Puts specs into the bar; whether that was done. A refusal is shown in the editor."""
 
 
-class SpecEditor(QDialog):
+class SpecEditor(RefusedInBanner, QDialog):
     """Saves all the specs of its text or none; asks before unsaved words are lost."""
 
     def __init__(
@@ -131,21 +129,19 @@ class SpecEditor(QDialog):
                 self._keeper.drop()
             self.accept()
 
-    def show_refusal(self, error: UserError) -> None:
-        """Say why the bar does not take it."""
-        self.banner.say(str(error), "error")
-
-    def clear_refusal(self) -> None:
-        """Take that back."""
-        self.banner.clear()
-
     def reject(self) -> None:
         """Close, after asking where words would be lost."""
         self.lines.commit()
         if not self.is_unsaved:
             self._leave(keep=False)
             return
-        self.question = _question(self, keeps=self._keeper is not None)
+        self.question = question_before_losing(
+            self,
+            title="Unsaved text",
+            text="Close without saving what you wrote?",
+            keep="&Keep writing",
+            later="Keep for &later" if self._keeper is not None else "",
+        )
         self.question.finished.connect(self._on_answered)
         self.question.open()
 
@@ -302,25 +298,6 @@ class SpecEditor(QDialog):
 def _taken_names(snapshot: Snapshot, apart_from: Spec | None) -> frozenset[str]:
     names = {folded(spec.name) for spec in snapshot.all_specs}
     return frozenset(names - ({folded(apart_from.name)} if apart_from else set()))
-
-
-def _question(parent: QWidget, *, keeps: bool) -> QMessageBox:
-    question = QMessageBox(parent)
-    question.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    question.setWindowTitle("Unsaved text")
-    question.setText("Close without saving what you wrote?")
-    tones = current_tones()
-    ratio = parent.devicePixelRatioF()
-    question.setIconPixmap(
-        pixmap("warning", colour=tones.warning, size=32, ratio=ratio, paper=tones.window)
-    )
-    question.addButton("&Discard", QMessageBox.ButtonRole.DestructiveRole)
-    if keeps:
-        question.addButton("Keep for &later", QMessageBox.ButtonRole.AcceptRole)
-    keep = question.addButton("&Keep writing", QMessageBox.ButtonRole.RejectRole)
-    question.setDefaultButton(keep)
-    question.setEscapeButton(keep)
-    return question
 
 
 Replace = Callable[[Spec, SpecEditor, Sequence[Spec]], bool]

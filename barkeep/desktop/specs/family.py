@@ -10,8 +10,15 @@ from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
-from barkeep.desktop.widgets.details import add_heading, selectable
-from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
+from barkeep.desktop.widgets.details import add_heading
+from barkeep.desktop.widgets.labels import (
+    Link,
+    LinkLabel,
+    PictureLabel,
+    caption,
+    copyable,
+    text_label,
+)
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.comparison import FigureRow, RiffComparison, compare, figure_rows
@@ -261,7 +268,7 @@ def _add_beside(
 ) -> None:
     if not beside.pairs:
         words = f"{beside.parent} is no longer in the book: there is nothing to set it beside."
-        column.addWidget(selectable(text_label(words, quiet=True, wrap=True)))
+        column.addWidget(copyable(words, quiet=True))
         return
     lines = _columns(2)
     parent = LinkLabel([Link(beside.parent, beside.parent)])
@@ -296,24 +303,22 @@ def _side(words: str, *, strong: bool = False) -> QLabel:
         nothing = text_label(NOTHING, quiet=True)
         nothing.setAccessibleName("Nothing")
         return nothing
-    return selectable(text_label(words, TypeSize.STRONG if strong else TypeSize.BODY, wrap=True))
+    return copyable(words, TypeSize.STRONG if strong else TypeSize.BODY)
 
 
 def _add_figure(grid: QGridLayout, number: int, row: FigureRow) -> None:
     grid.addWidget(text_label(row.label, quiet=True, wrap=True), number, 0, TOP)
     for place, words in enumerate((row.before, row.after), 1):
-        grid.addWidget(selectable(text_label(words, wrap=True)), number, place, TOP)
+        grid.addWidget(copyable(words), number, place, TOP)
     same = NO_CHANGE if row.before == row.after else ""
-    change = text_label(row.change or same, TypeSize.BODY, quiet=not row.change, wrap=True)
-    if row.change:
-        change = text_label(row.change, TypeSize.STRONG, wrap=True)
-    grid.addWidget(selectable(change), number, 3, TOP)
+    size = TypeSize.STRONG if row.change else TypeSize.BODY
+    grid.addWidget(copyable(row.change or same, size, quiet=not row.change), number, 3, TOP)
 
 
 def _version(row: VersionRow, follow: Callable[[str], object]) -> QHBoxLayout:
     name: QLabel
     if row.is_this:
-        name = selectable(text_label(row.name, TypeSize.STRONG, wrap=True))
+        name = copyable(row.name, TypeSize.STRONG)
     else:
         name = LinkLabel([Link(row.name, row.name)])
         name.followed.connect(follow)
@@ -324,7 +329,7 @@ def _version(row: VersionRow, follow: Callable[[str], object]) -> QHBoxLayout:
     words = column_of(head, margins=(0, HALF, 0, HALF), gap=0)
     said = "; ".join(each for each in ("This one" * row.is_this, row.trials) if each)
     if said:
-        words.addWidget(selectable(text_label(said, TypeSize.CAPTION, quiet=True, wrap=True)))
+        words.addWidget(caption(said))
     across = QHBoxLayout()
     across.setSpacing(0)
     if row.goes_on:

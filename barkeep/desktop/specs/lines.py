@@ -8,15 +8,7 @@ from difflib import SequenceMatcher
 from functools import partial
 from typing import Any
 
-from PySide6.QtCore import (
-    QAbstractItemModel,
-    QMimeData,
-    QModelIndex,
-    QObject,
-    Qt,
-    QTimer,
-    Signal,
-)
+from PySide6.QtCore import QAbstractItemModel, QMimeData, QModelIndex, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QAbstractItemDelegate,
@@ -30,7 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.desktop.look.metrics import HALF
-from barkeep.desktop.screens.list_stack import prepare_view
+from barkeep.desktop.screens.list_stack import prepare_view, set_widths
 from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion, ingredient_names
 from barkeep.desktop.screens.row_table import Column, RowTable
 from barkeep.desktop.specs.reading import SeenSpec
@@ -528,8 +520,7 @@ def _prepare(view: QTableView, snapshot: Snapshot) -> None:
     header.setStretchLastSection(False)
     header.setMinimumSectionSize(40)
     header.setSectionResizeMode(INGREDIENT, QHeaderView.ResizeMode.Stretch)
-    for column, width in COLUMN_WIDTHS.items():
-        view.setColumnWidth(column, width)
+    set_widths(view, COLUMN_WIDTHS)
     own = (each.name for each in snapshot.settings.measures)
     units = [Suggestion(each, each, each) for each in (*UNITS, *own)]
     for column, name, offered in (

@@ -15,8 +15,8 @@ from barkeep.desktop.drink.words import duty, line_state, reason, written
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.rows import SpecRow, origin, technique_in_words
 from barkeep.desktop.widgets.buttons import button
-from barkeep.desktop.widgets.details import add_heading, grid_of_rows, selectable
-from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
+from barkeep.desktop.widgets.details import add_heading, grid_of_rows
+from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, caption, copyable
 from barkeep.desktop.widgets.layouts import column_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
@@ -66,24 +66,23 @@ class SpecPage(QWidget):
     ) -> None:
         super().__init__(parent)
         self._tree = tree
-        self.correction = selectable(text_label("", wrap=True))
+        self.correction = copyable("")
         self.correction.hide()
         self._column = column_of(on=self, margins=PAD, gap=HALF)
         spec = row.spec
         self._add_head(spec, known)
         self._add_verdict(row.drink)
         if view is not None:
-            self._column.addWidget(selectable(text_label(view.brief, quiet=True, wrap=True)))
+            self._column.addWidget(copyable(view.brief, quiet=True))
         self._add_lines(spec, lines, row.drink)
         if amounts_note:
-            note = text_label(amounts_note, TypeSize.CAPTION, quiet=True, wrap=True)
-            self._column.addWidget(selectable(note))
+            self._column.addWidget(caption(amounts_note))
         self._column.addWidget(self.correction)
         self._add_cautions(before_you_pour(row.drink, view))
         for heading, words in (("Method", spec.method), ("Notes", spec.notes)):
             if words:
                 self._add_heading(heading)
-                self._column.addWidget(selectable(text_label(words, wrap=True)))
+                self._column.addWidget(copyable(words))
         if view is not None:
             self._add_heading("What it comes to")
             self._column.addWidget(analysis)
@@ -102,14 +101,13 @@ class SpecPage(QWidget):
         self.correction.setVisible(bool(words))
 
     def _add_head(self, spec: Spec, known: frozenset[str]) -> None:
-        self._column.addWidget(selectable(text_label(spec.name, TypeSize.TITLE, wrap=True)))
+        self._column.addWidget(copyable(spec.name, TypeSize.TITLE))
         facts = (technique_in_words(spec), spec.glass, _ice(spec))
         said = " · ".join(each for each in facts if each)
         if said:
-            self._column.addWidget(selectable(text_label(said, quiet=True, wrap=True)))
+            self._column.addWidget(copyable(said, quiet=True))
         if spec.tags:
-            tags = text_label(f"Tags: {', '.join(spec.tags)}", quiet=True, wrap=True)
-            self._column.addWidget(selectable(tags))
+            self._column.addWidget(copyable(f"Tags: {', '.join(spec.tags)}", quiet=True))
         if spec.riff_of:
             there = spec.riff_of in known
             original = Link(spec.riff_of, spec.riff_of) if there else spec.riff_of
@@ -122,7 +120,7 @@ class SpecPage(QWidget):
         self._column.addWidget(VerdictBadge(drink.verdict), 0, Qt.AlignmentFlag.AlignLeft)
         said = _serves(drink, self._tree)
         if said:
-            self._column.addWidget(selectable(text_label(said, quiet=True, wrap=True)))
+            self._column.addWidget(copyable(said, quiet=True))
 
     def _add_lines(self, spec: Spec, shown: Sequence[ShownLine], drink: Drink | None) -> None:
         self._add_heading("What goes in")
@@ -147,8 +145,7 @@ class SpecPage(QWidget):
         label.setAccessibleDescription(written(shown))
         words = column_of(label, gap=2)
         if answer is not None:
-            note = text_label(reason(answer), TypeSize.CAPTION, quiet=True, wrap=True)
-            words.addWidget(selectable(note))
+            words.addWidget(caption(reason(answer)))
             state = line_state(answer)
             picture = PictureLabel(state.picture, 16, state.tone, state.word)
             grid.addWidget(picture, number, 0, Qt.AlignmentFlag.AlignTop)
@@ -157,7 +154,7 @@ class SpecPage(QWidget):
     def _add_source(self, spec: Spec) -> None:
         self._add_heading("Origin")
         for words in _source(spec):
-            self._column.addWidget(selectable(text_label(words, wrap=True)))
+            self._column.addWidget(copyable(words))
 
     def _add_cautions(self, cautions: Sequence[CautionRow]) -> None:
         if not cautions:
@@ -168,10 +165,9 @@ class SpecPage(QWidget):
             top = Qt.AlignmentFlag.AlignTop
             picture = PictureLabel("warning", 16, caution.tone, caution.meaning)
             grid.addWidget(picture, number, 0, top)
-            words = column_of(selectable(text_label(caution.text, wrap=True)), gap=2)
+            words = column_of(copyable(caution.text), gap=2)
             if caution.source:
-                note = text_label(caution.source, TypeSize.CAPTION, quiet=True, wrap=True)
-                words.addWidget(selectable(note))
+                words.addWidget(caption(caution.source))
             grid.addLayout(words, number, 1)
         self._column.addLayout(grid)
 

@@ -19,6 +19,7 @@ from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.drink.words import ANY_BASE, kinds_by_name
 from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.background import Background
+from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
@@ -31,7 +32,6 @@ from barkeep.desktop.specs.trials import TrialActs, TrialDialog, TrialsSection, 
 from barkeep.desktop.widgets.buttons import offer_choices, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import VerdictDelegate
-from barkeep.desktop.widgets.details import show_page
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Snapshot
@@ -349,7 +349,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         if not page.isAncestorOf(self._analysis):
             self._analysis.hide()
             self._analysis.setParent(self)  # or it would go with the old page
-        show_page(self.detail, page)
+        self.detail.show_page(page)
         self.detail.verticalScrollBar().setValue(0)
 
     def _chosen(self) -> Spec | None:
@@ -432,8 +432,7 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def _prepare_view(self) -> None:
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
-        for column, width in enumerate(COLUMN_WIDTHS):
-            self.view.setColumnWidth(column, width)
+        set_widths(self.view, COLUMN_WIDTHS)
         sort_by(self.view, 0)
         on_activated(self.view, self.edit_current)
         self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)

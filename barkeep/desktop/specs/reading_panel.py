@@ -6,21 +6,14 @@ from collections.abc import Callable, Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import (
-    QFrame,
-    QGridLayout,
-    QPushButton,
-    QScrollArea,
-    QSizePolicy,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QGridLayout, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import AnalysisView, before_you_pour
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.reading import Fault, Fix, Seen, SeenLine, SeenSpec
 from barkeep.desktop.widgets.chips import FlowLayout
+from barkeep.desktop.widgets.details import ScrolledPage
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of
 from barkeep.domain.amounts.amount import US_UNITS, BarUnits, show_range
@@ -40,7 +33,7 @@ SURE = 0.9
 MOST_SPECS = 40
 
 
-class ReadingPanel(QScrollArea):
+class ReadingPanel(ScrolledPage):
     """`fix_chosen` carries a `Fix`; `line_chosen` a line number to go to."""
 
     fix_chosen = Signal(object)
@@ -53,20 +46,14 @@ class ReadingPanel(QScrollArea):
         units: BarUnits = US_UNITS,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(parent)
+        super().__init__("How the text is understood", parent=parent)
         self._tree, self._view_of, self._units = tree, view_of, units
         self.fix_buttons: list[QPushButton] = []
-        self.setAccessibleName("How the text is understood")
-        self.setWidgetResizable(True)
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.viewport().setAutoFillBackground(False)
         self._page = QWidget()
         self._analysis = _AnalysisBlock()
         holder = QWidget()
         self._column = column_of(self._page, self._analysis, SPRING, on=holder, gap=0)
-        self.setWidget(holder)
-        holder.setAutoFillBackground(False)  # a scroll area fills what it is given
+        self.show_page(holder)
 
     def show_seen(self, seen: Seen, line: int) -> None:
         """Show the spec in which `line` stands in full, the others in a line each."""

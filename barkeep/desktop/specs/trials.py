@@ -29,8 +29,8 @@ from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.specs.family import TrialRow, in_brief
 from barkeep.desktop.widgets.buttons import button, day_field, day_in
 from barkeep.desktop.widgets.chips import FlowLayout
-from barkeep.desktop.widgets.details import add_heading, selectable
-from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.details import add_heading
+from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, selectable, text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import folded
@@ -279,7 +279,7 @@ class TrialsSection(QWidget):
         self._column = column_of(on=self, gap=HALF)
         add_heading(self._column, "Trials")
         words = in_brief([row.trial for row in rows]) or NO_TRIALS
-        self._column.addWidget(selectable(text_label(words, quiet=True, wrap=True)))
+        self._column.addWidget(copyable(words, quiet=True))
         self._rows = QVBoxLayout()
         self._rows.setSpacing(HALF)
         self._column.addLayout(self._rows)
@@ -327,10 +327,9 @@ class _TrialBlock(QWidget):
         column = column_of(head, on=self, margins=(0, UNIT, 0, 0), gap=2)
         for words in (row.scores, row.changed, row.notes):
             if words:
-                column.addWidget(selectable(text_label(words, wrap=True)))
+                column.addWidget(copyable(words))
         if row.tasters:
-            quiet = text_label(row.tasters, TypeSize.CAPTION, quiet=True, wrap=True)
-            column.addWidget(selectable(quiet))
+            column.addWidget(caption(row.tasters))
         self.buttons = tuple(_buttons(row, acts))
         across = FlowLayout()
         across.setSpacing(UNIT)

@@ -13,7 +13,7 @@ from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.shelving import NeverOffered
 from barkeep.desktop.screens.form_dialog import FormDialog, read_number
-from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names
+from barkeep.desktop.screens.name_completion import NameCompleter, complete_with, ingredient_names
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.ticks import CheckGroup
 from barkeep.domain.ingredients.relations import StandIn
@@ -103,8 +103,7 @@ class OwnStandInDialog(FormDialog):
     def _complete(self) -> None:
         edit = self.edits[OFFERED]
         completer = NameCompleter(ingredient_names(self._tree), self)
-        edit.setCompleter(completer)
-        completer.activated[QModelIndex].connect(self._on_completed)  # type: ignore[index]
+        complete_with(edit, completer, self._on_completed)
         edit.editingFinished.connect(self._on_offered_left)
         edit.textEdited.connect(lambda _text: self.banner.clear())
 

@@ -5,14 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QMargins, QRect, QSize, Qt, Signal
-from PySide6.QtWidgets import (
-    QButtonGroup,
-    QLayout,
-    QLayoutItem,
-    QPushButton,
-    QSizePolicy,
-    QWidget,
-)
+from PySide6.QtWidgets import QButtonGroup, QLayout, QLayoutItem, QPushButton, QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT
 from barkeep.desktop.widgets.labels import text_label

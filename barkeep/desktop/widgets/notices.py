@@ -7,10 +7,11 @@ from typing import Literal, Protocol
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, SignalInstance
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QEnterEvent, QKeyEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QSizePolicy, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QMessageBox, QPushButton, QSizePolicy, QWidget
 
-from barkeep.desktop.look.icons import wear
-from barkeep.desktop.look.metrics import HALF, ICON, PAD, UNIT, WIDE
+from barkeep.desktop.look.icons import pixmap, wear
+from barkeep.desktop.look.metrics import HALF, ICON, PAD, UNIT, WIDE, set_style
+from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.widgets.buttons import quiet_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import Slot, row_of, wide
@@ -20,6 +21,30 @@ def announce(widget: QWidget, text: str) -> None:
     """Have a screen reader speak `text`, where one is running."""
     if QAccessible.isActive():
         QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(widget, text))
+
+
+def question_before_losing(
+    parent: QWidget, *, title: str, text: str, keep: str, later: str = ""
+) -> QMessageBox:
+    """A question to be opened: *Discard* loses something, Enter and Esc keep it.
+
+    `later`, where it is given, is the button of the accept role between the two.
+    """
+    question, tones = QMessageBox(parent), current_tones()
+    question.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    question.setWindowTitle(title)
+    question.setText(text)
+    ratio = parent.devicePixelRatioF()
+    question.setIconPixmap(
+        pixmap("warning", colour=tones.warning, size=32, ratio=ratio, paper=tones.window)
+    )
+    question.addButton("&Discard", QMessageBox.ButtonRole.DestructiveRole)
+    if later:
+        question.addButton(later, QMessageBox.ButtonRole.AcceptRole)
+    kept = question.addButton(keep, QMessageBox.ButtonRole.RejectRole)
+    question.setDefaultButton(kept)
+    question.setEscapeButton(kept)
+    return question
 
 
 SHOWN_MS = 6000
@@ -192,9 +217,7 @@ class Banner(QFrame):
         self._button.setText(action)
         self._button.setVisible(bool(action))
         self.setAccessibleName(text)
-        self.setProperty("banner", kind)
-        self.style().unpolish(self)
-        self.style().polish(self)
+        set_style(self, "banner", kind)
         self._image.show_picture(_PICTURES[kind], _TONES[kind])
         self.show()
         announce(self, text)

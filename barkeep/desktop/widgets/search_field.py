@@ -3,20 +3,13 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
-from PySide6.QtGui import QAction, QKeyEvent, QPalette
-from PySide6.QtWidgets import (
-    QLabel,
-    QLineEdit,
-    QToolButton,
-    QWhatsThis,
-    QWidget,
-)
+from PySide6.QtGui import QAction, QKeyEvent
+from PySide6.QtWidgets import QLabel, QLineEdit, QToolButton, QWhatsThis, QWidget
 
 from barkeep.desktop.look.icons import wear
-from barkeep.desktop.look.metrics import UNIT, TypeSize
-from barkeep.desktop.look.tones import current_tones
+from barkeep.desktop.look.metrics import UNIT, TypeSize, set_style
 from barkeep.desktop.widgets.buttons import quiet_button
-from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.labels import in_danger, text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.desktop.widgets.notices import announce
 
@@ -100,14 +93,10 @@ class SearchField(QWidget):
         """Say below the words why they find nothing; empty takes that back."""
         if sentence == self.problem:
             return
-        colours = self._problem.palette()
-        colours.setColor(QPalette.ColorRole.WindowText, current_tones().danger)
-        self._problem.setPalette(colours)
+        in_danger(self._problem)
         self._problem.setText(sentence)
         self._problem.setVisible(bool(sentence))
-        self._words.setProperty("invalid", bool(sentence))
-        self._words.style().unpolish(self._words)
-        self._words.style().polish(self._words)
+        set_style(self._words, "invalid", bool(sentence))
         if sentence:
             self._words.setAccessibleDescription(sentence)
             announce(self._words, sentence)

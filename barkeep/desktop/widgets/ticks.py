@@ -7,13 +7,7 @@ from dataclasses import dataclass
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtWidgets import (
-    QCheckBox,
-    QListWidget,
-    QListWidgetItem,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QCheckBox, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.widgets.buttons import button
