@@ -9,7 +9,7 @@ from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen
-from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
+from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.application.counting import tare_in_words
 from barkeep.desktop.bottles.rows import (
@@ -21,9 +21,9 @@ from barkeep.desktop.bottles.rows import (
     state_in_words,
     use_by_in_words,
 )
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of
+from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, blend, current_tones
-from barkeep.desktop.widgets.details import DetailRow, DetailSection
+from barkeep.desktop.widgets.details import DetailRow, DetailSection, in_pairs
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.levels import LevelGauge
@@ -152,7 +152,7 @@ class BottleOverview(QWidget):
         top = row_of(
             self.gauge, wide(column_of(SPRING, *self._words(row), SPRING, gap=HALF)), gap=PAD
         )
-        column_of(top, self.line, _in_pairs(acts), on=self)
+        column_of(top, self.line, in_pairs(acts), on=self)
 
     def _words(self, row: BottleRow) -> Iterator[QWidget]:
         bottle, unit = row.bottle, row.bottle.product.unit
@@ -165,14 +165,6 @@ class BottleOverview(QWidget):
         yield text_label(state_in_words(bottle.level, row.on), TypeSize.STRONG, wrap=True)
         if row.low:
             yield text_label("Low", TypeSize.STRONG)
-
-
-def _in_pairs(acts: Sequence[QWidget]) -> QGridLayout:
-    grid = QGridLayout()
-    grid.setSpacing(UNIT)
-    for place, act in enumerate(acts):
-        grid.addWidget(act, place // 2, place % 2)
-    return grid
 
 
 def sections_of(

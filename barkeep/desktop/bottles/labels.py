@@ -224,7 +224,8 @@ class AddBottleDialog(FormDialog):
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
         super().__init__("Add a bottle", "Add bottle", parent)
         self._bar = bar
-        self._known: Product | None = None
+        self.known: Product | None = None
+        """The product that was chosen from what the bar knows."""
         self.label = LabelFields(self, bar.snapshot)
         self.edits = {**self.label.edits, "level": QLineEdit(), "use by": QLineEdit()}
         self._add_fields()
@@ -233,14 +234,9 @@ class AddBottleDialog(FormDialog):
         self.setMinimumWidth(WIDTH)
         self.edits["name"].setFocus()
 
-    @property
-    def known(self) -> Product | None:
-        """The product that was chosen from what the bar knows."""
-        return self._known
-
     def submit(self) -> None:
         inventory = self._bar.inventory
-        known = self._known
+        known = self.known
         if known is not None:
             there = self._read_there(known)
             self._receive(lambda: inventory.receive(known.id, there.amount, there.facts))
@@ -257,7 +253,7 @@ class AddBottleDialog(FormDialog):
 
     def choose_product(self, product: Product) -> None:
         """Fill the form from a product the bar knows; only the bottle stays open."""
-        self._known = product
+        self.known = product
         self.label.fill(product)
         self.label.open(False, apart_from="name")
         self.say_intro(KNOWN)
@@ -281,8 +277,8 @@ class AddBottleDialog(FormDialog):
 
     def _on_name_edited(self, _text: str) -> None:
         """Another name is another product: its label is to be written anew."""
-        if self._known is not None:
-            self._known = None
+        if self.known is not None:
+            self.known = None
             self.label.open(True)
             self.say_intro(NEW)
 

@@ -63,43 +63,11 @@ class Doing:
     key: str
     words: str
     shortcut: str
+    act: Callable[[BottlesScreen], object]
     picture: str = ""
     brief: str = ""
 
 
-DOINGS = (
-    Doing("shelf", "Count the &shelf", "Ctrl+Shift+C", "count"),
-    Doing(
-        key="count",
-        words="&Count bottle…",
-        shortcut="Ctrl+Shift+B",
-        picture="count",
-        brief="Count…",
-    ),
-    Doing("open", "&Open", "Ctrl+Shift+O", "open-bottle"),
-    Doing("pour", "&Pour…", "Ctrl+Shift+P", "pour"),
-    Doing("waste", "&Waste…", "Ctrl+Shift+W"),
-    Doing("empty", "&Empty", "Ctrl+Shift+E"),
-    Doing("correct", "Co&rrect…", "Ctrl+Shift+K"),
-    Doing("tare", "Weigh it e&mpty…", "", "scale"),
-    Doing("full", "Weigh it &full…", "", "scale"),
-    Doing("dasher", "Set its das&her…", ""),
-    Doing("use_by", "Set its use-b&y day…", ""),
-    Doing("label", "Change its &label…", ""),
-    Doing(
-        key="again",
-        words="Receive a&nother",
-        shortcut="Ctrl+Shift+R",
-        picture="bottles",
-        brief="Receive",
-    ),
-    Doing("add", "&Add bottle…", "Ctrl+N", "add"),
-    Doing("remove", "Remo&ve", "Del", "remove"),
-    Doing("up", "Move &up the shelf", "Alt+Up", "chevron-up"),
-    Doing("down", "Move &down the shelf", "Alt+Down", "chevron-down"),
-    Doing("write", "Confirm the coun&ts…", "Ctrl+Return", "check"),
-    Doing("leave", "&Leave the count\tEsc", "", "clear"),
-)
 GROUPS = (
     ("shelf", "write", "leave"),
     ("count", "open", "pour", "waste", "empty", "correct"),
@@ -197,10 +165,9 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.states = FilterChips("State", STATE_CHIPS, "any")
         self._all_entries_of: int | None = None
         self.counting = CountingPage(context)
-        does = self._doings()
         self.actions_by_key = {
             each.key: self.new_action(
-                each.words, does[each.key], *_keys(each.shortcut), picture=each.picture
+                each.words, partial(each.act, self), *_keys(each.shortcut), picture=each.picture
             )
             for each in DOINGS
         }
@@ -482,29 +449,6 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     # The rest
 
-    def _doings(self) -> dict[str, Callable[[], object]]:
-        return {
-            "shelf": self.count_shelf,
-            "count": self.count_current,
-            "open": self.open_current,
-            "pour": self.pour_current,
-            "waste": self.waste_current,
-            "empty": self.empty_current,
-            "correct": self.correct_current,
-            "tare": self.weigh_empty,
-            "full": self.weigh_full,
-            "dasher": self.set_dasher,
-            "use_by": self.set_use_by,
-            "label": self.change_label,
-            "again": self.receive_another,
-            "add": self.add_bottle,
-            "remove": self.remove_current,
-            "up": lambda: self.move_current(-1),
-            "down": lambda: self.move_current(1),
-            "write": self.write_counts,
-            "leave": self.leave_count,
-        }
-
     def _show_all_entries(self) -> None:
         row = self.current
         if row is not None:
@@ -631,3 +575,53 @@ def _fitting(bottle: Bottle) -> tuple[str, ...]:
         case "empty":
             return ("again", "count", "remove")
     return ("count", "pour", "waste", "empty", "correct", "again")
+
+
+_Page = BottlesScreen  # each action names what of the page it does
+DOINGS = (
+    Doing("shelf", "Count the &shelf", "Ctrl+Shift+C", _Page.count_shelf, picture="count"),
+    Doing(
+        key="count",
+        words="&Count bottle…",
+        shortcut="Ctrl+Shift+B",
+        act=_Page.count_current,
+        picture="count",
+        brief="Count…",
+    ),
+    Doing("open", "&Open", "Ctrl+Shift+O", _Page.open_current, picture="open-bottle"),
+    Doing("pour", "&Pour…", "Ctrl+Shift+P", _Page.pour_current, picture="pour"),
+    Doing("waste", "&Waste…", "Ctrl+Shift+W", _Page.waste_current),
+    Doing("empty", "&Empty", "Ctrl+Shift+E", _Page.empty_current),
+    Doing("correct", "Co&rrect…", "Ctrl+Shift+K", _Page.correct_current),
+    Doing("tare", "Weigh it e&mpty…", "", _Page.weigh_empty, picture="scale"),
+    Doing("full", "Weigh it &full…", "", _Page.weigh_full, picture="scale"),
+    Doing("dasher", "Set its das&her…", "", _Page.set_dasher),
+    Doing("use_by", "Set its use-b&y day…", "", _Page.set_use_by),
+    Doing("label", "Change its &label…", "", _Page.change_label),
+    Doing(
+        key="again",
+        words="Receive a&nother",
+        shortcut="Ctrl+Shift+R",
+        act=_Page.receive_another,
+        picture="bottles",
+        brief="Receive",
+    ),
+    Doing("add", "&Add bottle…", "Ctrl+N", _Page.add_bottle, picture="add"),
+    Doing("remove", "Remo&ve", "Del", _Page.remove_current, picture="remove"),
+    Doing(
+        "up",
+        "Move &up the shelf",
+        "Alt+Up",
+        lambda page: page.move_current(-1),
+        picture="chevron-up",
+    ),
+    Doing(
+        "down",
+        "Move &down the shelf",
+        "Alt+Down",
+        lambda page: page.move_current(1),
+        picture="chevron-down",
+    ),
+    Doing("write", "Confirm the coun&ts…", "Ctrl+Return", _Page.write_counts, picture="check"),
+    Doing("leave", "&Leave the count\tEsc", "", _Page.leave_count, picture="clear"),
+)

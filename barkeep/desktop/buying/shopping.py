@@ -76,7 +76,8 @@ class ShoppingTable(QTableWidget):
     def __init__(self, tree: FamilyTree, parent: QWidget | None = None) -> None:
         super().__init__(0, len(HEADS), parent)
         self._tree = tree
-        self._things: tuple[ShoppingItem, ...] = ()
+        self.things: tuple[ShoppingItem, ...] = ()
+        """What is listed, top to bottom."""
         self.setAccessibleName("What to buy")
         self.setHorizontalHeaderLabels(list(HEADS))
         self.setTabKeyNavigation(False)
@@ -96,14 +97,9 @@ class ShoppingTable(QTableWidget):
         self.itemChanged.connect(self._on_changed)
 
     @property
-    def things(self) -> tuple[ShoppingItem, ...]:
-        """What is listed, top to bottom."""
-        return self._things
-
-    @property
     def current_thing(self) -> ShoppingItem | None:
         """The thing of the row that is chosen."""
-        return self._things[self.currentRow()] if 0 <= self.currentRow() < self.rowCount() else None
+        return self.things[self.currentRow()] if 0 <= self.currentRow() < self.rowCount() else None
 
     @property
     def any_ticked(self) -> bool:
@@ -113,7 +109,7 @@ class ShoppingTable(QTableWidget):
     def show_things(self, things: Sequence[ShoppingItem]) -> None:
         """List these, none ticked."""
         self.blockSignals(True)
-        self._things = tuple(things)
+        self.things = tuple(things)
         self.setRowCount(0)
         self.setRowCount(len(things))
         for row, thing in enumerate(things):
@@ -137,7 +133,7 @@ class ShoppingTable(QTableWidget):
         return QSize(sum(WIDTHS.values()) + 300, 8 * ROW_HEIGHT)
 
     def _read(self, row: int) -> Taken:
-        thing, name = self._things[row], self._tree.name(self._things[row].ingredient)
+        thing, name = self.things[row], self._tree.name(self.things[row].ingredient)
         for column, word in ((COUNT, "count"), (PRICE, "price")):
             try:
                 _ = self._count(row) if column == COUNT else self._price(row)
@@ -167,9 +163,7 @@ class ShoppingTable(QTableWidget):
 
     def _renew_cost(self, row: int) -> None:
         try:
-            as_bought = replace(
-                self._things[row], packages=self._count(row), price=self._price(row)
-            )
+            as_bought = replace(self.things[row], packages=self._count(row), price=self._price(row))
             shown = price_in_words(as_bought.cost)
         except UserError:  # said when it is put into the bar
             shown = "?"

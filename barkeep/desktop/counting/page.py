@@ -287,9 +287,6 @@ class CountingPage(QWidget):
         title = row.bottle.product.title
         self.say(f"{title}: not counted after all" if was_counted else f"Back to {title}")
 
-    def _on_exact(self, text: str) -> None:
-        self._take_exactly(text)
-
     def _on_exact_edited(self, text: str) -> None:
         """How it reads so far; while it is being typed, a mistake is no mistake yet."""
         row = self.present
@@ -403,7 +400,7 @@ class CountingPage(QWidget):
     def _listen(self) -> None:
         view = self.view
         view.meant.connect(self._on_meant)
-        view.exact_given.connect(self._on_exact)
+        view.exact_given.connect(self._take_exactly)
         view.exact_edited.connect(self._on_exact_edited)
         view.other_typed.connect(lambda typed: self.say(no_key(typed)))
         view.picked.connect(self._on_picked)

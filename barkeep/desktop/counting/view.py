@@ -29,9 +29,9 @@ from barkeep.desktop.widgets.delegates import (
     is_selected,
     quiet_colour,
 )
-from barkeep.desktop.widgets.keys import HELD, draw_mark, typed_key
+from barkeep.desktop.widgets.keys import HELD, typed_key
 from barkeep.desktop.widgets.labels import ElidedLabel, in_danger, text_label
-from barkeep.desktop.widgets.levels import draw_level, share_at
+from barkeep.desktop.widgets.levels import draw_level, draw_pointer, share_at
 from barkeep.desktop.widgets.notices import announce
 from barkeep.domain.bottles.counting import CountRow
 
@@ -73,7 +73,7 @@ class BigRowDelegate(RowDelegate):
         if row.typed is not None:
             painter.save()
             tip = QPointF(gauge.left() + reading.share * gauge.width(), gauge.bottom() + 1)
-            draw_mark(painter, tip=tip, way="up", tone="text", tones=tones)
+            draw_pointer(painter, tip, "up", tones.text)
             painter.restore()
 
 

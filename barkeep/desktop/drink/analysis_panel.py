@@ -28,18 +28,14 @@ class BalancePicture(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._bars: tuple[BalanceBar, ...] = ()
+        self.bars: tuple[BalanceBar, ...] = ()
+        """What is drawn."""
         self.setAccessibleName(NAME)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
-    @property
-    def bars(self) -> tuple[BalanceBar, ...]:
-        """What is drawn."""
-        return self._bars
-
     def show_bars(self, bars: Sequence[BalanceBar]) -> None:
         """Draw other bars."""
-        self._bars = tuple(bars)
+        self.bars = tuple(bars)
         said = "; ".join(bar.in_words for bar in bars)
         self.setAccessibleDescription(said)
         self.setToolTip(said)
@@ -47,7 +43,7 @@ class BalancePicture(QWidget):
         self.update()
 
     def sizeHint(self) -> QSize:
-        return QSize(264, round(self._row_height() * max(1, len(self._bars))))
+        return QSize(264, round(self._row_height() * max(1, len(self.bars))))
 
     def minimumSizeHint(self) -> QSize:
         return QSize(160, self.sizeHint().height())
@@ -56,7 +52,7 @@ class BalancePicture(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         tones, high = current_tones(), self._row_height()
-        for number, bar in enumerate(self._bars):
+        for number, bar in enumerate(self.bars):
             row = QRectF(0.0, number * high, self.width(), high)
             self._draw_words(painter, row, bar, tones)
             top = row.top() + self._words_height() + ROOM

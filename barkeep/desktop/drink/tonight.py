@@ -8,7 +8,14 @@ from functools import partial
 from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from barkeep.desktop.drink.analysis_view import correction_words
-from barkeep.desktop.drink.words import ANY_BASE, duty, kinds_by_name, line_state, reason, written
+from barkeep.desktop.drink.words import (
+    ANY_BASE,
+    kinds_by_name,
+    line_state,
+    reason,
+    with_duty,
+    written,
+)
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
@@ -257,10 +264,9 @@ def _warning(text: str) -> DetailRow:
 
 
 def _line(answer: LineAnswer, shown: ShownLine) -> DetailRow:
-    state, what_for = line_state(answer), duty(answer.line)
-    said = what_for and what_for not in shown.text.casefold()
+    state = line_state(answer)
     return DetailRow(
-        f"{shown.text} ({what_for})" if said else shown.text,
+        with_duty(answer.line, shown.text),
         label=state.word,
         note=reason(answer),
         picture=state.picture,

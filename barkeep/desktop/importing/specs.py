@@ -49,7 +49,7 @@ from barkeep.desktop.widgets.layouts import SPRING, Card, at_top, column_of, row
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import capitalised
-from barkeep.domain.spec_text.differences import ComparedLine, LineChange
+from barkeep.domain.spec_text.differences import LineChange
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError, spoken_list
@@ -254,38 +254,20 @@ def _side_by_side(thing: Differing) -> QGridLayout:
     for place, words in ((1, "Yours"), (2, "Theirs")):
         grid.addWidget(text_label(words, TypeSize.STRONG), 0, place)
     for line in thing.comparison.lines:
-        _add_line(grid, line)
+        picture, tone = _PICTURES[line.change]
+        drawn = PictureLabel(picture, 16, tone, CHANGE_WORDS[line.change])
+        _add_pair(grid, drawn, line.mine, line.theirs)
     for field in thing.comparison.fields:
         heading = text_label(capitalised(field.name), TypeSize.CAPTION, quiet=True)
         grid.addWidget(heading, grid.rowCount(), 1, 1, 2)
-        _add_pair(
-            grid,
-            picture="warning",
-            tone="warning",
-            meaning=f"{field.name} differs",
-            mine=field.mine,
-            theirs=field.theirs,
-        )
+        drawn = PictureLabel("warning", 16, "warning", f"{field.name} differs")
+        _add_pair(grid, drawn, field.mine, field.theirs)
     return grid
 
 
-def _add_line(grid: QGridLayout, line: ComparedLine) -> None:
-    picture, tone = _PICTURES[line.change]
-    _add_pair(
-        grid,
-        picture=picture,
-        tone=tone,
-        meaning=CHANGE_WORDS[line.change],
-        mine=line.mine,
-        theirs=line.theirs,
-    )
-
-
-def _add_pair(
-    grid: QGridLayout, picture: str, tone: str, meaning: str, mine: str, theirs: str
-) -> None:
+def _add_pair(grid: QGridLayout, drawn: PictureLabel, mine: str, theirs: str) -> None:
     row, top = grid.rowCount(), Qt.AlignmentFlag.AlignTop
-    grid.addWidget(PictureLabel(picture, 16, tone, meaning), row, 0, top)
+    grid.addWidget(drawn, row, 0, top)
     for place, words in ((1, mine), (2, theirs)):
         grid.addWidget(_side(words or NOTHING), row, place, top)
 

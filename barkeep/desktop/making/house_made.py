@@ -326,7 +326,8 @@ class MakeDialog(FormDialog):
     def _offer_sizes(self, amount: float | None) -> None:
         recipe = self.recipe.currentData()
         sizes = batch_sizes(recipe, self._snapshot) if recipe is not None else ()
-        chosen = amount or (recipe.yields if recipe is not None else self._tree_size())
+        usual = self._tree[self._key or ""].typical_size
+        chosen = amount or (recipe.yields if recipe is not None else usual)
         nearest = min(sizes, key=lambda each: abs(each - chosen), default=chosen)
         self.amount.blockSignals(True)
         self.amount.clear()
@@ -335,9 +336,6 @@ class MakeDialog(FormDialog):
         shown = chosen if amount is not None else nearest
         self.amount.setCurrentText(quantity(shown, self._tree[self._key or ""].unit))
         self.amount.blockSignals(False)
-
-    def _tree_size(self) -> float:
-        return self._tree[self._key or ""].typical_size
 
     def _show_own(self, shown: bool) -> None:
         for name in OWN:

@@ -146,8 +146,7 @@ class LongQuestion(QObject):
         self._key = f"documents-{next(_NUMBERS)}"
         self._shared = _Shared()
         self._running = False
-        self._timer = QTimer(self)
-        self._timer.setInterval(LOOK_EVERY_MS)
+        self._timer = QTimer(self, interval=LOOK_EVERY_MS)
         self._timer.timeout.connect(self._look)
 
     @property
@@ -207,8 +206,7 @@ class Steps(QObject, Generic[T]):
         self._steps: Iterator[T] | None = None
         self._on_step: Callable[[T], object] = lambda _step: None
         self._on_done: Callable[[], object] = lambda: None
-        self._timer = QTimer(self)
-        self._timer.setInterval(0)
+        self._timer = QTimer(self, interval=0)
         self._timer.timeout.connect(self._work)
 
     @property

@@ -95,6 +95,7 @@ def _stops_in(layout: QLayout) -> Iterator[QWidget]:
 
 
 T = TypeVar("T")
+Shortcut = QKeySequence | QKeySequence.StandardKey | str
 SEARCH_WIDTH = 320
 """The least room for search and count beside filters, in device-independent pixels."""
 
@@ -175,7 +176,7 @@ class Screen(RefusedInBanner, QWidget):
         self,
         words: str,
         act: Callable[[], object],
-        *keys: QKeySequence | QKeySequence.StandardKey | str,
+        *keys: Shortcut,
         picture: str = "",
     ) -> QAction:
         """An action of this page; `add_bar_action` offers it."""

@@ -75,7 +75,8 @@ class SettingsDialog(FormDialog):
         self.dash = QLineEdit(self._dash_before)
         self.shown_in = _choice(STYLE_NAMES, settings.shown_in)
         self.country = _choice({each: each for each in countries()}, settings.country)
-        self.classics = _choice({"yes": "Yes", "no": "No, only my own specs"}, _yes(settings))
+        classics = "yes" if settings.classics else "no"
+        self.classics = _choice({"yes": "Yes", "no": "No, only my own specs"}, classics)
         self.scales = QLineEdit(show_scales(settings.scales))
         self.scales.setCursorPosition(0)
         self._measures_before = show_measures(settings.measures, settings.units)
@@ -151,10 +152,6 @@ class SettingsDialog(FormDialog):
         self.add_field(SHOWN_IN, "&Show specs in", self.shown_in, hint=SHOWN_IN_HINT)
         self.add_field(CLASSICS, "&Book of classics", self.classics, hint=CLASSICS_HINT)
         self.add_field(SCALES, "&Rate trials on", self.scales, hint=SCALES_HINT)
-
-
-def _yes(settings: Settings) -> str:
-    return "yes" if settings.classics else "no"
 
 
 def _choice(words: Mapping[Key, str], chosen: Key) -> QComboBox:

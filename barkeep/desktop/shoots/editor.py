@@ -55,7 +55,7 @@ class ShootEditor(FormDialog):
         self.table = QTableWidget(0, len(COLUMNS))
         self.notes = QPlainTextEdit(shoot.notes)
         self._add_fields()
-        self._fill()
+        self._show_drinks(shoot.drinks)
         self.setMinimumWidth(WIDTH)
         self.theme.setFocus()
 
@@ -205,9 +205,6 @@ class ShootEditor(FormDialog):
             top, wide(self.table), text_label(ORDER_HINT, TypeSize.CAPTION, quiet=True), on=part
         )
         return part
-
-    def _fill(self) -> None:
-        self._show_drinks(self._shoot.drinks)
 
     def _show_drinks(self, drinks: tuple[ShootDrink, ...] | list[ShootDrink]) -> None:
         self._drinks = []

@@ -575,7 +575,6 @@ class LogDialog(RefusedInBanner, QDialog):
 
     def _serves(self) -> FlowLayout:
         flow = FlowLayout()
-        flow.setSpacing(UNIT)
         for number, drink in enumerate(self._shoot.drinks):
             field = number_field(f"Serves of {drink.name}", 0, 3 * MOST_SHOOT_SERVES)
             field.setValue(drink.serves.total)

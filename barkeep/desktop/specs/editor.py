@@ -70,7 +70,8 @@ class SpecEditor(RefusedInBanner, QDialog):
         self._draft, self._save_specs, self._keeper = draft, save, keeper
         self._tree, self._units = snapshot.knowledge.tree, snapshot.settings.units
         self._taken = _taken_names(snapshot, draft.changes)
-        self._seen = Seen()
+        self.seen = Seen()
+        """What is understood of the text."""
         self.question: QMessageBox | None = None
         self.text = SpecTextEdit(IngredientNames(self._tree))
         self.lines = LinesView(snapshot)
@@ -83,17 +84,10 @@ class SpecEditor(RefusedInBanner, QDialog):
         )
         self.banner = Banner()
         self.save_button: QPushButton = primary_button("Save", self.save)
-        self._timer = QTimer(self)
-        self._timer.setSingleShot(True)
-        self._timer.setInterval(READ_AFTER_MS)
+        self._timer = QTimer(self, singleShot=True, interval=READ_AFTER_MS)
         self._lay_out()
         self._connect()
         self._begin()
-
-    @property
-    def seen(self) -> Seen:
-        """What is understood of the text."""
-        return self._seen
 
     @property
     def is_unsaved(self) -> bool:
@@ -103,14 +97,14 @@ class SpecEditor(RefusedInBanner, QDialog):
     def read(self) -> Seen:
         """Read the text now, and show what is understood."""
         self._timer.stop()
-        self._seen = see(self.text.toPlainText(), self._tree, self._taken, self._units)
-        self.text.show_faults(self._seen.faults)
+        self.seen = see(self.text.toPlainText(), self._tree, self._taken, self._units)
+        self.text.show_faults(self.seen.faults)
         self._show_seen()
         if self._keeper is not None:
             self._keeper.keep(self.text.toPlainText())
-        count = len(self._seen.specs)
+        count = len(self.seen.specs)
         self.save_button.setText(f"Save {count} specs" if count > 1 else "Save")
-        return self._seen
+        return self.seen
 
     def save(self) -> None:
         """Put everything into the bar and close; or say in place why that cannot be."""
@@ -188,10 +182,10 @@ class SpecEditor(RefusedInBanner, QDialog):
     def _on_lines(self, rows: Sequence[LineRow]) -> None:
         text = self.text.toPlainText()
         lines = texts_of(rows, text.split("\n"))
-        self._rewrite(with_lines(text, self._seen.at(self.text.line), lines))
+        self._rewrite(with_lines(text, self.seen.at(self.text.line), lines))
 
     def _on_renamed(self, name: str) -> None:
-        spec = self._seen.at(self.text.line)
+        spec = self.seen.at(self.text.line)
         self._rewrite(with_name(self.text.toPlainText(), spec, name))
 
     def _rewrite(self, text: str) -> None:
@@ -223,8 +217,8 @@ class SpecEditor(RefusedInBanner, QDialog):
             self._show_seen()
 
     def _show_seen(self) -> None:
-        self.panel.show_seen(self._seen, self.text.line)
-        self.lines.show_spec(self._seen.at(self.text.line))
+        self.panel.show_seen(self.seen, self.text.line)
+        self.lines.show_spec(self.seen.at(self.text.line))
 
     def _apply(self, fix: Fix) -> None:
         self.text.apply_fix(fix)

@@ -23,7 +23,7 @@ from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.comparison import FigureRow, RiffComparison, compare, figure_rows
 from barkeep.domain.phrases import folded
-from barkeep.domain.specs.riffs import Change, Version, family
+from barkeep.domain.specs.riffs import Change, family
 from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.trials import Trial, mean_scores, show_scores, winner
@@ -160,7 +160,7 @@ def version_rows(spec: Spec, snapshot: Snapshot) -> tuple[VersionRow, ...]:
             goes_on=_goes_on(depths, number),
             is_this=version.spec.name == spec.name,
             has_won=won is not None and version.spec.id == won,
-            trials=_trials_in_brief(version, snapshot),
+            trials=in_brief(trials_of(version.spec, snapshot)),
         )
         for number, version in enumerate(versions)
     )
@@ -215,10 +215,6 @@ def _goes_on(depths: Sequence[int], number: int) -> tuple[bool, ...]:
         later = (each for each in depths[number + 1 :] if each <= level)
         found.append(next(later, 0) == level)
     return tuple(found)
-
-
-def _trials_in_brief(version: Version, snapshot: Snapshot) -> str:
-    return in_brief(trials_of(version.spec, snapshot))
 
 
 def _trial_row(trial: Trial) -> TrialRow:

@@ -197,10 +197,10 @@ class LineTable(RowTable[LineRow]):
 
     def show_rows(self, rows: Sequence[LineRow]) -> None:
         """Show these; where there are as many as before, no editor and no choice is disturbed."""
-        if len(rows) != len(self._rows):
+        if len(rows) != len(self.rows):
             super().show_rows(rows)
-        elif tuple(rows) != self._rows:
-            self._rows = tuple(rows)
+        elif tuple(rows) != self.rows:
+            self.rows = tuple(rows)
             last = self.index(len(rows) - 1, self.columnCount() - 1)
             self.dataChanged.emit(self.index(0, 0), last)
 
@@ -215,7 +215,7 @@ class LineTable(RowTable[LineRow]):
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if not index.isValid():
             return None
-        row, column = self._rows[index.row()], index.column()
+        row, column = self.rows[index.row()], index.column()
         match role:
             case Qt.ItemDataRole.DisplayRole | Qt.ItemDataRole.EditRole:
                 return self.columns[column].text(row)
@@ -234,7 +234,7 @@ class LineTable(RowTable[LineRow]):
         return None
 
     def setData(self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole) -> bool:
-        row, column = self._rows[index.row()], index.column()
+        row, column = self.rows[index.row()], index.column()
         if role == Qt.ItemDataRole.CheckStateRole and column in _TICKS:
             ticked = Qt.CheckState(value) == _CHECKED
             fields = replace(row.fields, **{_TICKS[column]: ticked})  # type: ignore[arg-type]
@@ -246,7 +246,7 @@ class LineTable(RowTable[LineRow]):
         if fields != row.fields:
             changed = replace(row, fields=fields)
             place = index.row()
-            self._rows = (*self._rows[:place], changed, *self._rows[place + 1 :])
+            self.rows = (*self.rows[:place], changed, *self.rows[place + 1 :])
             self.dataChanged.emit(index, index)
             self.edited.emit()
         return True
@@ -270,7 +270,7 @@ class LineTable(RowTable[LineRow]):
         if action != Qt.DropAction.MoveAction or not data.hasFormat(_DRAGGED):
             return False
         source = int(bytes(data.data(_DRAGGED).data()))
-        before = row if row >= 0 else parent.row() if parent.isValid() else len(self._rows)
+        before = row if row >= 0 else parent.row() if parent.isValid() else len(self.rows)
         self.moved.emit(source, before - 1 if before > source else before)
         return True
 

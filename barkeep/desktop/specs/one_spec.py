@@ -15,7 +15,7 @@ from barkeep.desktop.drink.words import duty, line_state, reason, written
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.rows import SpecRow, origin, technique_in_words
 from barkeep.desktop.widgets.buttons import button
-from barkeep.desktop.widgets.details import add_heading, grid_of_rows
+from barkeep.desktop.widgets.details import add_heading, add_noted, grid_of_rows, in_pairs
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, caption, copyable
 from barkeep.desktop.widgets.layouts import column_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
@@ -81,10 +81,10 @@ class SpecPage(QWidget):
         self._add_cautions(before_you_pour(row.drink, view))
         for heading, words in (("Method", spec.method), ("Notes", spec.notes)):
             if words:
-                self._add_heading(heading)
+                add_heading(self._column, heading)
                 self._column.addWidget(copyable(words))
         if view is not None:
-            self._add_heading("What it comes to")
+            add_heading(self._column, "What it comes to")
             self._column.addWidget(analysis)
             analysis.show_view(view)
             analysis.show()
@@ -123,7 +123,7 @@ class SpecPage(QWidget):
             self._column.addWidget(copyable(said, quiet=True))
 
     def _add_lines(self, spec: Spec, shown: Sequence[ShownLine], drink: Drink | None) -> None:
-        self._add_heading("What goes in")
+        add_heading(self._column, "What goes in")
         grid = grid_of_rows()
         answers: Sequence[LineAnswer | None] = drink.lines if drink else [None] * len(spec.lines)
         for number, (line, answer) in enumerate(zip(spec.lines, answers, strict=True)):
@@ -143,41 +143,30 @@ class SpecPage(QWidget):
         asked = f"What stands in for {self._tree.in_sentence(line.ingredient)}?"
         label.setToolTip(f"{written(shown)}\n{asked}" if shown.written else asked)
         label.setAccessibleDescription(written(shown))
-        words = column_of(label, gap=2)
-        if answer is not None:
-            words.addWidget(caption(reason(answer)))
-            state = line_state(answer)
-            picture = PictureLabel(state.picture, 16, state.tone, state.word)
-            grid.addWidget(picture, number, 0, Qt.AlignmentFlag.AlignTop)
-        grid.addLayout(words, number, 1)
+        if answer is None:
+            add_noted(grid, number, label)
+            return
+        state = line_state(answer)
+        picture = PictureLabel(state.picture, 16, state.tone, state.word)
+        add_noted(grid, number, label, reason(answer), beside=picture)
 
     def _add_source(self, spec: Spec) -> None:
-        self._add_heading("Origin")
+        add_heading(self._column, "Origin")
         for words in _source(spec):
             self._column.addWidget(copyable(words))
 
     def _add_cautions(self, cautions: Sequence[CautionRow]) -> None:
         if not cautions:
             return
-        self._add_heading("Before you pour")
+        add_heading(self._column, "Before you pour")
         grid = grid_of_rows()
         for number, caution in enumerate(cautions):
-            top = Qt.AlignmentFlag.AlignTop
             picture = PictureLabel("warning", 16, caution.tone, caution.meaning)
-            grid.addWidget(picture, number, 0, top)
-            words = column_of(copyable(caution.text), gap=2)
-            if caution.source:
-                words.addWidget(caption(caution.source))
-            grid.addLayout(words, number, 1)
+            add_noted(grid, number, copyable(caution.text), caution.source, beside=picture)
         self._column.addLayout(grid)
-
-    def _add_heading(self, heading: str) -> None:
-        add_heading(self._column, heading)
 
     def _add_buttons(self, acts: SpecActs) -> None:
         self._column.addSpacing(PAD)
-        grid = QGridLayout()
-        grid.setSpacing(UNIT)
         wanted = (
             ("Show in Tonight", acts.show_tonight),
             ("Edit…", acts.edit),
@@ -185,8 +174,7 @@ class SpecPage(QWidget):
             ("Remove", acts.remove),
         )
         offered = [button(words, act) for words, act in wanted if act is not None]
-        for place, each in enumerate(offered):
-            grid.addWidget(each, place // 2, place % 2)
+        grid = in_pairs(offered)
         grid.setColumnStretch(2, 1)
         self._column.addLayout(grid)
 

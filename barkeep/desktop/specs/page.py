@@ -410,30 +410,20 @@ class SpecsScreen(TableScreen[SpecRow]):
         self.add_filter(self.bases)
 
     def _prepare_actions(self) -> None:
-        for words, keys, picture, act in (
-            ("&New spec…", Keys.New, "add", self.write_new),
-            ("&Edit spec…", "Ctrl+E", "specs", self.edit_current),
-            ("R&iff…", "Ctrl+R", "stand-ins", self.riff_current),
+        self.list_actions(
             (
-                "&Remove spec",
-                Keys.Delete,
-                "remove",
-                self.remove_current,
-            ),
-            ("Show in &Tonight", "Ctrl+T", "tonight", self.show_tonight),
-            ("&Batch…", "Ctrl+B", "pour", self.batch_current),
-            ("On &camera", "F8", "shoots", self.show_on_camera),
-        ):
-            action = self.new_action(words, act, keys, picture=picture)
-            self.add_bar_action(action)
-            if act != self.write_new:
-                self.of_a_row.append(action)
-        self.offer_actions()
+                ("&New spec…", Keys.New, "add", self.write_new, False),
+                ("&Edit spec…", "Ctrl+E", "specs", self.edit_current, True),
+                ("R&iff…", "Ctrl+R", "stand-ins", self.riff_current, True),
+                ("&Remove spec", Keys.Delete, "remove", self.remove_current, True),
+                ("Show in &Tonight", "Ctrl+T", "tonight", self.show_tonight, True),
+                ("&Batch…", "Ctrl+B", "pour", self.batch_current, True),
+                ("On &camera", "F8", "shoots", self.show_on_camera, True),
+            )
+        )
 
     def _prepare_view(self) -> None:
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
         set_widths(self.view, COLUMN_WIDTHS)
         sort_by(self.view, 0)
         on_activated(self.view, self.edit_current)
-        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
-        self.view.addActions(self.bar_actions)

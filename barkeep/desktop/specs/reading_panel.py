@@ -117,10 +117,7 @@ class ReadingPanel(ScrolledPage):
         label.followed.connect(lambda line: self.line_chosen.emit(int(line)))
         self._add_row(grid, PictureLabel("error", 16, "danger", "Cannot be used"), label, "")
         if fault.fixes:
-            flow = FlowLayout()
-            flow.setSpacing(HALF)
-            for fix in fault.fixes:
-                flow.addWidget(self._fix_button(fix))
+            flow = FlowLayout(map(self._fix_button, fault.fixes), HALF)
             grid.addLayout(flow, grid.rowCount(), 1)
 
     def _fix_button(self, fix: Fix) -> QPushButton:

@@ -50,7 +50,8 @@ class ScoreGrid(QTableWidget):
 
     def __init__(self, scales: Sequence[str], parent: QWidget | None = None) -> None:
         super().__init__(0, len(scales), parent)
-        self._tasters: tuple[str, ...] = ()
+        self.tasters: tuple[str, ...] = ()
+        """Who has a row."""
         self.setHorizontalHeaderLabels(list(scales))
         self.setTabKeyNavigation(False)
         triggers = QAbstractItemView.EditTrigger
@@ -70,15 +71,10 @@ class ScoreGrid(QTableWidget):
         down.setDefaultSectionSize(self.fontMetrics().height() + 2 * UNIT + 6)
         down.setMaximumWidth(NAME_WIDTH)
 
-    @property
-    def tasters(self) -> tuple[str, ...]:
-        """Who has a row."""
-        return self._tasters
-
     def show_tasters(self, tasters: Sequence[str]) -> None:
         """Give each a row; what was typed stays in its place, whatever its taster is called."""
         before = self.rowCount()
-        self._tasters = tuple(tasters)
+        self.tasters = tuple(tasters)
         self.setRowCount(len(tasters))
         for row, taster in enumerate(tasters):
             header = QTableWidgetItem(self._shortened(taster))
@@ -289,12 +285,8 @@ class TrialsSection(QWidget):
         self.more_button = button(f"Show all {len(rows)} trials", self.show_all)
         self.more_button.setVisible(bool(self._older))
         self.add_button = button("Add a trial…", acts.add)
-        buttons = FlowLayout()
-        buttons.setSpacing(UNIT)
-        for each in (self.add_button, self.more_button):
-            buttons.addWidget(each)
         self._column.addSpacing(UNIT)
-        self._column.addLayout(buttons)
+        self._column.addLayout(FlowLayout((self.add_button, self.more_button)))
 
     def show_all(self) -> None:
         """Show the older ones too, and go on from the first of them."""
@@ -331,12 +323,8 @@ class _TrialBlock(QWidget):
         if row.tasters:
             column.addWidget(caption(row.tasters))
         self.buttons = tuple(_buttons(row, acts))
-        across = FlowLayout()
-        across.setSpacing(UNIT)
-        for each in self.buttons:
-            across.addWidget(each)
         column.addSpacing(HALF)
-        column.addLayout(across)
+        column.addLayout(FlowLayout(self.buttons))
 
 
 def _buttons(row: TrialRow, acts: TrialActs) -> Sequence[QPushButton]:

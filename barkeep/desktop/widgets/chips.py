@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import QMargins, QRect, QSize, Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QLayout, QLayoutItem, QPushButton, QSizePolicy, QWidget
@@ -15,9 +15,12 @@ from barkeep.desktop.widgets.layouts import row_of
 class FlowLayout(QLayout):
     """As high as its width makes it; every item keeps its own size."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    def __init__(self, widgets: Iterable[QWidget] = (), gap: int = UNIT) -> None:
+        super().__init__()
         self._items: list[QLayoutItem] = []
+        self.setSpacing(gap)
+        for each in widgets:
+            self.addWidget(each)
         self.setContentsMargins(QMargins())
 
     def addItem(self, item: QLayoutItem) -> None:

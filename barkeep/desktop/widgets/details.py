@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, text_label
@@ -33,6 +33,25 @@ def grid_of_rows() -> QGridLayout:
     grid.setVerticalSpacing(UNIT)
     grid.setColumnStretch(1, 1)
     return grid
+
+
+def add_noted(
+    grid: QGridLayout, number: int, words: QLabel, note: str = "", *, beside: QWidget | None = None
+) -> QVBoxLayout:
+    """One row of a grid: what stands at the left, words, and a smaller note below them.
+
+    With nothing at the left the words take the whole width. What is returned is
+    the column of the words, for what may follow the note.
+    """
+    column = column_of(words, gap=2)
+    if note:
+        column.addWidget(caption(note))
+    if beside is None:
+        grid.addLayout(column, number, 0, 1, 2)
+        return column
+    grid.addWidget(beside, number, 0, Qt.AlignmentFlag.AlignTop)
+    grid.addLayout(column, number, 1)
+    return column
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,16 +153,18 @@ class DetailPanel(ScrolledPage):
         text = copyable(row.text)
         text.setToolTip(row.tip)
         text.setAccessibleDescription(row.tip)
-        words = column_of(text, gap=2)
-        if row.note:
-            words.addWidget(caption(row.note))
-        if not row.picture and not row.label:
-            grid.addLayout(words, number, 0, 1, 2)
-            return
         drawn = PictureLabel(row.picture, 16, row.tone, row.label) if row.picture else None
-        label = drawn or text_label(row.label, quiet=True)
-        grid.addWidget(label, number, 0, Qt.AlignmentFlag.AlignTop)
-        grid.addLayout(words, number, 1)
+        label = drawn or (text_label(row.label, quiet=True) if row.label else None)
+        add_noted(grid, number, text, row.note, beside=label)
+
+
+def in_pairs(widgets: Sequence[QWidget]) -> QGridLayout:
+    """Two a row, one below the other: what is beside a list is narrow."""
+    grid = QGridLayout()
+    grid.setSpacing(UNIT)
+    for place, each in enumerate(widgets):
+        grid.addWidget(each, place // 2, place % 2)
+    return grid
 
 
 def _button_rows(buttons: Sequence[QWidget]) -> QVBoxLayout:

@@ -7,7 +7,7 @@ from typing import Literal, Protocol
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, SignalInstance
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QEnterEvent, QKeyEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QMessageBox, QPushButton, QSizePolicy, QWidget
+from PySide6.QtWidgets import QFrame, QMessageBox, QPushButton, QSizePolicy, QWidget
 
 from barkeep.desktop.look.icons import pixmap, wear
 from barkeep.desktop.look.metrics import HALF, ICON, PAD, UNIT, WIDE, set_style
@@ -60,7 +60,35 @@ class Timer(Protocol):
     def stop(self) -> None: ...
 
 
-class Toast(QFrame):
+class _Notice(QFrame):
+    """Words, a button for what can be done about them, and a cross that sends them away."""
+
+    def __init__(self, parent: QWidget | None, send_away: Callable[[], object]) -> None:
+        super().__init__(parent)
+        self._act: Callable[[], object] | None = None
+        self._words = text_label("", wrap=True)
+        self._button = QPushButton()
+        self._button.clicked.connect(self._on_act)
+        self._close = quiet_button("clear", "Dismiss", send_away)
+
+    @property
+    def text(self) -> str:
+        """What it says, empty while hidden."""
+        return "" if self.isHidden() else self._words.text()
+
+    def _write(self, text: str, action: str, on_action: Callable[[], object] | None) -> None:
+        self._act = on_action
+        self._words.setText(text)
+        self._button.setText(action)
+        self._button.setVisible(bool(action))
+        self.setAccessibleName(text)
+
+    def _on_act(self) -> None:
+        if self._act is not None:
+            self._act()
+
+
+class Toast(_Notice):
     """One message over `host`; a new one takes the place of the one before.
 
     It stays while the pointer is over it or the focus is in it, and Esc or
@@ -68,41 +96,28 @@ class Toast(QFrame):
     """
 
     def __init__(self, host: QWidget, timer: Timer | None = None) -> None:
-        super().__init__(host)
+        super().__init__(host, self.dismiss)
         self.setObjectName("toast")
         self._host = host
-        self._act: Callable[[], object] | None = None
-        self._timer: Timer = _single_shot(self) if timer is None else timer
+        self._timer: Timer = timer or QTimer(self, singleShot=True)
         self._timer.timeout.connect(self.dismiss)
-        self._words = text_label("", wrap=True)
-        self._button = QPushButton()
-        self._button.clicked.connect(self._on_act)
-        self._close = quiet_button("clear", "Dismiss", self.dismiss)
         wear(self._close, "clear", "on_nav")
-        self._row = row = QHBoxLayout(self)
-        row.setContentsMargins(PAD, UNIT, UNIT, UNIT)
-        row.setSpacing(UNIT)
-        row.addWidget(self._words, 1)
-        row.addWidget(self._button)
-        row.addWidget(self._close)
         self._words.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+        self._row = row_of(
+            wide(self._words),
+            self._button,
+            self._close,
+            on=self,
+            margins=(PAD, UNIT, UNIT, UNIT),
+        )
         host.installEventFilter(self)
         self.hide()
-
-    @property
-    def text(self) -> str:
-        """What it says, empty while hidden."""
-        return "" if self.isHidden() else self._words.text()
 
     def say(
         self, text: str, action: str = "", on_action: Callable[[], object] | None = None
     ) -> None:
         """Show a message for a few seconds: `say("Bottle removed", "Undo", bar.undo)`."""
-        self._act = on_action
-        self._words.setText(text)
-        self._button.setText(action)
-        self._button.setVisible(bool(action))
-        self.setAccessibleName(text)
+        self._write(text, action, on_action)
         self.show()
         self._place()
         self.raise_()
@@ -157,31 +172,21 @@ class Toast(QFrame):
             act()
 
 
-def _single_shot(parent: QObject) -> QTimer:
-    timer = QTimer(parent)
-    timer.setSingleShot(True)
-    return timer
-
-
 BannerKind = Literal["info", "warning", "error", "done"]
 _PICTURES = {"info": "info", "warning": "warning", "error": "error", "done": "check"}
 _TONES = {"info": "info", "warning": "warning", "error": "danger", "done": "ready"}
 
 
-class Banner(QFrame):
+class Banner(_Notice):
     """Hidden until `say`, and again when the user closes it."""
 
     def __init__(self, parent: QWidget | None = None, *, closable: bool = True) -> None:
-        super().__init__(parent)
-        self._kind: BannerKind = "info"
-        self._act: Callable[[], object] | None = None
+        super().__init__(parent, self.clear)
+        self.kind: BannerKind = "info"
+        """What kind of message it is."""
         self._image = PictureLabel("info", ICON, "info")
-        self._words = text_label("", wrap=True)
         self._words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
-        self._button = QPushButton()
-        self._button.clicked.connect(self._on_act)
-        self._close = quiet_button("clear", "Dismiss", self.clear)
         if not closable:
             self._close.hide()
         row_of(
@@ -194,16 +199,6 @@ class Banner(QFrame):
         )
         self.hide()
 
-    @property
-    def text(self) -> str:
-        """What it says, empty while hidden."""
-        return self._words.text() if not self.isHidden() else ""
-
-    @property
-    def kind(self) -> BannerKind:
-        """What kind of message it is."""
-        return self._kind
-
     def say(
         self,
         text: str,
@@ -212,11 +207,8 @@ class Banner(QFrame):
         on_action: Callable[[], object] | None = None,
     ) -> None:
         """Show a message, in place of the one before."""
-        self._kind, self._act = kind, on_action
-        self._words.setText(text)
-        self._button.setText(action)
-        self._button.setVisible(bool(action))
-        self.setAccessibleName(text)
+        self.kind = kind
+        self._write(text, action, on_action)
         set_style(self, "banner", kind)
         self._image.show_picture(_PICTURES[kind], _TONES[kind])
         self.show()
@@ -226,7 +218,3 @@ class Banner(QFrame):
         """Take the message away."""
         self._act = None
         self.hide()
-
-    def _on_act(self) -> None:
-        if self._act is not None:
-            self._act()
