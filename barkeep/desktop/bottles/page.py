@@ -336,15 +336,13 @@ class BottlesScreen(TableScreen[BottleRow]):
         """Ask until when it is good."""
         row = self._chosen()
         if row is not None:
-            self._open_fact(use_by_task(self.context.bar, row.bottle))
+            self._open(FactDialog(use_by_task(self.context.bar, row.bottle), self))
 
     def change_label(self) -> None:
         """Ask what its label really says."""
         row = self._chosen()
         if row is not None:
-            dialog = ChangeLabelDialog(self.context.bar, row.bottle.product, self)
-            dialog.done_with.connect(self.say_done)
-            self.open_dialog(dialog)
+            self._open(ChangeLabelDialog(self.context.bar, row.bottle.product, self))
 
     def open_current(self) -> None:
         """Break the seal."""
@@ -406,9 +404,7 @@ class BottlesScreen(TableScreen[BottleRow]):
     def _ask(self, task_for: Callable[[BottleRow], LevelTask]) -> None:
         row = self._chosen()
         if row is not None:
-            dialog = LevelDialog(task_for(row), self)
-            dialog.done_with.connect(self.say_done)
-            self.open_dialog(dialog)
+            self._open(LevelDialog(task_for(row), self))
 
     def _ask_fact(self, task_for: Callable[[Bar, Bottle], FactTask]) -> None:
         row = self._chosen()
@@ -419,10 +415,9 @@ class BottlesScreen(TableScreen[BottleRow]):
             words = f"{product.title} is not poured, so there is nothing to weigh or to dash."
             self.banner.say(words, "info")
             return
-        self._open_fact(task_for(self.context.bar, row.bottle))
+        self._open(FactDialog(task_for(self.context.bar, row.bottle), self))
 
-    def _open_fact(self, task: FactTask) -> None:
-        dialog = FactDialog(task, self)
+    def _open(self, dialog: LevelDialog | FactDialog | ChangeLabelDialog) -> None:
         dialog.done_with.connect(self.say_done)
         self.open_dialog(dialog)
 

@@ -119,9 +119,8 @@ class ParsDialog(FormDialog):
         self.list.currentItemChanged.connect(lambda *_items: self._show_chosen())
         known = QWidget()
         column_of(Card(self.list), at_left(self.remove_button), on=known, margins=(0, 0, 0, HALF))
-        self.add_field(KNOWN, "P&ars", known)
+        self.add_field(KNOWN, "P&ars", known, tall=True)
         self.fields[KNOWN].label.setBuddy(self.list)
-        self.fields[KNOWN].label.setMinimumHeight(self.what.sizeHint().height())
         self.what.setPlaceholderText("Begin to type any of its names")
         tree = self._bar.snapshot.knowledge.tree
         self.what.setCompleter(NameCompleter(ingredient_names(tree), self))

@@ -458,15 +458,13 @@ class MakeDialog(FormDialog):
             edit.setTabChangesFocus(True)
             edit.setFixedHeight(lines * edit.fontMetrics().lineSpacing() + 20)
         self.inputs.setPlaceholderText("500 g sugar\n500 ml water")
-        self.add_field(INPUTS, "It &takes", self.inputs)
+        self.add_field(INPUTS, "It &takes", self.inputs, tall=True)
         self.yields.setPlaceholderText("Such as 800 ml")
         self.add_field(YIELDS, "It &yields", self.yields)
-        self.add_field(HOW, "H&ow", self.how)
+        self.add_field(HOW, "H&ow", self.how, tall=True)
         self.keep.setChecked(True)
         self.add_field(KEEP, "Keep", self.keep)
         self.keep.setAccessibleName("Keep it as my own recipe")
-        for name in (INPUTS, HOW):
-            self.fields[name].label.setMinimumHeight(self.yields.sizeHint().height())
 
     def _connect(self) -> None:
         completer = NameCompleter(makeable_names(self._snapshot.knowledge), self)

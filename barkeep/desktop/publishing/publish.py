@@ -50,24 +50,22 @@ LIST_WIDTH = 300
 
 def publish(context: ScreenContext, ticked: Collection[str], parent: QWidget) -> None:
     """Open the dialog, the specs of these names ticked."""
-    dialog = PublishDialog(
-        bar=context.bar,
-        state=context.state,
-        background=context.background,
-        ticked=ticked,
-        parent=parent,
-    )
-    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    dialog.open()
+    _dialog(context, ticked, parent).open()
 
 
 def publish_label(bottle: Bottle, context: ScreenContext, parent: QWidget) -> PublishDialog:
     """Open the dialog on the label of one house-made bottle."""
     context.state.keep_text(KIND_KEY, "label")
-    dialog = PublishDialog(context.bar, context.state, context.background, parent=parent)
+    dialog = _dialog(context, (), parent)
     dialog.tick_only(bottle)
-    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.open()
+    return dialog
+
+
+def _dialog(context: ScreenContext, ticked: Collection[str], parent: QWidget) -> PublishDialog:
+    bar, state = context.bar, context.state
+    dialog = PublishDialog(bar, state, context.background, ticked, parent=parent)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     return dialog
 
 

@@ -145,14 +145,10 @@ class LongQuestion(QObject):
         self._background = background
         self._key = f"documents-{next(_NUMBERS)}"
         self._shared = _Shared()
-        self._running = False
+        self.is_running = False
+        """Whether an answer is still to come."""
         self._timer = QTimer(self, interval=LOOK_EVERY_MS)
         self._timer.timeout.connect(self._look)
-
-    @property
-    def is_running(self) -> bool:
-        """Whether an answer is still to come."""
-        return self._running
 
     def ask(
         self,
@@ -162,7 +158,7 @@ class LongQuestion(QObject):
     ) -> None:
         """Run `question` with a `Progress` to call; the answer comes on the GUI thread."""
         self._shared = shared = _Shared()
-        self._running = True
+        self.is_running = True
         self._timer.start()
 
         def answered(answer: T) -> None:
@@ -184,13 +180,13 @@ class LongQuestion(QObject):
         self.stop()
         self._background.forget(self._key)
         self._timer.stop()
-        self._running = False
+        self.is_running = False
 
     def _look(self) -> None:
         self.moved.emit(self._shared.done, self._shared.total)
 
     def _end(self) -> None:
-        self._running = False
+        self.is_running = False
         self._timer.stop()
 
 

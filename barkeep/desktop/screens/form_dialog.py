@@ -87,9 +87,19 @@ class FormDialog(QDialog):
         self.intro.setVisible(bool(text))
 
     def add_field(
-        self, name: str, label: str, widget: QWidget, after: str = "", hint: str = ""
+        self,
+        name: str,
+        label: str,
+        widget: QWidget,
+        after: str = "",
+        hint: str = "",
+        *,
+        tall: bool = False,
     ) -> None:
-        """Add a field; `after` stands behind it, such as its unit, and `hint` below it."""
+        """Add a field; `after` stands behind it, such as its unit, and `hint` below it.
+
+        The label of a `tall` one stands beside its first line, and no higher than that.
+        """
         words = text_label(label)
         words.setBuddy(widget)
         plain = label.replace("&", "")
@@ -100,7 +110,7 @@ class FormDialog(QDialog):
         problem.hide()
         row = 3 * len(self.fields)
         top = Qt.AlignmentFlag.AlignTop
-        words.setMinimumHeight(widget.sizeHint().height())
+        words.setMinimumHeight((QLineEdit() if tall else widget).sizeHint().height())
         self.form.addWidget(words, row, 0, top)
         self.form.addWidget(widget, row, 1)
         if after:

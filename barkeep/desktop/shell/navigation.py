@@ -118,19 +118,14 @@ class Navigation(QFrame):
         self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Preferred)
         self.set_narrow(False)
 
-    @property
-    def is_narrow(self) -> bool:
-        """Whether only the lamps are shown."""
-        return self._narrow
-
     def set_narrow(self, narrow: bool) -> None:
         """Show lamps only, or the words beside them as well."""
-        self._narrow = narrow
+        self.is_narrow = narrow
         self._name.setVisible(not narrow)
         self.updateGeometry()
 
     def sizeHint(self) -> QSize:
-        return QSize(NARROW if self._narrow else WIDTH, super().sizeHint().height())
+        return QSize(NARROW if self.is_narrow else WIDTH, super().sizeHint().height())
 
     def minimumSizeHint(self) -> QSize:
         """Narrow, so that the wide form does not keep a window from becoming small."""

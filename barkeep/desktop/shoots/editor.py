@@ -163,14 +163,12 @@ class ShootEditor(FormDialog):
         self.add_field(THEME, "&Theme", self.theme)
         self.add_field(ON, "&Day", self.on)
         self.add_field(STARTS, "&Starts at", self.starts)
-        self.add_field(DRINKS, "D&rinks", self._drinks_part())
-        self.add_field(NOTES, "&Notes", self.notes)
+        self.add_field(DRINKS, "D&rinks", self._drinks_part(), tall=True)
+        self.add_field(NOTES, "&Notes", self.notes, tall=True)
         self.form.setRowStretch(3 * list(self.fields).index(DRINKS), 1)
         self.notes.setFixedHeight(NOTES_HEIGHT)
         self.notes.setTabChangesFocus(True)
         self.fields[DRINKS].label.setBuddy(self.drink)
-        for name in (DRINKS, NOTES):  # beside the first line, and no higher than the field
-            self.fields[name].label.setMinimumHeight(self.drink.sizeHint().height())
 
     def _drinks_part(self) -> QWidget:
         part = QWidget()

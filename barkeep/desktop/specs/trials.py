@@ -202,16 +202,14 @@ class TrialDialog(FormDialog):
         self.tasters.setPlaceholderText("Such as Wren, Osk")
         self.tasters.textChanged.connect(self._show_tasters)
         self.add_field(TASTERS, "&Tasters", self.tasters, hint=TASTERS_HINT)
-        self.add_field(SCORES, "&Scores", self.scores, hint=SCORES_HINT)
+        self.add_field(SCORES, "&Scores", self.scores, hint=SCORES_HINT, tall=True)
         self.scores.itemChanged.connect(lambda _item: self.forgive(SCORES))
         self.changed.setPlaceholderText("Since the last trial, such as less lemon")
         self.add_field(CHANGED, "What was &changed", self.changed)
         self.notes.setTabChangesFocus(True)
         self.notes.setFixedHeight(NOTES_LINES * self.notes.fontMetrics().lineSpacing() + 20)
-        self.add_field(NOTES, "&Notes", self.notes)
+        self.add_field(NOTES, "&Notes", self.notes, tall=True)
         self.add_field(WON, "Won", self.won, hint=WON_HINT)
-        for name in (SCORES, NOTES):
-            self.fields[name].label.setMinimumHeight(self.changed.sizeHint().height())
         self.won.setAccessibleName("This version is settled on")
 
     def _fill_scores(self) -> None:

@@ -92,8 +92,7 @@ class OwnStandInDialog(FormDialog):
         self.add_field(RATIO, "&Ratio", self.edits[RATIO], "times as much")
         self.edits[RATIO].setToolTip(f"How much of it replaces one part of {wanted}")
         self.add_field(WHY, "&Why", self.edits[WHY])
-        self.add_field(SCOPE, "W&here", self.scopes)
-        self.fields[SCOPE].label.setMinimumHeight(self.edits[WHY].sizeHint().height())
+        self.add_field(SCOPE, "W&here", self.scopes, tall=True)
         self.scopes.ticked.connect(self._on_scope)
         word = self.unit_label(CLOSENESS)
         word.setMinimumWidth(word.sizeHint().width())  # the longest it ever says

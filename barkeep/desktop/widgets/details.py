@@ -118,12 +118,7 @@ class DetailPanel(ScrolledPage):
     ) -> None:
         """Show one thing; `top` (a badge, a gauge) and `buttons` become the panel's own."""
         page = QWidget()
-        column = column_of(
-            copyable(title, TypeSize.TITLE),
-            on=page,
-            margins=PAD,
-            gap=HALF,
-        )
+        column = column_of(copyable(title, TypeSize.TITLE), on=page, margins=PAD, gap=HALF)
         if subtitle:
             column.addWidget(copyable(subtitle, quiet=True))
         if top is not None:

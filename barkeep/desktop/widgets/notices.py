@@ -104,11 +104,7 @@ class Toast(_Notice):
         wear(self._close, "clear", "on_nav")
         self._words.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
         self._row = row_of(
-            wide(self._words),
-            self._button,
-            self._close,
-            on=self,
-            margins=(PAD, UNIT, UNIT, UNIT),
+            wide(self._words), self._button, self._close, on=self, margins=(PAD, UNIT, UNIT, UNIT)
         )
         host.installEventFilter(self)
         self.hide()

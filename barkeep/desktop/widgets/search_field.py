@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QAction, QKeyEvent
-from PySide6.QtWidgets import QLabel, QLineEdit, QToolButton, QWhatsThis, QWidget
+from PySide6.QtWidgets import QLineEdit, QToolButton, QWhatsThis, QWidget
 
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import UNIT, TypeSize, set_style
@@ -40,7 +40,7 @@ class SearchField(QWidget):
         self._words = _Words()
         self._words.setPlaceholderText(placeholder)
         self._words.setAccessibleName(placeholder.rstrip("…"))
-        self._count = text_label("", TypeSize.CAPTION, quiet=True)
+        self.count_label = text_label("", TypeSize.CAPTION, quiet=True)
         self._clear = QAction("Clear search", self)
         self._add_actions()
         self._problem = text_label("", TypeSize.CAPTION, wrap=True)
@@ -49,7 +49,7 @@ class SearchField(QWidget):
         if help_text:
             self.help_button = _help_button(help_text)
             row.addWidget(self.help_button)
-        row.addWidget(self._count)
+        row.addWidget(self.count_label)
         column_of(row, self._problem, on=self, gap=2)
         self.setFocusProxy(self._words)
         self._words.textChanged.connect(self._tell)
@@ -59,11 +59,6 @@ class SearchField(QWidget):
     def text(self) -> str:
         """The words, bare of outer blanks."""
         return self._words.text().strip()
-
-    @property
-    def count_label(self) -> QLabel:
-        """Where the count is shown."""
-        return self._count
 
     def set_text(self, text: str) -> None:
         """Search for `text`."""
@@ -76,7 +71,7 @@ class SearchField(QWidget):
     def show_count(self, shown: int, total: int, noun: str) -> None:
         """Say how many of how many: “12 of 60 bottles”; `noun` in the plural."""
         words = f"{total} {noun}" if shown == total else f"{shown} of {total} {noun}"
-        self._count.setText(words)
+        self.count_label.setText(words)
         # A label that changes before it is first shown asks its row for no more room by itself.
         row = self.layout()
         if row is not None:
