@@ -48,11 +48,6 @@ def at_left(part: QWidget) -> Slot:
     return Slot(part, side=Qt.AlignmentFlag.AlignLeft)
 
 
-def in_middle(part: QWidget) -> Slot:
-    """A part that is no wider than it must be, in the middle of its column."""
-    return Slot(part, side=Qt.AlignmentFlag.AlignHCenter)
-
-
 def column_of(
     *parts: Part, on: QWidget | None = None, margins: Margins = 0, gap: int | None = UNIT
 ) -> QVBoxLayout:
