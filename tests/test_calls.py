@@ -12,6 +12,8 @@ MOST = 4
 
 NOT_OURS = {
     "addWidget": "Qt's grid: row, column, and how many of each",
+    "column_of": "widgets.layouts: the parts of a column, from top to bottom",
+    "row_of": "widgets.layouts: the parts of a row, from left to right",
     "addLayout": "Qt's grid: row, column, and how many of each",
     "command": "cli.arguments.command: one a thing that may be written after it",
     "cubicTo": "Qt's curve: three points",

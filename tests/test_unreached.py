@@ -31,7 +31,6 @@ ALLOWED = {
     "formatter_class": "argparse reads it",
     "isolation_level": "sqlite3 reads it",
     "is_busy": "how a test waits for an answer without a clock",
-    "count_label": "what a user reads beside a search field, for the tests to read",
 }
 
 

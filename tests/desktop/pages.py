@@ -12,8 +12,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.screens.background import Background
-from barkeep.desktop.screens.context import ScreenContext
-from barkeep.desktop.screens.screen import Screen
+from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.main_window import BarSignals
 from barkeep.desktop.widgets.notices import Toast

@@ -13,8 +13,7 @@ from barkeep.desktop.buying.shopping import ShoppingDialog
 from barkeep.desktop.drink.camera_sheet import CameraSheet
 from barkeep.desktop.making.house_made import MakeDialog
 from barkeep.desktop.publishing import output as publish_output
-from barkeep.desktop.shoots.log import LogDialog
-from barkeep.desktop.shoots.log_table import SPILLED
+from barkeep.desktop.shoots.log import SPILLED, LogDialog
 from barkeep.desktop.shoots.run_sheet import RunSheetDialog
 from tests.desktop.buying.test_shopping import tick
 from tests.desktop.pages import settle

@@ -5,18 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import (
-    QDialog,
-    QHBoxLayout,
-    QListWidget,
-    QListWidgetItem,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QDialog, QListWidget, QListWidgetItem, QWidget
 
-from barkeep.desktop.look.metrics import PAD, UNIT
+from barkeep.desktop.look.metrics import PAD
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE, RowDelegate
+from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
@@ -72,18 +66,14 @@ class ChooseBottle(QDialog):
             self.view.setCurrentItem(found[0])
 
     def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(self.search)
-        column.addWidget(self.view, 1)
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addStretch(1)
         cancel = button("Cancel", self.reject)
         cancel.setAutoDefault(False)  # Enter takes
         self.take_button.setDefault(True)
-        row.addWidget(cancel)
-        row.addWidget(self.take_button)
-        column.addLayout(row)
+        column_of(
+            self.search,
+            wide(self.view),
+            row_of(SPRING, cancel, self.take_button),
+            on=self,
+            margins=PAD,
+        )
         self.resize(420, 420)

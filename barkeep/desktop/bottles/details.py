@@ -9,7 +9,7 @@ from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.application.counting import tare_in_words
 from barkeep.desktop.bottles.rows import (
@@ -21,10 +21,11 @@ from barkeep.desktop.bottles.rows import (
     state_in_words,
     use_by_in_words,
 )
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of
+from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, blend, current_tones
-from barkeep.desktop.widgets.details import DetailRow, DetailSection
+from barkeep.desktop.widgets.details import DetailRow, DetailSection, in_pairs
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.levels import LevelGauge
 from barkeep.domain.bottles.bottle import Bottle, Entry
 from barkeep.domain.bottles.containers import Container
@@ -148,22 +149,10 @@ class BottleOverview(QWidget):
         )
         self.line = LevelHistory(self)  # shown without a parent it would be a window
         self.line.show_steps(row.bottle, steps, datetime.combine(row.on, time(23, 59)))
-        words = QVBoxLayout()
-        words.setSpacing(HALF)
-        words.addStretch(1)
-        for label in self._words(row):
-            words.addWidget(label)
-        words.addStretch(1)
-        top = QHBoxLayout()
-        top.setSpacing(PAD)
-        top.addWidget(self.gauge)
-        top.addLayout(words, 1)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(UNIT)
-        column.addLayout(top)
-        column.addWidget(self.line)
-        column.addLayout(_in_pairs(acts))
+        top = row_of(
+            self.gauge, wide(column_of(SPRING, *self._words(row), SPRING, gap=HALF)), gap=PAD
+        )
+        column_of(top, self.line, in_pairs(acts), on=self)
 
     def _words(self, row: BottleRow) -> Iterator[QWidget]:
         bottle, unit = row.bottle, row.bottle.product.unit
@@ -176,14 +165,6 @@ class BottleOverview(QWidget):
         yield text_label(state_in_words(bottle.level, row.on), TypeSize.STRONG, wrap=True)
         if row.low:
             yield text_label("Low", TypeSize.STRONG)
-
-
-def _in_pairs(acts: Sequence[QWidget]) -> QGridLayout:
-    grid = QGridLayout()
-    grid.setSpacing(UNIT)
-    for place, act in enumerate(acts):
-        grid.addWidget(act, place // 2, place % 2)
-    return grid
 
 
 def sections_of(

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.application.counting import tare_in_words, weighed
 from barkeep.application.done import Done
 from barkeep.application.shelving import refuse_dates
@@ -21,10 +22,6 @@ from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.levels import read_weight_g
 from barkeep.errors import UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 FACT = "fact"
 WIDTH = 480

@@ -6,15 +6,20 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.desktop.screens.form_dialog import FormDialog, read_number
-from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names, product_names
+from barkeep.desktop.screens.name_completion import (
+    NameCompleter,
+    complete_with,
+    ingredient_names,
+    product_names,
+)
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.amounts.units import Unit
@@ -27,10 +32,6 @@ from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.errors import DuplicateName, InvalidField, LevelAboveSize, UnknownName, UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 TEXTS = ("name", "maker", "ingredient", "size", "strength", "sugar", "price", "barcode")
 ACID = "acid"
@@ -188,14 +189,6 @@ def _of_a_label(error: UserError, *, too_much: str) -> str | None:
     return None
 
 
-def complete_with(
-    edit: QLineEdit, completer: NameCompleter, on_chosen: Callable[[QModelIndex], None]
-) -> None:
-    """Offer names while they are typed, and hear which was chosen."""
-    edit.setCompleter(completer)
-    completer.activated[QModelIndex].connect(on_chosen)  # type: ignore[index]
-
-
 def _shape_choice() -> QComboBox:
     box = QComboBox()
     box.addItem(USUAL_SHAPE, None)
@@ -231,7 +224,8 @@ class AddBottleDialog(FormDialog):
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
         super().__init__("Add a bottle", "Add bottle", parent)
         self._bar = bar
-        self._known: Product | None = None
+        self.known: Product | None = None
+        """The product that was chosen from what the bar knows."""
         self.label = LabelFields(self, bar.snapshot)
         self.edits = {**self.label.edits, "level": QLineEdit(), "use by": QLineEdit()}
         self._add_fields()
@@ -240,14 +234,9 @@ class AddBottleDialog(FormDialog):
         self.setMinimumWidth(WIDTH)
         self.edits["name"].setFocus()
 
-    @property
-    def known(self) -> Product | None:
-        """The product that was chosen from what the bar knows."""
-        return self._known
-
     def submit(self) -> None:
         inventory = self._bar.inventory
-        known = self._known
+        known = self.known
         if known is not None:
             there = self._read_there(known)
             self._receive(lambda: inventory.receive(known.id, there.amount, there.facts))
@@ -264,7 +253,7 @@ class AddBottleDialog(FormDialog):
 
     def choose_product(self, product: Product) -> None:
         """Fill the form from a product the bar knows; only the bottle stays open."""
-        self._known = product
+        self.known = product
         self.label.fill(product)
         self.label.open(False, apart_from="name")
         self.say_intro(KNOWN)
@@ -288,8 +277,8 @@ class AddBottleDialog(FormDialog):
 
     def _on_name_edited(self, _text: str) -> None:
         """Another name is another product: its label is to be written anew."""
-        if self._known is not None:
-            self._known = None
+        if self.known is not None:
+            self.known = None
             self.label.open(True)
             self.say_intro(NEW)
 

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.desktop.bottles.rows import left_of
 from barkeep.desktop.counting.rows import (
@@ -16,10 +17,10 @@ from barkeep.desktop.counting.rows import (
     difference_in_words,
     reading_in_words,
 )
-from barkeep.desktop.look.metrics import UNIT
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import SPRING, column_of
 from barkeep.desktop.widgets.levels import LevelGauge, LevelReading
 from barkeep.domain.amounts.measures import read_amount, read_change
 from barkeep.domain.amounts.units import BarUnits
@@ -29,10 +30,6 @@ from barkeep.domain.bottles.counting import CountRow, Typed, exactly
 from barkeep.domain.bottles.level_words import doubt_of, number, quantity
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 HOW_TO_COUNT = (
     "A share of the bottle, a volume, its weight with what is in it but without its cap, "
@@ -232,10 +229,7 @@ class LevelDialog(FormDialog):
             self.note.setPlaceholderText("Optional")
             self.add_field(NOTE, "&Note", self.note)
         self.form.addWidget(self.outcome, 8, 1, 1, 2)
-        holder = QVBoxLayout()
-        holder.setSpacing(UNIT)
-        holder.addWidget(self.gauge)
-        holder.addStretch(1)
+        holder = column_of(self.gauge, SPRING)
         self.body.insertLayout(0, holder)
         self.amount.setFocus()
 

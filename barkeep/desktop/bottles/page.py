@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import partial
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QVBoxLayout, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.desktop.bottles.details import NEWEST, BottleOverview, sections_of
 from barkeep.desktop.bottles.facts import (
@@ -42,7 +43,8 @@ from barkeep.desktop.bottles.rows import (
 from barkeep.desktop.counting.page import CountingPage
 from barkeep.desktop.counting.rows import bottles_in_words
 from barkeep.desktop.look.metrics import PAD
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.list_stack import set_widths
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
@@ -53,9 +55,6 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import ShelfCount
 
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 @dataclass(frozen=True, slots=True)
 class Doing:
@@ -64,43 +63,11 @@ class Doing:
     key: str
     words: str
     shortcut: str
+    act: Callable[[BottlesScreen], object]
     picture: str = ""
     brief: str = ""
 
 
-DOINGS = (
-    Doing("shelf", "Count the &shelf", "Ctrl+Shift+C", "count"),
-    Doing(
-        key="count",
-        words="&Count bottle…",
-        shortcut="Ctrl+Shift+B",
-        picture="count",
-        brief="Count…",
-    ),
-    Doing("open", "&Open", "Ctrl+Shift+O", "open-bottle"),
-    Doing("pour", "&Pour…", "Ctrl+Shift+P", "pour"),
-    Doing("waste", "&Waste…", "Ctrl+Shift+W"),
-    Doing("empty", "&Empty", "Ctrl+Shift+E"),
-    Doing("correct", "Co&rrect…", "Ctrl+Shift+K"),
-    Doing("tare", "Weigh it e&mpty…", "", "scale"),
-    Doing("full", "Weigh it &full…", "", "scale"),
-    Doing("dasher", "Set its das&her…", ""),
-    Doing("use_by", "Set its use-b&y day…", ""),
-    Doing("label", "Change its &label…", ""),
-    Doing(
-        key="again",
-        words="Receive a&nother",
-        shortcut="Ctrl+Shift+R",
-        picture="bottles",
-        brief="Receive",
-    ),
-    Doing("add", "&Add bottle…", "Ctrl+N", "add"),
-    Doing("remove", "Remo&ve", "Del", "remove"),
-    Doing("up", "Move &up the shelf", "Alt+Up", "chevron-up"),
-    Doing("down", "Move &down the shelf", "Alt+Down", "chevron-down"),
-    Doing("write", "Confirm the coun&ts…", "Ctrl+Return", "check"),
-    Doing("leave", "&Leave the count\tEsc", "", "clear"),
-)
 GROUPS = (
     ("shelf", "write", "leave"),
     ("count", "open", "pour", "waste", "empty", "correct"),
@@ -198,10 +165,9 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.states = FilterChips("State", STATE_CHIPS, "any")
         self._all_entries_of: int | None = None
         self.counting = CountingPage(context)
-        does = self._doings()
         self.actions_by_key = {
             each.key: self.new_action(
-                each.words, does[each.key], *_keys(each.shortcut), picture=each.picture
+                each.words, partial(each.act, self), *_keys(each.shortcut), picture=each.picture
             )
             for each in DOINGS
         }
@@ -375,15 +341,13 @@ class BottlesScreen(TableScreen[BottleRow]):
         """Ask until when it is good."""
         row = self._chosen()
         if row is not None:
-            self._open_fact(use_by_task(self.context.bar, row.bottle))
+            self._open(FactDialog(use_by_task(self.context.bar, row.bottle), self))
 
     def change_label(self) -> None:
         """Ask what its label really says."""
         row = self._chosen()
         if row is not None:
-            dialog = ChangeLabelDialog(self.context.bar, row.bottle.product, self)
-            dialog.done_with.connect(self.say_done)
-            self.open_dialog(dialog)
+            self._open(ChangeLabelDialog(self.context.bar, row.bottle.product, self))
 
     def open_current(self) -> None:
         """Break the seal."""
@@ -445,9 +409,7 @@ class BottlesScreen(TableScreen[BottleRow]):
     def _ask(self, task_for: Callable[[BottleRow], LevelTask]) -> None:
         row = self._chosen()
         if row is not None:
-            dialog = LevelDialog(task_for(row), self)
-            dialog.done_with.connect(self.say_done)
-            self.open_dialog(dialog)
+            self._open(LevelDialog(task_for(row), self))
 
     def _ask_fact(self, task_for: Callable[[Bar, Bottle], FactTask]) -> None:
         row = self._chosen()
@@ -458,10 +420,9 @@ class BottlesScreen(TableScreen[BottleRow]):
             words = f"{product.title} is not poured, so there is nothing to weigh or to dash."
             self.banner.say(words, "info")
             return
-        self._open_fact(task_for(self.context.bar, row.bottle))
+        self._open(FactDialog(task_for(self.context.bar, row.bottle), self))
 
-    def _open_fact(self, task: FactTask) -> None:
-        dialog = FactDialog(task, self)
+    def _open(self, dialog: LevelDialog | FactDialog | ChangeLabelDialog) -> None:
         dialog.done_with.connect(self.say_done)
         self.open_dialog(dialog)
 
@@ -487,29 +448,6 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.focus_list()
 
     # The rest
-
-    def _doings(self) -> dict[str, Callable[[], object]]:
-        return {
-            "shelf": self.count_shelf,
-            "count": self.count_current,
-            "open": self.open_current,
-            "pour": self.pour_current,
-            "waste": self.waste_current,
-            "empty": self.empty_current,
-            "correct": self.correct_current,
-            "tare": self.weigh_empty,
-            "full": self.weigh_full,
-            "dasher": self.set_dasher,
-            "use_by": self.set_use_by,
-            "label": self.change_label,
-            "again": self.receive_another,
-            "add": self.add_bottle,
-            "remove": self.remove_current,
-            "up": lambda: self.move_current(-1),
-            "down": lambda: self.move_current(1),
-            "write": self.write_counts,
-            "leave": self.leave_count,
-        }
 
     def _show_all_entries(self) -> None:
         row = self.current
@@ -584,8 +522,7 @@ class BottlesScreen(TableScreen[BottleRow]):
     def _prepare_view(self) -> None:
         self.view.setItemDelegateForColumn(LEVEL, LevelDelegate(self.view))
         self.view.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
-        for column, width in enumerate(COLUMN_WIDTHS):
-            self.view.setColumnWidth(column, width)
+        set_widths(self.view, COLUMN_WIDTHS)
         self.splitter.setSizes([700, 320])
         sort_by(self.view, SHELF)
         self.view.selectionModel().currentRowChanged.connect(lambda *_rows: self.clear_refusal())
@@ -638,3 +575,53 @@ def _fitting(bottle: Bottle) -> tuple[str, ...]:
         case "empty":
             return ("again", "count", "remove")
     return ("count", "pour", "waste", "empty", "correct", "again")
+
+
+_Page = BottlesScreen  # each action names what of the page it does
+DOINGS = (
+    Doing("shelf", "Count the &shelf", "Ctrl+Shift+C", _Page.count_shelf, picture="count"),
+    Doing(
+        key="count",
+        words="&Count bottle…",
+        shortcut="Ctrl+Shift+B",
+        act=_Page.count_current,
+        picture="count",
+        brief="Count…",
+    ),
+    Doing("open", "&Open", "Ctrl+Shift+O", _Page.open_current, picture="open-bottle"),
+    Doing("pour", "&Pour…", "Ctrl+Shift+P", _Page.pour_current, picture="pour"),
+    Doing("waste", "&Waste…", "Ctrl+Shift+W", _Page.waste_current),
+    Doing("empty", "&Empty", "Ctrl+Shift+E", _Page.empty_current),
+    Doing("correct", "Co&rrect…", "Ctrl+Shift+K", _Page.correct_current),
+    Doing("tare", "Weigh it e&mpty…", "", _Page.weigh_empty, picture="scale"),
+    Doing("full", "Weigh it &full…", "", _Page.weigh_full, picture="scale"),
+    Doing("dasher", "Set its das&her…", "", _Page.set_dasher),
+    Doing("use_by", "Set its use-b&y day…", "", _Page.set_use_by),
+    Doing("label", "Change its &label…", "", _Page.change_label),
+    Doing(
+        key="again",
+        words="Receive a&nother",
+        shortcut="Ctrl+Shift+R",
+        act=_Page.receive_another,
+        picture="bottles",
+        brief="Receive",
+    ),
+    Doing("add", "&Add bottle…", "Ctrl+N", _Page.add_bottle, picture="add"),
+    Doing("remove", "Remo&ve", "Del", _Page.remove_current, picture="remove"),
+    Doing(
+        "up",
+        "Move &up the shelf",
+        "Alt+Up",
+        lambda page: page.move_current(-1),
+        picture="chevron-up",
+    ),
+    Doing(
+        "down",
+        "Move &down the shelf",
+        "Alt+Down",
+        lambda page: page.move_current(1),
+        picture="chevron-down",
+    ),
+    Doing("write", "Confirm the coun&ts…", "Ctrl+Return", _Page.write_counts, picture="check"),
+    Doing("leave", "&Leave the count\tEsc", "", _Page.leave_count, picture="clear"),
+)

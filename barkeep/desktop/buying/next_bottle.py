@@ -7,8 +7,9 @@ from functools import partial
 
 from PySide6.QtWidgets import QCheckBox, QWidget
 
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
@@ -92,8 +93,7 @@ class NextBottleScreen(TableScreen[Candidate]):
         self.bottles_only.toggled.connect(lambda _on: self.filter_again())
         for each in (self.closeness, self.useful_only, self.bottles_only):
             self.add_filter(each)
-        for column, width in enumerate((176, 106, 106, 92)):
-            self.view.setColumnWidth(column, width)
+        set_widths(self.view, (176, 106, 106, 92))
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self._ask_for_stand_ins)
 

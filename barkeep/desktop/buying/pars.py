@@ -2,25 +2,20 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtWidgets import QLineEdit, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QListWidget, QListWidgetItem, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.application.finding import find_ingredient
-from barkeep.desktop.look.metrics import HALF, UNIT
+from barkeep.desktop.look.metrics import HALF
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.buttons import button
-from barkeep.desktop.widgets.card import Card
+from barkeep.desktop.widgets.layouts import Card, at_left, column_of
 from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import InvalidField, UnknownName, UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 WHAT, AMOUNT, KNOWN = "ingredient", "par", "pars"
 WIDTH = 480
@@ -123,14 +118,9 @@ class ParsDialog(FormDialog):
         self.list.setAccessibleName("Pars")
         self.list.currentItemChanged.connect(lambda *_items: self._show_chosen())
         known = QWidget()
-        column = QVBoxLayout(known)
-        column.setContentsMargins(0, 0, 0, HALF)
-        column.setSpacing(UNIT)
-        column.addWidget(Card(self.list))
-        column.addWidget(self.remove_button, 0, Qt.AlignmentFlag.AlignLeft)
-        self.add_field(KNOWN, "P&ars", known)
+        column_of(Card(self.list), at_left(self.remove_button), on=known, margins=(0, 0, 0, HALF))
+        self.add_field(KNOWN, "P&ars", known, tall=True)
         self.fields[KNOWN].label.setBuddy(self.list)
-        self.fields[KNOWN].label.setMinimumHeight(self.what.sizeHint().height())
         self.what.setPlaceholderText("Begin to type any of its names")
         tree = self._bar.snapshot.knowledge.tree
         self.what.setCompleter(NameCompleter(ingredient_names(tree), self))

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QGuiApplication
@@ -17,18 +16,19 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QTableWidget,
     QTableWidgetItem,
-    QVBoxLayout,
     QWidget,
 )
 
+from barkeep.application.done import Done
 from barkeep.application.shopping import MOST_PACKAGES, bought_of
 from barkeep.desktop.buying.pars import ParsDialog
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.look.metrics import HALF, PAD, TypeSize
 from barkeep.desktop.screens.form_dialog import read_number
-from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, day_field, day_in, primary_button
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.desktop.widgets.ticks import Tickable, TickList
 from barkeep.domain.bar.shoots import Shoot
@@ -48,11 +48,6 @@ from barkeep.domain.buying.shopping import (
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.errors import InvalidField, UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.done import Done
-    from barkeep.desktop.screens.context import ScreenContext
-
 
 WHAT, NEED, BUY, COUNT, PRICE, COST, WHY = range(7)
 HEADS = ("What", "Need", "To buy", "Got", "Each", "Cost", "Why")
@@ -81,7 +76,8 @@ class ShoppingTable(QTableWidget):
     def __init__(self, tree: FamilyTree, parent: QWidget | None = None) -> None:
         super().__init__(0, len(HEADS), parent)
         self._tree = tree
-        self._things: tuple[ShoppingItem, ...] = ()
+        self.things: tuple[ShoppingItem, ...] = ()
+        """What is listed, top to bottom."""
         self.setAccessibleName("What to buy")
         self.setHorizontalHeaderLabels(list(HEADS))
         self.setTabKeyNavigation(False)
@@ -101,14 +97,9 @@ class ShoppingTable(QTableWidget):
         self.itemChanged.connect(self._on_changed)
 
     @property
-    def things(self) -> tuple[ShoppingItem, ...]:
-        """What is listed, top to bottom."""
-        return self._things
-
-    @property
     def current_thing(self) -> ShoppingItem | None:
         """The thing of the row that is chosen."""
-        return self._things[self.currentRow()] if 0 <= self.currentRow() < self.rowCount() else None
+        return self.things[self.currentRow()] if 0 <= self.currentRow() < self.rowCount() else None
 
     @property
     def any_ticked(self) -> bool:
@@ -118,7 +109,7 @@ class ShoppingTable(QTableWidget):
     def show_things(self, things: Sequence[ShoppingItem]) -> None:
         """List these, none ticked."""
         self.blockSignals(True)
-        self._things = tuple(things)
+        self.things = tuple(things)
         self.setRowCount(0)
         self.setRowCount(len(things))
         for row, thing in enumerate(things):
@@ -142,7 +133,7 @@ class ShoppingTable(QTableWidget):
         return QSize(sum(WIDTHS.values()) + 300, 8 * ROW_HEIGHT)
 
     def _read(self, row: int) -> Taken:
-        thing, name = self._things[row], self._tree.name(self._things[row].ingredient)
+        thing, name = self.things[row], self._tree.name(self.things[row].ingredient)
         for column, word in ((COUNT, "count"), (PRICE, "price")):
             try:
                 _ = self._count(row) if column == COUNT else self._price(row)
@@ -172,9 +163,7 @@ class ShoppingTable(QTableWidget):
 
     def _renew_cost(self, row: int) -> None:
         try:
-            as_bought = replace(
-                self._things[row], packages=self._count(row), price=self._price(row)
-            )
+            as_bought = replace(self.things[row], packages=self._count(row), price=self._price(row))
             shown = price_in_words(as_bought.cost)
         except UserError:  # said when it is put into the bar
             shown = "?"
@@ -241,7 +230,7 @@ FEW_SHOOTS = 7
 HOW = "Tick what you bought; how many you got and what each cost can be typed over."
 
 
-class ShoppingDialog(QDialog):
+class ShoppingDialog(RefusedInBanner, QDialog):
     """What to buy, ticked and put into the bar; the dialog stays open.
 
     `shoots` are the ids of the shoots to shop for; None ticks all that are
@@ -326,14 +315,6 @@ class ShoppingDialog(QDialog):
         dialog.changed.connect(self.renew)
         dialog.open()
 
-    def show_refusal(self, error: UserError) -> None:
-        """Say why not."""
-        self.banner.say(str(error), "error")
-
-    def clear_refusal(self) -> None:
-        """Take it away again."""
-        self.banner.clear()
-
     def done(self, result: int) -> None:
         """No answer is wanted by a dialog that is closed."""
         self._background.forget(QUESTION)
@@ -399,42 +380,35 @@ class ShoppingDialog(QDialog):
         self.put_button.setAutoDefault(False)  # Enter ends the typing in a cell
 
     def _lay_out(self) -> None:
-        left = QVBoxLayout()
-        left.setSpacing(UNIT)
-        left.addWidget(text_label("For these shoots", TypeSize.STRONG))
-        left.addWidget(self.shoots, 1)
-        left.addWidget(self.with_pars)
-        left.addWidget(self.pars_button)
-        right = QVBoxLayout()
-        right.setSpacing(UNIT)
-        right.addWidget(self.total)
-        right.addWidget(text_label(HOW, quiet=True, wrap=True))
-        right.addWidget(Card(self.table), 1)
-        right.addWidget(self.why)
-        sides = QHBoxLayout()
-        sides.setSpacing(PAD)
-        sides.addLayout(left)
-        sides.addLayout(right, 1)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(self.heading)
-        column.addLayout(sides, 1)
-        column.addWidget(self.banner)
-        column.addSpacing(HALF)
-        column.addLayout(self._buttons())
+        left = column_of(
+            text_label("For these shoots", TypeSize.STRONG),
+            wide(self.shoots),
+            self.with_pars,
+            self.pars_button,
+        )
+        right = column_of(
+            self.total, text_label(HOW, quiet=True, wrap=True), wide(Card(self.table)), self.why
+        )
+        column_of(
+            self.heading,
+            wide(row_of(left, wide(right), gap=PAD)),
+            self.banner,
+            HALF,
+            self._buttons(),
+            on=self,
+            margins=DIALOG,
+        )
 
     def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addWidget(self.copy_button)
-        row.addWidget(self.all_button)
-        row.addStretch(1)
         words = text_label("Bough&t on")
         words.setTextFormat(Qt.TextFormat.AutoText)
         words.setBuddy(self.on)
-        row.addWidget(words)
-        row.addWidget(self.on)
-        row.addWidget(self.close_button)
-        row.addWidget(self.put_button)
-        return row
+        return row_of(
+            self.copy_button,
+            self.all_button,
+            SPRING,
+            words,
+            self.on,
+            self.close_button,
+            self.put_button,
+        )

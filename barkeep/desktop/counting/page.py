@@ -2,11 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QDialog,
+    QHeaderView,
+    QProgressBar,
+    QPushButton,
+    QTableView,
+    QWidget,
+)
 
 from barkeep.desktop.counting.keys import (
     FULL,
@@ -22,22 +30,26 @@ from barkeep.desktop.counting.keys import (
     no_key,
 )
 from barkeep.desktop.counting.rows import (
+    COUNTED,
+    DIFFERENCE,
+    EXPECTED,
+    LEVEL,
     bottles_in_words,
     count_columns,
     exact_in_words,
     row_in_words,
+    totals_in_words,
 )
-from barkeep.desktop.counting.sheet import CountSheet
 from barkeep.desktop.counting.view import CountingView
-from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
-from barkeep.desktop.screens.context import ScreenContext
-from barkeep.desktop.screens.list_stack import ListStack
+from barkeep.desktop.look.metrics import HALF, TypeSize
+from barkeep.desktop.screens.list_stack import ListStack, prepare_view
 from barkeep.desktop.screens.row_table import RowTable
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, primary_button
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.desktop.widgets.labels import ElidedLabel, text_label
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import announce
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import (
@@ -50,6 +62,79 @@ from barkeep.domain.bottles.counting import (
     tenths,
 )
 from barkeep.errors import UserError
+
+SIZE = (720, 520)
+MEANING = "One undo takes all of it back. A level lies within its ± 19 times in 20."
+WIDTHS = {EXPECTED: 96, COUNTED: 130, DIFFERENCE: 240}
+
+
+class CountSheet(QDialog):
+    """Accepted writes, rejected goes on counting."""
+
+    def __init__(
+        self, rows: Sequence[CountRow], left_out: int, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        many = bottles_in_words(len(rows))
+        self.setWindowTitle("Confirm the count")
+        self.heading = text_label(f"Write down the count of {many}?", TypeSize.SUBTITLE, wrap=True)
+        self.totals = text_label(totals_in_words(rows), TypeSize.STRONG, wrap=True)
+        self.rest = text_label(_rest(left_out), quiet=True, wrap=True)
+        self.table: RowTable[CountRow] = RowTable(count_columns(), self)
+        self.table.show_rows(rows)
+        self.view = QTableView()
+        self.write_button = primary_button(f"Write {_counts(len(rows))}", self.accept, "check")
+        self.back_button = button("Go on counting", self.reject)
+        self._prepare_view()
+        self._lay_out()
+        self.write_button.setDefault(True)
+        self.write_button.setFocus()
+        self.resize(*SIZE)
+        for keys in ("Ctrl+Return", "Ctrl+Enter"):
+            QShortcut(QKeySequence(keys), self, self.accept)
+
+    def _prepare_view(self) -> None:
+        view = self.view
+        view.setModel(self.table)
+        prepare_view(view, "What will be written")
+        view.setSortingEnabled(False)
+        view.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
+        view.setColumnHidden(LEVEL, True)
+        view.verticalHeader().setDefaultSectionSize(48)
+        header = view.horizontalHeader()
+        header.setStretchLastSection(False)
+        header.setSectionsClickable(False)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        for column, width in WIDTHS.items():
+            header.resizeSection(column, width)
+
+    def _lay_out(self) -> None:
+        self.back_button.setAutoDefault(False)
+        column_of(
+            self.heading,
+            self.totals,
+            self.rest,
+            HALF,
+            wide(Card(self.view)),
+            HALF,
+            row_of(SPRING, self.back_button, self.write_button),
+            on=self,
+            margins=DIALOG,
+        )
+        self.view.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+
+
+def _counts(many: int) -> str:
+    return "1 count" if many == 1 else f"{many} counts"
+
+
+def _rest(left_out: int) -> str:
+    if not left_out:
+        return f"Every open bottle is counted. {MEANING}"
+    words = bottles_in_words(left_out)
+    kept = "keeps" if left_out == 1 else "keep"
+    return f"{words} open but not counted {kept} what the ledger says. {MEANING}"
+
 
 KEYS = (
     *LEGEND,
@@ -217,9 +302,6 @@ class CountingPage(QWidget):
         title = row.bottle.product.title
         self.say(f"{title}: not counted after all" if was_counted else f"Back to {title}")
 
-    def _on_exact(self, text: str) -> None:
-        self._take_exactly(text)
-
     def _on_exact_edited(self, text: str) -> None:
         """How it reads so far; while it is being typed, a mistake is no mistake yet."""
         row = self.present
@@ -324,30 +406,16 @@ class CountingPage(QWidget):
     def _lay_out(self) -> None:
         self.progress.setTextVisible(False)
         self.progress.setAccessibleName("Bottles counted")
-        words = QVBoxLayout()
-        words.setSpacing(2)
-        words.addWidget(self.heading)
-        words.addWidget(self.summary)
-        top = QHBoxLayout()
-        top.setSpacing(UNIT)
-        top.addLayout(words, 1)
+        top = row_of(wide(column_of(self.heading, self.summary, gap=2)))
         for each in (self.everything, self.leave_button, self.confirm_button):
             each.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a click leaves the keys to the list
             top.addWidget(each)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(UNIT)
-        column.addLayout(top)
-        column.addWidget(self.progress)
-        column.addWidget(self.said)
-        column.addWidget(Card(self.pages), 1)
-        column.addWidget(self.legend)
-        column.addSpacing(HALF)
+        column_of(top, self.progress, self.said, wide(Card(self.pages)), self.legend, HALF, on=self)
 
     def _listen(self) -> None:
         view = self.view
         view.meant.connect(self._on_meant)
-        view.exact_given.connect(self._on_exact)
+        view.exact_given.connect(self._take_exactly)
         view.exact_edited.connect(self._on_exact_edited)
         view.other_typed.connect(lambda typed: self.say(no_key(typed)))
         view.picked.connect(self._on_picked)

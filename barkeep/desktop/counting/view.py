@@ -4,15 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import (
-    QModelIndex,
-    QPointF,
-    QRect,
-    QRectF,
-    QSize,
-    Qt,
-    Signal,
-)
+from PySide6.QtCore import QModelIndex, QPointF, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QKeyEvent, QMouseEvent, QPainter, QPalette, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -27,9 +19,9 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.counting.keys import meaning_of
 from barkeep.desktop.counting.rows import BOTTLE, COUNTED, DIFFERENCE, EXPECTED, LEVEL, reading_of
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of, set_style
 from barkeep.desktop.look.tones import current_tones
-from barkeep.desktop.screens.list_stack import prepare_view
+from barkeep.desktop.screens.list_stack import prepare_view, set_widths
 from barkeep.desktop.widgets.delegates import (
     SUBTITLE_ROLE,
     VALUE_ROLE,
@@ -39,9 +31,9 @@ from barkeep.desktop.widgets.delegates import (
     is_selected,
     quiet_colour,
 )
-from barkeep.desktop.widgets.keys import HELD, draw_mark, typed_key
-from barkeep.desktop.widgets.labels import ElidedLabel, text_label
-from barkeep.desktop.widgets.levels import draw_level, share_at
+from barkeep.desktop.widgets.keys import HELD, typed_key
+from barkeep.desktop.widgets.labels import ElidedLabel, in_danger, text_label
+from barkeep.desktop.widgets.levels import draw_level, draw_pointer, share_at
 from barkeep.desktop.widgets.notices import announce
 from barkeep.domain.bottles.counting import CountRow
 
@@ -83,7 +75,7 @@ class BigRowDelegate(RowDelegate):
         if row.typed is not None:
             painter.save()
             tip = QPointF(gauge.left() + reading.share * gauge.width(), gauge.bottom() + 1)
-            draw_mark(painter, tip=tip, way="up", tone="text", tones=tones)
+            draw_pointer(painter, tip, "up", tones.text)
             painter.restore()
 
 
@@ -215,8 +207,7 @@ class CountingView(QTableView):
         header.setStretchLastSection(False)
         header.setSectionsClickable(False)
         header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        for column, width in WIDTHS.items():
-            self.setColumnWidth(column, width)
+        set_widths(self, WIDTHS)
         self._share_width()
 
     # Moving
@@ -271,13 +262,10 @@ class CountingView(QTableView):
 
     def refuse(self, sentence: str) -> None:
         """Say below the present row why an amount cannot be used."""
-        colours = self.problem.palette()
-        colours.setColor(self.problem.foregroundRole(), current_tones().danger)
-        self.problem.setPalette(colours)
-        self.problem.setText(sentence)
+        in_danger(self.problem).setText(sentence)
         self.problem.show()
         self.entry.setAccessibleDescription(sentence)
-        self._mark(invalid=True)
+        set_style(self.entry, "invalid", True)
         self._place_entry()
         self.scrollTo(self.currentIndex())
         self._place_entry()
@@ -292,14 +280,9 @@ class CountingView(QTableView):
             return
         self.problem.hide()
         self.entry.setAccessibleDescription("")
-        self._mark(invalid=False)
+        set_style(self.entry, "invalid", False)
         self.setRowHeight(self.row, BIG_ROW)
         self._place_entry()
-
-    def _mark(self, *, invalid: bool) -> None:
-        self.entry.setProperty("invalid", invalid)
-        self.entry.style().unpolish(self.entry)
-        self.entry.style().polish(self.entry)
 
     def _place_entry(self) -> None:
         if not self.is_entering or self.row < 0:

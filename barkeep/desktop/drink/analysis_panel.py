@@ -7,12 +7,13 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
-from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
 from barkeep.desktop.drink.analysis_view import INFORMATION, AnalysisView, BalanceBar
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, blend, current_tones
-from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.labels import caption, copyable, text_label
+from barkeep.desktop.widgets.layouts import column_of
 from barkeep.domain.drink.words import Fact
 
 NAME = "Balance among its family"
@@ -27,18 +28,14 @@ class BalancePicture(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._bars: tuple[BalanceBar, ...] = ()
+        self.bars: tuple[BalanceBar, ...] = ()
+        """What is drawn."""
         self.setAccessibleName(NAME)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
-    @property
-    def bars(self) -> tuple[BalanceBar, ...]:
-        """What is drawn."""
-        return self._bars
-
     def show_bars(self, bars: Sequence[BalanceBar]) -> None:
         """Draw other bars."""
-        self._bars = tuple(bars)
+        self.bars = tuple(bars)
         said = "; ".join(bar.in_words for bar in bars)
         self.setAccessibleDescription(said)
         self.setToolTip(said)
@@ -46,7 +43,7 @@ class BalancePicture(QWidget):
         self.update()
 
     def sizeHint(self) -> QSize:
-        return QSize(264, round(self._row_height() * max(1, len(self._bars))))
+        return QSize(264, round(self._row_height() * max(1, len(self.bars))))
 
     def minimumSizeHint(self) -> QSize:
         return QSize(160, self.sizeHint().height())
@@ -55,7 +52,7 @@ class BalancePicture(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         tones, high = current_tones(), self._row_height()
-        for number, bar in enumerate(self._bars):
+        for number, bar in enumerate(self.bars):
             row = QRectF(0.0, number * high, self.width(), high)
             self._draw_words(painter, row, bar, tones)
             top = row.top() + self._words_height() + ROOM
@@ -148,24 +145,27 @@ class AnalysisPanel(QWidget):
     def __init__(self, view: AnalysisView | None = None, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.picture = BalancePicture()
-        self._place = _selectable(text_label("", wrap=True))
-        self._ranges, self._doubts = _caption(), _caption()
+        self._place = copyable("")
+        self._ranges, self._doubts = caption(), caption()
         self._general_head = text_label("Before anyone drinks", TypeSize.STRONG)
-        self._general = _caption()
+        self._general = caption()
         self._grid = _FactGrid()
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, HALF, 0, 0)
-        column.setSpacing(HALF)
-        for each in (self.picture, self._place, self._ranges):
-            column.addWidget(each)
-        column.addSpacing(UNIT)
-        column.addLayout(self._grid.layout)
-        column.addSpacing(UNIT)
-        column.addWidget(text_label("How sure this is", TypeSize.STRONG))
-        column.addWidget(self._doubts)
-        for each in (self._general_head, self._general):
-            column.addWidget(each)
-        column.addWidget(_caption(INFORMATION))
+        column_of(
+            self.picture,
+            self._place,
+            self._ranges,
+            UNIT,
+            self._grid.layout,
+            UNIT,
+            text_label("How sure this is", TypeSize.STRONG),
+            self._doubts,
+            self._general_head,
+            self._general,
+            caption(INFORMATION),
+            on=self,
+            margins=(0, HALF, 0, 0),
+            gap=HALF,
+        )
         if view is not None:
             self.show_view(view)
 
@@ -216,20 +216,8 @@ class _FactGrid:
 
     def _new_row(self, number: int) -> _Row:
         label = text_label("", quiet=True)
-        row = _Row(label, _selectable(text_label("", wrap=True)), _caption())
-        words = QVBoxLayout()
-        words.setSpacing(0)
-        words.addWidget(row.value)
-        words.addWidget(row.note)
+        row = _Row(label, copyable(""), caption())
+        words = column_of(row.value, row.note, gap=0)
         self.layout.addWidget(label, number, 0, Qt.AlignmentFlag.AlignTop)
         self.layout.addLayout(words, number, 1)
         return row
-
-
-def _caption(words: str = "") -> QLabel:
-    return _selectable(text_label(words, TypeSize.CAPTION, quiet=True, wrap=True))
-
-
-def _selectable(label: QLabel) -> QLabel:
-    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-    return label

@@ -5,20 +5,20 @@ from __future__ import annotations
 from collections.abc import Hashable
 from functools import partial
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from barkeep.desktop.drink.analysis_view import correction_words
 from barkeep.desktop.drink.words import (
     ANY_BASE,
-    duty,
     kinds_by_name,
     line_state,
     reason,
+    with_duty,
     written,
 )
-from barkeep.desktop.look.metrics import UNIT
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button, number_field, offer_choices
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
@@ -31,6 +31,7 @@ from barkeep.desktop.widgets.delegates import (
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import row_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -129,8 +130,7 @@ class TonightScreen(TableScreen[Drink]):
         self.ready_only = QCheckBox("Ready only")
         self._prepare_filters()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
-        for column, width in enumerate((196, 100, 96, 68)):
-            self.view.setColumnWidth(column, width)
+        set_widths(self.view, (196, 100, 96, 68))
         sort_by(self.view, 1)
         on_activated(self.view, self._open_spec)
 
@@ -264,10 +264,9 @@ def _warning(text: str) -> DetailRow:
 
 
 def _line(answer: LineAnswer, shown: ShownLine) -> DetailRow:
-    state, what_for = line_state(answer), duty(answer.line)
-    said = what_for and what_for not in shown.text.casefold()
+    state = line_state(answer)
     return DetailRow(
-        f"{shown.text} ({what_for})" if said else shown.text,
+        with_duty(answer.line, shown.text),
         label=state.word,
         note=reason(answer),
         picture=state.picture,
@@ -288,11 +287,7 @@ def _subtitle(drink: Drink, tree: FamilyTree) -> str:
 
 def _labelled(text: str, field: QWidget) -> QWidget:
     holder = QWidget()
-    row = QHBoxLayout(holder)
-    row.setContentsMargins(0, 0, 0, 0)
-    row.setSpacing(UNIT)
     label = text_label(text, quiet=True)
     label.setBuddy(field)
-    row.addWidget(label)
-    row.addWidget(field)
+    row_of(label, field, on=holder)
     return holder

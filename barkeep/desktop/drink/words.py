@@ -48,6 +48,12 @@ def duty(line: Line) -> str:
     return "optional" if line.optional else ""
 
 
+def with_duty(line: Line, text: str) -> str:
+    """A text of a line, and what the line is for where the text does not say it."""
+    what_for = duty(line)
+    return f"{text} ({what_for})" if what_for and what_for not in text.casefold() else text
+
+
 def written(line: ShownLine) -> str:
     """How a line is written where it is shown otherwise, else empty."""
     return f"Written: {line.written}" if line.written else ""
@@ -59,8 +65,5 @@ ANY_BASE = ("Any base", None)
 
 def kinds_by_name(keys: Iterable[str], tree: FamilyTree) -> tuple[tuple[str, str], ...]:
     """Name and key of each kind that occurs, by name."""
-    return tuple(sorted(((tree.name(key), key) for key in set(keys)), key=_by_name))
-
-
-def _by_name(named: tuple[str, str]) -> str:
-    return named[0].casefold()
+    named = ((tree.name(key), key) for key in set(keys))
+    return tuple(sorted(named, key=lambda each: each[0].casefold()))

@@ -5,18 +5,18 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Any
 
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QTableView, QWidget
 
 from barkeep.application.done import Done
 from barkeep.application.imports import ImportedBottles
-from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.screens.list_stack import prepare_view
-from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.row_table import Column, RowTable
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, primary_button
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.documents.bottles_csv import BottlesFile, ListedBottle, read_bottles_csv
 from barkeep.domain.amounts.measures import show_quantity
@@ -32,7 +32,7 @@ _PROBLEMS: tuple[Column[Problem], ...] = (
 )
 
 
-class ImportDialog(QDialog):
+class ImportDialog(RefusedInBanner, QDialog):
     """One file's bottles, or all that is wrong with it; of such a file nothing comes in.
 
     `imported` is what came in, once it has.
@@ -69,11 +69,7 @@ class ImportDialog(QDialog):
         if isinstance(error, UnusableFile):
             self._show_problems(error.problems)
         else:
-            self.banner.say(str(error), "error")
-
-    def clear_refusal(self) -> None:
-        """Take it away again."""
-        self.banner.clear()
+            super().show_refusal(error)
 
     def _import(self) -> None:
         run_operation(self, lambda: self._write(self._found.rows, self._file), self._done)
@@ -111,18 +107,14 @@ class ImportDialog(QDialog):
         self.view.selectRow(0)
 
     def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(text_label(self._file, TypeSize.SUBTITLE, wrap=True))
-        column.addWidget(self.banner)
-        column.addWidget(Card(self.view), 1)
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addStretch(1)
-        row.addWidget(self.close_button)
-        row.addWidget(self.import_button)
-        column.addLayout(row)
+        column_of(
+            text_label(self._file, TypeSize.SUBTITLE, wrap=True),
+            self.banner,
+            wide(Card(self.view)),
+            row_of(SPRING, self.close_button, self.import_button),
+            on=self,
+            margins=PAD,
+        )
 
 
 def _bottle_columns(tree: FamilyTree) -> tuple[Column[ListedBottle], ...]:

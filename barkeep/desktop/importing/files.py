@@ -10,8 +10,8 @@ from PySide6.QtWidgets import QWidget
 from barkeep.application.imports import NamedText
 from barkeep.desktop.importing.bottles import preview_bottles
 from barkeep.desktop.importing.specs import preview_specs
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.documents.foreign_text import LARGEST_CHARACTERS
 from barkeep.documents.specs.files import holds_specs
 from barkeep.errors import UnreadableFile

@@ -11,13 +11,11 @@ from PySide6.QtCore import QModelIndex, Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
-    QFrame,
     QGridLayout,
     QHBoxLayout,
     QHeaderView,
     QLineEdit,
     QProgressBar,
-    QScrollArea,
     QSplitter,
     QTableView,
     QVBoxLayout,
@@ -39,18 +37,19 @@ from barkeep.application.imports import (
 )
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.screens.background import Background, LongQuestion
-from barkeep.desktop.screens.context import ScreenContext
-from barkeep.desktop.screens.list_stack import prepare_view
+from barkeep.desktop.screens.list_stack import prepare_view, set_widths
+from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, primary_button
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.chips import FilterChips
-from barkeep.desktop.widgets.details import show_page
-from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.details import ScrolledPage
+from barkeep.desktop.widgets.labels import PictureLabel, copyable, text_label
+from barkeep.desktop.widgets.layouts import SPRING, Card, at_top, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import capitalised
-from barkeep.domain.spec_text.differences import ComparedLine, LineChange
+from barkeep.domain.spec_text.differences import LineChange
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError, spoken_list
@@ -171,37 +170,29 @@ _CHOICES: tuple[tuple[ImportChoice, str, str], ...] = (
 )
 
 
-class ImportDetails(QScrollArea):
+class ImportDetails(ScrolledPage):
     """`decided` carries the row that is shown and the decision the user took for it."""
 
     decided = Signal(object, object)
 
     def __init__(self, text_of: Callable[[Spec], str], parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+        super().__init__("The chosen spec", 330, parent)
         self._text_of = text_of
         self.chips: FilterChips | None = None
         self.name_field: QLineEdit | None = None
-        self.setAccessibleName("The chosen spec")
-        self.setWidgetResizable(True)
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setMinimumWidth(330)
-        self.viewport().setAutoFillBackground(False)
 
     def show_row(self, row: ImportRow | None) -> None:
         """Show one spec, or nothing."""
         self.chips = self.name_field = None
         page = QWidget()
-        column = QVBoxLayout(page)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
+        column = column_of(on=page, margins=PAD)
         if row is not None:
             column.addWidget(text_label(row.name, TypeSize.SUBTITLE, wrap=True))
             if row.where:
                 column.addWidget(text_label(capitalised(row.where), quiet=True, wrap=True))
             self._add_thing(column, row)
         column.addStretch(1)
-        show_page(self, page)
+        self.show_page(page)
 
     def _add_thing(self, column: QVBoxLayout, row: ImportRow) -> None:
         thing = row.thing
@@ -217,20 +208,17 @@ class ImportDetails(QScrollArea):
     def _add_new(self, column: QVBoxLayout, thing: Incoming) -> None:
         _add_remarks(column, thing.remarks)
         rows = self._text_of(thing.spec).partition("\n")[2]
-        column.addWidget(_selectable(rows.strip("\n")))
+        column.addWidget(_side(rows.strip("\n")))
 
     def _add_problems(self, column: QVBoxLayout, thing: Unreadable) -> None:
         for problem in thing.problems:
-            row = QHBoxLayout()
-            row.setSpacing(UNIT)
             picture = PictureLabel("error", 16, "danger", "Cannot be used")
-            row.addWidget(picture, 0, Qt.AlignmentFlag.AlignTop)
-            row.addWidget(text_label(capitalised(str(problem)), wrap=True), 1)
+            row = row_of(at_top(picture), wide(text_label(capitalised(str(problem)), wrap=True)))
             column.addLayout(row)
         if thing.text:
             column.addSpacing(UNIT)
             column.addWidget(text_label("As it was found", TypeSize.STRONG))
-            column.addWidget(_selectable(thing.text.strip("\n")))
+            column.addWidget(_side(thing.text.strip("\n")))
 
     def _add_choice(self, column: QVBoxLayout, row: ImportRow, thing: Differing) -> None:
         if not thing.replaceable:
@@ -266,54 +254,34 @@ def _side_by_side(thing: Differing) -> QGridLayout:
     for place, words in ((1, "Yours"), (2, "Theirs")):
         grid.addWidget(text_label(words, TypeSize.STRONG), 0, place)
     for line in thing.comparison.lines:
-        _add_line(grid, line)
+        picture, tone = _PICTURES[line.change]
+        drawn = PictureLabel(picture, 16, tone, CHANGE_WORDS[line.change])
+        _add_pair(grid, drawn, line.mine, line.theirs)
     for field in thing.comparison.fields:
         heading = text_label(capitalised(field.name), TypeSize.CAPTION, quiet=True)
         grid.addWidget(heading, grid.rowCount(), 1, 1, 2)
-        _add_pair(
-            grid,
-            picture="warning",
-            tone="warning",
-            meaning=f"{field.name} differs",
-            mine=field.mine,
-            theirs=field.theirs,
-        )
+        drawn = PictureLabel("warning", 16, "warning", f"{field.name} differs")
+        _add_pair(grid, drawn, field.mine, field.theirs)
     return grid
 
 
-def _add_line(grid: QGridLayout, line: ComparedLine) -> None:
-    picture, tone = _PICTURES[line.change]
-    _add_pair(
-        grid,
-        picture=picture,
-        tone=tone,
-        meaning=CHANGE_WORDS[line.change],
-        mine=line.mine,
-        theirs=line.theirs,
-    )
-
-
-def _add_pair(
-    grid: QGridLayout, picture: str, tone: str, meaning: str, mine: str, theirs: str
-) -> None:
+def _add_pair(grid: QGridLayout, drawn: PictureLabel, mine: str, theirs: str) -> None:
     row, top = grid.rowCount(), Qt.AlignmentFlag.AlignTop
-    grid.addWidget(PictureLabel(picture, 16, tone, meaning), row, 0, top)
+    grid.addWidget(drawn, row, 0, top)
     for place, words in ((1, mine), (2, theirs)):
-        grid.addWidget(_selectable(words or NOTHING), row, place, top)
+        grid.addWidget(_side(words or NOTHING), row, place, top)
 
 
 def _add_remarks(column: QVBoxLayout, remarks: Sequence[str]) -> None:
     for remark in remarks:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addWidget(PictureLabel("info", 16, "info", "Remark"), 0, Qt.AlignmentFlag.AlignTop)
-        row.addWidget(text_label(remark, wrap=True), 1)
+        row = row_of(
+            at_top(PictureLabel("info", 16, "info", "Remark")), wide(text_label(remark, wrap=True))
+        )
         column.addLayout(row)
 
 
-def _selectable(words: str) -> QWidget:
-    label = text_label(words, wrap=True)
-    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+def _side(words: str) -> QWidget:
+    label = copyable(words)
     label.setMinimumWidth(40)
     return label
 
@@ -330,7 +298,7 @@ _FOR_ALL: tuple[tuple[ImportChoice | None, str], ...] = (
 )
 
 
-class ImportSpecsDialog(QDialog):
+class ImportSpecsDialog(RefusedInBanner, QDialog):
     """Reads, shows, writes; each can be stopped. `imported` is what came in, once it has."""
 
     def __init__(
@@ -368,12 +336,8 @@ class ImportSpecsDialog(QDialog):
 
     def show_refusal(self, error: UserError) -> None:
         """Say why nothing came in."""
-        self.banner.say(str(error), "error")
+        super().show_refusal(error)
         self._show_working(False)
-
-    def clear_refusal(self) -> None:
-        """Take it away again."""
-        self.banner.clear()
 
     def reject(self) -> None:
         """Close; what is under way leaves nothing behind."""
@@ -501,18 +465,13 @@ class ImportSpecsDialog(QDialog):
         header = self.view.horizontalHeader()
         header.setStretchLastSection(False)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
-        for number, width in COLUMN_WIDTHS.items():
-            self.view.setColumnWidth(number, width)
+        set_widths(self.view, COLUMN_WIDTHS)
         header.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
         for choice, words in _FOR_ALL:
             self.for_all.addItem(words, choice)
         self._for_all_label = text_label("Those that differ:")
         self.for_all.setAccessibleName("What becomes of those that differ")
-        self._top = QHBoxLayout()
-        self._top.setSpacing(UNIT)
-        self._top.addStretch(1)
-        self._top.addWidget(self._for_all_label)
-        self._top.addWidget(self.for_all)
+        self._top = row_of(SPRING, self._for_all_label, self.for_all)
         splitter = QSplitter(Qt.Orientation.Horizontal)
         splitter.setChildrenCollapsible(False)
         splitter.setHandleWidth(UNIT + HALF)
@@ -520,28 +479,22 @@ class ImportSpecsDialog(QDialog):
         splitter.addWidget(Card(self.details))
         splitter.setSizes([480, 440])
         self._body = QWidget()
-        inner = QVBoxLayout(self._body)
-        inner.setContentsMargins(0, 0, 0, 0)
-        inner.setSpacing(UNIT)
-        inner.addLayout(self._top)
-        inner.addWidget(splitter, 1)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
+        column_of(self._top, wide(splitter), on=self._body)
         files = spoken_list([each.file for each in self._texts[:3]], "and")
         more = len(self._texts) - 3
         title = f"{files} and {more} more" if more > 0 else files
-        column.addWidget(text_label(title, TypeSize.SUBTITLE, wrap=True))
-        column.addWidget(self.summary)
-        column.addWidget(self._body, 1)
-        column.addWidget(self.banner)
-        column.addLayout(self._buttons())
+        column_of(
+            text_label(title, TypeSize.SUBTITLE, wrap=True),
+            self.summary,
+            wide(self._body),
+            self.banner,
+            self._buttons(),
+            on=self,
+            margins=PAD,
+        )
 
     def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addWidget(self.progress, 1)
-        row.addStretch(1)
+        row = row_of(wide(self.progress), SPRING)
         for each in (self.cancel_button, self.import_button):
             each.setAutoDefault(False)
             row.addWidget(each)

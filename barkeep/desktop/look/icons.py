@@ -10,7 +10,7 @@ from functools import cache
 from typing import Protocol
 from weakref import WeakKeyDictionary
 
-from PySide6.QtCore import QByteArray, QRectF, QSize, Qt
+from PySide6.QtCore import QByteArray, QRectF, Qt
 from PySide6.QtGui import QGuiApplication, QIcon, QPainter, QPalette, QPixmap, QPixmapCache
 from PySide6.QtSvg import QSvgRenderer
 from shiboken6 import isValid
@@ -124,8 +124,3 @@ def _add(made: QIcon, name: str, mode: QIcon.Mode, colour: str, paper: str) -> N
             image = pixmap(name, colour=colour, size=size, ratio=ratio, paper=paper)
             for state in (QIcon.State.Off, QIcon.State.On):
                 made.addPixmap(image, mode, state)
-
-
-def icon_size() -> QSize:
-    """The size of an icon beside text."""
-    return QSize(ICON, ICON)

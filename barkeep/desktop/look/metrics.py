@@ -50,6 +50,13 @@ def font_of(size: TypeSize, base: QFont | None = None) -> QFont:
     return font
 
 
+def set_style(widget: QWidget, name: str, value: object) -> None:
+    """Set a property that the style sheet looks at, and draw the widget anew."""
+    widget.setProperty(name, value)
+    widget.style().unpolish(widget)
+    widget.style().polish(widget)
+
+
 def set_type(widget: QWidget, size: TypeSize) -> None:
     """Give a widget one step of the scale."""
     widget.setFont(font_of(size))

@@ -56,7 +56,8 @@ class Theme(QObject):
     def __init__(self, app: QApplication, choice: ThemeChoice = "system") -> None:
         super().__init__(app)
         self._app = app
-        self._choice = choice
+        self.choice = choice
+        """What the user chose."""
         self._pictures = StylePictures()
         # Both are kept: Qt hands out the second as a part of the first.
         self._hints = app.styleHints()
@@ -66,15 +67,10 @@ class Theme(QObject):
         self.apply()
 
     @property
-    def choice(self) -> ThemeChoice:
-        """What the user chose."""
-        return self._choice
-
-    @property
     def scheme(self) -> Scheme:
         """What is shown; an unknown system is taken as light."""
-        if self._choice != "system":
-            return self._choice
+        if self.choice != "system":
+            return self.choice
         dark = self._hints.colorScheme() == Qt.ColorScheme.Dark
         return "dark" if dark else "light"
 
@@ -86,7 +82,7 @@ class Theme(QObject):
 
     def choose(self, choice: ThemeChoice) -> None:
         """Show another theme at once."""
-        self._choice = choice
+        self.choice = choice
         self.apply()
 
     def apply(self) -> None:

@@ -17,14 +17,14 @@ from PySide6.QtWidgets import (
     QScrollArea,
     QTableWidget,
     QTableWidgetItem,
-    QVBoxLayout,
     QWidget,
 )
 
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import column_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import show_quantity, to_quantity
@@ -272,10 +272,6 @@ class BatchDialog(QDialog):
         for widget, name in named:
             widget.setAccessibleName(name)
         self._prepare_table()
-        column = QVBoxLayout(self)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(text_label(self.windowTitle(), TypeSize.SUBTITLE, wrap=True))
         first, second, last = QHBoxLayout(), QHBoxLayout(), QHBoxLayout()
         for row in (first, second, last):
             row.setSpacing(UNIT)
@@ -293,13 +289,18 @@ class BatchDialog(QDialog):
                 QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
             )
             box.setMinimumContentsLength(16)
-        for part in (first, second):
-            column.addLayout(part)
-        column.addWidget(self.banner)
-        column.addWidget(self.headline)
-        column.addWidget(self.table, 1)
-        column.addWidget(self._below())
-        column.addLayout(last)
+        column_of(
+            text_label(self.windowTitle(), TypeSize.SUBTITLE, wrap=True),
+            first,
+            second,
+            self.banner,
+            self.headline,
+            wide(self.table),
+            self._below(),
+            last,
+            on=self,
+            margins=PAD,
+        )
 
     def _below(self) -> QScrollArea:
         """The sentences, which scroll where they are many."""

@@ -5,9 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 from functools import partial
-from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QModelIndex
+from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -19,15 +18,20 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.making import InputsShort, NoRecipe
-from barkeep.desktop.bottles.labels import complete_with, read_date
-from barkeep.desktop.making.panel import MakingPanel, made_words, making_view, recipe_words
+from barkeep.desktop.bottles.labels import read_date
+from barkeep.desktop.look.metrics import UNIT, TypeSize
 from barkeep.desktop.publishing.publish import publish_label
 from barkeep.desktop.screens.form_dialog import FormDialog
-from barkeep.desktop.screens.name_completion import NameCompleter, makeable_names
+from barkeep.desktop.screens.name_completion import NameCompleter, complete_with, makeable_names
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, day_field, day_in
+from barkeep.desktop.widgets.details import ScrolledPage, add_heading, grid_of_rows
+from barkeep.desktop.widgets.labels import copyable, in_danger, text_label
+from barkeep.desktop.widgets.layouts import column_of
 from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
@@ -35,14 +39,133 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.making.house_made import Making, batch_sizes, recipes_for
+from barkeep.domain.making.house_made import (
+    Making,
+    batch_sizes,
+    drawn_in_words,
+    figures_in_words,
+    recipes_for,
+    short_in_words,
+)
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.recipes import UnusableInput, exactly, read_inputs, write_inputs
-from barkeep.errors import InvalidField, UnknownName, UserError
+from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
 
-if TYPE_CHECKING:
-    from barkeep.application.done import Done
-    from barkeep.desktop.screens.context import ScreenContext
+
+@dataclass(frozen=True, slots=True)
+class InputRow:
+    """One input: how much, of what, and where it comes from; `short` where it does not do."""
+
+    amount: str
+    name: str
+    source: str
+    short: bool
+
+
+@dataclass(frozen=True, slots=True)
+class MakingView:
+    """A batch in words, part by part."""
+
+    inputs: tuple[InputRow, ...]
+    short: tuple[str, ...]
+    past: tuple[str, ...]
+    gives: tuple[str, ...]
+    how: str
+    cautions: tuple[str, ...]
+
+
+def making_view(plan: Making, tree: FamilyTree) -> MakingView:
+    """The words of a batch."""
+    rows = tuple(
+        InputRow(
+            quantity(each.need, each.unit),
+            tree.name(each.ingredient),
+            drawn_in_words(each),
+            each.short,
+        )
+        for each in plan.inputs
+    )
+    comes_to = figures_in_words(plan.figures)
+    keeps = f"Made on {plan.made}, use by {plan.use_by}." if plan.use_by else ""
+    gives = (comes_to, *plan.figures.unknown, keeps, *plan.notes)
+    return MakingView(
+        inputs=rows,
+        short=tuple(short_in_words(each, tree) for each in plan.short),
+        past=plan.past,
+        gives=tuple(each for each in gives if each),
+        how=plan.recipe.how,
+        cautions=plan.cautions,
+    )
+
+
+def recipe_words(recipe: MadeFrom, tree: FamilyTree) -> str:
+    """A recipe by what it takes, to choose it by."""
+    inputs = spoken_list([tree.in_sentence(each.ingredient) for each in recipe.inputs], "and")
+    return f"Your own: {inputs}" if recipe.own else f"From {inputs}"
+
+
+def made_words(bottle: Bottle) -> str:
+    """What has come on the shelf, and how long it keeps."""
+    said = quantity(bottle.level.amount, bottle.product.unit)
+    keeps = f", use by {bottle.use_by}" if bottle.use_by else ""
+    return f"{bottle.product.name} is on the shelf: {said}{keeps}."
+
+
+LEAST_WIDTH = 360
+
+
+class MakingPanel(ScrolledPage):
+    """Built anew for each batch."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("What it takes and gives", LEAST_WIDTH, parent)
+
+    def say(self, sentence: str) -> None:
+        """Show nothing but a sentence: what is still to be filled in."""
+        column = self._begin()
+        column.addWidget(text_label(sentence, quiet=True, wrap=True))
+        column.addStretch(1)
+
+    def show_view(self, view: MakingView) -> None:
+        """Show a batch."""
+        column = self._begin()
+        column.addWidget(text_label("It takes", TypeSize.STRONG))
+        self._add_inputs(column, view)
+        for sentence in view.short:
+            column.addWidget(in_danger(text_label(sentence, wrap=True)))
+        for sentence in view.past:
+            column.addWidget(text_label(sentence, quiet=True, wrap=True))
+        add_heading(column, "It gives")
+        for sentence in view.gives:
+            column.addWidget(copyable(sentence))
+        if view.how:
+            add_heading(column, "How")
+            column.addWidget(copyable(view.how))
+        if view.cautions:
+            add_heading(column, "To mind")
+            for sentence in view.cautions:
+                column.addWidget(copyable(sentence))
+        column.addStretch(1)
+
+    def _add_inputs(self, column: QVBoxLayout, view: MakingView) -> None:
+        grid = grid_of_rows()
+        grid.setColumnStretch(1, 0)
+        grid.setColumnStretch(2, 1)
+        top = Qt.AlignmentFlag.AlignTop
+        for number, row in enumerate(view.inputs):
+            amount = text_label(row.amount)
+            amount.setAlignment(Qt.AlignmentFlag.AlignRight | top)
+            grid.addWidget(amount, number, 0, top)
+            grid.addWidget(text_label(row.name), number, 1, top)
+            source = text_label(row.source, quiet=not row.short, wrap=True)
+            grid.addWidget(in_danger(source) if row.short else source, number, 2, top)
+        column.addLayout(grid)
+
+    def _begin(self) -> QVBoxLayout:
+        page = QWidget()
+        column = column_of(on=page, margins=(0, 0, UNIT, 0))
+        self.show_page(page)
+        return column
 
 
 SIZE = (920, 580)
@@ -203,7 +326,8 @@ class MakeDialog(FormDialog):
     def _offer_sizes(self, amount: float | None) -> None:
         recipe = self.recipe.currentData()
         sizes = batch_sizes(recipe, self._snapshot) if recipe is not None else ()
-        chosen = amount or (recipe.yields if recipe is not None else self._tree_size())
+        usual = self._tree[self._key or ""].typical_size
+        chosen = amount or (recipe.yields if recipe is not None else usual)
         nearest = min(sizes, key=lambda each: abs(each - chosen), default=chosen)
         self.amount.blockSignals(True)
         self.amount.clear()
@@ -212,9 +336,6 @@ class MakeDialog(FormDialog):
         shown = chosen if amount is not None else nearest
         self.amount.setCurrentText(quantity(shown, self._tree[self._key or ""].unit))
         self.amount.blockSignals(False)
-
-    def _tree_size(self) -> float:
-        return self._tree[self._key or ""].typical_size
 
     def _show_own(self, shown: bool) -> None:
         for name in OWN:
@@ -337,15 +458,13 @@ class MakeDialog(FormDialog):
             edit.setTabChangesFocus(True)
             edit.setFixedHeight(lines * edit.fontMetrics().lineSpacing() + 20)
         self.inputs.setPlaceholderText("500 g sugar\n500 ml water")
-        self.add_field(INPUTS, "It &takes", self.inputs)
+        self.add_field(INPUTS, "It &takes", self.inputs, tall=True)
         self.yields.setPlaceholderText("Such as 800 ml")
         self.add_field(YIELDS, "It &yields", self.yields)
-        self.add_field(HOW, "H&ow", self.how)
+        self.add_field(HOW, "H&ow", self.how, tall=True)
         self.keep.setChecked(True)
         self.add_field(KEEP, "Keep", self.keep)
         self.keep.setAccessibleName("Keep it as my own recipe")
-        for name in (INPUTS, HOW):
-            self.fields[name].label.setMinimumHeight(self.yields.sizeHint().height())
 
     def _connect(self) -> None:
         completer = NameCompleter(makeable_names(self._snapshot.knowledge), self)

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from typing import Any
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import (
     QColor,
     QFont,
     QFontMetricsF,
+    QTextBlock,
     QTextBlockFormat,
     QTextCharFormat,
     QTextCursor,
@@ -90,31 +92,31 @@ def document_of(
 def rules_of(document: QTextDocument) -> tuple[RuledLine, ...]:
     """The lines to be drawn below the blocks that have one."""
     found = []
-    block = document.begin()
-    while block.isValid():
-        colour = block.blockFormat().property(_RULE)
-        if colour:
-            below = document.documentLayout().blockBoundingRect(block).bottom()
-            found.append(RuledLine(below + block.blockFormat().bottomMargin() * ABOVE_RULE, colour))
-        block = block.next()
+    for block, colour in _with_property(document, _RULE):
+        below = document.documentLayout().blockBoundingRect(block).bottom()
+        found.append(RuledLine(below + block.blockFormat().bottomMargin() * ABOVE_RULE, colour))
     return tuple(found)
 
 
 def boxes_of(document: QTextDocument) -> tuple[Box, ...]:
     """The boxes to be drawn beside the paragraphs that have one."""
     found = []
+    for block, (size, done, colour) in _with_property(document, _BOX):
+        top = document.documentLayout().blockBoundingRect(block).top()
+        line = block.layout().lineAt(0)
+        middle = top + line.y() + line.height() / 2.0
+        side = size * BOX_SHARE
+        found.append(Box(middle - side / 2.0, side, bool(done), colour))
+    return tuple(found)
+
+
+def _with_property(document: QTextDocument, which: int) -> Iterator[tuple[QTextBlock, Any]]:
+    """The paragraphs that have a property of ours, and what it says."""
     block = document.begin()
     while block.isValid():
-        kept = block.blockFormat().property(_BOX)
-        if kept:
-            (size, done, colour) = kept
-            top = document.documentLayout().blockBoundingRect(block).top()
-            line = block.layout().lineAt(0)
-            middle = top + line.y() + line.height() / 2.0
-            side = size * BOX_SHARE
-            found.append(Box(middle - side / 2.0, side, bool(done), colour))
+        if kept := block.blockFormat().property(which):
+            yield block, kept
         block = block.next()
-    return tuple(found)
 
 
 def font_for(template: Template, style: BlockStyle, scale: float = 1.0) -> QFont:

@@ -69,14 +69,12 @@ def _faces(group: Group, job: CardJob) -> list[_Face]:
     card, template = job.grid.card, job.template
     margin = 2.0 * template.margin_mm
     width, height = from_mm(card.width_mm - margin), from_mm(card.height_mm - margin)
-    document = _fitted(group, job, width, height)
-    if document is not None:
-        return [
-            _Face(document=document, top=0.0, height=height, number=1, of=1, title=_title(group))
-        ]
-    document = document_of(group, template, width, max(template.least_scale, CONTINUED_SCALE))
-    document.setPageSize(QSizeF(width, height))
-    count = document.pageCount()
+    document, count = _fitted(group, job, width, height), 1
+    if document is None:
+        scale = max(template.least_scale, CONTINUED_SCALE)
+        document = document_of(group, template, width, scale)
+        document.setPageSize(QSizeF(width, height))
+        count = document.pageCount()
     return [
         _Face(
             document=document,

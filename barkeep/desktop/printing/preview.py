@@ -6,13 +6,13 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPixmap, QResizeEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QScrollArea, QWidget
 
-from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
-from barkeep.desktop.printing.output import picture_of
-from barkeep.desktop.printing.pages import PrintedPage
+from barkeep.desktop.look.metrics import PAD, TypeSize
+from barkeep.desktop.printing.pages import PrintedPage, picture_of
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.documents.printed.paper import Size
 
 ZOOMS = (("Whole page", None), ("50 %", 0.5), ("100 %", 1.0), ("150 %", 1.5), ("200 %", 2.0))
@@ -26,13 +26,14 @@ class Preview(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._pages: list[PrintedPage] = []
-        self._number = 0
+        self.number = 0
+        """Which page is shown, from 0."""
         self._more_to_come = False
         self.sheet = _Sheet()
         self.area = _PageScroll(self)
         self.area.setWidget(self.sheet)
-        self.back = button("&Back a page", lambda: self.show_page(self._number - 1))
-        self.on = button("&Next page", lambda: self.show_page(self._number + 1))
+        self.back = button("&Back a page", lambda: self.show_page(self.number - 1))
+        self.on = button("&Next page", lambda: self.show_page(self.number + 1))
         self.zoom = QComboBox()
         self.place = text_label("", quiet=True)
         self._lay_out()
@@ -43,14 +44,9 @@ class Preview(QWidget):
         """The pages there are so far."""
         return tuple(self._pages)
 
-    @property
-    def number(self) -> int:
-        """Which page is shown, from 0."""
-        return self._number
-
     def clear(self, why: str) -> None:
         """Show no page, and say why."""
-        self._pages, self._number, self._more_to_come = [], 0, False
+        self._pages, self.number, self._more_to_come = [], 0, False
         self.sheet.show_page(None, why)
         self._say_place()
 
@@ -61,20 +57,20 @@ class Preview(QWidget):
     def add(self, page: PrintedPage) -> None:
         """One more page."""
         self._pages.append(page)
-        if len(self._pages) - 1 == self._number:
-            self.show_page(self._number)
+        if len(self._pages) - 1 == self.number:
+            self.show_page(self.number)
         self._say_place()
 
     def finish(self) -> None:
         """All pages are there."""
         self._more_to_come = False
-        self.show_page(min(self._number, len(self._pages) - 1))
+        self.show_page(min(self.number, len(self._pages) - 1))
 
     def show_page(self, number: int) -> None:
         """Show one page, if there is such a one."""
         if not 0 <= number < len(self._pages):
             return
-        self._number = number
+        self.number = number
         page = self._pages[number]
         self.sheet.show_page(page, "")
         self._fit()
@@ -85,15 +81,15 @@ class Preview(QWidget):
     def _say_place(self) -> None:
         count = len(self._pages)
         more = "…" if self._more_to_come else ""
-        self.place.setText(f"Page {self._number + 1} of {count}{more}" if count else "")
-        self.back.setEnabled(self._number > 0 and count > 0)
-        self.on.setEnabled(self._number + 1 < count)
+        self.place.setText(f"Page {self.number + 1} of {count}{more}" if count else "")
+        self.back.setEnabled(self.number > 0 and count > 0)
+        self.on.setEnabled(self.number + 1 < count)
 
     def _fit(self) -> None:
         """Make the sheet as large as the zoom asks for."""
-        if self._number >= len(self._pages):
+        if self.number >= len(self._pages):
             return
-        size, zoom = self._pages[self._number].sheet, self.zoom.currentData()
+        size, zoom = self._pages[self.number].sheet, self.zoom.currentData()
         room = self.area.viewport().size() - QSize(2 * PAD, 2 * PAD)
         if zoom is None:
             per_mm = min(room.width() / size.width_mm, room.height() / size.height_mm)
@@ -109,23 +105,13 @@ class Preview(QWidget):
         for words, factor in ZOOMS:
             self.zoom.addItem(words, factor)
         self.zoom.currentIndexChanged.connect(lambda _index: self._fit())
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        for widget in (self.back, self.on):
-            row.addWidget(widget)
-        row.addWidget(self.place, 1)
-        row.addWidget(self.zoom)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(UNIT)
-        column.addWidget(self.area, 1)
-        column.addLayout(row)
+        column_of(wide(self.area), row_of(self.back, self.on, wide(self.place), self.zoom), on=self)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         keys = Qt.Key
         jumps = {
-            keys.Key_PageDown: self._number + 1,
-            keys.Key_PageUp: self._number - 1,
+            keys.Key_PageDown: self.number + 1,
+            keys.Key_PageUp: self.number - 1,
             keys.Key_Home: 0,
             keys.Key_End: len(self._pages) - 1,
         }

@@ -10,8 +10,7 @@ from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QFileDialog, QWidget
 
 from barkeep.application.publishing import TextForm
-from barkeep.desktop.printing.output import PagePainter, PdfFile, page_layout
-from barkeep.desktop.printing.pages import PrintedPage
+from barkeep.desktop.printing.pages import PagePainter, PdfFile, PrintedPage, page_layout
 from barkeep.documents.printed.paper import Size
 from barkeep.errors import UserError
 

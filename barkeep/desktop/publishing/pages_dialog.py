@@ -5,26 +5,24 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QDialog, QPushButton, QWidget
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QPushButton, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.desktop.printing.layout import Step, steps_of
 from barkeep.desktop.printing.preview import Preview
-from barkeep.desktop.printing.steps import Steps
 from barkeep.desktop.publishing import output as output
+from barkeep.desktop.screens.background import Background, Steps
+from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.layouts import SPRING, row_of
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.documents.printed.jobs import Job
 from barkeep.errors import UserError
 
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-    from barkeep.desktop.screens.background import Background
 
-
-class PagesDialog(QDialog):
+class PagesDialog(RefusedInBanner, QDialog):
     """`question` is what its pages are asked for under; nothing here changes the bar."""
 
     def __init__(
@@ -57,6 +55,13 @@ class PagesDialog(QDialog):
         """The widgets in which something else could be chosen."""
         return ()
 
+    def closing_row(self, *others: QPushButton) -> QHBoxLayout:
+        """The buttons below: the dialog's others, then those every dialog of pages has."""
+        own = (self.close_button, self.pdf_button, self.print_button)
+        for each in (*others, self.close_button, self.pdf_button):
+            each.setAutoDefault(False)
+        return row_of(*others, SPRING, *own)
+
     # What the user does
 
     def print_pages(self) -> None:
@@ -83,14 +88,6 @@ class PagesDialog(QDialog):
             write = partial(self._bar.write_file, file)
             steps = output.writing_pdf(pages, job.sheet, job.title, write)
             self._put_out(steps, f"Saved {_counted(len(pages))} as {file}")
-
-    def show_refusal(self, error: UserError) -> None:
-        """Say why not."""
-        self.banner.say(str(error), "error")
-
-    def clear_refusal(self) -> None:
-        """Take it away again."""
-        self.banner.clear()
 
     # Showing
 

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import row_of, wide
 from barkeep.documents.printed.paper import Size, shipped_sizes
 from barkeep.documents.printed.templates import Kind, Template, shipped_templates
 
@@ -134,14 +135,8 @@ class PrintOptions(QWidget):
             first.addWidget(widget)
             first.addSpacing(HALF)
         first.addStretch(1)
-        second = QHBoxLayout()
-        second.setSpacing(UNIT)
         _name(self._labels["title"], self.title)
-        second.addWidget(self._labels["title"])
-        second.addWidget(self.title, 1)
-        second.addSpacing(PAD)
-        second.addWidget(self.strength)
-        second.addWidget(self.allergens)
+        second = row_of(self._labels["title"], wide(self.title), PAD, self.strength, self.allergens)
         grid.addLayout(first, 0, 0)
         grid.addLayout(second, 1, 0)
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QPushButton, QSplitter, QWidget
 
+from barkeep.application.bar import Bar
 from barkeep.application.publishing import (
     OF_SPECS,
     PrintChoice,
@@ -18,25 +18,22 @@ from barkeep.application.publishing import (
     text_for,
     text_forms,
 )
-from barkeep.desktop.look.metrics import PAD, UNIT, WIDE
+from barkeep.desktop.look.metrics import UNIT
 from barkeep.desktop.publishing import output as output
 from barkeep.desktop.publishing.pages_dialog import PagesDialog, file_name
 from barkeep.desktop.publishing.print_options import PrintOptions
+from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.screen import ScreenContext
+from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import DIALOG, column_of, wide
 from barkeep.desktop.widgets.ticks import Tickable, TickList
 from barkeep.documents.printed.templates import Kind
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.spec import Spec
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-    from barkeep.desktop.screens.background import Background
-    from barkeep.desktop.screens.context import ScreenContext
-    from barkeep.desktop.screens.window_state import WindowState
-
 
 KINDS: tuple[tuple[Kind, str], ...] = (
     ("card", "Spec cards"),
@@ -53,24 +50,22 @@ LIST_WIDTH = 300
 
 def publish(context: ScreenContext, ticked: Collection[str], parent: QWidget) -> None:
     """Open the dialog, the specs of these names ticked."""
-    dialog = PublishDialog(
-        bar=context.bar,
-        state=context.state,
-        background=context.background,
-        ticked=ticked,
-        parent=parent,
-    )
-    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    dialog.open()
+    _dialog(context, ticked, parent).open()
 
 
 def publish_label(bottle: Bottle, context: ScreenContext, parent: QWidget) -> PublishDialog:
     """Open the dialog on the label of one house-made bottle."""
     context.state.keep_text(KIND_KEY, "label")
-    dialog = PublishDialog(context.bar, context.state, context.background, parent=parent)
+    dialog = _dialog(context, (), parent)
     dialog.tick_only(bottle)
-    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.open()
+    return dialog
+
+
+def _dialog(context: ScreenContext, ticked: Collection[str], parent: QWidget) -> PublishDialog:
+    bar, state = context.bar, context.state
+    dialog = PublishDialog(bar, state, context.background, ticked, parent=parent)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     return dialog
 
 
@@ -217,49 +212,30 @@ class PublishDialog(PagesDialog):
         self.bottles.changed.connect(self._renew)
 
     def _lay_out(self) -> None:
+        self.print_button.setAutoDefault(False)  # Enter in the search goes to the list
         left, right = QWidget(), QWidget()
-        choose = QVBoxLayout(left)
-        choose.setContentsMargins(0, 0, UNIT, 0)
-        choose.setSpacing(UNIT)
         words = text_label("&What to print")
         words.setBuddy(self.what)
         words.setTextFormat(Qt.TextFormat.AutoText)
         self.what.setAccessibleName("What to print")
-        for widget in (words, self.what):
-            choose.addWidget(widget)
-        choose.addWidget(self.specs, 1)
-        choose.addWidget(self.bottles, 1)
-        look = QVBoxLayout(right)
-        look.setContentsMargins(UNIT, 0, 0, 0)
-        look.setSpacing(UNIT)
-        look.addWidget(self.options)
-        look.addWidget(self.preview, 1)
+        column_of(
+            words, self.what, wide(self.specs), wide(self.bottles), on=left, margins=(0, 0, UNIT, 0)
+        )
+        column_of(self.options, wide(self.preview), on=right, margins=(UNIT, 0, 0, 0))
         sides = QSplitter(Qt.Orientation.Horizontal)
         sides.setChildrenCollapsible(False)
         sides.addWidget(left)
         sides.addWidget(right)
         sides.setStretchFactor(1, 1)
         sides.setSizes([LIST_WIDTH, SIZE[0] - LIST_WIDTH])
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(self.banner)
-        column.addWidget(sides, 1)
-        column.addSpacing(UNIT)
-        column.addLayout(self._buttons())
-
-    def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        for each in (self.copy_button, self.save_button):
-            row.addWidget(each)
-        row.addStretch(1)
-        for each in (self.close_button, self.pdf_button, self.print_button):
-            row.addWidget(each)
-        for each in (self.copy_button, self.save_button, self.close_button, self.pdf_button):
-            each.setAutoDefault(False)
-        self.print_button.setAutoDefault(False)  # Enter in the search goes to the list
-        return row
+        column_of(
+            self.banner,
+            wide(sides),
+            UNIT,
+            self.closing_row(self.copy_button, self.save_button),
+            on=self,
+            margins=DIALOG,
+        )
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)

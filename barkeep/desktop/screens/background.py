@@ -1,12 +1,13 @@
-"""Pure functions of a snapshot, run off the GUI thread; the latest question of a kind wins."""
+"""Long work: answers asked for off the GUI thread, and steps taken on it a little at a time."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from itertools import count
 from threading import Event
-from typing import TYPE_CHECKING, Any, TypeVar
+from time import perf_counter
+from typing import TYPE_CHECKING, Any, Generic, TypeVar
 
 from PySide6.QtCore import QObject, Qt, QThreadPool, QTimer, Signal
 
@@ -144,15 +145,10 @@ class LongQuestion(QObject):
         self._background = background
         self._key = f"documents-{next(_NUMBERS)}"
         self._shared = _Shared()
-        self._running = False
-        self._timer = QTimer(self)
-        self._timer.setInterval(LOOK_EVERY_MS)
-        self._timer.timeout.connect(self._look)
-
-    @property
-    def is_running(self) -> bool:
+        self.is_running = False
         """Whether an answer is still to come."""
-        return self._running
+        self._timer = QTimer(self, interval=LOOK_EVERY_MS)
+        self._timer.timeout.connect(self._look)
 
     def ask(
         self,
@@ -162,7 +158,7 @@ class LongQuestion(QObject):
     ) -> None:
         """Run `question` with a `Progress` to call; the answer comes on the GUI thread."""
         self._shared = shared = _Shared()
-        self._running = True
+        self.is_running = True
         self._timer.start()
 
         def answered(answer: T) -> None:
@@ -184,11 +180,60 @@ class LongQuestion(QObject):
         self.stop()
         self._background.forget(self._key)
         self._timer.stop()
-        self._running = False
+        self.is_running = False
 
     def _look(self) -> None:
         self.moved.emit(self._shared.done, self._shared.total)
 
     def _end(self) -> None:
-        self._running = False
+        self.is_running = False
         self._timer.stop()
+
+
+SLICE_S = 0.012
+"""So long at a time; less than a frame at 60 a second."""
+
+
+class Steps(QObject, Generic[T]):
+    """Runs an iterator; what is started next takes its place. An error in it ends it."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._steps: Iterator[T] | None = None
+        self._on_step: Callable[[T], object] = lambda _step: None
+        self._on_done: Callable[[], object] = lambda: None
+        self._timer = QTimer(self, interval=0)
+        self._timer.timeout.connect(self._work)
+
+    @property
+    def running(self) -> bool:
+        """Whether there is something left to do."""
+        return self._steps is not None
+
+    def start(
+        self, steps: Iterator[T], on_step: Callable[[T], object], on_done: Callable[[], object]
+    ) -> None:
+        """Run these steps, and nothing that was started before."""
+        self._steps, self._on_step, self._on_done = steps, on_step, on_done
+        self._timer.start()
+
+    def stop(self) -> None:
+        """Do no more; `on_done` is not called."""
+        self._steps = None
+        self._timer.stop()
+
+    def _work(self) -> None:
+        until = perf_counter() + SLICE_S
+        while self._steps is not None and perf_counter() < until:
+            running = self._steps
+            try:
+                step = next(running)
+            except StopIteration:
+                self.stop()
+                self._on_done()
+                return
+            except BaseException:
+                self.stop()
+                raise
+            if self._steps is running:
+                self._on_step(step)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TypeVar
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QPalette, QShowEvent
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QDialog,
     QGridLayout,
@@ -15,14 +15,13 @@ from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
     QPushButton,
-    QVBoxLayout,
     QWidget,
 )
 
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
-from barkeep.desktop.look.tones import current_tones
+from barkeep.desktop.look.metrics import HALF, UNIT, WIDE, TypeSize, set_style
 from barkeep.desktop.widgets.buttons import button, primary_button
-from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.labels import in_danger, text_label
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, column_of, row_of
 from barkeep.desktop.widgets.notices import Banner, announce
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import InvalidField, UserError
@@ -88,9 +87,19 @@ class FormDialog(QDialog):
         self.intro.setVisible(bool(text))
 
     def add_field(
-        self, name: str, label: str, widget: QWidget, after: str = "", hint: str = ""
+        self,
+        name: str,
+        label: str,
+        widget: QWidget,
+        after: str = "",
+        hint: str = "",
+        *,
+        tall: bool = False,
     ) -> None:
-        """Add a field; `after` stands behind it, such as its unit, and `hint` below it."""
+        """Add a field; `after` stands behind it, such as its unit, and `hint` below it.
+
+        The label of a `tall` one stands beside its first line, and no higher than that.
+        """
         words = text_label(label)
         words.setBuddy(widget)
         plain = label.replace("&", "")
@@ -101,7 +110,7 @@ class FormDialog(QDialog):
         problem.hide()
         row = 3 * len(self.fields)
         top = Qt.AlignmentFlag.AlignTop
-        words.setMinimumHeight(widget.sizeHint().height())
+        words.setMinimumHeight((QLineEdit() if tall else widget).sizeHint().height())
         self.form.addWidget(words, row, 0, top)
         self.form.addWidget(widget, row, 1)
         if after:
@@ -132,10 +141,7 @@ class FormDialog(QDialog):
         """Say below a field why it cannot be used."""
         field = self.fields[name]
         sentence = capitalised(sentence)
-        colours = field.problem.palette()
-        colours.setColor(QPalette.ColorRole.WindowText, current_tones().danger)
-        field.problem.setPalette(colours)
-        field.problem.setText(sentence)
+        in_danger(field.problem).setText(sentence)
         field.problem.show()
         field.widget.setAccessibleDescription(sentence)
         _mark(field.widget, invalid=True)
@@ -206,37 +212,28 @@ class FormDialog(QDialog):
         self.form.setHorizontalSpacing(UNIT + HALF)
         self.form.setVerticalSpacing(HALF)
         self.form.setColumnStretch(1, 1)
-        beside = QVBoxLayout()
-        beside.addLayout(self.form)
-        beside.addStretch(1)
+        beside = column_of(self.form, SPRING)
         self.body.addLayout(beside, 1)
 
     def _lay_out(self) -> None:
         self.body = QHBoxLayout()
         self.body.setSpacing(WIDE)
         self._add_column()
-        buttons = QHBoxLayout()
-        buttons.setSpacing(UNIT)
-        buttons.addStretch(1)
-        buttons.addWidget(self.cancel_button)
-        buttons.addWidget(self.accept_button)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(self.heading)
-        column.addWidget(self.intro)
-        column.addSpacing(HALF)
-        column.addLayout(self.body)
-        column.addWidget(self.banner)
-        column.addStretch(1)
-        column.addSpacing(UNIT)
-        column.addLayout(buttons)
+        column_of(
+            self.heading,
+            self.intro,
+            HALF,
+            self.body,
+            self.banner,
+            SPRING,
+            UNIT,
+            row_of(SPRING, self.cancel_button, self.accept_button),
+            on=self,
+            margins=DIALOG,
+        )
 
 
 def _mark(widget: QWidget, *, invalid: bool) -> None:
     """Frame a field as refused; the sentence says it in words."""
-    if bool(widget.property("invalid")) == invalid:
-        return
-    widget.setProperty("invalid", invalid)
-    widget.style().unpolish(widget)
-    widget.style().polish(widget)
+    if bool(widget.property("invalid")) != invalid:
+        set_style(widget, "invalid", invalid)

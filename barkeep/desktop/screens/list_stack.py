@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
+
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -66,6 +68,13 @@ def prepare_view(view: ListView, name: str) -> None:
     header.setHighlightSections(False)
     header.setStretchLastSection(True)
     header.setMinimumSectionSize(56)
+
+
+def set_widths(view: QTableView, widths: Sequence[int] | Mapping[int, int]) -> None:
+    """Make columns so wide, the first ones or those that are named, in pixels."""
+    given = widths.items() if isinstance(widths, Mapping) else enumerate(widths)
+    for column, width in given:
+        view.setColumnWidth(column, width)
 
 
 def header_of(view: ListView) -> QHeaderView:

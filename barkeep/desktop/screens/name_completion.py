@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
-from PySide6.QtCore import QObject, Qt
+from PySide6.QtCore import QModelIndex, QObject, Qt
 from PySide6.QtGui import QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QCompleter
+from PySide6.QtWidgets import QCompleter, QLineEdit
 
 from barkeep.desktop.widgets.delegates import Index
 from barkeep.domain.bar.knowledge import Knowledge
@@ -53,6 +53,14 @@ class NameCompleter(QCompleter):
     def value(index: Index) -> object:
         """What a chosen suggestion stands for."""
         return index.data(VALUE)
+
+
+def complete_with(
+    edit: QLineEdit, completer: NameCompleter, on_chosen: Callable[[QModelIndex], None]
+) -> None:
+    """Offer names while they are typed, and hear which was chosen."""
+    edit.setCompleter(completer)
+    completer.activated[QModelIndex].connect(on_chosen)  # type: ignore[index]
 
 
 def ingredient_names(tree: FamilyTree) -> tuple[Suggestion, ...]:

@@ -8,6 +8,7 @@ from typing import Protocol, TypeVar, runtime_checkable
 
 from PySide6.QtWidgets import QWidget
 
+from barkeep.desktop.widgets.notices import Banner
 from barkeep.errors import UserError
 
 T = TypeVar("T")
@@ -22,6 +23,20 @@ class ShowsRefusals(Protocol):
 
     def clear_refusal(self) -> None:
         """Take it away again."""
+
+
+class RefusedInBanner:
+    """A page or dialog that says why not in its banner; for `ShowsRefusals`."""
+
+    banner: Banner
+
+    def show_refusal(self, error: UserError) -> None:
+        """Say why not."""
+        self.banner.say(str(error), "error")
+
+    def clear_refusal(self) -> None:
+        """Take it away again."""
+        self.banner.clear()
 
 
 def run_operation(

@@ -10,13 +10,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Generic, TypeVar
 
-from PySide6.QtCore import (
-    QAbstractTableModel,
-    QModelIndex,
-    QObject,
-    QSortFilterProxyModel,
-    Qt,
-)
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QSortFilterProxyModel, Qt
 
 from barkeep.desktop.widgets.delegates import SORT_ROLE, VALUE_ROLE, Index
 
@@ -54,41 +48,33 @@ class RowTable(QAbstractTableModel, Generic[Row]):
 
     def __init__(self, columns: Sequence[Column[Row]], parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._columns = tuple(columns)
-        self._rows: tuple[Row, ...] = ()
-
-    @property
-    def rows(self) -> tuple[Row, ...]:
-        """The rows as they stand, in the model's own order."""
-        return self._rows
-
-    @property
-    def columns(self) -> tuple[Column[Row], ...]:
+        self.columns = tuple(columns)
         """The columns, left to right."""
-        return self._columns
+        self.rows: tuple[Row, ...] = ()
+        """The rows as they stand, in the model's own order."""
 
     def show_rows(self, rows: Sequence[Row]) -> None:
         """Show these rows instead."""
         self.beginResetModel()
-        self._rows = tuple(rows)
+        self.rows = tuple(rows)
         self.endResetModel()
 
     def replace_row(self, number: int, row: Row) -> None:
         """Show one row anew without disturbing the view."""
-        self._rows = (*self._rows[:number], row, *self._rows[number + 1 :])
-        last = max(0, len(self._columns) - 1)
+        self.rows = (*self.rows[:number], row, *self.rows[number + 1 :])
+        last = max(0, len(self.columns) - 1)
         self.dataChanged.emit(self.index(number, 0), self.index(number, last))
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008 (Qt's signature)
-        return 0 if parent.isValid() else len(self._rows)
+        return 0 if parent.isValid() else len(self.rows)
 
     def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008 (Qt's signature)
-        return 0 if parent.isValid() else len(self._columns)
+        return 0 if parent.isValid() else len(self.columns)
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if not index.isValid():
             return None
-        row, column = self._rows[index.row()], self._columns[index.column()]
+        row, column = self.rows[index.row()], self.columns[index.column()]
         if role in column.roles:
             return column.roles[role](row)
         match role:
@@ -110,12 +96,12 @@ class RowTable(QAbstractTableModel, Generic[Row]):
         orientation: Qt.Orientation,
         role: int = Qt.ItemDataRole.DisplayRole,
     ) -> Any:
-        if orientation != Qt.Orientation.Horizontal or section >= len(self._columns):
+        if orientation != Qt.Orientation.Horizontal or section >= len(self.columns):
             return None
         if role == Qt.ItemDataRole.DisplayRole:
-            return self._columns[section].title
+            return self.columns[section].title
         if role == Qt.ItemDataRole.TextAlignmentRole:
-            return self._columns[section].alignment
+            return self.columns[section].alignment
         return None
 
 

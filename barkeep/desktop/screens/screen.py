@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from functools import partial
 from itertools import pairwise
 from typing import ClassVar, TypeVar, cast
@@ -17,24 +18,42 @@ from PySide6.QtWidgets import (
     QLayout,
     QScrollArea,
     QSplitter,
-    QVBoxLayout,
     QWidget,
 )
 
+from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.list_stack import ListStack, ListView, header_of, prepare_view
-from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.widgets.card import Card
+from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
+from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.details import DetailPanel
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.notices import Banner
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
+from barkeep.desktop.widgets.notices import Banner, Toast
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
 from barkeep.errors import UserError
+
+
+@dataclass(frozen=True, slots=True)
+class ScreenContext:
+    """One per window. `go(page, thing)` shows another page and, there, one thing.
+
+    `undo` takes the newest change back and says which; `refuse` says on the
+    page that is shown why something cannot be done.
+    """
+
+    bar: Bar
+    state: WindowState
+    background: Background
+    toast: Toast
+    go: Callable[[str, object], None]
+    undo: Callable[[], object]
+    refuse: Callable[[UserError], object]
 
 
 def order_tabs(page: QWidget) -> None:
@@ -76,6 +95,7 @@ def _stops_in(layout: QLayout) -> Iterator[QWidget]:
 
 
 T = TypeVar("T")
+Shortcut = QKeySequence | QKeySequence.StandardKey | str
 SEARCH_WIDTH = 320
 """The least room for search and count beside filters, in device-independent pixels."""
 
@@ -83,7 +103,7 @@ WITHOUT_SHOOTS: Changes = EVERYTHING - {Part.SHOOTS}
 """What most pages show: a tick on a shoot need not make them ask again."""
 
 
-class Screen(QWidget):
+class Screen(RefusedInBanner, QWidget):
     """One page of the window. A screen sets the class attributes, calls `set_list` and
     overrides `refresh`; the rest is here.
     """
@@ -156,7 +176,7 @@ class Screen(QWidget):
         self,
         words: str,
         act: Callable[[], object],
-        *keys: QKeySequence | QKeySequence.StandardKey | str,
+        *keys: Shortcut,
         picture: str = "",
     ) -> QAction:
         """An action of this page; `add_bar_action` offers it."""
@@ -241,10 +261,6 @@ class Screen(QWidget):
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.finished.connect(closed)
         dialog.open()
-
-    def show_refusal(self, error: UserError) -> None:
-        """Say why not, above the list."""
-        self.banner.say(str(error), "error")
 
     def clear_refusal(self) -> None:
         """Take the reason away."""
@@ -331,26 +347,22 @@ class Screen(QWidget):
             header.restoreState(kept)
 
     def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
-        column.setSpacing(UNIT + UNIT // 2)
-        words = QVBoxLayout()
-        words.setSpacing(2)
-        words.addWidget(self.heading)
-        words.addWidget(self.summary)
+        words = column_of(self.heading, self.summary, gap=2)
         self._header_row.setSpacing(UNIT)
         self._header_row.addLayout(words, 1)
-        column.addLayout(self._header_row)
-        filters = QHBoxLayout(self._filters)
-        filters.setContentsMargins(0, 0, 0, 0)
-        filters.setSpacing(PAD)
-        filters.addStretch(1)
+        row_of(SPRING, on=self._filters, gap=PAD)
         self._filters.hide()
         self._filter_row.addWidget(self.search, 1)
         self._filter_row.addWidget(self._filters, 0, Qt.AlignmentFlag.AlignTop)
-        column.addLayout(self._filter_row)
-        column.addWidget(self.banner)
         self.splitter.setHandleWidth(UNIT + UNIT // 2)
         self.splitter.setChildrenCollapsible(False)
         self.splitter.addWidget(Card(self.detail))
-        column.addWidget(self.splitter, 1)
+        column_of(
+            self._header_row,
+            self._filter_row,
+            self.banner,
+            wide(self.splitter),
+            on=self,
+            margins=DIALOG,
+            gap=UNIT + UNIT // 2,
+        )

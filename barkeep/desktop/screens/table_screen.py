@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Sequence
+from collections.abc import Callable, Hashable, Iterable, Sequence
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QTableView, QWidget
 
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
-from barkeep.desktop.screens.screen import Screen
+from barkeep.desktop.screens.screen import Screen, ScreenContext, Shortcut
 from barkeep.desktop.widgets.buttons import offer
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.phrases import folded
@@ -63,6 +62,22 @@ class TableScreen(Screen, Generic[Row]):
     def show_row(self, row: Row | None) -> None:
         """Show a row's details, or none."""
         raise NotImplementedError
+
+    def list_actions(
+        self, actions: Iterable[tuple[str, Shortcut, str, Callable[[], object], bool]]
+    ) -> None:
+        """Offer actions in the Bar menu and over the list.
+
+        Each has its words, keys, picture, what it does, and whether that is with one row.
+        """
+        for words, keys, picture, act, of_a_row in actions:
+            action = self.new_action(words, act, *([keys] if keys else []), picture=picture)
+            self.add_bar_action(action)
+            if of_a_row:
+                self.of_a_row.append(action)
+        self.offer_actions()
+        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        self.view.addActions(self.bar_actions)
 
     def offer_actions(self) -> None:
         """Offer what can be done with the row that is chosen, if one is."""

@@ -15,12 +15,13 @@ from types import TracebackType
 
 from PySide6.QtCore import QObject, Qt, QUrl, Signal, qVersion
 from PySide6.QtGui import QDesktopServices, QFontDatabase, QGuiApplication
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QPlainTextEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QPlainTextEdit, QWidget
 
 from barkeep import __version__
-from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 
 TITLE = "barkeep has a fault"
 WORDS = (
@@ -42,18 +43,18 @@ class CrashDialog(QDialog):
         self._details.setReadOnly(True)
         self._details.setAccessibleName("Details")
         self._details.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
-        column = QVBoxLayout(self)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
-        head = QHBoxLayout()
-        head.setSpacing(UNIT)
-        head.addWidget(PictureLabel("error", 32, "danger"))
-        head.addWidget(text_label(TITLE, TypeSize.SUBTITLE), 1)
-        column.addLayout(head)
-        column.addWidget(text_label(WORDS, wrap=True))
-        column.addWidget(self._details, 1)
-        column.addWidget(text_label(f"Written to {log}", TypeSize.CAPTION, quiet=True, wrap=True))
-        column.addLayout(self._buttons())
+        head = row_of(
+            PictureLabel("error", 32, "danger"), wide(text_label(TITLE, TypeSize.SUBTITLE))
+        )
+        column_of(
+            head,
+            text_label(WORDS, wrap=True),
+            wide(self._details),
+            text_label(f"Written to {log}", TypeSize.CAPTION, quiet=True, wrap=True),
+            self._buttons(),
+            on=self,
+            margins=PAD,
+        )
 
     @property
     def details(self) -> str:
@@ -69,16 +70,15 @@ class CrashDialog(QDialog):
         QGuiApplication.clipboard().setText(self.details)
 
     def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addWidget(button("&Copy details", self.copy))
-        row.addWidget(button("Open log &folder", self._open_folder))
-        row.addStretch(1)
         close = primary_button("&Go on", self.accept)
         close.setDefault(True)
         close.setFocus()
-        row.addWidget(close)
-        return row
+        return row_of(
+            button("&Copy details", self.copy),
+            button("Open log &folder", self._open_folder),
+            SPRING,
+            close,
+        )
 
     def _open_folder(self) -> None:
         QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._log.parent)))

@@ -15,7 +15,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QScrollArea,
     QTextBrowser,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -25,6 +24,7 @@ from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.shell.faults import versions
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, row_of, wide
 
 WORDS = "What is in the bar, what it makes tonight, what stands in, and what to buy next."
 QT_WORDS = "Drawn with Qt for Python, which is free software under the LGPL version 3."
@@ -41,13 +41,15 @@ class AboutDialog(QDialog):
             ("Window and log", paths.state_folder()),
             ("Settings", paths.config_folder()),
         )
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, WIDE, WIDE, PAD)
-        column.setSpacing(PAD)
-        column.addLayout(self._head())
-        column.addWidget(text_label(QT_WORDS, quiet=True, wrap=True))
-        column.addLayout(self._facts())
-        column.addLayout(self._buttons())
+        column_of(
+            self._head(),
+            text_label(QT_WORDS, quiet=True, wrap=True),
+            self._facts(),
+            self._buttons(),
+            on=self,
+            margins=(WIDE, WIDE, WIDE, PAD),
+            gap=PAD,
+        )
         self.setMinimumWidth(520)
 
     @property
@@ -64,14 +66,12 @@ class AboutDialog(QDialog):
         TextDialog("Licences", licences_as_markdown(), self).open()
 
     def _head(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(PAD)
-        row.addWidget(PictureLabel("barkeep", 64), 0, Qt.AlignmentFlag.AlignTop)
-        words = QVBoxLayout()
-        words.addWidget(text_label(f"barkeep {__version__}", TypeSize.TITLE))
-        words.addWidget(text_label(WORDS, wrap=True))
-        row.addLayout(words, 1)
-        return row
+        words = column_of(
+            text_label(f"barkeep {__version__}", TypeSize.TITLE),
+            text_label(WORDS, wrap=True),
+            gap=None,
+        )
+        return row_of(at_top(PictureLabel("barkeep", 64)), wide(words), gap=PAD)
 
     def _facts(self) -> QGridLayout:
         grid = QGridLayout()
@@ -87,16 +87,15 @@ class AboutDialog(QDialog):
         return grid
 
     def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addWidget(button("&Copy details", self.copy))
-        row.addWidget(button("&Licences…", self.show_licences))
-        row.addWidget(button("About &Qt", QApplication.aboutQt))
-        row.addStretch(1)
         close = primary_button("C&lose", self.accept)
         close.setDefault(True)
-        row.addWidget(close)
-        return row
+        return row_of(
+            button("&Copy details", self.copy),
+            button("&Licences…", self.show_licences),
+            button("About &Qt", QApplication.aboutQt),
+            SPRING,
+            close,
+        )
 
 
 class TextDialog(QDialog):
@@ -110,11 +109,9 @@ class TextDialog(QDialog):
         self.text.setAccessibleName(title)
         self.text.setFrameShape(QFrame.Shape.NoFrame)
         self.text.setMarkdown(markdown)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, PAD, PAD)
-        column.setSpacing(PAD)
-        column.addWidget(self.text, 1)
-        column.addLayout(_only_close(self))
+        column_of(
+            wide(self.text), _only_close(self), on=self, margins=(WIDE, PAD, PAD, PAD), gap=PAD
+        )
 
 
 def licences_as_markdown() -> str:
@@ -134,12 +131,9 @@ def changes_as_markdown() -> str:
 
 
 def _only_close(dialog: QDialog) -> QHBoxLayout:
-    row = QHBoxLayout()
-    row.addStretch(1)
     close = primary_button("C&lose", dialog.accept)
     close.setDefault(True)
-    row.addWidget(close)
-    return row
+    return row_of(SPRING, close)
 
 
 Group = tuple[str, Sequence[QAction]]
@@ -177,11 +171,7 @@ class ShortcutsDialog(QDialog):
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setAccessibleName("Keyboard shortcuts")
         area.setWidget(page)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, PAD, PAD)
-        column.setSpacing(PAD)
-        column.addWidget(area, 1)
-        column.addLayout(_only_close(self))
+        column_of(wide(area), _only_close(self), on=self, margins=(WIDE, PAD, PAD, PAD), gap=PAD)
 
 
 def _add_group(grid: QGridLayout, heading: str, rows: Sequence[tuple[str, str]]) -> None:

@@ -22,8 +22,7 @@ from barkeep.desktop.look.theme import CHOICES, Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.faults import CrashDialog, Faults
-from barkeep.desktop.shell.garbage import GarbageOnThisThread
-from barkeep.desktop.shell.opening import OpeningWindow, ended_by_signals
+from barkeep.desktop.shell.opening import GarbageOnThisThread, OpeningWindow, ended_by_signals
 from barkeep.errors import UserError
 
 if TYPE_CHECKING:

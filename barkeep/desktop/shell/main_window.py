@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, Protocol, cast
+from typing import Protocol, cast
 
 from PySide6.QtCore import QEvent, QMimeData, QObject, QSize, Qt, Signal
 from PySide6.QtGui import (
@@ -16,42 +16,26 @@ from PySide6.QtGui import (
     QResizeEvent,
     QShowEvent,
 )
-from PySide6.QtWidgets import (
-    QFileDialog,
-    QHBoxLayout,
-    QMainWindow,
-    QMessageBox,
-    QStackedWidget,
-    QWidget,
-)
+from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWidget, QWidget
 
 from barkeep.application import paths
+from barkeep.application.bar import Bar
 from barkeep.application.imports import NamedText
 from barkeep.desktop.look.metrics import ICON, PAD, UNIT
 from barkeep.desktop.look.theme import Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.screens.screen import Screen
+from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
-from barkeep.desktop.shell.help import (
-    AboutDialog,
-    ShortcutsDialog,
-    TextDialog,
-    changes_as_markdown,
-)
+from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
 from barkeep.desktop.shell.menus import WindowActions
-from barkeep.desktop.shell.navigation import Navigation
-from barkeep.desktop.shell.pages import PAGES, Page
+from barkeep.desktop.shell.navigation import PAGES, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import row_of, wide
 from barkeep.desktop.widgets.notices import Toast
 from barkeep.documents.specs.files import SUFFIXES
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
@@ -355,11 +339,7 @@ class MainWindow(QMainWindow):
 
     def _centre(self) -> QWidget:
         centre = QWidget()
-        row = QHBoxLayout(centre)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(0)
-        row.addWidget(self.navigation)
-        row.addWidget(self.stack, 1)
+        row_of(self.navigation, wide(self.stack), on=centre, gap=0)
         return centre
 
     def _add_status(self) -> None:

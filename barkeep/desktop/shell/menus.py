@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QMenu, QMenuBar
 
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.theme import CHOICES, ThemeChoice
-from barkeep.desktop.shell.pages import Page
+from barkeep.desktop.shell.navigation import Page
 from barkeep.desktop.widgets.buttons import offer
 
 Keys = QKeySequence.StandardKey

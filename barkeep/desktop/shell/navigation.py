@@ -1,8 +1,9 @@
-"""The way between the pages, drawn as a line with its stops; the lamp is lit at the one shown."""
+"""The pages of the window, and the way between them: a line with a lamp lit at the one shown."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtCore import Signal as QtSignal
@@ -15,15 +16,72 @@ from PySide6.QtWidgets import (
     QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
-    QVBoxLayout,
     QWidget,
 )
 
 from barkeep.desktop.look.icons import pixmap
-from barkeep.desktop.look.metrics import HALF, ICON, PAD, UNIT, TypeSize, font_of, set_type
+from barkeep.desktop.look.metrics import HALF, ICON, PAD, TypeSize, font_of, set_type
 from barkeep.desktop.look.tones import Tones, blend, current_tones
-from barkeep.desktop.shell.pages import Page
+from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.widgets.labels import ElidedLabel
+from barkeep.desktop.widgets.layouts import column_of, wide
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One stop of the navigation. `make` imports what the page needs and builds it."""
+
+    key: str
+    title: str
+    picture: str
+    make: Callable[[ScreenContext], Screen]
+
+
+def _tonight(context: ScreenContext) -> Screen:
+    from barkeep.desktop.drink.tonight import TonightScreen
+
+    return TonightScreen(context)
+
+
+def _bottles(context: ScreenContext) -> Screen:
+    from barkeep.desktop.bottles.page import BottlesScreen
+
+    return BottlesScreen(context)
+
+
+def _specs(context: ScreenContext) -> Screen:
+    from barkeep.desktop.specs.page import SpecsScreen
+
+    return SpecsScreen(context)
+
+
+def _shoots(context: ScreenContext) -> Screen:
+    from barkeep.desktop.shoots.page import ShootsScreen
+
+    return ShootsScreen(context)
+
+
+def _next_bottle(context: ScreenContext) -> Screen:
+    from barkeep.desktop.buying.next_bottle import NextBottleScreen
+
+    return NextBottleScreen(context)
+
+
+def _stand_ins(context: ScreenContext) -> Screen:
+    from barkeep.desktop.stand_ins.page import StandInsScreen
+
+    return StandInsScreen(context)
+
+
+PAGES = (
+    Page("tonight", "Tonight", "tonight", _tonight),
+    Page("bottles", "Bottles", "bottles", _bottles),
+    Page("specs", "Specs", "specs", _specs),
+    Page("shoots", "Shoots", "shoots", _shoots),
+    Page("next-bottle", "Next bottle", "next-bottle", _next_bottle),
+    Page("stand-ins", "Stand-ins", "stand-ins", _stand_ins),
+)
+
 
 WIDTH, NARROW = 188, 72
 STOP_HEIGHT = 60
@@ -52,31 +110,22 @@ class Navigation(QFrame):
         for number, page in enumerate(pages, 1):
             self._add_stop(page, number)
         self._stops.currentRowChanged.connect(self._on_row)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, PAD, 0, PAD)
-        column.setSpacing(UNIT)
         self._name = ElidedLabel()
         set_type(self._name, TypeSize.SUBTITLE)
         self._name.setObjectName("bar-name")
         self._name.setContentsMargins(PAD, 0, PAD, 0)
-        column.addWidget(self._name)
-        column.addWidget(self._stops, 1)
+        column_of(self._name, wide(self._stops), on=self, margins=(0, PAD, 0, PAD))
         self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Preferred)
         self.set_narrow(False)
 
-    @property
-    def is_narrow(self) -> bool:
-        """Whether only the lamps are shown."""
-        return self._narrow
-
     def set_narrow(self, narrow: bool) -> None:
         """Show lamps only, or the words beside them as well."""
-        self._narrow = narrow
+        self.is_narrow = narrow
         self._name.setVisible(not narrow)
         self.updateGeometry()
 
     def sizeHint(self) -> QSize:
-        return QSize(NARROW if self._narrow else WIDTH, super().sizeHint().height())
+        return QSize(NARROW if self.is_narrow else WIDTH, super().sizeHint().height())
 
     def minimumSizeHint(self) -> QSize:
         """Narrow, so that the wide form does not keep a window from becoming small."""

@@ -1,13 +1,14 @@
-"""The ends of the program: the window until the bar is read, and leaving when it is told to."""
+"""Around the program: the window until the bar is read, leaving when told to, and garbage."""
 
 from __future__ import annotations
 
+import gc
 import signal
 from collections.abc import Iterator
 from contextlib import contextmanager
 from functools import partial
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QPaintEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
 
@@ -66,3 +67,40 @@ def ended_by_signals(app: QApplication) -> Iterator[None]:
     finally:
         for each, handler in before.items():
             signal.signal(each, handler)
+
+
+EVERY_MS = 1000
+
+
+class GarbageOnThisThread(QObject):
+    """Collects on the thread it was made on, as often as Python would, until `stop`.
+
+    A cycle may hold a widget, and whichever thread collects the cycle destroys
+    the widget; Qt objects must go on the thread they live on. Answers are worked
+    out on another thread and allocate a great deal, so left to itself the
+    collector would mostly run there.
+    """
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        gc.disable()
+        self._timer = QTimer(self)
+        self._timer.timeout.connect(self.collect)
+        self._timer.start(EVERY_MS)
+
+    def collect(self) -> None:
+        """Collect the oldest generation that is due, if any."""
+        due = [
+            generation
+            for generation, (count, limit) in enumerate(
+                zip(gc.get_count(), gc.get_threshold(), strict=True)
+            )
+            if limit and count > limit
+        ]
+        if due:
+            gc.collect(due[-1])
+
+    def stop(self) -> None:
+        """Let Python collect by itself again."""
+        self._timer.stop()
+        gc.enable()

@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 from functools import partial
-from typing import TYPE_CHECKING, TypeVar
+from typing import TypeVar
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
+from barkeep.application.bar import Bar
+from barkeep.application.done import Done
 from barkeep.application.settings import (
     CLASSICS_HINT,
     COUNTRY_HINT,
@@ -23,9 +25,9 @@ from barkeep.application.settings import (
     ounce_names,
     read_dash_ml,
 )
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.ticks import CheckGroup
 from barkeep.domain.amounts.measures import show_measures, show_volume, with_measures
 from barkeep.domain.amounts.units import BarUnits, OwnMeasure
@@ -33,11 +35,6 @@ from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.liquids.content import countries
 from barkeep.domain.specs.trials import read_scales, show_scales
 from barkeep.errors import InvalidField
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-    from barkeep.application.done import Done
-
 
 Key = TypeVar("Key", bound=str)
 
@@ -78,7 +75,8 @@ class SettingsDialog(FormDialog):
         self.dash = QLineEdit(self._dash_before)
         self.shown_in = _choice(STYLE_NAMES, settings.shown_in)
         self.country = _choice({each: each for each in countries()}, settings.country)
-        self.classics = _choice({"yes": "Yes", "no": "No, only my own specs"}, _yes(settings))
+        classics = "yes" if settings.classics else "no"
+        self.classics = _choice({"yes": "Yes", "no": "No, only my own specs"}, classics)
         self.scales = QLineEdit(show_scales(settings.scales))
         self.scales.setCursorPosition(0)
         self._measures_before = show_measures(settings.measures, settings.units)
@@ -144,8 +142,7 @@ class SettingsDialog(FormDialog):
         self.currency.setPlaceholderText("Three letters, such as EUR")
         self.add_field(CURRENCY, "&Currency", self.currency)
         self.add_field(COUNTRY, "Coun&try", self.country, hint=COUNTRY_HINT)
-        self.add_field(NOT_THERE, "&Always there", self.there)
-        self.fields[NOT_THERE].label.setMinimumHeight(self.name.sizeHint().height())
+        self.add_field(NOT_THERE, "&Always there", self.there, tall=True)
         self.there.ticked.connect(lambda: self.forgive(NOT_THERE))
         self.begin_column()
         self.add_field(OUNCE, "An &ounce is", self.ounce, hint=OUNCE_HINT)
@@ -154,10 +151,6 @@ class SettingsDialog(FormDialog):
         self.add_field(SHOWN_IN, "&Show specs in", self.shown_in, hint=SHOWN_IN_HINT)
         self.add_field(CLASSICS, "&Book of classics", self.classics, hint=CLASSICS_HINT)
         self.add_field(SCALES, "&Rate trials on", self.scales, hint=SCALES_HINT)
-
-
-def _yes(settings: Settings) -> str:
-    return "yes" if settings.classics else "no"
 
 
 def _choice(words: Mapping[Key, str], chosen: Key) -> QComboBox:

@@ -4,35 +4,30 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import datetime, time
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
-    QHBoxLayout,
     QHeaderView,
     QLineEdit,
     QPlainTextEdit,
     QTableWidget,
     QTableWidgetItem,
-    QVBoxLayout,
     QWidget,
 )
 
+from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
-from barkeep.desktop.look.metrics import UNIT, TypeSize
+from barkeep.desktop.look.metrics import TypeSize
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.buttons import button, day_field, day_in, number_field, quiet_button
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, ServeCounts, Shoot, ShootDrink
 from barkeep.errors import InvalidField, UnknownName, UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 WIDTH, ROWS_HEIGHT, NOTES_HEIGHT = 680, 152, 64
 THEME, ON, STARTS, DRINKS, NOTES = "theme", "on", "starts", "drinks", "notes"
@@ -60,7 +55,7 @@ class ShootEditor(FormDialog):
         self.table = QTableWidget(0, len(COLUMNS))
         self.notes = QPlainTextEdit(shoot.notes)
         self._add_fields()
-        self._fill()
+        self._show_drinks(shoot.drinks)
         self.setMinimumWidth(WIDTH)
         self.theme.setFocus()
 
@@ -168,14 +163,12 @@ class ShootEditor(FormDialog):
         self.add_field(THEME, "&Theme", self.theme)
         self.add_field(ON, "&Day", self.on)
         self.add_field(STARTS, "&Starts at", self.starts)
-        self.add_field(DRINKS, "D&rinks", self._drinks_part())
-        self.add_field(NOTES, "&Notes", self.notes)
+        self.add_field(DRINKS, "D&rinks", self._drinks_part(), tall=True)
+        self.add_field(NOTES, "&Notes", self.notes, tall=True)
         self.form.setRowStretch(3 * list(self.fields).index(DRINKS), 1)
         self.notes.setFixedHeight(NOTES_HEIGHT)
         self.notes.setTabChangesFocus(True)
         self.fields[DRINKS].label.setBuddy(self.drink)
-        for name in (DRINKS, NOTES):  # beside the first line, and no higher than the field
-            self.fields[name].label.setMinimumHeight(self.drink.sizeHint().height())
 
     def _drinks_part(self) -> QWidget:
         part = QWidget()
@@ -199,26 +192,17 @@ class ShootEditor(FormDialog):
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.table.setMinimumHeight(ROWS_HEIGHT)
         self.table.installEventFilter(self)
-        top = QHBoxLayout()
-        top.setSpacing(UNIT)
-        top.addWidget(self.drink, 1)
-        top.addWidget(self.add_button)
+        top = row_of(wide(self.drink), self.add_button)
         for picture, name, act in (
             ("chevron-up", "Move the drink up", lambda: self.move_current(-1)),
             ("chevron-down", "Move the drink down", lambda: self.move_current(1)),
             ("remove", "Take the drink out", self.drop_current),
         ):
             top.addWidget(quiet_button(picture, name, act))
-        column = QVBoxLayout(part)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(UNIT)
-        column.addLayout(top)
-        column.addWidget(self.table, 1)
-        column.addWidget(text_label(ORDER_HINT, TypeSize.CAPTION, quiet=True))
+        column_of(
+            top, wide(self.table), text_label(ORDER_HINT, TypeSize.CAPTION, quiet=True), on=part
+        )
         return part
-
-    def _fill(self) -> None:
-        self._show_drinks(self._shoot.drinks)
 
     def _show_drinks(self, drinks: tuple[ShootDrink, ...] | list[ShootDrink]) -> None:
         self._drinks = []

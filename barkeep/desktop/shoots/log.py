@@ -5,19 +5,24 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import partial
-from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
+    QAbstractItemDelegate,
+    QAbstractItemView,
     QDialog,
-    QHBoxLayout,
+    QHeaderView,
+    QLineEdit,
     QMessageBox,
     QSpinBox,
+    QStyleOptionViewItem,
+    QTableWidget,
     QTableWidgetItem,
-    QVBoxLayout,
     QWidget,
 )
 
+from barkeep.application.bar import Bar
 from barkeep.desktop.counting.keys import (
     FULL,
     LEGEND,
@@ -32,16 +37,15 @@ from barkeep.desktop.counting.keys import (
     meaning_of,
     no_key,
 )
-from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
-from barkeep.desktop.look.tones import current_tones
-from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.shoots.log_table import COUNTED, RIGHT, SPILLED, LogTable
+from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.widgets.buttons import button, number_field, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
-from barkeep.desktop.widgets.keys import KeyLegend
+from barkeep.desktop.widgets.delegates import RowDelegate
+from barkeep.desktop.widgets.keys import HELD, KeyLegend, typed_key
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.notices import Banner, announce
+from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
+from barkeep.desktop.widgets.notices import Banner, announce, question_before_losing
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, Shoot
@@ -55,8 +59,97 @@ from barkeep.domain.shoots.drinks import without_spec
 from barkeep.domain.shoots.log import ExpectedBottle, LogSheet, as_planned, expected_after
 from barkeep.errors import AmountError, UserError
 
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
+CELL_WIDTH = 76
+
+COLUMNS = ("Bottle", "Before", "Poured", "Spilled", "Expected", "Counted", "Difference")
+SPILLED, COUNTED = 3, 5
+
+RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+
+EndEdit = QAbstractItemDelegate.EndEditHint
+
+
+class _CellDelegate(RowDelegate):
+    """Remembers the field of the cell that is being typed in; an older one may still be going."""
+
+    editor: QLineEdit | None = None
+
+    def createEditor(
+        self,
+        parent: QWidget,
+        option: QStyleOptionViewItem,
+        index: QModelIndex | QPersistentModelIndex,
+    ) -> QWidget:
+        made = super().createEditor(parent, option, index)
+        self.editor = made if isinstance(made, QLineEdit) else None
+        return made
+
+
+class LogTable(QTableWidget):
+    """Says what was typed; what it means is the dialog's affair."""
+
+    typed = Signal(str)
+    """A key, as `typed_key` names it."""
+    entered = Signal(int)
+    """Enter has ended the typing in a cell of this column."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(0, len(COLUMNS), parent)
+        self._given_up: QWidget | None = None
+        self._cells = _CellDelegate(self)
+        self.setItemDelegate(self._cells)
+        self.setHorizontalHeaderLabels(COLUMNS)
+        self.setAccessibleName("Bottles of the shoot")
+        self.verticalHeader().hide()
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setTabKeyNavigation(False)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
+        self._prepare_header()
+
+    def edit_cell(self, row: int, column: int, begins: str = "") -> None:
+        """Type in a cell, over what it says, or on from what was begun."""
+        item = self.item(row, column)
+        if item is None:
+            return
+        self.setCurrentCell(row, column)
+        self.editItem(item)
+        if begins and self._cells.editor is not None:
+            self._cells.editor.setText(begins)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self.state() == QAbstractItemView.State.EditingState:
+            event.ignore()  # the Enter that ends the typing passes through here as well
+            return
+        typed = "" if event.modifiers() & HELD else typed_key(event)
+        ends = {"Home": 0, "End": self.rowCount() - 1}
+        if typed in ends:
+            self.setCurrentCell(ends[typed], max(0, self.currentColumn()))
+        elif not typed:
+            super().keyPressEvent(event)
+        elif not event.isAutoRepeat():  # a key held down counts one bottle
+            self.typed.emit(typed)
+
+    def commitData(self, editor: QWidget) -> None:
+        if editor is not self._given_up:  # as it goes it may lose the focus, and ask once more
+            super().commitData(editor)
+
+    def closeEditor(self, editor: QWidget, hint: EndEdit) -> None:
+        self._given_up = editor if hint == EndEdit.RevertModelCache else None
+        column = self.currentColumn()
+        super().closeEditor(editor, hint)
+        if hint == EndEdit.SubmitModelCache:
+            self.entered.emit(column)
+
+    def _prepare_header(self) -> None:
+        header = self.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        for place in range(1, len(COLUMNS)):
+            above = self.horizontalHeaderItem(place)
+            assert above is not None  # all of them have just been set
+            above.setTextAlignment(RIGHT)
+        header.setMinimumSectionSize(CELL_WIDTH)  # room to type in
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
 
 
 @dataclass(frozen=True)
@@ -221,7 +314,7 @@ KEYS = (
 )
 
 
-class LogDialog(QDialog):
+class LogDialog(RefusedInBanner, QDialog):
     """`logged` carries what was done once it is written."""
 
     logged = Signal(object)
@@ -294,7 +387,7 @@ class LogDialog(QDialog):
         if identity is None:
             return
         log = partial(self._bar.shoots.log, identity, self.draft.sheet)
-        run_operation(self, log, self._finish, self._refuse)
+        run_operation(self, log, self._finish, self.show_refusal)
 
     def reject(self) -> None:
         """Leave, after asking where something that was typed would be lost."""
@@ -302,27 +395,25 @@ class LogDialog(QDialog):
         if not typed:
             super().reject()
         elif self.question is None:
-            self.question = _question(self, typed)
+            self.question = question_before_losing(
+                self,
+                title="Log not written",
+                text=f"Leave {typed} unwritten?",
+                keep="&Keep counting",
+            )
             self.question.finished.connect(self._on_answered)
             self.question.open()
 
     def show_refusal(self, error: UserError) -> None:
-        """Say why not, above the bottles."""
-        self._refuse(error)
-
-    def clear_refusal(self) -> None:
-        """Take the reason away."""
-        self.banner.clear()
+        """Say why not, above the bottles, to be seen and heard."""
+        super().show_refusal(error)
+        announce(self.table, str(error))
 
     # The rest
 
     def _finish(self, done: object) -> None:
         self.logged.emit(done)
         self.accept()
-
-    def _refuse(self, error: UserError) -> None:
-        self.banner.say(str(error), "error")
-        announce(self.table, str(error))
 
     def _on_another(self, bottle_id: int) -> None:
         self.draft.take_in(bottle_id)
@@ -358,7 +449,7 @@ class LogDialog(QDialog):
     def _say_unread(self) -> None:
         """Say why what was typed last could not be read; it stays to be mended or emptied."""
         if self._unread:
-            self._refuse(list(self._unread.values())[-1][1])
+            self.show_refusal(list(self._unread.values())[-1][1])
         else:
             self.banner.clear()
 
@@ -464,58 +555,32 @@ class LogDialog(QDialog):
             self.table.setItem(number, column, item)
 
     def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(text_label(f"Log {self._shoot.theme}", TypeSize.SUBTITLE, wrap=True))
-        column.addWidget(text_label("Serves really made", TypeSize.STRONG))
-        column.addLayout(self._serves())
-        column.addWidget(self.banner)
         self.table.itemChanged.connect(self._on_changed)
         self.table.typed.connect(self._on_typed)
         self.table.entered.connect(self._on_entered)
-        column.addWidget(self.table, 1)
-        column.addWidget(self.legend)
-        column.addWidget(self.summary)
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addWidget(self.another)
-        row.addStretch(1)
-        row.addWidget(self.cancel_button)
-        row.addWidget(self.write_button)
         for each in (self.another, self.cancel_button, self.write_button):
             each.setAutoDefault(False)
-        column.addLayout(row)
+        column_of(
+            text_label(f"Log {self._shoot.theme}", TypeSize.SUBTITLE, wrap=True),
+            text_label("Serves really made", TypeSize.STRONG),
+            self._serves(),
+            self.banner,
+            wide(self.table),
+            self.legend,
+            self.summary,
+            row_of(self.another, SPRING, self.cancel_button, self.write_button),
+            on=self,
+            margins=PAD,
+        )
 
     def _serves(self) -> FlowLayout:
         flow = FlowLayout()
-        flow.setSpacing(UNIT)
         for number, drink in enumerate(self._shoot.drinks):
             field = number_field(f"Serves of {drink.name}", 0, 3 * MOST_SHOOT_SERVES)
             field.setValue(drink.serves.total)
             field.valueChanged.connect(partial(self._on_made, number))
             self.made.append(field)
             part = QWidget()
-            row = QHBoxLayout(part)
-            row.setContentsMargins(0, 0, UNIT, 0)
-            row.addWidget(text_label(drink.name))
-            row.addWidget(field)
+            row_of(text_label(drink.name), field, on=part, margins=(0, 0, UNIT, 0), gap=None)
             flow.addWidget(part)
         return flow
-
-
-def _question(parent: QWidget, typed: str) -> QMessageBox:
-    question = QMessageBox(parent)
-    question.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    question.setWindowTitle("Log not written")
-    question.setText(f"Leave {typed} unwritten?")
-    tones = current_tones()
-    ratio = parent.devicePixelRatioF()
-    question.setIconPixmap(
-        pixmap("warning", colour=tones.warning, size=32, ratio=ratio, paper=tones.window)
-    )
-    question.addButton("&Discard", Role.DestructiveRole)
-    keep = question.addButton("&Keep counting", Role.RejectRole)
-    question.setDefaultButton(keep)
-    question.setEscapeButton(keep)
-    return question

@@ -6,17 +6,9 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from functools import partial
 
-from PySide6.QtCore import QPoint, Qt, Signal
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QMouseEvent
-from PySide6.QtWidgets import (
-    QAbstractButton,
-    QCheckBox,
-    QGridLayout,
-    QHBoxLayout,
-    QPushButton,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QAbstractButton, QCheckBox, QGridLayout, QPushButton, QWidget
 
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.shoots.rows import (
@@ -35,8 +27,9 @@ from barkeep.desktop.shoots.rows import (
 )
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
-from barkeep.desktop.widgets.details import add_heading, grid_of_rows, selectable
-from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.details import add_heading, add_noted, grid_of_rows
+from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, text_label
+from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, row_of, wide
 from barkeep.domain.bar.shoots import LoggedBottle
 from barkeep.domain.shoots.drinks import spec_of
 from barkeep.domain.shoots.making_ahead import ToMake
@@ -53,31 +46,34 @@ class OfferedAction:
     picture: str = ""
 
 
-class ShootPage(QWidget):
-    """The page of one shoot. Signals carry what the user wants changed."""
+@dataclass(frozen=True)
+class ShootActs:
+    """What can be done on the page of a shoot; drinks and lines are told by their places."""
 
-    rescue_wanted = Signal(object)
-    as_written_wanted = Signal(int, int)
-    otherwise_wanted = Signal(int, QPoint)
-    batch_wanted = Signal(int)
-    moved = Signal(int, int)
-    ticked = Signal(str, bool)
-    make_wanted = Signal(str, float)
+    rescue: Callable[[Rescue], object]
+    pour_as_written: Callable[[int, int], object]
+    pour_otherwise: Callable[[int, QPoint], object]
+    batch: Callable[[int], object]
+    move: Callable[[int, int], object]
+    tick: Callable[[str, bool], object]
+    make: Callable[[str, float], object]
+
+
+class ShootPage(QWidget):
+    """The page of one shoot."""
 
     def __init__(
         self,
         answer: ShootAnswer,
         next_step: OfferedAction | None,
         offers: Sequence[OfferedAction],
-        parent: QWidget | None = None,
+        acts: ShootActs,
     ) -> None:
-        super().__init__(parent)
-        self._answer = answer
+        super().__init__()
+        self._answer, self._acts = answer, acts
         self.ticks: dict[str, QCheckBox] = {}
         self.drinks: list[DrinkPart] = []
-        self._column = QVBoxLayout(self)
-        self._column.setContentsMargins(PAD, PAD, PAD, PAD)
-        self._column.setSpacing(HALF)
+        self._column = column_of(on=self, margins=PAD, gap=HALF)
         self._add_head(next_step, offers)
         if answer.shoot.log is None:
             self._add_outlook()
@@ -114,7 +110,7 @@ class ShootPage(QWidget):
         shoot = self._answer.shoot
         self._say(shoot.theme, size=TypeSize.TITLE)
         self._say(when_in_words(shoot), quiet=True)
-        row = _flow()
+        row = FlowLayout()
         if next_step is not None:
             row.addWidget(primary_button(next_step.text, next_step.act, next_step.picture or None))
         for each in offers:
@@ -141,8 +137,7 @@ class ShootPage(QWidget):
             self._say("Nothing was poured or counted.", quiet=True)
         for each in bottles:
             self._say(each.title)
-            words = text_label(logged_in_words(each), TypeSize.CAPTION, quiet=True, wrap=True)
-            self._column.addWidget(selectable(words))
+            self._column.addWidget(caption(logged_in_words(each)))
             self._column.addSpacing(HALF)
 
     def _add_rescue(self, rescue: Rescue) -> None:
@@ -150,8 +145,8 @@ class ShootPage(QWidget):
         words = f"{rescue.why} Closeness {rescue.closeness:.2f}."
         self._column.addSpacing(HALF)
         self._say(words, quiet=True)
-        use = button(f"Use {name} in {rescue.name}", lambda: self.rescue_wanted.emit(rescue))
-        self._in_a_row([use])
+        use = button(f"Use {name} in {rescue.name}", partial(self._acts.rescue, rescue))
+        self._column.addLayout(FlowLayout([use]))
 
     def _add_drinks(self) -> None:
         add_heading(self._column, "Running order")
@@ -164,11 +159,7 @@ class ShootPage(QWidget):
     def _add_drink(self, number: int) -> None:
         if number:
             self._column.addSpacing(PAD)
-        part = DrinkPart(self._answer, number)
-        part.as_written_wanted.connect(lambda line: self.as_written_wanted.emit(number, line))
-        part.otherwise_wanted.connect(lambda at: self.otherwise_wanted.emit(number, at))
-        part.batch_wanted.connect(lambda: self.batch_wanted.emit(number))
-        part.moved.connect(lambda by: self.moved.emit(number, by))
+        part = DrinkPart(self._answer, number, self._acts)
         self.drinks.append(part)
         self._column.addWidget(part)
 
@@ -189,11 +180,11 @@ class ShootPage(QWidget):
 
     def _add_tick(self, step: Step, thing: ToMake | None, *, done: bool) -> None:
         row = _TickRow(step.text, done)
-        row.box.toggled.connect(lambda on: self.ticked.emit(step.key, on))
+        row.box.toggled.connect(partial(self._acts.tick, step.key))
         self.ticks[step.key] = row.box
         if thing is not None and not done:
             name = self._answer.snapshot.knowledge.tree.in_sentence(thing.ingredient)
-            made = button("Make…", partial(self.make_wanted.emit, thing.ingredient, thing.amount))
+            made = button("Make…", partial(self._acts.make, thing.ingredient, thing.amount))
             made.setAccessibleName(f"Make {name}…")
             row.add_button(made)
         self._column.addWidget(row)
@@ -205,15 +196,8 @@ class ShootPage(QWidget):
             for each in said:
                 self._say(each)
 
-    def _in_a_row(self, widgets: Sequence[QWidget]) -> None:
-        if widgets:
-            row = _flow()
-            for each in widgets:
-                row.addWidget(each)
-            self._column.addLayout(row)
-
     def _say(self, text: str, *, quiet: bool = False, size: TypeSize = TypeSize.BODY) -> None:
-        self._column.addWidget(selectable(text_label(text, size, quiet=quiet, wrap=True)))
+        self._column.addWidget(copyable(text, size, quiet=quiet))
 
 
 class _TickRow(QWidget):
@@ -225,11 +209,7 @@ class _TickRow(QWidget):
         self.box.setChecked(done)
         self.box.setAccessibleName(text)
         words = text_label(text, wrap=True, quiet=done)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(UNIT)
-        row.addWidget(self.box, 0, Qt.AlignmentFlag.AlignTop)
-        row.addWidget(words, 1)
+        row = row_of(at_top(self.box), wide(words), on=self)
         self._row = row
 
     def add_button(self, made: QWidget) -> None:
@@ -242,32 +222,20 @@ class _TickRow(QWidget):
         event.accept()
 
 
-def _flow() -> FlowLayout:
-    row = FlowLayout()
-    row.setSpacing(UNIT)
-    return row
-
-
 OTHERWISE = "Pour otherwise…"
 
 
 class DrinkPart(QWidget):
-    """Signals carry what the user wants changed; a logged shoot only shows and batches."""
+    """One drink of the running order; of a logged shoot it only shows and batches."""
 
-    as_written_wanted = Signal(int)
-    otherwise_wanted = Signal(QPoint)
-    batch_wanted = Signal()
-    moved = Signal(int)
-
-    def __init__(self, answer: ShootAnswer, number: int, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    def __init__(self, answer: ShootAnswer, number: int, acts: ShootActs) -> None:
+        super().__init__()
+        self._number, self._acts = number, acts
         self._drink = drink = answer.shoot.drinks[number]
         self._logged = answer.shoot.log is not None
         self.buttons: dict[str, QPushButton] = {}
         there = spec_of(drink, answer.snapshot) is not None
-        self._column = QVBoxLayout(self)
-        self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.setSpacing(HALF)
+        self._column = column_of(on=self, gap=HALF)
         self._say(f"{number + 1}. {drink.name}", size=TypeSize.STRONG)
         removed = "" if there else " Its spec was removed."
         self._say(f"{serves_in_words(drink.serves)}.{removed}", quiet=True)
@@ -291,34 +259,26 @@ class DrinkPart(QWidget):
         self._column.addLayout(grid)
 
     def _add_line(self, grid: QGridLayout, row: int, line: PouredLine) -> None:
-        top = Qt.AlignmentFlag.AlignTop
+        state, picture = line.state, None
         if not self._logged:
-            state = line.state
-            grid.addWidget(PictureLabel(state.picture, 16, state.tone, state.word), row, 0, top)
-        words = QVBoxLayout()
-        words.setSpacing(2)
-        words.addWidget(selectable(text_label(line.text, wrap=True)))
+            picture = PictureLabel(state.picture, 16, state.tone, state.word)
         note = line.note if line.chosen or not self._logged else ""
-        if note:
-            words.addWidget(selectable(text_label(note, TypeSize.CAPTION, quiet=True, wrap=True)))
+        words = add_noted(grid, row, copyable(line.text), note, beside=picture)
         if line.chosen and not self._logged:
-            back = button("Pour as written", partial(self.as_written_wanted.emit, line.place))
+            back = button(
+                "Pour as written", partial(self._acts.pour_as_written, self._number, line.place)
+            )
             back.setAccessibleName(f"{self._drink.name}: pour {line.name} as written")
-            beside = QHBoxLayout()
-            beside.addWidget(back)
-            beside.addStretch(1)
-            words.addLayout(beside)
-        grid.addLayout(words, row, 1)
+            words.addLayout(row_of(back, SPRING))
 
     def _add_buttons(self, there: bool, number: int, last: int) -> None:
         row = FlowLayout()
-        row.setSpacing(UNIT)
         changeable = not self._logged
         acts: tuple[tuple[bool, str, Callable[[], object]], ...] = (
-            (there, "Batch…", self.batch_wanted.emit),
+            (there, "Batch…", partial(self._acts.batch, number)),
             (there and changeable, OTHERWISE, self._ask_otherwise),
-            (number > 0 and changeable, "Earlier", lambda: self.moved.emit(-1)),
-            (number < last and changeable, "Later", lambda: self.moved.emit(1)),
+            (number > 0 and changeable, "Earlier", partial(self._acts.move, number, -1)),
+            (number < last and changeable, "Later", partial(self._acts.move, number, 1)),
         )
         for wanted, text, act in acts:
             if wanted:
@@ -332,7 +292,7 @@ class DrinkPart(QWidget):
     def _ask_otherwise(self) -> None:
         """Ask for the menu right below the button, wherever the mouse may be."""
         asked = self.buttons[OTHERWISE]
-        self.otherwise_wanted.emit(asked.mapToGlobal(asked.rect().bottomLeft()))
+        self._acts.pour_otherwise(self._number, asked.mapToGlobal(asked.rect().bottomLeft()))
 
     def _say(self, text: str, *, quiet: bool = False, size: TypeSize = TypeSize.BODY) -> None:
-        self._column.addWidget(selectable(text_label(text, size, quiet=quiet, wrap=True)))
+        self._column.addWidget(copyable(text, size, quiet=quiet))

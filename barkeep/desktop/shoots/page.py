@@ -16,10 +16,11 @@ from barkeep.application.publishing import camera_drinks_of
 from barkeep.application.shoots import FilmedAhead, NotFilmedYet
 from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.making.batch import open_batch
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.list_stack import set_widths
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.shoots.editor import ShootEditor
-from barkeep.desktop.shoots.one_shoot import OfferedAction, ShootPage
+from barkeep.desktop.shoots.one_shoot import OfferedAction, ShootActs, ShootPage
 from barkeep.desktop.shoots.rows import (
     STATE_WORDS,
     ShootAnswer,
@@ -29,7 +30,6 @@ from barkeep.desktop.shoots.rows import (
 )
 from barkeep.desktop.widgets.buttons import primary_button
 from barkeep.desktop.widgets.chips import FilterChips
-from barkeep.desktop.widgets.details import show_page
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.shoots import (
@@ -95,9 +95,6 @@ NEXT_DAYS = 7
 """A new shoot is planned so many days ahead, to begin with."""
 
 
-OF_ONE_SHOOT = ("Edit shoot…", "Repeat shoot", "Log shoot…", "On camera", "Remove shoot")
-
-
 class ShootsScreen(TableScreen[Shoot]):
     """One row a shoot; its page answers whether it can all be poured."""
 
@@ -117,8 +114,7 @@ class ShootsScreen(TableScreen[Shoot]):
         self.add_filter(self.chips)
         self.add_header_button(primary_button("New shoot…", self.write_new))
         empty.acted.connect(self.write_new)
-        for column, width in enumerate((196, 88, 80)):
-            self.view.setColumnWidth(column, width)
+        set_widths(self.view, (196, 88, 80))
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self.edit_current)
         self.splitter.setSizes([420, 520])
@@ -326,16 +322,18 @@ class ShootsScreen(TableScreen[Shoot]):
         kept = self.detail.verticalScrollBar().value()
         same = self.page is not None and self.page.shoot_id == shoot.id
         focused = self.page.focused_name() if same and self.page is not None else ""
-        page = ShootPage(answer, self._next_step(shoot), self._offers(shoot))
-        page.rescue_wanted.connect(lambda found: self.rescue(shoot, found))
-        page.as_written_wanted.connect(lambda at, line: self.pour_as_written(shoot, at, line))
-        page.otherwise_wanted.connect(lambda at, where: self.pour_otherwise(shoot, at, where))
-        page.batch_wanted.connect(lambda at: self.batch(shoot, at))
-        page.moved.connect(lambda at, by: self.move_drink(shoot, at, by))
-        page.ticked.connect(lambda key, on: self.tick(shoot, key, on))
-        page.make_wanted.connect(self.make)
+        acts = ShootActs(
+            rescue=partial(self.rescue, shoot),
+            pour_as_written=partial(self.pour_as_written, shoot),
+            pour_otherwise=partial(self.pour_otherwise, shoot),
+            batch=partial(self.batch, shoot),
+            move=partial(self.move_drink, shoot),
+            tick=partial(self.tick, shoot),
+            make=self.make,
+        )
+        page = ShootPage(answer, self._next_step(shoot), self._offers(shoot), acts)
         self.page = page
-        show_page(self.detail, page)
+        self.detail.show_page(page)
         self.detail.verticalScrollBar().setValue(kept if same else 0)
         if focused and not page.take_focus(focused):
             self.detail.setFocus(Qt.FocusReason.OtherFocusReason)
@@ -394,22 +392,17 @@ class ShootsScreen(TableScreen[Shoot]):
         return offers
 
     def _prepare_actions(self) -> None:
-        acts: tuple[tuple[str, str, str, Callable[[], object]], ...] = (
-            ("New shoot…", "Ctrl+N", "add", self.write_new),
-            ("Edit shoot…", "Ctrl+E", "shoots", self.edit_current),
-            ("Repeat shoot", "Ctrl+R", "redo", self.repeat_current),
-            ("Log shoot…", "Ctrl+G", "count", lambda: self._with_current(self.write_log)),
-            ("On camera", "F8", "", lambda: self._with_current(self.on_camera)),
-            ("Shopping for it…", "Ctrl+B", "price", lambda: self.shop(self.current)),
-            ("Variances…", "", "history", self.show_variances),
-            ("Remove shoot", "Delete", "remove", self.remove_current),
+        log = partial(self._with_current, self.write_log)
+        show = partial(self._with_current, self.on_camera)
+        self.list_actions(
+            (
+                ("New shoot…", "Ctrl+N", "add", self.write_new, False),
+                ("Edit shoot…", "Ctrl+E", "shoots", self.edit_current, True),
+                ("Repeat shoot", "Ctrl+R", "redo", self.repeat_current, True),
+                ("Log shoot…", "Ctrl+G", "count", log, True),
+                ("On camera", "F8", "", show, True),
+                ("Shopping for it…", "Ctrl+B", "price", lambda: self.shop(self.current), False),
+                ("Variances…", "", "history", self.show_variances, False),
+                ("Remove shoot", "Delete", "remove", self.remove_current, True),
+            )
         )
-        for text, keys, picture, act in acts:
-            action = self.new_action(text, act, *([keys] if keys else []), picture=picture)
-            self.add_bar_action(action)
-            if text in OF_ONE_SHOOT:
-                self.of_a_row.append(action)
-        self.offer_actions()
-        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
-        for action in self.bar_actions:
-            self.view.addAction(action)

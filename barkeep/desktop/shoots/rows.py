@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from functools import cached_property
 
-from barkeep.desktop.drink.words import STAND_IN, THERE, LineState, duty
+from barkeep.desktop.drink.words import STAND_IN, THERE, LineState, with_duty
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, SUBTITLE_ROLE
 from barkeep.domain.bar.shoots import (
@@ -234,7 +234,7 @@ def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
         PouredLine(
             place=place,
             name=tree.in_sentence(written.lines[place].ingredient),
-            text=_with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
+            text=with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
             note=_note(said.get(place, ""), _from(asked.get(place), answer), asked.get(place)),
             chosen=place in said,
             state=_state(asked.get(place), written.lines[place], tree),
@@ -255,11 +255,6 @@ def _order(answer: ShootAnswer, number: int) -> Order:
     before = answer.shoot.drinks[:number]
     place = sum(spec_of(each, answer.snapshot) is not None for each in before)
     return answer.plan.menu.orders[place]
-
-
-def _with_duty(line: Line, text: str) -> str:
-    what_for = duty(line)
-    return f"{text} ({what_for})" if what_for and what_for not in text.casefold() else text
 
 
 def _worded(line: Line, amount: str, tree: FamilyTree) -> str:

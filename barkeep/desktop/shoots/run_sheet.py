@@ -4,24 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import partial
-from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QWidget
 
 from barkeep.application.publishing import PublishText, publish_text_of, run_sheet_of
-from barkeep.desktop.look.metrics import PAD, UNIT, WIDE
+from barkeep.desktop.look.metrics import UNIT
 from barkeep.desktop.publishing import output as output
 from barkeep.desktop.publishing.pages_dialog import PagesDialog
 from barkeep.desktop.publishing.print_options import PrintOptions
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.layouts import DIALOG, column_of, wide
 from barkeep.documents.printed.jobs import FlowJob, run_sheet_job
 from barkeep.documents.printed.paper import Size
 from barkeep.documents.printed.templates import Template
 from barkeep.domain.bar.shoots import Shoot
-
-if TYPE_CHECKING:
-    from barkeep.desktop.screens.context import ScreenContext
-
 
 QUESTION = "run sheet"
 SIZE = (860, 600)
@@ -76,23 +73,12 @@ class RunSheetDialog(PagesDialog):
         return run_sheet_job(sheet, template, paper)
 
     def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(self.banner)
-        column.addWidget(self.options)
-        column.addWidget(self.preview, 1)
-        column.addSpacing(UNIT)
-        column.addLayout(self._buttons())
-
-    def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        for each in (self.copy_button, self.markdown_button):
-            row.addWidget(each)
-        row.addStretch(1)
-        for each in (self.close_button, self.pdf_button, self.print_button):
-            row.addWidget(each)
-        for each in (self.copy_button, self.markdown_button, self.close_button, self.pdf_button):
-            each.setAutoDefault(False)
-        return row
+        column_of(
+            self.banner,
+            self.options,
+            wide(self.preview),
+            UNIT,
+            self.closing_row(self.copy_button, self.markdown_button),
+            on=self,
+            margins=DIALOG,
+        )

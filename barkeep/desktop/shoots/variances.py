@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, Qt
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QTableView, QWidget
 
-from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
-from barkeep.desktop.screens.list_stack import ListStack, prepare_view
+from barkeep.desktop.look.metrics import PAD, TypeSize
+from barkeep.desktop.screens.list_stack import ListStack, prepare_view, set_widths
 from barkeep.desktop.screens.row_table import Column, RowTable
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
 from barkeep.domain.shoots.log import BottleVariance, variances
@@ -64,21 +65,18 @@ class VariancesDialog(QDialog):
         self._lay_out()
 
     def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
-        column.addWidget(text_label(self.windowTitle(), TypeSize.SUBTITLE))
         said = "Summed over the shoots that counted a bottle. Reasons are common practice."
-        column.addWidget(text_label(said, quiet=True, wrap=True))
-        column.addWidget(self.stack, 1)
-        column.addWidget(self.reason)
-        row = QHBoxLayout()
-        row.addStretch(1)
-        row.addWidget(button("Close", self.accept))
-        column.addLayout(row)
+        column_of(
+            text_label(self.windowTitle(), TypeSize.SUBTITLE),
+            text_label(said, quiet=True, wrap=True),
+            wide(self.stack),
+            self.reason,
+            row_of(SPRING, button("Close", self.accept)),
+            on=self,
+            margins=PAD,
+        )
         self.resize(960, 560)
-        for place, width in enumerate((272, 72, 80, 120, 80)):
-            self.view.setColumnWidth(place, width)
+        set_widths(self.view, (272, 72, 80, 120, 80))
         if self.table.rows:
             self.view.selectRow(0)
         self.view.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -16,14 +16,12 @@ from PySide6.QtWidgets import (
     QPushButton,
     QSplitter,
     QStackedWidget,
-    QVBoxLayout,
     QWidget,
 )
 
 from barkeep.desktop.drink.analysis_view import view_of_read
-from barkeep.desktop.look.icons import pixmap
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
-from barkeep.desktop.look.tones import current_tones
+from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
+from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.specs.drafts import DraftKeeper, KeptDraft, KeptDrafts, SpecDraft
 from barkeep.desktop.specs.lines import LineRow, LinesView, texts_of, with_lines, with_name
@@ -31,15 +29,14 @@ from barkeep.desktop.specs.reading import Fix, Seen, see
 from barkeep.desktop.specs.reading_panel import ReadingPanel
 from barkeep.desktop.specs.text_edit import IngredientNames, Pasted, SpecTextEdit, pasted
 from barkeep.desktop.widgets.buttons import button, primary_button, quiet_button
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.notices import Banner
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
+from barkeep.desktop.widgets.notices import Banner, question_before_losing
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.fields import LineFields
 from barkeep.domain.specs.spec import Spec
-from barkeep.errors import UserError
 
 READ_AFTER_MS = 120
 _VIEWS = (
@@ -56,7 +53,7 @@ Save: TypeAlias = Callable[["SpecEditor", Sequence[Spec]], bool]
 """Puts specs into the bar; whether that was done. A refusal is shown in the editor."""
 
 
-class SpecEditor(QDialog):
+class SpecEditor(RefusedInBanner, QDialog):
     """Saves all the specs of its text or none; asks before unsaved words are lost."""
 
     def __init__(
@@ -73,7 +70,8 @@ class SpecEditor(QDialog):
         self._draft, self._save_specs, self._keeper = draft, save, keeper
         self._tree, self._units = snapshot.knowledge.tree, snapshot.settings.units
         self._taken = _taken_names(snapshot, draft.changes)
-        self._seen = Seen()
+        self.seen = Seen()
+        """What is understood of the text."""
         self.question: QMessageBox | None = None
         self.text = SpecTextEdit(IngredientNames(self._tree))
         self.lines = LinesView(snapshot)
@@ -86,17 +84,10 @@ class SpecEditor(QDialog):
         )
         self.banner = Banner()
         self.save_button: QPushButton = primary_button("Save", self.save)
-        self._timer = QTimer(self)
-        self._timer.setSingleShot(True)
-        self._timer.setInterval(READ_AFTER_MS)
+        self._timer = QTimer(self, singleShot=True, interval=READ_AFTER_MS)
         self._lay_out()
         self._connect()
         self._begin()
-
-    @property
-    def seen(self) -> Seen:
-        """What is understood of the text."""
-        return self._seen
 
     @property
     def is_unsaved(self) -> bool:
@@ -106,14 +97,14 @@ class SpecEditor(QDialog):
     def read(self) -> Seen:
         """Read the text now, and show what is understood."""
         self._timer.stop()
-        self._seen = see(self.text.toPlainText(), self._tree, self._taken, self._units)
-        self.text.show_faults(self._seen.faults)
+        self.seen = see(self.text.toPlainText(), self._tree, self._taken, self._units)
+        self.text.show_faults(self.seen.faults)
         self._show_seen()
         if self._keeper is not None:
             self._keeper.keep(self.text.toPlainText())
-        count = len(self._seen.specs)
+        count = len(self.seen.specs)
         self.save_button.setText(f"Save {count} specs" if count > 1 else "Save")
-        return self._seen
+        return self.seen
 
     def save(self) -> None:
         """Put everything into the bar and close; or say in place why that cannot be."""
@@ -132,21 +123,19 @@ class SpecEditor(QDialog):
                 self._keeper.drop()
             self.accept()
 
-    def show_refusal(self, error: UserError) -> None:
-        """Say why the bar does not take it."""
-        self.banner.say(str(error), "error")
-
-    def clear_refusal(self) -> None:
-        """Take that back."""
-        self.banner.clear()
-
     def reject(self) -> None:
         """Close, after asking where words would be lost."""
         self.lines.commit()
         if not self.is_unsaved:
             self._leave(keep=False)
             return
-        self.question = _question(self, keeps=self._keeper is not None)
+        self.question = question_before_losing(
+            self,
+            title="Unsaved text",
+            text="Close without saving what you wrote?",
+            keep="&Keep writing",
+            later="Keep for &later" if self._keeper is not None else "",
+        )
         self.question.finished.connect(self._on_answered)
         self.question.open()
 
@@ -193,10 +182,10 @@ class SpecEditor(QDialog):
     def _on_lines(self, rows: Sequence[LineRow]) -> None:
         text = self.text.toPlainText()
         lines = texts_of(rows, text.split("\n"))
-        self._rewrite(with_lines(text, self._seen.at(self.text.line), lines))
+        self._rewrite(with_lines(text, self.seen.at(self.text.line), lines))
 
     def _on_renamed(self, name: str) -> None:
-        spec = self._seen.at(self.text.line)
+        spec = self.seen.at(self.text.line)
         self._rewrite(with_name(self.text.toPlainText(), spec, name))
 
     def _rewrite(self, text: str) -> None:
@@ -228,8 +217,8 @@ class SpecEditor(QDialog):
             self._show_seen()
 
     def _show_seen(self) -> None:
-        self.panel.show_seen(self._seen, self.text.line)
-        self.lines.show_spec(self._seen.at(self.text.line))
+        self.panel.show_seen(self.seen, self.text.line)
+        self.lines.show_spec(self.seen.at(self.text.line))
 
     def _apply(self, fix: Fix) -> None:
         self.text.apply_fix(fix)
@@ -280,25 +269,19 @@ class SpecEditor(QDialog):
         splitter.setSizes([600, 320])
         self._left.setMinimumWidth(240)
         self.panel.setMinimumWidth(220)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(WIDE, PAD, WIDE, PAD)
-        column.setSpacing(UNIT + HALF)
-        column.addWidget(text_label(self._draft.title, TypeSize.SUBTITLE, wrap=True))
-        top = QHBoxLayout()
-        top.setSpacing(HALF)
-        top.addWidget(self.views)
-        top.addStretch(1)
-        top.addWidget(self.undo_button)
-        top.addWidget(self.redo_button)
-        column.addLayout(top)
-        column.addWidget(splitter, 1)
-        column.addWidget(self.banner)
-        column.addLayout(self._buttons())
+        column_of(
+            text_label(self._draft.title, TypeSize.SUBTITLE, wrap=True),
+            row_of(self.views, SPRING, self.undo_button, self.redo_button, gap=HALF),
+            wide(splitter),
+            self.banner,
+            self._buttons(),
+            on=self,
+            margins=DIALOG,
+            gap=UNIT + HALF,
+        )
 
     def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addStretch(1)
+        row = row_of(SPRING)
         cancel = button("Cancel", self.reject)
         for each in (cancel, self.save_button):
             each.setAutoDefault(False)
@@ -309,25 +292,6 @@ class SpecEditor(QDialog):
 def _taken_names(snapshot: Snapshot, apart_from: Spec | None) -> frozenset[str]:
     names = {folded(spec.name) for spec in snapshot.all_specs}
     return frozenset(names - ({folded(apart_from.name)} if apart_from else set()))
-
-
-def _question(parent: QWidget, *, keeps: bool) -> QMessageBox:
-    question = QMessageBox(parent)
-    question.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    question.setWindowTitle("Unsaved text")
-    question.setText("Close without saving what you wrote?")
-    tones = current_tones()
-    ratio = parent.devicePixelRatioF()
-    question.setIconPixmap(
-        pixmap("warning", colour=tones.warning, size=32, ratio=ratio, paper=tones.window)
-    )
-    question.addButton("&Discard", QMessageBox.ButtonRole.DestructiveRole)
-    if keeps:
-        question.addButton("Keep for &later", QMessageBox.ButtonRole.AcceptRole)
-    keep = question.addButton("&Keep writing", QMessageBox.ButtonRole.RejectRole)
-    question.setDefaultButton(keep)
-    question.setEscapeButton(keep)
-    return question
 
 
 Replace = Callable[[Spec, SpecEditor, Sequence[Spec]], bool]

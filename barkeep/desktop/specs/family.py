@@ -10,12 +10,20 @@ from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
-from barkeep.desktop.widgets.details import add_heading, selectable
-from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
+from barkeep.desktop.widgets.details import add_heading
+from barkeep.desktop.widgets.labels import (
+    Link,
+    LinkLabel,
+    PictureLabel,
+    caption,
+    copyable,
+    text_label,
+)
+from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.comparison import FigureRow, RiffComparison, compare, figure_rows
 from barkeep.domain.phrases import folded
-from barkeep.domain.specs.riffs import Change, Version, family
+from barkeep.domain.specs.riffs import Change, family
 from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.trials import Trial, mean_scores, show_scores, winner
@@ -152,7 +160,7 @@ def version_rows(spec: Spec, snapshot: Snapshot) -> tuple[VersionRow, ...]:
             goes_on=_goes_on(depths, number),
             is_this=version.spec.name == spec.name,
             has_won=won is not None and version.spec.id == won,
-            trials=_trials_in_brief(version, snapshot),
+            trials=in_brief(trials_of(version.spec, snapshot)),
         )
         for number, version in enumerate(versions)
     )
@@ -209,10 +217,6 @@ def _goes_on(depths: Sequence[int], number: int) -> tuple[bool, ...]:
     return tuple(found)
 
 
-def _trials_in_brief(version: Version, snapshot: Snapshot) -> str:
-    return in_brief(trials_of(version.spec, snapshot))
-
-
 def _trial_row(trial: Trial) -> TrialRow:
     tasters = spoken_list(trial.tasters, "and")
     return TrialRow(
@@ -242,9 +246,7 @@ class FamilySection(QWidget):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(HALF)
+        column = column_of(on=self, gap=HALF)
         if beside is not None:
             add_heading(column, "Beside its parent")
             _add_beside(column, name, beside, self.followed.emit)
@@ -262,7 +264,7 @@ def _add_beside(
 ) -> None:
     if not beside.pairs:
         words = f"{beside.parent} is no longer in the book: there is nothing to set it beside."
-        column.addWidget(selectable(text_label(words, quiet=True, wrap=True)))
+        column.addWidget(copyable(words, quiet=True))
         return
     lines = _columns(2)
     parent = LinkLabel([Link(beside.parent, beside.parent)])
@@ -285,9 +287,7 @@ def _add_pair(grid: QGridLayout, number: int, row: PairRow) -> None:
     mark.setAccessibleName(row.in_words)
     grid.addWidget(mark, number, 0, TOP | Qt.AlignmentFlag.AlignHCenter)
     grid.addWidget(_side(row.before), number, 1, TOP)
-    after = QVBoxLayout()
-    after.setSpacing(0)
-    after.addWidget(_side(row.after, strong=bool(row.word)))
+    after = column_of(_side(row.after, strong=bool(row.word)), gap=0)
     if row.word:
         after.addWidget(text_label(row.word, TypeSize.CAPTION, quiet=True, wrap=True))
     after.addStretch(1)
@@ -299,40 +299,33 @@ def _side(words: str, *, strong: bool = False) -> QLabel:
         nothing = text_label(NOTHING, quiet=True)
         nothing.setAccessibleName("Nothing")
         return nothing
-    return selectable(text_label(words, TypeSize.STRONG if strong else TypeSize.BODY, wrap=True))
+    return copyable(words, TypeSize.STRONG if strong else TypeSize.BODY)
 
 
 def _add_figure(grid: QGridLayout, number: int, row: FigureRow) -> None:
     grid.addWidget(text_label(row.label, quiet=True, wrap=True), number, 0, TOP)
     for place, words in enumerate((row.before, row.after), 1):
-        grid.addWidget(selectable(text_label(words, wrap=True)), number, place, TOP)
+        grid.addWidget(copyable(words), number, place, TOP)
     same = NO_CHANGE if row.before == row.after else ""
-    change = text_label(row.change or same, TypeSize.BODY, quiet=not row.change, wrap=True)
-    if row.change:
-        change = text_label(row.change, TypeSize.STRONG, wrap=True)
-    grid.addWidget(selectable(change), number, 3, TOP)
+    size = TypeSize.STRONG if row.change else TypeSize.BODY
+    grid.addWidget(copyable(row.change or same, size, quiet=not row.change), number, 3, TOP)
 
 
 def _version(row: VersionRow, follow: Callable[[str], object]) -> QHBoxLayout:
     name: QLabel
     if row.is_this:
-        name = selectable(text_label(row.name, TypeSize.STRONG, wrap=True))
+        name = copyable(row.name, TypeSize.STRONG)
     else:
         name = LinkLabel([Link(row.name, row.name)])
         name.followed.connect(follow)
-    words = QVBoxLayout()
-    words.setSpacing(0)
-    words.setContentsMargins(0, HALF, 0, HALF)
-    head = QHBoxLayout()
-    head.setSpacing(UNIT)
-    head.addWidget(name, 1)
+    head = row_of(wide(name))
     if row.has_won:
         head.addWidget(PictureLabel("check", 16, "ready", "Won"), 0, TOP)
         head.addWidget(text_label("Won", TypeSize.STRONG), 0, TOP)
-    words.addLayout(head)
+    words = column_of(head, margins=(0, HALF, 0, HALF), gap=0)
     said = "; ".join(each for each in ("This one" * row.is_this, row.trials) if each)
     if said:
-        words.addWidget(selectable(text_label(said, TypeSize.CAPTION, quiet=True, wrap=True)))
+        words.addWidget(caption(said))
     across = QHBoxLayout()
     across.setSpacing(0)
     if row.goes_on:

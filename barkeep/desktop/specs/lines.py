@@ -8,15 +8,7 @@ from difflib import SequenceMatcher
 from functools import partial
 from typing import Any
 
-from PySide6.QtCore import (
-    QAbstractItemModel,
-    QMimeData,
-    QModelIndex,
-    QObject,
-    Qt,
-    QTimer,
-    Signal,
-)
+from PySide6.QtCore import QAbstractItemModel, QMimeData, QModelIndex, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QAbstractItemDelegate,
@@ -26,19 +18,18 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QStyleOptionViewItem,
     QTableView,
-    QVBoxLayout,
     QWidget,
 )
 
-from barkeep.desktop.look.metrics import HALF, UNIT
-from barkeep.desktop.screens.list_stack import prepare_view
+from barkeep.desktop.look.metrics import HALF
+from barkeep.desktop.screens.list_stack import prepare_view, set_widths
 from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion, ingredient_names
 from barkeep.desktop.screens.row_table import Column, RowTable
 from barkeep.desktop.specs.reading import SeenSpec
 from barkeep.desktop.widgets.buttons import button
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, Index, RowDelegate
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import Card, column_of, wide
 from barkeep.domain.amounts.rounding import Style
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
@@ -206,10 +197,10 @@ class LineTable(RowTable[LineRow]):
 
     def show_rows(self, rows: Sequence[LineRow]) -> None:
         """Show these; where there are as many as before, no editor and no choice is disturbed."""
-        if len(rows) != len(self._rows):
+        if len(rows) != len(self.rows):
             super().show_rows(rows)
-        elif tuple(rows) != self._rows:
-            self._rows = tuple(rows)
+        elif tuple(rows) != self.rows:
+            self.rows = tuple(rows)
             last = self.index(len(rows) - 1, self.columnCount() - 1)
             self.dataChanged.emit(self.index(0, 0), last)
 
@@ -224,7 +215,7 @@ class LineTable(RowTable[LineRow]):
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if not index.isValid():
             return None
-        row, column = self._rows[index.row()], index.column()
+        row, column = self.rows[index.row()], index.column()
         match role:
             case Qt.ItemDataRole.DisplayRole | Qt.ItemDataRole.EditRole:
                 return self.columns[column].text(row)
@@ -243,7 +234,7 @@ class LineTable(RowTable[LineRow]):
         return None
 
     def setData(self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole) -> bool:
-        row, column = self._rows[index.row()], index.column()
+        row, column = self.rows[index.row()], index.column()
         if role == Qt.ItemDataRole.CheckStateRole and column in _TICKS:
             fields = _with_value(row.fields, column, Qt.CheckState(value) == _CHECKED)
         elif role == Qt.ItemDataRole.EditRole and column in _WORDS:
@@ -253,7 +244,7 @@ class LineTable(RowTable[LineRow]):
         if fields != row.fields:
             changed = replace(row, fields=fields)
             place = index.row()
-            self._rows = (*self._rows[:place], changed, *self._rows[place + 1 :])
+            self.rows = (*self.rows[:place], changed, *self.rows[place + 1 :])
             self.dataChanged.emit(index, index)
             self.edited.emit()
         return True
@@ -277,7 +268,7 @@ class LineTable(RowTable[LineRow]):
         if action != Qt.DropAction.MoveAction or not data.hasFormat(_DRAGGED):
             return False
         source = int(bytes(data.data(_DRAGGED).data()))
-        before = row if row >= 0 else parent.row() if parent.isValid() else len(self._rows)
+        before = row if row >= 0 else parent.row() if parent.isValid() else len(self.rows)
         self.moved.emit(source, before - 1 if before > source else before)
         return True
 
@@ -462,14 +453,14 @@ class LinesView(QWidget):
         self.up_button.setToolTip("Move the line up (Alt+Up)")
         self.down_button.setToolTip("Move the line down (Alt+Down)")
         buttons.addStretch(1)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(UNIT)
-        column.addWidget(self.name_field)
-        column.addWidget(Card(self.view), 1)
-        column.addLayout(buttons)
         hint = "Method, glass, notes and further specs are in the text."
-        column.addWidget(text_label(hint, quiet=True, wrap=True))
+        column_of(
+            self.name_field,
+            wide(Card(self.view)),
+            buttons,
+            text_label(hint, quiet=True, wrap=True),
+            on=self,
+        )
 
 
 class _CompletingDelegate(RowDelegate):
@@ -536,8 +527,7 @@ def _prepare(view: QTableView, snapshot: Snapshot) -> None:
     header.setStretchLastSection(False)
     header.setMinimumSectionSize(40)
     header.setSectionResizeMode(INGREDIENT, QHeaderView.ResizeMode.Stretch)
-    for column, width in COLUMN_WIDTHS.items():
-        view.setColumnWidth(column, width)
+    set_widths(view, COLUMN_WIDTHS)
     own = (each.name for each in snapshot.settings.measures)
     units = [Suggestion(each, each, each) for each in (*UNITS, *own)]
     for column, name, offered in (

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QWidget
 
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import AnalysisView, CautionRow, before_you_pour
@@ -15,8 +15,9 @@ from barkeep.desktop.drink.words import duty, line_state, reason, written
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.rows import SpecRow, origin, technique_in_words
 from barkeep.desktop.widgets.buttons import button
-from barkeep.desktop.widgets.details import add_heading, grid_of_rows, selectable
-from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
+from barkeep.desktop.widgets.details import add_heading, add_noted, grid_of_rows, in_pairs
+from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, caption, copyable
+from barkeep.desktop.widgets.layouts import column_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.pouring.assessment import LineAnswer
@@ -65,28 +66,25 @@ class SpecPage(QWidget):
     ) -> None:
         super().__init__(parent)
         self._tree = tree
-        self.correction = selectable(text_label("", wrap=True))
+        self.correction = copyable("")
         self.correction.hide()
-        self._column = QVBoxLayout(self)
-        self._column.setContentsMargins(PAD, PAD, PAD, PAD)
-        self._column.setSpacing(HALF)
+        self._column = column_of(on=self, margins=PAD, gap=HALF)
         spec = row.spec
         self._add_head(spec, known)
         self._add_verdict(row.drink)
         if view is not None:
-            self._column.addWidget(selectable(text_label(view.brief, quiet=True, wrap=True)))
+            self._column.addWidget(copyable(view.brief, quiet=True))
         self._add_lines(spec, lines, row.drink)
         if amounts_note:
-            note = text_label(amounts_note, TypeSize.CAPTION, quiet=True, wrap=True)
-            self._column.addWidget(selectable(note))
+            self._column.addWidget(caption(amounts_note))
         self._column.addWidget(self.correction)
         self._add_cautions(before_you_pour(row.drink, view))
         for heading, words in (("Method", spec.method), ("Notes", spec.notes)):
             if words:
-                self._add_heading(heading)
-                self._column.addWidget(selectable(text_label(words, wrap=True)))
+                add_heading(self._column, heading)
+                self._column.addWidget(copyable(words))
         if view is not None:
-            self._add_heading("What it comes to")
+            add_heading(self._column, "What it comes to")
             self._column.addWidget(analysis)
             analysis.show_view(view)
             analysis.show()
@@ -103,14 +101,13 @@ class SpecPage(QWidget):
         self.correction.setVisible(bool(words))
 
     def _add_head(self, spec: Spec, known: frozenset[str]) -> None:
-        self._column.addWidget(selectable(text_label(spec.name, TypeSize.TITLE, wrap=True)))
+        self._column.addWidget(copyable(spec.name, TypeSize.TITLE))
         facts = (technique_in_words(spec), spec.glass, _ice(spec))
         said = " · ".join(each for each in facts if each)
         if said:
-            self._column.addWidget(selectable(text_label(said, quiet=True, wrap=True)))
+            self._column.addWidget(copyable(said, quiet=True))
         if spec.tags:
-            tags = text_label(f"Tags: {', '.join(spec.tags)}", quiet=True, wrap=True)
-            self._column.addWidget(selectable(tags))
+            self._column.addWidget(copyable(f"Tags: {', '.join(spec.tags)}", quiet=True))
         if spec.riff_of:
             there = spec.riff_of in known
             original = Link(spec.riff_of, spec.riff_of) if there else spec.riff_of
@@ -123,10 +120,10 @@ class SpecPage(QWidget):
         self._column.addWidget(VerdictBadge(drink.verdict), 0, Qt.AlignmentFlag.AlignLeft)
         said = _serves(drink, self._tree)
         if said:
-            self._column.addWidget(selectable(text_label(said, quiet=True, wrap=True)))
+            self._column.addWidget(copyable(said, quiet=True))
 
     def _add_lines(self, spec: Spec, shown: Sequence[ShownLine], drink: Drink | None) -> None:
-        self._add_heading("What goes in")
+        add_heading(self._column, "What goes in")
         grid = grid_of_rows()
         answers: Sequence[LineAnswer | None] = drink.lines if drink else [None] * len(spec.lines)
         for number, (line, answer) in enumerate(zip(spec.lines, answers, strict=True)):
@@ -141,52 +138,35 @@ class SpecPage(QWidget):
         shown: ShownLine,
         answer: LineAnswer | None,
     ) -> None:
-        words = QVBoxLayout()
-        words.setSpacing(2)
         parts = line_parts(line, self._tree[line.ingredient], shown.text)
         label = self._linked(parts, self.ingredient_followed.emit)
         asked = f"What stands in for {self._tree.in_sentence(line.ingredient)}?"
         label.setToolTip(f"{written(shown)}\n{asked}" if shown.written else asked)
         label.setAccessibleDescription(written(shown))
-        words.addWidget(label)
-        if answer is not None:
-            note = text_label(reason(answer), TypeSize.CAPTION, quiet=True, wrap=True)
-            words.addWidget(selectable(note))
-            state = line_state(answer)
-            picture = PictureLabel(state.picture, 16, state.tone, state.word)
-            grid.addWidget(picture, number, 0, Qt.AlignmentFlag.AlignTop)
-        grid.addLayout(words, number, 1)
+        if answer is None:
+            add_noted(grid, number, label)
+            return
+        state = line_state(answer)
+        picture = PictureLabel(state.picture, 16, state.tone, state.word)
+        add_noted(grid, number, label, reason(answer), beside=picture)
 
     def _add_source(self, spec: Spec) -> None:
-        self._add_heading("Origin")
+        add_heading(self._column, "Origin")
         for words in _source(spec):
-            self._column.addWidget(selectable(text_label(words, wrap=True)))
+            self._column.addWidget(copyable(words))
 
     def _add_cautions(self, cautions: Sequence[CautionRow]) -> None:
         if not cautions:
             return
-        self._add_heading("Before you pour")
+        add_heading(self._column, "Before you pour")
         grid = grid_of_rows()
         for number, caution in enumerate(cautions):
-            top = Qt.AlignmentFlag.AlignTop
             picture = PictureLabel("warning", 16, caution.tone, caution.meaning)
-            grid.addWidget(picture, number, 0, top)
-            words = QVBoxLayout()
-            words.setSpacing(2)
-            words.addWidget(selectable(text_label(caution.text, wrap=True)))
-            if caution.source:
-                note = text_label(caution.source, TypeSize.CAPTION, quiet=True, wrap=True)
-                words.addWidget(selectable(note))
-            grid.addLayout(words, number, 1)
+            add_noted(grid, number, copyable(caution.text), caution.source, beside=picture)
         self._column.addLayout(grid)
-
-    def _add_heading(self, heading: str) -> None:
-        add_heading(self._column, heading)
 
     def _add_buttons(self, acts: SpecActs) -> None:
         self._column.addSpacing(PAD)
-        grid = QGridLayout()
-        grid.setSpacing(UNIT)
         wanted = (
             ("Show in Tonight", acts.show_tonight),
             ("Edit…", acts.edit),
@@ -194,8 +174,7 @@ class SpecPage(QWidget):
             ("Remove", acts.remove),
         )
         offered = [button(words, act) for words, act in wanted if act is not None]
-        for place, each in enumerate(offered):
-            grid.addWidget(each, place // 2, place % 2)
+        grid = in_pairs(offered)
         grid.setColumnStretch(2, 1)
         self._column.addLayout(grid)
 

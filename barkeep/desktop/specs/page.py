@@ -19,8 +19,9 @@ from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.drink.words import ANY_BASE, kinds_by_name
 from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.background import Background
-from barkeep.desktop.screens.context import ScreenContext
+from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
 from barkeep.desktop.specs.editor import SpecEditor, SpecWriting
@@ -31,7 +32,6 @@ from barkeep.desktop.specs.trials import TrialActs, TrialDialog, TrialsSection, 
 from barkeep.desktop.widgets.buttons import offer_choices, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import VerdictDelegate
-from barkeep.desktop.widgets.details import show_page
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Snapshot
@@ -349,7 +349,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         if not page.isAncestorOf(self._analysis):
             self._analysis.hide()
             self._analysis.setParent(self)  # or it would go with the old page
-        show_page(self.detail, page)
+        self.detail.show_page(page)
         self.detail.verticalScrollBar().setValue(0)
 
     def _chosen(self) -> Spec | None:
@@ -410,31 +410,20 @@ class SpecsScreen(TableScreen[SpecRow]):
         self.add_filter(self.bases)
 
     def _prepare_actions(self) -> None:
-        for words, keys, picture, act in (
-            ("&New spec…", Keys.New, "add", self.write_new),
-            ("&Edit spec…", "Ctrl+E", "specs", self.edit_current),
-            ("R&iff…", "Ctrl+R", "stand-ins", self.riff_current),
+        self.list_actions(
             (
-                "&Remove spec",
-                Keys.Delete,
-                "remove",
-                self.remove_current,
-            ),
-            ("Show in &Tonight", "Ctrl+T", "tonight", self.show_tonight),
-            ("&Batch…", "Ctrl+B", "pour", self.batch_current),
-            ("On &camera", "F8", "shoots", self.show_on_camera),
-        ):
-            action = self.new_action(words, act, keys, picture=picture)
-            self.add_bar_action(action)
-            if act != self.write_new:
-                self.of_a_row.append(action)
-        self.offer_actions()
+                ("&New spec…", Keys.New, "add", self.write_new, False),
+                ("&Edit spec…", "Ctrl+E", "specs", self.edit_current, True),
+                ("R&iff…", "Ctrl+R", "stand-ins", self.riff_current, True),
+                ("&Remove spec", Keys.Delete, "remove", self.remove_current, True),
+                ("Show in &Tonight", "Ctrl+T", "tonight", self.show_tonight, True),
+                ("&Batch…", "Ctrl+B", "pour", self.batch_current, True),
+                ("On &camera", "F8", "shoots", self.show_on_camera, True),
+            )
+        )
 
     def _prepare_view(self) -> None:
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
-        for column, width in enumerate(COLUMN_WIDTHS):
-            self.view.setColumnWidth(column, width)
+        set_widths(self.view, COLUMN_WIDTHS)
         sort_by(self.view, 0)
         on_activated(self.view, self.edit_current)
-        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
-        self.view.addActions(self.bar_actions)

@@ -6,22 +6,16 @@ from collections.abc import Callable, Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import (
-    QFrame,
-    QGridLayout,
-    QPushButton,
-    QScrollArea,
-    QSizePolicy,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QGridLayout, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import AnalysisView, before_you_pour
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.reading import Fault, Fix, Seen, SeenLine, SeenSpec
 from barkeep.desktop.widgets.chips import FlowLayout
+from barkeep.desktop.widgets.details import ScrolledPage
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import SPRING, column_of
 from barkeep.domain.amounts.amount import show_range
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -41,7 +35,7 @@ SURE = 0.9
 MOST_SPECS = 40
 
 
-class ReadingPanel(QScrollArea):
+class ReadingPanel(ScrolledPage):
     """`fix_chosen` carries a `Fix`; `line_chosen` a line number to go to."""
 
     fix_chosen = Signal(object)
@@ -54,33 +48,20 @@ class ReadingPanel(QScrollArea):
         units: BarUnits = US_UNITS,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(parent)
+        super().__init__("How the text is understood", parent=parent)
         self._tree, self._view_of, self._units = tree, view_of, units
         self.fix_buttons: list[QPushButton] = []
-        self.setAccessibleName("How the text is understood")
-        self.setWidgetResizable(True)
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.viewport().setAutoFillBackground(False)
         self._page = QWidget()
         self._analysis = _AnalysisBlock()
         holder = QWidget()
-        self._column = QVBoxLayout(holder)
-        self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.setSpacing(0)
-        self._column.addWidget(self._page)
-        self._column.addWidget(self._analysis)
-        self._column.addStretch(1)
-        self.setWidget(holder)
-        holder.setAutoFillBackground(False)  # a scroll area fills what it is given
+        self._column = column_of(self._page, self._analysis, SPRING, on=holder, gap=0)
+        self.show_page(holder)
 
     def show_seen(self, seen: Seen, line: int) -> None:
         """Show the spec in which `line` stands in full, the others in a line each."""
         self.fix_buttons = []
         page = QWidget()
-        column = QVBoxLayout(page)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(UNIT)
+        column = column_of(on=page, margins=PAD)
         current = seen.at(line)
         if current is None:
             self._add_how_to(column)
@@ -138,10 +119,7 @@ class ReadingPanel(QScrollArea):
         label.followed.connect(lambda line: self.line_chosen.emit(int(line)))
         self._add_row(grid, PictureLabel("error", 16, "danger", "Cannot be used"), label, "")
         if fault.fixes:
-            flow = FlowLayout()
-            flow.setSpacing(HALF)
-            for fix in fault.fixes:
-                flow.addWidget(self._fix_button(fix))
+            flow = FlowLayout(map(self._fix_button, fault.fixes), HALF)
             grid.addLayout(flow, grid.rowCount(), 1)
 
     def _fix_button(self, fix: Fix) -> QPushButton:
@@ -160,9 +138,7 @@ class ReadingPanel(QScrollArea):
     def _add_row(self, grid: QGridLayout, picture: PictureLabel, words: QWidget, note: str) -> None:
         row = grid.rowCount()
         grid.addWidget(picture, row, 0, Qt.AlignmentFlag.AlignTop)
-        holder = QVBoxLayout()
-        holder.setSpacing(1)
-        holder.addWidget(words)
+        holder = column_of(words, gap=1)
         if note:
             holder.addWidget(text_label(note, TypeSize.CAPTION, quiet=True, wrap=True))
         grid.addLayout(holder, row, 1)
@@ -193,14 +169,16 @@ class _AnalysisBlock(QWidget):
         self._warned = text_label("Before you pour", TypeSize.STRONG)
         self._cautions = text_label("", wrap=True)
         self._cautions.setContentsMargins(0, 0, 0, UNIT)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(PAD, 0, PAD, PAD)
-        column.setSpacing(HALF)
-        for each in (self._warned, self._cautions):
-            column.addWidget(each)
-        column.addWidget(text_label("What it comes to", TypeSize.STRONG))
-        column.addWidget(self._brief)
-        column.addWidget(self._panel)
+        column_of(
+            self._warned,
+            self._cautions,
+            text_label("What it comes to", TypeSize.STRONG),
+            self._brief,
+            self._panel,
+            on=self,
+            margins=(PAD, 0, PAD, PAD),
+            gap=HALF,
+        )
         self.hide()
 
     def show_view(self, view: AnalysisView | None) -> None:

@@ -5,14 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QCheckBox,
-    QHBoxLayout,
     QHeaderView,
     QLineEdit,
     QPlainTextEdit,
@@ -23,6 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.screens.form_dialog import FormDialog
@@ -30,16 +29,13 @@ from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.specs.family import TrialRow, in_brief
 from barkeep.desktop.widgets.buttons import button, day_field, day_in
 from barkeep.desktop.widgets.chips import FlowLayout
-from barkeep.desktop.widgets.details import add_heading, selectable
-from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.details import add_heading
+from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, selectable, text_label
+from barkeep.desktop.widgets.layouts import column_of, row_of
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, read_score_value, show_score
 from barkeep.errors import InvalidField, UnknownName, UserError
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-
 
 Cell = tuple[int, int]
 """Taster and scale, each counted from 0."""
@@ -54,7 +50,8 @@ class ScoreGrid(QTableWidget):
 
     def __init__(self, scales: Sequence[str], parent: QWidget | None = None) -> None:
         super().__init__(0, len(scales), parent)
-        self._tasters: tuple[str, ...] = ()
+        self.tasters: tuple[str, ...] = ()
+        """Who has a row."""
         self.setHorizontalHeaderLabels(list(scales))
         self.setTabKeyNavigation(False)
         triggers = QAbstractItemView.EditTrigger
@@ -74,15 +71,10 @@ class ScoreGrid(QTableWidget):
         down.setDefaultSectionSize(self.fontMetrics().height() + 2 * UNIT + 6)
         down.setMaximumWidth(NAME_WIDTH)
 
-    @property
-    def tasters(self) -> tuple[str, ...]:
-        """Who has a row."""
-        return self._tasters
-
     def show_tasters(self, tasters: Sequence[str]) -> None:
         """Give each a row; what was typed stays in its place, whatever its taster is called."""
         before = self.rowCount()
-        self._tasters = tuple(tasters)
+        self.tasters = tuple(tasters)
         self.setRowCount(len(tasters))
         for row, taster in enumerate(tasters):
             header = QTableWidgetItem(self._shortened(taster))
@@ -210,16 +202,14 @@ class TrialDialog(FormDialog):
         self.tasters.setPlaceholderText("Such as Wren, Osk")
         self.tasters.textChanged.connect(self._show_tasters)
         self.add_field(TASTERS, "&Tasters", self.tasters, hint=TASTERS_HINT)
-        self.add_field(SCORES, "&Scores", self.scores, hint=SCORES_HINT)
+        self.add_field(SCORES, "&Scores", self.scores, hint=SCORES_HINT, tall=True)
         self.scores.itemChanged.connect(lambda _item: self.forgive(SCORES))
         self.changed.setPlaceholderText("Since the last trial, such as less lemon")
         self.add_field(CHANGED, "What was &changed", self.changed)
         self.notes.setTabChangesFocus(True)
         self.notes.setFixedHeight(NOTES_LINES * self.notes.fontMetrics().lineSpacing() + 20)
-        self.add_field(NOTES, "&Notes", self.notes)
+        self.add_field(NOTES, "&Notes", self.notes, tall=True)
         self.add_field(WON, "Won", self.won, hint=WON_HINT)
-        for name in (SCORES, NOTES):
-            self.fields[name].label.setMinimumHeight(self.changed.sizeHint().height())
         self.won.setAccessibleName("This version is settled on")
 
     def _fill_scores(self) -> None:
@@ -280,12 +270,10 @@ class TrialsSection(QWidget):
         super().__init__(parent)
         self._acts = acts
         self._blocks: list[_TrialBlock] = []
-        self._column = QVBoxLayout(self)
-        self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.setSpacing(HALF)
+        self._column = column_of(on=self, gap=HALF)
         add_heading(self._column, "Trials")
         words = in_brief([row.trial for row in rows]) or NO_TRIALS
-        self._column.addWidget(selectable(text_label(words, quiet=True, wrap=True)))
+        self._column.addWidget(copyable(words, quiet=True))
         self._rows = QVBoxLayout()
         self._rows.setSpacing(HALF)
         self._column.addLayout(self._rows)
@@ -295,12 +283,8 @@ class TrialsSection(QWidget):
         self.more_button = button(f"Show all {len(rows)} trials", self.show_all)
         self.more_button.setVisible(bool(self._older))
         self.add_button = button("Add a trial…", acts.add)
-        buttons = FlowLayout()
-        buttons.setSpacing(UNIT)
-        for each in (self.add_button, self.more_button):
-            buttons.addWidget(each)
         self._column.addSpacing(UNIT)
-        self._column.addLayout(buttons)
+        self._column.addLayout(FlowLayout((self.add_button, self.more_button)))
 
     def show_all(self) -> None:
         """Show the older ones too, and go on from the first of them."""
@@ -325,30 +309,20 @@ class TrialsSection(QWidget):
 class _TrialBlock(QWidget):
     def __init__(self, row: TrialRow, acts: TrialActs) -> None:
         super().__init__()
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, UNIT, 0, 0)
-        column.setSpacing(2)
-        head = QHBoxLayout()
-        head.setSpacing(UNIT)
-        head.addWidget(selectable(text_label(row.on, TypeSize.STRONG)))
+        head = row_of(selectable(text_label(row.on, TypeSize.STRONG)))
         if row.trial.won:
             head.addWidget(PictureLabel("check", 16, "ready", "Won"))
             head.addWidget(text_label("Won", TypeSize.STRONG))
         head.addStretch(1)
-        column.addLayout(head)
+        column = column_of(head, on=self, margins=(0, UNIT, 0, 0), gap=2)
         for words in (row.scores, row.changed, row.notes):
             if words:
-                column.addWidget(selectable(text_label(words, wrap=True)))
+                column.addWidget(copyable(words))
         if row.tasters:
-            quiet = text_label(row.tasters, TypeSize.CAPTION, quiet=True, wrap=True)
-            column.addWidget(selectable(quiet))
+            column.addWidget(caption(row.tasters))
         self.buttons = tuple(_buttons(row, acts))
-        across = FlowLayout()
-        across.setSpacing(UNIT)
-        for each in self.buttons:
-            across.addWidget(each)
         column.addSpacing(HALF)
-        column.addLayout(across)
+        column.addLayout(FlowLayout(self.buttons))
 
 
 def _buttons(row: TrialRow, acts: TrialActs) -> Sequence[QPushButton]:

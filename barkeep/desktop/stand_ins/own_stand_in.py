@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING, TypeVar
+from typing import TypeVar
 
 from PySide6.QtCore import QModelIndex, Signal
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from barkeep.application.bar import Bar
+from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.shelving import NeverOffered
 from barkeep.desktop.screens.form_dialog import FormDialog, read_number
-from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names
+from barkeep.desktop.screens.name_completion import NameCompleter, complete_with, ingredient_names
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.ticks import CheckGroup
 from barkeep.domain.ingredients.relations import Scope, StandIn
@@ -19,11 +21,6 @@ from barkeep.domain.phrases import folded
 from barkeep.domain.stand_ins.offers import FLOOR
 from barkeep.domain.stand_ins.words import SCOPE_WORDS, closeness_word
 from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
-
-if TYPE_CHECKING:
-    from barkeep.application.bar import Bar
-    from barkeep.application.done import Done
-
 
 T = TypeVar("T")
 
@@ -94,8 +91,7 @@ class OwnStandInDialog(FormDialog):
         self.add_field(RATIO, "&Ratio", self.edits[RATIO], "times as much")
         self.edits[RATIO].setToolTip(f"How much of it replaces one part of {wanted}")
         self.add_field(WHY, "&Why", self.edits[WHY])
-        self.add_field(SCOPE, "W&here", self.scopes)
-        self.fields[SCOPE].label.setMinimumHeight(self.edits[WHY].sizeHint().height())
+        self.add_field(SCOPE, "W&here", self.scopes, tall=True)
         self.scopes.ticked.connect(self._on_scope)
         word = self.unit_label(CLOSENESS)
         word.setMinimumWidth(word.sizeHint().width())  # the longest it ever says
@@ -105,8 +101,7 @@ class OwnStandInDialog(FormDialog):
     def _complete(self) -> None:
         edit = self.edits[OFFERED]
         completer = NameCompleter(ingredient_names(self._tree), self)
-        edit.setCompleter(completer)
-        completer.activated[QModelIndex].connect(self._on_completed)  # type: ignore[index]
+        complete_with(edit, completer, self._on_completed)
         edit.editingFinished.connect(self._on_offered_left)
         edit.textEdited.connect(lambda _text: self.banner.clear())
 

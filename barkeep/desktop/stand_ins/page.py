@@ -10,8 +10,8 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QCheckBox, QComboBox, QMenu, QPushButton, QWidget
 
-from barkeep.desktop.screens.context import ScreenContext
 from barkeep.desktop.screens.row_table import Column
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
 from barkeep.desktop.stand_ins.own_stand_in import OwnStandInDialog
 from barkeep.desktop.widgets.buttons import button, offer, offer_choices, primary_button

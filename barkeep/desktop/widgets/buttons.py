@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from datetime import date
 
-from PySide6.QtCore import QDate, Qt
+from PySide6.QtCore import QDate, QSize, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -18,8 +18,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.desktop.look.icons import icon_size, wear
-from barkeep.desktop.look.metrics import HALF
+from barkeep.desktop.look.icons import wear
+from barkeep.desktop.look.metrics import HALF, ICON
 
 
 def button(
@@ -29,8 +29,7 @@ def button(
     made = QPushButton(text)
     made.setAccessibleName(text.replace("&", ""))
     if picture is not None:
-        made.setIconSize(icon_size())
-        wear(made, picture)
+        _dress(made, picture)
     if on_click is not None:
         made.clicked.connect(lambda: on_click())
     return made
@@ -43,8 +42,7 @@ def primary_button(
     made = button(text, on_click)
     made.setProperty("primary", True)
     if picture is not None:
-        made.setIconSize(icon_size())
-        wear(made, picture, "on_accent")
+        _dress(made, picture, "on_accent")
     return made
 
 
@@ -56,12 +54,16 @@ def quiet_button(
     made.setProperty("quiet", True)
     made.setAccessibleName(name)
     made.setToolTip(name)
-    made.setIconSize(icon_size())
     made.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonIconOnly)
-    wear(made, picture)
+    _dress(made, picture)
     if on_click is not None:
         made.clicked.connect(lambda: on_click())
     return made
+
+
+def _dress(made: QAbstractButton, picture: str, tone: str = "") -> None:
+    made.setIconSize(QSize(ICON, ICON))
+    wear(made, picture, tone)
 
 
 def number_field(name: str, least: int, most: int, parent: QWidget | None = None) -> QSpinBox:

@@ -2,29 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import QMargins, QRect, QSize, Qt, Signal
-from PySide6.QtWidgets import (
-    QButtonGroup,
-    QHBoxLayout,
-    QLayout,
-    QLayoutItem,
-    QPushButton,
-    QSizePolicy,
-    QWidget,
-)
+from PySide6.QtWidgets import QButtonGroup, QLayout, QLayoutItem, QPushButton, QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import row_of
 
 
 class FlowLayout(QLayout):
     """As high as its width makes it; every item keeps its own size."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    def __init__(self, widgets: Iterable[QWidget] = (), gap: int = UNIT) -> None:
+        super().__init__()
         self._items: list[QLayoutItem] = []
+        self.setSpacing(gap)
+        for each in widgets:
+            self.addWidget(each)
         self.setContentsMargins(QMargins())
 
     def addItem(self, item: QLayoutItem) -> None:
@@ -101,11 +97,7 @@ class FilterChips(QWidget):
         self._group = QButtonGroup(self)
         self._group.setExclusive(True)
         self._buttons: dict[str, QPushButton] = {}
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(HALF)
-        row.addWidget(text_label(title, quiet=True))
-        row.addSpacing(UNIT - HALF)
+        row = row_of(text_label(title, quiet=True), UNIT - HALF, on=self, gap=HALF)
         for key, word, explanation in chips:
             row.addWidget(self._chip(title, key, word, explanation))
         self._buttons[choice].setChecked(True)

@@ -158,7 +158,8 @@ def drawn_ground(
     style = bare.widget.style() if bare.widget else QApplication.style()
     style.drawControl(QStyle.ControlElement.CE_ItemViewItem, bare, painter, bare.widget)
     if _begins_current_row(bare.widget, index):
-        painter.fillRect(QRect(option.rect.topLeft(), QSize(3, option.rect.height())), _accent())
+        mark = QRect(option.rect.topLeft(), QSize(3, option.rect.height()))
+        painter.fillRect(mark, QColor(current_tones().accent))
     return QRect(option.rect)
 
 
@@ -168,10 +169,6 @@ def _begins_current_row(view: QWidget | None, index: Index) -> bool:
         return False
     first = view.horizontalHeader().logicalIndexAt(0)
     return index.column() == first and view.currentIndex().row() == index.row()
-
-
-def _accent() -> QColor:
-    return QColor(current_tones().accent)
 
 
 def is_selected(option: QStyleOptionViewItem) -> bool:

@@ -7,19 +7,11 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import (
-    QFrame,
-    QGridLayout,
-    QHBoxLayout,
-    QLabel,
-    QScrollArea,
-    QSizePolicy,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, WIDE, TypeSize
-from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
+from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, text_label
+from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of
 
 
 def add_heading(column: QVBoxLayout, heading: str) -> None:
@@ -43,10 +35,23 @@ def grid_of_rows() -> QGridLayout:
     return grid
 
 
-def selectable(label: QLabel) -> QLabel:
-    """Let a label's words be marked and copied."""
-    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-    return label
+def add_noted(
+    grid: QGridLayout, number: int, words: QLabel, note: str = "", *, beside: QWidget | None = None
+) -> QVBoxLayout:
+    """One row of a grid: what stands at the left, words, and a smaller note below them.
+
+    With nothing at the left the words take the whole width. What is returned is
+    the column of the words, for what may follow the note.
+    """
+    column = column_of(words, gap=2)
+    if note:
+        column.addWidget(caption(note))
+    if beside is None:
+        grid.addLayout(column, number, 0, 1, 2)
+        return column
+    grid.addWidget(beside, number, 0, Qt.AlignmentFlag.AlignTop)
+    grid.addLayout(column, number, 1)
+    return column
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,17 +79,33 @@ class DetailSection:
     rows: tuple[DetailRow, ...]
 
 
-class DetailPanel(QScrollArea):
-    """Shows one thing at a time; `show_details` takes the place of what was there."""
+class ScrolledPage(QScrollArea):
+    """One page at a time on the ground of what it lies in, as wide as that and scrolled down."""
 
-    def __init__(self, name: str = "Details", parent: QWidget | None = None) -> None:
+    def __init__(self, name: str, least_width: int = 0, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setMinimumWidth(264)
+        self.setMinimumWidth(least_width)
         self.viewport().setAutoFillBackground(False)
+
+    def show_page(self, page: QWidget) -> None:
+        """Show another page; a link or button of the old one may be at work: it goes later."""
+        old = self.takeWidget()
+        if old is not None:
+            old.hide()
+            old.deleteLater()
+        self.setWidget(page)
+        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+
+
+class DetailPanel(ScrolledPage):
+    """Shows one thing at a time; `show_details` takes the place of what was there."""
+
+    def __init__(self, name: str = "Details", parent: QWidget | None = None) -> None:
+        super().__init__(name, 264, parent)
 
     def show_details(
         self,
@@ -97,12 +118,9 @@ class DetailPanel(QScrollArea):
     ) -> None:
         """Show one thing; `top` (a badge, a gauge) and `buttons` become the panel's own."""
         page = QWidget()
-        column = QVBoxLayout(page)
-        column.setContentsMargins(PAD, PAD, PAD, PAD)
-        column.setSpacing(HALF)
-        column.addWidget(_selectable(text_label(title, TypeSize.TITLE, wrap=True)))
+        column = column_of(copyable(title, TypeSize.TITLE), on=page, margins=PAD, gap=HALF)
         if subtitle:
-            column.addWidget(_selectable(text_label(subtitle, quiet=True, wrap=True)))
+            column.addWidget(copyable(subtitle, quiet=True))
         if top is not None:
             column.addSpacing(UNIT)
             column.addWidget(top, 0, Qt.AlignmentFlag.AlignLeft)
@@ -112,73 +130,36 @@ class DetailPanel(QScrollArea):
             column.addSpacing(PAD)
             column.addLayout(_button_rows(buttons))
         column.addStretch(1)
-        self.setWidget(page)
-        page.setAutoFillBackground(False)  # a scroll area fills what it is given
+        self.show_page(page)
         self.verticalScrollBar().setValue(0)
 
     def clear(self) -> None:
         """Show nothing."""
-        blank = QWidget()
-        self.setWidget(blank)
-        blank.setAutoFillBackground(False)
+        self.show_page(QWidget())
 
     def _add_section(self, column: QVBoxLayout, section: DetailSection) -> None:
-        column.addSpacing(WIDE - PAD + UNIT)
-        column.addWidget(text_label(section.heading, TypeSize.STRONG, wrap=True))
-        column.addWidget(_hair_line())
-        grid = QGridLayout()
-        grid.setContentsMargins(0, HALF, 0, 0)
-        grid.setHorizontalSpacing(UNIT + HALF)
-        grid.setVerticalSpacing(UNIT)
-        grid.setColumnStretch(1, 1)
+        add_heading(column, section.heading)
+        grid = grid_of_rows()
         for number, row in enumerate(section.rows):
             self._add_row(grid, number, row)
         column.addLayout(grid)
 
     def _add_row(self, grid: QGridLayout, number: int, row: DetailRow) -> None:
-        words = QVBoxLayout()
-        words.setSpacing(2)
-        text = _selectable(text_label(row.text, wrap=True))
+        text = copyable(row.text)
         text.setToolTip(row.tip)
         text.setAccessibleDescription(row.tip)
-        words.addWidget(text)
-        if row.note:
-            note = text_label(row.note, TypeSize.CAPTION, quiet=True, wrap=True)
-            words.addWidget(_selectable(note))
-        top = Qt.AlignmentFlag.AlignTop
-        if row.picture:
-            grid.addWidget(PictureLabel(row.picture, 16, row.tone, row.label), number, 0, top)
-            grid.addLayout(words, number, 1)
-        elif row.label:
-            label = text_label(row.label, quiet=True)
-            grid.addWidget(label, number, 0, top)
-            grid.addLayout(words, number, 1)
-        else:
-            grid.addLayout(words, number, 0, 1, 2)
+        drawn = PictureLabel(row.picture, 16, row.tone, row.label) if row.picture else None
+        label = drawn or (text_label(row.label, quiet=True) if row.label else None)
+        add_noted(grid, number, text, row.note, beside=label)
 
 
-def show_page(area: QScrollArea, page: QWidget) -> None:
-    """Show another page; a link or button of the old one may be at work just now: it goes later."""
-    old = area.takeWidget()
-    if old is not None:
-        old.hide()
-        old.deleteLater()
-    area.setWidget(page)
-    page.setAutoFillBackground(False)  # a scroll area fills what it is given
-
-
-def _selectable(label: QLabel) -> QLabel:
-    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-    label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
-    return label
-
-
-def _hair_line() -> QFrame:
-    line = QFrame()
-    line.setFrameShape(QFrame.Shape.HLine)
-    line.setFrameShadow(QFrame.Shadow.Plain)
-    line.setForegroundRole(QPalette.ColorRole.Mid)
-    return line
+def in_pairs(widgets: Sequence[QWidget]) -> QGridLayout:
+    """Two a row, one below the other: what is beside a list is narrow."""
+    grid = QGridLayout()
+    grid.setSpacing(UNIT)
+    for place, each in enumerate(widgets):
+        grid.addWidget(each, place // 2, place % 2)
+    return grid
 
 
 def _button_rows(buttons: Sequence[QWidget]) -> QVBoxLayout:
@@ -186,10 +167,6 @@ def _button_rows(buttons: Sequence[QWidget]) -> QVBoxLayout:
     column = QVBoxLayout()
     column.setSpacing(UNIT)
     for start in range(0, len(buttons), 2):
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        for each in buttons[start : start + 2]:
-            row.addWidget(each)
-        row.addStretch(1)
+        row = row_of(*buttons[start : start + 2], SPRING)
         column.addLayout(row)
     return column

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import SPRING, row_of
 
 PICTURE = 96
 
@@ -59,12 +60,7 @@ class EmptyState(QWidget):
             label.setAlignment(Qt.AlignmentFlag.AlignCenter)
             column.addWidget(label)
         column.addSpacing(UNIT)
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addStretch(1)
-        for each in self.buttons:
-            row.addWidget(each)
-        row.addStretch(1)
+        row = row_of(SPRING, *self.buttons, SPRING)
         column.addLayout(row)
         column.addStretch(3)
         column.setContentsMargins(PAD, PAD, PAD, PAD)

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, current_tones
+from barkeep.desktop.widgets.levels import draw_pointer
 
 HELD = (
     Qt.KeyboardModifier.ControlModifier
@@ -139,13 +140,8 @@ class KeyLegend(QWidget):
         self, painter: QPainter, place: QPoint, way: str, tone: str, marks: str, tones: Tones
     ) -> None:
         middle = QPointF(place.x() + HALF, place.y() + self._line_height() / 2)
-        draw_mark(
-            painter,
-            tip=middle + QPointF(0, 3 if way == "down" else -3),
-            way=way,
-            tone=tone,
-            tones=tones,
-        )
+        tip = middle + QPointF(0, 3 if way == "down" else -3)
+        draw_pointer(painter, tip, way, str(getattr(tones, tone)))
         self._draw_words(
             painter, left=place.x() + UNIT + HALF, top=place.y(), words=marks, tones=tones
         )
@@ -156,13 +152,3 @@ class KeyLegend(QWidget):
         painter.setPen(QColor(tones.muted))
         box = QRectF(left, top, self._advance(words) + HALF, self._line_height())
         painter.drawText(box, Qt.AlignmentFlag.AlignVCenter, words)
-
-
-def draw_mark(painter: QPainter, *, tip: QPointF, way: str, tone: str, tones: Tones) -> None:
-    """A small triangle whose tip touches a gauge from above or from below."""
-    rise = -6.0 if way == "down" else 6.0
-    painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(QColor(str(getattr(tones, tone))))
-    corners = (tip, tip + QPointF(-4.0, rise), tip + QPointF(4.0, rise))
-    painter.drawPolygon(QPolygonF(list(corners)))
-    painter.setBrush(Qt.BrushStyle.NoBrush)

@@ -28,6 +28,30 @@ def text_label(
     return label
 
 
+def selectable(label: QLabel) -> QLabel:
+    """Let a label's words be marked and copied."""
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    return label
+
+
+def copyable(text: str, size: TypeSize = TypeSize.BODY, *, quiet: bool = False) -> QLabel:
+    """Words that wrap, and can be marked and copied."""
+    return selectable(text_label(text, size, quiet=quiet, wrap=True))
+
+
+def caption(text: str = "") -> QLabel:
+    """A small quiet sentence, such as a note below another."""
+    return copyable(text, TypeSize.CAPTION, quiet=True)
+
+
+def in_danger(label: QLabel) -> QLabel:
+    """Give a label's words the colour of what is wrong."""
+    colours = label.palette()
+    colours.setColor(label.foregroundRole(), current_tones().danger)
+    label.setPalette(colours)
+    return label
+
+
 class ElidedLabel(QLabel):
     """One line that ends in an ellipsis where there is no room, and then has a tooltip."""
 

@@ -66,7 +66,7 @@ def share_at(rect: QRectF, point: QPointF) -> float:
         share = (place(0.0) - point.y()) / (place(0.0) - place(1.0))
     else:
         share = (point.x() - rect.left()) / rect.width()
-    return max(0.0, min(1.0, share))
+    return _held(share)
 
 
 def _draw_bottle(painter: QPainter, rect: QRectF, reading: LevelReading, tones: Tones) -> None:
@@ -98,11 +98,11 @@ def _draw_bottle(painter: QPainter, rect: QRectF, reading: LevelReading, tones: 
     painter.drawPath(outline)
     _draw_cap(painter, body, reading.sealed, tones)
     if reading.expected is not None:
-        _pointer(
+        draw_pointer(
             painter, QPointF(body.right() + 3, place(_held(reading.expected))), "left", tones.info
         )
     if reading.par is not None:
-        _pointer(
+        draw_pointer(
             painter,
             QPointF(body.left() - 3, place(_held(reading.par))),
             "right",
@@ -139,9 +139,11 @@ def _draw_gauge(painter: QPainter, rect: QRectF, reading: LevelReading, tones: T
     painter.setPen(QPen(QColor(tones.glass), 1))
     painter.drawPath(outline)
     if reading.expected is not None:
-        _pointer(painter, QPointF(place(reading.expected), trough.top() - 1), "down", tones.info)
+        draw_pointer(
+            painter, QPointF(place(reading.expected), trough.top() - 1), "down", tones.info
+        )
     if reading.par is not None:
-        _pointer(
+        draw_pointer(
             painter, QPointF(place(reading.par), trough.bottom() + 1), "up", _par(reading, tones)
         )
 
@@ -198,7 +200,8 @@ def _draw_cap(painter: QPainter, body: QRectF, sealed: bool, tones: Tones) -> No
     painter.setBrush(Qt.BrushStyle.NoBrush)
 
 
-def _pointer(painter: QPainter, tip: QPointF, way: str, colour: str) -> None:
+def draw_pointer(painter: QPainter, tip: QPointF, way: str, colour: str) -> None:
+    """A small triangle whose tip touches a level from above, below or beside."""
     long, half = 6.0, 4.0
     ends = {
         "left": ((long, -half), (long, half)),
@@ -248,7 +251,8 @@ class LevelGauge(QWidget):
 
     def __init__(self, parent: QWidget | None = None, *, editable: bool = False) -> None:
         super().__init__(parent)
-        self._reading = LevelReading(0.0)
+        self.reading = LevelReading(0.0)
+        """What is drawn."""
         self._editable = editable
         self.setAccessibleName("Level")
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
@@ -256,14 +260,9 @@ class LevelGauge(QWidget):
             self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
             self.setCursor(Qt.CursorShape.PointingHandCursor)
 
-    @property
-    def reading(self) -> LevelReading:
-        """What is drawn."""
-        return self._reading
-
     def show_reading(self, reading: LevelReading, words: str) -> None:
         """Draw a reading; `words` say the same: “Level 315 of 700 ml, 45 %”."""
-        self._reading = reading
+        self.reading = reading
         self.setAccessibleDescription(words)
         self.setToolTip(words)
         self.update()
@@ -277,7 +276,7 @@ class LevelGauge(QWidget):
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
         tones = current_tones()
-        draw_level(painter, self._drawn(), self._reading, tones)
+        draw_level(painter, self._drawn(), self.reading, tones)
         if self.hasFocus():
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             painter.setPen(QPen(QColor(tones.accent), 2))
@@ -297,7 +296,7 @@ class LevelGauge(QWidget):
         fine = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
         if key in _STEPS:
             step = _STEPS[key] * (HUNDREDTH / TENTH if fine else 1)
-            self._pick(self._reading.share + step)
+            self._pick(self.reading.share + step)
         else:
             self._pick(0.0 if key == Qt.Key.Key_Home else 1.0)
 
@@ -308,8 +307,8 @@ class LevelGauge(QWidget):
 
     def _pick(self, share: float) -> None:
         """Show the new share at once; whoever listens brings the words."""
-        held = round(max(0.0, min(1.0, share)), 2)
-        self._reading = replace(self._reading, share=held)
+        held = round(_held(share), 2)
+        self.reading = replace(self.reading, share=held)
         self.update()
         self.picked.emit(held)
 

@@ -7,18 +7,44 @@ from typing import Literal, Protocol
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, SignalInstance
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QEnterEvent, QKeyEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QSizePolicy, QWidget
+from PySide6.QtWidgets import QFrame, QMessageBox, QPushButton, QSizePolicy, QWidget
 
-from barkeep.desktop.look.icons import wear
-from barkeep.desktop.look.metrics import HALF, ICON, PAD, UNIT, WIDE
+from barkeep.desktop.look.icons import pixmap, wear
+from barkeep.desktop.look.metrics import HALF, ICON, PAD, UNIT, WIDE, set_style
+from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.widgets.buttons import quiet_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.layouts import Slot, row_of, wide
 
 
 def announce(widget: QWidget, text: str) -> None:
     """Have a screen reader speak `text`, where one is running."""
     if QAccessible.isActive():
         QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(widget, text))
+
+
+def question_before_losing(
+    parent: QWidget, *, title: str, text: str, keep: str, later: str = ""
+) -> QMessageBox:
+    """A question to be opened: *Discard* loses something, Enter and Esc keep it.
+
+    `later`, where it is given, is the button of the accept role between the two.
+    """
+    question, tones = QMessageBox(parent), current_tones()
+    question.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    question.setWindowTitle(title)
+    question.setText(text)
+    ratio = parent.devicePixelRatioF()
+    question.setIconPixmap(
+        pixmap("warning", colour=tones.warning, size=32, ratio=ratio, paper=tones.window)
+    )
+    question.addButton("&Discard", QMessageBox.ButtonRole.DestructiveRole)
+    if later:
+        question.addButton(later, QMessageBox.ButtonRole.AcceptRole)
+    kept = question.addButton(keep, QMessageBox.ButtonRole.RejectRole)
+    question.setDefaultButton(kept)
+    question.setEscapeButton(kept)
+    return question
 
 
 SHOWN_MS = 6000
@@ -34,7 +60,35 @@ class Timer(Protocol):
     def stop(self) -> None: ...
 
 
-class Toast(QFrame):
+class _Notice(QFrame):
+    """Words, a button for what can be done about them, and a cross that sends them away."""
+
+    def __init__(self, parent: QWidget | None, send_away: Callable[[], object]) -> None:
+        super().__init__(parent)
+        self._act: Callable[[], object] | None = None
+        self._words = text_label("", wrap=True)
+        self._button = QPushButton()
+        self._button.clicked.connect(self._on_act)
+        self._close = quiet_button("clear", "Dismiss", send_away)
+
+    @property
+    def text(self) -> str:
+        """What it says, empty while hidden."""
+        return "" if self.isHidden() else self._words.text()
+
+    def _write(self, text: str, action: str, on_action: Callable[[], object] | None) -> None:
+        self._act = on_action
+        self._words.setText(text)
+        self._button.setText(action)
+        self._button.setVisible(bool(action))
+        self.setAccessibleName(text)
+
+    def _on_act(self) -> None:
+        if self._act is not None:
+            self._act()
+
+
+class Toast(_Notice):
     """One message over `host`; a new one takes the place of the one before.
 
     It stays while the pointer is over it or the focus is in it, and Esc or
@@ -42,41 +96,24 @@ class Toast(QFrame):
     """
 
     def __init__(self, host: QWidget, timer: Timer | None = None) -> None:
-        super().__init__(host)
+        super().__init__(host, self.dismiss)
         self.setObjectName("toast")
         self._host = host
-        self._act: Callable[[], object] | None = None
-        self._timer: Timer = _single_shot(self) if timer is None else timer
+        self._timer: Timer = timer or QTimer(self, singleShot=True)
         self._timer.timeout.connect(self.dismiss)
-        self._words = text_label("", wrap=True)
-        self._button = QPushButton()
-        self._button.clicked.connect(self._on_act)
-        self._close = quiet_button("clear", "Dismiss", self.dismiss)
         wear(self._close, "clear", "on_nav")
-        self._row = row = QHBoxLayout(self)
-        row.setContentsMargins(PAD, UNIT, UNIT, UNIT)
-        row.setSpacing(UNIT)
-        row.addWidget(self._words, 1)
-        row.addWidget(self._button)
-        row.addWidget(self._close)
         self._words.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+        self._row = row_of(
+            wide(self._words), self._button, self._close, on=self, margins=(PAD, UNIT, UNIT, UNIT)
+        )
         host.installEventFilter(self)
         self.hide()
-
-    @property
-    def text(self) -> str:
-        """What it says, empty while hidden."""
-        return "" if self.isHidden() else self._words.text()
 
     def say(
         self, text: str, action: str = "", on_action: Callable[[], object] | None = None
     ) -> None:
         """Show a message for a few seconds: `say("Bottle removed", "Undo", bar.undo)`."""
-        self._act = on_action
-        self._words.setText(text)
-        self._button.setText(action)
-        self._button.setVisible(bool(action))
-        self.setAccessibleName(text)
+        self._write(text, action, on_action)
         self.show()
         self._place()
         self.raise_()
@@ -131,51 +168,32 @@ class Toast(QFrame):
             act()
 
 
-def _single_shot(parent: QObject) -> QTimer:
-    timer = QTimer(parent)
-    timer.setSingleShot(True)
-    return timer
-
-
 BannerKind = Literal["info", "warning", "error", "done"]
 _PICTURES = {"info": "info", "warning": "warning", "error": "error", "done": "check"}
 _TONES = {"info": "info", "warning": "warning", "error": "danger", "done": "ready"}
 
 
-class Banner(QFrame):
+class Banner(_Notice):
     """Hidden until `say`, and again when the user closes it."""
 
     def __init__(self, parent: QWidget | None = None, *, closable: bool = True) -> None:
-        super().__init__(parent)
-        self._kind: BannerKind = "info"
-        self._act: Callable[[], object] | None = None
+        super().__init__(parent, self.clear)
+        self.kind: BannerKind = "info"
+        """What kind of message it is."""
         self._image = PictureLabel("info", ICON, "info")
-        self._words = text_label("", wrap=True)
         self._words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
-        self._button = QPushButton()
-        self._button.clicked.connect(self._on_act)
-        self._close = quiet_button("clear", "Dismiss", self.clear)
         if not closable:
             self._close.hide()
-        row = QHBoxLayout(self)
-        row.setContentsMargins(UNIT + HALF, HALF, HALF, HALF)
-        row.setSpacing(UNIT)
-        row.addWidget(self._image, 0, Qt.AlignmentFlag.AlignVCenter)
-        row.addWidget(self._words, 1)
-        row.addWidget(self._button)
-        row.addWidget(self._close)
+        row_of(
+            Slot(self._image, 0, Qt.AlignmentFlag.AlignVCenter),
+            wide(self._words),
+            self._button,
+            self._close,
+            on=self,
+            margins=(UNIT + HALF, HALF, HALF, HALF),
+        )
         self.hide()
-
-    @property
-    def text(self) -> str:
-        """What it says, empty while hidden."""
-        return self._words.text() if not self.isHidden() else ""
-
-    @property
-    def kind(self) -> BannerKind:
-        """What kind of message it is."""
-        return self._kind
 
     def say(
         self,
@@ -185,14 +203,9 @@ class Banner(QFrame):
         on_action: Callable[[], object] | None = None,
     ) -> None:
         """Show a message, in place of the one before."""
-        self._kind, self._act = kind, on_action
-        self._words.setText(text)
-        self._button.setText(action)
-        self._button.setVisible(bool(action))
-        self.setAccessibleName(text)
-        self.setProperty("banner", kind)
-        self.style().unpolish(self)
-        self.style().polish(self)
+        self.kind = kind
+        self._write(text, action, on_action)
+        set_style(self, "banner", kind)
         self._image.show_picture(_PICTURES[kind], _TONES[kind])
         self.show()
         announce(self, text)
@@ -201,7 +214,3 @@ class Banner(QFrame):
         """Take the message away."""
         self._act = None
         self.hide()
-
-    def _on_act(self) -> None:
-        if self._act is not None:
-            self._act()

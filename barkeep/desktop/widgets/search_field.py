@@ -3,22 +3,14 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
-from PySide6.QtGui import QAction, QKeyEvent, QPalette
-from PySide6.QtWidgets import (
-    QHBoxLayout,
-    QLabel,
-    QLineEdit,
-    QToolButton,
-    QVBoxLayout,
-    QWhatsThis,
-    QWidget,
-)
+from PySide6.QtGui import QAction, QKeyEvent
+from PySide6.QtWidgets import QLineEdit, QToolButton, QWhatsThis, QWidget
 
 from barkeep.desktop.look.icons import wear
-from barkeep.desktop.look.metrics import UNIT, TypeSize
-from barkeep.desktop.look.tones import current_tones
+from barkeep.desktop.look.metrics import UNIT, TypeSize, set_style
 from barkeep.desktop.widgets.buttons import quiet_button
-from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.labels import in_danger, text_label
+from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.desktop.widgets.notices import announce
 
 
@@ -48,23 +40,17 @@ class SearchField(QWidget):
         self._words = _Words()
         self._words.setPlaceholderText(placeholder)
         self._words.setAccessibleName(placeholder.rstrip("…"))
-        self._count = text_label("", TypeSize.CAPTION, quiet=True)
+        self.count_label = text_label("", TypeSize.CAPTION, quiet=True)
         self._clear = QAction("Clear search", self)
         self._add_actions()
         self._problem = text_label("", TypeSize.CAPTION, wrap=True)
         self._problem.hide()
-        row = QHBoxLayout()
-        row.setSpacing(UNIT + UNIT // 2)
-        row.addWidget(self._words, 1)
+        row = row_of(wide(self._words), gap=UNIT + UNIT // 2)
         if help_text:
             self.help_button = _help_button(help_text)
             row.addWidget(self.help_button)
-        row.addWidget(self._count)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(2)
-        column.addLayout(row)
-        column.addWidget(self._problem)
+        row.addWidget(self.count_label)
+        column_of(row, self._problem, on=self, gap=2)
         self.setFocusProxy(self._words)
         self._words.textChanged.connect(self._tell)
         self._words.returnPressed.connect(self.left)
@@ -73,11 +59,6 @@ class SearchField(QWidget):
     def text(self) -> str:
         """The words, bare of outer blanks."""
         return self._words.text().strip()
-
-    @property
-    def count_label(self) -> QLabel:
-        """Where the count is shown."""
-        return self._count
 
     def set_text(self, text: str) -> None:
         """Search for `text`."""
@@ -90,7 +71,7 @@ class SearchField(QWidget):
     def show_count(self, shown: int, total: int, noun: str) -> None:
         """Say how many of how many: “12 of 60 bottles”; `noun` in the plural."""
         words = f"{total} {noun}" if shown == total else f"{shown} of {total} {noun}"
-        self._count.setText(words)
+        self.count_label.setText(words)
         # A label that changes before it is first shown asks its row for no more room by itself.
         row = self.layout()
         if row is not None:
@@ -107,14 +88,10 @@ class SearchField(QWidget):
         """Say below the words why they find nothing; empty takes that back."""
         if sentence == self.problem:
             return
-        colours = self._problem.palette()
-        colours.setColor(QPalette.ColorRole.WindowText, current_tones().danger)
-        self._problem.setPalette(colours)
+        in_danger(self._problem)
         self._problem.setText(sentence)
         self._problem.setVisible(bool(sentence))
-        self._words.setProperty("invalid", bool(sentence))
-        self._words.style().unpolish(self._words)
-        self._words.style().polish(self._words)
+        set_style(self._words, "invalid", bool(sentence))
         if sentence:
             self._words.setAccessibleDescription(sentence)
             announce(self._words, sentence)

@@ -7,19 +7,12 @@ from dataclasses import dataclass
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtWidgets import (
-    QCheckBox,
-    QHBoxLayout,
-    QListWidget,
-    QListWidgetItem,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QCheckBox, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.widgets.buttons import button
-from barkeep.desktop.widgets.card import Card
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import Card, Slot, column_of, row_of, wide
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.domain.phrases import folded
 
@@ -164,17 +157,10 @@ class TickList(QWidget, Generic[T]):
         self.ticked_words.setText(f"{len(self.ticked)} ticked")
 
     def _lay_out(self) -> None:
-        row = QHBoxLayout()
-        row.setSpacing(UNIT)
-        row.addWidget(self.tick_shown)
-        row.addWidget(self.untick)
-        row.addWidget(self.ticked_words, 1, Qt.AlignmentFlag.AlignRight)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(UNIT)
-        column.addWidget(self.search)
-        column.addWidget(Card(self.view), 1)
-        column.addLayout(row)
+        row = row_of(
+            self.tick_shown, self.untick, Slot(self.ticked_words, 1, Qt.AlignmentFlag.AlignRight)
+        )
+        column_of(self.search, wide(Card(self.view)), row, on=self)
 
 
 def _is_ticked(item: QListWidgetItem) -> bool:

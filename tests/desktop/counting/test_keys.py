@@ -18,8 +18,8 @@ from barkeep.desktop.counting.rows import COUNTED as COUNTED_ON_SHELF
 from barkeep.desktop.look.theme import Theme
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
-from barkeep.desktop.shoots.log_table import COUNTED as COUNTED_IN_LOG
-from barkeep.desktop.shoots.log_table import SPILLED
+from barkeep.desktop.shoots.log import COUNTED as COUNTED_IN_LOG
+from barkeep.desktop.shoots.log import SPILLED
 from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.domain.bottles.bottle import Bottle, Label
 from tests.desktop.count_keys import type_keys

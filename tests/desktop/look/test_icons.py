@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QPushButton, QWidget
 
 from barkeep.desktop.look.icons import app_icon, drawing, icon, pixmap, renew, wear
 from barkeep.desktop.look.tones import palette_of, read_tones
-from barkeep.desktop.shell.pages import PAGES
+from barkeep.desktop.shell.navigation import PAGES
 from barkeep.desktop.widgets.verdict_badge import verdict_icon
 from barkeep.domain.pouring.verdicts import VERDICTS
 from barkeep.resource_files import names

@@ -14,8 +14,8 @@ from PySide6.QtCore import QSize
 
 from barkeep.desktop.printing.block_document import PER_INCH, document_of, from_mm
 from barkeep.desktop.printing.layout import steps_of
-from barkeep.desktop.printing.output import PdfFile, picture_of
-from barkeep.desktop.printing.steps import Steps
+from barkeep.desktop.printing.pages import PdfFile, picture_of
+from barkeep.desktop.screens.background import Steps
 from barkeep.documents.printed.blocks import Rows, job_text
 from barkeep.documents.printed.jobs import (
     cards_job,

@@ -13,7 +13,7 @@ from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QAbstractButton, QApplication, QCheckBox, QComboBox, QLabel
 
 from barkeep.desktop.look.theme import Theme
-from barkeep.desktop.printing.output import page_layout
+from barkeep.desktop.printing.pages import page_layout
 from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.publishing.publish import KINDS, PublishDialog
 from barkeep.desktop.screens.background import Background

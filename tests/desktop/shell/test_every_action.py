@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from barkeep.desktop.importing.files import import_files, import_texts
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
-from barkeep.desktop.shell.pages import PAGES
+from barkeep.desktop.shell.navigation import PAGES
 from barkeep.desktop.shell.settings import edit_settings
 from tests.desktop.shell.test_main_window import settle
 

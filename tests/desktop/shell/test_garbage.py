@@ -8,7 +8,7 @@ import threading
 from PySide6.QtCore import QObject
 
 from barkeep.desktop.screens.background import Background
-from barkeep.desktop.shell.garbage import GarbageOnThisThread
+from barkeep.desktop.shell.opening import GarbageOnThisThread
 
 
 class Cyclic(QObject):

@@ -20,7 +20,7 @@ from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.publishing.publish import PublishDialog
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, rows_of
 from barkeep.desktop.shell.main_window import NARROW_BELOW, MainWindow, WindowHooks
-from barkeep.desktop.shell.pages import PAGES
+from barkeep.desktop.shell.navigation import PAGES
 from tests.desktop.audit import cut_off, focusable_without_name, mnemonics, shortcuts_of
 from tests.desktop.pages import settle
 

@@ -7,7 +7,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QDialog, QMenu, QMessageBox, QWidget
 
 from barkeep.desktop.shell.main_window import MainWindow
-from barkeep.desktop.shell.pages import PAGES
+from barkeep.desktop.shell.navigation import PAGES
 from barkeep.domain.bottles.counting import ShelfCount
 from tests.desktop.pages import settle, tabbed
 

@@ -9,8 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from barkeep.desktop.bottles.choose import ChooseBottle
-from barkeep.desktop.shoots.log import LogDialog
-from barkeep.desktop.shoots.log_table import COUNTED, SPILLED
+from barkeep.desktop.shoots.log import COUNTED, SPILLED, LogDialog
 from tests.desktop.audit import cut_off, focusable_without_name
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)

@@ -10,8 +10,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from barkeep.application.publishing import publish_text_of, run_sheet_of
 from barkeep.desktop.printing.block_document import boxes_of, document_of, from_mm
-from barkeep.desktop.printing.output import picture_of
-from barkeep.desktop.printing.pages import Placed, PrintedPage
+from barkeep.desktop.printing.pages import Placed, PrintedPage, picture_of
 from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
