@@ -368,7 +368,7 @@ def test_five_sealed_bottles_leave_nothing_to_count_and_escape_leaves(
 
 
 @pytest.fixture
-def shelf(window, qtbot):
+def begun(window, qtbot):
     """The count of the shelf in the real window, an amount begun for its first bottle."""
     page = window.show_page("bottles")
     window.current.count_shelf()
@@ -377,50 +377,50 @@ def shelf(window, qtbot):
     return page
 
 
-def click_on(shelf, row, qtbot):
-    view = shelf.counting.view
+def click_on(page, row, qtbot):
+    view = page.counting.view
     place = view.visualRect(view.model().index(row, 0)).center()
     qtbot.mouseClick(view.viewport(), Qt.MouseButton.LeftButton, pos=place)
 
 
-def counted_ml(shelf):
-    return {key: round(each.amount) for key, each in shelf.count.levels.items()}
+def counted_ml(page):
+    return {key: round(each.amount) for key, each in page.count.levels.items()}
 
 
-def test_a_click_on_another_bottle_takes_it_over(shelf, qtbot):
-    first = shelf.counting.present.bottle.id
-    click_on(shelf, 2, qtbot)
-    assert counted_ml(shelf) == {first: 333}
-    assert shelf.counting.view.row == 2
+def test_a_click_on_another_bottle_takes_it_over(begun, qtbot):
+    first = begun.counting.present.bottle.id
+    click_on(begun, 2, qtbot)
+    assert counted_ml(begun) == {first: 333}
+    assert begun.counting.view.row == 2
 
 
-def test_a_click_does_not_lose_what_cannot_be_read(shelf, qtbot, window):
+def test_a_click_does_not_lose_what_cannot_be_read(begun, qtbot, window):
     type_keys(" of it")
-    click_on(shelf, 2, qtbot)
-    view = shelf.counting.view
-    assert (view.row, view.entry.text(), counted_ml(shelf)) == (0, "333 ml of it", {})
+    click_on(begun, 2, qtbot)
+    view = begun.counting.view
+    assert (view.row, view.entry.text(), counted_ml(begun)) == (0, "333 ml of it", {})
     assert "333 ml of it" in view.problem.text()
 
 
 @pytest.mark.parametrize("leave", ["button", "menu"])
-def test_leaving_takes_it_over(shelf, leave, window):
-    first = shelf.counting.present.bottle.id
+def test_leaving_takes_it_over(begun, leave, window):
+    first = begun.counting.present.bottle.id
     if leave == "button":
-        shelf.counting.leave_button.click()
+        begun.counting.leave_button.click()
     else:
-        shelf.actions_by_key["leave"].trigger()
-    assert not shelf.is_counting and counted_ml(shelf) == {first: 333}
-    assert "1 bottle counted and not written down yet." in shelf.banner.text
+        begun.actions_by_key["leave"].trigger()
+    assert not begun.is_counting and counted_ml(begun) == {first: 333}
+    assert "1 bottle counted and not written down yet." in begun.banner.text
 
 
-def test_leaving_waits_for_what_cannot_be_read(shelf, window):
+def test_leaving_waits_for_what_cannot_be_read(begun, window):
     type_keys(" of it")
-    shelf.counting.leave_button.click()
-    assert shelf.is_counting and shelf.counting.view.entry.text() == "333 ml of it"
+    begun.counting.leave_button.click()
+    assert begun.is_counting and begun.counting.view.entry.text() == "333 ml of it"
 
 
-def test_another_change_of_the_bar_leaves_it_as_it_is(shelf, window):
+def test_another_change_of_the_bar_leaves_it_as_it_is(begun, window):
     settings = window.bar.snapshot.settings
     window.bar.settings.change(replace(settings, currency="GBP"))
-    assert shelf.counting.view.is_entering
-    assert shelf.counting.view.entry.text() == "333 ml"
+    assert begun.counting.view.is_entering
+    assert begun.counting.view.entry.text() == "333 ml"
