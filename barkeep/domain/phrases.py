@@ -107,8 +107,10 @@ def folded(name: str) -> str:
     >>> folded("  Crème  de Cassis ")
     'creme de cassis'
     """
-    plain = unicodedata.normalize("NFKD", name.replace("’", "'"))
-    letters = "".join(mark for mark in plain if not unicodedata.combining(mark))
+    letters = name.replace("’", "'")
+    if not letters.isascii():
+        plain = unicodedata.normalize("NFKD", letters)
+        letters = "".join(mark for mark in plain if not unicodedata.combining(mark))
     return " ".join(letters.casefold().replace("-", " ").split())
 
 

@@ -178,7 +178,8 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     read = _measured(read, draft, tree[match.key])
     if read.complaints and draft.amount is None:
         return read  # the amount that cannot be read is told of once
-    return replace(read, complaints=(*read.complaints, *_strays(draft, choice, tree)))
+    strays = tuple(_strays(draft, choice, tree))
+    return replace(read, complaints=read.complaints + strays) if strays else read
 
 
 def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, ...]:
@@ -237,7 +238,7 @@ def _with_notes(line: Line, notes: list[str]) -> Line:
             line = replace(line, min_abv_percent=number)
         else:
             kept.append(note)
-    return replace(line, note=", ".join(dict.fromkeys(kept)))
+    return replace(line, note=", ".join(dict.fromkeys(kept))) if kept else line
 
 
 def _strength(text: str) -> float | None:

@@ -19,6 +19,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 
 from barkeep.domain.amounts.amount import Amount, ReadAmount
 from barkeep.domain.amounts.measures import dimension, to_quantity
@@ -142,6 +143,10 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
 
 def _dropped(beside: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
     """Numbers and units of the line that stand in nothing that was made of it."""
+    plain = _words(_NO_AMOUNT.sub(" ", beside))
+    counts = [word for word in plain if _is_a_number(word) or unit_named(word)]
+    if not counts:
+        return
     names = (name for key in placed.wanted for name in tree[key].all_names)
     kept = {
         form
@@ -149,9 +154,7 @@ def _dropped(beside: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
         for word in _words(folded(text))
         for form in (word, f"{word}s", f"{word}es", word.rstrip("s"))
     }
-    for word in _words(_NO_AMOUNT.sub(" ", beside)):
-        if folded(word) not in kept and (_is_a_number(word) or unit_named(word)):
-            yield Stray(word, _DROPPED)
+    yield from (Stray(word, _DROPPED) for word in counts if folded(word) not in kept)
 
 
 def _amounts(text: str, units: BarUnits) -> Iterator[tuple[str, ReadAmount]]:
@@ -237,6 +240,7 @@ def _words(text: str) -> list[str]:
     return [each.group() for each in _WORD.finditer(text)]
 
 
+@lru_cache(maxsize=4096)  # the same few words stand in every line
 def _is_a_number(word: str) -> bool:
     if _DIGIT.match(word):
         return True
