@@ -8,8 +8,10 @@ import unicodedata
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
+from typing import TYPE_CHECKING
 
-from barkeep.domain.bottles.bottle import Bottle
+if TYPE_CHECKING:  # every start waits for what is imported here
+    from barkeep.domain.bottles.bottle import Bottle
 
 
 @dataclass(frozen=True, slots=True)
