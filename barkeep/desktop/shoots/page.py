@@ -392,7 +392,7 @@ class ShootsScreen(TableScreen[Shoot]):
         return offers
 
     def _prepare_actions(self) -> None:
-        log = partial(self._with_current, self.write_log)
+        log = partial(self._with_current, self._log)
         show = partial(self._with_current, self.on_camera)
         self.list_actions(
             (

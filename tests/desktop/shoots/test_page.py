@@ -293,3 +293,12 @@ def test_the_menu_opens_below_its_button_and_marks_what_is_poured(page, qtbot):
     ]
     assert maraschino.actions()[-1].text() == "No bottle here fits"
     assert not maraschino.actions()[-1].isEnabled()
+
+
+def test_the_log_of_a_shoot_ahead_is_refused_by_its_key_too(page, qtbot):
+    """Before anything is typed that could not be written."""
+    choose(page, qtbot, "Summer Excursion")
+    (log,) = [each for each in page.screen.bar_actions if each.text() == "Log shoot…"]
+    log.trigger()
+    assert "Filmed today" in [each.text() for each in page.screen.banner.findChildren(QPushButton)]
+    assert page.screen.dialog is None

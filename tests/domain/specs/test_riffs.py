@@ -34,6 +34,12 @@ def test_lines_are_paired_by_ingredient_then_by_kin(tree):
     ]
 
 
+def test_another_range_is_another_amount_though_neither_can_be_counted(tree):
+    before, after = (Line(f"2-{high} sprigs mint", "mint", 2, high, "sprig") for high in (3, 4))
+    (pair,) = line_pairs(Spec("Julep", (before,)), Spec("Riff", (after,)), tree)
+    assert pair.change == "amount"
+
+
 def test_a_spec_beside_itself_is_the_same_in_every_line(tree, knowledge):
     for spec in knowledge.classics:
         assert {pair.change for pair in line_pairs(spec, spec, tree)} == {"same"}
