@@ -144,13 +144,13 @@ class SettingsDialog(FormDialog):
         self.add_field(COUNTRY, "Coun&try", self.country, hint=COUNTRY_HINT)
         self.add_field(NOT_THERE, "&Always there", self.there, tall=True)
         self.there.ticked.connect(lambda: self.forgive(NOT_THERE))
+        self.add_field(SCALES, "&Rate trials on", self.scales, hint=SCALES_HINT)
         self.begin_column()
         self.add_field(OUNCE, "An &ounce is", self.ounce, hint=OUNCE_HINT)
         self.add_field(DASH, "A &dash is", self.dash, hint=dash_hint())
         self.add_field(MEASURES, "Own &measures", self.measures, hint=MEASURES_HINT)
         self.add_field(SHOWN_IN, "&Show specs in", self.shown_in, hint=SHOWN_IN_HINT)
         self.add_field(CLASSICS, "&Book of classics", self.classics, hint=CLASSICS_HINT)
-        self.add_field(SCALES, "&Rate trials on", self.scales, hint=SCALES_HINT)
 
 
 def _choice(words: Mapping[Key, str], chosen: Key) -> QComboBox:
