@@ -292,14 +292,14 @@ def _take_scant(draft: Draft) -> bool:
     how = _HOW_FULL.match(draft.rest)
     if how is None:
         return False
-    begins = how.start("how")
+    begins, note = how.start("how"), ""
     unit, end = unit_at(draft.rest, begins, draft.units)  # a measure may be called *small ladle*
     if unit is None:
-        begins = how.end()
+        begins, note = how.end(), how["how"].lower()
         unit, end = _filled_unit(draft, how)
-        draft.notes += [how["how"].lower()] if unit else []
     if unit is None or unit == "each" or not draft.rest[end:].strip(" "):
         return False
+    draft.notes += [note] if note else []
     _take_amount(draft, ReadAmount(value=1.0, high=None, unit=unit, end=end, unit_at=begins))
     return True
 
