@@ -13,7 +13,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
 from barkeep.domain.bottles.bottle import history
 from barkeep.domain.phrases import folded
-from barkeep.domain.pouring import verdicts as makeable
+from barkeep.domain.pouring import verdicts
 from barkeep.domain.shoots.log import as_planned, expected_after
 from barkeep.domain.specs.riffs import family
 from barkeep.domain.specs.trials import winner
@@ -213,7 +213,7 @@ class TestOwnSpecs:
                 assert any(name in folded(line.text) for name in names), line.text
 
     def test_the_planned_episode_still_lacks_something(self, bar):
-        drinks = {each.spec.name: each for each in makeable.tonight(bar.snapshot, "exact")}
+        drinks = {each.spec.name: each for each in verdicts.tonight(bar.snapshot, "exact")}
         for name in ("Deckchair Special", "Sand in the Points", "Ices on Platform Three"):
             assert not drinks[name].makeable
 
@@ -236,10 +236,10 @@ class TestTrials:
 
 class TestTheMix:
     def test_every_verdict_shows_in_its_share(self, bar):
-        drinks = makeable.tonight(bar.snapshot)
+        drinks = verdicts.tonight(bar.snapshot)
         shares = {
             verdict: sum(each.verdict == verdict for each in drinks) / len(drinks)
-            for verdict in makeable.VERDICTS
+            for verdict in verdicts.VERDICTS
         }
         assert 0.30 <= shares["ready"] <= 0.45
         assert 0.05 <= shares["stand_in"] <= 0.18

@@ -10,7 +10,6 @@ from __future__ import annotations
 import pytest
 
 from barkeep.domain.liquids import content
-from barkeep.domain.liquids import content as drinks
 from tests.outside.tables import rows
 
 TABLE = {row["jurisdiction"]: row for row in rows("standard_drinks")}
@@ -37,7 +36,7 @@ CASES = [
 @pytest.mark.parametrize("place", CASES)
 def test_grams(place):
     printed = float(TABLE[place]["grams_ethanol"])
-    ours = drinks.standard_drink(OUR_NAMES.get(place, place))
+    ours = content.standard_drink(OUR_NAMES.get(place, place))
     if ours.country == "United Kingdom":
         # A unit is 10 ml, which is 7.89 g; the NHS states it as 8.
         assert round(ours.grams) == printed
@@ -47,12 +46,12 @@ def test_grams(place):
 
 
 def test_every_country_is_in_the_table_and_no_other():
-    assert sorted(OUR_NAMES.get(place, place) for place in TABLE) == list(drinks.countries())
+    assert sorted(OUR_NAMES.get(place, place) for place in TABLE) == list(content.countries())
 
 
 def test_where_lists_conflict_or_memory_serves_it_is_said():
     for place, row in TABLE.items():
-        ours = drinks.standard_drink(OUR_NAMES.get(place, place))
+        ours = content.standard_drink(OUR_NAMES.get(place, place))
         if "conflict" in row["confidence"]:
             assert ours.doubt, place
         if row["confidence"].startswith("from memory"):
@@ -62,5 +61,5 @@ def test_where_lists_conflict_or_memory_serves_it_is_said():
 def test_kalinowski_and_humphreys_they_run_from_8_to_20_g():
     """Over the rows that a publication is named for, those *from memory* left out."""
     read = [place for place, row in TABLE.items() if "from memory" not in row["confidence"]]
-    grams = [drinks.standard_drink(OUR_NAMES.get(place, place)).grams for place in read]
+    grams = [content.standard_drink(OUR_NAMES.get(place, place)).grams for place in read]
     assert (round(min(grams)), max(grams)) == (8, 20.0)

@@ -16,9 +16,8 @@ import pytest
 
 from barkeep.domain.bottles.barcodes import check_digit
 from barkeep.domain.bottles.bottle import fill_tolerance
-from barkeep.domain.drink import mixture as dilution
+from barkeep.domain.drink import mixture
 from barkeep.domain.liquids import content, ethanol, sucrose, sweetened
-from barkeep.domain.liquids import content as drinks
 from tests.outside import physics, us_gauging
 from tests.outside.physics import Mixture
 from tests.outside.tables import US_CUP_ML, US_FL_OZ_ML, Worked, fahrenheit
@@ -136,7 +135,7 @@ def one_us_drink_three_ways(row):
         assert volume * abv / 100.0 == near(row.figure("17.74"), 0.005)
         grams = content.ethanol_g(volume, abv)
         assert grams == near(row.figure("14.0"), 0.05)
-        assert drinks.standard_drinks(grams, "United States") == near(1.0, 0.005)
+        assert content.standard_drinks(grams, "United States") == near(1.0, 0.005)
 
 
 @check("W10")
@@ -151,7 +150,7 @@ def drinks_in_a_container(row):
         (16.0 * fl_oz, 5.0, row.figure("1") + 1 / 3, "1.33"),
         (40.0 * fl_oz, 7.0, row.figure("4") + 1 / 2, "4.67"),
     ):
-        count = drinks.standard_drinks(content.ethanol_g(volume, abv), "United States")
+        count = content.standard_drinks(content.ethanol_g(volume, abv), "United States")
         assert count == near(printed, 0.25)
         assert count == near(row.figure(ours), 0.0105)
 
@@ -166,13 +165,13 @@ def a_canadian_drink(row):
         assert row.figure(volume) * abv / 100.0 == near(row.figure(ml), 0.005)
         ours = content.ethanol_g(row.figure(volume), abv)
         assert ours == near(row.figure(grams), 0.006)
-        assert drinks.standard_drinks(ours, "Canada") == near(1.0, 0.01)
+        assert content.standard_drinks(ours, "Canada") == near(1.0, 0.01)
 
 
 @check("W12")
 def five_cans_in_units(row):
     ours = content.ethanol_g(row.figure("2,500"), 5.0)
-    assert drinks.standard_drinks(ours, "United Kingdom") == near(row.figure("12.5"), 0.01)
+    assert content.standard_drinks(ours, "United Kingdom") == near(row.figure("12.5"), 0.01)
 
 
 @check("W13")
@@ -184,7 +183,7 @@ def british_measures_in_units(row):
         ("568", 4.0, "2.3"),
     ):
         ours = content.ethanol_g(row.figure(volume), abv)
-        count = drinks.standard_drinks(ours, "United Kingdom")
+        count = content.standard_drinks(ours, "United Kingdom")
         assert round(count, 1) == row.figure(units)
 
 
@@ -314,7 +313,7 @@ def a_stirred_drink(row):
     volume = sum(ml for ml, _ in parts)
     strength = sum(ml * abv for ml, abv in parts) / volume
     assert strength / 100.0 == near(row.figure("0.3550"), 0.0001)
-    added = dilution.expected_dilution("stirred", strength).share
+    added = mixture.expected_dilution("stirred", strength).share
     assert added == near(row.figure("0.4348"), 0.0001)
     assert volume * (1.0 + added) == near(row.figure("131.4"), 0.06)
     assert strength / (1.0 + added) == near(row.figure("24.7"), 0.06)
@@ -325,7 +324,7 @@ def a_shaken_drink(row):
     volume = row.figure("60") + 2.0 * row.figure("22.5")
     strength = 60.0 * 40.0 / volume
     assert strength / 100.0 == near(row.figure("0.2286"), 0.0001)
-    added = dilution.expected_dilution("shaken", strength).share
+    added = mixture.expected_dilution("shaken", strength).share
     assert added == near(row.figure("0.5193"), 0.0001)
     served = volume * (1.0 + added)
     assert served == near(row.figure("159.5"), 0.06)

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QPushButton, QWidget
 from barkeep.application.bar import Bar
 from barkeep.desktop.printing.layout import Step, steps_of
 from barkeep.desktop.printing.preview import Preview
-from barkeep.desktop.publishing import output as output
+from barkeep.desktop.publishing import output
 from barkeep.desktop.screens.background import Background, Steps
 from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.widgets.buttons import button, primary_button

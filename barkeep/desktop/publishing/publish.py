@@ -19,7 +19,7 @@ from barkeep.application.publishing import (
     text_forms,
 )
 from barkeep.desktop.look.metrics import UNIT
-from barkeep.desktop.publishing import output as output
+from barkeep.desktop.publishing import output
 from barkeep.desktop.publishing.pages_dialog import PagesDialog, file_name
 from barkeep.desktop.publishing.print_options import PrintOptions
 from barkeep.desktop.screens.background import Background

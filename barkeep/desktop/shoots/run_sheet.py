@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QPushButton, QWidget
 
 from barkeep.application.publishing import PublishText, publish_text_of, run_sheet_of
 from barkeep.desktop.look.metrics import UNIT
-from barkeep.desktop.publishing import output as output
+from barkeep.desktop.publishing import output
 from barkeep.desktop.publishing.pages_dialog import PagesDialog
 from barkeep.desktop.publishing.print_options import PrintOptions
 from barkeep.desktop.screens.screen import ScreenContext

@@ -8,12 +8,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from barkeep.domain.drink import mixture as dilution
+from barkeep.domain.drink import mixture
 from barkeep.domain.drink.mixture import expected_dilution
 from barkeep.domain.ingredients.relations import Technique
 from barkeep.errors import OutsideRange
 
-strengths = st.floats(dilution.WEAKEST, dilution.STRONGEST)
+strengths = st.floats(mixture.WEAKEST, mixture.STRONGEST)
 techniques = st.sampled_from(get_args(Technique))
 
 

@@ -8,7 +8,6 @@ from hypothesis import strategies as st
 
 from barkeep.domain.bottles.bottle import fill_tolerance
 from barkeep.domain.liquids import content, ethanol
-from barkeep.domain.liquids import content as drinks
 from barkeep.errors import OutsideRange, UnknownName
 
 volumes = st.floats(0.0, 10_000.0)
@@ -77,25 +76,25 @@ class TestEnergy:
 
 
 class TestStandardDrinks:
-    @given(grams, st.sampled_from(drinks.countries()))
+    @given(grams, st.sampled_from(content.countries()))
     def test_they_are_the_ethanol_again(self, mass, country):
-        count = drinks.standard_drinks(mass, country)
-        assert count * drinks.standard_drink(country).grams == pytest.approx(mass)
+        count = content.standard_drinks(mass, country)
+        assert count * content.standard_drink(country).grams == pytest.approx(mass)
 
     def test_every_country_says_where_its_figure_comes_from(self):
-        for country in drinks.countries():
-            one = drinks.standard_drink(country)
+        for country in content.countries():
+            one = content.standard_drink(country)
             assert one.country == country
             assert one.basis and one.called
             assert 7.0 < one.grams <= 20.0
 
     def test_a_british_one_is_a_unit(self):
-        assert drinks.standard_drink("United Kingdom").called == "unit"
-        assert drinks.standard_drink(drinks.DEFAULT_COUNTRY).called == "standard drink"
+        assert content.standard_drink("United Kingdom").called == "unit"
+        assert content.standard_drink(content.DEFAULT_COUNTRY).called == "standard drink"
 
     def test_an_unknown_country_names_the_nearest(self):
         with pytest.raises(UnknownName) as refused:
-            drinks.standard_drinks(10.0, "Icelnd")
+            content.standard_drinks(10.0, "Icelnd")
         assert "Iceland" in refused.value.nearest
 
     @pytest.mark.parametrize(
@@ -109,25 +108,25 @@ class TestStandardDrinks:
         ],
     )
     def test_a_country_goes_by_its_other_names_too(self, said, country):
-        assert drinks.country_named(said) == country
+        assert content.country_named(said) == country
 
     def test_no_two_countries_share_a_name(self):
-        for country in drinks.countries():
-            one = drinks.standard_drink(country)
+        for country in content.countries():
+            one = content.standard_drink(country)
             for name in (country, *one.aliases):
-                assert drinks.country_named(name) == country
+                assert content.country_named(name) == country
 
     @pytest.mark.parametrize(
         ("said", "nearest"), [("irland", "Ireland"), ("Grate Britain", "United Kingdom")]
     )
     def test_a_misspelt_country_names_the_nearest(self, said, nearest):
         with pytest.raises(UnknownName) as refused:
-            drinks.country_named(said)
+            content.country_named(said)
         assert refused.value.nearest[0] == nearest
 
     def test_less_than_nothing_is_refused(self):
         with pytest.raises(OutsideRange) as refused:
-            drinks.standard_drinks(-1.0, "Canada")
+            content.standard_drinks(-1.0, "Canada")
         assert "a mass of ethanol of -1 g cannot be used" in str(refused.value)
 
 
