@@ -13,6 +13,10 @@
 | a dozen (mint leaves)             | 12, no unit    |
 | six (mint leaves)                 | 6, no unit     |
 | equal parts                       | 1 part         |
+| a hundred and twenty ml           | 120 ml         |
+| seven point five ml               | 7.5 ml         |
+| 1 and 1/2 oz, two and 1/2 oz      | 1.5, 2.5 oz    |
+| between 10 and 15 ml              | 10 to 15 ml    |
 """
 
 from __future__ import annotations
@@ -20,6 +24,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
+from unicodedata import numeric
 
 from barkeep.domain.amounts.amount import ReadAmount, amount_at_start, unit_at
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
@@ -51,7 +56,9 @@ _SHARES: Mapping[str, float] = {
 
 HOW_FULL = (
     *("scant", "generous", "heaping", "heaped", "level", "rounded", "good", "healthy", "light"),
-    *("heavy", "big", "large", "small", "short", "long", "thin", "thick"),
+    *("heavy", "big", "large", "small", "short", "long", "thin", "thick", "fat", "full", "nice"),
+    *("solid", "hefty", "proper", "decent", "tiny", "modest", "wee", "rough", "lazy", "tight"),
+    *("fine", "quick", "bold", "stiff", "barely", "skinny", "lavish", "liberal"),
 )
 """What is said of a measure between the number and its name: *a generous splash*."""
 
@@ -90,7 +97,9 @@ def spoken_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | None:
     0.75
     """
     before = _unit_before_share(text, units)
-    return before or _equal_parts(text) or _range_or_number(text, units)
+    return (
+        before or _equal_parts(text) or _between(text, units) or _range_or_number(text, units)
+    )
 
 
 def _unit_before_share(text: str, units: BarUnits) -> ReadAmount | None:
@@ -122,6 +131,31 @@ def _equal_parts(text: str) -> ReadAmount | None:
     )
 
 
+def _between(text: str, units: BarUnits) -> ReadAmount | None:
+    """*Between 10 and 15 ml*, a unit after the first number or not."""
+    begins = _words(text, 0, "between")
+    if begins is None:
+        return None
+    begins = _gap(text, begins)
+    low = _at(text, begins, units)
+    joined = None if low is None else _words(text, begins + low.end, "and")
+    high = None if joined is None else _at(text, _gap(text, joined), units)
+    if low is None or joined is None or high is None or high.value <= low.value:
+        return None
+    ahead = _gap(text, joined)
+    return ReadAmount(
+        value=low.value,
+        high=high.value,
+        unit=high.unit,
+        end=ahead + high.end,
+        unit_at=ahead + high.unit_at,
+    )
+
+
+def _at(text: str, start: int, units: BarUnits) -> ReadAmount | None:
+    return _range_or_number(text[start:], units) or amount_at_start(text[start:], units)
+
+
 def _range_or_number(text: str, units: BarUnits) -> ReadAmount | None:
     low = _quantity(text, 0)
     if low is None:
@@ -150,12 +184,33 @@ def _quantity(text: str, at: int) -> _Said | None:
     vague = _vague(text, at)
     if vague is not None:
         return vague
-    number = _number(text, at)
+    number = _whole_in_figures(text, at) or _number(text, at)
     if number is None or _share(text, number.end, bare=True):
         return _share(text, at)
     joined = _words(text, number.end, "and")
-    share = None if joined is None else _share(text, joined)
+    share = None if joined is None else _share(text, joined) or _fraction(text, joined)
     return number if share is None else _Said(number.value + share.value, share.end)
+
+
+_FRACTION = re.compile(r"(?P<over>[1-9])[ ]?[/⁄][ ]?(?P<under>[2-9])(?![0-9])|(?P<glyph>[¼½¾⅓⅔⅛⅜⅝⅞])")
+
+_FIGURES = re.compile(r"[0-9]{1,4}(?=[ ]+and[ ]+(?:[1-9][ ]?[/⁄]|[¼½¾⅓⅔⅛⅜⅝⅞]|an?[ ](?:half|quarter)))", re.I)
+
+
+def _fraction(text: str, at: int) -> _Said | None:
+    """*1/2* or *½* behind *and*."""
+    begins = _gap(text, at)
+    found = _FRACTION.match(text, begins)
+    if found is None:
+        return None
+    value = numeric(found["glyph"]) if found["glyph"] else int(found["over"]) / int(found["under"])
+    return _Said(value, found.end())
+
+
+def _whole_in_figures(text: str, at: int) -> _Said | None:
+    """The *1* of *1 and 1/2*: other figures are read where figures are."""
+    found = _FIGURES.match(text, _gap(text, at))
+    return _Said(float(found.group()), found.end()) if found else None
 
 
 def _vague(text: str, at: int) -> _Said | None:
@@ -177,7 +232,32 @@ def _share(text: str, at: int, bare: bool = False) -> _Said | None:
 
 
 def _number(text: str, at: int) -> _Said | None:
-    """*Two*, *forty-five*."""
+    """*Two*, *forty-five*, *a hundred and twenty*, *seven point five*."""
+    whole = _whole(text, at)
+    point = None if whole is None else _words(text, whole.end, "point")
+    if whole is None or point is None:
+        return whole
+    digits, end = "", point
+    while (one := _whole(text, end)) is not None and one.value < 10.0:
+        digits, end = f"{digits}{one.value:.0f}", one.end
+    return _Said(whole.value + float(f"0.{digits}"), end) if digits else whole
+
+
+def _whole(text: str, at: int) -> _Said | None:
+    """*A hundred and twenty*, *one hundred*, *forty-five*."""
+    front = _article(text, at) or _below_a_hundred(text, at)
+    hundred = None if front is None else _words(text, front.end, "hundred")
+    if front is None or hundred is None or front.value >= 10.0:
+        return _below_a_hundred(text, at)
+    joined = _words(text, hundred, "and") or hundred
+    rest = _below_a_hundred(text, joined)
+    if rest is None or rest.value >= 100.0:
+        return _Said(front.value * 100.0, hundred)
+    return _Said(front.value * 100.0 + rest.value, rest.end)
+
+
+def _below_a_hundred(text: str, at: int) -> _Said | None:
+    """*Two*, *forty-five*, and *hundred* alone."""
     found = _WORD.match(text, _gap(text, at))
     value = _NUMBERS.get(found.group().casefold()) if found else None
     if found is None or value is None:

@@ -1,18 +1,29 @@
 """From words on a page to an ingredient of the family tree.
 
 Names are matched as they are written or not at all: first the whole text,
-then without adjectives that change nothing at the bar, then without a maker's
-words in front. Likeness of spelling gives a guess, which is never sure enough
-to be taken without asking.
+then without adjectives that change nothing at the bar, then with its words in
+another order, then without a maker's words before or behind it. What stands in
+brackets or after a comma narrows the name where both together are one. Likeness
+of spelling gives a guess, which is never sure enough to be taken without asking.
+
+| written                       | named                 | besides                |
+|-------------------------------|-----------------------|------------------------|
+| vermouth (dry), gin, Old Tom  | dry vermouth, Old Tom |                        |
+| vodka vanilla, juice of lemon | vanilla vodka, …      |                        |
+| 8 year bourbon                | bourbon               | stated: *8 year*       |
+| port (tawny, 10 yr)           | tawny port            | stated: *10 yr*        |
+| Grey Ferry gin, gin Grey Ferry| gin                   | maker: *Grey Ferry*    |
+| gin (sweetened), hard vanilla | none: these words change what it is            |
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import combinations
 
-from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, words_of_a_name
 from barkeep.domain.phrases import folded
 
 EXACT, ADJUSTED, MAKER, GUESSED = 1.0, 0.95, 0.7, 0.6
@@ -36,34 +47,97 @@ ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 """Words in front of a name that leave it the same ingredient (*common practice*)."""
 
 
-_NOTE = re.compile(r"[ ]*(?:\((?P<brackets>[^()]*)\)|,[ ]*(?P<comma>[^,()]*))[ ]*$")
+_NOTE = re.compile(
+    r"[ ]*(?:\((?P<brackets>[^()]*)\)|\[(?P<square>[^\[\]]*)\]|,[ ]*(?P<comma>[^,()]*)"
+    r"|[ ][-–—]+[ ](?P<dash>[^,()]*?)|;[ ]*(?P<stop>[^,();]*))[ ]*[*.]*$"
+)
 _WORDS_AFTER = re.compile(
     r"""(?<=\w)[ ]+(?P<note>(?:cut|peeled|muddled|sliced|chopped|crushed|grated|squeezed|chilled
         |beaten|halved|quartered|diced|expressed|flamed|torn|slapped|floated|freshly|finely|lightly
-        |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish)|on[ ]top
-        |for[ ](?:garnish|the[ ]rim|rinsing)|as[ ](?:a[ ])?(?:garnish|rinse|float)
-        |if[ ]you|at[ ]least|preferably|ideally|such[ ]as|plus|about)\b.*)$""",
+        |gently|strained|shaken|softened|melted|split|left|please|each
+        |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance)|on[ ]top
+        |for[ ](?:garnish|rinsing|the[ ]\w+|this|that|colour|color|good|me|you|us|an?[ ]\w+)
+        |as[ ](?:a[ ])?(?:garnish|rinse|float|usual|needed)|or[ ]so|or[ ]thereabouts|give[ ]or[ ]take
+        |in[ ](?:the|there|here|a|an|to|my|our|your|with|next|first)|into|onto|over[ ](?:the|ice|top)
+        |on[ ](?:the|this|that|a)|at[ ]the|from[ ](?:the|a|my|our|your)|because|cos|depending
+        |which|that|when|until|goes|go|here|there|today|tonight|too|now|first|next|instead
+        |if[ ]you|at[ ]least|at[ ]most|preferably|ideally|such[ ]as|like[ ]the|plus|about
+        |roughly|approximately|more[ ]or[ ]less|per[ ]\w+|straight[ ](?:in|from|out)|just[ ]to
+        |then|so|we|i|i'm|it|it's|and[ ](?:that's|then|that|dump|stir|shake|give|be|go|don't|strain)
+        |but)\b.*)$""",
     re.IGNORECASE | re.VERBOSE,
 )
+"""Words behind a name that begin to tell something of it, and are no part of it."""
+
 _FLAVOURED = ("juice", "syrup", "liqueur", "bitters", "milk", "extract", "water", "puree", "pod")
 _CHANGING_LIST = """
     alcohol alcoholic non free zero low no imitation mock flavoured flavored infused spiced smoked
     sweet sweetened dry sparkling still red white black green pink blue gold golden dark light brown
-    stir shake add pour build strain serve muddle top mix with without scented
+    stir shake add pour build strain serve muddle top mix with without scented hard nitro overproof
+    key washed dealcoholised dealcoholized
 """
 _CHANGING = frozenset(_CHANGING_LIST.split())
 """Words that make something else of what follows them."""
+
+_NEVER_BESIDE = frozenset(
+    {"alcohol", "alcoholic", "non", "free", "zero", "imitation", "mock", "flavoured", "flavored"}
+    | {"infused", "sweetened", "hard", "nitro", "key", "scented", "washed", "dealcoholised"}
+)
+"""The same said behind a kind: where no kind holds it, it is asked about."""
+
+_NUMBER = r"(?:[0-9]+(?:[.,][0-9]+)?|one|two|three|four|five|six|seven|eight|nine|ten|twelve"
+_NUMBER += r"|fifteen|eighteen|twenty(?:[ -](?:one|three|five))?|thirty)"
+STATEMENT = re.compile(
+    rf"(?:aged[ ])?(?:at[ ]least[ ]|over[ ])?{_NUMBER}[ -]?(?:years?|yrs?\.?|yo|y/o)\b(?:[ -]?old)?"
+    r"|[0-9]+(?:[.,][0-9]+)?[ ]?%[ ]?(?:(?:blue[ ])?agave|vol\.?|abv|alc\.?)?|[0-9]+[ -]?proof\b"
+    r"|[0-9]+(?:[.,][0-9]+)?[ ]?°|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
+    r"|(?:vsop|v\.s\.o\.p\.|xo|x\.o\.|vs|napoleon)(?!\w)",
+    re.IGNORECASE,
+)
+"""An age, a strength or a ratio: what a line may ask beyond the kind."""
+
+_STATING_LIST = """
+    jamaican cuban barbadian bajan haitian martinique guyanese trinidadian spanish french italian
+    german english british scottish irish american canadian japanese mexican peruvian chilean
+    brazilian dutch belgian austrian swiss portuguese greek polish russian swedish danish norwegian
+    caribbean islay highland lowland speyside island coastal kentucky tennessee puerto rican
+    white red black green pink blue gold golden amber dark light brown rosé rose pale tawny ruby
+    dry sweet bittersweet semi extra brut bone off medium rich unsweetened
+    aged unaged young old mature matured reserve reserva anejo reposado blanco joven solera
+    barrel cask single small batch strength bonded bottled straight pot column still peated unpeated
+    smoky smoked funky wheated high blended malt grain agricole overproof navy full
+    bodied spiced grassy herbal floral juniper forward style type premium craft artisanal natural
+    cloudy clear clarified filtered unfiltered pulp bio organic vintage
+"""
+_STATING = frozenset(_STATING_LIST.split())
+"""Words of strength, age, origin, colour, sweetness and style."""
+
+_AT_LEAST = re.compile(r"(?:at least|min|over)\b|.* or (?:more|above|stronger)$", re.IGNORECASE)
+
+_FILLING = frozenset({"a", "an", "the", "of", "and", "de", "del", "di", "in", "from", "for"})
+
+_TOLD_APART = re.compile(
+    r"(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like|e\.?g\.?|see"
+    r"|i[ ]use|we[ ]use|try)\b",
+    re.IGNORECASE,
+)
+"""How a note begins that tells of something else than the name it stands beside."""
+
 _MAKER_WORDS = 5
 """A maker and a label take no more words than this in front of a kind."""
+_MOST_EXTRA = 6
+"""So many words beside a name are tried with it; what is more is prose."""
 
 
 @dataclass(frozen=True, slots=True)
 class Match:
     """What a text names. `key` is None where it names nothing known.
 
-    `matched` is the name that was found and `maker` the words before it that
+    `matched` is the name that was found and `maker` the words around it that
     name nothing; `nearest` are the names most like the text, given only where
-    nothing was found.
+    nothing was found. `called` are the words that were taken for the name, as
+    they are written, `stated` what is asked beyond the kind, an age, a strength, and
+    `changed` what stands beside it that makes something else of it: *sweetened*.
     """
 
     key: str | None
@@ -71,12 +145,16 @@ class Match:
     confidence: float
     nearest: tuple[str, ...] = ()
     maker: str = ""
+    called: str = ""
+    stated: tuple[str, ...] = ()
+    changed: str = ""
 
 
 def match_ingredient(text: str, tree: FamilyTree) -> Match:
     """The ingredient a text names, notes in brackets or after a comma left out."""
     found, _notes = find_name(text, tree)
-    return found or Match(None, None, 0.0, suggestions(text, tree))
+    known = found if found and not found.changed else None
+    return known or Match(None, None, 0.0, suggestions(text, tree))
 
 
 def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...]]:
@@ -88,7 +166,7 @@ def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...
     for name, notes in stages:
         found = named(name, tree)
         if found:
-            return found, notes
+            return _with_its_notes(replace(found, called=name), notes, tree)
     name, notes = stages[-1]
     if all(word in ADJECTIVES for word in _words(name)):
         return match_name(text.replace(",", " "), tree), ()  # "cold, fresh lime juice"
@@ -97,8 +175,90 @@ def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...
     if found is None and after:
         shorter = match_name(name[: after.start()], tree)
         if shorter:
-            return shorter, (after["note"], *notes)
-    return found, notes
+            return _with_its_notes(shorter, (after["note"], *notes), tree)
+    if found is None:
+        found, notes = _across(name, notes, tree)
+    return _with_its_notes(found, notes, tree) if found else (None, notes)
+
+
+def _with_its_notes(
+    found: Match, notes: tuple[str, ...], tree: FamilyTree
+) -> tuple[Match, tuple[str, ...]]:
+    """The name with what its notes narrow it to or state; the notes that do neither."""
+    kept: list[str] = []
+    for note in notes:
+        for part in filter(None, (each.strip() for each in note.split(","))):
+            narrower = None if _TOLD_APART.match(part) else _narrowed(found, part, tree)
+            if narrower is None and _NEVER_BESIDE & set(_words(part)):
+                found = replace(found, changed=part)
+                kept.append(part)
+            elif narrower:
+                found = narrower
+            elif _states(part):
+                found = replace(found, stated=(*found.stated, part))
+            else:
+                kept.append(part)
+    whole = tuple(kept)
+    return found, notes if set(notes) == set(whole) or ", ".join(notes) == ", ".join(kept) else whole
+
+
+def _narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
+    """The kind that a name and a note are together, None where they are none.
+
+    What the note says beyond is stated; words that state nothing are no part of a name.
+    """
+    said = STATEMENT.sub(lambda each: f" {each.group().replace(' ', '')} ", note)
+    extra = [word for word in _words(said) if word not in _FILLING]
+    if not extra or len(extra) > _MOST_EXTRA or found.key is None:
+        return None
+    own = [_name_words(name) for name in (found.matched or "", *tree[found.key].all_names)]
+    for size in range(len(extra), 0, -1):
+        for chosen in combinations(extra, size):
+            rest = [word for word in extra if word not in chosen]
+            if not all(word in _STATING | ADJECTIVES or STATEMENT.match(word) for word in rest):
+                continue
+            more = {_stem(word) for word in chosen}
+            keys = {tree.by_words.get(frozenset(each | more)) for each in own if not more <= each}
+            keys -= {None, found.key}
+            if len(keys) == 1 and tree[str(min(keys, key=str))].unit == tree[found.key].unit:
+                key = str(keys.pop())
+                stated = (" ".join(rest),) if rest else ()
+                return replace(
+                    found,
+                    key=key,
+                    matched=tree.name(key),
+                    confidence=min(found.confidence, ADJUSTED),
+                    called=f"{found.called} ({note})",
+                    stated=(*found.stated, *stated),
+                )
+    if all(_name_words(note) <= each for each in own[:1]) and found.called:
+        return replace(found, called=f"{found.called} ({note})")  # gin (gin)
+    return None
+
+
+def _across(
+    name: str, notes: tuple[str, ...], tree: FamilyTree
+) -> tuple[Match | None, tuple[str, ...]]:
+    """A name that only its notes complete: *bitters, orange*, *crème, cassis*."""
+    for count in range(1, len(notes) + 1):
+        if any(_TOLD_APART.match(each) for each in notes[:count]):
+            break
+        whole = " ".join((name, *notes[:count]))
+        found = _in_any_order(whole, tree)
+        if found:
+            written = f"{name} ({', '.join(notes[:count])})"
+            return replace(found, called=written), notes[count:]
+    return None, notes
+
+
+def _states(note: str) -> bool:
+    """Whether a note asks something of the bottle, and says nothing else."""
+    if not STATEMENT.search(note) and not _STATING & set(_words(note)):
+        return False
+    if _AT_LEAST.match(note):
+        return False  # a least strength has a field of its own
+    rest = _words(STATEMENT.sub(" ", note))
+    return all(word.strip(".,'&") in _STATING | _FILLING for word in rest)
 
 
 def match_name(name: str, tree: FamilyTree) -> Match | None:
@@ -106,9 +266,15 @@ def match_name(name: str, tree: FamilyTree) -> Match | None:
     words = _words(name)
     if not words:
         return None
-    return (
-        _named(words, tree, EXACT) or _without_adjectives(words, tree) or _after_a_maker(name, tree)
+    found = (
+        _named(words, tree, EXACT)
+        or _without_adjectives(words, tree)
+        or _in_any_order(name, tree)
+        or _stated_before(name, tree)
+        or _after_a_maker(name, tree)
+        or _before_a_maker(name, tree)
     )
+    return found if found is None or found.called else replace(found, called=name.strip())
 
 
 def named(name: str, tree: FamilyTree) -> Match | None:
@@ -150,7 +316,8 @@ def without_notes(text: str) -> list[tuple[str, tuple[str, ...]]]:
     stages: list[tuple[str, tuple[str, ...]]] = [(text.strip()[:LONGEST], ())]
     while found := _NOTE.search(stages[-1][0]):
         rest, notes = stages[-1]
-        note = (found["brackets"] or found["comma"] or "").strip()
+        groups = ("brackets", "square", "comma", "dash", "stop")
+        note = next((found[each] for each in groups if found[each]), "").strip()
         stages.append((rest[: found.start()].rstrip(), (note, *notes) if note else notes))
     return stages
 
@@ -184,6 +351,34 @@ def _without_adjectives(words: list[str], tree: FamilyTree) -> Match | None:
     return None
 
 
+def _in_any_order(name: str, tree: FamilyTree) -> Match | None:
+    """A name whose words stand in another order: *vodka vanilla*, *rum, white*."""
+    said = STATEMENT.findall(name)
+    words = _words(STATEMENT.sub(" ", name)) if said else _words(name)
+    bare = [word.strip(",.") for word in words]
+    bare = [word for word in bare if word and word not in ADJECTIVES]
+    if not 1 < len(bare) <= _MAKER_WORDS + 3 and not (said and bare):
+        return None
+    key = tree.by_words.get(_set_of(bare)) or (tree.by_name.get(bare[0]) if said else None)
+    if key is None or (said and len(bare) == 1 and not _has_a_maker(key, tree)):
+        return None
+    stated = tuple(each.group().strip() for each in STATEMENT.finditer(name))
+    return Match(key, tree.name(key), ADJUSTED, called=name.strip(), stated=stated)
+
+
+def _stated_before(name: str, tree: FamilyTree) -> Match | None:
+    """A kind behind words of age, origin or colour that no kind holds: *Cuban gin*."""
+    written = name[:LONGEST].split()
+    for start in range(1, min(len(written), _MAKER_WORDS + 1)):
+        before = " ".join(written[:start])
+        if not _states(before) or _CHANGING & set(_words(before)) - {"still"}:
+            continue
+        found = _named(_words(" ".join(written[start:])), tree, ADJUSTED)
+        if found and found.key is not None and _has_a_maker(found.key, tree):
+            return replace(found, called=name.strip(), stated=(before,))
+    return None
+
+
 def _after_a_maker(name: str, tree: FamilyTree) -> Match | None:
     """A kind of drink after words that name nothing: *Grey Ferry London dry gin*.
 
@@ -192,11 +387,26 @@ def _after_a_maker(name: str, tree: FamilyTree) -> Match | None:
     """
     written = name[:LONGEST].split()
     for start in range(1, min(len(written), _MAKER_WORDS + 1)):
-        maker = " ".join(written[:start])
-        found = _named(_words(" ".join(written[start:])), tree, MAKER)
+        maker, kind = " ".join(written[:start]), " ".join(written[start:])
+        found = _named(_words(kind), tree, MAKER)
         if found and found.key is not None:
             made = _has_a_maker(found.key, tree) and _may_be_a_maker(_words(maker), tree)
-            return replace(found, maker=maker) if made else None
+            return replace(found, maker=maker, called=kind) if made else None
+    return None
+
+
+def _before_a_maker(name: str, tree: FamilyTree) -> Match | None:
+    """A kind of drink before words that name nothing and are written large: *gin Grey Ferry*."""
+    written = name[:LONGEST].split()
+    for end in range(len(written) - 1, max(0, len(written) - _MAKER_WORDS - 1), -1):
+        maker, kind = written[end:], " ".join(written[:end])
+        if not all(word[:1].isupper() or word in ("&", "and", "of") for word in maker):
+            break
+        found = _named(_words(kind), tree, MAKER)
+        if found and found.key is not None:
+            said = " ".join(maker)
+            made = _has_a_maker(found.key, tree) and _may_be_a_maker(_words(said), tree)
+            return replace(found, maker=said, called=kind) if made else None
     return None
 
 
@@ -218,6 +428,18 @@ def _may_be_a_maker(words: list[str], tree: FamilyTree) -> bool:
         if any(f"{plain} {kind}" in tree.by_name for kind in _FLAVOURED):
             return False
     return True
+
+
+def _name_words(name: str) -> frozenset[str]:
+    return _set_of(_words(name))
+
+
+def _set_of(words: Sequence[str]) -> frozenset[str]:
+    return words_of_a_name(" ".join(words))
+
+
+def _stem(word: str) -> str:
+    return next(iter(words_of_a_name(word)), word)
 
 
 def _is_bitter(match: Match, tree: FamilyTree) -> bool:

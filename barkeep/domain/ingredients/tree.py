@@ -134,6 +134,16 @@ class FamilyTree:
         return found
 
     @cached_property
+    def by_words(self) -> Mapping[frozenset[str], str]:
+        """The words of a name, in no order -> its key; none where two names have the same words."""
+        found: dict[frozenset[str], str | None] = {}
+        for name, key in self.by_name.items():
+            words = words_of_a_name(name)
+            if found.setdefault(words, key) != key:
+                found[words] = None
+        return {words: key for words, key in found.items() if key is not None}
+
+    @cached_property
     def folded_names(self) -> Mapping[str, str]:
         """Key -> all its names in one line, folded, to be searched in."""
         return {
@@ -259,6 +269,30 @@ class FamilyTree:
                 if parent not in self.ingredients:
                     reason = f"its parent “{parent}” is not an ingredient"
                     raise KnowledgeError(self.file, ingredient.key, reason)
+
+
+_WITHOUT_MEANING = frozenset({"of", "the", "a", "an", "de", "and", "&", "di", "du"})
+
+_ENDS_IN_S = frozenset({"bitters", "molasses", "cassis", "swiss", "hibiscus", "islas", "citrus"})
+
+
+def words_of_a_name(name: str) -> frozenset[str]:
+    """The words of a folded name, of one number and one spelling, without those that only join."""
+    return frozenset(
+        singular(word) for word in name.split() if word and word not in _WITHOUT_MEANING
+    )
+
+
+def singular(word: str) -> str:
+    """A folded word of a name as one of it is called: *leaves* is *leaf*, *bitters* stays."""
+    if word == "whiskey":
+        return "whisky"
+    if len(word) <= 3 or word in _ENDS_IN_S or word.endswith("ss"):
+        return word
+    for ending, other in (("ies", "y"), ("aves", "eaf"), ("ches", "ch"), ("s", "")):
+        if word.endswith(ending):
+            return word[: -len(ending)] + other
+    return word
 
 
 def with_own(tree: FamilyTree, own: Iterable[Ingredient]) -> FamilyTree:

@@ -14,6 +14,12 @@
 | 6/8 pcs raspberries             | a range of pieces                         |
 | gin 2 oz, gin: 60 ml            | the amount after the name                 |
 | dark rum float, absinthe, rinse | one float, one rinse                      |
+| so I'll start with 2 oz of gin  | the words before the amount are a note    |
+| a fat ounce, a good two ounces  | a note: *fat*, *good*                     |
+| 2 x 25 ml, 1 (13.5 oz) can      | 50 ml; one can that holds 13.5 oz         |
+| rinse the glass with absinthe   | one rinse                                 |
+| express a lemon peel over …     | a garnish, noted *expressed*              |
+| salt rim, rim: half salt        | a garnish, noted *rim*, *half rim*        |
 """
 
 from __future__ import annotations
@@ -23,13 +29,16 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from barkeep.domain.amounts.amount import Amount, ReadAmount, unit_at
+from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.spoken import HOW_FULL, any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.spec_text.found import names_in
 from barkeep.errors import AmountError, NegativeAmount
 
 MARK = re.compile(
-    r"(?:(?:--+|[-*•·–—▪◦▢☐☑>→])[ ]+|[•·▪◦▢☐☑→]|\(?[0-9]{1,2}\)[ ]*|[0-9]{1,2}\.[ ]+)?"
-    r"(?:\[[ xX✓]?\][ ]*)?"
+    r"(?:(?:--+|[-*•·–—▪◦▢☐☑>→●○■□‣⁃✓✔]|//+|#+)[ ]+|[•·▪◦▢☐☑→●○■□‣⁃✓✔]|\(?[0-9]{1,2}\)[ ]*"
+    r"|[0-9]{1,2}\.[ ]+)?(?:\[[ xX✓]?\][ ]*)?"
 )
 """What a list puts in front of its lines: bullets, numbers and boxes to tick."""
 
@@ -40,14 +49,16 @@ _JOIN = re.compile(
 )
 
 _OPTIONAL = re.compile(
-    r"[(\[][ ]*optional(?:ly)?[ ]*[)\]][ ]*[:,–-]?[ ]*"
-    r"|optional(?:ly)?[ ]*[:,–-][ ]*|(?P<bare>optional(?:ly)?[ ]+)",
+    r"[(\[][ ]*opt(?:ional(?:ly)?)?\.?[ ]*[)\]][ ]*[:,–-]?[ ]*"
+    r"|opt(?:ional(?:ly)?)?\.?[ ]*[:,–-][ ]*|(?P<bare>opt(?:ional(?:ly)?|\.)[ ]+)",
     re.IGNORECASE,
 )
 
 _HEDGES = (
-    r"[~≈±]|(?:ca|c|approx)\.|(?:ca|circa|approx|approximately|about|around|roughly|nearly|almost"
-    r"|maybe|perhaps|just[ ](?:under|over)|a[ ](?:bit|little|touch)[ ](?:under|over)"
+    r"[~≈±]|(?:ca|c|approx|max|min)\.|(?:ca|circa|approx|approximately|about|around|roughly|nearly|almost"
+    r"|maybe|perhaps|possibly|barely|exactly|max|min|just[ ](?:under|over|shy[ ]of|about)"
+    r"|a[ ](?:bit|little|touch)[ ](?:under|over|more[ ]than|less[ ]than)|close[ ]to|call[ ]it"
+    r"|something[ ]like|somewhere[ ]around|anywhere[ ]from"
     r"{further})\b"
 )
 
@@ -102,12 +113,69 @@ def _noted(hedge: str) -> str:
     return "about" if hedge in _SIGNS else hedge
 
 
-_GARNISH = re.compile(
-    r"(?:(?:for|as|to)[ ](?:a[ ]|the[ ])?)?garnish(?:[ ]*[:–-]|[ ]with\b|[ ]of\b)[ ]*",
+_SPEECH_LIST = """
+    so i i'm im i've i'd i'll ive we we're we've we'll we'd you you'll you'd you've let's lets he
+    gonna going to go goes going start starting started begin beginning with add adding adds added
+    put putting puts pour pouring measure measuring drop dropping throw throwing toss take taking
+    get getting grab use using need needs want like love have has had got give it that this these
+    is are be will would can could should might here here's there there's now next up then first
+    second third last lastly finally and also plus after followed follow by in into on onto top of
+    for our my your me us the base spirit drink one two glass tin shaker mixing bottom ok okay alright
+    right well um uh er oh just only say said bit more comes come another as well too it's its
+    that's thats what about away fresh good nice lovely little really very still back over from
+    out off do did does done doing think thinking reckon see how ahead slide sneak work pop chuck
+    build building balance sour sweet bitter acid side sugar citrus fruit split goes everything else
+    throughout always usually today tonight episode recipe spec call calls called calling if feel
+    make making makes made mix end finish finishing round rounding bring hit hitting knock finally
+    combine combining stir shake muddle grate crack cracking cracked at them other along alongside
+    schooner mug flute goblet tumbler pitcher jug kick
+"""
+_SPEECH = frozenset(_SPEECH_LIST.split())
+"""What is said before an amount without meaning anything of it."""
+
+_SAID_ONLY_TO_JOIN = frozenset({"and", "then", "plus", "also", "finally", "lastly", "next", "add"})
+
+_MOST_SPEECH = 16
+"""Words before an amount; whoever says more tells a story."""
+
+_IF_YOU_LIKE = re.compile(
+    r"\b(?:if[ ](?:you|you'd|i)[ ](?:like|want|fancy|wish|prefer|have[ ](?:it|some|any))|optionally)\b",
     re.IGNORECASE,
 )
+
+_GARNISH = re.compile(
+    r"(?:(?:for|as|to)[ ](?:an?[ ]|the[ ]|our[ ]|my[ ])?)?garnish(?:ed|ing)?"
+    r"(?:[ ]*[:–-]|[ ](?:it[ ])?with\b|[ ](?:is|of)\b|(?<=or garnish)[ ]*,?(?=[ ])"
+    r"|(?<=s garnish)[ ]*,?(?=[ ])|(?<=r garnish)[ ]*,?(?=[ ]))[ ]*",
+    re.IGNORECASE,
+)
+_ALL_OF_IT = r"(?:[ ](?:it|this|that|everything|the[ ](?:glass|drink|rest|whole[ ]thing)))?"
 _TOP = re.compile(
-    r"(?:(?P<verb>top(?:ped)?|fill(?:ed)?)(?:[ ]up|[ ]off)?[ ]with|(?P<short>top))[ :]+",
+    rf"(?:(?P<verb>top(?:ped|ping)?|fill(?:ed|ing)?|lengthen(?:ed|ing)?|charge[d]?|finish(?:ed|ing)?"
+    rf"|crown(?:ed)?){_ALL_OF_IT}(?:[ ]up|[ ]off|[ ]out)?[ ](?:with|by)|(?P<short>top))[ :]+",
+    re.IGNORECASE,
+)
+_VESSEL = (
+    r"(?:(?:the|an?|your|my|each|our)[ ])?(?:[\w-]+[ ])?"
+    r"(?:glass(?:es)?|coupes?|flutes?|goblets?|tumblers?|mugs?|inside|rim)"
+)
+_RINSE = re.compile(
+    rf"(?:rinse|wash|coat|season|swirl|spray|mist)[ ](?:out[ ]|down[ ])?{_VESSEL}[ ](?:out[ ])?with[ ]",
+    re.IGNORECASE,
+)
+_EXPRESS = re.compile(
+    r"(?:(?P<how>express(?:ed)?|flame|spritz|twist)[ ](?:the[ ])?(?:oils?[ ](?:of|from|out[ ]of)[ ])?)"
+    r"(?=(?:an?|one|the|some|two)[ ]|[\w]+[ ](?:peel|twist|zest))",
+    re.IGNORECASE,
+)
+_RIM = re.compile(
+    r"(?:(?:an?|the)[ ])?(?P<half>half(?:[ -]a)?[ -])?(?P<what>[^\W\d_][\w' -]*?)[ -]"
+    r"(?:rim(?:med)?)(?:[ ](?:the[ ])?glass)?(?![\w-])[ ]*",
+    re.IGNORECASE,
+)
+_RIM_WITH = re.compile(
+    rf"rim(?:[ ](?:(?P<some>half|part)(?:[ ]of)?[ ])?{_VESSEL})?(?:[ ]in|[ ]with|[ ]*[:–-])[ ]*"
+    r"(?P<half>half(?:[ ]with|[ ]in)?[ ])?",
     re.IGNORECASE,
 )
 _LOOSE = re.compile(r"(?P<word>float|rinse)(?:[ ]with|[ ]on)?[ :]+(?!of\b)", re.IGNORECASE)
@@ -133,10 +201,18 @@ _PIECE_UNITS = frozenset(
 )
 _AFTER_AMOUNT = re.compile(
     r"[ ]*(?:\((?P<aside>[^()]*)\)[ ]*(?=\w))?(?P<each>(?:of[ ]+)?each\b[ :]*)?"
-    r"(?:of[ ]+)?(?:(?:the|an?)[ ]+)?",
+    r"(?:,?[ ]*worth(?=[ ]))?(?:,?[ ]*of[ ]+)?(?:(?:the|an?|that|this|our)[ ]+)?",
     re.IGNORECASE,
 )
-_TWIN = re.compile(r"[ ]*[/=≈][ ]*")
+_TWIN = re.compile(
+    r"[ ]*[/=≈|][ ]*|,?[ ]+or[ ]+(?=[0-9a-z])|,[ ]*(?:that's|which[ ]is|so|i\.e\.)[ ]+", re.IGNORECASE
+)
+_TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?(?=[0-9.¼½¾])", re.IGNORECASE)
+_PACKAGE = re.compile(
+    r"[ ]*[(\[]?[ ]*(?P<size>[0-9][^()\[\]]*?)[ ]*[)\]]?[ -]*(?P<pack>bottles?|btls?|cans?|tins?)\b",
+    re.IGNORECASE,
+)
+_ISH = re.compile(r"(?<=[0-9¼½¾⅓⅔])[ -]?ish\b", re.IGNORECASE)
 _NUMBER_WORDS = (
     "an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty"
     "|sixty|half|quarter|few|couple|dash|pinch|splash"
@@ -166,7 +242,8 @@ class Draft:
     The amount stands from `amount_at` to `amount_end`, as far as it is written in one piece.
 
     `each` says that the amount is of each of the things that follow, and
-    `by_the_piece` that its unit is what one piece is called: *2 slices orange*.
+    `by_the_piece` that its unit is what one piece is called: *2 slices orange*;
+    `holds` is the size of a bottle or can that is written beside it.
     """
 
     rest: str
@@ -183,6 +260,7 @@ class Draft:
     garnish: bool = False
     each: bool = False
     by_the_piece: bool = False
+    holds: Amount | None = None
 
     @property
     def beside_amount(self) -> str:
@@ -217,17 +295,112 @@ def take_around(draft: Draft) -> None:
 
     Raises `AmountError` or `NegativeAmount`.
     """
+    _take_ish(draft)
     _take_lead_ins(draft)
+    if _take_speech(draft):
+        _take_lead_ins(draft)
     draft.garnish = bool(draft.take(_GARNISH))
-    top = draft.take(_TOP)
-    if top:
-        draft.notes.append(
-            "to fill" if (top["verb"] or "").lower().startswith("fill") else "to top"
-        )
+    if _take_rim(draft):
+        return
+    _take_use(draft)
     _take_front(draft)
     if draft.amount is None:
         _take_after(draft)
     _take_loose(draft)
+
+
+def begins_an_item(text: str, tree: FamilyTree, units: BarUnits) -> bool:
+    """Whether a piece of a line is a line by itself: an amount or a use, and a name after it."""
+    draft = begun(text, units)
+    try:
+        take_around(draft)
+    except (AmountError, NegativeAmount):
+        return False
+    used = any(each in ("to top", "to fill", "rim", "half rim", "expressed") for each in draft.notes)
+    if draft.amount is None and not used:
+        return False
+    return next(names_in(draft.rest, tree), None) is not None
+
+
+def _take_ish(draft: Draft) -> None:
+    """*2ish oz*: the same as *about 2 oz*."""
+    ish = _ISH.search(draft.rest)
+    if ish:
+        draft.rest = draft.rest[: ish.start()] + " " * len(ish.group()) + draft.rest[ish.end() :]
+        draft.hedges.append("ish")
+
+
+def _take_speech(draft: Draft) -> bool:
+    """Take off what is only said before an amount: *so I'm going to start with*."""
+    for count, word in enumerate(_SPOKEN_WORD.finditer(draft.rest)):
+        rest = draft.rest[word.start() :]
+        if _begins_an_amount(rest, draft.units) or _begins_a_use(rest):
+            if not count:
+                return False
+            said = draft.rest[: word.start()].strip(" ,.:;–—-!")
+            draft.advance(word.start())
+            draft.optional = draft.optional or bool(_IF_YOU_LIKE.search(said))
+            words = {each.group().casefold() for each in _SPOKEN_WORD.finditer(said)}
+            if not words <= _SAID_ONLY_TO_JOIN:
+                draft.hedges.append(said)
+            return True
+        if word.group().casefold().replace("’", "'") not in _SPEECH or count == _MOST_SPEECH:
+            return False
+    return False
+
+
+_SPOKEN_WORD = re.compile(r"[^\W_]+(?:['’][^\W_]+)*|[~≈¼½¾⅓⅔⅛⅜⅝⅞]")
+
+
+def _begins_a_use(text: str) -> bool:
+    return any(use.match(text) for use in (_TOP, _RINSE, _EXPRESS, _GARNISH, _RIM_WITH))
+
+
+def _take_use(draft: Draft) -> None:
+    """Take off what is done with it: *top with*, *rinse the glass with*, *express*."""
+    top = draft.take(_TOP)
+    if top:
+        filled = (top["verb"] or "").lower().startswith("fill")
+        draft.notes.append("to fill" if filled else "to top")
+    rinse = _RINSE.match(draft.rest)
+    if rinse:
+        at = draft.at
+        draft.advance(rinse.end())
+        if _amount(draft.rest, draft.units) is None:
+            _set(draft, Amount(1.0, None, "rinse"), at, at + rinse.end())
+            draft.advance(_END_OF_ARTICLE.match(draft.rest).end())  # type: ignore[union-attr]
+        else:
+            draft.notes.append("rinse")
+        return
+    express = draft.take(_EXPRESS)
+    if express:
+        draft.garnish = True
+        how = express["how"].lower()
+        draft.notes.append({"express": "expressed", "flame": "flamed"}.get(how, how))
+
+
+_END_OF_ARTICLE = re.compile(r"(?:(?:an?|the|some|your|our)[ ]+(?=\w))?", re.IGNORECASE)
+
+
+def _take_rim(draft: Draft) -> bool:
+    """*Salt rim*, *half salt rim*, *rim: half salt*, *rim half the glass with salt*."""
+    if "rim" not in draft.rest.casefold():
+        return False
+    behind = draft.take(_RIM_WITH)
+    if behind:
+        draft.garnish = True
+        draft.notes.append("half rim" if behind["half"] or behind["some"] else "rim")
+        return True
+    rim = _RIM.match(draft.rest)
+    if rim is None or _amount(draft.rest, draft.units) is not None and not rim["half"]:
+        return False
+    draft.garnish = True
+    draft.notes.append("half rim" if rim["half"] else "rim")
+    draft.at += rim.start("what")
+    tail = draft.rest[rim.end() :].strip()
+    gap = "" if tail[:1] in ",;(" else ", "
+    draft.rest = f"{rim['what']}{gap if tail else ''}{tail}"
+    return True
 
 
 def _take_lead_ins(draft: Draft) -> None:
@@ -263,7 +436,7 @@ def _take_front(draft: Draft) -> None:
     part = draft.take(_PART_OF)
     if part:
         draft.notes.append(part["part"].lower())
-    if _take_half(draft) or _take_scant(draft):
+    if _take_half(draft) or _take_scant(draft) or _take_package(draft) or _take_times(draft):
         return
     found = _amount(draft.rest, draft.units)
     if found:
@@ -292,6 +465,12 @@ def _take_scant(draft: Draft) -> bool:
     how = _HOW_FULL.match(draft.rest)
     if how is None:
         return False
+    number = _amount(draft.rest[how.end() :], draft.units)
+    if number is not None and number.unit not in (None, "each"):  # a good two ounces
+        draft.notes.append(how["how"].lower())
+        draft.advance(how.end())
+        _take_amount(draft, number)
+        return True
     begins, note = how.start("how"), ""
     unit, end = unit_at(draft.rest, begins, draft.units)  # a measure may be called *small ladle*
     if unit is None:
@@ -301,6 +480,48 @@ def _take_scant(draft: Draft) -> bool:
         return False
     draft.notes += [note] if note else []
     _take_amount(draft, ReadAmount(value=1.0, high=None, unit=unit, end=end, unit_at=begins))
+    return True
+
+
+def _take_times(draft: Draft) -> bool:
+    """*2 x 25 ml* is 50 ml."""
+    times = _TIMES.match(draft.rest)
+    found = _amount(draft.rest[times.end() :], draft.units) if times else None
+    if times is None or found is None or found.unit is None or found.high is not None:
+        return False
+    end = times.end() + found.end
+    draft.notes.append(draft.rest[:end].strip())
+    value = float(times["times"]) * found.value
+    whole = ReadAmount(
+        value=value, high=None, unit=found.unit, end=end, unit_at=times.end() + found.unit_at
+    )
+    _take_amount(draft, whole)
+    return True
+
+
+def _take_package(draft: Draft) -> bool:
+    """*1 (13.5 oz) can*, *a 750 ml bottle*: so many packages, and what one holds."""
+    front = re.compile(r"(?:(?P<number>[0-9]{1,2}|an?|one|two|three|half[ ]an?)\b)?", re.I).match(
+        draft.rest
+    )
+    if front is None:
+        return False
+    package = _PACKAGE.match(draft.rest, front.end())
+    size = _amount(package["size"], draft.units) if package else None
+    if package is None or size is None or size.unit is None or size.high is not None:
+        return False
+    if package["size"][size.end :].strip(" -x×"):
+        return False
+    counted = _amount(f"{front['number'] or 'one'} bottles", draft.units)
+    pack, _ = unit_at(package["pack"], 0, draft.units)
+    if counted is None or pack is None:
+        return False
+    draft.holds = Amount(size.value, None, size.unit)
+    draft.notes.append(package["size"].strip(" -x×"))
+    whole = ReadAmount(
+        value=counted.value, high=None, unit=pack, end=package.end(), unit_at=package.start("pack")
+    )
+    _take_amount(draft, whole)
     return True
 
 
@@ -354,7 +575,11 @@ def _take_amount(draft: Draft, found: ReadAmount) -> None:
     end = _end_of_twin(draft, end)
     after = _AFTER_AMOUNT.match(draft.rest, end)
     if after and after["aside"]:
-        draft.notes.append(after["aside"].strip())
+        aside = after["aside"].strip()
+        draft.notes.append(aside)
+        size = _amount(aside, draft.units) if unit in ("bottle", "can") else None
+        if size and size.unit and size.high is None and not draft.holds:
+            draft.holds = Amount(size.value, None, size.unit)
     draft.each = bool(after and after["each"])
     draft.advance(after.end() if after else end)
 
@@ -364,6 +589,11 @@ def _end_of_twin(draft: Draft, start: int) -> int:
     slash = _TWIN.match(draft.rest, start)
     twin = _amount(draft.rest[slash.end() :], draft.units) if slash else None
     if slash is None or twin is None or twin.unit is None:
+        return start
+    amount = draft.amount
+    if amount is None or dimension(twin.unit, draft.units) != dimension(amount.unit, draft.units):
+        return start
+    if twin.unit == amount.unit:
         return start
     end = slash.end() + twin.end
     draft.notes.append(draft.rest[slash.end() : end])
@@ -394,8 +624,10 @@ def _amounts_after(draft: Draft) -> Iterator[tuple[int, str, ReadAmount, int]]:
     for begins in _MAY_BEGIN.finditer(draft.rest):
         place = begins.start()
         front, _ = _without_hedge(draft.rest[:place])
-        name = front.rstrip(" ,:(–—-.")
-        if not name or "," in name or "(" in name or _NOT_BEFORE.match(front):
+        name = front.rstrip(" ,:(–—-.…_")
+        if name.count("(") > name.count(")"):
+            name = f"{name})" if front.rstrip().endswith(")") else name
+        if not name or name.count("(") != name.count(")") or _NOT_BEFORE.match(front):
             continue
         try:
             found = _amount(draft.rest[place:], draft.units)
@@ -408,6 +640,7 @@ def _amounts_after(draft: Draft) -> Iterator[tuple[int, str, ReadAmount, int]]:
         if before == "(":
             closed = rest.lstrip(" ").startswith(")")
             rest = rest.lstrip(" ")[1:] if closed else "not closed"
+        before = before.strip(".…_") or before[:1]
         if (found.unit or before in (":", "-", "–", "—")) and _REST_IS_NOTES.fullmatch(rest):
             yield place, name, found, end
 

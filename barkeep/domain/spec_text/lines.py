@@ -7,18 +7,30 @@ is left is a name, a choice of names, or several things of one amount.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 
 from barkeep.domain.amounts.amount import EXAMPLES, spaced
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
-from barkeep.domain.ingredients.names import ADJUSTED, Match, bare_name, find_name, suggestions
-from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
+from barkeep.domain.ingredients.names import (
+    ADJUSTED,
+    Match,
+    bare_name,
+    find_name,
+    named,
+    suggestions,
+    without_notes,
+)
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
-from barkeep.domain.spec_text.choices import Choice, choice_in, things_in, with_notes
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.choices import Choice, choice_in, with_notes
+from barkeep.domain.spec_text.corrections import corrected
+from barkeep.domain.spec_text.several import items_in
+from barkeep.domain.spec_text.traced import Traced, squeezed
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
 from barkeep.domain.specs.spec import Line
@@ -38,11 +50,13 @@ _LEAST = re.compile(
     rf"|(?P<more>{_STRENGTH})[ ]or[ ](?:more|above|stronger)",
     re.IGNORECASE,
 )
-_OPTIONAL = frozenset({"optional", "optionally", "if you like", "if liked"})
-_GARNISH = frozenset(
-    {"garnish", "for garnish", "as garnish", "to garnish", "as a garnish", "for the garnish"}
+_OPTIONAL = frozenset(
+    {"optional", "optionally", "opt", "opt.", "if you like", "if liked", "if you want", "if desired"}
+    | {"if you fancy", "if wanted", "if you have it", "if you have any"}
 )
-_EACH_AT_THE_END = re.compile(r"[ ]+each[ .]*$", re.IGNORECASE)
+_GARNISH = frozenset(
+    {"garnish", "for garnish", "garnish only", "for a garnish", "as garnish", "to garnish", "as a garnish", "for the garnish"}
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,60 +115,42 @@ def read_lines(
         too_long = f"a line has at most {LONGEST} characters"
         line = Line(text.strip()[:LONGEST], "", garnish=garnish)
         return (ReadLine(line, (Complaint(0, lambda: too_long),)),)
-    plain = spaced(text)
-    draft = begun(plain, units)
-    start, whole = draft.at, draft.rest
+    said = corrected(_without_mark(squeezed(spaced(text).rstrip())), tree, units)
+    items = items_in(said, tree, units)
+    if len(items) == 1:
+        return (_read_item(items[0], text.strip(), tree=tree, units=units, garnish=garnish),)
+    return tuple(
+        _read_item(each, each.text, tree=tree, units=units, garnish=garnish) for each in items
+    )
+
+
+def _without_mark(said: Traced) -> Traced:
+    """A line without the space, bullet or number in front of it."""
+    draft = begun(said.text, US_UNITS)
+    return said.part(draft.at)
+
+
+def _read_item(
+    item: Traced, text: str, *, tree: FamilyTree, units: BarUnits, garnish: bool
+) -> ReadLine:
+    """One ingredient with its amount; the places of what is wrong are those of the whole line."""
+    draft = begun(item.text, units)
+    whole = draft.rest
     try:
-        several = _each_of(begun(plain, units), plain, tree) if "each" in whole.casefold() else []
         take_around(draft)
     except (AmountError, NegativeAmount) as error:
-        line = Line(text.strip(), "", garnish=garnish)
-        return (ReadLine(line, (Complaint(start, partial(str, error)),)),)
-    if several:
-        read = (
-            _read_part(front, part=part, at=at, tree=tree, units=units, garnish=garnish)
-            for front, part, at in several
-        )
-        return tuple(read)
+        line = Line(text, "", garnish=garnish)
+        wrong = Complaint(item.place(draft.begins), partial(str, error))
+        return ReadLine(line, (wrong,))
     line = Line(
-        text=text.strip(),
+        text=text,
         ingredient="",
         garnish=garnish or draft.garnish,
         optional=draft.optional and bool(whole),
     )
-    return (_finish(line, draft, tree),)
-
-
-def _each_of(draft: Draft, plain: str, tree: FamilyTree) -> list[tuple[str, str, int]]:
-    """The amount, the name and its place of each thing a line says *each* of; else none."""
-    start, whole = draft.at, draft.rest
-    trailing = _EACH_AT_THE_END.search(whole)
-    if trailing:
-        draft.rest = whole[: trailing.start()]
-    take_around(draft)
-    if draft.amount is None or not (draft.each or trailing) or draft.notes:
-        return []
-    things = things_in(draft.rest, tree)
-    if len(things) < 2 or (trailing and (draft.optional or draft.garnish)):
-        return []
-    if trailing:
-        front = plain[draft.amount_at : start + trailing.start()]
-    else:
-        front = re.sub(r"(?i)[ ]+(?:of[ ]+)?each\b.*$", "", plain[start : draft.at])
-    return [(front.strip(), part, draft.at + place) for part, place in things]
-
-
-def _read_part(
-    front: str, *, part: str, at: int, tree: FamilyTree, units: BarUnits, garnish: bool
-) -> ReadLine:
-    """One of several things of one amount, read as if it stood on a line of its own."""
-    read = read_lines(f"{front} {part}", tree, units, garnish=garnish)[0]
-    before = len(front) + 1
-    complaints = tuple(
-        replace(each, at=at + max(0, min(each.at - before, len(part) - 1)))
-        for each in read.complaints
-    )
-    return replace(read, complaints=complaints)
+    read = _finish(line, draft, tree)
+    told = tuple(replace(each, at=item.place(each.at)) for each in read.complaints)
+    return replace(read, complaints=told) if told else read
 
 
 def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
@@ -168,6 +164,8 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         unit=amount.unit if amount else None,
         ingredient=match.key or "",
         alternatives=choice.alternatives if choice else (),
+        called=_called(match, tree),
+        stated=match.stated,
     )
     kept = (*choice.makers, *choice.notes) if choice else ()
     line = _with_notes(line, [*draft.hedges, *draft.notes, *kept])
@@ -176,10 +174,36 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         told = partial(_unknown, draft.rest, tree)
         return replace(read, complaints=(Complaint(draft.at, told, draft.rest),))
     read = _measured(read, draft, tree[match.key])
+    unsaid = _not_said_which(choice, draft, tree)
+    if unsaid:
+        read = replace(read, complaints=(unsaid, *read.complaints))
     if read.complaints and draft.amount is None:
         return read  # the amount that cannot be read is told of once
     strays = tuple(_strays(draft, choice, tree))
     return replace(read, complaints=read.complaints + strays) if strays else read
+
+
+def _called(match: Match, tree: FamilyTree) -> str:
+    """The words that were written for it, empty where they are just its own name."""
+    if match.key is None or not match.called:
+        return ""
+    called, own = folded(match.called).split(), folded(tree.name(match.key)).split()
+    same = [*map(singular, called)] == [*map(singular, own)]
+    return "" if same else " ".join(match.called.split())
+
+
+def _not_said_which(choice: Choice, draft: Draft, tree: FamilyTree) -> Complaint | None:
+    """The question of a grouping behind a maker nobody knows: which bitters are these?"""
+    key = str(choice.match.key)
+    changed = choice.match.changed
+    if changed:
+        kind = tree.in_sentence(key)
+        return Complaint(draft.at, lambda: f"“{changed}” may make something else of {kind}")
+    if not (choice.makers and tree[key].family and key in _ASKED_WHICH):
+        return None
+    likely = tree.in_sentence(_ASKED_WHICH[key])
+    what = f"which {tree.in_sentence(key)} are “{choice.makers[0]} {choice.match.called}”? "
+    return Complaint(draft.at, lambda: f"{what}likely {likely}")
 
 
 def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, ...]:
@@ -200,13 +224,56 @@ def _find(draft: Draft, tree: FamilyTree) -> Choice | None:
         return choice
     found, notes = find_name(draft.rest, tree)
     if found is None:
+        found, notes = _dashed(draft, tree)
+    if found is None:
         return None
-    whole = _piece_of(found, draft, tree)
+    whole = _piece_of(found, draft, tree) or _poured_of(found, draft, tree)
     if whole is not None:
-        draft.by_the_piece = True
         sure = min(whole.confidence, found.confidence)
-        found = replace(whole, confidence=sure, maker=found.maker)
+        found = replace(
+            whole, confidence=sure, maker=found.maker, called=found.called, stated=found.stated
+        )
     return with_notes(found, notes, tree)
+
+
+def _dashed(draft: Draft, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...]]:
+    """*Two dashes aromatic*: what is dashed and named by nothing else are bitters."""
+    if draft.amount is None or draft.amount.unit not in ("dash", "drop"):
+        return None, ()
+    for name, notes in without_notes(draft.rest):
+        found = named(f"{name} bitters", tree)
+        if found:
+            return replace(found, confidence=ADJUSTED, called=name), notes
+    return None, ()
+
+
+_FROM_IT = ("{} juice", "{} syrup")
+"""What a measured volume of a fruit, or of what is sold solid, is (*common practice*)."""
+
+
+def _poured_of(found: Match, draft: Draft, tree: FamilyTree) -> Match | None:
+    """What is poured where the name is that of a fruit: ¾ oz lemon is its juice."""
+    amount = draft.amount
+    if amount is None or found.key is None or tree[found.key].unit != "each":
+        return None
+    if dimension(amount.unit, draft.units) not in ("volume", "part"):
+        return None
+    if amount.unit in _SPOONED:
+        return None
+    names = (found.matched or "", tree.name(found.key))
+    for form in _FROM_IT:
+        for name in names:
+            poured = named(form.format(name), tree)
+            if poured and poured.key and tree[poured.key].unit == "ml":
+                return poured
+    return None
+
+
+_SPOONED = frozenset({"cup", "pint", "imp_pint", "pinch", "handful"})
+"""Volumes in which whole fruit is measured too: *a cup of raspberries*."""
+
+_ASKED_WHICH: Mapping[str, str] = {"bitters": "aromatic-bitters"}
+"""Groupings that a maker's words alone do not tell apart, each with its likeliest kind."""
 
 
 def _piece_of(found: Match, draft: Draft, tree: FamilyTree) -> Match | None:
@@ -217,9 +284,11 @@ def _piece_of(found: Match, draft: Draft, tree: FamilyTree) -> Match | None:
     if amount.unit == "each" or found.matched is None or found.key is None:
         return None
     if amount.unit == tree[found.key].name.split()[-1].casefold():
+        draft.by_the_piece = True
         return found  # 8 leaves of mint leaf
     whole, _ = find_name(f"{found.matched} {amount.unit}", tree)
     known = whole is not None and whole.confidence >= ADJUSTED and whole.key is not None
+    draft.by_the_piece = draft.by_the_piece or known
     return whole if known else None
 
 
@@ -277,6 +346,9 @@ def _measured(read: ReadLine, draft: Draft, ingredient: Ingredient) -> ReadLine:
     try:
         amount = draft.amount if not draft.by_the_piece else replace(draft.amount, unit="each")
         quantity, note = quantity_of(amount, ingredient, None, draft.units)
+        if draft.holds is not None:
+            each, _ = quantity_of(draft.holds, ingredient, None, draft.units)
+            quantity = None if each is None else each * amount.value
     except WrongDimension as error:
         # A word that is neither the name's nor an adjective stands where the unit should.
         stranger = draft.rest.split()[0] if unsure else None

@@ -249,7 +249,9 @@ def is_plainly_a_line(text: str, tree: FamilyTree) -> bool:
     if not any(mark.isnumeric() for mark in text[:20]):
         return False
     read = read_line(text, tree)
-    return _has_all(read.line) and not read.complaints and read.confidence >= ADJUSTED
+    beside = len(read.line.note.split())
+    sure = not read.complaints and read.confidence >= ADJUSTED
+    return _has_all(read.line) and sure and beside < 2
 
 
 def _has_all(line: Line) -> bool:

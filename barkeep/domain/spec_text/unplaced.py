@@ -19,23 +19,23 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from functools import lru_cache
 
 from barkeep.domain.amounts.amount import Amount, ReadAmount
 from barkeep.domain.amounts.measures import dimension, to_quantity
-from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit, unit_named
-from barkeep.domain.ingredients.names import named
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
-from barkeep.errors import AmountError, NegativeAmount
+from barkeep.domain.spec_text.found import (
+    ARTICLES,
+    DIGIT,
+    WORD,
+    amounts_in,
+    is_a_number,
+    names_in,
+)
 
 SAME_WITHIN = 0.25
 """How far, as a share, two amounts may differ and be one: *25 ml (1 oz)* (*common practice*)."""
-
-_LONGEST_NAME = 5
-"""No ingredient's name that matters here has more words."""
-
 
 _NO_AMOUNT = re.compile(
     r"[0-9]+(?:[.,][0-9]+)?[ -]?(?:%(?:[ ]?(?:vol|abv))?|proof\b|°[ ]?[CF]?|years?\b|yrs?\b|yo\b)"
@@ -50,14 +50,6 @@ _TOLD_APART = re.compile(
     r"\b(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like)[ ]",
     re.IGNORECASE,
 )
-
-_WORD = re.compile(r"[^\W_]+(?:['’.][^\W_]+)*|[¼-¾⅐-⅞]")
-
-_DIGIT = re.compile(r"[0-9¼-¾⅐-⅞]")
-
-_ARTICLES = frozenset({"a", "an", "the", "of"})
-
-_A_NUMBER_TOO = frozenset({"half", "quarter", "third", "couple", "few", "dozen", "hundred"})
 
 _PIECES = frozenset({"count", "length"})
 
@@ -125,7 +117,7 @@ def _in_a_maker(maker: str, placed: Placed, tree: FamilyTree, units: BarUnits) -
     if amounts:
         return
     for word in _words(plain):
-        if _is_a_number(word) or unit_named(word) or word.casefold() in _ARTICLES:
+        if is_a_number(word) or unit_named(word) or word.casefold() in ARTICLES:
             yield Stray(word, _IN_A_MAKER)
     yield from _names(plain, placed, tree)
 
@@ -144,7 +136,7 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
 def _dropped(beside: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
     """Numbers and units of the line that stand in nothing that was made of it."""
     plain = _words(_NO_AMOUNT.sub(" ", beside))
-    counts = [word for word in plain if _is_a_number(word) or unit_named(word)]
+    counts = [word for word in plain if is_a_number(word) or unit_named(word)]
     if not counts:
         return
     names = (name for key in placed.wanted for name in tree[key].all_names)
@@ -159,32 +151,14 @@ def _dropped(beside: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
 
 def _amounts(text: str, units: BarUnits) -> Iterator[tuple[str, ReadAmount]]:
     """The words of each number and its unit, if any; an article is no number of pieces."""
-    end = 0
-    for word in _WORD.finditer(text):
-        if word.start() < end:
+    for each in amounts_in(text, units):
+        said, found = text[each.start : each.end].strip(), each.amount
+        article = folded(said).split()[0] in ARTICLES
+        if (article or not is_a_number(_words(said)[0])) and not _measures(found.unit):
             continue
-        found = _amount(text[word.start() :], units)
-        if found is None:
+        if found.unit is None and not DIGIT.match(said):
             continue
-        said = text[word.start() : word.start() + found.end].strip()
-        article = folded(said).split()[0] in _ARTICLES
-        if (article or not _begins_with_number(said)) and not _measures(found.unit):
-            continue
-        if found.unit is None and not _DIGIT.match(said):
-            continue
-        end = word.start() + found.end
         yield said, found
-
-
-def _amount(text: str, units: BarUnits) -> ReadAmount | None:
-    try:
-        return any_amount_at_start(text, units)
-    except (AmountError, NegativeAmount):
-        return None
-
-
-def _begins_with_number(said: str) -> bool:
-    return _is_a_number(_words(said)[0])
 
 
 def _measures(unit: str | None) -> bool:
@@ -207,19 +181,10 @@ def _same(found: ReadAmount, amount: Amount | None, units: BarUnits) -> bool:
 
 def _names(text: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
     """The names of ingredients in a text that are not those of the line."""
-    words = list(_WORD.finditer(text))
-    start = 0
-    while start < len(words):
-        taken = 1
-        for count in range(min(_LONGEST_NAME, len(words) - start), 0, -1):
-            said = text[words[start].start() : words[start + count - 1].end()]
-            found = named(said, tree)
-            if found and found.key:
-                taken = count
-                if not _is_one_of(found.key, said, placed, tree):
-                    yield Stray(said, _ANOTHER_THING)
-                break
-        start += taken
+    for each in names_in(text, tree):
+        said = text[each.start : each.end]
+        if not _is_one_of(each.key, said, placed, tree):
+            yield Stray(said, _ANOTHER_THING)
 
 
 def _is_one_of(key: str, said: str, placed: Placed, tree: FamilyTree) -> bool:
@@ -237,12 +202,4 @@ def _is_one_of(key: str, said: str, placed: Placed, tree: FamilyTree) -> bool:
 
 
 def _words(text: str) -> list[str]:
-    return [each.group() for each in _WORD.finditer(text)]
-
-
-@lru_cache(maxsize=4096)  # the same few words stand in every line
-def _is_a_number(word: str) -> bool:
-    if _DIGIT.match(word):
-        return True
-    found = _amount(word, US_UNITS)
-    return folded(word) in _A_NUMBER_TOO or (found is not None and folded(word) not in _ARTICLES)
+    return [each.group() for each in WORD.finditer(text)]

@@ -9,6 +9,7 @@ from barkeep.domain.amounts.amount import amount_at_start, show_range
 from barkeep.domain.amounts.rounding import Style, rounded, show_as
 from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
 from barkeep.domain.specs.ratios import MEASURES, as_parts, parts_in_words
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import UserError, spoken_list
@@ -51,7 +52,7 @@ def style_note(spec: Spec, tree: FamilyTree, style: Style, units: BarUnits = US_
 def names_of(line: Line, tree: FamilyTree) -> str:
     """The name of a line's ingredient, with what would do as well: *Rye whiskey or bourbon*."""
     others = (tree.in_sentence(key) for key in line.alternatives)
-    return spoken_list((tree.name(line.ingredient), *others))
+    return spoken_list((line.called or tree.name(line.ingredient), *others))
 
 
 def names_in_sentence(line: Line, tree: FamilyTree) -> str:
@@ -67,6 +68,8 @@ def worded(line: Line, name: str, amount: str) -> str:
         # Commas also part one garnish from the next.
         bare = not line.garnish and not re.search(r"[,()]", line.note)
         text += f", {line.note}" if bare else f" ({line.note})"
+    for each in line.stated:
+        text += "" if folded(each) in folded(name) else f" ({each})"
     if line.min_abv_percent is not None:
         text += f" (at least {line.min_abv_percent:g} %)"
     if line.optional:

@@ -21,7 +21,9 @@ class Line:
     `unit` as written; `quantity` is the same for one serve in the ingredient's
     own unit (ml, g or each), None where the text gives none (*top with soda*).
     `alternatives` are the keys of what the line says would do as well, all in
-    the same unit: *rye or bourbon*.
+    the same unit: *rye or bourbon*. `called` are the words that were written for
+    it, empty where they are just its name; `stated` is what is asked of the bottle
+    beyond the kind: *8 year*.
     """
 
     text: str
@@ -35,6 +37,8 @@ class Line:
     note: str = ""
     min_abv_percent: float | None = None
     alternatives: tuple[str, ...] = ()
+    called: str = ""
+    stated: tuple[str, ...] = ()
 
     @property
     def wanted(self) -> tuple[str, ...]:

@@ -79,14 +79,14 @@ Grey Ferry 60 ml London dry gin | asks 60 ml
 2 oz Old 47 gin | asks 47
 2 oz Number Nine 3 oz gin | asks 3 oz
 2 oz lime juice gin | asks lime juice
-2 oz gin 1 oz lime juice | asks 1 oz
-2 oz gin, 1 oz lime juice | asks 1 oz
+2 oz gin 1 oz lime juice | 2 oz gin ; 1 oz lime-juice
+2 oz gin, 1 oz lime juice | 2 oz gin ; 1 oz lime-juice
 2 oz gin (with 1 oz lime juice) | asks 1 oz
 2 oz gin with 3 dashes orange bitters | asks 3 dashes
-2 oz gin + 1 oz lime juice | asks 1 oz
-2 oz gin and 1 oz lime juice | asks 1 oz
-2 oz gin then 1 oz lime juice | asks 1 oz
-2 oz gin, stirred with campari and 10 ml honey | asks 10 ml
+2 oz gin + 1 oz lime juice | 2 oz gin ; 1 oz lime-juice
+2 oz gin and 1 oz lime juice | 2 oz gin ; 1 oz lime-juice
+2 oz gin then 1 oz lime juice | 2 oz gin ; 1 oz lime-juice
+2 oz gin, stirred with campari and 10 ml honey | asks campari
 1 oz vodka gin | asks vodka
 bourbon 2 oz rye | asks bourbon
 splash of 2 oz gin | asks 2 oz
@@ -103,7 +103,7 @@ not 2 oz gin | asks 2 oz
 #2 oz gin | asks 2 oz
 =2 oz gin | asks 2 oz
 30 ml Smoke of Kelp gin | asks of
-2 oz gin, a drop of honey | asks honey
+2 oz gin, a drop of honey | 2 oz gin ; 1 drop honey
 2 oz gin, infused with 5 g tea | asks 5 g
 dash 2 dashes orange bitters | asks dash
 """

@@ -48,7 +48,7 @@ scant ounce of lime juice | 1 oz lime-juice
 2 - 3 basil leaves | 2-3 each basil
 garnish with a lemon twist | 1 each lemon-peel garnish
 Garnish: 1 cocktail cherry | 1 each cocktail-cherry garnish
-1 bottle (750 ml) prosecco | unreadable
+1 bottle (750 ml) prosecco | 1 bottle prosecco
 60ml/2oz gin | 60 ml gin
 22.5 ml (3/4 oz) fresh lemon juice | 22.5 ml lemon-juice
 2 oz Wherry Quay small batch bourbon | 2 oz bourbon

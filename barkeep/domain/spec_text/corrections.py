@@ -1,0 +1,246 @@
+"""Slips that are put right while speaking, within a line or on the next.
+
+| said                                             | read as                            |
+|--------------------------------------------------|------------------------------------|
+| an ounce of gin, no, make that an ounce and a half | an ounce and a half of gin       |
+| fifteen, excuse me, fifty ml of vodka            | fifty ml of vodka                  |
+| two ounces of bourbon, sorry, I mean rye         | two ounces of rye                  |
+| an ounce of, no not lemon, grapefruit juice      | an ounce of grapefruit juice       |
+| one ounce of simple, well, call it a half        | half an ounce of simple            |
+| an ounce of sweet vermouth, make the vermouth ¾  | ¾ of an ounce of sweet vermouth    |
+| two dashes of orange bitters, change that to aromatic | two dashes of aromatic bitters |
+| an ounce of gin, double that; …, cut that in half | 2 oz of gin; ½ oz                 |
+
+What a correction puts in place stands where the old words did; nothing else of
+the line is touched. One that corrects nothing is left for the reader to ask about.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from barkeep.domain.amounts.amount import show_amount, show_number
+from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.found import (
+    FoundAmount,
+    FoundName,
+    amount_at,
+    amounts_in,
+    names_in,
+)
+from barkeep.domain.spec_text.traced import Traced, joined
+
+_SURE = (
+    r"(?:no,|nope,?|no,?[ ]wait,?|wait,|wait,?[ ]no,?|(?:i'm[ ])?sorry,?|excuse[ ]me,?|pardon,?"
+    r"|pardon[ ]me,?|(?:scratch|strike)[ ]that,?|correction[:,]?|or[ ]rather,?|rather,|i[ ]mean,?"
+    r"|i[ ]meant|actually,?|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
+    r"|let's[ ](?:say|make[ ](?:it|that)|call[ ]it|go)|no,?[ ](?=make|i[ ]mean|sorry|not[ ]))"
+)
+_SMALL = r"(?:oh,?|er,?|uh,?|um,?|well,?)"
+_JOINT = (
+    rf"(?:{_SURE}|{_SMALL}|let's|go|with|it's|it|that's|that|should[ ]be|to|for|we'll|we|do|use|say"
+    r"|want|i'll|no,?|make|be|just|a[ ]bit[ ]more,?|a[ ]bit[ ]less,?)"
+)
+_SLIP = re.compile(
+    rf"(?P<gap>^|[ ]*[,.;…–—-]+[ ]*|[ ]+)(?:and[ ]|but[ ])?(?:{_SMALL}[ ]+)*{_SURE}"
+    rf"(?:[ ,]*{_JOINT}(?![\w']))*[ ,]*(?=\S)",
+    re.IGNORECASE,
+)
+_NOT_IT = re.compile(r"not[ ](?P<wrong>[^,]+),[ ]*(?:but[ ])?(?P<right>.+)", re.IGNORECASE)
+_IT_NOT = re.compile(r"(?P<right>.+?),?[ ]not[ ](?P<wrong>.+)", re.IGNORECASE)
+_CHANGE = re.compile(
+    r"(?:[ ]*[,.;–—-]+[ ]*|^)(?:(?:and|then|now|no|wait|sorry|actually|oh)[ ,]+)*"
+    r"(?:(?:change|swap|switch)[ ](?:(?:that|it)(?:[ ]last[ ]one)?|(?:the[ ])?(?P<changed>[\w ]+?))"
+    r"[ ](?:to|for|into)[ ](?P<to>.+)"
+    r"|make[ ](?:the[ ])(?P<made>[\w ]+?)[ ](?P<amount>(?:an?[ ]|one|two|three|four|half|[0-9¼-¾.]).*)"
+    r"|(?:the[ ])?(?P<should>[\w ]+?)[ ]should[ ](?:be|have[ ]been)[ ](?P<be>.+)"
+    r"|(?P<double>double)[ ](?:that|it)(?:[ ]last[ ]one)?[ .]*"
+    r"|(?:halve[ ](?:that|it)|cut[ ](?:that|it)(?:[ ]last[ ]one)?[ ]in[ ]half)(?P<halve>)[ .]*)$",
+    re.IGNORECASE,
+)
+_TAKEN_OUT = re.compile(
+    r"(?:(?:and|no|wait|actually|oh|sorry|so|then|but)[ ,]+)*(?:let's[ ])?"
+    r"(?:scratch|skip|drop|lose|forget|strike|omit|cut|leave[ ]out|take[ ]out|hold)[ ]"
+    r"(?:out[ ])?(?:the|that)[ ](?P<what>[^,.]+?)(?:[ ]out)?[ .,!]*"
+    r"|leave[ ](?:the|that)[ ](?P<left>[^,.]+?)[ ](?:out|off)[ .,!]*",
+    re.IGNORECASE,
+)
+_SAME = re.compile(
+    r"(?:(?:and|then|plus|also|with|next|now)[ ,]+)*(?:(?:the[ ])?same(?:[ ]amount|[ ]again"
+    r"|[ ]measure|[ ]quantity|[ ]much)?|ditto|as[ ]much|an?[ ]equal[ ](?:amount|measure))"
+    r"[ ](?:of[ ])?(?:the[ ])?(?P<what>.+)",
+    re.IGNORECASE,
+)
+
+
+def corrected(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced:
+    """A line with each slip in it put right, the last first said; else as it is."""
+    for _ in range(4):  # nobody corrects a line more often in one breath
+        better = _slip(said, tree, units) or _change(said, tree, units)
+        if better is None:
+            return said
+        said = better
+    return said
+
+
+def corrects(text: str) -> bool:
+    """Whether a line of its own begins as a correction of what was said before."""
+    slip = _SLIP.match(text)
+    return bool(slip and slip["gap"] == "") or bool(_CHANGE.match(text))
+
+
+def target(text: str, before: Sequence[str], tree: FamilyTree) -> int | None:
+    """Which of the lines before, from 0, a correction is of: one whose thing it names, or the last.
+
+    None where there is none.
+    """
+    if not before:
+        return None
+    change = _CHANGE.match(text)
+    named = (change["changed"] or change["made"] or change["should"]) if change else None
+    slip = None if named else _SLIP.match(text)
+    wrong = (_NOT_IT.match(text[slip.end() :]) or _IT_NOT.match(text[slip.end() :])) if slip else None
+    named = named or (wrong["wrong"] if wrong else None)
+    if named is None:
+        return len(before) - 1
+    return thing_named(named, before, tree)
+
+
+def thing_named(name: str, before: Sequence[str], tree: FamilyTree) -> int | None:
+    """The last of the lines that speaks of a thing by this name, None where none does."""
+    words = folded(name).removeprefix("the ").strip(" .")
+    for number in range(len(before) - 1, -1, -1):
+        if re.search(rf"(?<!\w){re.escape(words)}(?!\w)", folded(before[number])):
+            return number
+    wanted = {each.key for each in names_in(name, tree)}
+    for number in range(len(before) - 1, -1, -1):
+        keys = {each.key for each in names_in(before[number], tree)}
+        if any(tree.is_a(key, want) for key in keys for want in wanted):
+            return number
+    return None
+
+
+def taken_out(text: str) -> str | None:
+    """What a line takes out again: *scratch the syrup*; None where it takes out nothing."""
+    found = _TAKEN_OUT.fullmatch(text.strip())
+    return (found["what"] or found["left"]) if found else None
+
+
+def with_the_same(text: str, before: str, units: BarUnits) -> str | None:
+    """*The same amount of syrup* with the amount of the line before; None where it says no such."""
+    same = _SAME.fullmatch(text.strip())
+    amount = next((each for each in amounts_in(before, units)), None) if same else None
+    if same is None or amount is None:
+        return None
+    return f"{before[amount.start : amount.end]} {same['what']}"
+
+
+def _slip(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
+    for slip in _SLIP.finditer(said.text):
+        before, after = said.part(0, slip.start()), said.part(slip.end())
+        if not before.text.strip():
+            continue
+        wrong = _NOT_IT.match(after.text)
+        if wrong:
+            after = after.part(wrong.start("right"))
+        other = None if wrong else _IT_NOT.fullmatch(after.text)
+        if other:
+            after = after.part(0, other.end("right"))
+        better = _put_right(before, after, tree, units)
+        if better:
+            return better
+    return None
+
+
+def _change(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
+    for change in _CHANGE.finditer(said.text):
+        before = said.part(0, change.start())
+        if not before.text.strip():
+            continue
+        amount = _last_amount(before.text, units)
+        if change["double"] or change["halve"] is not None:
+            if amount is None:
+                return None
+            times = 2.0 if change["double"] else 0.5
+            return before.said_instead(amount.start, amount.end, _times(amount, times, units))
+        group = next(each for each in ("to", "amount", "be") if change[each])
+        return _put_right(before, said.part(*change.span(group)), tree, units)
+    return None
+
+
+def _put_right(
+    before: Traced, after: Traced, tree: FamilyTree, units: BarUnits
+) -> Traced | None:
+    """What was said before with what is said after in its place; None where that is neither."""
+    amount, name = _last_amount(before.text, units), _last_name(before.text, tree, units)
+    given = amount_at(after.text, units) or amount_at(f"{after.text} ", units)
+    number = _share(after.text) if given is None else None
+    end = given.end if given else (number or (0, ""))[0]
+    rest = after.part(end)
+    has_name = next(names_in(rest.text, tree), None) is not None
+    if given is None and number is None:
+        return _renamed(before, after, name) if has_name else None
+    if amount is None:
+        return None
+    words = after.text[:end].rstrip()
+    if given is not None and given.unit is None or number is not None:
+        unit = before.text[_unit_begins(amount) : amount.end].strip()
+        words = f"{number[1] if number else words} {unit}".strip()
+    put = before.said_instead(amount.start, amount.end, words)
+    if not has_name:
+        return joined((put, rest)) if rest.text.strip(" .,!") else put
+    if name is None or name.start < amount.start:  # fifteen, excuse me, fifty ml of vodka
+        return joined((before.part(0, amount.start), after))
+    return joined((before.part(0, amount.start), after))
+
+
+def _share(text: str) -> tuple[int, str] | None:
+    """*A half*, *three quarters*: a number below one has no unit when it corrects another."""
+    found = re.match(
+        r"(?:an?[ ])?(?P<share>three[ -]quarters?|half|quarter|third|two[ -]thirds?)\b[ .!]*",
+        text,
+        re.IGNORECASE,
+    )
+    shares = {"half": "1/2", "quarter": "1/4", "third": "1/3"}
+    if found is None:
+        return None
+    said = folded(found["share"])
+    number = shares.get(said) or ("3/4" if said.startswith("three") else "2/3")
+    return found.end(), number
+
+
+def _renamed(before: Traced, after: Traced, name: FoundName | None) -> Traced | None:
+    if name is None:
+        if re.search(r"\b(?:of|the|with)[ ,]*$", before.text, re.IGNORECASE):
+            return joined((before.part(0, len(before.text.rstrip(" ,"))), " ", after))
+        return None
+    return joined((before.part(0, name.start), after, before.part(name.end)))
+
+
+def _last_amount(text: str, units: BarUnits) -> FoundAmount | None:
+    found = list(amounts_in(text, units))
+    return next((each for each in reversed(found)), None)
+
+
+def _last_name(text: str, tree: FamilyTree, units: BarUnits) -> FoundName | None:
+    """The last name in a text, with all that is said of it, as far as one name goes."""
+    found = list(names_in(text, tree))
+    amount = _last_amount(text, units)
+    found = [each for each in found if amount is None or each.start >= amount.end]
+    if not found:
+        return None
+    return FoundName(found[0].start, found[-1].end, found[-1].key)
+
+
+def _unit_begins(amount: FoundAmount) -> int:
+    return amount.start + amount.amount.unit_at
+
+
+def _times(found: FoundAmount, times: float, units: BarUnits) -> str:
+    value, unit = found.amount.value * times, found.amount.unit
+    if unit is None:
+        return show_number(value, fractions=True, mark=".")
+    return show_amount(value, unit, units)

@@ -1,0 +1,242 @@
+"""Several ingredients on one line, each made a line of its own.
+
+| written                                        | lines                                   |
+|------------------------------------------------|-----------------------------------------|
+| 2 oz gin and 1 oz lime juice; 2 oz gin, 1 oz … | 2 oz gin · 1 oz lime juice              |
+| 2 oz each gin and vermouth; gin and vermouth, an ounce of each | the amount before each  |
+| equal parts gin, red bitter and vermouth       | 1 part each                             |
+| 2 oz split between rye and bourbon             | 1 oz rye · 1 oz bourbon                 |
+| two parts gin to one of vermouth               | 2 parts gin · 1 part vermouth           |
+| two of bourbon, one of lemon, all ounces       | 2 ounces bourbon · 1 ounce lemon        |
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from barkeep.domain.amounts.amount import show_amount
+from barkeep.domain.amounts.measures import dimension
+from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.spec_text.around_the_name import begins_an_item
+from barkeep.domain.spec_text.choices import things_in
+from barkeep.domain.spec_text.found import FoundAmount, amount_at, amounts_in, names_in
+from barkeep.domain.spec_text.traced import Traced, joined
+
+_BREAK = re.compile(
+    r"[ ]*[;|][ ]*(?:(?:and|then|plus)\b[ ,]*)*|[ ]*,(?![0-9])[ ]*(?:(?:and|then|plus)\b[ ,]*)*"
+    r"|[ ](?:and[ ]then|and|then|plus)[ ]|[ ]?[+&][ ]?|[ ]/[ ]|[.][ ]+(?=\S)|[ ]–[ ]",
+    re.IGNORECASE,
+)
+_EACH = re.compile(r"[ ]*[,:]?[ ]*(?:of[ ])?each(?:[ ]of)?\b[ :]*", re.IGNORECASE)
+_EACH_ENDS = re.compile(r"[ ]*(?:of[ ])?each(?:[ ]of[ ](?:them|those|these))?[ .!]*", re.IGNORECASE)
+_EQUAL = re.compile(
+    r"(?:(?:in|at)[ ])?equal[ ](?:parts|measures|amounts|quantities|proportions)(?:[ ]of)?[ :,]*",
+    re.IGNORECASE,
+)
+_SPLIT = re.compile(
+    r"[ ]*,?[ ]*(?:(?:evenly|equally)[ ])?(?:split|divided|shared)"
+    r"(?:[ ](?:evenly|equally|half[ ]and[ ]half|down[ ]the[ ]middle|50/50))?"
+    r"[ ](?:between|among|amongst|across)[ ]",
+    re.IGNORECASE,
+)
+_SPLIT_FIRST = re.compile(r"split[ ](?P<rest>.+?)[ ](?:evenly[ ]|equally[ ])?between[ ]", re.I)
+_TO = re.compile(r"[ ,]*\bto[ ](?=\S)", re.IGNORECASE)
+_ALL_UNITS = re.compile(r"[ ]*,[ ]*all(?:[ ]in|[ ]of[ ]them)?[ ](?P<unit>[\w ]+?)[ .]*$", re.I)
+_AND_HALVES = re.compile(
+    r"[ ]*[,(:–-]+[ ]*half(?:[ ](?:of[ ](?:that|it|them)|and[ ]half))?[ ](?P<one>[\w' -]+?)"
+    r"[ ]*,?[ ](?:and[ ])?half(?:[ ]of[ ](?:that|it|them))?[ ](?P<other>[\w' -]+?)[ ).]*$",
+    re.IGNORECASE,
+)
+_LIST_BEGINS = re.compile(r"[ ]*(?:of[ ])?(?:the[ ]|an?[ ])?", re.IGNORECASE)
+
+
+def items_in(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
+    """The lines that one line is; only itself where it is one, or where that is not sure."""
+    said = said.stripped()
+    for way in (_sharing, _in_halves, _in_proportion, _all_of_one_unit):
+        found = way(said, tree, units)
+        if found:
+            return found
+    return _parted(said, tree, units)
+
+
+def _sharing(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
+    """One amount for each thing of a list: *each*, *equal parts*, *split between*."""
+    text = said.text
+    equal = _EQUAL.search(text)
+    if equal and not any(True for _ in amounts_in(_without(text, equal), units)):
+        before, after = said.part(0, equal.start()), said.part(equal.end())
+        things = after if after.text.strip(" .") else before
+        return _of_each(things, "1 part", tree)
+    split = _SPLIT.search(text)
+    for amount in amounts_in(text, units):
+        if amount.amount.unit is None or amount.amount.unit == "each":
+            continue
+        words = text[amount.start : amount.end]
+        if split and amount.end <= split.start():
+            return _split(said, amount, split.end(), tree, units)
+        each = _EACH.match(text, amount.end)
+        ends = _EACH_ENDS.fullmatch(text, amount.end)
+        if ends and text[: amount.start].strip():
+            found = _of_each(said.part(0, amount.start), words, tree)
+        elif each:
+            found = _of_each(said.part(each.end()), text[: amount.end].strip(), tree)
+        else:
+            last = re.search(r"[ ]each[ .]*$", text, re.IGNORECASE)
+            if last is None or amount.end >= last.start():
+                continue
+            begins = _LIST_BEGINS.match(text, amount.end)
+            start = begins.end() if begins else amount.end
+            found = _of_each(said.part(start, last.start()), text[: amount.end].strip(), tree)
+        if found:
+            return found
+    return ()
+
+
+def _without(text: str, found: re.Match[str]) -> str:
+    return f"{text[: found.start()]} {text[found.end() :]}"
+
+
+def _split(
+    said: Traced, amount: FoundAmount, start: int, tree: FamilyTree, units: BarUnits
+) -> tuple[Traced, ...]:
+    between = said.text[amount.end : start]
+    if next(names_in(between, tree), None) is not None:
+        return ()  # two ounces of rum, split between two glasses
+    things = said.part(start)
+    listed = things_in(things.text.strip(" ."), tree)
+    if len(listed) < 2 or amount.amount.high is not None:
+        return ()
+    share = amount.amount.value / len(listed)
+    return _of_each(things, show_amount(share, str(amount.amount.unit), units), tree)
+
+
+def _of_each(things: Traced, amount: str, tree: FamilyTree) -> tuple[Traced, ...]:
+    """Each thing of a list behind the amount; none where it is fewer than two known things."""
+    bare = things.part(0, len(things.text.rstrip(" .,:–-")))
+    listed = things_in(bare.text, tree)
+    if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):
+        return ()
+    found = []
+    for part, place in listed:
+        written = bare.part(place)
+        plain = Traced(part, (*written.places[: len(part)],))
+        if len(plain.places) < len(part):
+            last = written.place(len(written.text) - 1)
+            plain = Traced(part, plain.places + (last,) * (len(part) - len(plain.places)))
+        found.append(joined((f"{amount} ", plain)))
+    return tuple(found)
+
+
+def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
+    """*Sixty ml of rum, half of that white and half of that dark*."""
+    halves = _AND_HALVES.search(said.text)
+    amount = next(amounts_in(said.text, units), None) if halves else None
+    if halves is None or amount is None or amount.amount.unit is None or amount.amount.high:
+        return ()
+    kind = said.part(amount.end, halves.start())
+    of = _LIST_BEGINS.match(kind.text)
+    kind = kind.part(of.end() if of else 0)
+    share = show_amount(amount.amount.value / 2, amount.amount.unit, units)
+    found = []
+    for group in ("one", "other"):
+        part = said.part(*halves.span(group))
+        known = next(names_in(part.text, tree), None)
+        whole = known is not None and known.start == 0 and known.end == len(part.text)
+        found.append(joined((f"{share} ", part) if whole else (f"{share} ", part, " ", kind)))
+    return tuple(found)
+
+
+def _in_proportion(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
+    """*Two parts gin to one of vermouth (to one of …)*."""
+    first = amount_at(said.text, units)
+    if first is None or first.unit != "part" or not _TO.search(said.text):
+        return ()
+    unit = said.text[first.unit_at : first.end].strip()
+    parts, start = [], 0
+    for gap in (*_TO.finditer(said.text), None):
+        part = said.part(start, gap.start() if gap else None)
+        start = gap.end() if gap else start
+        amount = amount_at(part.text, units)
+        if amount is None or next(names_in(part.text, tree), None) is None:
+            return ()
+        if amount.unit is None:
+            part = joined((part.part(0, amount.end), f" {unit} ", part.part(amount.end)))
+        elif amount.unit != "part":
+            return ()
+        parts.append(part.stripped())
+    return tuple(parts) if len(parts) > 1 else ()
+
+
+def _all_of_one_unit(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
+    """*Two of bourbon, one of lemon and three quarters of simple, all ounces*."""
+    last = _ALL_UNITS.search(said.text)
+    if last is None:
+        return ()
+    found = amount_at(f"1 {last['unit']} ", units)
+    if found is None or found.unit is None or dimension(found.unit, units) != "volume":
+        return ()
+    parts = []
+    listed = said.part(0, last.start())
+    for start, end in _at_breaks(listed.text, tree, units):
+        part = listed.part(start, end)
+        number = next((each for each in amounts_in(part.text, units)), None)
+        if number is None or number.amount.unit is not None:
+            return ()
+        rest = part.part(number.end)
+        parts.append(joined((part.part(0, number.end), f" {last['unit']} ", rest)))
+    return tuple(parts) if len(parts) > 1 else ()
+
+
+def _parted(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
+    """The pieces of a line that have each an amount and a name; what has not stays beside."""
+    spans: list[tuple[int, int]] = []
+    begun = False
+    for start, end in _at_breaks(said.text, tree, units):
+        begins = begins_an_item(said.text[start:end], tree, units)
+        if spans and not (begins and begun):
+            spans[-1] = spans[-1][0], end
+            begun = begins_an_item(said.text[slice(*spans[-1])], tree, units)
+        else:
+            spans.append((start, end))
+            begun = begins
+    if len(spans) < 2:
+        return (said,)
+    return tuple(said.part(start, end).stripped() for start, end in spans)
+
+
+def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[int, int]]:
+    """The pieces of a line between what may part things, never within an amount or brackets.
+
+    A piece that begins with an amount and a name is parted before the next amount too.
+    """
+    amounts = list(amounts_in(text, units))
+    names = list(names_in(text, tree))
+    whole = [(each.start, each.end) for each in (*amounts, *names)]
+    brackets = [each.span() for each in re.finditer(r"\([^()]*\)", text)]
+    cuts = [
+        each.span()
+        for each in _BREAK.finditer(text)
+        if not _inside(each.start(), each.end(), whole + brackets)
+    ]
+    measured = [each for each in amounts if each.amount.unit not in (None, "each")]
+    for one, other in pairwise(measured):
+        named = any(one.end <= each.start and each.end <= other.start for each in names)
+        open_to_it = any(other.end <= each.start for each in names)
+        if named and open_to_it and not _inside(other.start, other.start + 1, brackets):
+            between = text[one.end : other.start].rstrip()
+            ended = any(one.end <= each.start and each.end - one.end == len(between) for each in names)
+            if ended and begins_an_item(text[one.start : other.start], tree, units):
+                cuts.append((other.start, other.start))
+    start = 0
+    for begins, ends in (*sorted(set(cuts)), (len(text), len(text))):
+        if text[start:begins].strip():
+            yield start, begins
+        start = max(start, ends)
+
+
+def _inside(start: int, end: int, spans: Sequence[tuple[int, int]]) -> bool:
+    return any(begins < end and start < ends for begins, ends in spans)
