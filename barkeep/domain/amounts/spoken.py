@@ -58,7 +58,7 @@ HOW_FULL = (
     *("scant", "generous", "heaping", "heaped", "level", "rounded", "good", "healthy", "light"),
     *("heavy", "big", "large", "small", "short", "long", "thin", "thick", "fat", "full", "nice"),
     *("solid", "hefty", "proper", "decent", "tiny", "modest", "wee", "rough", "lazy", "tight"),
-    *("fine", "quick", "bold", "stiff", "barely", "skinny", "lavish", "liberal"),
+    *("fine", "quick", "bold", "stiff", "barely", "skinny", "little", "lavish", "liberal"),
 )
 """What is said of a measure between the number and its name: *a generous splash*."""
 

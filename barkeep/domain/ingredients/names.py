@@ -188,7 +188,7 @@ def _with_its_notes(
     kept: list[str] = []
     for note in notes:
         for part in filter(None, (each.strip() for each in note.split(","))):
-            narrower = None if _TOLD_APART.match(part) else _narrowed(found, part, tree)
+            narrower = None if _TOLD_APART.match(part) else narrowed(found, part, tree)
             if narrower is None and _NEVER_BESIDE & set(_words(part)):
                 found = replace(found, changed=part)
                 kept.append(part)
@@ -202,7 +202,7 @@ def _with_its_notes(
     return found, notes if set(notes) == set(whole) or ", ".join(notes) == ", ".join(kept) else whole
 
 
-def _narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
+def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
     """The kind that a name and a note are together, None where they are none.
 
     What the note says beyond is stated; words that state nothing are no part of a name.
@@ -359,7 +359,8 @@ def _in_any_order(name: str, tree: FamilyTree) -> Match | None:
     bare = [word for word in bare if word and word not in ADJECTIVES]
     if not 1 < len(bare) <= _MAKER_WORDS + 3 and not (said and bare):
         return None
-    key = tree.by_words.get(_set_of(bare)) or (tree.by_name.get(bare[0]) if said else None)
+    alone = tree.by_name.get(bare[0]) if said and len(bare) == 1 else None
+    key = tree.by_words.get(_set_of(bare)) or alone
     if key is None or (said and len(bare) == 1 and not _has_a_maker(key, tree)):
         return None
     stated = tuple(each.group().strip() for each in STATEMENT.finditer(name))
@@ -374,7 +375,7 @@ def _stated_before(name: str, tree: FamilyTree) -> Match | None:
         if not _states(before) or _CHANGING & set(_words(before)) - {"still"}:
             continue
         found = _named(_words(" ".join(written[start:])), tree, ADJUSTED)
-        if found and found.key is not None and _has_a_maker(found.key, tree):
+        if found and found.key is not None and not tree[found.key].family:
             return replace(found, called=name.strip(), stated=(before,))
     return None
 

@@ -58,7 +58,7 @@ _HEDGES = (
     r"[~≈±]|(?:ca|c|approx|max|min)\.|(?:ca|circa|approx|approximately|about|around|roughly|nearly|almost"
     r"|maybe|perhaps|possibly|barely|exactly|max|min|just[ ](?:under|over|shy[ ]of|about)"
     r"|a[ ](?:bit|little|touch)[ ](?:under|over|more[ ]than|less[ ]than)|close[ ]to|call[ ]it"
-    r"|something[ ]like|somewhere[ ]around|anywhere[ ]from"
+    r"|ish|something[ ]like|somewhere[ ]around|anywhere[ ]from"
     r"{further})\b"
 )
 
@@ -212,7 +212,9 @@ _PACKAGE = re.compile(
     r"[ ]*[(\[]?[ ]*(?P<size>[0-9][^()\[\]]*?)[ ]*[)\]]?[ -]*(?P<pack>bottles?|btls?|cans?|tins?)\b",
     re.IGNORECASE,
 )
-_ISH = re.compile(r"(?<=[0-9¼½¾⅓⅔])[ -]?ish\b", re.IGNORECASE)
+_VESSEL_OF = re.compile(
+    r"(?:an?[ ])?(?:glass|schooner|mug|tankard|flute|tumbler|cup|bowl|pot|jug)[ ]of[ ](?=\w)", re.IGNORECASE
+)
 _NUMBER_WORDS = (
     "an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty"
     "|sixty|half|quarter|few|couple|dash|pinch|splash"
@@ -295,7 +297,6 @@ def take_around(draft: Draft) -> None:
 
     Raises `AmountError` or `NegativeAmount`.
     """
-    _take_ish(draft)
     _take_lead_ins(draft)
     if _take_speech(draft):
         _take_lead_ins(draft)
@@ -320,14 +321,6 @@ def begins_an_item(text: str, tree: FamilyTree, units: BarUnits) -> bool:
     if draft.amount is None and not used:
         return False
     return next(names_in(draft.rest, tree), None) is not None
-
-
-def _take_ish(draft: Draft) -> None:
-    """*2ish oz*: the same as *about 2 oz*."""
-    ish = _ISH.search(draft.rest)
-    if ish:
-        draft.rest = draft.rest[: ish.start()] + " " * len(ish.group()) + draft.rest[ish.end() :]
-        draft.hedges.append("ish")
 
 
 def _take_speech(draft: Draft) -> bool:
@@ -507,10 +500,11 @@ def _take_package(draft: Draft) -> bool:
     if front is None:
         return False
     package = _PACKAGE.match(draft.rest, front.end())
-    size = _amount(package["size"], draft.units) if package else None
+    written = package["size"].replace("-", " ") if package else ""
+    size = _amount(f"{written} ", draft.units) if package else None
     if package is None or size is None or size.unit is None or size.high is not None:
         return False
-    if package["size"][size.end :].strip(" -x×"):
+    if written[size.end :].strip(" x×"):
         return False
     counted = _amount(f"{front['number'] or 'one'} bottles", draft.units)
     pack, _ = unit_at(package["pack"], 0, draft.units)
@@ -571,6 +565,9 @@ def _take_amount(draft: Draft, found: ReadAmount) -> None:
         if how and full:
             draft.notes.append(how["how"].lower())
             unit, end = full, after_unit
+    vague = _VAGUE.match(draft.rest)
+    if vague:
+        draft.hedges.append(vague.group().lower())
     _set(draft, Amount(found.value, found.high, unit or "each"), draft.at, draft.at + end)
     end = _end_of_twin(draft, end)
     after = _AFTER_AMOUNT.match(draft.rest, end)
@@ -582,6 +579,10 @@ def _take_amount(draft: Draft, found: ReadAmount) -> None:
             draft.holds = Amount(size.value, None, size.unit)
     draft.each = bool(after and after["each"])
     draft.advance(after.end() if after else end)
+
+
+_VAGUE = re.compile(r"(?:an?[ ])?few\b|(?:an?[ ])?(?:glug|slug)\b", re.IGNORECASE)
+"""Amounts that are counted as something (*common practice*), and said to be vague."""
 
 
 def _end_of_twin(draft: Draft, start: int) -> int:
@@ -609,6 +610,10 @@ def _take_after(draft: Draft) -> None:
         draft.hedges += [note] if note else []
         tail = draft.rest[end:].strip()
         tail = tail.removeprefix(")").strip() if front.rstrip(" ").endswith("(") else tail
+        vessel = _VESSEL_OF.match(name)
+        if vessel:
+            draft.hedges.append(vessel.group().strip())
+            name = name[vessel.end() :]
         draft.rest = f"{name}{'' if tail[:1] in ',;' else ' '}{tail}".rstrip()
         return
 

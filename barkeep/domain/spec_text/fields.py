@@ -82,6 +82,8 @@ def _rest(line: Line) -> Line:
         unit=None,
         quantity=None,
         alternatives=(),
+        called="",
+        stated=(),
     )
 
 

@@ -20,6 +20,7 @@ from barkeep.domain.ingredients.names import (
     bare_name,
     find_name,
     named,
+    narrowed,
     suggestions,
     without_notes,
 )
@@ -57,6 +58,14 @@ _OPTIONAL = frozenset(
 _GARNISH = frozenset(
     {"garnish", "for garnish", "garnish only", "for a garnish", "as garnish", "to garnish", "as a garnish", "for the garnish"}
 )
+
+
+_DOUBT = re.compile(
+    r"\b(?:i|we)[ ](?:forget|can['’]?t[ ]remember|don['’]?t[ ]remember|am[ ]not[ ]sure|have[ ]forgotten)"
+    r"(?:[ ]which|[ ]what)?|\bi['’]m[ ]not[ ]sure|\bnot[ ]sure[ ]which|\btbd\b|\btbc\b|\?\?+|\?[ ]*$",
+    re.IGNORECASE,
+)
+"""What says that the writer does not know it either."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,6 +183,11 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         told = partial(_unknown, draft.rest, tree)
         return replace(read, complaints=(Complaint(draft.at, told, draft.rest),))
     read = _measured(read, draft, tree[match.key])
+    doubt = _DOUBT.search(line.text)
+    if doubt:
+        said = doubt.group().strip()
+        unsure = f"“{said}” says that this is not settled yet"
+        read = replace(read, complaints=(Complaint(draft.at, lambda: unsure), *read.complaints))
     unsaid = _not_said_which(choice, draft, tree)
     if unsaid:
         read = replace(read, complaints=(unsaid, *read.complaints))
@@ -209,7 +223,10 @@ def _not_said_which(choice: Choice, draft: Draft, tree: FamilyTree) -> Complaint
 def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, ...]:
     """What the line says that is in nothing that was made of it."""
     wanted = (str(choice.match.key), *choice.alternatives)
-    placed = Placed(draft.amount, wanted, choice.makers, (*draft.notes, *choice.notes))
+    notes = (*draft.hedges, *draft.notes, *choice.notes)
+    told = tuple(note for each in notes for note in _single([each]) if not _tells(note))
+    kept = (choice.match.called, *choice.match.stated, *notes)
+    placed = Placed(draft.amount, wanted, choice.makers, told, kept)
     beside = draft.beside_amount
     return tuple(
         Complaint(each.place_in(beside), each.say)
@@ -230,10 +247,19 @@ def _find(draft: Draft, tree: FamilyTree) -> Choice | None:
     whole = _piece_of(found, draft, tree) or _poured_of(found, draft, tree)
     if whole is not None:
         sure = min(whole.confidence, found.confidence)
-        found = replace(
-            whole, confidence=sure, maker=found.maker, called=found.called, stated=found.stated
+        found = _with_statements(
+            replace(whole, confidence=sure, maker=found.maker, called=found.called), found, tree
         )
     return with_notes(found, notes, tree)
+
+
+def _with_statements(whole: Match, found: Match, tree: FamilyTree) -> Match:
+    """What is poured, narrowed by what was stated of the fruit: *pink*."""
+    for stated in found.stated:
+        narrower = narrowed(whole, stated, tree)
+        whole = replace(narrower, called=whole.called) if narrower else whole
+        whole = whole if narrower else replace(whole, stated=(*whole.stated, stated))
+    return whole
 
 
 def _dashed(draft: Draft, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...]]:

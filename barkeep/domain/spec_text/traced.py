@@ -68,8 +68,11 @@ _SAID_TWICE = re.compile(
 )
 
 
+_ISH = re.compile(r"(?P<number>(?:[0-9]+[ ])?[0-9./,]*[0-9¼½¾⅓⅔])[ -]?ish\b", re.IGNORECASE)
+
+
 def squeezed(text: str) -> Traced:
-    """A text with every run of space as one, and no small word stammered.
+    """A text with every run of space as one, no small word stammered, and *2ish* as *ish 2*.
 
     >>> squeezed("two  two ounces of of gin").text
     'two ounces of gin'
@@ -77,6 +80,8 @@ def squeezed(text: str) -> Traced:
     found = Traced.of(text)
     for space in reversed(list(_SPACES.finditer(text))):
         found = found.said_instead(space.start(), space.end(), " ")
+    for ish in reversed(list(_ISH.finditer(found.text))):
+        found = joined((found.part(0, ish.start()), "ish ", found.part(ish.start(), ish.end("number")), found.part(ish.end())))
     for twice in reversed(list(_SAID_TWICE.finditer(found.text))):
         found = joined((found.part(0, twice.end("word")), found.part(twice.end())))
     return found

@@ -76,12 +76,14 @@ class Stray:
 
 @dataclass(frozen=True, slots=True)
 class Placed:
-    """What was made of a line: its amount, the keys of its ingredients, and the words kept."""
+    """What was made of a line: its amount, the keys of its ingredients, the words that stand
+    beside, and whatever else was kept."""
 
     amount: Amount | None
     wanted: tuple[str, ...]
     makers: tuple[str, ...]
     notes: tuple[str, ...]
+    kept: tuple[str, ...] = ()
 
 
 _ANOTHER_AMOUNT = "is a second amount; give what it measures a line of its own"
@@ -142,8 +144,9 @@ def _dropped(beside: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
     names = (name for key in placed.wanted for name in tree[key].all_names)
     kept = {
         form
-        for text in (*placed.makers, *placed.notes, *names)
-        for word in _words(folded(text))
+        for text in (*placed.makers, *placed.notes, *placed.kept, *names)
+        for said in _words(text)
+        for word in (folded(said), *_words(folded(said)))
         for form in (word, f"{word}s", f"{word}es", word.rstrip("s"))
     }
     yield from (Stray(word, _DROPPED) for word in counts if folded(word) not in kept)

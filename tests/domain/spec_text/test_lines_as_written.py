@@ -258,12 +258,13 @@ def test_every_number_unit_and_ingredient_is_in_a_field_or_asked_about(
 ):
     front = " ".join(each for each in (figure, measure, "of" * bool(measure), maker, kind) if each)
     text = f"{lead}{front}{trail}"
-    read = read_line(text, TREE)
-    told = " ".join(each.say() for each in read.complaints)
-    if told and read.known is None:
+    every = read_lines(text, TREE)
+    told = " ".join(wrong.say() for read in every for wrong in read.complaints)
+    if told and any(read.known is None for read in every):
         return  # all of the line is asked about
-    kept = f"{read.matched} {read.line.note} {told}".casefold()
-    spent = [read.line.amount] if read.line.amount is not None else []
+    notes = " ".join(read.line.note for read in every)
+    kept = " ".join((*(str(read.matched) for read in every), notes, told)).casefold()
+    spent = [read.line.amount for read in every if read.line.amount is not None]
     for number in re.findall(r"1 1/2|\d+|¾|\btwo\b|\bhalf\b|\bNine\b", text):
         value = {"1 1/2": 1.5, "¾": 0.75, "two": 2.0, "half": 0.5}.get(number) or (
             float(number) if number.isdigit() else None
@@ -272,14 +273,14 @@ def test_every_number_unit_and_ingredient_is_in_a_field_or_asked_about(
             spent.remove(value)
         else:
             assert number.casefold() in kept, text
-    units = [read.line.unit] if read.line.unit else []
+    units = [read.line.unit for read in every if read.line.unit]
     for word in re.findall(r"[^\W\d_]+", text):
         if word in ALL_MEASURES and unit_named(word) in units:
             units.remove(unit_named(word))
         elif word in ALL_MEASURES:
             assert word in kept, text
     assert all(name in kept for name in KNOWN if name in text), text
-    assert read.complaints or not re.search(r"oz|ml|dash|cl", read.line.note.replace("30 ml", ""))
+    assert told or not re.search(r"oz|ml|dash|cl", notes.replace("30 ml", ""))
 
 
 @given(st.lists(st.sampled_from(SHARDS)))
