@@ -17,6 +17,7 @@ from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.names import ADJUSTED, Match, bare_name, find_name, suggestions
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.liquids.ethanol import read_strength
+from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
 from barkeep.domain.spec_text.choices import Choice, choice_in, things_in, with_notes
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
@@ -169,6 +170,7 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         ingredient=match.key or "",
         alternatives=choice.alternatives if choice else (),
     )
+    line = replace(line, called=_called(draft, choice, tree))
     kept = (*choice.makers, *choice.notes) if choice else ()
     line = _with_notes(line, [*draft.hedges, *draft.notes, *kept])
     read = ReadLine(line, matched=match.matched, confidence=match.confidence)
@@ -180,6 +182,16 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         return read  # the amount that cannot be read is told of once
     strays = tuple(_strays(draft, choice, tree))
     return replace(read, complaints=read.complaints + strays) if strays else read
+
+
+def _called(draft: Draft, choice: Choice | None, tree: FamilyTree) -> str:
+    """The words that were taken for the name; none where they are just the kind's own."""
+    if choice is None or choice.match.key is None or draft.by_the_piece:
+        return ""
+    words = bare_name(draft.rest)
+    kinds = spoken_list([tree[key].name for key in (choice.match.key, *choice.alternatives)])
+    own = folded(draft.rest).startswith(folded(kinds)) if choice.alternatives else False
+    return "" if own or folded(words) == folded(kinds) else words
 
 
 def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, ...]:
