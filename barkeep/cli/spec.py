@@ -24,10 +24,17 @@ from barkeep.domain.spec_text.text import (
     text_around,
     write_spec,
 )
+from barkeep.domain.specs.called import called_in_sentence
 from barkeep.domain.specs.query import LANGUAGE, NO_FIELD
-from barkeep.domain.specs.shown_lines import ShownLine, shown_lines, style_note, without_garnish
+from barkeep.domain.specs.shown_lines import (
+    ShownLine,
+    names_and_kind,
+    shown_lines,
+    style_note,
+    without_garnish,
+)
 from barkeep.domain.specs.spec import Line, Spec
-from barkeep.errors import UnreadableFile, UnusableFile, spoken_list
+from barkeep.errors import UnreadableFile, UnusableFile
 
 _STYLES = {style.replace("_", "-"): style for style in STYLES}
 FORMAT = (
@@ -156,8 +163,7 @@ def _line_shown(line: Line, tree: FamilyTree, units: BarUnits) -> str:
     amount = ""
     if line.amount is not None and line.unit is not None:
         amount = show_range(line.amount, line.amount_high, line.unit, units)
-    others = [tree.in_sentence(key) for key in line.alternatives]
-    words = [amount, spoken_list((tree.name(line.ingredient), *others))]
+    words = [amount, names_and_kind(line, tree)]
     marks = [line.note, "optional" * line.optional, "garnish" * line.garnish]
     said = ", ".join(mark for mark in marks if mark)
     return " ".join(word for word in words if word) + (f" ({said})" if said else "")
@@ -235,4 +241,6 @@ def _line_json(read: ReadLine, tree: FamilyTree) -> dict[str, object]:
         "guesses": [
             {"ingredient": each.matched, "confidence": each.confidence} for each in read.guesses
         ],
+        "called": called_in_sentence(line, tree) if line.ingredient else "",
+        "stated": list(line.stated),
     }

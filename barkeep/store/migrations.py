@@ -100,6 +100,17 @@ def _shoots_and_own_recipes(connection: Connection) -> None:
     )
 
 
+def _words_of_lines(connection: Connection) -> None:
+    """What a line's writer called its ingredient, and what it asks of the bottle.
+
+    Of lines that are there already both stay empty: their texts say them.
+    """
+    called = "ALTER TABLE spec_line ADD COLUMN called TEXT DEFAULT '' NOT NULL"
+    connection.exec_driver_sql(called)
+    connection.exec_driver_sql("ALTER TABLE spec_line ADD COLUMN stated JSON")
+    _widen_images(connection, "spec", {}, {"called": "", "stated": None})
+
+
 def _widen_images(
     connection: Connection,
     record: str,
@@ -139,6 +150,7 @@ STEPS: tuple[Step, ...] = (
     _measured_bottles,
     _described_specs_and_trials,
     _shoots_and_own_recipes,
+    _words_of_lines,
 )
 """The first step makes schema 2 out of schema 1, and so on. A released step never changes."""
 

@@ -169,6 +169,8 @@ spec_line = Table(
     Column("note", Text, nullable=False),
     Column("min_abv_percent", Float),
     Column("alternatives", JSON(none_as_null=True)),
+    Column("called", Text, nullable=False, server_default=""),
+    Column("stated", JSON(none_as_null=True)),
     sqlite_with_rowid=False,
 )
 

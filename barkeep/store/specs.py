@@ -15,7 +15,7 @@ from barkeep.domain.specs.trials import Score, Trial
 from barkeep.store.rows import WORDS_OR_NULL, Mapper, kept_records
 from barkeep.store.schema import spec, spec_line, trial
 
-_LINE = Mapper(Line, spec_line, kept={"alternatives": WORDS_OR_NULL})
+_LINE = Mapper(Line, spec_line, kept=dict.fromkeys(("alternatives", "stated"), WORDS_OR_NULL))
 
 SPEC = Mapper(
     Spec,

@@ -22,7 +22,7 @@ from barkeep.store.migrations import schema_number
 from tests.cli.kill_points import BAR
 
 OLD_BARS = Path(__file__).parent.parent / "reference" / "old_bars"
-"""Bars as released programs of schemas 1 to 3 left them; never to be changed."""
+"""Bars as released programs of schemas 1 to 4 left them; never to be changed."""
 
 TESTS = Path(__file__).parent.parent.parent
 
@@ -78,7 +78,8 @@ def right_after_every_kill(reports: list[dict[str, Any]], expected_names: list[s
 
 
 @pytest.mark.parametrize(
-    ("schema", "cache"), [(1, ORDINARY_CACHE), (2, TINY_CACHE), (3, ORDINARY_CACHE)]
+    ("schema", "cache"),
+    [(1, ORDINARY_CACHE), (2, TINY_CACHE), (3, ORDINARY_CACHE), (4, TINY_CACHE)],
 )
 def test_an_upgrade_that_is_killed_anywhere_is_done_by_the_next_opening(tmp_path, schema, cache):
     reports = killed_everywhere(old_bar(schema), tmp_path / "killed", cache)

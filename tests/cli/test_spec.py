@@ -14,6 +14,7 @@ SPEC = [
 LINE = [
     *("text", "amount", "amount_high", "unit", "ingredient"),
     *("matched", "confidence", "optional", "garnish", "note", "alternatives", "guesses"),
+    *("called", "stated"),
 ]
 SOUND = """\
 Signal Post
@@ -60,6 +61,8 @@ class TestRead:
             "note": "",
             "alternatives": [],
             "guesses": [],
+            "called": "rye whiskey",
+            "stated": [],
         }
         assert (bitters["amount"], bitters["amount_high"], bitters["optional"]) == (2, 3, True)
         assert peel["garnish"]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import sqlite3
 from contextlib import closing
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -363,9 +364,12 @@ def before_shoots(before_trials):
 
 def test_a_bar_from_before_shoots_gets_them_and_loses_nothing(before_shoots):
     before = {line for line in dump(before_shoots).splitlines() if line.startswith("INSERT")}
-    Store.open(before_shoots).close()
+    engine = make_engine(before_shoots)
+    migrations.upgrade(engine, before_shoots, 3, migrations.STEPS[:3])
+    engine.dispose()
     after = {line for line in dump(before_shoots).splitlines() if line.startswith("INSERT")}
     assert after == before
+    Store.open(before_shoots).close()
     assert shape(before_shoots) == shape(before_shoots.with_name("fresh.bar"), METADATA)
     copy = before_shoots.with_name("old.bar.before-schema-4")
     assert read_header(copy).schema == 3
@@ -386,6 +390,34 @@ def test_a_spec_changed_before_shoots_can_be_changed_back_after_them(before_shoo
         (found,) = read_shoots(connection)
         assert (found.theme, found.names) == ("Night train", ("Snow Plough",))
         assert read_specs(connection)[0].method == "Shake."
+    store.close()
+
+
+def test_a_line_from_before_its_words_has_none_and_undo_knows_of_it(before_shoots):
+    store = Store.open(before_shoots)
+    with store.reading() as connection:
+        (line,) = read_specs(connection)[0].lines
+    assert (line.text, line.called, line.stated) == ("60 ml gin", "", ())
+    for way, method in (("undo", "Stir."), ("redo", "Shake.")):
+        assert store.undo_or_redo(way)[0].label == "Change spec"
+        with store.reading() as connection:
+            (spec,) = read_specs(connection)
+        assert (spec.method, spec.lines) == (method, (line,))
+    store.close()
+
+
+def test_what_a_line_calls_its_ingredient_and_asks_of_it_is_kept(before_shoots):
+    store = Store.open(before_shoots)
+    with store.reading() as connection:
+        (spec,) = read_specs(connection)
+    (line,) = spec.lines
+    asked = replace(line, called="Ninepin dry gin", stated=("8 year", "smoked"))
+    with store.unit_of_work("Change spec") as work:
+        work.put("spec", (1,), replace(spec, lines=(asked,)))
+    for way, expected in (("undo", line), ("redo", asked)):
+        store.undo_or_redo(way)
+        with store.reading() as connection:
+            assert read_specs(connection)[0].lines == (expected,)
     store.close()
 
 

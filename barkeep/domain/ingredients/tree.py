@@ -16,13 +16,14 @@ what is below; tests hold them to networkx's own walks.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
+from copy import copy
 from dataclasses import dataclass, field
 from functools import cached_property
 from graphlib import CycleError, TopologicalSorter
 from typing import TYPE_CHECKING, TypeAlias
 
 from barkeep.domain.amounts.units import Unit
-from barkeep.domain.phrases import folded
+from barkeep.domain.phrases import capitalised, folded
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
 from barkeep.shipped_data import Days, NotNegative, Percent, Positive, Text, Texts
 
@@ -81,12 +82,15 @@ class FamilyTree:
     """All ingredients by key, with lookups by name and by descent.
 
     Raises `KnowledgeError` for an unknown parent or a name used twice and
-    `CyclicFamily` where the parents run in a circle.
+    `CyclicFamily` where the parents run in a circle. `shown` are names shown
+    in place of the kinds' own, by key and as they stand inside a sentence; what
+    may be read stays the same.
     """
 
     ingredients: Mapping[str, Ingredient]
     confusables: tuple[Confusable, ...] = ()
     file: str = "ingredients"
+    shown: Mapping[str, str] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         self._refuse_unknown_parents()
@@ -110,13 +114,24 @@ class FamilyTree:
 
     def name(self, key: str) -> str:
         """The name to show for a key."""
-        return self[key].name
+        shown = self.shown.get(key)
+        return self[key].name if shown is None else capitalised(shown)
 
     def in_sentence(self, key: str) -> str:
         """The name as it stands inside a sentence: *lime juice*, but *London dry gin*."""
-        ingredient = self[key]
-        name = ingredient.name
-        return name if ingredient.proper else name[:1].lower() + name[1:]
+        shown = self.shown.get(key)
+        return inside_sentence(self[key], self[key].name) if shown is None else shown
+
+    def showing(self, names: Mapping[str, str]) -> FamilyTree:
+        """The same tree with these names shown too, which win over those shown before.
+
+        All that is known of the family is shared: it costs no more than a look.
+        """
+        if not names:
+            return self
+        other = copy(self)
+        object.__setattr__(other, "shown", {**self.shown, **names})
+        return other
 
     @cached_property
     def by_name(self) -> Mapping[str, str]:
@@ -293,6 +308,11 @@ def singular(word: str) -> str:
         if word.endswith(ending):
             return word[: -len(ending)] + other
     return word
+
+
+def inside_sentence(ingredient: Ingredient, name: str) -> str:
+    """One of an ingredient's names as it stands inside a sentence."""
+    return name if ingredient.proper else f"{name[:1].lower()}{name[1:]}"
 
 
 def with_own(tree: FamilyTree, own: Iterable[Ingredient]) -> FamilyTree:

@@ -10,6 +10,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.shoots.menu import Order
+from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec
 
 
@@ -55,7 +56,7 @@ def _poured_line(line: Line, chosen: ChosenPour, serves: float, tree: FamilyTree
     elif amount is not None:
         amount, high = amount * ratio, None if high is None else high * ratio
     instead = not any(tree.is_a(key, each) for each in line.wanted)
-    replaced = f"in place of {tree.in_sentence(line.ingredient)}" if instead else ""
+    replaced = f"in place of {names_in_sentence(line, tree)}" if instead else ""
     return replace(
         line,
         text="",
@@ -66,6 +67,8 @@ def _poured_line(line: Line, chosen: ChosenPour, serves: float, tree: FamilyTree
         quantity=quantity,
         note="; ".join(each for each in (line.note, replaced) if each),
         alternatives=(),
+        called="",
+        stated=() if instead else line.stated,
     )
 
 

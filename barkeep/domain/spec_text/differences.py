@@ -50,12 +50,7 @@ class Differences:
 
 def same_spec(mine: Spec, theirs: Spec) -> bool:
     """Whether two specs of one name say the same, however their lines are worded."""
-    if len(mine.lines) != len(theirs.lines):
-        return False
-    alike = all(
-        _said(one) == _said(other) for one, other in zip(mine.lines, theirs.lines, strict=True)
-    )
-    return alike and not any(_fields(mine, theirs))
+    return _same_order(mine, theirs) and not any(_fields(mine, theirs))
 
 
 def compared(mine: Spec, theirs: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> Differences:
@@ -74,15 +69,17 @@ def _with_own_quantities(mine: Spec, theirs: Spec) -> Spec:
 
     A dash was worth what the bar said when the spec was written.
     """
-    known = {_said(line): line.quantity for line in mine.lines}
-    lines = (replace(line, quantity=known.get(_said(line), line.quantity)) for line in theirs.lines)
+    known = {_measured(line): line.quantity for line in mine.lines}
+    lines = (
+        replace(line, quantity=known.get(_measured(line), line.quantity)) for line in theirs.lines
+    )
     return replace(theirs, lines=tuple(lines))
 
 
 def _compared_line(pair: LinePair, tree: FamilyTree, units: BarUnits) -> ComparedLine:
     before, after = pair.before, pair.after
     change: LineChange = pair.change
-    if change == "same" and before and after and _said(before) != _said(after):
+    if change == "same" and before and after and not _say_the_same(before, after):
         change = "wording"
     mine, theirs = (
         "" if line is None else line_text(line, tree, units) for line in (before, after)
@@ -95,8 +92,22 @@ def _said(line: Line) -> Line:
     return replace(line, text="", quantity=None)
 
 
+def _measured(line: Line) -> Line:
+    """What a line says whatever it calls its ingredient."""
+    return replace(_said(line), called="", stated=())
+
+
+def _say_the_same(one: Line, other: Line) -> bool:
+    """Whether two lines say the same; of a line kept before its words were, its text says them."""
+    if one.text == other.text and not (one.called and other.called):
+        one, other = (replace(each, called="", stated=()) for each in (one, other))
+    return _said(one) == _said(other)
+
+
 def _same_order(mine: Spec, theirs: Spec) -> bool:
-    return [_said(line) for line in mine.lines] == [_said(line) for line in theirs.lines]
+    if len(mine.lines) != len(theirs.lines):
+        return False
+    return all(map(_say_the_same, mine.lines, theirs.lines))
 
 
 def _fields(mine: Spec, theirs: Spec) -> Iterator[ComparedField]:

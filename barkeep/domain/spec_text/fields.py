@@ -61,7 +61,7 @@ def fields_of(read: ReadLine, tree: FamilyTree, units: BarUnits = US_UNITS) -> L
         return _unread(amounts, body)
     end = _end_of_amount(body, units)
     literal = bare_name(body[_OF.match(body, end).end() :])  # type: ignore[union-attr]
-    names = (literal, read.matched or "", names_in_sentence(line, tree))
+    names = (literal, names_in_sentence(line, tree), read.matched or "")
     for amount, unit in amounts:
         for name in names:
             fields = LineFields(amount, unit, name, _rest(line))

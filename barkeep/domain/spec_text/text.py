@@ -479,4 +479,6 @@ def _reads_back(line: Line, tree: FamilyTree, units: BarUnits) -> bool:
         return False
     # The quantity follows from the rest, and from what a dash is at this bar.
     again = replace(read[0].line, text=line.text, quantity=line.quantity)
+    if not line.called:  # kept before its words were; the text says them
+        again = replace(again, called="", stated=again.stated if line.stated else ())
     return line.text == line.text.strip() and again == line

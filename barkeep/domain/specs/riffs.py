@@ -105,7 +105,7 @@ def _descend(
 def _pair(before: Line, after: Line | None) -> LinePair:
     if after is None:
         return LinePair(before, None, "left out")
-    if before.ingredient != after.ingredient:
+    if before.ingredient != after.ingredient or before.stated != after.stated:
         return LinePair(before, after, "swapped")
     alike = _made_of(before) == _made_of(after)
     return LinePair(before, after, "same" if alike else "amount")
@@ -113,7 +113,7 @@ def _pair(before: Line, after: Line | None) -> LinePair:
 
 def _made_of(line: Line) -> Line:
     """What a line puts into the drink, however it is worded, measured or remarked on."""
-    plain = replace(line, text="", note="")
+    plain = replace(line, text="", note="", called="")
     return plain if line.quantity is None else replace(plain, amount=None, unit=None)
 
 

@@ -9,7 +9,7 @@ from barkeep.domain.amounts.amount import amount_at_start, show_range
 from barkeep.domain.amounts.rounding import Style, rounded, show_as
 from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import folded
+from barkeep.domain.specs.called import asked_beside, called_in_sentence, kind_beside
 from barkeep.domain.specs.ratios import MEASURES, as_parts, parts_in_words
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import UserError, spoken_list
@@ -50,14 +50,29 @@ def style_note(spec: Spec, tree: FamilyTree, style: Style, units: BarUnits = US_
 
 
 def names_of(line: Line, tree: FamilyTree) -> str:
-    """The name of a line's ingredient, with what would do as well: *Rye whiskey or bourbon*."""
-    others = (tree.in_sentence(key) for key in line.alternatives)
-    return spoken_list((line.called or tree.name(line.ingredient), *others))
+    """What a line calls its ingredient, with what would do as well and what it asks beyond that.
+
+    The writer's own words as they are, such as *apple cider*; a kind's own
+    name begins with its capital: *Rye whiskey or bourbon*, *Aged rum (8 year)*.
+    """
+    name = names_in_sentence(line, tree)
+    own = spoken_list([tree.in_sentence(key) for key in line.wanted])
+    if not name.startswith(own):
+        return name
+    return tree.name(line.ingredient) + name[len(tree.in_sentence(line.ingredient)) :]
 
 
 def names_in_sentence(line: Line, tree: FamilyTree) -> str:
     """The same as it stands inside a sentence: *rye whiskey or bourbon*."""
-    return spoken_list([tree.in_sentence(key) for key in line.wanted])
+    asked = ", ".join(asked_beside(line))
+    name = called_in_sentence(line, tree)
+    return f"{name} ({asked})" if asked else name
+
+
+def names_and_kind(line: Line, tree: FamilyTree) -> str:
+    """The name of a line with the kind it means, where that is another: *apple cider (…)*."""
+    name, kind = names_of(line, tree), kind_beside(line, tree)
+    return f"{name} ({kind})" if kind else name
 
 
 def worded(line: Line, name: str, amount: str) -> str:
@@ -68,8 +83,6 @@ def worded(line: Line, name: str, amount: str) -> str:
         # Commas also part one garnish from the next.
         bare = not line.garnish and not re.search(r"[,()]", line.note)
         text += f", {line.note}" if bare else f" ({line.note})"
-    for each in line.stated:
-        text += "" if folded(each) in folded(name) else f" ({each})"
     if line.min_abv_percent is not None:
         text += f" (at least {line.min_abv_percent:g} %)"
     if line.optional:

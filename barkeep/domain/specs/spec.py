@@ -21,9 +21,10 @@ class Line:
     `unit` as written; `quantity` is the same for one serve in the ingredient's
     own unit (ml, g or each), None where the text gives none (*top with soda*).
     `alternatives` are the keys of what the line says would do as well, all in
-    the same unit: *rye or bourbon*. `called` are the words that were written for
-    it, empty where they are just its name; `stated` is what is asked of the bottle
-    beyond the kind: *8 year*.
+    the same unit: *rye or bourbon*. `called` is what the writer called the
+    ingredient, as written, such as *apple cider*: empty where that is just the
+    kind's own name, or nobody wrote it. `stated` is what the line asks of the
+    bottle beyond its kind and no kind holds: *8 year*, *smoked*.
     """
 
     text: str

@@ -178,7 +178,7 @@ def test_a_least_strength_and_optional_are_no_notes(tree):
         assert (line.min_abv_percent, line.note, line.optional) == (50.0, "", False), text
     line = read_line("60 ml bourbon, aged (at least 50 %, optional)", tree).line
     assert (line.min_abv_percent, line.note, line.optional) == (50.0, "", True)
-        assert line.stated == ("aged",)
+    assert line.stated == ("aged",)
 
 
 BROKEN = """\

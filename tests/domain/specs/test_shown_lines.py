@@ -69,11 +69,11 @@ def test_as_written_is_as_written():
 def test_in_millilitres_what_is_poured_changes_and_the_rest_stays():
     lines = shown_lines(spec(), TREE, "ml")
     assert [line.text for line in lines] == [
-        "60 ml old tom gin",
+        "60 ml gin",
         "45 ml soda water, cold",
-        "5 ml old tom gin (optional)",
+        "5 ml gin (optional)",
         "2-3 dashes orange bitters",
-        "5 ml old tom gin",
+        "5 ml gin",
         "8 mint leaves",
         "Top with soda water",
     ]
@@ -85,30 +85,28 @@ def test_in_millilitres_what_is_poured_changes_and_the_rest_stays():
 
 def test_in_ounces_a_spoon_stays_a_spoon():
     assert texts("oz")[:3] == ["2 oz gin", "1 ½ oz soda water, cold", "1 tsp gin (optional)"]
-    assert texts("oz", of=spec("Metric\n60 ml gin\n2.5 ml gin")) == [
-        *("2 oz old tom gin", "½ tsp old tom gin")
-    ]
+    assert texts("oz", of=spec("Metric\n60 ml gin\n2.5 ml gin")) == [*("2 oz gin", "½ tsp gin")]
 
 
 def test_in_parts_what_is_poured_is_a_ratio():
-    assert texts("parts")[:2] == ["1 part old tom gin", "¾ part soda water, cold"]
+    assert texts("parts")[:2] == ["1 part gin", "¾ part soda water, cold"]
     assert texts("parts")[2:] == texts("as_written")[2:]
 
 
 def test_a_line_in_the_wished_unit_is_not_rounded():
     odd = spec("Odd\n22 ml gin\n1.3 oz gin")
-    assert texts("ml", of=odd) == ["22 ml gin", "37.5 ml old tom gin"]
-    assert texts("oz", of=odd) == ["¾ oz old tom gin", "1.3 oz gin"]
+    assert texts("ml", of=odd) == ["22 ml gin", "37.5 ml gin"]
+    assert texts("oz", of=odd) == ["¾ oz gin", "1.3 oz gin"]
 
 
 @pytest.mark.parametrize(
     ("written", "style", "shown"),
     [
-        ("1-2 oz gin", "ml", "30–60 ml old tom gin"),
-        ("1-2 ml gin", "oz", "1–3 dashes old tom gin"),
-        ("5-15 ml gin", "oz", "1 tsp to ½ oz old tom gin"),
-        ("59-60 ml gin", "oz", "2 oz old tom gin"),
-        ("1 part gin", "ml", "30 ml old tom gin"),
+        ("1-2 oz gin", "ml", "30–60 ml gin"),
+        ("1-2 ml gin", "oz", "1–3 dashes gin"),
+        ("5-15 ml gin", "oz", "1 tsp to ½ oz gin"),
+        ("59-60 ml gin", "oz", "2 oz gin"),
+        ("1 part gin", "ml", "30 ml gin"),
     ],
 )
 def test_ranges_and_parts_are_converted_too(written, style, shown):
@@ -122,10 +120,10 @@ class TestOunces:
         assert (imperial.unit, imperial.quantity) == ("imp_oz", pytest.approx(56.826, abs=1e-3))
 
     def test_an_ounce_of_the_other_kind_says_so(self):
-        assert texts("as_written", IMPERIAL)[0] == "2 US oz old tom gin"
+        assert texts("as_written", IMPERIAL)[0] == "2 US oz gin"
         imperial = spec(units=IMPERIAL)
         assert texts("as_written", IMPERIAL, imperial)[0] == "2 oz gin"
-        assert texts("as_written", US_UNITS, imperial)[0] == "2 imp oz old tom gin"
+        assert texts("as_written", US_UNITS, imperial)[0] == "2 imp oz gin"
         shown = shown_lines(imperial, TREE, "as_written", US_UNITS)[0]
         assert (shown.amount, shown.written) == ("2 imp oz", "2 imp oz gin")
 
@@ -142,8 +140,8 @@ class TestOunces:
         assert shown.written == said
 
     def test_it_is_converted_where_ounces_are_wished(self):
-        assert texts("oz", IMPERIAL)[0] == "2 ⅛ oz old tom gin"  # 59.1 ml are 2.08
-        assert texts("oz", IMPERIAL, spec("Large\n16 oz gin")) == ["16 ½ oz old tom gin"]
+        assert texts("oz", IMPERIAL)[0] == "2 ⅛ oz gin"  # 59.1 ml are 2.08
+        assert texts("oz", IMPERIAL, spec("Large\n16 oz gin")) == ["16 ½ oz gin"]
 
     @pytest.mark.parametrize("units", [US_UNITS, IMPERIAL])
     @pytest.mark.parametrize("read_at", [US_UNITS, IMPERIAL])
@@ -155,14 +153,14 @@ class TestOunces:
 
     def test_its_own_words_are_kept_where_they_still_say_it(self):
         assert write_spec(spec(units=IMPERIAL), TREE, IMPERIAL) == BRANCH
-        assert "\n2 imp oz Old tom gin\n" in write_spec(spec(units=IMPERIAL), TREE)
+        assert "\n2 imp oz gin\n" in write_spec(spec(units=IMPERIAL), TREE)
 
     def test_what_is_written_anew_has_a_point_wherever_it_is_read(self, monkeypatch):
         monkeypatch.setattr(locale, "localeconv", lambda: {"decimal_point": ","})
         line = Line("some gin", "gin", 22.4, None, "ml", 22.4)
         text = write_spec(replace(spec(), lines=(line,)), TREE)
-        assert "22.4 ml Old tom gin" in text
-        assert texts("cl", of=replace(spec(), lines=(line,))) == ["2,25 cl old tom gin"]
+        assert "22.4 ml gin" in text
+        assert texts("cl", of=replace(spec(), lines=(line,))) == ["2,25 cl gin"]
 
 
 class TestDashes:
