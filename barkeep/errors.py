@@ -294,13 +294,15 @@ class NothingToUndo(UserError):
 class Problem:
     """One place in a text that cannot be used; line and column count from 1.
 
-    `unknown` is the text that names no ingredient known, where that is what is wrong.
+    `unknown` is the text that names no ingredient known, where that is what is wrong;
+    `answer` is the line as it is likely meant, where only saying so is missing.
     """
 
     line: int
     column: int
     message: str
     unknown: str | None = None
+    answer: str | None = None
 
     def __str__(self) -> str:
         return f"line {self.line}, column {self.column}: {self.message}"

@@ -97,9 +97,7 @@ def spoken_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | None:
     0.75
     """
     before = _unit_before_share(text, units)
-    return (
-        before or _equal_parts(text) or _between(text, units) or _range_or_number(text, units)
-    )
+    return before or _equal_parts(text) or _between(text, units) or _range_or_number(text, units)
 
 
 def _unit_before_share(text: str, units: BarUnits) -> ReadAmount | None:
@@ -192,9 +190,13 @@ def _quantity(text: str, at: int) -> _Said | None:
     return number if share is None else _Said(number.value + share.value, share.end)
 
 
-_FRACTION = re.compile(r"(?P<over>[1-9])[ ]?[/⁄][ ]?(?P<under>[2-9])(?![0-9])|(?P<glyph>[¼½¾⅓⅔⅛⅜⅝⅞])")
+_FRACTION = re.compile(
+    r"(?P<over>[1-9])[ ]?[/⁄][ ]?(?P<under>[2-9])(?![0-9])|(?P<glyph>[¼½¾⅓⅔⅛⅜⅝⅞])"
+)
 
-_FIGURES = re.compile(r"[0-9]{1,4}(?=[ ]+and[ ]+(?:[1-9][ ]?[/⁄]|[¼½¾⅓⅔⅛⅜⅝⅞]|an?[ ](?:half|quarter)))", re.I)
+_FIGURES = re.compile(
+    r"[0-9]{1,4}(?=[ ]+and[ ]+(?:[1-9][ ]?[/⁄]|[¼½¾⅓⅔⅛⅜⅝⅞]|an?[ ](?:half|quarter)))", re.I
+)
 
 
 def _fraction(text: str, at: int) -> _Said | None:

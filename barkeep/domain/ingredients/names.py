@@ -199,7 +199,9 @@ def _with_its_notes(
             else:
                 kept.append(part)
     whole = tuple(kept)
-    return found, notes if set(notes) == set(whole) or ", ".join(notes) == ", ".join(kept) else whole
+    return found, notes if set(notes) == set(whole) or ", ".join(notes) == ", ".join(
+        kept
+    ) else whole
 
 
 def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:

@@ -205,7 +205,8 @@ _AFTER_AMOUNT = re.compile(
     re.IGNORECASE,
 )
 _TWIN = re.compile(
-    r"[ ]*[/=≈|][ ]*|,?[ ]+or[ ]+(?=[0-9a-z])|,[ ]*(?:that's|which[ ]is|so|i\.e\.)[ ]+", re.IGNORECASE
+    r"[ ]*[/=≈|][ ]*|,?[ ]+or[ ]+(?=[0-9a-z])|,[ ]*(?:that's|which[ ]is|so|i\.e\.)[ ]+",
+    re.IGNORECASE,
 )
 _TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?(?=[0-9.¼½¾])", re.IGNORECASE)
 _PACKAGE = re.compile(
@@ -213,7 +214,8 @@ _PACKAGE = re.compile(
     re.IGNORECASE,
 )
 _VESSEL_OF = re.compile(
-    r"(?:an?[ ])?(?:glass|schooner|mug|tankard|flute|tumbler|cup|bowl|pot|jug)[ ]of[ ](?=\w)", re.IGNORECASE
+    r"(?:an?[ ])?(?:glass|schooner|mug|tankard|flute|tumbler|cup|bowl|pot|jug)[ ]of[ ](?=\w)",
+    re.IGNORECASE,
 )
 _NUMBER_WORDS = (
     "an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty"
@@ -317,7 +319,9 @@ def begins_an_item(text: str, tree: FamilyTree, units: BarUnits) -> bool:
         take_around(draft)
     except (AmountError, NegativeAmount):
         return False
-    used = any(each in ("to top", "to fill", "rim", "half rim", "expressed") for each in draft.notes)
+    used = any(
+        each in ("to top", "to fill", "rim", "half rim", "expressed") for each in draft.notes
+    )
     if draft.amount is None and not used:
         return False
     return next(names_in(draft.rest, tree), None) is not None
@@ -385,7 +389,7 @@ def _take_rim(draft: Draft) -> bool:
         draft.notes.append("half rim" if behind["half"] or behind["some"] else "rim")
         return True
     rim = _RIM.match(draft.rest)
-    if rim is None or _amount(draft.rest, draft.units) is not None and not rim["half"]:
+    if rim is None or (_amount(draft.rest, draft.units) is not None and not rim["half"]):
         return False
     draft.garnish = True
     draft.notes.append("half rim" if rim["half"] else "rim")
@@ -616,6 +620,18 @@ def _take_after(draft: Draft) -> None:
             name = name[vessel.end() :]
         draft.rest = f"{name}{'' if tail[:1] in ',;' else ' '}{tail}".rstrip()
         return
+    alone = _NUMBER_ALONE.fullmatch(draft.rest)
+    found = _amount(alone["number"], draft.units) if alone else None
+    if alone and found:
+        at, end = (draft.at + each for each in alone.span("number"))
+        _set(draft, Amount(found.value, found.high, "each"), at, end)
+        draft.rest = alone["name"].rstrip(" ,:–-")
+
+
+_NUMBER_ALONE = re.compile(
+    r"(?P<name>[^0-9()]*[^\W\d_][^0-9()]*?)[ ]+(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?|[¼½¾]|[0-9]/[0-9])[ .]*"
+)
+"""*Pisco 60*: a number without a unit behind the name, which is asked about."""
 
 
 def _without_hedge(text: str) -> tuple[str, str]:

@@ -22,6 +22,7 @@ from collections.abc import Sequence
 
 from barkeep.domain.amounts.amount import show_amount, show_number
 from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.ingredients.names import named
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
@@ -31,7 +32,7 @@ from barkeep.domain.spec_text.found import (
     amounts_in,
     names_in,
 )
-from barkeep.domain.spec_text.traced import Traced, joined
+from barkeep.domain.spec_text.traced import Traced, joined, squeezed
 
 _SURE = (
     r"(?:no,|nope,?|no,?[ ]wait,?|wait,|wait,?[ ]no,?|(?:i'm[ ])?sorry,?|excuse[ ]me,?|pardon,?"
@@ -86,10 +87,24 @@ def corrected(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced:
     return said
 
 
+def put_right(text: str, tree: FamilyTree, units: BarUnits) -> bool:
+    """Whether a text holds a correction that found what it corrects."""
+    said = squeezed(text)
+    return corrected(said, tree, units) != said
+
+
 def corrects(text: str) -> bool:
     """Whether a line of its own begins as a correction of what was said before."""
     slip = _SLIP.match(text)
     return bool(slip and slip["gap"] == "") or bool(_CHANGE.match(text))
+
+
+def is_left(note: str) -> bool:
+    """Whether a note is a correction that corrected nothing: *make it a whole lime*."""
+    return corrects(f"{note} x") or note.casefold().strip(" .!") in _ALONE
+
+
+_ALONE = frozenset({"no", "nope", "wait", "no wait", "sorry", "actually", "oops", "scratch that"})
 
 
 def target(text: str, before: Sequence[str], tree: FamilyTree) -> int | None:
@@ -102,7 +117,9 @@ def target(text: str, before: Sequence[str], tree: FamilyTree) -> int | None:
     change = _CHANGE.match(text)
     named = (change["changed"] or change["made"] or change["should"]) if change else None
     slip = None if named else _SLIP.match(text)
-    wrong = (_NOT_IT.match(text[slip.end() :]) or _IT_NOT.match(text[slip.end() :])) if slip else None
+    wrong = (
+        (_NOT_IT.match(text[slip.end() :]) or _IT_NOT.match(text[slip.end() :])) if slip else None
+    )
     named = named or (wrong["wrong"] if wrong else None)
     if named is None:
         return len(before) - 1
@@ -167,13 +184,12 @@ def _change(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
             times = 2.0 if change["double"] else 0.5
             return before.said_instead(amount.start, amount.end, _times(amount, times, units))
         group = next(each for each in ("to", "amount", "be") if change[each])
-        return _put_right(before, said.part(*change.span(group)), tree, units)
+        after = said.part(*change.span(group))
+        return _put_right(before, after, tree, units) or _completed(before, after, tree, units)
     return None
 
 
-def _put_right(
-    before: Traced, after: Traced, tree: FamilyTree, units: BarUnits
-) -> Traced | None:
+def _put_right(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
     """What was said before with what is said after in its place; None where that is neither."""
     amount, name = _last_amount(before.text, units), _last_name(before.text, tree, units)
     given = amount_at(after.text, units) or amount_at(f"{after.text} ", units)
@@ -186,7 +202,7 @@ def _put_right(
     if amount is None:
         return None
     words = after.text[:end].rstrip()
-    if given is not None and given.unit is None or number is not None:
+    if (given is not None and given.unit is None) or number is not None:
         unit = before.text[_unit_begins(amount) : amount.end].strip()
         words = f"{number[1] if number else words} {unit}".strip()
     put = before.said_instead(amount.start, amount.end, words)
@@ -212,7 +228,26 @@ def _share(text: str) -> tuple[int, str] | None:
     return found.end(), number
 
 
+def _completed(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
+    """*Change that to aromatic*: the last words of the old name belong to the new one."""
+    name = _last_name(before.text, tree, units)
+    words = before.text[name.start : name.end].split() if name else []
+    bare = after.part(0, len(after.text.rstrip(" .!")))
+    for start in range(1, len(words)):
+        longer = joined((bare, f" {' '.join(words[start:])}"))
+        if named(longer.text, tree):
+            return _renamed(before, longer, name)
+    return None
+
+
+_A_PIECE = re.compile(r"(?:an?[ ]|the[ ])?(?:whole|half|quarter|full)\b", re.IGNORECASE)
+
+
 def _renamed(before: Traced, after: Traced, name: FoundName | None) -> Traced | None:
+    if _A_PIECE.match(after.text):
+        return None  # make it a whole lime: how many is no name
+    article = re.match(r"(?:an?|the|some)[ ]+", after.text, re.IGNORECASE)
+    after = after.part(article.end()) if article else after
     if name is None:
         if re.search(r"\b(?:of|the|with)[ ,]*$", before.text, re.IGNORECASE):
             return joined((before.part(0, len(before.text.rstrip(" ,"))), " ", after))

@@ -13,7 +13,7 @@ from functools import partial
 
 from barkeep.domain.amounts.amount import EXAMPLES, spaced
 from barkeep.domain.amounts.measures import dimension
-from barkeep.domain.amounts.units import US_UNITS, BarUnits
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
 from barkeep.domain.ingredients.names import (
     ADJUSTED,
     Match,
@@ -26,10 +26,10 @@ from barkeep.domain.ingredients.names import (
 )
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular
 from barkeep.domain.liquids.ethanol import read_strength
-from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
 from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
 from barkeep.domain.spec_text.choices import Choice, choice_in, with_notes
-from barkeep.domain.spec_text.corrections import corrected
+from barkeep.domain.spec_text.corrections import corrected, is_left
 from barkeep.domain.spec_text.several import items_in
 from barkeep.domain.spec_text.traced import Traced, squeezed
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
@@ -52,11 +52,29 @@ _LEAST = re.compile(
     re.IGNORECASE,
 )
 _OPTIONAL = frozenset(
-    {"optional", "optionally", "opt", "opt.", "if you like", "if liked", "if you want", "if desired"}
+    {
+        "optional",
+        "optionally",
+        "opt",
+        "opt.",
+        "if you like",
+        "if liked",
+        "if you want",
+        "if desired",
+    }
     | {"if you fancy", "if wanted", "if you have it", "if you have any"}
 )
 _GARNISH = frozenset(
-    {"garnish", "for garnish", "garnish only", "for a garnish", "as garnish", "to garnish", "as a garnish", "for the garnish"}
+    {
+        "garnish",
+        "for garnish",
+        "garnish only",
+        "for a garnish",
+        "as garnish",
+        "to garnish",
+        "as a garnish",
+        "for the garnish",
+    }
 )
 
 
@@ -73,12 +91,14 @@ class Complaint:
     """What is wrong with a line, and at which character from 0.
 
     `say` tells it; looking for the nearest names is only paid for when it is told.
-    `unknown` is the text that names nothing known, where that is what is wrong.
+    `unknown` is the text that names nothing known, where that is what is wrong;
+    `answer` is the line as it is likely meant, ready to be taken.
     """
 
     at: int
     say: Callable[[], str]
     unknown: str | None = None
+    answer: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -188,6 +208,10 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         said = doubt.group().strip()
         unsure = f"“{said}” says that this is not settled yet"
         read = replace(read, complaints=(Complaint(draft.at, lambda: unsure), *read.complaints))
+    left = next((note for note in (*choice.notes, *draft.hedges) if is_left(note)), None)
+    if left:
+        unclear = f"“{left}” corrects nothing that was found here"
+        read = replace(read, complaints=(Complaint(draft.at, lambda: unclear), *read.complaints))
     unsaid = _not_said_which(choice, draft, tree)
     if unsaid:
         read = replace(read, complaints=(unsaid, *read.complaints))
@@ -377,12 +401,29 @@ def _measured(read: ReadLine, draft: Draft, ingredient: Ingredient) -> ReadLine:
             quantity = None if each is None else each * amount.value
     except WrongDimension as error:
         # A word that is neither the name's nor an adjective stands where the unit should.
+        if draft.amount.unit == "each" and ingredient.unit == "ml" and not unsure:
+            return replace(read, complaints=(_without_unit(draft, error, ingredient),))
         stranger = draft.rest.split()[0] if unsure else None
         told = partial(_wrong, error, ingredient, stranger)
         return replace(read, complaints=(Complaint(draft.amount_at, told),))
     if note and note not in line.note:
         line = replace(line, note=f"{line.note}, {note}" if line.note else note)
     return replace(read, line=replace(line, quantity=quantity))
+
+
+def _without_unit(draft: Draft, error: WrongDimension, ingredient: Ingredient) -> Complaint:
+    """The question of a number alone, with the bar's usual unit as its likely answer."""
+    amount = draft.amount
+    number = amount.value if amount else 0.0
+    unit = "ml" if number >= LEAST_ML else unit_words(draft.units.ounce, draft.units)
+    answer = f"{draft.plain[: draft.amount_end].rstrip()} {unit}{draft.plain[draft.amount_end :]}"
+    likely = " ".join(answer.split())
+    told = f"{_wrong(error, ingredient, None)}; likely “{likely}”"
+    return Complaint(draft.amount_at, lambda: told, answer=likely)
+
+
+LEAST_ML = 10.0
+"""A number alone from this on is millilitres, below it ounces (*common practice*)."""
 
 
 def _unknown(rest: str, tree: FamilyTree) -> str:

@@ -228,7 +228,9 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
         open_to_it = any(other.end <= each.start for each in names)
         if named and open_to_it and not _inside(other.start, other.start + 1, brackets):
             between = text[one.end : other.start].rstrip()
-            ended = any(one.end <= each.start and each.end - one.end == len(between) for each in names)
+            ended = any(
+                one.end <= each.start and each.end - one.end == len(between) for each in names
+            )
             if ended and begins_an_item(text[one.start : other.start], tree, units):
                 cuts.append((other.start, other.start))
     start = 0

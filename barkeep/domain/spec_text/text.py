@@ -21,6 +21,15 @@ from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
 from barkeep.domain.ingredients.names import ADJUSTED, SUGGESTIONS, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.corrections import (
+    corrects,
+    put_right,
+    taken_out,
+    target,
+    thing_named,
+    with_the_same,
+)
+from barkeep.domain.spec_text.found import amounts_in, names_in
 from barkeep.domain.spec_text.headers import RULE, Header, HeaderFields, header_in
 from barkeep.domain.spec_text.lines import (
     LONGEST,
@@ -32,7 +41,7 @@ from barkeep.domain.spec_text.lines import (
 )
 from barkeep.domain.specs.shown_lines import names_of, worded
 from barkeep.domain.specs.spec import Line, Spec
-from barkeep.domain.specs.technique import begins_a_method, technique_of
+from barkeep.domain.specs.technique import begins_a_method, technique_of, tells_what_to_do
 from barkeep.errors import Problem
 
 HOW_PARTED = "part specs with a line of --- or two empty lines"
@@ -104,13 +113,21 @@ class Reading:
     _full: set[str] = field(default_factory=set)
     _stray: bool = False
 
-    def complain(self, row: int, column: int, message: str, unknown: str | None = None) -> None:
-        """Note a problem; row and column count from 1. `unknown` is as in `Problem`."""
+    def complain(
+        self,
+        row: int,
+        column: int,
+        message: str,
+        unknown: str | None = None,
+        *,
+        answer: str | None = None,
+    ) -> None:
+        """Note a problem; row and column count from 1. The rest is as in `Problem`."""
         if len(self.problems) == MOST_PROBLEMS:
             message = f"more than {MOST_PROBLEMS} things cannot be used; this is the first not told"
             unknown = None
         if len(self.problems) <= MOST_PROBLEMS:
-            self.problems.append(Problem(row, column, message, unknown))
+            self.problems.append(Problem(row, column, message, unknown, answer))
 
     def take_name(self, name: str, row: int) -> None:
         """Take the name in."""
@@ -134,18 +151,62 @@ class Reading:
         if len(self.lines) >= MOST_LINES:
             self._refuse_more(row, MOST_LINES, "ingredients")
             return False
-        read = read_lines(text, self.tree, self.units)
+        if self._takes_out(text) or self._corrects(text, row):
+            return False
+        read = self._read_after_the_last(text)
         wrong = any(each.complaints for each in read)
         if wrong and self.lines and begins_a_method(text):
             self.method.append(text)
             return True
+        if wrong and tells_what_to_do(text) and not _measures_a_thing(text, self.tree, self.units):
+            self.method.append(text)
+            return False
         for each in read:
             line = replace(each, row=row, complaints=())
             for complaint in each.complaints:
                 line, message = self._told(line, complaint)
-                self.complain(row, complaint.at + 1, message, complaint.unknown)
+                self.complain(
+                    row, complaint.at + 1, message, complaint.unknown, answer=complaint.answer
+                )
             self.lines.append(line)
         return False
+
+    def _read_after_the_last(self, text: str) -> tuple[ReadLine, ...]:
+        """A line, which may take as much as the one before: *the same amount of syrup*."""
+        before = self.lines[-1].line.text if self.lines else ""
+        whole = with_the_same(text, before, self.units) if before else None
+        if whole is None:
+            return read_lines(text, self.tree, self.units)
+        read = read_lines(whole, self.tree, self.units)
+        return tuple(replace(each, line=replace(each.line, text=text.strip())) for each in read)
+
+    def _corrects(self, text: str, row: int) -> bool:
+        """Put an earlier line right, where this one is a correction of it."""
+        if not self.lines or not corrects(text.strip()):
+            return False
+        number = target(text.strip(), [each.line.text for each in self.lines], self.tree)
+        if number is None:
+            return False
+        old = self.lines[number]
+        joint = f"{old.line.text}, {text.strip()}"
+        read = read_lines(joint, self.tree, self.units)
+        new = read[0]
+        applied = put_right(joint, self.tree, self.units)
+        if len(read) != 1 or new.complaints or not applied:
+            return False
+        self.lines[number] = replace(new, row=row)
+        return True
+
+    def _takes_out(self, text: str) -> bool:
+        """Take an earlier line out again, where this one says so; its words stay in the notes."""
+        what = taken_out(text)
+        before = [each.line.text for each in self.lines]
+        number = thing_named(what, before, self.tree) if what else None
+        if number is None:
+            return False
+        out = self.lines.pop(number)
+        self.fields.notes.append(f"Taken out: {out.line.text} ({text.strip()})")
+        return True
 
     def take_method(self, text: str, row: int, column: int, *, sure: bool = False) -> None:
         """Take a row of the method in, unless `sure`, with a look whether it is one.
@@ -235,6 +296,12 @@ class Reading:
         nearest = tuple(likely[:SUGGESTIONS])
         names = [self.tree.name(str(each.key)) for each in nearest]
         return replace(line, guesses=nearest), unknown_name(complaint.unknown, names)
+
+
+def _measures_a_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
+    """Whether a text has an amount with its unit and the name of something."""
+    measured = any(each.amount.unit for each in amounts_in(text, units))
+    return measured and next(names_in(text, tree), None) is not None
 
 
 def is_a_line(text: str, tree: FamilyTree) -> bool:

@@ -81,7 +81,14 @@ def squeezed(text: str) -> Traced:
     for space in reversed(list(_SPACES.finditer(text))):
         found = found.said_instead(space.start(), space.end(), " ")
     for ish in reversed(list(_ISH.finditer(found.text))):
-        found = joined((found.part(0, ish.start()), "ish ", found.part(ish.start(), ish.end("number")), found.part(ish.end())))
+        found = joined(
+            (
+                found.part(0, ish.start()),
+                "ish ",
+                found.part(ish.start(), ish.end("number")),
+                found.part(ish.end()),
+            )
+        )
     for twice in reversed(list(_SAID_TWICE.finditer(found.text))):
         found = joined((found.part(0, twice.end("word")), found.part(twice.end())))
     return found

@@ -88,3 +88,18 @@ def begins_a_method(line: str) -> bool:
     """Whether a line reads as an instruction and not as an ingredient."""
     first = line.split(maxsplit=1)[:1]
     return bool(first) and technique_of(first[0]) not in ("unknown", "hot") and " " in line.strip()
+
+
+_TELLS = re.compile(
+    r"(?:(?:and|so|then|now|just|okay|ok|finally|-)[ ,]+)*"
+    r"(?:don['’]t|do not|never|you (?:should|can|could|might)|give (?:it|that|this)"
+    r"|chill|discard|dump|serve|(?:double |fine |dry )?(?:strain|shake)|stir|muddle|build|blend"
+    r"|swizzle|throw|roll|pour (?:it|that|this|over|into)|taste (?:it|and)|(?:let|leave) (?:it|that)"
+    r"|wait|repeat|enjoy|cheers|that['’]s (?:it|your|the)|adjust|refrigerate|freeze|preheat)\b",
+    re.IGNORECASE,
+)
+
+
+def tells_what_to_do(line: str) -> bool:
+    """Whether a line that is no ingredient tells what to do, or speaks to whoever watches."""
+    return bool(_TELLS.match(line.strip())) and " " in line.strip()
