@@ -23,7 +23,13 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import combinations
 
-from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, words_of_a_name
+from barkeep.domain.amounts.units import unit_named
+from barkeep.domain.ingredients.tree import (
+    WITHOUT_MEANING,
+    FamilyTree,
+    Ingredient,
+    words_of_a_name,
+)
 from barkeep.domain.phrases import folded
 
 EXACT, ADJUSTED, MAKER, GUESSED = 1.0, 0.95, 0.7, 0.6
@@ -114,8 +120,6 @@ _STATING = frozenset(_STATING_LIST.split())
 
 _AT_LEAST = re.compile(r"(?:at least|min|over)\b|.* or (?:more|above|stronger)$", re.IGNORECASE)
 
-_FILLING = frozenset({"a", "an", "the", "of", "and", "de", "del", "di", "in", "from", "for"})
-
 _TOLD_APART = re.compile(
     r"(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like|e\.?g\.?|see"
     r"|i[ ]use|we[ ]use|try)\b",
@@ -197,11 +201,32 @@ def _with_its_notes(
             elif _states(part):
                 found = replace(found, stated=(*found.stated, part))
             else:
-                kept.append(part)
+                found, rest = _narrowed_in_passing(found, part, tree)
+                kept.append(rest)
     whole = tuple(kept)
     return found, notes if set(notes) == set(whole) or ", ".join(notes) == ", ".join(
         kept
     ) else whole
+
+
+def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Match, str]:
+    """*London dry, on top*: what begins a note may narrow the name; what is within it is asked."""
+    if _TOLD_APART.match(note):
+        return found, note
+    after = _WORDS_AFTER.search(note)
+    narrower = narrowed(found, note[: after.start()], tree) if after else None
+    if after and narrower:
+        return narrower, after["note"]
+    words = _words(note)
+    own = [_name_words(name) for name in (found.matched or "", *tree[str(found.key)].all_names)]
+    for count in (3, 2, 1):
+        for start in range(len(words) - count + 1):
+            more = words_of_a_name(" ".join(words[start : start + count]))
+            keys = {tree.by_words.get(each | more) for each in own if more and not more <= each}
+            alike = (key for key in keys if key and tree[key].unit == tree[str(found.key)].unit)
+            if any(key != found.key for key in alike) and not any(map(unit_named, more)):
+                return replace(found, changed=note), note
+    return found, note
 
 
 def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
@@ -210,7 +235,7 @@ def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
     What the note says beyond is stated; words that state nothing are no part of a name.
     """
     said = STATEMENT.sub(lambda each: f" {each.group().replace(' ', '')} ", note)
-    extra = [word for word in _words(said) if word not in _FILLING]
+    extra = [word for word in _words(said) if word not in WITHOUT_MEANING]
     if not extra or len(extra) > _MOST_EXTRA or found.key is None:
         return None
     own = [_name_words(name) for name in (found.matched or "", *tree[found.key].all_names)]
@@ -260,7 +285,7 @@ def _states(note: str) -> bool:
     if _AT_LEAST.match(note):
         return False  # a least strength has a field of its own
     rest = _words(STATEMENT.sub(" ", note))
-    return all(word.strip(".,'&") in _STATING | _FILLING for word in rest)
+    return all(word.strip(".,'&") in _STATING | WITHOUT_MEANING for word in rest)
 
 
 def match_name(name: str, tree: FamilyTree) -> Match | None:

@@ -286,7 +286,10 @@ class FamilyTree:
                     raise KnowledgeError(self.file, ingredient.key, reason)
 
 
-_WITHOUT_MEANING = frozenset({"of", "the", "a", "an", "de", "and", "&", "di", "du"})
+WITHOUT_MEANING = frozenset(
+    {"of", "the", "a", "an", "de", "del", "and", "&", "di", "du", "in", "from", "for"}
+)
+"""Words of a name that only join the others."""
 
 _ENDS_IN_S = frozenset({"bitters", "molasses", "cassis", "swiss", "hibiscus", "islas", "citrus"})
 
@@ -294,7 +297,7 @@ _ENDS_IN_S = frozenset({"bitters", "molasses", "cassis", "swiss", "hibiscus", "i
 def words_of_a_name(name: str) -> frozenset[str]:
     """The words of a folded name, of one number and one spelling, without those that only join."""
     return frozenset(
-        singular(word) for word in name.split() if word and word not in _WITHOUT_MEANING
+        singular(word) for word in name.split() if word and word not in WITHOUT_MEANING
     )
 
 

@@ -433,7 +433,7 @@ def _take_front(draft: Draft) -> None:
     part = draft.take(_PART_OF)
     if part:
         draft.notes.append(part["part"].lower())
-    if _take_half(draft) or _take_scant(draft) or _take_package(draft) or _take_times(draft):
+    if _take_half(draft) or _take_scant(draft) or _take_package(draft):
         return
     found = _amount(draft.rest, draft.units)
     if found:
@@ -477,22 +477,6 @@ def _take_scant(draft: Draft) -> bool:
         return False
     draft.notes += [note] if note else []
     _take_amount(draft, ReadAmount(value=1.0, high=None, unit=unit, end=end, unit_at=begins))
-    return True
-
-
-def _take_times(draft: Draft) -> bool:
-    """*2 x 25 ml* is 50 ml."""
-    times = _TIMES.match(draft.rest)
-    found = _amount(draft.rest[times.end() :], draft.units) if times else None
-    if times is None or found is None or found.unit is None or found.high is not None:
-        return False
-    end = times.end() + found.end
-    draft.notes.append(draft.rest[:end].strip())
-    value = float(times["times"]) * found.value
-    whole = ReadAmount(
-        value=value, high=None, unit=found.unit, end=end, unit_at=times.end() + found.unit_at
-    )
-    _take_amount(draft, whole)
     return True
 
 
@@ -549,7 +533,18 @@ def _take_egg(draft: Draft) -> bool:
 
 
 def _amount(text: str, units: BarUnits) -> ReadAmount | None:
-    """An amount at the start: also a range of pieces, and one that says how full the spoon is."""
+    """An amount at the start: also a range of pieces, and so many times an amount."""
+    times = _TIMES.match(text)
+    once = any_amount_at_start(text[times.end() :], units) if times else None
+    if times and once and once.unit and once.high is None:
+        begins = times.end()
+        return ReadAmount(
+            value=float(times["times"]) * once.value,
+            high=None,
+            unit=once.unit,
+            end=begins + once.end,
+            unit_at=begins + once.unit_at,
+        )
     pieces = _PIECES.match(text)
     if pieces:
         low, high = int(pieces["low"]), int(pieces["high"])
@@ -569,9 +564,7 @@ def _take_amount(draft: Draft, found: ReadAmount) -> None:
         if how and full:
             draft.notes.append(how["how"].lower())
             unit, end = full, after_unit
-    vague = _VAGUE.match(draft.rest)
-    if vague:
-        draft.hedges.append(vague.group().lower())
+    draft.hedges += _said_of(draft.rest[:end])
     _set(draft, Amount(found.value, found.high, unit or "each"), draft.at, draft.at + end)
     end = _end_of_twin(draft, end)
     after = _AFTER_AMOUNT.match(draft.rest, end)
@@ -587,6 +580,13 @@ def _take_amount(draft: Draft, found: ReadAmount) -> None:
 
 _VAGUE = re.compile(r"(?:an?[ ])?few\b|(?:an?[ ])?(?:glug|slug)\b", re.IGNORECASE)
 """Amounts that are counted as something (*common practice*), and said to be vague."""
+
+
+def _said_of(amount: str) -> list[str]:
+    """What the words of an amount say beyond its number and unit."""
+    vague = _VAGUE.match(amount)
+    times = _TIMES.match(amount)
+    return [vague.group().lower()] if vague else [amount.strip()] if times else []
 
 
 def _end_of_twin(draft: Draft, start: int) -> int:
@@ -610,6 +610,7 @@ def _take_after(draft: Draft) -> None:
     for place, name, found, end in _amounts_after(draft):
         amount = Amount(found.value, found.high, found.unit or "each")
         _set(draft, amount, draft.at + place, draft.at + end)
+        draft.hedges += _said_of(draft.rest[place:end])
         front, note = _without_hedge(draft.rest[:place])
         draft.hedges += [note] if note else []
         tail = draft.rest[end:].strip()

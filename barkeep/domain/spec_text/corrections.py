@@ -22,7 +22,7 @@ from collections.abc import Sequence
 
 from barkeep.domain.amounts.amount import show_amount, show_number
 from barkeep.domain.amounts.units import BarUnits
-from barkeep.domain.ingredients.names import named
+from barkeep.domain.ingredients.names import match_ingredient, named
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
@@ -198,7 +198,7 @@ def _put_right(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits)
     rest = after.part(end)
     has_name = next(names_in(rest.text, tree), None) is not None
     if given is None and number is None:
-        return _renamed(before, after, name) if has_name else None
+        return _renamed(before, after, name, tree) if has_name else None
     if amount is None:
         return None
     words = after.text[:end].rstrip()
@@ -236,14 +236,16 @@ def _completed(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits)
     for start in range(1, len(words)):
         longer = joined((bare, f" {' '.join(words[start:])}"))
         if named(longer.text, tree):
-            return _renamed(before, longer, name)
+            return _renamed(before, longer, name, tree)
     return None
 
 
 _A_PIECE = re.compile(r"(?:an?[ ]|the[ ])?(?:whole|half|quarter|full)\b", re.IGNORECASE)
 
 
-def _renamed(before: Traced, after: Traced, name: FoundName | None) -> Traced | None:
+def _renamed(
+    before: Traced, after: Traced, name: FoundName | None, tree: FamilyTree
+) -> Traced | None:
     if _A_PIECE.match(after.text):
         return None  # make it a whole lime: how many is no name
     article = re.match(r"(?:an?|the|some)[ ]+", after.text, re.IGNORECASE)
@@ -252,12 +254,16 @@ def _renamed(before: Traced, after: Traced, name: FoundName | None) -> Traced | 
         if re.search(r"\b(?:of|the|with)[ ,]*$", before.text, re.IGNORECASE):
             return joined((before.part(0, len(before.text.rstrip(" ,"))), " ", after))
         return None
-    return joined((before.part(0, name.start), after, before.part(name.end)))
+    whole = match_ingredient(before.text[name.start :], tree)
+    end = name.end if whole.key == name.key else len(before.text)  # gin (Old Tom), I mean rye
+    return joined((before.part(0, name.start), after, before.part(end)))
 
 
 def _last_amount(text: str, units: BarUnits) -> FoundAmount | None:
-    found = list(amounts_in(text, units))
-    return next((each for each in reversed(found)), None)
+    bare = re.sub(r"\([^()]*\)", lambda aside: " " * len(aside.group()), text)
+    found = list(amounts_in(bare, units))
+    measured = [each for each in found if each.amount.unit is not None]
+    return next(reversed(measured or found), None)
 
 
 def _last_name(text: str, tree: FamilyTree, units: BarUnits) -> FoundName | None:

@@ -19,7 +19,8 @@ from itertools import pairwise
 from barkeep.domain.amounts.amount import show_amount
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.units import BarUnits
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.tree import FamilyTree, words_of_a_name
+from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import begins_an_item
 from barkeep.domain.spec_text.choices import things_in
 from barkeep.domain.spec_text.found import FoundAmount, amount_at, amounts_in, names_in
@@ -27,7 +28,7 @@ from barkeep.domain.spec_text.traced import Traced, joined
 
 _BREAK = re.compile(
     r"[ ]*[;|][ ]*(?:(?:and|then|plus)\b[ ,]*)*|[ ]*,(?![0-9])[ ]*(?:(?:and|then|plus)\b[ ,]*)*"
-    r"|[ ](?:and[ ]then|and|then|plus)[ ]|[ ]?[+&][ ]?|[ ]/[ ]|[.][ ]+(?=\S)|[ ]–[ ]",
+    r"|[ ](?:and[ ]then|and|then|plus)[ ]|[ ]?[+&][ ]?|[ ]/[ ]|(?<=[a-z]{3})(?<!approx)(?<!max)(?<!min)[.][ ]+(?=\S)|[ ]–[ ]",
     re.IGNORECASE,
 )
 _EACH = re.compile(r"[ ]*[,:]?[ ]*(?:of[ ])?each(?:[ ]of)?\b[ :]*", re.IGNORECASE)
@@ -118,6 +119,8 @@ def _of_each(things: Traced, amount: str, tree: FamilyTree) -> tuple[Traced, ...
     """Each thing of a list behind the amount; none where it is fewer than two known things."""
     bare = things.part(0, len(things.text.rstrip(" .,:–-")))
     listed = things_in(bare.text, tree)
+    if any(_may_be_one(one, other, tree) for (one, _), (other, _) in pairwise(listed)):
+        return ()
     if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):
         return ()
     found = []
@@ -129,6 +132,15 @@ def _of_each(things: Traced, amount: str, tree: FamilyTree) -> tuple[Traced, ...
             plain = Traced(part, plain.places + (last,) * (len(part) - len(plain.places)))
         found.append(joined((f"{amount} ", plain)))
     return tuple(found)
+
+
+def _may_be_one(one: str, other: str, tree: FamilyTree) -> bool:
+    """Whether the second only narrows the first: *gin, London dry* may be one thing or two."""
+    words = other.split()
+    return any(
+        words_of_a_name(folded(f"{one} {' '.join(words[:count])}")) in tree.by_words
+        for count in range(1, len(words) + 1)
+    )
 
 
 def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
@@ -191,8 +203,13 @@ def _all_of_one_unit(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[T
     return tuple(parts) if len(parts) > 1 else ()
 
 
+_USED = re.compile(r"\b(?:top|fill|rim|express|rinse|garnish|lengthen)", re.IGNORECASE)
+
+
 def _parted(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
     """The pieces of a line that have each an amount and a name; what has not stays beside."""
+    if sum(1 for _ in amounts_in(said.text, units)) < 2 and not _USED.search(said.text):
+        return (said,)
     spans: list[tuple[int, int]] = []
     begun = False
     for start, end in _at_breaks(said.text, tree, units):

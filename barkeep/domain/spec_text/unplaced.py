@@ -46,6 +46,8 @@ _NO_AMOUNT = re.compile(
     re.IGNORECASE,
 )
 
+_TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?", re.IGNORECASE)
+
 _TOLD_APART = re.compile(
     r"\b(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like)[ ]",
     re.IGNORECASE,
@@ -126,8 +128,12 @@ def _in_a_maker(maker: str, placed: Placed, tree: FamilyTree, units: BarUnits) -
 
 def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> Iterator[Stray]:
     plain = _NO_AMOUNT.sub(" ", note).strip()
+    times = _TIMES.match(plain)
     told_apart = _TOLD_APART.search(plain)
     for words, amount in _amounts(plain, units):
+        if times and placed.amount and times.end() + len(words) == len(plain):
+            if amount.value * float(times["times"]) == placed.amount.value:
+                continue  # 50 ml, which were written as 2 x 25 ml
         if amount.unit not in (None, "each") and not (
             words == plain and _same(amount, placed.amount, units)
         ):

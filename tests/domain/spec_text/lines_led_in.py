@@ -98,7 +98,7 @@ some of the 2 oz gin | asks 2 oz
 2 oz 3 gin | asks 3
 60 ml 2 oz gin | asks 2 oz
 x 2 oz gin | asks 2 oz
-2 x 30 ml gin | asks 30 ml
+2 x 30 ml gin | 60 ml gin # 2 x 30 ml
 not 2 oz gin | asks 2 oz
 #2 oz gin | asks 2 oz
 =2 oz gin | asks 2 oz
