@@ -17,6 +17,7 @@
 | seven point five ml               | 7.5 ml         |
 | 1 and 1/2 oz, two and 1/2 oz      | 1.5, 2.5 oz    |
 | between 10 and 15 ml              | 10 to 15 ml    |
+| 2 x 25 ml                         | 50 ml          |
 """
 
 from __future__ import annotations
@@ -87,7 +88,27 @@ def any_amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | N
 
     Raises as `barkeep.domain.amounts.amount.amount_at_start` does.
     """
-    return spoken_at_start(text, units) or amount_at_start(text, units)
+    return (
+        _so_many_times(text, units) or spoken_at_start(text, units) or amount_at_start(text, units)
+    )
+
+
+_TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?(?=[0-9.¼½¾])", re.IGNORECASE)
+
+
+def _so_many_times(text: str, units: BarUnits) -> ReadAmount | None:
+    """*2 x 25 ml*, which is 50 ml."""
+    times = _TIMES.match(text)
+    once = amount_at_start(text[times.end() :], units) if times else None
+    if times is None or once is None or once.unit is None or once.high is not None:
+        return None
+    return ReadAmount(
+        value=float(times["times"]) * once.value,
+        high=None,
+        unit=once.unit,
+        end=times.end() + once.end,
+        unit_at=times.end() + once.unit_at,
+    )
 
 
 def spoken_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | None:

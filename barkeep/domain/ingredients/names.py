@@ -258,8 +258,6 @@ def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
                     called=f"{found.called} ({note})",
                     stated=(*found.stated, *stated),
                 )
-    if all(_name_words(note) <= each for each in own[:1]) and found.called:
-        return replace(found, called=f"{found.called} ({note})")  # gin (gin)
     return None
 
 

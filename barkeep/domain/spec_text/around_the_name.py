@@ -533,18 +533,7 @@ def _take_egg(draft: Draft) -> bool:
 
 
 def _amount(text: str, units: BarUnits) -> ReadAmount | None:
-    """An amount at the start: also a range of pieces, and so many times an amount."""
-    times = _TIMES.match(text)
-    once = any_amount_at_start(text[times.end() :], units) if times else None
-    if times and once and once.unit and once.high is None:
-        begins = times.end()
-        return ReadAmount(
-            value=float(times["times"]) * once.value,
-            high=None,
-            unit=once.unit,
-            end=begins + once.end,
-            unit_at=begins + once.unit_at,
-        )
+    """An amount at the start: also a range of pieces."""
     pieces = _PIECES.match(text)
     if pieces:
         low, high = int(pieces["low"]), int(pieces["high"])

@@ -11,7 +11,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 
 _OR = re.compile(r"[ ]or[ ]|[ ]?/[ ]?")
 _BETWEEN_CHOICES = re.compile(r"[ ]?,[ ]?(?:or[ ])?|[ ]or[ ]|[ ]?/[ ]?")
-_BETWEEN_THINGS = re.compile(r"[ ]?,[ ]?(?:and[ ]|&[ ])?|[ ]and[ ]|[ ]?[&+;][ ]?")
+BETWEEN_THINGS = re.compile(r"[ ]?,[ ]?(?:and[ ]|&[ ])?|[ ]and[ ]|[ ]?[&+;][ ]?")
 _OR_ELSE = re.compile(r"or[ ](?P<name>.+)", re.IGNORECASE)
 
 
@@ -69,7 +69,7 @@ def things_in(text: str, tree: FamilyTree) -> tuple[tuple[str, int], ...]:
     """
     found: list[tuple[str, int]] = []
     at = 0
-    for gap in (*_BETWEEN_THINGS.finditer(text), None):
+    for gap in (*BETWEEN_THINGS.finditer(text), None):
         part = text[at : gap.start() if gap else len(text)]
         if part.strip():
             found.append((part.strip(), at + len(part) - len(part.lstrip())))

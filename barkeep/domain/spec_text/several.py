@@ -22,7 +22,7 @@ from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree, words_of_a_name
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import begins_an_item
-from barkeep.domain.spec_text.choices import things_in
+from barkeep.domain.spec_text.choices import BETWEEN_THINGS, things_in
 from barkeep.domain.spec_text.found import FoundAmount, amount_at, amounts_in, names_in
 from barkeep.domain.spec_text.traced import Traced, joined
 
@@ -119,7 +119,8 @@ def _of_each(things: Traced, amount: str, tree: FamilyTree) -> tuple[Traced, ...
     """Each thing of a list behind the amount; none where it is fewer than two known things."""
     bare = things.part(0, len(things.text.rstrip(" .,:–-")))
     listed = things_in(bare.text, tree)
-    if any(_may_be_one(one, other, tree) for (one, _), (other, _) in pairwise(listed)):
+    raw = [each for each in BETWEEN_THINGS.split(bare.text) if each.strip()]
+    if any(_may_be_one(one, other, tree) for one, other in pairwise(raw)):
         return ()
     if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):
         return ()
@@ -135,12 +136,8 @@ def _of_each(things: Traced, amount: str, tree: FamilyTree) -> tuple[Traced, ...
 
 
 def _may_be_one(one: str, other: str, tree: FamilyTree) -> bool:
-    """Whether the second only narrows the first: *gin, London dry* may be one thing or two."""
-    words = other.split()
-    return any(
-        words_of_a_name(folded(f"{one} {' '.join(words[:count])}")) in tree.by_words
-        for count in range(1, len(words) + 1)
-    )
+    """Whether the second may only narrow the first: *liqueur, raspberry* is one thing or two."""
+    return words_of_a_name(folded(f"{one} {other}")) in tree.by_words
 
 
 def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
