@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from barkeep.domain.ingredients.names import ADJUSTED, Match, match_name, named, without_notes
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.spec_text.found import names_in
 
 _OR = re.compile(r"[ ]or[ ]|[ ]?/[ ]?")
 _BETWEEN_CHOICES = re.compile(r"[ ]?,[ ]?(?:or[ ])?|[ ]or[ ]|[ ]?/[ ]?")
@@ -69,7 +70,13 @@ def things_in(text: str, tree: FamilyTree) -> tuple[tuple[str, int], ...]:
     """
     found: list[tuple[str, int]] = []
     at = 0
-    for gap in (*BETWEEN_THINGS.finditer(text), None):
+    whole = [(each.start, each.end) for each in names_in(text, tree)]
+    gaps = (
+        gap
+        for gap in BETWEEN_THINGS.finditer(text)
+        if not any(start < gap.end() and gap.start() < end for start, end in whole)
+    )
+    for gap in (*gaps, None):
         part = text[at : gap.start() if gap else len(text)]
         if part.strip():
             found.append((part.strip(), at + len(part) - len(part.lstrip())))
