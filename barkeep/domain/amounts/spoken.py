@@ -88,9 +88,18 @@ def any_amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | N
 
     Raises as `barkeep.domain.amounts.amount.amount_at_start` does.
     """
+    first = _FIRST.match(text)
+    if first is None or (first["word"] and first["word"].casefold() not in _BEGIN):
+        return amount_at_start(text, units)  # no word that a number is said with
     return (
         _so_many_times(text, units) or spoken_at_start(text, units) or amount_at_start(text, units)
     )
+
+
+_FIRST = re.compile(r"[ -]*(?:(?P<word>[^\W\d_]+)|(?=[0-9]{1,4}[ ]*(?:and\b|[x×*])))", re.IGNORECASE)
+"""What an amount that is not all in figures begins with."""
+
+_BEGIN = frozenset({*_NUMBERS, *_SHARES, "a", "an", "couple", "few", "dozen", "equal", "between"})
 
 
 _TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?(?=[0-9.¼½¾])", re.IGNORECASE)

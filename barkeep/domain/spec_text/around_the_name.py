@@ -329,6 +329,8 @@ def begins_an_item(text: str, tree: FamilyTree, units: BarUnits) -> bool:
 
 def _take_speech(draft: Draft) -> bool:
     """Take off what is only said before an amount: *so I'm going to start with*."""
+    if draft.rest[:1].isnumeric():
+        return False
     for count, word in enumerate(_SPOKEN_WORD.finditer(draft.rest)):
         rest = draft.rest[word.start() :]
         if _begins_an_amount(rest, draft.units) or _begins_a_use(rest):
@@ -440,7 +442,9 @@ def _take_front(draft: Draft) -> None:
         _take_amount(draft, found)
         return
     article = _ARTICLE.match(draft.rest)
-    if article or part:
+    if part and not article:
+        _take_after(draft)  # juice of lemon: 2 oz
+    if draft.amount is None and (article or part):
         length = article.end() if article else 0
         _set(draft, Amount(1.0, None, "each"), draft.at, draft.at + length)
         draft.advance(length)

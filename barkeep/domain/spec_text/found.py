@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from barkeep.domain.amounts.amount import ReadAmount
-from barkeep.domain.amounts.spoken import any_amount_at_start
-from barkeep.domain.amounts.units import US_UNITS, BarUnits
+from barkeep.domain.amounts.spoken import NUMBER_WORDS, any_amount_at_start
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_named
 from barkeep.domain.ingredients.names import named
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
@@ -49,7 +49,7 @@ def amounts_in(text: str, units: BarUnits) -> Iterator[FoundAmount]:
     """Each number with its unit, if any, and each unit that an article stands before."""
     end = 0
     for word in WORD.finditer(text):
-        if word.start() < end:
+        if word.start() < end or not (units.own or may_begin_an_amount(word.group())):
             continue
         found = amount_at(text[word.start() :], units)
         if found is None:
@@ -60,6 +60,17 @@ def amounts_in(text: str, units: BarUnits) -> Iterator[FoundAmount]:
             continue
         end = word.start() + len(said)
         yield FoundAmount(word.start(), end, found)
+
+
+@lru_cache(maxsize=4096)  # the same few words stand in every line
+def may_begin_an_amount(word: str) -> bool:
+    """Whether an amount may begin with a word: a figure, a number said, or a unit."""
+    plain = word.casefold().split("-")[0]
+    return bool(DIGIT.match(word)) or plain in NUMBER_WORDS | {"between"} or _is_a_unit(plain)
+
+
+def _is_a_unit(word: str) -> bool:
+    return unit_named(word) is not None
 
 
 def amount_at(text: str, units: BarUnits) -> ReadAmount | None:

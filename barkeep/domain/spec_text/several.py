@@ -18,6 +18,7 @@ from itertools import pairwise
 
 from barkeep.domain.amounts.amount import show_amount
 from barkeep.domain.amounts.measures import dimension
+from barkeep.domain.amounts.spoken import NUMBER_WORDS
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree, words_of_a_name
 from barkeep.domain.phrases import folded
@@ -57,6 +58,8 @@ _LIST_BEGINS = re.compile(r"[ ]*(?:of[ ])?(?:the[ ]|an?[ ])?", re.IGNORECASE)
 def items_in(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
     """The lines that one line is; only itself where it is one, or where that is not sure."""
     said = said.stripped()
+    if len(_COUNTED.findall(said.text)) < 2 and not _USED.search(said.text):
+        return (said,)
     for way in (_sharing, _in_halves, _in_proportion, _all_of_one_unit):
         found = way(said, tree, units)
         if found:
@@ -200,13 +203,18 @@ def _all_of_one_unit(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[T
     return tuple(parts) if len(parts) > 1 else ()
 
 
+_COUNTED = re.compile(
+    rf"[0-9.,/ –¼-¾⅐-⅞-]*[0-9¼-¾⅐-⅞]|\b(?:{'|'.join(NUMBER_WORDS - {'of', 'the', 'to', 'or', 'and'})}"
+    r"|parts|measures|amounts|split|divided|shared|dash|splash|float|pinch)\b",
+    re.IGNORECASE,
+)
+"""What may be an amount, or tell that one is shared: a line with one of them is one line."""
+
 _USED = re.compile(r"\b(?:top|fill|rim|express|rinse|garnish|lengthen)", re.IGNORECASE)
 
 
 def _parted(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
     """The pieces of a line that have each an amount and a name; what has not stays beside."""
-    if sum(1 for _ in amounts_in(said.text, units)) < 2 and not _USED.search(said.text):
-        return (said,)
     spans: list[tuple[int, int]] = []
     begun = False
     for start, end in _at_breaks(said.text, tree, units):
