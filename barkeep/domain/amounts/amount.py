@@ -272,6 +272,8 @@ def _lone_unit(text: str, units: BarUnits) -> ReadAmount | None:
     unit = unit_named(found["word"], units) if found else None
     if found is None or unit is None or not (found["of"] or unit in _ALONE):
         return None
+    if found["word"].casefold() in (f"{unit}s", "ounces", "mils", "litres", "dashes"):
+        raise AmountError(found["word"], f"how many {found['word']}? {EXAMPLES}")
     return ReadAmount(value=1.0, high=None, unit=unit, end=found.end("word"), unit_at=0)
 
 

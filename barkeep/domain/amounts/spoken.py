@@ -59,7 +59,7 @@ HOW_FULL = (
     *("scant", "generous", "heaping", "heaped", "level", "rounded", "good", "healthy", "light"),
     *("heavy", "big", "large", "small", "short", "long", "thin", "thick", "fat", "full", "nice"),
     *("solid", "hefty", "proper", "decent", "tiny", "modest", "wee", "rough", "lazy", "tight"),
-    *("fine", "quick", "bold", "stiff", "barely", "skinny", "little", "lavish", "liberal"),
+    *("fine", "quick", "bold", "stiff", "barely", "skinny", "little", "lavish", "liberal", "whole"),
 )
 """What is said of a measure between the number and its name: *a generous splash*."""
 
@@ -99,7 +99,7 @@ def any_amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | N
 _FIRST = re.compile(r"[ -]*(?:(?P<word>[^\W\d_]+)|(?=[0-9]{1,4}[ ]*(?:and\b|[x×*])))", re.IGNORECASE)
 """What an amount that is not all in figures begins with."""
 
-_BEGIN = frozenset({*_NUMBERS, *_SHARES, "a", "an", "couple", "few", "dozen", "equal", "between"})
+_BEGIN = frozenset({*_NUMBERS, *_SHARES, "a", "an", "couple", "few", "dozen", "equal", "between", "point"})
 
 
 _TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?(?=[0-9.¼½¾])", re.IGNORECASE)
@@ -165,7 +165,7 @@ def _between(text: str, units: BarUnits) -> ReadAmount | None:
     if begins is None:
         return None
     begins = _gap(text, begins)
-    low = _at(text, begins, units)
+    low = _unit_before_share(text[begins:], units) or _at(text, begins, units)
     joined = None if low is None else _words(text, begins + low.end, "and")
     high = None if joined is None else _at(text, _gap(text, joined), units)
     if low is None or joined is None or high is None or high.value <= low.value:
@@ -265,7 +265,8 @@ def _share(text: str, at: int, bare: bool = False) -> _Said | None:
 
 def _number(text: str, at: int) -> _Said | None:
     """*Two*, *forty-five*, *a hundred and twenty*, *seven point five*."""
-    whole = _whole(text, at)
+    front = _words(text, at, "point")
+    whole = _Said(0.0, _gap(text, at)) if front is not None else _whole(text, at)
     point = None if whole is None else _words(text, whole.end, "point")
     if whole is None or point is None:
         return whole

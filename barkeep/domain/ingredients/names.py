@@ -55,7 +55,7 @@ ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 
 _NOTE = re.compile(
     r"[ ]*(?:\((?P<brackets>[^()]*)\)|\[(?P<square>[^\[\]]*)\]|,[ ]*(?P<comma>[^,()]*)"
-    r"|[ ][-–—]+[ ](?P<dash>[^,()]*?)|;[ ]*(?P<stop>[^,();]*))[ ]*[*.]*$"
+    r"|[ ][-–—]+[ ](?P<dash>[^,()]*?)|;[ ]*(?P<stop>[^,();]*)|[ ]\#+[ ]*(?P<hash>[^()]*))[ ]*[*.]*$"
 )
 _WORDS_AFTER = re.compile(
     r"""(?<=\w)[ ]+(?P<note>(?:cut|peeled|muddled|sliced|chopped|crushed|grated|squeezed|chilled
@@ -67,7 +67,7 @@ _WORDS_AFTER = re.compile(
         |in[ ](?:the|there|here|a|an|to|my|our|your|with|next|first)|into|onto|over[ ](?:the|ice|top)
         |on[ ](?:the|this|that|a)|at[ ]the|from[ ](?:the|a|my|our|your)|because|cos|depending
         |which|that|when|until|goes|go|here|there|today|tonight|too|now|first|next|instead
-        |if[ ]you|at[ ]least|at[ ]most|preferably|ideally|such[ ]as|like[ ]the|plus|about
+        |if|at[ ]least|at[ ]most|preferably|ideally|such[ ]as|like[ ]the|plus|about
         |roughly|approximately|more[ ]or[ ]less|per[ ]\w+|straight[ ](?:in|from|out)|just[ ]to
         |then|so|we|i|i'm|it|it's|and[ ](?:that's|then|that|dump|stir|shake|give|be|go|don't|strain)
         |but)\b.*)$""",
@@ -119,6 +119,9 @@ _STATING = frozenset(_STATING_LIST.split())
 """Words of strength, age, origin, colour, sweetness and style."""
 
 _AT_LEAST = re.compile(r"(?:at least|min|over)\b|.* or (?:more|above|stronger)$", re.IGNORECASE)
+
+_ONE_OF_IT = frozenset({"kind", "one", "sort", "type", "version", "stuff", "style"})
+"""*The white one*, *the London dry kind*: words that stand for the kind itself."""
 
 _TOLD_APART = re.compile(
     r"(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like|e\.?g\.?|see"
@@ -235,7 +238,7 @@ def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
     What the note says beyond is stated; words that state nothing are no part of a name.
     """
     said = STATEMENT.sub(lambda each: f" {each.group().replace(' ', '')} ", note)
-    extra = [word for word in _words(said) if word not in WITHOUT_MEANING]
+    extra = [word for word in _words(said) if word not in WITHOUT_MEANING | _ONE_OF_IT]
     if not extra or len(extra) > _MOST_EXTRA or found.key is None:
         return None
     own = [_name_words(name) for name in (found.matched or "", *tree[found.key].all_names)]
@@ -341,7 +344,7 @@ def without_notes(text: str) -> list[tuple[str, tuple[str, ...]]]:
     stages: list[tuple[str, tuple[str, ...]]] = [(text.strip()[:LONGEST], ())]
     while found := _NOTE.search(stages[-1][0]):
         rest, notes = stages[-1]
-        groups = ("brackets", "square", "comma", "dash", "stop")
+        groups = ("brackets", "square", "comma", "dash", "stop", "hash")
         note = next((found[each] for each in groups if found[each]), "").strip()
         stages.append((rest[: found.start()].rstrip(), (note, *notes) if note else notes))
     return stages
@@ -382,6 +385,8 @@ def _in_any_order(name: str, tree: FamilyTree) -> Match | None:
     words = _words(STATEMENT.sub(" ", name)) if said else _words(name)
     bare = [word.strip(",.") for word in words]
     bare = [word for word in bare if word and word not in ADJECTIVES]
+    if words and words[0] in ("for", "from", "in", "del", "di"):
+        return None  # for the syrup
     if not 1 < len(bare) <= _MAKER_WORDS + 3 and not (said and bare):
         return None
     alone = tree.by_name.get(bare[0]) if said and len(bare) == 1 else None

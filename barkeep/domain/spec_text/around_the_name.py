@@ -37,7 +37,7 @@ from barkeep.domain.spec_text.found import names_in
 from barkeep.errors import AmountError, NegativeAmount
 
 MARK = re.compile(
-    r"(?:(?:--+|[-*•·–—▪◦▢☐☑>→●○■□‣⁃✓✔]|//+|#+)[ ]+|[•·▪◦▢☐☑→●○■□‣⁃✓✔]|\(?[0-9]{1,2}\)[ ]*"
+    r"(?:(?:--+|[-*•·–—▪◦▢☐☑>→●○■□‣⁃✓✔]|//+)[ ]+|[•·▪◦▢☐☑→●○■□‣⁃✓✔]|\(?[0-9]{1,2}\)[ ]*"
     r"|[0-9]{1,2}\.[ ]+)?(?:\[[ xX✓]?\][ ]*)?"
 )
 """What a list puts in front of its lines: bullets, numbers and boxes to tick."""
@@ -128,6 +128,7 @@ _SPEECH_LIST = """
     throughout always usually today tonight episode recipe spec call calls called calling if feel
     make making makes made mix end finish finishing round rounding bring hit hitting knock finally
     combine combining stir shake muddle grate crack cracking cracked at them other along alongside
+    thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
     schooner mug flute goblet tumbler pitcher jug kick
 """
 _SPEECH = frozenset(_SPEECH_LIST.split())
@@ -210,7 +211,7 @@ _TWIN = re.compile(
 )
 _TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?(?=[0-9.¼½¾])", re.IGNORECASE)
 _PACKAGE = re.compile(
-    r"[ ]*[(\[]?[ ]*(?P<size>[0-9][^()\[\]]*?)[ ]*[)\]]?[ -]*(?P<pack>bottles?|btls?|cans?|tins?)\b",
+    r"(?:[ ]*[x×])?[ ]*[(\[]?[ ]*(?P<size>[0-9][^()\[\]]*?)[ ]*[)\]]?[ -]*(?P<pack>bottles?|btls?|cans?|tins?)\b",
     re.IGNORECASE,
 )
 _VESSEL_OF = re.compile(
@@ -223,7 +224,7 @@ _NUMBER_WORDS = (
 )
 
 _MAY_BEGIN = re.compile(
-    rf"(?<![^ (:–—~≈±-])(?=[0-9.¼½¾⅓⅔⅛⅜⅝⅞]|(?:{_NUMBER_WORDS})\b)", re.IGNORECASE
+    rf"(?<![^ (:–—~≈±=@|-])(?=[0-9.¼½¾⅓⅔⅛⅜⅝⅞]|(?:{_NUMBER_WORDS})\b)", re.IGNORECASE
 )
 
 _NOT_BEFORE = re.compile(
@@ -305,6 +306,10 @@ def take_around(draft: Draft) -> None:
     draft.garnish = bool(draft.take(_GARNISH))
     if _take_rim(draft):
         return
+    plenty = draft.take(_PLENTY)
+    if plenty:
+        draft.notes.append(plenty.group().strip().lower())
+        return
     _take_use(draft)
     _take_front(draft)
     if draft.amount is None:
@@ -353,6 +358,14 @@ _SPOKEN_WORD = re.compile(r"[^\W_]+(?:['’][^\W_]+)*|[~≈¼½¾⅓⅔⅛⅜⅝
 
 def _begins_a_use(text: str) -> bool:
     return any(use.match(text) for use in (_TOP, _RINSE, _EXPRESS, _GARNISH, _RIM_WITH))
+
+
+_PLENTY = re.compile(
+    r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]|plenty[ ]|enough[ ])"
+    r"(?=\w)",
+    re.IGNORECASE,
+)
+"""How much, without an amount."""
 
 
 def _take_use(draft: Draft) -> None:
@@ -559,7 +572,8 @@ def _take_amount(draft: Draft, found: ReadAmount) -> None:
             unit, end = full, after_unit
     draft.hedges += _said_of(draft.rest[:end])
     _set(draft, Amount(found.value, found.high, unit or "each"), draft.at, draft.at + end)
-    end = _end_of_twin(draft, end)
+    while (twin := _end_of_twin(draft, end)) > end:
+        end = twin
     after = _AFTER_AMOUNT.match(draft.rest, end)
     if after and after["aside"]:
         aside = after["aside"].strip()
@@ -623,7 +637,7 @@ def _take_after(draft: Draft) -> None:
 
 
 _NUMBER_ALONE = re.compile(
-    r"(?P<name>[^0-9()]*[^\W\d_][^0-9()]*?)[ ]+(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?|[¼½¾]|[0-9]/[0-9])[ .]*"
+    r"(?P<name>[^0-9()]*[^\W\d_][^0-9()]*?)[ ]+(?:[x×][ ]?)?(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?|[¼½¾]|[0-9]/[0-9])[ .]*"
 )
 """*Pisco 60*: a number without a unit behind the name, which is asked about."""
 
@@ -639,7 +653,7 @@ def _amounts_after(draft: Draft) -> Iterator[tuple[int, str, ReadAmount, int]]:
     for begins in _MAY_BEGIN.finditer(draft.rest):
         place = begins.start()
         front, _ = _without_hedge(draft.rest[:place])
-        name = front.rstrip(" ,:(–—-.…_")
+        name = front.rstrip(" ,:(–—-.…_=@|")
         if name.count("(") > name.count(")"):
             name = f"{name})" if front.rstrip().endswith(")") else name
         if not name or name.count("(") != name.count(")") or _NOT_BEFORE.match(front):
@@ -656,7 +670,7 @@ def _amounts_after(draft: Draft) -> Iterator[tuple[int, str, ReadAmount, int]]:
             closed = rest.lstrip(" ").startswith(")")
             rest = rest.lstrip(" ")[1:] if closed else "not closed"
         before = before.strip(".…_") or before[:1]
-        if (found.unit or before in (":", "-", "–", "—")) and _REST_IS_NOTES.fullmatch(rest):
+        if (found.unit or before in (":", "-", "–", "—", "=", "@")) and _REST_IS_NOTES.fullmatch(rest):
             yield place, name, found, end
 
 

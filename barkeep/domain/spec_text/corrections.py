@@ -46,7 +46,7 @@ _JOINT = (
     r"|want|i'll|no,?|make|be|just|a[ ]bit[ ]more,?|a[ ]bit[ ]less,?)"
 )
 _SLIP = re.compile(
-    rf"(?P<gap>^|[ ]*[,.;…–—-]+[ ]*|[ ]+)(?:and[ ]|but[ ])?(?:{_SMALL}[ ]+)*{_SURE}"
+    rf"(?P<gap>^|[ ]*[,.;…–—-]+[ ]*|[ ]+)(?:and[ ]|but[ ]|or[ ])?(?:{_SMALL}[ ]+)*{_SURE}"
     rf"(?:[ ,]*{_JOINT}(?![\w']))*[ ,]*(?=\S)",
     re.IGNORECASE,
 )
@@ -58,6 +58,8 @@ _CHANGE = re.compile(
     r"[ ](?:to|for|into)[ ](?P<to>.+)"
     r"|make[ ](?:the[ ])(?P<made>[\w ]+?)[ ](?P<amount>(?:an?[ ]|one|two|three|four|half|[0-9¼-¾.]).*)"
     r"|(?:the[ ])?(?P<should>[\w ]+?)[ ]should[ ](?:be|have[ ]been)[ ](?P<be>.+)"
+    r"|(?:you[ ]know[ ]what[, ]+)?(?:let's[ ])?(?:bump|take|bring|drop|knock|push|cut)[ ]"
+    r"(?:that|it|the[ ](?P<moved>[\w ]+?))[ ](?:up|down|back)[ ]to[ ](?P<moved_to>.+)"
     r"|(?P<double>double)[ ](?:that|it)(?:[ ]last[ ]one)?[ .]*"
     r"|(?:halve[ ](?:that|it)|cut[ ](?:that|it)(?:[ ]last[ ]one)?[ ]in[ ]half)(?P<halve>)[ .]*)$",
     re.IGNORECASE,
@@ -80,7 +82,7 @@ _SAME = re.compile(
 def corrected(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced:
     """A line with each slip in it put right, the last first said; else as it is."""
     for _ in range(4):  # nobody corrects a line more often in one breath
-        better = _slip(said, tree, units) or _change(said, tree, units)
+        better = _change(said, tree, units) or _slip(said, tree, units)
         if better is None:
             return said
         said = better
@@ -115,7 +117,7 @@ def target(text: str, before: Sequence[str], tree: FamilyTree) -> int | None:
     if not before:
         return None
     change = _CHANGE.match(text)
-    named = (change["changed"] or change["made"] or change["should"]) if change else None
+    named = (change["changed"] or change["made"] or change["should"] or change["moved"]) if change else None
     slip = None if named else _SLIP.match(text)
     wrong = (
         (_NOT_IT.match(text[slip.end() :]) or _IT_NOT.match(text[slip.end() :])) if slip else None
@@ -183,7 +185,7 @@ def _change(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
                 return None
             times = 2.0 if change["double"] else 0.5
             return before.said_instead(amount.start, amount.end, _times(amount, times, units))
-        group = next(each for each in ("to", "amount", "be") if change[each])
+        group = next(each for each in ("to", "amount", "be", "moved_to") if change[each])
         after = said.part(*change.span(group))
         return _put_right(before, after, tree, units) or _completed(before, after, tree, units)
     return None
@@ -198,7 +200,9 @@ def _put_right(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits)
     rest = after.part(end)
     has_name = next(names_in(rest.text, tree), None) is not None
     if given is None and number is None:
-        return _renamed(before, after, name, tree) if has_name else None
+        if not has_name:
+            return None
+        return _completed(before, after, tree, units) or _renamed(before, after, name, tree)
     if amount is None:
         return None
     words = after.text[:end].rstrip()
@@ -253,10 +257,19 @@ def _renamed(
     if name is None:
         if re.search(r"\b(?:of|the|with)[ ,]*$", before.text, re.IGNORECASE):
             return joined((before.part(0, len(before.text.rstrip(" ,"))), " ", after))
-        return None
+        return _unfinished(before, after)
     whole = match_ingredient(before.text[name.start :], tree)
     end = name.end if whole.key == name.key else len(before.text)  # gin (Old Tom), I mean rye
     return joined((before.part(0, name.start), after, before.part(end)))
+
+
+_UNFINISHED = re.compile(r"(?P<begun>.*\bof )[\w'-]+(?: [\w'-]+)?[ ,]*", re.IGNORECASE)
+
+
+def _unfinished(before: Traced, after: Traced) -> Traced | None:
+    """*Thirty ml of sweet, no wait, dry vermouth*: a name that was only begun."""
+    begun = _UNFINISHED.fullmatch(before.text)
+    return joined((before.part(0, begun.end("begun")), after)) if begun else None
 
 
 def _last_amount(text: str, units: BarUnits) -> FoundAmount | None:

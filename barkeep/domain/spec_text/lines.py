@@ -19,6 +19,7 @@ from barkeep.domain.ingredients.names import (
     Match,
     bare_name,
     find_name,
+    match_name,
     named,
     narrowed,
     suggestions,
@@ -62,7 +63,7 @@ _OPTIONAL = frozenset(
         "if you want",
         "if desired",
     }
-    | {"if you fancy", "if wanted", "if you have it", "if you have any"}
+    | {"if you fancy", "if wanted", "if using", "totally optional", "if available", "if you have it", "if you have any"}
 )
 _GARNISH = frozenset(
     {
@@ -77,6 +78,13 @@ _GARNISH = frozenset(
     }
 )
 
+
+_ON_TOP = re.compile(
+    r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
+    r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted)\b",
+    re.IGNORECASE,
+)
+"""What is done with a garnish and nothing else."""
 
 _DOUBT = re.compile(
     r"\b(?:i|we)[ ](?:forget|can['’]?t[ ]remember|don['’]?t[ ]remember|am[ ]not[ ]sure|have[ ]forgotten)"
@@ -198,6 +206,8 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     )
     kept = (*choice.makers, *choice.notes) if choice else ()
     line = _with_notes(line, [*draft.hedges, *draft.notes, *kept])
+    if match.key and tree[match.key].unit != "ml" and _ON_TOP.search(line.note):
+        line = replace(line, garnish=True)
     read = ReadLine(line, matched=match.matched, confidence=match.confidence)
     if choice is None or match.key is None:
         told = partial(_unknown, draft.rest, tree)
@@ -208,6 +218,16 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         said = doubt.group().strip()
         unsure = f"“{said}” says that this is not settled yet"
         read = replace(read, complaints=(Complaint(draft.at, lambda: unsure), *read.complaints))
+    if _may_be_its_juice(draft, match, tree):
+        likely = f"{draft.plain[: draft.amount_end]} oz {tree.in_sentence(match.key)} juice"
+        either = f"is this of one {tree.in_sentence(match.key)}, or likely “{likely.strip()}”?"
+        read = replace(
+            read,
+            complaints=(
+                Complaint(draft.amount_at, lambda: either, answer=likely.strip()),
+                *read.complaints,
+            ),
+        )
     left = next((note for note in (*choice.notes, *draft.hedges) if is_left(note)), None)
     if left:
         unclear = f"“{left}” corrects nothing that was found here"
@@ -219,6 +239,15 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         return read  # the amount that cannot be read is told of once
     strays = tuple(_strays(draft, choice, tree))
     return replace(read, complaints=read.complaints + strays) if strays else read
+
+
+def _may_be_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> bool:
+    """*¾ lemon*: nobody cuts three quarters of a fruit; its juice is likely meant."""
+    amount = draft.amount
+    if amount is None or amount.unit != "each" or amount.high is not None:
+        return False
+    odd = amount.value not in (0.25, 0.5, 1.5) and amount.value != int(amount.value)
+    return odd and not draft.notes and named(f"{match.matched} juice", tree) is not None
 
 
 def _called(match: Match, tree: FamilyTree) -> str:
@@ -265,7 +294,7 @@ def _find(draft: Draft, tree: FamilyTree) -> Choice | None:
         return choice
     found, notes = find_name(draft.rest, tree)
     if found is None:
-        found, notes = _dashed(draft, tree)
+        found, notes = _completed_by_use(draft, tree)
     if found is None:
         return None
     whole = _piece_of(found, draft, tree) or _poured_of(found, draft, tree)
@@ -286,14 +315,17 @@ def _with_statements(whole: Match, found: Match, tree: FamilyTree) -> Match:
     return whole
 
 
-def _dashed(draft: Draft, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...]]:
-    """*Two dashes aromatic*: what is dashed and named by nothing else are bitters."""
-    if draft.amount is None or draft.amount.unit not in ("dash", "drop"):
+def _completed_by_use(draft: Draft, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...]]:
+    """*Two dashes aromatic* are bitters, *¾ oz rich demerara* is a syrup: the measure tells."""
+    amount = draft.amount
+    if amount is None or dimension(amount.unit, draft.units) not in ("volume", "part"):
         return None, ()
+    ends = ("bitters",) if amount.unit in ("dash", "drop") else ("syrup", "juice")
     for name, notes in without_notes(draft.rest):
-        found = named(f"{name} bitters", tree)
-        if found:
-            return replace(found, confidence=ADJUSTED, called=name), notes
+        for end in ends if name else ():
+            found = match_name(f"{name} {end}", tree)
+            if found and found.confidence >= ADJUSTED:
+                return replace(found, confidence=ADJUSTED, called=name), notes
     return None, ()
 
 
@@ -304,19 +336,27 @@ _FROM_IT = ("{} juice", "{} syrup")
 def _poured_of(found: Match, draft: Draft, tree: FamilyTree) -> Match | None:
     """What is poured where the name is that of a fruit: ¾ oz lemon is its juice."""
     amount = draft.amount
-    if amount is None or found.key is None or tree[found.key].unit != "each":
+    if amount is None or found.key is None or tree[found.key].unit == "ml":
+        return None
+    if tree[found.key].unit == "g" and not _said_as_one(found):
         return None
     if dimension(amount.unit, draft.units) not in ("volume", "part"):
         return None
     if amount.unit in _SPOONED:
         return None
     names = (found.matched or "", tree.name(found.key))
-    for form in _FROM_IT:
+    for form in _FROM_IT[: 2 if tree[found.key].unit == "each" else 1]:
         for name in names:
             poured = named(form.format(name), tree)
             if poured and poured.key and tree[poured.key].unit == "ml":
                 return poured
     return None
+
+
+def _said_as_one(found: Match) -> bool:
+    """*Cranberry*, which is poured; cranberries are weighed or spooned."""
+    words = folded(found.called or found.matched or "").split()
+    return bool(words) and singular(words[-1]) == words[-1]
 
 
 _SPOONED = frozenset({"cup", "pint", "imp_pint", "pinch", "handful"})

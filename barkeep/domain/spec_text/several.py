@@ -33,7 +33,7 @@ _BREAK = re.compile(
     re.IGNORECASE,
 )
 _EACH = re.compile(r"[ ]*[,:]?[ ]*(?:of[ ])?each(?:[ ]of)?\b[ :]*", re.IGNORECASE)
-_EACH_ENDS = re.compile(r"[ ]*(?:of[ ])?each(?:[ ]of[ ](?:them|those|these))?[ .!]*", re.IGNORECASE)
+_EACH_ENDS = re.compile(r"[ ]*(?:(?:of[ ])?each|apiece)(?:[ ]of[ ](?:them|those|these))?[ .!]*", re.IGNORECASE)
 _EQUAL = re.compile(
     r"(?:(?:in|at)[ ])?equal[ ](?:parts|measures|amounts|quantities|proportions)(?:[ ]of)?[ :,]*",
     re.IGNORECASE,
@@ -162,8 +162,15 @@ def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced,
     return tuple(found)
 
 
+_RATIO = re.compile(r"[0-9]{1,2}(?P<other>[ ]?:[ ]?(?P<second>[0-9]{1,2}))(?=[ ](?:ratio[ ]of[ ])?[^,]+ to )")
+
+
 def _in_proportion(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
     """*Two parts gin to one of vermouth (to one of …)*."""
+    ratio = _RATIO.match(said.text)
+    if ratio:
+        said = said.said_instead(*ratio.span("other"), " parts")
+        said = said.said_instead(*re.search(_TO, said.text).span(), f" to {ratio['second']} parts ")  # type: ignore[union-attr]
     first = amount_at(said.text, units)
     if first is None or first.unit != "part" or not _TO.search(said.text):
         return ()
@@ -227,7 +234,24 @@ def _parted(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ..
             begun = begins
     if len(spans) < 2:
         return (said,)
-    return tuple(said.part(start, end).stripped() for start, end in spans)
+    items = [said.part(start, end).stripped() for start, end in spans]
+    return tuple(_in_the_unit_before(items, units))
+
+
+_NUMBER_OF = re.compile(r"(?P<number>[\w./¼-¾ ]+?)(?P<of>[ ]of[ ])", re.IGNORECASE)
+
+
+def _in_the_unit_before(items: Sequence[Traced], units: BarUnits) -> Iterator[Traced]:
+    """*2 dashes absinthe and 4 of orange bitters*: the second number is of the same unit."""
+    before = ""
+    for item in items:
+        found = amount_at(item.text, units)
+        number = _NUMBER_OF.match(item.text)
+        if found and found.unit is None and number and before and number.end("number") == found.end:
+            item = joined((item.part(0, found.end), f" {before}", item.part(found.end)))
+        elif found and found.unit not in (None, "each"):
+            before = item.text[found.unit_at : found.end].strip()
+        yield item
 
 
 def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[int, int]]:

@@ -300,7 +300,7 @@ class Reading:
 
 def _measures_a_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
     """Whether a text has an amount with its unit and the name of something."""
-    measured = any(each.amount.unit for each in amounts_in(text, units))
+    measured = any(True for _ in amounts_in(text, units))
     return measured and next(names_in(text, tree), None) is not None
 
 

@@ -61,6 +61,11 @@ def joined(parts: Iterable[Traced | str]) -> Traced:
 
 _SPACES = re.compile(r"\s+")
 
+_EMPHASIS = re.compile(
+    r"\*\*+|(?<!\w)__(?=\w)|(?<=\w)__(?!\w)|`|\b(?:uh+|um+|erm?|uhm),?[ ](?=\w)", re.IGNORECASE
+)
+"""Marks of emphasis, and sounds that say nothing."""
+
 _SAID_TWICE = re.compile(
     r"\b(?P<word>of|the|an?|and|to|with|in|one|two|three|four|five|six|half|some|just|we|i|it)"
     r"(?:[ ]+(?P=word)\b)+",
@@ -78,6 +83,9 @@ def squeezed(text: str) -> Traced:
     'two ounces of gin'
     """
     found = Traced.of(text)
+    for mark in reversed(list(_EMPHASIS.finditer(text))):
+        found = joined((found.part(0, mark.start()), found.part(mark.end())))
+    text = found.text
     for space in reversed(list(_SPACES.finditer(text))):
         found = found.said_instead(space.start(), space.end(), " ")
     for ish in reversed(list(_ISH.finditer(found.text))):

@@ -55,6 +55,9 @@ _TOLD_APART = re.compile(
 
 _PIECES = frozenset({"count", "length"})
 
+_GENERAL = frozenset({"fruit", "garnish"})
+"""Words that a tree groups by, and that name nothing by themselves."""
+
 _PARTS_OF_A_FRUIT = frozenset({"juice", "zest", "peel"})
 """What is taken of what the line names, though a tree may group ingredients under the word."""
 
@@ -131,6 +134,8 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
     times = _TIMES.match(plain)
     told_apart = _TOLD_APART.search(plain)
     for words, amount in _amounts(plain, units):
+        if len(_words(words)) == 1 and not is_a_number(words):
+            continue  # just drop them in
         if times and placed.amount and times.end() + len(words) == len(plain):
             if amount.value * float(times["times"]) == placed.amount.value:
                 continue  # 50 ml, which were written as 2 x 25 ml
@@ -192,6 +197,8 @@ def _names(text: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
     """The names of ingredients in a text that are not those of the line."""
     for each in names_in(text, tree):
         said = text[each.start : each.end]
+        if folded(said) in _GENERAL:
+            continue  # less if your fruit is ripe
         if not _is_one_of(each.key, said, placed, tree):
             yield Stray(said, _ANOTHER_THING)
 
