@@ -448,7 +448,8 @@ def _take_front(draft: Draft) -> None:
     part = draft.take(_PART_OF)
     if part:
         draft.notes.append(part["part"].lower())
-    if _take_half(draft) or _take_scant(draft) or _take_package(draft):
+    taken = _take_half(draft) or _take_measure(draft) or _take_scant(draft)
+    if taken or _take_package(draft):
         return
     found = _amount(draft.rest, draft.units)
     if found:
@@ -494,6 +495,23 @@ def _take_scant(draft: Draft) -> bool:
         return False
     draft.notes += [note] if note else []
     _take_amount(draft, ReadAmount(value=1.0, high=None, unit=unit, end=end, unit_at=begins))
+    return True
+
+
+_A_MEASURE_OF = re.compile(
+    r"(?P<measure>(?:an?|one)[ ][^\W\d_]+)[ ][(\[](?P<size>[^()\[\]]+)[)\]][ ]*(?:of[ ])", re.IGNORECASE
+)
+
+
+def _take_measure(draft: Draft) -> bool:
+    """*A nip (30 ml) of rum*: the measure nobody knows is as large as it says."""
+    found = _A_MEASURE_OF.match(draft.rest)
+    size = _amount(f"{found['size']} ", draft.units) if found else None
+    if found is None or size is None or size.unit is None or found["size"][size.end :].strip():
+        return False
+    draft.notes.append(found["measure"])
+    _set(draft, Amount(size.value, size.high, size.unit), draft.at, draft.at + found.end())
+    draft.advance(found.end())
     return True
 
 
@@ -570,7 +588,7 @@ def _take_amount(draft: Draft, found: ReadAmount) -> None:
         if how and full:
             draft.notes.append(how["how"].lower())
             unit, end = full, after_unit
-    draft.hedges += _said_of(draft.rest[:end])
+    draft.hedges += _said_of(draft.rest[:end]) if draft.holds is None else []
     _set(draft, Amount(found.value, found.high, unit or "each"), draft.at, draft.at + end)
     while (twin := _end_of_twin(draft, end)) > end:
         end = twin

@@ -87,14 +87,14 @@ def _sharing(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
         if ends and text[: amount.start].strip():
             found = _of_each(said.part(0, amount.start), words, tree)
         elif each:
-            found = _of_each(said.part(each.end()), text[: amount.end].strip(), tree)
+            found = _of_each(said.part(each.end()), text[: amount.end].strip(), tree, units)
         else:
             last = re.search(r"[ ]each[ .]*$", text, re.IGNORECASE)
             if last is None or amount.end >= last.start():
                 continue
             begins = _LIST_BEGINS.match(text, amount.end)
             start = begins.end() if begins else amount.end
-            found = _of_each(said.part(start, last.start()), text[: amount.end].strip(), tree)
+            found = _of_each(said.part(start, last.start()), text[: amount.end].strip(), tree, units)
         if found:
             return found
     return ()
@@ -118,10 +118,27 @@ def _split(
     return _of_each(things, show_amount(share, str(amount.amount.unit), units), tree)
 
 
-def _of_each(things: Traced, amount: str, tree: FamilyTree) -> tuple[Traced, ...]:
+_THEN = re.compile(r"(?:(?:and|then|plus)[ ])*", re.IGNORECASE)
+_NUMBER_FIRST = re.compile(
+    rf"(?:(?:and|then|plus)[ ])*(?:[0-9¼-¾]|(?:{'|'.join(NUMBER_WORDS - {'of', 'the', 'to', 'or', 'and', 'each', 'equal'})})\b)",
+    re.IGNORECASE,
+)
+
+
+def _of_each(
+    things: Traced, amount: str, tree: FamilyTree, units: BarUnits | None = None
+) -> tuple[Traced, ...]:
     """Each thing of a list behind the amount; none where it is fewer than two known things."""
     bare = things.part(0, len(things.text.rstrip(" .,:–-")))
     listed = things_in(bare.text, tree)
+    further = next((place for part, place in listed[2:] if _NUMBER_FIRST.match(part)), None)
+    if further is not None and units is not None:
+        shared = _of_each(bare.part(0, further), amount, tree)
+        after = _THEN.match(bare.text, further)
+        rest = bare.part(after.end() if after else further)
+        unit = amount_at(f"{amount} ", units)
+        written = amount[unit.unit_at : unit.end].strip() if unit else ""
+        return (*shared, *_in_the_unit_before([*_parted(rest, tree, units)], units, written))
     raw = [each for each in BETWEEN_THINGS.split(bare.text) if each.strip()]
     if any(_may_be_one(one, other, tree) for one, other in pairwise(raw)):
         return ()
@@ -241,9 +258,10 @@ def _parted(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ..
 _NUMBER_OF = re.compile(r"(?P<number>[\w./¼-¾ ]+?)(?P<of>[ ]of[ ])", re.IGNORECASE)
 
 
-def _in_the_unit_before(items: Sequence[Traced], units: BarUnits) -> Iterator[Traced]:
+def _in_the_unit_before(
+    items: Sequence[Traced], units: BarUnits, before: str = ""
+) -> Iterator[Traced]:
     """*2 dashes absinthe and 4 of orange bitters*: the second number is of the same unit."""
-    before = ""
     for item in items:
         found = amount_at(item.text, units)
         number = _NUMBER_OF.match(item.text)

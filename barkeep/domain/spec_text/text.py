@@ -21,6 +21,7 @@ from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
 from barkeep.domain.ingredients.names import ADJUSTED, SUGGESTIONS, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.around_the_name import MARK
 from barkeep.domain.spec_text.corrections import (
     corrects,
     put_right,
@@ -39,7 +40,7 @@ from barkeep.domain.spec_text.lines import (
     read_lines,
     unknown_name,
 )
-from barkeep.domain.specs.shown_lines import names_of, worded
+from barkeep.domain.specs.shown_lines import names_of, without_garnish, worded
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.technique import begins_a_method, technique_of, tells_what_to_do
 from barkeep.errors import Problem
@@ -158,7 +159,7 @@ class Reading:
         if wrong and self.lines and begins_a_method(text):
             self.method.append(text)
             return True
-        if wrong and tells_what_to_do(text) and not _measures_a_thing(text, self.tree, self.units):
+        if wrong and tells_what_to_do(MARK.sub("", text, 1)) and not _measures_a_thing(text, self.tree, self.units):
             self.method.append(text)
             return False
         for each in read:
@@ -188,12 +189,14 @@ class Reading:
         if number is None:
             return False
         old = self.lines[number]
-        joint = f"{old.line.text}, {text.strip()}"
-        read = read_lines(joint, self.tree, self.units)
+        joint = f"{without_garnish(old.line.text)}, {text.strip()}"
+        read = read_lines(joint, self.tree, self.units, garnish=old.line.garnish)
         new = read[0]
         applied = put_right(joint, self.tree, self.units)
         if len(read) != 1 or new.complaints or not applied:
             return False
+        if old.line.text != without_garnish(old.line.text):
+            new = replace(new, line=replace(new.line, text=f"Garnish: {joint}"))
         self.lines[number] = replace(new, row=row)
         return True
 
@@ -300,8 +303,8 @@ class Reading:
 
 def _measures_a_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
     """Whether a text has an amount with its unit and the name of something."""
-    measured = any(True for _ in amounts_in(text, units))
-    return measured and next(names_in(text, tree), None) is not None
+    measured = any(each.amount.unit not in (None, "each") for each in amounts_in(text, units))
+    return measured and any(not tree.is_a(each.key, "ice") for each in names_in(text, tree))
 
 
 def is_a_line(text: str, tree: FamilyTree) -> bool:
