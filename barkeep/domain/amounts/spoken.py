@@ -96,10 +96,14 @@ def any_amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | N
     )
 
 
-_FIRST = re.compile(r"[ -]*(?:(?P<word>[^\W\d_]+)|(?=[0-9]{1,4}[ ]*(?:and\b|[x×*])))", re.IGNORECASE)
+_FIRST = re.compile(
+    r"[ -]*(?:(?P<word>[^\W\d_]+)|(?=[0-9]{1,4}[ ]*(?:and\b|[x×*])))", re.IGNORECASE
+)
 """What an amount that is not all in figures begins with."""
 
-_BEGIN = frozenset({*_NUMBERS, *_SHARES, "a", "an", "couple", "few", "dozen", "equal", "between", "point"})
+_BEGIN = frozenset(
+    {*_NUMBERS, *_SHARES, "a", "an", "couple", "few", "dozen", "equal", "between", "point"}
+)
 
 
 _TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?(?=[0-9.¼½¾])", re.IGNORECASE)

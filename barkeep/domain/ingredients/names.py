@@ -63,8 +63,10 @@ _WORDS_AFTER = re.compile(
         |gently|strained|shaken|softened|melted|split|left|please|each
         |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance)|on[ ]top
         |for[ ](?:garnish|rinsing|the[ ]\w+|this|that|colour|color|good|me|you|us|an?[ ]\w+)
-        |as[ ](?:a[ ])?(?:garnish|rinse|float|usual|needed)|or[ ]so|or[ ]thereabouts|give[ ]or[ ]take
-        |in[ ](?:the|there|here|a|an|to|my|our|your|with|next|first)|into|onto|over[ ](?:the|ice|top)
+        |as[ ](?:a[ ])?(?:garnish|rinse|float|usual|needed)|or[ ]so|or[ ]thereabouts
+        |give[ ]or[ ]take
+        |in[ ](?:the|there|here|a|an|to|my|our|your|with|next|first)|into|onto
+        |over[ ](?:the|ice|top)
         |on[ ](?:the|this|that|a)|at[ ]the|from[ ](?:the|a|my|our|your)|because|cos|depending
         |which|that|when|until|goes|go|here|there|today|tonight|too|now|first|next|instead
         |if|at[ ]least|at[ ]most|preferably|ideally|such[ ]as|like[ ]the|plus|about

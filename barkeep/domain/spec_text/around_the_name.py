@@ -120,9 +120,9 @@ _SPEECH_LIST = """
     get getting grab use using need needs want like love have has had got give it that this these
     is are be will would can could should might here here's there there's now next up then first
     second third last lastly finally and also plus after followed follow by in into on onto top of
-    for our my your me us the base spirit drink one two glass tin shaker mixing bottom ok okay alright
-    right well um uh er oh just only say said bit more comes come another as well too it's its
-    that's thats what about away fresh good nice lovely little really very still back over from
+    for our my your me us the base spirit drink one two glass tin shaker mixing bottom ok okay
+    alright right well um uh er oh just only say said bit more comes come another as well too it's
+    its that's thats what about away fresh good nice lovely little really very still back over from
     out off do did does done doing think thinking reckon see how ahead slide sneak work pop chuck
     build building balance sour sweet bitter acid side sugar citrus fruit split goes everything else
     throughout always usually today tonight episode recipe spec call calls called calling if feel
@@ -140,7 +140,8 @@ _MOST_SPEECH = 16
 """Words before an amount; whoever says more tells a story."""
 
 _IF_YOU_LIKE = re.compile(
-    r"\b(?:if[ ](?:you|you'd|i)[ ](?:like|want|fancy|wish|prefer|have[ ](?:it|some|any))|optionally)\b",
+    r"\b(?:if[ ](?:you|you'd|i)[ ](?:like|want|fancy|wish|prefer|have[ ](?:it|some|any))"
+    r"|optionally)\b",
     re.IGNORECASE,
 )
 
@@ -161,11 +162,13 @@ _VESSEL = (
     r"(?:glass(?:es)?|coupes?|flutes?|goblets?|tumblers?|mugs?|inside|rim)"
 )
 _RINSE = re.compile(
-    rf"(?:rinse|wash|coat|season|swirl|spray|mist)[ ](?:out[ ]|down[ ])?{_VESSEL}[ ](?:out[ ])?with[ ]",
+    rf"(?:rinse|wash|coat|season|swirl|spray|mist)[ ](?:out[ ]|down[ ])?{_VESSEL}"
+    r"[ ](?:out[ ])?with[ ]",
     re.IGNORECASE,
 )
 _EXPRESS = re.compile(
-    r"(?:(?P<how>express(?:ed)?|flame|spritz|twist)[ ](?:the[ ])?(?:oils?[ ](?:of|from|out[ ]of)[ ])?)"
+    r"(?P<how>express(?:ed)?|flame|spritz|twist)[ ](?:the[ ])?"
+    r"(?:oils?[ ](?:of|from|out[ ]of)[ ])?"
     r"(?=(?:an?|one|the|some|two)[ ]|[\w]+[ ](?:peel|twist|zest))",
     re.IGNORECASE,
 )
@@ -211,7 +214,8 @@ _TWIN = re.compile(
 )
 _TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?(?=[0-9.¼½¾])", re.IGNORECASE)
 _PACKAGE = re.compile(
-    r"(?:[ ]*[x×])?[ ]*[(\[]?[ ]*(?P<size>[0-9][^()\[\]]*?)[ ]*[)\]]?[ -]*(?P<pack>bottles?|btls?|cans?|tins?)\b",
+    r"(?:[ ]*[x×])?[ ]*[(\[]?[ ]*(?P<size>[0-9][^()\[\]]*?)[ ]*[)\]]?[ -]*"
+    r"(?P<pack>bottles?|btls?|cans?|tins?)\b",
     re.IGNORECASE,
 )
 _VESSEL_OF = re.compile(
@@ -361,8 +365,8 @@ def _begins_a_use(text: str) -> bool:
 
 
 _PLENTY = re.compile(
-    r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]|plenty[ ]|enough[ ])"
-    r"(?=\w)",
+    r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]"
+    r"|plenty[ ]|enough[ ])(?=\w)",
     re.IGNORECASE,
 )
 """How much, without an amount."""
@@ -499,7 +503,8 @@ def _take_scant(draft: Draft) -> bool:
 
 
 _A_MEASURE_OF = re.compile(
-    r"(?P<measure>(?:an?|one)[ ][^\W\d_]+)[ ][(\[](?P<size>[^()\[\]]+)[)\]][ ]*(?:of[ ])", re.IGNORECASE
+    r"(?P<measure>(?:an?|one)[ ][^\W\d_]+)[ ][(\[](?P<size>[^()\[\]]+)[)\]][ ]*(?:of[ ])",
+    re.IGNORECASE,
 )
 
 
@@ -647,15 +652,16 @@ def _take_after(draft: Draft) -> None:
         draft.rest = f"{name}{'' if tail[:1] in ',;' else ' '}{tail}".rstrip()
         return
     alone = _NUMBER_ALONE.fullmatch(draft.rest)
-    found = _amount(alone["number"], draft.units) if alone else None
-    if alone and found:
+    number = _amount(alone["number"], draft.units) if alone else None
+    if alone and number:
         at, end = (draft.at + each for each in alone.span("number"))
-        _set(draft, Amount(found.value, found.high, "each"), at, end)
+        _set(draft, Amount(number.value, number.high, "each"), at, end)
         draft.rest = alone["name"].rstrip(" ,:–-")
 
 
 _NUMBER_ALONE = re.compile(
-    r"(?P<name>[^0-9()]*[^\W\d_][^0-9()]*?)[ ]+(?:[x×][ ]?)?(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?|[¼½¾]|[0-9]/[0-9])[ .]*"
+    r"(?P<name>[^0-9()]*[^\W\d_][^0-9()]*?)[ ]+(?:[x×][ ]?)?"
+    r"(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?|[¼½¾]|[0-9]/[0-9])[ .]*"
 )
 """*Pisco 60*: a number without a unit behind the name, which is asked about."""
 
@@ -688,7 +694,9 @@ def _amounts_after(draft: Draft) -> Iterator[tuple[int, str, ReadAmount, int]]:
             closed = rest.lstrip(" ").startswith(")")
             rest = rest.lstrip(" ")[1:] if closed else "not closed"
         before = before.strip(".…_") or before[:1]
-        if (found.unit or before in (":", "-", "–", "—", "=", "@")) and _REST_IS_NOTES.fullmatch(rest):
+        if (found.unit or before in (":", "-", "–", "—", "=", "@")) and _REST_IS_NOTES.fullmatch(
+            rest
+        ):
             yield place, name, found, end
 
 

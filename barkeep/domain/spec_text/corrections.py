@@ -56,7 +56,8 @@ _CHANGE = re.compile(
     r"(?:[ ]*[,.;–—-]+[ ]*|^)(?:(?:and|then|now|no|wait|sorry|actually|oh)[ ,]+)*"
     r"(?:(?:change|swap|switch)[ ](?:(?:that|it)(?:[ ]last[ ]one)?|(?:the[ ])?(?P<changed>[\w ]+?))"
     r"[ ](?:to|for|into)[ ](?P<to>.+)"
-    r"|make[ ](?:the[ ])(?P<made>[\w ]+?)[ ](?P<amount>(?:an?[ ]|one|two|three|four|half|[0-9¼-¾.]).*)"
+    r"|make[ ](?:the[ ])(?P<made>[\w ]+?)[ ]"
+    r"(?P<amount>(?:an?[ ]|one|two|three|four|half|[0-9¼-¾.]).*)"
     r"|(?:the[ ])?(?P<should>[\w ]+?)[ ]should[ ](?:be|have[ ]been)[ ](?P<be>.+)"
     r"|(?:you[ ]know[ ]what[, ]+)?(?:let's[ ])?(?:bump|take|bring|drop|knock|push|cut)[ ]"
     r"(?:that|it|the[ ](?P<moved>[\w ]+?))[ ](?:up|down|back)[ ]to[ ](?P<moved_to>.+)"
@@ -117,7 +118,11 @@ def target(text: str, before: Sequence[str], tree: FamilyTree) -> int | None:
     if not before:
         return None
     change = _CHANGE.match(text)
-    named = (change["changed"] or change["made"] or change["should"] or change["moved"]) if change else None
+    named = (
+        (change["changed"] or change["made"] or change["should"] or change["moved"])
+        if change
+        else None
+    )
     slip = None if named else _SLIP.match(text)
     wrong = (
         (_NOT_IT.match(text[slip.end() :]) or _IT_NOT.match(text[slip.end() :])) if slip else None

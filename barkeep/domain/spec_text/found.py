@@ -66,7 +66,9 @@ def amounts_in(text: str, units: BarUnits) -> Iterator[FoundAmount]:
 def may_begin_an_amount(word: str) -> bool:
     """Whether an amount may begin with a word: a figure, a number said, or a unit."""
     plain = word.casefold().split("-")[0]
-    return bool(DIGIT.match(word)) or plain in NUMBER_WORDS | {"between", "point"} or _is_a_unit(plain)
+    return (
+        bool(DIGIT.match(word)) or plain in NUMBER_WORDS | {"between", "point"} or _is_a_unit(plain)
+    )
 
 
 def _is_a_unit(word: str) -> bool:

@@ -63,7 +63,15 @@ _OPTIONAL = frozenset(
         "if you want",
         "if desired",
     }
-    | {"if you fancy", "if wanted", "if using", "totally optional", "if available", "if you have it", "if you have any"}
+    | {
+        "if you fancy",
+        "if wanted",
+        "if using",
+        "totally optional",
+        "if available",
+        "if you have it",
+        "if you have any",
+    }
 )
 _GARNISH = frozenset(
     {
@@ -87,8 +95,9 @@ _ON_TOP = re.compile(
 """What is done with a garnish and nothing else."""
 
 _DOUBT = re.compile(
-    r"\b(?:i|we)[ ](?:forget|can['’]?t[ ]remember|don['’]?t[ ]remember|am[ ]not[ ]sure|have[ ]forgotten)"
-    r"(?:[ ]which|[ ]what)?|\bi['’]m[ ]not[ ]sure|\bnot[ ]sure[ ]which|\btbd\b|\btbc\b|\?\?+|\?[ ]*$",
+    r"\b(?:i|we)[ ](?:forget|(?:can|don)['’]?t[ ]remember|am[ ]not[ ]sure|have[ ]forgotten)"
+    r"(?:[ ]which|[ ]what)?"
+    r"|\bi['’]m[ ]not[ ]sure|\bnot[ ]sure[ ]which|\btbd\b|\btbc\b|\?\?+|\?[ ]*$",
     re.IGNORECASE,
 )
 """What says that the writer does not know it either."""

@@ -29,11 +29,16 @@ from barkeep.domain.spec_text.traced import Traced, joined
 
 _BREAK = re.compile(
     r"[ ]*[;|][ ]*(?:(?:and|then|plus)\b[ ,]*)*|[ ]*,(?![0-9])[ ]*(?:(?:and|then|plus)\b[ ,]*)*"
-    r"|[ ](?:and[ ]then|and|then|plus)[ ]|[ ]?[+&][ ]?|[ ]/[ ]|(?<=[a-z]{3})(?<!approx)(?<!max)(?<!min)[.][ ]+(?=\S)|[ ]–[ ]",
+    r"|[ ](?:and[ ]then|and|then|plus)[ ]|[ ]?[+&][ ]?|[ ]/[ ]|[ ]–[ ]"
+    r"|(?<=[a-z]{3})(?<!approx)(?<!max)(?<!min)[.][ ]+(?=\S)",
     re.IGNORECASE,
 )
+_NUMBERS = NUMBER_WORDS - {"of", "the", "to", "or", "and"}
+
 _EACH = re.compile(r"[ ]*[,:]?[ ]*(?:of[ ])?each(?:[ ]of)?\b[ :]*", re.IGNORECASE)
-_EACH_ENDS = re.compile(r"[ ]*(?:(?:of[ ])?each|apiece)(?:[ ]of[ ](?:them|those|these))?[ .!]*", re.IGNORECASE)
+_EACH_ENDS = re.compile(
+    r"[ ]*(?:(?:of[ ])?each|apiece)(?:[ ]of[ ](?:them|those|these))?[ .!]*", re.IGNORECASE
+)
 _EQUAL = re.compile(
     r"(?:(?:in|at)[ ])?equal[ ](?:parts|measures|amounts|quantities|proportions)(?:[ ]of)?[ :,]*",
     re.IGNORECASE,
@@ -94,7 +99,9 @@ def _sharing(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
                 continue
             begins = _LIST_BEGINS.match(text, amount.end)
             start = begins.end() if begins else amount.end
-            found = _of_each(said.part(start, last.start()), text[: amount.end].strip(), tree, units)
+            found = _of_each(
+                said.part(start, last.start()), text[: amount.end].strip(), tree, units
+            )
         if found:
             return found
     return ()
@@ -120,7 +127,7 @@ def _split(
 
 _THEN = re.compile(r"(?:(?:and|then|plus)[ ])*", re.IGNORECASE)
 _NUMBER_FIRST = re.compile(
-    rf"(?:(?:and|then|plus)[ ])*(?:[0-9¼-¾]|(?:{'|'.join(NUMBER_WORDS - {'of', 'the', 'to', 'or', 'and', 'each', 'equal'})})\b)",
+    rf"(?:(?:and|then|plus)[ ])*(?:[0-9¼-¾]|(?:{'|'.join(_NUMBERS - {'each', 'equal'})})\b)",
     re.IGNORECASE,
 )
 
@@ -144,15 +151,13 @@ def _of_each(
         return ()
     if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):
         return ()
-    found = []
-    for part, place in listed:
-        written = bare.part(place)
-        plain = Traced(part, (*written.places[: len(part)],))
-        if len(plain.places) < len(part):
-            last = written.place(len(written.text) - 1)
-            plain = Traced(part, plain.places + (last,) * (len(part) - len(plain.places)))
-        found.append(joined((f"{amount} ", plain)))
-    return tuple(found)
+    return tuple(joined((f"{amount} ", _written(part, bare.part(at)))) for part, at in listed)
+
+
+def _written(words: str, said: Traced) -> Traced:
+    """The words of a thing, which begin where `said` does and may be more than stand there."""
+    places = said.places[: len(words)]
+    return Traced(words, places + places[-1:] * (len(words) - len(places)))
 
 
 def _may_be_one(one: str, other: str, tree: FamilyTree) -> bool:
@@ -179,15 +184,24 @@ def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced,
     return tuple(found)
 
 
-_RATIO = re.compile(r"[0-9]{1,2}(?P<other>[ ]?:[ ]?(?P<second>[0-9]{1,2}))(?=[ ](?:ratio[ ]of[ ])?[^,]+ to )")
+_RATIO = re.compile(
+    r"[0-9]{1,2}(?P<other>[ ]?:[ ]?(?P<second>[0-9]{1,2}))(?=[ ][^,]+?(?P<to>[ ]to[ ]))"
+)
+
+
+def _in_parts(said: Traced, ratio: re.Match[str]) -> Traced:
+    """*3:1 gin to vermouth* as *3 parts gin to 1 parts vermouth*."""
+    begins, ends = ratio.span("to")
+    second = said.said_instead(begins, ends, f" to {ratio['second']} parts ")
+    begins, ends = ratio.span("other")
+    return second.said_instead(begins, ends, " parts")
 
 
 def _in_proportion(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
     """*Two parts gin to one of vermouth (to one of …)*."""
     ratio = _RATIO.match(said.text)
     if ratio:
-        said = said.said_instead(*ratio.span("other"), " parts")
-        said = said.said_instead(*re.search(_TO, said.text).span(), f" to {ratio['second']} parts ")  # type: ignore[union-attr]
+        said = _in_parts(said, ratio)
     first = amount_at(said.text, units)
     if first is None or first.unit != "part" or not _TO.search(said.text):
         return ()
@@ -228,7 +242,7 @@ def _all_of_one_unit(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[T
 
 
 _COUNTED = re.compile(
-    rf"[0-9.,/ –¼-¾⅐-⅞-]*[0-9¼-¾⅐-⅞]|\b(?:{'|'.join(NUMBER_WORDS - {'of', 'the', 'to', 'or', 'and'})}"
+    rf"[0-9.,/ –¼-¾⅐-⅞-]*[0-9¼-¾⅐-⅞]|\b(?:{'|'.join(_NUMBERS)}"
     r"|parts|measures|amounts|split|divided|shared|dash|splash|float|pinch)\b",
     re.IGNORECASE,
 )
@@ -279,7 +293,8 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
     """
     amounts = list(amounts_in(text, units))
     names = list(names_in(text, tree))
-    whole = [(each.start, each.end) for each in (*amounts, *names)]
+    whole = [(each.start, each.end) for each in amounts]
+    whole += [(each.start, each.end) for each in names]
     brackets = [each.span() for each in re.finditer(r"\([^()]*\)", text)]
     cuts = [
         each.span()

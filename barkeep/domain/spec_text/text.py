@@ -159,7 +159,11 @@ class Reading:
         if wrong and self.lines and begins_a_method(text):
             self.method.append(text)
             return True
-        if wrong and tells_what_to_do(MARK.sub("", text, 1)) and not _measures_a_thing(text, self.tree, self.units):
+        if (
+            wrong
+            and tells_what_to_do(MARK.sub("", text, 1))
+            and not _measures_a_thing(text, self.tree, self.units)
+        ):
             self.method.append(text)
             return False
         for each in read:

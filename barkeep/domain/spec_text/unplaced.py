@@ -136,14 +136,17 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
     for words, amount in _amounts(plain, units):
         if len(_words(words)) == 1 and not is_a_number(words):
             continue  # just drop them in
-        if times and placed.amount and times.end() + len(words) == len(plain):
-            if amount.value * float(times["times"]) == placed.amount.value:
-                continue  # 50 ml, which were written as 2 x 25 ml
+        if times and plain.endswith(words) and _makes_up(times["times"], amount, placed.amount):
+            continue  # 50 ml, which were written as 2 x 25 ml
         if amount.unit not in (None, "each") and not (
             words == plain and _same(amount, placed.amount, units)
         ):
             yield Stray(words, _ANOTHER_AMOUNT if placed.amount else _WHOSE_AMOUNT)
     yield from _names(plain[: told_apart.start()] if told_apart else plain, placed, tree)
+
+
+def _makes_up(times: str, once: ReadAmount, whole: Amount | None) -> bool:
+    return whole is not None and once.value * float(times) == whole.value
 
 
 def _dropped(beside: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:

@@ -94,8 +94,9 @@ _TELLS = re.compile(
     r"(?:(?:and|so|then|now|just|okay|ok|finally|-)[ ,]+)*"
     r"(?:don['’]t|do not|never|you (?:should|can|could|might)|give (?:it|that|this)"
     r"|chill|discard|dump|serve|(?:double |fine |dry )?(?:strain|shake)|stir|muddle|build|blend"
-    r"|swizzle|throw|roll|pour (?:it|that|this|over|into)|taste (?:it|and)|(?:let|leave) (?:it|that)"
-    r"|wait (?:for|until|till)|repeat|enjoy|cheers|that['’]s (?:it|your|the)|adjust|refrigerate|freeze|preheat)\b",
+    r"|swizzle|throw|roll|pour (?:it|that|this|over|into)|taste (?:it|and)"
+    r"|(?:let|leave) (?:it|that)|wait (?:for|until|till)|repeat|enjoy|cheers"
+    r"|that['’]s (?:it|your|the)|adjust|refrigerate|freeze|preheat)\b",
     re.IGNORECASE,
 )
 
