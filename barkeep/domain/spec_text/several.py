@@ -24,7 +24,14 @@ from barkeep.domain.ingredients.tree import FamilyTree, words_of_a_name
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import begins_an_item
 from barkeep.domain.spec_text.choices import BETWEEN_THINGS, things_in
-from barkeep.domain.spec_text.found import FoundAmount, amount_at, amounts_in, names_in
+from barkeep.domain.spec_text.found import (
+    WORD,
+    FoundAmount,
+    amount_at,
+    amounts_in,
+    is_a_number,
+    names_in,
+)
 from barkeep.domain.spec_text.traced import Traced, joined
 
 _BREAK = re.compile(
@@ -67,9 +74,30 @@ def items_in(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
         return (said,)
     for way in (_sharing, _in_halves, _in_proportion, _all_of_one_unit):
         found = way(said, tree, units)
-        if found:
+        if found and _nothing_left(said, found):
             return found
-    return _parted(said, tree, units)
+    found = _parted(said, tree, units)
+    return found if _nothing_left(said, found) else (said,)
+
+
+_ONLY_PARTING = frozenset(
+    "and then plus each of equal equally evenly parts part measures amounts quantities proportions in"
+    " at split divided shared between among amongst across half down the middle to all them that it"
+    " apiece also with ratio those these a an".split()
+)
+"""Words that part the things of a line and are no part of any."""
+
+
+def _nothing_left(said: Traced, items: Sequence[Traced]) -> bool:
+    """Whether each word of a line stands in one of its items, or only parts them."""
+    there = {place for item in items for place in item.places}
+    kept = {word for item in items for word in folded(item.text).split()}
+    return all(
+        said.places[word.start()] in there
+        or folded(word.group()) in _ONLY_PARTING | kept
+        or is_a_number(word.group())
+        for word in WORD.finditer(said.text)
+    )
 
 
 def _sharing(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
@@ -141,6 +169,8 @@ def _of_each(
     further = next((place for part, place in listed[2:] if _NUMBER_FIRST.match(part)), None)
     if further is not None and units is not None:
         shared = _of_each(bare.part(0, further), amount, tree)
+        if not shared:
+            return ()
         after = _THEN.match(bare.text, further)
         rest = bare.part(after.end() if after else further)
         unit = amount_at(f"{amount} ", units)

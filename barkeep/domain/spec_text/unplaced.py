@@ -150,10 +150,10 @@ def _makes_up(times: str, once: ReadAmount, whole: Amount | None) -> bool:
 
 
 def _dropped(beside: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
-    """Numbers and units of the line that stand in nothing that was made of it."""
+    """Numbers, units and ingredients of the line that stand in nothing that was made of it."""
     plain = _words(_NO_AMOUNT.sub(" ", beside))
     counts = [word for word in plain if is_a_number(word) or unit_named(word)]
-    if not counts:
+    if not counts and len(plain) == 1:
         return
     names = (name for key in placed.wanted for name in tree[key].all_names)
     kept = {
@@ -164,6 +164,9 @@ def _dropped(beside: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
         for form in (word, f"{word}s", f"{word}es", word.rstrip("s"))
     }
     yield from (Stray(word, _DROPPED) for word in counts if folded(word) not in kept)
+    left = [word for word in plain if folded(word) not in kept and word not in counts]
+    if left:
+        yield from _names(" ".join(left), placed, tree)
 
 
 def _amounts(text: str, units: BarUnits) -> Iterator[tuple[str, ReadAmount]]:
