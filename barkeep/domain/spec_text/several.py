@@ -19,7 +19,7 @@ from itertools import pairwise
 from barkeep.domain.amounts.amount import show_amount
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.spoken import NUMBER_WORDS
-from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_named
 from barkeep.domain.ingredients.tree import FamilyTree, words_of_a_name
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import begins_an_item
@@ -96,6 +96,7 @@ def _nothing_left(said: Traced, items: Sequence[Traced]) -> bool:
         said.places[word.start()] in there
         or folded(word.group()) in _ONLY_PARTING | kept
         or is_a_number(word.group())
+        or unit_named(word.group()) is not None
         for word in WORD.finditer(said.text)
     )
 
@@ -155,9 +156,18 @@ def _split(
 
 _THEN = re.compile(r"(?:(?:and|then|plus)[ ])*", re.IGNORECASE)
 _NUMBER_FIRST = re.compile(
-    rf"(?:(?:and|then|plus)[ ])*(?:[0-9¼-¾]|(?:{'|'.join(_NUMBERS - {'each', 'equal'})})\b)",
+    rf"(?:(?:and|then|plus)[ ])*(?P<number>[0-9¼-¾]|(?:{'|'.join(_NUMBERS - {'each', 'equal'})})\b)",
     re.IGNORECASE,
 )
+
+
+def _begins_with_amount(part: str) -> bool:
+    """Whether a thing of a list has an amount of its own: *and then fifteen of vermouth*."""
+    begins = _NUMBER_FIRST.match(part)
+    found = amount_at(part[begins.start("number") :], US_UNITS) if begins else None
+    if begins is None or found is None:
+        return False
+    return found.unit is not None or part[begins.start("number") + found.end :].startswith(" of ")
 
 
 def _of_each(
@@ -166,7 +176,7 @@ def _of_each(
     """Each thing of a list behind the amount; none where it is fewer than two known things."""
     bare = things.part(0, len(things.text.rstrip(" .,:–-")))
     listed = things_in(bare.text, tree)
-    further = next((place for part, place in listed[2:] if _NUMBER_FIRST.match(part)), None)
+    further = next((place for part, place in listed[2:] if _begins_with_amount(part)), None)
     if further is not None and units is not None:
         shared = _of_each(bare.part(0, further), amount, tree)
         if not shared:
