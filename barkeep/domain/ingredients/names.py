@@ -57,6 +57,8 @@ _NOTE = re.compile(
     r"[ ]*(?:\((?P<brackets>[^()]*)\)|\[(?P<square>[^\[\]]*)\]|,[ ]*(?P<comma>[^,()]*)"
     r"|[ ][-–—]+[ ](?P<dash>[^,()]*?)|;[ ]*(?P<stop>[^,();]*)|[ ]\#+[ ]*(?P<hash>[^()]*))[ ]*[*.]*$"
 )
+_WITHIN = re.compile(r"[ ]*\((?P<brackets>[^(),]*)\)(?=[ ]*\w)")
+
 _WORDS_AFTER = re.compile(
     r"""(?<=\w)[ ]+(?P<note>(?:cut|peeled|muddled|sliced|chopped|crushed|grated|squeezed|chilled
         |beaten|halved|quartered|diced|expressed|flamed|torn|slapped|floated|freshly|finely|lightly
@@ -187,6 +189,10 @@ def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...
             return _with_its_notes(shorter, (after["note"], *notes), tree)
     if found is None:
         found, notes = _across(name, notes, tree)
+    within = _WITHIN.search(text) if found is None else None
+    if within:  # rich (2:1) demerara syrup
+        rest = f"{text[: within.start()]} {text[within.end() :]}, {within['brackets']}"
+        return find_name(" ".join(rest.split()), tree)
     return _with_its_notes(found, notes, tree) if found else (None, notes)
 
 

@@ -275,11 +275,13 @@ def _not_said_which(choice: Choice, draft: Draft, tree: FamilyTree) -> Complaint
     if changed:
         kind = tree.in_sentence(key)
         return Complaint(draft.at, lambda: f"“{changed}” may make something else of {kind}")
-    if not (choice.makers and tree[key].family and key in _ASKED_WHICH):
+    called = folded(choice.match.called)
+    if not choice.makers or called not in _ASKED_WHICH:
         return None
-    likely = tree.in_sentence(_ASKED_WHICH[key])
-    what = f"which {tree.in_sentence(key)} are “{choice.makers[0]} {choice.match.called}”? "
-    return Complaint(draft.at, lambda: f"{what}likely {likely}")
+    whose = f"{choice.makers[0]} {choice.match.called}"
+    likely = draft.plain.replace(choice.match.called, f"{_ASKED_WHICH[called]} {called}")
+    told = f"which {called} are “{whose}”? likely “{likely}”"
+    return Complaint(draft.at, lambda: told, answer=likely)
 
 
 def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, ...]:
@@ -371,8 +373,8 @@ def _said_as_one(found: Match) -> bool:
 _SPOONED = frozenset({"cup", "pint", "imp_pint", "pinch", "handful"})
 """Volumes in which whole fruit is measured too: *a cup of raspberries*."""
 
-_ASKED_WHICH: Mapping[str, str] = {"bitters": "aromatic-bitters"}
-"""Groupings that a maker's words alone do not tell apart, each with its likeliest kind."""
+_ASKED_WHICH: Mapping[str, str] = {"bitters": "aromatic"}
+"""What a maker's words alone do not tell apart, each with what it likeliest is."""
 
 
 def _piece_of(found: Match, draft: Draft, tree: FamilyTree) -> Match | None:

@@ -48,6 +48,11 @@ _NO_AMOUNT = re.compile(
 
 _TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?", re.IGNORECASE)
 
+_ONLY_HEDGED = re.compile(
+    r"(?:(?:about|around|roughly|approx\.?|approximately|ca\.?|circa|or|~|that's|i\.e\.)[ ]?)*",
+    re.I,
+)
+
 _TOLD_APART = re.compile(
     r"\b(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like)[ ]",
     re.IGNORECASE,
@@ -139,7 +144,9 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
         if times and plain.endswith(words) and _makes_up(times["times"], amount, placed.amount):
             continue  # 50 ml, which were written as 2 x 25 ml
         if amount.unit not in (None, "each") and not (
-            words == plain and _same(amount, placed.amount, units)
+            _ONLY_HEDGED.fullmatch(plain.removesuffix(words))
+            and plain.endswith(words)
+            and _same(amount, placed.amount, units)
         ):
             yield Stray(words, _ANOTHER_AMOUNT if placed.amount else _WHOSE_AMOUNT)
     yield from _names(plain[: told_apart.start()] if told_apart else plain, placed, tree)
