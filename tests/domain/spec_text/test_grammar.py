@@ -12,6 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from barkeep.application.knowledge import shipped
+from barkeep.domain.amounts.units import unit_named
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.lines import ReadLine, read_lines
 
@@ -79,14 +80,18 @@ JOINTS = (", ", " and ", " + ", "; ", ", then ", " plus ")
 
 
 def _poured() -> tuple[tuple[str, str], ...]:
-    """Every name of what is poured, with its key."""
+    """Every name of what is poured, with its key, but for *shot of espresso* and its like."""
     named = {
         folded(name): (name, key)
         for key in TREE
         if TREE[key].unit == "ml"
         for name in (TREE[key].name, *TREE[key].aliases)
     }
-    return tuple(each for name, each in named.items() if TREE.by_name[name] == each[1])
+    return tuple(
+        each
+        for name, each in named.items()
+        if TREE.by_name[name] == each[1] and unit_named(name.split()[0]) is None
+    )
 
 
 def _narrowed() -> tuple[tuple[str, str], ...]:
