@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 
 from barkeep.application.bar import Bar
+from barkeep.application.bottle_imports import ImportedBottles
 from barkeep.application.finding import find_spec
 from barkeep.application.imports import (
     Decision,
     Differing,
-    ImportedBottles,
     ImportedSpecs,
     ImportPreview,
     NamedText,

@@ -7,8 +7,8 @@ from typing import Any
 
 from PySide6.QtWidgets import QDialog, QTableView, QWidget
 
+from barkeep.application.bottle_imports import ImportedBottles
 from barkeep.application.done import Done
-from barkeep.application.imports import ImportedBottles
 from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
