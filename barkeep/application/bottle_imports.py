@@ -29,6 +29,7 @@ from barkeep.errors import InvalidField, Problem, Stopped, TwoIngredients, UserE
 from barkeep.store import bottles as bottle_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
+NO_BOTTLE = Problem(1, 1, "there is no bottle in it")
 STILL_TO_COME = "that day is still to come"
 EVERY = 25
 """Bottles between two calls of a progress."""
@@ -55,6 +56,11 @@ class BottlePreview:
     def problems(self) -> tuple[Problem, ...]:
         """Every problem with its place, those of the header first."""
         return replace(self.file, listed=self.repair).problems
+
+    def without_same(self) -> BottlePreview:
+        """The same with every row that looks like a bottle of the bar a new one."""
+        new = (*self.new, *(each.row for each in self.same))
+        return replace(self, new=tuple(sorted(new, key=lambda each: each.row)), same=())
 
 
 def terms_of(snapshot: Snapshot) -> Terms:

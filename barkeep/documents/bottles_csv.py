@@ -170,10 +170,19 @@ def placed(row: ListedRow) -> Iterator[Problem]:
     """
     for each in row.problems:
         if not each.column:
-            width = max((*row.columns.values(), len(row.aside) + len(row.columns)), default=0)
-            yield Problem(row.line, width + 1, each.message)
+            yield Problem(row.line, _width_of(row) + 1, each.message)
         elif each.column in row.columns:
-            yield Problem(row.line, row.columns[each.column], each.message)
+            yield Problem(row.line, row.columns[each.column], _with_likely(each))
+
+
+def _width_of(row: ListedRow) -> int:
+    return max((*row.columns.values(), len(row.aside) + len(row.columns)), default=0)
+
+
+def _with_likely(problem: CellProblem) -> str:
+    if not problem.likely:
+        return problem.message
+    return f"{problem.message.rstrip('.')}. Perhaps {problem.likely}."
 
 
 def read_bottles_csv(
@@ -244,9 +253,8 @@ def told(row: ListedRow) -> str:
 
 
 def _told(problem: CellProblem) -> str:
-    likely = f" Perhaps {problem.likely}." if problem.likely else ""
-    column = f"{problem.column}: " if problem.column else ""
-    return f"{column}{problem.message.rstrip('.')}.{likely}"
+    said = _with_likely(problem).rstrip(".")
+    return f"{problem.column}: {said}." if problem.column else f"{said}."
 
 
 # The header
@@ -436,8 +444,8 @@ def _read(row: ListedRow, terms: Terms, twice: Sequence[CellProblem] = ()) -> Li
     """The row with its bottle, or with what is wrong."""
     reading = _Reading(row, list(twice))
     if row.beyond:
-        width = max((*row.columns.values(), len(row.aside) + len(row.columns)))
         said = ", ".join(f"“{each}”" for each in row.beyond if each)
+        width = _width_of(row)
         message = f"this row has more fields than the header's {width}; quote a field with commas"
         reading.refuse("", f"{message} ({said} stands beyond)")
         return replace(row, bottle=None, problems=tuple(reading.problems), remarks=())
