@@ -7,7 +7,6 @@ from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time
 
 from barkeep.application.shelving import (
-    bottle_there,
     checked_draft,
     count_one,
     product_there,
@@ -20,9 +19,10 @@ from barkeep.documents.bottles_csv import (
     ListedRow,
     Terms,
     read_bottles_csv,
+    repaired,
 )
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, Label, Product
+from barkeep.domain.bottles.bottle import Bottle, Label, Product, new_bottle
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.errors import InvalidField, Problem, Stopped, TwoIngredients, UserError
@@ -94,6 +94,28 @@ def sorted_out(file: BottlesFile, rows: Iterable[ListedRow], snapshot: Snapshot)
     for row in rows:
         sorting.take(row)
     return BottlePreview(file, tuple(sorting.new), tuple(sorting.same), tuple(sorting.repair))
+
+
+def has_ready_answers(row: ListedRow) -> bool:
+    """Whether each problem of a row has a likely answer."""
+    return bool(row.problems) and all(each.column and each.likely for each in row.problems)
+
+
+def with_ready_answers(
+    rows: Sequence[ListedRow], terms: Terms, progress: Callable[[int, int], bool] | None = None
+) -> tuple[ListedRow, ...]:
+    """Rows read again with the likely answer in place of each cell that was asked about.
+
+    Raises `Stopped` where `progress` says not to go on.
+    """
+    reached = _stopping(progress, "Reading")
+    found: list[ListedRow] = []
+    for number, row in enumerate(rows):
+        if number % EVERY == 0:
+            reached(number, len(rows))
+        answers = {each.column: each.likely for each in row.problems}
+        found.append(repaired(row, {**row.cells, **answers}, terms))
+    return tuple(found)
 
 
 def _stopping(
@@ -237,7 +259,7 @@ class TakingIn:
         if row.opened is not None:
             work.append(bottle_id, "open", at=_opened_at(row.opened, work.at))
         if row.level is not None:
-            count_one(work, bottle_there(work, bottle_id), row.level)
+            count_one(work, replace(new_bottle(product, facts, 0), id=bottle_id), row.level)
 
     def _product_for(self, draft: Label, row: ListedBottle) -> Product:
         """The product, which the bar has, an earlier row brought, or this one brings."""

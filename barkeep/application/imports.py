@@ -44,10 +44,11 @@ EVERY = 25
 
 @dataclass(frozen=True, slots=True)
 class NamedText:
-    """A document: what its file is called, and its text."""
+    """A document: what its file is called, its text, and a sentence where that is not UTF-8."""
 
     file: str
     text: str
+    read_as: str = ""
 
 
 @dataclass(frozen=True, slots=True)

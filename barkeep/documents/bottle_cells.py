@@ -20,7 +20,7 @@ from barkeep.domain.bottles.bottle import SCALE_SIGMA_G, Tare
 from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.levels import MeasuredLevel, judged, parse_level, read_weight_g
 from barkeep.domain.bottles.shapes import shipped_shapes
-from barkeep.domain.ingredients.names import find_name, guesses, suggestions
+from barkeep.domain.ingredients.names import SUGGESTIONS, find_name, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
@@ -138,11 +138,12 @@ def read_ingredient(text: str, tree: FamilyTree, beside: str = "") -> str:
         return text
     found, notes = find_name(text, tree)
     if found is None or found.key is None:
-        nearest = suggestions(text, tree)
-        raise UnlikeName("ingredient", text, nearest, _likely_name(text, tree))
+        like = _like(text, tree)
+        nearest = tuple(tree.name(key) for key, _sure in like[:SUGGESTIONS])
+        raise UnlikeName("ingredient", text, nearest, _likeliest(like, tree))
     name = tree.name(found.key)
     if found.maker and not _said_in(found.maker, beside):
-        likely = _likely_name(text, tree) or name
+        likely = _likeliest(_like(text, tree), tree) or name
         said = f"“{found.maker}” names no kind, nor this row’s maker"
         raise UnsureField("ingredient", text, said, likely)
     if notes:
@@ -156,11 +157,15 @@ def _said_in(words_of_maker: str, beside: str) -> bool:
     return set(folded(words_of_maker).split()) <= there
 
 
-def _likely_name(text: str, tree: FamilyTree) -> str:
-    best = next(iter(guesses(text, tree)), None)
-    if best is None or best.key is None or best.confidence < LIKE_ENOUGH:
-        return ""
-    return "" if tree[best.key].family else tree.name(best.key)
+def _like(text: str, tree: FamilyTree) -> tuple[tuple[str, float], ...]:
+    """The kinds whose names are most like a text, likeliest first, and how sure each is."""
+    found = ((each.key, each.confidence) for each in guesses(text, tree))
+    return tuple((key, sure) for key, sure in found if key and not tree[key].family)
+
+
+def _likeliest(like: tuple[tuple[str, float], ...], tree: FamilyTree) -> str:
+    """The name that is like enough to be the likely answer, empty where none is."""
+    return tree.name(like[0][0]) if like and like[0][1] >= LIKE_ENOUGH else ""
 
 
 def ingredient_in(product: str, tree: FamilyTree) -> str:

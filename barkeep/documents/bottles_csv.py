@@ -100,12 +100,14 @@ class ListedBottle:
 class CellProblem:
     """What is wrong in one cell; an empty `column` is the whole row.
 
-    `likely` is what could stand there instead, empty where nothing is likely.
+    `likely` is what could stand there instead, empty where nothing is likely;
+    `unknown` are words that name no ingredient known.
     """
 
     column: str
     message: str
     likely: str = ""
+    unknown: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,7 +174,8 @@ def placed(row: ListedRow) -> Iterator[Problem]:
         if not each.column:
             yield Problem(row.line, _width_of(row) + 1, each.message)
         elif each.column in row.columns:
-            yield Problem(row.line, row.columns[each.column], _with_likely(each))
+            place = row.columns[each.column]
+            yield Problem(row.line, place, _with_likely(each), each.unknown)
 
 
 def _width_of(row: ListedRow) -> int:
@@ -431,13 +434,14 @@ class _Reading:
             return how(text)
         except UserError as error:
             likely = error.likely if isinstance(error, UnsureField | UnlikeName) else ""
-            self.refuse(column, str(error), likely)
+            unknown = text if isinstance(error, UnlikeName) else None
+            self.refuse(CellProblem(column, str(error), likely, unknown))
             return default
 
-    def refuse(self, column: str, message: str, likely: str = "") -> None:
-        """Note a problem at a cell, the first there is."""
-        if all(each.column != column for each in self.problems):
-            self.problems.append(CellProblem(column, message, likely))
+    def refuse(self, problem: CellProblem) -> None:
+        """Note a problem, the first there is at its cell."""
+        if all(each.column != problem.column for each in self.problems):
+            self.problems.append(problem)
 
 
 def _read(row: ListedRow, terms: Terms, twice: Sequence[CellProblem] = ()) -> ListedRow:
@@ -447,7 +451,7 @@ def _read(row: ListedRow, terms: Terms, twice: Sequence[CellProblem] = ()) -> Li
         said = ", ".join(f"“{each}”" for each in row.beyond if each)
         width = _width_of(row)
         message = f"this row has more fields than the header's {width}; quote a field with commas"
-        reading.refuse("", f"{message} ({said} stands beyond)")
+        reading.refuse(CellProblem("", f"{message} ({said} stands beyond)"))
         return replace(row, bottle=None, problems=tuple(reading.problems), remarks=())
     bottle = _bottle(reading, terms)
     problems = tuple(reading.problems)
@@ -502,7 +506,8 @@ def _bottle(reading: _Reading, terms: Terms) -> ListedBottle:
 def _ask_for_what_is_missing(reading: _Reading, tree: FamilyTree) -> None:
     for column in REQUIRED:
         if not reading.text(column):
-            reading.refuse(column, f"{column} is empty", _usual(column, reading, tree))
+            likely = _usual(column, reading, tree)
+            reading.refuse(CellProblem(column, f"{column} is empty", likely))
 
 
 def _usual(column: str, reading: _Reading, tree: FamilyTree) -> str:
@@ -535,6 +540,6 @@ def _look_at_seal(
     said = answer(reading.text("opened"))
     if said == "no" and begun:
         message = "it is said never to have been opened, and something is gone"
-        reading.refuse("opened", message, "yes")
+        reading.refuse(CellProblem("opened", message, "yes"))
     elif said == "yes" or (begun and opened is None and level is not None and level.amount):
         reading.remarks.append(OPENED_TODAY)

@@ -44,8 +44,7 @@ def test_good_rows_come_in_and_the_rest_is_written_repaired_and_imported(
     ran = barkeep("--bar", empty, "import", file, "--rest", rest)
     assert ran.status == 0
     assert ran.out == (
-        "1 bottle came in, 1 new product among them.\n"
-        f"2 rows left out; they are in {rest}.\n"
+        f"1 bottle came in, 1 new product among them.\n2 rows left out; they are in {rest}.\n"
     )
     assert f"{file}: nothing was read from shelf." in ran.err
     assert "row 3 was left out: abv: “0.5” for abv is not clear" in ran.err
@@ -152,7 +151,7 @@ def test_headers_of_another_language_are_known_from_standard_input(
     text = "Name;Zutat;Größe;Füllstand;Geöffnet\nSignal Dry;London dry gin;0,7 l;halb;14.03.2026\n"
 
     class Bytes:
-        class buffer:  # noqa: N801 (the name that the interpreter gives)
+        class buffer:
             @staticmethod
             def read() -> bytes:
                 return text.encode()
