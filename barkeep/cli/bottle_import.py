@@ -55,7 +55,7 @@ def import_bottles(bar: Bar, name: str, read: DecodedText, arguments: Arguments)
     rest = _written_rest(bar, found, arguments)
     bottles = [each.bottle for each in found.new if each.bottle is not None]
     imported = bar.imports.bottles(bottles, name).value
-    done = _Done(name, read, found, imported, rest)
+    done = _Done(name=name, read=read, found=found, imported=imported, rest=rest)
     return Answer(lambda: _as_json(done), _shown(done))
 
 

@@ -70,6 +70,8 @@ COLUMNS = (
 REQUIRED = ("product", "ingredient", "size")
 NAMING = frozenset({"product", "ingredient"})
 """Columns of which one at least must be there, or the first line is no header of bottles."""
+OF_BOTTLES = frozenset({"maker", "abv", "size", "level", "price", "opened", "tare"})
+"""Columns that no list of drinks has."""
 PROBLEM = "problem"
 """The column that says in a file of rows left over what is wrong with each."""
 OPENED_TODAY = "No day is given, so it counts as opened today."
@@ -222,9 +224,16 @@ def read_bottles_csv(
 
 
 def is_bottles_csv(text: str) -> bool:
-    """Whether a text begins as a list of bottles does: two of the columns that must be there."""
-    found = {column for column, _unit in map(_column_of, fields_of_header(text)) if column}
-    return len(found & set(REQUIRED)) >= 2
+    """Whether a text begins as a list of bottles does, and no other list.
+
+    It has two of the columns that must be there by their own names, or one by any
+    name beside another that only bottles have.
+    """
+    header = fields_of_header(text)
+    if len({folded(each) for each in header} & set(REQUIRED)) >= 2:
+        return True
+    found = {column for column, _unit in map(_column_of, header)}
+    return bool(found & NAMING) and bool(found & OF_BOTTLES)
 
 
 def repaired(row: ListedRow, cells: Mapping[str, str], terms: Terms) -> ListedRow:
@@ -425,17 +434,28 @@ class _Reading:
         cell = self.row.cells.get(column, "")
         return "" if says_nothing(cell) else " ".join(cell.split())
 
+    def likely_text(self, column: str) -> str:
+        """A cell's text, or its likely answer where it was asked about."""
+        asked = (each.likely for each in self.problems if each.column == column)
+        return next(asked, self.text(column))
+
     def read(self, column: str, how: Callable[[str], T], default: T) -> T:
-        """A cell read by `how`, or the default for an empty or a wrong one."""
+        """A cell read by `how`, or the default for an empty or a wrong one.
+
+        What is asked about is read on as its likely answer, so that all that is
+        wrong with a row is said at once.
+        """
         text = self.text(column)
-        if not text:
-            return default
         try:
-            return how(text)
+            if text:
+                return how(text)
         except UserError as error:
             likely = error.likely if isinstance(error, UnsureField | UnlikeName) else ""
             unknown = text if isinstance(error, UnlikeName) else None
             self.refuse(CellProblem(column, str(error), likely, unknown))
+        try:
+            return how(self.likely_text(column)) if self.likely_text(column) != text else default
+        except UserError:
             return default
 
     def refuse(self, problem: CellProblem) -> None:
@@ -468,8 +488,8 @@ def _bottle(reading: _Reading, terms: Terms) -> ListedBottle:
     beside = f"{text('maker')} {text('product')}"
     _ask_for_what_is_missing(reading, tree)
     key = reading.read("ingredient", lambda cell: read_ingredient(cell, tree, beside), "")
-    unit: Unit = tree[key].unit if key else "ml"
     kind = tree[key] if key else None
+    unit: Unit = "ml" if kind is None else kind.unit
     usual = None if kind is None else kind.abv_percent
     size = 0.0
     if kind is not None:
@@ -526,7 +546,7 @@ def _level(
     reading: _Reading, draft: Label, facts: BottleFacts, terms: Terms
 ) -> MeasuredLevel | None:
     container = container_for(draft, terms.tree, facts.tare)
-    size_text = reading.text("size")
+    size_text = reading.likely_text("size")
     return reading.read(
         "level", lambda cell: read_level(cell, size_text, container, terms.units), None
     )

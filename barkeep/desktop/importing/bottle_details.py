@@ -49,7 +49,7 @@ class BottleDetails(QStackedWidget):
         """Show one row, with what was typed for it before; or nothing."""
         self.chips = None
         if row is not None and row.group == "repair":
-            self.form.show_row(row.title, row.listed, typed)
+            self.form.show_row(row.listed, typed)
             self._repair.verticalScrollBar().setValue(0)
             self.setCurrentWidget(self._repair)
             return
@@ -64,7 +64,9 @@ class BottleDetails(QStackedWidget):
     def focus_first(self) -> None:
         """Go to where something can be said of the row."""
         if self.currentWidget() is self._repair:
-            self.form.focus_first()
+            said = self.form.focus_first()
+            self.form.adjustSize()
+            self._repair.ensureWidgetVisible(said, 0, PAD)
         elif self.chips is not None:
             self.chips.chip(self.chips.choice).setFocus(Qt.FocusReason.OtherFocusReason)
 

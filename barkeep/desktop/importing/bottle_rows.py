@@ -116,7 +116,6 @@ COLUMNS: tuple[Column[BottleRow], ...] = (
     Column("Bottle", lambda row: row.title, tooltip=lambda row: row.title),
     Column("Ingredient", lambda row: row.ingredient, tooltip=lambda row: row.ingredient),
     Column("Strength", strength_of, right=True),
-    Column("Size", size_of, right=True),
     Column("What happens", lambda row: row.outcome),
 )
 """The columns of the list; what could not be read stands as it is written."""

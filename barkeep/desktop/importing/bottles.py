@@ -69,7 +69,9 @@ CHIPS = (
 )
 LIST = "Lists of bottles (*.csv)"
 LOSING = "Import bottles"
-COLUMN_WIDTHS = {0: 48, 2: 132, 3: 76, 4: 76, 5: 108}
+BOTTLE, INGREDIENT = 1, 2
+"""The columns that share the room the others leave."""
+INGREDIENT_WIDTH = 116
 
 
 class ImportDialog(RefusedInBanner, QDialog):
@@ -316,7 +318,7 @@ class ImportDialog(RefusedInBanner, QDialog):
         after = next((each for each in numbers if each >= number), numbers[0])
         shown = [each.listed.row for each in self.shown.shown_rows()]
         self.view.selectRow(shown.index(after))
-        self.details.form.focus_first()
+        self.details.focus_first()
 
     # What is shown
 
@@ -386,15 +388,17 @@ class ImportDialog(RefusedInBanner, QDialog):
         prepare_view(self.view, "Bottles of the file")
         header = self.view.horizontalHeader()
         header.setStretchLastSection(False)
-        header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
-        set_widths(self.view, COLUMN_WIDTHS)
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(BOTTLE, QHeaderView.ResizeMode.Stretch)
+        header.setSectionResizeMode(INGREDIENT, QHeaderView.ResizeMode.Interactive)
+        set_widths(self.view, {INGREDIENT: INGREDIENT_WIDTH})
         header.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
         splitter = QSplitter(Qt.Orientation.Horizontal)
         splitter.setChildrenCollapsible(False)
         splitter.setHandleWidth(UNIT + HALF)
         splitter.addWidget(Card(self.view))
         splitter.addWidget(Card(self.details))
-        splitter.setSizes([560, 360])
+        splitter.setSizes([580, 340])
         self._body = QWidget()
         column_of(row_of(self.chips, SPRING, self.take_button), wide(splitter), on=self._body)
         column_of(

@@ -46,7 +46,7 @@ def read_file(path: Path) -> NamedText:
     try:
         if path.stat().st_size > LARGEST_CHARACTERS:
             raise UnreadableFile(path.name, "it is too large")
-        read = decoded(path.read_bytes(), path.name)
-        return NamedText(path.name, read.text, read.read_as)
+        found = decoded(path.read_bytes(), path.name)
+        return NamedText(path.name, found.text, found.read_as)
     except OSError as error:
         raise UnreadableFile(path.name, (error.strerror or "it cannot be read").lower()) from None

@@ -83,10 +83,10 @@ class RepairForm(QWidget):
         completer = NameCompleter(ingredient_names(tree), self)
         complete_with(self.fields["ingredient"].edit, completer, lambda _index: self.typed.emit())
 
-    def show_row(self, title: str, row: ListedRow, typed: Mapping[str, str] | None) -> None:
+    def show_row(self, row: ListedRow, typed: Mapping[str, str] | None) -> None:
         """Show a row; what was typed before stands as it was typed, else likely answers do."""
         problems = {each.column: each for each in row.problems}
-        self.heading.setText(f"Row {row.row}: {title}")
+        self.heading.setText(f"Row {row.row}")
         whole = problems.get("")
         self.whole.setText("" if whole is None else f"{capitalised(whole.message)}.")
         self.whole.setVisible(whole is not None)
@@ -101,12 +101,13 @@ class RepairForm(QWidget):
         unknown = any(each.unknown for each in row.problems)
         self.new_button.setVisible(self._teachable and unknown)
 
-    def focus_first(self) -> None:
-        """Go to the first field that something is wrong with, its text marked."""
+    def focus_first(self) -> QLabel:
+        """Go to the first field that something is wrong with, its text marked; what is wrong."""
         wrong = [each for each in self.fields.values() if each.problem.text()]
-        edit = (wrong or list(self.fields.values()))[0].edit
-        edit.setFocus(Qt.FocusReason.OtherFocusReason)
-        edit.selectAll()
+        first = (wrong or list(self.fields.values()))[0]
+        first.edit.setFocus(Qt.FocusReason.OtherFocusReason)
+        first.edit.selectAll()
+        return first.problem
 
     def _lay_out(self) -> None:
         grid = QGridLayout()

@@ -67,7 +67,7 @@ def rows(dialog) -> list[tuple[str, str, str, str]]:
     """What the list says of each row: its number, its bottle, its strength, what happens."""
     model = dialog.view.model()
     return [
-        tuple(model.index(row, column).data() for column in (0, 1, 3, 5))
+        tuple(model.index(row, column).data() for column in (0, 1, 3, 4))
         for row in range(model.rowCount())
     ]
 
