@@ -316,8 +316,10 @@ class ImportDialog(RefusedInBanner, QDialog):
             self.import_button.setFocus(Qt.FocusReason.OtherFocusReason)
             return
         after = next((each for each in numbers if each >= number), numbers[0])
-        shown = [each.listed.row for each in self.shown.shown_rows()]
-        self.view.selectRow(shown.index(after))
+        if self.chips.choice not in ("all", "repair"):
+            self.chips.choose("repair")
+        place = next(at for at, row in enumerate(self.table.rows) if row.listed.row == after)
+        self.view.selectRow(self.shown.mapFromSource(self.table.index(place, 0)).row())
         self.details.focus_first()
 
     # What is shown
@@ -388,6 +390,7 @@ class ImportDialog(RefusedInBanner, QDialog):
         prepare_view(self.view, "Bottles of the file")
         header = self.view.horizontalHeader()
         header.setStretchLastSection(False)
+        header.setResizeContentsPrecision(0)  # by the rows in sight: all of them take long
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(BOTTLE, QHeaderView.ResizeMode.Stretch)
         header.setSectionResizeMode(INGREDIENT, QHeaderView.ResizeMode.Interactive)

@@ -268,16 +268,20 @@ def test_untouched_it_closes_at_once(window, bar, qtbot, chosen):
 
 def test_all_ready_answers_are_taken_at_once(window, qtbot, chosen):
     dialog = chosen(HEADER + SHARE + MISSPELT + UNKNOWN)
+    dialog.chips.choose("new")
+    assert rows(dialog) == []
     assert dialog.take_button.text() == "Take read&y answers (2)"
     alt(qtbot, dialog.take_button)
     settle(window, qtbot)
+    assert rows(dialog) == [("4", "Ninepin Snow Plough", "20", "To repair")]
+    dialog.chips.choose("all")
     assert [(each[0], each[3]) for each in rows(dialog)] == [
         ("4", "To repair"),
         ("2", "Comes in"),
         ("3", "Comes in"),
     ]
     assert dialog.take_button.isHidden()
-    assert field("Ingredient").text() == "Florble"
+    assert dialog.details.form.fields["ingredient"].edit.text() == "Florble"
 
 
 def test_a_repair_that_is_none_says_why_and_stays(window, qtbot, chosen):
