@@ -74,7 +74,7 @@ FILES = (
         ),
         (),
         asked=((2, "price"),),
-        ready=((2, "price", "31"),),
+        ready=((2, "price", ""),),
         encoding="Windows-1252",
     ),
     File("byte order mark", b"\xef\xbb\xbf" + _utf8(HEAD + GIN), (GIN_COMES,)),
@@ -167,7 +167,7 @@ FILES = (
             Comes("C", "Gin", price=24.5),
         ),
         asked=((5, "price"), (6, "price")),
-        ready=((5, "price", "1024.50"), (6, "price", "30")),
+        ready=((5, "price", "1024.50"), (6, "price", "")),
     ),
     File(
         "sizes as written",

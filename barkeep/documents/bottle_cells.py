@@ -276,7 +276,7 @@ HOW_PRICES = "write a number, such as 24.50"
 
 
 def read_price(text: str, currency: str) -> float:
-    """A price in the bar's `currency`; one in another is asked about, and so are thousands.
+    """A price in the bar's `currency`; one in another is refused, thousands are asked about.
 
     Raises `InvalidField`, or `UnsureField`.
     """
@@ -286,9 +286,10 @@ def read_price(text: str, currency: str) -> float:
         if not known:
             raise InvalidField("price", text, HOW_PRICES)
         expected = f"this bar reckons in {currency}; write what it comes to in that"
-        raise UnsureField("price", text, expected, _in_full(number))
-    if _GROUPED.fullmatch(number):
-        raise UnsureField("price", text, HOW_PRICES, _in_full(number))
+        raise InvalidField("price", text, expected)
+    grouped = _GROUPED.fullmatch(number)
+    if grouped:
+        raise UnsureField("price", text, HOW_PRICES, _in_full(number, grouped["mark"]))
     return _number("price", number, HOW_PRICES)
 
 
@@ -311,12 +312,8 @@ def _is_sign_of(sign: str, currency: str) -> bool:
     return plain == currency.casefold() or plain in named
 
 
-def _in_full(number: str) -> str:
-    """A number without marks between its thousands: *1,024.50* as *1024.50*, *1,024* as *1024*."""
-    if not _GROUPED.fullmatch(number):
-        plain = number.replace(",", ".")
-        return f"{float(plain):g}" if NUMBER.fullmatch(number) else ""
-    mark = _GROUPED.fullmatch(number)["mark"]  # type: ignore[index]
+def _in_full(number: str, mark: str) -> str:
+    """A number without the mark between its thousands: *1,024.50* as *1024.50*."""
     return number.replace(mark, "").replace(",", ".")
 
 

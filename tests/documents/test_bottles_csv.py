@@ -271,7 +271,7 @@ def asked(row, column, header=HEADER):
         ("Gin,,gin,,,,,", "size", "700 ml"),
         ("Gin,,gin,,700,60,,", "level", "60 %"),
         ("Gin,,gin,,700,nearly full,,", "level", "90 %"),
-        ("Gin,,gin,,700,,£24.50,", "price", "24.5"),
+        ("Gin,,gin,,700,,£24.50,", "price", ""),
         ('Gin,,gin,,700,,"1,024.50",', "price", "1024.50"),
         ("Gin,,gin,,700,,,03/04/2026", "opened", "2026-04-03"),
         ("Gin,,gin,,700,,,14/03/26", "opened", "2026-03-14"),
