@@ -309,10 +309,14 @@ class Problem:
 
 
 class UnusableFile(UserError):
-    """A file with problems, each located; nothing of it was written."""
+    """A file with problems, each located; nothing of it was written.
+
+    `advice` is a sentence on what can be done about it, said after the problems.
+    """
 
     file: str
     problems: tuple[Problem, ...]
+    advice: str = ""
 
     def __str__(self) -> str:
         first = f"{self.file}, {self.problems[0]}" if self.problems else self.file

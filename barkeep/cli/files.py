@@ -9,7 +9,6 @@ from barkeep.application.finding import find_spec
 from barkeep.application.imports import (
     Decision,
     Differing,
-    ImportedBottles,
     ImportedSpecs,
     ImportPreview,
     NamedText,
@@ -17,10 +16,10 @@ from barkeep.application.imports import (
 )
 from barkeep.application.publishing import cards_of, specs_to_export
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
-from barkeep.cli.bar_source import in_bar, opened_bar, read_file, shown_name
-from barkeep.cli.endings import complain
+from barkeep.cli.bar_source import in_bar, opened_bar, read_document, shown_name
+from barkeep.cli.bottle_import import import_bottles
 from barkeep.cli.output import Answer, counted
-from barkeep.documents.bottles_csv import COLUMNS, read_bottles_csv
+from barkeep.documents.bottles_csv import COLUMNS
 from barkeep.documents.printed.cards import CardContent
 from barkeep.documents.printed.descriptions import (
     description_html,
@@ -40,7 +39,17 @@ MOST_NAMED = 10
 ABOUT = f"""\
 Bottles come from a CSV file with the header
   {",".join(COLUMNS)}
-where product, ingredient and size must be there.
+in English, German, French, Italian or Spanish, in any order; product, ingredient
+and size must be there. A level is full, half, 3/4, 60 %, 0.6, 315 ml or 10 oz; a
+strength 43, 43 % or 86 proof; a size 70 cl, 0.7 l, 700 or 24 oz; opened is yes, no
+or a day. What may mean two things, such as 0.43 or 03/04/2026, is a problem that
+says what is likely.
+
+With one problem nothing comes in, each is said, and the status is 1. --good-rows
+brings in the other rows. --rest FILE does too, and writes the rows that were left
+to a new CSV file with a column problem; put them right there and import that file.
+A row that looks like a bottle that is there already (the same product and size) is
+left out, unless --again is given. One undo takes all of a file back.
 
 Specs come from a file that ends in {", ".join(SUFFIXES)}: plain text,
 Markdown, barkeep's own JSON, schema.org Recipe as JSON or within a saved web page,
@@ -50,11 +59,15 @@ where spec and line must be there. What a file holds is told by how it begins
 rather than by its name. Commas, semicolons or tabs part the fields of CSV.
 
 A spec of a name that the bar has for another one stays as the bar has it, unless
---take-theirs is given; a classic always stays. All of a file comes in or none;
-with one problem nothing does, each is said, and the status is 1.
+--take-theirs is given; a classic always stays. All of a file's specs come in or
+none; with one problem nothing does, each is said, and the status is 1.
 
---json prints for bottles the keys products, bottles and ignored (columns that
-nothing was read from); for specs added, replaced, kept and same (names),
+--json prints for bottles the keys added (titles), same (row, product, bottle),
+left (row, column, message, likely), left_aside (columns that nothing was read
+from), remarks (row, remark), read_as (a sentence where the letters were not
+UTF-8), rest (the file written), and the numbers products and bottles; ignored is
+left_aside by its older name. Rows count from 1 as in a spreadsheet, the header
+among them. It prints for specs added, replaced, kept and same (names),
 differing (spec, where, classic, lines: mine, theirs, change; fields: field,
 mine, theirs) and remarks (spec, remark). change is one of same, wording, amount,
 swapped, added, left out.
@@ -65,39 +78,28 @@ swapped, added, left out.
     argument("file", metavar="FILE", help="a file, or - for standard input"),
     flag("--dry-run", "say what specs would come in, and write nothing"),
     flag("--take-theirs", "let a spec of the file take the place of another of its name"),
+    flag("--good-rows", "bring in the bottles of rows that can be used, and name the others"),
+    argument(
+        "--rest",
+        metavar="FILE",
+        help="as --good-rows, and write the other rows to a new file, to be repaired and imported",
+    ),
+    flag("--again", "also bring in bottles that look like ones that are there already"),
     description=ABOUT,
 )
 def take_in(arguments: Arguments) -> Answer:
-    """Import a file. With one problem nothing is written, and each is said."""
-    text, name = read_file(arguments.file), shown_name(arguments.file)
-    specs = holds_specs(text, arguments.file)
+    """Import a file. With a problem nothing is written unless that is asked for; each is said."""
+    read, name = read_document(arguments.file), shown_name(arguments.file)
+    specs = holds_specs(read.text, arguments.file)
     if not specs and (arguments.dry_run or arguments.take_theirs):
         raise UnreadableFile(name, "--dry-run and --take-theirs are for specs; it lists bottles")
+    if specs and (arguments.good_rows or arguments.rest or arguments.again):
+        said = "--good-rows, --rest and --again are for lists of bottles; it holds specs"
+        raise UnreadableFile(name, said)
     with opened_bar(arguments) as bar:
-        return _specs(bar, name, text, arguments) if specs else _bottles(bar, name, text)
-
-
-def _bottles(bar: Bar, name: str, text: str) -> Answer:
-    snapshot = bar.snapshot
-    found = read_bottles_csv(text, snapshot.knowledge.tree, snapshot.settings.units)
-    if found.problems:
-        raise UnusableFile(name, found.problems)
-    imported = bar.imports.bottles(found.rows, name).value
-    return Answer(
-        lambda: {
-            "products": imported.products,
-            "bottles": imported.bottles,
-            "ignored": list(found.ignored),
-        },
-        _bottles_shown(name, imported, found.ignored),
-    )
-
-
-def _bottles_shown(name: str, imported: ImportedBottles, ignored: tuple[str, ...]) -> Iterator[str]:
-    if ignored:
-        complain(f"{name}: nothing was read from {spoken_list(ignored, 'and')}.")
-    new = counted(imported.products, "new product")
-    yield f"{counted(imported.bottles, 'bottle')} came in, {new} among them."
+        if specs:
+            return _specs(bar, name, read.text, arguments)
+        return import_bottles(bar, name, read, arguments)
 
 
 def _specs(bar: Bar, name: str, text: str, arguments: Arguments) -> Answer:

@@ -1,8 +1,9 @@
-"""Bottles out of a CSV text, every field that cannot be used with its place.
+"""Bottles out of a CSV text: rows that can be used, and the others with what is wrong in each cell.
 
-The header names the columns in any order: `product`, `ingredient` and `size`
-must be there; the others may be. Fields are parted by commas, semicolons or
-tabs.
+The header names the columns in any order, in English, German, French, Italian
+or Spanish; a unit may stand there in brackets. `product`, `ingredient` and
+`size` must be there or are asked about in every row; the others may be. Fields
+are parted by commas, semicolons or tabs.
 
 ==========  ====================================================================
 product     the name on the label
@@ -11,50 +12,71 @@ ingredient  what it is, by name or key
 abv         % vol: 41.2, 41,2 %, 86 proof
 size        70 cl, 0.7 l, 1 kg; a bare number is ml, g or pieces
 level       what is left, empty for a full bottle. Up to 1 a share: 0.4, 4/10,
-            40 %; else an amount: 31 cl. A bare number above 1 of what is poured
-            is in the unit of its size: 300 of 700 is ml, 31 of 70 cl is cl
+            40 %, half; else an amount: 31 cl. A bare number above 1 of what is
+            poured is in the unit of its size: 300 of 700 is ml, 31 of 70 cl is cl
 price       24.50, 24,50 €
-opened      when the seal was broken: 2026-03-31
+opened      when the seal was broken: 2026-03-31, 31 March 2026; or yes, or no
 ==========  ====================================================================
+
+A cell that may mean two things is not taken but asked about, with the likelier
+answer; see `bottle_cells`.
 """
 
 from __future__ import annotations
 
+import csv
+import io
 import re
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from datetime import date
-from functools import partial
+from functools import cache
 from typing import TypeVar
 
-from barkeep.documents.foreign_text import Record, columns_in, read_records
-from barkeep.domain.amounts.amount import Amount, parse_amount
-from barkeep.domain.amounts.measures import quantity_in, to_quantity
-from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits, Unit
-from barkeep.domain.bottles.bottle import NOTHING_KNOWN, SCALE_SIGMA_G, BottleFacts, Label, Tare
-from barkeep.domain.bottles.containers import Container, container_for
-from barkeep.domain.bottles.levels import MeasuredLevel, parse_level, read_weight_g
-from barkeep.domain.bottles.shapes import shipped_shapes
-from barkeep.domain.ingredients.names import match_ingredient
+from barkeep.documents.bottle_cells import (
+    NUMBER,
+    UnlikeName,
+    UnsureField,
+    answer,
+    by_word,
+    ingredient_in,
+    is_currency,
+    read_abv,
+    read_ingredient,
+    read_level,
+    read_opened,
+    read_price,
+    read_shape,
+    read_size,
+    read_sugar,
+    read_tare,
+    says_nothing,
+    words,
+)
+from barkeep.documents.foreign_text import Record, fields_of_header, read_records
+from barkeep.domain.amounts.measures import show_quantity
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit
+from barkeep.domain.bottles.bottle import NOTHING_KNOWN, BottleFacts, Label
+from barkeep.domain.bottles.containers import container_for
+from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
-from barkeep.errors import InvalidField, Problem, UnknownName, UserError
+from barkeep.errors import Problem, UserError
 
 COLUMNS = (
     *("product", "maker", "ingredient", "abv", "size", "level", "price", "opened"),
     *("sugar", "shape", "tare"),
 )
 REQUIRED = ("product", "ingredient", "size")
-
-
-SMALLEST_ML = 10.0
-"""A bare size below this is rather litres or centilitres than millilitres; a level, a slip."""
-
-
-_NUMBER = re.compile(r"[0-9]{1,7}(?:[.,][0-9]{1,4})?")
-_CURRENCY = re.compile(r"^[€$£¥]\s*|\s*[€$£¥]$")
-
+NAMING = frozenset({"product", "ingredient"})
+"""Columns of which one at least must be there, or the first line is no header of bottles."""
+OF_BOTTLES = frozenset({"maker", "abv", "size", "level", "price", "opened", "tare"})
+"""Columns that no list of drinks has."""
+PROBLEM = "problem"
+"""The column that says in a file of rows left over what is wrong with each."""
+OPENED_TODAY = "No day is given, so it counts as opened today."
+EVERY = 25
+"""Rows between two calls of `reached`."""
 
 T = TypeVar("T")
 
@@ -77,180 +99,467 @@ class ListedBottle:
 
 
 @dataclass(frozen=True, slots=True)
-class BottlesFile:
-    """What a file holds: rows that can be used, what is wrong, and columns that mean nothing.
+class CellProblem:
+    """What is wrong in one cell; an empty `column` is the whole row.
 
-    Columns of a problem count fields from 1.
+    `likely` is what could stand there instead, empty where nothing is likely;
+    `unknown` are words that name no ingredient known.
     """
 
-    rows: tuple[ListedBottle, ...]
-    problems: tuple[Problem, ...]
+    column: str
+    message: str
+    likely: str = ""
+    unknown: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ListedRow:
+    """One row of a file: its cells by column, and the bottle they describe or what is wrong.
+
+    `row` counts as a spreadsheet does, `line` as an editor of texts. `aside` are
+    the cells of columns that nothing is read from, `beyond` those further right
+    than the header goes. `remarks` are sentences about what was taken as it
+    stands and is worth a look.
+    """
+
+    row: int
+    line: int
+    cells: Mapping[str, str]
+    bottle: ListedBottle | None = None
+    problems: tuple[CellProblem, ...] = ()
+    remarks: tuple[str, ...] = ()
+    aside: tuple[str, ...] = ()
+    beyond: tuple[str, ...] = ()
+    columns: Mapping[str, int] = field(default_factory=dict, compare=False)
+
+
+@dataclass(frozen=True, slots=True)
+class Terms:
+    """What a bar means by what stands in a cell; `today` is None where nobody tells."""
+
+    tree: FamilyTree
+    units: BarUnits = US_UNITS
+    currency: str = "EUR"
+    today: date | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class BottlesFile:
+    """What a file holds: every row that is not empty, and what is wrong with its header.
+
+    `ignored` are the columns that mean nothing, `aside` those whose cells are
+    kept beside each row.
+    """
+
+    listed: tuple[ListedRow, ...] = ()
+    faults: tuple[Problem, ...] = ()
     ignored: tuple[str, ...] = ()
+    aside: tuple[str, ...] = ()
+
+    @property
+    def rows(self) -> tuple[ListedBottle, ...]:
+        """The bottles that can be used."""
+        return tuple(each.bottle for each in self.listed if each.bottle is not None)
+
+    @property
+    def problems(self) -> tuple[Problem, ...]:
+        """Every problem with its place, those of the header first; columns count from 1."""
+        return (*self.faults, *(found for each in self.listed for found in placed(each)))
+
+
+def placed(row: ListedRow) -> Iterator[Problem]:
+    """A row's problems with their places in the file.
+
+    That a column is missing altogether is a fault of the header, said there once.
+    """
+    for each in row.problems:
+        if not each.column:
+            yield Problem(row.line, _width_of(row) + 1, each.message)
+        elif each.column in row.columns:
+            place = row.columns[each.column]
+            yield Problem(row.line, place, _with_likely(each), each.unknown)
+
+
+def _width_of(row: ListedRow) -> int:
+    return max((*row.columns.values(), len(row.aside) + len(row.columns)), default=0)
+
+
+def _with_likely(problem: CellProblem) -> str:
+    if not problem.likely:
+        return problem.message
+    return f"{problem.message.rstrip('.')}. Perhaps {problem.likely}."
+
+
+def read_bottles_csv(
+    text: str,
+    tree: FamilyTree,
+    units: BarUnits = US_UNITS,
+    *,
+    currency: str = "EUR",
+    today: date | None = None,
+    reached: Callable[[int, int], object] = lambda _done, _of: None,
+) -> BottlesFile:
+    """Every bottle of a CSV text, as a bar of these `units` and this `currency` means them.
+
+    Never raises: what cannot be used is in the problems. `reached` is told of
+    how many rows so many are read.
+    """
+    records, fault = read_records(text)
+    faults = (fault,) if fault else ()
+    if not records:
+        expected = f"the first line names the columns: {','.join(COLUMNS)}"
+        return BottlesFile((), faults or (Problem(1, 1, f"nothing is in it; {expected}"),))
+    header = _header(records[0])
+    faults = (*header.faults, *faults)
+    if not NAMING & header.places.keys():
+        return BottlesFile((), faults)
+    rows: list[ListedRow] = []
+    terms = Terms(tree, units, currency, today)
+    for number, record in enumerate(records[1:]):
+        if number % EVERY == 0:
+            reached(number, len(records) - 1)
+        if not _is_header_again(record, records[0]):
+            rows.append(_listed(record, header, terms))
+    return BottlesFile(tuple(rows), faults, header.ignored, tuple(header.aside.values()))
+
+
+def is_bottles_csv(text: str) -> bool:
+    """Whether a text begins as a list of bottles does, and no other list.
+
+    It has two of the columns that must be there by their own names, or one by any
+    name beside another that only bottles have.
+    """
+    header = fields_of_header(text)
+    if len({folded(each) for each in header} & set(REQUIRED)) >= 2:
+        return True
+    found = {column for column, _unit in map(_column_of, header)}
+    return bool(found & NAMING) and bool(found & OF_BOTTLES)
+
+
+def repaired(row: ListedRow, cells: Mapping[str, str], terms: Terms) -> ListedRow:
+    """A row read again with these cells instead, which somebody has looked at."""
+    kept = {column: each for column, each in cells.items() if each.strip()}
+    return _read(replace(row, cells=kept, beyond=()), terms)
+
+
+def rest_csv(rows: Sequence[ListedRow], aside: Sequence[str]) -> str:
+    """Rows as a CSV text with a column that says what is wrong, to be put right and read again.
+
+    `aside` are the headers of the cells that the rows keep beside what is read.
+    """
+    used = [each for each in COLUMNS if each in REQUIRED or any(each in row.cells for row in rows)]
+    kept = [place for place, name in enumerate(aside) if folded(name) != PROBLEM]
+    out = io.StringIO(newline="")
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow((*used, *(aside[place] for place in kept), PROBLEM))
+    for row in rows:
+        cells = (row.cells.get(column, "") for column in used)
+        others = (row.aside[place] if place < len(row.aside) else "" for place in kept)
+        writer.writerow((*cells, *others, told(row), *row.beyond))
+    return out.getvalue()
+
+
+def told(row: ListedRow) -> str:
+    """What is wrong with a row, in one text."""
+    return " ".join(_told(each) for each in row.problems)
+
+
+def _told(problem: CellProblem) -> str:
+    said = _with_likely(problem).rstrip(".")
+    return f"{problem.column}: {said}." if problem.column else f"{said}."
+
+
+# The header
+
+
+@dataclass(frozen=True, slots=True)
+class _Header:
+    """Where each known column stands, from 0, with the unit said there; and the other columns.
+
+    `again` are the places of a column that is there more than once.
+    """
+
+    width: int
+    places: Mapping[str, int]
+    units: Mapping[str, str]
+    again: Mapping[int, str]
+    aside: Mapping[int, str]
+    ignored: tuple[str, ...]
+    faults: tuple[Problem, ...]
+
+
+_UNIT_IN_HEADER = re.compile(r"(?P<name>.+?)[ ]*[(\[](?P<unit>[^()\[\]]+)[)\]]")
+_MEASURES = frozenset({"ml", "cl", "dl", "l", "oz", "g", "kg", "cm"})
+_UNITS_OF: Mapping[str, Callable[[str], bool]] = {
+    "abv": lambda unit: unit in {"%", "% vol", "vol", "percent", "proof", "% abv", "vol%"},
+    "size": lambda unit: unit in _MEASURES,
+    "level": lambda unit: unit in _MEASURES | {"%", "percent"},
+    "price": is_currency,
+    "sugar": lambda unit: unit in {"g/l", "g per litre", "g per l"},
+    "tare": lambda unit: unit in {"g", "kg"},
+    "opened": lambda unit: unit in {"date", "day", "yes/no"},
+}
+
+
+@cache
+def _columns_by_word() -> Mapping[str, str]:
+    return by_word(words().columns)
+
+
+def _column_of(written: str) -> tuple[str, str]:
+    """The column that a header's field names, empty where it names none, and the unit with it."""
+    name = folded(written.replace("_", " "))
+    known = _columns_by_word()
+    if name in known:
+        return known[name], ""
+    found = _UNIT_IN_HEADER.fullmatch(name)
+    name, unit = (found["name"], found["unit"].strip()) if found else _last_word(name)
+    column = known.get(name, "")
+    return (column, unit) if column and _UNITS_OF.get(column, _never)(unit) else ("", "")
+
+
+def _last_word(name: str) -> tuple[str, str]:
+    first, _blank, last = name.rpartition(" ")
+    return first, last
+
+
+def _never(_unit: str) -> bool:
+    return False
+
+
+def _header(record: Record) -> _Header:
+    places: dict[str, int] = {}
+    again: dict[int, str] = {}
+    units: dict[str, str] = {}
+    aside: dict[int, str] = {}
+    faults: list[Problem] = []
+    own = {folded(each) for each in record.fields} & set(COLUMNS)
+    for place, written in enumerate(record.fields):
+        column, unit = _column_of(written)
+        other_word = folded(written) != column and column in own and not unit
+        if not column or other_word:
+            if written.strip():
+                aside[place] = written.strip()
+        elif column in places:
+            faults.append(Problem(record.line, place + 1, f"the column “{column}” is there twice"))
+            again[place] = column
+            aside[place] = written.strip()
+        else:
+            places[column] = place
+            units[column] = unit
+    faults[:0] = [
+        Problem(record.line, 1, f"the column “{column}” is missing")
+        for column in REQUIRED
+        if column not in places
+    ]
+    return _Header(
+        width=_width(record),
+        places=places,
+        units=units,
+        again=again,
+        aside=aside,
+        ignored=tuple(name for place, name in aside.items() if place not in again),
+        faults=tuple(faults),
+    )
+
+
+def _width(header: Record) -> int:
+    """How many fields the header has up to its last that says something."""
+    return max((place + 1 for place, each in enumerate(header.fields) if each.strip()), default=0)
+
+
+def _is_header_again(record: Record, header: Record) -> bool:
+    return [folded(each) for each in record.fields] == [folded(each) for each in header.fields]
+
+
+# Rows
+
+
+def _listed(record: Record, header: _Header, terms: Terms) -> ListedRow:
+    fields = [" ".join(each.split()) for each in record.fields]
+    cells = {
+        column: _with_unit(column, fields[place], header.units[column], terms)
+        for column, place in header.places.items()
+        if place < len(fields) and not says_nothing(fields[place])
+    }
+    row = ListedRow(
+        row=record.row,
+        line=record.line,
+        cells=cells,
+        aside=tuple(fields[place] if place < len(fields) else "" for place in header.aside),
+        beyond=_beyond(fields, header.width),
+        columns={column: place + 1 for column, place in header.places.items()},
+    )
+    twice = tuple(_said_otherwise(fields, cells, header))
+    return _read(row, terms, twice)
+
+
+def _beyond(fields: Sequence[str], width: int) -> tuple[str, ...]:
+    found = fields[width:]
+    return tuple(found) if any(found) else ()
+
+
+def _with_unit(column: str, cell: str, unit: str, terms: Terms) -> str:
+    """A cell with the unit that the header says, where it has none itself."""
+    if not unit or not NUMBER.fullmatch(cell):
+        return cell
+    if column == "price":
+        return cell if unit.upper() == terms.currency else f"{cell} {unit}"
+    if column in ("size", "level", "tare"):
+        return f"{cell} {'%' if unit == 'percent' else unit}"
+    return f"{cell} proof" if unit == "proof" else cell
+
+
+def _said_otherwise(
+    fields: Sequence[str], cells: Mapping[str, str], header: _Header
+) -> Iterator[CellProblem]:
+    for place, column in header.again.items():
+        other = fields[place] if place < len(fields) else ""
+        first = fields[header.places[column]] if header.places[column] < len(fields) else ""
+        if not says_nothing(other) and other != first:
+            message = f"the column is there twice, with “{first}” and “{other}”"
+            yield CellProblem(column, message, cells.get(column, other))
 
 
 @dataclass
-class _Row:
-    """One record by column, and the problems met while it is read."""
+class _Reading:
+    """One row while its cells are read."""
 
-    record: Record
-    places: Mapping[str, int]
-    problems: list[Problem]
+    row: ListedRow
+    problems: list[CellProblem]
+    remarks: list[str] = field(default_factory=list)
 
     def text(self, column: str) -> str:
-        """A field's text, empty where the row or the file has none."""
-        place = self.places.get(column)
-        fields = self.record.fields
-        return "" if place is None or place >= len(fields) else " ".join(fields[place].split())
+        """A cell's text, empty where there is none or it says that nothing is known."""
+        cell = self.row.cells.get(column, "")
+        return "" if says_nothing(cell) else " ".join(cell.split())
+
+    def likely_text(self, column: str) -> str:
+        """A cell's text, or its likely answer where it was asked about."""
+        asked = (each.likely for each in self.problems if each.column == column)
+        return next(asked, self.text(column))
 
     def read(self, column: str, how: Callable[[str], T], default: T) -> T:
-        """A field read by `how`, or the default for an empty or a wrong one."""
+        """A cell read by `how`, or the default for an empty or a wrong one.
+
+        What is asked about is read on as its likely answer, so that all that is
+        wrong with a row is said at once.
+        """
         text = self.text(column)
-        if not text:
-            return default
         try:
-            return how(text)
+            if text:
+                return how(text)
         except UserError as error:
-            self.refuse(column, str(error))
+            likely = error.likely if isinstance(error, UnsureField | UnlikeName) else ""
+            unknown = text if isinstance(error, UnlikeName) else None
+            self.refuse(CellProblem(column, str(error), likely, unknown))
+        try:
+            return how(self.likely_text(column)) if self.likely_text(column) != text else default
+        except UserError:
             return default
 
-    def refuse(self, column: str, message: str) -> None:
-        """Note a problem at a field."""
-        self.problems.append(Problem(self.record.line, self.places[column] + 1, message))
+    def refuse(self, problem: CellProblem) -> None:
+        """Note a problem, the first there is at its cell."""
+        if all(each.column != problem.column for each in self.problems):
+            self.problems.append(problem)
 
 
-def read_bottles_csv(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) -> BottlesFile:
-    """Every bottle of a CSV text, amounts as a bar of these `units` means them.
-
-    Never raises: what cannot be used is in the problems.
-    """
-    records, fault = read_records(text)
-    if not records:
-        expected = f"the first line names the columns: {','.join(COLUMNS)}"
-        return BottlesFile((), (fault or Problem(1, 1, f"nothing is in it; {expected}"),))
-    header = records[0]
-    places, problems = columns_in(header, COLUMNS, REQUIRED)
-    ignored = tuple(name for name in header.fields if name and folded(name) not in COLUMNS)
-    rows: list[ListedBottle] = []
-    if not problems:
-        for record in records[1:]:
-            row = _Row(record, places, [])
-            found = _bottle(row, len(header.fields), tree, units)
-            problems += row.problems
-            if found is not None and not row.problems:
-                rows.append(found)
-    problems += [fault] if fault else []
-    return BottlesFile(tuple(rows), tuple(problems), ignored)
+def _read(row: ListedRow, terms: Terms, twice: Sequence[CellProblem] = ()) -> ListedRow:
+    """The row with its bottle, or with what is wrong."""
+    reading = _Reading(row, list(twice))
+    if row.beyond:
+        said = ", ".join(f"“{each}”" for each in row.beyond if each)
+        width = _width_of(row)
+        message = f"this row has more fields than the header's {width}; quote a field with commas"
+        reading.refuse(CellProblem("", f"{message} ({said} stands beyond)"))
+        return replace(row, bottle=None, problems=tuple(reading.problems), remarks=())
+    bottle = _bottle(reading, terms)
+    problems = tuple(reading.problems)
+    return replace(
+        row,
+        bottle=None if problems else bottle,
+        problems=problems,
+        remarks=tuple(reading.remarks),
+    )
 
 
-def _bottle(row: _Row, columns: int, tree: FamilyTree, units: BarUnits) -> ListedBottle | None:
-    if any(field.strip() for field in row.record.fields[columns:]):
-        message = f"this row has more fields than the header's {columns}; quote a field with commas"
-        row.problems.append(Problem(row.record.line, columns + 1, message))
-        return None
-    for column in REQUIRED:
-        if not row.text(column):
-            row.refuse(column, f"{column} is empty")
-    key = row.read("ingredient", lambda text: _ingredient(text, tree), "")
-    unit: Unit = tree[key].unit if key else "ml"
-    size = row.read("size", lambda text: _size(text, unit, units), 0.0) if key else 0.0
+def _bottle(reading: _Reading, terms: Terms) -> ListedBottle:
+    tree, text = terms.tree, reading.text
+    beside = f"{text('maker')} {text('product')}"
+    _ask_for_what_is_missing(reading, tree)
+    key = reading.read("ingredient", lambda cell: read_ingredient(cell, tree, beside), "")
+    kind = tree[key] if key else None
+    unit: Unit = "ml" if kind is None else kind.unit
+    usual = None if kind is None else kind.abv_percent
+    size = 0.0
+    if kind is not None:
+        usual_size = kind.typical_size
+        size = reading.read(
+            "size", lambda cell: read_size(cell, unit, terms.units, usual_size), 0.0
+        )
     draft = Label(
-        name=row.text("product"),
-        maker=row.text("maker"),
+        name=text("product"),
+        maker=text("maker"),
         ingredient=key,
         size=size,
         unit=unit,
-        abv_percent=row.read("abv", _strength, None),
-        sugar_g_per_l=row.read("sugar", _sugar, None),
-        price=row.read("price", _price, None),
-        shape=row.read("shape", _shape, None),
+        abv_percent=reading.read("abv", lambda cell: read_abv(cell, usual), None),
+        sugar_g_per_l=reading.read("sugar", read_sugar, None),
+        price=reading.read("price", lambda cell: read_price(cell, terms.currency), None),
+        shape=reading.read("shape", read_shape, None),
     )
-    opened = row.read("opened", _day, None)
-    tare = row.read("tare", _tare, None)
-    level = None
+    opened = reading.read("opened", lambda cell: read_opened(cell, terms.today), None)
+    facts = BottleFacts(tare=reading.read("tare", read_tare, None))
+    level = _level(reading, draft, facts, terms) if size else None
     if size:
-        container = container_for(draft, tree, tare)
-        of_size = partial(_level, row.text("size"), container, units)
-        level = row.read("level", of_size, None)
-    places = {column: place + 1 for column, place in row.places.items()}
+        _look_at_seal(reading, draft, level, opened)
     return ListedBottle(
-        line=row.record.line,
+        line=reading.row.line,
         draft=draft,
         level=level,
         opened=opened,
-        columns=places,
-        facts=BottleFacts(tare=tare),
+        columns=reading.row.columns,
+        facts=facts,
     )
 
 
-def _ingredient(text: str, tree: FamilyTree) -> str:
-    if text in tree:
-        return text
-    match = match_ingredient(text, tree)
-    if match.key is None:
-        raise UnknownName("ingredient", text, match.nearest)
-    return match.key
+def _ask_for_what_is_missing(reading: _Reading, tree: FamilyTree) -> None:
+    for column in REQUIRED:
+        if not reading.text(column):
+            likely = _usual(column, reading, tree)
+            reading.refuse(CellProblem(column, f"{column} is empty", likely))
 
 
-def _size(text: str, unit: Unit, units: BarUnits) -> float:
-    bare = _NUMBER.fullmatch(text)
-    size = float(text.replace(",", ".")) if bare else quantity_in(text, unit, units)
-    if size <= 0:
-        raise InvalidField("size", text, "it is more than nothing")
-    if bare and unit == "ml" and size < SMALLEST_ML:
-        raise InvalidField("size", text, "write its unit, such as 0.7 l, 70 cl or 700 ml")
-    return size
+def _usual(column: str, reading: _Reading, tree: FamilyTree) -> str:
+    """What an empty cell would likely hold: the kind that a label names, the usual size of one."""
+    kind = ingredient_in(reading.text("ingredient"), tree)
+    if column == "product":
+        return kind
+    named = ingredient_in(reading.text("product"), tree)
+    if column == "ingredient":
+        return named
+    key = tree.by_name.get(folded(kind or named))
+    return "" if key is None else show_quantity(tree[key].typical_size, tree[key].unit)
 
 
 def _level(
-    size_text: str, container: Container, units: BarUnits, text: str
+    reading: _Reading, draft: Label, facts: BottleFacts, terms: Terms
 ) -> MeasuredLevel | None:
-    if container.unit == "ml" and _NUMBER.fullmatch(text):
-        number = float(text.replace(",", "."))
-        unit = "ml" if _NUMBER.fullmatch(size_text) else parse_amount(size_text, units).unit
-        if number > 1 and to_quantity(Amount(number, None, unit), "ml", units) >= SMALLEST_ML:
-            text = f"{text} {OUNCES.get(unit, unit.replace('_', ' '))}"
-    return parse_level(text, container, units)
+    container = container_for(draft, terms.tree, facts.tare)
+    size_text = reading.likely_text("size")
+    return reading.read(
+        "level", lambda cell: read_level(cell, size_text, container, terms.units), None
+    )
 
 
-def _sugar(text: str) -> float | None:
-    plain = re.sub(r"\s*g\s*/\s*l$", "", text, flags=re.IGNORECASE)
-    return _number("sugar", plain, "write g per litre, such as 240")
-
-
-def _shape(text: str) -> str | None:
-    shapes = shipped_shapes()
-    by_name = {folded(name): key for key in shapes for name in (key, shapes[key].name)}
-    key = by_name.get(folded(text))
-    if key is None:
-        raise InvalidField("shape", text, f"it is one of {', '.join(shapes)}")
-    return key
-
-
-def _tare(text: str) -> Tare | None:
-    weight_g = float(text.replace(",", ".")) if _NUMBER.fullmatch(text) else read_weight_g(text)
-    if weight_g <= 0:
-        raise InvalidField("tare", text, "an empty bottle weighs more than nothing")
-    return Tare(weight_g, SCALE_SIGMA_G)
-
-
-def _strength(text: str) -> float | None:
-    return read_strength(text, "abv")
-
-
-def _price(text: str) -> float | None:
-    return _number("price", _CURRENCY.sub("", text), "write a number, such as 24.50")
-
-
-def _number(field: str, text: str, expected: str) -> float:
-    if not _NUMBER.fullmatch(text):
-        raise InvalidField(field, text, expected)
-    return float(text.replace(",", "."))
-
-
-def _day(text: str) -> date | None:
-    if not re.fullmatch(r"[0-9]{4}-[0-9]{2}-[0-9]{2}", text):
-        raise InvalidField("opened", text, "write a day as 2026-03-31")
-    try:
-        return date.fromisoformat(text)
-    except ValueError:
-        raise InvalidField("opened", text, "there is no such day") from None
+def _look_at_seal(
+    reading: _Reading, draft: Label, level: MeasuredLevel | None, opened: date | None
+) -> None:
+    """A sealed bottle is full; an open one was opened some day."""
+    begun = level is not None and level.amount < draft.size
+    said = answer(reading.text("opened"))
+    if said == "no" and begun:
+        message = "it is said never to have been opened, and something is gone"
+        reading.refuse(CellProblem("opened", message, "yes"))
+    elif said == "yes" or (begun and opened is None and level is not None and level.amount):
+        reading.remarks.append(OPENED_TODAY)

@@ -24,6 +24,8 @@ LARGEST_CHARACTERS = 50_000_000
 # A text without its end is one up to the end of all, so that nothing is gone through twice.
 _STRING_OR_BRACKET = re.compile(r'"(?:[^"\\]++|\\.)*+"?|[\[\]{}]', re.DOTALL)
 
+_SEPARATOR = re.compile(r"sep=(?P<mark>[,;\t])\r?\n", re.IGNORECASE)
+
 
 def read_json(text: str, file: str) -> Any:
     """The value of a JSON text. Raises `UnreadableFile` that says what is wrong and where."""
@@ -61,26 +63,31 @@ def _refuse_constant(word: str) -> float:
 
 @dataclass(frozen=True, slots=True)
 class Record:
-    """The fields of one record; `line` is the one it begins on, from 1."""
+    """The fields of one record; `line` is the one it begins on, from 1.
+
+    `row` is the record's number as a spreadsheet counts them, empty ones too.
+    """
 
     line: int
     fields: Sequence[str]
+    row: int = 0
 
 
 def read_records(text: str) -> tuple[list[Record], Problem | None]:
     """The records that are not empty, and where the text breaks off if it does.
 
-    Fields are parted by commas, semicolons or tabs, whichever the first line has most of.
+    Fields are parted by commas, semicolons or tabs, whichever the first line has most of,
+    unless that line says which: *sep=;*, as some spreadsheets write it.
     """
-    plain = text.removeprefix("\ufeff")
-    reader = csv.reader(io.StringIO(plain, newline=""), delimiter=_delimiter(plain))
+    plain, said, before = _without_separator(text.removeprefix("\ufeff"))
+    reader = csv.reader(io.StringIO(plain, newline=""), delimiter=said or _delimiter(plain))
     found: list[Record] = []
-    line = 1
+    line = before + 1
     try:
-        for fields in reader:
+        for row, fields in enumerate(reader, 1):
             if any(field.strip() for field in fields):
-                found.append(Record(line, fields))
-            line = reader.line_num + 1
+                found.append(Record(line, fields, row))
+            line = before + reader.line_num + 1
     except csv.Error as error:
         return found, Problem(line, 1, f"this is not CSV: {error}")
     return found, None
@@ -116,11 +123,18 @@ def fields_of_header(text: str) -> tuple[str, ...]:
     >>> fields_of_header("spec;line\\nFog Lamp;60 ml gin")
     ('spec', 'line')
     """
-    first = _first_line(text.removeprefix("\ufeff"))
+    plain, said, _lines = _without_separator(text.removeprefix("\ufeff"))
+    first = _first_line(plain)
     try:
-        return tuple(next(csv.reader([first], delimiter=_delimiter(first)), ()))
+        return tuple(next(csv.reader([first], delimiter=said or _delimiter(first)), ()))
     except csv.Error:
         return ()
+
+
+def _without_separator(text: str) -> tuple[str, str, int]:
+    """A text without the line that says what parts its fields, that mark, and its lines."""
+    said = _SEPARATOR.match(text)
+    return (text[said.end() :], said["mark"], 1) if said else (text, "", 0)
 
 
 def _delimiter(text: str) -> str:

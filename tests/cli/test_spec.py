@@ -103,9 +103,9 @@ class TestRead:
         said = f"{nothing} cannot be used: there is no such file."
         assert barkeep("spec", "read", nothing).refusal == said
         assert "is a directory" in barkeep("spec", "read", tmp_path).refusal
-        latin = tmp_path / "latin.txt"
-        latin.write_bytes("Crème\n".encode("latin-1"))
-        assert "not UTF-8" in barkeep("spec", "read", latin).refusal
+        picture = tmp_path / "picture.txt"
+        picture.write_bytes(b"\x89PNG\r\n\x1a\n\x00\x00")
+        assert "it is no text in UTF-8" in barkeep("spec", "read", picture).refusal
         assert "cannot be used" in barkeep("spec", "read", "nul\0name").refusal
 
 

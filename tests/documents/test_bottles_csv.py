@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from barkeep import resource_files
-from barkeep.documents.bottles_csv import read_bottles_csv
+from barkeep.documents.bottles_csv import is_bottles_csv, read_bottles_csv, rest_csv
 from barkeep.documents.knowledge import read_tree
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bottles.bottle import Label, Tare
@@ -100,7 +100,8 @@ def test_unknown_columns_are_ignored_and_named():
         ("Gin,,gin,,700,-3 ml,,", 6, "below nothing"),
         ("Gin,,gin,,700,,cheap,", 7, "write a number"),
         ('Gin,,gin,,700,,"1,000.00",', 7, "write a number"),
-        ("Gin,,gin,,700,,,31.3.2026", 8, "write a day as 2026-03-31"),
+        ("Gin,,gin,,700,,,end of March", 8, "write a day as 2026-03-31"),
+        ("Gin,,gin,,700,,,3/4/2026", 8, "write 2026-04-03 or 2026-03-04"),
         ("Gin,,gin,,700,,,2026-02-30", 8, "no such day"),
         ("Gin,,gin,41,2,700,,24,50", 9, "more fields than the header's 8"),
     ],
@@ -247,3 +248,131 @@ def test_what_cannot_be_measured_so_has_its_place(row, column, said):
     (problem,) = read(MEASURED + row + "\n").problems
     assert (problem.line, problem.column) == (2, column)
     assert said in problem.message
+
+
+def asked(row, column, header=HEADER):
+    """What is said of one cell of a row, and its likely answer."""
+    (listed,) = read(header + row).listed
+    assert listed.bottle is None
+    (problem,) = (each for each in listed.problems if each.column == column)
+    return problem.message, problem.likely
+
+
+@pytest.mark.parametrize(
+    ("row", "column", "likely"),
+    [
+        ("Gin,,gin,0.41,700,,,", "abv", "41 %"),
+        ("Juice,,lemon juice,0.5,1 l,,,", "abv", "0.5 %"),
+        ("Gin,,gin,43°,700,,,", "abv", "43 %"),
+        ("Rye,,rye whiskey,100,700,,,", "abv", "100 proof"),
+        ("Gin,,gin,,0.7,,,", "size", "700 ml"),
+        ("Gin,,gin,,70,,,", "size", "700 ml"),
+        ("Gin,,gin,,1.75,,,", "size", "1750 ml"),
+        ("Gin,,gin,,,,,", "size", "700 ml"),
+        ("Gin,,gin,,700,60,,", "level", "60 %"),
+        ("Gin,,gin,,700,nearly full,,", "level", "90 %"),
+        ("Gin,,gin,,700,,£24.50,", "price", ""),
+        ('Gin,,gin,,700,,"1,024.50",', "price", "1024.50"),
+        ("Gin,,gin,,700,,,03/04/2026", "opened", "2026-04-03"),
+        ("Gin,,gin,,700,,,14/03/26", "opened", "2026-03-14"),
+        ("Gin,,gin,,700,,,March 2026", "opened", "2026-03-01"),
+        ("Gin,,gin,,700,,,46095", "opened", "2026-03-14"),
+        ("Gin,,gin,,700,half,,no", "opened", "yes"),
+        ("Gin,,bourban,,700,,,", "ingredient", "Bourbon"),
+        ("Gin,,Mossy gin,,700,,,", "ingredient", "Gin"),
+        ("Gin,,gin (cherry bark),,700,,,", "ingredient", "Gin"),
+        ("Gin,,Florble,,700,,,", "ingredient", ""),
+        ("Mossy London dry gin,,,,700,,,", "ingredient", "London dry gin"),
+        (",Ninepin,gin,,700,,,", "product", "Gin"),
+    ],
+)
+def test_what_may_mean_two_things_is_asked_about_with_the_likelier_ready(row, column, likely):
+    assert asked(row, column)[1].casefold() == likely.casefold()
+
+
+def test_words_of_the_maker_or_the_label_may_stand_in_front_of_the_kind():
+    assert one("Mossy,,Mossy gin,,700,,,").draft.ingredient == "gin"
+    assert one("Signal,Seven Sisters,Seven Sisters vodka,40,700,,,").draft.maker == "Seven Sisters"
+
+
+@pytest.mark.parametrize(
+    ("day", "said"),
+    [
+        ("1. März 2026", date(2026, 3, 1)),
+        ("le 1er mars 2026", None),
+        ("1er mars 2026", date(2026, 3, 1)),
+        ("1 de marzo de 2026", date(2026, 3, 1)),
+        ("1 marzo 2026", date(2026, 3, 1)),
+        ("March 1st, 2026", date(2026, 3, 1)),
+        ("2026-03-01 00:00:00", date(2026, 3, 1)),
+        ("2026-03-01T12:30", date(2026, 3, 1)),
+        ("03-03-2026", date(2026, 3, 3)),
+        ("03.14.2026", None),
+        ("tomorrow", None),
+    ],
+)
+def test_days_as_they_are_written(day, said):
+    found = read(f'{HEADER}Gin,,gin,,700,,,"{day}"\n')
+    assert [each.opened for each in found.rows] == ([said] if said else [])
+
+
+def test_all_that_is_wrong_with_a_row_is_said_at_once():
+    (row,) = read(HEADER + "Gin,,Londn dry gin,0.4,0.7,60,$20,03/04/2026\n").listed
+    assert [each.column for each in row.problems] == [
+        *("ingredient", "size", "abv", "price", "opened", "level"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("header", "bottles"),
+    [
+        ("product,ingredient", True),
+        ("Name;Zutat;Größe;Füllstand", True),
+        ("Product name,Kind,ABV (%)", True),
+        ("spec,line,method", False),
+        ("name,amount,unit,ingredient", False),
+        ("Fog Lamp", False),
+        ("60 ml gin, 20 ml lemon juice", False),
+    ],
+)
+def test_a_list_of_bottles_is_told_by_its_header(header, bottles):
+    assert is_bottles_csv(header + "\n") is bottles
+
+
+def test_a_header_with_a_unit_that_is_none_is_left_aside():
+    found = read("product,ingredient,size,price (a litre),level %\nGin,gin,700,20,60\n")
+    assert found.ignored == ("price (a litre)",)
+    assert found.rows[0].draft.price is None
+    assert found.rows[0].level.amount == 420
+
+
+def test_a_column_by_its_own_name_goes_before_another_word_for_it():
+    found = read("type,product,ingredient,size\nspirit,Gin,London dry gin,700\n")
+    assert found.ignored == ("type",)
+    assert found.rows[0].draft.ingredient == "london-dry-gin"
+
+
+def test_rows_count_as_in_a_spreadsheet():
+    text = HEADER + '"Gin\nof two lines",,gin,,700,,,\n\nGin,,moss,,700,,,\n'
+    assert [(each.row, each.line) for each in read(text).listed] == [(2, 2), (4, 5)]
+
+
+def test_rows_left_over_are_left_over_for_the_same_reasons_when_they_are_read_again():
+    text = (
+        'product,ingredient,size,price,price,"shelf, bay"\n'
+        "Gin,gin,700,20,25,top\nFog,Londn dry gin,0.7,20,20,low\nRye,rye whiskey,700,20,20,x,50\n"
+    )
+    found = read(text)
+    assert found.aside == ("price", "shelf, bay")
+    again = read(rest_csv(found.listed, found.aside))
+    first, second = (
+        [[(problem.column, problem.likely) for problem in row.problems] for row in each.listed]
+        for each in (found, again)
+    )
+    assert (
+        first
+        == second
+        == [[("price", "20")], [("ingredient", "London dry gin"), ("size", "700 ml")], [("", "")]]
+    )
+    assert [each.beyond for each in again.listed] == [(), (), ("50",)]
+    assert again.ignored == ("shelf, bay", "problem")

@@ -1,153 +1,462 @@
-"""Bring bottles in from CSV files: everything is shown before anything is written."""
+"""Bring bottles in from a list: each row is shown, and repaired where it stands, before any."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from typing import Any
+from collections import Counter
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import replace
+from functools import partial
 
-from PySide6.QtWidgets import QDialog, QTableView, QWidget
+from PySide6.QtCore import QModelIndex, Qt
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QDialog,
+    QFileDialog,
+    QHBoxLayout,
+    QHeaderView,
+    QMessageBox,
+    QProgressBar,
+    QSplitter,
+    QTableView,
+    QWidget,
+)
 
+from barkeep.application.bottle_imports import (
+    NO_BOTTLE,
+    BottlePreview,
+    ImportedBottles,
+    has_ready_answers,
+    look_at_bottles,
+    sorted_out,
+    terms_of,
+    with_ready_answers,
+)
 from barkeep.application.done import Done
-from barkeep.application.imports import ImportedBottles
-from barkeep.desktop.look.metrics import PAD, TypeSize
-from barkeep.desktop.screens.list_stack import prepare_view
+from barkeep.application.imports import NamedText, Progress
+from barkeep.desktop.importing.bottle_details import BottleDetails
+from barkeep.desktop.importing.bottle_rows import (
+    COLUMNS,
+    GROUP_WORDS,
+    BottleRow,
+    rows_of,
+)
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
+from barkeep.desktop.screens.background import Background, LongQuestion
+from barkeep.desktop.screens.list_stack import prepare_view, set_widths
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
-from barkeep.desktop.screens.row_table import Column, RowTable
+from barkeep.desktop.screens.row_table import RowFilter, RowTable
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import SPRING, Card, column_of, row_of, wide
-from barkeep.desktop.widgets.notices import Banner
-from barkeep.documents.bottles_csv import BottlesFile, ListedBottle, read_bottles_csv
-from barkeep.domain.amounts.measures import show_quantity
-from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.errors import Problem, UnusableFile, UserError, spoken_list
+from barkeep.desktop.widgets.notices import Banner, question_before_losing
+from barkeep.documents.bottles_csv import BottlesFile, ListedBottle, ListedRow, repaired, rest_csv
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.phrases import capitalised
+from barkeep.errors import UserError, spoken_list
 
-Write = Callable[[Sequence[ListedBottle], str], Done[ImportedBottles]]
+Write = Callable[[Sequence[ListedBottle], Progress], Done[ImportedBottles]]
+"""Brings bottles into the bar; called on another thread than the bar's own."""
+Save = Callable[[str, str], object]
+"""Writes a text to a file that the user named."""
+Teach = Callable[[QWidget, str, Callable[[Snapshot], object]], object]
+"""Asks over a widget what unknown words are; the last is called with what is known then."""
 
-_PROBLEMS: tuple[Column[Problem], ...] = (
-    Column("Line", lambda problem: str(problem.line), right=True),
-    Column("Field", lambda problem: str(problem.column), right=True),
-    Column("What is wrong", lambda problem: problem.message),
+CHIPS = (
+    ("all", "All", "Every row of the file"),
+    *((key, words, f"Only those: {words.casefold()}") for key, words in GROUP_WORDS.items()),
 )
+LIST = "Lists of bottles (*.csv)"
+LOSING = "Import bottles"
+BOTTLE, INGREDIENT = 1, 2
+"""The columns that share the room the others leave."""
+INGREDIENT_WIDTH = 116
 
 
 class ImportDialog(RefusedInBanner, QDialog):
-    """One file's bottles, or all that is wrong with it; of such a file nothing comes in.
+    """Reads, shows, has rows repaired, writes. `imported` is what came in, once it has.
 
-    `imported` is what came in, once it has.
+    Nothing that was typed is lost unasked: rows that are left can be written
+    to a file. `left_out` are those that came in neither way.
     """
 
     def __init__(
         self,
         *,
-        file: str,
-        found: BottlesFile,
-        tree: FamilyTree,
+        named: NamedText,
+        snapshot: Snapshot,
+        background: Background,
         write: Write,
+        save: Save,
+        teach: Teach | None = None,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle("Import bottles")
-        self.resize(720, 480)
+        self.resize(960, 600)
         self.imported: ImportedBottles | None = None
-        self._file, self._found, self._write = file, found, write
-        count = len(found.rows)
-        self.banner = Banner(closable=False)
+        self.left_out = 0
+        self._named, self._snapshot = named, snapshot
+        self._write, self._save, self._teach = write, save, teach
+        self._found: BottlePreview | None = None
+        self._rows: dict[int, ListedRow] = {}
+        self._again: set[int] = set()
+        self._typed: dict[int, dict[str, str]] = {}
+        self._unsaved = self._saved_as_it_stands = False
+        self.table: RowTable[BottleRow] = RowTable(COLUMNS, self)
+        self.shown = RowFilter(self.table, self)
         self.view = QTableView()
+        self.details = BottleDetails(snapshot.knowledge.tree, teachable=teach is not None)
+        self.banner = Banner(closable=False)
+        self.progress = QProgressBar()
+        self.progress.setAccessibleName("How much is done")
+        self.chips = FilterChips("Show", CHIPS, "all")
+        self.take_button = button("", self.take_ready_answers)
+        self.save_button = button("Save the &rest…", self.save_rest)
         self.close_button = button("Cancel", self.reject)
-        words = f"&Import {count} bottle{'s' * (count != 1)}"
-        self.import_button = primary_button(words, self._import)
+        self.import_button = primary_button("&Import", self.import_rows)
+        self.asking = LongQuestion(background, self)
         self._lay_out()
-        if found.problems:
-            self._show_problems(found.problems)
+        self._connect()
+        self._read()
+
+    # What the user does
+
+    def use_row(self) -> None:
+        """Read the row that is shown as its fields say; then go to the next one to repair."""
+        row = self._current()
+        if row is not None and row.group == "repair":
+            number = row.listed.row
+            new = repaired(self._rows[number], self.details.form.cells, terms_of(self._snapshot))
+            self._take([new])
+            self._go_on_from(number)
+
+    def take_ready_answers(self) -> None:
+        """Take the likely answer of every row in which each problem has one."""
+        self._show_working(True, "Reading…")
+        question = partial(with_ready_answers, self._ready(), terms_of(self._snapshot))
+        self.asking.ask(question, self._on_taken, self.show_refusal)
+
+    def decide(self, again: bool) -> None:
+        """Say of the row that is shown whether it comes in beside what it looks like."""
+        row = self._current()
+        if row is not None and row.group == "same":
+            (self._again.add if again else self._again.discard)(row.listed.row)
+            self.table.replace_row(self.table.rows.index(row), replace(row, again=again))
+            self._count()
+
+    def save_rest(self) -> bool:
+        """Write the rows that are to be repaired to a file, as they stand now; whether it was."""
+        return self._save_rows(self._to_repair())
+
+    def import_rows(self) -> None:
+        """Bring in what is to come in, all in one step; rows that are left are asked about."""
+        count = len(self._to_repair())
+        if not count or self._saved_as_it_stands:
+            self._import()
+            return
+        rows, need, them = ("row", "needs", "it") if count == 1 else ("rows", "need", "them")
+        question = question_before_losing(
+            self,
+            title=LOSING,
+            text=f"{count:,} {rows} still {need} a repair and would not come in. Write {them} to "
+            f"a file for later, or discard {them} and import the others?",
+            keep="&Go on repairing",
+            later="&Write to a file…",
+        )
+        self._ask(question, self._import, self.save_rest)
+
+    def reject(self) -> None:
+        """Stop what is under way, or close; what was typed or repaired is not lost unasked."""
+        if self.asking.is_running and self._found is not None:
+            self.asking.stop()
+        elif not self._unsaved:
+            self._close()
         else:
-            self._show_bottles(tree)
+            question = question_before_losing(
+                self,
+                title=LOSING,
+                text="Rows were repaired, and nothing has come in yet. Write all rows to a file "
+                "as they stand now, or discard the repairs?",
+                keep="&Go on",
+                later="&Write to a file…",
+            )
+            self._ask(question, self._close, lambda: self._save_rows(list(self._rows.values())))
+
+    def read_again(self, snapshot: Snapshot) -> None:
+        """Read the rows that are to be repaired again with what the bar knows now."""
+        self._snapshot = snapshot
+        self.details.form.offer_names(snapshot.knowledge.tree)
+        terms, current = terms_of(snapshot), self._current()
+        self._take([repaired(each, each.cells, terms) for each in self._to_repair()])
+        self._go_on_from(current.listed.row if current is not None else 0)
 
     def show_refusal(self, error: UserError) -> None:
-        """Say why nothing came in; problems of rows take the place of the rows."""
-        if isinstance(error, UnusableFile):
-            self._show_problems(error.problems)
-        else:
-            super().show_refusal(error)
+        """Say why nothing came in."""
+        super().show_refusal(error)
+        self._show_working(False)
+
+    # Reading and writing
+
+    def _read(self) -> None:
+        self._show_working(True, "Reading…")
+        question = partial(look_at_bottles, self._snapshot, self._named.text)
+        self.asking.ask(question, self._on_read, self.show_refusal)
+
+    def _on_read(self, found: BottlePreview) -> None:
+        self._found = found
+        self._rows = {each.row: each for each in found.file.listed}
+        self._show_working(False)
+        self._show_found()
+        self._say_how_it_was_read(found.file)
+        self.view.selectRow(0)
+        self.view.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _say_how_it_was_read(self, file: BottlesFile) -> None:
+        if not file.listed:
+            said = "; ".join(str(each) for each in file.faults) or NO_BOTTLE.message
+            self.banner.say(f"There is nothing to import: {said}.", "error")
+            return
+        said_first = [self._named.read_as] if self._named.read_as else []
+        columns = spoken_list([f"“{each}”" for each in file.ignored], "and")
+        ignored = [f"Nothing is read from {columns}."] if columns else []
+        faults = [f"{capitalised(each.message)}." for each in file.faults]
+        if said_first or ignored or faults:
+            self.banner.say(" ".join((*said_first, *faults, *ignored)), "info")
 
     def _import(self) -> None:
-        run_operation(self, lambda: self._write(self._found.rows, self._file), self._done)
+        self.banner.clear()
+        coming = sorted((row.listed for row in self.table.rows if row.comes_in), key=_number)
+        bottles = [each.bottle for each in coming if each.bottle is not None]
+        self.left_out = len(self._to_repair())
+        self._show_working(True, "Importing…")
+        self.asking.ask(partial(self._write, bottles), self._on_written, self.show_refusal)
 
-    def _done(self, done: Done[ImportedBottles]) -> None:
+    def _on_written(self, done: Done[ImportedBottles]) -> None:
         self.imported = done.value
         self.accept()
 
-    def _show_bottles(self, tree: FamilyTree) -> None:
-        self._show(_bottle_columns(tree), self._found.rows, f"Bottles in {self._file}")
-        self.import_button.setVisible(bool(self._found.rows))
-        if not self._found.rows:
-            self.banner.say("There is no bottle in this file.", "info")
-        elif self._found.ignored:
-            columns = spoken_list([f"“{each}”" for each in self._found.ignored], "and")
-            self.banner.say(f"Nothing is read from {columns}.", "info")
+    def _on_moved(self, done: int, total: int) -> None:
+        self.progress.setRange(0, total)
+        self.progress.setValue(done)
 
-    def _show_problems(self, problems: Sequence[Problem]) -> None:
-        self._show(_PROBLEMS, problems, f"Problems of {self._file}")
-        places = "one place" if len(problems) == 1 else f"{len(problems)} places"
-        words = f"Nothing was imported: the file cannot be used in {places}."
-        self.banner.say(words, "error")
-        self.import_button.hide()
-        self.close_button.setText("C&lose")
+    def _on_taken(self, rows: Sequence[ListedRow]) -> None:
+        self._show_working(False)
+        self._take(rows)
+        self._go_on_from(0)
 
-    def _show(self, columns: Sequence[Column[Any]], rows: Sequence[Any], name: str) -> None:
-        table: RowTable[Any] = RowTable(columns, self)
-        table.show_rows(rows)
-        self.view.setModel(table)
-        prepare_view(self.view, name)
-        self.view.setSortingEnabled(False)
-        self.view.setWordWrap(True)
-        self.view.resizeColumnsToContents()
-        self.view.resizeRowsToContents()
+    def _close(self) -> None:
+        self.asking.abandon()
+        super().reject()
+
+    def _ask(
+        self, question: QMessageBox, discard: Callable[[], object], write: Callable[[], bool]
+    ) -> None:
+        """Open a question; once it has written to a file it does what discarding does."""
+
+        def answered(chosen: QAbstractButton) -> None:
+            role = question.buttonRole(chosen)
+            wanted = role == QMessageBox.ButtonRole.AcceptRole
+            if role == QMessageBox.ButtonRole.DestructiveRole or (wanted and write()):
+                discard()
+
+        question.buttonClicked.connect(answered)
+        question.open()
+
+    def _save_rows(self, rows: Sequence[ListedRow]) -> bool:
+        name, _kind = QFileDialog.getSaveFileName(self, "Save the rest", "rest.csv", LIST)
+        if not name or self._found is None:
+            return False
+        as_typed = [replace(row, cells=self._typed.get(row.row, row.cells)) for row in rows]
+        text = rest_csv(as_typed, self._found.file.aside)
+        if not run_operation(self, lambda: self._save(name, text)):
+            return False
+        self._saved_as_it_stands = True
+        was = "row was" if len(rows) == 1 else "rows were"
+        self.banner.say(f"{len(rows):,} {was} written to {name}.", "done")
+        return True
+
+    # Rows
+
+    def _take(self, rows: Iterable[ListedRow]) -> None:
+        """Put rows that were read again in the place of the old ones."""
+        assert self._found is not None
+        for each in rows:
+            self._rows[each.row] = each
+            self._typed.pop(each.row, None)
+        self._changed()
+        self._found = sorted_out(self._found.file, self._rows.values(), self._snapshot)
+        self._show_found()
+
+    def _changed(self) -> None:
+        self._unsaved, self._saved_as_it_stands = True, False
+
+    def _to_repair(self) -> tuple[ListedRow, ...]:
+        return () if self._found is None else self._found.repair
+
+    def _ready(self) -> tuple[ListedRow, ...]:
+        """Rows with an answer to everything that was asked, in which nothing was typed."""
+        typed = self._typed.keys()
+        return tuple(
+            each for each in self._to_repair() if each.row not in typed and has_ready_answers(each)
+        )
+
+    def _current(self) -> BottleRow | None:
+        index = self.view.currentIndex()
+        row: BottleRow | None = self.shown.row(index) if index.isValid() else None
+        return row
+
+    def _go_on_from(self, number: int) -> None:
+        """Show this row where it is still to be repaired, else the next one, else be done."""
+        numbers = [each.row for each in self._to_repair()]
+        if not numbers:
+            self.banner.say("Every row can come in.", "done")
+            self.view.selectRow(0)
+            self.import_button.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        after = next((each for each in numbers if each >= number), numbers[0])
+        if self.chips.choice not in ("all", "repair"):
+            self.chips.choose("repair")
+        place = next(at for at, row in enumerate(self.table.rows) if row.listed.row == after)
+        self.view.selectRow(self.shown.mapFromSource(self.table.index(place, 0)).row())
+        self.details.focus_first()
+
+    # What is shown
+
+    def _show_found(self) -> None:
+        assert self._found is not None
+        self.table.show_rows(rows_of(self._found, self._again, self._snapshot.knowledge.tree))
+        self._count()
+
+    def _show_group(self, group: str) -> None:
+        self.shown.keep(lambda row: group in ("all", row.group))
         self.view.selectRow(0)
 
+    def _on_current(self, current: QModelIndex) -> None:
+        row = self.shown.row(current) if current.isValid() else None
+        typed = None if row is None else self._typed.get(row.listed.row)
+        self.details.show_row(row, typed)
+
+    def _on_typed(self) -> None:
+        row = self._current()
+        if row is not None and row.group == "repair":
+            self._typed[row.listed.row] = self.details.form.cells
+            self._changed()
+            self._count()
+
+    def _on_new_wanted(self) -> None:
+        row = self._current()
+        if self._teach is not None and row is not None:
+            self._teach(self, row.listed.cells.get("ingredient", ""), self.read_again)
+
+    def _count(self) -> None:
+        groups = Counter(row.group for row in self.table.rows)
+        for key, words, _about in CHIPS:
+            count = len(self.table.rows) if key == "all" else groups[key]  # type: ignore[index]
+            self.chips.chip(key).setText(f"{words} {count:,}")
+        coming = sum(row.comes_in for row in self.table.rows)
+        self.import_button.setText(f"&Import {coming:,} bottle{'s' * (coming != 1)}")
+        self.import_button.setEnabled(bool(coming))
+        self.save_button.setVisible(bool(self._to_repair()))
+        ready = len(self._ready())
+        self.take_button.setVisible(bool(ready))
+        self.take_button.setText(f"Take read&y answers ({ready:,})")
+
+    def _show_working(self, working: bool, words: str = "") -> None:
+        self.progress.setVisible(working)
+        self.progress.setRange(0, 0)
+        self.progress.setFormat(f"{words} %p %")
+        self._body.setEnabled(not working)
+        self.close_button.setText("&Stop" if working else "Cancel")
+        self._count()
+        self.save_button.setEnabled(not working)
+        if working:
+            self.import_button.setEnabled(False)
+            self.close_button.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _connect(self) -> None:
+        self.asking.moved.connect(self._on_moved)
+        self.chips.chosen.connect(self._show_group)
+        self.view.selectionModel().currentRowChanged.connect(self._on_current)
+        self.view.activated.connect(lambda _index: self.details.focus_first())
+        self.details.form.used.connect(self.use_row)
+        self.details.form.typed.connect(self._on_typed)
+        self.details.form.new_wanted.connect(self._on_new_wanted)
+        self.details.decided.connect(self.decide)
+
     def _lay_out(self) -> None:
+        self.view.setModel(self.shown)
+        prepare_view(self.view, "Bottles of the file")
+        header = self.view.horizontalHeader()
+        header.setStretchLastSection(False)
+        header.setResizeContentsPrecision(0)  # by the rows in sight: all of them take long
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(BOTTLE, QHeaderView.ResizeMode.Stretch)
+        header.setSectionResizeMode(INGREDIENT, QHeaderView.ResizeMode.Interactive)
+        set_widths(self.view, {INGREDIENT: INGREDIENT_WIDTH})
+        header.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
+        splitter = QSplitter(Qt.Orientation.Horizontal)
+        splitter.setChildrenCollapsible(False)
+        splitter.setHandleWidth(UNIT + HALF)
+        splitter.addWidget(Card(self.view))
+        splitter.addWidget(Card(self.details))
+        splitter.setSizes([580, 340])
+        self._body = QWidget()
+        column_of(row_of(self.chips, SPRING, self.take_button), wide(splitter), on=self._body)
         column_of(
-            text_label(self._file, TypeSize.SUBTITLE, wrap=True),
+            text_label(self._named.file, TypeSize.SUBTITLE, wrap=True),
+            wide(self._body),
             self.banner,
-            wide(Card(self.view)),
-            row_of(SPRING, self.close_button, self.import_button),
+            self._buttons(),
             on=self,
             margins=PAD,
         )
 
-
-def _bottle_columns(tree: FamilyTree) -> tuple[Column[ListedBottle], ...]:
-    return (
-        Column("Product", lambda row: row.draft.name),
-        Column("Maker", lambda row: row.draft.maker),
-        Column("Ingredient", lambda row: tree[row.draft.ingredient].name),
-        Column("Size", lambda row: show_quantity(row.draft.size, row.draft.unit), right=True),
-        Column("Level", _level, right=True),
-        Column("Opened", lambda row: "" if row.opened is None else f"{row.opened:%Y-%m-%d}"),
-    )
+    def _buttons(self) -> QHBoxLayout:
+        row = row_of(self.save_button, wide(self.progress), SPRING)
+        for each in (self.close_button, self.import_button):
+            row.addWidget(each)
+        for each in (self.take_button, self.save_button, self.close_button, self.import_button):
+            each.setAutoDefault(False)
+        return row
 
 
-def _level(row: ListedBottle) -> str:
-    if row.level is None:
-        return "full"
-    return show_quantity(row.level.amount, row.draft.unit)
+def _number(row: ListedRow) -> int:
+    return row.row
 
 
-def preview_bottles(context: ScreenContext, file: str, text: str, parent: QWidget) -> None:
-    """Show a list of bottles before they come in."""
+def preview_bottles(
+    context: ScreenContext, named: NamedText, parent: QWidget, teach: Teach | None = None
+) -> None:
+    """Show a list of bottles before they come in; `teach` asks what an unknown name is."""
     bar = context.bar
-    tree = bar.snapshot.knowledge.tree
-    found = read_bottles_csv(text, tree, bar.snapshot.settings.units)
+    beside = bar.beside
+
+    def write(bottles: Sequence[ListedBottle], progress: Progress) -> Done[ImportedBottles]:
+        with beside() as own:  # a bar belongs to one thread
+            return own.imports.bottles(bottles, named.file, progress)
+
     dialog = ImportDialog(
-        file=file, found=found, tree=tree, write=bar.imports.bottles, parent=parent
+        named=named,
+        snapshot=bar.snapshot,
+        background=context.background,
+        write=write,
+        save=bar.write_file,
+        teach=teach,
+        parent=parent,
     )
-
-    def say() -> None:
-        if dialog.imported is not None:
-            count = dialog.imported.bottles
-            words = f"{count} bottle{'s' * (count != 1)} came in"
-            context.toast.say(words, "Undo", context.undo)
-
-    dialog.accepted.connect(say)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.accepted.connect(lambda: _after(context, dialog))
     dialog.open()
+
+
+def _after(context: ScreenContext, dialog: ImportDialog) -> None:
+    context.bar.refresh()
+    if dialog.imported is None:
+        return
+    count, left = dialog.imported.bottles, dialog.left_out
+    words = f"{count:,} bottle{'s' * (count != 1)} came in"
+    if left:
+        words += f"; {left:,} {'row was' if left == 1 else 'rows were'} left out"
+    context.toast.say(words, "Undo", context.undo)

@@ -12,12 +12,10 @@ from barkeep.desktop.importing.bottles import preview_bottles
 from barkeep.desktop.importing.specs import preview_specs
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import ScreenContext
+from barkeep.documents.bytes_read import decoded
 from barkeep.documents.foreign_text import LARGEST_CHARACTERS
 from barkeep.documents.specs.files import holds_specs
 from barkeep.errors import UnreadableFile
-
-LARGEST_LIST = 4 * 1024 * 1024
-"""Characters of a list of bottles; nobody has that many."""
 
 
 def import_files(context: ScreenContext, files: Sequence[Path], parent: QWidget) -> None:
@@ -37,12 +35,8 @@ def import_texts(context: ScreenContext, texts: Sequence[NamedText], parent: QWi
     """As `import_files`, for what has been read."""
     specs = [each for each in texts if holds_specs(each.text, each.file)]
     for each in texts:
-        if each in specs:
-            continue
-        if len(each.text) > LARGEST_LIST:
-            context.refuse(UnreadableFile(each.file, "it is too large for a list of bottles"))
-        else:
-            preview_bottles(context, each.file, each.text, parent)
+        if each not in specs:
+            preview_bottles(context, each, parent)
     if specs:
         preview_specs(context, specs, parent)
 
@@ -52,8 +46,7 @@ def read_file(path: Path) -> NamedText:
     try:
         if path.stat().st_size > LARGEST_CHARACTERS:
             raise UnreadableFile(path.name, "it is too large")
-        return NamedText(path.name, path.read_bytes().decode("utf-8-sig"))
-    except UnicodeDecodeError:
-        raise UnreadableFile(path.name, "it is not UTF-8 text") from None
+        found = decoded(path.read_bytes(), path.name)
+        return NamedText(path.name, found.text, found.read_as)
     except OSError as error:
         raise UnreadableFile(path.name, (error.strerror or "it cannot be read").lower()) from None

@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from barkeep.documents.bottles_csv import is_bottles_csv
 from barkeep.documents.foreign_text import fields_of_header
 from barkeep.documents.specs.csv import parts_in_csv, specs_csv
 from barkeep.documents.specs.jsonld import is_web_page, recipe_text, recipes_in
@@ -67,8 +68,7 @@ def holds_specs(text: str, file: str = "") -> bool:
     """Whether a text is one of specs, and not a list of bottles."""
     kind = kind_of(text, file)
     if kind == "text":
-        header = {folded(each) for each in fields_of_header(text)}
-        return len(header & {"product", "ingredient", "size"}) < 2
+        return not is_bottles_csv(text)
     return kind != "csv" or is_specs_csv(text)
 
 

@@ -286,11 +286,13 @@ def test_a_dropped_list_is_shown_first_and_then_imported(open_window, tmp_path, 
     before = len(window.bar.snapshot.bottles)
     dropped(window, [file])
     dialog = window.findChild(ImportDialog)
+    settle(window, qtbot)
     assert dialog.isVisible()
     assert len(window.bar.snapshot.bottles) == before
     assert cut_off(dialog) == []
     assert focusable_without_name(dialog) == []
     dialog.import_button.click()
+    settle(window, qtbot)
     assert len(window.bar.snapshot.bottles) == before + 1
     assert window.toast.text == "1 bottle came in"
     window.undo()
@@ -320,6 +322,7 @@ def test_the_first_runs_import_brings_a_list_in(
     qtbot.keyClick(offered, Qt.Key.Key_Space)
     assert asked == ["Import bottles"]
     dialog = window.findChild(ImportDialog)
+    settle(window, qtbot)
     assert dialog.isVisible()
     dialog.import_button.click()
     settle(window, qtbot)
@@ -327,17 +330,21 @@ def test_the_first_runs_import_brings_a_list_in(
     assert page.list_stack.currentWidget() is page.view
 
 
-def test_a_list_with_a_mistake_is_explained_and_nothing_comes_in(open_window, tmp_path):
+def test_a_list_with_a_mistake_is_explained_and_nothing_comes_in(open_window, tmp_path, qtbot):
     window = open_window(WindowHooks(import_files=import_files))
     file = tmp_path / "shelf.csv"
     file.write_text(BAD, encoding="utf-8")
+    before = window.bar.snapshot.bottles
     dropped(window, [file])
     dialog = window.findChild(ImportDialog)
-    assert "cannot be used in one place" in dialog.banner.text
-    assert dialog.import_button.isHidden()
+    settle(window, qtbot)
     model = dialog.view.model()
-    assert [model.index(0, place).data() for place in (0, 1)] == ["2", "5"]
+    assert [model.index(0, place).data() for place in (0, 4)] == ["2", "To repair"]
+    said = dialog.details.form.fields["level"].problem
+    assert said.isVisible() and "a share of the bottle is 0 to 1" in said.text()
+    assert not dialog.import_button.isEnabled()
     dialog.reject()
+    assert window.bar.snapshot.bottles == before
 
 
 def test_a_file_that_is_no_text_is_refused_by_name(open_window, tmp_path):
@@ -345,7 +352,8 @@ def test_a_file_that_is_no_text_is_refused_by_name(open_window, tmp_path):
     file = tmp_path / "photo.csv"
     file.write_bytes(b"\xff\xfe\x00\x81")
     dropped(window, [file])
-    assert window.current.banner.text == "photo.csv cannot be used: it is not UTF-8 text."
+    said = "photo.csv cannot be used: it is no text in UTF-8, UTF-16 or Windows-1252."
+    assert window.current.banner.text == said
 
 
 def test_without_a_hook_nothing_can_be_dropped(window, tmp_path):

@@ -1,0 +1,289 @@
+"""Bottles out of a list: looked at beside what the bar has, then taken in, all or none."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date, datetime, time
+
+from barkeep.application.shelving import (
+    checked_draft,
+    count_one,
+    product_there,
+    put_last,
+)
+from barkeep.documents.bottles_csv import (
+    BottlesFile,
+    CellProblem,
+    ListedBottle,
+    ListedRow,
+    Terms,
+    read_bottles_csv,
+    repaired,
+)
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle, Label, Product, new_bottle
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
+from barkeep.errors import InvalidField, Problem, Stopped, TwoIngredients, UserError
+from barkeep.store import bottles as bottle_rows
+from barkeep.store.unit_of_work import UnitOfWork
+
+NO_BOTTLE = Problem(1, 1, "there is no bottle in it")
+STILL_TO_COME = "that day is still to come"
+EVERY = 25
+"""Bottles between two calls of a progress."""
+
+
+@dataclass(frozen=True, slots=True)
+class SameBottle:
+    """A row that looks the same as a bottle that is there already."""
+
+    row: ListedRow
+    bottle: Bottle
+
+
+@dataclass(frozen=True, slots=True)
+class BottlePreview:
+    """What a list would bring: each of its rows is in one of the three, in the file's order."""
+
+    file: BottlesFile
+    new: tuple[ListedRow, ...]
+    same: tuple[SameBottle, ...]
+    repair: tuple[ListedRow, ...]
+
+    @property
+    def problems(self) -> tuple[Problem, ...]:
+        """Every problem with its place, those of the header first."""
+        return replace(self.file, listed=self.repair).problems
+
+    def without_same(self) -> BottlePreview:
+        """The same with every row that looks like a bottle of the bar a new one."""
+        new = (*self.new, *(each.row for each in self.same))
+        return replace(self, new=tuple(sorted(new, key=lambda each: each.row)), same=())
+
+
+def terms_of(snapshot: Snapshot) -> Terms:
+    """What this bar means by what stands in a list."""
+    settings = snapshot.settings
+    return Terms(snapshot.knowledge.tree, settings.units, settings.currency, snapshot.on)
+
+
+def look_at_bottles(
+    snapshot: Snapshot, text: str, progress: Callable[[int, int], bool] | None = None
+) -> BottlePreview:
+    """What a CSV text would bring to the bar. Writes nothing, and needs no store.
+
+    Raises `Stopped` where `progress` says not to go on.
+    """
+    terms = terms_of(snapshot)
+    found = read_bottles_csv(
+        text,
+        terms.tree,
+        terms.units,
+        currency=terms.currency,
+        today=terms.today,
+        reached=_stopping(progress, "Reading"),
+    )
+    return sorted_out(found, found.listed, snapshot)
+
+
+def sorted_out(file: BottlesFile, rows: Iterable[ListedRow], snapshot: Snapshot) -> BottlePreview:
+    """Rows of a file, each looked up in the bar and beside the rows before it."""
+    sorting = _Sorting(snapshot)
+    for row in rows:
+        sorting.take(row)
+    return BottlePreview(file, tuple(sorting.new), tuple(sorting.same), tuple(sorting.repair))
+
+
+def has_ready_answers(row: ListedRow) -> bool:
+    """Whether each problem of a row has a likely answer."""
+    return bool(row.problems) and all(each.column and each.likely for each in row.problems)
+
+
+def with_ready_answers(
+    rows: Sequence[ListedRow], terms: Terms, progress: Callable[[int, int], bool] | None = None
+) -> tuple[ListedRow, ...]:
+    """Rows read again with the likely answer in place of each cell that was asked about.
+
+    Raises `Stopped` where `progress` says not to go on.
+    """
+    reached = _stopping(progress, "Reading")
+    found: list[ListedRow] = []
+    for number, row in enumerate(rows):
+        if number % EVERY == 0:
+            reached(number, len(rows))
+        answers = {each.column: each.likely for each in row.problems}
+        found.append(repaired(row, {**row.cells, **answers}, terms))
+    return tuple(found)
+
+
+def _stopping(
+    progress: Callable[[int, int], bool] | None, what: str
+) -> Callable[[int, int], object]:
+    def reached(done: int, of: int) -> None:
+        if progress is not None and not progress(done, of):
+            raise Stopped(what)
+
+    return reached
+
+
+_Named = tuple[str, float, str]
+"""By what a product is known: its title, folded, its size and its unit."""
+
+
+def _named(label: Label) -> _Named:
+    return folded(label.title), label.size, label.unit
+
+
+@dataclass
+class _Sorting:
+    """The rows of a list while each is looked up."""
+
+    snapshot: Snapshot
+    known: Mapping[_Named, Product] = field(init=False)
+    there: dict[tuple[_Named, bool], list[Bottle]] = field(default_factory=dict)
+    first: dict[_Named, ListedBottle] = field(default_factory=dict)
+    new: list[ListedRow] = field(default_factory=list)
+    same: list[SameBottle] = field(default_factory=list)
+    repair: list[ListedRow] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        self.known = {_named(each): each for each in self.snapshot.products}
+        for bottle in self.snapshot.bottles:
+            self.there.setdefault((_named(bottle.product), bottle.level.amount > 0), []).append(
+                bottle
+            )
+
+    def take(self, row: ListedRow) -> None:
+        """Put one row where it belongs."""
+        listed = row.bottle
+        if listed is None:
+            self.repair.append(row)
+            return
+        named = _named(listed.draft)
+        problem = self._another_kind(named, listed)
+        if problem is not None:
+            self.repair.append(replace(row, bottle=None, problems=(problem,)))
+            return
+        self.first.setdefault(named, listed)
+        row = replace(row, remarks=(*row.remarks, *self._as_it_is(named, listed)))
+        alike = self.there.get((named, listed.level is None or listed.level.amount > 0))
+        if alike:
+            self.same.append(SameBottle(row, alike.pop(0)))
+        else:
+            self.new.append(row)
+
+    def _another_kind(self, named: _Named, listed: ListedBottle) -> CellProblem | None:
+        """A product that is something else in the bar, or on an earlier row."""
+        tree = self.snapshot.knowledge.tree
+        said: UserError | None = None
+        there: Label | None = self.known.get(named)
+        if there is not None:
+            said = _other_in_the_bar(listed.draft, there, tree)
+        elif named in self.first:
+            there = self.first[named].draft
+            said = _two_kinds(listed.draft, there, self.first[named].line, tree)
+        if there is None or there.ingredient == listed.draft.ingredient:
+            return None
+        return CellProblem("ingredient", str(said), tree.name(there.ingredient))
+
+    def _as_it_is(self, named: _Named, listed: ListedBottle) -> Iterator[str]:
+        """What a row says of a product otherwise than the bar, or than an earlier row."""
+        known, first = self.known.get(named), self.first[named]
+        there: Label = known or first.draft
+        where = "the bar" if known else f"line {first.line}"
+        for name, mine, theirs in (
+            ("strength", there.abv_percent, listed.draft.abv_percent),
+            ("sugar", there.sugar_g_per_l, listed.draft.sugar_g_per_l),
+            ("price", there.price, listed.draft.price),
+        ):
+            if theirs is not None and theirs != mine:
+                kept = "none" if mine is None else f"{mine:g}"
+                yield f"The product’s {name} stays as in {where}: {kept}, not {theirs:g}."
+
+
+def _two_kinds(here: Label, there: Label, line: int, tree: FamilyTree) -> TwoIngredients:
+    wanted, known = map(tree.in_sentence, (here.ingredient, there.ingredient))
+    return TwoIngredients(wanted, known, line)
+
+
+def _other_in_the_bar(here: Label, there: Label, tree: FamilyTree) -> InvalidField:
+    wanted, known = map(tree.in_sentence, (here.ingredient, there.ingredient))
+    return InvalidField("ingredient", wanted, f"the bar has {there.title} as {known}")
+
+
+# Taking in
+
+
+@dataclass(frozen=True, slots=True)
+class ImportedBottles:
+    """What came in with a list: products that were new, and bottles."""
+
+    products: int
+    bottles: int
+
+
+@dataclass
+class TakingIn:
+    """A list while it is taken in; `made` holds the row each new product came in with."""
+
+    work: UnitOfWork
+    tree: FamilyTree
+    made: dict[int, ListedBottle] = field(default_factory=dict)
+
+    def take(
+        self, rows: Sequence[ListedBottle], progress: Callable[[int, int], bool] | None = None
+    ) -> tuple[Problem, ...]:
+        """Receive, open and count each bottle; the problems of those that cannot be.
+
+        Raises `Stopped` where `progress` says not to go on.
+        """
+        reached = _stopping(progress, "The import")
+        problems: list[Problem] = []
+        for number, row in enumerate(rows):
+            if number % EVERY == 0:
+                reached(number, len(rows))
+            try:
+                self._take_in(row)
+            except UserError as error:
+                problems.append(_located(error, row))
+        return tuple(problems)
+
+    def _take_in(self, row: ListedBottle) -> None:
+        work = self.work
+        product = self._product_for(checked_draft(row.draft, self.tree), row)
+        facts = replace(row.facts, received=work.at.date())
+        bottle_id = put_last(work, product, facts)
+        work.append(bottle_id, "receive", product.size)
+        if row.opened is not None:
+            work.append(bottle_id, "open", at=_opened_at(row.opened, work.at))
+        if row.level is not None:
+            count_one(work, replace(new_bottle(product, facts, 0), id=bottle_id), row.level)
+
+    def _product_for(self, draft: Label, row: ListedBottle) -> Product:
+        """The product, which the bar has, an earlier row brought, or this one brings."""
+        known = bottle_rows.product_named(self.work.connection, draft)
+        if known is None:
+            (product_id,) = self.work.insert("product", [draft])
+            self.made[product_id] = row
+            return product_there(self.work, product_id)
+        if known.ingredient != draft.ingredient:
+            earlier = self.made.get(known.id)
+            if earlier:
+                raise _two_kinds(draft, known, earlier.line, self.tree)
+            raise _other_in_the_bar(draft, known, self.tree)
+        return known
+
+
+def _located(error: UserError, row: ListedBottle) -> Problem:
+    """A problem at the field that the error is about, at the row's first where it names none."""
+    name = error.field if isinstance(error, InvalidField) else None
+    name = "ingredient" if isinstance(error, TwoIngredients) else name
+    return Problem(row.line, row.columns.get(name or "", 1), str(error))
+
+
+def _opened_at(day: date, now: datetime) -> datetime:
+    if day > now.date():
+        raise InvalidField("opened", day, STILL_TO_COME)
+    return min(datetime.combine(day, time(12)), now)
