@@ -417,7 +417,6 @@ cocktail-cherry: cherry; maraschino cherry; brandied cherry; cocktail cherry; am
 olive: olive; green olive
 cocktail-onion: cocktail onion; pearl onion
 citrus-peel: expressed peel
-ginger-slice: quarter-size slices of ginger
 pear-slice: pear slice
 peach-slice: peach slice
 half-passion-fruit: half passion fruit
