@@ -45,7 +45,7 @@ def find_ingredient(tree: FamilyTree, text: str) -> str:
         return text
     key = tree.by_name.get(folded(text))
     if key is None:
-        names = (name for each in tree.ingredients.values() for name in each.all_names)
+        names = (name for each in tree.ingredients.values() for name in each.offered_names)
         raise UnknownName("ingredient", text, nearest_names(text, names))
     return key
 

@@ -147,8 +147,8 @@ def _described(ingredient: Ingredient, bar: Bar) -> str:
 
 def _facts(ingredient: Ingredient, bar: Bar) -> list[str]:
     facts = [_described(ingredient, bar)]
-    if len(ingredient.all_names) > 1:
-        facts.append(f"also called {', '.join(ingredient.all_names[1:])}")
+    if len(ingredient.offered_names) > 1:
+        facts.append(f"also called {', '.join(ingredient.offered_names[1:])}")
     figures = (
         (ingredient.abv_percent, "% vol"),
         (ingredient.sugar_g_per_l, "g/l of sugar"),

@@ -28,6 +28,16 @@ def test_an_ingredient_is_found_by_key_name_or_alias(knowledge):
     assert unknown.value.nearest[0] == "bourbon"
 
 
+def test_a_name_that_only_a_list_prints_is_found_and_never_offered(knowledge):
+    tree = knowledge.tree
+    printed = {name for key in tree for name in tree[key].printed}
+    for name in printed:
+        assert name in tree[find_ingredient(tree, name)].printed
+        with pytest.raises(UnknownName) as unknown:
+            find_ingredient(tree, f"{name[:-1]}z")
+        assert not printed & set(unknown.value.nearest)
+
+
 def test_a_bottle_is_found_by_id_title_or_words(bar, gin):
     bar.inventory.add_product(gin_draft(name="dry gin", ingredient="dry gin"))
     other = bar.inventory.receive(2).value

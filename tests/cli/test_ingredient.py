@@ -63,6 +63,14 @@ def test_another_name_is_given_and_taken_back(ingredient):
     assert "There is no ingredient of yours called" in again
 
 
+def test_a_name_that_a_list_prints_finds_its_kind_and_is_not_shown(ingredient):
+    shown = ingredient("show", "Campari").out
+    assert shown.startswith("Red bitter aperitivo, a kind of")
+    assert "also called red bitter" in shown and "Campari" not in shown
+    known = ingredient("show", "Campari", "--json").answer["ingredients"][0]
+    assert known["key"] == "red-bitter" and "Campari" not in known["aliases"]
+
+
 @pytest.mark.parametrize(
     ("argv", "said"),
     [

@@ -69,7 +69,7 @@ def ingredient_names(tree: FamilyTree) -> tuple[Suggestion, ...]:
     for key in tree:
         name = tree.name(key)
         found.append(Suggestion(name, name, key))
-        others = dict.fromkeys(tree[key].all_names[1:])
+        others = dict.fromkeys(tree[key].offered_names[1:])
         found += [Suggestion(f"{other} ({name})", name, key) for other in others if other != name]
     return tuple(sorted(found, key=lambda each: each.shown.casefold()))
 

@@ -62,10 +62,15 @@ class Ingredient:
     basis: str = ""
 
     @property
-    def all_names(self) -> tuple[str, ...]:
-        """Every name it answers to, its own first."""
+    def offered_names(self) -> tuple[str, ...]:
+        """Every name that may be shown or offered, its own first: none that only a list prints."""
         regional = (name for names in self.regional.values() for name in names)
-        return (self.name, *self.aliases, *regional, *self.printed)
+        return (self.name, *self.aliases, *regional)
+
+    @property
+    def all_names(self) -> tuple[str, ...]:
+        """Every name it answers to, its own first: to be searched in."""
+        return (*self.offered_names, *self.printed)
 
 
 @dataclass(frozen=True, slots=True)

@@ -115,3 +115,18 @@ def test_a_circle_beside_sound_kinds_is_found():
             Ingredient("b", "B", ("c",)),
             Ingredient("c", "C", ("b",)),
         )
+
+
+def test_a_name_that_a_list_prints_is_searched_and_never_offered():
+    bitter = Ingredient(
+        "bitter",
+        "Red bitter",
+        aliases=("bitter aperitif",),
+        regional={"IT": ("bitter",)},
+        printed=("Lamp Bitter",),
+    )
+    assert bitter.offered_names == ("Red bitter", "bitter aperitif", "bitter")
+    assert bitter.all_names == (*bitter.offered_names, "Lamp Bitter")
+    tree = tree_of(bitter)
+    assert tree.by_name["lamp bitter"] == "bitter"
+    assert "lamp bitter" in tree.folded_names["bitter"]

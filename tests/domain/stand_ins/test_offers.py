@@ -124,9 +124,9 @@ def corrections_of(wanted: str, offered: str, drink: str, shelf=BARE) -> tuple[s
 
 
 def test_a_bottle_that_is_stronger_than_its_kind_is_not_poured_by_the_ratio():
-    shelf = bar(real_bottle("smoky-scotch", 1, abv_percent=46.0))
-    said = corrections_of("bourbon", "smoky-scotch", "Whiskey Sour", shelf)
-    assert "pour 2 oz of smoky Scotch to keep the strength" in said
+    shelf = bar(real_bottle("irish-whiskey", 1, abv_percent=46.0))
+    said = corrections_of("bourbon", "irish-whiskey", "Whiskey Sour", shelf)
+    assert "pour 2 oz of Irish whiskey to keep the strength" in said
     assert "stronger: 46 against 45 % vol" in said
 
 
