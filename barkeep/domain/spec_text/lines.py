@@ -14,11 +14,19 @@ from functools import partial
 from barkeep.domain.amounts.amount import EXAMPLES, spaced
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
-from barkeep.domain.ingredients.names import ADJUSTED, Match, bare_name, find_name, suggestions
+from barkeep.domain.ingredients.names import (
+    ADJUSTED,
+    GUESSED,
+    Match,
+    bare_name,
+    find_name,
+    suggestions,
+)
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
 from barkeep.domain.spec_text.choices import Choice, choice_in, things_in, with_notes
+from barkeep.domain.spec_text.languages import Said, Unsure, in_english
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
 from barkeep.domain.specs.spec import Line
@@ -97,6 +105,49 @@ def read_lines(
     It is several lines of a spec where it says *each*: *2 oz each of gin and
     sweet vermouth*. Never raises; what cannot be used is in the complaints.
     """
+    said = in_english(text[: LONGEST + 1], tree)
+    if said.language is None:
+        return _read_english(text, tree, units, garnish=garnish)
+    read = _read_english(said.text, tree, units, garnish=garnish)
+    return tuple(_in_own_words(each, said, tree, alone=len(read) == 1) for each in read)
+
+
+def _in_own_words(read: ReadLine, said: Said, tree: FamilyTree, *, alone: bool) -> ReadLine:
+    """A line that was read in English, told of in the words it was written in."""
+    written = said.original.strip() if alone else said.as_written(read.line.text)
+    unsure = [each for each in said.unsure if each.words in written]
+    complaints = [_complaint_in_own_words(each, said, tree) for each in read.complaints]
+    about = tuple(each.words for each in unsure)
+    complaints = [
+        each for each in complaints if not (each.unknown or "").endswith(about or ("\0",))
+    ]
+    complaints += [Complaint(each.at, partial(_either, each, tree), each.words) for each in unsure]
+    keys = [key for each in unsure for key in each.may_be if key in tree]
+    guesses = tuple(Match(key, tree.name(key), GUESSED) for key in keys)
+    line = replace(read.line, text=written)
+    return replace(read, line=line, complaints=tuple(complaints), guesses=guesses)
+
+
+def _complaint_in_own_words(complaint: Complaint, said: Said, tree: FamilyTree) -> Complaint:
+    at = said.place(complaint.at)
+    if complaint.unknown is None:
+        return replace(complaint, at=at)
+    own = said.as_written(complaint.unknown)
+    told = partial(_unknown, own, tree)
+    return Complaint(at, told, own)
+
+
+def _either(unsure: Unsure, tree: FamilyTree) -> str:
+    names = [tree.in_sentence(key) for key in unsure.may_be if key in tree] or unsure.may_be
+    if not names:
+        return f"“{unsure.words}” is not understood; put it in brackets behind the ingredient"
+    return f"“{unsure.words}” may be {spoken_list(names, 'or')}; write which"
+
+
+def _read_english(
+    text: str, tree: FamilyTree, units: BarUnits, *, garnish: bool
+) -> tuple[ReadLine, ...]:
+    """A line that is in English."""
     if len(text) > LONGEST:
         too_long = f"a line has at most {LONGEST} characters"
         line = Line(text.strip()[:LONGEST], "", garnish=garnish)

@@ -225,7 +225,7 @@ class Reading:
 
     def _told(self, line: ReadLine, complaint: Complaint) -> tuple[ReadLine, str]:
         """What is wrong; of a name that is not known with what may be meant, while hints last."""
-        if complaint.unknown is None:
+        if complaint.unknown is None or line.guesses:
             return line, complaint.say()
         if self.hints.left <= 0:
             return line, unknown_name(complaint.unknown, ())
