@@ -64,6 +64,7 @@ _ROLES: Mapping[str, Role] = {
     "to top": "after",
     "for garnish": "after",
     "to taste": "after",
+    "a little": "after",
     "for the rim": "after",
     "garnish": "garnish",
     "optional": "note",
@@ -195,7 +196,8 @@ def meanings() -> Mapping[str, frozenset[str]]:
     for each in vocabularies():
         for phrases in each.phrases.values():
             for phrase in phrases:
-                if phrase.keys:
+                weak = len(phrase.words) > 1 and " ".join(phrase.words) in each.weak
+                if phrase.keys and not weak:
                     found.setdefault(" ".join(phrase.words), set()).update(phrase.keys)
     return {name: frozenset(keys) for name, keys in found.items()}
 
@@ -251,7 +253,7 @@ def _phrases(language: Language) -> Iterator[Phrase]:
     for each in language.unsure:
         for said in each.words:
             for words in _forms(said, language):
-                yield Phrase(words, "unsure", "", each.may_be, settled=each.settled)
+                yield Phrase(words, "unsure", "", keys=each.may_be, settled=each.settled)
     for key, names in language.ingredients.items():
         yield from _said(names, "name", "", language, keys=(key,))
     yield from _unit_phrases(language)
@@ -282,7 +284,7 @@ def _said(
     for each in said:
         before, _, behind = each.partition("…")
         for words in _forms(before, language):
-            yield Phrase(words, role, english, keys, words_of(behind))
+            yield Phrase(words, role, english, keys=keys, behind=words_of(behind))
 
 
 def _each(table: Mapping[str, Texts]) -> Iterator[tuple[str, str]]:

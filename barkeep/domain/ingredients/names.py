@@ -76,7 +76,13 @@ class Match:
 def match_ingredient(text: str, tree: FamilyTree) -> Match:
     """The ingredient a text names, notes in brackets or after a comma left out."""
     found, _notes = find_name(text, tree)
-    return found or Match(None, None, 0.0, suggestions(text, tree))
+    if found is not None and found.confidence >= ADJUSTED:
+        return found
+    foreign = tree.called(text)
+    if foreign is not None:
+        return Match(foreign, tree.name(foreign), EXACT)
+    meant = tuple(map(tree.name, tree.may_be(text)))
+    return found or Match(None, None, 0.0, meant or suggestions(text, tree))
 
 
 def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...]]:

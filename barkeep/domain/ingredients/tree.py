@@ -155,8 +155,13 @@ class FamilyTree:
         key = self.by_name.get(folded(name))
         if key is not None:
             return key
-        meant = {self.key_of(each) for each in meanings().get(" ".join(words_of(name)), ())}
-        return meant.pop() if len(meant) == 1 else None
+        meant = self.may_be(name)
+        return meant[0] if len(meant) == 1 else None
+
+    def may_be(self, name: str) -> tuple[str, ...]:
+        """The keys of all that other languages call so, in the order of their names."""
+        known = map(self.key_of, meanings().get(" ".join(words_of(name)), ()))
+        return tuple(sorted({key for key in known if key}, key=self.name))
 
     def key_of(self, key_or_name: str) -> str | None:
         """A key as it is, or the key of an English name; None where it is neither."""

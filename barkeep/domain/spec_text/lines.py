@@ -26,7 +26,8 @@ from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
 from barkeep.domain.spec_text.choices import Choice, choice_in, things_in, with_notes
-from barkeep.domain.spec_text.languages import Said, Unsure, in_english
+from barkeep.domain.spec_text.foreign_grammar import Unsure
+from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
 from barkeep.domain.specs.spec import Line
@@ -115,26 +116,30 @@ def read_lines(
 def _in_own_words(read: ReadLine, said: Said, tree: FamilyTree, *, alone: bool) -> ReadLine:
     """A line that was read in English, told of in the words it was written in."""
     written = said.original.strip() if alone else said.as_written(read.line.text)
+    read = replace(read, line=replace(read.line, text=written))
+    complaints = [_complaint_in_own_words(each, said) for each in read.complaints]
     unsure = [each for each in said.unsure if each.words in written]
-    complaints = [_complaint_in_own_words(each, said, tree) for each in read.complaints]
-    about = tuple(each.words for each in unsure)
-    complaints = [
-        each for each in complaints if not (each.unknown or "").endswith(about or ("\0",))
-    ]
-    complaints += [Complaint(each.at, partial(_either, each, tree), each.words) for each in unsure]
-    keys = [key for each in unsure for key in each.may_be if key in tree]
+    if not unsure:
+        return replace(read, complaints=tuple(complaints))
+    either = [each for each in unsure if each.may_be]
+    unknown = any(each.unknown for each in complaints)
+    if either:
+        complaints = [each for each in complaints if not each.unknown]
+    told = either if either or unknown else unsure
+    complaints += [Complaint(each.at, partial(_either, each, tree), each.words) for each in told]
+    keys = [key for each in either for key in each.may_be if key in tree]
     guesses = tuple(Match(key, tree.name(key), GUESSED) for key in keys)
-    line = replace(read.line, text=written)
-    return replace(read, line=line, complaints=tuple(complaints), guesses=guesses)
+    return replace(read, complaints=tuple(complaints), guesses=guesses)
 
 
-def _complaint_in_own_words(complaint: Complaint, said: Said, tree: FamilyTree) -> Complaint:
-    at = said.place(complaint.at)
-    if complaint.unknown is None:
-        return replace(complaint, at=at)
-    own = said.as_written(complaint.unknown)
-    told = partial(_unknown, own, tree)
-    return Complaint(at, told, own)
+def _complaint_in_own_words(complaint: Complaint, said: Said) -> Complaint:
+    unknown = complaint.unknown and said.as_written(complaint.unknown)
+    return Complaint(said.place(complaint.at), partial(_as_written, complaint, said), unknown)
+
+
+def _as_written(complaint: Complaint, said: Said) -> str:
+    """What is wrong, with the words it quotes as they were written."""
+    return re.sub(r"“([^”]*)”", lambda each: f"“{said.as_written(each[1])}”", complaint.say())
 
 
 def _either(unsure: Unsure, tree: FamilyTree) -> str:

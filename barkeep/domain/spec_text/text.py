@@ -45,7 +45,7 @@ MOST_PROBLEMS = 100
 MOST_HINTS = 200
 """Unknown names of one text for which the nearest known ones are looked up."""
 LONGEST_NAME = 200
-_BETWEEN = re.compile(r"[ ]?(?:,|&|\+|;|\band\b)[ ]?", re.IGNORECASE)
+_BETWEEN = re.compile(r"[ ]?(?:,|&|\+|;|\b(?:and|und|et|y|e)\b)[ ]?", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
