@@ -43,7 +43,7 @@ Role = Literal[
 
 _LETTER = "(?:[^\\W\\d_]|[\u0300-\u036f])"
 WORD = re.compile(
-    rf"{_LETTER}{{1,6}}['’](?={_LETTER}|$)|{_LETTER}+|[0-9]+(?:[.,/][0-9]+)*|[¼-¾⅐-⅞]"
+    rf"{_LETTER}{{1,6}}['’](?={_LETTER}|[0-9½]|$)|{_LETTER}+|[0-9]+(?:[.,/][0-9]+)*|[¼-¾⅐-⅞]"
 )
 """A word, one that leans on the next (*d'*), or a number."""
 

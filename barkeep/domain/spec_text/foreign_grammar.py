@@ -95,6 +95,31 @@ class Sentence:
                 for at in within:
                     self.items[at] = replace(self.items[at], role=None, english=None)
 
+    def say_eggs(self) -> None:
+        """*L'albume di un uovo* is 1 egg white."""
+        for at in range(len(self.items) - 3):
+            part, of, number, egg = self.items[at : at + 4]
+            of_one = of.role == "of" and number.role == "number" and egg.keys == ("egg",)
+            if part.keys in (("egg-white",), ("egg-yolk",)) and of_one:
+                dropped = (replace(of, english=""), replace(egg, english=""))
+                self.items[at : at + 4] = [number, part, *dropped]
+                return
+
+    def say_loose(self) -> None:
+        """*Feuilles de menthe* without a number are mint leaves, and not one leaf of it."""
+        at = next((at for at, each in enumerate(self.items) if each.english != ""), 0)
+        unit, after = self.items[at], self.after(at)
+        if unit.role != "unit" or not unit.foreign or after is None:
+            return
+        named = after if self.role(after) == "name" else self.after(after)
+        if named is None or self.role(named) != "name" or self.role(after) not in ("of", "name"):
+            return
+        english = f"{self.written(named)} {unit.english}"
+        key = self.tree.by_name.get(folded(english))
+        if key is not None:
+            whole = replace(unit, end=self.items[named].end, role="name", english=english)
+            self.items[at : named + 1] = [replace(whole, keys=(key,))]
+
     def say_numbers(self) -> None:
         """*Ein halber* is 1/2, *due e mezzo* 2 1/2, *una onza y media* 1 1/2 oz."""
         for at, item in enumerate(self.items):

@@ -15,6 +15,8 @@ from barkeep.domain.spec_text.english import Word, english_name, is_a_unit, is_e
 _WITHIN = re.compile(r"[ .’'-]{0,3}")
 """What may stand between the words of a phrase."""
 
+_WITHIN_OR_COMMA = re.compile(r"[ ,.’'-]{0,3}")
+
 _SURE_LETTERS = 4
 """A shorter word is no sign of a language by itself."""
 
@@ -45,17 +47,26 @@ def items_in(
     if not any(_may_begin(each, vocabulary) for each in words):
         return []
     found: list[Item] = []
-    closing: list[Item] = []
-    at, ends = 0, len(words)
-    while at < ends:
-        taken, item, behind = _longest(text, words[at:ends], vocabulary, tree)
+    closing: dict[int, int] = {}
+    at = 0
+    while at < len(words):
+        if at in closing:
+            last = at + closing[at]
+            found.append(Item(words[at].start, words[last - 1].end, "top", "", foreign=True))
+            at = last
+            continue
+        taken, item, behind = _longest(text, words[at:], vocabulary, tree)
         found.append(item)
         if behind:
-            ends -= behind
-            end = Item(words[ends].start, words[ends + behind - 1].end, "top", "", foreign=True)
-            closing.append(end)
+            closing[_closes_at(text, words) - behind] = behind
         at += taken
-    return [*found, *closing] if any(each.foreign for each in found) else []
+    return found if any(each.foreign for each in found) else []
+
+
+def _closes_at(text: str, words: Sequence[Word]) -> int:
+    """How many words a line has before what it says in brackets or behind a comma."""
+    gaps = (text[one.end : other.start] for one, other in pairwise(words))
+    return next((at for at, gap in enumerate(gaps, 1) if "(" in gap or "," in gap), len(words))
 
 
 def _may_begin(word: Word, vocabulary: Vocabulary) -> bool:
@@ -97,7 +108,7 @@ def _found(
         if not _stands(text, words, phrase):
             continue
         behind = len(phrase.behind)
-        if behind and tuple(each.plain for each in words[count:][-behind:]) != phrase.behind:
+        if behind and not _closed(text, words, phrase):
             continue
         if made and made[0] > count:
             yield made
@@ -109,13 +120,21 @@ def _found(
         yield made
 
 
+def _closed(text: str, words: Sequence[Word], phrase: Phrase) -> bool:
+    """Whether the line ends in the words that close a phrase."""
+    last = _closes_at(text, words)
+    closing = words[max(len(phrase.words), last - len(phrase.behind)) : last]
+    return tuple(each.plain for each in closing) == phrase.behind
+
+
 def _stands(text: str, words: Sequence[Word], phrase: Phrase) -> bool:
     """Whether the words of a phrase stand at the start, with little between them."""
     count = len(phrase.words)
     if tuple(each.plain for each in words[:count]) != phrase.words:
         return False
+    within = _WITHIN if phrase.role != "unsure" else _WITHIN_OR_COMMA  # *Rum, braun*
     return all(
-        _WITHIN.fullmatch(text[one.end : other.start]) for one, other in pairwise(words[:count])
+        within.fullmatch(text[one.end : other.start]) for one, other in pairwise(words[:count])
     )
 
 
@@ -124,7 +143,8 @@ def _item_of(text: str, words: Sequence[Word], phrase: Phrase, tree: FamilyTree)
     if phrase.role == "head":
         return None
     end = words[len(phrase.words) - 1].end
-    if len(phrase.words[-1]) == 1 and text[end : end + 1] == ".":
+    short = len(phrase.words[-1]) == 1 or phrase.role in ("unit", "hedge", "adjective")
+    if short and text[end : end + 2] in (".", ". ", ".)"):
         end += 1  # the stop of an abbreviation
     item = Item(words[0].start, end, phrase.role, phrase.english or None, foreign=True)
     if phrase.role == "unsure":
@@ -243,6 +263,9 @@ def _is_clear(place: int, items: Sequence[Item], text: str) -> bool:
             return False
         return counted or (before is None and not item.weak and after is not None)
     if item.role == "of":
+        share = before is not None and before.role == "number" and small
+        if share and after is not None and after.role == "name" and after.foreign:
+            return True  # *1/4 d'ananas*
         if place > 1 and items[place - 2].role == "number" and items[place - 2].foreign:
             return small and after is not None  # *un goccio di soda*
         unit = before is not None and before.role == "unit" and place > 1

@@ -118,6 +118,8 @@ def _said(text: str, vocabulary: Vocabulary, items: Sequence[Item], tree: Family
     sure = [settled(each, text, tree) for each in items]
     line = Sentence(text, sure, tree, adjectives_after=bool(vocabulary.links))
     line.leave_asides()
+    line.say_eggs()
+    line.say_loose()
     line.say_numbers()
     line.say_joints()
     line.say_units()
@@ -165,7 +167,7 @@ def _gap(gap: str, said: str, *, changed: bool) -> str:
     """What stands between two items: a comma before a note, else as it was, once."""
     plain_gap = is_plain(gap)
     if said.startswith(", "):
-        return ", " if plain_gap else re.sub(" {2,}", " ", gap)
+        return ", " if plain_gap else re.sub(" +(?=[ ,;)])", "", gap)
     if plain_gap and (changed or not gap):
         return " "
-    return re.sub(" {2,}", " ", gap)
+    return re.sub(" +(?=[ ,;)])", "", gap)

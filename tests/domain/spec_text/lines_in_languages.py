@@ -44,7 +44,6 @@ Sekt zum Auffüllen | - - sparkling-wine # to top
 etwas Muskatnuss | - - nutmeg # a little
 frisch geriebene Muskatnuss | - - nutmeg
 1 ganzes Ei | 1 each egg
-2 cl Sahne, halbgeschlagen | 2 cl cream # lightly whipped
 1 cl Holunderblütensirup | 1 cl elderflower-cordial
 4 cl Gin oder Wodka | 4 cl gin = vodka
 1 Prise Zimt | 1 pinch cinnamon
@@ -80,6 +79,32 @@ mit 10 cl Ginger Beer auffüllen | 10 cl ginger-beer # to top
 4 cl jamaikanischer Rum | 4 cl jamaican-rum
 eine halbe Limette, geviertelt | 0.5 each lime # cut into wedges
 - 2 cl Limettensaft | 2 cl lime-juice
+1 BL Rohrzuckersirup | 1 barspoon cane-syrup
+1 gestr. TL Puderzucker | 1 tsp icing-sugar # level
+2 gehäufte EL brauner Zucker | 2 tbsp brown-sugar # heaped
+1 Handvoll frische Minze | 1 handful mint # by the handful
+5 Blätter Basilikum | 5 leaf basil
+1 Scheibe Ananas | 1 slice pineapple-wedge
+1 Viertel Limette | 0.25 each lime
+1 Limettenviertel | 1 each lime-wedge
+1 Sternanis | 1 each star-anise
+1 Stange Zimt | 1 stick cinnamon-stick
+200 ml kaltes Mineralwasser mit Kohlensäure | 200 ml soda-water
+ein großzügiger Schuss Sodawasser | 1 splash soda-water # generous
+1 Spritzer frischer Limettensaft | 1 dash lime-juice
+2 Dashes Orange Bitters | 2 dash orange-bitters
+Crushed Ice | - - crushed-ice
+1 cl Maraschino | 1 cl maraschino-liqueur
+3 cl Apricot Brandy | 3 cl apricot-liqueur
+4 cl kalter Espresso | 4 cl espresso
+Zeste einer Orange | 1 each orange # zest
+1 cocktailkirsche als deko | 1 each cocktail-cherry garnish
+Mit Tonic Water auffüllen | - - tonic-water # to top
+Auffüllen mit Sekt | - - sparkling-wine # to top
+mit Champagner aufgießen (ca. 8 cl) | 8 cl champagne # ca., to top
+Eiweiß von einem Ei | 1 each egg-white
+2 EL. Zucker | 2 tbsp sugar
+mit Soda auffüllen, dann rühren | - - soda-water # to top, dann rühren
 """
 
 FRENCH = """
@@ -156,6 +181,34 @@ une ½ orange | 0.5 each orange
 2 cl de sirop de framboise maison | 2 cl raspberry-syrup # homemade
 LE JUS D’UN CITRON | 1 each lemon # juice
 4 cl de cognac | 4 cl cognac
+4cl de vodka | 4 cl vodka
+1 cl de sirop d'orgeat | 1 cl orgeat
+le jus d'1/2 citron | 0.5 each lemon # juice
+jus d'une demi-orange pressée | 0.5 each orange # juice, freshly squeezed
+1 cuillère à café rase de sucre en poudre | 1 tsp sugar # level
+1 c. à soupe bombée de miel | 1 tbsp honey # heaped
+2 pincées de sel fin | 2 pinch salt
+une goutte d'eau de fleur d'oranger | 1 drop orange-flower-water
+un trait de sirop de sucre de canne | 1 dash cane-syrup
+1 trait d'absinthe | 1 dash absinthe
+15 cl d'eau gazeuse bien fraîche | 15 cl soda-water # cold
+remplir de glace pilée | - - crushed-ice # to top
+compléter de ginger beer | - - ginger-beer # to top
+eau pétillante, pour allonger | - - soda-water # to top
+1/2 concombre | 0.5 each cucumber
+3 fines tranches de concombre | 3 slice cucumber-slice # thin
+10 g de gingembre frais | 10 g ginger
+1 bâton de cannelle | 1 each cinnamon-stick
+2 clous de girofle | 2 each cloves
+un zeste d'orange pour la déco | 1 each orange-peel garnish
+feuilles de menthe pour décorer | - - mint-leaf garnish
+1 oeuf entier | 1 each egg
+2 blancs d'oeufs | 2 each egg-white
+20 cl de lait de coco | 20 cl coconut-milk
+3 cl de crème de pêche | 3 cl peach-liqueur
+4 fraises fraîches | 4 each strawberry # fresh
+1/4 d'ananas | 0.25 each pineapple
+une poignée de framboises | 1 handful raspberry # by the handful
 """
 
 ITALIAN = """
@@ -188,7 +241,6 @@ mezzo lime | 0.5 each lime
 1/2 limone spremuto | 0.5 each lemon # freshly squeezed
 3 cl di gin | 3 cl gin
 3 cl di bitter | 3 cl red-bitter
-3 cl di vermut rosso | 3 cl sweet-vermouth
 2 cl di liquore al caffè | 2 cl coffee-liqueur
 1 fetta d'arancia | 1 slice orange-slice
 mezza fetta d'arancia | 0.5 slice orange-slice
@@ -202,6 +254,8 @@ acqua tonica q.b. | - - tonic-water # to taste
 prosecco per colmare | - - prosecco # to top
 top di soda | - - soda-water # to top
 60 ml di vodka alla vaniglia | 60 ml vanilla-vodka
+l'albume di un uovo | 1 each egg-white
+il tuorlo di un uovo | 1 each egg-yolk
 panna fresca 3 cl | 3 cl cream
 noce moscata grattugiata | - - nutmeg
 1 parte di gin | 1 part gin
@@ -222,6 +276,35 @@ uno spruzzo di soda | 1 splash soda-water
 1 limone | 1 each lemon
 un filo d'olio d'oliva | - - olive-oil # a little
 2 o 3 foglie di basilico | 2-3 leaf basil
+60 ml di succo di pompelmo fresco | 60 ml grapefruit-juice
+3 cl di succo di limone fresco | 3 cl lemon-juice
+1 cl di sciroppo d'orzata | 1 cl orgeat
+5 cl di vino bianco secco | 5 cl dry-white-wine
+2 cucchiaini rasi di zucchero | 2 tsp sugar # level
+un cucchiaio abbondante di miele | 1 tbsp honey # good
+uno spicchio di lime | 1 wedge lime-wedge
+mezza arancia | 0.5 each orange
+1/2 cetriolo | 0.5 each cucumber
+2 foglie di basilico fresco | 2 leaf basil
+un ciuffo di menta | 1 sprig mint
+una spruzzata di seltz | 1 splash soda-water
+soda q.b. | - - soda-water # to taste
+acqua gassata a piacere | - - soda-water # to taste
+3 gocce di bitter aromatico | 3 drop aromatic-bitters
+2 spruzzi di bitter all'arancia | 2 dash orange-bitters
+1 tuorlo | 1 each egg-yolk
+2 albumi | 2 each egg-white
+scorza di limone per guarnire | - - lemon-peel garnish
+10 cl di prosecco freddo | 10 cl prosecco # cold
+6 cl di caffè freddo | 6 cl cold-brew-coffee
+1 stecca di cannella | 1 each cinnamon-stick
+riempire con ghiaccio tritato | - - crushed-ice # to top
+100 ml di latte di cocco | 100 ml coconut-milk
+4 fragole | 4 each strawberry
+una manciata di lamponi | 1 handful raspberry # by the handful
+due parti di gin | 2 part gin
+1 parte e mezza di rum scuro | 1.5 part dark-rum
+30 ml di amaro | 30 ml amaro
 """
 
 SPANISH = """
@@ -288,11 +371,42 @@ el zumo de medio limón | 0.5 each lemon # juice
 1 oz de jugo de limón verde | 1 oz lime-juice
 2 golpes de bíter de naranja | 2 dash orange-bitters
 ¾ oz jugo de piña | 0.75 oz pineapple-juice
+50 ml ron añejo | 50 ml aged-rum
+2 onzas de mezcal joven | 2 oz mezcal
+1 onza de licor de café | 1 oz coffee-liqueur
+1 1/2 oz de ginebra seca | 1.5 oz gin
+20 ml zumo de limón natural | 20 ml lemon-juice
+30 ml de jugo de toronja fresco | 30 ml grapefruit-juice
+1/2 oz de almíbar | 0.5 oz simple-syrup
+1 cucharadita de granadina | 1 tsp grenadine
+un chorrito de agua con gas | 1 splash soda-water
+2 gotas de amargo aromático | 2 drop aromatic-bitters
+hojas de menta al gusto | - - mint-leaf # to taste
+10 hojas de menta fresca | 10 leaf mint-leaf
+1 gajo de lima | 1 wedge lime-wedge
+medio pepino | 0.5 each cucumber
+1/4 de piña | 0.25 each pineapple
+3 rodajas de jengibre | 3 slice ginger # by the piece
+1 rama de canela | 1 each cinnamon-stick
+clara de 1 huevo | 1 each egg-white
+una yema de huevo | 1 each egg-yolk
+100 ml de cerveza clara | 100 ml lager
+completar con cava bien frío | - - cava # to top, cold
+rellenar con hielo picado | - - crushed-ice # to top
+agua tónica hasta completar | - - tonic-water # to top
+twist de naranja para decorar | - - orange-peel garnish
+aceituna para decorar | - - olive garnish
+sal en el borde | - - salt # for the rim
+90 ml de jugo de tomate | 90 ml tomato-juice
+unas gotas de salsa picante | 3 drop hot-sauce
+4 fresas maduras | 4 each strawberry # ripe
+leche condensada 30 ml | 30 ml condensed-milk
 """
 
 MAY_BE = """
 10 cl Mineralwasser | Mineralwasser | soda-water water
 4 cl brauner Rum | brauner Rum | dark-rum gold-rum
+40 ml Rum, braun | Rum, braun | dark-rum gold-rum
 Saft von 2 Limonen | Limonen | lime lemon
 1 Limone | Limone | lime lemon
 2 TL Rohrzucker | Rohrzucker | demerara-sugar sugar
@@ -310,17 +424,11 @@ media onza de jarabe de goma | jarabe de goma | gum-syrup simple-syrup
 """Words that mean one thing here and another there: asked about, with all that they may be."""
 
 ASKED = """
-5 cl Wodka und 2 cl Limettensaft
-Saft einer Zitrone und einer Orange
 2 cl Limettensaft dazugeben
 2 cl würziger Limettensaft
 2 cl alkoholfreier Gin
-4 cl Gin mit Zitronenschale
-4 cl Gin, 2 cl Wermut
 un verre de vin blanc
-3 cl de gin et 2 cl de vermouth rouge
 un soupçon de sel
-l'albume di un uovo
 il succo di un limone e mezzo
 2 halbe Limetten
 2 Limettenblätter

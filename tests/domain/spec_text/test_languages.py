@@ -91,8 +91,8 @@ def test_what_is_not_understood_is_asked_in_the_words_it_was_written_in(text):
 @pytest.mark.parametrize(
     ("text", "column", "quoted"),
     [
-        ("4 cl Gin, 2 Esslöffel Wermut", 10, "2 Esslöffel"),
-        ("4 cl Gin, 2 Esslöffel Wermut", 22, "Wermut"),
+        ("2 Esslöffel Nebel", 12, "Nebel"),
+        ("1 lasagna di limone", 2, "lasagna di limone"),
         ("2 cuillères à soupe de neige", 23, "neige"),
         ("le jus de 2 brouillards", 12, "brouillards"),
     ],
