@@ -81,8 +81,7 @@ def match_ingredient(text: str, tree: FamilyTree) -> Match:
     foreign = tree.called(text)
     if foreign is not None:
         return Match(foreign, tree.name(foreign), EXACT)
-    meant = tuple(map(tree.name, tree.may_be(text)))
-    return found or Match(None, None, 0.0, meant or suggestions(text, tree))
+    return found or Match(None, None, 0.0, suggestions(text, tree))
 
 
 def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...]]:
@@ -130,7 +129,13 @@ def suggestions(text: str, tree: FamilyTree) -> tuple[str, ...]:
 
 
 def guesses(text: str, tree: FamilyTree) -> tuple[Match, ...]:
-    """The ingredients whose names are most like a text, likeliest first; none of them is sure."""
+    """The ingredients a text may mean, likeliest first; none of them is sure.
+
+    They are what other languages call so, where that is known; else those with names most like it.
+    """
+    meant = tree.may_be(bare_name(text))
+    if meant:
+        return tuple(Match(key, tree.name(key), GUESSED) for key in meant)
     from rapidfuzz import fuzz, process  # only a mistaken name pays for the import
 
     wanted = folded(bare_name(text)[:LONGEST])

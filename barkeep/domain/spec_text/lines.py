@@ -126,7 +126,7 @@ def _in_own_words(read: ReadLine, said: Said, tree: FamilyTree, *, alone: bool) 
     if either:
         complaints = [each for each in complaints if not each.unknown]
     told = either if either or unknown else unsure
-    complaints += [Complaint(each.at, partial(_either, each, tree), each.words) for each in told]
+    complaints += [_about(each, tree) for each in told]
     keys = [key for each in either for key in each.may_be if key in tree]
     guesses = tuple(Match(key, tree.name(key), GUESSED) for key in keys)
     return replace(read, complaints=tuple(complaints), guesses=guesses)
@@ -140,6 +140,12 @@ def _complaint_in_own_words(complaint: Complaint, said: Said) -> Complaint:
 def _as_written(complaint: Complaint, said: Said) -> str:
     """What is wrong, with the words it quotes as they were written."""
     return re.sub(r"“([^”]*)”", lambda each: f"“{said.as_written(each[1])}”", complaint.say())
+
+
+def _about(unsure: Unsure, tree: FamilyTree) -> Complaint:
+    return Complaint(
+        unsure.at, partial(_either, unsure, tree), unsure.words if unsure.may_be else None
+    )
 
 
 def _either(unsure: Unsure, tree: FamilyTree) -> str:
