@@ -46,7 +46,8 @@ class Word:
 
 def words_in(text: str) -> list[Word]:
     """The words and numbers of a line."""
-    return [Word(each.start(), each.end(), plain(each.group())) for each in WORD.finditer(text)]
+    found = (Word(each.start(), each.end(), plain(each.group())) for each in WORD.finditer(text))
+    return [each for each in found if each.plain]  # a mark without its letter is no word
 
 
 def is_all_english(text: str, words: Sequence[Word], tree: FamilyTree) -> bool:

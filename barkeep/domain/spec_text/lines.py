@@ -116,7 +116,8 @@ def read_lines(
 def _in_own_words(read: ReadLine, said: Said, tree: FamilyTree, *, alone: bool) -> ReadLine:
     """A line that was read in English, told of in the words it was written in."""
     written = said.original.strip() if alone else said.as_written(read.line.text)
-    read = replace(read, line=replace(read.line, text=written))
+    matched = read.matched and said.as_written(read.matched)
+    read = replace(read, line=replace(read.line, text=written), matched=matched)
     complaints = [_complaint_in_own_words(each, said) for each in read.complaints]
     unsure = [each for each in said.unsure if each.words in written]
     if not unsure:
