@@ -15,7 +15,7 @@ from typing import Literal
 
 from barkeep import resource_files
 from barkeep.domain.phrases import folded
-from barkeep.shipped_data import Texts, parse, read
+from barkeep.shipped_data import Texts, parse, read, table_in
 
 FOLDER = "languages"
 
@@ -46,6 +46,8 @@ WORD = re.compile(
     rf"{_LETTER}{{1,6}}['’](?={_LETTER}|[0-9½]|$)|{_LETTER}+|[0-9]+(?:[.,/][0-9]+)*|[¼-¾⅐-⅞]"
 )
 """A word, one that leans on the next (*d'*), or a number."""
+
+_HEADERS = re.compile(r"^\[headers\]\n(?:(?!\[).*\n?)*", re.MULTILINE)
 
 _ROLES: Mapping[str, Role] = {
     "of": "of",
@@ -173,14 +175,23 @@ def plain(word: str) -> str:
 
 @cache
 def header_words() -> Mapping[str, str]:
-    """A word that heads a field of a spec, folded -> the field's English name."""
+    """A word that heads a field of a spec, folded -> the field's English name.
+
+    Only that table of each file is read: the first row of any text asks for it.
+    """
     return {
-        " ".join(words): name
-        for language in shipped_languages()
-        for name, said in language.headers.items()
-        for each in said
-        for words in _forms(each, language)
+        " ".join(words_of(form)): name
+        for each in _files()
+        for name, said in _headers_in(resource_files.read_text(FOLDER, each), each).items()
+        for word in said
+        for form in _spellings(word)
     }
+
+
+def _headers_in(text: str, file: str) -> Mapping[str, Texts]:
+    found = _HEADERS.search(text)
+    written = parse(found.group() if found else "", file)
+    return {name: tuple(said) for name, said in table_in(written, "headers", file).items()}
 
 
 @cache
@@ -206,8 +217,8 @@ def meanings() -> Mapping[str, frozenset[str]]:
 def _written() -> frozenset[str]:
     """Every word that stands in the files: quickly had, before they are understood."""
     texts = (resource_files.read_text(FOLDER, each) for each in _files())
-    quoted = (said for text in texts for said in re.findall(r'"([^"\n]+)"', text))
-    return frozenset(words_of(" ".join(quoted)))
+    found = {word for text in texts for word in re.findall(r"[^\W\d_]+", text)}
+    return frozenset(word.casefold() if word.isascii() else plain(word) for word in found)
 
 
 def may_be_foreign(word: str) -> bool:

@@ -50,10 +50,13 @@ def words_in(text: str) -> list[Word]:
     return [each for each in found if each.plain]  # a mark without its letter is no word
 
 
-def is_all_english(text: str, words: Sequence[Word], tree: FamilyTree) -> bool:
-    """Whether every word is English, or lent to it and in the name that it was lent for."""
+def is_all_english(text: str, tree: FamilyTree) -> bool:
+    """Whether every word of a line is English, or lent to it and in the name it was lent for."""
+    if _is_plainly_english(text, tree):
+        return True  # as most lines are, and they wait for no more than this
+    words = words_in(text)
     strange = [each.plain for each in words if not is_english(each.plain, tree)]
-    if strange and any(map(may_be_foreign, strange)):
+    if any(map(may_be_foreign, strange)):
         return False
     at = 0
     while at < len(words):
@@ -63,6 +66,17 @@ def is_all_english(text: str, words: Sequence[Word], tree: FamilyTree) -> bool:
             return False
         at += count or 1
     return True
+
+
+def _is_plainly_english(text: str, tree: FamilyTree) -> bool:
+    found = map(str.lower, WORD.findall(text))
+    return all(
+        (word in tree.words and word not in _LENT)
+        or word in _ENGLISH
+        or not word[0].isalpha()
+        or is_a_unit(word)
+        for word in found
+    )
 
 
 def is_english(word: str, tree: FamilyTree) -> bool:

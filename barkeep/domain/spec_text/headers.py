@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 
 from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
-from barkeep.domain.ingredients.languages import header_words, may_be_foreign, words_of
+from barkeep.domain.ingredients.languages import header_words, words_of
 from barkeep.domain.phrases import folded
 from barkeep.errors import AmountError, NegativeAmount
 
@@ -89,10 +89,7 @@ def _foreign_header(plain: str, text: str) -> Header | None:
 
 def _field_called(word: str) -> str | None:
     """The field that a word of another language heads, None for any other word."""
-    words = words_of(word)
-    if not words or not all(map(may_be_foreign, words)):
-        return None  # nothing need be read for it
-    return header_words().get(" ".join(words))
+    return header_words().get(" ".join(words_of(word)))
 
 
 @dataclass

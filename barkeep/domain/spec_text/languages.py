@@ -94,9 +94,9 @@ class Said:
 
 def in_english(text: str, tree: FamilyTree) -> Said:
     """The line in English, where its words are plainly another language's; else as it is."""
-    words = words_in(text)
-    if is_all_english(text, words, tree):
+    if is_all_english(text, tree):
         return Said(text)
+    words = words_in(text)
     readings = [
         (clearness(items, text), vocabulary, items)
         for vocabulary in vocabularies()
