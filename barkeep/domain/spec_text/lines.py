@@ -135,7 +135,8 @@ def _in_own_words(read: ReadLine, said: Said, tree: FamilyTree, *, alone: bool) 
 
 def _complaint_in_own_words(complaint: Complaint, said: Said) -> Complaint:
     unknown = complaint.unknown and said.as_written(complaint.unknown)
-    return Complaint(said.place(complaint.at), partial(_as_written, complaint, said), unknown)
+    say = partial(_as_written, complaint, said)
+    return replace(complaint, at=said.place(complaint.at), say=say, unknown=unknown)
 
 
 def _as_written(complaint: Complaint, said: Said) -> str:
