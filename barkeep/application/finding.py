@@ -40,10 +40,15 @@ def nearest_names(name: str, names: Iterable[str], limit: int = NEAREST) -> tupl
 
 
 def find_ingredient(tree: FamilyTree, text: str) -> str:
-    """The key of the ingredient with this key or name. Raises `UnknownName`."""
+    """The key of the ingredient with this key or name, in whatever language. Raises `UnknownName`.
+
+    A foreign name that may be one thing or another is not known; the nearest are what it may be.
+    """
     if text in tree:
         return text
-    key = tree.by_name.get(folded(text))
+    key = tree.called(text)
+    if key is None and (meant := tree.may_be(text)):
+        raise UnknownName("ingredient", text, tuple(map(tree.name, meant)))
     if key is None:
         names = (name for each in tree.ingredients.values() for name in each.offered_names)
         raise UnknownName("ingredient", text, nearest_names(text, names))

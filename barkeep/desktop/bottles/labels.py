@@ -30,7 +30,7 @@ from barkeep.domain.bottles.level_words import number
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.liquids.ethanol import read_strength
-from barkeep.domain.phrases import capitalised, folded
+from barkeep.domain.phrases import capitalised
 from barkeep.errors import DuplicateName, InvalidField, LevelAboveSize, UnknownName, UserError
 
 TEXTS = ("name", "maker", "ingredient", "size", "strength", "sugar", "price", "barcode")
@@ -172,7 +172,7 @@ class LabelFields:
         self.choose_ingredient(str(NameCompleter.value(index)))
 
     def _on_ingredient_left(self) -> None:
-        key = self._tree.by_name.get(folded(self.edits["ingredient"].text()))
+        key = self._tree.called(self.edits["ingredient"].text())
         if key is not None:
             self.choose_ingredient(key)
 

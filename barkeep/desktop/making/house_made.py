@@ -47,7 +47,6 @@ from barkeep.domain.making.house_made import (
     recipes_for,
     short_in_words,
 )
-from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.recipes import UnusableInput, exactly, read_inputs, write_inputs
 from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
 
@@ -481,7 +480,7 @@ class MakeDialog(FormDialog):
         self.choose(str(NameCompleter.value(index)))
 
     def _on_what_left(self) -> None:
-        key = self._tree.by_name.get(folded(self.what.text()))
+        key = self._tree.called(self.what.text())
         if key is not None and key != self._key and not self.what.hasFocus():
             self.choose(key)
 

@@ -17,7 +17,6 @@ from barkeep.desktop.screens.name_completion import NameCompleter, complete_with
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.ticks import CheckGroup
 from barkeep.domain.ingredients.relations import Scope, StandIn
-from barkeep.domain.phrases import folded
 from barkeep.domain.stand_ins.offers import FLOOR
 from barkeep.domain.stand_ins.words import SCOPE_WORDS, closeness_word
 from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
@@ -109,7 +108,7 @@ class OwnStandInDialog(FormDialog):
         self.choose_offered(str(NameCompleter.value(index)))
 
     def _on_offered_left(self) -> None:
-        key = self._tree.by_name.get(folded(self.edits[OFFERED].text()))
+        key = self._tree.called(self.edits[OFFERED].text())
         if key is not None and not self.problem(OFFERED):
             self.choose_offered(key)
 

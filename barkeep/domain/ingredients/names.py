@@ -165,6 +165,11 @@ def match_ingredient(text: str, tree: FamilyTree) -> Match:
     """The ingredient a text names, notes in brackets or after a comma left out."""
     found, _notes = find_name(text, tree)
     known = found if found and not found.changed else None
+    if known is not None and known.confidence >= ADJUSTED:
+        return known
+    foreign = tree.called(text)
+    if foreign is not None:
+        return Match(foreign, tree.name(foreign), EXACT)
     return known or Match(None, None, 0.0, suggestions(text, tree))
 
 
@@ -326,7 +331,13 @@ def suggestions(text: str, tree: FamilyTree) -> tuple[str, ...]:
 
 
 def guesses(text: str, tree: FamilyTree) -> tuple[Match, ...]:
-    """The ingredients whose names are most like a text, likeliest first; none of them is sure."""
+    """The ingredients a text may mean, likeliest first; none of them is sure.
+
+    They are what other languages call so, where that is known; else those with names most like it.
+    """
+    meant = tree.may_be(bare_name(text))
+    if meant:
+        return tuple(Match(key, tree.name(key), GUESSED) for key in meant)
     from rapidfuzz import fuzz, process  # only a mistaken name pays for the import
 
     wanted = folded(bare_name(text)[:LONGEST])

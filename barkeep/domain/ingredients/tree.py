@@ -23,6 +23,7 @@ from graphlib import CycleError, TopologicalSorter
 from typing import TYPE_CHECKING, TypeAlias
 
 from barkeep.domain.amounts.units import Unit
+from barkeep.domain.ingredients.languages import meanings, words_of
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
 from barkeep.shipped_data import Days, NotNegative, Percent, Positive, Text, Texts
@@ -170,6 +171,32 @@ class FamilyTree:
             key: folded(" ".join(ingredient.all_names))
             for key, ingredient in self.ingredients.items()
         }
+
+    @cached_property
+    def words(self) -> frozenset[str]:
+        """Every word of an English name, as words of a line are compared."""
+        return frozenset(word for names in self.folded_names.values() for word in words_of(names))
+
+    def called(self, name: str) -> str | None:
+        """The key of what is called so in English, else in another language; None for neither.
+
+        A foreign name that may be one thing or another is nobody's.
+        """
+        key = self.by_name.get(folded(name))
+        if key is not None:
+            return key
+        meant = self.may_be(name)
+        return meant[0] if len(meant) == 1 else None
+
+    def may_be(self, name: str) -> tuple[str, ...]:
+        """The keys of all that other languages call so, in the order of their names."""
+        known = map(self.key_of, meanings().get(" ".join(words_of(name)), ()))
+        return tuple(sorted({key for key in known if key}, key=self.name))
+
+    def key_of(self, key_or_name: str) -> str | None:
+        """A key as it is, or the key of an English name; None where it is neither."""
+        known = key_or_name in self.ingredients
+        return key_or_name if known else self.by_name.get(folded(key_or_name))
 
     @cached_property
     def family(self) -> Family:

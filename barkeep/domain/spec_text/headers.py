@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 
 from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.ingredients.languages import header_words, words_of
 from barkeep.domain.phrases import folded
 from barkeep.errors import AmountError, NegativeAmount
 
@@ -41,6 +42,9 @@ _A_NUMBER_OF = re.compile(
     re.IGNORECASE,
 )
 _ROUGHLY = re.compile(r"(?:about|around|approx(?:imately)?\.?|for|up to)[ ]", re.IGNORECASE)
+_NAMED = re.compile(r"(?P<name>[^\W\d_][^:,.;]{1,24}?)[ ]?:[ ]?(?P<value>.*)")
+_ALONE = re.compile(r"(?P<name>[^\W\d_]{5,16})(?P<value>)")
+_FOR_FOUR = re.compile(r"(?P<name>[^\W\d_]{3,8}(?:[ ]per)?)[ ](?P<value>[0-9]+[ ](?P<who>\w+))")
 _BETWEEN_TAGS = re.compile(r"[ ]?[,;][ ]?")
 
 
@@ -58,9 +62,34 @@ def header_in(text: str) -> Header | None:
     plain = " ".join(text.split())
     found = _HEADER.fullmatch(plain) or _SERVES_FOUR.fullmatch(plain)
     if found is None:
-        return None
-    name, value = found["name"].casefold(), found["value"].strip()
+        return _foreign_header(plain, text)
+    return _header(found["name"].casefold(), found["value"], text)
+
+
+def _header(name: str, value: str, text: str) -> Header:
+    value = value.strip()
     return Header(_SAME.get(name, name), value, max(0, text.find(value[:20].split(" ")[0])))
+
+
+def _foreign_header(plain: str, text: str) -> Header | None:
+    """*Zutaten:*, *Verre : coupe*, *Per 4 persone*; a section may be headed by its word alone."""
+    named = _NAMED.fullmatch(plain)
+    if named:
+        name = _field_called(named["name"])
+        return _header(name, named["value"], text) if name else None
+    alone = _ALONE.fullmatch(plain)
+    if alone:
+        name = _field_called(alone["name"])
+        return _header(name, "", text) if name in ("ingredients", "method") else None
+    serves = _FOR_FOUR.fullmatch(plain)
+    if serves and _field_called(serves["name"]) == _field_called(serves["who"]) == "serves":
+        return _header("serves", serves["value"], text)
+    return None
+
+
+def _field_called(word: str) -> str | None:
+    """The field that a word of another language heads, None for any other word."""
+    return header_words().get(" ".join(words_of(word)))
 
 
 @dataclass

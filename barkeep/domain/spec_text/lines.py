@@ -16,6 +16,7 @@ from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
 from barkeep.domain.ingredients.names import (
     ADJUSTED,
+    GUESSED,
     Match,
     bare_name,
     find_name,
@@ -31,6 +32,8 @@ from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
 from barkeep.domain.spec_text.choices import Choice, choice_in, with_notes
 from barkeep.domain.spec_text.corrections import corrected, is_left
+from barkeep.domain.spec_text.foreign_grammar import Unsure
+from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.several import items_in
 from barkeep.domain.spec_text.traced import Traced, squeezed
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
@@ -157,6 +160,61 @@ def read_lines(
     It is several lines of a spec where it says *each*: *2 oz each of gin and
     sweet vermouth*. Never raises; what cannot be used is in the complaints.
     """
+    said = in_english(text[: LONGEST + 1], tree)
+    if said.language is None:
+        return _read_english(text, tree, units, garnish=garnish)
+    read = _read_english(said.text, tree, units, garnish=garnish)
+    return tuple(_in_own_words(each, said, tree, alone=len(read) == 1) for each in read)
+
+
+def _in_own_words(read: ReadLine, said: Said, tree: FamilyTree, *, alone: bool) -> ReadLine:
+    """A line that was read in English, told of in the words it was written in."""
+    written = said.original.strip() if alone else said.as_written(read.line.text)
+    matched = read.matched and said.as_written(read.matched)
+    read = replace(read, line=replace(read.line, text=written), matched=matched)
+    complaints = [_complaint_in_own_words(each, said) for each in read.complaints]
+    unsure = [each for each in said.unsure if each.words in written]
+    if not unsure:
+        return replace(read, complaints=tuple(complaints))
+    either = [each for each in unsure if each.may_be]
+    unknown = any(each.unknown for each in complaints)
+    if either:
+        complaints = [each for each in complaints if not each.unknown]
+    told = either if either or unknown else unsure
+    complaints += [_about(each, tree) for each in told]
+    keys = [key for each in either for key in each.may_be if key in tree]
+    guesses = tuple(Match(key, tree.name(key), GUESSED) for key in keys)
+    return replace(read, complaints=tuple(complaints), guesses=guesses)
+
+
+def _complaint_in_own_words(complaint: Complaint, said: Said) -> Complaint:
+    unknown = complaint.unknown and said.as_written(complaint.unknown)
+    say = partial(_as_written, complaint, said)
+    return replace(complaint, at=said.place(complaint.at), say=say, unknown=unknown)
+
+
+def _as_written(complaint: Complaint, said: Said) -> str:
+    """What is wrong, with the words it quotes as they were written."""
+    return re.sub(r"“([^”]*)”", lambda each: f"“{said.as_written(each[1])}”", complaint.say())
+
+
+def _about(unsure: Unsure, tree: FamilyTree) -> Complaint:
+    return Complaint(
+        unsure.at, partial(_either, unsure, tree), unsure.words if unsure.may_be else None
+    )
+
+
+def _either(unsure: Unsure, tree: FamilyTree) -> str:
+    names = [tree.in_sentence(key) for key in unsure.may_be if key in tree] or unsure.may_be
+    if not names:
+        return f"“{unsure.words}” is not understood; put it in brackets behind the ingredient"
+    return f"“{unsure.words}” may be {spoken_list(names, 'or')}; write which"
+
+
+def _read_english(
+    text: str, tree: FamilyTree, units: BarUnits, *, garnish: bool
+) -> tuple[ReadLine, ...]:
+    """A line that is in English."""
     if len(text) > LONGEST:
         too_long = f"a line has at most {LONGEST} characters"
         line = Line(text.strip()[:LONGEST], "", garnish=garnish)

@@ -55,7 +55,7 @@ MOST_PROBLEMS = 100
 MOST_HINTS = 200
 """Unknown names of one text for which the nearest known ones are looked up."""
 LONGEST_NAME = 200
-_BETWEEN = re.compile(r"[ ]?(?:,|&|\+|;|\band\b)[ ]?", re.IGNORECASE)
+_BETWEEN = re.compile(r"[ ]?(?:,|&|\+|;|\b(?:and|und|et|y|e)\b)[ ]?", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -293,7 +293,7 @@ class Reading:
 
     def _told(self, line: ReadLine, complaint: Complaint) -> tuple[ReadLine, str]:
         """What is wrong; of a name that is not known with what may be meant, while hints last."""
-        if complaint.unknown is None:
+        if complaint.unknown is None or line.guesses:
             return line, complaint.say()
         if self.hints.left <= 0:
             return line, unknown_name(complaint.unknown, ())

@@ -130,7 +130,7 @@ def _words(value: str, _tree: FamilyTree) -> Term:
 
 
 def _with(value: str, tree: FamilyTree) -> Term:
-    key = value if value in tree else tree.by_name.get(folded(value))
+    key = value if value in tree else tree.called(value)
     if key is None:
         raise BadQuery(f"with:{value}", "no ingredient is called that")
     return lambda facts: key in facts.kinds
