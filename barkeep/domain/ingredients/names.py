@@ -12,6 +12,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
+from barkeep.domain.ingredients.finder import nearest
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import folded
 
@@ -20,7 +21,6 @@ EXACT, ADJUSTED, MAKER, GUESSED = 1.0, 0.95, 0.7, 0.6
 
 A ranking chosen here; only the order has a meaning.
 """
-SUGGESTIONS = 3
 LONGEST = 300
 """Characters; nothing longer is looked at as a name."""
 
@@ -117,27 +117,14 @@ def named(name: str, tree: FamilyTree) -> Match | None:
 
 
 def suggestions(text: str, tree: FamilyTree) -> tuple[str, ...]:
-    """The names of the three ingredients most like a text, best first."""
-    keys = (each.key for each in guesses(text, tree))
-    known = [tree.name(key) for key in keys if key and not tree[key].family]
-    return tuple(known[:SUGGESTIONS])
+    """The names of up to three ingredients most like a text, best first; none far-fetched."""
+    return tuple(each.name for each in nearest(bare_name(text), tree))
 
 
 def guesses(text: str, tree: FamilyTree) -> tuple[Match, ...]:
-    """The ingredients whose names are most like a text, likeliest first; none of them is sure."""
-    from rapidfuzz import fuzz, process  # only a mistaken name pays for the import
-
-    wanted = folded(bare_name(text)[:LONGEST])
-    if not wanted:
-        return ()
-    names = tree.by_name.keys()
-    found = process.extract(wanted, names, scorer=fuzz.token_sort_ratio, limit=40)
-    likely: dict[str, Match] = {}
-    for name, score, _index in found:
-        key = tree.by_name[name]
-        sure = round(GUESSED * score / 100.0, 3)
-        likely.setdefault(key, Match(key, tree.name(key), sure))
-    return tuple(likely.values())
+    """The ingredients `suggestions` names, none of which is sure."""
+    found = nearest(bare_name(text), tree)
+    return tuple(Match(each.key, each.name, round(GUESSED * each.score, 3)) for each in found)
 
 
 def bare_name(text: str) -> str:

@@ -22,6 +22,7 @@ from graphlib import CycleError, TopologicalSorter
 from typing import TYPE_CHECKING, TypeAlias
 
 from barkeep.domain.amounts.units import Unit
+from barkeep.domain.name_search import Named, NameIndex
 from barkeep.domain.phrases import folded
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
 from barkeep.shipped_data import Days, NotNegative, Percent, Positive, Text, Texts
@@ -65,6 +66,12 @@ class Ingredient:
         """Every name it answers to, its own first."""
         regional = (name for names in self.regional.values() for name in names)
         return (self.name, *self.aliases, *regional, *self.printed)
+
+    @property
+    def shown_names(self) -> tuple[str, ...]:
+        """The names that may be shown and offered, its own first: no word only understood."""
+        regional = (name for names in self.regional.values() for name in names)
+        return (self.name, *self.aliases, *regional)
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,6 +139,11 @@ class FamilyTree:
             for name in ingredient.all_names:
                 found.setdefault(folded(name), ingredient.key)
         return found
+
+    @cached_property
+    def name_index(self) -> NameIndex[str]:
+        """All names of all kinds, ready to be looked for."""
+        return NameIndex(map(_named, self.ingredients.values()))
 
     @cached_property
     def folded_names(self) -> Mapping[str, str]:
@@ -259,6 +271,12 @@ class FamilyTree:
                 if parent not in self.ingredients:
                     reason = f"its parent “{parent}” is not an ingredient"
                     raise KnowledgeError(self.file, ingredient.key, reason)
+
+
+def _named(ingredient: Ingredient) -> Named[str]:
+    shown = ingredient.shown_names
+    understood = tuple(name for name in ingredient.all_names if name not in shown)
+    return Named(ingredient.key, shown, understood)
 
 
 def with_own(tree: FamilyTree, own: Iterable[Ingredient]) -> FamilyTree:
