@@ -154,8 +154,11 @@ class NameIndex(Generic[T]):
         self._cuts: dict[int, Sequence[str]] = {}
         self._squeezed = [name.written.replace(" ", "") for name in self._names]
 
-    def hits(self, text: str) -> tuple[Hit[T], ...]:
-        """The things that a text fits, best first and each once; none below the floor."""
+    def hits(self, text: str, *, guess: bool = True) -> tuple[Hit[T], ...]:
+        """The things that a text fits, best first and each once; none below the floor.
+
+        Without `guess` only those that hold all of it as it is spelt.
+        """
         written = _plain(text)
         words = _meant_words(written)
         if not words:
@@ -163,7 +166,7 @@ class NameIndex(Generic[T]):
         best: dict[int, Hit[T]] = {}
         self._keep(best, self._beginning(written))
         self._keep(best, self._with_all([self._typed(word) for word in words]))
-        if not _is_enough(best.values()):
+        if guess and not _is_enough(best.values()):
             self._guess(best, words, written)
         order = sorted(best.items(), key=lambda item: (-item[1].score, item[0]))
         return tuple(hit for _at, hit in order)

@@ -67,11 +67,19 @@ class Found:
 
 
 def ranked(
-    text: str, tree: FamilyTree, *, there: Collection[str] = (), limit: int | None = None
+    text: str,
+    tree: FamilyTree,
+    *,
+    there: Collection[str] = (),
+    guess: bool = True,
+    limit: int | None = None,
 ) -> tuple[Found, ...]:
-    """The kinds a text may mean, likeliest first; `there` are the keys of what is in the bar."""
+    """The kinds a text may mean, likeliest first; `there` are the keys of what is in the bar.
+
+    Without `guess` only what holds the whole text as it is spelt.
+    """
     in_bar = with_kinds_above(there, tree)
-    hits = tree.name_index.hits(text)
+    hits = tree.name_index.hits(text, guess=guess)
     found = [_found(hit, tree, in_bar) for hit in hits]
     found.sort(key=lambda each: (each.fit, each.score), reverse=True)
     if found and found[0].fit in (Fit.EXACT, Fit.LIKE):
