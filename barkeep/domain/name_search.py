@@ -152,7 +152,10 @@ class NameIndex(Generic[T]):
         self._stems = {form: word for form, word in forms.items() if word in self._holding}
         self._forms = sorted(self._stems)
         self._cuts: dict[int, Sequence[str]] = {}
+        self._by_squeezed: dict[str, list[int]] = {}
         self._squeezed = [name.written.replace(" ", "") for name in self._names]
+        for at, squeezed in enumerate(self._squeezed):
+            self._by_squeezed.setdefault(squeezed, []).append(at)
 
     def hits(self, text: str, *, guess: bool = True) -> tuple[Hit[T], ...]:
         """The things that a text fits, best first and each once; none below the floor.
@@ -165,7 +168,8 @@ class NameIndex(Generic[T]):
             return ()
         best: dict[int, Hit[T]] = {}
         self._keep(best, self._beginning(written))
-        self._keep(best, self._with_all([self._typed(word) for word in words]))
+        if len(written) > 1:  # of one letter only names that begin with it
+            self._keep(best, self._with_all([self._typed(word) for word in words]))
         if guess and not _is_enough(best.values()):
             self._guess(best, words, written)
         order = sorted(best.items(), key=lambda item: (-item[1].score, item[0]))
@@ -193,14 +197,12 @@ class NameIndex(Generic[T]):
         """Keep the best hit of each thing out of names with their fit and closeness."""
         for at, fit, closeness in found:
             name = self._names[at]
-            thing = self._things[name.of]
             close = max(0.0, min(1.0, closeness) - name.less)
             if fit is Fit.LIKE and close < _LEAST_LIKENESS:
                 continue
-            hit = Hit(thing.value, name.shown, fit, close)
             kept = best.get(name.of)
-            if kept is None or hit.score > kept.score:
-                best[name.of] = hit
+            if kept is None or (fit, close) > (kept.fit, kept.closeness):
+                best[name.of] = Hit(self._things[name.of].value, name.shown, fit, close)
 
     def _beginning(self, written: str) -> Iterator[tuple[int, Fit, float]]:
         """Names that are the text, or begin with it, the space between words not counting."""
@@ -215,9 +217,8 @@ class NameIndex(Generic[T]):
             else:
                 yield from self._begun(at, written)
         squeezed = written.replace(" ", "")
-        for at, other in enumerate(self._squeezed):
-            if other == squeezed and len(squeezed) > 2:
-                yield at, Fit.EXACT, 0.6
+        if len(squeezed) > 2:
+            yield from ((at, Fit.EXACT, 0.6) for at in self._by_squeezed.get(squeezed, ()))
 
     def _begun(self, at: int, written: str) -> Iterator[tuple[int, Fit, float]]:
         name = self._names[at]

@@ -11,8 +11,8 @@ from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, S
 from dataclasses import dataclass
 from typing import Protocol, runtime_checkable
 
-from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt
-from PySide6.QtGui import QKeyEvent, QStandardItem, QStandardItemModel
+from PySide6.QtCore import QAbstractListModel, QEvent, QModelIndex, QObject, Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QCompleter, QLineEdit
 
 from barkeep.desktop.screens.offer_list import BESIDE, IN_THE_BAR, THERE, OfferDelegate, OfferList
@@ -28,6 +28,7 @@ MOST_SHOWN = 10
 MOST_OFFERED = 30
 VALUE = Qt.ItemDataRole.UserRole
 TEXT = Qt.ItemDataRole.UserRole + 1
+_NOWHERE = QModelIndex()
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,6 +58,27 @@ class Offers(Protocol):
         ...
 
 
+class OfferedNames(QAbstractListModel):
+    """Suggestions as the rows of a list."""
+
+    def __init__(self, suggestions: Sequence[Suggestion] = (), parent: QObject | None = None):
+        super().__init__(parent)
+        self.suggestions = tuple(suggestions)
+
+    def offer(self, suggestions: Sequence[Suggestion]) -> None:
+        """Offer these and no others."""
+        self.beginResetModel()
+        self.suggestions = tuple(suggestions)
+        self.endResetModel()
+
+    def rowCount(self, parent: Index = _NOWHERE) -> int:
+        return 0 if parent.isValid() else len(self.suggestions)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        said = _SAID.get(role)
+        return said(self.suggestions[index.row()]) if said and index.isValid() else None
+
+
 class NameCompleter(QCompleter):
     """Offers what fits a text, likeliest first.
 
@@ -73,9 +95,8 @@ class NameCompleter(QCompleter):
         super().__init__(parent)
         self._offers = offered if isinstance(offered, Offers) else Listed(offered)
         self._free = free
-        self._known = QStandardItemModel(self)
-        self._fill(tuple(self._offers))
-        self.setModel(self._known)
+        self._offered = OfferedNames(tuple(self._offers), self)
+        self.setModel(self._offered)
         self.setCompletionMode(QCompleter.CompletionMode.UnfilteredPopupCompletion)
         self.setMaxVisibleItems(MOST_SHOWN)
         self.list = OfferList()
@@ -89,7 +110,7 @@ class NameCompleter(QCompleter):
     def splitPath(self, path: str) -> list[str]:
         """Offer what fits the text; Qt asks this for each key, and then shows all there is."""
         found = self._offers.fitting(path)[:MOST_OFFERED]
-        self._fill(found)
+        self._offered.offer(found)
         first = bool(found) and found[0].sure and not self._free
         self.list.begin(offers_first=first)
         return [""]
@@ -133,11 +154,6 @@ class NameCompleter(QCompleter):
         self.list.hide()
         self.activated[QModelIndex].emit(index)  # type: ignore[index]
         self.activated.emit(text)
-
-    def _fill(self, suggestions: Sequence[Suggestion]) -> None:
-        self._known.clear()
-        for each in suggestions:
-            self._known.appendRow(item_of(each))
 
 
 def complete_with(
@@ -226,16 +242,19 @@ def product_names(products: Iterable[Product]) -> tuple[Suggestion, ...]:
     return tuple(sorted(found, key=lambda each: each.shown.casefold()))
 
 
-def item_of(each: Suggestion) -> QStandardItem:
-    """A suggestion as a row of a list."""
-    item = QStandardItem(each.shown)
-    item.setData(each.value, VALUE)
-    item.setData(each.text, TEXT)
-    item.setData(each.beside, BESIDE)
-    item.setData(each.there, THERE)
-    told = filter(None, (each.shown, each.beside, IN_THE_BAR if each.there else ""))
-    item.setData(", ".join(told), Qt.ItemDataRole.AccessibleTextRole)
-    return item
+def _told(each: Suggestion) -> str:
+    """All that is drawn, in words for a screen reader."""
+    return ", ".join(filter(None, (each.shown, each.beside, IN_THE_BAR if each.there else "")))
+
+
+_SAID: Mapping[int, Callable[[Suggestion], object]] = {
+    Qt.ItemDataRole.DisplayRole: lambda each: each.shown,
+    Qt.ItemDataRole.AccessibleTextRole: _told,
+    VALUE: lambda each: each.value,
+    TEXT: lambda each: each.text,
+    BESIDE: lambda each: each.beside,
+    THERE: lambda each: each.there,
+}
 
 
 def _names(each: Suggestion) -> tuple[str, ...]:

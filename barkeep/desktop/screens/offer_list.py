@@ -28,8 +28,8 @@ THERE = Qt.ItemDataRole.UserRole + 3
 """Whether it is in the bar."""
 IN_THE_BAR = "in the bar"
 PICTURE = 16
-WIDEST = 560
-_FRAME = 2 * HALF + 2
+LETTERS_WIDE = 46
+"""The list is as wide as so many letters, or as its field: it must not jump while one types."""
 LIST_STYLE = """
 QListView { background: palette(base); color: palette(text); border: 1px solid palette(dark);
   padding: 4px; outline: none; }
@@ -65,7 +65,7 @@ class OfferList(QListView):
     def begin(self, *, offers_first: bool) -> None:
         """Other names are offered: nobody has come to any of them yet."""
         self.walked, self.offers_first = False, offers_first
-        self.setMinimumWidth(min(WIDEST, self.sizeHintForColumn(0) + 2 * _FRAME + UNIT))
+        self.setMinimumWidth(LETTERS_WIDE * self.fontMetrics().averageCharWidth())
 
     def walk(self, by: int) -> None:
         """Go so many rows down; the first step comes to the first row, or up to the last."""
@@ -92,13 +92,8 @@ class OfferList(QListView):
 class OfferDelegate(QStyledItemDelegate):
     """Draws a name, what it is a kind of, and whether it is in the bar."""
 
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
-        metrics = QFontMetrics(option.font)
-        small = QFontMetrics(font_of(TypeSize.CAPTION))
-        words = metrics.horizontalAdvance(str(index.data() or ""))
-        beside = small.horizontalAdvance(_beside(index))
-        width = UNIT + PICTURE + UNIT + words + (2 * UNIT + beside if beside else 0) + UNIT
-        return QSize(width, max(PICTURE, metrics.height()) + 2 * HALF + 2)
+    def sizeHint(self, option: QStyleOptionViewItem, _index: Index) -> QSize:
+        return QSize(0, max(PICTURE, option.fontMetrics.height()) + 2 * HALF + 2)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         tones = current_tones()

@@ -10,14 +10,13 @@ from PySide6.QtGui import (
     QColor,
     QKeyEvent,
     QKeySequence,
-    QStandardItemModel,
     QTextCharFormat,
     QTextCursor,
 )
 from PySide6.QtWidgets import QCompleter, QPlainTextEdit, QTextEdit, QWidget
 
 from barkeep.desktop.look.tones import current_tones
-from barkeep.desktop.screens.name_completion import TEXT, item_of
+from barkeep.desktop.screens.name_completion import TEXT, OfferedNames
 from barkeep.desktop.screens.offer_list import OfferDelegate, OfferList
 from barkeep.desktop.specs.line_names import IngredientNames
 from barkeep.desktop.specs.reading import Fault, Fix
@@ -123,7 +122,7 @@ class SpecTextEdit(QPlainTextEdit):
         self.setPlaceholderText(EXAMPLE)
         self.setAccessibleName("Text of the spec")
         self.setTabChangesFocus(True)
-        self._offers = QStandardItemModel(self)
+        self._offers = OfferedNames(parent=self)
         self.offer_list = OfferList()
         """The list of names that drops down under the cursor."""
         self._completer = QCompleter(self._offers, self)
@@ -142,8 +141,7 @@ class SpecTextEdit(QPlainTextEdit):
         """The names that are offered now."""
         if not self.offer_list.isVisible():
             return ()
-        rows = range(self._offers.rowCount())
-        return tuple(str(self._offers.item(row).data(TEXT)) for row in rows)
+        return tuple(each.text for each in self._offers.suggestions)
 
     @property
     def line(self) -> int:
@@ -254,9 +252,7 @@ class SpecTextEdit(QPlainTextEdit):
         if not names:
             self.offer_list.hide()
             return
-        self._offers.clear()
-        for each in self._names.offered(self._unfinished):
-            self._offers.appendRow(item_of(each))
+        self._offers.offer(self._names.offered(self._unfinished))
         self.offer_list.begin(offers_first=False)
         place = self.cursorRect()
         words = self.offer_list.sizeHintForColumn(0)
