@@ -143,7 +143,7 @@ class NameCompleter(QCompleter):
             self._take(chosen)
             return False  # and on to the next field
         elif key in _ENTER:
-            self.list.hide()
+            self.list.selectionModel().clearCurrentIndex()  # or Qt would take the first
             return False
         else:
             return False
