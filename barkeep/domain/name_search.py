@@ -383,7 +383,7 @@ def _whole_only(typed: _Typed) -> _Typed:
 def _named(of: int, shown: str, name: str, less: float) -> _Name:
     written = _plain(name)
     words = tuple(stem(word) for word in written.split() if word not in _LINKING)
-    return _Name(of, shown, written, words, less)
+    return _Name(of=of, shown=shown, written=written, words=words, less=less)
 
 
 def _placed(typed: Sequence[_Typed], words: Collection[str]) -> tuple[float, ...]:

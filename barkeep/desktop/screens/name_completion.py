@@ -15,7 +15,14 @@ from PySide6.QtCore import QAbstractListModel, QEvent, QModelIndex, QObject, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QCompleter, QLineEdit
 
-from barkeep.desktop.screens.offer_list import BESIDE, IN_THE_BAR, THERE, OfferDelegate, OfferList
+from barkeep.desktop.screens.offer_list import (
+    BESIDE,
+    SURE,
+    THERE,
+    OfferDelegate,
+    OfferList,
+    beside,
+)
 from barkeep.desktop.widgets.delegates import Index
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bottles.bottle import Product
@@ -209,9 +216,13 @@ class Kinds:
     def offered(self, found: Found) -> Suggestion:
         """One kind that was found, as it is offered."""
         shown = f"{found.called} ({found.name})" if found.called else found.name
-        beside = family_of(found.key, self.tree)
         return Suggestion(
-            shown, found.name, found.key, beside=beside, there=found.there, sure=found.is_sure
+            shown,
+            found.name,
+            found.key,
+            beside=family_of(found.key, self.tree),
+            there=found.there,
+            sure=found.is_sure,
         )
 
     def _is_among(self, key: str) -> bool:
@@ -244,7 +255,8 @@ def product_names(products: Iterable[Product]) -> tuple[Suggestion, ...]:
 
 def _told(each: Suggestion) -> str:
     """All that is drawn, in words for a screen reader."""
-    return ", ".join(filter(None, (each.shown, each.beside, IN_THE_BAR if each.there else "")))
+    more = beside(each.beside, sure=each.sure, there=each.there, joiner=", ")
+    return f"{each.shown}, {more}" if more else each.shown
 
 
 _SAID: Mapping[int, Callable[[Suggestion], object]] = {
@@ -254,6 +266,7 @@ _SAID: Mapping[int, Callable[[Suggestion], object]] = {
     TEXT: lambda each: each.text,
     BESIDE: lambda each: each.beside,
     THERE: lambda each: each.there,
+    SURE: lambda each: each.sure,
 }
 
 

@@ -26,13 +26,15 @@ BESIDE = Qt.ItemDataRole.UserRole + 2
 """What the name is a kind of, in words for the small letters."""
 THERE = Qt.ItemDataRole.UserRole + 3
 """Whether it is in the bar."""
-IN_THE_BAR = "in the bar"
-PICTURE = 16
-LETTERS_WIDE = 46
+SURE = Qt.ItemDataRole.UserRole + 4
+"""Whether it holds what was typed as it is spelt, and is no guess."""
+IN_THE_BAR, PERHAPS = "in the bar", "perhaps"
+LEAST_PICTURE = 16
+LETTERS_WIDE, WIDEST = 64, 600
 """The list is as wide as so many letters, or as its field: it must not jump while one types."""
 LIST_STYLE = """
 QListView { background: palette(base); color: palette(text); border: 1px solid palette(dark);
-  padding: 4px; outline: none; }
+  padding: 2px; outline: none; }
 """
 
 
@@ -65,7 +67,7 @@ class OfferList(QListView):
     def begin(self, *, offers_first: bool) -> None:
         """Other names are offered: nobody has come to any of them yet."""
         self.walked, self.offers_first = False, offers_first
-        self.setMinimumWidth(LETTERS_WIDE * self.fontMetrics().averageCharWidth())
+        self.setMinimumWidth(min(WIDEST, LETTERS_WIDE * self.fontMetrics().averageCharWidth()))
 
     def walk(self, by: int) -> None:
         """Go so many rows down; the first step comes to the first row, or up to the last."""
@@ -93,7 +95,7 @@ class OfferDelegate(QStyledItemDelegate):
     """Draws a name, what it is a kind of, and whether it is in the bar."""
 
     def sizeHint(self, option: QStyleOptionViewItem, _index: Index) -> QSize:
-        return QSize(0, max(PICTURE, option.fontMetrics.height()) + 2 * HALF + 2)
+        return QSize(0, max(LEAST_PICTURE, option.fontMetrics.height()) + 2 * HALF + 2)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         tones = current_tones()
@@ -103,11 +105,12 @@ class OfferDelegate(QStyledItemDelegate):
         _draw_ground(painter, option, index, filled=filled)
         cell = option.rect.adjusted(UNIT, 0, -UNIT, 0)
         quiet = tones.on_highlight if filled else tones.muted
+        edge = max(LEAST_PICTURE, option.fontMetrics.ascent())
         if index.data(THERE):
-            _draw_picture(painter, cell, quiet)
+            _draw_picture(painter, cell, edge, quiet)
         painter.setPen(QColor(tones.on_highlight if filled else tones.text))
         painter.setFont(option.font)
-        _draw_words(painter, cell.adjusted(PICTURE + UNIT, 0, 0, 0), index, quiet)
+        _draw_words(painter, cell.adjusted(edge + UNIT, 0, 0, 0), index, quiet)
         painter.restore()
 
 
@@ -133,10 +136,10 @@ def _draw_ground(
     painter.drawRoundedRect(place, RADIUS, RADIUS)
 
 
-def _draw_picture(painter: QPainter, cell: QRect, colour: str) -> None:
+def _draw_picture(painter: QPainter, cell: QRect, edge: int, colour: str) -> None:
     ratio = painter.device().devicePixelRatio()
-    image = pixmap("bottles", colour, PICTURE, ratio, paper=current_tones().base)
-    painter.drawPixmap(cell.left(), cell.center().y() - PICTURE // 2 + 1, image)
+    image = pixmap("bottles", colour, edge, ratio, paper=current_tones().base)
+    painter.drawPixmap(cell.left(), cell.center().y() - edge // 2 + 1, image)
 
 
 def _draw_words(painter: QPainter, cell: QRect, index: Index, quiet: str) -> None:
@@ -155,5 +158,10 @@ def _draw_words(painter: QPainter, cell: QRect, index: Index, quiet: str) -> Non
 
 
 def _beside(index: Index) -> str:
-    there = IN_THE_BAR if index.data(THERE) else ""
-    return " · ".join(filter(None, (str(index.data(BESIDE) or ""), there)))
+    return beside(index.data(BESIDE), sure=index.data(SURE), there=index.data(THERE))
+
+
+def beside(family: str, *, sure: bool, there: bool, joiner: str = " · ") -> str:
+    """What goes beside a name: that it is a guess, what it is a kind of, that it is there."""
+    said = ("" if sure else PERHAPS, family, IN_THE_BAR if there else "")
+    return joiner.join(filter(None, said))
