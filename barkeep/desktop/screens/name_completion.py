@@ -196,6 +196,9 @@ class Kinds:
     there: Collection[str] = ()
     among: Collection[str] | None = None
 
+    def __post_init__(self) -> None:
+        _ = self.tree.name_index  # made before the first key, which should not wait for it
+
     def __iter__(self) -> Iterator[Suggestion]:
         """Every name of every kind; an alias says what it is a name of."""
         found = []
