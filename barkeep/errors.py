@@ -220,7 +220,8 @@ class UnknownName(UserError):
     def __str__(self) -> str:
         sentence = f"There is no {self.kind} called “{self.name}”."
         if self.nearest:
-            sentence += f" The nearest are {spoken_list(self.nearest, 'and')}."
+            verb = "are" if len(self.nearest) > 1 else "is"
+            sentence += f" The nearest {verb} {spoken_list(self.nearest, 'and')}."
         return sentence
 
 

@@ -18,13 +18,13 @@ LINT_IMPORTS = "from importlinter.cli import lint_imports_command as lint; lint(
 
 LIBRARIES: dict[str, set[str]] = {
     "barkeep": set(),
-    "barkeep.application": {"platformdirs", "rapidfuzz"},
+    "barkeep.application": {"platformdirs"},
     "barkeep.cli": set(),
     "barkeep.desktop": {"PySide6", "shiboken6"},
     "barkeep.documents": set(),
-    "barkeep.domain": set(),
+    "barkeep.domain": {"rapidfuzz"},
     "barkeep.domain.amounts": {"pint"},
-    "barkeep.domain.ingredients": {"networkx", "rapidfuzz"},
+    "barkeep.domain.ingredients": {"networkx"},
     "barkeep.domain.liquids": {"scipy"},
     "barkeep.domain.pouring": {"numpy", "scipy"},
     "barkeep.domain.shoots": {"numpy", "scipy"},

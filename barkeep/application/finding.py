@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Collection, Iterable, Sequence
 from datetime import date
 from typing import TypeVar
 
 from barkeep.domain.bar.shoots import Shoot, ShootDrink
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Product
+from barkeep.domain.ingredients.finder import nearest
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.name_search import Named, NameIndex
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import AmbiguousName, UnknownName
@@ -25,24 +27,19 @@ def there(kind: str, found: T | None, identity: int | None) -> T:
 
 
 NEAREST = 3
-_LIKE_ENOUGH = 45.0  # of rapidfuzz's 100; below this a suggestion only confuses
 
 
 def nearest_names(name: str, names: Iterable[str], limit: int = NEAREST) -> tuple[str, ...]:
-    """The names most like the one given, best first."""
-    from rapidfuzz import fuzz, process  # only a mistaken name pays for the import
-
-    shown = {folded(each): each for each in names}
-    found = process.extract(
-        folded(name), shown.keys(), scorer=fuzz.WRatio, limit=limit, score_cutoff=_LIKE_ENOUGH
-    )
-    return tuple(shown[match] for match, _score, _index in found)
+    """The names most like the one given, best first; none that is far-fetched."""
+    index = NameIndex(Named(each, (each,)) for each in dict.fromkeys(names))
+    return tuple(hit.value for hit in index.hits(name)[:limit])
 
 
-def find_ingredient(tree: FamilyTree, text: str) -> str:
+def find_ingredient(tree: FamilyTree, text: str, *, owned: Collection[str] = ()) -> str:
     """The key of the ingredient with this key or name, in whatever language. Raises `UnknownName`.
 
-    A foreign name that may be one thing or another is not known; the nearest are what it may be.
+    Of the nearest names, those of what is `owned` (keys) go first among equals; of a foreign
+    name that may be one thing or another they are what it may be.
     """
     if text in tree:
         return text
@@ -50,8 +47,8 @@ def find_ingredient(tree: FamilyTree, text: str) -> str:
     if key is None and (meant := tree.may_be(text)):
         raise UnknownName("ingredient", text, tuple(map(tree.name, meant)))
     if key is None:
-        names = (name for each in tree.ingredients.values() for name in each.offered_names)
-        raise UnknownName("ingredient", text, nearest_names(text, names))
+        near = nearest(text, tree, there=owned)
+        raise UnknownName("ingredient", text, tuple(each.name for each in near))
     return key
 
 

@@ -389,7 +389,7 @@ def _drink_and_spec(shoot: Shoot, name: str, snapshot: Snapshot) -> tuple[ShootD
 def _line(spec: Spec, wanted: str, option: str, snapshot: Snapshot) -> int:
     """The place of the line that asks for this ingredient, else for the only kind of it."""
     tree = snapshot.knowledge.tree
-    key = find_ingredient(tree, wanted.strip())
+    key = find_ingredient(tree, wanted.strip(), owned=snapshot.owned)
     lines = [(place, line) for place, line in enumerate(spec.lines) if not line.garnish]
     found = [place for place, line in lines if key in line.wanted]
     found = found[:1] or [place for place, line in lines if tree.is_a(line.ingredient, key)]
@@ -405,7 +405,7 @@ def _thing(text: str, snapshot: Snapshot) -> tuple[str, Bottle | None]:
     """What is named: an ingredient, else one bottle with its ingredient."""
     tree = snapshot.knowledge.tree
     try:
-        return find_ingredient(tree, text), None
+        return find_ingredient(tree, text, owned=snapshot.owned), None
     except UnknownName as no_ingredient:
         try:
             bottle = find_bottle(snapshot, text, rather_open=True)

@@ -155,5 +155,5 @@ def read_par_line(text: str, snapshot: Snapshot) -> Par:
     if not equals or not name.strip():
         raise InvalidField("par", text.strip(), HOW_PAR)
     tree = snapshot.knowledge.tree
-    key = find_ingredient(tree, name.strip())
+    key = find_ingredient(tree, name.strip(), owned=snapshot.owned)
     return Par(key, read_par(amount, tree[key], snapshot.settings.units))

@@ -101,7 +101,7 @@ def _target(arguments: Arguments, snapshot: Snapshot) -> Target:
     name, equals, amount = arguments.pivot.rpartition("=")
     if not equals or not name.strip():
         raise AmountError(arguments.pivot, FROM)
-    key = find_ingredient(snapshot.knowledge.tree, name.strip())
+    key = find_ingredient(snapshot.knowledge.tree, name.strip(), owned=snapshot.owned)
     unit = snapshot.knowledge.tree[key].unit
     return FromIngredient(key, quantity_in(amount, unit, snapshot.settings.units))
 

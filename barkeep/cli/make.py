@@ -50,7 +50,7 @@ from barkeep.errors import InvalidField
 def run(arguments: Arguments, bar: Bar) -> Answer:
     """Make a batch, or show what making it would take."""
     snapshot, tree = bar.snapshot, bar.snapshot.knowledge.tree
-    key = find_ingredient(tree, arguments.name)
+    key = find_ingredient(tree, arguments.name, owned=snapshot.owned)
     amount = _amount(arguments.amount, key, snapshot)
     recipe = _own_recipe(arguments, key, snapshot)
     plan = bar.house.plan(

@@ -53,7 +53,7 @@ def listed(_arguments: Arguments, bar: Bar) -> Answer:
 def add(arguments: Arguments, bar: Bar) -> Answer:
     """Take in a product."""
     tree = bar.snapshot.knowledge.tree
-    kind = tree[find_ingredient(tree, arguments.ingredient)]
+    kind = tree[find_ingredient(tree, arguments.ingredient, owned=bar.snapshot.owned)]
     size = kind.typical_size
     if arguments.size is not None:
         size = quantity_in(arguments.size, kind.unit, bar.snapshot.settings.units)

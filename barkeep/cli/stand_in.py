@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from barkeep.application.bar import Bar
-from barkeep.application.finding import find_spec
+from barkeep.application.finding import find_ingredient, find_spec
 from barkeep.cli.arguments import Arguments, argument, command
 from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import Answer, rounded, title_of
@@ -14,7 +14,7 @@ from barkeep.domain.ingredients.names import match_ingredient
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import Offer, StandIns, or_buy_in_words, stand_in
-from barkeep.errors import InvalidField, UnknownName, spoken_list
+from barkeep.errors import InvalidField, spoken_list
 
 
 @command(
@@ -27,19 +27,19 @@ from barkeep.errors import InvalidField, UnknownName, spoken_list
 def run(arguments: Arguments, bar: Bar) -> Answer:
     """What may stand in, owned first, then closest."""
     snapshot, tree = bar.snapshot, bar.snapshot.knowledge.tree
-    key = _ingredient(arguments.name, tree)
+    key = _ingredient(arguments.name, snapshot)
     spec = None if arguments.spec is None else _spec_with(arguments.spec, key, snapshot)
     answer = stand_in(snapshot, key, spec)
     return Answer(lambda: _answer_json(answer, tree), _shown(answer, tree))
 
 
-def _ingredient(name: str, tree: FamilyTree) -> str:
+def _ingredient(name: str, snapshot: Snapshot) -> str:
+    """What is named, as on a line of a spec too: *fresh lime juice*."""
+    tree = snapshot.knowledge.tree
     if name in tree:
         return name
     match = match_ingredient(name, tree)
-    if match.key is None:
-        raise UnknownName("ingredient", name, match.nearest)
-    return match.key
+    return match.key or find_ingredient(tree, name, owned=snapshot.owned)
 
 
 def _spec_with(name: str, key: str, snapshot: Snapshot) -> Spec:

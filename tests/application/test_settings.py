@@ -140,7 +140,7 @@ class TestWords:
         assert all(each.hint().endswith(".") for each in SETTINGS)
 
     def test_a_setting_that_there_is_not_names_the_nearest(self):
-        with pytest.raises(UnknownName, match="The nearest are ounce"):
+        with pytest.raises(UnknownName, match="The nearest is ounce"):
             setting_named("ounces")
 
     @pytest.mark.parametrize("text", ["two", "", "2 dashes", "0.3-0.5 ml", "3 g", "-1"])

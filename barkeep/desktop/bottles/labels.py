@@ -53,7 +53,7 @@ class LabelFields:
         self.shape = _shape_choice()
         self.house_made = QCheckBox("Made here")
         self._add(snapshot.settings.currency)
-        completer = NameCompleter(ingredient_names(self._tree), form)
+        completer = NameCompleter(ingredient_names(self._tree, snapshot.owned), form)
         complete_with(self.edits["ingredient"], completer, self._on_ingredient)
         self.edits["ingredient"].editingFinished.connect(self._on_ingredient_left)
 
@@ -266,7 +266,7 @@ class AddBottleDialog(FormDialog):
         self.edits["use by"].setPlaceholderText(f"Optional, such as {self._bar.snapshot.on}")
 
     def _complete(self) -> None:
-        products = NameCompleter(product_names(self._bar.snapshot.products), self)
+        products = NameCompleter(product_names(self._bar.snapshot.products), self, free=True)
         complete_with(self.edits["name"], products, self._on_product)
         self.edits["name"].textEdited.connect(self._on_name_edited)
 

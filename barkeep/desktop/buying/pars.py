@@ -122,8 +122,9 @@ class ParsDialog(FormDialog):
         self.add_field(KNOWN, "P&ars", known, tall=True)
         self.fields[KNOWN].label.setBuddy(self.list)
         self.what.setPlaceholderText("Begin to type any of its names")
-        tree = self._bar.snapshot.knowledge.tree
-        self.what.setCompleter(NameCompleter(ingredient_names(tree), self))
+        snapshot = self._bar.snapshot
+        names = ingredient_names(snapshot.knowledge.tree, snapshot.owned)
+        self.what.setCompleter(NameCompleter(names, self))
         self.add_field(WHAT, "&What", self.what)
         self.amount.setPlaceholderText("Such as 2 bottles")
         self.add_field(AMOUNT, "Leas&t", self.amount, hint=AMOUNT_HINT)

@@ -466,7 +466,8 @@ class MakeDialog(FormDialog):
         self.keep.setAccessibleName("Keep it as my own recipe")
 
     def _connect(self) -> None:
-        completer = NameCompleter(makeable_names(self._snapshot.knowledge), self)
+        names = makeable_names(self._snapshot.knowledge, self._snapshot.owned)
+        completer = NameCompleter(names, self)
         complete_with(self.what, completer, self._on_completed)
         self.what.editingFinished.connect(self._on_what_left)
         self.amount.editTextChanged.connect(lambda _text: self._on_edited(AMOUNT))

@@ -24,10 +24,11 @@ from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.specs.drafts import DraftKeeper, KeptDraft, KeptDrafts, SpecDraft
+from barkeep.desktop.specs.line_names import IngredientNames
 from barkeep.desktop.specs.lines import LineRow, LinesView, texts_of, with_lines, with_name
 from barkeep.desktop.specs.reading import Fix, Seen, see
 from barkeep.desktop.specs.reading_panel import ReadingPanel
-from barkeep.desktop.specs.text_edit import IngredientNames, Pasted, SpecTextEdit, pasted
+from barkeep.desktop.specs.text_edit import Pasted, SpecTextEdit, pasted
 from barkeep.desktop.widgets.buttons import button, primary_button, quiet_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.labels import text_label
@@ -73,7 +74,7 @@ class SpecEditor(RefusedInBanner, QDialog):
         self.seen = Seen()
         """What is understood of the text."""
         self.question: QMessageBox | None = None
-        self.text = SpecTextEdit(IngredientNames(self._tree))
+        self.text = SpecTextEdit(IngredientNames(self._tree, snapshot.owned))
         self.lines = LinesView(snapshot)
         self.views = FilterChips("Write as", _VIEWS, "text")
         self.undo_button = quiet_button("undo", "Undo", self.text.undo)

@@ -23,8 +23,9 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.look.metrics import HALF
 from barkeep.desktop.screens.list_stack import prepare_view, set_widths
-from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion, ingredient_names
+from barkeep.desktop.screens.name_completion import NameCompleter, Offers, Suggestion
 from barkeep.desktop.screens.row_table import Column, RowTable
+from barkeep.desktop.specs.line_names import NamesOfLines
 from barkeep.desktop.specs.reading import SeenSpec
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, Index, RowDelegate
@@ -466,9 +467,11 @@ class LinesView(QWidget):
 class _CompletingDelegate(RowDelegate):
     """Edits a cell with names to choose from."""
 
-    def __init__(self, offered: Sequence[Suggestion], name: str, parent: QWidget) -> None:
+    def __init__(
+        self, offered: Sequence[Suggestion] | Offers | None, name: str, parent: QWidget
+    ) -> None:
         super().__init__(parent)
-        self._offered, self._name = tuple(offered), name
+        self._offered, self._name = offered, name
 
     def createEditor(
         self, parent: QWidget, _option: QStyleOptionViewItem, _index: Index
@@ -476,8 +479,9 @@ class _CompletingDelegate(RowDelegate):
         field = QLineEdit(parent)
         field.setFrame(False)
         field.setAccessibleName(self._name)
-        if self._offered:
-            completer = NameCompleter(self._offered, field)
+        if self._offered is not None:
+            free = not isinstance(self._offered, Offers)
+            completer = NameCompleter(self._offered, field, free=free)
             field.setCompleter(completer)
             finish = partial(self._finish_later, field)
             completer.activated.connect(finish)
@@ -531,24 +535,9 @@ def _prepare(view: QTableView, snapshot: Snapshot) -> None:
     own = (each.name for each in snapshot.settings.measures)
     units = [Suggestion(each, each, each) for each in (*UNITS, *own)]
     for column, name, offered in (
-        (AMOUNT, "Amount", ()),
+        (AMOUNT, "Amount", None),
         (UNIT_COLUMN, "Unit", units),
-        (INGREDIENT, "Ingredient", _ingredients(snapshot)),
-        (NOTE, "Note", ()),
+        (INGREDIENT, "Ingredient", NamesOfLines(snapshot)),
+        (NOTE, "Note", None),
     ):
         view.setItemDelegateForColumn(column, _CompletingDelegate(offered, name, view))
-
-
-def _ingredients(snapshot: Snapshot) -> list[Suggestion]:
-    """Every name of the tree, then what is on the shelf: that writes its kind and names itself."""
-    tree = snapshot.knowledge.tree
-    found = [
-        Suggestion(each.shown, tree.in_sentence(str(each.value)), each.value)
-        for each in ingredient_names(tree)
-    ]
-    owned = {bottle.product.id: bottle.product for bottle in snapshot.bottles}
-    for product in sorted(owned.values(), key=lambda each: each.title.casefold()):
-        kind = tree.in_sentence(product.ingredient)
-        title = product.title.translate(str.maketrans("(),", "   "))
-        found.append(Suggestion(f"{product.title}: {kind}", f"{kind} ({title})", product))
-    return found

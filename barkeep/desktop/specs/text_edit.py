@@ -2,86 +2,31 @@
 
 from __future__ import annotations
 
-from bisect import bisect_left
 from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import islice
 
-from PySide6.QtCore import QMimeData, QModelIndex, QStringListModel, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QKeySequence, QTextCharFormat, QTextCursor
-from PySide6.QtWidgets import QCompleter, QListView, QPlainTextEdit, QTextEdit, QWidget
+from PySide6.QtCore import QMimeData, QModelIndex, Qt, Signal
+from PySide6.QtGui import (
+    QColor,
+    QKeyEvent,
+    QKeySequence,
+    QTextCharFormat,
+    QTextCursor,
+)
+from PySide6.QtWidgets import QCompleter, QPlainTextEdit, QTextEdit, QWidget
 
 from barkeep.desktop.look.tones import current_tones
+from barkeep.desktop.screens.name_completion import TEXT, OfferedNames
+from barkeep.desktop.screens.offer_list import OfferDelegate, OfferList
+from barkeep.desktop.specs.line_names import IngredientNames
 from barkeep.desktop.specs.reading import Fault, Fix
 from barkeep.documents.specs.files import KIND_WORDS, kind_of, parts_in_file
 from barkeep.documents.specs.jsonld import is_web_page, recipes_in
-from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.parts import SpecParts, text_of_all
 from barkeep.errors import UserError
 
-LEAST_LETTERS = 2
-OFFERED = 10
-LAST = "\U0010ffff"
-"""Sorts after every letter."""
 BETWEEN_SPECS = "---"
 LABELS_OF_INGREDIENTS = frozenset({"garnish", "optional"})
-
-
-@dataclass(frozen=True, slots=True, order=True)
-class _Name:
-    """A name as it is found, as it is written, whose it is, and whether it is a second name."""
-
-    found: str
-    alias: bool
-    written: str
-    key: str
-
-
-class IngredientNames:
-    """Every name of a family tree that may be written on a line, found by its beginning."""
-
-    def __init__(self, tree: FamilyTree) -> None:
-        own = (_Name(folded(tree.name(key)), False, tree.in_sentence(key), key) for key in tree)
-        others = (
-            _Name(folded(alias), True, alias, key) for key in tree for alias in tree[key].aliases
-        )
-        self._names = sorted((*own, *others))
-        self._found = [name.found for name in self._names]
-
-    def beginning_with(self, words: str) -> tuple[str, ...]:
-        """The names that begin with `words`, then those in which a later word does.
-
-        One name an ingredient, its own before others.
-        """
-        wanted = folded(words)
-        if len(wanted) < LEAST_LETTERS:
-            return ()
-        start, end = bisect_left(self._found, wanted), bisect_left(self._found, wanted + LAST)
-        inside = f" {wanted}"
-        later = [name for name in self._names if inside in name.found]
-        offered: dict[str, str] = {}
-        for names in (self._names[start:end], later):
-            for name in sorted(names, key=lambda each: (each.alias, each.found)):
-                offered.setdefault(name.key, name.written)
-        return tuple(islice(offered.values(), OFFERED))
-
-    def unfinished(self, before_cursor: str) -> tuple[str, tuple[str, ...]]:
-        """The end of a line that could become a name, as written, and the names it could become.
-
-        The longest such end wins: in *30 ml dry ver* it is *dry ver*. Nothing
-        where the line already ends in the only name it could be.
-        """
-        start = len(before_cursor) - len(before_cursor.lstrip())
-        if before_cursor[-1:].isspace():
-            start = len(before_cursor)
-        while start < len(before_cursor):
-            tail = before_cursor[start:]
-            names = self.beginning_with(tail)
-            if names:
-                return ("", ()) if _is_finished(tail, names) else (tail, names)
-            start = _next_word(before_cursor, start)
-        return ("", ())
 
 
 def takes_ingredient(lines: Sequence[str], number: int) -> bool:
@@ -103,18 +48,6 @@ def takes_ingredient(lines: Sequence[str], number: int) -> bool:
         return False
     label, colon, _ = lines[number].partition(":")
     return not colon or label.strip().casefold() in LABELS_OF_INGREDIENTS
-
-
-def _is_finished(tail: str, names: tuple[str, ...]) -> bool:
-    return len(names) == 1 and folded(names[0]) == folded(tail)
-
-
-def _next_word(text: str, start: int) -> int:
-    """Where the next word begins, the end of the text where there is none."""
-    blank = text.find(" ", start)
-    while 0 <= blank < len(text) and text[blank] == " ":
-        blank += 1
-    return blank if blank > 0 else len(text)
 
 
 WHAT = "what was pasted"
@@ -170,13 +103,6 @@ Shake with ice and strain."""
 WIDEST_LIST = 420
 MOST_SEEN = 8
 BESIDE_NAMES = 32
-OFFER_STYLE = """
-QListView { background: palette(base); color: palette(text); border: 1px solid palette(dark);
-  padding: 4px; outline: none; }
-QListView::item { padding: 4px 8px; border-radius: 4px; }
-QListView::item:selected, QListView::item:hover { background: palette(highlight);
-  color: palette(highlighted-text); }
-"""
 
 
 class SpecTextEdit(QPlainTextEdit):
@@ -196,28 +122,26 @@ class SpecTextEdit(QPlainTextEdit):
         self.setPlaceholderText(EXAMPLE)
         self.setAccessibleName("Text of the spec")
         self.setTabChangesFocus(True)
-        self._offers = QStringListModel(self)
+        self._offers = OfferedNames(parent=self)
+        self.offer_list = OfferList()
+        """The list of names that drops down under the cursor."""
         self._completer = QCompleter(self._offers, self)
         self._completer.setWidget(self)
         self._completer.setCompletionMode(QCompleter.CompletionMode.UnfilteredPopupCompletion)
-        self._completer.activated.connect(self._complete)
+        self._completer.setPopup(self.offer_list)
+        self._completer.activated[QModelIndex].connect(self._on_chosen)  # type: ignore[index]
         self._completer.setMaxVisibleItems(MOST_SEEN)
+        self.offer_list.setItemDelegate(OfferDelegate(self.offer_list))
         self.offer_list.setAccessibleName("Ingredients")
-        self.offer_list.setStyleSheet(OFFER_STYLE)
         self._line = 1
         self.cursorPositionChanged.connect(self._tell_line)
 
     @property
-    def offer_list(self) -> QListView:
-        """The list of names that drops down under the cursor."""
-        popup = self._completer.popup()
-        assert isinstance(popup, QListView)
-        return popup
-
-    @property
     def offers(self) -> tuple[str, ...]:
         """The names that are offered now."""
-        return tuple(self._offers.stringList()) if self.offer_list.isVisible() else ()
+        if not self.offer_list.isVisible():
+            return ()
+        return tuple(each.text for each in self._offers.suggestions)
 
     @property
     def line(self) -> int:
@@ -311,7 +235,10 @@ class SpecTextEdit(QPlainTextEdit):
     def _complete_chosen(self) -> None:
         """Write the name that is chosen in the list, or else its first."""
         chosen = self.offer_list.currentIndex()
-        self._complete(str(chosen.data()) if chosen.isValid() else self.offers[0])
+        self._complete(str(chosen.data(TEXT)) if chosen.isValid() else self.offers[0])
+
+    def _on_chosen(self, index: QModelIndex) -> None:
+        self._complete(str(index.data(TEXT)))
 
     def _offer(self) -> None:
         """Drop down the names that the word at the cursor could become."""
@@ -325,7 +252,8 @@ class SpecTextEdit(QPlainTextEdit):
         if not names:
             self.offer_list.hide()
             return
-        self._offers.setStringList(list(names))
+        self._offers.offer(self._names.offered(self._unfinished))
+        self.offer_list.begin(offers_first=False)
         place = self.cursorRect()
         words = self.offer_list.sizeHintForColumn(0)
         scroll = self.offer_list.verticalScrollBar().sizeHint().width()

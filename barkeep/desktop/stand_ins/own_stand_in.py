@@ -99,7 +99,8 @@ class OwnStandInDialog(FormDialog):
 
     def _complete(self) -> None:
         edit = self.edits[OFFERED]
-        completer = NameCompleter(ingredient_names(self._tree), self)
+        names = ingredient_names(self._tree, self._bar.snapshot.owned)
+        completer = NameCompleter(names, self)
         complete_with(edit, completer, self._on_completed)
         edit.editingFinished.connect(self._on_offered_left)
         edit.textEdited.connect(lambda _text: self.banner.clear())

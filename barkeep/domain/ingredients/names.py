@@ -24,6 +24,7 @@ from dataclasses import dataclass, replace
 from itertools import combinations
 
 from barkeep.domain.amounts.units import unit_named
+from barkeep.domain.ingredients.finder import nearest
 from barkeep.domain.ingredients.tree import (
     WITHOUT_MEANING,
     FamilyTree,
@@ -37,7 +38,6 @@ EXACT, ADJUSTED, MAKER, GUESSED = 1.0, 0.95, 0.7, 0.6
 
 A ranking chosen here; only the order has a meaning.
 """
-SUGGESTIONS = 3
 LONGEST = 300
 """Characters; nothing longer is looked at as a name."""
 
@@ -324,33 +324,20 @@ def named(name: str, tree: FamilyTree) -> Match | None:
 
 
 def suggestions(text: str, tree: FamilyTree) -> tuple[str, ...]:
-    """The names of the three ingredients most like a text, best first."""
-    keys = (each.key for each in guesses(text, tree))
-    known = [tree.name(key) for key in keys if key and not tree[key].family]
-    return tuple(known[:SUGGESTIONS])
+    """The names of up to three ingredients most like a text, best first; none far-fetched."""
+    return tuple(each.name for each in nearest(bare_name(text), tree))
 
 
 def guesses(text: str, tree: FamilyTree) -> tuple[Match, ...]:
     """The ingredients a text may mean, likeliest first; none of them is sure.
 
-    They are what other languages call so, where that is known; else those with names most like it.
+    They are what other languages call so, where that is known; else those `suggestions` names.
     """
     meant = tree.may_be(bare_name(text))
     if meant:
         return tuple(Match(key, tree.name(key), GUESSED) for key in meant)
-    from rapidfuzz import fuzz, process  # only a mistaken name pays for the import
-
-    wanted = folded(bare_name(text)[:LONGEST])
-    if not wanted:
-        return ()
-    names = tree.by_name.keys()
-    found = process.extract(wanted, names, scorer=fuzz.token_sort_ratio, limit=40)
-    likely: dict[str, Match] = {}
-    for name, score, _index in found:
-        key = tree.by_name[name]
-        sure = round(GUESSED * score / 100.0, 3)
-        likely.setdefault(key, Match(key, tree.name(key), sure))
-    return tuple(likely.values())
+    found = nearest(bare_name(text), tree)
+    return tuple(Match(each.key, each.name, round(GUESSED * each.score, 3)) for each in found)
 
 
 def bare_name(text: str) -> str:

@@ -24,6 +24,7 @@ from typing import TYPE_CHECKING, TypeAlias
 
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.ingredients.languages import meanings, words_of
+from barkeep.domain.name_search import Named, NameIndex
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
 from barkeep.shipped_data import Days, NotNegative, Percent, Positive, Text, Texts
@@ -163,6 +164,11 @@ class FamilyTree:
             if found.setdefault(words, key) != key:
                 found[words] = None
         return {words: key for words, key in found.items() if key is not None}
+
+    @cached_property
+    def name_index(self) -> NameIndex[str]:
+        """All names of all kinds, ready to be looked for."""
+        return NameIndex(map(_named, self.ingredients.values()))
 
     @cached_property
     def folded_names(self) -> Mapping[str, str]:
@@ -348,6 +354,12 @@ def singular(word: str) -> str:
 def inside_sentence(ingredient: Ingredient, name: str) -> str:
     """One of an ingredient's names as it stands inside a sentence."""
     return name if ingredient.proper else f"{name[:1].lower()}{name[1:]}"
+
+
+def _named(ingredient: Ingredient) -> Named[str]:
+    shown = ingredient.offered_names
+    understood = tuple(name for name in ingredient.all_names if name not in shown)
+    return Named(ingredient.key, shown, understood)
 
 
 def with_own(tree: FamilyTree, own: Iterable[Ingredient]) -> FamilyTree:

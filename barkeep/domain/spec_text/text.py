@@ -18,7 +18,7 @@ from functools import partial
 
 from barkeep.domain.amounts.amount import amount_at_start, show_number
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
-from barkeep.domain.ingredients.names import ADJUSTED, SUGGESTIONS, guesses
+from barkeep.domain.ingredients.names import ADJUSTED, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import MARK
@@ -298,11 +298,9 @@ class Reading:
         if self.hints.left <= 0:
             return line, unknown_name(complaint.unknown, ())
         self.hints.left -= 1
-        found = guesses(complaint.unknown, self.tree)
-        likely = [each for each in found if each.key and not self.tree[each.key].family]
-        nearest = tuple(likely[:SUGGESTIONS])
-        names = [self.tree.name(str(each.key)) for each in nearest]
-        return replace(line, guesses=nearest), unknown_name(complaint.unknown, names)
+        likely = guesses(complaint.unknown, self.tree)
+        names = [str(each.matched) for each in likely]
+        return replace(line, guesses=likely), unknown_name(complaint.unknown, names)
 
 
 def _measures_a_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:

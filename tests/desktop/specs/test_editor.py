@@ -7,8 +7,10 @@ from dataclasses import replace
 import pytest
 
 from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
+from barkeep.desktop.specs.line_names import IngredientNames
 from barkeep.desktop.specs.reading import see
-from barkeep.desktop.specs.text_edit import IngredientNames, takes_ingredient
+from barkeep.desktop.specs.text_edit import takes_ingredient
+from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.text import read_specs
 from tests.worlds import without_id
 
@@ -129,7 +131,7 @@ class TestCompletion:
 
     def test_each_ingredient_is_offered_once(self, names, tree):
         found = names.beginning_with("cr")
-        keys = [tree.by_name[name.casefold().replace("è", "e").replace("-", " ")] for name in found]
+        keys = [tree.by_name[folded(name)] for name in found]
         assert len(keys) == len(set(keys))
 
     @pytest.mark.parametrize(

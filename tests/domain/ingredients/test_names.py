@@ -86,7 +86,7 @@ def test_a_false_friend_never_matches(tree, text):
         assert found.key == "gin"
     else:
         assert found.key is None
-        assert len(set(found.nearest)) == 3
+        assert 1 <= len(set(found.nearest)) == len(found.nearest) <= 3  # none is far-fetched
 
 
 def test_an_unknown_name_gets_the_three_nearest(tree):
