@@ -110,12 +110,14 @@ class _Row:
         try:
             return how(text)
         except UserError as error:
-            self.refuse(column, str(error))
+            unknown = error.name if isinstance(error, UnknownName) else None
+            self.refuse(column, str(error), unknown)
             return default
 
-    def refuse(self, column: str, message: str) -> None:
-        """Note a problem at a field."""
-        self.problems.append(Problem(self.record.line, self.places[column] + 1, message))
+    def refuse(self, column: str, message: str, unknown: str | None = None) -> None:
+        """Note a problem at a field; `unknown` is as in `Problem`."""
+        place = self.places[column] + 1
+        self.problems.append(Problem(self.record.line, place, message, unknown))
 
 
 def read_bottles_csv(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) -> BottlesFile:

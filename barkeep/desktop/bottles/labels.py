@@ -64,7 +64,7 @@ class LabelFields:
             "maker": product.maker,
             "ingredient": self._tree.name(product.ingredient),
             "size": _shown(product.size),
-            "strength": _shown(product.abv_percent),
+            "strength": _shown_strength(product.abv_percent),
             "sugar": _shown(product.sugar_g_per_l),
             ACID: _shown(product.acid_g_per_l),
             "price": "" if product.price is None else f"{product.price:.2f}",
@@ -197,6 +197,11 @@ def _shape_choice() -> QComboBox:
         box.setItemData(box.count() - 1, shape.about, Qt.ItemDataRole.ToolTipRole)
     box.setMaxVisibleItems(box.count())
     return box
+
+
+def _shown_strength(value: float | None) -> str:
+    """As it is read again: a bare number below 1 would be asked about."""
+    return f"{_shown(value)} %" if value and value < 1.0 else _shown(value)
 
 
 def _shown(value: float | None) -> str:

@@ -1,0 +1,68 @@
+"""What an owner's own ingredient is to begin with: its key, its likely kind, its figures."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import count
+
+from barkeep.domain.ingredients.names import bare_name, named
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
+from barkeep.domain.phrases import folded
+
+OWN = "the owner's own"
+"""The basis of what an owner says of an ingredient."""
+_PARTS_OF_KEYS = re.compile(r"[a-z0-9]+")
+_FIRST_OF_TWO = re.compile(r" (?:of|with|from|infused with|made with) ")
+_FIGURES = ("abv_percent", "sugar_g_per_l", "acid_g_per_l")
+
+
+def free_key(name: str, tree: FamilyTree) -> str:
+    """A key for a new ingredient of this name that no other has.
+
+    A name of other letters than a key may have is spelt by their numbers.
+    """
+    parts = _PARTS_OF_KEYS.findall(folded(name)) or ["own", *(f"{ord(each):x}" for each in name)]
+    key = "-".join(parts)
+    numbered = (f"{key}-{number}" for number in count(2))
+    return key if key not in tree else next(each for each in numbered if each not in tree)
+
+
+def likely_kind(words: str, tree: FamilyTree) -> str | None:
+    """The key of what something unknown is likely to be a kind of, None where nothing tells.
+
+    The last words say what a thing is: *smoked maple syrup* is a maple syrup; or the first
+    ones, before *of* or *with*: *syrup of violets*.
+    """
+    known = (named(each, tree) for each in _kind_words(folded(bare_name(words))))
+    return next((each.key for each in known if each is not None), None)
+
+
+def _kind_words(name: str) -> Iterator[str]:
+    head = _FIRST_OF_TWO.split(name)[0].split()
+    return (" ".join(head[start:]) for start in range(len(head)))
+
+
+def is_written_as_a_name(name: str) -> bool:
+    """Whether the first word keeps its capital in a sentence, as the words after it do."""
+    return any(word[:1].isupper() for word in name.split()[1:])
+
+
+def with_usual_figures(ingredient: Ingredient, tree: FamilyTree) -> Ingredient:
+    """The ingredient with the strength, sugar and acid of its kind where it says only some.
+
+    One that says none at all needs none: it is taken as its kind is.
+    """
+    if not _says_figures(ingredient):
+        return ingredient
+    kinds = [tree[key] for parent in ingredient.parents for key in (parent, *tree.upwards(parent))]
+    usual = next((each for each in kinds if _says_figures(each)), None)
+    if usual is None:
+        return ingredient
+    missing = (each for each in _FIGURES if getattr(ingredient, each) is None)
+    return replace(ingredient, **{each: getattr(usual, each) for each in missing})
+
+
+def _says_figures(ingredient: Ingredient) -> bool:
+    return any(getattr(ingredient, each) is not None for each in _FIGURES)
