@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from math import isfinite
 from typing import Literal
@@ -136,11 +136,15 @@ class OwnerKnowledge(UseCases):
             work.put("own_ingredient", (key,), None)
         return self._session.finished(work, lambda _bar: own[key])
 
+    @property
+    def standings(self) -> Mapping[str, Standing]:
+        """Whose each ingredient is that the owner added or changed."""
+        shipped = self._session.shipped.tree
+        return {key: "changed" if key in shipped else "own" for key in self.own_ingredients}
+
     def standing(self, key: str) -> Standing:
         """Whose an ingredient is."""
-        if key not in self.own_ingredients:
-            return "known"
-        return "changed" if key in self._session.shipped.tree else "own"
+        return self.standings.get(key, "known")
 
     def own_stand_ins_of(self, key: str) -> tuple[StandIn, ...]:
         """What the owner says stands in for an ingredient, and what it stands in for."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import replace
 from typing import get_args
 
@@ -30,6 +30,7 @@ from barkeep.domain.phrases import as_sentence, folded
 from barkeep.errors import InvalidField, UnknownName, spoken_list
 
 NAME = argument("name", metavar="NAME")
+_WHOSE = {"own": "yes", "changed": "changed"}
 NONE = "none"
 """Takes back what was said."""
 _FIGURES = (
@@ -115,7 +116,7 @@ def show(arguments: Arguments, bar: Bar) -> Answer:
 @in_bar
 def listed(arguments: Arguments, bar: Bar) -> Answer:
     """Ingredients by name."""
-    tree, own = bar.snapshot.knowledge.tree, bar.knowledge.own_ingredients
+    tree, own = bar.snapshot.knowledge.tree, bar.knowledge.standings
     keys = set(tree)
     if arguments.kind is not None:
         kind = find_ingredient(tree, arguments.kind)
@@ -123,7 +124,11 @@ def listed(arguments: Arguments, bar: Bar) -> Answer:
     shown = sorted((tree[key] for key in keys), key=lambda each: folded(each.name))
     shown = [each for each in shown if each.key in own or not arguments.own]
     rows = (
-        (each.name, ", ".join(map(tree.in_sentence, each.parents)), _whose(each, bar, own))
+        (
+            each.name,
+            ", ".join(map(tree.in_sentence, each.parents)),
+            _WHOSE.get(own.get(each.key, ""), ""),
+        )
         for each in shown
     )
     return Answer(
@@ -223,11 +228,11 @@ def _changed_stand_ins(arguments: Arguments, bar: Bar, key: str) -> tuple[StandI
 
 
 def _answer(ingredient: Ingredient, bar: Bar, words: str) -> Answer:
-    own = bar.knowledge.own_ingredients
+    own = bar.knowledge.standings
     return Answer(lambda: {"ingredients": [_json(ingredient, bar, own)]}, words)
 
 
-def _json(ingredient: Ingredient, bar: Bar, own: frozenset[str]) -> dict[str, object]:
+def _json(ingredient: Ingredient, bar: Bar, own: Collection[str]) -> dict[str, object]:
     tree = bar.snapshot.knowledge.tree
     said = bar.knowledge.own_stand_ins_of(ingredient.key)
     return {
@@ -263,12 +268,6 @@ def _stand_in_json(entry: StandIn, other: str, tree: FamilyTree) -> dict[str, ob
         "why": entry.why,
         "scope": list(entry.scope),
     }
-
-
-def _whose(ingredient: Ingredient, bar: Bar, own: frozenset[str]) -> str:
-    if ingredient.key not in own:
-        return ""
-    return "yes" if bar.knowledge.standing(ingredient.key) == "own" else "changed"
 
 
 def _described(ingredient: Ingredient, bar: Bar) -> str:

@@ -20,13 +20,14 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.desktop.drink.analysis_view import view_of_read
+from barkeep.desktop.ingredients.own_ingredient import Way, teach
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.specs.drafts import DraftKeeper, KeptDraft, KeptDrafts, SpecDraft
 from barkeep.desktop.specs.lines import LineRow, LinesView, texts_of, with_lines, with_name
 from barkeep.desktop.specs.reading import Fix, Seen, see
-from barkeep.desktop.specs.reading_panel import ReadingPanel
+from barkeep.desktop.specs.reading_panel import TEACH, ReadingPanel
 from barkeep.desktop.specs.text_edit import IngredientNames, Pasted, SpecTextEdit, pasted
 from barkeep.desktop.widgets.buttons import button, primary_button, quiet_button
 from barkeep.desktop.widgets.chips import FilterChips
@@ -49,6 +50,8 @@ ONE_ONLY = (
 )
 
 
+Teach = Callable[[QWidget, str, Way, Callable[[Snapshot], None]], object]
+"""Asks over a widget what unknown words are; the last is called with what is known then."""
 Save: TypeAlias = Callable[["SpecEditor", Sequence[Spec]], bool]
 """Puts specs into the bar; whether that was done. A refusal is shown in the editor."""
 
@@ -63,11 +66,14 @@ class SpecEditor(RefusedInBanner, QDialog):
         save: Save,
         parent: QWidget | None = None,
         keeper: DraftKeeper | None = None,
+        *,
+        teach: Teach | None = None,
     ) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(draft.title)
         self._draft, self._save_specs, self._keeper = draft, save, keeper
+        self._snapshot, self._teach = snapshot, teach
         self._tree, self._units = snapshot.knowledge.tree, snapshot.settings.units
         self._taken = _taken_names(snapshot, draft.changes)
         self.seen = Seen()
@@ -80,7 +86,7 @@ class SpecEditor(RefusedInBanner, QDialog):
         self.redo_button = quiet_button("redo", "Redo", self.text.redo)
         self._left = QStackedWidget()
         self.panel = ReadingPanel(
-            self._tree, lambda read: view_of_read(read, snapshot), self._units
+            self._tree, lambda read: view_of_read(read, self._snapshot), self._units
         )
         self.banner = Banner()
         self.save_button: QPushButton = primary_button("Save", self.save)
@@ -122,6 +128,26 @@ class SpecEditor(RefusedInBanner, QDialog):
             if self._keeper is not None:
                 self._keeper.drop()
             self.accept()
+
+    def teach(self, words: str, way: Way = "new") -> None:
+        """Ask what unknown words are, and read the text again once that is said."""
+        self.lines.commit()
+        if self._teach is not None:
+            self._teach(self, words, way, self._learn)
+
+    def _teach_here(self, way: Way) -> None:
+        """As `teach`, for the line the cursor is in, or else for the first unknown words."""
+        unknown = [each for each in self.read().faults if each.unknown]
+        here = [each for each in unknown if each.line == self.text.line]
+        self.teach(next((each.unknown for each in (*here, *unknown)), ""), way)
+
+    def _learn(self, snapshot: Snapshot) -> None:
+        self._snapshot, self._tree = snapshot, snapshot.knowledge.tree
+        self.text.know(IngredientNames(self._tree))
+        self.lines.know(snapshot)
+        self.panel.know(self._tree)
+        self.read()
+        self._focus_left()
 
     def reject(self) -> None:
         """Close, after asking where words would be lost."""
@@ -230,6 +256,7 @@ class SpecEditor(RefusedInBanner, QDialog):
         self._timer.timeout.connect(self.read)
         self.panel.fix_chosen.connect(self._apply)
         self.panel.line_chosen.connect(self._go_to)
+        self.panel.teach_chosen.connect(self.teach)
         self.views.chosen.connect(self._show_view)
         self.lines.changed.connect(self._on_lines)
         self.lines.renamed.connect(self._on_renamed)
@@ -247,6 +274,8 @@ class SpecEditor(RefusedInBanner, QDialog):
             self.finished.connect(self._keeper.leave)
         for keys in ("Ctrl+S", "Ctrl+Return"):
             QShortcut(QKeySequence(keys), self).activated.connect(self.save)
+        for way, (_words, keys) in TEACH.items():
+            QShortcut(QKeySequence(keys), self).activated.connect(partial(self._teach_here, way))
 
     def _begin(self) -> None:
         draft = self._draft
@@ -331,12 +360,23 @@ class SpecWriting:
         save = self._add if changes is None else partial(self._replace, changes)
         snapshot = self._page.context.bar.snapshot
         editor = SpecEditor(
-            draft=draft, snapshot=snapshot, save=save, parent=self._page, keeper=keeper
+            draft=draft,
+            snapshot=snapshot,
+            save=save,
+            parent=self._page,
+            keeper=keeper,
+            teach=self._ask_what_it_is,
         )
         editor.finished.connect(lambda _result: self._offer_again(keeper))
         self.editor = editor
         editor.open()
         return editor
+
+    def _ask_what_it_is(
+        self, over: QWidget, words: str, way: Way, learn: Callable[[Snapshot], None]
+    ) -> None:
+        bar = self._page.context.bar
+        teach(bar, words, over, lambda _key: learn(bar.snapshot), way=way)
 
     def _offer_again(self, keeper: DraftKeeper) -> None:
         """What was kept for later is there to be gone on with at once."""

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QSizePolicy, QVBoxLayout
 
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import AnalysisView, before_you_pour
+from barkeep.desktop.ingredients.own_ingredient import Way
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.reading import Fault, Fix, Seen, SeenLine, SeenSpec
 from barkeep.desktop.widgets.chips import FlowLayout
@@ -33,13 +34,22 @@ HOW_TO = (
 SURE = 0.9
 """A name matched with less confidence than this is pointed out."""
 MOST_SPECS = 40
+TEACH: dict[Way, tuple[str, str]] = {
+    "new": ("New ingredient…", "Ctrl+I"),
+    "name": ("Another name…", "Ctrl+Shift+I"),
+}
+"""What is done about words that name nothing, and the keys for it."""
 
 
 class ReadingPanel(ScrolledPage):
-    """`fix_chosen` carries a `Fix`; `line_chosen` a line number to go to."""
+    """`fix_chosen` carries a `Fix`; `line_chosen` a line number to go to.
+
+    `teach_chosen` carries the words that are to be taught, and as what.
+    """
 
     fix_chosen = Signal(object)
     line_chosen = Signal(int)
+    teach_chosen = Signal(str, str)
 
     def __init__(
         self,
@@ -51,15 +61,20 @@ class ReadingPanel(ScrolledPage):
         super().__init__("How the text is understood", parent=parent)
         self._tree, self._view_of, self._units = tree, view_of, units
         self.fix_buttons: list[QPushButton] = []
+        self.teach_buttons: list[QPushButton] = []
         self._page = QWidget()
         self._analysis = _AnalysisBlock()
         holder = QWidget()
         self._column = column_of(self._page, self._analysis, SPRING, on=holder, gap=0)
         self.show_page(holder)
 
+    def know(self, tree: FamilyTree) -> None:
+        """Name ingredients as this tree does from now on."""
+        self._tree = tree
+
     def show_seen(self, seen: Seen, line: int) -> None:
         """Show the spec in which `line` stands in full, the others in a line each."""
-        self.fix_buttons = []
+        self.fix_buttons, self.teach_buttons = [], []
         page = QWidget()
         column = column_of(on=page, margins=PAD)
         current = seen.at(line)
@@ -118,9 +133,11 @@ class ReadingPanel(ScrolledPage):
         label = LinkLabel([Link(where.rstrip(": "), str(fault.line)), ": ", fault.message])
         label.followed.connect(lambda line: self.line_chosen.emit(int(line)))
         self._add_row(grid, PictureLabel("error", 16, "danger", "Cannot be used"), label, "")
-        if fault.fixes:
-            flow = FlowLayout(map(self._fix_button, fault.fixes), HALF)
-            grid.addLayout(flow, grid.rowCount(), 1)
+        chips = [*map(self._fix_button, fault.fixes)]
+        if fault.unknown:
+            chips += [self._teach_button(fault.unknown, way) for way in TEACH]
+        if chips:
+            grid.addLayout(FlowLayout(chips, HALF), grid.rowCount(), 1)
 
     def _fix_button(self, fix: Fix) -> QPushButton:
         made = QPushButton(fix.text.replace("&", "&&"))
@@ -130,6 +147,17 @@ class ReadingPanel(ScrolledPage):
         made.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
         made.clicked.connect(partial(self._choose, fix))
         self.fix_buttons.append(made)
+        return made
+
+    def _teach_button(self, words: str, way: Way) -> QPushButton:
+        said, keys = TEACH[way]
+        made = QPushButton(said)
+        made.setProperty("chip", True)
+        made.setAccessibleName(f"{said} “{words}”")
+        made.setToolTip(f"Say what “{words}” is ({keys})")
+        made.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
+        made.clicked.connect(lambda: self.teach_chosen.emit(words, way))
+        self.teach_buttons.append(made)
         return made
 
     def _choose(self, fix: Fix, _checked: bool = False) -> None:

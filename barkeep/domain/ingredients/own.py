@@ -32,16 +32,17 @@ def free_key(name: str, tree: FamilyTree) -> str:
 def likely_kind(words: str, tree: FamilyTree) -> str | None:
     """The key of what something unknown is likely to be a kind of, None where nothing tells.
 
-    The last words say what a thing is: *smoked maple syrup* is a maple syrup; or the first
-    ones, before *of* or *with*: *syrup of violets*.
+    The first words before an *of* or *with* say what a thing is, *syrup of violets*, or else
+    the last ones do: *smoked maple syrup* is a maple syrup.
     """
     known = (named(each, tree) for each in _kind_words(folded(bare_name(words))))
     return next((each.key for each in known if each is not None), None)
 
 
 def _kind_words(name: str) -> Iterator[str]:
-    head = _FIRST_OF_TWO.split(name)[0].split()
-    return (" ".join(head[start:]) for start in range(len(head)))
+    for part in dict.fromkeys((_FIRST_OF_TWO.split(name)[0], name)):
+        words = part.split()
+        yield from (" ".join(words[start:]) for start in range(len(words)))
 
 
 def is_written_as_a_name(name: str) -> bool:
