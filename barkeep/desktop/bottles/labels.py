@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
-from barkeep.desktop.ingredients.own_ingredient import teach
+from barkeep.desktop.ingredients.teaching import teach
 from barkeep.desktop.screens.form_dialog import FormDialog, read_number
 from barkeep.desktop.screens.name_completion import (
     NameCompleter,

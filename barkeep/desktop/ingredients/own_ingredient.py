@@ -300,6 +300,7 @@ class OwnIngredientDialog(FormDialog):
         below = self.begin_part()
         self.add_field(STAND_INS, "&Stand-ins", self.stand_ins, tall=True)
         self.add_field(ALLERGENS, "A&llergens", self.allergens, tall=True)
+        self.allergens.setFocusPolicy(Qt.FocusPolicy.ClickFocus)  # as the rows above them
         self._carried = text_label("", quiet=True, wrap=True)
         carried = self.allergens.layout()
         assert carried is not None
@@ -344,19 +345,3 @@ def _nearest(error: UnknownName) -> str:
     return (
         f"the nearest are {spoken_list(error.nearest, 'and')}" if error.nearest else "add it first"
     )
-
-
-def teach(
-    bar: Bar,
-    words: str,
-    parent: QWidget,
-    on_taught: Callable[[str], object],
-    *,
-    way: Way = "new",
-) -> OwnIngredientDialog:
-    """Ask what unknown words are; `on_taught` is given the key of what they are now."""
-    dialog = OwnIngredientDialog(bar, words, way=way, parent=parent)
-    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    dialog.taught.connect(on_taught)
-    dialog.open()
-    return dialog

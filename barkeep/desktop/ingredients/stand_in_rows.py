@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
 from barkeep.application.own_ingredients import (
@@ -117,6 +117,7 @@ class StandInRows(QWidget):
         super().__init__(parent)
         self._names, self._made = names, 0
         self.rows: list[StandInRow] = []
+        self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)  # or its label's letter would not lead here
         self._column = column_of(on=self, gap=HALF)
         self._add_row()
 

@@ -20,14 +20,15 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.desktop.drink.analysis_view import view_of_read
-from barkeep.desktop.ingredients.own_ingredient import Way, teach
+from barkeep.desktop.ingredients.own_ingredient import Way
+from barkeep.desktop.ingredients.teaching import Teach, teach_by_keys, teacher
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.specs.drafts import DraftKeeper, KeptDraft, KeptDrafts, SpecDraft
 from barkeep.desktop.specs.lines import LineRow, LinesView, texts_of, with_lines, with_name
 from barkeep.desktop.specs.reading import Fix, Seen, see
-from barkeep.desktop.specs.reading_panel import TEACH, ReadingPanel
+from barkeep.desktop.specs.reading_panel import ReadingPanel
 from barkeep.desktop.specs.text_edit import IngredientNames, Pasted, SpecTextEdit, pasted
 from barkeep.desktop.widgets.buttons import button, primary_button, quiet_button
 from barkeep.desktop.widgets.chips import FilterChips
@@ -50,8 +51,6 @@ ONE_ONLY = (
 )
 
 
-Teach = Callable[[QWidget, str, Way, Callable[[Snapshot], None]], object]
-"""Asks over a widget what unknown words are; the last is called with what is known then."""
 Save: TypeAlias = Callable[["SpecEditor", Sequence[Spec]], bool]
 """Puts specs into the bar; whether that was done. A refusal is shown in the editor."""
 
@@ -274,8 +273,7 @@ class SpecEditor(RefusedInBanner, QDialog):
             self.finished.connect(self._keeper.leave)
         for keys in ("Ctrl+S", "Ctrl+Return"):
             QShortcut(QKeySequence(keys), self).activated.connect(self.save)
-        for way, (_words, keys) in TEACH.items():
-            QShortcut(QKeySequence(keys), self).activated.connect(partial(self._teach_here, way))
+        teach_by_keys(self, self._teach_here)
 
     def _begin(self) -> None:
         draft = self._draft
@@ -365,18 +363,12 @@ class SpecWriting:
             save=save,
             parent=self._page,
             keeper=keeper,
-            teach=self._ask_what_it_is,
+            teach=teacher(self._page.context.bar),
         )
         editor.finished.connect(lambda _result: self._offer_again(keeper))
         self.editor = editor
         editor.open()
         return editor
-
-    def _ask_what_it_is(
-        self, over: QWidget, words: str, way: Way, learn: Callable[[Snapshot], None]
-    ) -> None:
-        bar = self._page.context.bar
-        teach(bar, words, over, lambda _key: learn(bar.snapshot), way=way)
 
     def _offer_again(self, keeper: DraftKeeper) -> None:
         """What was kept for later is there to be gone on with at once."""

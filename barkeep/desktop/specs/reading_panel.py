@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QSizePolicy, QVBoxLayout
 
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import AnalysisView, before_you_pour
-from barkeep.desktop.ingredients.own_ingredient import Way
+from barkeep.desktop.ingredients.teaching import TEACH, teach_buttons
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.reading import Fault, Fix, Seen, SeenLine, SeenSpec
 from barkeep.desktop.widgets.chips import FlowLayout
@@ -34,11 +34,6 @@ HOW_TO = (
 SURE = 0.9
 """A name matched with less confidence than this is pointed out."""
 MOST_SPECS = 40
-TEACH: dict[Way, tuple[str, str]] = {
-    "new": ("New ingredient…", "Ctrl+I"),
-    "name": ("Another name…", "Ctrl+Shift+I"),
-}
-"""What is done about words that name nothing, and the keys for it."""
 
 
 class ReadingPanel(ScrolledPage):
@@ -135,7 +130,8 @@ class ReadingPanel(ScrolledPage):
         self._add_row(grid, PictureLabel("error", 16, "danger", "Cannot be used"), label, "")
         chips = [*map(self._fix_button, fault.fixes)]
         if fault.unknown:
-            chips += [self._teach_button(fault.unknown, way) for way in TEACH]
+            self.teach_buttons += teach_buttons(fault.unknown, self.teach_chosen.emit)
+            chips += self.teach_buttons[-len(TEACH) :]
         if chips:
             grid.addLayout(FlowLayout(chips, HALF), grid.rowCount(), 1)
 
@@ -147,17 +143,6 @@ class ReadingPanel(ScrolledPage):
         made.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
         made.clicked.connect(partial(self._choose, fix))
         self.fix_buttons.append(made)
-        return made
-
-    def _teach_button(self, words: str, way: Way) -> QPushButton:
-        said, keys = TEACH[way]
-        made = QPushButton(said)
-        made.setProperty("chip", True)
-        made.setAccessibleName(f"{said} “{words}”")
-        made.setToolTip(f"Say what “{words}” is ({keys})")
-        made.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
-        made.clicked.connect(lambda: self.teach_chosen.emit(words, way))
-        self.teach_buttons.append(made)
         return made
 
     def _choose(self, fix: Fix, _checked: bool = False) -> None:

@@ -30,8 +30,7 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import FalseFriend, Offer, StandIns, or_buy_in_words, stand_in
 from barkeep.domain.stand_ins.words import closeness_in_words, own_for, scope_in_words
 
-
-NOBODY_S: Mapping[str, Standing] = {}
+NOBODYS: Mapping[str, Standing] = {}
 MARKS: dict[Standing, str] = {"known": "", "own": "own", "changed": "changed by you"}
 """What marks an ingredient of the owner's beside its family, and finds it."""
 
@@ -53,7 +52,7 @@ class IngredientRow:
 
 
 def ingredient_rows(
-    snapshot: Snapshot, standings: Mapping[str, Standing] = NOBODY_S
+    snapshot: Snapshot, standings: Mapping[str, Standing] = NOBODYS
 ) -> tuple[IngredientRow, ...]:
     """Every ingredient a line can ask for, groupings left out."""
     tree = snapshot.knowledge.tree
