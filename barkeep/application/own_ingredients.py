@@ -20,7 +20,6 @@ from barkeep.domain.ingredients.own import (
     OWN,
     free_key,
     is_written_as_a_name,
-    with_usual_figures,
 )
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, with_own
@@ -133,7 +132,7 @@ def allergen_word(word: str) -> str:
 
 
 def checked_ingredient(ingredient: Ingredient, bar: Snapshot) -> Ingredient:
-    """The ingredient with its names trimmed, its kinds as keys and the figures it leaves open.
+    """The ingredient with its names trimmed and its kinds as keys.
 
     Raises `InvalidField`, `DuplicateName`, and `UnknownName` for a kind.
     """
@@ -152,8 +151,6 @@ def checked_ingredient(ingredient: Ingredient, bar: Snapshot) -> Ingredient:
     aliases = tuple(dict.fromkeys(each for each in others if folded(each) != folded(name)))
     parents = tuple(find_ingredient(tree, parent) for parent in ingredient.parents)
     checked = replace(ingredient, name=name, aliases=aliases, parents=parents)
-    if before is None or _figures(before) != _figures(checked):
-        checked = with_usual_figures(checked, tree)
     _refuse_names(checked, before, tree, bar.settings.units)
     if before is not None and before.unit != checked.unit:
         _refuse_used("unit", checked, bar)
@@ -187,10 +184,6 @@ def _usual_size(unit: Unit, kinds: tuple[str, ...], tree: FamilyTree) -> float:
     """What one purchase holds: as its kind does, where that is kept in the same unit."""
     kind = tree[kinds[0]] if kinds else None
     return kind.typical_size if kind and kind.unit == unit else TYPICAL_SIZES[unit]
-
-
-def _figures(of: Ingredient) -> tuple[float | None, ...]:
-    return (of.abv_percent, of.sugar_g_per_l, of.acid_g_per_l)
 
 
 def _refuse_numbers(ingredient: Ingredient) -> None:

@@ -106,17 +106,17 @@ class OwnerKnowledge(UseCases):
             work.put("own_ingredient", (checked.key,), checked)
             if stand_ins is not None:
                 _put_stand_ins(work, checked.key, said)
-        return self._session.finished(work, lambda bar: bar.knowledge.tree[checked.key])
+        return self._session.finished(work, lambda _bar: checked)
 
     def add_name(self, key: str, name: str) -> Done[Ingredient]:
         """Give an ingredient one more name. Raises `InvalidField` and `DuplicateName`."""
         bar = self._session.snapshot
-        known = bar.knowledge.tree[key]
+        known = self.as_said(key)
         checked = checked_name(name, known, bar)
         added = checked.aliases[-1]
         with self._session.writing(f"Let {known.name} be called {added}") as work:
             work.put("own_ingredient", (key,), checked)
-        return self._session.finished(work, lambda bar: bar.knowledge.tree[key])
+        return self._session.finished(work, lambda _bar: checked)
 
     def remove_ingredient(self, key: str) -> Done[Ingredient]:
         """Take an own ingredient back, with what the owner said of its stand-ins.
@@ -145,6 +145,15 @@ class OwnerKnowledge(UseCases):
     def standing(self, key: str) -> Standing:
         """Whose an ingredient is."""
         return self.standings.get(key, "known")
+
+    def as_said(self, key: str) -> Ingredient:
+        """An ingredient with what the owner says of it alone, where it is the owner's.
+
+        In the tree it has the figures of its kind where the owner says none. Raises `UnknownName`.
+        """
+        with self._session.store.reading() as connection:
+            own = {each.key: each for each in rows.read_own_ingredients(connection)}
+        return own.get(key) or self._session.tree[key]
 
     def own_stand_ins_of(self, key: str) -> tuple[StandIn, ...]:
         """What the owner says stands in for an ingredient, and what it stands in for."""

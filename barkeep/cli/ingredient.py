@@ -23,6 +23,7 @@ from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import Answer, table
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.cautions.allergens import allergens_of
+from barkeep.domain.ingredients.own import figures_in_words
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.liquids.ethanol import read_strength
@@ -108,7 +109,7 @@ def change(arguments: Arguments, bar: Bar) -> Answer:
 def show(arguments: Arguments, bar: Bar) -> Answer:
     """One ingredient."""
     tree = bar.snapshot.knowledge.tree
-    found = tree[find_ingredient(tree, arguments.name)]
+    found = bar.knowledge.as_said(find_ingredient(tree, arguments.name))
     return _answer(found, bar, "\n".join(_facts(found, bar)))
 
 
@@ -163,10 +164,9 @@ def remove(arguments: Arguments, bar: Bar) -> Answer:
 def _own(name: str, bar: Bar) -> Ingredient:
     """The owner's ingredient of this name. Raises `UnknownName`."""
     key = find_ingredient(bar.snapshot.knowledge.tree, name)
-    found = bar.snapshot.knowledge.tree[key]
     if bar.knowledge.standing(key) == "known":
-        raise UnknownName("ingredient of yours", found.name)
-    return found
+        raise UnknownName("ingredient of yours", bar.snapshot.knowledge.tree.name(key))
+    return bar.knowledge.as_said(key)
 
 
 def _as_written(ingredient: Ingredient, arguments: Arguments) -> Ingredient:
@@ -277,20 +277,17 @@ def _described(ingredient: Ingredient, bar: Bar) -> str:
 
 
 def _told(ingredient: Ingredient, bar: Bar) -> str:
-    """What it is, with the figures as they were understood."""
-    figures = spoken_list(list(_figures(ingredient)), "and")
-    described = _described(ingredient, bar)
-    return f"{described}, with {figures}" if figures else described
+    """What it is, with the figures as they were understood and those it has as its kind."""
+    return "; ".join((_described(ingredient, bar), *_figures(ingredient, bar)))
 
 
-def _figures(ingredient: Ingredient) -> Iterator[str]:
-    for value, what in (
-        (ingredient.abv_percent, "% vol"),
-        (ingredient.sugar_g_per_l, "g/l of sugar"),
-        (ingredient.acid_g_per_l, "g/l of acid"),
-    ):
-        if value is not None:
-            yield f"{value:g} {what}"
+def _figures(ingredient: Ingredient, bar: Bar) -> Iterator[str]:
+    said = figures_in_words(ingredient)
+    if said:
+        yield spoken_list(said, "and")
+    taken = figures_in_words(bar.snapshot.knowledge.tree[ingredient.key], ingredient)
+    if taken:
+        yield f"as its kind {spoken_list(taken, 'and')}"
 
 
 def _facts(ingredient: Ingredient, bar: Bar) -> Iterator[str]:
@@ -298,7 +295,7 @@ def _facts(ingredient: Ingredient, bar: Bar) -> Iterator[str]:
     yield _described(ingredient, bar)
     if len(ingredient.all_names) > 1:
         yield f"also called {', '.join(ingredient.all_names[1:])}"
-    yield from _figures(ingredient)
+    yield from _figures(ingredient, bar)
     if ingredient.shelf_life_days is not None:
         yield f"{ingredient.shelf_life_days} days it keeps"
     yield f"kept in {'pieces' if ingredient.unit == 'each' else ingredient.unit}"

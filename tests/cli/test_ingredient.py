@@ -17,7 +17,7 @@ def test_one_is_added_used_and_taken_away(barkeep, bar, ingredient, tmp_path):
         *("--abv", "90 proof", "--sugar", "12", "--keeps", "400"),
     )
     assert added.out == (
-        "Added Signal bitters, a kind of cocktail bitters, with 45 % vol and 12 g/l of sugar.\n"
+        "Added Signal bitters, a kind of cocktail bitters; 45 % vol and 12 g/l of sugar.\n"
     )
     (found,) = ingredient("show", "box bitters", "--json").answer["ingredients"]
     assert found == {
@@ -132,9 +132,26 @@ def test_all_of_it_is_said_and_shown(ingredient):
 
 def test_figures_that_are_left_out_are_as_its_kind_has_them_and_are_said(ingredient):
     added = ingredient("add", "Hearth gin", "--kind", "gin", "--sugar", "20")
-    assert added.out == "Added Hearth gin, a kind of gin, with 40 % vol and 20 g/l of sugar.\n"
-    added = ingredient("add", "Foggy gin", "--kind", "gin")
-    assert added.out == "Added Foggy gin, a kind of gin.\n"
+    assert added.out == (
+        "Added Hearth gin, a kind of gin; 20 g/l of sugar; as its kind 40 % vol.\n"
+    )
+    added = ingredient("add", "Foggy gin", "--kind", "hearth gin")
+    assert added.out == (
+        "Added Foggy gin, a kind of hearth gin; as its kind 40 % vol and 20 g/l of sugar.\n"
+    )
+    (said,) = ingredient("show", "foggy gin", "--json").answer["ingredients"]
+    assert (said["abv_percent"], said["sugar_g_per_l"]) == (None, None)
+
+
+def test_what_is_left_out_counts_in_every_answer(barkeep, bar, ingredient, tmp_path):
+    ingredient("add", "Hearth gin", "--kind", "gin", "--sugar", "20")
+    file = tmp_path / "lantern.txt"
+    file.write_text("Lantern\n60 ml hearth gin\n\nStir.\n", encoding="utf-8")
+    barkeep("--bar", bar, "spec", "add", file)
+    drink = barkeep(
+        "--bar", bar, "spec", "analyse", "Lantern", "--method", "built", "--json"
+    ).answer
+    assert drink["ethanol_g"] == pytest.approx(60 * 0.40 * 0.789, rel=0.01)
 
 
 def test_one_is_changed_in_what_is_given_alone(barkeep, bar, ingredient):
@@ -154,7 +171,8 @@ def test_one_is_changed_in_what_is_given_alone(barkeep, bar, ingredient):
     before = ingredient("show", "signal syrup", "--json").answer["ingredients"][0]
     said = ingredient("change", "box syrup", "--sugar", "700", "--stand-in", "none").out
     assert (
-        said == "Changed Signal syrup, a kind of simple syrup, with 0 % vol and 700 g/l of sugar.\n"
+        said
+        == "Changed Signal syrup, a kind of simple syrup; 700 g/l of sugar; as its kind 0 % vol.\n"
     )
     after = ingredient("show", "signal syrup", "--json").answer["ingredients"][0]
     assert after == before | {"sugar_g_per_l": 700.0, "stand_ins": []}

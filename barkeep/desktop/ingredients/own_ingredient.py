@@ -83,7 +83,7 @@ class OwnIngredientDialog(FormDialog):
         parent: QWidget | None = None,
     ) -> None:
         self._bar, self._tree = bar, bar.snapshot.knowledge.tree
-        self._before = None if changes is None else self._tree[changes]
+        self._before = None if changes is None else bar.knowledge.as_said(changes)
         name = bare_name(" ".join(words.split())) if self._before is None else self._before.name
         title = TITLES[way] if self._before is None else f"Change {name}"
         super().__init__(title, VERBS[way] if self._before is None else "Change", parent)

@@ -23,6 +23,7 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.allergens import allergens_of
+from barkeep.domain.ingredients.own import figures_in_words
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.words import plain_amount
@@ -357,23 +358,17 @@ class StandInsScreen(TableScreen[IngredientRow]):
 
     def _facts(self, key: str) -> Iterable[DetailRow]:
         """What the owner says of an ingredient of their own."""
-        of = self._tree[key]
+        of = self.context.bar.knowledge.as_said(key)
         kinds = ", ".join(map(self._tree.in_sentence, of.parents))
         carried = [each.word for each in allergens_of([key], self._tree)]
-        figures = [
-            f"{value:g} {unit}"
-            for value, unit in (
-                (of.abv_percent, "% vol"),
-                (of.sugar_g_per_l, "g/l of sugar"),
-                (of.acid_g_per_l, "g/l of acid"),
-            )
-            if value is not None
-        ]
+        figures = figures_in_words(of)
+        as_kind = figures_in_words(self._tree[key], of)
         days = of.shelf_life_days
         for said, label in (
             (kinds, "A kind of"),
             (", ".join(of.aliases), "Other names"),
             (", ".join(figures), "Figures"),
+            (", ".join(as_kind), "As its kind"),
             ("" if days is None else f"{days} day{'s' * (days != 1)}", "Keeps"),
             (", ".join(carried), "Allergens"),
         ):

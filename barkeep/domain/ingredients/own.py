@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import count
 
@@ -15,7 +15,11 @@ OWN = "the owner's own"
 """The basis of what an owner says of an ingredient."""
 _PARTS_OF_KEYS = re.compile(r"[a-z0-9]+")
 _FIRST_OF_TWO = re.compile(r" (?:of|with|from|infused with|made with) ")
-_FIGURES = ("abv_percent", "sugar_g_per_l", "acid_g_per_l")
+_FIGURES = {
+    "abv_percent": "% vol",
+    "sugar_g_per_l": "g/l of sugar",
+    "acid_g_per_l": "g/l of acid",
+}
 
 
 def free_key(name: str, tree: FamilyTree) -> str:
@@ -50,20 +54,30 @@ def is_written_as_a_name(name: str) -> bool:
     return any(word[:1].isupper() for word in name.split()[1:])
 
 
-def with_usual_figures(ingredient: Ingredient, tree: FamilyTree) -> Ingredient:
-    """The ingredient with the strength, sugar and acid of its kind where it says only some.
+def as_their_kinds(tree: FamilyTree, own: Iterable[str]) -> FamilyTree:
+    """The tree in which an owner's ingredients have every figure they leave open as their kind.
 
-    One that says none at all needs none: it is taken as its kind is.
+    Else each answer would take nothing for the strength of an own gin whose sugar alone is said.
     """
-    if not _says_figures(ingredient):
-        return ingredient
-    kinds = [tree[key] for parent in ingredient.parents for key in (parent, *tree.upwards(parent))]
-    usual = next((each for each in kinds if _says_figures(each)), None)
+    kinds_first = sorted(own, key=lambda key: len(tree.ancestors(key)))
+    filled = dict(tree.ingredients)
+    for key in kinds_first:
+        filled[key] = _with_usual_figures(filled[key], [filled[each] for each in tree.upwards(key)])
+    return replace(tree, ingredients=filled)
+
+
+def figures_in_words(of: Ingredient, but_of: Ingredient | None = None) -> tuple[str, ...]:
+    """Strength, sugar and acid as far as they are known, without those that are of the other."""
+    return tuple(
+        f"{getattr(of, field):g} {unit}"
+        for field, unit in _FIGURES.items()
+        if getattr(of, field) is not None and (but_of is None or getattr(but_of, field) is None)
+    )
+
+
+def _with_usual_figures(ingredient: Ingredient, above: Sequence[Ingredient]) -> Ingredient:
+    usual = next((each for each in above if figures_in_words(each)), None)
     if usual is None:
         return ingredient
     missing = (each for each in _FIGURES if getattr(ingredient, each) is None)
     return replace(ingredient, **{each: getattr(usual, each) for each in missing})
-
-
-def _says_figures(ingredient: Ingredient) -> bool:
-    return any(getattr(ingredient, each) is not None for each in _FIGURES)
