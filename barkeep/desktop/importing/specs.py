@@ -190,7 +190,7 @@ class ImportDetails(ScrolledPage):
 
     def __init__(self, text_of: Callable[[Spec], str], parent: QWidget | None = None) -> None:
         super().__init__("The chosen spec", 330, parent)
-        self._text_of = text_of
+        self.text_of = text_of
         self.chips: FilterChips | None = None
         self.name_field: QLineEdit | None = None
 
@@ -220,7 +220,7 @@ class ImportDetails(ScrolledPage):
 
     def _add_new(self, column: QVBoxLayout, thing: Incoming) -> None:
         _add_remarks(column, thing.remarks)
-        rows = self._text_of(thing.spec).partition("\n")[2]
+        rows = self.text_of(thing.spec).partition("\n")[2]
         column.addWidget(_side(rows.strip("\n")))
 
     def _add_problems(self, column: QVBoxLayout, thing: Unreadable) -> None:
@@ -339,7 +339,7 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         self.table: RowTable[ImportRow] = RowTable(import_columns(), self)
         self.shown = RowFilter(self.table, self)
         self.view = QTableView()
-        self.details = ImportDetails(self._text_of)
+        self.details = ImportDetails(_writer(snapshot))
         self.banner = Banner(closable=False)
         self.summary = text_label("", quiet=True, wrap=True)
         self.progress = QProgressBar()
@@ -400,11 +400,8 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         current = self.view.currentIndex()
         self._chosen = self.shown.row(current).name if current.isValid() else ""
         self._snapshot, self._before = snapshot, tuple(self.table.rows)
+        self.details.text_of = _writer(snapshot)
         self._read()
-
-    def _text_of(self, spec: Spec) -> str:
-        known = self._snapshot
-        return write_spec(spec, known.knowledge.tree, known.settings.units)
 
     def _read(self) -> None:
         self._show_working(True, "Reading…")
@@ -548,6 +545,12 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
             each.setAutoDefault(False)
             row.addWidget(each)
         return row
+
+
+def _writer(snapshot: Snapshot) -> Callable[[Spec], str]:
+    """How a spec is written with what a bar knows."""
+    tree, units = snapshot.knowledge.tree, snapshot.settings.units
+    return lambda spec: write_spec(spec, tree, units)
 
 
 def preview_specs(context: ScreenContext, texts: Sequence[NamedText], parent: QWidget) -> None:

@@ -72,7 +72,7 @@ class SpecEditor(RefusedInBanner, QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(draft.title)
         self._draft, self._save_specs, self._keeper = draft, save, keeper
-        self._snapshot, self._teach = snapshot, teach
+        self._teach = teach
         self._tree, self._units = snapshot.knowledge.tree, snapshot.settings.units
         self._taken = _taken_names(snapshot, draft.changes)
         self.seen = Seen()
@@ -85,7 +85,7 @@ class SpecEditor(RefusedInBanner, QDialog):
         self.redo_button = quiet_button("redo", "Redo", self.text.redo)
         self._left = QStackedWidget()
         self.panel = ReadingPanel(
-            self._tree, lambda read: view_of_read(read, self._snapshot), self._units
+            self._tree, lambda read: view_of_read(read, snapshot), self._units
         )
         self.banner = Banner()
         self.save_button: QPushButton = primary_button("Save", self.save)
@@ -141,10 +141,10 @@ class SpecEditor(RefusedInBanner, QDialog):
         self.teach(next((each.unknown for each in (*here, *unknown)), ""), way)
 
     def _learn(self, snapshot: Snapshot) -> None:
-        self._snapshot, self._tree = snapshot, snapshot.knowledge.tree
+        self._tree = snapshot.knowledge.tree
         self.text.know(IngredientNames(self._tree))
         self.lines.know(snapshot)
-        self.panel.know(self._tree)
+        self.panel.know(self._tree, lambda read: view_of_read(read, snapshot))
         self.read()
         self._focus_left()
 

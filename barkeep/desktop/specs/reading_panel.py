@@ -63,9 +63,9 @@ class ReadingPanel(ScrolledPage):
         self._column = column_of(self._page, self._analysis, SPRING, on=holder, gap=0)
         self.show_page(holder)
 
-    def know(self, tree: FamilyTree) -> None:
-        """Name ingredients as this tree does from now on."""
-        self._tree = tree
+    def know(self, tree: FamilyTree, view_of: Callable[[ReadSpec], AnalysisView | None]) -> None:
+        """Name ingredients as this tree does, and analyse drinks so, from now on."""
+        self._tree, self._view_of = tree, view_of
 
     def show_seen(self, seen: Seen, line: int) -> None:
         """Show the spec in which `line` stands in full, the others in a line each."""
