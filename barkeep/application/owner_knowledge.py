@@ -34,8 +34,7 @@ class OwnerKnowledge(UseCases):
     @property
     def own_ingredients(self) -> frozenset[str]:
         """The keys of the owner's ingredients."""
-        with self._session.store.reading() as connection:
-            return frozenset(each.key for each in rows.read_own_ingredients(connection))
+        return frozenset(self.said)
 
     def add_stand_in(self, stand_in: StandIn) -> Done[StandIn]:
         """Add an own stand-in, or change the one there is for the same two ingredients.
@@ -146,14 +145,18 @@ class OwnerKnowledge(UseCases):
         """Whose an ingredient is."""
         return self.standings.get(key, "known")
 
-    def as_said(self, key: str) -> Ingredient:
-        """An ingredient with what the owner says of it alone, where it is the owner's.
+    @property
+    def said(self) -> Mapping[str, Ingredient]:
+        """The owner's ingredients with what the owner says of them alone.
 
-        In the tree it has the figures of its kind where the owner says none. Raises `UnknownName`.
+        In the tree they have the figures of their kinds where the owner says none.
         """
         with self._session.store.reading() as connection:
-            own = {each.key: each for each in rows.read_own_ingredients(connection)}
-        return own.get(key) or self._session.tree[key]
+            return {each.key: each for each in rows.read_own_ingredients(connection)}
+
+    def as_said(self, key: str) -> Ingredient:
+        """An ingredient as it is in `said`, or else in the tree. Raises `UnknownName`."""
+        return self.said.get(key) or self._session.tree[key]
 
     def own_stand_ins_of(self, key: str) -> tuple[StandIn, ...]:
         """What the owner says stands in for an ingredient, and what it stands in for."""

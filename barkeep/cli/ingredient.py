@@ -122,7 +122,9 @@ def listed(arguments: Arguments, bar: Bar) -> Answer:
     if arguments.kind is not None:
         kind = find_ingredient(tree, arguments.kind)
         keys = {kind, *tree.descendants(kind)}
-    shown = sorted((tree[key] for key in keys), key=lambda each: folded(each.name))
+    said = bar.knowledge.said
+    found = (said.get(key) or tree[key] for key in keys)
+    shown = sorted(found, key=lambda each: folded(each.name))
     shown = [each for each in shown if each.key in own or not arguments.own]
     rows = (
         (

@@ -189,6 +189,13 @@ def test_one_is_changed_in_what_is_given_alone(barkeep, bar, ingredient):
     assert back == before
 
 
+def test_all_that_is_said_of_ones_own_is_listed_as_data(ingredient):
+    ingredient("add", "Hearth gin", "--kind", "gin", "--stands-in-for", "genever=0.9")
+    (only,) = ingredient("list", "--own", "--json").answer["ingredients"]
+    assert only == ingredient("show", "hearth gin", "--json").answer["ingredients"][0]
+    assert only["abv_percent"] is None and only["stands_in_for"][0]["closeness"] == 0.9
+
+
 def test_adding_it_again_says_how_to_change_it(ingredient):
     ingredient("add", "Signal bitters", "--kind", "bitters")
     said = ingredient("add", "signal bitters", "--kind", "bitters").refusal

@@ -23,6 +23,7 @@ from barkeep.desktop.ingredients.stand_in_rows import STAND_INS, StandInRows
 from barkeep.desktop.screens.form_dialog import FRAME, FormDialog, read_number
 from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.screen import order_tabs
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.ticks import CheckGroup
@@ -311,6 +312,7 @@ class OwnIngredientDialog(FormDialog):
         self._line_up()
         across = self.screen().availableGeometry().width() - FRAME
         self.setMinimumWidth(min(self._wanted_width(), across))
+        order_tabs(self)
 
     def _line_up(self) -> None:
         """Begin the fields of every part at the same place."""
@@ -322,6 +324,11 @@ class OwnIngredientDialog(FormDialog):
         for label in labels:
             label.setMinimumWidth(longest)
 
+    def _on_grown(self) -> None:
+        self.forgive(STAND_INS)
+        order_tabs(self)
+        self._fit()
+
     def _has_room(self) -> bool:
         return self._wanted_width() < self.screen().availableGeometry().width()
 
@@ -331,8 +338,7 @@ class OwnIngredientDialog(FormDialog):
     def _connect(self) -> None:
         self.ways.chosen.connect(lambda _way: self._show_way())
         self.edits[KIND].textChanged.connect(lambda _text: self._show_kind())
-        self.stand_ins.grown.connect(self._fit)
-        self.stand_ins.grown.connect(lambda: self.forgive(STAND_INS))
+        self.stand_ins.grown.connect(self._on_grown)
 
 
 def _read_days(text: str) -> float:

@@ -137,11 +137,10 @@ class StandInRows(QWidget):
         row.unwanted.connect(lambda: self._take_away(row))
         self.rows.append(row)
         self._column.addWidget(row)
+        row.show()  # at once, so that Tab comes to it
         row.away.setEnabled(False)
         if len(self.rows) == 1:
             self.setFocusProxy(row.name)
-        else:
-            QWidget.setTabOrder(self.rows[-2].away, row.way)
 
     def _on_written(self, row: StandInRow) -> None:
         row.away.setEnabled(True)

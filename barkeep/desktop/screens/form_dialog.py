@@ -282,6 +282,7 @@ class FormDialog(QDialog):
         page.setLayout(column)
         self._scrolled = ScrolledPage("Fields")
         self._scrolled.show_page(page)
+        self._scrolled.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # its fields take it, and scroll it
         return wide(self._scrolled)
 
 

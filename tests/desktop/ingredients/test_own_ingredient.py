@@ -16,7 +16,7 @@ from barkeep.desktop.shell.main_window import WindowHooks
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import Ingredient
 from tests.desktop.audit import cut_off, focusable_without_name
-from tests.desktop.pages import settle
+from tests.desktop.pages import settle, tabbed
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -407,6 +407,27 @@ def test_a_stand_in_is_taken_away_and_one_with_a_scope_keeps_it(window, bar, qtb
     form.submit()
     (left,) = bar.knowledge.own_stand_ins_of("fog-syrup")
     assert left == StandIn("fog-syrup", "honey-syrup", 0.5, 1.0, "a", ("shaken",), own=True)
+
+
+def test_tab_goes_from_the_top_to_the_buttons(form, qtbot):
+    form.edits["name"].setText("Fog thing")
+    form.edits["kind"].setText("Gin")
+    form.stand_ins.rows[0].name.setText("Vodka")
+    stops = tabbed(form, form.ways.chip("new"), qtbot)
+    names = [each.accessibleName() for each in stops]
+    first = ["It is: Something of its own", "Name", "A kind of", "Kept in", "Other names"]
+    assert names[:5] == first
+    one, two = names.index("Stand-in 1: which way"), names.index("Stand-in 2: which way")
+    assert names[one : one + 6] == [
+        "Stand-in 1: which way",
+        "Stand-in 1: ingredient",
+        "Stand-in 1: closeness",
+        "Stand-in 1: ratio",
+        "Stand-in 1: why",
+        "Take stand-in 1 away",
+    ]
+    assert two == one + 6
+    assert names[-2:] == ["Cancel", "Add ingredient"]
 
 
 def test_what_its_kind_carries_is_said(form):
