@@ -25,7 +25,14 @@ from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, with_own
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.own_names import why_unreadable
-from barkeep.errors import DuplicateName, InvalidField, KnowledgeError, UserError, spoken_list
+from barkeep.errors import (
+    CyclicFamily,
+    DuplicateName,
+    InvalidField,
+    KnowledgeError,
+    UserError,
+    spoken_list,
+)
 
 MOST_NAMED = 5
 """Names of one sort said in a sentence; the others are counted."""
@@ -215,7 +222,10 @@ def _refuse_names(
     try:
         grown = with_own(tree, [ingredient])
     except KnowledgeError as error:
-        raise InvalidField("parents", ", ".join(ingredient.parents), error.reason) from error
+        circular = isinstance(error, CyclicFamily)
+        kinds = ", ".join(map(tree.name, ingredient.parents))
+        reason = "its kinds would run in a circle" if circular else error.reason
+        raise InvalidField("parents", kinds, reason) from error
     for field, each in new:
         why = why_unreadable(each, ingredient, grown, units)
         if why:
