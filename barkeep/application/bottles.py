@@ -77,7 +77,8 @@ class Inventory(UseCases):
             work.label = f"Remove product {product.title}"
             count = bottle_rows.bottles_of(work.connection, product_id)
             if count:
-                raise StillInUse(product.title, f"{count} bottle{'s' * (count > 1)}")
+                users = f"{count} bottle{'s' * (count > 1)}"
+                raise StillInUse(product.title, users, several=count > 1)
             work.put("product", (product_id,), None)
         return self._session.finished(work, lambda _bar: product)
 

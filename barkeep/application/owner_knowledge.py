@@ -2,25 +2,30 @@
 
 from __future__ import annotations
 
-import re
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from math import isfinite
-from typing import get_args
+from typing import Literal
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
+from barkeep.application.own_ingredients import (
+    checked_ingredient,
+    checked_name,
+    concerns,
+    refuse_removal,
+)
 from barkeep.application.session import UseCases
-from barkeep.application.shelving import NeverOffered, StillInUse, refuse_beyond, refuse_figures
-from barkeep.domain.amounts.units import Unit
-from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.application.shelving import NeverOffered
 from barkeep.domain.ingredients.relations import SCOPES, Input, MadeFrom, StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, with_own
-from barkeep.domain.phrases import folded
-from barkeep.errors import DuplicateName, InvalidField, KnowledgeError, UnknownName, spoken_list
+from barkeep.errors import InvalidField, UnknownName, spoken_list
 from barkeep.store import knowledge as rows
+from barkeep.store.unit_of_work import UnitOfWork
 
 _MORE = "it is more than nothing"
-_KEY = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+Standing = Literal["known", "changed", "own"]
+"""What barkeep brings along, what it brings along but the owner changed, or what is the owner's."""
 
 
 class OwnerKnowledge(UseCases):
@@ -29,8 +34,7 @@ class OwnerKnowledge(UseCases):
     @property
     def own_ingredients(self) -> frozenset[str]:
         """The keys of the owner's ingredients."""
-        with self._session.store.reading() as connection:
-            return frozenset(each.key for each in rows.read_own_ingredients(connection))
+        return frozenset(self.said)
 
     def add_stand_in(self, stand_in: StandIn) -> Done[StandIn]:
         """Add an own stand-in, or change the one there is for the same two ingredients.
@@ -81,29 +85,94 @@ class OwnerKnowledge(UseCases):
             work.put("own_recipe", (key,), None)
         return self._session.finished(work, lambda _bar: own[key])
 
-    def add_ingredient(self, ingredient: Ingredient) -> Done[Ingredient]:
+    def add_ingredient(
+        self, ingredient: Ingredient, stand_ins: Iterable[StandIn] | None = None
+    ) -> Done[Ingredient]:
         """Add an own ingredient; one with a key that is known replaces what is known.
 
-        Raises `InvalidField`, `DuplicateName`, and `UnknownName` for a parent.
+        With `stand_ins` these are all that the owner says of what stands in for it and
+        what it stands in for; without, what is said of that stays.
+        Raises `InvalidField`, `DuplicateName`, `UnderstoodAlready`, `NeverOffered`, and
+        `UnknownName` for a parent.
         """
-        tree = self._session.tree
-        checked = _checked_ingredient(ingredient, tree)
+        bar = self._session.snapshot
+        tree = bar.knowledge.tree
+        checked = checked_ingredient(ingredient, bar)
+        grown = with_own(tree, [checked])
+        said = tuple(_checked_stand_in(each, grown) for each in stand_ins or ())
         verb = "Change" if checked.key in tree else "Add"
         with self._session.writing(f"{verb} ingredient {checked.name}") as work:
             work.put("own_ingredient", (checked.key,), checked)
-        return self._session.finished(work, lambda bar: bar.knowledge.tree[checked.key])
+            if stand_ins is not None:
+                _put_stand_ins(work, checked.key, said)
+        return self._session.finished(work, lambda _bar: checked)
+
+    def add_name(self, key: str, name: str) -> Done[Ingredient]:
+        """Give an ingredient one more name. Raises `InvalidField` and `DuplicateName`."""
+        bar = self._session.snapshot
+        known = self.as_said(key)
+        checked = checked_name(name, known, bar)
+        added = checked.aliases[-1]
+        with self._session.writing(f"Let {known.name} be called {added}") as work:
+            work.put("own_ingredient", (key,), checked)
+        return self._session.finished(work, lambda _bar: checked)
 
     def remove_ingredient(self, key: str) -> Done[Ingredient]:
-        """Take an own ingredient back. Raises `StillInUse` while something refers to it."""
+        """Take an own ingredient back, with what the owner said of its stand-ins.
+
+        What barkeep knows itself of such a kind then counts again, and its stand-ins stay.
+        Raises `StillInUse` while something refers to it.
+        """
         with self._session.writing() as work:
             own = {each.key: each for each in rows.read_own_ingredients(work.connection)}
             if key not in own:
-                raise UnknownName("ingredient of yours", key)
+                name = self._session.tree[key].name if key in self._session.tree else key
+                raise UnknownName("ingredient of yours", name)
             work.label = f"Remove ingredient {own[key].name}"
             if key not in self._session.shipped.tree:
-                _refuse_used(self._session.snapshot, own[key])
+                refuse_removal(self._session.snapshot, own[key])
+                _put_stand_ins(work, key, ())
             work.put("own_ingredient", (key,), None)
         return self._session.finished(work, lambda _bar: own[key])
+
+    @property
+    def standings(self) -> Mapping[str, Standing]:
+        """Whose each ingredient is that the owner added or changed."""
+        shipped = self._session.shipped.tree
+        return {key: "changed" if key in shipped else "own" for key in self.own_ingredients}
+
+    def standing(self, key: str) -> Standing:
+        """Whose an ingredient is."""
+        return self.standings.get(key, "known")
+
+    @property
+    def said(self) -> Mapping[str, Ingredient]:
+        """The owner's ingredients with what the owner says of them alone.
+
+        In the tree they have the figures of their kinds where the owner says none.
+        """
+        with self._session.store.reading() as connection:
+            return {each.key: each for each in rows.read_own_ingredients(connection)}
+
+    def as_said(self, key: str) -> Ingredient:
+        """An ingredient as it is in `said`, or else in the tree. Raises `UnknownName`."""
+        return self.said.get(key) or self._session.tree[key]
+
+    def own_stand_ins_of(self, key: str) -> tuple[StandIn, ...]:
+        """What the owner says stands in for an ingredient, and what it stands in for."""
+        entries = self._session.snapshot.knowledge.stand_ins
+        return tuple(each for each in entries if each.own and concerns(each, key))
+
+
+def _put_stand_ins(work: UnitOfWork, key: str, stand_ins: Iterable[StandIn]) -> None:
+    """Make these all the own stand-ins that concern an ingredient."""
+    wanted = {(each.wanted, each.offered): each for each in stand_ins}
+    for each in rows.read_own_stand_ins(work.connection):
+        pair = (each.wanted, each.offered)
+        if concerns(each, key) and pair not in wanted:
+            work.put("own_stand_in", pair, None)
+    for pair, entry in wanted.items():
+        work.put("own_stand_in", pair, entry)
 
 
 def _checked_stand_in(stand_in: StandIn, tree: FamilyTree) -> StandIn:
@@ -148,47 +217,3 @@ def checked_recipe(recipe: MadeFrom, tree: FamilyTree) -> MadeFrom:
     inputs = tuple(Input(key, amount) for key, amount in amounts.items())
     how = " ".join(recipe.how.split())
     return replace(recipe, made=made, inputs=inputs, how=how, closeness=1.0, own=True)
-
-
-def _checked_ingredient(ingredient: Ingredient, tree: FamilyTree) -> Ingredient:
-    name = " ".join(ingredient.name.split())
-    if not name:
-        raise InvalidField("name", ingredient.name, "an ingredient needs a name")
-    if not _KEY.fullmatch(ingredient.key):
-        expected = "it is small letters and digits with hyphens between"
-        raise InvalidField("key", ingredient.key, expected)
-    if ingredient.unit not in get_args(Unit):
-        raise InvalidField("unit", ingredient.unit, "it is ml, g or each")
-    _refuse_numbers(ingredient)
-    for each in (name, *ingredient.aliases):
-        if tree.by_name.get(folded(each), ingredient.key) != ingredient.key:
-            raise DuplicateName("ingredient", each)
-    parents = tuple(find_ingredient(tree, parent) for parent in ingredient.parents)
-    checked = replace(ingredient, name=name, parents=parents)
-    try:
-        with_own(tree, [checked])
-    except KnowledgeError as error:
-        raise InvalidField("parents", ", ".join(parents), error.reason) from error
-    return checked
-
-
-def _refuse_numbers(ingredient: Ingredient) -> None:
-    refuse_figures(ingredient)
-    days = ingredient.shelf_life_days
-    refuse_beyond("shelf life", days, None, "it is 0 days or more")
-    if not (isfinite(ingredient.typical_size) and ingredient.typical_size > 0):
-        raise InvalidField("typical size", ingredient.typical_size, "it is more than nothing")
-
-
-def _refuse_used(bar: Snapshot, ingredient: Ingredient) -> None:
-    tree, key = bar.knowledge.tree, ingredient.key
-    users = [product.title for product in bar.products if product.ingredient == key]
-    users += [spec.name for spec in bar.specs if any(key in line.wanted for line in spec.lines)]
-    users += [tree.name(child) for child in tree.children(key)]
-    users += [
-        f"the recipe for {tree.in_sentence(each.made)}"
-        for each in bar.knowledge.made_from
-        if each.own and key in (each.made, *(part.ingredient for part in each.inputs))
-    ]
-    if users:
-        raise StillInUse(ingredient.name, spoken_list(users, "and"))

@@ -63,7 +63,11 @@ class StillInUse(UserError):
 
     thing: str
     users: str
-    says = "{thing} cannot be removed: {users} still refer to it."
+    several: bool = True
+
+    def __str__(self) -> str:
+        refer = "refer" if self.several else "refers"
+        return f"{self.thing} cannot be removed: {self.users} still {refer} to it."
 
 
 ROUNDING = 1e-6
@@ -179,6 +183,10 @@ STRONGEST = 100.0
 """% vol; more than this there cannot be."""
 
 
+DENSEST_G_PER_L = 1_700.0
+"""A litre of solid citric acid is 1,660 g and one of sucrose 1,590 g; nothing holds more."""
+
+
 def checked_draft(draft: Label, tree: FamilyTree) -> Label:
     """The draft with its ingredient as a key and without stray blanks.
 
@@ -210,8 +218,9 @@ def _refuse_unlikely(density_g_per_ml: float | None) -> None:
 def refuse_figures(of: Label | Ingredient) -> None:
     """Raises `InvalidField` for a strength, sugar or acid that there cannot be."""
     refuse_beyond("strength", of.abv_percent, STRONGEST, "it is 0 to 100 % vol")
-    refuse_beyond("sugar", of.sugar_g_per_l, None, "it is 0 g/l or more")
-    refuse_beyond("acid", of.acid_g_per_l, None, "it is 0 g/l or more")
+    for field, value in (("sugar", of.sugar_g_per_l), ("acid", of.acid_g_per_l)):
+        refuse_beyond(field, value, None, "it is 0 g/l or more")
+        refuse_beyond(field, value, DENSEST_G_PER_L, f"it is 0 to {DENSEST_G_PER_L:,.0f} g/l")
 
 
 def refuse_beyond(field: str, value: float | None, highest: float | None, expected: str) -> None:

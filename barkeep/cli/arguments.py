@@ -53,7 +53,8 @@ COMMANDS = (
         "the kinds of things there are, and your own",
         parts=(
             Command("add", "add a kind that barkeep does not know", "ingredient:add"),
-            Command("show", "show one with its names and figures", "ingredient:show"),
+            Command("change", "change one of the owner's own", "ingredient:change"),
+            Command("show", "show one with all that is known of it", "ingredient:show"),
             Command("list", "list all of them, or those below one kind", "ingredient:listed"),
             Command("alias", "give one another name it answers to", "ingredient:name_too"),
             Command("remove", "take one of the owner's own away", "ingredient:remove"),

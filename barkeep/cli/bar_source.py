@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from functools import wraps
 from pathlib import Path
 
@@ -14,6 +14,7 @@ from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.endings import complain
 from barkeep.cli.output import Answer
+from barkeep.cli.teaching import saying_how_to_teach
 from barkeep.documents.bytes_read import DecodedText, decoded
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -32,14 +33,19 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
     if arguments.sample:
         from barkeep.application import sample  # what builds it is of no use to other bars
 
-        with sample.throw_away_copy() as path, Bar.open(path) as bar:
+        with sample.throw_away_copy() as path, Bar.open(path) as bar, _teaching(arguments, bar):
             yield bar
         return
     location = arguments.bar or paths.default_bar()
     with Bar.open(location) as bar:
         if bar.is_new:
             complain(f"a new bar was begun in {bar.path}.")
-        yield bar
+        with _teaching(arguments, bar):
+            yield bar
+
+
+def _teaching(arguments: Arguments, bar: Bar) -> AbstractContextManager[None]:
+    return saying_how_to_teach(arguments, bar.snapshot.knowledge.tree)
 
 
 def in_bar(run: Callable[[Arguments, Bar], Answer]) -> Callable[[Arguments], Answer]:

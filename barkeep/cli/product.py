@@ -70,9 +70,11 @@ def add(arguments: Arguments, bar: Bar) -> Answer:
     )
     product = bar.inventory.add_product(draft).value
     snapshot = bar.snapshot
+    strength = product.abv_percent
+    strong = "" if strength is None else f" Its strength is {strength:g} % vol."
     return Answer(
         lambda: {"products": [_json(product, snapshot)]},
-        f"{product.title} is known. “barkeep receive” puts a bottle of it on the shelf.",
+        f"{product.title} is known.{strong} “barkeep receive” puts a bottle of it on the shelf.",
     )
 
 

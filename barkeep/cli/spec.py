@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
 from barkeep.cli.arguments import DRINK, Arguments, argument, command
 from barkeep.cli.bar_source import in_bar, known_to_readers, opened_bar, read_file, shown_name
 from barkeep.cli.output import Answer, counted, iso, rounded, table, width
+from barkeep.cli.teaching import told_how_to_teach
 from barkeep.domain.amounts.amount import show_range
 from barkeep.domain.amounts.rounding import STYLES, Style
 from barkeep.domain.amounts.units import BarUnits
@@ -52,9 +54,12 @@ def read(arguments: Arguments) -> Answer:
     text = read_file(arguments.file)
     tree, units = known_to_readers(arguments)
     specs = read_specs(text, tree, units)
+    taught = [
+        replace(each, problems=told_how_to_teach(each.problems, tree, arguments)) for each in specs
+    ]
     return Answer(
-        lambda: {"specs": [read_json(spec, tree) for spec in specs]},
-        _read_shown(specs, tree, units),
+        lambda: {"specs": [read_json(spec, tree) for spec in taught]},
+        _read_shown(taught, tree, units),
     )
 
 

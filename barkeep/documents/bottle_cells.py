@@ -20,7 +20,7 @@ from barkeep.domain.bottles.bottle import SCALE_SIGMA_G, Tare
 from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.levels import MeasuredLevel, judged, parse_level, read_weight_g
 from barkeep.domain.bottles.shapes import shipped_shapes
-from barkeep.domain.ingredients.names import SUGGESTIONS, find_name, guesses
+from barkeep.domain.ingredients.names import find_name, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
@@ -119,6 +119,10 @@ def _levels() -> tuple[Mapping[str, float], Mapping[str, float]]:
     )
 
 
+LIKELY = 3
+"""So many of the names that are like one that is not known are told."""
+
+
 def answer(text: str) -> str:
     """What a cell answers: *yes*, *no*, *nothing*, or empty where it is something else."""
     return _answers().get(folded(text), "")
@@ -139,7 +143,7 @@ def read_ingredient(text: str, tree: FamilyTree, beside: str = "") -> str:
     found, notes = find_name(text, tree)
     if found is None or found.key is None:
         like = _like(text, tree)
-        nearest = tuple(tree.name(key) for key, _sure in like[:SUGGESTIONS])
+        nearest = tuple(tree.name(key) for key, _sure in like[:LIKELY])
         raise UnlikeName("ingredient", text, nearest, _likeliest(like, tree))
     name = tree.name(found.key)
     if found.maker and not _said_in(found.maker, beside):

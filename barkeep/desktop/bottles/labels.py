@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
+from barkeep.desktop.ingredients.teaching import teach
 from barkeep.desktop.screens.form_dialog import FormDialog, read_number
 from barkeep.desktop.screens.name_completion import (
     NameCompleter,
@@ -21,20 +22,21 @@ from barkeep.desktop.screens.name_completion import (
     product_names,
 )
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.widgets.buttons import button
 from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.amounts.units import Unit
-from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
 from barkeep.domain.bottles.containers import container_for, like_tare
 from barkeep.domain.bottles.level_words import number
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.liquids.ethanol import read_strength
-from barkeep.domain.phrases import capitalised
+from barkeep.domain.phrases import capitalised, folded
 from barkeep.errors import DuplicateName, InvalidField, LevelAboveSize, UnknownName, UserError
 
 TEXTS = ("name", "maker", "ingredient", "size", "strength", "sugar", "price", "barcode")
 ACID = "acid"
+NEW_INGREDIENT = "New ingredient…"
 USUAL_SHAPE = "The usual one of its kind and size"
 
 
@@ -44,18 +46,23 @@ class LabelFields:
     Acid is asked for where `with_acid`: few labels say it, and a form has little room.
     """
 
-    def __init__(self, form: FormDialog, snapshot: Snapshot, *, with_acid: bool = False) -> None:
-        self._form = form
+    def __init__(self, form: FormDialog, bar: Bar, *, with_acid: bool = False) -> None:
+        snapshot = bar.snapshot
+        self._form, self._bar = form, bar
         self._tree = snapshot.knowledge.tree
         self._units = snapshot.settings.units
         names = (*TEXTS, ACID) if with_acid else TEXTS
         self.edits: Mapping[str, QLineEdit] = {name: QLineEdit() for name in names}
         self.shape = _shape_choice()
         self.house_made = QCheckBox("Made here")
+        self.teach_button = button("Ne&w…", self.teach)
+        self.teach_button.setAccessibleName(NEW_INGREDIENT)
+        self.teach_button.setToolTip(f"{NEW_INGREDIENT}, or another name for one that is known")
+        self.teach_button.setAutoDefault(False)
         self._add(snapshot.settings.currency)
-        completer = NameCompleter(ingredient_names(self._tree, snapshot.owned), form)
-        complete_with(self.edits["ingredient"], completer, self._on_ingredient)
+        self._offer_names()
         self.edits["ingredient"].editingFinished.connect(self._on_ingredient_left)
+        form.add_action("ingredient", self.teach_button)
 
     def fill(self, product: Product) -> None:
         """Show what is known of a product."""
@@ -64,7 +71,7 @@ class LabelFields:
             "maker": product.maker,
             "ingredient": self._tree.name(product.ingredient),
             "size": _shown(product.size),
-            "strength": _shown(product.abv_percent),
+            "strength": _shown_strength(product.abv_percent),
             "sugar": _shown(product.sugar_g_per_l),
             ACID: _shown(product.acid_g_per_l),
             "price": "" if product.price is None else f"{product.price:.2f}",
@@ -82,6 +89,7 @@ class LabelFields:
         for name, edit in self.edits.items():
             edit.setEnabled(is_open or name == apart_from)
         self.shape.setEnabled(is_open)
+        self.teach_button.setEnabled(is_open)
         self.house_made.setEnabled(is_open)
 
     def choose_ingredient(self, key: str) -> None:
@@ -99,6 +107,24 @@ class LabelFields:
         for name in usual.keys() & self.edits.keys():
             value = _shown(usual[name])
             self.edits[name].setPlaceholderText(f"Usual: {value}" if usual[name] else "")
+
+    def teach(self) -> None:
+        """Ask what the ingredient that is written is, where the bar does not know it."""
+        written = self.edits["ingredient"].text().strip()
+        words = "" if folded(written) in self._tree.by_name else written
+        teach(self._bar, words, self._form, self._on_taught)
+
+    def _on_taught(self, key: str) -> None:
+        self._tree = self._bar.snapshot.knowledge.tree
+        self._offer_names()
+        self.choose_ingredient(key)
+        self.edits["ingredient"].setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _offer_names(self) -> None:
+        completer = NameCompleter(
+            ingredient_names(self._tree, self._bar.snapshot.owned), self._form
+        )
+        complete_with(self.edits["ingredient"], completer, self._on_ingredient)
 
     def read(self) -> Label | None:
         """What the fields say of a product; None where one of them cannot be used."""
@@ -199,6 +225,11 @@ def _shape_choice() -> QComboBox:
     return box
 
 
+def _shown_strength(value: float | None) -> str:
+    """As it is read again: a bare number below 1 would be asked about."""
+    return f"{_shown(value)} %" if value and value < 1.0 else _shown(value)
+
+
 def _shown(value: float | None) -> str:
     return "" if value is None else f"{value:g}"
 
@@ -226,7 +257,7 @@ class AddBottleDialog(FormDialog):
         self._bar = bar
         self.known: Product | None = None
         """The product that was chosen from what the bar knows."""
-        self.label = LabelFields(self, bar.snapshot)
+        self.label = LabelFields(self, bar)
         self.edits = {**self.label.edits, "level": QLineEdit(), "use by": QLineEdit()}
         self._add_fields()
         self._complete()
@@ -330,7 +361,7 @@ class ChangeLabelDialog(FormDialog):
     def __init__(self, bar: Bar, product: Product, parent: QWidget | None = None) -> None:
         super().__init__("Change the label", "Change", parent)
         self._bar, self._product = bar, product
-        self.label = LabelFields(self, bar.snapshot, with_acid=True)
+        self.label = LabelFields(self, bar, with_acid=True)
         self.edits = self.label.edits
         self.label.choose_ingredient(product.ingredient)
         self.label.fill(product)

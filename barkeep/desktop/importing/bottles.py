@@ -40,6 +40,8 @@ from barkeep.desktop.importing.bottle_rows import (
     BottleRow,
     rows_of,
 )
+from barkeep.desktop.ingredients.own_ingredient import Way
+from barkeep.desktop.ingredients.teaching import Teach, teach_by_keys, teacher
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.screens.background import Background, LongQuestion
 from barkeep.desktop.screens.list_stack import prepare_view, set_widths
@@ -60,8 +62,6 @@ Write = Callable[[Sequence[ListedBottle], Progress], Done[ImportedBottles]]
 """Brings bottles into the bar; called on another thread than the bar's own."""
 Save = Callable[[str, str], object]
 """Writes a text to a file that the user named."""
-Teach = Callable[[QWidget, str, Callable[[Snapshot], object]], object]
-"""Asks over a widget what unknown words are; the last is called with what is known then."""
 
 CHIPS = (
     ("all", "All", "Every row of the file"),
@@ -345,10 +345,15 @@ class ImportDialog(RefusedInBanner, QDialog):
             self._changed()
             self._count()
 
-    def _on_new_wanted(self) -> None:
+    def _on_teach(self, words: str, way: Way) -> None:
+        if self._teach is not None:
+            self._teach(self, words, way, self.read_again)
+
+    def _teach_here(self, way: Way) -> None:
+        """As the buttons do, for the row that is shown."""
         row = self._current()
-        if self._teach is not None and row is not None:
-            self._teach(self, row.listed.cells.get("ingredient", ""), self.read_again)
+        if row is not None and any(each.unknown for each in row.listed.problems):
+            self._on_teach(self.details.form.cells["ingredient"], way)
 
     def _count(self) -> None:
         groups = Counter(row.group for row in self.table.rows)
@@ -382,7 +387,8 @@ class ImportDialog(RefusedInBanner, QDialog):
         self.view.activated.connect(lambda _index: self.details.focus_first())
         self.details.form.used.connect(self.use_row)
         self.details.form.typed.connect(self._on_typed)
-        self.details.form.new_wanted.connect(self._on_new_wanted)
+        self.details.form.teach_chosen.connect(self._on_teach)
+        teach_by_keys(self, self._teach_here)
         self.details.decided.connect(self.decide)
 
     def _lay_out(self) -> None:
@@ -426,10 +432,8 @@ def _number(row: ListedRow) -> int:
     return row.row
 
 
-def preview_bottles(
-    context: ScreenContext, named: NamedText, parent: QWidget, teach: Teach | None = None
-) -> None:
-    """Show a list of bottles before they come in; `teach` asks what an unknown name is."""
+def preview_bottles(context: ScreenContext, named: NamedText, parent: QWidget) -> None:
+    """Show a list of bottles before they come in."""
     bar = context.bar
     beside = bar.beside
 
@@ -443,7 +447,7 @@ def preview_bottles(
         background=context.background,
         write=write,
         save=bar.write_file,
-        teach=teach,
+        teach=teacher(bar),
         parent=parent,
     )
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)

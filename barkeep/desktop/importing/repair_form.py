@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QLabel, QLineEdit, QWidget
 
+from barkeep.desktop.ingredients.own_ingredient import Way
+from barkeep.desktop.ingredients.teaching import teach_buttons
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, set_style
 from barkeep.desktop.screens.name_completion import NameCompleter, complete_with, ingredient_names
 from barkeep.desktop.widgets.buttons import button
@@ -49,13 +51,13 @@ class _Field:
 class RepairForm(QWidget):
     """`used` says that the row is to be read as the fields say, `typed` that one was written in.
 
-    `new_wanted` asks for a new ingredient, where `teachable`: the words of the
-    row's ingredient name nothing that is known.
+    `teach_chosen` carries the words of the row's ingredient, which name nothing that is
+    known, and as what they are to be taught, where `teachable`.
     """
 
     used = Signal()
     typed = Signal()
-    new_wanted = Signal()
+    teach_chosen = Signal(str, str)
 
     def __init__(self, tree: FamilyTree, *, teachable: bool, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -64,9 +66,8 @@ class RepairForm(QWidget):
         self.whole = in_danger(text_label("", wrap=True))
         self.fields = {name: _field(label) for name, label in LABELS.items()}
         self.use_button = button("&Use this row", self.used.emit)
-        self.new_button = button("New ingredient…", self.new_wanted.emit)
-        for each in (self.use_button, self.new_button):
-            each.setAutoDefault(False)
+        self.teach_buttons = tuple(teach_buttons("", self._teach))
+        self.use_button.setAutoDefault(False)
         self._lay_out()
         self.offer_names(tree)
         for field in self.fields.values():
@@ -82,6 +83,9 @@ class RepairForm(QWidget):
         """Offer the names of these ingredients while one is typed."""
         completer = NameCompleter(ingredient_names(tree), self)
         complete_with(self.fields["ingredient"].edit, completer, lambda _index: self.typed.emit())
+
+    def _teach(self, _words: str, way: Way) -> None:
+        self.teach_chosen.emit(self.cells["ingredient"], way)
 
     def show_row(self, row: ListedRow, typed: Mapping[str, str] | None) -> None:
         """Show a row; what was typed before stands as it was typed, else likely answers do."""
@@ -99,7 +103,8 @@ class RepairForm(QWidget):
             field.show(name not in SELDOM or bool(text) or problem is not None)
             _say(field, "" if problem is None else f"{capitalised(problem.message)}")
         unknown = any(each.unknown for each in row.problems)
-        self.new_button.setVisible(self._teachable and unknown)
+        for button_of in self.teach_buttons:
+            button_of.setVisible(self._teachable and unknown)
 
     def focus_first(self) -> QLabel:
         """Go to the first field that something is wrong with, its text marked; what is wrong."""
@@ -120,7 +125,7 @@ class RepairForm(QWidget):
             grid.addWidget(field.label, 2 * number, 0, top)
             grid.addWidget(field.edit, 2 * number, 1)
             grid.addWidget(field.problem, 2 * number + 1, 1)
-        buttons = row_of(self.use_button, self.new_button, SPRING)
+        buttons = row_of(self.use_button, *self.teach_buttons, SPRING)
         column_of(self.heading, self.whole, HALF, grid, UNIT, buttons, SPRING, on=self, margins=PAD)
 
 

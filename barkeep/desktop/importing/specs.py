@@ -35,6 +35,8 @@ from barkeep.application.imports import (
     Unreadable,
     preview,
 )
+from barkeep.desktop.ingredients.own_ingredient import Way
+from barkeep.desktop.ingredients.teaching import Teach, teach_buttons, teach_by_keys, teacher
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.screens.background import Background, LongQuestion
 from barkeep.desktop.screens.list_stack import prepare_view, set_widths
@@ -42,12 +44,13 @@ from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, primary_button
-from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.chips import FilterChips, FlowLayout
 from barkeep.desktop.widgets.details import ScrolledPage
 from barkeep.desktop.widgets.labels import PictureLabel, copyable, text_label
 from barkeep.desktop.widgets.layouts import SPRING, Card, at_top, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.ingredients.names import bare_name
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.spec_text.differences import LineChange
 from barkeep.domain.spec_text.text import write_spec
@@ -132,6 +135,12 @@ def decided(row: ImportRow, decision: Decision) -> ImportRow:
     return replace(row, decision=decision)
 
 
+def as_decided(rows: tuple[ImportRow, ...], before: tuple[ImportRow, ...]) -> tuple[ImportRow, ...]:
+    """The rows with what was decided for the same specs before they were read again."""
+    known = {(each.name, each.where): each.decision for each in before}
+    return tuple(decided(each, known.get((each.name, each.where), KEPT)) for each in rows)
+
+
 def import_columns() -> tuple[Column[ImportRow], ...]:
     """The columns of the list."""
     return (
@@ -171,13 +180,17 @@ _CHOICES: tuple[tuple[ImportChoice, str, str], ...] = (
 
 
 class ImportDetails(ScrolledPage):
-    """`decided` carries the row that is shown and the decision the user took for it."""
+    """`decided` carries the row that is shown and the decision the user took for it.
+
+    `teach_chosen` carries unknown words that are to be taught, and as what.
+    """
 
     decided = Signal(object, object)
+    teach_chosen = Signal(str, str)
 
     def __init__(self, text_of: Callable[[Spec], str], parent: QWidget | None = None) -> None:
         super().__init__("The chosen spec", 330, parent)
-        self._text_of = text_of
+        self.text_of = text_of
         self.chips: FilterChips | None = None
         self.name_field: QLineEdit | None = None
 
@@ -207,7 +220,7 @@ class ImportDetails(ScrolledPage):
 
     def _add_new(self, column: QVBoxLayout, thing: Incoming) -> None:
         _add_remarks(column, thing.remarks)
-        rows = self._text_of(thing.spec).partition("\n")[2]
+        rows = self.text_of(thing.spec).partition("\n")[2]
         column.addWidget(_side(rows.strip("\n")))
 
     def _add_problems(self, column: QVBoxLayout, thing: Unreadable) -> None:
@@ -215,6 +228,9 @@ class ImportDetails(ScrolledPage):
             picture = PictureLabel("error", 16, "danger", "Cannot be used")
             row = row_of(at_top(picture), wide(text_label(capitalised(str(problem)), wrap=True)))
             column.addLayout(row)
+            if problem.unknown:
+                words = bare_name(problem.unknown)
+                column.addLayout(FlowLayout(teach_buttons(words, self.teach_chosen.emit), HALF))
         if thing.text:
             column.addSpacing(UNIT)
             column.addWidget(text_label("As it was found", TypeSize.STRONG))
@@ -308,19 +324,22 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         snapshot: Snapshot,
         background: Background,
         write: Write,
+        teach: Teach | None = None,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
+        self._teach = teach
         self.setWindowTitle("Import specs")
         self.resize(960, 600)
         self.imported: ImportedSpecs | None = None
         self._texts, self._snapshot, self._write = tuple(texts), snapshot, write
         self._found = ImportPreview()
-        tree, units = snapshot.knowledge.tree, snapshot.settings.units
+        self._chosen = ""
+        self._before: tuple[ImportRow, ...] = ()
         self.table: RowTable[ImportRow] = RowTable(import_columns(), self)
         self.shown = RowFilter(self.table, self)
         self.view = QTableView()
-        self.details = ImportDetails(lambda spec: write_spec(spec, tree, units))
+        self.details = ImportDetails(_writer(snapshot))
         self.banner = Banner(closable=False)
         self.summary = text_label("", quiet=True, wrap=True)
         self.progress = QProgressBar()
@@ -362,7 +381,27 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
             partial(self._write, self._found, decisions), self._on_written, self.show_refusal
         )
 
+    def teach(self, words: str, way: Way = "new") -> None:
+        """Ask what unknown words are, and read everything again once that is said."""
+        if self._teach is not None and not self.asking.is_running:
+            self._teach(self, words, way, self._learn)
+
     # Inside
+
+    def _teach_here(self, way: Way) -> None:
+        """As `teach`, for the first unknown words of the chosen spec."""
+        current = self.view.currentIndex()
+        thing = self.shown.row(current).thing if current.isValid() else None
+        problems = thing.problems if isinstance(thing, Unreadable) else ()
+        words = next((bare_name(each.unknown) for each in problems if each.unknown), "")
+        self.teach(words, way)
+
+    def _learn(self, snapshot: Snapshot) -> None:
+        current = self.view.currentIndex()
+        self._chosen = self.shown.row(current).name if current.isValid() else ""
+        self._snapshot, self._before = snapshot, tuple(self.table.rows)
+        self.details.text_of = _writer(snapshot)
+        self._read()
 
     def _read(self) -> None:
         self._show_working(True, "Reading…")
@@ -372,14 +411,15 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
     def _on_read(self, found: ImportPreview) -> None:
         self._found = found
         self._show_working(False)
-        rows = import_rows(found, one_file=len(self._texts) == 1)
+        rows = as_decided(import_rows(found, one_file=len(self._texts) == 1), self._before)
         self._offer_groups(rows)
         self.table.show_rows(rows)
         self.for_all.setVisible(bool(found.differing))
         self._for_all_label.setVisible(bool(found.differing))
         self._count()
         self._say_what_is_there(found)
-        self.view.selectRow(0)
+        names = [each.name for each in self.table.rows]
+        self.view.selectRow(names.index(self._chosen) if self._chosen in names else 0)
         self.view.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _on_written(self, done: Done[ImportedSpecs]) -> None:
@@ -419,6 +459,10 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
             for key, words in GROUP_WORDS.items()
             if counts[key]
         ]
+        if self.chips is not None:
+            self.chips.hide()
+            self.chips.deleteLater()
+            self.shown.keep(lambda _row: True)
         self.chips = FilterChips("Show", chips, "all")
         self.chips.chosen.connect(self._show_group)
         self._top.insertWidget(0, self.chips)
@@ -456,6 +500,8 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
     def _connect(self) -> None:
         self.asking.moved.connect(self._on_moved)
         self.details.decided.connect(self._on_decided)
+        self.details.teach_chosen.connect(self.teach)
+        teach_by_keys(self, self._teach_here)
         self.view.selectionModel().currentRowChanged.connect(self._on_current)
         self.for_all.activated.connect(lambda _: self.choose_for_all(self.for_all.currentData()))
 
@@ -501,6 +547,12 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         return row
 
 
+def _writer(snapshot: Snapshot) -> Callable[[Spec], str]:
+    """How a spec is written with what a bar knows."""
+    tree, units = snapshot.knowledge.tree, snapshot.settings.units
+    return lambda spec: write_spec(spec, tree, units)
+
+
 def preview_specs(context: ScreenContext, texts: Sequence[NamedText], parent: QWidget) -> None:
     """Show what documents would bring to the bar."""
     bar = context.bar
@@ -517,6 +569,7 @@ def preview_specs(context: ScreenContext, texts: Sequence[NamedText], parent: QW
         snapshot=bar.snapshot,
         background=context.background,
         write=write,
+        teach=teacher(bar),
         parent=parent,
     )
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import TypeVar
+from typing import ClassVar, TypeVar
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
@@ -15,13 +15,15 @@ from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
     QPushButton,
+    QVBoxLayout,
     QWidget,
 )
 
 from barkeep.desktop.look.metrics import HALF, UNIT, WIDE, TypeSize, set_style
 from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.details import ScrolledPage
 from barkeep.desktop.widgets.labels import in_danger, text_label
-from barkeep.desktop.widgets.layouts import DIALOG, SPRING, column_of, row_of
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Slot, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, announce
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import InvalidField, UserError
@@ -39,6 +41,8 @@ def read_number(field: str, text: str, example: str) -> float | None:
 
 
 T = TypeVar("T")
+FRAME = 40
+"""What a window manager puts around a dialog, in device-independent pixels."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +57,9 @@ class FormField:
 class FormDialog(QDialog):
     """Overrides build the fields and `submit`; a refusal goes below the field it is about."""
 
+    scrolls: ClassVar[bool] = False
+    """Whether the fields may be more than a screen is high, and then scroll."""
+
     def __init__(self, title: str, verb: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(title)
@@ -66,6 +73,7 @@ class FormDialog(QDialog):
         self.cancel_button: QPushButton = button("Cancel", self.reject)
         self.cancel_button.setAutoDefault(False)
         self.form = QGridLayout()
+        self._scrolled: ScrolledPage | None = None
         self._lay_out()
 
     # What a dialog overrides
@@ -126,10 +134,31 @@ class FormDialog(QDialog):
         if isinstance(widget, QLineEdit):
             widget.textEdited.connect(lambda _text: self.forgive(name))
 
+    def add_action(self, name: str, act: QWidget) -> None:
+        """Put a button behind a field, for what may be done about it."""
+        field = self.fields[name]
+        row, *_ = self._place_of(field.widget)
+        self.form.addWidget(act, row, 2)
+        QWidget.setTabOrder(field.widget, act)
+
+    def _place_of(self, widget: QWidget) -> tuple[int, ...]:
+        place = self.form.getItemPosition(self.form.indexOf(widget))
+        assert isinstance(place, tuple)
+        return place
+
     def begin_column(self) -> None:
         """Put the fields that are added from now on beside those that are there."""
         self.form = QGridLayout()
         self._add_column()
+
+    def begin_part(self) -> QWidget:
+        """Put the fields that are added from now on below, in a part that can be hidden."""
+        part = QWidget()
+        self.body = row_of(on=part, gap=WIDE)
+        self.form = QGridLayout()
+        self._add_column()
+        self._parts.addWidget(part)
+        return part
 
     def unit_label(self, name: str) -> QLabel:
         """What stands behind a field."""
@@ -205,8 +234,21 @@ class FormDialog(QDialog):
         assert layout is not None
         layout.activate()
         needed = layout.totalHeightForWidth(self.width())
+        if self._scrolled is not None:
+            needed = self._height_unscrolled(self._scrolled)
         if needed > self.height():
             self.resize(self.width(), needed)
+
+    def _height_unscrolled(self, scrolled: ScrolledPage) -> int:
+        """The height at which nothing scrolls, or as much of it as the screen has."""
+        page = scrolled.widget()
+        assert page is not None
+        bar = scrolled.verticalScrollBar().sizeHint().width()
+        scrolled.setMinimumWidth(page.minimumSizeHint().width() + bar)
+        fields = page.heightForWidth(scrolled.viewport().width())
+        around = self.height() - scrolled.viewport().height()
+        least = page.minimumSizeHint().height()
+        return min(around + max(fields, least), self.screen().availableGeometry().height() - FRAME)
 
     def _add_column(self) -> None:
         self.form.setHorizontalSpacing(UNIT + HALF)
@@ -219,18 +261,29 @@ class FormDialog(QDialog):
         self.body = QHBoxLayout()
         self.body.setSpacing(WIDE)
         self._add_column()
+        self._parts = column_of(gap=UNIT)
         column_of(
             self.heading,
             self.intro,
             HALF,
-            self.body,
+            self._fields(column_of(self.body, self._parts, SPRING)),
             self.banner,
-            SPRING,
+            *(() if self.scrolls else (SPRING,)),
             UNIT,
             row_of(SPRING, self.cancel_button, self.accept_button),
             on=self,
             margins=DIALOG,
         )
+
+    def _fields(self, column: QVBoxLayout) -> QVBoxLayout | Slot:
+        if not self.scrolls:
+            return column
+        page = QWidget()
+        page.setLayout(column)
+        self._scrolled = ScrolledPage("Fields")
+        self._scrolled.show_page(page)
+        self._scrolled.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # its fields take it, and scroll it
+        return wide(self._scrolled)
 
 
 def _mark(widget: QWidget, *, invalid: bool) -> None:

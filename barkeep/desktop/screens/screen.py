@@ -66,10 +66,13 @@ def tab_stops(widget: QWidget | None) -> Iterator[QWidget]:
     """What takes the Tab key, hidden or not, in the order of the layouts."""
     if widget is None:
         return
-    if widget.focusPolicy() & Qt.FocusPolicy.TabFocus or _may_take_tab(widget):
+    takes_tab = bool(widget.focusPolicy() & Qt.FocusPolicy.TabFocus) or _may_take_tab(widget)
+    if takes_tab:
         yield widget
-        if isinstance(widget, QScrollArea):
-            yield from tab_stops(widget.widget())
+    if isinstance(widget, QScrollArea):
+        yield from tab_stops(widget.widget())
+    elif takes_tab:
+        return
     elif isinstance(widget, QSplitter):
         for place in range(widget.count()):
             yield from tab_stops(widget.widget(place))

@@ -20,6 +20,8 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.desktop.drink.analysis_view import view_of_read
+from barkeep.desktop.ingredients.own_ingredient import Way
+from barkeep.desktop.ingredients.teaching import Teach, teach_by_keys, teacher
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.screens.screen import Screen
@@ -64,11 +66,14 @@ class SpecEditor(RefusedInBanner, QDialog):
         save: Save,
         parent: QWidget | None = None,
         keeper: DraftKeeper | None = None,
+        *,
+        teach: Teach | None = None,
     ) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(draft.title)
         self._draft, self._save_specs, self._keeper = draft, save, keeper
+        self._teach = teach
         self._tree, self._units = snapshot.knowledge.tree, snapshot.settings.units
         self._taken = _taken_names(snapshot, draft.changes)
         self.seen = Seen()
@@ -123,6 +128,26 @@ class SpecEditor(RefusedInBanner, QDialog):
             if self._keeper is not None:
                 self._keeper.drop()
             self.accept()
+
+    def teach(self, words: str, way: Way = "new") -> None:
+        """Ask what unknown words are, and read the text again once that is said."""
+        self.lines.commit()
+        if self._teach is not None:
+            self._teach(self, words, way, self._learn)
+
+    def _teach_here(self, way: Way) -> None:
+        """As `teach`, for the line the cursor is in, or else for the first unknown words."""
+        unknown = [each for each in self.read().faults if each.unknown]
+        here = [each for each in unknown if each.line == self.text.line]
+        self.teach(next((each.unknown for each in (*here, *unknown)), ""), way)
+
+    def _learn(self, snapshot: Snapshot) -> None:
+        self._tree = snapshot.knowledge.tree
+        self.text.know(IngredientNames(self._tree))
+        self.lines.know(snapshot)
+        self.panel.know(self._tree, lambda read: view_of_read(read, snapshot))
+        self.read()
+        self._focus_left()
 
     def reject(self) -> None:
         """Close, after asking where words would be lost."""
@@ -231,6 +256,7 @@ class SpecEditor(RefusedInBanner, QDialog):
         self._timer.timeout.connect(self.read)
         self.panel.fix_chosen.connect(self._apply)
         self.panel.line_chosen.connect(self._go_to)
+        self.panel.teach_chosen.connect(self.teach)
         self.views.chosen.connect(self._show_view)
         self.lines.changed.connect(self._on_lines)
         self.lines.renamed.connect(self._on_renamed)
@@ -248,6 +274,7 @@ class SpecEditor(RefusedInBanner, QDialog):
             self.finished.connect(self._keeper.leave)
         for keys in ("Ctrl+S", "Ctrl+Return"):
             QShortcut(QKeySequence(keys), self).activated.connect(self.save)
+        teach_by_keys(self, self._teach_here)
 
     def _begin(self) -> None:
         draft = self._draft
@@ -332,7 +359,12 @@ class SpecWriting:
         save = self._add if changes is None else partial(self._replace, changes)
         snapshot = self._page.context.bar.snapshot
         editor = SpecEditor(
-            draft=draft, snapshot=snapshot, save=save, parent=self._page, keeper=keeper
+            draft=draft,
+            snapshot=snapshot,
+            save=save,
+            parent=self._page,
+            keeper=keeper,
+            teach=teacher(self._page.context.bar),
         )
         editor.finished.connect(lambda _result: self._offer_again(keeper))
         self.editor = editor

@@ -328,6 +328,12 @@ class LinesView(QWidget):
         self._lay_out(snapshot)
         self._connect()
 
+    def know(self, snapshot: Snapshot) -> None:
+        """Name and offer what this bar knows from now on."""
+        self._tree = snapshot.knowledge.tree
+        delegate = _CompletingDelegate(NamesOfLines(snapshot), "Ingredient", self.view)
+        self.view.setItemDelegateForColumn(INGREDIENT, delegate)
+
     def show_spec(self, spec: SeenSpec | None) -> None:
         """Show the lines of a spec as they were read, and a new one that is still empty."""
         style = self._settings.shown_in

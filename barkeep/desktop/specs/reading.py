@@ -27,13 +27,17 @@ class Fix:
 
 @dataclass(frozen=True, slots=True)
 class Fault:
-    """One place that cannot be used: where, why, and what might have been meant."""
+    """One place that cannot be used: where, why, and what might have been meant.
+
+    `unknown` are the words that name no ingredient that is known, where that is why.
+    """
 
     line: int
     column: int
     length: int
     message: str
     fixes: tuple[Fix, ...] = ()
+    unknown: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +126,12 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
     )
     message = f"No ingredient is called “{name}”."
     return Fault(
-        line=problem.line, column=problem.column, length=len(name), message=message, fixes=fixes
+        line=problem.line,
+        column=problem.column,
+        length=len(name),
+        message=message,
+        fixes=fixes,
+        unknown=bare_name(problem.unknown),
     )
 
 

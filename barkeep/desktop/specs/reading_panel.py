@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QSizePolicy, QVBoxLayout
 
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import AnalysisView, before_you_pour
+from barkeep.desktop.ingredients.teaching import TEACH, teach_buttons
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.reading import Fault, Fix, Seen, SeenLine, SeenSpec
 from barkeep.desktop.widgets.chips import FlowLayout
@@ -36,10 +37,14 @@ MOST_SPECS = 40
 
 
 class ReadingPanel(ScrolledPage):
-    """`fix_chosen` carries a `Fix`; `line_chosen` a line number to go to."""
+    """`fix_chosen` carries a `Fix`; `line_chosen` a line number to go to.
+
+    `teach_chosen` carries the words that are to be taught, and as what.
+    """
 
     fix_chosen = Signal(object)
     line_chosen = Signal(int)
+    teach_chosen = Signal(str, str)
 
     def __init__(
         self,
@@ -51,15 +56,20 @@ class ReadingPanel(ScrolledPage):
         super().__init__("How the text is understood", parent=parent)
         self._tree, self._view_of, self._units = tree, view_of, units
         self.fix_buttons: list[QPushButton] = []
+        self.teach_buttons: list[QPushButton] = []
         self._page = QWidget()
         self._analysis = _AnalysisBlock()
         holder = QWidget()
         self._column = column_of(self._page, self._analysis, SPRING, on=holder, gap=0)
         self.show_page(holder)
 
+    def know(self, tree: FamilyTree, view_of: Callable[[ReadSpec], AnalysisView | None]) -> None:
+        """Name ingredients as this tree does, and analyse drinks so, from now on."""
+        self._tree, self._view_of = tree, view_of
+
     def show_seen(self, seen: Seen, line: int) -> None:
         """Show the spec in which `line` stands in full, the others in a line each."""
-        self.fix_buttons = []
+        self.fix_buttons, self.teach_buttons = [], []
         page = QWidget()
         column = column_of(on=page, margins=PAD)
         current = seen.at(line)
@@ -118,9 +128,12 @@ class ReadingPanel(ScrolledPage):
         label = LinkLabel([Link(where.rstrip(": "), str(fault.line)), ": ", fault.message])
         label.followed.connect(lambda line: self.line_chosen.emit(int(line)))
         self._add_row(grid, PictureLabel("error", 16, "danger", "Cannot be used"), label, "")
-        if fault.fixes:
-            flow = FlowLayout(map(self._fix_button, fault.fixes), HALF)
-            grid.addLayout(flow, grid.rowCount(), 1)
+        chips = [*map(self._fix_button, fault.fixes)]
+        if fault.unknown:
+            self.teach_buttons += teach_buttons(fault.unknown, self.teach_chosen.emit)
+            chips += self.teach_buttons[-len(TEACH) :]
+        if chips:
+            grid.addLayout(FlowLayout(chips, HALF), grid.rowCount(), 1)
 
     def _fix_button(self, fix: Fix) -> QPushButton:
         made = QPushButton(fix.text.replace("&", "&&"))

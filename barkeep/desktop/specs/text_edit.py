@@ -148,6 +148,10 @@ class SpecTextEdit(QPlainTextEdit):
         """The line the cursor is in, from 1."""
         return self.textCursor().blockNumber() + 1
 
+    def know(self, names: IngredientNames) -> None:
+        """Offer these names from now on."""
+        self._names = names
+
     def show_faults(self, faults: Sequence[Fault]) -> None:
         """Underline these places, and no others."""
         self._faults = tuple(faults)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterable
+from collections.abc import Hashable, Iterable, Mapping
 from dataclasses import dataclass
 from functools import partial
 
@@ -10,6 +10,8 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QCheckBox, QComboBox, QMenu, QPushButton, QWidget
 
+from barkeep.application.owner_knowledge import Standing
+from barkeep.desktop.ingredients.own_ingredient import OwnIngredientDialog
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
@@ -20,12 +22,18 @@ from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.cautions.allergens import allergens_of
+from barkeep.domain.ingredients.own import figures_in_words
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import FalseFriend, Offer, StandIns, or_buy_in_words, stand_in
 from barkeep.domain.stand_ins.words import closeness_in_words, own_for, scope_in_words
+
+NOBODYS: Mapping[str, Standing] = {}
+MARKS: dict[Standing, str] = {"known": "", "own": "own", "changed": "changed by you"}
+"""What marks an ingredient of the owner's beside its family, and finds it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,12 +49,16 @@ class IngredientRow:
     search: str
     amount: float | None
     there: str
+    standing: Standing = "known"
 
 
-def ingredient_rows(snapshot: Snapshot) -> tuple[IngredientRow, ...]:
+def ingredient_rows(
+    snapshot: Snapshot, standings: Mapping[str, Standing] = NOBODYS
+) -> tuple[IngredientRow, ...]:
     """Every ingredient a line can ask for, groupings left out."""
     tree = snapshot.knowledge.tree
-    return tuple(_row(key, snapshot) for key in tree if not tree[key].family)
+    asked_for = (key for key in tree if not tree[key].family)
+    return tuple(_row(key, snapshot, standings.get(key, "known")) for key in asked_for)
 
 
 def ingredient_columns() -> tuple[Column[IngredientRow], ...]:
@@ -62,23 +74,31 @@ def ingredient_columns() -> tuple[Column[IngredientRow], ...]:
     )
 
 
-def _row(key: str, snapshot: Snapshot) -> IngredientRow:
+def _row(key: str, snapshot: Snapshot, standing: Standing) -> IngredientRow:
     tree = snapshot.knowledge.tree
     ingredient = tree[key]
     family = ", ".join(tree.name(parent) for parent in ingredient.parents)
     above = " ".join(tree.name(each) for each in tree.ancestors(key))
-    search = " ".join((*ingredient.all_names, above))
+    mark = MARKS[standing]
+    search = " ".join((*ingredient.all_names, above, mark))
     amount: float | None = sum(each.level.amount for each in snapshot.usable.get(key, ()))
     there = plain_amount(amount or 0.0, ingredient.unit) if amount else "—"
     if key in snapshot.always_there:
         amount, there = None, "always there"
     return IngredientRow(
-        key=key, name=ingredient.name, family=family, search=search, amount=amount, there=there
+        key=key,
+        name=ingredient.name,
+        family=" · ".join(each for each in (family, mark) if each),
+        search=search,
+        amount=amount,
+        there=there,
+        standing=standing,
     )
 
 
 ADD, REMOVE = "Add a stand-in", "Remove my stand-in"
 REMOVE_BUTTON = "remove-own"
+NEW_INGREDIENT, CHANGE, FORGET = "New ingredient", "Change ingredient", "Remove ingredient"
 
 
 LIST, DETAIL = 2, 3
@@ -115,7 +135,20 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self.remove_action = self.new_action(
             f"Remo&{REMOVE[4:]}", self.remove_own, keys.Delete, picture="remove"
         )
-        for action in (self.add_action, self.remove_action):
+        self.teach_action = self.new_action(
+            f"&{NEW_INGREDIENT}…", self.teach, "Ctrl+Shift+N", picture="add"
+        )
+        self.change_action = self.new_action(f"C&{CHANGE[1:]}…", self.change_ingredient, "F2")
+        self.forget_action = self.new_action(
+            f"Re&{FORGET[2:]}", self.remove_ingredient, "Shift+Del", picture="remove"
+        )
+        for action in (
+            self.add_action,
+            self.remove_action,
+            self.teach_action,
+            self.change_action,
+            self.forget_action,
+        ):
             self.add_bar_action(action)
         self.add_filter(self.missing_only)
         self.add_filter(self.drinks)
@@ -128,7 +161,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
         self._tree = snapshot.knowledge.tree
-        self.show_rows(ingredient_rows(snapshot))
+        self.show_rows(ingredient_rows(snapshot, self.context.bar.knowledge.standings))
         there = sum(row.amount != 0.0 for row in self.table.rows)
         self.summary.setText(f"{there} of {len(self.table.rows)} known ingredients are in the bar")
 
@@ -151,6 +184,9 @@ class StandInsScreen(TableScreen[IngredientRow]):
         offer(self.add_action, first)
         offer(self.add_button, first)
         offer(self.remove_action, first or ("" if self._own else "No stand-in for it is your own"))
+        is_own = self.current is not None and self.current.standing != "known"
+        for action in (self.change_action, self.forget_action):
+            offer(action, first or ("" if is_own else "It is not an ingredient of your own"))
 
     def show_row(self, row: IngredientRow | None) -> None:
         if row is None:
@@ -171,6 +207,40 @@ class StandInsScreen(TableScreen[IngredientRow]):
         dialog = OwnStandInDialog(self.context.bar, row.key, self)
         dialog.added.connect(self._on_added)
         self.open_dialog(dialog)
+
+    def teach(self) -> None:
+        """Ask for an ingredient of the owner's own, begun with what nothing was found by."""
+        words = "" if self.shown.rowCount() else self.search.text.strip()
+        self._open_form(OwnIngredientDialog(self.context.bar, words, parent=self), "is known now")
+
+    def change_ingredient(self) -> None:
+        """Change the chosen ingredient of the owner's own."""
+        row = self.current
+        if row is not None and row.standing != "known":
+            dialog = OwnIngredientDialog(self.context.bar, changes=row.key, parent=self)
+            self._open_form(dialog, "is changed")
+
+    def remove_ingredient(self) -> None:
+        """Take the chosen ingredient of the owner's own back."""
+        row = self.current
+        if row is None or row.standing == "known":
+            return
+        self.clear_refusal()
+        said = f"Removed your ingredient {row.name}"
+        if row.standing == "changed":
+            said = f"What barkeep itself knows of {row.name} counts again"
+        remove = partial(self.context.bar.knowledge.remove_ingredient, row.key)
+        self.do(remove, say=said)
+        self.focus_list()
+
+    def _open_form(self, dialog: OwnIngredientDialog, became: str) -> None:
+        self.clear_refusal()
+        dialog.taught.connect(partial(self._on_taught, became))
+        self.open_dialog(dialog)
+
+    def _on_taught(self, became: str, key: str) -> None:
+        self.show_thing(key)
+        self.say_done(f"{self._tree.name(key)} {became}")
 
     def remove_own(self) -> None:
         """Take the owner's stand-in back; of several, ask which."""
@@ -218,12 +288,16 @@ class StandInsScreen(TableScreen[IngredientRow]):
 
     def _buttons(self) -> tuple[QPushButton, ...]:
         """What the details offer."""
-        own = self._own
-        if not own:
-            return ()
-        made = button(REMOVE if len(own) == 1 else f"{REMOVE}…", self.remove_own)
-        made.setObjectName(REMOVE_BUTTON)
-        return (made,)
+        own, row = self._own, self.current
+        buttons = []
+        if own:
+            made = button(REMOVE if len(own) == 1 else f"{REMOVE}…", self.remove_own)
+            made.setObjectName(REMOVE_BUTTON)
+            buttons.append(made)
+        if row is not None and row.standing != "known":
+            buttons.append(button(f"{CHANGE}…", self.change_ingredient))
+            buttons.append(button(FORGET, self.remove_ingredient))
+        return tuple(buttons)
 
     def _offer_drinks(self, key: str) -> None:
         """The drinks with a line that asks for it; the choice stays where it still stands."""
@@ -259,6 +333,9 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self.detail.show_details(row.name, about, tuple(self._sections(answer)), buttons=buttons)
 
     def _sections(self, answer: StandIns) -> Iterable[DetailSection]:
+        row = self.current
+        if row is not None and row.standing != "known":
+            yield DetailSection("Your own ingredient", tuple(self._facts(row.key)))
         if answer.none_because:
             said = f"Nothing stands in for it: {answer.none_because}."
             yield DetailSection(
@@ -278,6 +355,25 @@ class StandInsScreen(TableScreen[IngredientRow]):
         if answer.confusables:
             rows = tuple(map(self._false_friend, answer.confusables))
             yield DetailSection("Not the same, never pour it instead", rows)
+
+    def _facts(self, key: str) -> Iterable[DetailRow]:
+        """What the owner says of an ingredient of their own."""
+        of = self.context.bar.knowledge.as_said(key)
+        kinds = ", ".join(map(self._tree.in_sentence, of.parents))
+        carried = [each.word for each in allergens_of([key], self._tree)]
+        figures = figures_in_words(of)
+        as_kind = figures_in_words(self._tree[key], of)
+        days = of.shelf_life_days
+        for said, label in (
+            (kinds, "A kind of"),
+            (", ".join(of.aliases), "Other names"),
+            (", ".join(figures), "Figures"),
+            (", ".join(as_kind), "As its kind"),
+            ("" if days is None else f"{days} day{'s' * (days != 1)}", "Keeps"),
+            (", ".join(carried), "Allergens"),
+        ):
+            if said:
+                yield DetailRow(said, label=label)
 
     def _offer(self, offer: Offer) -> DetailRow:
         name = self._tree.name(offer.ingredient)

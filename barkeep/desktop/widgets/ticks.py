@@ -11,8 +11,9 @@ from PySide6.QtWidgets import QCheckBox, QListWidget, QListWidgetItem, QVBoxLayo
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
 from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import Card, Slot, column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import Card, Slot, add_parts, column_of, row_of, wide
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.domain.phrases import folded
 
@@ -20,12 +21,20 @@ Key = TypeVar("Key", bound=str)
 
 
 class CheckGroup(QWidget, Generic[Key]):
-    """One box a key, with its words; `ticked` comes when the user ticks or unticks one."""
+    """One box a key, with its words; `ticked` comes when the user ticks or unticks one.
+
+    They stand below each other, or `beside` each other in rows.
+    """
 
     ticked = Signal()
 
     def __init__(
-        self, words: Mapping[Key, str], hint: str = "", parent: QWidget | None = None
+        self,
+        words: Mapping[Key, str],
+        hint: str = "",
+        parent: QWidget | None = None,
+        *,
+        beside: bool = False,
     ) -> None:
         super().__init__(parent)
         self.boxes = {key: QCheckBox(said.replace("&", "&&")) for key, said in words.items()}
@@ -33,8 +42,11 @@ class CheckGroup(QWidget, Generic[Key]):
         column.setContentsMargins(0, HALF + 2, 0, 0)  # level with the label of a form
         column.setSpacing(UNIT)
         for box in self.boxes.values():
-            column.addWidget(box)
             box.clicked.connect(lambda: self.ticked.emit())
+        if beside:
+            column.addLayout(FlowLayout(_alike_wide(self.boxes.values())))
+        else:
+            add_parts(column, *self.boxes.values())
         if hint:
             column.addWidget(text_label(hint, TypeSize.CAPTION, quiet=True, wrap=True))
         if self.boxes:
@@ -49,6 +61,14 @@ class CheckGroup(QWidget, Generic[Key]):
         """Tick these and no others."""
         for key, box in self.boxes.items():
             box.setChecked(key in keys)
+
+
+def _alike_wide(boxes: Collection[QCheckBox]) -> Collection[QCheckBox]:
+    """The boxes, each as wide as the widest, so that their rows stand in columns."""
+    widest = max((box.sizeHint().width() for box in boxes), default=0)
+    for box in boxes:
+        box.setMinimumWidth(widest)
+    return boxes
 
 
 T = TypeVar("T")

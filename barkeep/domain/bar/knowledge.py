@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from barkeep.domain.ingredients.own import as_their_kinds
 from barkeep.domain.ingredients.relations import MadeFrom, NoStandIn, StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, with_own
 from barkeep.domain.specs.spec import Spec
@@ -71,9 +72,11 @@ def with_owner(
     lifted = {entry.wanted for entry in stand_ins}
     remade = {recipe.made for recipe in recipes}
     shipped = tuple(each for each in knowledge.made_from if each.made not in remade)
+    tree = with_own(knowledge.tree, ingredients)
+    new = [each.key for each in ingredients if each.key not in knowledge.tree]
     return replace(
         knowledge,
-        tree=with_own(knowledge.tree, ingredients),
+        tree=as_their_kinds(tree, new) if new else tree,
         stand_ins=kept + tuple(replace(entry, own=True) for entry in stand_ins),
         none=tuple(entry for entry in knowledge.none if entry.wanted not in lifted),
         made_from=tuple(replace(each, own=True) for each in recipes) + shipped,

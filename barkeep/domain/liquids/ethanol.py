@@ -96,7 +96,8 @@ def read_strength(text: str, field: str = "strength") -> float:
 
     Proof is US proof, twice the strength (27 CFR 5.11, there at 60 °F), unless
     it says that it is British, as used until 1980. Degrees of proof were both,
-    so they are asked about. Raises `InvalidField` for `field`.
+    so they are asked about; and so is a bare number below 1, which may be a share
+    of the whole. Raises `InvalidField` for `field`.
 
     >>> read_strength("100 proof"), round(read_strength("100 UK proof"), 2)
     (50.0, 57.06)
@@ -108,6 +109,9 @@ def read_strength(text: str, field: str = "strength") -> float:
     number = float(found["number"].replace(",", "."))
     if found["degree"] and not found["kind"]:
         expected = f"write {number:g} US proof or {number:g} UK proof: they are not the same"
+        raise InvalidField(field, written, expected)
+    if 0.0 < number < 1.0 and written == found["number"]:
+        expected = f"write {100.0 * number:g} % or {number:g} %, whichever is meant"
         raise InvalidField(field, written, expected)
     abv = number / degrees_per_abv(found)
     if abv > 100.0:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import csv
-from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import Qt
@@ -11,9 +10,9 @@ from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QLineEdit, QMessageBox, QWidget
 from shiboken6 import isValid
 
-from barkeep.application.imports import NamedText
-from barkeep.desktop.importing.bottles import ImportDialog, preview_bottles
+from barkeep.desktop.importing.bottles import ImportDialog
 from barkeep.desktop.importing.files import import_files, import_texts
+from barkeep.desktop.ingredients.own_ingredient import KIND, NAME, OwnIngredientDialog
 from barkeep.desktop.shell.main_window import WindowHooks
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import settle, tabbed
@@ -335,23 +334,19 @@ def test_a_missing_column_is_asked_about_in_each_row(window, qtbot, chosen):
     assert rows(dialog)[-1] == ("2", "Signal Lamp dry", "", "Comes in")
 
 
-def test_where_a_name_is_unknown_something_new_can_be_taught(window, bar, qtbot):
-    asked = []
-
-    def teach(over, words, learn) -> None:
-        asked.append((over, words))
-        bar.knowledge.add_ingredient(replace(bar.snapshot.knowledge.tree["vodka"], **OWN))
-        learn(bar.snapshot)
-
-    preview_bottles(window.context, NamedText("shelf.csv", HEADER + UNKNOWN), window, teach)
-    settle(window, qtbot)
-    dialog = shown_dialog(window, qtbot)
+def test_where_a_name_is_unknown_something_new_can_be_taught(window, qtbot, chosen):
+    dialog = chosen(HEADER + UNKNOWN)
     key(qtbot, Qt.Key.Key_Return)
-    new = dialog.details.form.new_button
+    new = dialog.details.form.teach_buttons[0]
     assert new.isVisible()
     new.setFocus(Qt.FocusReason.TabFocusReason)
     qtbot.keyClick(new, Qt.Key.Key_Space)
-    assert asked == [(dialog, "Florble")]
+    taught = next(each for each in dialog.findChildren(OwnIngredientDialog) if each.isVisible())
+    assert taught.edits[NAME].text() == "Florble"
+    taught.edits[KIND].setFocus(Qt.FocusReason.TabFocusReason)
+    qtbot.keyClicks(taught.edits[KIND], "Vodka")
+    key(qtbot, Qt.Key.Key_Return)
+    key(qtbot, Qt.Key.Key_Return)
     assert [each[3] for each in rows(dialog)] == ["Comes in"]
 
 

@@ -1,0 +1,1 @@
+"""Saying what an unknown name is: an ingredient of the owner's own, or another name for one."""
