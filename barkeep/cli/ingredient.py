@@ -78,10 +78,14 @@ def listed(arguments: Arguments, bar: Bar) -> Answer:
     if arguments.kind is not None:
         kind = find_ingredient(tree, arguments.kind)
         keys = {kind, *tree.descendants(kind)}
-    shown = sorted((tree[key] for key in keys), key=lambda each: folded(each.name))
+    shown = sorted((tree[key] for key in keys), key=lambda each: folded(tree.name(each.key)))
     shown = [each for each in shown if each.key in own or not arguments.own]
     rows = (
-        (each.name, ", ".join(map(tree.in_sentence, each.parents)), "yes" * (each.key in own))
+        (
+            tree.name(each.key),
+            ", ".join(map(tree.in_sentence, each.parents)),
+            "yes" * (each.key in own),
+        )
         for each in shown
     )
     return Answer(
@@ -127,7 +131,7 @@ def _answer(ingredient: Ingredient, bar: Bar, words: str) -> Answer:
 def _json(ingredient: Ingredient, own: frozenset[str], tree: FamilyTree) -> dict[str, object]:
     return {
         "key": ingredient.key,
-        "name": ingredient.name,
+        "name": tree.name(ingredient.key),
         "kinds": [tree.name(parent) for parent in ingredient.parents],
         "own": ingredient.key in own,
         "aliases": list(ingredient.aliases),
@@ -142,7 +146,8 @@ def _json(ingredient: Ingredient, own: frozenset[str], tree: FamilyTree) -> dict
 def _described(ingredient: Ingredient, bar: Bar) -> str:
     tree = bar.snapshot.knowledge.tree
     kinds = " and ".join(map(tree.in_sentence, ingredient.parents))
-    return f"{ingredient.name}, a kind of {kinds}" if kinds else ingredient.name
+    name = tree.name(ingredient.key)
+    return f"{name}, a kind of {kinds}" if kinds else name
 
 
 def _facts(ingredient: Ingredient, bar: Bar) -> list[str]:

@@ -121,7 +121,7 @@ def _bottle_columns(tree: FamilyTree) -> tuple[Column[ListedBottle], ...]:
     return (
         Column("Product", lambda row: row.draft.name),
         Column("Maker", lambda row: row.draft.maker),
-        Column("Ingredient", lambda row: tree[row.draft.ingredient].name),
+        Column("Ingredient", lambda row: tree.name(row.draft.ingredient)),
         Column("Size", lambda row: show_quantity(row.draft.size, row.draft.unit), right=True),
         Column("Level", _level, right=True),
         Column("Opened", lambda row: "" if row.opened is None else f"{row.opened:%Y-%m-%d}"),

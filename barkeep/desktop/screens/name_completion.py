@@ -14,6 +14,7 @@ from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
 
 MOST_SHOWN = 12
 VALUE = Qt.ItemDataRole.UserRole
@@ -69,8 +70,12 @@ def ingredient_names(tree: FamilyTree) -> tuple[Suggestion, ...]:
     for key in tree:
         name = tree.name(key)
         found.append(Suggestion(name, name, key))
-        others = dict.fromkeys(tree[key].all_names[1:])
-        found += [Suggestion(f"{other} ({name})", name, key) for other in others if other != name]
+        others = dict.fromkeys(tree[key].all_names)
+        found += [
+            Suggestion(f"{other} ({name})", name, key)
+            for other in others
+            if folded(other) != folded(name)
+        ]
     return tuple(sorted(found, key=lambda each: each.shown.casefold()))
 
 

@@ -15,7 +15,7 @@ from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.specs.reading import Fault, Fix
 from barkeep.documents.specs.files import KIND_WORDS, kind_of, parts_in_file
 from barkeep.documents.specs.jsonld import is_web_page, recipes_in
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.tree import FamilyTree, inside_sentence
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.parts import SpecParts, text_of_all
 from barkeep.errors import UserError
@@ -44,7 +44,10 @@ class IngredientNames:
     def __init__(self, tree: FamilyTree) -> None:
         own = (_Name(folded(tree.name(key)), False, tree.in_sentence(key), key) for key in tree)
         others = (
-            _Name(folded(alias), True, alias, key) for key in tree for alias in tree[key].aliases
+            _Name(folded(each), True, each, key)
+            for key in tree
+            for each in (inside_sentence(tree[key], tree[key].name), *tree[key].aliases)
+            if each != tree.in_sentence(key)
         )
         self._names = sorted((*own, *others))
         self._found = [name.found for name in self._names]

@@ -73,7 +73,7 @@ def _row(key: str, snapshot: Snapshot) -> IngredientRow:
     if key in snapshot.always_there:
         amount, there = None, "always there"
     return IngredientRow(
-        key=key, name=ingredient.name, family=family, search=search, amount=amount, there=there
+        key=key, name=tree.name(key), family=family, search=search, amount=amount, there=there
     )
 
 
