@@ -71,7 +71,7 @@ def test_tonight_lacks_what_was_written(window, qtbot):
     said = at(window, "tonight", "Signal Lamp", qtbot)
     assert "60 ml apple cider" in said and "4 oz club soda" in said
     cells = [column.text(window.current.current) for column in window.current.table.columns]
-    assert cells[-1] == "apple cider"
+    assert cells[-1] == "Apple cider"
 
 
 def test_the_batch_sheet_and_its_copy_say_what_was_written(window, qtbot):

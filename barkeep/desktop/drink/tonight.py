@@ -35,6 +35,7 @@ from barkeep.desktop.widgets.layouts import row_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
@@ -93,7 +94,8 @@ def serves_in_words(drink: Drink) -> str:
 def hindrance(drink: Drink, tree: FamilyTree) -> str:
     """What is missing, or else what ends the serves."""
     if drink.missing:
-        return spoken_list([names_of(line, tree) for line in drink.missing_lines], "and")
+        names = [capitalised(names_of(line, tree)) for line in drink.missing_lines]
+        return spoken_list(names, "and")
     return named_by(drink.spec.lines, tree).name(drink.runs_out) if drink.runs_out else ""
 
 
