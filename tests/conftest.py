@@ -18,6 +18,12 @@ settings.load_profile("untimed")
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 
+# What things are called must not hang on where the tests run.
+for name in ("LC_ALL", "LC_MESSAGES"):
+    os.environ.pop(name, None)
+os.environ["LANG"] = "C.UTF-8"
+
+
 NOON = datetime(2026, 11, 21, 12, 0)
 """The moment every test's clock shows."""
 

@@ -1,8 +1,12 @@
-"""The user's own way of writing numbers, taken up once by whichever face starts."""
+"""The user's own way of writing numbers and naming things, as the system is set to it."""
 
 from __future__ import annotations
 
 import locale
+import os
+
+from barkeep.domain.ingredients.regions import region_named
+from barkeep.errors import UnknownName
 
 
 def print_numbers_as_the_user_does() -> None:
@@ -20,3 +24,17 @@ def print_numbers_as_the_user_does() -> None:
 def print_numbers_for_programs() -> None:
     """From now on decimals are printed with a point: for what another program reads."""
     locale.setlocale(locale.LC_NUMERIC, "C")
+
+
+_SAY_THE_REGION = ("LC_ALL", "LC_MESSAGES", "LANG")
+
+
+def own_region() -> str:
+    """The key of the region this system is set to; empty where it is none of the known ones."""
+    said = next(filter(None, map(os.environ.get, _SAY_THE_REGION)), None)
+    where = said or locale.setlocale(locale.LC_CTYPE)  # Windows has no such variables
+    _language, _, country = where.partition(".")[0].partition("@")[0].partition("_")
+    try:
+        return region_named(country).key if country else ""
+    except UnknownName:
+        return ""

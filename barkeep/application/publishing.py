@@ -39,7 +39,7 @@ from barkeep.domain.cautions.cautions import cautions_for, occasion_of, shipped_
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.shoots.drinks import as_poured, orders_of, without_spec
 from barkeep.domain.shoots.mise_en_place import mise_en_place
-from barkeep.domain.shoots.plan import as_of, not_counted, plan, shortfall
+from barkeep.domain.shoots.plan import as_of, asked_of_bottles, not_counted, plan, shortfall
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError, spoken_list
 
@@ -299,6 +299,7 @@ def _outlook(shoot: Shoot, snapshot: Snapshot) -> Outlook:
     if dropped:
         short.append(f"Without {spoken_list(dropped, 'and')}, the others can be poured.")
     short += not_counted(found.menu.orders, snapshot)
+    short += asked_of_bottles(found.menu, snapshot)
     drawn = [
         Drawn(each.bottle.product.title, each.amount, each.bottle.product.unit)
         for each in found.menu.draws

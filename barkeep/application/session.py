@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import replace
 from datetime import datetime
@@ -10,10 +10,12 @@ from typing import TypeVar
 
 from barkeep.application.done import Done
 from barkeep.application.knowledge import complete_knowledge
+from barkeep.application.own_locale import own_region
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Product
+from barkeep.domain.ingredients.regions import names_in
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.spec import Spec
 from barkeep.store.bottles import read_bottles, read_products
@@ -70,12 +72,14 @@ class Session:
 
     def settle(self, label: str, touched: Touched, value: Callable[[Snapshot], T]) -> Done[T]:
         """As `finished`, for what the store has done without a unit of work."""
-        changes = touched.changes
+        changes, names = touched.changes, self.tree.shown
         if self._others_wrote():
             changes = EVERYTHING
             self._renew_all()
         elif changes:
             self._renew(touched, self.snapshot)
+        if self.tree.shown != names:  # the region is another, and with it what things are called
+            changes |= {Part.KNOWLEDGE}
         done = Done(value(self.snapshot), changes, label)
         self._tell(changes)
         return done
@@ -134,8 +138,18 @@ class Session:
                 self._own_stand_ins = read_own_stand_ins(connection)
                 self._own_recipes = read_own_recipes(connection)
         if Part.KNOWLEDGE in touched.changes or self._has_strangers(new):
-            new = replace(new, knowledge=self._whole_knowledge(new.products, new.specs))
+            self._unnamed = self._whole_knowledge(new.products, new.specs)
+            new = replace(new, knowledge=self._named(new))
+        elif Part.SETTINGS in touched.changes and self._names(new) != new.knowledge.tree.shown:
+            new = replace(new, knowledge=self._named(new))
         self._snapshot = new
+
+    def _named(self, bar: Snapshot) -> Knowledge:
+        """The knowledge with the names of the bar's region."""
+        return self._unnamed.showing(self._names(bar))
+
+    def _names(self, bar: Snapshot) -> Mapping[str, str]:
+        return names_in(bar.settings.region or own_region(), self._unnamed.tree)
 
     def _has_strangers(self, snapshot: Snapshot) -> bool:
         used = _used(snapshot.products, snapshot.specs)

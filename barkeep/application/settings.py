@@ -11,6 +11,7 @@ from typing import TypeVar
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
+from barkeep.application.own_locale import own_region
 from barkeep.application.session import UseCases
 from barkeep.domain.amounts.amount import Amount, parse_amount, show_number, show_range
 from barkeep.domain.amounts.measures import (
@@ -24,6 +25,7 @@ from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits, Ounce
 from barkeep.domain.bar.pars import MOST_PAR, Par, with_par
 from barkeep.domain.bar.snapshot import Settings, Snapshot
 from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML
+from barkeep.domain.ingredients.regions import region_named, shipped_regions
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.quantities import came_to_otherwise
@@ -74,6 +76,9 @@ class BarSettings(UseCases):
             raise InvalidField("currency", settings.currency, expected)
         _refuse_wrong_units(settings)
         _refuse_unknown_country(settings.country)
+        if settings.region not in region_names():
+            shown = (*shipped_regions(), _NONE, _SYSTEM)
+            raise InvalidField("region", settings.region, f"it is {spoken_list(shown)}")
         scales = _checked_scales(settings.scales)
         tree = self._session.tree
         _refuse_names_of_ingredients(settings, tree)
@@ -185,6 +190,10 @@ CLASSICS_HINT = (
     "Whether the classics that barkeep brings along are in the book. Left out, they are neither "
     "listed nor counted; your own specs and riffs stay."
 )
+REGION_HINT = (
+    "What things are called where nobody wrote a name: club soda in the US is soda water in the "
+    "UK. What you write is shown as you wrote it, and every name is understood everywhere."
+)
 SCALES_HINT = (
     "What trials are scored on, each with its ends, the better one last: Balance 1 to 5. What was "
     "scored before stays."
@@ -295,6 +304,30 @@ def _classics(settings: Settings, text: str) -> Settings:
     return replace(settings, classics=bool(_chosen("classics", text, words, ("yes", "no"))))
 
 
+_SYSTEM = "system"
+_NONE = "none"
+
+
+def region_names() -> Mapping[str, str]:
+    """Every region that can be chosen, by its key, in words; the system's first."""
+    known = shipped_regions()
+    own = known.get(own_region())
+    regions = {key: f"{key}: {each.called}" for key, each in known.items()}
+    system = f"as this system is set, {own.key if own else _NONE}"
+    return {"": system, **regions, _NONE: "none: the kinds' own names"}
+
+
+def _region(settings: Settings, text: str) -> Settings:
+    wanted = folded(text)
+    if wanted in (_SYSTEM, _NONE):
+        return replace(settings, region="" if wanted == _SYSTEM else _NONE)
+    try:
+        return replace(settings, region=region_named(text).key)
+    except UnknownName:
+        shown = (*shipped_regions(), _NONE, _SYSTEM)
+        raise InvalidField("region", text.strip(), f"it is {spoken_list(shown)}") from None
+
+
 OUNCE_WORDS: Mapping[Ounce, str] = {"oz": "us", "imp_oz": "imperial"}
 """Each ounce by the word that chooses it."""
 
@@ -330,6 +363,12 @@ SETTINGS: tuple[SettingWords, ...] = (
         "shown-in", lambda: SHOWN_IN_HINT, lambda settings: STYLE_NAMES[settings.shown_in], _style
     ),
     SettingWords("country", country_hint, lambda settings: settings.country, _country),
+    SettingWords(
+        "region",
+        lambda: f"{REGION_HINT} It is {spoken_list((*shipped_regions(), _NONE, _SYSTEM))}.",
+        lambda settings: region_names().get(settings.region, settings.region),
+        _region,
+    ),
     SettingWords(
         "classics",
         lambda: CLASSICS_HINT,

@@ -24,6 +24,9 @@ from barkeep.domain.making.batch_measures import (
     ForVolume,
     FromIngredient,
     Target,
+    called,
+    called_with_kind,
+    kind_poured,
 )
 from barkeep.domain.making.batches import Batch, Served, batch
 from barkeep.domain.making.portions import (
@@ -34,6 +37,7 @@ from barkeep.domain.making.portions import (
     tin_rounds,
     whole_bottles,
 )
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.specs.glasses import Glass, glass_named
 from barkeep.errors import AmountError, InvalidField
 
@@ -150,6 +154,7 @@ def _batch_json(
         "short": [
             {
                 "ingredient": tree.name(each.ingredient),
+                "as_written": each.line.as_written,
                 _in("need", each.unit): rounded(each.need, 1),
                 _in("have", each.unit): down_to(each.have, 1),
             }
@@ -188,12 +193,20 @@ def _batch_json(
 def _line_json(line: BatchLine, tree: FamilyTree) -> dict[str, object]:
     return {
         "ingredient": tree.name(line.ingredient),
+        "as_written": line.as_written,
+        "called": called(line, tree),
         _in("amount", line.unit): rounded(line.exact, 2)
         if line.most is None
         else down_to(line.exact, 2),
         "shown": show_quantity(line.amount, line.unit),
         "held": line.held,
     }
+
+
+def _named(line: BatchLine, tree: FamilyTree) -> str:
+    """What the spec calls it, with the kind to pour where that is another."""
+    kind = kind_poured(line, tree)
+    return f"{called(line, tree)} ({kind})" if kind else called(line, tree)
 
 
 def _in(what: str, unit: str) -> str:
@@ -209,7 +222,7 @@ def _shown(
     yield f"{made.spec.name}, {made.serves_in_words} of {made.serve_ml:.0f} ml, {how}"
     yield ""
     rows = [
-        (show_quantity(line.amount, line.unit), tree.name(line.ingredient), line.remark)
+        (show_quantity(line.amount, line.unit), _named(line, tree), line.remark)
         for line in made.lines
     ]
     if made.water_ml:
@@ -223,9 +236,11 @@ def _shown(
     for each in made.short:
         need = show_quantity(each.need, each.unit)
         have = show_quantity(rounded_down(each.have, each.unit), each.unit)
-        yield f"Short of {tree.in_sentence(each.ingredient)}: {need} needed, {have} there."
+        yield f"Short of {called_with_kind(each.line, tree)}: {need} needed, {have} there."
+    names = {each.ingredient: called(each, tree) for each in made.lines}
     for whole in bottles.values():
-        yield f"{tree.name(whole.ingredient)} in whole bottles: {in_bottles(whole, snapshot)}."
+        name = capitalised(names[whole.ingredient])
+        yield f"{name} in whole bottles: {in_bottles(whole, snapshot)}."
     yield from past_inputs(made, snapshot)
     if rounds is not None:
         yield rounds.sentence

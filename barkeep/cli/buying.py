@@ -138,6 +138,7 @@ def _json(found: ShoppingList, tree: FamilyTree) -> dict[str, object]:
 def _item_json(item: ShoppingItem, tree: FamilyTree) -> dict[str, object]:
     return {
         "ingredient": tree.name(item.ingredient),
+        "called": list(item.called),
         "need": rounded(item.need, 2),
         "unit": item.unit,
         "product": None if item.product is None else item.product.title,
@@ -162,7 +163,7 @@ def _shown(found: ShoppingList, tree: FamilyTree) -> Iterator[str]:
         ]
         yield table(("what", "need", "buy", "cost"), rows, right="lrlr")
         yield ""
-        yield from (f"{tree.name(each.ingredient)}: {why_in_words(each)}." for each in found.items)
+        yield from (f"{name_in_words(each, tree)}: {why_in_words(each)}." for each in found.items)
         yield ""
     yield total_in_words(found)
     yield from found.not_counted

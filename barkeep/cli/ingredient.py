@@ -124,11 +124,11 @@ def listed(arguments: Arguments, bar: Bar) -> Answer:
         keys = {kind, *tree.descendants(kind)}
     said = bar.knowledge.said
     found = (said.get(key) or tree[key] for key in keys)
-    shown = sorted(found, key=lambda each: folded(each.name))
+    shown = sorted(found, key=lambda each: folded(tree.name(each.key)))
     shown = [each for each in shown if each.key in own or not arguments.own]
     rows = (
         (
-            each.name,
+            tree.name(each.key),
             ", ".join(map(tree.in_sentence, each.parents)),
             _WHOSE.get(own.get(each.key, ""), ""),
         )
@@ -239,7 +239,7 @@ def _json(ingredient: Ingredient, bar: Bar, own: Collection[str]) -> dict[str, o
     said = bar.knowledge.own_stand_ins_of(ingredient.key)
     return {
         "key": ingredient.key,
-        "name": ingredient.name,
+        "name": tree.name(ingredient.key),
         "kinds": [tree.name(parent) for parent in ingredient.parents],
         "own": ingredient.key in own,
         "aliases": list(ingredient.aliases),
@@ -275,7 +275,8 @@ def _stand_in_json(entry: StandIn, other: str, tree: FamilyTree) -> dict[str, ob
 def _described(ingredient: Ingredient, bar: Bar) -> str:
     tree = bar.snapshot.knowledge.tree
     kinds = " and ".join(map(tree.in_sentence, ingredient.parents))
-    return f"{ingredient.name}, a kind of {kinds}" if kinds else ingredient.name
+    name = tree.name(ingredient.key)
+    return f"{name}, a kind of {kinds}" if kinds else name
 
 
 def _told(ingredient: Ingredient, bar: Bar) -> str:

@@ -27,7 +27,15 @@ from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.shoots.drinks import orders_of, spec_of
 from barkeep.domain.shoots.menu import MenuLine
 from barkeep.domain.shoots.mise_en_place import Step, mise_en_place
-from barkeep.domain.shoots.plan import Rescue, ShootPlan, as_of, not_counted, plan, shortfall
+from barkeep.domain.shoots.plan import (
+    Rescue,
+    ShootPlan,
+    as_of,
+    asked_of_bottles,
+    not_counted,
+    plan,
+    shortfall,
+)
 
 SHOOT_KEYS = """\
 a shoot in JSON:
@@ -41,11 +49,12 @@ a shoot in JSON:
 CHECK_KEYS = """\
 keys of the JSON:
   theme on possible verdict removed
-  short    drink ingredient short unit serves why
+  short    drink ingredient as_written short unit serves why
   drop     drink serves
   rescues  drink wanted ingredient ratio closeness why use
   draws    bottle product amount unit
-  past     bottle product use_by"""
+  past     bottle product use_by
+  not_counted, asks  sentences"""
 
 
 LIST_KEYS = f"keys of the JSON:\n  shoots   a shoot each\n\n{SHOOT_KEYS}"
@@ -260,6 +269,7 @@ def _check_shown(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
     for bottle in answer.past:
         yield f"{bottle.product.title} is past its date of {bottle.use_by} by then; not counted on."
     yield from not_counted(answer.menu.orders, snapshot)
+    yield from asked_of_bottles(answer.menu, snapshot)
     for rescue in answer.rescues:
         yield ""
         yield f'--use "{how_to_use(rescue, answer.shoot, snapshot)}"  ({rescue.closeness:.2f})'
@@ -308,6 +318,7 @@ def check_json(plan: ShootPlan, snapshot: Snapshot) -> dict[str, object]:
             for each in plan.past
         ],
         "not_counted": list(not_counted(menu.orders, snapshot)),
+        "asks": list(asked_of_bottles(menu, snapshot)),
     }
 
 
@@ -375,6 +386,7 @@ def _short(line: MenuLine, snapshot: Snapshot) -> dict[str, object]:
     return {
         "drink": line.order.spec.name,
         "ingredient": tree.name(key),
+        "as_written": line.line.text,
         "short": rounded(line.short, 2),
         "unit": tree[key].unit,
         "serves": rounded(line.unmet, 2),

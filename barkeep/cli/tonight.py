@@ -9,8 +9,11 @@ from barkeep.cli.arguments import WITHIN, Arguments, argument, command, whole_nu
 from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import Answer, counted, rounded, title_of
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, tonight
+from barkeep.domain.specs.called import called_in_sentence, named_by
+from barkeep.domain.specs.shown_lines import named_with_kind, names_in_sentence
 from barkeep.errors import spoken_list
 
 FOOTER = (
@@ -50,6 +53,8 @@ def _drink_json(drink: Drink, tree: FamilyTree) -> dict[str, object]:
 def _line_json(answer: LineAnswer, tree: FamilyTree) -> dict[str, object]:
     return {
         "wanted": tree.name(answer.line.ingredient),
+        "as_written": answer.line.text,
+        "called": called_in_sentence(answer.line, tree),
         "bottle": title_of(answer.bottle),
         "ingredient": None if answer.ingredient is None else tree.name(answer.ingredient),
         "closeness": rounded(answer.closeness, 3),
@@ -70,7 +75,7 @@ def _shown(drinks: Sequence[Drink], tree: FamilyTree) -> Iterator[str]:
 
 def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
     if not drink.makeable:
-        missing = [f"no {tree.in_sentence(key)}" for key in drink.missing]
+        missing = [f"no {named_with_kind(line, tree)}" for line in drink.missing_lines]
         yield f"  {drink.spec.name}: {spoken_list(missing, 'and')}"
         if drink.verdict == "one_short":
             yield from (f"      {each.why}" for each in drink.lines if _keeps_it(each))
@@ -80,7 +85,7 @@ def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
         if answer.required and answer.closeness < 1.0 - 1e-9:
             yield f"      {answer.why} (closeness {answer.closeness:.2f})"
         elif answer.dasher:
-            name = tree.name(answer.line.ingredient)
+            name = capitalised(names_in_sentence(answer.line, tree))
             yield f"      {name}: {answer.dasher[:1].lower()}{answer.dasher[1:]}"
     for warning in drink.warnings:
         yield f"      ! {warning}"
@@ -93,5 +98,6 @@ def _keeps_it(answer: LineAnswer) -> bool:
 def _serves(drink: Drink, tree: FamilyTree) -> str:
     if drink.serves is None:
         return "as many as you like"
-    then = f", then out of {tree.in_sentence(drink.runs_out)}" if drink.runs_out else ""
+    named = named_by(drink.spec.lines, tree)
+    then = f", then out of {named.in_sentence(drink.runs_out)}" if drink.runs_out else ""
     return counted(drink.serves, "serve") + then

@@ -6,6 +6,7 @@ from dataclasses import asdict
 from pathlib import Path
 
 from barkeep.application.bar import Bar
+from barkeep.application.own_locale import own_region
 from barkeep.application.settings import (
     OUNCE_WORDS,
     SETTINGS,
@@ -64,6 +65,7 @@ def _json(settings: Settings) -> dict[str, object]:
         "dash_ml": settings.dash_ml,
         "shown_in": style_word(settings.shown_in),
         "country": settings.country,
+        "region": settings.region or own_region() or "none",
         "classics": settings.classics,
         "scales": [asdict(scale) for scale in settings.scales],
         "measures": [

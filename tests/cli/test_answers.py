@@ -10,7 +10,7 @@ from barkeep.domain.pouring.verdicts import VERDICTS, tonight
 from barkeep.errors import spoken_list
 
 DRINK = ["spec", "verdict", "serves", "missing", "warnings", "lines"]
-LINE = ["wanted", "bottle", "ingredient", "closeness", "ratio", "why"]
+LINE = ["wanted", "as_written", "called", "bottle", "ingredient", "closeness", "ratio", "why"]
 CANDIDATE = ["ingredient", "unlocks", "price", "why"]
 OFFER = [
     "ingredient",

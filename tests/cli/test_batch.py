@@ -30,6 +30,8 @@ def test_keys_are_stable(barkeep, bar):
     gin = answer["lines"][0]
     assert gin == {
         "ingredient": "London dry gin",
+        "as_written": "2 oz London dry gin",
+        "called": "London dry gin",
         "amount_ml": 709.76,
         "shown": "710 ml",
         "held": "",

@@ -154,10 +154,11 @@ def test_what_is_chosen_for_a_line_is_poured_and_taken_back(barkeep, bar, shoot)
         "draws",
         "past",
         "not_counted",
+        "asks",
     ]
     assert (short["possible"], short["verdict"]) == (False, "No: one line runs out.")
     (lack,) = short["short"]
-    assert list(lack) == ["drink", "ingredient", "short", "unit", "serves", "why"]
+    assert list(lack) == ["drink", "ingredient", "as_written", "short", "unit", "serves", "why"]
     assert (lack["ingredient"], lack["unit"], lack["serves"]) == ("Mezcal", "ml", 2.0)
     assert short["drop"] == [{"drink": "Sand in the Points", "serves": 2}]
     rescue = short["rescues"][0]

@@ -95,7 +95,7 @@ class LabelFields:
     def choose_ingredient(self, key: str) -> None:
         """Take an ingredient and what is usual for it, where nothing else is written."""
         ingredient = self._tree[key]
-        self.edits["ingredient"].setText(ingredient.name)
+        self.edits["ingredient"].setText(self._tree.name(key))
         self._form.forgive("ingredient")
         self._show_unit(ingredient.unit)
         self.edits["size"].setPlaceholderText(number(ingredient.typical_size, ingredient.unit))

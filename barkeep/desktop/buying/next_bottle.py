@@ -99,7 +99,9 @@ class NextBottleScreen(TableScreen[Candidate]):
 
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
-        self._tree = snapshot.knowledge.tree
+        if self._tree is not snapshot.knowledge.tree:  # there are others, or other names for them
+            self._tree = snapshot.knowledge.tree
+            self.table.columns = candidate_columns(self._tree, self._currency)
         within = self.closeness.choice
         question = partial(next_bottle, snapshot, within, self._memory)  # type: ignore[arg-type]
         self.context.background.ask(self.key, question, self._show_answer)

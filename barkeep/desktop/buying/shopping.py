@@ -133,7 +133,7 @@ class ShoppingTable(QTableWidget):
         return QSize(sum(WIDTHS.values()) + 300, 8 * ROW_HEIGHT)
 
     def _read(self, row: int) -> Taken:
-        thing, name = self.things[row], self._tree.name(self.things[row].ingredient)
+        thing, name = self.things[row], name_in_words(self.things[row], self._tree)
         for column, word in ((COUNT, "count"), (PRICE, "price")):
             try:
                 _ = self._count(row) if column == COUNT else self._price(row)
@@ -334,7 +334,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         if thing is None:
             self.why.setText("")
             return
-        what = f"{self._tree.name(thing.ingredient)}, {packages_in_words(thing)}"
+        what = f"{name_in_words(thing, self._tree)}, {packages_in_words(thing)}"
         self.why.setText(f"{what}: {why_in_words(thing)}.")
 
     def _finish(self, done: Done[tuple[Bottle, ...]]) -> None:

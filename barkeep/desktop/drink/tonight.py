@@ -35,10 +35,12 @@ from barkeep.desktop.widgets.layouts import row_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
-from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
+from barkeep.domain.specs.called import named_by
+from barkeep.domain.specs.shown_lines import ShownLine, ingredients_in_brief, names_of, shown_lines
 from barkeep.domain.specs.spec import base, base_kind
 from barkeep.domain.stand_ins.corrections import Correction, correction_for
 from barkeep.errors import spoken_list
@@ -54,7 +56,7 @@ def drink_columns(tree: FamilyTree) -> tuple[Column[Drink], ...]:
             "Drink",
             lambda drink: drink.spec.name,
             roles={
-                SUBTITLE_ROLE: lambda drink: ingredients_in_brief(drink, tree),
+                SUBTITLE_ROLE: lambda drink: ingredients_in_brief(drink.spec, tree),
                 ICONS_ROLE: lambda drink: ("warning",) if drink.warnings else (),
             },
             tooltip=lambda drink: "\n".join(drink.warnings),
@@ -76,16 +78,10 @@ def drink_columns(tree: FamilyTree) -> tuple[Column[Drink], ...]:
     )
 
 
-def ingredients_in_brief(drink: Drink, tree: FamilyTree) -> str:
-    """The required ingredients, in the spec's order."""
-    names = (tree.name(line.ingredient) for line in drink.spec.required_lines)
-    return ", ".join(dict.fromkeys(names))
-
-
 def base_name(drink: Drink, tree: FamilyTree) -> str:
     """What the drink is built on; empty for a spec without volumes."""
     key = base(drink.spec, tree)
-    return tree.name(key) if key else ""
+    return named_by(drink.spec.lines, tree).name(key) if key else ""
 
 
 def serves_in_words(drink: Drink) -> str:
@@ -98,8 +94,9 @@ def serves_in_words(drink: Drink) -> str:
 def hindrance(drink: Drink, tree: FamilyTree) -> str:
     """What is missing, or else what ends the serves."""
     if drink.missing:
-        return spoken_list([tree.name(key) for key in drink.missing], "and")
-    return tree.name(drink.runs_out) if drink.runs_out else ""
+        names = [capitalised(names_of(line, tree)) for line in drink.missing_lines]
+        return spoken_list(names, "and")
+    return named_by(drink.spec.lines, tree).name(drink.runs_out) if drink.runs_out else ""
 
 
 CORRECTION = "tonight-correction"
@@ -136,7 +133,9 @@ class TonightScreen(TableScreen[Drink]):
 
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
-        self._tree = snapshot.knowledge.tree
+        if self._tree is not snapshot.knowledge.tree:  # there are others, or other names for them
+            self._tree = snapshot.knowledge.tree
+            self.table.columns = drink_columns(self._tree)
         within, serves = self.closeness.choice, self.serves.value()
         question = partial(tonight, snapshot, within, serves, self._memory)  # type: ignore[arg-type]
         self.context.background.ask(self.key, question, self._show_answer)
@@ -146,7 +145,8 @@ class TonightScreen(TableScreen[Drink]):
 
     def words(self, row: Drink) -> str:
         named = (self._names_around(line.ingredient) for line in row.spec.lines)
-        return " ".join((row.spec.name, row.spec.glass, *named))
+        called = (names_of(line, self._tree) for line in row.spec.lines)
+        return " ".join((row.spec.name, row.spec.glass, *named, *called))
 
     def accepts(self, row: Drink) -> bool:
         if self.ready_only.isChecked() and not row.makeable:
@@ -176,12 +176,12 @@ class TonightScreen(TableScreen[Drink]):
     def _correct(self, row: Drink, found: Correction | None) -> None:
         """Say what to pour so that stand-ins leave the drink what it was, where they do not."""
         if found is not None:
-            self._show_drink(row, correction_words(found, self._tree))
+            self._show_drink(row, correction_words(found, named_by(row.spec.lines, self._tree)))
 
     def _show_drink(self, row: Drink, correction: str = "") -> None:
         settings = self.context.bar.snapshot.settings
         shown = shown_lines(row.spec, self._tree, settings.shown_in, settings.units)
-        lines = tuple(map(_line, row.lines, shown))
+        lines = tuple(map(partial(_line, tree=self._tree), row.lines, shown))
         if correction:
             balance = DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
             lines = (*lines, balance)
@@ -263,12 +263,12 @@ def _warning(text: str) -> DetailRow:
     return DetailRow(text, picture="warning", tone="warning")
 
 
-def _line(answer: LineAnswer, shown: ShownLine) -> DetailRow:
+def _line(answer: LineAnswer, shown: ShownLine, tree: FamilyTree) -> DetailRow:
     state = line_state(answer)
     return DetailRow(
         with_duty(answer.line, shown.text),
         label=state.word,
-        note=reason(answer),
+        note=reason(answer, tree),
         picture=state.picture,
         tone=state.tone,
         tip=written(shown),
@@ -281,7 +281,8 @@ def _subtitle(drink: Drink, tree: FamilyTree) -> str:
         many = serves_in_words(drink)
         parts.append("1 serve" if many == "1" else f"{many} serves")
     if drink.makeable and drink.runs_out:
-        parts.append(f"{tree.in_sentence(drink.runs_out)} runs out first")
+        runs_out = named_by(drink.spec.lines, tree).in_sentence(drink.runs_out)
+        parts.append(f"{runs_out} runs out first")
     return " · ".join(part for part in parts if part)
 
 

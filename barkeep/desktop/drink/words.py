@@ -6,7 +6,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.specs.called import kind_beside
 from barkeep.domain.specs.shown_lines import ShownLine
 from barkeep.domain.specs.spec import Line
 
@@ -33,12 +35,20 @@ def line_state(answer: LineAnswer) -> LineState:
     return STAND_IN if answer.closeness < 1.0 else THERE
 
 
-def reason(answer: LineAnswer) -> str:
-    """Why the line is met or not, and from which bottle."""
+def reason(answer: LineAnswer, tree: FamilyTree) -> str:
+    """Which kind the line means where its words say another, why it is met, and from where."""
     through_steps = answer.derivation is not None and bool(answer.derivation.steps)
-    if answer.bottle is None or not through_steps:
-        return answer.why
-    return f"{answer.why} From {answer.bottle.product.title}."
+    from_bottle = ""
+    if answer.bottle is not None and through_steps:
+        from_bottle = f"From {answer.bottle.product.title}."
+    said = (kind_in_words(answer.line, tree), answer.why, from_bottle)
+    return " ".join(each for each in said if each)
+
+
+def kind_in_words(line: Line, tree: FamilyTree) -> str:
+    """The kind a line means, where its words say another: *Cloudy apple juice.*; else empty."""
+    kind = kind_beside(line, tree)
+    return f"{capitalised(kind)}." if kind else ""
 
 
 def duty(line: Line) -> str:

@@ -34,7 +34,14 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.words import caution_in_words
-from barkeep.domain.making.batch_measures import ForServes, ForVolume, FromIngredient, Target
+from barkeep.domain.making.batch_measures import (
+    ForServes,
+    ForVolume,
+    FromIngredient,
+    Target,
+    called,
+    kind_poured,
+)
 from barkeep.domain.making.batches import Batch, Served, batch, usually_served
 from barkeep.domain.making.portions import (
     NoRounds,
@@ -45,6 +52,7 @@ from barkeep.domain.making.portions import (
     whole_bottles,
 )
 from barkeep.domain.pouring.supply import supply_of
+from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.glasses import Glass, shipped_glassware
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import AmountError, UserError
@@ -91,8 +99,9 @@ def _rows(made: Batch, snapshot: Snapshot) -> Iterator[tuple[str, ...]]:
         whole = bottles.get(line.ingredient)
         lacking = short.get(line.ingredient)
         there = f"only {_at_most(lacking.have, lacking.unit)} there" if lacking else ""
+        kind = kind_poured(line, tree)
         yield (
-            tree.name(line.ingredient),
+            f"{called(line, tree)} ({kind})" if kind else called(line, tree),
             quantity(line.exact, line.unit)
             if line.most is None
             else _at_most(line.exact, line.unit),
@@ -215,8 +224,9 @@ class BatchDialog(QDialog):
         for kind in shipped_vessel_kinds().values():
             left = f"{100 * kind.room:.0f} % left free {kind.why}"
             self.target.addItem(f"A {kind.name} of this size ({left})", VESSEL + kind.key)
+        named = named_by(self._spec.lines, tree)
         for key in self._pivots():
-            self.target.addItem(f"From so much {tree.in_sentence(key)}", FROM + key)
+            self.target.addItem(f"From so much {named.in_sentence(key)}", FROM + key)
         for served, words in HOW.items():
             self.served.addItem(f"Served {words}", served)
         self.served.setCurrentIndex(self.served.findData(usually_served(self._spec, tree)))

@@ -32,7 +32,7 @@ from barkeep.desktop.widgets.layouts import DIALOG, column_of, wide
 from barkeep.desktop.widgets.ticks import Tickable, TickList
 from barkeep.documents.printed.templates import Kind
 from barkeep.domain.bottles.bottle import Bottle
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.specs.shown_lines import ingredients_in_brief
 from barkeep.domain.specs.spec import Spec
 
 KINDS: tuple[tuple[Kind, str], ...] = (
@@ -190,7 +190,10 @@ class PublishDialog(PagesDialog):
 
     def _offer(self, ticked: Collection[str]) -> None:
         tree = self._snapshot.knowledge.tree
-        specs = [Tickable(each, each.name, _brief(each, tree)) for each in self._snapshot.all_specs]
+        specs = [
+            Tickable(each, each.name, ingredients_in_brief(each, tree))
+            for each in self._snapshot.all_specs
+        ]
         self.specs.offer(specs, ticked)
         self._offer_bottles()
         for kind, words in KINDS:
@@ -240,11 +243,6 @@ class PublishDialog(PagesDialog):
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         (self.specs if self.kind in OF_SPECS else self.bottles).search.take_focus()
-
-
-def _brief(spec: Spec, tree: FamilyTree) -> str:
-    """What is in a drink, to find it by."""
-    return ", ".join(dict.fromkeys(tree.name(line.ingredient) for line in spec.required_lines))
 
 
 def _bottle_title(bottle: Bottle) -> str:

@@ -30,6 +30,7 @@ from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.ingredients.finder import Found, ranked
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.name_search import Fit, Named, NameIndex
+from barkeep.domain.phrases import folded
 
 MOST_SHOWN = 10
 MOST_OFFERED = 30
@@ -205,8 +206,12 @@ class Kinds:
         for key in filter(self._is_among, self.tree):
             name = self.tree.name(key)
             found.append(Suggestion(name, name, key))
-            others = dict.fromkeys(self.tree[key].offered_names[1:])
-            found += [Suggestion(f"{each} ({name})", name, key) for each in others if each != name]
+            others = dict.fromkeys(self.tree[key].offered_names)
+            found += [
+                Suggestion(f"{each} ({name})", name, key)
+                for each in others
+                if folded(each) != folded(name)
+            ]
         return iter(sorted(found, key=lambda each: each.shown.casefold()))
 
     def fitting(self, text: str) -> Sequence[Suggestion]:

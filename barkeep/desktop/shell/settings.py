@@ -17,6 +17,7 @@ from barkeep.application.settings import (
     COUNTRY_HINT,
     MEASURES_HINT,
     OUNCE_HINT,
+    REGION_HINT,
     SCALES_HINT,
     SHOWN_IN_HINT,
     STYLE_NAMES,
@@ -24,6 +25,7 @@ from barkeep.application.settings import (
     kept_in_words,
     ounce_names,
     read_dash_ml,
+    region_names,
 )
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
@@ -43,7 +45,7 @@ WIDTH = 780
 NAME, CURRENCY, NOT_THERE = "name", "currency", "not there"
 OUNCE, DASH, SHOWN_IN, COUNTRY = "ounce", "dash", "shown in", "country"
 
-SCALES, CLASSICS, MEASURES = "scales", "classics", "measure"
+SCALES, CLASSICS, MEASURES, REGION = "scales", "classics", "measure", "region"
 
 THERE_HINT = (
     "These count as there without a bottle. Untick one that is not: what needs it, "
@@ -75,6 +77,7 @@ class SettingsDialog(FormDialog):
         self.dash = QLineEdit(self._dash_before)
         self.shown_in = _choice(STYLE_NAMES, settings.shown_in)
         self.country = _choice({each: each for each in countries()}, settings.country)
+        self.region = _choice(region_names(), settings.region)
         classics = "yes" if settings.classics else "no"
         self.classics = _choice({"yes": "Yes", "no": "No, only my own specs"}, classics)
         self.scales = QLineEdit(show_scales(settings.scales))
@@ -120,6 +123,7 @@ class SettingsDialog(FormDialog):
             dash_ml=before.dash_ml if dash == self._dash_before else read_dash_ml(dash),
             shown_in=self.shown_in.currentData(),
             country=self.country.currentData(),
+            region=self.region.currentData(),
             classics=self.classics.currentData() == "yes",
             scales=read_scales(self.scales.text()),
             measures=self._wanted_measures(BarUnits(ounce, before.dash_ml)),
@@ -142,6 +146,7 @@ class SettingsDialog(FormDialog):
         self.currency.setPlaceholderText("Three letters, such as EUR")
         self.add_field(CURRENCY, "&Currency", self.currency)
         self.add_field(COUNTRY, "Coun&try", self.country, hint=COUNTRY_HINT)
+        self.add_field(REGION, "Re&gion", self.region, hint=REGION_HINT)
         self.add_field(NOT_THERE, "&Always there", self.there, tall=True)
         self.there.ticked.connect(lambda: self.forgive(NOT_THERE))
         self.add_field(SCALES, "&Rate trials on", self.scales, hint=SCALES_HINT)

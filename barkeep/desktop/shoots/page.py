@@ -46,6 +46,7 @@ from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import as_poured, spec_of
 from barkeep.domain.shoots.plan import Rescue, as_of, rescued
+from barkeep.domain.specs.shown_lines import names_and_kind
 from barkeep.errors import UserError
 
 MOST_OFFERED = 12
@@ -226,14 +227,14 @@ class ShootsScreen(TableScreen[Shoot]):
         drink, menu = shoot.drinks[number], QMenu(self)
         menu.setTitle(f"Pour {drink.name} otherwise")
         menu.aboutToHide.connect(menu.deleteLater)  # its act is still to come, and comes first
-        spec = spec_of(drink, snapshot)
+        spec, tree = spec_of(drink, snapshot), snapshot.knowledge.tree
         if spec is None:
             return menu
         sourcing = sourcing_for(snapshot, "loose")
         now = {each.line: each for each in still_chosen(drink, spec).chosen}
         for place, line in enumerate(spec.lines):
             if line.required:
-                below = menu.addMenu(snapshot.knowledge.tree.name(line.ingredient))
+                below = menu.addMenu(names_and_kind(line, tree).replace("&", "&&"))
                 as_it_is = _add_act(
                     below, "As written", partial(self.pour_as_written, shoot, number, place)
                 )

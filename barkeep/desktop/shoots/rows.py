@@ -29,8 +29,15 @@ from barkeep.domain.shoots.drinks import as_poured, orders_of, spec_of
 from barkeep.domain.shoots.making_ahead import ToMake
 from barkeep.domain.shoots.menu import MenuLine, Order
 from barkeep.domain.shoots.mise_en_place import MiseEnPlace, mise_en_place
-from barkeep.domain.shoots.plan import ShootPlan, as_of, not_counted, plan, shortfall
-from barkeep.domain.specs.shown_lines import names_in_sentence, shown_lines, worded
+from barkeep.domain.shoots.plan import (
+    ShootPlan,
+    as_of,
+    asked_of_bottles,
+    not_counted,
+    plan,
+    shortfall,
+)
+from barkeep.domain.specs.shown_lines import names_in_sentence, names_of, shown_lines, worded
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
 
@@ -129,15 +136,16 @@ def chosen_in_words(drink: ShootDrink, snapshot: Snapshot) -> Iterator[tuple[int
     for chosen in still_chosen(drink, spec).chosen if spec else ():
         if spec is None or chosen.ingredient not in tree:
             continue
-        wanted = spec.lines[chosen.line].ingredient
+        line = spec.lines[chosen.line]
+        wanted = line.ingredient
         poured = snapshot.title_by_id.get(chosen.bottle_id or 0) or tree.in_sentence(
             chosen.ingredient
         )
         ratio = "" if abs(chosen.ratio - 1.0) < 1e-9 else f", {chosen.ratio:.3g} times as much"
         if chosen.ingredient == wanted or tree.is_a(chosen.ingredient, wanted):
-            yield chosen.line, f"{tree.name(wanted)}: {poured}"
+            yield chosen.line, f"{names_of(line, tree)}: {poured}"
         else:
-            yield chosen.line, f"{poured} in place of {tree.in_sentence(wanted)}{ratio}"
+            yield chosen.line, f"{poured} in place of {names_in_sentence(line, tree)}{ratio}"
 
 
 def shortfalls(answer: ShootAnswer) -> tuple[str, ...]:
@@ -179,8 +187,9 @@ def past_dates(answer: ShootAnswer) -> tuple[str, ...]:
 
 
 def left_out(answer: ShootAnswer) -> tuple[str, ...]:
-    """Lines that are not counted as they are written."""
-    return tuple(not_counted(answer.plan.menu.orders, answer.snapshot))
+    """Lines that are not counted as they are written, and what lines ask of their bottles."""
+    menu = answer.plan.menu
+    return (*not_counted(menu.orders, answer.snapshot), *asked_of_bottles(menu, answer.snapshot))
 
 
 def logged_in_words(each: LoggedBottle) -> str:
@@ -233,7 +242,7 @@ def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
     return tuple(
         PouredLine(
             place=place,
-            name=tree.in_sentence(written.lines[place].ingredient),
+            name=names_in_sentence(written.lines[place], tree),
             text=with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
             note=_note(said.get(place, ""), _from(asked.get(place), answer), asked.get(place)),
             chosen=place in said,

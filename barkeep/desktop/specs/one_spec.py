@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import AnalysisView, CautionRow, before_you_pour
-from barkeep.desktop.drink.words import duty, line_state, reason, written
+from barkeep.desktop.drink.words import duty, kind_in_words, line_state, reason, written
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.rows import SpecRow, origin, technique_in_words
 from barkeep.desktop.widgets.buttons import button
@@ -22,7 +22,8 @@ from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.verdicts import Drink
-from barkeep.domain.specs.shown_lines import ShownLine
+from barkeep.domain.specs.called import named_by
+from barkeep.domain.specs.shown_lines import ShownLine, names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import spoken_list
 
@@ -140,15 +141,15 @@ class SpecPage(QWidget):
     ) -> None:
         parts = line_parts(line, self._tree[line.ingredient], shown.text)
         label = self._linked(parts, self.ingredient_followed.emit)
-        asked = f"What stands in for {self._tree.in_sentence(line.ingredient)}?"
+        asked = f"What stands in for {names_in_sentence(line, self._tree)}?"
         label.setToolTip(f"{written(shown)}\n{asked}" if shown.written else asked)
         label.setAccessibleDescription(written(shown))
         if answer is None:
-            add_noted(grid, number, label)
+            add_noted(grid, number, label, kind_in_words(line, self._tree))
             return
         state = line_state(answer)
         picture = PictureLabel(state.picture, 16, state.tone, state.word)
-        add_noted(grid, number, label, reason(answer), beside=picture)
+        add_noted(grid, number, label, reason(answer, self._tree), beside=picture)
 
     def _add_source(self, spec: Spec) -> None:
         add_heading(self._column, "Origin")
@@ -201,12 +202,13 @@ def line_parts(line: Line, ingredient: Ingredient, text: str = "") -> tuple[str 
 
 def _serves(drink: Drink, tree: FamilyTree) -> str:
     if not drink.makeable:
-        names = [tree.in_sentence(key) for key in drink.missing]
+        names = [names_in_sentence(line, tree) for line in drink.missing_lines]
         return f"Missing {spoken_list(names, 'and')}"
     if drink.serves is None:
         return "Nothing limits the serves"
     said = "1 serve" if drink.serves == 1 else f"{drink.serves} serves"
-    return f"{said}; {tree.in_sentence(drink.runs_out)} runs out first" if drink.runs_out else said
+    named = named_by(drink.spec.lines, tree)
+    return f"{said}; {named.in_sentence(drink.runs_out)} runs out first" if drink.runs_out else said
 
 
 def _ice(spec: Spec) -> str:

@@ -38,6 +38,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.search import SLOW_FACTS, facts_for
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import Drink, tonight
+from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.query import LANGUAGE, NO_FIELD, Query, SpecFacts, parse_query
 from barkeep.domain.specs.shown_lines import shown_lines, style_note
 from barkeep.domain.specs.spec import Spec
@@ -239,7 +240,9 @@ class SpecsScreen(TableScreen[SpecRow]):
             self.context.background.ask(
                 CORRECTION,
                 partial(correction_for, row.drink, snapshot),
-                lambda found: page.show_correction(correction_words(found, tree)),
+                lambda found: page.show_correction(
+                    correction_words(found, named_by(row.spec.lines, tree))
+                ),
             )
 
     # What the user does

@@ -10,6 +10,8 @@ from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE, VERDICT_ROLE
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink
+from barkeep.domain.specs.called import named_by
+from barkeep.domain.specs.shown_lines import ingredients_in_brief
 from barkeep.domain.specs.spec import Spec, base, base_kind
 
 NOT_ASKED_YET = "…"
@@ -75,11 +77,10 @@ def origin(spec: Spec) -> str:
 
 def _row(spec: Spec, tree: FamilyTree) -> SpecRow:
     key = base(spec, tree)
-    brief = dict.fromkeys(tree.name(line.ingredient) for line in spec.required_lines)
     return SpecRow(
         spec,
-        ", ".join(brief),
-        tree.name(key) if key else "",
+        ingredients_in_brief(spec, tree),
+        named_by(spec.lines, tree).name(key) if key else "",
         base_kind(key, tree) if key else None,
     )
 

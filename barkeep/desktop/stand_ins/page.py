@@ -87,7 +87,7 @@ def _row(key: str, snapshot: Snapshot, standing: Standing) -> IngredientRow:
         amount, there = None, "always there"
     return IngredientRow(
         key=key,
-        name=ingredient.name,
+        name=tree.name(key),
         family=" · ".join(each for each in (family, mark) if each),
         search=search,
         amount=amount,

@@ -7,6 +7,7 @@ from what, and the classic specs. All of it is data; the owner's entries win.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from copy import copy
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -29,6 +30,14 @@ class Knowledge:
     none: tuple[NoStandIn, ...] = ()
     made_from: tuple[MadeFrom, ...] = ()
     classics: tuple[Spec, ...] = ()
+
+    def showing(self, names: Mapping[str, str]) -> Knowledge:
+        """The same knowledge whose tree shows these names; what is worked out of it is shared."""
+        if not names:
+            return self
+        other = copy(self)
+        object.__setattr__(other, "tree", self.tree.showing(names))
+        return other
 
     @cached_property
     def graph(self) -> SubstitutionGraph:

@@ -30,7 +30,9 @@ class Settings:
     `dash_ml` what a dash comes to; amounts of specs are `shown_in` a style of
     printing; `country` is the one whose standard drink is counted in; trials
     are scored on the `scales`; `pars` are the least to have of things, by ingredient;
-    `measures` are the owner's own, by name.
+    `measures` are the owner's own, by name. `region` decides what things are
+    called where nobody wrote a name: a key of `regions.toml`, *none* for the
+    kinds' own names, empty for the system's.
     """
 
     name: str = "My bar"
@@ -44,6 +46,7 @@ class Settings:
     classics: bool = True
     pars: tuple[Par, ...] = ()
     measures: tuple[OwnMeasure, ...] = ()
+    region: str = ""
 
     @property
     def units(self) -> BarUnits:

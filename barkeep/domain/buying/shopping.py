@@ -29,7 +29,10 @@ from barkeep.domain.shoots.drinks import orders_of
 from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu
 from barkeep.domain.shoots.mise_en_place import MARGIN
 from barkeep.domain.shoots.plan import not_counted
+from barkeep.domain.specs.called import called_in_sentence, other_kind
+from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
+from barkeep.errors import spoken_list
 
 NOISE = 3
 """Needs are rounded to so many decimals: the solver's noise must not buy a bottle."""
@@ -53,6 +56,7 @@ class ShoppingItem:
     price: float | None
     why: tuple[str, ...]
     min_abv_percent: float | None = None
+    called: tuple[str, ...] = ()
 
     @property
     def cost(self) -> float | None:
@@ -143,6 +147,7 @@ class _Need:
 
     poured: float = 0.0
     why: dict[str, float] = field(default_factory=dict)
+    called: dict[str, None] = field(default_factory=dict)
 
     def add(self, amount: float, why: str) -> None:
         """So much more for a reason; `{}` in it is filled with all that is for it."""
@@ -160,6 +165,7 @@ class _Bought:
     poured: float
     kept: float
     why: list[str]
+    called: tuple[str, ...] = ()
 
     @property
     def free(self) -> float:
@@ -217,12 +223,15 @@ class _Shop:
     def _short(self, line: Line, amount: float, drink: str) -> None:
         key = self._first_choice(line)
         if self._made_here.is_made(key):
-            name = self._tree.in_sentence(key)
+            name = names_in_sentence(line, self._tree)
             why = f"{self._shown(key, amount)} of {name} short for {drink}"
             self._need_to_make(key, amount * (1.0 + MARGIN), why)
         elif key not in self._snapshot.always_there:
-            kind = _Kind(key, line.min_abv_percent)
-            self._needs.setdefault(kind, _Need()).add(amount, f"{{}} short for {drink}")
+            needed = self._needs.setdefault(_Kind(key, line.min_abv_percent), _Need())
+            asked = f", which asks for {spoken_list(line.stated, 'and')}" if line.stated else ""
+            needed.add(amount, f"{{}} short for {drink}{asked}")
+            if key == line.ingredient:
+                needed.called[called_in_sentence(line, self._tree)] = None
 
     def _first_choice(self, line: Line) -> str:
         """Of what a line lets one choose from, the first that the bar knows a product of."""
@@ -287,6 +296,7 @@ class _Shop:
                     poured=poured,
                     kept=kept,
                     why=reasons,
+                    called=tuple(entry.called),
                 )
             )
 
@@ -333,6 +343,7 @@ class _Shop:
             price=package.price,
             why=tuple(dict.fromkeys(bought.why)),
             min_abv_percent=bought.kind.least_abv,
+            called=bought.called,
         )
 
     # What is left in the bar
@@ -386,8 +397,12 @@ def need_in_words(item: ShoppingItem) -> str:
 
 
 def name_in_words(item: ShoppingItem, tree: FamilyTree) -> str:
-    """What it is, with the strength it must have."""
-    name = tree.name(item.ingredient)
+    """What it is in the words of the drinks, with its kind and the strength it must have."""
+    kind = tree.in_sentence(item.ingredient)
+    words = spoken_list(item.called, "and") if item.called else kind
+    name = tree.name(item.ingredient) if words == kind else words
+    if other_kind(words, kind):
+        name += f" ({kind})"
     least = item.min_abv_percent
     return name if least is None else f"{name}, {least:g} % vol or more"
 

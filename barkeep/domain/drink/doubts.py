@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 from barkeep.domain.amounts.amount import show_range
 from barkeep.domain.drink.contents import TOP_UP_SIGMA_ML, Content, amount_poured, tops_up
@@ -22,6 +23,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, price_in_words
 from barkeep.domain.pouring.supply import Stock, Supply
 from barkeep.domain.pouring.words import as_written, no_amount, plain_amount
+from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.glasses import ice_named
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
@@ -44,9 +46,10 @@ class _Told:
     supply: Supply
     batch: bool
 
-    @property
+    @cached_property
     def tree(self) -> FamilyTree:
-        return self.mixture.tree
+        """The tree with the names that the spec has for its ingredients."""
+        return kinds_named_by(self.spec.lines, self.mixture.tree)
 
     @property
     def contents(self) -> Sequence[Content]:

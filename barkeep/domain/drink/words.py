@@ -13,6 +13,7 @@ from barkeep.domain.liquids.content import standard_drink
 from barkeep.domain.liquids.freezing import FREEZER_C, InFreezer
 from barkeep.domain.phrases import capitalised, price_in_words
 from barkeep.domain.pouring.words import as_written, no_amount, volume_in_words
+from barkeep.domain.specs.called import kinds_named_by
 from barkeep.errors import spoken_list
 
 FROM_MEMORY = "Usual ranges are from memory, the habit of one book and no rule."
@@ -41,12 +42,13 @@ class Fact:
 
 
 def facts(analysis: Analysis, tree: FamilyTree) -> tuple[Fact, ...]:
-    """The figures of a drink, the most wanted first."""
-    return tuple(_facts(analysis, tree))
+    """The figures of a drink, the most wanted first; its ingredients as its spec names them."""
+    return tuple(_facts(analysis, kinds_named_by(analysis.spec.lines, tree)))
 
 
 def in_brief(analysis: Analysis, tree: FamilyTree) -> str:
     """Volume, strength and standard drinks in a line; of a batch, that they are for the whole."""
+    tree = kinds_named_by(analysis.spec.lines, tree)
     volume = volume_in_words(analysis.served_volume_ml)
     if analysis.is_batch:
         volume = as_written(analysis.served_volume_ml)

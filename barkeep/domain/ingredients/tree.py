@@ -136,6 +136,7 @@ class FamilyTree:
         """
         if not names:
             return self
+        _ = (self.spoken_names, self._descendants, self._children, self._confused, self.alcoholic)
         other = copy(self)
         object.__setattr__(other, "shown", {**self.shown, **names})
         return other
@@ -169,6 +170,14 @@ class FamilyTree:
     def name_index(self) -> NameIndex[str]:
         """All names of all kinds, ready to be looked for."""
         return NameIndex(map(_named, self.ingredients.values()))
+
+    @cached_property
+    def spoken_names(self) -> Mapping[str, tuple[tuple[str, str], ...]]:
+        """Key -> each name that means it and nothing else: folded, and as a sentence says it.
+
+        The longest come first. Left out is what only a search may know.
+        """
+        return {key: tuple(_spoken(each, self.by_name)) for key, each in self.ingredients.items()}
 
     @cached_property
     def folded_names(self) -> Mapping[str, str]:
@@ -349,6 +358,13 @@ def singular(word: str) -> str:
         if word.endswith(ending):
             return word[: -len(ending)] + other
     return word
+
+
+def _spoken(ingredient: Ingredient, by_name: Mapping[str, str]) -> Iterator[tuple[str, str]]:
+    names = [each for each in ingredient.all_names if each not in ingredient.printed]
+    for name in sorted(names, key=len, reverse=True):
+        if by_name[folded(name)] == ingredient.key:
+            yield folded(name), inside_sentence(ingredient, name)
 
 
 def inside_sentence(ingredient: Ingredient, name: str) -> str:

@@ -20,6 +20,10 @@ from barkeep.domain.drink.ice import is_carbonated
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.house_made import freely_there
 from barkeep.domain.pouring.supply import supply_of
+from barkeep.domain.specs.called import other_kind
+from barkeep.domain.specs.shown_lines import names_in_sentence, names_of
+from barkeep.domain.specs.spec import Line
+from barkeep.errors import spoken_list
 
 STRONG_FLAVOURS = ("bitters", "absinthe", "spice", "saline-solution")
 """Kinds that are started low in a large batch and brought up by taste (*common practice*)."""
@@ -73,6 +77,7 @@ class BatchLine:
     Both in `unit`; `held` says why it waits until the end, empty where it does not.
     `most` is what there is of it, where that is all the batch is made from, or
     where the nearest measure would be more; `amount` is then rounded down.
+    `lines` are the spec's lines that it is measured out for.
     """
 
     ingredient: str
@@ -82,6 +87,12 @@ class BatchLine:
     held: str = ""
     start_with: float | None = None
     most: float | None = None
+    lines: tuple[Line, ...] = ()
+
+    @property
+    def as_written(self) -> str:
+        """The spec's own lines, each once."""
+        return "; ".join(dict.fromkeys(each.text for each in self.lines if each.text))
 
     @property
     def error(self) -> float:
@@ -122,9 +133,12 @@ def measured_out(
     snapshot: Snapshot,
 ) -> MeasuredOut:
     """So many serves of one serve's contents, and so much water, as it is measured."""
-    merged = _merged(contents)
+    tree, merged = snapshot.knowledge.tree, _merged(contents)
     lines = tuple(
-        _within(_line(each, serves, snapshot.knowledge.tree), each, target, snapshot)
+        replace(
+            _within(_line(each, serves, tree), each, target, snapshot),
+            lines=tuple(one.line for one in contents if one.quantity and _same(one, each)),
+        )
         for each in merged
     )
     water = measured(water_ml, "ml")
@@ -221,6 +235,29 @@ def _merged(contents: Sequence[Content]) -> tuple[Content, ...]:
             )
         merged[key] = content
     return tuple(merged.values())
+
+
+def _same(one: Content, other: Content) -> bool:
+    return one.pour.ingredient == other.pour.ingredient
+
+
+def called(line: BatchLine, tree: FamilyTree) -> str:
+    """What the spec calls it, as it begins a row: *apple cider*."""
+    names = dict.fromkeys(names_of(each, tree) for each in line.lines)
+    return spoken_list(list(names), "and") if names else tree.name(line.ingredient)
+
+
+def called_with_kind(line: BatchLine, tree: FamilyTree) -> str:
+    """The same inside a sentence, with the kind to pour where the words say another."""
+    names = dict.fromkeys(names_in_sentence(each, tree) for each in line.lines)
+    kind = tree.in_sentence(line.ingredient)
+    words = spoken_list(list(names), "and") or kind
+    return f"{words} ({kind})" if other_kind(words, kind) else words
+
+
+def kind_poured(line: BatchLine, tree: FamilyTree) -> str:
+    """The kind to pour, where what the spec calls it says another; else empty."""
+    return other_kind(called(line, tree), tree.in_sentence(line.ingredient))
 
 
 def _line(content: Content, serves: float, tree: FamilyTree) -> BatchLine:

@@ -36,13 +36,15 @@ from barkeep.domain.making.batch_measures import (
     FromIngredient,
     MeasuredOut,
     Target,
+    called_with_kind,
     is_from,
     measured_out,
     most_ml,
 )
 from barkeep.domain.making.house_made import freely_there
 from barkeep.domain.pouring.supply import supply_of
-from barkeep.domain.pouring.words import no_amount
+from barkeep.domain.pouring.words import asks_in_words, no_amount
+from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.left_out import LeftOut, left_out_of
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import CannotBatch
@@ -56,12 +58,21 @@ MOST_BATCH_SERVES = 2000.0
 
 @dataclass(frozen=True, slots=True)
 class Shortage:
-    """What the bar has too little of, in the ingredient's unit."""
+    """What the bar has too little of for a line of a batch, in the ingredient's unit."""
 
-    ingredient: str
-    unit: Unit
+    line: BatchLine
     need: float
     have: float
+
+    @property
+    def ingredient(self) -> str:
+        """The key of what is poured."""
+        return self.line.ingredient
+
+    @property
+    def unit(self) -> Unit:
+        """What it is measured in."""
+        return self.line.unit
 
 
 @dataclass(frozen=True, slots=True)
@@ -249,21 +260,24 @@ def _shortages(lines: Sequence[BatchLine], snapshot: Snapshot) -> Iterator[Short
             continue
         have = supply.total_of_kind(line.ingredient, tree)
         if have < line.exact * (1.0 - 1e-9):
-            yield Shortage(line.ingredient, line.unit, line.exact, have)
+            yield Shortage(line, line.exact, have)
 
 
 def _notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
     for each in whole.left_out:
         yield f"Not in the batch: {each.because(tree)}."
+    asked = (asks_in_words(each.line, each.pour.bottle, tree) for each in one.contents)
+    yield from filter(None, asked)
     for line in whole.lines:
         if line.start_with is not None:
-            name = tree.in_sentence(line.ingredient)
+            name = called_with_kind(line, tree)
             yield (
                 f"Begin with {line.start_with:g} {line.unit} of {name} and bring it up by taste: "
                 "strong flavours do not always scale (common practice)."
             )
     if whole.abv_percent is None:
-        yield f"Strength not known: {no_amount(one.unknown_alcohol, tree)}."
+        named = kinds_named_by(one.spec.lines, tree)
+        yield f"Strength not known: {no_amount(one.unknown_alcohol, named)}."
     elif whole.served == "frozen":
         yield _freezer_note(whole.abv_percent, whole.sugar_g_per_l)
     if whole.served == "over_ice" and one.iced_ml and one.dilution.share:
@@ -281,7 +295,7 @@ def _notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
 def _rounded_down(out: MeasuredOut, target: Target, tree: FamilyTree) -> Iterator[str]:
     for line in out.lines:
         if line.is_limited:
-            name = tree.in_sentence(line.ingredient)
+            name = called_with_kind(line, tree)
             yield f"Rounded down, so that no more {name} is measured than there is."
     if out.lowered:
         most = show_quantity(down_to(most_ml(target), 0), "ml")

@@ -29,7 +29,8 @@ class LineAnswer:
     `ingredient` is the key of what goes in, None where nothing does; `bottle`
     is the one to pour from, None for what is made here or always there.
     `dasher` says how many dashes to pour where the bottle's are not the
-    bar's; `why` says it too.
+    bar's; `why` says it too. `asks` says what the line states and the bottle's
+    label does not.
     """
 
     line: Line
@@ -40,6 +41,7 @@ class LineAnswer:
     why: str
     derivation: Derivation | None = None
     dasher: str = ""
+    asks: str = ""
 
     @property
     def met(self) -> bool:

@@ -13,7 +13,7 @@ from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.serves import Serves
 from barkeep.domain.pouring.sourcing import Sourcing, Within, need
 from barkeep.domain.pouring.warnings import warnings_for
-from barkeep.domain.pouring.words import in_dashes_of_bottle, why_met, why_missing
+from barkeep.domain.pouring.words import asks_in_words, in_dashes_of_bottle, why_met, why_missing
 from barkeep.domain.specs.spec import Line, Spec
 
 Verdict = Literal["ready", "stand_in", "one_short", "short"]
@@ -52,6 +52,12 @@ class Drink:
     missing: tuple[str, ...]
     warnings: tuple[str, ...]
     lines: tuple[LineAnswer, ...]
+
+    @property
+    def missing_lines(self) -> tuple[Line, ...]:
+        """The lines of what is missing, the first of each."""
+        lines = {line.ingredient: line for line in reversed(self.spec.required_lines)}
+        return tuple(lines[key] for key in self.missing)
 
     @property
     def makeable(self) -> bool:
@@ -140,14 +146,14 @@ def _answer(
 ) -> LineAnswer:
     supply, tree = sourcing.supply, sourcing.tree
     if derivation is None:
-        why = why_missing(line.wanted, need(line, tree), snapshot, supply)
+        why = why_missing(line, need(line, tree), snapshot, supply)
         return LineAnswer(
             line=line, ingredient=None, bottle=None, closeness=0.0, ratio=1.0, why=why
         )
     bottle = supply.bottle(derivation.offered, line.min_abv_percent)
     if derivation.offered not in derivation.draws:
         bottle = None
-    why = why_met(derivation, bottle, snapshot)
+    why = why_met(line, derivation, bottle, tree)
     dasher = in_dashes_of_bottle(line, bottle, derivation.ratio, snapshot.settings.units)
     return LineAnswer(
         line=line,
@@ -158,4 +164,5 @@ def _answer(
         why=f"{why} {dasher}".rstrip(),
         derivation=derivation,
         dasher=dasher,
+        asks=asks_in_words(line, bottle, tree),
     )

@@ -28,6 +28,7 @@ def warnings_for(spec: Spec, answers: Sequence[LineAnswer], snapshot: Snapshot) 
     found = [each.text for each in cautions if each.level == "danger"]
     found += _allergens(used, answers, tree)
     found += [each.text for each in cautions if each.level == "care"]
+    found += [each.asks for each in answers if each.asks]
     for answer in answers:
         if answer.bottle is not None:
             found += age_of(answer.bottle, snapshot)

@@ -12,8 +12,10 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import Derivation, KindOf, Make, Replace, Step
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import as_sentence
+from barkeep.domain.phrases import as_sentence, capitalised, folded
 from barkeep.domain.pouring.supply import Supply
+from barkeep.domain.specs.called import called_in_sentence, kinds_named_by
+from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
 
@@ -53,10 +55,10 @@ def path_in_words(derivation: Derivation, tree: FamilyTree) -> tuple[str, ...]:
     return tuple(words)
 
 
-def why_met(derivation: Derivation, bottle: Bottle | None, snapshot: Snapshot) -> str:
-    """Why this derivation meets its line."""
-    tree = snapshot.knowledge.tree
+def why_met(line: Line, derivation: Derivation, bottle: Bottle | None, tree: FamilyTree) -> str:
+    """Why this derivation meets a line; its kind is named as the line names it."""
     if derivation.steps:
+        tree = kinds_named_by([line], tree)
         return as_sentence("; ".join(path_in_words(derivation, tree)))
     if bottle is not None:
         left = plain_amount(bottle.level.amount, bottle.product.unit)
@@ -84,10 +86,25 @@ def in_dashes_of_bottle(line: Line, bottle: Bottle | None, ratio: float, units: 
     return f"Pour {poured} from this dasher instead of {written.rpartition(' ')[0]}."
 
 
-def why_missing(wanted: Sequence[str], need: float, snapshot: Snapshot, supply: Supply) -> str:
-    """Why nothing in the bar meets a line that takes `need` of any one of some ingredients."""
+def asks_in_words(line: Line, bottle: Bottle | None, tree: FamilyTree) -> str:
+    """What a line asks of the bottle that its label does not say; empty where that is nothing.
+
+    A label says it where its name or its maker has the same words.
+    """
+    if bottle is None:
+        return ""
+    label = f" {folded(bottle.product.title)} "
+    unsaid = [each for each in line.stated if f" {folded(each)} " not in label]
+    if not unsaid:
+        return ""
+    asked = f"asks for {spoken_list(unsaid, 'and')}; check the bottle, {bottle.product.title}"
+    return f"{capitalised(called_in_sentence(line, tree))}: {asked}."
+
+
+def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> str:
+    """Why nothing in the bar meets a line that takes `need` of any one of what it wants."""
     tree, none = snapshot.knowledge.tree, snapshot.knowledge.none_because
-    name = spoken_list([tree.in_sentence(key) for key in wanted])
+    wanted, name = line.wanted, names_in_sentence(line, tree)
     kinds = dict.fromkeys(kind for key in wanted for kind in (key, *tree.descendants(key)))
     there = sum(supply.total(each) for each in kinds)
     unit = tree[wanted[0]].unit

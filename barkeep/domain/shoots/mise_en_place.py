@@ -17,13 +17,14 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.drink.ice import is_carbonated
 from barkeep.domain.ingredients.relations import MadeFrom, Technique
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.tree import FamilyTree, inside_sentence
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, Work, to_make
 from barkeep.domain.shoots.menu import Order, wanted_by
+from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.glasses import Ice, glass_named, ice_named
-from barkeep.domain.specs.shown_lines import without_garnish
+from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import spoken_list
 
@@ -158,8 +159,9 @@ def mise_en_place(
     Nothing that is past its date by then is counted on.
     """
     then = snapshot if on is None or on == snapshot.on else replace(snapshot, on=on)
-    tree = then.knowledge.tree
     wanted = tuple(order for order in orders if order.serves > 0)
+    lines = (line for order in wanted for line in order.spec.lines)
+    tree = kinds_named_by(lines, then.knowledge.tree)
     made = to_make(wanted, then, margin)
     parts = MiseEnPlace(
         make=tuple(each for each in made if not each.squeezed),
@@ -168,7 +170,7 @@ def mise_en_place(
         glassware=tuple(_glassware(wanted)),
         tools=tuple(_tools(wanted)),
         garnishes=tuple(_garnishes(wanted, tree)),
-        chill=_chill(wanted, tree),
+        chill=_chill(wanted, then.knowledge.tree),
         past=_past(wanted, made, then),
         steps=(),
     )
@@ -235,7 +237,7 @@ def _garnishes(orders: Sequence[Order], tree: FamilyTree) -> Iterator[ToSetOut]:
 
 
 def _garnish_name(line: Line, tree: FamilyTree) -> str:
-    return without_garnish(line.text).strip() or tree.in_sentence(line.ingredient)
+    return without_garnish(line.text).strip() or names_in_sentence(line, tree)
 
 
 def _chill(orders: Sequence[Order], tree: FamilyTree) -> dict[str, str]:
@@ -248,9 +250,18 @@ def _chill(orders: Sequence[Order], tree: FamilyTree) -> dict[str, str]:
             wanted[name] = f"the {name}"
         for line in order.spec.required_lines:
             if is_carbonated(line.ingredient, tree):
-                name = tree.in_sentence(line.ingredient)
-                wanted[name] = name
+                # By the kind's own name, so that a tick outlives other words for it.
+                kind = tree[line.ingredient]
+                name, said = inside_sentence(kind, kind.name), names_in_sentence(line, tree)
+                already = wanted.get(name, "")
+                wanted[name] = _together(already, said)
     return wanted
+
+
+def _together(already: str, said: str) -> str:
+    """What two drinks call one thing: *club soda and soda water*."""
+    known = already.split(" and ") if already else []
+    return spoken_list(known if said in known else [*known, said], "and")
 
 
 def _plural(name: str) -> str:

@@ -13,10 +13,11 @@ from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.sourcing import Within, need
 from barkeep.domain.pouring.supply import Draw, supply_of
-from barkeep.domain.pouring.words import plain_amount, why_met
+from barkeep.domain.pouring.words import asks_in_words, plain_amount, why_met
 from barkeep.domain.shoots.drinks import orders_of, spec_of, without_spec
 from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu, wanted_by
 from barkeep.domain.specs.left_out import left_out_of
+from barkeep.domain.specs.shown_lines import named_with_kind
 
 OFFERED_EACH = 3
 """So many stand-ins are offered for a line that runs out."""
@@ -109,7 +110,7 @@ def shortfall(line: MenuLine, snapshot: Snapshot) -> str:
     unit = tree[key].unit
     amount = plain_amount(round(line.short, 1), unit)
     serves = f"{line.unmet:.3g} of {line.order.serves}"
-    name = tree.in_sentence(key)
+    name = named_with_kind(line.line, tree)
     return f"{line.order.spec.name} lacks {amount} of {name}, for {serves} serves."
 
 
@@ -130,6 +131,18 @@ def not_counted(orders: Sequence[Order], snapshot: Snapshot) -> Iterator[str]:
             yield f"{amount} a serve is guessed in {each.drink}: {each.because(tree)}."
         else:
             yield f"Not counted in {each.drink}: {each.because(tree)}."
+
+
+def asked_of_bottles(found: Menu, snapshot: Snapshot) -> Iterator[str]:
+    """What the lines ask of the bottles they are poured from and no label says, a sentence each."""
+    tree = snapshot.knowledge.tree
+    told = (
+        asks_in_words(line.line, draw.bottle, tree)
+        for line in found.lines
+        for draw in found.draws
+        if any(draw.bottle.ingredient in each.derivation.leaves for each in line.poured)
+    )
+    yield from dict.fromkeys(each for each in told if each)
 
 
 def _counted_lines(count: int) -> str:
@@ -180,7 +193,7 @@ def _rescue(
         wanted=short.line.ingredient,
         chosen=ChosenPour(line, way.offered, before * way.ratio),
         closeness=way.closeness,
-        why=why_met(way, bottle, snapshot),
+        why=why_met(short.line, way, bottle, snapshot.knowledge.tree),
     )
 
 

@@ -8,23 +8,31 @@ shown, or what the bar's region calls it.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable
 
-from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, inside_sentence
+from barkeep.domain.ingredients.tree import FamilyTree, inside_sentence
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
 
+_MARKS = re.compile(r"[,;:.()]")
+_ENDINGS = ("", "s", "es")
+"""Of a name that stands in a text, for one and for many."""
 _CHOICE = re.compile(r"[ ]or[ ]|/")
 
 
 def called_in_sentence(line: Line, tree: FamilyTree) -> str:
     """What a line calls its ingredient, with what would do as well: *rye or bourbon*."""
-    return spoken_list(_names(line, tree))
+    others = [_written(line.text, key, tree) for key in line.alternatives]
+    if not line.called:
+        return spoken_list([_written(line.text, line.ingredient, tree), *others])
+    return line.called if _CHOICE.search(line.called) else spoken_list([line.called, *others])
 
 
 def asked_beside(line: Line) -> tuple[str, ...]:
     """What a line asks of the bottle that the words for its ingredient do not say already."""
+    if not line.stated:
+        return ()
     said = folded(line.called)
     return tuple(each for each in line.stated if folded(each) not in said)
 
@@ -34,11 +42,22 @@ def kind_beside(line: Line, tree: FamilyTree) -> str:
 
     *Apple cider* is *cloudy apple juice*; *fresh lime juice* says its kind itself.
     """
-    said = set(folded(called_in_sentence(line, tree)).split())
     kinds = [tree.in_sentence(key) for key in line.wanted]
-    if all(set(folded(kind).split()) <= said for kind in kinds):
-        return ""
-    return spoken_list(kinds)
+    return other_kind(called_in_sentence(line, tree), spoken_list(kinds))
+
+
+def other_kind(words: str, kind: str) -> str:
+    """A kind that some words do not name; empty where they do."""
+    said = {_for_one(word) for word in _MARKS.sub(" ", folded(words)).split()}
+    return "" if {_for_one(word) for word in folded(kind).split()} <= said else kind
+
+
+def _for_one(word: str) -> str:
+    """A word roughly as it is for one, so that *cherries* say *cherry*."""
+    for ending, single in (("ies", "y"), ("ves", "f"), ("es", ""), ("s", "")):
+        if word.endswith(ending) and len(word) > len(ending) + 2:
+            return word.removesuffix(ending) + single
+    return word.removesuffix("e")
 
 
 def named_by(lines: Iterable[Line], tree: FamilyTree) -> FamilyTree:
@@ -46,38 +65,38 @@ def named_by(lines: Iterable[Line], tree: FamilyTree) -> FamilyTree:
 
     It keeps the kind's own name where the lines differ, or let one choose.
     """
+    return _showing(lines, tree, called_in_sentence)
+
+
+def kinds_named_by(lines: Iterable[Line], tree: FamilyTree) -> FamilyTree:
+    """The same with names alone, for what is said of a kind: *dry gin* of a maker's dry gin."""
+
+    def name(line: Line, tree: FamilyTree) -> str:
+        return _written(line.called or line.text, line.ingredient, tree)
+
+    return _showing(lines, tree, name)
+
+
+def _showing(
+    lines: Iterable[Line], tree: FamilyTree, name: Callable[[Line, FamilyTree], str]
+) -> FamilyTree:
     found: dict[str, dict[str, str]] = {}
     for line in lines:
         if line.ingredient and not line.alternatives:
-            name = _names(line, tree)[0]
-            found.setdefault(line.ingredient, {}).setdefault(folded(name), name)
-    named: Mapping[str, str] = {
-        key: next(iter(names.values())) for key, names in found.items() if len(names) == 1
-    }
+            words = name(line, tree)
+            found.setdefault(line.ingredient, {}).setdefault(folded(words), words)
+    named = {key: next(iter(names.values())) for key, names in found.items() if len(names) == 1}
     return tree.showing({key: each for key, each in named.items() if each != tree.in_sentence(key)})
-
-
-def _names(line: Line, tree: FamilyTree) -> list[str]:
-    others = [_written(line.text, key, tree) for key in line.alternatives]
-    if not line.called:
-        return [_written(line.text, line.ingredient, tree), *others]
-    return [line.called] if _CHOICE.search(line.called) else [line.called, *others]
 
 
 def _written(text: str, key: str, tree: FamilyTree) -> str:
     """The longest name of an ingredient that stands in a text, else the one that is shown."""
-    there = folded(text)
-    ingredient = tree[key]
-    for name in sorted(_sayable(ingredient), key=len, reverse=True):
-        if _stands_in(folded(name), there) and tree.by_name[folded(name)] == key:
-            return inside_sentence(ingredient, name)
+    kind = tree[key]
+    if text and kind.name.casefold() in text.casefold():  # as nearly all are, and quick to see
+        return inside_sentence(kind, kind.name)
+    if text:
+        there = f" {_MARKS.sub(' ', folded(text))} "
+        for name, said in tree.spoken_names[key]:
+            if name in there and any(f" {name}{ending} " in there for ending in _ENDINGS):
+                return said
     return tree.in_sentence(key)
-
-
-def _sayable(ingredient: Ingredient) -> list[str]:
-    """The names it answers to, without those that only a search may know."""
-    return [each for each in ingredient.all_names if each not in ingredient.printed]
-
-
-def _stands_in(name: str, text: str) -> bool:
-    return name in text and bool(re.search(rf"(?<!\w){re.escape(name)}(?:e?s)?(?!\w)", text))

@@ -9,6 +9,7 @@ from barkeep.domain.amounts.amount import amount_at_start, show_range
 from barkeep.domain.amounts.rounding import Style, rounded, show_as
 from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.specs.called import asked_beside, called_in_sentence, kind_beside
 from barkeep.domain.specs.ratios import MEASURES, as_parts, parts_in_words
 from barkeep.domain.specs.spec import Line, Spec
@@ -57,7 +58,7 @@ def names_of(line: Line, tree: FamilyTree) -> str:
     """
     name = names_in_sentence(line, tree)
     own = spoken_list([tree.in_sentence(key) for key in line.wanted])
-    if not name.startswith(own):
+    if line.called or not name.startswith(own):
         return name
     return tree.name(line.ingredient) + name[len(tree.in_sentence(line.ingredient)) :]
 
@@ -69,10 +70,25 @@ def names_in_sentence(line: Line, tree: FamilyTree) -> str:
     return f"{name} ({asked})" if asked else name
 
 
+def named_with_kind(line: Line, tree: FamilyTree) -> str:
+    """The name inside a sentence with the kind it means, where that is another.
+
+    *apple cider (cloudy apple juice)*: for where a bottle is to be found.
+    """
+    name, kind = names_in_sentence(line, tree), kind_beside(line, tree)
+    return f"{name} ({kind})" if kind else name
+
+
 def names_and_kind(line: Line, tree: FamilyTree) -> str:
     """The name of a line with the kind it means, where that is another: *apple cider (…)*."""
     name, kind = names_of(line, tree), kind_beside(line, tree)
     return f"{name} ({kind})" if kind else name
+
+
+def ingredients_in_brief(spec: Spec, tree: FamilyTree) -> str:
+    """What a drink is made of, in its spec's order and words."""
+    names = (capitalised(names_of(line, tree)) for line in spec.required_lines)
+    return ", ".join(dict.fromkeys(names))
 
 
 def worded(line: Line, name: str, amount: str) -> str:
