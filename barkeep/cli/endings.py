@@ -23,6 +23,8 @@ def run_guarded(run: Callable[[], int]) -> int:
     except UnusableFile as error:
         for problem in error.problems:
             complain(f"{error.file}, {problem}")
+        if error.way_out:
+            complain(f"{error.way_out}.")
         return CANNOT_BE_USED
     except BarkeepError as error:
         complain(str(error))

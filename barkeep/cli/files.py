@@ -13,6 +13,8 @@ from barkeep.application.imports import (
     ImportedSpecs,
     ImportPreview,
     NamedText,
+    keep_all,
+    keep_none,
     preview,
 )
 from barkeep.application.publishing import cards_of, specs_to_export
@@ -20,6 +22,7 @@ from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.bar_source import in_bar, opened_bar, read_file, shown_name
 from barkeep.cli.endings import complain
 from barkeep.cli.output import Answer, counted
+from barkeep.cli.spec import HOW_TO_KEEP, KEEP_QUESTIONS
 from barkeep.documents.bottles_csv import COLUMNS, read_bottles_csv
 from barkeep.documents.printed.cards import CardContent
 from barkeep.documents.printed.descriptions import (
@@ -51,7 +54,8 @@ rather than by its name. Commas, semicolons or tabs part the fields of CSV.
 
 A spec of a name that the bar has for another one stays as the bar has it, unless
 --take-theirs is given; a classic always stays. All of a file comes in or none;
-with one problem nothing does, each is said, and the status is 1.
+with one problem nothing does, each is said, and the status is 1. Lines that are not
+understood are kept with their spec, as they are written, where --keep-questions is given.
 
 --json prints for bottles the keys products, bottles and ignored (columns that
 nothing was read from); for specs added, replaced, kept and same (names),
@@ -65,14 +69,17 @@ swapped, added, left out.
     argument("file", metavar="FILE", help="a file, or - for standard input"),
     flag("--dry-run", "say what specs would come in, and write nothing"),
     flag("--take-theirs", "let a spec of the file take the place of another of its name"),
+    KEEP_QUESTIONS,
     description=ABOUT,
 )
 def take_in(arguments: Arguments) -> Answer:
     """Import a file. With one problem nothing is written, and each is said."""
     text, name = read_file(arguments.file), shown_name(arguments.file)
     specs = holds_specs(text, arguments.file)
-    if not specs and (arguments.dry_run or arguments.take_theirs):
-        raise UnreadableFile(name, "--dry-run and --take-theirs are for specs; it lists bottles")
+    for_specs = arguments.dry_run or arguments.take_theirs or arguments.keep_questions
+    if not specs and for_specs:
+        options = "--dry-run, --take-theirs and --keep-questions"
+        raise UnreadableFile(name, f"{options} are for specs; it lists bottles")
     with opened_bar(arguments) as bar:
         return _specs(bar, name, text, arguments) if specs else _bottles(bar, name, text)
 
@@ -101,7 +108,7 @@ def _bottles_shown(name: str, imported: ImportedBottles, ignored: tuple[str, ...
 
 
 def _specs(bar: Bar, name: str, text: str, arguments: Arguments) -> Answer:
-    found = _looked_at(bar.snapshot, name, text)
+    found = _looked_at(bar.snapshot, name, text, keep_questions=arguments.keep_questions)
     decisions = _decisions(found, take_theirs=arguments.take_theirs)
     if arguments.dry_run:
         done = _would_do(found, decisions)
@@ -110,10 +117,12 @@ def _specs(bar: Bar, name: str, text: str, arguments: Arguments) -> Answer:
     return Answer(lambda: _answer(found, done), _told(found, done, would=arguments.dry_run))
 
 
-def _looked_at(snapshot: Snapshot, name: str, text: str) -> ImportPreview:
-    found = preview(snapshot, [NamedText(name, text)])
+def _looked_at(snapshot: Snapshot, name: str, text: str, *, keep_questions: bool) -> ImportPreview:
+    keeps = keep_all if keep_questions else keep_none
+    found = preview(snapshot, [NamedText(name, text)], keeps=keeps)
     if found.problems:
-        raise UnusableFile(name, found.problems)
+        only_questions = all(each.questions for each in found.unreadable)
+        raise UnusableFile(name, found.problems, HOW_TO_KEEP if only_questions else "")
     return found
 
 

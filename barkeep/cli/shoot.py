@@ -9,7 +9,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
 from barkeep.cli.arguments import Arguments, argument, command, day, flag, one_of
 from barkeep.cli.bar_source import in_bar
-from barkeep.cli.output import Answer, counted, iso, rounded, table
+from barkeep.cli.output import Answer, assumed_json, counted, iso, rounded, table
 from barkeep.domain.amounts.amount import show_number
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.amounts.units import Unit
@@ -27,7 +27,15 @@ from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.shoots.drinks import orders_of, spec_of
 from barkeep.domain.shoots.menu import MenuLine
 from barkeep.domain.shoots.mise_en_place import Step, mise_en_place
-from barkeep.domain.shoots.plan import Rescue, ShootPlan, as_of, not_counted, plan, shortfall
+from barkeep.domain.shoots.plan import (
+    Rescue,
+    ShootPlan,
+    as_of,
+    assumed,
+    not_counted,
+    plan,
+    shortfall,
+)
 
 SHOOT_KEYS = """\
 a shoot in JSON:
@@ -45,7 +53,9 @@ keys of the JSON:
   drop     drink serves
   rescues  drink wanted ingredient ratio closeness why use
   draws    bottle product amount unit
-  past     bottle product use_by"""
+  past     bottle product use_by
+  not_counted (sentences)
+  assumed  drink line taken"""
 
 
 LIST_KEYS = f"keys of the JSON:\n  shoots   a shoot each\n\n{SHOOT_KEYS}"
@@ -308,6 +318,7 @@ def check_json(plan: ShootPlan, snapshot: Snapshot) -> dict[str, object]:
             for each in plan.past
         ],
         "not_counted": list(not_counted(menu.orders, snapshot)),
+        "assumed": assumed_json(dict.fromkeys(assumed(menu.orders, snapshot))),
     }
 
 

@@ -41,7 +41,10 @@ def _drink_json(drink: Drink, tree: FamilyTree) -> dict[str, object]:
         "spec": drink.spec.name,
         "verdict": drink.verdict,
         "serves": drink.serves,
-        "missing": [tree.name(key) for key in drink.missing],
+        "missing": [
+            *(tree.name(key) for key in drink.missing),
+            *(each.text for each in drink.spec.unsettled),
+        ],
         "warnings": list(drink.warnings),
         "lines": [_line_json(line, tree) for line in drink.lines],
     }
@@ -70,7 +73,7 @@ def _shown(drinks: Sequence[Drink], tree: FamilyTree) -> Iterator[str]:
 
 def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
     if not drink.makeable:
-        missing = [f"no {tree.in_sentence(key)}" for key in drink.missing]
+        missing = [*(f"no {tree.in_sentence(key)}" for key in drink.missing), *drink.questions]
         yield f"  {drink.spec.name}: {spoken_list(missing, 'and')}"
         if drink.verdict == "one_short":
             yield from (f"      {each.why}" for each in drink.lines if _keeps_it(each))

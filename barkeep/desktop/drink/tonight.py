@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 from barkeep.desktop.drink.analysis_view import correction_words
 from barkeep.desktop.drink.words import (
     ANY_BASE,
+    NOT_UNDERSTOOD,
     kinds_by_name,
     line_state,
     reason,
@@ -38,8 +39,8 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
-from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
-from barkeep.domain.specs.spec import base, base_kind
+from barkeep.domain.specs.shown_lines import ShownLine, in_brief, shown_lines
+from barkeep.domain.specs.spec import UnsettledLine, base, base_kind, with_unsettled
 from barkeep.domain.stand_ins.corrections import Correction, correction_for
 from barkeep.errors import spoken_list
 
@@ -77,9 +78,8 @@ def drink_columns(tree: FamilyTree) -> tuple[Column[Drink], ...]:
 
 
 def ingredients_in_brief(drink: Drink, tree: FamilyTree) -> str:
-    """The required ingredients, in the spec's order."""
-    names = (tree.name(line.ingredient) for line in drink.spec.required_lines)
-    return ", ".join(dict.fromkeys(names))
+    """The required ingredients, in the spec's order, and what is not understood."""
+    return in_brief(drink.spec, tree)
 
 
 def base_name(drink: Drink, tree: FamilyTree) -> str:
@@ -96,9 +96,9 @@ def serves_in_words(drink: Drink) -> str:
 
 
 def hindrance(drink: Drink, tree: FamilyTree) -> str:
-    """What is missing, or else what ends the serves."""
-    if drink.missing:
-        return spoken_list([tree.name(key) for key in drink.missing], "and")
+    """What is missing or not understood, or else what ends the serves."""
+    if drink.lacking:
+        return spoken_list([*map(tree.name, drink.missing), *drink.questions], "and")
     return tree.name(drink.runs_out) if drink.runs_out else ""
 
 
@@ -146,7 +146,8 @@ class TonightScreen(TableScreen[Drink]):
 
     def words(self, row: Drink) -> str:
         named = (self._names_around(line.ingredient) for line in row.spec.lines)
-        return " ".join((row.spec.name, row.spec.glass, *named))
+        asked = (each.text for each in row.spec.unsettled)
+        return " ".join((row.spec.name, row.spec.glass, *named, *asked))
 
     def accepts(self, row: Drink) -> bool:
         if self.ready_only.isChecked() and not row.makeable:
@@ -181,7 +182,7 @@ class TonightScreen(TableScreen[Drink]):
     def _show_drink(self, row: Drink, correction: str = "") -> None:
         settings = self.context.bar.snapshot.settings
         shown = shown_lines(row.spec, self._tree, settings.shown_in, settings.units)
-        lines = tuple(map(_line, row.lines, shown))
+        lines = with_unsettled(row.spec, tuple(map(_line, row.lines, shown)), _question)
         if correction:
             balance = DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
             lines = (*lines, balance)
@@ -263,6 +264,13 @@ def _warning(text: str) -> DetailRow:
     return DetailRow(text, picture="warning", tone="warning")
 
 
+def _question(line: UnsettledLine) -> DetailRow:
+    state = NOT_UNDERSTOOD
+    return DetailRow(
+        line.text, label=state.word, note=line.question, picture=state.picture, tone=state.tone
+    )
+
+
 def _line(answer: LineAnswer, shown: ShownLine) -> DetailRow:
     state = line_state(answer)
     return DetailRow(
@@ -276,7 +284,7 @@ def _line(answer: LineAnswer, shown: ShownLine) -> DetailRow:
 
 
 def _subtitle(drink: Drink, tree: FamilyTree) -> str:
-    parts = [base_name(drink, tree), drink.spec.glass]
+    parts = [base_name(drink, tree), drink.spec.glass, *drink.questions]
     if drink.makeable:
         many = serves_in_words(drink)
         parts.append("1 serve" if many == "1" else f"{many} serves")

@@ -33,6 +33,7 @@ from barkeep.desktop.widgets.ticks import Tickable, TickList
 from barkeep.documents.printed.templates import Kind
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.specs.shown_lines import in_brief
 from barkeep.domain.specs.spec import Spec
 
 KINDS: tuple[tuple[Kind, str], ...] = (
@@ -244,7 +245,7 @@ class PublishDialog(PagesDialog):
 
 def _brief(spec: Spec, tree: FamilyTree) -> str:
     """What is in a drink, to find it by."""
-    return ", ".join(dict.fromkeys(tree.name(line.ingredient) for line in spec.required_lines))
+    return in_brief(spec, tree)
 
 
 def _bottle_title(bottle: Bottle) -> str:

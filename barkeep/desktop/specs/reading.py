@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.names import bare_name, suggestions
@@ -27,13 +27,17 @@ class Fix:
 
 @dataclass(frozen=True, slots=True)
 class Fault:
-    """One place that cannot be used: where, why, and what might have been meant."""
+    """One place that cannot be used: where, why, and what might have been meant.
+
+    `asks` says that it is a question about a line, which may be kept with its spec.
+    """
 
     line: int
     column: int
     length: int
     message: str
     fixes: tuple[Fix, ...] = ()
+    asks: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +81,16 @@ class Seen:
         whole = tuple(each.read.spec for each in self.specs if each.read.spec is not None)
         return whole if len(whole) == len(self.specs) and not self.faults else ()
 
+    @property
+    def with_questions(self) -> tuple[Spec, ...]:
+        """The specs with their lines that are not understood, where nothing else is wrong.
+
+        None where everything is understood: then there is nothing to be kept so.
+        """
+        kept = [spec for each in self.specs if (spec := each.read.with_questions) is not None]
+        may = bool(self.faults) and all(each.asks for each in self.faults)
+        return tuple(kept) if may and len(kept) == len(self.specs) else ()
+
     def at(self, line: int) -> SeenSpec | None:
         """The spec in which a line stands, or the one before it."""
         before = [each for each in self.specs if each.first <= line]
@@ -113,7 +127,8 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
     rest = line[problem.column - 1 :]
     name = bare_name(rest)
     length = max(1, len(rest.rstrip()))
-    whole = Fault(problem.line, problem.column, length, as_sentence(problem.message))
+    message = as_sentence(problem.message)
+    whole = Fault(problem.line, problem.column, length, message, asks=problem.asks)
     if problem.unknown is None or not name.strip(" ()"):
         return whole
     fixes = tuple(
@@ -121,9 +136,7 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
         for each in suggestions(rest, tree)
     )
     message = f"No ingredient is called “{name}”."
-    return Fault(
-        line=problem.line, column=problem.column, length=len(name), message=message, fixes=fixes
-    )
+    return replace(whole, length=len(name), message=message, fixes=fixes)
 
 
 def _in_sentence(name: str, tree: FamilyTree) -> str:

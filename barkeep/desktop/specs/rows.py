@@ -10,6 +10,7 @@ from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE, VERDICT_ROLE
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink
+from barkeep.domain.specs.shown_lines import in_brief
 from barkeep.domain.specs.spec import Spec, base, base_kind
 
 NOT_ASKED_YET = "…"
@@ -75,10 +76,9 @@ def origin(spec: Spec) -> str:
 
 def _row(spec: Spec, tree: FamilyTree) -> SpecRow:
     key = base(spec, tree)
-    brief = dict.fromkeys(tree.name(line.ingredient) for line in spec.required_lines)
     return SpecRow(
         spec,
-        ", ".join(brief),
+        in_brief(spec, tree),
         tree.name(key) if key else "",
         base_kind(key, tree) if key else None,
     )
@@ -92,4 +92,4 @@ def _best_first(row: SpecRow) -> tuple[int, int, str]:
     if row.drink is None:
         return (len(VERDICTS), 0, row.spec.name.casefold())
     rank = VERDICTS.index(row.drink.verdict)
-    return (rank, len(row.drink.missing), row.spec.name.casefold())
+    return (rank, row.drink.lacking, row.spec.name.casefold())

@@ -74,6 +74,12 @@ def worded(line: Line, name: str, amount: str) -> str:
     return f"Garnish: {text}" if line.garnish else text
 
 
+def in_brief(spec: Spec, tree: FamilyTree) -> str:
+    """What must go in, to know a drink by; what is not understood as it was written."""
+    names = (tree.name(line.ingredient) for line in spec.required_lines)
+    return ", ".join(dict.fromkeys((*names, *(each.text for each in spec.unsettled))))
+
+
 _GARNISH = re.compile(r"\s*garnish\s*:\s*", re.IGNORECASE)
 
 
