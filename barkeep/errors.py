@@ -296,7 +296,8 @@ class Problem:
     """One place in a text that cannot be used; line and column count from 1.
 
     `unknown` is the text that names no ingredient known, where that is what is wrong;
-    `answer` is the line as it is likely meant, where only saying so is missing.
+    `answer` is the line as it is likely meant, where only saying so is missing;
+    `asks` says that it is a question about one line, which may be kept with its spec.
     """
 
     line: int
@@ -304,6 +305,7 @@ class Problem:
     message: str
     unknown: str | None = None
     answer: str | None = None
+    asks: bool = False
 
     def __str__(self) -> str:
         return f"line {self.line}, column {self.column}: {self.message}"
@@ -312,17 +314,20 @@ class Problem:
 class UnusableFile(UserError):
     """A file with problems, each located; nothing of it was written.
 
-    `advice` is a sentence on what can be done about it, said after the problems.
+    `advice` is a sentence on what can be done about it, said after the problems;
+    `way_out` what may be done with them, empty where that is to put them right.
     """
 
     file: str
     problems: tuple[Problem, ...]
     advice: str = ""
+    way_out: str = ""
 
     def __str__(self) -> str:
         first = f"{self.file}, {self.problems[0]}" if self.problems else self.file
         more = len(self.problems) - 1
-        return first + (f" ({more} more problem{'s' * (more > 1)})" if more > 0 else "")
+        told = first + (f" ({more} more problem{'s' * (more > 1)})" if more > 0 else "")
+        return f"{told}; {self.way_out}" if self.way_out else told
 
 
 class UnreadableFile(UserError):

@@ -38,6 +38,20 @@ Progress = Callable[[int, int], bool]
 
 NO_SPEC = Problem(1, 1, "there is no spec in it")
 
+Keeps = Callable[[str, str], bool]
+"""Called with a file and a place in it: whether the spec there is to be kept with its questions."""
+
+
+def keep_none(_file: str, _where: str) -> bool:
+    """The `Keeps` of who wants no line that is not understood."""
+    return False
+
+
+def keep_all(_file: str, _where: str) -> bool:
+    """The `Keeps` of who wants every spec, questions and all."""
+    return True
+
+
 EVERY = 25
 """Specs between two calls of `Progress`: often enough to stop at once."""
 
@@ -85,7 +99,8 @@ class Unreadable:
     """A spec, or a whole file where `name` is empty, that cannot be used.
 
     The problems' lines and columns are those of the file; `text` is the spec
-    as plain text, to be put right in an editor.
+    as plain text, to be put right in an editor. `questions` is how many lines
+    it could be kept with that are not understood, 0 where more is wrong.
     """
 
     file: str
@@ -93,6 +108,7 @@ class Unreadable:
     name: str
     problems: tuple[Problem, ...]
     text: str = ""
+    questions: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,25 +128,47 @@ class ImportPreview:
 
 @dataclass(frozen=True, slots=True)
 class _Found:
-    """A spec as it was read, and where; `row` is 0 where a document does not tell."""
+    """A spec as it was read, and where; `row` is 0 where a document does not tell.
+
+    `kept` says that it is to be kept with its questions, where it has no other problem.
+    """
 
     read: ReadSpec
     file: str
     where: str
     row: int
     text: str = ""
+    kept: bool = False
+
+    @property
+    def spec(self) -> Spec | None:
+        """The spec, None where it cannot come in as it is."""
+        return self.read.with_questions if self.kept else self.read.spec
+
+    @property
+    def questions(self) -> int:
+        """How many lines it could be kept with that are not understood."""
+        could_be = self.read.with_questions
+        return 0 if could_be is None else len(could_be.unsettled)
 
 
 def preview(
-    snapshot: Snapshot, files: Sequence[NamedText], progress: Progress | None = None
+    snapshot: Snapshot,
+    files: Sequence[NamedText],
+    progress: Progress | None = None,
+    keeps: Keeps = keep_none,
 ) -> ImportPreview:
     """What these documents would bring to the bar. Writes nothing, and needs no store.
 
-    A file that cannot be used is one `Unreadable`. Raises `Stopped` where
-    `progress` says not to go on.
+    A file that cannot be used is one `Unreadable`, and so is a spec with lines
+    that are not understood, unless `keeps` says to keep it with them. Raises
+    `Stopped` where `progress` says not to go on.
     """
     unreadable: list[Unreadable] = []
-    found = list(_found(snapshot, files, unreadable, progress or go_on))
+    found = [
+        replace(each, kept=keeps(each.file, each.where))
+        for each in _found(snapshot, files, unreadable, progress or go_on)
+    ]
     return _sorted(found, snapshot, unreadable)
 
 
@@ -266,19 +304,19 @@ def _sorted(
 ) -> ImportPreview:
     own_last = sorted(snapshot.all_specs, key=lambda each: not each.classic)
     known = {folded(each.name): each for each in own_last}
-    whole = {folded(each.read.name) for each in found if each.read.spec is not None}
+    whole = {folded(each.read.name) for each in found if each.spec is not None}
     riffable = frozenset(known.keys() | whole)
     sorting = _Sorting(snapshot, known, riffable, set(riffable))
     first: dict[str, _Found] = {}
     for each in found:
-        spec, key = each.read.spec, folded(each.read.name)
+        spec, key = each.spec, folded(each.read.name)
         if spec is None:
             unreadable.append(_unreadable(each, each.read.problems))
             continue
         earlier = first.setdefault(key, each)
         if earlier is each:
             _look_up(sorting, each, spec)
-        elif earlier.read.spec is not None and same_spec(earlier.read.spec, spec):
+        elif earlier.spec is not None and same_spec(earlier.spec, spec):
             sorting.same.append(Incoming(spec, each.file, each.where))
         else:
             unreadable.append(_unreadable(each, (_twice(each, earlier),)))
@@ -288,7 +326,9 @@ def _sorted(
 
 def _look_up(sorting: _Sorting, found: _Found, spec: Spec) -> None:
     mine = sorting.known.get(folded(spec.name))
-    incoming = _with_known_riff(Incoming(spec, found.file, found.where), mine, sorting.riffable)
+    asked = (f"{each.named} is kept as it is. {each.question}" for each in spec.unsettled)
+    found_there = Incoming(spec, found.file, found.where, tuple(asked))
+    incoming = _with_known_riff(found_there, mine, sorting.riffable)
     if mine is None:
         sorting.new.append(incoming)
         return
@@ -328,8 +368,14 @@ def _free_name(name: str, taken: set[str]) -> str:
 
 
 def _unreadable(found: _Found, problems: tuple[Problem, ...]) -> Unreadable:
+    only_questions = all(each.asks for each in problems)
     return Unreadable(
-        file=found.file, where=found.where, name=found.read.name, problems=problems, text=found.text
+        file=found.file,
+        where=found.where,
+        name=found.read.name,
+        problems=problems,
+        text=found.text,
+        questions=found.questions if only_questions else 0,
     )
 
 

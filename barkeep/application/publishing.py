@@ -50,6 +50,9 @@ class NothingToExport(UserError):
     says = "There is no spec of your own to export; name a classic, or ask for all of them."
 
 
+NOT_UNDERSTOOD = "{} is not understood: what it adds, its strength and allergens, is not known."
+
+
 def drink_facts(spec: Spec, snapshot: Snapshot, *, general: bool = True) -> DrinkFacts:
     """Strength, standard drinks, allergens and cautions of a spec made as it is written.
 
@@ -59,7 +62,7 @@ def drink_facts(spec: Spec, snapshot: Snapshot, *, general: bool = True) -> Drin
     keys = frozenset(key for line in spec.lines for key in line.wanted)
     found = analyse(spec, snapshot)
     known = found.served_volume_ml > 0.0
-    if found.optional_alcohol and not found.ethanol_g:
+    if spec.unsettled or (found.optional_alcohol and not found.ethanol_g):
         known = False  # It may be poured with alcohol or without: a card promises neither.
     strength = found.abv_percent if known else None
     drinks = found.standard_drinks if known and not found.is_batch else None
@@ -69,7 +72,10 @@ def drink_facts(spec: Spec, snapshot: Snapshot, *, general: bool = True) -> Drin
         standard_drinks=drinks,
         country=found.country,
         allergens=tuple(each.word for each in allergens_of(keys, tree)),
-        cautions=tuple(each.text for each in cautions_for(occasion, tree, general=general)),
+        cautions=(
+            *(NOT_UNDERSTOOD.format(each.named) for each in spec.unsettled),
+            *(each.text for each in cautions_for(occasion, tree, general=general)),
+        ),
     )
 
 
@@ -100,7 +106,10 @@ def menu_of(
 def cautions_of_any(specs: Iterable[Spec], snapshot: Snapshot) -> tuple[str, ...]:
     """The general cautions where one of these specs holds alcohol, else none."""
     alcoholic = snapshot.knowledge.tree.alcoholic
-    strong = any(key in alcoholic for spec in specs for line in spec.lines for key in line.wanted)
+    strong = any(
+        spec.unsettled or any(key in alcoholic for line in spec.lines for key in line.wanted)
+        for spec in specs
+    )
     return general_cautions() if strong else ()
 
 

@@ -36,7 +36,14 @@ from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.phrases import folded
 from barkeep.domain.shoots.drinks import spec_of
-from barkeep.domain.shoots.log import ExpectedBottle, LogSheet, expected_after, logged_bottle
+from barkeep.domain.shoots.log import (
+    ExpectedBottle,
+    LogSheet,
+    expected_after,
+    logged_bottle,
+    refuse_pours_beyond,
+    refuse_spills_beyond,
+)
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import stand_in
 from barkeep.errors import AmbiguousName, InvalidField, UnknownName, UserError
@@ -154,11 +161,14 @@ class Shoots(UseCases):
             work.put("shoot", (shoot_id,), replace(shoot, ticked=ticked))
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
-    def log(self, shoot_id: int, sheet: LogSheet) -> Done[Shoot]:
+    def log(self, shoot_id: int, sheet: LogSheet, *, what_there_is: bool = True) -> Done[Shoot]:
         """Write what a shoot poured, spilled and left, for all its bottles or for none.
 
-        Raises `AlreadyLogged`, `NotFilmedYet`, `SpecGone`, `InvalidField` for
-        serves that make no sense, and what a pour or a count of a bottle raises.
+        Of serves that take more than there is, what there is is poured; without
+        `what_there_is` they raise `PouredBeyond`, so that the user may be asked.
+        Raises `SpilledBeyond`, `AlreadyLogged`, `NotFilmedYet`, `SpecGone`,
+        `InvalidField` for serves that make no sense, and what a pour or a count
+        of a bottle raises.
         """
         with self._session.writing() as work:
             shoot, _ = _there(work, shoot_id)
@@ -168,6 +178,9 @@ class Shoots(UseCases):
             filmed = replace(shoot, state="filmed")
             expected = expected_after(filmed, snapshot, sheet)
             _refuse_strangers(expected, sheet)
+            refuse_spills_beyond(expected)
+            if not what_there_is:
+                refuse_pours_beyond(filmed, snapshot, sheet.made)
             bottles = tuple(_log_bottle(work, shoot, each, sheet) for each in expected)
             log = ShootLog(work.at, tuple(sheet.made), bottles)
             work.put("shoot", (shoot_id,), replace(shoot, state="logged", log=log))

@@ -11,6 +11,7 @@ from barkeep.application.finding import find_ingredient, find_spec, nearest_name
 from barkeep.application.session import Session, UseCases
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES
+from barkeep.domain.spec_text.settling import settled
 from barkeep.domain.specs.riffs import family
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, show_score
@@ -55,6 +56,19 @@ class Specs(UseCases):
             work.put("spec", (spec_id,), replace(checked, added=old.added))
         return self._session.finished(work, lambda bar: bar.spec_by_id[spec_id])
 
+    def settle(self, spec_id: int) -> Done[Spec]:
+        """Read again the lines of the owner's spec that were not understood when it was kept.
+
+        What is still not understood stays so. Raises `UnknownName`.
+        """
+        snapshot = self._session.snapshot
+        tree, units = snapshot.knowledge.tree, snapshot.settings.units
+        with self._session.writing() as work:
+            old, _ = _spec_there(work, spec_id)
+            work.label = f"Settle questions of {old.name}"
+            work.put("spec", (spec_id,), settled(old, tree, units))
+        return self._session.finished(work, lambda bar: bar.spec_by_id[spec_id])
+
     def remove(self, spec_id: int) -> Done[Spec]:
         """Take a spec out of the book. Raises `UnknownName`."""
         with self._session.writing() as work:
@@ -67,7 +81,7 @@ class Specs(UseCases):
         name = " ".join(spec.name.split())
         if not name:
             raise InvalidField("name", spec.name, "a spec needs a name")
-        if not spec.lines:
+        if not (spec.lines or spec.unsettled):
             raise InvalidField("lines", "", f"{name} needs at least one")
         if not 0.0 < spec.serves <= MOST_SPEC_SERVES:
             raise InvalidField(

@@ -81,6 +81,11 @@ COMMANDS = (
                 "spec_analyse:side_by_side",
             ),
             Command(
+                "settle",
+                "read again what was not understood of a spec that was kept with its questions",
+                "spec:settle",
+            ),
+            Command(
                 "analyse",
                 "what a drink comes to: volume, strength, sugar, acid, energy, cost",
                 "spec_analyse:figures",

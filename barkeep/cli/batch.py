@@ -9,7 +9,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.finding import find_ingredient, find_spec
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, one_of
 from barkeep.cli.bar_source import in_bar
-from barkeep.cli.output import Answer, rounded, table
+from barkeep.cli.output import Answer, assumed_json, rounded, table
 from barkeep.domain.amounts.amount import parse_amount, spaced
 from barkeep.domain.amounts.measures import quantity_in, show_quantity
 from barkeep.domain.amounts.rounding import down_to, rounded_down
@@ -39,6 +39,7 @@ from barkeep.domain.making.portions import (
 )
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.specs.glasses import Glass, glass_named
+from barkeep.domain.specs.spec import Line
 from barkeep.errors import AmountError, InvalidField
 
 FROM = "write the ingredient, = and how much of it there is, such as “gin=700 ml”"
@@ -96,6 +97,9 @@ def _tin(name: str) -> Glass:
 
 
 def _target(arguments: Arguments, snapshot: Snapshot) -> Target:
+    if arguments.room is not None and arguments.vessel is None:
+        expected = "it is left free in a vessel; name that with --vessel, such as --vessel “4 l”"
+        raise InvalidField("room", arguments.room, expected)
     if arguments.serves is not None:
         return ForServes(_number(arguments.serves))
     if arguments.volume is not None:
@@ -181,12 +185,15 @@ def _batch_json(
         },
         "left_out": [
             {
-                "ingredient": tree.name(each.line.ingredient),
+                "ingredient": tree.name(each.line.ingredient)
+                if isinstance(each.line, Line)
+                else None,
                 "as_written": each.line.text,
                 "why": each.why,
             }
             for each in made.left_out
         ],
+        "assumed": assumed_json(made.assumed),
     }
 
 

@@ -10,11 +10,11 @@ from barkeep.application.finding import find_shoot
 from barkeep.application.shopping import read_bought, read_par_line
 from barkeep.cli.arguments import WITHIN, Arguments, argument, command, day, flag, many, one_of
 from barkeep.cli.bar_source import in_bar, opened_bar
-from barkeep.cli.output import Answer, counted, iso, rounded, table
+from barkeep.cli.output import Answer, assumed_json, counted, iso, rounded, table
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
-from barkeep.domain.buying.next_bottle import Candidate, next_bottle
+from barkeep.domain.buying.next_bottle import Candidate, next_bottle, unweighed
 from barkeep.domain.buying.shopping import (
     ShoppingItem,
     ShoppingList,
@@ -43,7 +43,10 @@ def next_bottles(arguments: Arguments, bar: Bar) -> Answer:
     candidates = next_bottle(bar.snapshot, arguments.within)
     tree = bar.snapshot.knowledge.tree
     return Answer(
-        lambda: {"candidates": [_candidate_json(each, tree) for each in candidates]},
+        lambda: {
+            "candidates": [_candidate_json(each, tree) for each in candidates],
+            "not_counted": list(unweighed(bar.snapshot)),
+        },
         _candidates_shown(candidates, bar.snapshot),
     )
 
@@ -59,6 +62,7 @@ def _candidates_shown(candidates: Sequence[Candidate], snapshot: Snapshot) -> It
         yield "No single bottle turns another drink to ready."
     elif len(useful) > SHOWN:
         yield f"{len(useful) - SHOWN} more turn a drink; --json lists them all."
+    yield from unweighed(snapshot)
 
 
 def _candidate_json(candidate: Candidate, tree: FamilyTree) -> dict[str, object]:
@@ -132,6 +136,7 @@ def _json(found: ShoppingList, tree: FamilyTree) -> dict[str, object]:
         "total": rounded(found.total, 2),
         "unpriced": found.unpriced,
         "not_counted": list(found.not_counted),
+        "assumed": assumed_json(found.assumed),
     }
 
 

@@ -25,6 +25,8 @@ def run_guarded(run: Callable[[], int]) -> int:
             complain(f"{error.file}, {problem}")
         if error.advice:
             complain(f"{error.file}: {error.advice}")
+        if error.way_out:
+            complain(f"{error.way_out}.")
         return CANNOT_BE_USED
     except BarkeepError as error:
         complain(str(error))

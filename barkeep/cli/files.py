@@ -12,6 +12,8 @@ from barkeep.application.imports import (
     ImportedSpecs,
     ImportPreview,
     NamedText,
+    keep_all,
+    keep_none,
     preview,
 )
 from barkeep.application.publishing import cards_of, specs_to_export
@@ -19,6 +21,7 @@ from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.bar_source import in_bar, opened_bar, read_document, shown_name
 from barkeep.cli.bottle_import import import_bottles
 from barkeep.cli.output import Answer, counted
+from barkeep.cli.spec import HOW_TO_KEEP, KEEP_QUESTIONS
 from barkeep.documents.bottles_csv import COLUMNS
 from barkeep.documents.printed.cards import CardContent
 from barkeep.documents.printed.descriptions import (
@@ -60,7 +63,9 @@ rather than by its name. Commas, semicolons or tabs part the fields of CSV.
 
 A spec of a name that the bar has for another one stays as the bar has it, unless
 --take-theirs is given; a classic always stays. All of a file's specs come in or
-none; with one problem nothing does, each is said, and the status is 1.
+none; with one problem nothing does, each is said, and the status is 1. Lines that are
+not understood are kept with their spec, as they are written, where --keep-questions is
+given.
 
 --json prints for bottles the keys added (titles), same (row, product, bottle),
 left (row, column, message, likely), left_aside (columns that nothing was read
@@ -85,14 +90,16 @@ swapped, added, left out.
         help="as --good-rows, and write the other rows to a new file, to be repaired and imported",
     ),
     flag("--again", "also bring in bottles that look like ones that are there already"),
+    KEEP_QUESTIONS,
     description=ABOUT,
 )
 def take_in(arguments: Arguments) -> Answer:
     """Import a file. With a problem nothing is written unless that is asked for; each is said."""
     read, name = read_document(arguments.file), shown_name(arguments.file)
     specs = holds_specs(read.text, arguments.file)
-    if not specs and (arguments.dry_run or arguments.take_theirs):
-        raise UnreadableFile(name, "--dry-run and --take-theirs are for specs; it lists bottles")
+    if not specs and (arguments.dry_run or arguments.take_theirs or arguments.keep_questions):
+        options = "--dry-run, --take-theirs and --keep-questions"
+        raise UnreadableFile(name, f"{options} are for specs; it lists bottles")
     if specs and (arguments.good_rows or arguments.rest or arguments.again):
         said = "--good-rows, --rest and --again are for lists of bottles; it holds specs"
         raise UnreadableFile(name, said)
@@ -103,7 +110,7 @@ def take_in(arguments: Arguments) -> Answer:
 
 
 def _specs(bar: Bar, name: str, text: str, arguments: Arguments) -> Answer:
-    found = _looked_at(bar.snapshot, name, text)
+    found = _looked_at(bar.snapshot, name, text, keep_questions=arguments.keep_questions)
     decisions = _decisions(found, take_theirs=arguments.take_theirs)
     if arguments.dry_run:
         done = _would_do(found, decisions)
@@ -112,10 +119,12 @@ def _specs(bar: Bar, name: str, text: str, arguments: Arguments) -> Answer:
     return Answer(lambda: _answer(found, done), _told(found, done, would=arguments.dry_run))
 
 
-def _looked_at(snapshot: Snapshot, name: str, text: str) -> ImportPreview:
-    found = preview(snapshot, [NamedText(name, text)])
+def _looked_at(snapshot: Snapshot, name: str, text: str, *, keep_questions: bool) -> ImportPreview:
+    keeps = keep_all if keep_questions else keep_none
+    found = preview(snapshot, [NamedText(name, text)], keeps=keeps)
     if found.problems:
-        raise UnusableFile(name, found.problems)
+        only_questions = all(each.questions for each in found.unreadable)
+        raise UnusableFile(name, found.problems, HOW_TO_KEEP if only_questions else "")
     return found
 
 

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:  # every start waits for what is imported here
     from barkeep.domain.bottles.bottle import Bottle
+    from barkeep.domain.pouring.assumed import Assumed
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +48,11 @@ def iso(day: date | None) -> str | None:
 def title_of(bottle: Bottle | None) -> str | None:
     """A bottle's title, None for no bottle."""
     return None if bottle is None else bottle.product.title
+
+
+def assumed_json(found: Iterable[Assumed]) -> list[dict[str, str]]:
+    """What was taken for what lines leave open, each with its drink and its line."""
+    return [{"drink": each.drink, "line": each.line, "taken": each.taken} for each in found]
 
 
 def counted(number: int, word: str, words: str | None = None) -> str:

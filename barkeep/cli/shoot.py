@@ -9,7 +9,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
 from barkeep.cli.arguments import Arguments, argument, command, day, flag, one_of
 from barkeep.cli.bar_source import in_bar
-from barkeep.cli.output import Answer, counted, iso, rounded, table
+from barkeep.cli.output import Answer, assumed_json, counted, iso, rounded, table
 from barkeep.domain.amounts.amount import show_number
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.amounts.units import Unit
@@ -32,6 +32,7 @@ from barkeep.domain.shoots.plan import (
     ShootPlan,
     as_of,
     asked_of_bottles,
+    assumed,
     not_counted,
     plan,
     shortfall,
@@ -54,7 +55,8 @@ keys of the JSON:
   rescues  drink wanted ingredient ratio closeness why use
   draws    bottle product amount unit
   past     bottle product use_by
-  not_counted, asks  sentences"""
+  not_counted, asks  sentences
+  assumed  drink line taken"""
 
 
 LIST_KEYS = f"keys of the JSON:\n  shoots   a shoot each\n\n{SHOOT_KEYS}"
@@ -319,6 +321,7 @@ def check_json(plan: ShootPlan, snapshot: Snapshot) -> dict[str, object]:
         ],
         "not_counted": list(not_counted(menu.orders, snapshot)),
         "asks": list(asked_of_bottles(menu, snapshot)),
+        "assumed": assumed_json(dict.fromkeys(assumed(menu.orders, snapshot))),
     }
 
 

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
@@ -13,14 +14,31 @@ from barkeep.cli.output import Answer, counted, rounded, table
 from barkeep.cli.shoot import bottles_json, bottles_table, made_json, signed
 from barkeep.domain.bar.shoots import LoggedBottle, Shoot
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.shoots.log import BottleVariance, LogSheet, variances, would_be_logged
-from barkeep.errors import InvalidField
+from barkeep.domain.shoots.log import (
+    BottleVariance,
+    LogSheet,
+    PouredBeyond,
+    not_taken,
+    refuse_pours_beyond,
+    variances,
+    would_be_logged,
+)
+from barkeep.errors import InvalidField, UserError
+
+
+class NotEnoughForAll(UserError):
+    """A log of serves that take more than there is: why, and what may be written instead."""
+
+    why: str
+    says = "{why} Say with --made what was made, or --what-there-is to pour that much."
+
 
 KEYS = """\
 keys of the JSON:
   theme on written
   made     drink serves
   bottles  bottle product unit poured spilled expected counted variance sigma
+  not_taken (sentences)
 with --variances:
   bottles  bottle product unit shoots poured variance sigma flagged reason"""
 
@@ -31,6 +49,10 @@ with --variances:
     many("--made", "NAME=N", "serves really made of a drink (default: those planned)"),
     many("--spill", "BOTTLE=AMOUNT", "what was spilled of a bottle"),
     many("--count", "BOTTLE=LEVEL", "a bottle's level now: 0.4, 4/10, 315 ml, 812 g or 11.5 cm"),
+    flag(
+        "--what-there-is",
+        "of serves that take more than there is of a bottle, pour what there is",
+    ),
     flag("--plan-only", "say what would be written, and write nothing"),
     flag("--variances", "list what was found missing over all shoots"),
     description="Everything is written or nothing, and one undo takes all of it back.",
@@ -49,8 +71,12 @@ def _log(arguments: Arguments, bar: Bar) -> Answer:
     shoot = find_shoot(snapshot, arguments.theme, arguments.on)
     made = serves_made(shoot, arguments.made)
     sheet = LogSheet(made, spills(arguments.spill, snapshot), counts(arguments.count, snapshot))
+    unpoured = not_taken(replace(shoot, state="filmed"), snapshot, made)
+    if not arguments.what_there_is:
+        _refuse_beyond(replace(shoot, state="filmed"), snapshot, made)
     if written:
-        shoot = bar.shoots.log(shoot.id or 0, sheet).value
+        done = bar.shoots.log(shoot.id or 0, sheet, what_there_is=arguments.what_there_is)
+        shoot = done.value
         bottles = shoot.log.bottles if shoot.log else ()
     else:
         bottles = would_be_logged(shoot, snapshot, sheet)
@@ -61,17 +87,32 @@ def _log(arguments: Arguments, bar: Bar) -> Answer:
             "written": written,
             "made": made_json(shoot, made),
             "bottles": bottles_json(bottles),
+            "not_taken": list(unpoured),
         },
-        _shown(shoot, bottles, written=written),
+        _shown(shoot, bottles, unpoured, written=written),
     )
 
 
-def _shown(shoot: Shoot, bottles: tuple[LoggedBottle, ...], *, written: bool) -> Iterator[str]:
+def _refuse_beyond(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> None:
+    try:
+        refuse_pours_beyond(shoot, snapshot, made)
+    except PouredBeyond as error:
+        raise NotEnoughForAll(str(error)) from None
+
+
+def _shown(
+    shoot: Shoot,
+    bottles: tuple[LoggedBottle, ...],
+    unpoured: tuple[str, ...],
+    *,
+    written: bool,
+) -> Iterator[str]:
     done = "is logged" if written else "would be logged so; nothing is written"
     yield f"{shoot.theme} on {shoot.on} {done}: {counted(len(bottles), 'bottle')}."
     if bottles:
         yield ""
         yield bottles_table(bottles)
+    yield from unpoured
 
 
 def _variances(snapshot: Snapshot) -> Answer:

@@ -8,16 +8,17 @@ from dataclasses import replace
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
-from barkeep.cli.arguments import DRINK, Arguments, argument, command
+from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.bar_source import in_bar, known_to_readers, opened_bar, read_file, shown_name
 from barkeep.cli.output import Answer, counted, iso, rounded, table, width
 from barkeep.cli.teaching import told_how_to_teach
 from barkeep.domain.amounts.amount import show_range
 from barkeep.domain.amounts.rounding import STYLES, Style
-from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.drink.search import search
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.lines import ReadLine, read_line
+from barkeep.domain.spec_text.settling import open_questions
 from barkeep.domain.spec_text.text import (
     HOW_PARTED,
     ReadSpec,
@@ -35,8 +36,8 @@ from barkeep.domain.specs.shown_lines import (
     style_note,
     without_garnish,
 )
-from barkeep.domain.specs.spec import Line, Spec
-from barkeep.errors import UnreadableFile, UnusableFile
+from barkeep.domain.specs.spec import Line, Spec, UnsettledLine, with_unsettled
+from barkeep.errors import InvalidField, Problem, UnreadableFile, UnusableFile, spoken_list
 
 _STYLES = {style.replace("_", "-"): style for style in STYLES}
 FORMAT = (
@@ -67,30 +68,109 @@ def _read_shown(specs: Sequence[ReadSpec], tree: FamilyTree, units: BarUnits) ->
     for spec in specs:
         yield spec.name or "(no name)"
         yield from (f"  {_line_shown(each.line, tree, units)}" for each in spec.lines)
+        yield from (f"  {row}" for row in _service_shown(spec.understood))
         yield from (f"  ! {problem}" for problem in spec.problems)
         yield ""
     bad = sum(bool(spec.problems) for spec in specs)
     yield f"{counted(len(specs), 'spec')}, {bad or 'none'} with problems."
 
 
-@command(FILE, description=FORMAT)
+def _service_shown(spec: Spec) -> Iterator[str]:
+    """Everything beside its lines that was read of a spec."""
+    said = (
+        ("Riff of", spec.riff_of or ""),
+        ("Glass", spec.glass),
+        ("Ice", spec.ice),
+        ("Serves", "" if spec.serves == 1.0 else f"{spec.serves:g}"),
+        ("Tags", ", ".join(spec.tags)),
+        ("Credit", spec.credit),
+        ("Source", spec.source),
+    )
+    yield from (f"{word}: {text}" for word, text in said if text)
+    for note in spec.notes.splitlines():
+        strange = note.startswith("Garnish: ")
+        yield (
+            f"? {note} (no ingredient is called that; kept as a note)"
+            if strange
+            else (f"Notes: {note}")
+        )
+    rows = [row for row in spec.method.splitlines() if row]
+    yield from (f"Method: {row}" for row in rows[:1])
+    yield from (f"        {row}" for row in rows[1:])
+
+
+KEEP_QUESTIONS = flag(
+    "--keep-questions",
+    "keep lines that are not understood with their spec, to be settled later",
+)
+HOW_TO_KEEP = "--keep-questions keeps such lines with their spec, as they are written"
+
+
+def questions_refused(file: str, problems: Sequence[Problem]) -> UnusableFile:
+    """Why a file cannot be used as it is; says where nothing but questions stands in the way."""
+    in_order = sorted(problems, key=lambda each: (each.line, each.column))
+    only_questions = all(each.asks for each in in_order)
+    return UnusableFile(file, tuple(in_order), HOW_TO_KEEP if only_questions else "")
+
+
+@command(FILE, KEEP_QUESTIONS, description=FORMAT)
 def add(arguments: Arguments) -> Answer:
-    """Add every spec of a file; with one problem nothing is added."""
+    """Add every spec of a file; with one problem that is not kept nothing is added."""
     text = read_file(arguments.file)
     with opened_bar(arguments) as bar:
         tree = bar.snapshot.knowledge.tree
         found = read_specs(text, tree, bar.snapshot.settings.units)
         problems = [*names_twice(found), *(each for spec in found for each in spec.problems)]
+        if arguments.keep_questions:
+            problems = [each for each in problems if not each.asks]
         if problems:
-            in_order = tuple(sorted(problems, key=lambda each: (each.line, each.column)))
-            raise UnusableFile(shown_name(arguments.file), in_order)
+            raise questions_refused(shown_name(arguments.file), problems)
         if not found:
             raise UnreadableFile(shown_name(arguments.file), "there is no spec in it")
-        added = bar.specs.add([spec.spec for spec in found if spec.spec is not None]).value
+        kept = [spec for each in found if (spec := each.with_questions) is not None]
+        added = bar.specs.add(kept).value
+    return Answer(lambda: {"specs": [spec_json(spec, tree) for spec in added]}, _added(added))
+
+
+def _added(specs: Sequence[Spec]) -> Iterator[str]:
+    yield f"Added {', '.join(spec.name for spec in specs)}."
+    yield from kept_questions(specs)
+
+
+def kept_questions(specs: Sequence[Spec]) -> Iterator[str]:
+    """Each line that is kept though it is not understood, a sentence each."""
+    for spec in specs:
+        for each in spec.unsettled:
+            yield f"{spec.name}: {each.named} is kept as it is. {each.question}"
+
+
+@command(
+    DRINK,
+    description="Read the lines of a spec that were not understood again, such as after an "
+    "ingredient or an alias was added; what is still not understood stays a question.",
+)
+@in_bar
+def settle(arguments: Arguments, bar: Bar) -> Answer:
+    """Settle what can be settled of one spec."""
+    spec = find_spec(bar.snapshot, arguments.name)
+    tree, units = bar.snapshot.knowledge.tree, bar.snapshot.settings.units
+    asked = open_questions(spec, tree, units)
+    if not asked:
+        raise InvalidField("spec", spec.name, "it has no line that is not understood")
+    if not any(each.settles for each in asked):
+        said = " ".join(each.sentence for each in asked).rstrip(".")
+        raise InvalidField("spec", spec.name, f"nothing of it can be settled yet. {said}")
+    done = bar.specs.settle(spec.id or 0).value
     return Answer(
-        lambda: {"specs": [spec_json(spec, tree) for spec in added]},
-        f"Added {', '.join(spec.name for spec in added)}.",
+        lambda: {"specs": [spec_json(done, tree, units=units)]},
+        _settled([each.line for each in asked if each.settles], done),
     )
+
+
+def _settled(lines: Sequence[UnsettledLine], spec: Spec) -> Iterator[str]:
+    names = spoken_list([each.named for each in lines], "and")
+    yield f"{names} of {spec.name} {'is' if len(lines) == 1 else 'are'} understood and counted now."
+    yield from kept_questions([spec])
 
 
 def _style(text: str) -> Style:
@@ -119,12 +199,21 @@ def show(arguments: Arguments, bar: Bar) -> Answer:
     style = settings.shown_in if arguments.style is None else arguments.style
     lines = shown_lines(spec, tree, style, settings.units)
     asked = None if arguments.style is None else lines
+    questions = open_questions(spec, tree, settings.units)
     if style == "as_written":
         text = write_spec(spec, tree, settings.units)
     else:
         note = style_note(spec, tree, style, settings.units)
-        text = text_around(spec, _beside_written(lines)) + (f"\n{note}.\n" if note else "")
-    return Answer(lambda: {"specs": [spec_json(spec, tree, asked)]}, text.removesuffix("\n"))
+        among = with_unsettled(spec, list(_beside_written(lines)), lambda each: each.text)
+        text = text_around(spec, among) + (f"\n{note}.\n" if note else "")
+    if questions:
+        text += "\n" + "".join(f"? {each.sentence}\n" for each in questions)
+    if any(each.settles for each in questions):
+        text += f"To settle it: barkeep spec settle “{spec.name}”\n"
+    return Answer(
+        lambda: {"specs": [spec_json(spec, tree, asked, units=settings.units)]},
+        text.removesuffix("\n"),
+    )
 
 
 def _beside_written(lines: Sequence[ShownLine]) -> Iterator[str]:
@@ -158,6 +247,9 @@ def find(arguments: Arguments, bar: Bar) -> Answer:
 
 def _row(spec: Spec) -> tuple[str, ...]:
     kind = "classic" if spec.classic else f"riff of {spec.riff_of}" if spec.riff_of else ""
+    if spec.unsettled:
+        asked = f"not understood: {spoken_list([each.named for each in spec.unsettled], 'and')}"
+        kind = "; ".join(each for each in (kind, asked) if each)
     made = "" if spec.technique == "unknown" else spec.technique
     return (spec.name, made, spec.glass, str(len(spec.required_lines)), kind)
 
@@ -190,21 +282,38 @@ def read_json(spec: ReadSpec, tree: FamilyTree) -> dict[str, object]:
 
 
 def spec_json(
-    spec: Spec, tree: FamilyTree, shown: Sequence[ShownLine] | None = None
+    spec: Spec,
+    tree: FamilyTree,
+    shown: Sequence[ShownLine] | None = None,
+    *,
+    units: BarUnits = US_UNITS,
 ) -> dict[str, object]:
     """A spec of the book: as it is read, with the day it came in and what it is a riff of.
 
-    `shown` adds to each line its amount as it is shown.
+    `shown` adds to each line its amount as it is shown. A line that is not
+    understood stands among the others without an ingredient, and once more
+    with its question under `unsettled`.
     """
     lines = tuple(_as_read(line, tree) for line in spec.lines)
+    every = with_unsettled(spec, lines, lambda each: ReadLine(Line(each.text, "")))
     found = {
-        **read_json(ReadSpec(spec, lines), tree),
+        **read_json(ReadSpec(spec, every), tree),
         "added": iso(spec.added),
         "riff_of": spec.riff_of,
+        "unsettled": [
+            {
+                "text": each.line.text,
+                "line": each.line.place + 1,
+                "question": each.line.question,
+                "settles": each.settles,
+            }
+            for each in open_questions(spec, tree, units)
+        ],
     }
     if shown is not None:
-        pairs = zip(lines, shown, strict=True)
-        found["lines"] = [{**_line_json(line, tree), "shown": each.amount} for line, each in pairs]
+        amounts = with_unsettled(spec, [each.amount for each in shown], lambda _each: "")
+        pairs = zip(every, amounts, strict=True)
+        found["lines"] = [{**_line_json(line, tree), "shown": amount} for line, amount in pairs]
     return found
 
 

@@ -158,6 +158,7 @@ def _compared(found: RiffComparison) -> Iterator[str]:
     yield ""
     rows = [(each.label, each.before, each.after, each.change) for each in figure_rows(found)]
     yield table(("", found.parent.name, found.riff.name, "change"), rows, right="lrrr")
+    yield from found.not_compared
 
 
 def _parent(spec: Spec, other: str | None, snapshot: Snapshot) -> Spec:
@@ -189,6 +190,7 @@ def _json(found: RiffComparison) -> dict[str, object]:
             "served_volume_ml": rounded(change.served_volume_ml, 2),
             "cost": rounded(change.cost, 2),
         },
+        "not_compared": list(found.not_compared),
     }
 
 

@@ -44,7 +44,10 @@ def _drink_json(drink: Drink, tree: FamilyTree) -> dict[str, object]:
         "spec": drink.spec.name,
         "verdict": drink.verdict,
         "serves": drink.serves,
-        "missing": [tree.name(key) for key in drink.missing],
+        "missing": [
+            *(tree.name(key) for key in drink.missing),
+            *(each.text for each in drink.spec.unsettled),
+        ],
         "warnings": list(drink.warnings),
         "lines": [_line_json(line, tree) for line in drink.lines],
     }
@@ -75,7 +78,8 @@ def _shown(drinks: Sequence[Drink], tree: FamilyTree) -> Iterator[str]:
 
 def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
     if not drink.makeable:
-        missing = [f"no {named_with_kind(line, tree)}" for line in drink.missing_lines]
+        names = (f"no {named_with_kind(line, tree)}" for line in drink.missing_lines)
+        missing = [*names, *drink.questions]
         yield f"  {drink.spec.name}: {spoken_list(missing, 'and')}"
         if drink.verdict == "one_short":
             yield from (f"      {each.why}" for each in drink.lines if _keeps_it(each))

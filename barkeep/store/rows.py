@@ -40,6 +40,12 @@ def kept_records(kind: type[Any]) -> Kept:
     )
 
 
+def records_or_null(kind: type[Any]) -> Kept:
+    """The same where none are NULL."""
+    each = kept_records(kind)
+    return Kept(lambda values: each.put(values) or None, lambda found: each.take(found or ()))
+
+
 def put_fields(value: Any, kept: Mapping[str, Kept]) -> Row:
     """Every field of a value by its name, as JSON keeps it."""
     row = {each.name: getattr(value, each.name) for each in fields(value)}

@@ -149,6 +149,7 @@ spec = Table(
     Column("tags", JSON(none_as_null=True)),
     Column("credit", Text, nullable=False, server_default=""),
     Column("source", Text, nullable=False, server_default=""),
+    Column("unsettled", JSON(none_as_null=True)),
     _one_of("technique", Technique),
 )
 

@@ -10,9 +10,9 @@ from typing import Any
 from sqlalchemy import Connection, select
 
 from barkeep.domain.phrases import folded
-from barkeep.domain.specs.spec import Line, Spec
+from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.domain.specs.trials import Score, Trial
-from barkeep.store.rows import WORDS_OR_NULL, Mapper, kept_records
+from barkeep.store.rows import WORDS_OR_NULL, Mapper, kept_records, records_or_null
 from barkeep.store.schema import spec, spec_line, trial
 
 _LINE = Mapper(Line, spec_line, kept=dict.fromkeys(("alternatives", "stated"), WORDS_OR_NULL))
@@ -20,7 +20,7 @@ _LINE = Mapper(Line, spec_line, kept=dict.fromkeys(("alternatives", "stated"), W
 SPEC = Mapper(
     Spec,
     spec,
-    kept={"tags": WORDS_OR_NULL},
+    kept={"tags": WORDS_OR_NULL, "unsettled": records_or_null(UnsettledLine)},
     apart=("lines", "classic"),
     beside={
         "folded_name": lambda one: folded(one.name),

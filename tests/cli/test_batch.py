@@ -26,6 +26,7 @@ def test_keys_are_stable(barkeep, bar):
         "whole_bottles",
         "rounds",
         "left_out",
+        "assumed",
     ]
     gin = answer["lines"][0]
     assert gin == {

@@ -155,6 +155,7 @@ def test_what_is_chosen_for_a_line_is_poured_and_taken_back(barkeep, bar, shoot)
         "past",
         "not_counted",
         "asks",
+        "assumed",
     ]
     assert (short["possible"], short["verdict"]) == (False, "No: one line runs out.")
     (lack,) = short["short"]
@@ -233,7 +234,7 @@ def test_a_shoot_is_logged_with_spills_and_counts_in_one_step(barkeep, bar, shoo
     only = shoot("log", "signal", *words, "--plan-only", "--json").answer
     assert not only["written"] and levels(barkeep, bar) == before
     done = shoot("log", "signal", *words, "--json").answer
-    assert list(done) == ["theme", "on", "written", "made", "bottles"]
+    assert list(done) == ["theme", "on", "written", "made", "bottles", "not_taken"]
     assert done == {**only, "written": True}
     assert done["made"] == [{"drink": "Request Stop", "serves": 3}]
     by_title = {each["product"]: each for each in done["bottles"]}

@@ -112,7 +112,7 @@ class TestRead:
 class TestAddShowList:
     def test_a_spec_added_is_shown_and_listed(self, barkeep, write, bar):
         (added,) = barkeep("spec", "add", write(SOUND), "--bar", bar, "--json").answer["specs"]
-        assert list(added) == [*SPEC, "added", "riff_of"]
+        assert list(added) == [*SPEC, "added", "riff_of", "unsettled"]
         assert (added["added"], added["riff_of"]) == (date.today().isoformat(), "Buffer Stop")
         (shown,) = barkeep("--bar", bar, "spec", "show", "signal post", "--json").answer["specs"]
         assert shown == added

@@ -35,7 +35,7 @@ class TestRiff:
 class TestCompare:
     def test_stable_keys(self, barkeep, bar):
         answer = barkeep("--bar", bar, "spec", "compare", RIFF, "--json").answer
-        assert list(answer) == ["parent", "riff", "lines", "changes"]
+        assert list(answer) == ["parent", "riff", "lines", "changes", "not_compared"]
         assert (answer["parent"], answer["riff"]) == (PARENT, RIFF)
         assert list(answer["changes"]) == [
             *("abv_percent", "sugar_g_per_l", "acid_g_per_l", "served_volume_ml", "cost")

@@ -17,10 +17,11 @@ from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes
-from barkeep.domain.buying.next_bottle import Candidate, next_bottle
+from barkeep.domain.buying.next_bottle import Candidate, next_bottle, unweighed
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.domain.pouring.memory import Memory
+from barkeep.errors import spoken_list
 
 
 def candidate_columns(tree: FamilyTree, currency: str) -> tuple[Column[Candidate], ...]:
@@ -138,6 +139,12 @@ class NextBottleScreen(TableScreen[Candidate]):
                 for name in row.nearest
             )
             sections.append(DetailSection(f"Then one short ({len(near)})", near))
+        asked = tuple(
+            DetailRow(each, picture="warning", tone="warning")
+            for each in unweighed(self.context.bar.snapshot)
+        )
+        if asked:
+            sections.append(DetailSection("Not counted", asked))
         price = price_in_words(row.price, self._currency, NO_PRICE)
         self.detail.show_details(
             self._tree.name(row.ingredient),
@@ -149,7 +156,11 @@ class NextBottleScreen(TableScreen[Candidate]):
     def _show_answer(self, candidates: tuple[Candidate, ...]) -> None:
         self.show_rows(candidates)
         useful = sum(bool(each.unlocks) for each in candidates)
-        self.summary.setText(f"{useful} purchases would each turn at least one drink ready")
+        said = f"{useful} purchases would each turn at least one drink ready"
+        asked = [spec.name for spec in self.context.bar.snapshot.all_specs if spec.unsettled]
+        if asked:
+            said += f"; not counted until understood: {spoken_list(asked, 'and')}"
+        self.summary.setText(said)
 
     def _ask_for_stand_ins(self) -> None:
         if self.current is not None:

@@ -24,7 +24,6 @@ from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.spec_text.text import ReadSpec
 from barkeep.domain.specs.quantities import in_dashes_of
 from barkeep.domain.specs.spec import Spec
-from barkeep.domain.specs.technique import technique_of
 from barkeep.domain.stand_ins.corrections import Correction, in_words
 
 INFORMATION = "Figures are information, not advice: health authorities and local rules come first."
@@ -136,16 +135,9 @@ def view_of(spec: Spec, snapshot: Snapshot) -> AnalysisView | None:
 
 def view_of_read(read: ReadSpec, snapshot: Snapshot) -> AnalysisView | None:
     """The analysis of a text while it is written: of the lines understood so far."""
-    spec = read.spec
-    lines = tuple(line for each in read.lines if (line := each.known) is not None)
-    if spec is None:
-        technique = technique_of(read.method)
-        spec = Spec(
-            name=read.name, lines=lines, method=read.method, technique=technique, glass=read.glass
-        )
     tree = snapshot.knowledge.tree
-    view = view_of(in_dashes_of(snapshot.settings.units, spec, tree), snapshot)
-    if view is None or len(lines) == len(read.lines):
+    view = view_of(in_dashes_of(snapshot.settings.units, read.understood, tree), snapshot)
+    if view is None or not read.understood.unsettled:
         return view
     return replace(view, uncertain=(UNREAD, *view.uncertain))
 

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 from barkeep.desktop.drink.analysis_view import correction_words
 from barkeep.desktop.drink.words import (
     ANY_BASE,
+    NOT_UNDERSTOOD,
     kinds_by_name,
     line_state,
     reason,
@@ -41,7 +42,7 @@ from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
 from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.shown_lines import ShownLine, ingredients_in_brief, names_of, shown_lines
-from barkeep.domain.specs.spec import base, base_kind
+from barkeep.domain.specs.spec import UnsettledLine, base, base_kind, with_unsettled
 from barkeep.domain.stand_ins.corrections import Correction, correction_for
 from barkeep.errors import spoken_list
 
@@ -78,6 +79,11 @@ def drink_columns(tree: FamilyTree) -> tuple[Column[Drink], ...]:
     )
 
 
+def brief(drink: Drink, tree: FamilyTree) -> str:
+    """The required ingredients, in the spec's order, and what is not understood."""
+    return ingredients_in_brief(drink.spec, tree)
+
+
 def base_name(drink: Drink, tree: FamilyTree) -> str:
     """What the drink is built on; empty for a spec without volumes."""
     key = base(drink.spec, tree)
@@ -92,10 +98,10 @@ def serves_in_words(drink: Drink) -> str:
 
 
 def hindrance(drink: Drink, tree: FamilyTree) -> str:
-    """What is missing, or else what ends the serves."""
-    if drink.missing:
+    """What is missing or not understood, or else what ends the serves."""
+    if drink.lacking:
         names = [capitalised(names_of(line, tree)) for line in drink.missing_lines]
-        return spoken_list(names, "and")
+        return spoken_list([*names, *drink.questions], "and")
     return named_by(drink.spec.lines, tree).name(drink.runs_out) if drink.runs_out else ""
 
 
@@ -146,7 +152,8 @@ class TonightScreen(TableScreen[Drink]):
     def words(self, row: Drink) -> str:
         named = (self._names_around(line.ingredient) for line in row.spec.lines)
         called = (names_of(line, self._tree) for line in row.spec.lines)
-        return " ".join((row.spec.name, row.spec.glass, *named, *called))
+        asked = (each.text for each in row.spec.unsettled)
+        return " ".join((row.spec.name, row.spec.glass, *named, *called, *asked))
 
     def accepts(self, row: Drink) -> bool:
         if self.ready_only.isChecked() and not row.makeable:
@@ -181,7 +188,8 @@ class TonightScreen(TableScreen[Drink]):
     def _show_drink(self, row: Drink, correction: str = "") -> None:
         settings = self.context.bar.snapshot.settings
         shown = shown_lines(row.spec, self._tree, settings.shown_in, settings.units)
-        lines = tuple(map(partial(_line, tree=self._tree), row.lines, shown))
+        known = tuple(map(partial(_line, tree=self._tree), row.lines, shown))
+        lines = with_unsettled(row.spec, known, _question)
         if correction:
             balance = DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
             lines = (*lines, balance)
@@ -263,6 +271,13 @@ def _warning(text: str) -> DetailRow:
     return DetailRow(text, picture="warning", tone="warning")
 
 
+def _question(line: UnsettledLine) -> DetailRow:
+    state = NOT_UNDERSTOOD
+    return DetailRow(
+        line.text, label=state.word, note=line.question, picture=state.picture, tone=state.tone
+    )
+
+
 def _line(answer: LineAnswer, shown: ShownLine, tree: FamilyTree) -> DetailRow:
     state = line_state(answer)
     return DetailRow(
@@ -276,7 +291,7 @@ def _line(answer: LineAnswer, shown: ShownLine, tree: FamilyTree) -> DetailRow:
 
 
 def _subtitle(drink: Drink, tree: FamilyTree) -> str:
-    parts = [base_name(drink, tree), drink.spec.glass]
+    parts = [base_name(drink, tree), drink.spec.glass, *drink.questions]
     if drink.makeable:
         many = serves_in_words(drink)
         parts.append("1 serve" if many == "1" else f"{many} serves")

@@ -25,6 +25,7 @@ class LineState:
 THERE = LineState("There", "verdict-ready", "ready")
 STAND_IN = LineState("Stand-in", "verdict-stand-in", "stand_in")
 MISSING = LineState("Missing", "verdict-short", "short")
+NOT_UNDERSTOOD = LineState("Not understood", "warning", "warning")
 NOT_NEEDED = LineState("Not there, and not needed", "info", "muted")
 
 

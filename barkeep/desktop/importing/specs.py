@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
-from typing import Literal
+from typing import Literal, TypeAlias
 
-from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtCore import QModelIndex, QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import (
+    QCheckBox,
     QComboBox,
     QDialog,
     QGridLayout,
@@ -57,6 +58,8 @@ from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError, spoken_list
 
+PlaceKey: TypeAlias = tuple[str, str]
+"""A file and the place of a spec in it."""
 Group = Literal["unreadable", "differing", "new"]
 GROUP_WORDS: dict[Group, str] = {
     "unreadable": "Cannot be read",
@@ -84,12 +87,31 @@ class ImportRow:
         if self.group == "unreadable":
             return "Is left out"
         if self.group == "new":
-            return "Comes in"
+            return f"Comes in with {_questions(self.kept)}" if self.kept else "Comes in"
         if self.decision.choice == "take_theirs":
             return "Takes the place of yours"
         if self.decision.choice == "add":
             return f"Comes in as {self.decision.name or self.free_name}"
         return KEPT_WORDS
+
+    @property
+    def key(self) -> PlaceKey:
+        """The file and the place it is in."""
+        there = self.thing.incoming if isinstance(self.thing, Differing) else self.thing
+        return there.file, there.where
+
+    @property
+    def kept(self) -> int:
+        """How many lines it comes in with that are not understood."""
+        if isinstance(self.thing, Unreadable):
+            return 0
+        there = self.thing.incoming if isinstance(self.thing, Differing) else self.thing
+        return len(there.spec.unsettled)
+
+    @property
+    def askable(self) -> int:
+        """How many lines that are not understood it could be kept with, or is."""
+        return self.thing.questions if isinstance(self.thing, Unreadable) else self.kept
 
     @property
     def free_name(self) -> str:
@@ -135,12 +157,6 @@ def decided(row: ImportRow, decision: Decision) -> ImportRow:
     return replace(row, decision=decision)
 
 
-def as_decided(rows: tuple[ImportRow, ...], before: tuple[ImportRow, ...]) -> tuple[ImportRow, ...]:
-    """The rows with what was decided for the same specs before they were read again."""
-    known = {(each.name, each.where): each.decision for each in before}
-    return tuple(decided(each, known.get((each.name, each.where), KEPT)) for each in rows)
-
-
 def import_columns() -> tuple[Column[ImportRow], ...]:
     """The columns of the list."""
     return (
@@ -148,6 +164,10 @@ def import_columns() -> tuple[Column[ImportRow], ...]:
         Column("What it is", lambda row: GROUP_WORDS[row.group]),
         Column("What happens", lambda row: row.outcome, tooltip=lambda row: row.outcome),
     )
+
+
+def _questions(count: int) -> str:
+    return "1 question" if count == 1 else f"{count} questions"
 
 
 def _place(file: str, where: str, one_file: bool) -> str:
@@ -182,30 +202,50 @@ _CHOICES: tuple[tuple[ImportChoice, str, str], ...] = (
 class ImportDetails(ScrolledPage):
     """`decided` carries the row that is shown and the decision the user took for it.
 
-    `teach_chosen` carries unknown words that are to be taught, and as what.
+    `teach_chosen` carries unknown words that are to be taught, and as what; `kept` the
+    row, and whether it is to be kept with its questions.
     """
 
     decided = Signal(object, object)
     teach_chosen = Signal(str, str)
+    kept = Signal(object, bool)
 
     def __init__(self, text_of: Callable[[Spec], str], parent: QWidget | None = None) -> None:
         super().__init__("The chosen spec", 330, parent)
         self.text_of = text_of
         self.chips: FilterChips | None = None
+        self.keep_chips: FilterChips | None = None
         self.name_field: QLineEdit | None = None
 
     def show_row(self, row: ImportRow | None) -> None:
         """Show one spec, or nothing."""
-        self.chips = self.name_field = None
+        self.chips = self.keep_chips = self.name_field = None
         page = QWidget()
         column = column_of(on=page, margins=PAD)
         if row is not None:
             column.addWidget(text_label(row.name, TypeSize.SUBTITLE, wrap=True))
             if row.where:
                 column.addWidget(text_label(capitalised(row.where), quiet=True, wrap=True))
+            if row.askable:
+                self._add_keeping(column, row)
             self._add_thing(column, row)
         column.addStretch(1)
         self.show_page(page)
+
+    def _add_keeping(self, column: QVBoxLayout, row: ImportRow) -> None:
+        """Lines that are not understood: leave the spec out, or keep it with them."""
+        chips = (
+            ("leave", "Leave out", "It does not come in"),
+            (
+                "keep",
+                f"Keep with {_questions(row.askable)}",
+                "Its lines that are not understood stay as they are written, to be settled later",
+            ),
+        )
+        self.keep_chips = FilterChips("Questions", chips, "keep" if row.kept else "leave")
+        self.keep_chips.chosen.connect(lambda choice: self.kept.emit(row, choice == "keep"))
+        column.addWidget(self.keep_chips, 0, Qt.AlignmentFlag.AlignLeft)
+        column.addSpacing(HALF)
 
     def _add_thing(self, column: QVBoxLayout, row: ImportRow) -> None:
         thing = row.thing
@@ -334,8 +374,8 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         self.imported: ImportedSpecs | None = None
         self._texts, self._snapshot, self._write = tuple(texts), snapshot, write
         self._found = ImportPreview()
-        self._chosen = ""
-        self._before: tuple[ImportRow, ...] = ()
+        self._keeping: frozenset[PlaceKey] = frozenset()
+        self._coming_back: PlaceKey | None = None
         self.table: RowTable[ImportRow] = RowTable(import_columns(), self)
         self.shown = RowFilter(self.table, self)
         self.view = QTableView()
@@ -346,6 +386,11 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         self.progress.setAccessibleName("How much is done")
         self.chips: FilterChips | None = None
         self.for_all = QComboBox()
+        self.keep_all = QCheckBox("Keep with their &questions")
+        self.keep_all.setToolTip(
+            "Specs come in with the lines that are not understood, to be settled later"
+        )
+        self.keep_all.hide()
         self.cancel_button = button("Cancel", self._cancel)
         self.import_button = primary_button("&Import", self.write)
         self.asking = LongQuestion(background, self)
@@ -398,29 +443,68 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
 
     def _learn(self, snapshot: Snapshot) -> None:
         current = self.view.currentIndex()
-        self._chosen = self.shown.row(current).name if current.isValid() else ""
-        self._snapshot, self._before = snapshot, tuple(self.table.rows)
+        self._coming_back = self.shown.row(current).key if current.isValid() else None
+        self._snapshot = snapshot
         self.details.text_of = _writer(snapshot)
         self._read()
 
     def _read(self) -> None:
         self._show_working(True, "Reading…")
-        question = partial(preview, self._snapshot, self._texts)
+        keeping = self._keeping
+        question = partial(
+            preview, self._snapshot, self._texts, keeps=lambda file, where: (file, where) in keeping
+        )
         self.asking.ask(question, self._on_read, self.show_refusal)
+
+    def _keep(self, row: ImportRow, keep: bool) -> None:
+        """Keep a spec with its questions, or leave it out; all is looked at once more."""
+        self._keeping = self._keeping | {row.key} if keep else self._keeping - {row.key}
+        self._coming_back = row.key
+        self._read()
+
+    def _keep_all(self, keep: bool) -> None:
+        """Keep every spec with its questions that has nothing else wrong, or none."""
+        asked = frozenset(row.key for row in self.table.rows if row.askable)
+        self._keeping = asked if keep else frozenset()
+        self._coming_back = None
+        self._read()
 
     def _on_read(self, found: ImportPreview) -> None:
         self._found = found
         self._show_working(False)
-        rows = as_decided(import_rows(found, one_file=len(self._texts) == 1), self._before)
+        before = {row.key: row.decision for row in self.table.rows}
+        rows = tuple(
+            decided(row, before.get(row.key, KEPT))
+            for row in import_rows(found, one_file=len(self._texts) == 1)
+        )
         self._offer_groups(rows)
+        self.shown.keep(lambda _row: True)
         self.table.show_rows(rows)
+        self._offer_keeping(rows)
         self.for_all.setVisible(bool(found.differing))
         self._for_all_label.setVisible(bool(found.differing))
         self._count()
         self._say_what_is_there(found)
-        names = [each.name for each in self.table.rows]
-        self.view.selectRow(names.index(self._chosen) if self._chosen in names else 0)
-        self.view.setFocus(Qt.FocusReason.OtherFocusReason)
+        self._select(self._coming_back)
+        chips = self.details.keep_chips
+        if self._coming_back is not None and chips is not None:
+            chips.chip(chips.choice).setFocus(Qt.FocusReason.OtherFocusReason)
+        else:
+            self.view.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _select(self, key: PlaceKey | None) -> None:
+        """Choose a spec by its place, or the first."""
+        there = (number for number, row in enumerate(self.table.rows) if row.key == key)
+        place = self.shown.mapFromSource(self.table.index(next(there, 0), 0))
+        self.view.selectRow(max(0, place.row()))
+
+    def _offer_keeping(self, rows: Sequence[ImportRow]) -> None:
+        """One box for all that could be kept with their questions, where there are any."""
+        asked = [row for row in rows if row.askable]
+        self.keep_all.setVisible(bool(asked))
+        blocker = QSignalBlocker(self.keep_all)
+        self.keep_all.setChecked(bool(asked) and all(row.kept for row in asked))
+        blocker.unblock()
 
     def _on_written(self, done: Done[ImportedSpecs]) -> None:
         self.imported = done.value
@@ -459,10 +543,10 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
             for key, words in GROUP_WORDS.items()
             if counts[key]
         ]
-        if self.chips is not None:
+        if self.chips is not None:  # all was looked at once more
+            self._top.removeWidget(self.chips)
             self.chips.hide()
             self.chips.deleteLater()
-            self.shown.keep(lambda _row: True)
         self.chips = FilterChips("Show", chips, "all")
         self.chips.chosen.connect(self._show_group)
         self._top.insertWidget(0, self.chips)
@@ -502,6 +586,8 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         self.details.decided.connect(self._on_decided)
         self.details.teach_chosen.connect(self.teach)
         teach_by_keys(self, self._teach_here)
+        self.details.kept.connect(self._keep)
+        self.keep_all.toggled.connect(self._keep_all)
         self.view.selectionModel().currentRowChanged.connect(self._on_current)
         self.for_all.activated.connect(lambda _: self.choose_for_all(self.for_all.currentData()))
 
@@ -517,7 +603,7 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
             self.for_all.addItem(words, choice)
         self._for_all_label = text_label("Those that differ:")
         self.for_all.setAccessibleName("What becomes of those that differ")
-        self._top = row_of(SPRING, self._for_all_label, self.for_all)
+        self._top = row_of(SPRING, self.keep_all, self._for_all_label, self.for_all)
         splitter = QSplitter(Qt.Orientation.Horizontal)
         splitter.setChildrenCollapsible(False)
         splitter.setHandleWidth(UNIT + HALF)

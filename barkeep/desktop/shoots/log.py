@@ -56,7 +56,15 @@ from barkeep.domain.bottles.counting import found_at, tenths
 from barkeep.domain.bottles.level_words import Comparison, difference, quantity, with_doubt
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.shoots.drinks import without_spec
-from barkeep.domain.shoots.log import ExpectedBottle, LogSheet, as_planned, expected_after
+from barkeep.domain.shoots.log import (
+    ExpectedBottle,
+    LogSheet,
+    PouredBeyond,
+    as_planned,
+    expected_after,
+    not_taken,
+    refuse_spills_beyond,
+)
 from barkeep.errors import AmountError, UserError
 
 CELL_WIDTH = 76
@@ -225,7 +233,10 @@ class LogDraft:
         self._others.add(bottle_id)
 
     def spill(self, bottle_id: int, text: str) -> None:
-        """Say what was spilled of a bottle; nothing, for an empty text. Raises `AmountError`."""
+        """Say what was spilled of a bottle; nothing, for an empty text.
+
+        Raises `AmountError`, and `SpilledBeyond` for more than can have been.
+        """
         spilled = {key: each for key, each in self.sheet.spilled.items() if key != bottle_id}
         if text.strip():
             bottle = self._snapshot.bottle_by_id[bottle_id]
@@ -237,6 +248,8 @@ class LogDraft:
             amount = to_quantity(read, bottle.product.unit, units)
             if amount:
                 spilled[bottle_id] = amount
+                spoken = replace(self.sheet, spilled={bottle_id: amount})
+                refuse_spills_beyond(expected_after(self._shoot, self._snapshot, spoken))
         self.sheet = replace(self.sheet, spilled=spilled)
 
     def count(self, bottle_id: int, text: str) -> None:
@@ -266,6 +279,8 @@ class LogDraft:
         said = f"{_bottles(len(rows))}: {counted} counted, {len(rows) - counted} as expected."
         if flagged:
             said += f" {_bottles(len(flagged))} beyond the doubt."
+        unpoured = not_taken(self._shoot, self._snapshot, self.sheet.made)
+        said = " ".join((said, *unpoured))
         gone = without_spec(self._shoot, self._snapshot)
         if gone:
             said += f" The spec of {' and '.join(gone)} was removed: its pours are not known."
@@ -332,7 +347,7 @@ class LogDialog(RefusedInBanner, QDialog):
         self.legend = KeyLegend(KEYS)
         self.summary = text_label("", quiet=True, wrap=True)
         self.another = button("Another &bottle…", self.add_bottle)
-        self.write_button = primary_button("&Write the log", self.write, "check")
+        self.write_button = primary_button("&Write the log", lambda: self.write(), "check")
         self.cancel_button = button("Cancel", self.reject)
         self._filling = False
         self._unread: dict[tuple[int, int], tuple[str, UserError]] = {}
@@ -376,8 +391,8 @@ class LogDialog(RefusedInBanner, QDialog):
         dialog.chosen.connect(self._on_another)
         dialog.open()
 
-    def write(self) -> None:
-        """Write everything in one transaction."""
+    def write(self, *, what_there_is: bool = False) -> None:
+        """Write everything in one transaction; `what_there_is` as the log takes it."""
         self.table.setCurrentCell(self.table.currentRow(), 0)  # what is being typed is taken
         if self._unread:  # also where the click on the button has ended the typing
             self._say_unread()
@@ -386,7 +401,7 @@ class LogDialog(RefusedInBanner, QDialog):
         identity = self._shoot.id
         if identity is None:
             return
-        log = partial(self._bar.shoots.log, identity, self.draft.sheet)
+        log = partial(self._bar.shoots.log, identity, self.draft.sheet, what_there_is=what_there_is)
         run_operation(self, log, self._finish, self.show_refusal)
 
     def reject(self) -> None:
@@ -407,6 +422,9 @@ class LogDialog(RefusedInBanner, QDialog):
     def show_refusal(self, error: UserError) -> None:
         """Say why not, above the bottles, to be seen and heard."""
         super().show_refusal(error)
+        if isinstance(error, PouredBeyond):
+            pour = partial(self.write, what_there_is=True)
+            self.banner.say(str(error), "error", "Pour what there is", pour)
         announce(self.table, str(error))
 
     # The rest

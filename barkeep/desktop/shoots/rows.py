@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from functools import cached_property
 
-from barkeep.desktop.drink.words import STAND_IN, THERE, LineState, with_duty
+from barkeep.desktop.drink.words import NOT_UNDERSTOOD, STAND_IN, THERE, LineState, with_duty
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, SUBTITLE_ROLE
 from barkeep.domain.bar.shoots import (
@@ -38,7 +38,7 @@ from barkeep.domain.shoots.plan import (
     shortfall,
 )
 from barkeep.domain.specs.shown_lines import names_in_sentence, names_of, shown_lines, worded
-from barkeep.domain.specs.spec import Line
+from barkeep.domain.specs.spec import Line, UnsettledLine, with_unsettled
 from barkeep.errors import spoken_list
 
 STATE_WORDS: Mapping[ShootState, str] = {
@@ -239,7 +239,7 @@ def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
     shown = shown_lines(spec, tree, settings.shown_in, settings.units)
     said = dict(chosen_in_words(drink, snapshot))
     asked = _asked(answer, number)
-    return tuple(
+    rows = tuple(
         PouredLine(
             place=place,
             name=names_in_sentence(written.lines[place], tree),
@@ -249,6 +249,19 @@ def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
             state=_state(asked.get(place), written.lines[place], tree),
         )
         for place, line in enumerate(spec.lines)
+    )
+    return with_unsettled(spec, rows, _question)
+
+
+def _question(line: UnsettledLine) -> PouredLine:
+    """A line that is not understood: it has no place among those that are poured."""
+    return PouredLine(
+        place=-1,
+        name="",
+        text=line.text,
+        note=line.question,
+        chosen=False,
+        state=NOT_UNDERSTOOD,
     )
 
 

@@ -52,6 +52,12 @@ ONE_ONLY = (
 )
 
 
+def keep_words(specs: Sequence[Spec]) -> str:
+    """What keeping specs with their questions is called: *Keep with 2 questions*."""
+    count = sum(len(spec.unsettled) for spec in specs)
+    return "Keep with 1 question" if count == 1 else f"Keep with {count} questions"
+
+
 Save: TypeAlias = Callable[["SpecEditor", Sequence[Spec]], bool]
 """Puts specs into the bar; whether that was done. A refusal is shown in the editor."""
 
@@ -90,6 +96,7 @@ class SpecEditor(RefusedInBanner, QDialog):
         )
         self.banner = Banner()
         self.save_button: QPushButton = primary_button("Save", self.save)
+        self.keep_button: QPushButton = button("", self.keep)
         self._timer = QTimer(self, singleShot=True, interval=READ_AFTER_MS)
         self._lay_out()
         self._connect()
@@ -110,6 +117,8 @@ class SpecEditor(RefusedInBanner, QDialog):
             self._keeper.keep(self.text.toPlainText())
         count = len(self.seen.specs)
         self.save_button.setText(f"Save {count} specs" if count > 1 else "Save")
+        self.keep_button.setText(f"&{keep_words(self.seen.with_questions)}")
+        self.keep_button.setVisible(bool(self.seen.with_questions))
         return self.seen
 
     def save(self) -> None:
@@ -124,7 +133,20 @@ class SpecEditor(RefusedInBanner, QDialog):
             self._go_to(seen.specs[1].first)
         elif seen.faults:
             self._explain(seen)
-        elif seen.usable and self._save_specs(self, seen.usable):
+        elif seen.usable:
+            self._put(seen.usable)
+
+    def keep(self) -> None:
+        """Put everything into the bar with the lines that are not understood, and close."""
+        self.lines.commit()
+        kept = self.read().with_questions
+        if kept and (self._draft.changes is None or len(kept) == 1):
+            self._put(kept)
+        else:
+            self.save()
+
+    def _put(self, specs: Sequence[Spec]) -> None:
+        if self._save_specs(self, specs):
             if self._keeper is not None:
                 self._keeper.drop()
             self.accept()
@@ -311,7 +333,7 @@ class SpecEditor(RefusedInBanner, QDialog):
     def _buttons(self) -> QHBoxLayout:
         row = row_of(SPRING)
         cancel = button("Cancel", self.reject)
-        for each in (cancel, self.save_button):
+        for each in (cancel, self.keep_button, self.save_button):
             each.setAutoDefault(False)
             row.addWidget(each)
         return row

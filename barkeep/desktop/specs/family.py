@@ -106,6 +106,7 @@ class BesideParent:
     parent: str
     pairs: tuple[PairRow, ...] = ()
     figures: tuple[FigureRow, ...] = ()
+    not_compared: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,7 +144,9 @@ def beside_parent(spec: Spec, snapshot: Snapshot) -> BesideParent | None:
     if parent is None:
         return BesideParent(spec.riff_of)
     found = compare(parent, spec, snapshot)
-    return BesideParent(parent.name, tuple(_pairs(found, snapshot)), figure_rows(found))
+    return BesideParent(
+        parent.name, tuple(_pairs(found, snapshot)), figure_rows(found), found.not_compared
+    )
 
 
 def version_rows(spec: Spec, snapshot: Snapshot) -> tuple[VersionRow, ...]:
@@ -274,6 +277,8 @@ def _add_beside(
     for number, row in enumerate(beside.pairs, 1):
         _add_pair(lines, number, row)
     column.addLayout(lines)
+    for sentence in beside.not_compared:
+        column.addWidget(copyable(sentence, quiet=True))
     figures = _columns(3)
     for number, figure in enumerate(beside.figures):
         _add_figure(figures, number, figure)

@@ -11,7 +11,14 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import AnalysisView, CautionRow, before_you_pour
-from barkeep.desktop.drink.words import duty, kind_in_words, line_state, reason, written
+from barkeep.desktop.drink.words import (
+    NOT_UNDERSTOOD,
+    duty,
+    kind_in_words,
+    line_state,
+    reason,
+    written,
+)
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.rows import SpecRow, origin, technique_in_words
 from barkeep.desktop.widgets.buttons import button
@@ -20,11 +27,13 @@ from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, captio
 from barkeep.desktop.widgets.layouts import column_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.verdicts import Drink
+from barkeep.domain.spec_text.settling import OpenQuestion
 from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.shown_lines import ShownLine, names_in_sentence
-from barkeep.domain.specs.spec import Line, Spec
+from barkeep.domain.specs.spec import Line, Spec, UnsettledLine, with_unsettled
 from barkeep.errors import spoken_list
 
 BROUGHT_ALONG = "A classic that barkeep brings along. To change it, write a riff of it."
@@ -38,6 +47,7 @@ class SpecActs:
     edit: Callable[[], object] | None
     riff: Callable[[], object]
     remove: Callable[[], object] | None
+    settle: Callable[[], object] | None = None
 
 
 class SpecPage(QWidget):
@@ -45,7 +55,8 @@ class SpecPage(QWidget):
 
     `analysis` is taken over from the page before, where there is a view to show;
     `kin` are further parts of the page, such as its versions; `amounts_note` stands
-    below the lines and says what their amounts leave open.
+    below the lines and says what their amounts leave open; `questions` are those of
+    its lines that are not understood.
     """
 
     ingredient_followed = Signal(str)
@@ -63,10 +74,11 @@ class SpecPage(QWidget):
         analysis: AnalysisPanel,
         kin: Sequence[QWidget | None] = (),
         amounts_note: str = "",
+        questions: Sequence[OpenQuestion] = (),
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._tree = tree
+        self._tree, self._questions = tree, questions
         self.correction = copyable("")
         self.correction.hide()
         self._column = column_of(on=self, margins=PAD, gap=HALF)
@@ -127,9 +139,23 @@ class SpecPage(QWidget):
         add_heading(self._column, "What goes in")
         grid = grid_of_rows()
         answers: Sequence[LineAnswer | None] = drink.lines if drink else [None] * len(spec.lines)
-        for number, (line, answer) in enumerate(zip(spec.lines, answers, strict=True)):
-            self._add_line(grid, number=number, line=line, shown=shown[number], answer=answer)
+        rows = list(zip(spec.lines, shown, answers, strict=True))
+        asked = {each.line: each for each in self._questions}
+        for number, row in enumerate(with_unsettled(spec, rows, lambda each: each)):
+            if isinstance(row, UnsettledLine):
+                self._add_question(grid, number, row, asked.get(row))
+            else:
+                line, as_shown, answer = row
+                self._add_line(grid, number=number, line=line, shown=as_shown, answer=answer)
         self._column.addLayout(grid)
+
+    def _add_question(
+        self, grid: QGridLayout, number: int, line: UnsettledLine, asked: OpenQuestion | None
+    ) -> None:
+        state = NOT_UNDERSTOOD
+        picture = PictureLabel(state.picture, 16, state.tone, state.word)
+        said = line.question if asked is None else asked.sentence
+        add_noted(grid, number, copyable(line.text), said, beside=picture)
 
     def _add_line(
         self,
@@ -170,6 +196,7 @@ class SpecPage(QWidget):
         self._column.addSpacing(PAD)
         wanted = (
             ("Show in Tonight", acts.show_tonight),
+            ("Settle", acts.settle),
             ("Edit…", acts.edit),
             ("Riff…", acts.riff),
             ("Remove", acts.remove),
@@ -203,7 +230,8 @@ def line_parts(line: Line, ingredient: Ingredient, text: str = "") -> tuple[str 
 def _serves(drink: Drink, tree: FamilyTree) -> str:
     if not drink.makeable:
         names = [names_in_sentence(line, tree) for line in drink.missing_lines]
-        return f"Missing {spoken_list(names, 'and')}"
+        missing = [f"missing {spoken_list(names, 'and')}"] if names else []
+        return capitalised(spoken_list([*missing, *drink.questions], "and"))
     if drink.serves is None:
         return "Nothing limits the serves"
     said = "1 serve" if drink.serves == 1 else f"{drink.serves} serves"

@@ -38,6 +38,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.search import SLOW_FACTS, facts_for
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import Drink, tonight
+from barkeep.domain.spec_text.settling import open_questions
 from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.query import LANGUAGE, NO_FIELD, Query, SpecFacts, parse_query
 from barkeep.domain.specs.shown_lines import shown_lines, style_note
@@ -207,14 +208,16 @@ class SpecsScreen(TableScreen[SpecRow]):
         snapshot = self.context.bar.snapshot
         names = frozenset(spec.name for spec in snapshot.all_specs)
         own = not row.spec.classic
-        acts = SpecActs(
-            self.show_tonight,
-            self.edit_current if own else None,
-            self.riff_current,
-            self.remove_current if own else None,
-        )
         tree, view = snapshot.knowledge.tree, view_of(row.spec, snapshot)
         settings = snapshot.settings
+        questions = open_questions(row.spec, tree, settings.units)
+        acts = SpecActs(
+            self.show_tonight,
+            edit=self.edit_current if own else None,
+            riff=self.riff_current,
+            remove=self.remove_current if own else None,
+            settle=self.settle_current if own and any(each.settles for each in questions) else None,
+        )
         lines = shown_lines(row.spec, tree, settings.shown_in, settings.units)
         kin = FamilySection(
             row.spec.name, beside_parent(row.spec, snapshot), version_rows(row.spec, snapshot)
@@ -231,6 +234,7 @@ class SpecsScreen(TableScreen[SpecRow]):
             analysis=self._analysis,
             kin=parts,
             amounts_note=note,
+            questions=questions,
         )
         kin.followed.connect(self.show_thing)
         page.ingredient_followed.connect(lambda key: self.context.go("stand-ins", key))
@@ -259,6 +263,13 @@ class SpecsScreen(TableScreen[SpecRow]):
         snapshot = self.context.bar.snapshot
         draft = for_edit(spec, snapshot.knowledge.tree, snapshot.settings.units)
         self.writing.write(draft)
+
+    def settle_current(self) -> None:
+        """Read again what was not understood of the chosen spec and is by now."""
+        spec = self._chosen()
+        if spec is not None and spec.id is not None:
+            settle = partial(self.context.bar.specs.settle, spec.id)
+            self.do(settle, say=f"Settled questions of {spec.name}")
 
     def riff_current(self) -> None:
         """Open the editor on a copy of the chosen spec."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.names import bare_name, suggestions
@@ -29,7 +29,8 @@ class Fix:
 class Fault:
     """One place that cannot be used: where, why, and what might have been meant.
 
-    `unknown` are the words that name no ingredient that is known, where that is why.
+    `unknown` are the words that name no ingredient that is known, where that is why;
+    `asks` says that it is a question about a line, which may be kept with its spec.
     """
 
     line: int
@@ -38,6 +39,7 @@ class Fault:
     message: str
     fixes: tuple[Fix, ...] = ()
     unknown: str = ""
+    asks: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,6 +83,16 @@ class Seen:
         whole = tuple(each.read.spec for each in self.specs if each.read.spec is not None)
         return whole if len(whole) == len(self.specs) and not self.faults else ()
 
+    @property
+    def with_questions(self) -> tuple[Spec, ...]:
+        """The specs with their lines that are not understood, where nothing else is wrong.
+
+        None where everything is understood: then there is nothing to be kept so.
+        """
+        kept = [spec for each in self.specs if (spec := each.read.with_questions) is not None]
+        may = bool(self.faults) and all(each.asks for each in self.faults)
+        return tuple(kept) if may and len(kept) == len(self.specs) else ()
+
     def at(self, line: int) -> SeenSpec | None:
         """The spec in which a line stands, or the one before it."""
         before = [each for each in self.specs if each.first <= line]
@@ -117,7 +129,8 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
     rest = line[problem.column - 1 :]
     name = bare_name(rest)
     length = max(1, len(rest.rstrip()))
-    whole = Fault(problem.line, problem.column, length, as_sentence(problem.message))
+    message = as_sentence(problem.message)
+    whole = Fault(problem.line, problem.column, length, message, asks=problem.asks)
     if problem.unknown is None or not name.strip(" ()"):
         return whole
     fixes = tuple(
@@ -125,14 +138,8 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
         for each in suggestions(rest, tree)
     )
     message = f"No ingredient is called “{name}”."
-    return Fault(
-        line=problem.line,
-        column=problem.column,
-        length=len(name),
-        message=message,
-        fixes=fixes,
-        unknown=bare_name(problem.unknown),
-    )
+    unknown = bare_name(problem.unknown)
+    return replace(whole, length=len(name), message=message, fixes=fixes, unknown=unknown)
 
 
 def _in_sentence(name: str, tree: FamilyTree) -> str:

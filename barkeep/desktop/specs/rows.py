@@ -93,4 +93,4 @@ def _best_first(row: SpecRow) -> tuple[int, int, str]:
     if row.drink is None:
         return (len(VERDICTS), 0, row.spec.name.casefold())
     rank = VERDICTS.index(row.drink.verdict)
-    return (rank, len(row.drink.missing), row.spec.name.casefold())
+    return (rank, row.drink.lacking, row.spec.name.casefold())

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from barkeep.documents.printed.cards import PrintedLine, printed_lines
+from barkeep.documents.printed.cards import PrintedLine, poured_lines, printed_lines
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.spec import Spec
@@ -48,8 +48,7 @@ def camera_drink(
     `serves` says how many are made in front of the camera; the amounts are
     always those of one.
     """
-    lines = [line for line in spec.lines if not line.garnish]
-    poured = printed_lines(lines, tree, settings)
+    poured = printed_lines(poured_lines(spec), tree, settings)
     said = tuple(f"{each.both} {each.name}".strip() for each in poured)
     steps = (
         CameraStep(spec.name, _head(spec, serves)),

@@ -14,7 +14,7 @@ from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.text import line_text
 from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
-from barkeep.domain.specs.spec import Line, Spec
+from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.errors import spoken_list
 
 POURED = frozenset({"ml", "cl", "dl", "l", "oz", "imp_oz", "jigger", "shot", "pony", "wineglass"})
@@ -46,10 +46,23 @@ class PrintedLine:
 
 
 def printed_lines(
-    lines: Sequence[Line], tree: FamilyTree, settings: Settings
+    lines: Sequence[Line | UnsettledLine], tree: FamilyTree, settings: Settings
 ) -> tuple[PrintedLine, ...]:
-    """Lines in their order; a garnish without its *Garnish:*."""
-    return tuple(_printed(line, tree, settings) for line in lines)
+    """Lines in their order; a garnish without its *Garnish:*.
+
+    One that is not understood is printed as it was written, and says so.
+    """
+    return tuple(
+        PrintedLine(f"{line.text} (not understood)")
+        if isinstance(line, UnsettledLine)
+        else _printed(line, tree, settings)
+        for line in lines
+    )
+
+
+def poured_lines(spec: Spec) -> list[Line | UnsettledLine]:
+    """All lines of a spec but its garnishes, as they were written one below the other."""
+    return [each for each in spec.in_order if isinstance(each, UnsettledLine) or not each.garnish]
 
 
 def _printed(line: Line, tree: FamilyTree, settings: Settings) -> PrintedLine:
@@ -163,7 +176,7 @@ def card_content(
     garnishes = printed_lines([line for line in spec.lines if line.garnish], tree, settings)
     return CardContent(
         name=spec.name,
-        lines=printed_lines([line for line in spec.lines if not line.garnish], tree, settings),
+        lines=printed_lines(poured_lines(spec), tree, settings),
         garnish=", ".join(f"{each.amount} {each.name}".strip() for each in garnishes),
         method=_paragraphs(spec.method),
         glass=spec.glass,

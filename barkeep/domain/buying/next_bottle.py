@@ -3,7 +3,9 @@
 A candidate is every ingredient a shop sells that is not in the bar, and one
 that is there but too low where buying more would turn a drink. The claim is
 exact: adding one ordinary bottle of it and asking *tonight* again gives these
-drinks and no others. To keep it quick the search asks, per line that fails
+drinks and no others. A drink with a line that is not understood is never
+among them, since nobody knows what else it takes; `unweighed` names each. To
+keep it quick the search asks, per line that fails
 now, which single purchases could meet it; only those are weighed.
 """
 
@@ -73,6 +75,16 @@ def next_bottle(
     return tuple(sorted(worth, key=lambda each: _most_first(each, tree)))
 
 
+def unweighed(snapshot: Snapshot) -> tuple[str, ...]:
+    """Each drink that no purchase is said to turn, and why, in a sentence."""
+    return tuple(
+        f"{spec.name} is counted for no bottle until its questions are settled: "
+        f"{spoken_list([each.named for each in spec.unsettled], 'and')}."
+        for spec in snapshot.all_specs
+        if spec.unsettled
+    )
+
+
 def _most_first(candidate: Candidate, tree: FamilyTree) -> tuple[int, int, bool, float, str]:
     return (
         -len(candidate.unlocks),
@@ -136,7 +148,8 @@ class _Market:
 
     @cached_property
     def _failing(self) -> tuple[_Judged, ...]:
-        return tuple(each for each in map(self._judge, self.snapshot.all_specs) if each.fails)
+        weighed = (spec for spec in self.snapshot.all_specs if not spec.unsettled)
+        return tuple(each for each in map(self._judge, weighed) if each.fails)
 
     def _judge(self, spec: Spec) -> _Judged:
         known = self._judged.get(spec.name)

@@ -22,13 +22,14 @@ from barkeep.domain.buying.packages import MadeHere, Package, package_for, packa
 from barkeep.domain.ingredients.derivations import Make
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
+from barkeep.domain.pouring.assumed import Assumed
 from barkeep.domain.pouring.sourcing import Within, need
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import orders_of
 from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu
 from barkeep.domain.shoots.mise_en_place import MARGIN
-from barkeep.domain.shoots.plan import not_counted
+from barkeep.domain.shoots.plan import assumed, not_counted
 from barkeep.domain.specs.called import called_in_sentence, other_kind
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
@@ -70,11 +71,13 @@ class ShoppingList:
 
     `not_counted` names in sentences each line of the drinks that nothing is bought
     for, or whose amount is guessed; see `barkeep.domain.shoots.plan.not_counted`.
+    `assumed` has each guess with its line.
     """
 
     items: tuple[ShoppingItem, ...]
     currency: str
     not_counted: tuple[str, ...] = ()
+    assumed: tuple[Assumed, ...] = ()
 
     @property
     def total(self) -> float:
@@ -129,8 +132,13 @@ def shopping(
         shop.keep_up(par)
     tree = snapshot.knowledge.tree
     items = sorted(shop.items(), key=lambda each: tree.name(each.ingredient).casefold())
-    unsaid = tuple(not_counted([order for order, _drink in wanted], snapshot))
-    return ShoppingList(tuple(items), snapshot.settings.currency, unsaid)
+    ordered = [order for order, _drink in wanted]
+    return ShoppingList(
+        tuple(items),
+        snapshot.settings.currency,
+        tuple(not_counted(ordered, snapshot)),
+        tuple(dict.fromkeys(assumed(ordered, snapshot))),
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -425,14 +433,14 @@ def total_in_words(found: ShoppingList) -> str:
 
 
 def list_as_text(found: ShoppingList, tree: FamilyTree) -> str:
-    """The whole list as plain text, a line a thing."""
+    """The whole list as plain text, a line a thing, and each line of a drink not counted."""
     lines = []
     for each in found.items:
         cost = price_in_words(each.cost, found.currency)
         lines.append(
             f"{name_in_words(each, tree)}: {packages_in_words(each)}{f' ({cost})' if cost else ''}"
         )
-    return "\n".join((*lines, total_in_words(found)))
+    return "\n".join((*lines, total_in_words(found), *found.not_counted))
 
 
 def _things(count: int) -> str:

@@ -35,6 +35,15 @@ class RiffComparison:
     currency: str
 
     @property
+    def not_compared(self) -> tuple[str, ...]:
+        """The lines of either that are not understood, a sentence each."""
+        return tuple(
+            f"Not compared, for it is not understood: {each.named} of {spec.name}."
+            for spec in (self.parent, self.riff)
+            for each in spec.unsettled
+        )
+
+    @property
     def change(self) -> DrinkFigures:
         """The riff's figures less the parent's."""
         return DrinkFigures(*map(_less, astuple(self.after), astuple(self.before)))

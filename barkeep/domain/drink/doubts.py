@@ -66,6 +66,7 @@ def doubts(
     """Every doubt, the largest kinds first; `supply` is what else might be poured."""
     told = _Told(spec=spec, mixture=mixture, cost=cost, supply=supply, batch=batch)
     makers: tuple[Callable[[_Told], Iterable[str]], ...] = (
+        _not_understood,
         _whole,
         _unknown_strength,
         _dilution,
@@ -82,6 +83,11 @@ def doubts(
         _contraction,
     )
     return tuple(dict.fromkeys(said for make in makers for said in make(told)))
+
+
+def _not_understood(told: _Told) -> Iterator[str]:
+    for each in told.spec.unsettled:
+        yield f"Not counted, for it is not understood: {each.named}. {each.question}"
 
 
 def _whole(told: _Told) -> Iterator[str]:

@@ -70,12 +70,16 @@ def _due_in(spec: Spec, due: Mapping[str, int], tree: FamilyTree) -> int | None:
 def _strengths(
     specs: Sequence[Spec], snapshot: Snapshot, memory: Memory
 ) -> Mapping[Spec, float | None]:
-    """The strength of each spec as served, None where nothing in it can be poured."""
+    """The strength of each spec as served.
+
+    None where nothing in it can be poured, or a line is not understood.
+    """
     known: dict[Spec, float | None] = memory.recall(
         "strength", snapshot, lambda spec, _abv: spec.wanted
     )
     for spec in specs:
         if spec not in known:
             analysis = analyse(spec, snapshot)
-            known[spec] = analysis.abv_percent if analysis.served_volume_ml else None
+            tells = analysis.served_volume_ml and not spec.unsettled
+            known[spec] = analysis.abv_percent if tells else None
     return known

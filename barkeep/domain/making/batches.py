@@ -19,6 +19,7 @@ from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import Caution
 from barkeep.domain.drink.analysis import Analysis, analyse
+from barkeep.domain.drink.contents import amount_poured
 from barkeep.domain.drink.ice import is_carbonated, is_poured_hot
 from barkeep.domain.drink.mixture import expected_dilution
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -42,6 +43,7 @@ from barkeep.domain.making.batch_measures import (
     most_ml,
 )
 from barkeep.domain.making.house_made import freely_there
+from barkeep.domain.pouring.assumed import Assumed, assumed_in
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import asks_in_words, no_amount
 from barkeep.domain.specs.called import kinds_named_by
@@ -81,6 +83,7 @@ class Batch:
 
     `worked_ml` is what would be shaken or stirred: all but the water and what has bubbles.
     Strength, ethanol and standard drinks are None where something alcoholic has no amount.
+    `assumed` is what its lines left open; it is among the `notes` too, in sentences.
     """
 
     spec: Spec
@@ -98,6 +101,7 @@ class Batch:
     short: tuple[Shortage, ...]
     cautions: tuple[Caution, ...]
     left_out: tuple[LeftOut, ...]
+    assumed: tuple[Assumed, ...]
     notes: tuple[str, ...]
 
     @property
@@ -160,6 +164,7 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served | None 
         short=tuple(_shortages(out.lines, snapshot)),
         cautions=(*one.cautions, *one.general_cautions),
         left_out=tuple(_left_out(spec, one)),
+        assumed=tuple(_assumed(spec, one, snapshot)),
         notes=(),
     )
     return replace(whole, notes=(*_rounded_down(out, target, tree), *_notes(whole, one, tree)))
@@ -171,6 +176,21 @@ def _left_out(spec: Spec, one: Analysis) -> Iterator[LeftOut]:
     for each in left_out_of(spec):
         if not any(each.line is line for line in poured):
             yield each
+
+
+def _assumed(spec: Spec, one: Analysis, snapshot: Snapshot) -> Iterator[Assumed]:
+    """What is taken for what the lines that go into it leave open."""
+    tree, units = snapshot.knowledge.tree, snapshot.settings.units
+    for each in one.contents:
+        if each.quantity:
+            yield from assumed_in(
+                spec.name,
+                each.line,
+                tree,
+                units,
+                amount=lambda line: amount_poured(line, tree),
+                poured=each.pour.ingredient,
+            )
 
 
 def _worked_ml(one: Analysis, tree: FamilyTree) -> float:
@@ -265,7 +285,10 @@ def _shortages(lines: Sequence[BatchLine], snapshot: Snapshot) -> Iterator[Short
 
 def _notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
     for each in whole.left_out:
-        yield f"Not in the batch: {each.because(tree)}."
+        without = "; volume and strength are without it" * (each.why == "not_understood")
+        yield f"Not in the batch: {each.because(tree)}{without}."
+    for assumed in whole.assumed:
+        yield assumed.sentence
     asked = (asks_in_words(each.line, each.pour.bottle, tree) for each in one.contents)
     yield from filter(None, asked)
     for line in whole.lines:

@@ -42,7 +42,8 @@ class Drink:
     """One spec's verdict. `serves` is None where nothing limits it.
 
     `missing` holds the keys wanted and not there, of a choice the first; `runs_out` the key of what
-    ends the serves.
+    ends the serves. Each line that is not understood keeps it from being made as a missing
+    ingredient does.
     """
 
     spec: Spec
@@ -63,6 +64,16 @@ class Drink:
     def makeable(self) -> bool:
         """Whether it can be made tonight at all."""
         return self.verdict in ("ready", "stand_in")
+
+    @property
+    def lacking(self) -> int:
+        """How many things are missing or not understood."""
+        return len(self.missing) + len(self.spec.unsettled)
+
+    @property
+    def questions(self) -> tuple[str, ...]:
+        """The lines that are not understood, in words: *“15 ml fog cordial” is not understood*."""
+        return tuple(f"{each.named} is not understood" for each in self.spec.unsettled)
 
 
 def tonight(
@@ -94,11 +105,11 @@ def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 
     exact = laid_out.enough(exact=True)
     short = () if exact or laid_out.enough() else laid_out.short_lines()
     missing = tuple(dict.fromkeys(laid_out.lines[each].ingredient for each in short))
-    most = Serves(0.0) if short else laid_out.most(exact=exact)
+    most = Serves(0.0) if short or spec.unsettled else laid_out.most(exact=exact)
     answers = _answers(laid_out, snapshot=snapshot, sourcing=sourcing, short=short, exact=exact)
     return Drink(
         spec=spec,
-        verdict=_verdict(exact, missing),
+        verdict=_verdict(exact, len(missing) + len(spec.unsettled)),
         serves=most.whole,
         runs_out=most.runs_out[0] if most.runs_out else None,
         missing=missing,
@@ -107,16 +118,15 @@ def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 
     )
 
 
-def _verdict(exact: bool, missing: tuple[str, ...]) -> Verdict:
-    if exact:
-        return "ready"
-    if not missing:
-        return "stand_in"
-    return "one_short" if len(missing) == 1 else "short"
+def _verdict(exact: bool, lacking: int) -> Verdict:
+    """The verdict where so many ingredients are missing or not understood."""
+    if not lacking:
+        return "ready" if exact else "stand_in"
+    return "one_short" if lacking == 1 else "short"
 
 
 def _best_first(drink: Drink) -> tuple[int, int, str]:
-    return (VERDICTS.index(drink.verdict), len(drink.missing), drink.spec.name.casefold())
+    return (VERDICTS.index(drink.verdict), drink.lacking, drink.spec.name.casefold())
 
 
 def _answers(

@@ -12,12 +12,42 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import POUR_SIGMA, POUR_SIGMA_SHARE, SIGMAS, Bottle
 from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.shoots.plan import draws_of
+from barkeep.domain.shoots.menu import Menu, MenuLine
+from barkeep.domain.shoots.plan import as_of, draws_of, menu_made, shortfall
+from barkeep.errors import NotEnoughLeft, UserError, spoken_list
 
 EVAPORATION_A_MONTH = 0.01
 """The share of an open bottle's size that may go in a month (*common practice*)."""
 OVER_POUR = 0.05
 """From this share of what was poured on, a variance is called over-pouring (*common practice*)."""
+
+
+class SpilledBeyond(NotEnoughLeft):
+    """A spill of more than was left after all that was poured; both in the bottle's unit."""
+
+    amount: float
+    left: float
+    unit: str
+    bottle: str
+    says = (
+        "{amount:g} {unit} cannot have been spilled of {bottle}: {left:g} {unit} of it is left "
+        "after what was poured. Write {left:g} {unit} if all of that was spilled."
+    )
+
+
+class PouredBeyond(UserError):
+    """Serves made that take more than there is: what they lack, and which serves there is for.
+
+    `enough_for` are drinks with the most serves of each that could be poured.
+    """
+
+    lacking: tuple[str, ...]
+    enough_for: tuple[tuple[str, int], ...]
+
+    def __str__(self) -> str:
+        most = [f"{serves} of {drink}" for drink, serves in self.enough_for]
+        reach = f" There is enough for {spoken_list(most, 'and')}." if most else ""
+        return f"The serves made take more than there is: {' '.join(self.lacking)}{reach}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,8 +108,61 @@ def expected_after(shoot: Shoot, snapshot: Snapshot, sheet: LogSheet) -> tuple[E
     )
 
 
+ROUNDING = 1e-6
+"""How far two amounts may differ and still be the same."""
+
+
+def refuse_spills_beyond(expected: Iterable[ExpectedBottle]) -> None:
+    """Raises `SpilledBeyond` for the first bottle of which more was spilled than was left."""
+    for each in expected:
+        left = max(0.0, each.bottle.level.amount - each.poured)
+        if each.spilled > left + ROUNDING:
+            product = each.bottle.product
+            raise SpilledBeyond(each.spilled, round(left, 1), product.unit, product.title)
+
+
+def refuse_pours_beyond(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> None:
+    """Raises `PouredBeyond` where the serves made took more of a bottle than was in it."""
+    found = menu_made(shoot, snapshot, made)
+    tree = as_of(shoot, snapshot).knowledge.tree
+    beyond = [each for each in found.lacking if _is_drawn_on(each, found, tree)]
+    if beyond:
+        kept = zip(found.orders, found.drop, strict=True)
+        raise PouredBeyond(
+            tuple(shortfall(each, snapshot) for each in beyond),
+            tuple((order.spec.name, order.serves - drop) for order, drop in kept if drop),
+        )
+
+
+def not_taken(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> tuple[str, ...]:
+    """Each line of the serves made that takes nothing, or too little, from any bottle."""
+    found = menu_made(shoot, snapshot, made)
+    short = (
+        f"Not all is taken from a bottle: {shortfall(each, snapshot)}" for each in found.lacking
+    )
+    asked = (
+        f"Nothing is taken for {each.named} of {order.spec.name}: it is not understood."
+        for order in found.orders
+        if order.serves
+        for each in order.spec.unsettled
+    )
+    return tuple(dict.fromkeys((*short, *asked)))
+
+
+def _is_drawn_on(line: MenuLine, found: Menu, tree: FamilyTree) -> bool:
+    """Whether there was some of what a line that runs out takes."""
+    return any(
+        tree.is_a(draw.bottle.ingredient, key) for draw in found.draws for key in line.line.wanted
+    )
+
+
 def would_be_logged(shoot: Shoot, snapshot: Snapshot, sheet: LogSheet) -> tuple[LoggedBottle, ...]:
-    """What the log would say of each bottle, before anything is written."""
+    """What the log would say of each bottle, before anything is written.
+
+    Raises `SpilledBeyond`.
+    """
+    expected = expected_after(shoot, snapshot, sheet)
+    refuse_spills_beyond(expected)
     return tuple(
         logged_bottle(
             each.afterwards,
@@ -87,7 +170,7 @@ def would_be_logged(shoot: Shoot, snapshot: Snapshot, sheet: LogSheet) -> tuple[
             spilled=each.spilled,
             counted=sheet.counted.get(each.bottle.id),
         )
-        for each in expected_after(shoot, snapshot, sheet)
+        for each in expected
     )
 
 

@@ -174,7 +174,12 @@ def mise_en_place(
         past=_past(wanted, made, then),
         steps=(),
     )
-    steps = [*_discard(parts, made, tree), *_making(made, tree, margin), *_setting(parts, then)]
+    steps = [
+        *_questions(wanted),
+        *_discard(parts, made, tree),
+        *_making(made, tree, margin),
+        *_setting(parts, then),
+    ]
     return replace(parts, steps=tuple(sorted(steps, key=lambda each: -each.minutes_before)))
 
 
@@ -275,6 +280,18 @@ def _past(
     making = {each.ingredient for each in made}
     taken = {key for each in made for key, _amount, _unit in each.inputs}
     return snapshot.past_of(wanted_by(orders) | making | taken)
+
+
+def _questions(orders: Sequence[Order]) -> Iterator[Step]:
+    """What nobody has understood is counted nowhere: whoever films must see to it."""
+    for order in orders:
+        for each in order.spec.unsettled:
+            text = (
+                f"See to {each.named} of {order.spec.name} yourself: it is not understood, "
+                "and nothing of it is counted."
+            )
+            key = _key("question", f"{order.spec.name} {each.text}")
+            yield Step(key, DAY_MINUTES, text)
 
 
 def _discard(parts: MiseEnPlace, made: Sequence[ToMake], tree: FamilyTree) -> Iterator[Step]:

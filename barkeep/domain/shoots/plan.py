@@ -11,6 +11,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.pouring.assessment import sourcing_for
+from barkeep.domain.pouring.assumed import Assumed, assumed_in
 from barkeep.domain.pouring.sourcing import Within, need
 from barkeep.domain.pouring.supply import Draw, supply_of
 from barkeep.domain.pouring.words import asks_in_words, plain_amount, why_met
@@ -18,6 +19,8 @@ from barkeep.domain.shoots.drinks import orders_of, spec_of, without_spec
 from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu, wanted_by
 from barkeep.domain.specs.left_out import left_out_of
 from barkeep.domain.specs.shown_lines import named_with_kind
+from barkeep.domain.specs.spec import Line, UnsettledLine
+from barkeep.errors import spoken_list
 
 OFFERED_EACH = 3
 """So many stand-ins are offered for a line that runs out."""
@@ -49,7 +52,12 @@ class ShootPlan:
     @property
     def possible(self) -> bool:
         """Whether every serve of every drink can be poured as it is planned."""
-        return self.menu.possible and not self.removed
+        return self.menu.possible and not self.removed and not self.unsettled
+
+    @property
+    def unsettled(self) -> tuple[UnsettledLine, ...]:
+        """The lines of its drinks that are not understood."""
+        return tuple(each for order in self.menu.orders for each in order.spec.unsettled)
 
     @property
     def verdict(self) -> str:
@@ -59,9 +67,13 @@ class ShootPlan:
         if self.removed:
             names = " and ".join(self.removed)
             return f"The spec of {names} was removed: put another in its place or take it out."
-        if self.menu.possible:
+        if self.possible:
             return "Yes: every serve can be poured."
-        return f"No: {_counted_lines(len(self.menu.lacking))} out."
+        said = [f"{_counted_lines(len(self.menu.lacking))} out"] if self.menu.lacking else []
+        if self.unsettled:
+            names = spoken_list([each.named for each in self.unsettled], "and")
+            said.append(f"{names} {'is' if len(self.unsettled) == 1 else 'are'} not understood")
+        return f"No: {spoken_list(said, 'and')}."
 
 
 def as_of(shoot: Shoot, snapshot: Snapshot) -> Snapshot:
@@ -98,9 +110,13 @@ def draws_of(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> tuple[Dra
     chosen for and that the bar could not pour takes nothing: what went into the
     glass instead is not known.
     """
+    return tuple(_whole(each) for each in menu_made(shoot, snapshot, made).draws)
+
+
+def menu_made(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> Menu:
+    """How the serves really made were poured, as far as the bar had it on that day."""
     then = as_of(shoot, snapshot)
-    found = menu(orders_of(shoot, then, made), then, "exact", first=chosen_bottles(shoot))
-    return tuple(_whole(each) for each in found.draws)
+    return menu(orders_of(shoot, then, made), then, "exact", first=chosen_bottles(shoot))
 
 
 def shortfall(line: MenuLine, snapshot: Snapshot) -> str:
@@ -117,20 +133,37 @@ def shortfall(line: MenuLine, snapshot: Snapshot) -> str:
 def not_counted(orders: Sequence[Order], snapshot: Snapshot) -> Iterator[str]:
     """Every line of the drinks that is not counted as it is written, a sentence each.
 
-    What gives no amount is counted on as `need` takes it. Garnishes are named
-    and counted by the mise en place.
+    What gives no amount is counted on as `need` takes it, and what is taken for
+    the rest that lines leave open is named after that. Garnishes are named and
+    counted by the mise en place.
     """
     tree = snapshot.knowledge.tree
     found = (each for order in orders for each in left_out_of(order.spec))
     for each in dict.fromkeys(found):
         if each.why == "garnish":
             continue
-        if each.line.required:
+        if isinstance(each.line, Line) and each.line.required:
             unit = tree[each.line.ingredient].unit
             amount = plain_amount(need(each.line, tree), unit)
             yield f"{amount} a serve is guessed in {each.drink}: {each.because(tree)}."
         else:
             yield f"Not counted in {each.drink}: {each.because(tree)}."
+    said = (each.sentence for each in assumed(orders, snapshot, unsaid=False))
+    yield from dict.fromkeys(said)
+
+
+def assumed(
+    orders: Sequence[Order], snapshot: Snapshot, *, unsaid: bool = True
+) -> Iterator[Assumed]:
+    """What is taken for what the lines leave open; `unsaid` lines give no amount at all."""
+    tree, units = snapshot.knowledge.tree, snapshot.settings.units
+    for order in orders:
+        for line in order.spec.required_lines:
+            if unsaid or line.quantity is not None or line.alternatives:
+                found = assumed_in(
+                    order.spec.name, line, tree, units, amount=lambda each: need(each, tree)
+                )
+                yield from found
 
 
 def asked_of_bottles(found: Menu, snapshot: Snapshot) -> Iterator[str]:

@@ -56,12 +56,31 @@ def same_spec(mine: Spec, theirs: Spec) -> bool:
 def compared(mine: Spec, theirs: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> Differences:
     """Both specs side by side, the lines in the order of `mine`."""
     pairs = line_pairs(mine, _with_own_quantities(mine, theirs), tree)
-    lines = tuple(_compared_line(pair, tree, units) for pair in pairs)
+    lines = (
+        *(_compared_line(pair, tree, units) for pair in pairs),
+        *_compared_unsettled(mine, theirs),
+    )
     fields = list(_fields(mine, theirs))
     if all(line.change == "same" for line in lines) and not _same_order(mine, theirs):
-        orders = ("; ".join(line.text for line in spec.lines) for spec in (mine, theirs))
+        orders = ("; ".join(line.text for line in spec.in_order) for spec in (mine, theirs))
         fields.insert(0, ComparedField("order of the lines", *orders))
     return Differences(lines, tuple(fields))
+
+
+def _unsettled(spec: Spec) -> list[tuple[str, int]]:
+    """What is not understood of a spec, and where; how it was asked about is no difference."""
+    return [(each.text, each.place) for each in spec.unsettled]
+
+
+def _compared_unsettled(mine: Spec, theirs: Spec) -> Iterator[ComparedLine]:
+    """The lines that are not understood: those of the same words are the same."""
+    left = [each.text for each in theirs.unsettled]
+    for each in mine.unsettled:
+        both = each.text in left
+        if both:
+            left.remove(each.text)
+        yield ComparedLine(each.text, each.text if both else "", "same" if both else "left out")
+    yield from (ComparedLine("", text, "added") for text in left)
 
 
 def _with_own_quantities(mine: Spec, theirs: Spec) -> Spec:
@@ -105,7 +124,7 @@ def _say_the_same(one: Line, other: Line) -> bool:
 
 
 def _same_order(mine: Spec, theirs: Spec) -> bool:
-    if len(mine.lines) != len(theirs.lines):
+    if len(mine.lines) != len(theirs.lines) or _unsettled(mine) != _unsettled(theirs):
         return False
     return all(map(_say_the_same, mine.lines, theirs.lines))
 

@@ -9,7 +9,7 @@ from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES, distinct_tags, header_in
 from barkeep.domain.spec_text.text import MOST_LINES, Reading, ReadSpec, line_text, text_around
-from barkeep.domain.specs.spec import Line, Spec
+from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.errors import Problem
 
 
@@ -117,7 +117,7 @@ def parts_of(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecPa
     """
     return SpecParts(
         name=spec.name,
-        lines=tuple(_line(line, tree, units) for line in spec.lines),
+        lines=tuple(_line(line, tree, units) for line in spec.in_order),
         method=tuple(_method(spec.method)),
         glass=spec.glass,
         ice=spec.ice,
@@ -129,8 +129,10 @@ def parts_of(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecPa
     )
 
 
-def _line(line: Line, tree: FamilyTree, units: BarUnits) -> str:
+def _line(line: Line | UnsettledLine, tree: FamilyTree, units: BarUnits) -> str:
     """A garnish says that it is one, whatever it was written under."""
+    if isinstance(line, UnsettledLine):
+        return line.text
     text = line_text(line, tree, units)
     said = text.casefold().startswith(GARNISH.casefold())
     return f"{GARNISH} {text}" if line.garnish and not said else text

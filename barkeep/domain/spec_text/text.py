@@ -20,7 +20,7 @@ from barkeep.domain.amounts.amount import amount_at_start, show_number
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
 from barkeep.domain.ingredients.names import ADJUSTED, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import folded
+from barkeep.domain.phrases import as_sentence, folded
 from barkeep.domain.spec_text.around_the_name import MARK
 from barkeep.domain.spec_text.corrections import (
     corrects,
@@ -41,7 +41,7 @@ from barkeep.domain.spec_text.lines import (
     unknown_name,
 )
 from barkeep.domain.specs.shown_lines import names_of, without_garnish, worded
-from barkeep.domain.specs.spec import Line, Spec
+from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.domain.specs.technique import begins_a_method, technique_of, tells_what_to_do
 from barkeep.errors import Problem
 
@@ -62,7 +62,8 @@ _BETWEEN = re.compile(r"[ ]?(?:,|&|\+|;|\b(?:and|und|et|y|e)\b)[ ]?", re.IGNOREC
 class ReadSpec:
     """One spec of a text as far as it was understood, and all its lines as they were read.
 
-    `row` is the line of the text it begins on, from 1.
+    `understood` holds as unsettled what its lines leave to be asked. `row` is
+    the line of the text it begins on, from 1.
     """
 
     understood: Spec
@@ -74,6 +75,14 @@ class ReadSpec:
     def spec(self) -> Spec | None:
         """The spec, None where there are problems."""
         return None if self.problems else self.understood
+
+    @property
+    def with_questions(self) -> Spec | None:
+        """The spec with the lines that were not understood kept as they were written.
+
+        None where something else is wrong: without a name, say, it is no spec.
+        """
+        return self.understood if all(each.asks for each in self.problems) else None
 
     @property
     def name(self) -> str:
@@ -98,6 +107,16 @@ class Hints:
     left: int = MOST_HINTS
 
 
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """A text whose lines, from one number to another, were not all understood."""
+
+    first: int
+    end: int
+    text: str
+    question: str
+
+
 @dataclass
 class Reading:
     """A spec while its rows are gone through; `row` is where it begins."""
@@ -111,6 +130,7 @@ class Reading:
     method: list[str] = field(default_factory=list)
     fields: HeaderFields = field(default_factory=HeaderFields)
     problems: list[Problem] = field(default_factory=list)
+    _asked: list[_Asked] = field(default_factory=list)
     _full: set[str] = field(default_factory=set)
     _stray: bool = False
 
@@ -119,16 +139,17 @@ class Reading:
         row: int,
         column: int,
         message: str,
-        unknown: str | None = None,
         *,
+        unknown: str | None = None,
         answer: str | None = None,
+        asks: bool = False,
     ) -> None:
         """Note a problem; row and column count from 1. The rest is as in `Problem`."""
         if len(self.problems) == MOST_PROBLEMS:
             message = f"more than {MOST_PROBLEMS} things cannot be used; this is the first not told"
-            unknown = None
+            unknown, asks = None, False
         if len(self.problems) <= MOST_PROBLEMS:
-            self.problems.append(Problem(row, column, message, unknown, answer))
+            self.problems.append(Problem(row, column, message, unknown, answer, asks=asks))
 
     def take_name(self, name: str, row: int) -> None:
         """Take the name in."""
@@ -166,14 +187,18 @@ class Reading:
         ):
             self.method.append(text)
             return False
+        first, asked, asks = len(self.lines), [], may_be_kept(text)
         for each in read:
             line = replace(each, row=row, complaints=())
             for complaint in each.complaints:
                 line, message = self._told(line, complaint)
-                self.complain(
-                    row, complaint.at + 1, message, complaint.unknown, answer=complaint.answer
-                )
+                at, unknown, answer = complaint.at + 1, complaint.unknown, complaint.answer
+                self.complain(row, at, message, unknown=unknown, answer=answer, asks=asks)
+                asked.append(message)
             self.lines.append(line)
+        if asked:
+            question = as_sentence("; ".join(asked))
+            self._asked.append(_Asked(first, len(self.lines), " ".join(text.split()), question))
         return False
 
     def _read_after_the_last(self, text: str) -> tuple[ReadLine, ...]:
@@ -240,8 +265,8 @@ class Reading:
         """The spec as it was read."""
         method, fields = joined(self.method), self.fields
         serves = fields.serves or 1.0
-        read = tuple(_for_one(line, serves) for line in self.lines)
-        lines = tuple(line for each in read if (line := each.known))
+        read = tuple(for_one(line, serves) for line in self.lines)
+        lines, unsettled = self._settled(read)
         if not any(line.required for line in lines) and not self.problems:
             message = "a spec needs at least one line such as “60 ml London dry gin”"
             self.complain(self.row, 1, message)
@@ -258,8 +283,28 @@ class Reading:
             tags=tuple(fields.tags),
             credit=fields.once.get("credit", ""),
             source=fields.once.get("source", ""),
+            unsettled=unsettled,
         )
         return ReadSpec(spec, read, tuple(self.problems), self.row)
+
+    def _settled(
+        self, read: Sequence[ReadLine]
+    ) -> tuple[tuple[Line, ...], tuple[UnsettledLine, ...]]:
+        """The lines that were understood, and in their places the texts that were not."""
+        asked = {each.first: each for each in self._asked}
+        lines: list[Line] = []
+        unsettled: list[UnsettledLine] = []
+        number = 0
+        while number < len(read):
+            if here := asked.get(number):
+                place = len(lines) + len(unsettled)
+                unsettled.append(UnsettledLine(here.text, place, here.question))
+                number = here.end
+                continue
+            if line := read[number].known:
+                lines.append(line)
+            number += 1
+        return tuple(lines), tuple(unsettled)
 
     def _take_garnish(self, value: str, row: int) -> None:
         """Garnishes that are ingredients become lines; anything else is kept as a note."""
@@ -309,6 +354,13 @@ def _measures_a_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
     return measured and any(not tree.is_a(each.key, "ice") for each in names_in(text, tree))
 
 
+def may_be_kept(text: str) -> bool:
+    """Whether a line that is not understood would be read as one again when it is written."""
+    plain = text.strip()
+    header = header_in(plain) or RULE.fullmatch(plain)
+    return bool(plain) and not header and len(plain) <= LONGEST
+
+
 def is_a_line(text: str, tree: FamilyTree) -> bool:
     """Whether a text has a number, a unit and a known ingredient."""
     if not any(mark.isnumeric() for mark in text[:20]):
@@ -335,7 +387,7 @@ def joined(rows: Sequence[str]) -> str:
     return re.sub(r"\n{2,}", "\n\n", "\n".join(" ".join(row.split()) for row in rows)).strip()
 
 
-def _for_one(read: ReadLine, serves: float) -> ReadLine:
+def for_one(read: ReadLine, serves: float) -> ReadLine:
     """A line whose quantity is for one serve of so many."""
     line = read.line
     if serves == 1.0 or line.quantity is None:
@@ -349,6 +401,7 @@ __all__ = [
     "ReadSpec",
     "composed",
     "each_spec",
+    "for_one",
     "line_text",
     "names_twice",
     "read_specs",
@@ -468,9 +521,13 @@ def write_spec(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
     """A spec as text that `read_specs` reads back at the same bar.
 
     A line's own text is kept where it says what the line says; otherwise the
-    line is written anew from its fields.
+    line is written anew from its fields. One that was not understood stands
+    there as it was written, to be asked about again.
     """
-    lines = [line_text(line, tree, units) for line in spec.lines]
+    lines = [
+        each.text if isinstance(each, UnsettledLine) else line_text(each, tree, units)
+        for each in spec.in_order
+    ]
     return _text(spec, lines, [_method_row(row, tree) for row in _rows(spec)], tree)
 
 

@@ -8,12 +8,13 @@ from typing import Literal
 
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.shown_lines import names_in_sentence
-from barkeep.domain.specs.spec import Line, Spec
+from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 
-WhyLeftOut = Literal["no_amount", "not_convertible", "optional", "garnish"]
+WhyLeftOut = Literal["not_understood", "no_amount", "not_convertible", "optional", "garnish"]
 
 
 _WHY: Mapping[WhyLeftOut, str] = {
+    "not_understood": "it is not understood",
     "no_amount": "it gives no amount",
     "not_convertible": "how much its amount comes to is not known",
     "optional": "it is optional",
@@ -26,11 +27,13 @@ class LeftOut:
     """A line of a drink that is not counted as it is written, and why."""
 
     drink: str
-    line: Line
+    line: Line | UnsettledLine
     why: WhyLeftOut
 
     def named(self, tree: FamilyTree) -> str:
         """The line as it is written, or its ingredient where nothing is written of it."""
+        if isinstance(self.line, UnsettledLine):
+            return self.line.named
         return f"“{self.line.text}”" if self.line.text else names_in_sentence(self.line, tree)
 
     def because(self, tree: FamilyTree) -> str:
@@ -39,9 +42,12 @@ class LeftOut:
 
 
 def left_out_of(spec: Spec) -> Iterator[LeftOut]:
-    """Every line that says no amount that could be counted, or need not be poured, in order."""
-    for line in spec.lines:
-        why = _why(line)
+    """Every line that says no amount that could be counted, or need not be poured, in order.
+
+    A line that is not understood is always among them.
+    """
+    for line in spec.in_order:
+        why = "not_understood" if isinstance(line, UnsettledLine) else _why(line)
         if why:
             yield LeftOut(spec.name, line, why)
 

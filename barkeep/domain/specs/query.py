@@ -114,7 +114,9 @@ def facts_of(
         kind for line in spec.lines for key in line.wanted for kind in (key, *tree.ancestors(key))
     )
     names = (tree.folded_names[kind] for kind in sorted(kinds))
-    own = folded(" ".join((spec.name, spec.riff_of or "", spec.glass, spec.technique, *spec.tags)))
+    unsettled = (each.text for each in spec.unsettled)
+    said = (spec.name, spec.riff_of or "", spec.glass, spec.technique, *spec.tags, *unsettled)
+    own = folded(" ".join(said))
     return SpecFacts(
         spec=spec,
         words=" ".join((own, *names)),
@@ -137,7 +139,11 @@ def _with(value: str, tree: FamilyTree) -> Term:
 
 
 def _without(value: str, tree: FamilyTree) -> Term:
-    return _not(_with(value, tree))
+    """A line that is not understood but says it is no proof that the drink is without it."""
+    has, wanted = _with(value, tree), folded(value)
+    return lambda facts: (
+        not (has(facts) or any(wanted in folded(each.text) for each in facts.spec.unsettled))
+    )
 
 
 def _tag(value: str, _tree: FamilyTree) -> Term:

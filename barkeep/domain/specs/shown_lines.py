@@ -86,9 +86,9 @@ def names_and_kind(line: Line, tree: FamilyTree) -> str:
 
 
 def ingredients_in_brief(spec: Spec, tree: FamilyTree) -> str:
-    """What a drink is made of, in its spec's order and words."""
+    """What must go in, in its spec's order and words; what is not understood as written."""
     names = (capitalised(names_of(line, tree)) for line in spec.required_lines)
-    return ", ".join(dict.fromkeys(names))
+    return ", ".join(dict.fromkeys((*names, *(each.text for each in spec.unsettled))))
 
 
 def worded(line: Line, name: str, amount: str) -> str:

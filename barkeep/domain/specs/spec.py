@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date
+from typing import TypeVar
 
 from barkeep.domain.ingredients.relations import Role, Technique
 from barkeep.domain.ingredients.tree import FamilyTree
+
+T = TypeVar("T")
+U = TypeVar("U")
 
 ACCENT_ML = 7.5
 """A line of no more than this is an accent (*common practice*: a quarter ounce)."""
@@ -53,11 +57,32 @@ class Line:
 
 
 @dataclass(frozen=True, slots=True)
+class UnsettledLine:
+    """A line that was not understood when its spec was kept.
+
+    `text` is the line as written, `place` its place among all lines of the
+    spec as they were written, from 0, and `question` a sentence that says what
+    was not understood.
+    """
+
+    text: str
+    place: int
+    question: str
+
+    @property
+    def named(self) -> str:
+        """The line as it is named inside a sentence."""
+        return f"“{self.text}”"
+
+
+@dataclass(frozen=True, slots=True)
 class Spec:
     """One drink. `id` is None for a classic that barkeep brings along.
 
     The lines make `serves` serves; `credit` says whose it is, `source` where
-    its proportions come from.
+    its proportions come from. `unsettled` are the lines that nobody has
+    understood yet: none of them is in `lines`, nothing of them is counted, and
+    whatever is told of the spec names them.
     """
 
     name: str
@@ -75,6 +100,12 @@ class Spec:
     tags: tuple[str, ...] = ()
     credit: str = ""
     source: str = ""
+    unsettled: tuple[UnsettledLine, ...] = ()
+
+    @property
+    def in_order(self) -> tuple[Line | UnsettledLine, ...]:
+        """All its lines as they were written one below the other, understood or not."""
+        return with_unsettled(self, self.lines, lambda each: each)
 
     @property
     def required_lines(self) -> tuple[Line, ...]:
@@ -85,6 +116,16 @@ class Spec:
     def wanted(self) -> frozenset[str]:
         """The keys of all that any of its lines would take."""
         return frozenset(key for line in self.lines for key in line.wanted)
+
+
+def with_unsettled(
+    spec: Spec, rows: Sequence[T], made: Callable[[UnsettledLine], U]
+) -> tuple[T | U, ...]:
+    """One row for each line of a spec, with one more in its place for each that is unsettled."""
+    found: list[T | U] = list(rows)
+    for each in sorted(spec.unsettled, key=lambda one: one.place):
+        found.insert(min(each.place, len(found)), made(each))
+    return tuple(found)
 
 
 def role(line: Line, spec: Spec, tree: FamilyTree) -> Role:

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QAbstractButton, QApplication
 
 from barkeep.desktop.bottles.choose import ChooseBottle
 from barkeep.desktop.shoots.log import COUNTED, SPILLED, LogDialog
@@ -209,3 +209,32 @@ def test_names_of_sixty_letters_cut_nothing_off(bar, shoot, qtbot):
     put(dialog, "oude genever", COUNTED, "300 ml")
     assert not cut_off(dialog) and dialog.width() == 1024
     assert not dialog.table.horizontalScrollBar().isVisible()
+
+
+def test_a_spill_of_more_than_was_left_is_asked_about_where_it_is_typed(dialog, bar):
+    put(dialog, "Orgeat", SPILLED, "2 l")
+    assert "2000 ml cannot have been spilled of" in dialog.banner.text
+    assert "is left after what was poured" in dialog.banner.text
+    assert text(dialog, "Orgeat", SPILLED) == "2 l" and not dialog.draft.sheet.spilled
+    put(dialog, "Orgeat", SPILLED, "20 ml")
+    assert text(dialog, "Orgeat", SPILLED) == "20 ml" and not dialog.banner.isVisible()
+
+
+def test_serves_that_take_more_than_there_is_are_asked_about(dialog, bar, qtbot):
+    before = level(bar, "oude genever")
+    for field in dialog.made:
+        field.setValue(40)
+    assert "Not all is taken from a bottle: " in dialog.summary.text()
+    dialog.write_button.setFocus()
+    qtbot.keyClick(dialog.write_button, Keys.Key_Space)
+    qtbot.waitUntil(lambda: "The serves made take more than there is" in dialog.banner.text)
+    assert "There is enough for" in dialog.banner.text
+    assert level(bar, "oude genever") == before and bar.undo_label is None
+    pour = next(
+        each
+        for each in dialog.banner.findChildren(QAbstractButton)
+        if each.text() == "Pour what there is"
+    )
+    pour.setFocus()
+    qtbot.keyClick(pour, Keys.Key_Space)
+    qtbot.waitUntil(lambda: level(bar, "oude genever") == 0.0)
