@@ -20,7 +20,7 @@ from barkeep.errors import Problem, UnusableFile
 
 COLUMNS = (
     *("spec", "line", "method", "glass", "ice"),
-    *("notes", "riff_of", "serves", "tags", "credit"),
+    *("notes", "riff_of", "serves", "tags", "credit", "source"),
 )
 REQUIRED = ("spec", "line")
 _SERVES = re.compile(r"[0-9]{1,4}(?:[.,][0-9]{1,3})?")
@@ -52,6 +52,7 @@ def specs_csv(specs: Sequence[SpecParts]) -> str:
             f"{spec.serves:g}" if spec.serves else "",
             ", ".join(spec.tags),
             spec.credit,
+            spec.source,
         )
         first, *others = spec.lines or ("",)
         writer.writerow((spec.name, first, *once))
@@ -122,6 +123,7 @@ def _finished(draft: _Draft, places: Mapping[str, int], problems: list[Problem])
         serves=_serves(draft, places, problems),
         tags=tuple(tag.strip() for tag in once.get("tags", "").split(",") if tag.strip()),
         credit=once.get("credit", ""),
+        source=once.get("source", ""),
         row=draft.row,
     )
 

@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 import json
-import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
 from barkeep.documents.foreign_text import fields_of_header
 from barkeep.documents.specs.csv import parts_in_csv, specs_csv
+from barkeep.documents.specs.document import Document
 from barkeep.documents.specs.jsonld import is_web_page, recipe_text, recipes_in
-from barkeep.documents.specs.markdown import markdown, parts_in_markdown
+from barkeep.documents.specs.markdown import is_markdown, markdown, markdown_document
 from barkeep.documents.specs.own_json import is_own_json, parts_in_json, specs_json
+from barkeep.documents.specs.web_page import page_document
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
@@ -34,7 +35,6 @@ SUFFIXES = (".txt", ".md", ".json", ".jsonld", ".html", ".htm", ".csv")
 """What files of specs are called, as they are offered for choice."""
 
 
-_HEADING = re.compile(r"#{1,6}[ \t]+\S")
 _MARKDOWN = (".md", ".markdown")
 _LISTS = (".csv", ".tsv")
 
@@ -48,11 +48,8 @@ def kind_of(text: str, file: str = "") -> Kind:
         return "json" if is_own_json(text) else "jsonld"
     if is_specs_csv(text):
         return "csv"
-    first = next((row for row in text.removeprefix("\ufeff").splitlines() if row.strip()), "")
-    if _HEADING.match(first.strip()):
-        return "markdown"
     suffix = _suffix(file)
-    if suffix in _MARKDOWN and any(_HEADING.match(row) for row in text.splitlines()):
+    if is_markdown(text, named_so=suffix in _MARKDOWN):
         return "markdown"
     return "csv" if suffix in _LISTS else "text"
 
@@ -73,16 +70,21 @@ def holds_specs(text: str, file: str = "") -> bool:
 
 
 def parts_in_file(text: str, file: str) -> tuple[SpecParts, ...]:
-    """The specs of a document that is not plain text, in order.
+    """The specs of a document that is not plain text, in order; see `document_in`."""
+    return document_in(text, file).parts
+
+
+def document_in(text: str, file: str) -> Document:
+    """A document that is not plain text.
 
     Raises `UnreadableFile` or `UnusableFile`, which name the place.
     """
-    readers: Mapping[Kind, Callable[[], tuple[SpecParts, ...]]] = {
-        "page": lambda: recipes_in(text, file),
-        "jsonld": lambda: recipes_in(text, file),
-        "json": lambda: parts_in_json(text, file),
-        "csv": lambda: parts_in_csv(text, file),
-        "markdown": lambda: parts_in_markdown(text),
+    readers: Mapping[Kind, Callable[[], Document]] = {
+        "page": lambda: page_document(text, file),
+        "jsonld": lambda: Document(recipes_in(text, file)),
+        "json": lambda: Document(parts_in_json(text, file)),
+        "csv": lambda: Document(parts_in_csv(text, file)),
+        "markdown": lambda: markdown_document(text, file),
     }
     kind = kind_of(text, file)
     if kind == "text":

@@ -1,4 +1,4 @@
-"""Specs as barkeep's own JSON, whose schema is `resources/specs.schema.json`."""
+"""Specs as barkeep's own JSON, which loses nothing of what a spec holds."""
 
 from __future__ import annotations
 
@@ -12,9 +12,9 @@ from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import UnreadableFile
 
 FORMAT, VERSION = "barkeep-specs", 1
-_TEXTS = ("name", "glass", "ice", "riff_of", "credit")
+_TEXTS = ("name", "glass", "ice", "riff_of", "credit", "source")
 _LISTS = ("lines", "method", "notes", "tags")
-_NOT_WRITTEN = ("row", "number")
+_NOT_WRITTEN = ("row", "number", "left_aside")
 
 
 def is_own_json(text: str) -> bool:

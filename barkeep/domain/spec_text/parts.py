@@ -19,7 +19,8 @@ class SpecParts:
 
     `row` is the line of the document it begins on and `number` its place among
     the specs, both from 1, and 0 where the document tells no such thing. An
-    empty step parts two paragraphs of the method.
+    empty step parts two paragraphs of the method. `left_aside` is what else the
+    document says of the spec and a spec has no place for, in words.
     """
 
     name: str
@@ -32,8 +33,10 @@ class SpecParts:
     serves: float | None = None
     tags: tuple[str, ...] = ()
     credit: str = ""
+    source: str = ""
     row: int = 0
     number: int = 0
+    left_aside: tuple[str, ...] = ()
 
     @property
     def where(self) -> str:
@@ -85,6 +88,7 @@ def _take_fields(reading: Reading, parts: SpecParts) -> None:
         "ice": parts.ice,
         "riff of": parts.riff_of,
         "credit": parts.credit,
+        "source": parts.source,
     }
     for name, value in once.items():
         if value.strip():
@@ -126,6 +130,7 @@ def parts_of(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecPa
         serves=None if spec.serves == 1.0 else spec.serves,
         tags=spec.tags,
         credit=spec.credit,
+        source=spec.source,
     )
 
 
@@ -162,6 +167,7 @@ def text_of_parts(parts: SpecParts) -> str:
         serves=parts.serves or 1.0,
         tags=tuple(_row(tag) for tag in parts.tags),
         credit=_row(parts.credit),
+        source=_row(parts.source),
     )
     return text_around(around, [row for line in parts.lines if (row := _row(line))])
 

@@ -64,8 +64,8 @@ def test_one_row_a_line_with_what_there_is_once_in_the_first():
     spec = SpecParts("A", ("2 oz gin", "1 oz lime juice"), ("Shake.", "", "Strain."), "coupe")
     assert specs_csv([spec]).split("\r\n")[:4] == [
         HEADER,
-        'A,2 oz gin,"Shake.\n\nStrain.",coupe,,,,,,',
-        "A,1 oz lime juice,,,,,,,,",
+        'A,2 oz gin,"Shake.\n\nStrain.",coupe,,,,,,,',
+        "A,1 oz lime juice,,,,,,,,,",
         "",
     ]
 

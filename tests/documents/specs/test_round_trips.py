@@ -45,8 +45,8 @@ def specs(knowledge):
 
 
 def bare(spec):
-    """What a document carries: no identity, no date, no source."""
-    return replace(without_id(spec), source="", classic=False)
+    """What a document carries: no identity and no date."""
+    return replace(without_id(spec), classic=False)
 
 
 @pytest.mark.parametrize("form", FORMS)
