@@ -8,7 +8,8 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from barkeep.documents.foreign_text import fields_of_header
-from barkeep.documents.specs.csv import parts_in_csv, specs_csv
+from barkeep.documents.specs.columns import ColumnUse, looks_like_lines, names_columns
+from barkeep.documents.specs.csv import csv_document, records_of, specs_csv
 from barkeep.documents.specs.document import Document
 from barkeep.documents.specs.jsonld import is_web_page, recipe_text, recipes_in
 from barkeep.documents.specs.markdown import is_markdown, markdown, markdown_document
@@ -35,6 +36,10 @@ SUFFIXES = (".txt", ".md", ".json", ".jsonld", ".html", ".htm", ".csv")
 """What files of specs are called, as they are offered for choice."""
 
 
+_OF_BOTTLES = frozenset({"product", "ingredient", "size"})
+_BOTTLES_ONLY = frozenset({"product", "size", "level", "price", "opened", "maker", "tare"})
+_SPECS_ONLY = frozenset({"amount", "unit", "method", "glass", "line"})
+_LOOKED_AT = 20_000
 _MARKDOWN = (".md", ".markdown")
 _LISTS = (".csv", ".tsv")
 
@@ -46,7 +51,7 @@ def kind_of(text: str, file: str = "") -> Kind:
         return "page"
     if start in ("{", "["):
         return "json" if is_own_json(text) else "jsonld"
-    if is_specs_csv(text):
+    if is_specs_csv(text) or names_columns(fields_of_header(text)):
         return "csv"
     suffix = _suffix(file)
     if is_markdown(text, named_so=suffix in _MARKDOWN):
@@ -63,10 +68,15 @@ def is_specs_csv(text: str) -> bool:
 def holds_specs(text: str, file: str = "") -> bool:
     """Whether a text is one of specs, and not a list of bottles."""
     kind = kind_of(text, file)
+    fields = fields_of_header(text)
+    header = {folded(each) for each in fields}
     if kind == "text":
-        header = {folded(each) for each in fields_of_header(text)}
-        return len(header & {"product", "ingredient", "size"}) < 2
-    return kind != "csv" or is_specs_csv(text)
+        return len(header & _OF_BOTTLES) < 2
+    if kind != "csv" or is_specs_csv(text):
+        return True
+    if header & _BOTTLES_ONLY and not header & _SPECS_ONLY:
+        return False
+    return names_columns(fields) or looks_like_lines(records_of(text[:_LOOKED_AT]))
 
 
 def parts_in_file(text: str, file: str) -> tuple[SpecParts, ...]:
@@ -74,19 +84,20 @@ def parts_in_file(text: str, file: str) -> tuple[SpecParts, ...]:
     return document_in(text, file).parts
 
 
-def document_in(text: str, file: str) -> Document:
-    """A document that is not plain text.
+def document_in(text: str, file: str, uses: Sequence[ColumnUse] | None = None) -> Document:
+    """A document that is not plain text; `uses` says which columns of a list are what.
 
-    Raises `UnreadableFile` or `UnusableFile`, which name the place.
+    Raises `UnreadableFile` or `UnusableFile`, which name the place, and
+    `ColumnsUnclear` where `uses` must be asked for.
     """
     readers: Mapping[Kind, Callable[[], Document]] = {
         "page": lambda: page_document(text, file),
         "jsonld": lambda: Document(recipes_in(text, file)),
         "json": lambda: Document(parts_in_json(text, file)),
-        "csv": lambda: Document(parts_in_csv(text, file)),
+        "csv": lambda: csv_document(text, file, uses),
         "markdown": lambda: markdown_document(text, file),
     }
-    kind = kind_of(text, file)
+    kind = "csv" if uses else kind_of(text, file)
     if kind == "text":
         raise ValueError("plain text is read by barkeep.domain.spec_text.text")
     return readers[kind]()
@@ -109,6 +120,8 @@ def placed(problem: Problem, parts: SpecParts, text: str) -> Problem:
         found = _find(parts.lines[problem.line - 1], text, place)
         if found is not None:
             place, column = found, problem.column
+        elif parts.rows:
+            return replace(problem, line=parts.rows[problem.line - 1], column=1)
     line = text.count("\n", 0, place) + 1
     return replace(problem, line=line, column=place - text.rfind("\n", 0, place) - 1 + column)
 

@@ -14,7 +14,7 @@ from barkeep.errors import UnreadableFile
 FORMAT, VERSION = "barkeep-specs", 1
 _TEXTS = ("name", "glass", "ice", "riff_of", "credit", "source")
 _LISTS = ("lines", "method", "notes", "tags")
-_NOT_WRITTEN = ("row", "number", "left_aside")
+_NOT_WRITTEN = ("row", "number", "rows", "left_aside")
 
 
 def is_own_json(text: str) -> bool:

@@ -18,7 +18,8 @@ class SpecParts:
     """The texts of one spec; `lines` and `method` one text for each line or step.
 
     `row` is the line of the document it begins on and `number` its place among
-    the specs, both from 1, and 0 where the document tells no such thing. An
+    the specs, both from 1, and 0 where the document tells no such thing; `rows`
+    are the lines of the document of its ingredients, where it tells them. An
     empty step parts two paragraphs of the method. `left_aside` is what else the
     document says of the spec and a spec has no place for, in words.
     """
@@ -36,6 +37,7 @@ class SpecParts:
     source: str = ""
     row: int = 0
     number: int = 0
+    rows: tuple[int, ...] = ()
     left_aside: tuple[str, ...] = ()
 
     @property
