@@ -18,7 +18,9 @@ from barkeep.application.shelving import (
     put_last,
 )
 from barkeep.application.specs import refuse_taken_names
-from barkeep.documents.specs.files import kind_of, parts_in_file, placed
+from barkeep.documents.specs.columns import ColumnRequest, ColumnsUnclear, ColumnUse
+from barkeep.documents.specs.document import Document
+from barkeep.documents.specs.files import document_in, kind_of, placed
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Label, Product
@@ -55,10 +57,16 @@ EVERY = 25
 
 @dataclass(frozen=True, slots=True)
 class NamedText:
-    """A document: what its file is called, and its text."""
+    """A document: what its file is called, and its text.
+
+    `read_as` is a sentence where its letters were not plain UTF-8. `columns` says
+    which columns of a list are what, where that has been asked.
+    """
 
     file: str
     text: str
+    read_as: str = ""
+    columns: tuple[ColumnUse, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,13 +114,47 @@ class Unreadable:
 
 
 @dataclass(frozen=True, slots=True)
+class NeedsColumns:
+    """A list that cannot be read before it is said which column is what.
+
+    The answer is `columns` of its `NamedText`, for another preview.
+    """
+
+    file: str
+    request: ColumnRequest
+
+
+@dataclass(frozen=True, slots=True)
+class LeftAside:
+    """What a document says and no spec has a place for; `spec` is empty where it is of none."""
+
+    file: str
+    spec: str
+    what: str
+
+
+@dataclass(frozen=True, slots=True)
+class FileRemark:
+    """A sentence about how a document was read."""
+
+    file: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class ImportPreview:
-    """What documents would bring: each spec of theirs is in one of the four."""
+    """What documents would bring: each spec of theirs is in one of the first four.
+
+    A list whose columns are unclear is in `needs_columns`, and none of its specs anywhere.
+    """
 
     new: tuple[Incoming, ...] = ()
     same: tuple[Incoming, ...] = ()
     differing: tuple[Differing, ...] = ()
     unreadable: tuple[Unreadable, ...] = ()
+    needs_columns: tuple[NeedsColumns, ...] = ()
+    left_aside: tuple[LeftAside, ...] = ()
+    remarks: tuple[FileRemark, ...] = ()
 
     @property
     def problems(self) -> tuple[Problem, ...]:
@@ -139,9 +181,33 @@ def preview(
     A file that cannot be used is one `Unreadable`. Raises `Stopped` where
     `progress` says not to go on.
     """
-    unreadable: list[Unreadable] = []
-    found = list(_found(snapshot, files, unreadable, progress or go_on))
-    return _sorted(found, snapshot, unreadable)
+    met = _Met()
+    met.remarks += (FileRemark(each.file, each.read_as) for each in files if each.read_as)
+    found = list(_found(snapshot, files, met, progress or go_on))
+    return replace(
+        _sorted(found, snapshot, met.unreadable),
+        needs_columns=tuple(met.needs_columns),
+        left_aside=tuple(met.left_aside),
+        remarks=tuple(met.remarks),
+    )
+
+
+@dataclass
+class _Met:
+    """What is met beside the specs while documents are read."""
+
+    unreadable: list[Unreadable] = field(default_factory=list)
+    needs_columns: list[NeedsColumns] = field(default_factory=list)
+    left_aside: list[LeftAside] = field(default_factory=list)
+    remarks: list[FileRemark] = field(default_factory=list)
+
+    def take_document(self, document: Document, file: str) -> None:
+        """Note what a document was read as, and what of it was left aside."""
+        self.remarks += (FileRemark(file, words) for words in document.remarks)
+        self.left_aside += (LeftAside(file, "", what) for what in document.left_aside)
+        self.left_aside += (
+            LeftAside(file, each.name, what) for each in document.parts for what in each.left_aside
+        )
 
 
 def go_on(_done: int, _total: int) -> bool:
@@ -172,17 +238,17 @@ class StepCount:
 def _found(
     snapshot: Snapshot,
     files: Sequence[NamedText],
-    unreadable: list[Unreadable],
+    met: _Met,
     progress: Progress,
 ) -> Iterator[_Found]:
     """Every spec of the files, read. Progress counts specs, and rows of plain texts."""
     in_parts: list[tuple[NamedText, tuple[SpecParts, ...]]] = []
     plain: list[NamedText] = []
     for each in files:
-        if kind_of(each.text, each.file) == "text":
+        if not each.columns and kind_of(each.text, each.file) == "text":
             plain.append(each)
         else:
-            in_parts.append((each, _parts(each, unreadable)))
+            in_parts.append((each, _parts(each, met)))
     rows = [each.text.count("\n") + 1 for each in plain]
     steps = StepCount(sum(rows) + sum(len(parts) for _, parts in in_parts), progress, "Reading")
     steps.go(0)
@@ -195,22 +261,25 @@ def _found(
             yield _of_parts(one, number=number, named=named, tree=tree, units=units)
         done += len(parts)
     for named, count in zip(plain, rows, strict=True):
-        yield from _in_text(named, snapshot, unreadable, partial(steps.go_from, done))
+        yield from _in_text(named, snapshot, met.unreadable, partial(steps.go_from, done))
         done += count
     steps.go(steps.total)
 
 
-def _parts(named: NamedText, unreadable: list[Unreadable]) -> tuple[SpecParts, ...]:
+def _parts(named: NamedText, met: _Met) -> tuple[SpecParts, ...]:
     try:
-        parts = parts_in_file(named.text, named.file)
+        document = document_in(named.text, named.file, named.columns or None)
     except UnusableFile as error:
-        unreadable.append(Unreadable(named.file, "", "", error.problems))
+        met.unreadable.append(Unreadable(named.file, "", "", error.problems))
     except UnreadableFile as error:
-        unreadable.append(_whole(named, error.problem))
+        met.unreadable.append(_whole(named, error.problem))
+    except ColumnsUnclear as error:
+        met.needs_columns.append(NeedsColumns(named.file, error.request))
     else:
-        if not parts:
-            unreadable.append(_whole(named, NO_SPEC))
-        return parts
+        met.take_document(document, named.file)
+        if not document.parts:
+            met.unreadable.append(_whole(named, NO_SPEC))
+        return document.parts
     return ()
 
 
@@ -298,7 +367,8 @@ def _sorted(
 
 def _look_up(sorting: _Sorting, found: _Found, spec: Spec) -> None:
     mine = sorting.known.get(folded(spec.name))
-    incoming = _with_known_riff(Incoming(spec, found.file, found.where), mine, sorting.riffable)
+    there = Incoming(spec, found.file, found.where, found.read.remarks)
+    incoming = _with_known_riff(there, mine, sorting.riffable)
     if mine is None:
         sorting.new.append(incoming)
         return

@@ -5,10 +5,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from barkeep.domain.amounts.units import US_UNITS, BarUnits
+from barkeep.domain.amounts.units import TABLE, US_UNITS, BarUnits, prefixed_unit
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES, distinct_tags, header_in
-from barkeep.domain.spec_text.text import MOST_LINES, Reading, ReadSpec, line_text, text_around
+from barkeep.domain.spec_text.lines import ReadLine
+from barkeep.domain.spec_text.text import (
+    MOST_LINES,
+    Reading,
+    ReadSpec,
+    garnishes_to_write,
+    line_text,
+    reads_back,
+    text_around,
+)
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import Problem
 
@@ -19,7 +28,8 @@ class SpecParts:
 
     `row` is the line of the document it begins on and `number` its place among
     the specs, both from 1, and 0 where the document tells no such thing; `rows`
-    are the lines of the document of its ingredients, where it tells them. An
+    are the lines of the document of its ingredients, where it tells them. `known`
+    is for each ingredient what it is, where the document says that in fields. An
     empty step parts two paragraphs of the method. `left_aside` is what else the
     document says of the spec and a spec has no place for, in words.
     """
@@ -38,6 +48,7 @@ class SpecParts:
     row: int = 0
     number: int = 0
     rows: tuple[int, ...] = ()
+    known: tuple[Line | None, ...] = ()
     left_aside: tuple[str, ...] = ()
 
     @property
@@ -65,9 +76,37 @@ def read_parts(parts: SpecParts, tree: FamilyTree, units: BarUnits = US_UNITS) -
     for step in parts.method:
         reading.take_method(step, 0, 1, sure=True)
     _take_fields(reading, parts)
-    read = reading.finished()
+    read = _with_known(reading.finished(), parts, tree, units)
     told = tuple(_told(each, read.name, parts) for each in read.problems)
     return replace(read, problems=told)
+
+
+def _with_known(read: ReadSpec, parts: SpecParts, tree: FamilyTree, units: BarUnits) -> ReadSpec:
+    """A spec whose lines are what its document says in fields, so that nothing of them is lost."""
+    said = {
+        number: line
+        for number, line in enumerate(parts.known, 1)
+        if line is not None and _is_usable(line, tree, units)
+    }
+    if not said:
+        return read
+    lines: list[ReadLine] = []
+    for number in range(1, len(parts.lines) + 1):
+        if line := said.get(number):
+            sure = ReadLine(line, matched=tree.name(line.ingredient), confidence=1.0, row=number)
+            lines.append(sure)
+        else:
+            lines += (each for each in read.lines if each.row == number)
+    problems = tuple(each for each in read.problems if each.line not in said)
+    known = tuple(line for each in lines if (line := each.known))
+    understood = replace(read.understood, lines=known)
+    return replace(read, understood=understood, lines=tuple(lines), problems=problems)
+
+
+def _is_usable(line: Line, tree: FamilyTree, units: BarUnits) -> bool:
+    unit = line.unit
+    known = unit is None or unit in TABLE or units.measure(unit) or prefixed_unit(unit) == unit
+    return bool(known) and all(key in tree for key in line.wanted)
 
 
 def _take_line(reading: Reading, text: str, number: int) -> None:
@@ -121,19 +160,30 @@ def parts_of(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecPa
 
     Its lines read back to what they are at a bar that means `units` by its measures.
     """
+    garnishes = garnishes_to_write(spec, tree, units)
+    notes = [note.strip() for note in spec.notes.splitlines() if note.strip()]
     return SpecParts(
         name=spec.name,
-        lines=tuple(_line(line, tree, units) for line in spec.lines),
+        lines=(*(_line(line, tree, units) for line in spec.lines), *garnishes),
         method=tuple(_method(spec.method)),
         glass=spec.glass,
         ice=spec.ice,
-        notes=tuple(note.strip() for note in spec.notes.splitlines() if note.strip()),
+        notes=tuple(notes[len(garnishes) :]),
         riff_of=spec.riff_of or "",
         serves=None if spec.serves == 1.0 else spec.serves,
         tags=spec.tags,
         credit=spec.credit,
         source=spec.source,
+        known=_in_fields(spec, tree, units, more=len(garnishes)),
     )
+
+
+def _in_fields(
+    spec: Spec, tree: FamilyTree, units: BarUnits, *, more: int
+) -> tuple[Line | None, ...]:
+    """The lines whose text does not say all of them; nothing where there is none."""
+    needed = [None if reads_back(line, tree, units) else line for line in spec.lines]
+    return (*needed, *(None for _ in range(more))) if any(needed) else ()
 
 
 def _line(line: Line, tree: FamilyTree, units: BarUnits) -> str:

@@ -76,7 +76,7 @@ def unplaced(parts):
     return {
         name: getattr(parts, name)
         for name in parts.__dataclass_fields__
-        if name not in ("row", "number") and getattr(parts, name)
+        if name not in ("row", "rows", "number") and getattr(parts, name)
     }
 
 
