@@ -20,14 +20,14 @@ from barkeep.application.shelving import (
 from barkeep.application.specs import refuse_taken_names
 from barkeep.documents.specs.columns import ColumnRequest, ColumnsUnclear, ColumnUse
 from barkeep.documents.specs.document import Document
-from barkeep.documents.specs.files import document_in, kind_of, placed
+from barkeep.documents.specs.files import document_in, kind_of, read_placed
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Label, Product
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.differences import Differences, compared, same_spec
-from barkeep.domain.spec_text.parts import SpecParts, read_parts, text_of_parts
+from barkeep.domain.spec_text.parts import SpecParts, text_of_parts
 from barkeep.domain.spec_text.text import ReadSpec, each_spec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import (
@@ -291,13 +291,10 @@ def _whole(named: NamedText, problem: Problem) -> Unreadable:
 def _of_parts(
     parts: SpecParts, *, number: int, named: NamedText, tree: FamilyTree, units: BarUnits
 ) -> _Found:
-    read = read_parts(parts, tree, units)
-    told = tuple(placed(each, parts, named.text) for each in read.problems)
+    read = read_placed(parts, named.text, tree, units)
     where = parts.where or f"spec {number}"
-    text = text_of_parts(parts) if told else ""
-    return _Found(
-        read=replace(read, problems=told), file=named.file, where=where, row=parts.row, text=text
-    )
+    text = text_of_parts(parts) if read.problems else ""
+    return _Found(read=read, file=named.file, where=where, row=parts.row, text=text)
 
 
 def _in_text(

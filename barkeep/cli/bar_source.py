@@ -14,6 +14,7 @@ from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.endings import complain
 from barkeep.cli.output import Answer
+from barkeep.documents.bytes_read import DecodedText, decoded
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import UnreadableFile
@@ -66,14 +67,19 @@ def known_to_readers(arguments: Arguments) -> tuple[FamilyTree, BarUnits]:
 
 def read_file(name: str) -> str:
     """The text of a file, or of stdin for `-`. Raises `UnreadableFile`."""
+    return read_document(name).text
+
+
+def read_document(name: str) -> DecodedText:
+    """The text of a file, or of stdin for `-`, and how it was read. Raises `UnreadableFile`."""
     try:
         if name == STDIN:
             # Bytes, so that the terminal's encoding does not matter.
             content = sys.stdin.buffer.read() if hasattr(sys.stdin, "buffer") else None
-            return sys.stdin.read() if content is None else content.decode("utf-8-sig")
-        return Path(name).expanduser().read_bytes().decode("utf-8-sig")
-    except UnicodeDecodeError:
-        raise UnreadableFile(shown_name(name), "it is not UTF-8 text") from None
+            if content is None:
+                return DecodedText(sys.stdin.read())
+            return decoded(content, shown_name(name))
+        return decoded(Path(name).expanduser().read_bytes(), shown_name(name))
     except FileNotFoundError:
         raise UnreadableFile(shown_name(name), "there is no such file") from None
     except (OSError, ValueError) as error:

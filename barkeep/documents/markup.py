@@ -29,14 +29,17 @@ _ATTRIBUTE = re.compile(
     r"|(?P<bare>[^\s\"'<>]+)))?"
 )
 _VOID = frozenset(
-    "area base br col embed hr img input link meta param source track wbr".split()
+    {"area", "base", "br", "col", "embed", "hr", "img", "input", "link", "meta", "param"}
+    | {"source", "track", "wbr"}
 )
 RAW = frozenset({"script", "style", "textarea", "title", "xmp"})
 """Elements whose text is no markup up to their own end."""
 BLOCKS = frozenset(
-    "address article aside blockquote body dd details div dl dt fieldset figcaption figure footer "
-    "form h1 h2 h3 h4 h5 h6 header hr html li main menu nav ol p pre section summary table tbody "
-    "td tfoot th thead tr ul".split()
+    {"address", "article", "aside", "blockquote", "body", "details", "div", "fieldset", "form"}
+    | {"figcaption", "figure", "footer", "header", "hr", "html", "main", "nav", "p", "pre"}
+    | {"section", "summary", "h1", "h2", "h3", "h4", "h5", "h6"}
+    | {"dd", "dl", "dt", "li", "menu", "ol", "ul"}
+    | {"table", "tbody", "td", "tfoot", "th", "thead", "tr"}
 )
 """Elements that stand on lines of their own."""
 _CLOSED_BY: Mapping[str, tuple[frozenset[str], frozenset[str]]] = {
@@ -164,9 +167,7 @@ def _attributes(text: str) -> Mapping[str, str]:
     return found
 
 
-_ENDS: dict[str, re.Pattern[str]] = {
-    tag: re.compile(rf"</{tag}\b", re.IGNORECASE) for tag in RAW
-}
+_ENDS: dict[str, re.Pattern[str]] = {tag: re.compile(rf"</{tag}\b", re.IGNORECASE) for tag in RAW}
 
 
 def _end_of(tag: str, text: str, at: int) -> int:

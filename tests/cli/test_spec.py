@@ -41,7 +41,7 @@ def write(tmp_path):
 class TestRead:
     def test_lines_with_stable_keys(self, barkeep, write):
         answer = barkeep("spec", "read", write(SOUND), "--json").answer
-        assert list(answer) == ["specs"]
+        assert list(answer) == ["specs", "remarks", "left_aside"]
         (spec,) = answer["specs"]
         assert list(spec) == SPEC
         assert (spec["name"], spec["glass"], spec["problems"]) == ("Signal Post", "coupe", [])
@@ -100,9 +100,9 @@ class TestRead:
         said = f"{nothing} cannot be used: there is no such file."
         assert barkeep("spec", "read", nothing).refusal == said
         assert "is a directory" in barkeep("spec", "read", tmp_path).refusal
-        latin = tmp_path / "latin.txt"
-        latin.write_bytes("Crème\n".encode("latin-1"))
-        assert "not UTF-8" in barkeep("spec", "read", latin).refusal
+        picture = tmp_path / "picture.txt"
+        picture.write_bytes(b"\x89PNG\r\n\x1a\n\x00\x00")
+        assert "it is no text in UTF-8" in barkeep("spec", "read", picture).refusal
         assert "cannot be used" in barkeep("spec", "read", "nul\0name").refusal
 
 

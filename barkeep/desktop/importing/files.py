@@ -12,6 +12,7 @@ from barkeep.desktop.importing.bottles import preview_bottles
 from barkeep.desktop.importing.specs import preview_specs
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import ScreenContext
+from barkeep.documents.bytes_read import decoded
 from barkeep.documents.foreign_text import LARGEST_CHARACTERS
 from barkeep.documents.specs.files import holds_specs
 from barkeep.errors import UnreadableFile
@@ -52,8 +53,7 @@ def read_file(path: Path) -> NamedText:
     try:
         if path.stat().st_size > LARGEST_CHARACTERS:
             raise UnreadableFile(path.name, "it is too large")
-        return NamedText(path.name, path.read_bytes().decode("utf-8-sig"))
-    except UnicodeDecodeError:
-        raise UnreadableFile(path.name, "it is not UTF-8 text") from None
+        found = decoded(path.read_bytes(), path.name)
+        return NamedText(path.name, found.text, found.read_as)
     except OSError as error:
         raise UnreadableFile(path.name, (error.strerror or "it cannot be read").lower()) from None

@@ -264,10 +264,15 @@ def _request(
         for place, column in enumerate(columns, 1)
     )
     shown = tuple(tuple(in_short(each) for each in row.fields) for row in rows[:SHOWN_ROWS])
-    missing = "which column is what" if not known else "which column holds the " + (
-        "names of the drinks"
-        if {each.meaning for each in known} & {"line", "ingredient"}
-        else "ingredients"
+    missing = (
+        "which column is what"
+        if not known
+        else "which column holds the "
+        + (
+            "names of the drinks"
+            if {each.meaning for each in known} & {"line", "ingredient"}
+            else "ingredients"
+        )
     )
     return ColumnRequest(file, f"it is not clear {missing}.", seen, shown)
 

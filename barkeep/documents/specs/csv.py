@@ -10,7 +10,7 @@ from __future__ import annotations
 import csv
 import io
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import PurePath
 
@@ -180,9 +180,9 @@ def _take(draft: _Draft, record: Record, found: Listing) -> None:
             draft.left_aside.append(f"{use.meaning} “{in_short(text)}” of line {record.line}")
     for number in sorted(groups):
         cells = groups[number]
-        front = [cells.get(each, "") for each in ("amount", "unit")]
+        amount, unit = cells.get("amount", ""), cells.get("unit", "")
         name = cells.get("line") or cells.get("ingredient", "")
-        line = composed(*front, name, cells.get("remark", ""))
+        line = composed(amount, unit, name, cells.get("remark", ""))
         if line:
             draft.lines.append(line)
             draft.rows.append(record.line)

@@ -1,4 +1,4 @@
-"""Things that a page describes within its own markup: microdata and RDFa, as JSON-LD would say them.
+"""Things that a page describes in its own markup: microdata and RDFa, as JSON-LD says them.
 
 Microdata: https://html.spec.whatwg.org/multipage/microdata.html (open).
 RDFa Lite: https://www.w3.org/TR/rdfa-lite/ (open).

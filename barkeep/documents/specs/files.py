@@ -18,8 +18,8 @@ from barkeep.documents.specs.web_page import page_document
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.parts import SpecParts, parts_of
-from barkeep.domain.spec_text.text import write_specs
+from barkeep.domain.spec_text.parts import SpecParts, parts_of, read_parts
+from barkeep.domain.spec_text.text import ReadSpec, read_specs, write_specs
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import Problem, UnreadableFile, spoken_list
 
@@ -101,6 +101,25 @@ def document_in(text: str, file: str, uses: Sequence[ColumnUse] | None = None) -
     if kind == "text":
         raise ValueError("plain text is read by barkeep.domain.spec_text.text")
     return readers[kind]()
+
+
+def specs_in(
+    text: str, file: str, tree: FamilyTree, units: BarUnits, *, uses: Sequence[ColumnUse] = ()
+) -> tuple[tuple[ReadSpec, ...], Document]:
+    """Every spec of a document of any kind as it was read, and what of it was left aside.
+
+    A problem stands where it is in the document. Raises as `document_in` does.
+    """
+    if not uses and kind_of(text, file) == "text":
+        return read_specs(text, tree, units), Document(())
+    document = document_in(text, file, uses or None)
+    return tuple(read_placed(each, text, tree, units) for each in document.parts), document
+
+
+def read_placed(parts: SpecParts, text: str, tree: FamilyTree, units: BarUnits) -> ReadSpec:
+    """A spec out of a document `text`, its problems where they stand in that."""
+    read = read_parts(parts, tree, units)
+    return replace(read, problems=tuple(placed(each, parts, text) for each in read.problems))
 
 
 def _suffix(file: str) -> str:

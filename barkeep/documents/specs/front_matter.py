@@ -11,10 +11,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from barkeep.documents.specs.document import in_short
+from barkeep.domain.amounts.units import US_UNITS
 from barkeep.domain.spec_text.headers import Header, HeaderFields
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import Problem, UnusableFile
-from barkeep.domain.amounts.units import US_UNITS
 
 _KEY = re.compile(r"(?P<key>[A-Za-z][\w \-]{0,40}?)[ ]*:(?:[ ]+(?P<value>.*))?")
 _ENTRY = re.compile(r"[ \t]*-[ ]+(?P<text>.*)")
@@ -35,6 +35,7 @@ _MEANINGS: Mapping[str, str] = {
     "riff of": "riff_of",
     "riff_of": "riff_of",
 }
+_ONCE = ("glass", "ice", "riff_of", "credit", "source")
 _MOST_ROWS = 200
 
 
@@ -93,18 +94,19 @@ class FrontMatter:
                 fields.notes.append(f"Serves: {value}")
         garnishes = tuple(f"Garnish: {each}" for each in self._of("garnish"))
         tags = (tag for each in self._of("tags") for tag in re.split(r"\s*[,;]\s*", each))
-        once = {
-            key: getattr(parts, key) or ", ".join(self._of(key))
-            for key in ("glass", "ice", "riff_of", "credit", "source")
-        }
+        said = {key: ", ".join(self._of(key)) for key in _ONCE}
         both = (
-            f"{key.replace('_', ' ').capitalize()}: {', '.join(said)}"
-            for key, value in once.items()
-            if (said := self._of(key)) and ", ".join(said) != value
+            f"{key.replace('_', ' ').capitalize()}: {value}"
+            for key, value in said.items()
+            if value and getattr(parts, key) not in ("", value)
         )
         return replace(
             parts,
-            **once,
+            glass=parts.glass or said["glass"],
+            ice=parts.ice or said["ice"],
+            riff_of=parts.riff_of or said["riff_of"],
+            credit=parts.credit or said["credit"],
+            source=parts.source or said["source"],
             lines=(*self._of("lines"), *parts.lines, *garnishes),
             method=(*self._of("method"), *parts.method),
             notes=(*self._of("notes"), *fields.notes, *both, *parts.notes),
@@ -122,7 +124,9 @@ def front_matter_in(rows: Sequence[str]) -> FrontMatter | None:
     """The front matter that a text begins with, None where it begins with something else."""
     if not rows or rows[0].rstrip() != "---":
         return None
-    ends = (place for place in range(1, min(len(rows), _MOST_ROWS)) if rows[place].rstrip() == "---")
+    ends = (
+        place for place in range(1, min(len(rows), _MOST_ROWS)) if rows[place].rstrip() == "---"
+    )
     end = next(ends, None)
     if end is None or end == 1 or not _KEY.fullmatch(rows[1].rstrip()):
         return None
@@ -172,7 +176,7 @@ def _begun(key: str, value: str, row: int) -> _Entry:
 
 def _with_row(entry: _Entry, item: str, row: str) -> _Entry:
     """An entry with another row: of its list, or of something deeper."""
-    if item and not (_KEY.fullmatch(item) and not item[:1] in "\"'"):
+    if item and not (_KEY.fullmatch(item) and item[:1] not in "\"'"):
         return replace(entry, values=(*entry.values, _text(item)))
     fault = entry.fault or "holds names of its own; give it a text or a list"
     return replace(entry, values=(*entry.values, " ".join(row.split())), fault=fault)

@@ -114,16 +114,16 @@ def _piece(rows: Sequence[str], place: int) -> tuple[Block, int]:
     row = rows[place]
     item, quote = _ITEM.fullmatch(row), _QUOTE.fullmatch(row)
     if item is None:
-        kind = "quote" if quote else "text"
-        return Block(kind, _plain((quote or {"text": row})["text"]).strip(), place + 1), place
+        words = _plain(quote["text"] if quote else row).strip()
+        return Block("quote" if quote else "text", words, place + 1), place
     if item["text"].strip() == _STEP_BREAK:
         return Block("break", "", place + 1), place
     said, last = [item["text"]], place
     while last + 1 < len(rows) and _goes_on(rows[last + 1]):
         last += 1
         said.append(rows[last].strip())
-    kind = "step" if _NUMBERED.match(row) else "item"
-    return Block(kind, _plain(" ".join(said)).strip(), place + 1), last
+    words = _plain(" ".join(said)).strip()
+    return Block("step" if _NUMBERED.match(row) else "item", words, place + 1), last
 
 
 def _goes_on(row: str) -> bool:

@@ -40,7 +40,15 @@ class Block:
 
 SECTIONS: Mapping[str, str] = {
     **dict.fromkeys(
-        ("ingredients", "ingredient", "lines", "you need", "you will need", "spec", "what you need"),
+        (
+            "ingredients",
+            "ingredient",
+            "lines",
+            "you need",
+            "you will need",
+            "spec",
+            "what you need",
+        ),
         "lines",
     ),
     **dict.fromkeys(

@@ -82,9 +82,7 @@ _TYPES: Mapping[str, str] = {each.name: str(each.type) for each in fields(Line)}
 """Field of a line -> its type as it is written there."""
 
 
-def _known(
-    values: Any, lines: Sequence[str], where: str, file: str
-) -> tuple[Line | None, ...]:
+def _known(values: Any, lines: Sequence[str], where: str, file: str) -> tuple[Line | None, ...]:
     """What a document says each line is in fields; none where it does not."""
     if values is None:
         return ()

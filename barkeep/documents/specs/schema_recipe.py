@@ -172,8 +172,11 @@ def _ingredient(thing: Thing) -> str:
     amount = _amount(thing if quantity is None else quantity)
     if quantity is not None and not isinstance(quantity, dict):
         amount = " ".join([amount, _unit(thing)]).strip()
-    notes = [note for key in ("description", "disambiguatingDescription") for note in
-             texts(thing.get(key))]
+    notes = [
+        note
+        for key in ("description", "disambiguatingDescription")
+        for note in texts(thing.get(key))
+    ]
     return " ".join([*filter(None, (amount, name)), *(f"({note})" for note in notes)])
 
 
@@ -204,11 +207,10 @@ def _in_order(value: Any) -> Any:
     if not isinstance(value, list):
         return value
     places = [each.get("position") if isinstance(each, dict) else None for each in value]
-    numbers = [_whole(place) for place in places]
-    if any(number is None for number in numbers):
+    numbers = [number for place in places if (number := _whole(place)) is not None]
+    if len(numbers) < len(value):
         return value
-    pairs = sorted(zip(numbers, range(len(value)), strict=True))  # type: ignore[type-var]
-    return [value[place] for _, place in pairs]
+    return [value[place] for place in sorted(range(len(value)), key=numbers.__getitem__)]
 
 
 def _whole(value: Any) -> int | None:

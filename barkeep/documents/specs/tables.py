@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -59,17 +59,18 @@ _TITLES: Mapping[Meaning, str] = {
     "line": "line, lines, ingredient line",
     "amount": "amount, qty, quantity, measure amount, how much, menge, anzahl, quantite, dose, "
     "quantita, dosi, cantidad",
-    "unit": "unit, units, measure, uom, einheit, mass, unite, mesure, unita, misura, unidad, medida",
+    "unit": "unit, units, measure, uom, einheit, mass, unite, mesure, unita, misura, unidad, "
+    "medida",
     "ingredient": "ingredient, ingredients, item, component, what, zutat, zutaten, ingredienten, "
     "ingrediente, ingredienti, ingredientes",
     "remark": "ingredient note, ingredient notes, preparation note, line note",
-    "method": "method, instructions, directions, preparation, steps, build, procedure, zubereitung, "
-    "anleitung, methode, instructions de preparation, procedimento, preparazione, metodo, "
-    "preparacion, elaboracion, instrucciones",
+    "method": "method, instructions, directions, preparation, steps, build, procedure, "
+    "zubereitung, anleitung, methode, instructions de preparation, procedimento, preparazione, "
+    "metodo, preparacion, elaboracion, instrucciones",
     "glass": "glass, glassware, glas, verre, bicchiere, vaso, copa",
     "ice": "ice, eis, glace, glacons, ghiaccio, hielo",
-    "garnish": "garnish, garnishes, garnitur, dekoration, deko, garniture, decoration, decorazione, "
-    "guarnizione, decoracion, adorno",
+    "garnish": "garnish, garnishes, garnitur, dekoration, deko, garniture, decoration, "
+    "decorazione, guarnizione, decoracion, adorno",
     "notes": "notes, note, comment, comments, remarks, notizen, notiz, bemerkung, bemerkungen, "
     "remarque, remarques, notas, nota, observaciones",
     "riff_of": "riff of, based on, riff_of",
@@ -168,8 +169,8 @@ def _by_content(column: Sequence[str]) -> Meaning | None:
     return "line" if _share(texts, has_amount) > 0.6 and not _is_long(texts) else None
 
 
-def _share(texts: Sequence[str], holds: object) -> float:
-    return sum(bool(holds(text)) for text in texts) / len(texts)  # type: ignore[operator]
+def _share(texts: Sequence[str], holds: Callable[[str], bool]) -> float:
+    return sum(holds(text) for text in texts) / len(texts)
 
 
 def _variety(column: Sequence[str]) -> int:
@@ -204,9 +205,7 @@ def table_lines(rows: Sequence[Sequence[str]]) -> tuple[list[str], list[str]]:
     return lines, list(_unread(head, columns, meanings))
 
 
-def _meanings(
-    head: Sequence[str] | None, columns: Sequence[Sequence[str]]
-) -> list[Meaning | None]:
+def _meanings(head: Sequence[str] | None, columns: Sequence[Sequence[str]]) -> list[Meaning | None]:
     told: list[Meaning | None] = [None] * len(columns)
     for place, title in enumerate(head or ()):
         meaning = titled(title).meaning
@@ -227,8 +226,8 @@ def _line(row: Sequence[str], meanings: Sequence[Meaning | None]) -> str:
     words = {meaning: " ".join(texts) for meaning, texts in cells.items()}
     if "line" in words:
         return composed("", "", words["line"], words.get("remark", ""))
-    wanted = (words.get(each, "") for each in OF_A_LINE[1:])
-    return composed(*wanted)
+    amount, unit, ingredient, remark = (words.get(each, "") for each in OF_A_LINE[1:])
+    return composed(amount, unit, ingredient, remark)
 
 
 def _unread(

@@ -18,14 +18,18 @@ from barkeep.errors import UnreadableFile
 
 AS_TEXT = "The page holds no recipe data; it was read by its headings and lists."
 _MENUS = frozenset({"nav", "aside", "footer", "form", "menu", "dialog"})
-_NEVER_SHOWN = frozenset({*RAW, "noscript", "template", "svg", "iframe", "button", "select", "head"})
+_NEVER_SHOWN = frozenset(
+    {*RAW, "noscript", "template", "svg", "iframe", "button", "select", "head"}
+)
 _AROUND = re.compile(
     r"(?:^|[\s_-])(?:comments?|respond|ads?|adverts?|advertisement|sponsor(?:ed)?|promo|sidebar|share"
     r"|sharing|social|related|newsletter|subscribe|cookies?|nav|navbar|navigation|menu|breadcrumbs?"
     r"|footer|masthead|pagination|widget|popup|modal)(?:$|[\s_-])",
     re.IGNORECASE,
 )
-_COMMENTS = re.compile(r"[0-9 ]*(?:comments?|repl(?:y|ies)|leave a reply|responses?)\b.{0,40}", re.I)
+_COMMENTS = re.compile(
+    r"[0-9 ]*(?:comments?|repl(?:y|ies)|leave a reply|responses?)\b.{0,40}", re.I
+)
 _HEADINGS = {f"h{level}": level for level in range(1, 7)}
 _MOST_SAID = 12
 """Pieces of a page that are said one by one; the others are counted."""
@@ -40,11 +44,28 @@ def page_document(text: str, file: str) -> Document:
         if error.reason != NO_RECIPE:
             raise
     else:
-        return Document(parts)
+        return Document(parts, tuple(_rest_of(page)))
     found = _as_text(page)
     if not found.parts:
         raise UnreadableFile(file, f"{NO_RECIPE}, nor a text that is plainly a recipe")
     return found
+
+
+def _rest_of(page: Element) -> Iterator[str]:
+    """How much a page says beside its recipe data."""
+    words = _words_around(page)
+    if words:
+        yield f"the rest of the page ({words:,} word{'s' * (words != 1)})"
+
+
+def _words_around(element: Element) -> int:
+    if element.tag in _NEVER_SHOWN:
+        return 0
+    kinds = f"{element.attributes.get('itemtype', '')} {element.attributes.get('typeof', '')}"
+    if "recipe" in kinds.casefold():
+        return 0
+    own = sum(len(each.split()) for each in element.children if isinstance(each, str))
+    return own + sum(map(_words_around, element.elements()))
 
 
 def _as_text(page: Element) -> Document:

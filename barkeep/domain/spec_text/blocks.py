@@ -16,7 +16,8 @@ from barkeep.errors import UserError
 _NEWLINE = re.compile(r"\r\n|\r|\n")
 _LONGEST_NAME = 80
 _NO_NAME = frozenset(
-    "add and as at for from garnish if in method on or over plus serve the then to when with".split()
+    {"add", "and", "as", "at", "for", "from", "garnish", "if", "in", "method", "on", "or"}
+    | {"over", "plus", "serve", "the", "then", "to", "when", "with"}
 )
 """Words that begin a sentence or a part of a spec rather than the name of a drink."""
 _BULLET = re.compile(r"\s*(?:[-*+•·]|[0-9]{1,3}[.)])\s+")
@@ -143,9 +144,7 @@ def _pieces(row: Row, start: int) -> Iterator[Row]:
         at = mark.end() if mark else end
 
 
-def _sorted_out(
-    row: Row, pieces: Sequence[Row], units: BarUnits, is_line: IsLine
-) -> Iterator[Row]:
+def _sorted_out(row: Row, pieces: Sequence[Row], units: BarUnits, is_line: IsLine) -> Iterator[Row]:
     """First the lines, then what says how it is served, then the method."""
     lines: list[Row] = []
     service: list[Row] = []
@@ -161,7 +160,7 @@ def _sorted_out(
             service.append(piece)
         elif _is_measured(words, units) and not (method and not is_line(words)):
             lines.append(piece)
-        elif technique_of(words) != "unknown" and not lines[-1:] == []:
+        elif technique_of(words) != "unknown" and lines:
             method.append(words)
         elif ended or _is_glass(words):
             glassy = _is_glass(words) and not any("Glass:" in each.text for each in service)

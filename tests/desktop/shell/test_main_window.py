@@ -345,7 +345,8 @@ def test_a_file_that_is_no_text_is_refused_by_name(open_window, tmp_path):
     file = tmp_path / "photo.csv"
     file.write_bytes(b"\xff\xfe\x00\x81")
     dropped(window, [file])
-    assert window.current.banner.text == "photo.csv cannot be used: it is not UTF-8 text."
+    said = "photo.csv cannot be used: it is no text in UTF-8, UTF-16 or Windows-1252."
+    assert window.current.banner.text == said
 
 
 def test_without_a_hook_nothing_can_be_dropped(window, tmp_path):
