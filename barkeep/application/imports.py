@@ -18,7 +18,13 @@ from barkeep.application.shelving import (
     put_last,
 )
 from barkeep.application.specs import refuse_taken_names
-from barkeep.documents.specs.columns import ColumnRequest, ColumnsUnclear, ColumnUse
+from barkeep.documents.specs.columns import (
+    ColumnRequest,
+    ColumnsUnclear,
+    ColumnUse,
+    checked_uses,
+    columns_text,
+)
 from barkeep.documents.specs.document import Document
 from barkeep.documents.specs.files import document_in, kind_of, read_placed
 from barkeep.domain.amounts.units import BarUnits
@@ -51,6 +57,9 @@ Progress = Callable[[int, int], bool]
 
 NO_SPEC = Problem(1, 1, "there is no spec in it")
 
+FIRST_ROWS = 100
+"""Rows of a list that are looked at while its columns are chosen."""
+
 EVERY = 25
 """Specs between two calls of `Progress`: often enough to stop at once."""
 
@@ -71,12 +80,16 @@ class NamedText:
 
 @dataclass(frozen=True, slots=True)
 class Incoming:
-    """A spec that could be read, where it stood, and what was made of it on the way."""
+    """A spec that could be read, where it stood, and what was made of it on the way.
+
+    `left_aside` is in words what its document says of it and no spec has a place for.
+    """
 
     spec: Spec
     file: str
     where: str
     remarks: tuple[str, ...] = ()
+    left_aside: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -171,6 +184,7 @@ class _Found:
     where: str
     row: int
     text: str = ""
+    left_aside: tuple[str, ...] = ()
 
 
 def preview(
@@ -208,6 +222,27 @@ class _Met:
         self.left_aside += (
             LeftAside(file, each.name, what) for each in document.parts for what in each.left_aside
         )
+
+
+def first_drink(named: NamedText, columns: Sequence[ColumnUse], snapshot: Snapshot) -> str:
+    """What the first drink of a list is with these columns, in its lines.
+
+    Raises a `UserError` where these columns give none.
+    """
+    checked_uses(columns, columns_text(columns))
+    tree, units = snapshot.knowledge.tree, snapshot.settings.units
+    beginning = NamedText(named.file, _beginning(named.text))
+    document = document_in(beginning.text, beginning.file, columns)
+    if not document.parts:
+        raise UnreadableFile(named.file, NO_SPEC.message)
+    read = read_placed(document.parts[0], beginning.text, tree, units)
+    problems = (f"! {each.message}" for each in read.problems)
+    return "\n".join((document.parts[0].name, *document.parts[0].lines, *problems))
+
+
+def _beginning(text: str) -> str:
+    """The first rows of a list, as many as tell what its first drink is."""
+    return "".join(text.splitlines(keepends=True)[:FIRST_ROWS])
 
 
 def go_on(_done: int, _total: int) -> bool:
@@ -294,7 +329,14 @@ def _of_parts(
     read = read_placed(parts, named.text, tree, units)
     where = parts.where or f"spec {number}"
     text = text_of_parts(parts) if read.problems else ""
-    return _Found(read=read, file=named.file, where=where, row=parts.row, text=text)
+    return _Found(
+        read=read,
+        file=named.file,
+        where=where,
+        row=parts.row,
+        text=text,
+        left_aside=parts.left_aside,
+    )
 
 
 def _in_text(
@@ -364,7 +406,13 @@ def _sorted(
 
 def _look_up(sorting: _Sorting, found: _Found, spec: Spec) -> None:
     mine = sorting.known.get(folded(spec.name))
-    there = Incoming(spec, found.file, found.where, found.read.remarks)
+    there = Incoming(
+        spec=spec,
+        file=found.file,
+        where=found.where,
+        remarks=found.read.remarks,
+        left_aside=found.left_aside,
+    )
     incoming = _with_known_riff(there, mine, sorting.riffable)
     if mine is None:
         sorting.new.append(incoming)

@@ -115,6 +115,20 @@ def read_columns(text: str, titles: Sequence[str] = ()) -> tuple[ColumnUse, ...]
     return tuple(uses)
 
 
+def numbered_uses(meanings: Sequence[Meaning | None]) -> tuple[ColumnUse, ...]:
+    """The columns of these meanings from the first on; those of several lines in a row numbered."""
+    counts = Counter(meaning for meaning in meanings if meaning)
+    wide = max(counts["ingredient"], counts["line"]) > 1
+    seen: Counter[str] = Counter()
+    uses: list[ColumnUse] = []
+    for place, meaning in enumerate(meanings, 1):
+        if meaning:
+            seen[meaning] += 1
+            number = seen[meaning] if wide and meaning in OF_A_LINE else 0
+            uses.append(ColumnUse(place, meaning, number))
+    return tuple(uses)
+
+
 def _meaning(word: str, text: str) -> Meaning:
     if word == "spec":
         return "name"

@@ -138,13 +138,13 @@ def is_unit(text: str) -> bool:
 def guessed(columns: Sequence[Sequence[str]], *, named: bool) -> list[Meaning | None]:
     """What columns of texts are by what stands in them; `named` where one may name drinks.
 
-    Whatever is neither amounts nor units is a text: the last short one with the
-    most different texts is the ingredients, the first with the fewest the names.
+    Whatever is neither amounts nor units is a text: the short one with the most
+    different texts is the ingredients, the first that says less the names.
     """
     found: list[Meaning | None] = [_by_content(column) for column in columns]
     open_ones = [place for place, each in enumerate(found) if each is None and any(columns[place])]
     if named and len(open_ones) > 1 - ("line" in found):
-        name = min(open_ones, key=lambda place: (_variety(columns[place]), place))
+        name = _likely_name(open_ones, columns)
         found[name] = "name"
         open_ones.remove(name)
     if "line" not in found and open_ones:
@@ -156,6 +156,14 @@ def guessed(columns: Sequence[Sequence[str]], *, named: bool) -> list[Meaning | 
             found[place] = "method"
             break
     return found
+
+
+def _likely_name(open_ones: Sequence[int], columns: Sequence[Sequence[str]]) -> int:
+    """The first column that is filled from its first row on and repeats itself most."""
+    begun = [place for place in open_ones if columns[place][0] and not _is_long(columns[place])]
+    most = max(_variety(columns[place]) for place in open_ones)
+    fewer = [place for place in begun if _variety(columns[place]) < most]
+    return min(fewer or begun or open_ones)
 
 
 def _by_content(column: Sequence[str]) -> Meaning | None:
