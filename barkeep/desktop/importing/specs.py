@@ -60,7 +60,7 @@ from barkeep.errors import UserError, spoken_list
 
 Group = Literal["columns", "unreadable", "differing", "new", "aside"]
 GROUP_WORDS: dict[Group, str] = {
-    "columns": "Columns unclear",
+    "columns": "Unclear",
     "unreadable": "Cannot be read",
     "differing": "Differs",
     "new": "New",

@@ -180,7 +180,7 @@ class Listing:
 
 def names_columns(titles: Sequence[str]) -> bool:
     """Whether titles are plainly those of a list of drinks."""
-    meanings = {titled(each).meaning for each in titles}
+    meanings = {titled(each).meaning for each in titles[:MOST_COLUMNS]}
     return "name" in meanings and bool(meanings & {"line", "ingredient"})
 
 
@@ -198,9 +198,12 @@ def listing(
     Raises `ColumnsUnclear` where neither tells, and `UnusableFile` for a column
     that is there twice.
     """
+    first = records[0]
+    if len(first.fields) > MOST_COLUMNS:
+        message = f"a list of drinks has at most {MOST_COLUMNS} columns"
+        raise UnusableFile(file, (Problem(first.line, MOST_COLUMNS + 1, message),))
     if uses is not None:
         return _as_told(records, tuple(uses))
-    first = records[0]
     told = [titled(each) for each in first.fields]
     has_head = any(each.meaning for each in told) or not any(map(has_amount, first.fields))
     rows = records[1:] if has_head else records

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from barkeep.documents.foreign_text import fields_of_header
-from barkeep.documents.specs.columns import ColumnUse, looks_like_lines, names_columns
+from barkeep.documents.specs.columns import MOST_COLUMNS, ColumnUse, looks_like_lines, names_columns
 from barkeep.documents.specs.csv import csv_document, records_of, specs_csv
 from barkeep.documents.specs.document import Document
 from barkeep.documents.specs.jsonld import is_web_page, recipe_text, recipes_in
@@ -61,7 +61,7 @@ def kind_of(text: str, file: str = "") -> Kind:
 
 def is_specs_csv(text: str) -> bool:
     """Whether a text is CSV whose header has the columns `spec` and `line`."""
-    header = {folded(each) for each in fields_of_header(text)}
+    header = {folded(each) for each in fields_of_header(text)[:MOST_COLUMNS]}
     return {"spec", "line"} <= header
 
 
@@ -69,7 +69,7 @@ def holds_specs(text: str, file: str = "") -> bool:
     """Whether a text is one of specs, and not a list of bottles."""
     kind = kind_of(text, file)
     fields = fields_of_header(text)
-    header = {folded(each) for each in fields}
+    header = {folded(each) for each in fields[:MOST_COLUMNS]}
     if kind == "text":
         return len(header & _OF_BOTTLES) < 2
     if kind != "csv" or is_specs_csv(text):

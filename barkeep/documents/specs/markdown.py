@@ -31,6 +31,7 @@ _CELLS = re.compile(r"(?<!\\)\|")
 _EMPHASIS = re.compile(r"(?<![\w*])(\*{1,3}|_{1,3})(?=\S)(.{1,400}?)(?<=\S)\1(?![\w*])")
 _LONGEST_MARKED = 2_000
 """Characters; looking for the marks of a longer row would take too long, so it keeps them."""
+_MOST_CELLS = 100
 _SET_ASIDE = 0xE000  # private use: where escaped marks wait while emphasis is taken off
 _PUT_BACK = {_SET_ASIDE + code: chr(code) for code in range(33, 127)}
 _LINK = re.compile(r"!?\[(?P<text>[^\[\]]{0,500})\]\([^()\s]{0,2000}\)")
@@ -167,7 +168,7 @@ def _is_underlined(rows: Sequence[str], place: int) -> bool:
 
 
 def _is_table(rows: Sequence[str], place: int) -> bool:
-    if place + 1 >= len(rows) or "|" not in rows[place]:
+    if place + 1 >= len(rows) or not 0 < rows[place].count("|") <= _MOST_CELLS:
         return False
     under = rows[place + 1]
     return "-" in under and "|" in under and _DIVIDER.fullmatch(under) is not None

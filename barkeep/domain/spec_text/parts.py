@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from barkeep.domain.amounts.units import TABLE, US_UNITS, BarUnits, prefixed_unit
@@ -71,36 +71,41 @@ def read_parts(parts: SpecParts, tree: FamilyTree, units: BarUnits = US_UNITS) -
         reading.take_name(parts.name, 0)
     else:
         reading.complain(0, 1, "it has no name")
+    said = _said_in_fields(parts, tree, units)
     for number, text in enumerate(parts.lines[: MOST_LINES + 1], 1):
-        _take_line(reading, text, number)
+        if line := said.get(number):
+            reading.lines.append(ReadLine(line, row=number))
+        else:
+            _take_line(reading, text, number)
     for step in parts.method:
         reading.take_method(step, 0, 1, sure=True)
     _take_fields(reading, parts)
-    read = _with_known(reading.finished(), parts, tree, units)
+    read = _with_known(reading.finished(), said, tree)
     told = tuple(_told(each, read.name, parts) for each in read.problems)
     return replace(read, problems=told)
 
 
-def _with_known(read: ReadSpec, parts: SpecParts, tree: FamilyTree, units: BarUnits) -> ReadSpec:
-    """A spec whose lines are what its document says in fields, so that nothing of them is lost."""
-    said = {
+def _said_in_fields(parts: SpecParts, tree: FamilyTree, units: BarUnits) -> dict[int, Line]:
+    """The number of an ingredient -> what its document says it is in fields, for one serve."""
+    return {
         number: line
         for number, line in enumerate(parts.known, 1)
         if line is not None and _is_usable(line, tree, units)
     }
+
+
+def _with_known(read: ReadSpec, said: Mapping[int, Line], tree: FamilyTree) -> ReadSpec:
+    """A spec with the lines that its document says in fields just as these are."""
     if not said:
         return read
-    lines: list[ReadLine] = []
-    for number in range(1, len(parts.lines) + 1):
-        if line := said.get(number):
-            sure = ReadLine(line, matched=tree.name(line.ingredient), confidence=1.0, row=number)
-            lines.append(sure)
-        else:
-            lines += (each for each in read.lines if each.row == number)
-    problems = tuple(each for each in read.problems if each.line not in said)
+    lines = tuple(
+        ReadLine(line, matched=tree.name(line.ingredient), confidence=1.0, row=each.row)
+        if (line := said.get(each.row))
+        else each
+        for each in read.lines
+    )
     known = tuple(line for each in lines if (line := each.known))
-    understood = replace(read.understood, lines=known)
-    return replace(read, understood=understood, lines=tuple(lines), problems=problems)
+    return replace(read, understood=replace(read.understood, lines=known), lines=lines)
 
 
 def _is_usable(line: Line, tree: FamilyTree, units: BarUnits) -> bool:
