@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QCompleter, QListView, QPlainTextEdit, QTextEdit, 
 from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.specs.reading import Fault, Fix
 from barkeep.documents.specs.files import KIND_WORDS, kind_of, parts_in_file
-from barkeep.documents.specs.jsonld import is_web_page, recipes_in
+from barkeep.documents.specs.jsonld import is_web_page
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.parts import SpecParts, text_of_all
@@ -154,7 +154,7 @@ def _parts(text: str) -> tuple[SpecParts, ...]:
 
 def _recipes(markup: str) -> tuple[SpecParts, ...]:
     try:
-        return recipes_in(markup, WHAT)
+        return parts_in_file(markup, WHAT)
     except UserError:
         return ()
 

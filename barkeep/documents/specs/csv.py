@@ -44,7 +44,7 @@ class _Draft:
     lines: list[str] = field(default_factory=list)
     rows: list[int] = field(default_factory=list)
     once: dict[Meaning, str] = field(default_factory=dict)
-    gathered: dict[Meaning, list[str]] = field(default_factory=dict)
+    gathered: dict[Meaning, dict[str, None]] = field(default_factory=dict)
     left_aside: list[str] = field(default_factory=list)
 
 
@@ -70,11 +70,6 @@ def specs_csv(specs: Sequence[SpecParts]) -> str:
         for line in others:
             writer.writerow((spec.name, line, *("" for _ in once)))
     return out.getvalue()
-
-
-def parts_in_csv(text: str, file: str) -> tuple[SpecParts, ...]:
-    """The specs of a CSV text, in order; see `csv_document`."""
-    return csv_document(text, file).parts
 
 
 def csv_document(text: str, file: str, uses: Sequence[ColumnUse] | None = None) -> Document:
@@ -173,9 +168,7 @@ def _take(draft: _Draft, record: Record, found: Listing) -> None:
         if use.meaning in OF_A_LINE:
             groups.setdefault(use.number, {})[use.meaning] = text
         elif use.meaning in _GATHERED:
-            there = draft.gathered.setdefault(use.meaning, [])
-            if text not in there:
-                there.append(text)
+            draft.gathered.setdefault(use.meaning, {})[text] = None
         elif draft.once.setdefault(use.meaning, text) != text:
             draft.left_aside.append(f"{use.meaning} “{in_short(text)}” of line {record.line}")
     for number in sorted(groups):

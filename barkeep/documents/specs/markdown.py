@@ -55,16 +55,11 @@ def is_markdown(text: str, *, named_so: bool) -> bool:
     return any(_opens(rows, each) or _is_table(rows, each) for each in places)
 
 
-def parts_in_markdown(text: str) -> tuple[SpecParts, ...]:
-    """The specs of a Markdown text; one without a heading or a list has none.
+def markdown_document(text: str, file: str) -> Document:
+    """The specs of a Markdown text, none in one without a heading, and what was left aside.
 
     Raises `UnusableFile` for front matter of which something known cannot be read.
     """
-    return markdown_document(text).parts
-
-
-def markdown_document(text: str, file: str = "the text") -> Document:
-    """As `parts_in_markdown`, with what was left aside."""
     rows = text.removeprefix("\ufeff").splitlines()
     front = front_matter_in(rows)
     if front is None:
@@ -190,7 +185,7 @@ def _cells_of(row: str) -> tuple[str, ...]:
 
 
 def markdown(specs: Sequence[SpecParts]) -> str:
-    """Specs as one Markdown text that `parts_in_markdown` reads back."""
+    """Specs as one Markdown text that `markdown_document` reads back."""
     return "\n".join("\n".join(_written(spec)) + "\n" for spec in specs)
 
 

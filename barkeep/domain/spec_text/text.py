@@ -204,7 +204,7 @@ class Reading:
             source=fields.once.get("source", ""),
         )
         remarks = tuple(map(unknown_garnish, self.garnishes))
-        return ReadSpec(spec, read, tuple(self.problems), self.row, remarks)
+        return ReadSpec(spec, read, tuple(self.problems), self.row, remarks=remarks)
 
     def _take_garnish(self, value: str, row: int) -> None:
         """Garnishes that are ingredients become lines; anything else stays one in words."""

@@ -6,9 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from barkeep.documents.specs.csv import COLUMNS, parts_in_csv, specs_csv
+from barkeep.documents.specs.csv import COLUMNS, specs_csv
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import Problem, UnusableFile
+from tests.documents.specs.readers import parts_in_csv
 
 HEADER = ",".join(COLUMNS)
 LETTERS = st.characters(exclude_categories=("Cs", "Cc", "Zl", "Zp"))
