@@ -11,13 +11,21 @@ from barkeep.application.bottle_imports import ImportedBottles, TakingIn
 from barkeep.application.done import Done
 from barkeep.application.session import UseCases
 from barkeep.application.specs import refuse_taken_names
-from barkeep.documents.specs.files import kind_of, parts_in_file, placed
+from barkeep.documents.specs.columns import (
+    ColumnRequest,
+    ColumnsUnclear,
+    ColumnUse,
+    checked_uses,
+    columns_text,
+)
+from barkeep.documents.specs.document import Document
+from barkeep.documents.specs.files import document_in, kind_of, read_placed
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.differences import Differences, compared, same_spec
-from barkeep.domain.spec_text.parts import SpecParts, read_parts, text_of_parts
+from barkeep.domain.spec_text.parts import SpecParts, text_of_parts
 from barkeep.domain.spec_text.text import ReadSpec, each_spec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import (
@@ -52,27 +60,39 @@ def keep_all(_file: str, _where: str) -> bool:
     return True
 
 
+FIRST_ROWS = 100
+"""Rows of a list that are looked at while its columns are chosen."""
+
 EVERY = 25
 """Specs between two calls of `Progress`: often enough to stop at once."""
 
 
 @dataclass(frozen=True, slots=True)
 class NamedText:
-    """A document: what its file is called, its text, and a sentence where that is not UTF-8."""
+    """A document: what its file is called, and its text.
+
+    `read_as` is a sentence where its letters were not plain UTF-8. `columns` says
+    which columns of a list are what, where that has been asked.
+    """
 
     file: str
     text: str
     read_as: str = ""
+    columns: tuple[ColumnUse, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class Incoming:
-    """A spec that could be read, where it stood, and what was made of it on the way."""
+    """A spec that could be read, where it stood, and what was made of it on the way.
+
+    `left_aside` is in words what its document says of it and no spec has a place for.
+    """
 
     spec: Spec
     file: str
     where: str
     remarks: tuple[str, ...] = ()
+    left_aside: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,13 +132,47 @@ class Unreadable:
 
 
 @dataclass(frozen=True, slots=True)
+class NeedsColumns:
+    """A list that cannot be read before it is said which column is what.
+
+    The answer is `columns` of its `NamedText`, for another preview.
+    """
+
+    file: str
+    request: ColumnRequest
+
+
+@dataclass(frozen=True, slots=True)
+class LeftAside:
+    """What a document says and no spec has a place for; `spec` is empty where it is of none."""
+
+    file: str
+    spec: str
+    what: str
+
+
+@dataclass(frozen=True, slots=True)
+class FileRemark:
+    """A sentence about how a document was read."""
+
+    file: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class ImportPreview:
-    """What documents would bring: each spec of theirs is in one of the four."""
+    """What documents would bring: each spec of theirs is in one of the first four.
+
+    A list whose columns are unclear is in `needs_columns`, and none of its specs anywhere.
+    """
 
     new: tuple[Incoming, ...] = ()
     same: tuple[Incoming, ...] = ()
     differing: tuple[Differing, ...] = ()
     unreadable: tuple[Unreadable, ...] = ()
+    needs_columns: tuple[NeedsColumns, ...] = ()
+    left_aside: tuple[LeftAside, ...] = ()
+    remarks: tuple[FileRemark, ...] = ()
 
     @property
     def problems(self) -> tuple[Problem, ...]:
@@ -138,6 +192,7 @@ class _Found:
     where: str
     row: int
     text: str = ""
+    left_aside: tuple[str, ...] = ()
     kept: bool = False
 
     @property
@@ -164,12 +219,57 @@ def preview(
     that are not understood, unless `keeps` says to keep it with them. Raises
     `Stopped` where `progress` says not to go on.
     """
-    unreadable: list[Unreadable] = []
+    met = _Met()
+    met.remarks += (FileRemark(each.file, each.read_as) for each in files if each.read_as)
     found = [
         replace(each, kept=keeps(each.file, each.where))
-        for each in _found(snapshot, files, unreadable, progress or go_on)
+        for each in _found(snapshot, files, met, progress or go_on)
     ]
-    return _sorted(found, snapshot, unreadable)
+    return replace(
+        _sorted(found, snapshot, met.unreadable),
+        needs_columns=tuple(met.needs_columns),
+        left_aside=tuple(met.left_aside),
+        remarks=tuple(met.remarks),
+    )
+
+
+@dataclass
+class _Met:
+    """What is met beside the specs while documents are read."""
+
+    unreadable: list[Unreadable] = field(default_factory=list)
+    needs_columns: list[NeedsColumns] = field(default_factory=list)
+    left_aside: list[LeftAside] = field(default_factory=list)
+    remarks: list[FileRemark] = field(default_factory=list)
+
+    def take_document(self, document: Document, file: str) -> None:
+        """Note what a document was read as, and what of it was left aside."""
+        self.remarks += (FileRemark(file, words) for words in document.remarks)
+        self.left_aside += (LeftAside(file, "", what) for what in document.left_aside)
+        self.left_aside += (
+            LeftAside(file, each.name, what) for each in document.parts for what in each.left_aside
+        )
+
+
+def first_drink(named: NamedText, columns: Sequence[ColumnUse], snapshot: Snapshot) -> str:
+    """What the first drink of a list is with these columns, in its lines.
+
+    Raises a `UserError` where these columns give none.
+    """
+    checked_uses(columns, columns_text(columns))
+    tree, units = snapshot.knowledge.tree, snapshot.settings.units
+    beginning = NamedText(named.file, _beginning(named.text))
+    document = document_in(beginning.text, beginning.file, columns)
+    if not document.parts:
+        raise UnreadableFile(named.file, NO_SPEC.message)
+    read = read_placed(document.parts[0], beginning.text, tree, units)
+    problems = (f"! {each.message}" for each in read.problems)
+    return "\n".join((document.parts[0].name, *document.parts[0].lines, *problems))
+
+
+def _beginning(text: str) -> str:
+    """The first rows of a list, as many as tell what its first drink is."""
+    return "".join(text.splitlines(keepends=True)[:FIRST_ROWS])
 
 
 def go_on(_done: int, _total: int) -> bool:
@@ -200,17 +300,17 @@ class StepCount:
 def _found(
     snapshot: Snapshot,
     files: Sequence[NamedText],
-    unreadable: list[Unreadable],
+    met: _Met,
     progress: Progress,
 ) -> Iterator[_Found]:
     """Every spec of the files, read. Progress counts specs, and rows of plain texts."""
     in_parts: list[tuple[NamedText, tuple[SpecParts, ...]]] = []
     plain: list[NamedText] = []
     for each in files:
-        if kind_of(each.text, each.file) == "text":
+        if not each.columns and kind_of(each.text, each.file) == "text":
             plain.append(each)
         else:
-            in_parts.append((each, _parts(each, unreadable)))
+            in_parts.append((each, _parts(each, met)))
     rows = [each.text.count("\n") + 1 for each in plain]
     steps = StepCount(sum(rows) + sum(len(parts) for _, parts in in_parts), progress, "Reading")
     steps.go(0)
@@ -223,22 +323,25 @@ def _found(
             yield _of_parts(one, number=number, named=named, tree=tree, units=units)
         done += len(parts)
     for named, count in zip(plain, rows, strict=True):
-        yield from _in_text(named, snapshot, unreadable, partial(steps.go_from, done))
+        yield from _in_text(named, snapshot, met.unreadable, partial(steps.go_from, done))
         done += count
     steps.go(steps.total)
 
 
-def _parts(named: NamedText, unreadable: list[Unreadable]) -> tuple[SpecParts, ...]:
+def _parts(named: NamedText, met: _Met) -> tuple[SpecParts, ...]:
     try:
-        parts = parts_in_file(named.text, named.file)
+        document = document_in(named.text, named.file, named.columns or None)
     except UnusableFile as error:
-        unreadable.append(Unreadable(named.file, "", "", error.problems))
+        met.unreadable.append(Unreadable(named.file, "", "", error.problems))
     except UnreadableFile as error:
-        unreadable.append(_whole(named, error.problem))
+        met.unreadable.append(_whole(named, error.problem))
+    except ColumnsUnclear as error:
+        met.needs_columns.append(NeedsColumns(named.file, error.request))
     else:
-        if not parts:
-            unreadable.append(_whole(named, NO_SPEC))
-        return parts
+        met.take_document(document, named.file)
+        if not document.parts:
+            met.unreadable.append(_whole(named, NO_SPEC))
+        return document.parts
     return ()
 
 
@@ -250,12 +353,16 @@ def _whole(named: NamedText, problem: Problem) -> Unreadable:
 def _of_parts(
     parts: SpecParts, *, number: int, named: NamedText, tree: FamilyTree, units: BarUnits
 ) -> _Found:
-    read = read_parts(parts, tree, units)
-    told = tuple(placed(each, parts, named.text) for each in read.problems)
+    read = read_placed(parts, named.text, tree, units)
     where = parts.where or f"spec {number}"
-    text = text_of_parts(parts) if told else ""
+    text = text_of_parts(parts) if read.problems else ""
     return _Found(
-        read=replace(read, problems=told), file=named.file, where=where, row=parts.row, text=text
+        read=read,
+        file=named.file,
+        where=where,
+        row=parts.row,
+        text=text,
+        left_aside=parts.left_aside,
     )
 
 
@@ -327,8 +434,14 @@ def _sorted(
 def _look_up(sorting: _Sorting, found: _Found, spec: Spec) -> None:
     mine = sorting.known.get(folded(spec.name))
     asked = (f"{each.named} is kept as it is. {each.question}" for each in spec.unsettled)
-    found_there = Incoming(spec, found.file, found.where, tuple(asked))
-    incoming = _with_known_riff(found_there, mine, sorting.riffable)
+    there = Incoming(
+        spec=spec,
+        file=found.file,
+        where=found.where,
+        remarks=(*found.read.remarks, *asked),
+        left_aside=found.left_aside,
+    )
+    incoming = _with_known_riff(there, mine, sorting.riffable)
     if mine is None:
         sorting.new.append(incoming)
         return

@@ -20,20 +20,30 @@ from barkeep.application.publishing import cards_of, specs_to_export
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.bar_source import in_bar, opened_bar, read_document, shown_name
 from barkeep.cli.bottle_import import import_bottles
-from barkeep.cli.output import Answer, counted
+from barkeep.cli.output import Answer, counted, left_aside_shown
 from barkeep.cli.spec import HOW_TO_KEEP, KEEP_QUESTIONS
 from barkeep.documents.bottles_csv import COLUMNS
+from barkeep.documents.bytes_read import DecodedText
+from barkeep.documents.foreign_text import fields_of_header
 from barkeep.documents.printed.cards import CardContent
 from barkeep.documents.printed.descriptions import (
     description_html,
     description_markdown,
     description_text,
 )
+from barkeep.documents.specs.columns import (
+    EXAMPLE,
+    ColumnRequest,
+    SeenColumn,
+    columns_text,
+    read_columns,
+)
 from barkeep.documents.specs.csv import COLUMNS as SPEC_COLUMNS
 from barkeep.documents.specs.files import EXPORT_FORMATS, SUFFIXES, exported, holds_specs
+from barkeep.documents.specs.tables import MEANING_WORDS
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.specs.spec import Spec
-from barkeep.errors import UnreadableFile, UnusableFile, spoken_list
+from barkeep.errors import UnreadableFile, UnusableFile, UserError, spoken_list
 
 MOST_NAMED = 10
 """Names said in a sentence; a hundred of them say nothing."""
@@ -54,12 +64,20 @@ to a new CSV file with a column problem; put them right there and import that fi
 A row that looks like a bottle that is there already (the same product and size) is
 left out, unless --again is given. One undo takes all of a file back.
 
-Specs come from a file that ends in {", ".join(SUFFIXES)}: plain text,
-Markdown, barkeep's own JSON, schema.org Recipe as JSON or within a saved web page,
-or CSV with the header
+Specs come from a file that ends in {", ".join(SUFFIXES)}: plain text, Markdown,
+barkeep's own JSON, schema.org Recipe as JSON or within a saved web page (JSON-LD,
+microdata, RDFa), a page whose text is plainly a recipe, or a list in CSV. What a
+file holds is told by how it begins rather than by its name; commas, semicolons or
+tabs part the fields of a list. Its columns may have these names or others that are
+usual in English, German, French, Italian or Spanish:
   {",".join(SPEC_COLUMNS)}
-where spec and line must be there. What a file holds is told by how it begins
-rather than by its name. Commas, semicolons or tabs part the fields of CSV.
+or amount, unit and ingredient in place of line. A row is a line of a drink, its
+name on each row or only on the first; or all of a drink, with the columns numbered
+(amount1, unit1, ingredient1, amount2 ...). Where it is not clear which column is
+what, --columns says it, and the refusal gives the likely answer to be repeated:
+  --columns "name=1,amount=2,unit=3,ingredient=4"
+by the columns' numbers or names; what is not named is left aside. Words for
+columns: {", ".join(MEANING_WORDS)}.
 
 A spec of a name that the bar has for another one stays as the bar has it, unless
 --take-theirs is given; a classic always stays. All of a file's specs come in or
@@ -74,9 +92,28 @@ UTF-8), rest (the file written), and the numbers products and bottles; ignored i
 left_aside by its older name. Rows count from 1 as in a spreadsheet, the header
 among them. It prints for specs added, replaced, kept and same (names),
 differing (spec, where, classic, lines: mine, theirs, change; fields: field,
-mine, theirs) and remarks (spec, remark). change is one of same, wording, amount,
-swapped, added, left out.
+mine, theirs), remarks (spec, remark) and left_aside (spec, what): what the file
+says and no spec has a place for. spec is null where it is of the whole file.
+change is one of same, wording, amount, swapped, added, left out.
 """
+
+
+class ColumnsToSay(UserError):
+    """A list of which the user must say what its columns are: `columns` is the likely answer."""
+
+    file: str
+    why: str
+    columns: str
+    seen: str
+    says = "{file} cannot be used yet: {why} Its columns are {seen}. Say {columns}."
+
+
+COLUMNS_OPTION = argument(
+    "--columns",
+    metavar="WHICH",
+    default="",
+    help="which columns of a list are what, such as “name=1,amount=2,unit=3,ingredient=4”",
+)
 
 
 @command(
@@ -91,12 +128,13 @@ swapped, added, left out.
     ),
     flag("--again", "also bring in bottles that look like ones that are there already"),
     KEEP_QUESTIONS,
+    COLUMNS_OPTION,
     description=ABOUT,
 )
 def take_in(arguments: Arguments) -> Answer:
     """Import a file. With a problem nothing is written unless that is asked for; each is said."""
     read, name = read_document(arguments.file), shown_name(arguments.file)
-    specs = holds_specs(read.text, arguments.file)
+    specs = bool(arguments.columns) or holds_specs(read.text, arguments.file)
     if not specs and (arguments.dry_run or arguments.take_theirs or arguments.keep_questions):
         options = "--dry-run, --take-theirs and --keep-questions"
         raise UnreadableFile(name, f"{options} are for specs; it lists bottles")
@@ -105,12 +143,18 @@ def take_in(arguments: Arguments) -> Answer:
         raise UnreadableFile(name, said)
     with opened_bar(arguments) as bar:
         if specs:
-            return _specs(bar, name, read.text, arguments)
+            return _specs(bar, _named(read, arguments), arguments)
         return import_bottles(bar, name, read, arguments)
 
 
-def _specs(bar: Bar, name: str, text: str, arguments: Arguments) -> Answer:
-    found = _looked_at(bar.snapshot, name, text, keep_questions=arguments.keep_questions)
+def _named(read: DecodedText, arguments: Arguments) -> NamedText:
+    titles = fields_of_header(read.text)
+    columns = read_columns(arguments.columns, titles) if arguments.columns else ()
+    return NamedText(shown_name(arguments.file), read.text, read.read_as, columns)
+
+
+def _specs(bar: Bar, named: NamedText, arguments: Arguments) -> Answer:
+    found = _looked_at(bar.snapshot, named, keep_questions=arguments.keep_questions)
     decisions = _decisions(found, take_theirs=arguments.take_theirs)
     if arguments.dry_run:
         done = _would_do(found, decisions)
@@ -119,13 +163,33 @@ def _specs(bar: Bar, name: str, text: str, arguments: Arguments) -> Answer:
     return Answer(lambda: _answer(found, done), _told(found, done, would=arguments.dry_run))
 
 
-def _looked_at(snapshot: Snapshot, name: str, text: str, *, keep_questions: bool) -> ImportPreview:
+def _looked_at(snapshot: Snapshot, named: NamedText, *, keep_questions: bool) -> ImportPreview:
     keeps = keep_all if keep_questions else keep_none
-    found = preview(snapshot, [NamedText(name, text)], keeps=keeps)
+    found = preview(snapshot, [named], keeps=keeps)
+    for each in found.needs_columns:
+        raise _columns_to_say(each.request)
     if found.problems:
         only_questions = all(each.questions for each in found.unreadable)
-        raise UnusableFile(name, found.problems, HOW_TO_KEEP if only_questions else "")
+        raise UnusableFile(
+            named.file, found.problems, way_out=HOW_TO_KEEP if only_questions else ""
+        )
     return found
+
+
+def _column_seen(column: SeenColumn) -> str:
+    sample = f"(“{column.samples[0]}” …)" if column.samples else "(empty)"
+    return " ".join(filter(None, (str(column.place), column.title, sample)))
+
+
+def _columns_to_say(request: ColumnRequest) -> ColumnsToSay:
+    """What to say of a list, with the likely answer where there is one."""
+    seen = [_column_seen(each) for each in request.columns]
+    likely = columns_text(request.likely)
+    if not any(each.meaning in ("ingredient", "line") for each in request.likely):
+        likely = f"{likely},ingredient=…" if likely else EXAMPLE
+    return ColumnsToSay(
+        request.file, request.why, f'--columns "{likely}"', spoken_list(seen, "and")
+    )
 
 
 def _decisions(found: ImportPreview, *, take_theirs: bool) -> dict[int, Decision]:
@@ -155,10 +219,14 @@ def _answer(found: ImportPreview, done: ImportedSpecs) -> dict[str, object]:
         "same": [each.spec.name for each in found.same],
         "differing": [_differing(each) for each in found.differing],
         "remarks": [
-            {"spec": each.spec.name, "remark": remark}
-            for each in everything
-            for remark in each.remarks
+            *({"spec": None, "remark": each.words} for each in found.remarks),
+            *(
+                {"spec": each.spec.name, "remark": remark}
+                for each in everything
+                for remark in each.remarks
+            ),
         ],
+        "left_aside": [{"spec": each.spec or None, "what": each.what} for each in found.left_aside],
     }
 
 
@@ -184,6 +252,8 @@ def _told(found: ImportPreview, done: ImportedSpecs, *, would: bool) -> Iterator
     for one in (*found.new, *(each.incoming for each in found.differing)):
         for remark in one.remarks:
             yield f"{one.spec.name}: {remark}"
+    yield from (each.words for each in found.remarks)
+    yield from left_aside_shown([(each.spec, each.what) for each in found.left_aside])
     said = [
         _sentence("would be added" if would else "came in", done.added),
         _sentence("would be replaced" if would else "replaced", done.replaced),

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import sys
 import unicodedata
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING
@@ -62,6 +62,16 @@ def counted(number: int, word: str, words: str | None = None) -> str:
     '2 serves'
     """
     return f"{number} {word if number == 1 else words or word + 's'}"
+
+
+def left_aside_shown(aside: Sequence[tuple[str, str]]) -> Iterator[str]:
+    """What was left aside, a row for each spec it is of and one for what is of none."""
+    of: dict[str, list[str]] = {}
+    for spec, what in aside:
+        of.setdefault(spec, []).append(what)
+    for spec, things in of.items():
+        front = f"{spec}: left aside" if spec else "Left aside"
+        yield f"{front}: {'; '.join(things)}."
 
 
 BAR_CELLS = 10

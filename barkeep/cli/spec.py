@@ -5,13 +5,22 @@ from __future__ import annotations
 import argparse
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from itertools import chain
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
-from barkeep.cli.bar_source import in_bar, known_to_readers, opened_bar, read_file, shown_name
-from barkeep.cli.output import Answer, counted, iso, rounded, table, width
+from barkeep.cli.bar_source import (
+    in_bar,
+    known_to_readers,
+    opened_bar,
+    read_document,
+    read_file,
+    shown_name,
+)
+from barkeep.cli.output import Answer, counted, iso, left_aside_shown, rounded, table, width
 from barkeep.cli.teaching import told_how_to_teach
+from barkeep.documents.specs.files import specs_in
 from barkeep.domain.amounts.amount import show_range
 from barkeep.domain.amounts.rounding import STYLES, Style
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
@@ -49,18 +58,37 @@ FORMAT = (
 FILE = argument("file", metavar="FILE", help="a text file, or - for standard input")
 
 
-@command(FILE, description=FORMAT)
+@command(
+    argument("file", metavar="FILE", help="a document of specs, or - for standard input"),
+    description=f"{FORMAT} Any document that import takes is read too.",
+)
 def read(arguments: Arguments) -> Answer:
     """Read specs with the bar's own ingredients; problems are part of the answer."""
-    text = read_file(arguments.file)
+    read_as, name = read_document(arguments.file), shown_name(arguments.file)
     tree, units = known_to_readers(arguments)
-    specs = read_specs(text, tree, units)
-    taught = [
-        replace(each, problems=told_how_to_teach(each.problems, tree, arguments)) for each in specs
+    found, document = specs_in(read_as.text, name, tree, units)
+    specs = [
+        replace(each, problems=told_how_to_teach(each.problems, tree, arguments)) for each in found
+    ]
+    about = [each for each in (read_as.read_as, *document.remarks) if each]
+    aside = [
+        *(("", what) for what in document.left_aside),
+        *((each.name, what) for each in document.parts for what in each.left_aside),
     ]
     return Answer(
-        lambda: {"specs": [read_json(spec, tree) for spec in taught]},
-        _read_shown(taught, tree, units),
+        lambda: {
+            "specs": [read_json(spec, tree) for spec in specs],
+            "remarks": [
+                *({"spec": None, "remark": remark} for remark in about),
+                *(
+                    {"spec": each.name, "remark": remark}
+                    for each in specs
+                    for remark in each.remarks
+                ),
+            ],
+            "left_aside": [{"spec": spec or None, "what": what} for spec, what in aside],
+        },
+        chain(_read_shown(specs, tree, units), about, left_aside_shown(aside)),
     )
 
 
@@ -70,6 +98,7 @@ def _read_shown(specs: Sequence[ReadSpec], tree: FamilyTree, units: BarUnits) ->
         yield from (f"  {_line_shown(each.line, tree, units)}" for each in spec.lines)
         yield from (f"  {row}" for row in _service_shown(spec.understood))
         yield from (f"  ! {problem}" for problem in spec.problems)
+        yield from (f"  i {remark}" for remark in spec.remarks)
         yield ""
     bad = sum(bool(spec.problems) for spec in specs)
     yield f"{counted(len(specs), 'spec')}, {bad or 'none'} with problems."

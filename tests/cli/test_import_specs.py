@@ -52,6 +52,7 @@ def test_every_kind_of_document_comes_in(barkeep, bar, written, name):
         "same": [],
         "differing": [],
         "remarks": [],
+        "left_aside": [],
     }
     assert "20 ml lemon juice" in barkeep("--bar", bar, "spec", "show", "Fog Lamp").out
     assert barkeep("--bar", bar, "undo").out == "Undone: Import 1 spec.\n"

@@ -42,7 +42,7 @@ def write(tmp_path):
 class TestRead:
     def test_lines_with_stable_keys(self, barkeep, write):
         answer = barkeep("spec", "read", write(SOUND), "--json").answer
-        assert list(answer) == ["specs"]
+        assert list(answer) == ["specs", "remarks", "left_aside"]
         (spec,) = answer["specs"]
         assert list(spec) == SPEC
         assert (spec["name"], spec["glass"], spec["problems"]) == ("Signal Post", "coupe", [])

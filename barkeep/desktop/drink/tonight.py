@@ -79,11 +79,6 @@ def drink_columns(tree: FamilyTree) -> tuple[Column[Drink], ...]:
     )
 
 
-def brief(drink: Drink, tree: FamilyTree) -> str:
-    """The required ingredients, in the spec's order, and what is not understood."""
-    return ingredients_in_brief(drink.spec, tree)
-
-
 def base_name(drink: Drink, tree: FamilyTree) -> str:
     """What the drink is built on; empty for a spec without volumes."""
     key = base(drink.spec, tree)

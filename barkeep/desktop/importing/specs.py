@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from typing import Literal, TypeAlias
@@ -32,10 +32,13 @@ from barkeep.application.imports import (
     ImportPreview,
     Incoming,
     NamedText,
+    NeedsColumns,
     Progress,
     Unreadable,
+    first_drink,
     preview,
 )
+from barkeep.desktop.importing.columns import ColumnChoices
 from barkeep.desktop.ingredients.own_ingredient import Way
 from barkeep.desktop.ingredients.teaching import Teach, teach_buttons, teach_by_keys, teacher
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
@@ -50,6 +53,7 @@ from barkeep.desktop.widgets.details import ScrolledPage
 from barkeep.desktop.widgets.labels import PictureLabel, copyable, text_label
 from barkeep.desktop.widgets.layouts import SPRING, Card, at_top, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
+from barkeep.documents.specs.columns import ColumnUse
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.names import bare_name
 from barkeep.domain.phrases import capitalised
@@ -60,14 +64,27 @@ from barkeep.errors import UserError, spoken_list
 
 PlaceKey: TypeAlias = tuple[str, str]
 """A file and the place of a spec in it."""
-Group = Literal["unreadable", "differing", "new"]
+Group = Literal["columns", "unreadable", "differing", "new", "aside"]
 GROUP_WORDS: dict[Group, str] = {
+    "columns": "Unclear",
     "unreadable": "Cannot be read",
     "differing": "Differs",
     "new": "New",
+    "aside": "Left aside",
 }
 KEPT_WORDS = "Stays as you have it"
 KEPT = Decision()
+
+
+@dataclass(frozen=True, slots=True)
+class AroundSpecs:
+    """What is said of a whole file: how it was read, and what of it belongs to no spec."""
+
+    remarks: tuple[str, ...]
+    left_aside: tuple[str, ...]
+
+
+Thing = Incoming | Differing | Unreadable | NeedsColumns | AroundSpecs
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,14 +94,16 @@ class ImportRow:
     group: Group
     name: str
     where: str
-    thing: Incoming | Differing | Unreadable
+    thing: Thing
     place: int = -1
     decision: Decision = KEPT
 
     @property
     def outcome(self) -> str:
         """What importing will do with it."""
-        if self.group == "unreadable":
+        if self.group == "columns":
+            return "Waits for its columns"
+        if self.group in ("unreadable", "aside"):
             return "Is left out"
         if self.group == "new":
             return f"Comes in with {_questions(self.kept)}" if self.kept else "Comes in"
@@ -96,17 +115,15 @@ class ImportRow:
 
     @property
     def key(self) -> PlaceKey:
-        """The file and the place it is in."""
+        """The file and the place it is in; both empty where it is of no spec."""
         there = self.thing.incoming if isinstance(self.thing, Differing) else self.thing
-        return there.file, there.where
+        return (there.file, there.where) if isinstance(there, Incoming | Unreadable) else ("", "")
 
     @property
     def kept(self) -> int:
         """How many lines it comes in with that are not understood."""
-        if isinstance(self.thing, Unreadable):
-            return 0
         there = self.thing.incoming if isinstance(self.thing, Differing) else self.thing
-        return len(there.spec.unsettled)
+        return len(there.spec.unsettled) if isinstance(there, Incoming) else 0
 
     @property
     def askable(self) -> int:
@@ -125,8 +142,12 @@ class ImportRow:
 
 
 def import_rows(found: ImportPreview, *, one_file: bool) -> tuple[ImportRow, ...]:
-    """What needs a look first: the unreadable, the differing, then the new."""
+    """What needs a look first: the unclear, the unreadable, the differing, then the new."""
     rows = [
+        ImportRow("columns", "Which column is what", "" if one_file else each.file, each)
+        for each in found.needs_columns
+    ]
+    rows += [
         ImportRow(
             "unreadable",
             each.name or ("The whole file" if not each.where else "No name"),
@@ -144,7 +165,19 @@ def import_rows(found: ImportPreview, *, one_file: bool) -> tuple[ImportRow, ...
         ImportRow("new", each.spec.name, _place(each.file, each.where, one_file), each)
         for each in found.new
     ]
-    return tuple(rows)
+    return (*rows, *_around(found, one_file=one_file))
+
+
+def _around(found: ImportPreview, *, one_file: bool) -> Iterator[ImportRow]:
+    """A row for each file of which something is said that is of none of its specs."""
+    files = [each.file for each in found.remarks]
+    files += [each.file for each in found.left_aside if not each.spec]
+    for file in dict.fromkeys(files):
+        around = AroundSpecs(
+            tuple(each.words for each in found.remarks if each.file == file),
+            tuple(each.what for each in found.left_aside if each.file == file and not each.spec),
+        )
+        yield ImportRow("aside", "Around the specs", "" if one_file else file, around)
 
 
 def decided(row: ImportRow, decision: Decision) -> ImportRow:
@@ -203,23 +236,31 @@ class ImportDetails(ScrolledPage):
     """`decided` carries the row that is shown and the decision the user took for it.
 
     `teach_chosen` carries unknown words that are to be taught, and as what; `kept` the
-    row, and whether it is to be kept with its questions.
+    row, and whether it is to be kept with its questions; `columns_said` a file and which
+    of its columns are what.
     """
 
     decided = Signal(object, object)
     teach_chosen = Signal(str, str)
     kept = Signal(object, bool)
+    columns_said = Signal(str, object)
 
-    def __init__(self, text_of: Callable[[Spec], str], parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        text_of: Callable[[Spec], str],
+        try_out: Callable[[str, Sequence[ColumnUse]], str],
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__("The chosen spec", 330, parent)
-        self.text_of = text_of
+        self.text_of, self._try_out = text_of, try_out
+        self.columns: ColumnChoices | None = None
         self.chips: FilterChips | None = None
         self.keep_chips: FilterChips | None = None
         self.name_field: QLineEdit | None = None
 
     def show_row(self, row: ImportRow | None) -> None:
         """Show one spec, or nothing."""
-        self.chips = self.keep_chips = self.name_field = None
+        self.chips = self.keep_chips = self.name_field = self.columns = None
         page = QWidget()
         column = column_of(on=page, margins=PAD)
         if row is not None:
@@ -251,10 +292,16 @@ class ImportDetails(ScrolledPage):
         thing = row.thing
         if isinstance(thing, Unreadable):
             self._add_problems(column, thing)
+        elif isinstance(thing, NeedsColumns):
+            self._add_columns(column, thing)
+        elif isinstance(thing, AroundSpecs):
+            _add_remarks(column, thing.remarks)
+            _add_left_aside(column, thing.left_aside)
         elif isinstance(thing, Differing):
             self._add_choice(column, row, thing)
             column.addLayout(_side_by_side(thing))
             _add_remarks(column, thing.incoming.remarks)
+            _add_left_aside(column, thing.incoming.left_aside)
         else:
             self._add_new(column, thing)
 
@@ -262,6 +309,12 @@ class ImportDetails(ScrolledPage):
         _add_remarks(column, thing.remarks)
         rows = self.text_of(thing.spec).partition("\n")[2]
         column.addWidget(_side(rows.strip("\n")))
+        _add_left_aside(column, thing.left_aside)
+
+    def _add_columns(self, column: QVBoxLayout, thing: NeedsColumns) -> None:
+        self.columns = ColumnChoices(thing.request, partial(self._try_out, thing.file))
+        self.columns.answered.connect(partial(self.columns_said.emit, thing.file))
+        column.addWidget(self.columns)
 
     def _add_problems(self, column: QVBoxLayout, thing: Unreadable) -> None:
         for problem in thing.problems:
@@ -336,6 +389,14 @@ def _add_remarks(column: QVBoxLayout, remarks: Sequence[str]) -> None:
         column.addLayout(row)
 
 
+def _add_left_aside(column: QVBoxLayout, things: Sequence[str]) -> None:
+    if things:
+        column.addSpacing(UNIT)
+        column.addWidget(text_label("Left aside", TypeSize.STRONG))
+        for each in things:
+            column.addWidget(_side(capitalised(each)))
+
+
 def _side(words: str) -> QWidget:
     label = copyable(words)
     label.setMinimumWidth(40)
@@ -379,7 +440,7 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         self.table: RowTable[ImportRow] = RowTable(import_columns(), self)
         self.shown = RowFilter(self.table, self)
         self.view = QTableView()
-        self.details = ImportDetails(_writer(snapshot))
+        self.details = ImportDetails(_writer(snapshot), self._try_out)
         self.banner = Banner(closable=False)
         self.summary = text_label("", quiet=True, wrap=True)
         self.progress = QProgressBar()
@@ -467,6 +528,20 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         asked = frozenset(row.key for row in self.table.rows if row.askable)
         self._keeping = asked if keep else frozenset()
         self._coming_back = None
+        self._read()
+
+    def _named(self, file: str) -> NamedText:
+        """The list that is asked about: of several files of one name, the first unanswered."""
+        return next(each for each in self._texts if each.file == file and not each.columns)
+
+    def _try_out(self, file: str, columns: Sequence[ColumnUse]) -> str:
+        return first_drink(self._named(file), columns, self._snapshot)
+
+    def _on_columns(self, file: str, columns: tuple[ColumnUse, ...]) -> None:
+        answered = self._named(file)
+        self._texts = tuple(
+            replace(each, columns=columns) if each is answered else each for each in self._texts
+        )
         self._read()
 
     def _on_read(self, found: ImportPreview) -> None:
@@ -564,6 +639,12 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
             said.append(f"{there:,} {'is' if there == 1 else 'are'} in the bar already.")
         if bad:
             said.append(f"{bad:,} cannot be read and will be left out.")
+        if found.needs_columns:
+            said.append("Say which column is what, and the drinks of that list are read.")
+        aside = len(found.left_aside)
+        if aside:
+            things = "One thing is" if aside == 1 else f"{aside:,} things are"
+            said.append(f"{things} left aside; the specs and the end of the list say which.")
         self.summary.setText(" ".join(said))
         self.summary.setVisible(bool(said))
         if not self.table.rows:
@@ -588,6 +669,7 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         teach_by_keys(self, self._teach_here)
         self.details.kept.connect(self._keep)
         self.keep_all.toggled.connect(self._keep_all)
+        self.details.columns_said.connect(self._on_columns)
         self.view.selectionModel().currentRowChanged.connect(self._on_current)
         self.for_all.activated.connect(lambda _: self.choose_for_all(self.for_all.currentData()))
 

@@ -32,6 +32,7 @@ from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.spec_text.settling import OpenQuestion
 from barkeep.domain.specs.called import named_by
+from barkeep.domain.specs.garnish_notes import garnishes_in_words, other_notes
 from barkeep.domain.specs.shown_lines import ShownLine, names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine, with_unsettled
 from barkeep.errors import spoken_list
@@ -92,10 +93,9 @@ class SpecPage(QWidget):
             self._column.addWidget(caption(amounts_note))
         self._column.addWidget(self.correction)
         self._add_cautions(before_you_pour(row.drink, view))
-        for heading, words in (("Method", spec.method), ("Notes", spec.notes)):
-            if words:
-                add_heading(self._column, heading)
-                self._column.addWidget(copyable(words))
+        for heading, words in _words_of(spec):
+            add_heading(self._column, heading)
+            self._column.addWidget(copyable(words))
         if view is not None:
             add_heading(self._column, "What it comes to")
             self._column.addWidget(analysis)
@@ -243,6 +243,16 @@ def _ice(spec: Spec) -> str:
     if not spec.ice or "ice" in spec.ice.casefold():
         return spec.ice
     return f"{spec.ice} ice"
+
+
+def _words_of(spec: Spec) -> Iterator[tuple[str, str]]:
+    """What is said of a spec in free words, under its headings."""
+    said = (
+        ("Garnish", "\n".join(garnishes_in_words(spec.notes))),
+        ("Method", spec.method),
+        ("Notes", "\n".join(other_notes(spec.notes))),
+    )
+    yield from (each for each in said if each[1])
 
 
 def _source(spec: Spec) -> Iterator[str]:

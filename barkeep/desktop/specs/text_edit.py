@@ -21,7 +21,7 @@ from barkeep.desktop.screens.offer_list import OfferDelegate, OfferList
 from barkeep.desktop.specs.line_names import IngredientNames
 from barkeep.desktop.specs.reading import Fault, Fix
 from barkeep.documents.specs.files import KIND_WORDS, kind_of, parts_in_file
-from barkeep.documents.specs.jsonld import is_web_page, recipes_in
+from barkeep.documents.specs.jsonld import is_web_page
 from barkeep.domain.spec_text.parts import SpecParts, text_of_all
 from barkeep.errors import UserError
 
@@ -87,7 +87,7 @@ def _parts(text: str) -> tuple[SpecParts, ...]:
 
 def _recipes(markup: str) -> tuple[SpecParts, ...]:
     try:
-        return recipes_in(markup, WHAT)
+        return parts_in_file(markup, WHAT)
     except UserError:
         return ()
 

@@ -13,6 +13,7 @@ from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.text import line_text
+from barkeep.domain.specs.garnish_notes import garnishes_in_words
 from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.errors import spoken_list
@@ -177,7 +178,12 @@ def card_content(
     return CardContent(
         name=spec.name,
         lines=printed_lines(poured_lines(spec), tree, settings),
-        garnish=", ".join(f"{each.amount} {each.name}".strip() for each in garnishes),
+        garnish=", ".join(
+            (
+                *(f"{each.amount} {each.name}".strip() for each in garnishes),
+                *garnishes_in_words(spec.notes),
+            )
+        ),
         method=_paragraphs(spec.method),
         glass=spec.glass,
         ice=spec.ice,

@@ -3,22 +3,24 @@
 from __future__ import annotations
 
 import json
-import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
 from barkeep.documents.bottles_csv import is_bottles_csv
 from barkeep.documents.foreign_text import fields_of_header
-from barkeep.documents.specs.csv import parts_in_csv, specs_csv
+from barkeep.documents.specs.columns import MOST_COLUMNS, ColumnUse, looks_like_lines, names_columns
+from barkeep.documents.specs.csv import csv_document, records_of, specs_csv
+from barkeep.documents.specs.document import Document
 from barkeep.documents.specs.jsonld import is_web_page, recipe_text, recipes_in
-from barkeep.documents.specs.markdown import markdown, parts_in_markdown
+from barkeep.documents.specs.markdown import is_markdown, markdown, markdown_document
 from barkeep.documents.specs.own_json import is_own_json, parts_in_json, specs_json
+from barkeep.documents.specs.web_page import page_document
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.parts import SpecParts, parts_of
-from barkeep.domain.spec_text.text import write_specs
+from barkeep.domain.spec_text.parts import SpecParts, parts_of, read_parts
+from barkeep.domain.spec_text.text import ReadSpec, read_specs, write_specs
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import Problem, UnreadableFile, spoken_list
 
@@ -35,7 +37,10 @@ SUFFIXES = (".txt", ".md", ".json", ".jsonld", ".html", ".htm", ".csv")
 """What files of specs are called, as they are offered for choice."""
 
 
-_HEADING = re.compile(r"#{1,6}[ \t]+\S")
+_OF_BOTTLES = frozenset({"product", "ingredient", "size"})
+_BOTTLES_ONLY = frozenset({"product", "size", "level", "price", "opened", "maker", "tare"})
+_SPECS_ONLY = frozenset({"amount", "unit", "method", "glass", "line"})
+_LOOKED_AT = 20_000
 _MARKDOWN = (".md", ".markdown")
 _LISTS = (".csv", ".tsv")
 
@@ -47,47 +52,75 @@ def kind_of(text: str, file: str = "") -> Kind:
         return "page"
     if start in ("{", "["):
         return "json" if is_own_json(text) else "jsonld"
-    if is_specs_csv(text):
+    if is_specs_csv(text) or names_columns(fields_of_header(text)):
         return "csv"
-    first = next((row for row in text.removeprefix("\ufeff").splitlines() if row.strip()), "")
-    if _HEADING.match(first.strip()):
-        return "markdown"
     suffix = _suffix(file)
-    if suffix in _MARKDOWN and any(_HEADING.match(row) for row in text.splitlines()):
+    if is_markdown(text, named_so=suffix in _MARKDOWN):
         return "markdown"
     return "csv" if suffix in _LISTS else "text"
 
 
 def is_specs_csv(text: str) -> bool:
     """Whether a text is CSV whose header has the columns `spec` and `line`."""
-    header = {folded(each) for each in fields_of_header(text)}
+    header = {folded(each) for each in fields_of_header(text)[:MOST_COLUMNS]}
     return {"spec", "line"} <= header
 
 
 def holds_specs(text: str, file: str = "") -> bool:
     """Whether a text is one of specs, and not a list of bottles."""
     kind = kind_of(text, file)
+    fields = fields_of_header(text)
+    header = {folded(each) for each in fields[:MOST_COLUMNS]}
     if kind == "text":
         return not is_bottles_csv(text)
-    return kind != "csv" or is_specs_csv(text)
+    if kind != "csv" or is_specs_csv(text):
+        return True
+    if is_bottles_csv(text) and not header & _SPECS_ONLY:
+        return False
+    return names_columns(fields) or looks_like_lines(records_of(text[:_LOOKED_AT]))
 
 
 def parts_in_file(text: str, file: str) -> tuple[SpecParts, ...]:
-    """The specs of a document that is not plain text, in order.
+    """The specs of a document that is not plain text, in order; see `document_in`."""
+    return document_in(text, file).parts
 
-    Raises `UnreadableFile` or `UnusableFile`, which name the place.
+
+def document_in(text: str, file: str, uses: Sequence[ColumnUse] | None = None) -> Document:
+    """A document that is not plain text; `uses` says which columns of a list are what.
+
+    Raises `UnreadableFile` or `UnusableFile`, which name the place, and
+    `ColumnsUnclear` where `uses` must be asked for.
     """
-    readers: Mapping[Kind, Callable[[], tuple[SpecParts, ...]]] = {
-        "page": lambda: recipes_in(text, file),
-        "jsonld": lambda: recipes_in(text, file),
-        "json": lambda: parts_in_json(text, file),
-        "csv": lambda: parts_in_csv(text, file),
-        "markdown": lambda: parts_in_markdown(text),
+    readers: Mapping[Kind, Callable[[], Document]] = {
+        "page": lambda: page_document(text, file),
+        "jsonld": lambda: Document(recipes_in(text, file)),
+        "json": lambda: Document(parts_in_json(text, file)),
+        "csv": lambda: csv_document(text, file, uses),
+        "markdown": lambda: markdown_document(text, file),
     }
-    kind = kind_of(text, file)
+    kind = "csv" if uses else kind_of(text, file)
     if kind == "text":
         raise ValueError("plain text is read by barkeep.domain.spec_text.text")
     return readers[kind]()
+
+
+def specs_in(
+    text: str, file: str, tree: FamilyTree, units: BarUnits, *, uses: Sequence[ColumnUse] = ()
+) -> tuple[tuple[ReadSpec, ...], Document]:
+    """Every spec of a document of any kind as it was read, and what of it was left aside.
+
+    A problem stands where it is in the document. Raises as `document_in` does.
+    """
+    if not uses and kind_of(text, file) == "text":
+        return read_specs(text, tree, units), Document(())
+    document = document_in(text, file, uses or None)
+    return tuple(read_placed(each, text, tree, units) for each in document.parts), document
+
+
+def read_placed(parts: SpecParts, text: str, tree: FamilyTree, units: BarUnits) -> ReadSpec:
+    """A spec out of a document `text`, its problems where they stand in that."""
+    read = read_parts(parts, tree, units)
+    return replace(read, problems=tuple(placed(each, parts, text) for each in read.problems))
 
 
 def _suffix(file: str) -> str:
@@ -107,6 +140,8 @@ def placed(problem: Problem, parts: SpecParts, text: str) -> Problem:
         found = _find(parts.lines[problem.line - 1], text, place)
         if found is not None:
             place, column = found, problem.column
+        elif parts.rows:
+            return replace(problem, line=parts.rows[problem.line - 1], column=1)
     line = text.count("\n", 0, place) + 1
     return replace(problem, line=line, column=place - text.rfind("\n", 0, place) - 1 + column)
 

@@ -1,20 +1,27 @@
-"""Specs as barkeep's own JSON, whose schema is `resources/specs.schema.json`."""
+"""Specs as barkeep's own JSON, which loses nothing of what a spec holds.
+
+A line is its text; where that does not say all that the line holds, such as after a person
+put it right, `fields` does. `of` is the text they are for: of one that was changed since,
+the text counts.
+"""
 
 from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
-from dataclasses import asdict
+from dataclasses import asdict, fields
+from math import isfinite
 from typing import Any
 
 from barkeep.documents.foreign_text import read_json
 from barkeep.domain.spec_text.parts import SpecParts
+from barkeep.domain.specs.spec import Line
 from barkeep.errors import UnreadableFile
 
 FORMAT, VERSION = "barkeep-specs", 1
-_TEXTS = ("name", "glass", "ice", "riff_of", "credit")
+_TEXTS = ("name", "glass", "ice", "riff_of", "credit", "source")
 _LISTS = ("lines", "method", "notes", "tags")
-_NOT_WRITTEN = ("row", "number")
+_NOT_WRITTEN = ("row", "number", "rows", "known", "left_aside")
 
 
 def is_own_json(text: str) -> bool:
@@ -49,10 +56,11 @@ def _read(spec: Any, number: int, file: str) -> SpecParts:
     serves = spec.get("serves")
     if serves is not None and (isinstance(serves, bool) or not isinstance(serves, int | float)):
         raise UnreadableFile(file, f"{where}: “serves” must be a number")
-    fields: dict[str, Any] = {each: _text(spec, each, where, file) for each in _TEXTS}
-    fields |= {each: _list(spec, each, where, file) for each in _LISTS}
+    found: dict[str, Any] = {each: _text(spec, each, where, file) for each in _TEXTS}
+    found |= {each: _list(spec, each, where, file) for each in _LISTS}
     served = None if serves is None else float(serves)
-    return SpecParts(**fields, serves=served, number=number)
+    known = _known(spec.get("fields"), found["lines"], where, file)
+    return SpecParts(**found, serves=served, number=number, known=known)
 
 
 def _text(spec: Mapping[str, Any], key: str, where: str, file: str) -> str:
@@ -69,6 +77,72 @@ def _list(spec: Mapping[str, Any], key: str, where: str, file: str) -> tuple[str
     return tuple(values)
 
 
+_NUMBERS = ("amount", "amount_high", "quantity", "min_abv_percent")
+_TYPES: Mapping[str, str] = {each.name: str(each.type) for each in fields(Line)}
+"""Field of a line -> its type as it is written there."""
+
+
+def _known(values: Any, lines: Sequence[str], where: str, file: str) -> tuple[Line | None, ...]:
+    """What a document says each line is in fields; none where it does not."""
+    if values is None:
+        return ()
+    if not isinstance(values, list) or len(values) != len(lines):
+        raise UnreadableFile(file, f"{where}: “fields” must be a list with one for each line")
+    return tuple(
+        _line(value, text, f"{where}, line {number}", file) if _is_of(value, text) else None
+        for number, (value, text) in enumerate(zip(values, lines, strict=True), 1)
+    )
+
+
+def _is_of(value: Any, text: str) -> bool:
+    """Whether fields are there, and for this text."""
+    return value is not None and (not isinstance(value, dict) or value.get("of") == text)
+
+
+def _line(value: Any, text: str, where: str, file: str) -> Line:
+    if not isinstance(value, dict) or not isinstance(value.get("ingredient"), str):
+        raise UnreadableFile(file, f"{where}: its fields must be an object with an “ingredient”")
+    found: dict[str, Any] = {"text": text}
+    for key, each in value.items():
+        if key == "of":
+            continue
+        if key not in _TYPES:
+            raise UnreadableFile(file, f"{where}: a line has no field “{key}”")
+        if not _fits(each, key):
+            raise UnreadableFile(file, f"{where}: “{key}” cannot be {each!r}")
+        found[key] = tuple(each) if isinstance(each, list) else each
+    for key in _NUMBERS:
+        if found.get(key) is not None:
+            found[key] = float(found[key])
+    return Line(**found)
+
+
+def _fits(value: Any, key: str) -> bool:
+    """Whether a value may be what a field of a line holds."""
+    kind = _TYPES[key]
+    if value is None:
+        return "None" in kind
+    if kind.startswith("tuple"):
+        return isinstance(value, list) and all(isinstance(each, str) for each in value)
+    if kind.startswith("float"):
+        number = isinstance(value, int | float) and not isinstance(value, bool)
+        return number and isfinite(value) and value >= 0
+    return isinstance(value, bool if kind == "bool" else str)
+
+
 def _written(spec: SpecParts) -> dict[str, Any]:
-    fields = {name: value for name, value in asdict(spec).items() if name not in _NOT_WRITTEN}
-    return {key: value for key, value in fields.items() if value or key in ("name", "lines")}
+    held = {name: value for name, value in asdict(spec).items() if name not in _NOT_WRITTEN}
+    whole = {key: value for key, value in held.items() if value or key in ("name", "lines")}
+    if any(spec.known):
+        whole["fields"] = [
+            None if line is None else _fields(line, text)
+            for line, text in zip(spec.known, spec.lines, strict=True)
+        ]
+    return whole
+
+
+def _fields(line: Line, text: str) -> dict[str, Any]:
+    """What a line holds beyond its text, its own text only where that is another."""
+    nothing = Line(text, "")
+    said = ((each.name, getattr(line, each.name)) for each in fields(Line))
+    return {"of": text, **{key: value for key, value in said if value != getattr(nothing, key)}}

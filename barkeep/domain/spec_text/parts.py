@@ -2,13 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from barkeep.domain.amounts.units import US_UNITS, BarUnits
+from barkeep.domain.amounts.units import TABLE, US_UNITS, BarUnits, prefixed_unit
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES, distinct_tags, header_in
-from barkeep.domain.spec_text.text import MOST_LINES, Reading, ReadSpec, line_text, text_around
+from barkeep.domain.spec_text.lines import ReadLine
+from barkeep.domain.spec_text.text import (
+    MOST_LINES,
+    Reading,
+    ReadSpec,
+    garnishes_to_write,
+    line_text,
+    reads_back,
+    text_around,
+)
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.errors import Problem
 
@@ -18,8 +27,11 @@ class SpecParts:
     """The texts of one spec; `lines` and `method` one text for each line or step.
 
     `row` is the line of the document it begins on and `number` its place among
-    the specs, both from 1, and 0 where the document tells no such thing. An
-    empty step parts two paragraphs of the method.
+    the specs, both from 1, and 0 where the document tells no such thing; `rows`
+    are the lines of the document of its ingredients, where it tells them. `known`
+    is for each ingredient what it is, where the document says that in fields. An
+    empty step parts two paragraphs of the method. `left_aside` is what else the
+    document says of the spec and a spec has no place for, in words.
     """
 
     name: str
@@ -32,8 +44,12 @@ class SpecParts:
     serves: float | None = None
     tags: tuple[str, ...] = ()
     credit: str = ""
+    source: str = ""
     row: int = 0
     number: int = 0
+    rows: tuple[int, ...] = ()
+    known: tuple[Line | None, ...] = ()
+    left_aside: tuple[str, ...] = ()
 
     @property
     def where(self) -> str:
@@ -55,14 +71,47 @@ def read_parts(parts: SpecParts, tree: FamilyTree, units: BarUnits = US_UNITS) -
         reading.take_name(parts.name, 0)
     else:
         reading.complain(0, 1, "it has no name")
+    said = _said_in_fields(parts, tree, units)
     for number, text in enumerate(parts.lines[: MOST_LINES + 1], 1):
-        _take_line(reading, text, number)
+        if line := said.get(number):
+            reading.lines.append(ReadLine(line, row=number))
+        else:
+            _take_line(reading, text, number)
     for step in parts.method:
         reading.take_method(step, 0, 1, sure=True)
     _take_fields(reading, parts)
-    read = reading.finished()
+    read = _with_known(reading.finished(), said, tree)
     told = tuple(_told(each, read.name, parts) for each in read.problems)
     return replace(read, problems=told)
+
+
+def _said_in_fields(parts: SpecParts, tree: FamilyTree, units: BarUnits) -> dict[int, Line]:
+    """The number of an ingredient -> what its document says it is in fields, for one serve."""
+    return {
+        number: line
+        for number, line in enumerate(parts.known, 1)
+        if line is not None and _is_usable(line, tree, units)
+    }
+
+
+def _with_known(read: ReadSpec, said: Mapping[int, Line], tree: FamilyTree) -> ReadSpec:
+    """A spec with the lines that its document says in fields just as these are."""
+    if not said:
+        return read
+    lines = tuple(
+        ReadLine(line, matched=tree.name(line.ingredient), confidence=1.0, row=each.row)
+        if (line := said.get(each.row))
+        else each
+        for each in read.lines
+    )
+    known = tuple(line for each in lines if (line := each.known))
+    return replace(read, understood=replace(read.understood, lines=known), lines=lines)
+
+
+def _is_usable(line: Line, tree: FamilyTree, units: BarUnits) -> bool:
+    unit = line.unit
+    known = unit is None or unit in TABLE or units.measure(unit) or prefixed_unit(unit) == unit
+    return bool(known) and all(key in tree for key in line.wanted)
 
 
 def _take_line(reading: Reading, text: str, number: int) -> None:
@@ -85,6 +134,7 @@ def _take_fields(reading: Reading, parts: SpecParts) -> None:
         "ice": parts.ice,
         "riff of": parts.riff_of,
         "credit": parts.credit,
+        "source": parts.source,
     }
     for name, value in once.items():
         if value.strip():
@@ -115,18 +165,30 @@ def parts_of(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecPa
 
     Its lines read back to what they are at a bar that means `units` by its measures.
     """
+    garnishes = garnishes_to_write(spec, tree, units)
+    notes = [note.strip() for note in spec.notes.splitlines() if note.strip()]
     return SpecParts(
         name=spec.name,
-        lines=tuple(_line(line, tree, units) for line in spec.in_order),
+        lines=(*(_line(line, tree, units) for line in spec.in_order), *garnishes),
         method=tuple(_method(spec.method)),
         glass=spec.glass,
         ice=spec.ice,
-        notes=tuple(note.strip() for note in spec.notes.splitlines() if note.strip()),
+        notes=tuple(notes[len(garnishes) :]),
         riff_of=spec.riff_of or "",
         serves=None if spec.serves == 1.0 else spec.serves,
         tags=spec.tags,
         credit=spec.credit,
+        source=spec.source,
+        known=_in_fields(spec, tree, units, more=len(garnishes)),
     )
+
+
+def _in_fields(
+    spec: Spec, tree: FamilyTree, units: BarUnits, *, more: int
+) -> tuple[Line | None, ...]:
+    """The lines whose text does not say all of them; nothing where there is none."""
+    needed = [None if reads_back(line, tree, units) else line for line in spec.lines]
+    return (*needed, *(None for _ in range(more))) if any(needed) else ()
 
 
 def _line(line: Line | UnsettledLine, tree: FamilyTree, units: BarUnits) -> str:
@@ -164,6 +226,7 @@ def text_of_parts(parts: SpecParts) -> str:
         serves=parts.serves or 1.0,
         tags=tuple(_row(tag) for tag in parts.tags),
         credit=_row(parts.credit),
+        source=_row(parts.source),
     )
     return text_around(around, [row for line in parts.lines if (row := _row(line))])
 

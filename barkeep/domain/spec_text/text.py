@@ -3,9 +3,11 @@
 A spec is its name, then a line for each ingredient and, if wanted, *Glass:*,
 *Ice:*, *Garnish:*, *Serves:*, *Tags:*, *Credit:*, *Source:*, *Notes:* and
 *Riff of:*; after an empty line comes the method. Several specs in one text are
-parted by a line of dashes or by two empty lines; a line of ingredients within
+parted by a line of dashes or by two empty lines, or by one where each is a name
+with its ingredients under it; a line of ingredients within
 a method is taken for a sign that they were not. A name, or a row of a method,
 that would be taken for something else has *Name:* or *Method:* before it.
+A drink may also stand on one line: *Night Mail: 2 oz gin, 1 oz lemon juice; shake*.
 """
 
 from __future__ import annotations
@@ -22,6 +24,7 @@ from barkeep.domain.ingredients.names import ADJUSTED, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, folded
 from barkeep.domain.spec_text.around_the_name import MARK
+from barkeep.domain.spec_text.blocks import Row, blocks
 from barkeep.domain.spec_text.corrections import (
     corrects,
     put_right,
@@ -39,6 +42,12 @@ from barkeep.domain.spec_text.lines import (
     read_line,
     read_lines,
     unknown_name,
+)
+from barkeep.domain.specs.garnish_notes import (
+    GARNISH,
+    garnish_notes,
+    is_garnish_note,
+    unknown_garnish,
 )
 from barkeep.domain.specs.shown_lines import names_of, without_garnish, worded
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
@@ -63,13 +72,15 @@ class ReadSpec:
     """One spec of a text as far as it was understood, and all its lines as they were read.
 
     `understood` holds as unsettled what its lines leave to be asked. `row` is
-    the line of the text it begins on, from 1.
+    the line of the text it begins on, from 1. `remarks` are sentences about what
+    was kept in another way than one may have meant.
     """
 
     understood: Spec
     lines: tuple[ReadLine, ...] = ()
     problems: tuple[Problem, ...] = ()
     row: int = 1
+    remarks: tuple[str, ...] = ()
 
     @property
     def spec(self) -> Spec | None:
@@ -117,6 +128,13 @@ class _Asked:
     question: str
 
 
+def _moved(asked: _Asked, gone: int) -> _Asked:
+    """The same place once the line with this number is gone."""
+    if asked.first < gone:
+        return asked
+    return replace(asked, first=asked.first - 1, end=asked.end - 1)
+
+
 @dataclass
 class Reading:
     """A spec while its rows are gone through; `row` is where it begins."""
@@ -129,6 +147,7 @@ class Reading:
     lines: list[ReadLine] = field(default_factory=list)
     method: list[str] = field(default_factory=list)
     fields: HeaderFields = field(default_factory=HeaderFields)
+    garnishes: list[str] = field(default_factory=list)
     problems: list[Problem] = field(default_factory=list)
     _asked: list[_Asked] = field(default_factory=list)
     _full: set[str] = field(default_factory=set)
@@ -177,7 +196,7 @@ class Reading:
             return False
         read = self._read_after_the_last(text)
         wrong = any(each.complaints for each in read)
-        if wrong and self.lines and begins_a_method(text):
+        if wrong and self.lines and (begins_a_method(text) or _is_one_word_of_method(text)):
             self.method.append(text)
             return True
         if (
@@ -237,6 +256,7 @@ class Reading:
         if number is None:
             return False
         out = self.lines.pop(number)
+        self._asked = [_moved(each, number) for each in self._asked if each.first != number]
         self.fields.notes.append(f"Taken out: {out.line.text} ({text.strip()})")
         return True
 
@@ -277,7 +297,7 @@ class Reading:
             technique=technique_of(method),
             glass=fields.once.get("glass", ""),
             ice=fields.once.get("ice", ""),
-            notes="\n".join(fields.notes),
+            notes="\n".join((*garnish_notes(self.garnishes), *fields.notes)),
             riff_of=fields.once.get("riff of"),
             serves=serves,
             tags=tuple(fields.tags),
@@ -285,7 +305,8 @@ class Reading:
             source=fields.once.get("source", ""),
             unsettled=unsettled,
         )
-        return ReadSpec(spec, read, tuple(self.problems), self.row)
+        remarks = tuple(map(unknown_garnish, self.garnishes))
+        return ReadSpec(spec, read, tuple(self.problems), self.row, remarks=remarks)
 
     def _settled(
         self, read: Sequence[ReadLine]
@@ -307,10 +328,10 @@ class Reading:
         return tuple(lines), tuple(unsettled)
 
     def _take_garnish(self, value: str, row: int) -> None:
-        """Garnishes that are ingredients become lines; anything else is kept as a note."""
+        """Garnishes that are ingredients become lines; anything else stays one in words."""
         for text, read in self._garnishes(value):
             if read.complaints:
-                self.fields.notes.append(f"Garnish: {text}")
+                self.garnishes.append(text)
             elif len(self.lines) >= MOST_LINES:
                 self._refuse_more(row, MOST_LINES, "ingredients")
             else:
@@ -359,6 +380,12 @@ def may_be_kept(text: str) -> bool:
     plain = text.strip()
     header = header_in(plain) or RULE.fullmatch(plain)
     return bool(plain) and not header and len(plain) <= LONGEST
+
+
+def _is_one_word_of_method(text: str) -> bool:
+    """Whether a row is nothing but a word such as *Shake.*"""
+    words = text.split()
+    return len(words) == 1 and technique_of(words[0]) != "unknown"
 
 
 def is_a_line(text: str, tree: FamilyTree) -> bool:
@@ -413,24 +440,6 @@ __all__ = [
 
 MOST_SPECS = 20_000
 """Specs of one text; a book never holds more, and other texts only look like one."""
-_NEWLINE = re.compile(r"\r\n|\r|\n")
-
-
-@dataclass(frozen=True, slots=True)
-class _Row:
-    """One line of the text; numbers count from 1."""
-
-    number: int
-    text: str
-
-    @property
-    def empty(self) -> bool:
-        return not self.text.strip()
-
-    @property
-    def column(self) -> int:
-        """Where its words begin, from 1."""
-        return len(self.text) - len(self.text.lstrip()) + 1
 
 
 def read_specs(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) -> tuple[ReadSpec, ...]:
@@ -444,7 +453,8 @@ def read_specs(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) -> tuple
 def each_spec(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) -> Iterator[ReadSpec]:
     """As `read_specs`, one spec at a time."""
     hints = Hints()
-    for count, rows in enumerate(_blocks(text)):
+    found = blocks(text, units, partial(is_plainly_a_line, tree=tree))
+    for count, rows in enumerate(found):
         row = rows[0].number
         if count == MOST_SPECS:
             message = f"a text holds at most {MOST_SPECS:,} specs; from here on it is not read"
@@ -463,28 +473,7 @@ def names_twice(specs: Iterable[ReadSpec]) -> Iterator[Problem]:
             yield Problem(each.row, 1, message)
 
 
-def _blocks(text: str) -> Iterator[list[_Row]]:
-    """The rows of each spec, without the empty ones around them."""
-    rows: list[_Row] = []
-    for number, line in enumerate(_NEWLINE.split(text.removeprefix("\ufeff")), 1):
-        row = _Row(number, line)
-        parted = RULE.fullmatch(line.strip()) or (row.empty and rows and rows[-1].empty)
-        if parted:
-            yield from _trimmed(rows)
-            rows = []
-        elif rows or not row.empty:
-            rows.append(row)
-    yield from _trimmed(rows)
-
-
-def _trimmed(rows: list[_Row]) -> Iterator[list[_Row]]:
-    while rows and rows[-1].empty:
-        rows = rows[:-1]
-    if rows:
-        yield rows
-
-
-def _read_one(rows: Sequence[_Row], reading: Reading) -> ReadSpec:
+def _read_one(rows: Sequence[Row], reading: Reading) -> ReadSpec:
     in_method = False
     for row in _after_name(reading, rows):
         header = None if row.empty else header_in(row.text)
@@ -502,7 +491,7 @@ def _read_one(rows: Sequence[_Row], reading: Reading) -> ReadSpec:
     return reading.finished()
 
 
-def _after_name(reading: Reading, rows: Sequence[_Row]) -> Sequence[_Row]:
+def _after_name(reading: Reading, rows: Sequence[Row]) -> Sequence[Row]:
     """The rows after the name, which is the first unless that is plainly something else."""
     first = rows[0]
     header = header_in(first.text)
@@ -528,7 +517,27 @@ def write_spec(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
         each.text if isinstance(each, UnsettledLine) else line_text(each, tree, units)
         for each in spec.in_order
     ]
-    return _text(spec, lines, [_method_row(row, tree) for row in _rows(spec)], tree)
+    garnishes = garnishes_to_write(spec, tree, units)
+    method = [_method_row(row, tree) for row in _rows(spec)]
+    return _text(spec, [*lines, *garnishes], method, tree, written=len(garnishes))
+
+
+def garnishes_to_write(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> tuple[str, ...]:
+    """The garnishes in words that read back when they stand among the lines of a spec.
+
+    They are the first of its notes; any others are written as notes, so that none moves.
+    """
+    rows = [note.strip() for note in spec.notes.splitlines() if note.strip()]
+    found: list[str] = []
+    for row in rows:
+        if not is_garnish_note(row):
+            break
+        reading = Reading(tree, units)
+        reading.take_header(Header("garnish", row[len(GARNISH) :].strip(), 0), 1)
+        if reading.lines or list(garnish_notes(reading.garnishes)) != [row]:
+            break
+        found.append(row)
+    return tuple(found)
 
 
 def text_around(spec: Spec, lines: Iterable[str]) -> str:
@@ -543,7 +552,7 @@ def write_specs(specs: Sequence[Spec], tree: FamilyTree, units: BarUnits = US_UN
 
 def line_text(line: Line, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
     """A line as text that reads back to it: as it was written, or else composed anew."""
-    return line.text if _reads_back(line, tree, units) else composed(line, tree, units)
+    return line.text if reads_back(line, tree, units) else composed(line, tree, units)
 
 
 def composed(line: Line, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
@@ -551,14 +560,23 @@ def composed(line: Line, tree: FamilyTree, units: BarUnits = US_UNITS) -> str:
     return worded(line, names_of(line, tree), _amount_text(line, units))
 
 
-def _text(spec: Spec, lines: Iterable[str], method: Sequence[str], tree: FamilyTree | None) -> str:
+def _text(
+    spec: Spec,
+    lines: Iterable[str],
+    method: Sequence[str],
+    tree: FamilyTree | None,
+    *,
+    written: int = 0,
+) -> str:
+    """A spec as text; the first `written` of its notes stand among the lines already."""
     name = " ".join(spec.name.split())
     misread = header_in(name) or RULE.fullmatch(name) or (tree and is_a_line(name, tree))
     head = [f"Name: {name}" if misread else name]
     head += [f"Riff of: {spec.riff_of}"] if spec.riff_of else []
     head += lines
     head += (f"{field}: {value}" for field, value in _fields(spec) if value)
-    head += [f"Notes: {note}" for note in spec.notes.splitlines() if note.strip()]
+    notes = [note for note in spec.notes.splitlines() if note.strip()]
+    head += [f"Notes: {note}" for note in notes[written:]]
     text = "\n".join(head) + "\n"
     return "\n".join((text, *method, "")) if method else text
 
@@ -598,7 +616,8 @@ def _exact(value: float) -> str:
     return shown if read and read.value == value else f"{Decimal(repr(value)):f}"
 
 
-def _reads_back(line: Line, tree: FamilyTree, units: BarUnits) -> bool:
+def reads_back(line: Line, tree: FamilyTree, units: BarUnits) -> bool:
+    """Whether a line's own text is read to all that the line holds."""
     header = header_in(line.text)
     if header and header.name != "garnish":
         return False

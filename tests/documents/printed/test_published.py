@@ -14,16 +14,15 @@ from barkeep.documents.printed.descriptions import (
     description_text,
 )
 from barkeep.documents.printed.menus import menu_content
-from barkeep.documents.specs.csv import parts_in_csv
 from barkeep.documents.specs.files import EXPORT_FORMATS, exported
 from barkeep.documents.specs.jsonld import recipes_in
-from barkeep.documents.specs.markdown import parts_in_markdown
 from barkeep.documents.specs.own_json import parts_in_json
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.spec_text.parts import parts_of, read_parts
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.errors import UnreadableFile
 from tests.documents.printed.drinks_to_publish import MARKED_UP, cards, specs
+from tests.documents.specs.readers import parts_in_csv, parts_in_markdown
 
 REFERENCE = Path(__file__).resolve().parents[2] / "reference" / "published"
 
@@ -76,7 +75,7 @@ def unplaced(parts):
     return {
         name: getattr(parts, name)
         for name in parts.__dataclass_fields__
-        if name not in ("row", "number") and getattr(parts, name)
+        if name not in ("row", "rows", "number") and getattr(parts, name)
     }
 
 

@@ -18,10 +18,11 @@ from barkeep.documents.specs.jsonld import (
     recipe_text,
     recipes_in,
 )
-from barkeep.documents.specs.markdown import markdown, parts_in_markdown
+from barkeep.documents.specs.markdown import markdown
 from barkeep.documents.specs.own_json import is_own_json, parts_in_json, specs_json
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import UnreadableFile
+from tests.documents.specs.readers import parts_in_markdown
 
 PAGE = """<!DOCTYPE html><html><head><title>x</title>
 <script type="text/javascript">var a = {"@type": "Recipe"};</script>

@@ -10,6 +10,7 @@ from random import Random
 
 import pytest
 
+from barkeep.documents.specs.columns import ColumnsUnclear
 from barkeep.documents.specs.csv import specs_csv
 from barkeep.documents.specs.files import kind_of, parts_in_file
 from barkeep.documents.specs.jsonld import recipe_text
@@ -88,7 +89,7 @@ def check_text(text: str, tree, *, both_ways: bool) -> None:
 def check_document(text: str, file: str, tree) -> None:
     try:
         parts = parts_in_file(text, file)
-    except (UnreadableFile, UnusableFile) as refusal:
+    except (UnreadableFile, UnusableFile, ColumnsUnclear) as refusal:
         assert str(refusal)
         return
     for each in parts:

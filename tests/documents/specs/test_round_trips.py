@@ -7,12 +7,13 @@ from dataclasses import replace
 import pytest
 
 from barkeep import resource_files
-from barkeep.documents.specs.csv import parts_in_csv, specs_csv
+from barkeep.documents.specs.csv import specs_csv
 from barkeep.documents.specs.jsonld import recipe_text, recipes_in
-from barkeep.documents.specs.markdown import markdown, parts_in_markdown
+from barkeep.documents.specs.markdown import markdown
 from barkeep.documents.specs.own_json import parts_in_json, specs_json
 from barkeep.domain.spec_text.parts import parts_of, read_parts
 from barkeep.domain.spec_text.text import read_specs, write_specs
+from tests.documents.specs.readers import parts_in_csv, parts_in_markdown
 from tests.worlds import without_id
 
 FORMS = {
@@ -45,8 +46,8 @@ def specs(knowledge):
 
 
 def bare(spec):
-    """What a document carries: no identity, no date, no source."""
-    return replace(without_id(spec), source="", classic=False)
+    """What a document carries: no identity and no date."""
+    return replace(without_id(spec), classic=False)
 
 
 @pytest.mark.parametrize("form", FORMS)
