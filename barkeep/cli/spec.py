@@ -303,7 +303,12 @@ def read_json(spec: ReadSpec, tree: FamilyTree) -> dict[str, object]:
         "method": spec.method,
         "glass": spec.glass,
         "problems": [
-            {"line": each.line, "column": each.column, "message": each.message}
+            {
+                "line": each.line,
+                "column": each.column,
+                "message": each.message,
+                "likely": each.answer,
+            }
             for each in spec.problems
         ],
         **_service(spec.spec),

@@ -189,8 +189,8 @@ def read_abv(text: str, usual: float | None) -> float:
     if degrees:
         expected = f"write {degrees[1]} % where that is % vol, or {degrees[1]} proof"
         raise UnsureField("abv", text, expected, f"{degrees[1]} %")
-    abv = read_strength(plain, "abv")
     bare = NUMBER.fullmatch(plain)
+    abv = _plain(plain) if bare and _plain(plain) < 1.0 else read_strength(plain, "abv")
     if bare and 0.0 < abv < 1.0:
         share = f"{abv * 100:g} %"
         likely = share if usual is None or usual >= 1.0 else f"{abv:g} %"

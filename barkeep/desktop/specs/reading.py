@@ -130,7 +130,8 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
     name = bare_name(rest)
     length = max(1, len(rest.rstrip()))
     message = as_sentence(problem.message)
-    whole = Fault(problem.line, problem.column, length, message, asks=problem.asks)
+    answers = (Fix(problem.line, 1, len(line), problem.answer),) if problem.answer else ()
+    whole = Fault(problem.line, problem.column, length, message, answers, asks=problem.asks)
     if problem.unknown is None or not name.strip(" ()"):
         return whole
     fixes = tuple(

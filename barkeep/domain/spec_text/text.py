@@ -211,7 +211,8 @@ class Reading:
             line = replace(each, row=row, complaints=())
             for complaint in each.complaints:
                 line, message = self._told(line, complaint)
-                at, unknown, answer = complaint.at + 1, complaint.unknown, complaint.answer
+                at, unknown = complaint.at + 1, complaint.unknown
+                answer = complaint.answer if len(read) == 1 else None  # it is all of the row
                 self.complain(row, at, message, unknown=unknown, answer=answer, asks=asks)
                 asked.append(message)
             self.lines.append(line)
