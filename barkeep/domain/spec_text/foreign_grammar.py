@@ -91,9 +91,19 @@ class Sentence:
                 if aside.start() <= each.start and each.end <= aside.end()
             ]
             roles = {self.items[at].role for at in within}
-            if None in roles and not roles & {"name", "unsure", "unit", "number"}:
+            if None in roles and not roles & {"name", "unsure", "number"}:
                 for at in within:
                     self.items[at] = replace(self.items[at], role=None, english=None)
+
+    def leave_shares(self) -> None:
+        """Leave what is said of a share of it as it is: *eine davon als Deko* is no garnish."""
+        share = next((each for each in self.items if each.role == "of them"), None)
+        if share is None:
+            return
+        starts = max(self.text.rfind(mark, 0, share.start) for mark in ",(")
+        for at, each in enumerate(self.items):
+            if each.start > starts >= 0 or each is share:
+                self.items[at] = replace(each, role=None, english=None)
 
     def say_eggs(self) -> None:
         """*L'albume di un uovo* is 1 egg white."""
@@ -129,7 +139,18 @@ class Sentence:
             if item.english == "a few" and self.role(after) == "number":
                 self.say(at, "about")
             if _FRACTION.fullmatch(self.written(at)):
+                self._say_half_of_one(at)
                 self._say_fraction(at)
+
+    def _say_half_of_one(self, at: int) -> None:
+        """*La moitié d'un citron* is 1/2 lemon."""
+        of = self.after(at)
+        one = None if of is None or self.role(of) != "of" else self.after(of)
+        if of is None or one is None or self.role(one) != "number":
+            return
+        if self.written(one) == "1" and self.items[one].foreign:
+            self.say(of, "")
+            self.say(one, "")
 
     def _say_fraction(self, at: int) -> None:
         before = self.before(at)
@@ -170,13 +191,28 @@ class Sentence:
                 known = self.role(after) in _KNOWN
                 self.say(at, "" if leading and known else None)
             elif item.role in ("and", "or"):
-                known = self.role(before) in _KNOWN or self.role(after) in _KNOWN
+                known = self.role(before) in _KNOWN or self.role(self._beyond(at)) in _KNOWN
                 self.say(at, item.role if known else None)
             elif item.role == "to":
                 ranged = self.role(before) == self.role(after) == "number"
-                self.say(at, "to" if ranged else None)
+                self.say(at, "to" if ranged else "" if self._is_strength(after) else None)
+            elif item.role == "with":
+                self.say(at, "" if self._is_strength(after) else None)
             elif item.role == "each":
                 self._say_each(at, before)
+
+    def _beyond(self, place: int) -> int | None:
+        """The place of the nearest item behind that is more than *of* and *the*."""
+        after = self.after(place)
+        while self.role(after) in ("of", "the"):
+            after = self.after(int(after or 0))
+        return after
+
+    def _is_strength(self, place: int | None) -> bool:
+        """*50 %*, *55°*."""
+        if place is None or self.role(place) != "number":
+            return False
+        return self.text[self.items[place].end :].lstrip().startswith(("%", "°"))
 
     def _say_of(self, at: int, before: int | None, after: int | None) -> None:
         role = self.role(before)
@@ -187,8 +223,22 @@ class Sentence:
         elif before is None or role in _LEADING:
             known = self.role(after) in _KNOWN or self.role(after) == "the"
             self.say(at, "" if known or role in ("part", "top") else None)
+        elif self.role(after) == "number" and self.role(self.after(int(after or 0))) == "years":
+            self.say(at, "")  # *rum di 8 anni*
+        elif role == "name" and self._is_a_maker(at):
+            self.say(at, ", from")
         else:
             self.say(at, None)
+
+    def _is_a_maker(self, of: int) -> bool:
+        """Whether all behind is unknown and has capitals: *bourbon di Pellow & Rudge*.
+
+        Where every noun has one, an *&* between them tells.
+        """
+        behind = self.items[of + 1 :]
+        signed = self.adjectives_after or "&" in self.text[self.items[of].end :]
+        plainly = all(each.role is None and not self._is_small(each) for each in behind)
+        return bool(behind) and signed and plainly
 
     def _say_each(self, at: int, before: int | None) -> None:
         """*Je 2 cl Gin und Wermut* is 2 cl each of gin and vermouth."""
@@ -268,11 +318,18 @@ class Sentence:
                 self.say(at, item.english if known else None)
             elif item.role == "garnish" and before is None and self.joined(at, after):
                 self.say(at, f"{item.english}:")
-            elif item.role in ("after", "note") and self.joined(before, at):
-                self.say(at, f", {item.english}")
+            elif item.role == "rim" and self.role(before) == "name" and self.joined(before, at):
+                self.say(at, "rim")
+            elif item.role in ("after", "note", "rim") and self.joined(before, at):
+                within = self.role(before) is None and self.joined(at, after)
+                unknown = within and self.role(after) is None  # *evtl. etwas mehr*
+                self.say(at, None if unknown else f", {item.english}")
         first = self.items[0]
         if first.role == "after" and self.joined(0, self.after(0)):
-            self.items = [*self.items[1:], replace(first, english=f", {first.english}")]
+            told = {"after", "rim", "note"}
+            last = max(at for at, each in enumerate(self.items) if each.role not in told)
+            moved = replace(first, english=f", {first.english}")
+            self.items = [*self.items[1 : last + 1], moved, *self.items[last + 1 :]]
 
     def _say_part(self, at: int, after: int | None) -> None:
         english = self.written(at)
@@ -284,8 +341,13 @@ class Sentence:
     def unsure(self) -> Iterator[Unsure]:
         """What may be one thing or another."""
         for item in self.items:
-            if item.role == "unsure":
+            bare = item.role == "part" and item.english == "juice" and self._is_all_named()
+            if item.role == "unsure" or bare:
                 yield Unsure(self.text[item.start : item.end], item.start, item.keys)
+
+    def _is_all_named(self) -> bool:
+        """Whether nothing else in the line is a thing: *jugo, 2 oz* does not say of what."""
+        return not any(each.role in (None, "name", "unsure") for each in self.items)
 
     def strangers(self) -> Iterator[Unsure]:
         """Small words that are neither English nor the language's, and would be lost as a maker's.

@@ -105,6 +105,10 @@ mit Champagner aufgießen (ca. 8 cl) | 8 cl champagne # ca., to top
 Eiweiß von einem Ei | 1 each egg-white
 2 EL. Zucker | 2 tbsp sugar
 mit Soda auffüllen, dann rühren | - - soda-water # to top, dann rühren
+2 Limettenblätter | 2 each makrut-lime-leaf
+4 cl Roggenwhiskey mit 50 % Vol. | 4 cl rye-whiskey
+Absinth (zum Ausschwenken des Glases) | 1 rinse absinthe
+5 cl Rum, jamaikanisch, 8 Jahre | 5 cl jamaican-rum
 """
 
 FRENCH = """
@@ -169,7 +173,6 @@ poivre noir moulu | - - black-pepper
 15 cl de jus de tomate | 15 cl tomato-juice
 1 branche de céleri | 1 each celery
 4,5 cl gin | 4.5 cl gin
-5 cl rhum blanc | 5 cl white-rum
 2 à 3 traits de bitter à l'orange | 2-3 dash orange-bitters
 1 dose de sirop de fraise | 1 part strawberry-syrup
 quelques feuilles de menthe fraîche | 3 leaf mint-leaf
@@ -209,6 +212,16 @@ feuilles de menthe pour décorer | - - mint-leaf garnish
 4 fraises fraîches | 4 each strawberry # fresh
 1/4 d'ananas | 0.25 each pineapple
 une poignée de framboises | 1 handful raspberry # by the handful
+2 quartiers de citron vert à piler | 2 wedge lime-wedge # to muddle
+6 à 8 framboises, fraîches ou surgelées | 6-8 each raspberry # fresh or frozen
+rincer le verre à l'absinthe | 1 rinse absinthe
+un peu d'absinthe pour rincer le verre | 1 rinse absinthe # a little
+1 càs de crème liquide entière | 1 tbsp whipping-cream
+cerise à l'eau-de-vie en déco | - - cocktail-cherry garnish
+2 traits d'amers aromatiques | 2 dash aromatic-bitters
+3 cl de cognac VSOP ou d'armagnac | 3 cl cognac = armagnac
+4 cl de gin sec | 4 cl london-dry-gin
+4 cl de cidre brut | 4 cl cider
 """
 
 ITALIAN = """
@@ -305,6 +318,11 @@ una manciata di lamponi | 1 handful raspberry # by the handful
 due parti di gin | 2 part gin
 1 parte e mezza di rum scuro | 1.5 part dark-rum
 30 ml di amaro | 30 ml amaro
+2 cucchiaini di zucchero di canna | 2 tsp demerara-sugar
+1 cucchiaio di miele d'acacia | 1 tbsp honey
+30 ml di caffè espresso appena fatto | 30 ml espresso # freshly made
+panna fresca, 2 cl (non montata) | 2 cl cream # unwhipped
+4,5 cl di bourbon invecchiato 6 anni | 4.5 cl bourbon
 """
 
 SPANISH = """
@@ -342,7 +360,7 @@ tres cuartos de onza de jugo de piña | 0.75 oz pineapple-juice
 unas gotas de solución salina | 3 drop saline-solution
 una rama de apio | 1 each celery
 sal al gusto | - - salt # to taste
-sal para escarchar | - - salt # for the rim
+sal para escarchar | - - salt garnish # rim
 hielo al gusto | - - ice # to taste
 cubos de hielo | - - ice
 1 clara | 1 each egg-white
@@ -374,7 +392,7 @@ el zumo de medio limón | 0.5 each lemon # juice
 50 ml ron añejo | 50 ml aged-rum
 2 onzas de mezcal joven | 2 oz mezcal
 1 onza de licor de café | 1 oz coffee-liqueur
-1 1/2 oz de ginebra seca | 1.5 oz gin
+1 1/2 oz de ginebra seca | 1.5 oz london-dry-gin
 20 ml zumo de limón natural | 20 ml lemon-juice
 30 ml de jugo de toronja fresco | 30 ml grapefruit-juice
 1/2 oz de almíbar | 0.5 oz simple-syrup
@@ -396,11 +414,17 @@ rellenar con hielo picado | - - crushed-ice # to top
 agua tónica hasta completar | - - tonic-water # to top
 twist de naranja para decorar | - - orange-peel garnish
 aceituna para decorar | - - olive garnish
-sal en el borde | - - salt # for the rim
+sal en el borde | - - salt garnish # rim
 90 ml de jugo de tomate | 90 ml tomato-juice
 unas gotas de salsa picante | 3 drop hot-sauce
 4 fresas maduras | 4 each strawberry # ripe
 leche condensada 30 ml | 30 ml condensed-milk
+2 golpes de bitter aromático | 2 dash aromatic-bitters
+rellenar el vaso con cerveza de jengibre | - - ginger-beer # to top
+refresco de toronja, para terminar | - - grapefruit-soda # to top
+ron blanco estilo cubano 6 cl | 6 cl white-rum
+1 parte de cachaza y 2 partes de pulpa de maracuyá | 1 part cachaca ; 2 part passion-fruit-puree
+3 oz jugo de piña natural (no de lata) | 3 oz pineapple-juice # no de lata
 """
 
 MAY_BE = """
@@ -413,7 +437,7 @@ Saft von 2 Limonen | Limonen | lime lemon
 1 c. à s. de cassonade | cassonade | demerara-sugar brown-sugar
 2 cl de crème de coco | crème de coco | cream-of-coconut coconut-cream
 10 cl di limonata | limonata | sparkling-lemonade still-lemonade
-2 cucchiaini di zucchero di canna | zucchero di canna | demerara-sugar brown-sugar
+5 cl rhum blanc | rhum blanc | white-rum rhum-agricole-blanc
 2 oz de jugo de limón | jugo de limón | lime-juice lemon-juice
 el jugo de 2 limones | limones | lime lemon
 1 limón | limón | lime lemon
@@ -431,7 +455,7 @@ un verre de vin blanc
 un soupçon de sel
 il succo di un limone e mezzo
 2 halbe Limetten
-2 Limettenblätter
+jugo, 2 oz
 """
 """Lines that say what one line cannot hold, or what is not known: asked, never guessed."""
 
