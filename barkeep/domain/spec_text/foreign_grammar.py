@@ -17,6 +17,15 @@ from barkeep.domain.spec_text.foreign_phrases import Item
 _FRACTION = re.compile(r"[0-9]/[0-9]|[¼-¾⅐-⅞]")
 _KNOWN: frozenset[Role] = frozenset({"name", "unsure", "unit", "number", "adjective", "part"})
 _JOINTS: frozenset[Role] = frozenset({"of", "the", "and", "or", "to", "each"})
+_DONE_TO_IT_LIST = """
+    halved torn pitted toasted diced mashed muddled strained flamed frozen runny pasteurised crushed
+    dried unwhipped unwaxed coarse
+"""
+_DONE_TO_IT = frozenset(_DONE_TO_IT_LIST.split()) | {
+    *("lightly whipped", "cut into wedges", "cut into slices", "cut into quarters", "freshly made"),
+}
+"""What is told of a thing behind its name, unless the two are a name of their own."""
+
 _LEADING: frozenset[Role] = frozenset({"part", "top", "and", "or", "hedge", "each", "of"})
 
 
@@ -145,7 +154,7 @@ class Sentence:
     def _say_half_of_one(self, at: int) -> None:
         """*La moitié d'un citron* is 1/2 lemon."""
         of = self.after(at)
-        one = None if of is None or self.role(of) != "of" else self.after(of)
+        one = of if of is None or self.role(of) != "of" else self.after(of)
         if of is None or one is None or self.role(one) != "number":
             return
         if self.written(one) == "1" and self.items[one].foreign:
@@ -275,6 +284,12 @@ class Sentence:
         """Place one adjective; how many items it took up."""
         item, before, after = self.items[at], self.before(at), self.after(at)
         ahead = self.role(before)
+        if str(item.english).startswith(", "):
+            return 0
+        if self._is_told_behind(at, after):
+            told = replace(item, english=f", {item.english}")
+            self.items[at : int(after or 0) + 1] = [*self.items[at + 1 : int(after or 0) + 1], told]
+            return 0
         if self.joined(at, after) and self.role(after) in ("name", "unsure", "unit", "adjective"):
             in_front = ahead in {None, "number", "unit", "adjective"} | _LEADING
             if not self.adjectives_after or (ahead != "name" and in_front):
@@ -301,6 +316,14 @@ class Sentence:
         elif ahead is None or ahead == "name":
             self.say(at, None)
         return 0
+
+    def _is_told_behind(self, at: int, after: int | None) -> bool:
+        """Whether *halbierte Erdbeeren* are better read as strawberries, halved."""
+        english = self.items[at].english
+        if after is None or english not in _DONE_TO_IT or self.role(after) != "name":
+            return False
+        name = folded(f"{english} {self.written(after)}")
+        return self.joined(at, after) and name not in self.tree.by_name
 
     def _is_small(self, item: Item) -> bool:
         return self.text[item.start].islower()
