@@ -100,7 +100,8 @@ class Sentence:
                 if aside.start() <= each.start and each.end <= aside.end()
             ]
             roles = {self.items[at].role for at in within}
-            if None in roles and not roles & {"name", "unsure", "number"}:
+            told = None in roles or (roles and roles <= _JOINTS | {"unit"})
+            if told and not roles & {"name", "unsure", "number"}:
                 for at in within:
                     self.items[at] = replace(self.items[at], role=None, english=None)
 
@@ -205,10 +206,20 @@ class Sentence:
             elif item.role == "to":
                 ranged = self.role(before) == self.role(after) == "number"
                 self.say(at, "to" if ranged else "" if self._is_strength(after) else None)
+            elif item.role == "such as":
+                self._say_such_as(at, before, after)
             elif item.role == "with":
                 self.say(at, "" if self._is_strength(after) else None)
             elif item.role == "each":
                 self._say_each(at, before)
+
+    def _say_such_as(self, at: int, before: int | None, after: int | None) -> None:
+        """*Gin tipo London Dry* is gin, London Dry."""
+        if after is None or self.role(before) != "name" or not self.joined(at, after):
+            self.say(at, None)
+            return
+        self.say(at, "")
+        self.say(after, f", {self.written(after)}")
 
     def _beyond(self, place: int) -> int | None:
         """The place of the nearest item behind that is more than *of* and *the*."""
@@ -252,7 +263,10 @@ class Sentence:
     def _say_each(self, at: int, before: int | None) -> None:
         """*Je 2 cl Gin und Wermut* is 2 cl each of gin and vermouth."""
         names = sum(each.role == "name" for each in self.items)
-        if before is not None:
+        after = self.after(at)
+        if after is not None and self.role(after) is None:
+            self.say(at, None)  # *je nach Süße*
+        elif before is not None:
             self.say(at, "each")
         elif names < 2 or [self.role(at + 1), self.role(at + 2)] != ["number", "unit"]:
             self.say(at, None)
