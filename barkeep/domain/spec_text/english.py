@@ -27,6 +27,7 @@ _LENT_LIST = """
     de di d' du del la le al blanc blanche blanca rouge rosso rosa rosato rose bianco bianca sec
     rhum ron citron menthe framboise poire peche mure cassis fraise banane vieux brun sirop canne
     anejo verde noir verte ambre secco naranja dulce fraises fraiche dorado invecchiata presse fleur
+    guindilla
 """
 _LENT = frozenset(_LENT_LIST.split())
 """Words that English has only within names: *crème de cassis*, *vermouth rosso*."""

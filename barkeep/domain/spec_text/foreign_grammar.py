@@ -17,6 +17,8 @@ from barkeep.domain.spec_text.foreign_phrases import Item
 _FRACTION = re.compile(r"[0-9]/[0-9]|[¼-¾⅐-⅞]")
 _KNOWN: frozenset[Role] = frozenset({"name", "unsure", "unit", "number", "adjective", "part"})
 _JOINTS: frozenset[Role] = frozenset({"of", "the", "and", "or", "to", "each"})
+_PARTS_OF_AN_EGG = {"white": "egg-white", "yellow": "egg-yolk", "red": "egg-yolk"}
+
 _DONE_TO_IT_LIST = """
     halved torn pitted toasted diced mashed muddled strained flamed frozen runny pasteurised crushed
     dried unwhipped unwaxed coarse
@@ -106,24 +108,36 @@ class Sentence:
                     self.items[at] = replace(self.items[at], role=None, english=None)
 
     def leave_shares(self) -> None:
-        """Leave what is said of a share of it as it is: *eine davon als Deko* is no garnish."""
-        share = next((each for each in self.items if each.role == "of them"), None)
-        if share is None:
-            return
-        starts = max(self.text.rfind(mark, 0, share.start) for mark in ",(")
-        for at, each in enumerate(self.items):
-            if each.start > starts >= 0 or each is share:
-                self.items[at] = replace(each, role=None, english=None)
+        """Leave what is told of a share of it: *eine davon als Deko* makes no garnish of it all.
+
+        So does *(più una per decorare)*: a number and no name behind a comma or in brackets.
+        """
+        for share in list(self.items):
+            starts = max(self.text.rfind(mark, 0, share.start) for mark in ",(")
+            told = [at for at, each in enumerate(self.items) if each.start > starts >= 0]
+            roles = {self.items[at].role for at in told if self.items[at].start < share.start}
+            counted = "number" in roles and not roles & {"name", "unsure"}
+            if share.role == "of them" or (counted and share.english == "for garnish"):
+                for at in told:
+                    self.items[at] = replace(self.items[at], role=None, english=None)
 
     def say_eggs(self) -> None:
         """*L'albume di un uovo* is 1 egg white."""
         for at in range(len(self.items) - 3):
             part, of, number, egg = self.items[at : at + 4]
             of_one = of.role == "of" and number.role == "number" and egg.keys == ("egg",)
+            part = self._part_of_an_egg(part) if of_one else part
             if part.keys in (("egg-white",), ("egg-yolk",)) and of_one:
                 dropped = (replace(of, english=""), replace(egg, english=""))
                 self.items[at : at + 4] = [number, part, *dropped]
                 return
+
+    def _part_of_an_egg(self, part: Item) -> Item:
+        """*Le blanc d'un œuf*: its colour names the part."""
+        key = _PARTS_OF_AN_EGG.get(part.english or "")
+        if part.role != "adjective" or key is None:
+            return part
+        return replace(part, role="name", english=self.tree.in_sentence(key), keys=(key,))
 
     def say_loose(self) -> None:
         """*Feuilles de menthe* without a number are mint leaves, and not one leaf of it."""
@@ -198,6 +212,7 @@ class Sentence:
                 self._say_of(at, before, after)
             elif item.role == "the":
                 leading = before is None or self.role(before) in _LEADING | {"unit", "number"}
+                leading = leading or not self.joined(before, at)
                 known = self.role(after) in _KNOWN
                 self.say(at, "" if leading and known else None)
             elif item.role in ("and", "or"):
