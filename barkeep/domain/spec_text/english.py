@@ -63,9 +63,9 @@ def is_all_english(text: str, tree: FamilyTree) -> bool:
         return False
     at = 0
     while at < len(words):
-        lent = any(each.plain in _LENT for each in words[at : at + LONGEST_NAME])
+        lent = any(is_lent(each.plain) for each in words[at : at + LONGEST_NAME])
         key, count = english_name(text, words[at:], tree) if lent else (None, 0)
-        if not count and words[at].plain in _LENT:
+        if not count and is_lent(words[at].plain):
             return False
         if key is not None and _is_a_false_friend(key, words[at : at + count], tree):
             return False
@@ -76,7 +76,7 @@ def is_all_english(text: str, tree: FamilyTree) -> bool:
 def _is_a_false_friend(key: str, name: Sequence[Word], tree: FamilyTree) -> bool:
     """Whether a lent name means something else where it was lent from: *rhum blanc*."""
     meant = tree.may_be(" ".join(each.plain for each in name))
-    return bool(meant) and meant != (key,) and all(each.plain in _LENT for each in name)
+    return bool(meant) and meant != (key,) and all(is_lent(each.plain) for each in name)
 
 
 def is_lent(word: str) -> bool:

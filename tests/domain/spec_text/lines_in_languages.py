@@ -157,6 +157,21 @@ ein halber Teelöffel Salz | 0.5 tsp salt
 5 Basilikumblätter (plus eines zur Deko) | 5 each basil # plus eines zur Deko
 1 Orange, davon die Zeste | 1 each orange # davon die Zeste
 2 cl Zuckersirup, nach Geschmack mehr | 2 cl simple-syrup # to taste mehr
+5 cl weißer Rum (kubanisch) | 5 cl white-rum
+1 kleine Handvoll Basilikum | 1 handful basil # small, by the handful
+2 cl Agavendicksaft, hell | 2 cl agave-syrup
+10 ml Kokossirup | 10 ml coconut-syrup
+1 Prise grobes Meersalz | 1 pinch salt # coarse
+4 cl Grappa, fassgereift | 4 cl aged-grappa
+eine halbe Banane, zerdrückt | 0.5 each banana # crushed
+15 cl heißer Kaffee, frisch gebrüht | 15 cl coffee # freshly made
+1 Spritzer Worcestersauce und 2 Tropfen Chilisauce | 1 dash worcestershire-sauce ; 2 drop hot-sauce
+3cl Limettensaft (frisch!) | 3 cl lime-juice # fresh!
+Schale einer Zitrone | 1 each lemon # peel
+2 cl Cassislikör | 2 cl creme-de-cassis
+optional 1 Dash Orange Bitters | 1 dash orange-bitters optional
+4 cl Whisky (torfig) | 4 cl smoky-scotch
+30 g brauner Zucker | 30 g brown-sugar
 """
 
 FRENCH = """
@@ -313,6 +328,17 @@ une demi-cuillère à café de sel | 0.5 tsp salt
 le zeste d'une orange non traitée | 1 each orange # zest, unwaxed
 8 feuilles de basilic (plus une pour décorer) | 8 leaf basil # plus une pour décorer
 2 cl de sirop de sucre, plus selon le goût | 2 cl simple-syrup # plus, to taste
+1 petite poignée de basilic | 1 handful basil # small, by the handful
+25 ml de jus de pomme trouble | 25 ml cloudy-apple-juice
+3 cl de crème de mûre | 3 cl creme-de-mure
+1 pincée de gros sel | 1 pinch salt
+5 cl de whisky (tourbé) | 5 cl smoky-scotch
+une demi-banane écrasée | 0.5 each banana # muddled
+15 cl de café chaud bien corsé | 15 cl coffee # strong
+le blanc de 2 œufs | 2 each egg-white
+6 cl de rhum vieux (8 ans) | 6 cl rhum-agricole-vieux
+option : 1 trait de bitter orange | 1 dash orange-bitters optional
+2 cl de jus de citron, filtré | 2 cl lemon-juice # strained
 """
 
 ITALIAN = """
@@ -460,6 +486,18 @@ la scorza di un'arancia non trattata | 1 each orange # peel, unwaxed
 2 cl di sciroppo di zucchero, o più a piacere | 2 cl simple-syrup # or più, to taste
 3 cl di panna leggermente montata | 3 cl whipping-cream
 2 cl di liquore di ciliegia o maraschino | 2 cl cherry-liqueur = maraschino-liqueur
+1 piccola manciata di basilico | 1 handful basil # small, by the handful
+5 cl di whisky (torbato) | 5 cl smoky-scotch
+15 cl di caffè caldo forte | 15 cl coffee # strong
+gli albumi di 2 uova | 2 each egg-white
+6 cl di rum scuro (8 anni) | 6 cl dark-rum
+30 g di zucchero di canna | 30 g demerara-sugar
+opzionale: 1 goccia di bitter all'arancia | 1 drop orange-bitters optional
+3 cl di liquore ai fiori di sambuco | 3 cl elderflower-liqueur
+la buccia di mezzo limone | 0.5 each lemon # peel
+prosecco, ben freddo, per colmare | - - prosecco # cold, to top
+1 pizzico di sale grosso | 1 pinch salt
+2 cl succo limone, filtrato | 2 cl lemon-juice # strained
 """
 
 SPANISH = """
@@ -609,6 +647,20 @@ la piel de una naranja sin tratar | 1 each orange # peel, unwaxed
 8 hojas de albahaca (más una para decorar) | 8 leaf basil # más una para decorar
 2 cl de jarabe simple, o más al gusto | 2 cl simple-syrup # or más, to taste
 3 cl de nata ligeramente batida | 3 cl whipping-cream
+un puñado pequeño de albahaca | 1 handful basil # small, by the handful
+5 cl de whisky (ahumado) | 5 cl whisky
+medio plátano machacado | 0.5 each banana # muddled
+15 cl de café caliente fuerte | 15 cl coffee # strong
+las claras de 2 huevos | 2 each egg-white
+6 cl de ron oscuro (8 años) | 6 cl dark-rum
+30 g de azúcar moreno | 30 g brown-sugar
+opcional: 1 golpe de bitter de naranja | 1 dash orange-bitters optional
+3 cl de licor de flor de saúco | 3 cl elderflower-liqueur
+la piel de medio limón amarillo | 0.5 each lemon # peel
+cava bien frío para completar | - - cava # cold, to top
+1 pizca de sal gruesa | 1 pinch salt
+2 cl zumo de lima, colado | 2 cl lime-juice # strained
+1 hoja de laurel | 1 each bay-leaf
 """
 
 MAY_BE = """
