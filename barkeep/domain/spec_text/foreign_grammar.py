@@ -372,10 +372,12 @@ class Sentence:
                 self.say(at, f"{item.english}:")
             elif item.role == "rim" and self.role(before) == "name" and self.joined(before, at):
                 self.say(at, "rim")
-            elif item.role in ("after", "note", "rim") and self.joined(before, at):
-                within = self.role(before) is None and self.joined(at, after)
-                unknown = within and self.role(after) is None  # *evtl. etwas mehr*
-                self.say(at, None if unknown else f", {item.english}")
+            elif item.role in ("after", "note", "rim"):
+                strange = self.role(before) is None and self.role(after) is None
+                if strange and before is not None and self.joined(at, after):
+                    self.say(at, None)  # *evtl. etwas mehr*
+                elif self.joined(before, at):
+                    self.say(at, f", {item.english}")
         first = self.items[0]
         if first.role == "after" and self.joined(0, self.after(0)):
             told = {"after", "rim", "note"}
