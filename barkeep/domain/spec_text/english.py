@@ -26,10 +26,13 @@ _ENGLISH = frozenset(_ENGLISH_LIST.split()) | ADJECTIVES | NUMBER_WORDS | frozen
 _LENT_LIST = """
     de di d' du del la le al blanc blanche blanca rouge rosso rosa rosato rose bianco bianca sec
     rhum ron citron menthe framboise poire peche mure cassis fraise banane vieux brun sirop canne
-    anejo verde noir verte
+    anejo verde noir verte ambre secco naranja dulce fraises fraiche dorado invecchiata presse fleur
+    guindilla
 """
 _LENT = frozenset(_LENT_LIST.split())
 """Words that English has only within names: *crème de cassis*, *vermouth rosso*."""
+
+_SHORT = 4
 
 LONGEST_NAME = 5
 """No name that matters here has more words."""
@@ -60,12 +63,25 @@ def is_all_english(text: str, tree: FamilyTree) -> bool:
         return False
     at = 0
     while at < len(words):
-        lent = any(each.plain in _LENT for each in words[at : at + LONGEST_NAME])
-        count = english_name(text, words[at:], tree)[1] if lent else 0
-        if not count and words[at].plain in _LENT:
+        lent = any(is_lent(each.plain) for each in words[at : at + LONGEST_NAME])
+        key, count = english_name(text, words[at:], tree) if lent else (None, 0)
+        if not count and is_lent(words[at].plain):
+            return False
+        if key is not None and _is_a_false_friend(key, words[at : at + count], tree):
             return False
         at += count or 1
     return True
+
+
+def _is_a_false_friend(key: str, name: Sequence[Word], tree: FamilyTree) -> bool:
+    """Whether a lent name means something else where it was lent from: *rhum blanc*."""
+    meant = tree.may_be(" ".join(each.plain for each in name))
+    return bool(meant) and meant != (key,) and all(is_lent(each.plain) for each in name)
+
+
+def is_lent(word: str) -> bool:
+    """Whether English has a word only within names, in one number or the other."""
+    return word in _LENT or (len(word) > _SHORT and word.removesuffix("s") in _LENT)
 
 
 def _is_plainly_english(text: str, tree: FamilyTree) -> bool:

@@ -17,6 +17,17 @@ from barkeep.domain.spec_text.foreign_phrases import Item
 _FRACTION = re.compile(r"[0-9]/[0-9]|[¼-¾⅐-⅞]")
 _KNOWN: frozenset[Role] = frozenset({"name", "unsure", "unit", "number", "adjective", "part"})
 _JOINTS: frozenset[Role] = frozenset({"of", "the", "and", "or", "to", "each"})
+_PARTS_OF_AN_EGG = {"white": "egg-white", "yellow": "egg-yolk", "red": "egg-yolk"}
+
+_DONE_TO_IT_LIST = """
+    halved torn pitted toasted diced mashed muddled strained flamed frozen runny pasteurised crushed
+    dried unwhipped unwaxed coarse
+"""
+_DONE_TO_IT = frozenset(_DONE_TO_IT_LIST.split()) | {
+    *("lightly whipped", "cut into wedges", "cut into slices", "cut into quarters", "freshly made"),
+}
+"""What is told of a thing behind its name, unless the two are a name of their own."""
+
 _LEADING: frozenset[Role] = frozenset({"part", "top", "and", "or", "hedge", "each", "of"})
 
 
@@ -91,8 +102,23 @@ class Sentence:
                 if aside.start() <= each.start and each.end <= aside.end()
             ]
             roles = {self.items[at].role for at in within}
-            if None in roles and not roles & {"name", "unsure", "unit", "number"}:
+            told = None in roles or (roles and roles <= _JOINTS | {"unit"})
+            if told and not roles & {"name", "unsure", "number"}:
                 for at in within:
+                    self.items[at] = replace(self.items[at], role=None, english=None)
+
+    def leave_shares(self) -> None:
+        """Leave what is told of a share of it: *eine davon als Deko* makes no garnish of it all.
+
+        So does *(più una per decorare)*: a number and no name behind a comma or in brackets.
+        """
+        for share in list(self.items):
+            starts = max(self.text.rfind(mark, 0, share.start) for mark in ",(")
+            told = [at for at, each in enumerate(self.items) if each.start > starts >= 0]
+            roles = {self.items[at].role for at in told if self.items[at].start < share.start}
+            counted = "number" in roles and not roles & {"name", "unsure"}
+            if share.role == "of them" or (counted and share.english == "for garnish"):
+                for at in told:
                     self.items[at] = replace(self.items[at], role=None, english=None)
 
     def say_eggs(self) -> None:
@@ -100,10 +126,18 @@ class Sentence:
         for at in range(len(self.items) - 3):
             part, of, number, egg = self.items[at : at + 4]
             of_one = of.role == "of" and number.role == "number" and egg.keys == ("egg",)
+            part = self._part_of_an_egg(part) if of_one else part
             if part.keys in (("egg-white",), ("egg-yolk",)) and of_one:
                 dropped = (replace(of, english=""), replace(egg, english=""))
                 self.items[at : at + 4] = [number, part, *dropped]
                 return
+
+    def _part_of_an_egg(self, part: Item) -> Item:
+        """*Le blanc d'un œuf*: its colour names the part."""
+        key = _PARTS_OF_AN_EGG.get(part.english or "")
+        if part.role != "adjective" or key is None:
+            return part
+        return replace(part, role="name", english=self.tree.in_sentence(key), keys=(key,))
 
     def say_loose(self) -> None:
         """*Feuilles de menthe* without a number are mint leaves, and not one leaf of it."""
@@ -129,7 +163,18 @@ class Sentence:
             if item.english == "a few" and self.role(after) == "number":
                 self.say(at, "about")
             if _FRACTION.fullmatch(self.written(at)):
+                self._say_half_of_one(at)
                 self._say_fraction(at)
+
+    def _say_half_of_one(self, at: int) -> None:
+        """*La moitié d'un citron* is 1/2 lemon."""
+        of = self.after(at)
+        one = of if of is None or self.role(of) != "of" else self.after(of)
+        if of is None or one is None or self.role(one) != "number":
+            return
+        if self.written(one) == "1" and self.items[one].foreign:
+            self.say(of, "")
+            self.say(one, "")
 
     def _say_fraction(self, at: int) -> None:
         before = self.before(at)
@@ -167,16 +212,42 @@ class Sentence:
                 self._say_of(at, before, after)
             elif item.role == "the":
                 leading = before is None or self.role(before) in _LEADING | {"unit", "number"}
+                leading = leading or not self.joined(before, at)
                 known = self.role(after) in _KNOWN
                 self.say(at, "" if leading and known else None)
             elif item.role in ("and", "or"):
-                known = self.role(before) in _KNOWN or self.role(after) in _KNOWN
+                known = self.role(before) in _KNOWN or self.role(self._beyond(at)) in _KNOWN
                 self.say(at, item.role if known else None)
             elif item.role == "to":
                 ranged = self.role(before) == self.role(after) == "number"
-                self.say(at, "to" if ranged else None)
+                self.say(at, "to" if ranged else "" if self._is_strength(after) else None)
+            elif item.role == "such as":
+                self._say_such_as(at, before, after)
+            elif item.role == "with":
+                self.say(at, "" if self._is_strength(after) else None)
             elif item.role == "each":
                 self._say_each(at, before)
+
+    def _say_such_as(self, at: int, before: int | None, after: int | None) -> None:
+        """*Gin tipo London Dry* is gin, London Dry."""
+        if after is None or self.role(before) != "name" or not self.joined(at, after):
+            self.say(at, None)
+            return
+        self.say(at, "")
+        self.say(after, f", {self.written(after)}")
+
+    def _beyond(self, place: int) -> int | None:
+        """The place of the nearest item behind that is more than *of* and *the*."""
+        after = self.after(place)
+        while self.role(after) in ("of", "the"):
+            after = self.after(int(after or 0))
+        return after
+
+    def _is_strength(self, place: int | None) -> bool:
+        """*50 %*, *55°*."""
+        if place is None or self.role(place) != "number":
+            return False
+        return self.text[self.items[place].end :].lstrip().startswith(("%", "°"))
 
     def _say_of(self, at: int, before: int | None, after: int | None) -> None:
         role = self.role(before)
@@ -187,13 +258,30 @@ class Sentence:
         elif before is None or role in _LEADING:
             known = self.role(after) in _KNOWN or self.role(after) == "the"
             self.say(at, "" if known or role in ("part", "top") else None)
+        elif self.role(after) == "number" and self.role(self.after(int(after or 0))) == "years":
+            self.say(at, "")  # *rum di 8 anni*
+        elif role == "name" and self._is_a_maker(at):
+            self.say(at, ", from")
         else:
             self.say(at, None)
+
+    def _is_a_maker(self, of: int) -> bool:
+        """Whether all behind is unknown and has capitals: *bourbon di Pellow & Rudge*.
+
+        Where every noun has one, an *&* between them tells.
+        """
+        behind = self.items[of + 1 :]
+        signed = self.adjectives_after or "&" in self.text[self.items[of].end :]
+        plainly = all(each.role is None and not self._is_small(each) for each in behind)
+        return bool(behind) and signed and plainly
 
     def _say_each(self, at: int, before: int | None) -> None:
         """*Je 2 cl Gin und Wermut* is 2 cl each of gin and vermouth."""
         names = sum(each.role == "name" for each in self.items)
-        if before is not None:
+        after = self.after(at)
+        if after is not None and self.role(after) is None:
+            self.say(at, None)  # *je nach Süße*
+        elif before is not None:
             self.say(at, "each")
         elif names < 2 or [self.role(at + 1), self.role(at + 2)] != ["number", "unit"]:
             self.say(at, None)
@@ -225,6 +313,12 @@ class Sentence:
         """Place one adjective; how many items it took up."""
         item, before, after = self.items[at], self.before(at), self.after(at)
         ahead = self.role(before)
+        if str(item.english).startswith(", "):
+            return 0
+        if self._is_told_behind(at, after):
+            told = replace(item, english=f", {item.english}")
+            self.items[at : int(after or 0) + 1] = [*self.items[at + 1 : int(after or 0) + 1], told]
+            return 0
         if self.joined(at, after) and self.role(after) in ("name", "unsure", "unit", "adjective"):
             in_front = ahead in {None, "number", "unit", "adjective"} | _LEADING
             if not self.adjectives_after or (ahead != "name" and in_front):
@@ -252,6 +346,14 @@ class Sentence:
             self.say(at, None)
         return 0
 
+    def _is_told_behind(self, at: int, after: int | None) -> bool:
+        """Whether *halbierte Erdbeeren* are better read as strawberries, halved."""
+        english = self.items[at].english
+        if after is None or english not in _DONE_TO_IT or self.role(after) != "name":
+            return False
+        name = folded(f"{english} {self.written(after)}")
+        return self.joined(at, after) and name not in self.tree.by_name
+
     def _is_small(self, item: Item) -> bool:
         return self.text[item.start].islower()
 
@@ -268,11 +370,20 @@ class Sentence:
                 self.say(at, item.english if known else None)
             elif item.role == "garnish" and before is None and self.joined(at, after):
                 self.say(at, f"{item.english}:")
-            elif item.role in ("after", "note") and self.joined(before, at):
-                self.say(at, f", {item.english}")
+            elif item.role == "rim" and self.role(before) == "name" and self.joined(before, at):
+                self.say(at, "rim")
+            elif item.role in ("after", "note", "rim"):
+                strange = self.role(before) is None and self.role(after) is None
+                if strange and before is not None and self.joined(at, after):
+                    self.say(at, None)  # *evtl. etwas mehr*
+                elif self.joined(before, at):
+                    self.say(at, f", {item.english}")
         first = self.items[0]
         if first.role == "after" and self.joined(0, self.after(0)):
-            self.items = [*self.items[1:], replace(first, english=f", {first.english}")]
+            told = {"after", "rim", "note"}
+            last = max(at for at, each in enumerate(self.items) if each.role not in told)
+            moved = replace(first, english=f", {first.english}")
+            self.items = [*self.items[1 : last + 1], moved, *self.items[last + 1 :]]
 
     def _say_part(self, at: int, after: int | None) -> None:
         english = self.written(at)
@@ -284,8 +395,13 @@ class Sentence:
     def unsure(self) -> Iterator[Unsure]:
         """What may be one thing or another."""
         for item in self.items:
-            if item.role == "unsure":
+            bare = item.role == "part" and item.english == "juice" and self._is_all_named()
+            if item.role == "unsure" or bare:
                 yield Unsure(self.text[item.start : item.end], item.start, item.keys)
+
+    def _is_all_named(self) -> bool:
+        """Whether nothing else in the line is a thing: *jugo, 2 oz* does not say of what."""
+        return not any(each.role in (None, "name", "unsure") for each in self.items)
 
     def strangers(self) -> Iterator[Unsure]:
         """Small words that are neither English nor the language's, and would be lost as a maker's.

@@ -10,7 +10,7 @@ from itertools import pairwise
 from barkeep.domain.ingredients.languages import Phrase, Role, Vocabulary
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.english import Word, english_name, is_a_unit, is_english
+from barkeep.domain.spec_text.english import Word, english_name, is_a_unit, is_english, is_lent
 
 _WITHIN = re.compile(r"[ .’'-]{0,3}")
 """What may stand between the words of a phrase."""
@@ -84,9 +84,10 @@ def _longest(
     for taken, item, behind in _found(text, words, vocabulary, tree):
         if taken < count:
             break
-        if taken == count and english in item.keys:
+        if taken == count and english in item.keys and item.role != "unsure":
             break  # the same in both
-        weak = taken == count or _is_weak(words[:taken], vocabulary, tree)
+        twice = taken == count and item.role != "unsure"
+        weak = twice or _is_weak(words[:taken], vocabulary, tree)
         return taken, replace(item, weak=weak), behind
     if count:
         item = Item(words[0].start, words[count - 1].end, "name", keys=(str(english),))
@@ -238,7 +239,8 @@ def _is_weak(words: Sequence[Word], vocabulary: Vocabulary, tree: FamilyTree) ->
     if said in vocabulary.weak:
         return True
     short = len(said.strip("'’")) < _SURE_LETTERS
-    return len(words) == 1 and (short or is_english(words[0].plain, tree))
+    first = words[0].plain
+    return len(words) == 1 and (short or (is_english(first, tree) and not is_lent(first)))
 
 
 def clearness(items: Sequence[Item], text: str) -> int:

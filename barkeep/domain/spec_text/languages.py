@@ -118,6 +118,7 @@ def _said(text: str, vocabulary: Vocabulary, items: Sequence[Item], tree: Family
     sure = [settled(each, text, tree) for each in items]
     line = Sentence(text, sure, tree, adjectives_after=bool(vocabulary.links))
     line.leave_asides()
+    line.leave_shares()
     line.say_eggs()
     line.say_loose()
     line.say_numbers()

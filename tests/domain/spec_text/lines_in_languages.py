@@ -105,6 +105,73 @@ mit Champagner aufgießen (ca. 8 cl) | 8 cl champagne # ca., to top
 Eiweiß von einem Ei | 1 each egg-white
 2 EL. Zucker | 2 tbsp sugar
 mit Soda auffüllen, dann rühren | - - soda-water # to top, dann rühren
+2 Limettenblätter | 2 each makrut-lime-leaf
+4 cl Roggenwhiskey mit 50 % Vol. | 4 cl rye-whiskey
+Absinth (zum Ausschwenken des Glases) | 1 rinse absinthe
+5 cl Rum, jamaikanisch, 8 Jahre | 5 cl jamaican-rum
+60 ml Blutorangensaft, frisch gepresst | 60 ml blood-orange-juice # freshly squeezed
+2 Zweige Rosmarin (angeflammt) | 2 sprig rosemary # flamed
+ein Spritzer Orangenblütenwasser | 1 dash orange-flower-water
+3 Gurkenscheiben, eine davon als Deko | 3 each cucumber-slice # eine davon als Deko
+1/2 Vanilleschote, ausgekratzt | 0.5 each vanilla-pod # ausgekratzt
+10 cl Ginger Beer, eiskalt | 10 cl ginger-beer # cold
+2 cl Zitronensaft (ca. 1/2 Zitrone) | 2 cl lemon-juice # ca. 1/2 lemon
+je 2 cl Limettensaft und Läuterzucker | 2 cl lime-juice ; 2 cl simple-syrup
+einen guten Schuss Sodawasser | 1 splash soda-water # good
+1-2 BL Ahornsirup, je nach Süße der Früchte | 1-2 barspoon maple-syrup # je nach Süße der Früchte
+Glas mit Absinth ausspülen | 1 rinse absinthe
+Salzrand | - - salt garnish # rim
+optional: 1 Eiweiß | 1 each egg-white optional
+6 cl Rum 12 Jahre alt | 6 cl rum
+ein EL Holunderblütensirup | 1 tbsp elderflower-cordial
+3 cl roter Wermut, am besten gut gekühlt | 3 cl sweet-vermouth # am besten gut gekühlt
+etwas Muskatnuss, frisch gerieben | - - nutmeg # freshly grated, a little
+0,5 cl Läuterzucker (2:1) | 0.5 cl rich-simple-syrup
+ca. 100 ml kaltes Mineralwasser mit Kohlensäure | 100 ml soda-water # ca.
+2 cl Zitronen- oder Limettensaft | 2 cl lemon-juice = lime-juice
+6 cl Wodka, am besten aus dem Eisfach | 6 cl vodka # am besten aus dem Eisfach
+4 cl Kokoslikör | 4 cl coconut-rum
+2 gestrichene TL Puderzucker | 2 tsp icing-sugar # level
+eine Handvoll frische Minze | 1 handful mint # by the handful
+1 1/2 EL Grenadine | 1.5 tbsp grenadine
+200 ml Cranberrynektar | 200 ml cranberry-juice
+eine Dose Kokosmilch | 1 can coconut-milk
+3 cl Haselnusslikör | 3 cl hazelnut-liqueur
+6-8 Himbeeren, gefroren | 6-8 each raspberry # frozen
+5 cl Gin (mind. 45 % Vol.) | 5 cl gin # mind. 45 % Vol.
+Spritzer Limettensaft nach Geschmack | 1 dash lime-juice # to taste
+4 cl Rum (weiß) | 4 cl white-rum
+1 dünne Scheibe Ingwer | 1 slice ginger # thin, by the piece
+Limettenzeste als Garnitur | - - lime-peel garnish
+0,2 l Weizenbier | 0.2 l wheat-beer
+2,5cl frisch gepresster Zitronensaft | 2.5 cl lemon-juice
+mit Champagner auffüllen | - - champagne # to top
+4 cl Calvados, mindestens 5 Jahre alt | 4 cl calvados # at least 5 years old
+1 cl Orgeat (Mandelsirup) | 1 cl orgeat # orgeat
+2 Zentiliter trockener Wermut | 2 cl dry-vermouth
+10 ml Zitronensaft und 10 ml Limettensaft | 10 ml lemon-juice ; 10 ml lime-juice
+2 cl Himbeergeist oder Himbeersirup | 2 cl raspberry-eau-de-vie = raspberry-syrup
+ein halber Teelöffel Salz | 0.5 tsp salt
+8 cl Orangensaft ohne Fruchtfleisch | 8 cl orange-juice # without pulp
+1/4 l Apfelsaft, trüb | 0.25 l cloudy-apple-juice
+5 Basilikumblätter (plus eines zur Deko) | 5 each basil # plus eines zur Deko
+1 Orange, davon die Zeste | 1 each orange # davon die Zeste
+2 cl Zuckersirup, nach Geschmack mehr | 2 cl simple-syrup # to taste mehr
+5 cl weißer Rum (kubanisch) | 5 cl white-rum
+1 kleine Handvoll Basilikum | 1 handful basil # small, by the handful
+2 cl Agavendicksaft, hell | 2 cl agave-syrup
+10 ml Kokossirup | 10 ml coconut-syrup
+1 Prise grobes Meersalz | 1 pinch salt # coarse
+4 cl Grappa, fassgereift | 4 cl aged-grappa
+eine halbe Banane, zerdrückt | 0.5 each banana # crushed
+15 cl heißer Kaffee, frisch gebrüht | 15 cl coffee # freshly made
+1 Spritzer Worcestersauce und 2 Tropfen Chilisauce | 1 dash worcestershire-sauce ; 2 drop hot-sauce
+3cl Limettensaft (frisch!) | 3 cl lime-juice # fresh!
+Schale einer Zitrone | 1 each lemon # peel
+2 cl Cassislikör | 2 cl creme-de-cassis
+optional 1 Dash Orange Bitters | 1 dash orange-bitters optional
+4 cl Whisky (torfig) | 4 cl smoky-scotch
+30 g brauner Zucker | 30 g brown-sugar
 """
 
 FRENCH = """
@@ -169,7 +236,6 @@ poivre noir moulu | - - black-pepper
 15 cl de jus de tomate | 15 cl tomato-juice
 1 branche de céleri | 1 each celery
 4,5 cl gin | 4.5 cl gin
-5 cl rhum blanc | 5 cl white-rum
 2 à 3 traits de bitter à l'orange | 2-3 dash orange-bitters
 1 dose de sirop de fraise | 1 part strawberry-syrup
 quelques feuilles de menthe fraîche | 3 leaf mint-leaf
@@ -209,6 +275,70 @@ feuilles de menthe pour décorer | - - mint-leaf garnish
 4 fraises fraîches | 4 each strawberry # fresh
 1/4 d'ananas | 0.25 each pineapple
 une poignée de framboises | 1 handful raspberry # by the handful
+2 quartiers de citron vert à piler | 2 wedge lime-wedge # to muddle
+6 à 8 framboises, fraîches ou surgelées | 6-8 each raspberry # fresh or frozen
+rincer le verre à l'absinthe | 1 rinse absinthe
+un peu d'absinthe pour rincer le verre | 1 rinse absinthe # a little
+1 càs de crème liquide entière | 1 tbsp whipping-cream
+cerise à l'eau-de-vie en déco | - - cocktail-cherry garnish
+2 traits d'amers aromatiques | 2 dash aromatic-bitters
+3 cl de cognac VSOP ou d'armagnac | 3 cl cognac = armagnac
+4 cl de gin sec | 4 cl london-dry-gin
+4 cl de cidre brut | 4 cl cider
+45 ml de gin (type London Dry) | 45 ml london-dry-gin
+1 blanc d'œuf (facultatif) | 1 each egg-white optional
+une pincée de cannelle moulue | 1 pinch cinnamon
+2 cuillères à café de sucre roux | 2 tsp brown-sugar
+10 feuilles de basilic | 10 leaf basil
+limonade pour allonger | - - sparkling-lemonade # to top
+20 cl d'eau gazeuse bien fraîche | 20 cl soda-water # cold
+3 cl de jus de citron fraîchement pressé (1/2 citron) | 3 cl lemon-juice # 1/2 lemon
+la moitié d'un fruit de la passion | 0.5 each passion-fruit
+5 cl de calvados de 8 ans d'âge | 5 cl calvados
+givrer le bord du verre avec du sel | - - salt garnish # rim
+une tranche d'ananas pour décorer | 1 slice pineapple-wedge garnish
+compléter le verre avec du ginger beer | - - ginger-beer # to top
+1,5 cl de sirop de canne (maison) | 1.5 cl cane-syrup # homemade
+2,5 cl vermouth rouge italien | 2.5 cl sweet-vermouth
+4 cl de rhum ambré vieilli 3 ans | 4 cl gold-rum
+jus de 2 citrons verts pressés | 2 each lime # juice, freshly squeezed
+1 cl de sirop de grenadine | 1 cl grenadine
+une rondelle d'orange en décoration | 1 wheel orange-slice garnish
+3 gouttes de bitter orange | 3 drop orange-bitters
+1 c. à café rase de sucre en poudre | 1 tsp sugar # level
+12 cl de limonade bien fraîche | 12 cl sparkling-lemonade # cold
+1 bâton de cannelle pour remuer | 1 each cinnamon-stick # for stirring
+80 ml de lait d'amande non sucré | 80 ml almond-milk
+1 citron jaune (le jus) | 1 each lemon # juice
+2 cl de liqueur de gingembre | 2 cl ginger-liqueur
+1 càc de miel liquide | 1 tsp honey
+une demi-gousse de vanille | 0.5 each vanilla-pod
+deux ou trois traits de bitters aromatiques | 2-3 dash aromatic-bitters
+4 cl de tequila reposado 100 % agave | 4 cl reposado-tequila
+1 blanc d'œuf frais | 1 each egg-white
+10 cl de jus de mangue | 10 cl mango-juice
+un zeste de citron vert | 1 each lime-peel
+2 cl de vermouth dry | 2 cl dry-vermouth
+4 cl de cognac, de préférence VS | 4 cl cognac # de préférence VS
+1 cl de sirop d'orgeat (ou d'amande) | 1 cl orgeat # ou d' amande
+blanc d'un œuf | 1 each egg-white
+2 centilitres de vermouth sec | 2 cl dry-vermouth
+10 ml de jus de citron et 10 ml de jus de citron vert | 10 ml lemon-juice ; 10 ml lime-juice
+une demi-cuillère à café de sel | 0.5 tsp salt
+le zeste d'une orange non traitée | 1 each orange # zest, unwaxed
+8 feuilles de basilic (plus une pour décorer) | 8 leaf basil # plus une pour décorer
+2 cl de sirop de sucre, plus selon le goût | 2 cl simple-syrup # plus, to taste
+1 petite poignée de basilic | 1 handful basil # small, by the handful
+25 ml de jus de pomme trouble | 25 ml cloudy-apple-juice
+3 cl de crème de mûre | 3 cl creme-de-mure
+1 pincée de gros sel | 1 pinch salt
+5 cl de whisky (tourbé) | 5 cl smoky-scotch
+une demi-banane écrasée | 0.5 each banana # muddled
+15 cl de café chaud bien corsé | 15 cl coffee # strong
+le blanc de 2 œufs | 2 each egg-white
+6 cl de rhum vieux (8 ans) | 6 cl rhum-agricole-vieux
+option : 1 trait de bitter orange | 1 dash orange-bitters optional
+2 cl de jus de citron, filtré | 2 cl lemon-juice # strained
 """
 
 ITALIAN = """
@@ -305,6 +435,69 @@ una manciata di lamponi | 1 handful raspberry # by the handful
 due parti di gin | 2 part gin
 1 parte e mezza di rum scuro | 1.5 part dark-rum
 30 ml di amaro | 30 ml amaro
+2 cucchiaini di zucchero di canna | 2 tsp demerara-sugar
+1 cucchiaio di miele d'acacia | 1 tbsp honey
+30 ml di caffè espresso appena fatto | 30 ml espresso # freshly made
+panna fresca, 2 cl (non montata) | 2 cl cream # unwhipped
+4,5 cl di bourbon invecchiato 6 anni | 4.5 cl bourbon
+4 cl di vodka alla vaniglia | 4 cl vanilla-vodka
+un cucchiaino raso di zucchero a velo | 1 tsp icing-sugar # level
+2 cl di sciroppo di fragola fatto in casa | 2 cl strawberry-syrup # homemade
+5 foglie di basilico spezzettate | 5 leaf basil # torn
+mezza arancia spremuta | 0.5 each orange # freshly squeezed
+colmare il bicchiere con acqua tonica | - - tonic-water # to top
+1 fetta d'arancia per guarnire | 1 slice orange-slice garnish
+9 cl di prosecco DOC | 9 cl prosecco # DOC
+sale grosso per bordare | - - salt garnish # rim
+3 cl di rum invecchiato 8 anni | 3 cl aged-rum
+1 albume (facoltativo) | 1 each egg-white optional
+succo di 2 lime | 2 each lime # juice
+5 cl di gin tipo London Dry | 5 cl london-dry-gin
+2 parti di vermouth rosso e 1 parte di bitter | 2 part sweet-vermouth ; 1 part red-bitter
+il succo di un lime intero | 1 each lime # juice, whole
+1,5 cl sciroppo di zucchero (1:1) | 1.5 cl simple-syrup
+10 cl di ginger beer ghiacciata | 10 cl ginger-beer # cold
+una manciata di foglie di menta | 1 handful mint-leaf # by the handful
+qualche goccia di salsa piccante | 3 drop hot-sauce
+3 cl di liquore al caffè artigianale | 3 cl coffee-liqueur
+ghiaccio tritato q.b. | - - crushed-ice # to taste
+2 fragole mature a pezzetti | 2 each strawberry # ripe, cut into pieces
+1 stecca di cannella per decorare | 1 each cinnamon-stick garnish
+mezzo cucchiaino di zenzero grattugiato | 0.5 tsp ginger # grated, by volume
+4,5 cl di rum bianco (cubano) | 4.5 cl white-rum
+3 cl di vermouth dry | 3 cl dry-vermouth
+2 cl di succo di limone filtrato | 2 cl lemon-juice # strained
+1 cl di liquore alla nocciola | 1 cl hazelnut-liqueur
+due gocce di soluzione salina | 2 drop saline-solution
+una fettina di zenzero fresco | 1 slice ginger # by the piece
+5 cl di tequila reposado | 5 cl reposado-tequila
+150 ml di birra chiara | 150 ml lager
+4 cl di cognac o brandy | 4 cl cognac = brandy
+mezza lattina di cola | 0.5 can cola
+1 rametto di rosmarino per decorare | 1 sprig rosemary garnish
+3/4 di oncia di succo di lime | 0.75 oz lime-juice
+4 more e 2 lamponi | 4 each blackberry ; 2 each raspberry
+4 cl di cognac, preferibilmente VSOP | 4 cl cognac # preferibilmente VSOP
+bianco di un uovo | 1 each egg-white
+10 ml di succo di limone e 10 ml di succo di lime | 10 ml lemon-juice ; 10 ml lime-juice
+mezzo cucchiaino di sale | 0.5 tsp salt
+la scorza di un'arancia non trattata | 1 each orange # peel, unwaxed
+8 foglie di basilico (più una per decorare) | 8 leaf basil # più una per decorare
+2 cl di sciroppo di zucchero, o più a piacere | 2 cl simple-syrup # or più, to taste
+3 cl di panna leggermente montata | 3 cl whipping-cream
+2 cl di liquore di ciliegia o maraschino | 2 cl cherry-liqueur = maraschino-liqueur
+1 piccola manciata di basilico | 1 handful basil # small, by the handful
+5 cl di whisky (torbato) | 5 cl smoky-scotch
+15 cl di caffè caldo forte | 15 cl coffee # strong
+gli albumi di 2 uova | 2 each egg-white
+6 cl di rum scuro (8 anni) | 6 cl dark-rum
+30 g di zucchero di canna | 30 g demerara-sugar
+opzionale: 1 goccia di bitter all'arancia | 1 drop orange-bitters optional
+3 cl di liquore ai fiori di sambuco | 3 cl elderflower-liqueur
+la buccia di mezzo limone | 0.5 each lemon # peel
+prosecco, ben freddo, per colmare | - - prosecco # cold, to top
+1 pizzico di sale grosso | 1 pinch salt
+2 cl succo limone, filtrato | 2 cl lemon-juice # strained
 """
 
 SPANISH = """
@@ -342,7 +535,7 @@ tres cuartos de onza de jugo de piña | 0.75 oz pineapple-juice
 unas gotas de solución salina | 3 drop saline-solution
 una rama de apio | 1 each celery
 sal al gusto | - - salt # to taste
-sal para escarchar | - - salt # for the rim
+sal para escarchar | - - salt garnish # rim
 hielo al gusto | - - ice # to taste
 cubos de hielo | - - ice
 1 clara | 1 each egg-white
@@ -374,7 +567,7 @@ el zumo de medio limón | 0.5 each lemon # juice
 50 ml ron añejo | 50 ml aged-rum
 2 onzas de mezcal joven | 2 oz mezcal
 1 onza de licor de café | 1 oz coffee-liqueur
-1 1/2 oz de ginebra seca | 1.5 oz gin
+1 1/2 oz de ginebra seca | 1.5 oz london-dry-gin
 20 ml zumo de limón natural | 20 ml lemon-juice
 30 ml de jugo de toronja fresco | 30 ml grapefruit-juice
 1/2 oz de almíbar | 0.5 oz simple-syrup
@@ -396,11 +589,78 @@ rellenar con hielo picado | - - crushed-ice # to top
 agua tónica hasta completar | - - tonic-water # to top
 twist de naranja para decorar | - - orange-peel garnish
 aceituna para decorar | - - olive garnish
-sal en el borde | - - salt # for the rim
+sal en el borde | - - salt garnish # rim
 90 ml de jugo de tomate | 90 ml tomato-juice
 unas gotas de salsa picante | 3 drop hot-sauce
 4 fresas maduras | 4 each strawberry # ripe
 leche condensada 30 ml | 30 ml condensed-milk
+2 golpes de bitter aromático | 2 dash aromatic-bitters
+rellenar el vaso con cerveza de jengibre | - - ginger-beer # to top
+refresco de toronja, para terminar | - - grapefruit-soda # to top
+ron blanco estilo cubano 6 cl | 6 cl white-rum
+1 parte de cachaza y 2 partes de pulpa de maracuyá | 1 part cachaca ; 2 part passion-fruit-puree
+3 oz jugo de piña natural (no de lata) | 3 oz pineapple-juice # no de lata
+50 ml de pisco quebranta | 50 ml pisco
+30 ml de sirope de vainilla | 30 ml vanilla-syrup
+8 hojas de hierbabuena fresca | 8 leaf mint-leaf
+60 ml de tequila 100% agave | 60 ml tequila
+top de cerveza de jengibre | - - ginger-beer # to top
+1 rodaja de pepino para decorar | 1 slice cucumber-slice garnish
+medio limón amarillo exprimido | 0.5 each lemon # freshly squeezed
+cuarenta mililitros de ron dorado | 40 ml gold-rum
+sal de gusano para el borde del vaso | - - sal-de-gusano garnish # rim
+ron añejo 7 años 2 oz | 2 oz aged-rum
+llenar la copa con champán frío | - - champagne # to top, cold
+2 cdas de azúcar (o al gusto) | 2 tbsp sugar # or, to taste
+15 ml licor de triple seco | 15 ml triple-sec
+30 ml de jugo de limón verde recién exprimido | 30 ml lime-juice
+1 cucharadita rasa de azúcar glas | 1 tsp icing-sugar # level
+3/4 oz licor de naranja (triple sec) | 0.75 oz orange-liqueur # triple sec
+una ramita de romero para decorar | 1 sprig rosemary garnish
+5 cl de brandy de Jerez | 5 cl spanish-brandy
+hielo picado al gusto | - - crushed-ice # to taste
+dos rodajas de jalapeño fresco | 2 slice fresh-chilli # fresh
+100 ml de jugo de piña frío (de lata) | 100 ml pineapple-juice # cold, de lata
+1 pizca de sal marina | 1 pinch salt
+6 a 8 uvas verdes | 6-8 each grape
+15 ml de jarabe de jamaica casero | 15 ml hibiscus-syrup # homemade
+terminar con un chorrito de soda | 1 splash soda-water # to top
+1 onza y media de pisco acholado | 1.5 oz pisco
+2 cdas soperas de leche condensada | 2 tbsp condensed-milk
+media taza de jugo de naranja | 0.5 cup orange-juice
+45 ml ron oscuro | 45 ml dark-rum
+250 ml de cerveza rubia bien fría | 250 ml lager # cold
+1 rama de canela para decorar | 1 each cinnamon-stick garnish
+4 fresas grandes | 4 each strawberry # large
+20 ml de licor de café | 20 ml coffee-liqueur
+agua tónica, la necesaria | - - tonic-water # la necesaria
+un golpe de sifón | 1 splash soda-water
+1/2 pepino pelado en rodajas | 0.5 each cucumber # peeled, sliced
+15 ml de zumo de lima natural | 15 ml lime-juice
+ginebra (50 ml) | 50 ml gin
+4 cl de coñac, preferiblemente VSOP | 4 cl cognac # preferiblemente VSOP
+la clara de un huevo | 1 each egg-white
+10 ml de zumo de limón y 10 ml de zumo de lima | 10 ml lemon-juice ; 10 ml lime-juice
+4 cl de rye, no bourbon | 4 cl rye-whiskey # no bourbon
+media cucharadita de sal | 0.5 tsp salt
+la piel de una naranja sin tratar | 1 each orange # peel, unwaxed
+8 hojas de albahaca (más una para decorar) | 8 leaf basil # más una para decorar
+2 cl de jarabe simple, o más al gusto | 2 cl simple-syrup # or más, to taste
+3 cl de nata ligeramente batida | 3 cl whipping-cream
+un puñado pequeño de albahaca | 1 handful basil # small, by the handful
+5 cl de whisky (ahumado) | 5 cl whisky
+medio plátano machacado | 0.5 each banana # muddled
+15 cl de café caliente fuerte | 15 cl coffee # strong
+las claras de 2 huevos | 2 each egg-white
+6 cl de ron oscuro (8 años) | 6 cl dark-rum
+30 g de azúcar moreno | 30 g brown-sugar
+opcional: 1 golpe de bitter de naranja | 1 dash orange-bitters optional
+3 cl de licor de flor de saúco | 3 cl elderflower-liqueur
+la piel de medio limón amarillo | 0.5 each lemon # peel
+cava bien frío para completar | - - cava # cold, to top
+1 pizca de sal gruesa | 1 pinch salt
+2 cl zumo de lima, colado | 2 cl lime-juice # strained
+1 hoja de laurel | 1 each bay-leaf
 """
 
 MAY_BE = """
@@ -413,13 +673,17 @@ Saft von 2 Limonen | Limonen | lime lemon
 1 c. à s. de cassonade | cassonade | demerara-sugar brown-sugar
 2 cl de crème de coco | crème de coco | cream-of-coconut coconut-cream
 10 cl di limonata | limonata | sparkling-lemonade still-lemonade
-2 cucchiaini di zucchero di canna | zucchero di canna | demerara-sugar brown-sugar
+5 cl rhum blanc | rhum blanc | white-rum rhum-agricole-blanc
 2 oz de jugo de limón | jugo de limón | lime-juice lemon-juice
 el jugo de 2 limones | limones | lime lemon
 1 limón | limón | lime lemon
 Decoración: piel de limón | piel de limón | lemon-peel lime-peel
 media onza de jarabe de goma | jarabe de goma | gum-syrup simple-syrup
 100 ml de agua mineral | agua mineral | water soda-water
+25 cl de cidre doux | cidre doux | cider apple-juice
+6 cl rhum | rhum | rum rhum-agricole
+2 cl di rabarbaro | rabarbaro | rhubarb rhubarb-amaro
+2 guindillas | guindillas | fresh-chilli pickled-chilli
 """
 """Words that mean one thing here and another there: asked about, with all that they may be."""
 
@@ -431,7 +695,18 @@ un verre de vin blanc
 un soupçon de sel
 il succo di un limone e mezzo
 2 halbe Limetten
-2 Limettenblätter
+jugo, 2 oz
+4cl Rye, kein Bourbon
+2 Kugeln Vanilleeis
+ohne Zucker: 3 cl Limettensaft
+6 cl de gin infusé au thé
+une noix de beurre doux
+5 à 6 feuilles de menthe + 1 brin pour décorer
+un pizzico di sale e pepe
+succo e scorza di un limone
+una punta di cucchiaino di sale
+2 oz de mezcal espadín joven
+3 gotas de amargo de angostura
 """
 """Lines that say what one line cannot hold, or what is not known: asked, never guessed."""
 
