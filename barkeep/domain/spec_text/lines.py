@@ -35,6 +35,7 @@ from barkeep.domain.spec_text.corrections import corrected, is_left
 from barkeep.domain.spec_text.foreign_grammar import Unsure
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.several import items_in
+from barkeep.domain.spec_text.speech import put_in_writing
 from barkeep.domain.spec_text.traced import Traced, squeezed
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
@@ -219,7 +220,8 @@ def _read_english(
         too_long = f"a line has at most {LONGEST} characters"
         line = Line(text.strip()[:LONGEST], "", garnish=garnish)
         return (ReadLine(line, (Complaint(0, lambda: too_long),)),)
-    said = corrected(_without_mark(squeezed(spaced(text).rstrip())), tree, units)
+    spoken = _without_mark(squeezed(spaced(text).rstrip()))
+    said = corrected(put_in_writing(spoken, units), tree, units)
     items = items_in(said, tree, units)
     if len(items) == 1:
         return (_read_item(items[0], text.strip(), tree=tree, units=units, garnish=garnish),)
