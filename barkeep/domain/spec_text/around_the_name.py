@@ -235,7 +235,7 @@ _NOT_BEFORE = re.compile(
     r"(?:^|.*[ ,(])(?:into|of|with|about|over|in|to|for|at|by|from|least|and|or|plus|a|cut)[ ]*$",
     re.IGNORECASE,
 )
-_REST_IS_NOTES = re.compile(r"[ ]*(?:$|[,(;].*)")
+_REST_IS_NOTES = re.compile(r"[ ]*(?:$|[,(;#].*|[–—-]+[ ].*)")
 _LOOSE_AFTER = re.compile(
     r"(?:[ ]*[,(–-][ ]*|[ ])(?:(?:to|as|for)[ ](?:an?[ ]|the[ ])?)?(?P<word>float|rinse)"
     r"(?:[ ]on[ ]top|[ ](?:the[ ])?glass)?[ ]*\)?[ ]*$",

@@ -26,7 +26,7 @@ from barkeep.domain.ingredients.names import (
     suggestions,
     without_notes,
 )
-from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular, words_of_a_name
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
@@ -393,7 +393,8 @@ def _completed_by_use(draft: Draft, tree: FamilyTree) -> tuple[Match | None, tup
         return None, ()
     ends = ("bitters",) if amount.unit in ("dash", "drop") else ("syrup", "juice")
     for name, notes in without_notes(draft.rest):
-        for end in ends if name else ():
+        says_something = words_of_a_name(folded(name))
+        for end in ends if says_something else ():
             found = match_name(f"{name} {end}", tree)
             if found and found.confidence >= ADJUSTED:
                 return replace(found, confidence=ADJUSTED, called=name), notes

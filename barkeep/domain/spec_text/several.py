@@ -36,7 +36,7 @@ from barkeep.domain.spec_text.traced import Traced, joined
 
 _BREAK = re.compile(
     r"[ ]*[;|][ ]*(?:(?:and|then|plus)\b[ ,]*)*|[ ]*,(?![0-9])[ ]*(?:(?:and|then|plus)\b[ ,]*)*"
-    r"|[ ](?:and[ ]then|and|then|plus)[ ]|[ ]?[+&][ ]?|[ ]/[ ]|[ ]–[ ]"
+    r"|[ ](?:and[ ]then|and|then|plus|with)[ ]|[ ]?[+&][ ]?|[ ]/[ ]|[ ]–[ ]"
     r"|(?<=[a-z]{3})(?<!approx)(?<!max)(?<!min)[.][ ]+(?=\S)",
     re.IGNORECASE,
 )
@@ -109,6 +109,14 @@ def _sharing(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
         before, after = said.part(0, equal.start()), said.part(equal.end())
         things = after if after.text.strip(" .") else before
         return _of_each(things, "1 part", tree)
+    if equal and equal.start() == 0:
+        rest = said.part(equal.end())
+        first = amount_at(rest.text, units)
+        if first is None or first.unit is None:
+            return _sharing(rest, tree, units)
+        of = _LIST_BEGINS.match(rest.text, first.end)
+        things = rest.part(of.end() if of else first.end)
+        return _of_each(things, rest.text[: first.end].strip(), tree)
     split = _SPLIT.search(text)
     for amount in amounts_in(text, units):
         if amount.amount.unit is None or amount.amount.unit == "each":
@@ -187,7 +195,7 @@ def _of_each(
         written = amount[unit.unit_at : unit.end].strip() if unit else ""
         return (*shared, *_in_the_unit_before([*_parted(rest, tree, units)], units, written))
     raw = [each for each in BETWEEN_THINGS.split(bare.text) if each.strip()]
-    if any(_may_be_one(one, other, tree) for one, other in pairwise(raw)):
+    if _may_be_one(raw, tree):
         return ()
     if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):
         return ()
@@ -200,9 +208,13 @@ def _written(words: str, said: Traced) -> Traced:
     return Traced(words, places + places[-1:] * (len(words) - len(places)))
 
 
-def _may_be_one(one: str, other: str, tree: FamilyTree) -> bool:
-    """Whether the second may only narrow the first: *liqueur, raspberry* is one thing or two."""
-    return words_of_a_name(folded(f"{one} {other}")) in tree.by_words
+def _may_be_one(listed: Sequence[str], tree: FamilyTree) -> bool:
+    """Whether some only narrow what stands before: *liqueur, raspberry* is one thing or two."""
+    return any(
+        words_of_a_name(folded(" ".join(listed[start : start + count]))) in tree.by_words
+        for count in (2, 3)
+        for start in range(len(listed) - count + 1)
+    )
 
 
 def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
@@ -224,17 +236,21 @@ def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced,
     return tuple(found)
 
 
+_ONE_TO_TEN = "(?:[0-9]{1,2}|one|two|three|four|five|six|seven|eight|nine|ten)"
 _RATIO = re.compile(
-    r"[0-9]{1,2}(?P<other>[ ]?:[ ]?(?P<second>[0-9]{1,2}))(?=[ ][^,]+?(?P<to>[ ]to[ ]))"
+    rf"(?:(?:it's|at|in|a|an)[ ])*(?P<first>{_ONE_TO_TEN})"
+    rf"(?P<other>(?:[ ]?:[ ]?|[ ]to[ ])(?P<second>{_ONE_TO_TEN})"
+    r"(?:[ ](?:ratio|mix|blend|split|mixture))?[ ,:]*(?:[ ]of)?)(?=[ ][^,]+?(?P<to>[ ]to[ ]))",
+    re.IGNORECASE,
 )
 
 
 def _in_parts(said: Traced, ratio: re.Match[str]) -> Traced:
     """*3:1 gin to vermouth* as *3 parts gin to 1 parts vermouth*."""
     begins, ends = ratio.span("to")
-    second = said.said_instead(begins, ends, f" to {ratio['second']} parts ")
+    said = said.said_instead(begins, ends, f" to {ratio['second']} parts ")
     begins, ends = ratio.span("other")
-    return second.said_instead(begins, ends, " parts")
+    return said.said_instead(begins, ends, " parts").part(ratio.start("first"))
 
 
 def _in_proportion(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
@@ -257,7 +273,7 @@ def _in_proportion(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Tra
             part = joined((part.part(0, amount.end), f" {unit} ", part.part(amount.end)))
         elif amount.unit != "part":
             return ()
-        parts.append(part.stripped())
+        parts += _parted(part.stripped(), tree, units)
     return tuple(parts) if len(parts) > 1 else ()
 
 

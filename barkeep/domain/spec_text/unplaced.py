@@ -41,6 +41,7 @@ _NO_AMOUNT = re.compile(
     r"[0-9]+(?:[.,][0-9]+)?[ -]?(?:%(?:[ ]?(?:vol|abv))?|proof\b|°[ ]?[CF]?|years?\b|yrs?\b|yo\b)"
     r"(?:[ -]?olds?\b)?"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
+    r"|(?:[0-9./]+|[¼½¾])[ -]?(?:inch|cm|in)\b(?:[ ](?:strip|slice|stick|cube)\b)?"
     r"|\b(?:over|on|with|without|no)[ ](?:[^\W\d_]+[ ])?ice\b"
     r"|\b(?:in|into)[ ](?:[0-9]+|[^\W\d_]+)[ ](?:wedges|slices|wheels|pieces|cubes|sticks)\b",
     re.IGNORECASE,
@@ -54,7 +55,7 @@ _ONLY_HEDGED = re.compile(
 )
 
 _TOLD_APART = re.compile(
-    r"\b(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like)[ ]",
+    r"\b(?:or|not|no|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like)[ ]",
     re.IGNORECASE,
 )
 
