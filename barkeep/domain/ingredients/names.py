@@ -146,6 +146,9 @@ _HOW_CUT = re.compile(
 _SAID_FOR: Mapping[str, str] = {"strong": "overproof", "bubbly": "sparkling", "fizzy": "sparkling"}
 """Words that are said for the one that a name has."""
 
+_NO_KIND_ALONE = frozenset({"barrel", "cask", "batch", "grain", "malt", "pot", "column", "island"})
+"""Words of style that alone behind a name are a thing of their own."""
+
 _AT_LEAST = re.compile(r"(?:at least|min|over)\b|.* or (?:more|above|stronger)$", re.IGNORECASE)
 
 _ONE_OF_IT = frozenset(
@@ -512,6 +515,8 @@ def _stated_behind(name: str, tree: FamilyTree) -> Match | None:
         behind = " ".join(written[end:])
         if not _only_states(behind):
             return None
+        if behind.casefold() in _NO_KIND_ALONE:
+            continue  # a root beer barrel
         words = _words(" ".join(written[:end]))
         found = _named(words, tree, ADJUSTED) or _without_adjectives(words, tree)
         if found and found.key is not None and not tree[found.key].family:

@@ -37,7 +37,8 @@ from barkeep.domain.spec_text.traced import Traced, joined, squeezed
 _SURE = (
     r"(?:no,|nope,?|no,?[ ]wait,?|wait,|wait,?[ ]no,?|(?:i'm[ ])?sorry,?|excuse[ ]me,?|pardon,?"
     r"|pardon[ ]me,?|(?:scratch|strike)[ ]that,?|correction[:,]?|or[ ]rather,?|rather,|i[ ]mean,?"
-    r"|i[ ]meant|actually,?|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
+    r"|i[ ]meant|i[ ]said[ ][\w ]{1,20},[ ]*(?:but[ ])?i[ ]mean(?:t)?|i[ ]should[ ](?:say|have[ ]said)"
+    r"|or[ ]was[ ]it,?[ ](?:yeah|yes|yep),?|no,?[ ](?:less|more),?[ ]like|actually,?|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
     r"|let's[ ](?:say|make[ ](?:it|that)|call[ ]it|go)|no,?[ ](?=make|i[ ]mean|sorry|not[ ]))"
 )
 _SMALL = r"(?:oh,?|er,?|uh,?|um,?|well,?)"
@@ -53,7 +54,9 @@ _SLIP = re.compile(
 _NOT_IT = re.compile(r"not[ ](?P<wrong>[^,]+),[ ]*(?:but[ ])?(?P<right>.+)", re.IGNORECASE)
 _IT_NOT = re.compile(r"(?P<right>.+?),?[ ]not[ ](?P<wrong>.+)", re.IGNORECASE)
 _CHANGE = re.compile(
-    r"(?:[ ]*[,.;–—-]+[ ]*|^)(?:(?:and|then|now|no|wait|sorry|actually|oh)[ ,]+)*"
+    r"(?:[ ]*[,.;–—-]+[ ]*|^|[ ]+(?=(?:(?:oh|and|then|no|wait|sorry|actually)[ ,]+)*"
+    r"(?:swap|switch|change|double|halve)[ ](?:the|that|it)[ ]))"
+    r"(?:(?:and|then|now|no|wait|sorry|actually|oh)[ ,]+)*"
     r"(?:(?:change|swap|switch)[ ](?:(?:that|it)(?:[ ]last[ ]one)?|(?:the[ ])?(?P<changed>[\w ]+?))"
     r"[ ](?:to|for|into)[ ](?P<to>.+)"
     r"|make[ ](?:the[ ])(?P<made>[\w ]+?)[ ]"
@@ -242,11 +245,23 @@ def _completed(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits)
     name = _last_name(before.text, tree, units)
     words = before.text[name.start : name.end].split() if name else []
     bare = after.part(0, len(after.text.rstrip(" .!")))
-    for start in range(1, len(words)):
+    bare = _without_one(bare)
+    for start in (*range(1, len(words)), 0)[: len(words)]:
         longer = joined((bare, f" {' '.join(words[start:])}"))
         if named(longer.text, tree):
             return _renamed(before, longer, name, tree)
     return None
+
+
+_WHICH_ONE = re.compile(
+    r"(?:(?:the|an?)[ ])?(?P<which>.+?)(?:[ ](?:one|kind|sort|style|stuff|type|version))?", re.I
+)
+
+
+def _without_one(after: Traced) -> Traced:
+    """*The citrus one*, *the navy strength*: the word that tells which."""
+    which = _WHICH_ONE.fullmatch(after.text)
+    return after.part(*which.span("which")) if which else after
 
 
 _A_PIECE = re.compile(r"(?:an?[ ]|the[ ])?(?:whole|half|quarter|full)\b", re.IGNORECASE)
@@ -256,7 +271,7 @@ def _renamed(
     before: Traced, after: Traced, name: FoundName | None, tree: FamilyTree
 ) -> Traced | None:
     if _A_PIECE.match(after.text):
-        return None  # make it a whole lime: how many is no name
+        return _recounted(before, after, name, tree)
     article = re.match(r"(?:an?|the|some)[ ]+", after.text, re.IGNORECASE)
     after = after.part(article.end()) if article else after
     if name is None:
@@ -266,6 +281,28 @@ def _renamed(
     whole = match_ingredient(before.text[name.start :], tree)
     end = name.end if whole.key == name.key else len(before.text)  # gin (Old Tom), I mean rye
     return joined((before.part(0, name.start), after, before.part(end)))
+
+
+_HOW_MUCH_OF_ONE = re.compile(
+    r"(?:an?[ ])?(?:half|quarter|third|whole|full)[ ](?:of[ ])?(?:an?[ ])?$|\b(?:an?|one|1)[ ]$",
+    re.IGNORECASE,
+)
+
+
+def _recounted(
+    before: Traced, after: Traced, name: FoundName | None, tree: FamilyTree
+) -> Traced | None:
+    """*Half a lime …, make it a whole lime*: how much of one, where it is of the same."""
+    piece = _A_PIECE.match(after.text)
+    found = next(names_in(after.text[piece.end() :], tree), None) if piece else None
+    old = _HOW_MUCH_OF_ONE.search(before.text[: name.start]) if name else None
+    if piece is None or found is None or name is None or old is None:
+        return None
+    if not tree.is_a(name.key, found.key) and not tree.is_a(found.key, name.key):
+        return None
+    whole = re.search(r"whole|full", piece.group(), re.IGNORECASE)
+    words = "one " if whole else f"{piece.group().strip()} a "
+    return before.said_instead(old.start(), old.end(), words)
 
 
 _UNFINISHED = re.compile(r"(?P<begun>.*\bof )[\w'-]+(?: [\w'-]+)?[ ,]*", re.IGNORECASE)

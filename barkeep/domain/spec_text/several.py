@@ -60,8 +60,9 @@ _SPLIT_FIRST = re.compile(r"split[ ](?P<rest>.+?)[ ](?:evenly[ ]|equally[ ])?bet
 _TO = re.compile(r"[ ,]*\bto[ ](?=\S)", re.IGNORECASE)
 _ALL_UNITS = re.compile(r"[ ]*,[ ]*all(?:[ ]in|[ ]of[ ]them)?[ ](?P<unit>[\w ]+?)[ .]*$", re.I)
 _AND_HALVES = re.compile(
-    r"[ ]*[,(:–-]+[ ]*half(?:[ ](?:of[ ](?:that|it|them)|and[ ]half))?[ ](?P<one>[\w' -]+?)"
-    r"[ ]*,?[ ](?:and[ ])?half(?:[ ]of[ ](?:that|it|them))?[ ](?P<other>[\w' -]+?)[ ).]*$",
+    r"(?:[ ]*[,(:–-]+[ ]*|[ ,]+(?:(?:actually|no|sorry)[ ,]+)?(?:let's[ ])?split[ ](?:it|that)[ ,]+)"
+    r"(?:half|(?P<whole>one))(?:[ ](?:of[ ](?:that|it|them)|and[ ]half))?[ ](?P<one>[\w' -]+?)"
+    r"[ ]*,?[ ](?:and[ ])?(?(whole)one|half)(?:[ ]of[ ](?:that|it|them))?[ ](?P<other>[\w' -]+?)[ ).]*$",
     re.IGNORECASE,
 )
 _LIST_BEGINS = re.compile(r"[ ]*(?:of[ ])?(?:the[ ]|an?[ ])?", re.IGNORECASE)
@@ -72,7 +73,7 @@ def items_in(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
     said = said.stripped()
     if len(_COUNTED.findall(said.text)) < 2 and not _USED.search(said.text):
         return (said,)
-    for way in (_sharing, _in_halves, _in_proportion, _all_of_one_unit):
+    for way in (_sharing, _in_halves, _in_proportion, _all_of_one_unit, _garnishing, _some_kept):
         found = way(said, tree, units)
         if found and _nothing_left(said, found):
             return found
@@ -82,8 +83,8 @@ def items_in(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
 
 _ONLY_PARTING = frozenset(
     "and then plus each of equal equally evenly parts part measures amounts quantities proportions in"
-    " at split divided shared between among amongst across half down the middle to all them that it"
-    " apiece also with ratio those these a an".split()
+    " at garnish garnished for as split divided shared between among amongst across half down the middle to all them that it"
+    " apiece also with ratio mix mixture blend it's those these a an".split()
 )
 """Words that part the things of a line and are no part of any."""
 
@@ -92,8 +93,11 @@ def _nothing_left(said: Traced, items: Sequence[Traced]) -> bool:
     """Whether each word of a line stands in one of its items, or only parts them."""
     there = {place for item in items for place in item.places}
     kept = {word for item in items for word in folded(item.text).split()}
+    use = _SOME_KEPT.search(said.text)
+    ends = use.start("use") if use and len(items) == 2 else len(said.text)
     return all(
         said.places[word.start()] in there
+        or word.start() >= ends
         or folded(word.group()) in _ONLY_PARTING | kept
         or is_a_number(word.group())
         or unit_named(word.group()) is not None
@@ -193,7 +197,10 @@ def _of_each(
         rest = bare.part(after.end() if after else further)
         unit = amount_at(f"{amount} ", units)
         written = amount[unit.unit_at : unit.end].strip() if unit else ""
-        return (*shared, *_in_the_unit_before([*_parted(rest, tree, units)], units, written))
+        return (
+            *shared,
+            *_in_the_unit_before([*_parted(rest, tree, units)], tree, units, before=written),
+        )
     raw = [each for each in BETWEEN_THINGS.split(bare.text) if each.strip()]
     if _may_be_one(raw, tree):
         return ()
@@ -223,6 +230,8 @@ def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced,
     amount = next(amounts_in(said.text, units), None) if halves else None
     if halves is None or amount is None or amount.amount.unit is None or amount.amount.high:
         return ()
+    if halves["whole"] and amount.amount.value != 2.0:
+        return ()
     kind = said.part(amount.end, halves.start())
     of = _LIST_BEGINS.match(kind.text)
     kind = kind.part(of.end() if of else 0)
@@ -237,6 +246,62 @@ def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced,
 
 
 _ONE_TO_TEN = "(?:[0-9]{1,2}|one|two|three|four|five|six|seven|eight|nine|ten)"
+_GARNISH_ENDS = re.compile(
+    r"[ ,(–-]+(?:to|for|as)[ ](?:an?[ ]|the[ ])?garnish(?:es)?[ .)]*$", re.IGNORECASE
+)
+_GARNISH_BEGINS = re.compile(
+    r"(?:(?:and|then)[ ])*(?:for[ ](?:the[ ]|an?[ ])?)?garnish(?:ed)?(?:[ ](?:it[ ])?with|[ ]*[:–-])[ ]*",
+    re.IGNORECASE,
+)
+
+
+def _garnishing(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
+    """Several garnishes told of at once: *pineapple leaves and a cherry to garnish*."""
+    ends, begins = _GARNISH_ENDS.search(said.text), _GARNISH_BEGINS.match(said.text)
+    if not ends and not begins:
+        return ()
+    listed = said.part(begins.end() if begins else 0, ends.start() if ends else None)
+    spans = list(_at_breaks(listed.text, tree, units))
+    parts = [listed.part(*span).stripped() for span in spans]
+    if len(parts) < 2 or not all(_is_one_thing(each.text, tree, units) for each in parts):
+        return ()
+    return tuple(joined(("garnish with ", each)) for each in parts)
+
+
+def _is_one_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
+    """Whether a text is the name of something, counted or not, and is not poured."""
+    names = list(names_in(text, tree))
+    amounts = [each.amount.unit for each in amounts_in(text, units)]
+    measured = any(unit and dimension(unit, units) in ("volume", "part") for unit in amounts)
+    return len(names) == 1 and not measured and not _USED.search(text)
+
+
+_SOME_KEPT = re.compile(
+    r"[ ,(]+(?:and|plus|with)[ ,]+(?P<more>(?:an?|one|two|three|four|[0-9]{1,2}|the[ ]other[ ]half)"
+    r"(?:[ ](?:nice|big|extra|more|whole|small|large|good|pretty|sprigs?|lea(?:f|ves)|slices?|wedges?"
+    r"|pieces?|of[ ](?:them|those|it)))*)"
+    r"(?P<use>[ ](?:to|for|as|goes|reserved|kept|on|set)[ ][\w ]*?\b(?:garnish|top|serve|decorate)\b.*)$",
+    re.IGNORECASE,
+)
+
+
+def _some_kept(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
+    """*6 raspberries, plus 2 to garnish*: some more of the same are a garnish."""
+    kept = _SOME_KEPT.search(said.text)
+    first = said.part(0, kept.start()) if kept else said
+    names = list(names_in(first.text, tree)) if kept else []
+    if kept is None or len(names) != 1 or not begins_an_item(first.text, tree, units):
+        return ()
+    more = said.part(*kept.span("more"))
+    name = first.text[names[0].start : names[0].end]
+    piece = re.search(r"(?:sprig|lea(?:f|ve)|slice|wedge|piece)s?$", more.text, re.IGNORECASE)
+    if piece:
+        name = re.sub(r"[ ](?:lea(?:f|ves)|sprigs?|slices?|wedges?)$", "", name, flags=re.IGNORECASE)
+    if more.text.casefold().startswith("the other half"):
+        more = more.said_instead(0, len(more.text), "half a")
+    return (first, joined(("garnish with ", more, f" {name}")))
+
+
 _RATIO = re.compile(
     rf"(?:(?:it's|at|in|a|an)[ ])*(?P<first>{_ONE_TO_TEN})"
     rf"(?P<other>(?:[ ]?:[ ]?|[ ]to[ ])(?P<second>{_ONE_TO_TEN})"
@@ -322,21 +387,42 @@ def _parted(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ..
     if len(spans) < 2:
         return (said,)
     items = [said.part(start, end).stripped() for start, end in spans]
-    return tuple(_in_the_unit_before(items, units))
+    return tuple(_in_the_unit_before(items, tree, units))
+
+
+_OUNCES = frozenset({"oz", "ounce", "ounces", "oz."})
+_MOST_OUNCES = 6.0
+"""A number above it, without its unit, is of no ounces (*common practice*)."""
+
+
+def _is_poured(name: str, number: float, unit: str, tree: FamilyTree) -> bool:
+    """*2 oz gin, ¾ lemon, ½ simple*: behind ounces so much of what is poured is ounces too."""
+    if unit.casefold() not in _OUNCES or not 0.0 < number <= _MOST_OUNCES:
+        return False
+    found = next(names_in(name, tree), None)
+    if found is None or name[: found.start].strip():
+        return False
+    if tree[found.key].unit == "ml":
+        return True
+    odd = number not in (0.25, 0.5, 1.5) and number != int(number)
+    return odd and f"{folded(tree.name(found.key))} juice" in tree.by_name
 
 
 _NUMBER_OF = re.compile(r"(?P<number>[\w./¼-¾ ]+?)(?P<of>[ ]of[ ])", re.IGNORECASE)
 
 
 def _in_the_unit_before(
-    items: Sequence[Traced], units: BarUnits, before: str = ""
+    items: Sequence[Traced], tree: FamilyTree, units: BarUnits, *, before: str = ""
 ) -> Iterator[Traced]:
     """*2 dashes absinthe and 4 of orange bitters*: the second number is of the same unit."""
     for item in items:
         found = amount_at(item.text, units)
         number = _NUMBER_OF.match(item.text)
-        if found and found.unit is None and number and before and number.end("number") == found.end:
-            item = joined((item.part(0, found.end), f" {before}", item.part(found.end)))
+        of_it = number is not None and found is not None and number.end("number") == found.end
+        if found and found.unit is None and before and (
+            of_it or _is_poured(item.text[found.end :], found.value, before, tree)
+        ):
+            item = joined((item.part(0, found.end), f" {before} ", item.part(found.end).stripped()))
         elif found and found.unit not in (None, "each"):
             before = item.text[found.unit_at : found.end].strip()
         yield item

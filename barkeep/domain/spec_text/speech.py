@@ -52,7 +52,7 @@ _NUMBER_AND_STOP = re.compile(rf"(?<=\w),[ ]+(?={_MEASURE})", re.IGNORECASE)
 
 _ASIDE = re.compile(
     r"""(?P<before>[\w'’]+)[)]?(?P<gap>[ ]+)(?=
-        (?:the|that)[ ](?:[\w'-]+[ ]){1,4}?(?:ones?|kind|sort|style|stuff|type|version|variety)\b
+        (?:the|that)[ ](?!(?:last|other|first|second|same|next)\b)(?:[\w'-]+[ ]){1,4}?(?:ones?|kind|sort|style|stuff|type|version|variety)\b
         |not[ ]\w
         |or[ ](?:any[ ])?(?:other|another|similar|anything|something|whatever)\b
         |(?:something|anything)[ ]\w
@@ -67,7 +67,7 @@ _ASIDE = re.compile(
 _NEEDS_WHAT_FOLLOWS = frozenset(
     "of for with use using used in on and or it that that's make from is are was to not no like than"
     " but if by as we i i've the an a add call go say take mean sorry wait rather please do did"
-    " don't something anything about over pot single".split()
+    " don't cut double halve change swap switch something anything about over pot single".split()
 )
 """Words that what follows them belongs to, so that no stop was meant between the two."""
 
