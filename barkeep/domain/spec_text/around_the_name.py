@@ -58,7 +58,7 @@ _HEDGES = (
     r"[~≈±]|(?:ca|c|approx|max|min)\.|(?:ca|circa|approx|approximately|about|around|roughly|nearly|almost"
     r"|maybe|perhaps|possibly|barely|exactly|max|min|just[ ](?:under|over|shy[ ]of|about)"
     r"|a[ ](?:bit|little|touch)[ ](?:under|over|more[ ]than|less[ ]than)|close[ ]to|call[ ]it"
-    r"|ish|something[ ]like|somewhere[ ]around|anywhere[ ]from"
+    r"|ish|(?:maybe|about|just|say|something|probably)[ ]like|like|probably|something[ ]like|somewhere[ ]around|anywhere[ ]from"
     r"{further})\b"
 )
 
@@ -129,7 +129,8 @@ _SPEECH_LIST = """
     make making makes made mix end finish finishing round rounding bring hit hitting knock finally
     combine combining stir shake muddle grate crack cracking cracked at them other along alongside
     thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
-    schooner mug flute goblet tumbler pitcher jug kick
+    schooner mug flute goblet tumbler pitcher jug kick some people folks guests place sprinkle tell
+    told probably there'll we're they they'll he'll she he's she's said says gets every any only
 """
 _SPEECH = frozenset(_SPEECH_LIST.split())
 """What is said before an amount without meaning anything of it."""
@@ -175,6 +176,11 @@ _EXPRESS = re.compile(
 _RIM = re.compile(
     r"(?:(?:an?|the)[ ])?(?P<half>half(?:[ -]a)?[ -])?(?P<what>[^\W\d_][\w' -]*?)[ -]"
     r"(?:rim(?:med)?)(?:[ ](?:the[ ])?glass)?(?![\w-])[ ]*",
+    re.IGNORECASE,
+)
+_ON_THE_RIM = re.compile(
+    r"(?P<what>[^\W\d_][\w' -]*?)[ ](?:on|around|along)[ ](?:the[ ])?(?:(?P<half>half)(?:[ ]of)?[ ])?"
+    r"(?:the[ ]|a[ ])?(?:rim|edge|lip)(?:[ ]of[ ]the[ ]glass)?(?![\w-])[ ]*",
     re.IGNORECASE,
 )
 _RIM_WITH = re.compile(
@@ -407,7 +413,7 @@ def _take_rim(draft: Draft) -> bool:
         draft.garnish = True
         draft.notes.append("half rim" if behind["half"] or behind["some"] else "rim")
         return True
-    rim = _RIM.match(draft.rest)
+    rim = _ON_THE_RIM.match(draft.rest) or _RIM.match(draft.rest)
     if rim is None or (_amount(draft.rest, draft.units) is not None and not rim["half"]):
         return False
     draft.garnish = True
@@ -462,6 +468,9 @@ def _take_front(draft: Draft) -> None:
     article = _ARTICLE.match(draft.rest)
     if part and not article:
         _take_after(draft)  # juice of lemon: 2 oz
+    elif article and _is_measured_behind(draft, article.end()):
+        draft.advance(article.end())
+        _take_after(draft)  # a twelve-year Speyside, an ounce and a half
     if draft.amount is None and (article or part):
         length = article.end() if article else 0
         _set(draft, Amount(1.0, None, "each"), draft.at, draft.at + length)
@@ -565,10 +574,14 @@ def _take_egg(draft: Draft) -> bool:
     found = _amount(count, draft.units) if count else None
     if egg is None or (count and (found is None or found.unit or count[found.end :].strip(" "))):
         return False
-    number = Amount(found.value, found.high, "each") if found else Amount(1.0, None, "each")
-    _set(draft, number, draft.at, draft.at + egg.end())
+    ends = draft.at + egg.end()
     draft.at += egg.start("part")
     draft.rest = f"egg {egg['part'].lower()}{draft.rest[egg.end() :]}"
+    if found is None and not egg["count"]:
+        _take_after(draft)  # white of egg, about 2 oz
+    if draft.amount is None:
+        number = Amount(found.value, found.high, "each") if found else Amount(1.0, None, "each")
+        _set(draft, number, ends - egg.end(), ends)
     return True
 
 
@@ -698,6 +711,14 @@ def _amounts_after(draft: Draft) -> Iterator[tuple[int, str, ReadAmount, int]]:
             rest
         ):
             yield place, name, found, end
+
+
+def _is_measured_behind(draft: Draft, start: int) -> bool:
+    """Whether what an article stands before is poured, and its amount comes after it."""
+    behind = Draft(draft.rest[start:], 0, draft.units)
+    found = next(_amounts_after(behind), None)
+    unit = found[2].unit if found else None
+    return unit is not None and dimension(unit, draft.units) in ("volume", "mass", "part")
 
 
 def _take_loose(draft: Draft) -> None:

@@ -93,10 +93,26 @@ _GARNISH = frozenset(
 
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
-    r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted)\b",
+    r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
 """What is done with a garnish and nothing else."""
+
+_WANTED_MAYBE = re.compile(
+    r"(?:only[ ])?if[ ](?:you|people|anyone|anybody|they|your[ ]guests?|guests)(?:['’]d)?[ ]"
+    r"(?:really[ ])?(?:like|want|wish|fancy|prefer|care)\b.*|(?:leave|skip|omit)[ ](?:it|this|that)\b.*",
+    re.IGNORECASE,
+)
+"""What says that a line may be left out, and is kept for when."""
+
+_THE_USUAL = re.compile(
+    r"\b(?:the|my|our|your)[ ](?:usual|regular|normal|same|good)(?:[ ](?:one|kind|sort|stuff|bottle))?$"
+    r"|\b(?:whatever|whichever)[ ](?:you|we|i|is)\b",
+    re.IGNORECASE,
+)
+"""What tells of a grouping no more than that it is known elsewhere which is meant."""
+
+_IN_THE_DRINK = re.compile(r"\bin[ ](?:the|it|your)\b", re.IGNORECASE)
 
 _DOUBT = re.compile(
     r"\b(?:i|we)[ ](?:forget|(?:can|don)['’]?t[ ]remember|am[ ]not[ ]sure|have[ ]forgotten)"
@@ -275,7 +291,8 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     )
     kept = (*choice.makers, *choice.notes) if choice else ()
     line = _with_notes(line, [*draft.hedges, *draft.notes, *kept])
-    if match.key and tree[match.key].unit != "ml" and _ON_TOP.search(line.note):
+    on_top = _ON_TOP.search(line.note) and not _IN_THE_DRINK.search(line.note)
+    if match.key and tree[match.key].unit != "ml" and on_top:
         line = replace(line, garnish=True)
     read = ReadLine(line, matched=match.matched, confidence=match.confidence)
     if choice is None or match.key is None:
@@ -301,6 +318,10 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     if left:
         unclear = f"“{left}” corrects nothing that was found here"
         read = replace(read, complaints=(Complaint(draft.at, lambda: unclear), *read.complaints))
+    usual = next((note for note in choice.notes if _THE_USUAL.search(note)), None)
+    if usual and tree[match.key].family:
+        which = f"which {tree.in_sentence(match.key)} is “{usual}”?"
+        read = replace(read, complaints=(Complaint(draft.at, lambda: which), *read.complaints))
     unsaid = _not_said_which(choice, draft, tree)
     if unsaid:
         read = replace(read, complaints=(unsaid, *read.complaints))
@@ -391,7 +412,7 @@ def _completed_by_use(draft: Draft, tree: FamilyTree) -> tuple[Match | None, tup
     amount = draft.amount
     if amount is None or dimension(amount.unit, draft.units) not in ("volume", "part"):
         return None, ()
-    ends = ("bitters",) if amount.unit in ("dash", "drop") else ("syrup", "juice")
+    ends = ("bitters",) if amount.unit in ("dash", "drop") else ("syrup", "juice", "single malt")
     for name, notes in without_notes(draft.rest):
         says_something = words_of_a_name(folded(name))
         for end in ends if says_something else ():
@@ -465,6 +486,9 @@ def _with_notes(line: Line, notes: list[str]) -> Line:
             line = replace(line, optional=True)
         elif note.casefold() in _GARNISH:
             line = replace(line, garnish=True)
+        elif _WANTED_MAYBE.fullmatch(note):
+            line = replace(line, optional=True)
+            kept.append(note)
         elif least and (number := _strength(least["least"] or least["more"])) is not None:
             line = replace(line, min_abv_percent=number)
         else:

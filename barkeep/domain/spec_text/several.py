@@ -84,7 +84,8 @@ def items_in(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
 _ONLY_PARTING = frozenset(
     "and then plus each of equal equally evenly parts part measures amounts quantities proportions in"
     " at garnish garnished for as split divided shared between among amongst across half down the middle to all them that it"
-    " apiece also with ratio mix mixture blend it's those these a an".split()
+    " apiece also with ratio mix mixture blend it's those these a an other actually let's do no"
+    " sorry".split()
 )
 """Words that part the things of a line and are no part of any."""
 
@@ -293,7 +294,7 @@ def _some_kept(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced,
     if kept is None or len(names) != 1 or not begins_an_item(first.text, tree, units):
         return ()
     more = said.part(*kept.span("more"))
-    name = first.text[names[0].start : names[0].end]
+    name = re.sub(r"^half[ ]an?[ ]", "", first.text[names[0].start : names[0].end], flags=re.I)
     piece = re.search(r"(?:sprig|lea(?:f|ve)|slice|wedge|piece)s?$", more.text, re.IGNORECASE)
     if piece:
         name = re.sub(r"[ ](?:lea(?:f|ves)|sprigs?|slices?|wedges?)$", "", name, flags=re.IGNORECASE)

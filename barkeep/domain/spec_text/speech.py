@@ -97,6 +97,11 @@ _LONG_PIECE = re.compile(
     r"(?:[ ]of)?[ ](?=\w)",
     re.IGNORECASE,
 )
+_SOME_OF = re.compile(
+    r"(?:(?:and|then|now|so|we['’]ll|i['’]ll|take|add|get|use)[ ,]+)*(?:a[ ]bit|some|a[ ]little)[ ]of"
+    r"[ ](?:that|this|the|your|our|my|those)[ ](?=\w)",
+    re.IGNORECASE,
+)
 _PURPOSE = re.compile(
     r"for[ ](?:the|our|my|this)[ ](?:[\w'-]+[ ]){1,3}?(?:i|we|you|it)(?:['’](?:ve|ll|s|m|re)|[ ]use"
     r"|[ ]need|[ ]take|[ ]do|[ ]have)(?:[ ](?:got|use|need|want|take|do|have))?[ ,]+",
@@ -106,7 +111,7 @@ _PURPOSE = re.compile(
 _HINTS = re.compile(
     r"\b(?:ea|dshs?|oj|lrg|lg|w(?=/)|called|call|whats|whatsit|whatchamacallit|what['’]?s|say|know|see"
     r"|ones?|kind|sort|style|stuff|type|version|variety|not|other|another|similar|anything|something"
-    r"|whatever|still|leave|skip|omit|really|honestly|seriously|easy|seven|same|much|equal|ounce"
+    r"|whatever|still|leave|skip|omit|really|honestly|seriously|easy|seven|same|much|equal|some|bit|little|ounce"
     r"|barspoon|teaspoon|tablespoon|cup|drop|dash|splash|stick|perch|hang|pop|inch|in|cm|for)\b"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
     re.IGNORECASE,
@@ -221,9 +226,11 @@ def _is_an_amount(text: str, units: BarUnits) -> bool:
     return found is not None and found.end >= len(text)
 
 
-def _without_purpose(said: Traced, _units: BarUnits) -> Traced:
+def _without_purpose(said: Traced, units: BarUnits) -> Traced:
     """*For the sour mix I've got …*: what it is for is no ingredient of it."""
     purpose = _PURPOSE.match(said.text)
+    if purpose is None and next(amounts_in(said.text, units), None) is not None:
+        purpose = _SOME_OF.match(said.text)  # some of that rum, an ounce and a half
     return said.part(purpose.end()) if purpose else said
 
 
