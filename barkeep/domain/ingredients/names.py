@@ -146,6 +146,13 @@ _HOW_CUT = re.compile(
 _SAID_FOR: Mapping[str, str] = {"strong": "overproof", "bubbly": "sparkling", "fizzy": "sparkling"}
 """Words that are said for the one that a name has."""
 
+_AGED_IN = re.compile(
+    r"(?:(?:bourbon|whisk(?:e)?y|rye|rum|cognac|brandy|sherry|port|wine|oak|tequila|maple)[ -])?"
+    r"(?P<how>(?:barrel|cask|oak|wood)[ -](?:aged|rested|finished))",
+    re.IGNORECASE,
+)
+"""*Whiskey barrel aged*: in what it was kept, which is nothing that is poured."""
+
 _NO_KIND_ALONE = frozenset({"barrel", "cask", "batch", "grain", "malt", "pot", "column", "island"})
 """Words of style that alone behind a name are a thing of their own."""
 
@@ -292,7 +299,7 @@ def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
     """
     if found.key is None or _HOW_CUT.search(note):
         return None
-    said = STATEMENT.sub(lambda each: f" {each.group().replace(' ', '')} ", note)
+    said = STATEMENT.sub(_as_one_word, _AGED_IN.sub(lambda each: each["how"], note))
     words = [word for word in _words(said) if word not in WITHOUT_MEANING]
     bare = [_SAID_FOR.get(word, word) for word in words if word not in _ONE_OF_IT]
     return (
@@ -300,6 +307,14 @@ def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
         if bare != words
         else _narrowed_by(words, found, note, tree)
     )
+
+
+def _as_one_word(statement: re.Match[str]) -> str:
+    """*Aged 5-8 years* as *aged 5to8years*, so that it stays one word beside the others."""
+    aged = re.match(r"aged[ ]", statement.group(), re.IGNORECASE)
+    number = statement.group()[aged.end() if aged else 0 :]
+    joined = re.sub(r"(?<=[0-9])[ ]?[-–][ ]?(?=[0-9])", "to", number).replace(" ", "")
+    return f" {'aged ' if aged else ''}{joined} "
 
 
 def _narrowed_by(
@@ -318,7 +333,7 @@ def _narrowed_by(
             keys -= {None, found.key}
             if len(keys) == 1 and tree[str(min(keys, key=str))].unit == tree[found.key].unit:
                 key = str(keys.pop())
-                stated = (" ".join(rest),) if rest else ()
+                stated = (_said_of_it(rest, note),) if rest else ()
                 return replace(
                     found,
                     key=key,
@@ -328,6 +343,12 @@ def _narrowed_by(
                     stated=(*found.stated, *stated),
                 )
     return None
+
+
+def _said_of_it(words: Sequence[str], note: str) -> str:
+    """The words of a note that no name holds, a statement as it was written."""
+    written = {_words(_as_one_word(each))[-1]: each.group() for each in STATEMENT.finditer(note)}
+    return " ".join(written.get(word, word) for word in words)
 
 
 def _across(
@@ -363,6 +384,7 @@ def match_name(name: str, tree: FamilyTree) -> Match | None:
     found = (
         _named(words, tree, EXACT)
         or _without_adjectives(words, tree)
+        or _written_apart(words, tree)
         or _in_any_order(name, tree)
         or _stated_before(name, tree)
         or _stated_behind(name, tree)
@@ -504,7 +526,18 @@ def _stated_before(name: str, tree: FamilyTree) -> Match | None:
         if found and found.key is not None and not tree[found.key].family:
             if sweetened and _changes(before, found, tree):
                 return None
-            return replace(found, called=name.strip(), stated=(before,))
+            found = replace(found, called=name.strip())
+            narrower = narrowed(found, before, tree)
+            return replace(narrower, called=name.strip()) if narrower else replace(found, stated=(before,))
+    return None
+
+
+def _written_apart(words: list[str], tree: FamilyTree) -> Match | None:
+    """A name one word of which is written as two: *all spice dram*."""
+    for at in range(len(words) - 1):
+        found = _named([*words[:at], words[at] + words[at + 1], *words[at + 2 :]], tree, ADJUSTED)
+        if found:
+            return found
     return None
 
 
@@ -521,14 +554,15 @@ def _stated_behind(name: str, tree: FamilyTree) -> Match | None:
         found = _named(words, tree, ADJUSTED) or _without_adjectives(words, tree)
         if found and found.key is not None and not tree[found.key].family:
             found = replace(found, called=name.strip())
-            return narrowed(found, behind, tree) or replace(found, stated=(behind,))
+            narrower = narrowed(found, behind, tree)
+            return replace(narrower, called=name.strip()) if narrower else replace(found, stated=(behind,))
     return None
 
 
 def _only_states(words: str) -> bool:
     """Whether words ask something of the bottle and make nothing else of what is in it."""
-    plain = STATEMENT.sub(" ", words)
-    return _states(words) and not _CHANGING & set(_words(plain)) - {"still"}
+    plain = _AGED_IN.sub(" aged ", STATEMENT.sub(" ", words))
+    return _states(_AGED_IN.sub(" aged ", words)) and not _CHANGING & set(_words(plain)) - {"still"}
 
 
 def _after_a_maker(name: str, tree: FamilyTree) -> Match | None:

@@ -26,7 +26,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from barkeep.domain.amounts.amount import Amount, ReadAmount, unit_at
 from barkeep.domain.amounts.measures import dimension
@@ -129,10 +129,10 @@ _SPEECH_LIST = """
     make making makes made mix end finish finishing round rounding bring hit hitting knock finally
     combine combining stir shake muddle grate crack cracking cracked at them other along alongside
     thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
-    schooner mug flute goblet tumbler pitcher jug kick some people folks guests place sprinkle tell
+    schooner mug flute goblet tumbler pitcher jug kick people folks guests place sprinkle tell
     told probably there'll we're they they'll he'll she he's she's said says gets every any only
 """
-_SPEECH = frozenset(_SPEECH_LIST.split())
+_SPEECH = frozenset(_SPEECH_LIST.split()) | {"some people", "some folks", "some guests"}
 """What is said before an amount without meaning anything of it."""
 
 _SAID_ONLY_TO_JOIN = frozenset({"and", "then", "plus", "also", "finally", "lastly", "next", "add"})
@@ -363,7 +363,7 @@ def _take_speech(draft: Draft) -> bool:
     return False
 
 
-_SPOKEN_WORD = re.compile(r"[^\W_]+(?:['’][^\W_]+)*|[~≈¼½¾⅓⅔⅛⅜⅝⅞]")
+_SPOKEN_WORD = re.compile(r"some[ ](?:people|folks|guests)\b|[^\W_]+(?:['’][^\W_]+)*|[~≈¼½¾⅓⅔⅛⅜⅝⅞]")
 
 
 def _begins_a_use(text: str) -> bool:
@@ -422,6 +422,8 @@ def _take_rim(draft: Draft) -> bool:
     tail = draft.rest[rim.end() :].strip()
     gap = "" if tail[:1] in ",;(" else ", "
     draft.rest = f"{rim['what']}{gap if tail else ''}{tail}"
+    if _ARTICLE.match(draft.rest) or draft.rest[:1].isnumeric():
+        _take_front(draft)  # a lime wedge on the rim
     return True
 
 
@@ -614,11 +616,23 @@ def _take_amount(draft: Draft, found: ReadAmount) -> None:
     if after and after["aside"]:
         aside = after["aside"].strip()
         draft.notes.append(aside)
+        _take_up_to(draft, aside)
         size = _amount(aside, draft.units) if unit in ("bottle", "can") else None
         if size and size.unit and size.high is None and not draft.holds:
             draft.holds = Amount(size.value, None, size.unit)
     draft.each = bool(after and after["each"])
     draft.advance(after.end() if after else end)
+
+
+def _take_up_to(draft: Draft, aside: str) -> None:
+    """*15 ml (up to 20 ml if …)*: the aside says how far the amount may go."""
+    begins = re.match(r"(?:or[ ])?up[ ]to[ ]", aside, re.IGNORECASE)
+    most = _amount(f"{aside[begins.end() :]} ", draft.units) if begins else None
+    amount = draft.amount
+    if most is None or amount is None or amount.high is not None or most.high is not None:
+        return
+    if most.unit in (None, amount.unit) and most.value > amount.value:
+        draft.amount = replace(amount, high=most.value)
 
 
 _VAGUE = re.compile(r"(?:an?[ ])?few\b|(?:an?[ ])?(?:glug|slug)\b", re.IGNORECASE)

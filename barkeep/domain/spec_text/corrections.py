@@ -31,6 +31,7 @@ from barkeep.domain.spec_text.found import (
     amount_at,
     amounts_in,
     names_in,
+    share_at,
 )
 from barkeep.domain.spec_text.traced import Traced, joined, squeezed
 
@@ -223,8 +224,9 @@ def _put_right(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits)
     recounted = _recounted(before, after, name, tree)
     if recounted:
         return recounted
-    given = amount_at(after.text, units) or amount_at(f"{after.text} ", units)
-    number = _share(after.text) if given is None else None
+    is_a_name = named(after.text.strip(" .!"), tree) is not None  # I mean 151 rum
+    given = None if is_a_name else amount_at(f"{after.text} ", units)
+    number = share_at(after.text) if given is None and not is_a_name else None
     end = given.end if given else (number or (0, ""))[0]
     rest = after.part(end)
     has_name = next(names_in(rest.text, tree), None) is not None
@@ -253,7 +255,8 @@ def _is_another(after: Traced, completed: Traced, tree: FamilyTree) -> bool:
     last = next(reversed(list(names_in(completed.text, tree))), None)
     if alone is None or alone.key is None or last is None:
         return False
-    return not (tree.is_a(alone.key, last.key) or tree.is_a(last.key, alone.key))
+    both_drinks = {alone.key, last.key} <= tree.alcoholic
+    return both_drinks and not (tree.is_a(alone.key, last.key) or tree.is_a(last.key, alone.key))
 
 
 def _is_part_of(said: str, name: str) -> bool:
@@ -271,21 +274,6 @@ def _unit_of(text: str, amount: FoundAmount, units: BarUnits) -> str:
     ]
     last = amount if amount.amount.unit else (measured[-1] if measured else amount)
     return text[_unit_begins(last) : last.end].strip()
-
-
-def _share(text: str) -> tuple[int, str] | None:
-    """*A half*, *three quarters*: a number below one has no unit when it corrects another."""
-    found = re.match(
-        r"(?:an?[ ])?(?P<share>three[ -]quarters?|half|quarter|third|two[ -]thirds?)\b[ .!]*",
-        text,
-        re.IGNORECASE,
-    )
-    shares = {"half": "1/2", "quarter": "1/4", "third": "1/3"}
-    if found is None:
-        return None
-    said = folded(found["share"])
-    number = shares.get(said) or ("3/4" if said.startswith("three") else "2/3")
-    return found.end(), number
 
 
 def _completed(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:

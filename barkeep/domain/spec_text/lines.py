@@ -417,7 +417,8 @@ def _completed_by_use(draft: Draft, tree: FamilyTree) -> tuple[Match | None, tup
         says_something = words_of_a_name(folded(name))
         for end in ends if says_something else ():
             found = match_name(f"{name} {end}", tree)
-            if found and found.confidence >= ADJUSTED:
+            ends_in_it = found and not any(each.endswith(end) for each in found.stated)
+            if found and ends_in_it and found.confidence >= ADJUSTED:
                 return replace(found, confidence=ADJUSTED, called=name), notes
     return None, ()
 

@@ -27,10 +27,12 @@ from barkeep.domain.spec_text.choices import BETWEEN_THINGS, things_in
 from barkeep.domain.spec_text.found import (
     WORD,
     FoundAmount,
+    FoundName,
     amount_at,
     amounts_in,
     is_a_number,
     names_in,
+    share_at,
 )
 from barkeep.domain.spec_text.traced import Traced, joined
 
@@ -356,6 +358,10 @@ def _all_of_one_unit(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[T
     for start, end in _at_breaks(listed.text, tree, units):
         part = listed.part(start, end)
         number = next((each for each in amounts_in(part.text, units)), None)
+        share = share_at(part.text) if number is None else None
+        if share is not None:
+            parts.append(joined((f"{share[1]} {last['unit']} ", part.part(share[0]))))
+            continue
         if number is None or number.amount.unit is not None:
             return ()
         rest = part.part(number.end)
@@ -444,7 +450,11 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
         for each in _BREAK.finditer(text)
         if not _inside(each.start(), each.end(), whole + brackets)
     ]
-    measured = [each for each in amounts if each.amount.unit not in (None, "each")]
+    measured = [
+        each
+        for each in amounts
+        if each.amount.unit not in (None, "each") or _counts_a_piece(each, names, tree)
+    ]
     for one, other in pairwise(measured):
         named = any(one.end <= each.start and each.end <= other.start for each in names)
         open_to_it = any(other.end <= each.start for each in names)
@@ -460,6 +470,15 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
         if text[start:begins].strip():
             yield start, begins
         start = max(start, ends)
+
+
+def _counts_a_piece(amount: FoundAmount, names: Sequence[FoundName], tree: FamilyTree) -> bool:
+    """Whether a bare number stands right before something that is counted: *one egg white*."""
+    return any(
+        each.start - amount.end == 1
+        and (tree[each.key].unit == "each" or folded(tree.name(each.key)).startswith("egg "))
+        for each in names
+    )
 
 
 def _inside(start: int, end: int, spans: Sequence[tuple[int, int]]) -> bool:

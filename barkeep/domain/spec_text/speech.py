@@ -231,6 +231,8 @@ def _without_purpose(said: Traced, units: BarUnits) -> Traced:
     purpose = _PURPOSE.match(said.text)
     if purpose is None and next(amounts_in(said.text, units), None) is not None:
         purpose = _SOME_OF.match(said.text)  # some of that rum, an ounce and a half
+        if purpose and amount_at(said.text[purpose.end() :], units) is not None:
+            purpose = None  # some of the 2 oz
     return said.part(purpose.end()) if purpose else said
 
 

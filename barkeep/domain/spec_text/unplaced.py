@@ -63,9 +63,6 @@ _TOLD_APART = re.compile(
     re.IGNORECASE,
 )
 
-_AS_MUCH_AS_IT_TAKES = frozenset({"splash", "float", "rinse"})
-"""Units of no fixed size, so that a note may say how much is meant."""
-
 _PIECES = frozenset({"count", "length"})
 
 _GENERAL = frozenset({"fruit", "garnish"})
@@ -151,6 +148,8 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
     for words, amount in _amounts(plain, units):
         if len(_words(words)) == 1 and not is_a_number(words):
             continue  # just drop them in
+        if placed.amount and (amount.value, amount.unit) == (placed.amount.high, placed.amount.unit):
+            continue  # up to 20 ml, which is the amount's upper end
         if times and plain.endswith(words) and _makes_up(times["times"], amount, placed.amount):
             continue  # 50 ml, which were written as 2 x 25 ml
         if amount.unit not in (None, "each") and not (
@@ -211,7 +210,7 @@ def _same(found: ReadAmount, amount: Amount | None, units: BarUnits) -> bool:
     """Whether an amount only says another again; what cannot be compared is taken to."""
     if amount is None or found.unit is None:
         return False
-    if dimension(found.unit) != dimension(amount.unit) or amount.unit in _AS_MUCH_AS_IT_TAKES:
+    if dimension(found.unit) != dimension(amount.unit):
         return True
     if dimension(amount.unit) not in ("volume", "mass"):
         return found.value == amount.value
