@@ -104,7 +104,8 @@ _NEVER_BESIDE = frozenset(
 _NUMBER = r"(?:[0-9]+(?:[.,][0-9]+)?|one|two|three|four|five|six|seven|eight|nine|ten|twelve"
 _NUMBER += r"|fifteen|eighteen|twenty(?:[ -](?:one|three|five))?|thirty)"
 STATEMENT = re.compile(
-    rf"(?:aged[ ])?(?:at[ ]least[ ]|over[ ])?(?:{_NUMBER}[ ]?(?:-|–|to)[ ]?)?{_NUMBER}[ -]?(?:years?|yrs?\.?|yo|y/o)\b(?:[ -]?old)?"
+    rf"(?:aged[ ])?(?:at[ ]least[ ]|over[ ])?(?:{_NUMBER}[ ]?(?:-|–"
+    rf"|to)[ ]?)?{_NUMBER}[ -]?(?:years?|yrs?\.?|yo|y/o)\b(?:[ -]?old)?"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?%[ ]?(?:(?:blue[ ])?agave|vol\.?|abv|alc\.?)?|[0-9]+[ -]?proof\b"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?°|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
     r"|dry[ -]hopped\b|(?:vsop|v\.s\.o\.p\.|xo|x\.o\.|vs|napoleon)(?!\w)",
@@ -130,7 +131,9 @@ _STATING = frozenset(_STATING_LIST.split())
 
 _BETWEEN_NOTES = re.compile(r"[,;]")
 
-_FREE_OF = re.compile(r"\b(?:additive|pith|seed|stone|pulp|gluten|lactose|caffeine)[ -]free\b", re.I)
+_FREE_OF = re.compile(
+    r"\b(?:additive|pith|seed|stone|pulp|gluten|lactose|caffeine)[ -]free\b", re.I
+)
 """What a thing may be free of and stay what it is."""
 
 _PLAINLY_SWEET_G_PER_L = 100.0
@@ -139,7 +142,8 @@ _PLAINLY_SWEET_G_PER_L = 100.0
 _BELONGING = frozenset({"of", "from", "de", "di", "del", "du"})
 
 _HOW_CUT = re.compile(
-    r"\b(?:cut|sliced|chopped|halved|quartered|split|torn|broken|peeled)\b.*\bin(?:to)?[ ]", re.IGNORECASE
+    r"\b(?:cut|sliced|chopped|halved|quartered|split|torn|broken|peeled)\b.*\bin(?:to)?[ ]",
+    re.IGNORECASE,
 )
 """*Cut into wedges*: how the whole of it is cut, and no kind of it."""
 
@@ -166,7 +170,8 @@ _ONE_OF_IT = frozenset(
 
 _TOLD_APART = re.compile(
     r"(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like|e\.?g\.?|see"
-    r"|i[ ]use|we[ ]use|try)\b|.*\b(?:works?|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine|good|ok|okay))"
+    r"|i[ ]use|we[ ]use|try)\b|.*\b(?:works?|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine"
+    r"|good|ok|okay))"
     r"(?:[ ](?:too|as[ ]well|here|also))?$",
     re.IGNORECASE,
 )
@@ -317,9 +322,7 @@ def _as_one_word(statement: re.Match[str]) -> str:
     return f" {'aged ' if aged else ''}{joined} "
 
 
-def _narrowed_by(
-    extra: Sequence[str], found: Match, note: str, tree: FamilyTree
-) -> Match | None:
+def _narrowed_by(extra: Sequence[str], found: Match, note: str, tree: FamilyTree) -> Match | None:
     if not extra or len(extra) > _MOST_EXTRA or found.key is None:
         return None
     own = [_name_words(name) for name in (found.matched or "", *tree[found.key].all_names)]
@@ -509,9 +512,7 @@ def _means_the_same(name: str, words: Sequence[str], key: str, tree: FamilyTree)
         return True
     fronts = (" ".join(words[:end]) for end in range(len(words) - 1, 0, -1))
     kind = next((found for front in fronts if (found := named(front, tree))), None)
-    return bool(
-        kind and kind.key and (words[0] in _FLAVOURED_BEHIND or kind.key in tree.alcoholic)
-    )
+    return bool(kind and kind.key and (words[0] in _FLAVOURED_BEHIND or kind.key in tree.alcoholic))
 
 
 def _stated_before(name: str, tree: FamilyTree) -> Match | None:
@@ -528,7 +529,11 @@ def _stated_before(name: str, tree: FamilyTree) -> Match | None:
                 return None
             found = replace(found, called=name.strip())
             narrower = narrowed(found, before, tree)
-            return replace(narrower, called=name.strip()) if narrower else replace(found, stated=(before,))
+            return (
+                replace(narrower, called=name.strip())
+                if narrower
+                else replace(found, stated=(before,))
+            )
     return None
 
 
@@ -552,10 +557,14 @@ def _stated_behind(name: str, tree: FamilyTree) -> Match | None:
             continue  # a root beer barrel
         words = _words(" ".join(written[:end]))
         found = _named(words, tree, ADJUSTED) or _without_adjectives(words, tree)
-        if found and found.key is not None and not tree[found.key].family:
+        if found and found.key in tree.alcoholic and not tree[found.key].family:
             found = replace(found, called=name.strip())
             narrower = narrowed(found, behind, tree)
-            return replace(narrower, called=name.strip()) if narrower else replace(found, stated=(behind,))
+            return (
+                replace(narrower, called=name.strip())
+                if narrower
+                else replace(found, stated=(behind,))
+            )
     return None
 
 

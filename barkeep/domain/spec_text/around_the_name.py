@@ -58,7 +58,8 @@ _HEDGES = (
     r"[~≈±]|(?:ca|c|approx|max|min)\.|(?:ca|circa|approx|approximately|about|around|roughly|nearly|almost"
     r"|maybe|perhaps|possibly|barely|exactly|max|min|just[ ](?:under|over|shy[ ]of|about)"
     r"|a[ ](?:bit|little|touch)[ ](?:under|over|more[ ]than|less[ ]than)|close[ ]to|call[ ]it"
-    r"|ish|(?:maybe|about|just|say|something|probably)[ ]like|like|probably|something[ ]like|somewhere[ ]around|anywhere[ ]from"
+    r"|ish|(?:maybe|about|just|say|something|probably)[ ]like|like|probably"
+    r"|something[ ]like|somewhere[ ]around|anywhere[ ]from"
     r"{further})\b"
 )
 
@@ -179,7 +180,8 @@ _RIM = re.compile(
     re.IGNORECASE,
 )
 _ON_THE_RIM = re.compile(
-    r"(?P<what>[^\W\d_][\w' -]*?)[ ](?:on|around|along)[ ](?:the[ ])?(?:(?P<half>half)(?:[ ]of)?[ ])?"
+    r"(?P<what>[^\W\d_][\w' -]*?)[ ](?:on|around"
+    r"|along)[ ](?:the[ ])?(?:(?P<half>half)(?:[ ]of)?[ ])?"
     r"(?:the[ ]|a[ ])?(?:rim|edge|lip)(?:[ ]of[ ]the[ ]glass)?(?![\w-])[ ]*",
     re.IGNORECASE,
 )

@@ -38,8 +38,10 @@ from barkeep.domain.spec_text.traced import Traced, joined, squeezed
 _SURE = (
     r"(?:no,|nope,?|no,?[ ]wait,?|wait,|wait,?[ ]no,?|(?:i'm[ ])?sorry,?|excuse[ ]me,?|pardon,?"
     r"|pardon[ ]me,?|(?:scratch|strike)[ ]that,?|correction[:,]?|or[ ]rather,?|rather,|i[ ]mean,?"
-    r"|i[ ]meant|i[ ]said[ ][\w ]{1,20},[ ]*(?:but[ ])?i[ ]mean(?:t)?|i[ ]should[ ](?:say|have[ ]said)"
-    r"|or[ ]was[ ]it,?[ ](?:yeah|yes|yep),?|no,?[ ](?:less|more),?[ ]like|actually,?|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
+    r"|i[ ]meant|i[ ]said[ ][\w ]{1,20},[ ]*(?:but[ ])?i[ ]mean(?:t)?|i[ ]should[ ](?:say"
+    r"|have[ ]said)"
+    r"|or[ ]was[ ]it,?[ ](?:yeah|yes|yep),?|no,?[ ](?:less|more),?[ ]like|actually,?"
+    r"|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
     r"|let's[ ](?:say|make[ ](?:it|that)|call[ ]it|go)|no,?[ ](?=make|i[ ]mean|sorry|not[ ])"
     r"|no,?[ ](?=(?:one|two|three|four|five|six|half|ten|fifteen|twenty|thirty|[0-9])\b))"
 )
@@ -75,13 +77,15 @@ _TAKEN_OUT = re.compile(
     r"(?:scratch|skip|drop|lose|forget|strike|omit|cut|leave[ ]out|take[ ]out|hold)[ ]"
     r"(?:out[ ])?(?:the|that)[ ](?P<what>[^,.]+?)(?:[ ]out)?[ .,!]*"
     r"|leave[ ](?:the|that)[ ](?P<left>[^,.]+?)[ ](?:out|off)[ .,!]*"
-    r"|(?:(?:actually|sorry|wait|oh|oops)[ ,]+)*(?:there['’]s[ ]|there[ ]is[ ])?no[ ](?P<none>[^,.]+?)"
+    r"|(?:(?:actually|sorry|wait|oh|oops)[ ,]+)*(?:there['’]s[ ]"
+    r"|there[ ]is[ ])?no[ ](?P<none>[^,.]+?)"
     r"[ ]in[ ](?:this|that|here|it)(?:[ ](?:one|drink|spec|recipe))?"
     r"(?:[ ,.]+(?:my[ ]mistake|my[ ]bad|sorry|that['’]s[ ]wrong|after[ ]all))?[ .,!]*",
     re.IGNORECASE,
 )
 _SAID_AGAIN = re.compile(
-    r"(?:did|have)[ ]i[ ]sa(?:y|id)[ ](?P<what>[^?.,]+)[?.,].*\b(?:i[ ]did|yes|yeah|good|right)\b.*",
+    r"(?:did|have)[ ]i[ ]sa(?:y|id)[ ](?P<what>[^?.,]+)[?.,].*\b(?:i[ ]did|yes|yeah|good"
+    r"|right)\b.*",
     re.IGNORECASE,
 )
 _SAME = re.compile(

@@ -15,8 +15,10 @@ from barkeep.domain.amounts.amount import EXAMPLES, spaced
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
 from barkeep.domain.ingredients.names import (
+    ADJECTIVES,
     ADJUSTED,
     GUESSED,
+    STATEMENT,
     Match,
     bare_name,
     find_name,
@@ -93,20 +95,23 @@ _GARNISH = frozenset(
 
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
-    r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
+    r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted"
+    r"|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
 """What is done with a garnish and nothing else."""
 
 _WANTED_MAYBE = re.compile(
     r"(?:only[ ])?if[ ](?:you|people|anyone|anybody|they|your[ ]guests?|guests)(?:['’]d)?[ ]"
-    r"(?:really[ ])?(?:like|want|wish|fancy|prefer|care)\b.*|(?:leave|skip|omit)[ ](?:it|this|that)\b.*",
+    r"(?:really[ ])?(?:like|want|wish|fancy|prefer|care)\b.*|(?:leave|skip|omit)[ ](?:it"
+    r"|this|that)\b.*",
     re.IGNORECASE,
 )
 """What says that a line may be left out, and is kept for when."""
 
 _THE_USUAL = re.compile(
-    r"\b(?:the|my|our|your)[ ](?:usual|regular|normal|same|good)(?:[ ](?:one|kind|sort|stuff|bottle))?$"
+    r"\b(?:the|my|our|your)[ ](?:usual|regular|normal|same|good)(?:[ ](?:one|kind|sort"
+    r"|stuff|bottle))?$"
     r"|\b(?:whatever|whichever)[ ](?:you|we|i|is)\b",
     re.IGNORECASE,
 )
@@ -414,11 +419,12 @@ def _completed_by_use(draft: Draft, tree: FamilyTree) -> tuple[Match | None, tup
         return None, ()
     ends = ("bitters",) if amount.unit in ("dash", "drop") else ("syrup", "juice", "single malt")
     for name, notes in without_notes(draft.rest):
-        says_something = words_of_a_name(folded(name))
+        said = folded(name).split()
+        says_something = words_of_a_name(folded(name)) and said[-1] not in ADJECTIVES
         for end in ends if says_something else ():
             found = match_name(f"{name} {end}", tree)
-            ends_in_it = found and not any(each.endswith(end) for each in found.stated)
-            if found and ends_in_it and found.confidence >= ADJUSTED:
+            plain = found and all(STATEMENT.fullmatch(each) for each in found.stated)
+            if found and plain and found.confidence >= ADJUSTED:
                 return replace(found, confidence=ADJUSTED, called=name), notes
     return None, ()
 

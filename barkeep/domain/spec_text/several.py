@@ -13,10 +13,10 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from itertools import pairwise
 
-from barkeep.domain.amounts.amount import show_amount
+from barkeep.domain.amounts.amount import show_amount, unit_at
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.spoken import NUMBER_WORDS
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_named
@@ -62,9 +62,11 @@ _SPLIT_FIRST = re.compile(r"split[ ](?P<rest>.+?)[ ](?:evenly[ ]|equally[ ])?bet
 _TO = re.compile(r"[ ,]*\bto[ ](?=\S)", re.IGNORECASE)
 _ALL_UNITS = re.compile(r"[ ]*,[ ]*all(?:[ ]in|[ ]of[ ]them)?[ ](?P<unit>[\w ]+?)[ .]*$", re.I)
 _AND_HALVES = re.compile(
-    r"(?:[ ]*[,(:–-]+[ ]*|[ ,]+(?:(?:actually|no|sorry)[ ,]+)?(?:let's[ ])?split[ ](?:it|that)[ ,]+)"
+    r"(?:[ ]*[,(:–-]+[ ]*|[ ,]+(?:(?:actually|no|sorry)[ ,]+)?(?:let's[ ])?split[ ](?:it"
+    r"|that)[ ,]+)"
     r"(?:half|(?P<whole>one))(?:[ ](?:of[ ](?:that|it|them)|and[ ]half))?[ ](?P<one>[\w' -]+?)"
-    r"[ ]*,?[ ](?:and[ ])?(?(whole)one|half)(?:[ ]of[ ](?:that|it|them))?[ ](?P<other>[\w' -]+?)[ ).]*$",
+    r"[ ]*,?[ ](?:and[ ])?(?(whole)one|half)(?:[ ]of[ ](?:that|it"
+    r"|them))?[ ](?P<other>[\w' -]+?)[ ).]*$",
     re.IGNORECASE,
 )
 _LIST_BEGINS = re.compile(r"[ ]*(?:of[ ])?(?:the[ ]|an?[ ])?", re.IGNORECASE)
@@ -83,12 +85,13 @@ def items_in(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
     return found if _nothing_left(said, found) else (said,)
 
 
-_ONLY_PARTING = frozenset(
-    "and then plus each of equal equally evenly parts part measures amounts quantities proportions in"
-    " at garnish garnished for as split divided shared between among amongst across half down the middle to all them that it"
-    " apiece also with ratio mix mixture blend it's those these a an other actually let's do no"
-    " sorry".split()
-)
+_ONLY_PARTING_LIST = """
+    and then plus each of equal equally evenly parts part measures amounts quantities proportions
+    in at garnish garnished for as split divided shared between among amongst across half down the
+    middle to all them that it apiece also with ratio mix mixture blend it's those these a an
+    other actually let's do no sorry
+"""
+_ONLY_PARTING = frozenset(_ONLY_PARTING_LIST.split())
 """Words that part the things of a line and are no part of any."""
 
 
@@ -171,7 +174,8 @@ def _split(
 
 _THEN = re.compile(r"(?:(?:and|then|plus)[ ])*", re.IGNORECASE)
 _NUMBER_FIRST = re.compile(
-    rf"(?:(?:and|then|plus)[ ])*(?P<number>[0-9¼-¾]|(?:{'|'.join(_NUMBERS - {'each', 'equal'})})\b)",
+    rf"(?:(?:and|then|plus)[ ])*(?P<number>[0-9¼-¾]"
+    rf"|(?:{'|'.join(_NUMBERS - {'each', 'equal'})})\b)",
     re.IGNORECASE,
 )
 
@@ -253,7 +257,8 @@ _GARNISH_ENDS = re.compile(
     r"[ ,(–-]+(?:to|for|as)[ ](?:an?[ ]|the[ ])?garnish(?:es)?[ .)]*$", re.IGNORECASE
 )
 _GARNISH_BEGINS = re.compile(
-    r"(?:(?:and|then)[ ])*(?:for[ ](?:the[ ]|an?[ ])?)?garnish(?:ed)?(?:[ ](?:it[ ])?with|[ ]*[:–-])[ ]*",
+    r"(?:(?:and|then)[ ])*(?:for[ ](?:the[ ]|an?[ ])?)?garnish(?:ed)?(?:[ ](?:it[ ])?with"
+    r"|[ ]*[:–-])[ ]*",
     re.IGNORECASE,
 )
 
@@ -271,6 +276,17 @@ def _garnishing(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced
     return tuple(joined(("garnish with ", each)) for each in parts)
 
 
+def _still_garnishing(
+    items: Sequence[Traced], tree: FamilyTree, units: BarUnits
+) -> Iterator[Traced]:
+    """*2 oz gin, garnish with an olive and a cherry*: what follows a garnish is one too."""
+    begun = False
+    for item in items:
+        begins = _GARNISH_BEGINS.match(item.text) is not None
+        begun = begins or (begun and _is_one_thing(item.text, tree, units))
+        yield joined(("garnish with ", item)) if begun and not begins else item
+
+
 def _is_one_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
     """Whether a text is the name of something, counted or not, and is not poured."""
     names = list(names_in(text, tree))
@@ -281,9 +297,11 @@ def _is_one_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
 
 _SOME_KEPT = re.compile(
     r"[ ,(]+(?:and|plus|with)[ ,]+(?P<more>(?:an?|one|two|three|four|[0-9]{1,2}|the[ ]other[ ]half)"
-    r"(?:[ ](?:nice|big|extra|more|whole|small|large|good|pretty|sprigs?|lea(?:f|ves)|slices?|wedges?"
+    r"(?:[ ](?:nice|big|extra|more|whole|small|large|good|pretty|sprigs?|lea(?:f|ves)"
+    r"|slices?|wedges?"
     r"|pieces?|of[ ](?:them|those|it)))*)"
-    r"(?P<use>[ ](?:to|for|as|goes|reserved|kept|on|set)[ ][\w ]*?\b(?:garnish|top|serve|decorate)\b.*)$",
+    r"(?P<use>[ ](?:to|for|as|goes|reserved|kept|on|set)[ ][\w ]*?\b(?:garnish|top|serve"
+    r"|decorate)\b.*)$",
     re.IGNORECASE,
 )
 
@@ -299,7 +317,9 @@ def _some_kept(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced,
     name = re.sub(r"^half[ ]an?[ ]", "", first.text[names[0].start : names[0].end], flags=re.I)
     piece = re.search(r"(?:sprig|lea(?:f|ve)|slice|wedge|piece)s?$", more.text, re.IGNORECASE)
     if piece:
-        name = re.sub(r"[ ](?:lea(?:f|ves)|sprigs?|slices?|wedges?)$", "", name, flags=re.IGNORECASE)
+        name = re.sub(
+            r"[ ](?:lea(?:f|ves)|sprigs?|slices?|wedges?)$", "", name, flags=re.IGNORECASE
+        )
     if more.text.casefold().startswith("the other half"):
         more = more.said_instead(0, len(more.text), "half a")
     return (first, joined(("garnish with ", more, f" {name}")))
@@ -330,7 +350,8 @@ def _in_proportion(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Tra
     if first is None or first.unit != "part" or not _TO.search(said.text):
         return ()
     unit = said.text[first.unit_at : first.end].strip()
-    parts, start = [], 0
+    parts: list[Traced] = []
+    start = 0
     for gap in (*_TO.finditer(said.text), None):
         part = said.part(start, gap.start() if gap else None)
         start = gap.end() if gap else start
@@ -394,25 +415,30 @@ def _parted(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ..
     if len(spans) < 2:
         return (said,)
     items = [said.part(start, end).stripped() for start, end in spans]
-    return tuple(_in_the_unit_before(items, tree, units))
+    still = [*_still_garnishing(items, tree, units)]
+    return tuple(_in_the_unit_before(still, tree, units))
 
 
-_OUNCES = frozenset({"oz", "ounce", "ounces", "oz."})
-_MOST_OUNCES = 6.0
-"""A number above it, without its unit, is of no ounces (*common practice*)."""
+_LIKELY_OF: Mapping[str, tuple[float, float]] = {"oz": (0.1, 6.0), "ml": (5.0, 200.0)}
+"""From where to where a number without its unit is of the unit before it (*common practice*)."""
 
 
-def _is_poured(name: str, number: float, unit: str, tree: FamilyTree) -> bool:
+def _is_poured(name: str, number: float, unit: str, tree: FamilyTree, units: BarUnits) -> bool:
     """*2 oz gin, ¾ lemon, ½ simple*: behind ounces so much of what is poured is ounces too."""
-    if unit.casefold() not in _OUNCES or not 0.0 < number <= _MOST_OUNCES:
-        return False
-    found = next(names_in(name, tree), None)
+    said, _ = unit_at(unit, 0, units)
+    least, most = _LIKELY_OF.get(said or "", (1.0, 0.0))
+    found = next(names_in(name, tree), None) if least <= number <= most else None
     if found is None or name[: found.start].strip():
         return False
-    if tree[found.key].unit == "ml":
+    if not _is_counted(found.key, tree):
         return True
-    odd = number not in (0.25, 0.5, 1.5) and number != int(number)
-    return odd and f"{folded(tree.name(found.key))} juice" in tree.by_name
+    of_one = number in (0.25, 0.5, 1.5) or (number == int(number) and said != "ml")
+    return not of_one and f"{folded(tree.name(found.key))} juice" in tree.by_name
+
+
+def _is_counted(key: str, tree: FamilyTree) -> bool:
+    """Whether it comes in pieces: fruit, leaves, eggs and their whites."""
+    return tree[key].unit == "each" or folded(tree.name(key)).startswith("egg ")
 
 
 _NUMBER_OF = re.compile(r"(?P<number>[\w./¼-¾ ]+?)(?P<of>[ ]of[ ])", re.IGNORECASE)
@@ -426,8 +452,11 @@ def _in_the_unit_before(
         found = amount_at(item.text, units)
         number = _NUMBER_OF.match(item.text)
         of_it = number is not None and found is not None and number.end("number") == found.end
-        if found and found.unit is None and before and (
-            of_it or _is_poured(item.text[found.end :], found.value, before, tree)
+        if (
+            found
+            and found.unit is None
+            and before
+            and (of_it or _is_poured(item.text[found.end :], found.value, before, tree, units))
         ):
             item = joined((item.part(0, found.end), f" {before} ", item.part(found.end).stripped()))
         elif found and found.unit not in (None, "each"):
@@ -448,7 +477,7 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
     cuts = [
         each.span()
         for each in _BREAK.finditer(text)
-        if not _inside(each.start(), each.end(), whole + brackets)
+        if not _inside(each.start(), each.end(), whole + brackets) and _parts(each, units)
     ]
     measured = [
         each
@@ -474,11 +503,19 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
 
 def _counts_a_piece(amount: FoundAmount, names: Sequence[FoundName], tree: FamilyTree) -> bool:
     """Whether a bare number stands right before something that is counted: *one egg white*."""
-    return any(
-        each.start - amount.end == 1
-        and (tree[each.key].unit == "each" or folded(tree.name(each.key)).startswith("egg "))
-        for each in names
-    )
+    return any(each.start - amount.end == 1 and _is_counted(each.key, tree) for each in names)
+
+
+def _parts(gap: re.Match[str], units: BarUnits) -> bool:
+    """Whether a gap parts things; *with* does where so much of something is poured with it."""
+    if gap.group().strip().casefold() != "with":
+        return True
+    before = folded(gap.string[: gap.start()]).split()
+    after = amount_at(gap.string[gap.end() :], units)
+    if not before or after is None or after.unit is None or _USED.match(before[-1]):
+        return False
+    poured = dimension(after.unit, units) == "volume"
+    return poured and before[-1] not in ("it", "up", "off", "that", "this", "everything", "glass")
 
 
 def _inside(start: int, end: int, spans: Sequence[tuple[int, int]]) -> bool:

@@ -38,7 +38,8 @@ _SHORTHAND: Mapping[str, str] = {
 _SHORT = re.compile(r"(?<![\w/.'’-])(?:(?:ea|dshs?|oj|lrg|lg)\b(?![’'/-])\.?|w/(?!o))[ ]?", re.I)
 
 _FILLER = re.compile(
-    r"[ ,]*\b(?:what(?:['’]s|[ ]is)[ ](?:it|that|this)[ ]called|what[ ]do[ ]you[ ]call[ ](?:it|that)"
+    r"[ ,]*\b(?:what(?:['’]s|[ ]is)[ ](?:it|that|this)[ ]called"
+    r"|what[ ]do[ ]you[ ]call[ ](?:it|that)"
     r"|what(?:['’]s|[ ]is)[ ](?:its|the)[ ](?:name|word)|whatsit|what['’]?s[ ]its[ ]name"
     r"|whatchamacallit|how[ ]do[ ]you[ ]say|you[ ]know(?![ ]what)|let[ ]me[ ]see)\b[ ,?]*",
     re.IGNORECASE,
@@ -52,7 +53,8 @@ _NUMBER_AND_STOP = re.compile(rf"(?<=\w),[ ]+(?={_MEASURE})", re.IGNORECASE)
 
 _ASIDE = re.compile(
     r"""(?P<before>[\w'’]+)[)]?(?P<gap>[ ]+)(?=
-        (?:the|that)[ ](?!(?:last|other|first|second|same|next)\b)(?:[\w'-]+[ ]){1,4}?(?:ones?|kind|sort|style|stuff|type|version|variety)\b
+        (?:the|that)[ ](?!(?:last|other|first|second|same|next)\b)(?:[\w'-]+[ ]){1,4}?
+            (?:ones?|kind|sort|style|stuff|type|version|variety)\b
         |not[ ]\w
         |or[ ](?:any[ ])?(?:other|another|similar|anything|something|whatever)\b
         |(?:something|anything)[ ]\w
@@ -64,11 +66,12 @@ _ASIDE = re.compile(
     )""",
     re.IGNORECASE | re.VERBOSE,
 )
-_NEEDS_WHAT_FOLLOWS = frozenset(
-    "of for with use using used in on and or it that that's make from is are was to not no like than"
-    " but if by as we i i've the an a add call go say take mean sorry wait rather please do did"
-    " don't cut double halve change swap switch something anything about over pot single".split()
-)
+_NEEDS_WHAT_FOLLOWS_LIST = """
+    of for with use using used in on and or it that that's make from is are was to not no like
+    than but if by as we i i've the an a add call go say take mean sorry wait rather please do did
+    don't cut double halve change swap switch something anything about over pot single
+"""
+_NEEDS_WHAT_FOLLOWS = frozenset(_NEEDS_WHAT_FOLLOWS_LIST.split())
 """Words that what follows them belongs to, so that no stop was meant between the two."""
 
 _SAME = re.compile(
@@ -98,12 +101,14 @@ _LONG_PIECE = re.compile(
     re.IGNORECASE,
 )
 _SOME_OF = re.compile(
-    r"(?:(?:and|then|now|so|we['’]ll|i['’]ll|take|add|get|use)[ ,]+)*(?:a[ ]bit|some|a[ ]little)[ ]of"
+    r"(?:(?:and|then|now|so|we['’]ll|i['’]ll|take|add|get|use)[ ,]+)*(?:a[ ]bit|some"
+    r"|a[ ]little)[ ]of"
     r"[ ](?:that|this|the|your|our|my|those)[ ](?=\w)",
     re.IGNORECASE,
 )
 _PURPOSE = re.compile(
-    r"for[ ](?:the|our|my|this)[ ](?:[\w'-]+[ ]){1,3}?(?:i|we|you|it)(?:['’](?:ve|ll|s|m|re)|[ ]use"
+    r"for[ ](?:the|our|my|this)[ ](?!garnish)(?:[\w'-]+[ ]){1,3}?(?:i|we|you"
+    r"|it)(?:['’](?:ve|ll|s|m|re)|[ ]use"
     r"|[ ]need|[ ]take|[ ]do|[ ]have)(?:[ ](?:got|use|need|want|take|do|have))?[ ,]+",
     re.IGNORECASE,
 )

@@ -52,14 +52,16 @@ _NO_AMOUNT = re.compile(
 _TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?", re.IGNORECASE)
 
 _ONLY_HEDGED = re.compile(
-    r"(?:(?:about|around|roughly|approx\.?|approximately|ca\.?|circa|or|~|that's|i\.e\.|[/=,])[ ]?)*",
+    r"(?:(?:about|around|roughly|approx\.?|approximately|ca\.?|circa|or|~|that's|i\.e\."
+    r"|[/=,])[ ]?)*",
     re.I,
 )
 
 _OR_SO_MUCH = re.compile(r"or[ ](?:use[ ])?(?=[0-9.¼½¾]|an?[ ]|one|two|half)", re.IGNORECASE)
 
 _TOLD_APART = re.compile(
-    r"\b(?:or|not|no|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like)[ ]",
+    r"\b(?:or|not|no|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
+    r"|ideally|like)[ ]",
     re.IGNORECASE,
 )
 
@@ -148,7 +150,10 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
     for words, amount in _amounts(plain, units):
         if len(_words(words)) == 1 and not is_a_number(words):
             continue  # just drop them in
-        if placed.amount and (amount.value, amount.unit) == (placed.amount.high, placed.amount.unit):
+        if placed.amount and (amount.value, amount.unit) == (
+            placed.amount.high,
+            placed.amount.unit,
+        ):
             continue  # up to 20 ml, which is the amount's upper end
         if times and plain.endswith(words) and _makes_up(times["times"], amount, placed.amount):
             continue  # 50 ml, which were written as 2 x 25 ml
