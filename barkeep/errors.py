@@ -314,13 +314,11 @@ class Problem:
 class UnusableFile(UserError):
     """A file with problems, each located; nothing of it was written.
 
-    `advice` is a sentence on what can be done about it, said after the problems;
-    `way_out` what may be done with them, empty where that is to put them right.
+    `way_out` is what may be done about them, empty where that is to put them right.
     """
 
     file: str
     problems: tuple[Problem, ...]
-    advice: str = ""
     way_out: str = ""
 
     def __str__(self) -> str:

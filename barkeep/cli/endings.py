@@ -23,10 +23,8 @@ def run_guarded(run: Callable[[], int]) -> int:
     except UnusableFile as error:
         for problem in error.problems:
             complain(f"{error.file}, {problem}")
-        if error.advice:
-            complain(f"{error.file}: {error.advice}")
         if error.way_out:
-            complain(f"{error.way_out}.")
+            complain(f"{error.file}: {error.way_out.rstrip('.')}.")
         return CANNOT_BE_USED
     except BarkeepError as error:
         complain(str(error))

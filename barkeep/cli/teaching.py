@@ -39,7 +39,7 @@ def saying_how_to_teach(arguments: Arguments, tree: FamilyTree) -> Iterator[None
         raise UntaughtName("ingredient", error.name, error.nearest, teach) from error
     except UnusableFile as error:
         told = told_how_to_teach(error.problems, tree, arguments)
-        raise UnusableFile(error.file, told) from error
+        raise UnusableFile(error.file, told, error.way_out) from error
 
 
 def told_how_to_teach(

@@ -15,10 +15,10 @@ Shake with ice.
 """
 
 SWALLOWED = """Up Distant
-60 ml gin, 1 oz lime juice
+60 ml gin (with 1 oz lime juice)
 Harbour 2 oz rye
 2 oz Old 47 bourbon
-2 oz gin, a drop of honey
+2 oz gin (and a drop of honey)
 
 Shake with ice.
 """
@@ -53,11 +53,11 @@ def test_each_amount_is_read_its_hedge_noted_and_optional_kept(barkeep, write):
 def test_what_has_no_place_is_named_where_it_stands_and_nothing_is_added(barkeep, write, bar):
     path, before = write(SWALLOWED), bar.read_bytes()
     shown = barkeep("spec", "read", path).out
-    assert "line 2, column 12: “1 oz” is a second amount" in shown
-    assert "line 2, column 17: “lime juice” is another ingredient" in shown
+    assert "line 2, column 17: “1 oz” is a second amount" in shown
+    assert "line 2, column 22: “lime juice” is another ingredient" in shown
     assert "line 3, column 9: “2 oz” was not understood as the amount" in shown
     assert "line 4, column 10: “47” stands where only a maker's words may" in shown
-    assert "line 5, column 11: “a drop” is a second amount" in shown
+    assert "line 5, column 15: “a drop” is a second amount" in shown
     refusal = barkeep("--bar", bar, "spec", "add", path).refusal
     assert "line 3, column 9: “2 oz” was not understood as the amount" in refusal
     assert bar.read_bytes() == before

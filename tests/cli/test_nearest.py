@@ -27,13 +27,13 @@ def test_every_command_that_takes_an_ingredient_names_the_nearest(barkeep, bar, 
 @pytest.mark.parametrize("words", TAKES_AN_INGREDIENT, ids=lambda words: words[0])
 def test_what_is_like_nothing_is_offered_nothing(barkeep, bar, words):
     said = barkeep("--bar", bar, *(each.format("gravel") for each in words)).refusal
-    assert said == "There is no ingredient called “gravel”."
+    assert said.startswith("There is no ingredient called “gravel”. To teach it: ")
 
 
 def test_what_is_named_is_what_the_finder_ranks(barkeep, bar, knowledge):
     names = [each.name for each in nearest("bourban", knowledge.tree)]
     said = barkeep("--bar", bar, "ingredient", "show", "bourban").refusal
-    assert said.endswith(f"The nearest are {spoken_list(names, 'and')}.")
+    assert f"The nearest are {spoken_list(names, 'and')}. To teach it: " in said
 
 
 def test_bottles_and_specs_are_ranked_alike(barkeep, bar):
@@ -56,4 +56,4 @@ def test_a_spec_read_asks_with_the_likeliest_kinds(barkeep, bar, tmp_path):
     assert unknown["guesses"] == []
     messages = [each["message"] for each in answer["specs"][0]["problems"]]
     assert messages[0].startswith("no ingredient is called “gni”; the nearest are Gin, ")
-    assert messages[1] == "no ingredient is called “gravel”"
+    assert messages[1].startswith("no ingredient is called “gravel”. To teach it: ")

@@ -7,7 +7,8 @@ import locale
 import pytest
 
 KEYS = [
-    *("name", "currency", "ounce", "dash_ml", "shown_in", "country", "classics", "scales"),
+    *("name", "currency", "ounce", "dash_ml", "shown_in", "country", "region"),
+    *("classics", "scales"),
     "measures",
 ]
 
@@ -27,7 +28,8 @@ class TestSettings:
         listed = barkeep("--bar", bar, "setting")
         assert listed.status == 0
         assert [row.split()[0] for row in listed.out.splitlines()[2:]] == [
-            *("name", "currency", "ounce", "dash", "shown-in", "country", "classics", "scales"),
+            *("name", "currency", "ounce", "dash", "shown-in", "country", "region"),
+            *("classics", "scales"),
             "measure",
         ]
         assert "US fluid ounce, 29.6 ml" in listed.out
@@ -279,7 +281,7 @@ class TestOwnMeasures:
             ("blood = 6 ml", "Blood orange juice begins with it"),
             ("large = 60 ml", "it would be read as part of an amount"),
             ("half cup = 60 ml", "it would be read as part of an amount"),
-            ("bottle = 700 ml", "it would be read as part of an amount"),
+            ("bottle = 700 ml", "it is a unit already"),
             ("ladle = 1 oz; Ladle = 2 oz", "cannot be “ladle”: it is there twice"),
             ("ladle =", "there are no own measures to take away"),
         ],

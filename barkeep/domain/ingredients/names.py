@@ -19,7 +19,7 @@ of spelling gives a guess, which is never sure enough to be taken without asking
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import combinations
 
@@ -46,7 +46,7 @@ _ADJECTIVES_LIST = """
     fresh freshly squeezed pressed brewed ground grated cut picked peeled chopped sliced chilled
     cold cool iced hot warm strong good quality high fine best large small medium big thin thick
     long short heavy scant generous level heaped ripe raw homemade house made organic unwaxed washed
-    premium bottled quality decent
+    premium bottled quality decent flaky flaked coarse house generic standard
     whole clear plain pure real few your favourite favorite of the well
 """
 ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
@@ -55,12 +55,14 @@ ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 
 _NOTE = re.compile(
     r"[ ]*(?:\((?P<brackets>[^()]*)\)|\[(?P<square>[^\[\]]*)\]|,[ ]*(?P<comma>[^,()]*)"
-    r"|[ ][-–—]+[ ](?P<dash>[^,()]*?)|;[ ]*(?P<stop>[^,();]*)|[ ]\#+[ ]*(?P<hash>[^()]*))[ ]*[*.]*$"
+    r"|[ ][-–—]+[ ](?P<dash>[^,()]*?)|;[ ]*(?P<stop>[^,();]*)|[ ]\#+[ ]*(?P<hash>[^()]*)"
+    r"|(?<=[^\W\d_]):[ ]+(?P<colon>[^,():]*))[ ]*[*.]*$"
 )
 _WITHIN = re.compile(r"[ ]*\((?P<brackets>[^(),]*)\)(?=[ ]*\w)")
 
 _WORDS_AFTER = re.compile(
     r"""(?<=\w)[ ]+(?P<note>(?:cut|peeled|muddled|sliced|chopped|crushed|grated|squeezed|chilled
+        |cooled|juiced|hulled|pitted|shelled|reserved|skinned|toasted|bruised|scored
         |beaten|halved|quartered|diced|expressed|flamed|torn|slapped|floated|freshly|finely|lightly
         |gently|strained|shaken|softened|melted|split|left|please|each
         |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance)|on[ ]top
@@ -73,13 +75,17 @@ _WORDS_AFTER = re.compile(
         |which|that|when|until|goes|go|here|there|today|tonight|too|now|first|next|instead
         |if|at[ ]least|at[ ]most|preferably|ideally|such[ ]as|like[ ]the|plus|about
         |roughly|approximately|more[ ]or[ ]less|per[ ]\w+|straight[ ](?:in|from|out)|just[ ]to
-        |then|so|we|i|i'm|it|it's|and[ ](?:that's|then|that|dump|stir|shake|give|be|go|don't|strain)
+        |then|so|we|i|i'm|it|it's|and[ ](?:that's|then|that|dump|stir|shake|give|be|go|don't|strain
+        |tuck|stick|stand|lay|place|drop|rub|wipe|discard|hang|perch|pop|serve|set|slide)
         |but)\b.*)$""",
     re.IGNORECASE | re.VERBOSE,
 )
 """Words behind a name that begin to tell something of it, and are no part of it."""
 
 _FLAVOURED = ("juice", "syrup", "liqueur", "bitters", "milk", "extract", "water", "puree", "pod")
+_FLAVOURED_BEHIND = frozenset(_FLAVOURED) - {"milk", "water"}
+"""What a flavour is said behind too: *syrup ginger*."""
+
 _CHANGING_LIST = """
     alcohol alcoholic non free zero low no imitation mock flavoured flavored infused spiced smoked
     sweet sweetened dry sparkling still red white black green pink blue gold golden dark light brown
@@ -98,10 +104,11 @@ _NEVER_BESIDE = frozenset(
 _NUMBER = r"(?:[0-9]+(?:[.,][0-9]+)?|one|two|three|four|five|six|seven|eight|nine|ten|twelve"
 _NUMBER += r"|fifteen|eighteen|twenty(?:[ -](?:one|three|five))?|thirty)"
 STATEMENT = re.compile(
-    rf"(?:aged[ ])?(?:at[ ]least[ ]|over[ ])?{_NUMBER}[ -]?(?:years?|yrs?\.?|yo|y/o)\b(?:[ -]?old)?"
+    rf"(?:aged[ ])?(?:at[ ]least[ ]|over[ ])?(?:{_NUMBER}[ ]?(?:-|–"
+    rf"|to)[ ]?)?{_NUMBER}[ -]?(?:years?|yrs?\.?|yo|y/o)\b(?:[ -]?old)?"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?%[ ]?(?:(?:blue[ ])?agave|vol\.?|abv|alc\.?)?|[0-9]+[ -]?proof\b"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?°|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
-    r"|(?:vsop|v\.s\.o\.p\.|xo|x\.o\.|vs|napoleon)(?!\w)",
+    r"|dry[ -]hopped\b|(?:vsop|v\.s\.o\.p\.|xo|x\.o\.|vs|napoleon)(?!\w)",
     re.IGNORECASE,
 )
 """An age, a strength or a ratio: what a line may ask beyond the kind."""
@@ -117,19 +124,55 @@ _STATING_LIST = """
     barrel cask single small batch strength bonded bottled straight pot column still peated unpeated
     smoky smoked funky wheated high blended malt grain agricole overproof navy full
     bodied spiced grassy herbal floral juniper forward style type premium craft artisanal natural
-    cloudy clear clarified filtered unfiltered pulp bio organic vintage
+    cloudy clear clarified filtered unfiltered pulp bio organic vintage additive blend hopped
 """
 _STATING = frozenset(_STATING_LIST.split())
 """Words of strength, age, origin, colour, sweetness and style."""
 
+_BETWEEN_NOTES = re.compile(r"[,;]")
+
+_FREE_OF = re.compile(
+    r"\b(?:additive|pith|seed|stone|pulp|gluten|lactose|caffeine)[ -]free\b", re.I
+)
+"""What a thing may be free of and stay what it is."""
+
+_PLAINLY_SWEET_G_PER_L = 100.0
+"""From so much sugar on a thing is sweetened by what it is (*chosen here*)."""
+
+_BELONGING = frozenset({"of", "from", "de", "di", "del", "du"})
+
+_HOW_CUT = re.compile(
+    r"\b(?:cut|sliced|chopped|halved|quartered|split|torn|broken|peeled)\b.*\bin(?:to)?[ ]",
+    re.IGNORECASE,
+)
+"""*Cut into wedges*: how the whole of it is cut, and no kind of it."""
+
+_SAID_FOR: Mapping[str, str] = {"strong": "overproof", "bubbly": "sparkling", "fizzy": "sparkling"}
+"""Words that are said for the one that a name has."""
+
+_AGED_IN = re.compile(
+    r"(?:(?:bourbon|whisk(?:e)?y|rye|rum|cognac|brandy|sherry|port|wine|oak|tequila|maple)[ -])?"
+    r"(?P<how>(?:barrel|cask|oak|wood)[ -](?:aged|rested|finished))",
+    re.IGNORECASE,
+)
+"""*Whiskey barrel aged*: in what it was kept, which is nothing that is poured."""
+
+_NO_KIND_ALONE = frozenset({"barrel", "cask", "batch", "grain", "malt", "pot", "column", "island"})
+"""Words of style that alone behind a name are a thing of their own."""
+
 _AT_LEAST = re.compile(r"(?:at least|min|over)\b|.* or (?:more|above|stronger)$", re.IGNORECASE)
 
-_ONE_OF_IT = frozenset({"kind", "one", "sort", "type", "version", "stuff", "style"})
+_ONE_OF_IT = frozenset(
+    {"kind", "one", "ones", "sort", "type", "version", "stuff", "style", "variety"}
+    | {"something", "that", "this"}
+)
 """*The white one*, *the London dry kind*: words that stand for the kind itself."""
 
 _TOLD_APART = re.compile(
     r"(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like|e\.?g\.?|see"
-    r"|i[ ]use|we[ ]use|try)\b",
+    r"|i[ ]use|we[ ]use|try)\b|.*\b(?:works?|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine"
+    r"|good|ok|okay))"
+    r"(?:[ ](?:too|as[ ]well|here|also))?$",
     re.IGNORECASE,
 )
 """How a note begins that tells of something else than the name it stands beside."""
@@ -207,9 +250,9 @@ def _with_its_notes(
     """The name with what its notes narrow it to or state; the notes that do neither."""
     kept: list[str] = []
     for note in notes:
-        for part in filter(None, (each.strip() for each in note.split(","))):
+        for part in filter(None, map(str.strip, _BETWEEN_NOTES.split(note))):
             narrower = None if _TOLD_APART.match(part) else narrowed(found, part, tree)
-            if narrower is None and _NEVER_BESIDE & set(_words(part)):
+            if narrower is None and _changes(part, found, tree):
                 found = replace(found, changed=part)
                 kept.append(part)
             elif narrower:
@@ -223,6 +266,15 @@ def _with_its_notes(
     return found, notes if set(notes) == set(whole) or ", ".join(notes) == ", ".join(
         kept
     ) else whole
+
+
+def _changes(note: str, found: Match, tree: FamilyTree) -> bool:
+    """Whether a note makes something else of what was found; what is sweet is sweetened anyway."""
+    plain = _FREE_OF.sub(" ", note)
+    changing = _NEVER_BESIDE & set(_words(plain))
+    if changing == {"sweetened"}:
+        return (tree[str(found.key)].sugar_g_per_l or 0.0) < _PLAINLY_SWEET_G_PER_L
+    return bool(changing)
 
 
 def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Match, str]:
@@ -250,8 +302,27 @@ def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
 
     What the note says beyond is stated; words that state nothing are no part of a name.
     """
-    said = STATEMENT.sub(lambda each: f" {each.group().replace(' ', '')} ", note)
-    extra = [word for word in _words(said) if word not in WITHOUT_MEANING | _ONE_OF_IT]
+    if found.key is None or _HOW_CUT.search(note):
+        return None
+    said = STATEMENT.sub(_as_one_word, _AGED_IN.sub(lambda each: each["how"], note))
+    words = [word for word in _words(said) if word not in WITHOUT_MEANING]
+    bare = [_SAID_FOR.get(word, word) for word in words if word not in _ONE_OF_IT]
+    return (
+        _narrowed_by(words, found, note, tree) or _narrowed_by(bare, found, note, tree)
+        if bare != words
+        else _narrowed_by(words, found, note, tree)
+    )
+
+
+def _as_one_word(statement: re.Match[str]) -> str:
+    """*Aged 5-8 years* as *aged 5to8years*, so that it stays one word beside the others."""
+    aged = re.match(r"aged[ ]", statement.group(), re.IGNORECASE)
+    number = statement.group()[aged.end() if aged else 0 :]
+    joined = re.sub(r"(?<=[0-9])[ ]?[-–][ ]?(?=[0-9])", "to", number).replace(" ", "")
+    return f" {'aged ' if aged else ''}{joined} "
+
+
+def _narrowed_by(extra: Sequence[str], found: Match, note: str, tree: FamilyTree) -> Match | None:
     if not extra or len(extra) > _MOST_EXTRA or found.key is None:
         return None
     own = [_name_words(name) for name in (found.matched or "", *tree[found.key].all_names)]
@@ -265,7 +336,7 @@ def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
             keys -= {None, found.key}
             if len(keys) == 1 and tree[str(min(keys, key=str))].unit == tree[found.key].unit:
                 key = str(keys.pop())
-                stated = (" ".join(rest),) if rest else ()
+                stated = (_said_of_it(rest, note),) if rest else ()
                 return replace(
                     found,
                     key=key,
@@ -275,6 +346,12 @@ def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
                     stated=(*found.stated, *stated),
                 )
     return None
+
+
+def _said_of_it(words: Sequence[str], note: str) -> str:
+    """The words of a note that no name holds, a statement as it was written."""
+    written = {_words(_as_one_word(each))[-1]: each.group() for each in STATEMENT.finditer(note)}
+    return " ".join(written.get(word, word) for word in words)
 
 
 def _across(
@@ -310,8 +387,10 @@ def match_name(name: str, tree: FamilyTree) -> Match | None:
     found = (
         _named(words, tree, EXACT)
         or _without_adjectives(words, tree)
+        or _written_apart(words, tree)
         or _in_any_order(name, tree)
         or _stated_before(name, tree)
+        or _stated_behind(name, tree)
         or _after_a_maker(name, tree)
         or _before_a_maker(name, tree)
     )
@@ -324,14 +403,15 @@ def named(name: str, tree: FamilyTree) -> Match | None:
 
 
 def suggestions(text: str, tree: FamilyTree) -> tuple[str, ...]:
-    """The names of up to three ingredients most like a text, best first; none far-fetched."""
-    return tuple(each.name for each in nearest(bare_name(text), tree))
+    """The names of `guesses`."""
+    return tuple(str(each.matched) for each in guesses(text, tree))
 
 
 def guesses(text: str, tree: FamilyTree) -> tuple[Match, ...]:
     """The ingredients a text may mean, likeliest first; none of them is sure.
 
-    They are what other languages call so, where that is known; else those `suggestions` names.
+    They are what other languages call so, where that is known; else up to three that are
+    most like it, none of them far-fetched.
     """
     meant = tree.may_be(bare_name(text))
     if meant:
@@ -350,7 +430,7 @@ def without_notes(text: str) -> list[tuple[str, tuple[str, ...]]]:
     stages: list[tuple[str, tuple[str, ...]]] = [(text.strip()[:LONGEST], ())]
     while found := _NOTE.search(stages[-1][0]):
         rest, notes = stages[-1]
-        groups = ("brackets", "square", "comma", "dash", "stop", "hash")
+        groups = ("brackets", "square", "comma", "dash", "stop", "hash", "colon")
         note = next((found[each] for each in groups if found[each]), "").strip()
         stages.append((rest[: found.start()].rstrip(), (note, *notes) if note else notes))
     return stages
@@ -386,21 +466,41 @@ def _without_adjectives(words: list[str], tree: FamilyTree) -> Match | None:
 
 
 def _in_any_order(name: str, tree: FamilyTree) -> Match | None:
-    """A name whose words stand in another order: *vodka vanilla*, *rum, white*."""
+    """A name whose words stand in another order that names nothing else: *vodka vanilla*."""
     said = STATEMENT.findall(name)
     words = _words(STATEMENT.sub(" ", name)) if said else _words(name)
-    bare = [word.strip(",.") for word in words]
-    bare = [word for word in bare if word and word not in ADJECTIVES]
+    bare = [word for each in words if (word := each.strip(",.")) and word not in ADJECTIVES]
     if words and words[0] in ("for", "from", "in", "del", "di"):
         return None  # for the syrup
     if not 1 < len(bare) <= _MAKER_WORDS + 3 and not (said and bare):
         return None
     alone = tree.by_name.get(bare[0]) if said and len(bare) == 1 else None
-    key = tree.by_words.get(_set_of(bare)) or alone
+    named_so = _set_of(bare)
+    key = (tree.by_words.get(named_so) if len(named_so) > 1 else None) or alone
     if key is None or (said and len(bare) == 1 and not _has_a_maker(key, tree)):
+        return None
+    if alone is None and not _means_the_same(name, bare, key, tree):
         return None
     stated = tuple(each.group().strip() for each in STATEMENT.finditer(name))
     return Match(key, tree.name(key), ADJUSTED, called=name.strip(), stated=stated)
+
+
+def _means_the_same(name: str, words: Sequence[str], key: str, tree: FamilyTree) -> bool:
+    """Whether words in another order are the same thing: *milk chocolate* is no chocolate milk.
+
+    They are where the name ends in the same word, where a stop or a joining word stands between
+    them, where a drink stands before its flavour, and where all else only tells which one.
+    """
+    last = _stem(words[-1])
+    if any(_stem(_words(each)[-1]) == last for each in tree[key].all_names if _words(each)):
+        return not _HOW_CUT.search(name)
+    if "," in name or "(" in name or _BELONGING & set(words):
+        return True
+    if all(word in _STATING for word in words[1:]):
+        return True
+    fronts = (" ".join(words[:end]) for end in range(len(words) - 1, 0, -1))
+    kind = next((found for front in fronts if (found := named(front, tree))), None)
+    return bool(kind and kind.key and (words[0] in _FLAVOURED_BEHIND or kind.key in tree.alcoholic))
 
 
 def _stated_before(name: str, tree: FamilyTree) -> Match | None:
@@ -408,12 +508,58 @@ def _stated_before(name: str, tree: FamilyTree) -> Match | None:
     written = name[:LONGEST].split()
     for start in range(1, min(len(written), _MAKER_WORDS + 1)):
         before = " ".join(written[:start])
-        if not _states(before) or _CHANGING & set(_words(before)) - {"still"}:
+        sweetened = before.casefold() == "sweetened"
+        if not sweetened and not _only_states(before):
             continue
         found = _named(_words(" ".join(written[start:])), tree, ADJUSTED)
         if found and found.key is not None and not tree[found.key].family:
-            return replace(found, called=name.strip(), stated=(before,))
+            if sweetened and _changes(before, found, tree):
+                return None
+            found = replace(found, called=name.strip())
+            narrower = narrowed(found, before, tree)
+            return (
+                replace(narrower, called=name.strip())
+                if narrower
+                else replace(found, stated=(before,))
+            )
     return None
+
+
+def _written_apart(words: list[str], tree: FamilyTree) -> Match | None:
+    """A name one word of which is written as two: *all spice dram*."""
+    for at in range(len(words) - 1):
+        found = _named([*words[:at], words[at] + words[at + 1], *words[at + 2 :]], tree, ADJUSTED)
+        if found:
+            return found
+    return None
+
+
+def _stated_behind(name: str, tree: FamilyTree) -> Match | None:
+    """A kind before words of age, origin or style: *whisky single cask*, *house bourbon blend*."""
+    written = name[:LONGEST].split()
+    for end in range(len(written) - 1, max(0, len(written) - _MAKER_WORDS - 1), -1):
+        behind = " ".join(written[end:])
+        if not _only_states(behind):
+            return None
+        if behind.casefold() in _NO_KIND_ALONE:
+            continue  # a root beer barrel
+        words = _words(" ".join(written[:end]))
+        found = _named(words, tree, ADJUSTED) or _without_adjectives(words, tree)
+        if found and found.key in tree.alcoholic and not tree[found.key].family:
+            found = replace(found, called=name.strip())
+            narrower = narrowed(found, behind, tree)
+            return (
+                replace(narrower, called=name.strip())
+                if narrower
+                else replace(found, stated=(behind,))
+            )
+    return None
+
+
+def _only_states(words: str) -> bool:
+    """Whether words ask something of the bottle and make nothing else of what is in it."""
+    plain = _AGED_IN.sub(" aged ", STATEMENT.sub(" ", words))
+    return _states(_AGED_IN.sub(" aged ", words)) and not _CHANGING & set(_words(plain)) - {"still"}
 
 
 def _after_a_maker(name: str, tree: FamilyTree) -> Match | None:

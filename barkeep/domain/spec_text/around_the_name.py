@@ -26,7 +26,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from barkeep.domain.amounts.amount import Amount, ReadAmount, unit_at
 from barkeep.domain.amounts.measures import dimension
@@ -58,7 +58,8 @@ _HEDGES = (
     r"[~≈±]|(?:ca|c|approx|max|min)\.|(?:ca|circa|approx|approximately|about|around|roughly|nearly|almost"
     r"|maybe|perhaps|possibly|barely|exactly|max|min|just[ ](?:under|over|shy[ ]of|about)"
     r"|a[ ](?:bit|little|touch)[ ](?:under|over|more[ ]than|less[ ]than)|close[ ]to|call[ ]it"
-    r"|ish|something[ ]like|somewhere[ ]around|anywhere[ ]from"
+    r"|ish|(?:maybe|about|just|say|something|probably)[ ]like|like|probably"
+    r"|something[ ]like|somewhere[ ]around|anywhere[ ]from"
     r"{further})\b"
 )
 
@@ -129,9 +130,10 @@ _SPEECH_LIST = """
     make making makes made mix end finish finishing round rounding bring hit hitting knock finally
     combine combining stir shake muddle grate crack cracking cracked at them other along alongside
     thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
-    schooner mug flute goblet tumbler pitcher jug kick
+    schooner mug flute goblet tumbler pitcher jug kick people folks guests place sprinkle tell
+    told probably there'll we're they they'll he'll she he's she's said says gets every any only
 """
-_SPEECH = frozenset(_SPEECH_LIST.split())
+_SPEECH = frozenset(_SPEECH_LIST.split()) | {"some people", "some folks", "some guests"}
 """What is said before an amount without meaning anything of it."""
 
 _SAID_ONLY_TO_JOIN = frozenset({"and", "then", "plus", "also", "finally", "lastly", "next", "add"})
@@ -175,6 +177,12 @@ _EXPRESS = re.compile(
 _RIM = re.compile(
     r"(?:(?:an?|the)[ ])?(?P<half>half(?:[ -]a)?[ -])?(?P<what>[^\W\d_][\w' -]*?)[ -]"
     r"(?:rim(?:med)?)(?:[ ](?:the[ ])?glass)?(?![\w-])[ ]*",
+    re.IGNORECASE,
+)
+_ON_THE_RIM = re.compile(
+    r"(?P<what>[^\W\d_][\w' -]*?)[ ](?:on|around"
+    r"|along)[ ](?:the[ ])?(?:(?P<half>half)(?:[ ]of)?[ ])?"
+    r"(?:the[ ]|a[ ])?(?:rim|edge|lip)(?:[ ]of[ ]the[ ]glass)?(?![\w-])[ ]*",
     re.IGNORECASE,
 )
 _RIM_WITH = re.compile(
@@ -235,7 +243,7 @@ _NOT_BEFORE = re.compile(
     r"(?:^|.*[ ,(])(?:into|of|with|about|over|in|to|for|at|by|from|least|and|or|plus|a|cut)[ ]*$",
     re.IGNORECASE,
 )
-_REST_IS_NOTES = re.compile(r"[ ]*(?:$|[,(;].*)")
+_REST_IS_NOTES = re.compile(r"[ ]*(?:$|[,(;#].*|[–—-]+[ ].*)")
 _LOOSE_AFTER = re.compile(
     r"(?:[ ]*[,(–-][ ]*|[ ])(?:(?:to|as|for)[ ](?:an?[ ]|the[ ])?)?(?P<word>float|rinse)"
     r"(?:[ ]on[ ]top|[ ](?:the[ ])?glass)?[ ]*\)?[ ]*$",
@@ -357,7 +365,7 @@ def _take_speech(draft: Draft) -> bool:
     return False
 
 
-_SPOKEN_WORD = re.compile(r"[^\W_]+(?:['’][^\W_]+)*|[~≈¼½¾⅓⅔⅛⅜⅝⅞]")
+_SPOKEN_WORD = re.compile(r"some[ ](?:people|folks|guests)\b|[^\W_]+(?:['’][^\W_]+)*|[~≈¼½¾⅓⅔⅛⅜⅝⅞]")
 
 
 def _begins_a_use(text: str) -> bool:
@@ -407,7 +415,7 @@ def _take_rim(draft: Draft) -> bool:
         draft.garnish = True
         draft.notes.append("half rim" if behind["half"] or behind["some"] else "rim")
         return True
-    rim = _RIM.match(draft.rest)
+    rim = _ON_THE_RIM.match(draft.rest) or _RIM.match(draft.rest)
     if rim is None or (_amount(draft.rest, draft.units) is not None and not rim["half"]):
         return False
     draft.garnish = True
@@ -416,6 +424,8 @@ def _take_rim(draft: Draft) -> bool:
     tail = draft.rest[rim.end() :].strip()
     gap = "" if tail[:1] in ",;(" else ", "
     draft.rest = f"{rim['what']}{gap if tail else ''}{tail}"
+    if _ARTICLE.match(draft.rest) or draft.rest[:1].isnumeric():
+        _take_front(draft)  # a lime wedge on the rim
     return True
 
 
@@ -462,6 +472,9 @@ def _take_front(draft: Draft) -> None:
     article = _ARTICLE.match(draft.rest)
     if part and not article:
         _take_after(draft)  # juice of lemon: 2 oz
+    elif article and _is_measured_behind(draft, article.end()):
+        draft.advance(article.end())
+        _take_after(draft)  # a twelve-year Speyside, an ounce and a half
     if draft.amount is None and (article or part):
         length = article.end() if article else 0
         _set(draft, Amount(1.0, None, "each"), draft.at, draft.at + length)
@@ -485,7 +498,8 @@ def _take_scant(draft: Draft) -> bool:
     if how is None:
         return False
     number = _amount(draft.rest[how.end() :], draft.units)
-    if number is not None and number.unit not in (None, "each"):  # a good two ounces
+    counted = number is not None and number.unit_at > 0  # and no bare *ladle*
+    if number is not None and counted and number.unit not in (None, "each"):  # a good two ounces
         draft.notes.append(how["how"].lower())
         draft.advance(how.end())
         _take_amount(draft, number)
@@ -565,10 +579,14 @@ def _take_egg(draft: Draft) -> bool:
     found = _amount(count, draft.units) if count else None
     if egg is None or (count and (found is None or found.unit or count[found.end :].strip(" "))):
         return False
-    number = Amount(found.value, found.high, "each") if found else Amount(1.0, None, "each")
-    _set(draft, number, draft.at, draft.at + egg.end())
+    ends = draft.at + egg.end()
     draft.at += egg.start("part")
     draft.rest = f"egg {egg['part'].lower()}{draft.rest[egg.end() :]}"
+    if found is None and not egg["count"]:
+        _take_after(draft)  # white of egg, about 2 oz
+    if draft.amount is None:
+        number = Amount(found.value, found.high, "each") if found else Amount(1.0, None, "each")
+        _set(draft, number, ends - egg.end(), ends)
     return True
 
 
@@ -601,11 +619,23 @@ def _take_amount(draft: Draft, found: ReadAmount) -> None:
     if after and after["aside"]:
         aside = after["aside"].strip()
         draft.notes.append(aside)
+        _take_up_to(draft, aside)
         size = _amount(aside, draft.units) if unit in ("bottle", "can") else None
         if size and size.unit and size.high is None and not draft.holds:
             draft.holds = Amount(size.value, None, size.unit)
     draft.each = bool(after and after["each"])
     draft.advance(after.end() if after else end)
+
+
+def _take_up_to(draft: Draft, aside: str) -> None:
+    """*15 ml (up to 20 ml if …)*: the aside says how far the amount may go."""
+    begins = re.match(r"(?:or[ ])?up[ ]to[ ]", aside, re.IGNORECASE)
+    most = _amount(f"{aside[begins.end() :]} ", draft.units) if begins else None
+    amount = draft.amount
+    if most is None or amount is None or amount.high is not None or most.high is not None:
+        return
+    if most.unit in (None, amount.unit) and most.value > amount.value:
+        draft.amount = replace(amount, high=most.value)
 
 
 _VAGUE = re.compile(r"(?:an?[ ])?few\b|(?:an?[ ])?(?:glug|slug)\b", re.IGNORECASE)
@@ -698,6 +728,14 @@ def _amounts_after(draft: Draft) -> Iterator[tuple[int, str, ReadAmount, int]]:
             rest
         ):
             yield place, name, found, end
+
+
+def _is_measured_behind(draft: Draft, start: int) -> bool:
+    """Whether what an article stands before is poured, and its amount comes after it."""
+    behind = Draft(draft.rest[start:], 0, draft.units)
+    found = next(_amounts_after(behind), None)
+    unit = found[2].unit if found else None
+    return unit is not None and dimension(unit, draft.units) in ("volume", "mass", "part")
 
 
 def _take_loose(draft: Draft) -> None:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from barkeep.domain.ingredients.names import ADJUSTED, Match, match_name, named, without_notes
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -43,6 +44,8 @@ def choice_in(text: str, tree: FamilyTree) -> Choice | None:
             continue
         parts = _BETWEEN_CHOICES.split(name)
         found = _all_named(parts, tree)
+        if found and "/" in name and not all(_akin(found[0], each, tree) for each in found):
+            return None  # reposado / grapefruit / lime: a whole drink in short
         if found:
             return _chosen(parts, found, notes, tree)
     return None
@@ -82,7 +85,19 @@ def things_in(text: str, tree: FamilyTree) -> tuple[tuple[str, int], ...]:
             found.append((part.strip(), at + len(part) - len(part.lstrip())))
         at = gap.end() if gap else at
     last = found[-1][0] if found else ""
-    return tuple((_completed(part, last, tree), place) for part, place in found)
+    whole_parts = ((_completed(part, last, tree), place) for part, place in found)
+    return tuple(each for part, at in whole_parts for each in _one_by_one(part, at, tree))
+
+
+def _one_by_one(part: str, at: int, tree: FamilyTree) -> Iterator[tuple[str, int]]:
+    """Things that were said without a stop between: *mezcal sweet vermouth* is two."""
+    names = list(names_in(part, tree)) if match_name(part, tree) is None else []
+    between = [part[one.end : other.start] for one, other in pairwise(names)]
+    whole = names and names[0].start == 0 and names[-1].end == len(part.rstrip(" ."))
+    if len(names) < 2 or not whole or any(gap.strip() for gap in between):
+        yield part, at
+        return
+    yield from ((part[each.start : each.end], at + each.start) for each in names)
 
 
 def _completed(part: str, last: str, tree: FamilyTree) -> str:
@@ -97,12 +112,21 @@ def _completed(part: str, last: str, tree: FamilyTree) -> str:
 def _all_named(parts: Sequence[str], tree: FamilyTree) -> list[Match] | None:
     if not all(part.strip() for part in parts):
         return None
-    last = match_name(parts[-1], tree)
+    last = match_name(parts[-1], tree) or _named_as_the_first(parts, tree)
     if last is None:
         return None
     found = [_named_beside(part, parts[-1], last, tree) for part in parts[:-1]]
     known = [each for each in found if each is not None]
     return [*known, last] if len(known) == len(found) else None
+
+
+def _named_as_the_first(parts: Sequence[str], tree: FamilyTree) -> Match | None:
+    """*Ruby port or tawny*: the last with the last words of the first."""
+    first = match_name(parts[0], tree)
+    words = parts[0].split()
+    longer = (named(f"{parts[-1]} {' '.join(words[at:])}", tree) for at in range(1, len(words)))
+    found = next((each for each in longer if each), None)
+    return found if found and first and found.key != first.key else None
 
 
 def _named_beside(part: str, last: str, other: Match, tree: FamilyTree) -> Match | None:
@@ -142,6 +166,14 @@ def _alike(one: Match, other: Match, tree: FamilyTree) -> bool:
     if one.key is None or other.key is None:
         return False
     return tree[one.key].unit == tree[other.key].unit
+
+
+def _akin(one: Match, other: Match, tree: FamilyTree) -> bool:
+    """Whether both are of one family, or nobody knows of any."""
+    if one.key is None or other.key is None or not _alike(one, other, tree):
+        return False
+    mine = {one.key, *tree.ancestors(one.key)}
+    return bool(mine & {other.key, *tree.ancestors(other.key)})
 
 
 def _distinct(first: str, others: Sequence[str]) -> tuple[str, ...]:

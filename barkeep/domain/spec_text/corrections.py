@@ -23,7 +23,7 @@ from collections.abc import Sequence
 from barkeep.domain.amounts.amount import show_amount, show_number
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.ingredients.names import match_ingredient, named
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.tree import FamilyTree, words_of_a_name
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
     FoundAmount,
@@ -31,14 +31,19 @@ from barkeep.domain.spec_text.found import (
     amount_at,
     amounts_in,
     names_in,
+    share_at,
 )
 from barkeep.domain.spec_text.traced import Traced, joined, squeezed
 
 _SURE = (
     r"(?:no,|nope,?|no,?[ ]wait,?|wait,|wait,?[ ]no,?|(?:i'm[ ])?sorry,?|excuse[ ]me,?|pardon,?"
     r"|pardon[ ]me,?|(?:scratch|strike)[ ]that,?|correction[:,]?|or[ ]rather,?|rather,|i[ ]mean,?"
-    r"|i[ ]meant|actually,?|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
-    r"|let's[ ](?:say|make[ ](?:it|that)|call[ ]it|go)|no,?[ ](?=make|i[ ]mean|sorry|not[ ]))"
+    r"|i[ ]meant|i[ ]said[ ][\w ]{1,20},[ ]*(?:but[ ])?i[ ]mean(?:t)?|i[ ]should[ ](?:say"
+    r"|have[ ]said)"
+    r"|or[ ]was[ ]it,?[ ](?:yeah|yes|yep),?|no,?[ ](?:less|more),?[ ]like|actually,?"
+    r"|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
+    r"|let's[ ](?:say|make[ ](?:it|that)|call[ ]it|go)|no,?[ ](?=make|i[ ]mean|sorry|not[ ])"
+    r"|no,?[ ](?=(?:one|two|three|four|five|six|half|ten|fifteen|twenty|thirty|[0-9])\b))"
 )
 _SMALL = r"(?:oh,?|er,?|uh,?|um,?|well,?)"
 _JOINT = (
@@ -53,7 +58,9 @@ _SLIP = re.compile(
 _NOT_IT = re.compile(r"not[ ](?P<wrong>[^,]+),[ ]*(?:but[ ])?(?P<right>.+)", re.IGNORECASE)
 _IT_NOT = re.compile(r"(?P<right>.+?),?[ ]not[ ](?P<wrong>.+)", re.IGNORECASE)
 _CHANGE = re.compile(
-    r"(?:[ ]*[,.;–—-]+[ ]*|^)(?:(?:and|then|now|no|wait|sorry|actually|oh)[ ,]+)*"
+    r"(?:[ ]*[,.;–—-]+[ ]*|^|[ ]+(?=(?:(?:oh|and|then|no|wait|sorry|actually)[ ,]+)*"
+    r"(?:swap|switch|change|double|halve)[ ](?:the|that|it)[ ]))"
+    r"(?:(?:and|then|now|no|wait|sorry|actually|oh)[ ,]+)*"
     r"(?:(?:change|swap|switch)[ ](?:(?:that|it)(?:[ ]last[ ]one)?|(?:the[ ])?(?P<changed>[\w ]+?))"
     r"[ ](?:to|for|into)[ ](?P<to>.+)"
     r"|make[ ](?:the[ ])(?P<made>[\w ]+?)[ ]"
@@ -69,7 +76,16 @@ _TAKEN_OUT = re.compile(
     r"(?:(?:and|no|wait|actually|oh|sorry|so|then|but)[ ,]+)*(?:let's[ ])?"
     r"(?:scratch|skip|drop|lose|forget|strike|omit|cut|leave[ ]out|take[ ]out|hold)[ ]"
     r"(?:out[ ])?(?:the|that)[ ](?P<what>[^,.]+?)(?:[ ]out)?[ .,!]*"
-    r"|leave[ ](?:the|that)[ ](?P<left>[^,.]+?)[ ](?:out|off)[ .,!]*",
+    r"|leave[ ](?:the|that)[ ](?P<left>[^,.]+?)[ ](?:out|off)[ .,!]*"
+    r"|(?:(?:actually|sorry|wait|oh|oops)[ ,]+)*(?:there['’]s[ ]"
+    r"|there[ ]is[ ])?no[ ](?P<none>[^,.]+?)"
+    r"[ ]in[ ](?:this|that|here|it)(?:[ ](?:one|drink|spec|recipe))?"
+    r"(?:[ ,.]+(?:my[ ]mistake|my[ ]bad|sorry|that['’]s[ ]wrong|after[ ]all))?[ .,!]*",
+    re.IGNORECASE,
+)
+_SAID_AGAIN = re.compile(
+    r"(?:did|have)[ ]i[ ]sa(?:y|id)[ ](?P<what>[^?.,]+)[?.,].*\b(?:i[ ]did|yes|yeah|good"
+    r"|right)\b.*",
     re.IGNORECASE,
 )
 _SAME = re.compile(
@@ -150,7 +166,17 @@ def thing_named(name: str, before: Sequence[str], tree: FamilyTree) -> int | Non
 def taken_out(text: str) -> str | None:
     """What a line takes out again: *scratch the syrup*; None where it takes out nothing."""
     found = _TAKEN_OUT.fullmatch(text.strip())
-    return (found["what"] or found["left"]) if found else None
+    return (found["what"] or found["left"] or found["none"]) if found else None
+
+
+def says_again(text: str, before: Sequence[str], tree: FamilyTree) -> bool:
+    """Whether a line only asks after an earlier one and leaves it be: *did I say rye? I did*."""
+    found = _SAID_AGAIN.fullmatch(text.strip())
+    number = thing_named(found["what"], before, tree) if found else None
+    if number is None:
+        return False
+    there = {each.key for each in names_in(before[number], tree)}
+    return {each.key for each in names_in(text, tree)} <= there
 
 
 def with_the_same(text: str, before: str, units: BarUnits) -> str | None:
@@ -165,7 +191,7 @@ def with_the_same(text: str, before: str, units: BarUnits) -> str | None:
 def _slip(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
     for slip in _SLIP.finditer(said.text):
         before, after = said.part(0, slip.start()), said.part(slip.end())
-        if not before.text.strip():
+        if not before.text.strip() or after.text.casefold().startswith("split "):
             continue
         wrong = _NOT_IT.match(after.text)
         if wrong:
@@ -199,42 +225,59 @@ def _change(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
 def _put_right(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
     """What was said before with what is said after in its place; None where that is neither."""
     amount, name = _last_amount(before.text, units), _last_name(before.text, tree, units)
-    given = amount_at(after.text, units) or amount_at(f"{after.text} ", units)
-    number = _share(after.text) if given is None else None
+    recounted = _recounted(before, after, name, tree)
+    if recounted:
+        return recounted
+    is_a_name = named(after.text.strip(" .!"), tree) is not None  # I mean 151 rum
+    given = None if is_a_name else amount_at(f"{after.text} ", units)
+    number = share_at(after.text) if given is None and not is_a_name else None
     end = given.end if given else (number or (0, ""))[0]
     rest = after.part(end)
     has_name = next(names_in(rest.text, tree), None) is not None
     if given is None and number is None:
-        if not has_name:
-            return None
-        return _completed(before, after, tree, units) or _renamed(before, after, name, tree)
+        completed = _completed(before, after, tree, units)
+        if not has_name or (completed and _is_another(after, completed, tree)):
+            return None if has_name else completed
+        return completed or _renamed(before, after, name, tree)
     if amount is None:
         return None
     words = after.text[:end].rstrip()
     if (given is not None and given.unit is None) or number is not None:
-        unit = before.text[_unit_begins(amount) : amount.end].strip()
-        words = f"{number[1] if number else words} {unit}".strip()
+        words = f"{number[1] if number else words} {_unit_of(before.text, amount, units)}".strip()
     put = before.said_instead(amount.start, amount.end, words)
     if not has_name:
         return joined((put, rest)) if rest.text.strip(" .,!") else put
-    if name is None or name.start < amount.start:  # fifteen, excuse me, fifty ml of vodka
-        return joined((before.part(0, amount.start), after))
-    return joined((before.part(0, amount.start), after))
+    if name and _is_part_of(rest.text, before.text[name.start : name.end]):
+        return put
+    gap = " " if rest.text[:1].strip() else ""
+    return joined((before.part(0, amount.start), f"{words}{gap}", rest))
 
 
-def _share(text: str) -> tuple[int, str] | None:
-    """*A half*, *three quarters*: a number below one has no unit when it corrects another."""
-    found = re.match(
-        r"(?:an?[ ])?(?P<share>three[ -]quarters?|half|quarter|third|two[ -]thirds?)\b[ .!]*",
-        text,
-        re.IGNORECASE,
-    )
-    shares = {"half": "1/2", "quarter": "1/4", "third": "1/3"}
-    if found is None:
-        return None
-    said = folded(found["share"])
-    number = shares.get(said) or ("3/4" if said.startswith("three") else "2/3")
-    return found.end(), number
+def _is_another(after: Traced, completed: Traced, tree: FamilyTree) -> bool:
+    """Whether new words alone name something else than with the old name's: *I mean añejo*."""
+    alone = named(after.text.strip(" .!"), tree)
+    last = next(reversed(list(names_in(completed.text, tree))), None)
+    if alone is None or alone.key is None or last is None:
+        return False
+    both_drinks = {alone.key, last.key} <= tree.alcoholic
+    return both_drinks and not (tree.is_a(alone.key, last.key) or tree.is_a(last.key, alone.key))
+
+
+def _is_part_of(said: str, name: str) -> bool:
+    """Whether words only say again what a name has: *honey* of *honey syrup*."""
+    words = words_of_a_name(folded(said.strip(" .,!")))
+    return bool(words) and words <= words_of_a_name(folded(name))
+
+
+def _unit_of(text: str, amount: FoundAmount, units: BarUnits) -> str:
+    """The unit of an amount as it is written, or of the one before where it has none."""
+    measured = [
+        each
+        for each in amounts_in(text[: amount.end], units)
+        if each.amount.unit not in (None, "each")
+    ]
+    last = amount if amount.amount.unit else (measured[-1] if measured else amount)
+    return text[_unit_begins(last) : last.end].strip()
 
 
 def _completed(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
@@ -242,11 +285,23 @@ def _completed(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits)
     name = _last_name(before.text, tree, units)
     words = before.text[name.start : name.end].split() if name else []
     bare = after.part(0, len(after.text.rstrip(" .!")))
-    for start in range(1, len(words)):
+    bare = _without_one(bare)
+    for start in (*range(1, len(words)), 0)[: len(words)]:
         longer = joined((bare, f" {' '.join(words[start:])}"))
         if named(longer.text, tree):
             return _renamed(before, longer, name, tree)
     return None
+
+
+_WHICH_ONE = re.compile(
+    r"(?:(?:the|an?)[ ])?(?P<which>.+?)(?:[ ](?:one|kind|sort|style|stuff|type|version))?", re.I
+)
+
+
+def _without_one(after: Traced) -> Traced:
+    """*The citrus one*, *the navy strength*: the word that tells which."""
+    which = _WHICH_ONE.fullmatch(after.text)
+    return after.part(*which.span("which")) if which else after
 
 
 _A_PIECE = re.compile(r"(?:an?[ ]|the[ ])?(?:whole|half|quarter|full)\b", re.IGNORECASE)
@@ -256,7 +311,7 @@ def _renamed(
     before: Traced, after: Traced, name: FoundName | None, tree: FamilyTree
 ) -> Traced | None:
     if _A_PIECE.match(after.text):
-        return None  # make it a whole lime: how many is no name
+        return _recounted(before, after, name, tree)
     article = re.match(r"(?:an?|the|some)[ ]+", after.text, re.IGNORECASE)
     after = after.part(article.end()) if article else after
     if name is None:
@@ -266,6 +321,28 @@ def _renamed(
     whole = match_ingredient(before.text[name.start :], tree)
     end = name.end if whole.key == name.key else len(before.text)  # gin (Old Tom), I mean rye
     return joined((before.part(0, name.start), after, before.part(end)))
+
+
+_HOW_MUCH_OF_ONE = re.compile(
+    r"(?:an?[ ])?(?:half|quarter|third|whole|full)[ ](?:of[ ])?(?:an?[ ])?$|\b(?:an?|one|1)[ ]$",
+    re.IGNORECASE,
+)
+
+
+def _recounted(
+    before: Traced, after: Traced, name: FoundName | None, tree: FamilyTree
+) -> Traced | None:
+    """*Half a lime …, make it a whole lime*: how much of one, where it is of the same."""
+    piece = _A_PIECE.match(after.text)
+    found = next(names_in(after.text[piece.end() :], tree), None) if piece else None
+    old = _HOW_MUCH_OF_ONE.search(before.text[: name.start]) if name else None
+    if piece is None or found is None or name is None or old is None:
+        return None
+    if not tree.is_a(name.key, found.key) and not tree.is_a(found.key, name.key):
+        return None
+    whole = re.search(r"whole|full", piece.group(), re.IGNORECASE)
+    words = "one " if whole else f"{piece.group().strip()} a "
+    return before.said_instead(old.start(), old.end(), words)
 
 
 _UNFINISHED = re.compile(r"(?P<begun>.*\bof )[\w'-]+(?: [\w'-]+)?[ ,]*", re.IGNORECASE)
@@ -281,6 +358,9 @@ def _last_amount(text: str, units: BarUnits) -> FoundAmount | None:
     bare = re.sub(r"\([^()]*\)", lambda aside: " " * len(aside.group()), text)
     found = list(amounts_in(bare, units))
     measured = [each for each in found if each.amount.unit is not None]
+    of_it = [each for each in found if bare.startswith(" of ", each.end)]
+    if measured and of_it and of_it[-1].start > measured[-1].start:
+        return of_it[-1]  # one ounce of lemon and one of honey syrup
     return next(reversed(measured or found), None)
 
 

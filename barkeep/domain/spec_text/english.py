@@ -61,16 +61,20 @@ def is_all_english(text: str, tree: FamilyTree) -> bool:
     strange = [each.plain for each in words if not is_english(each.plain, tree)]
     if any(map(may_be_foreign, strange)):
         return False
-    at = 0
+    at, spoken = 0, any(each.plain in _ONLY_ENGLISH for each in words)
     while at < len(words):
         lent = any(is_lent(each.plain) for each in words[at : at + LONGEST_NAME])
         key, count = english_name(text, words[at:], tree) if lent else (None, 0)
         if not count and is_lent(words[at].plain):
             return False
-        if key is not None and _is_a_false_friend(key, words[at : at + count], tree):
+        if key is not None and not spoken and _is_a_false_friend(key, words[at : at + count], tree):
             return False
         at += count or 1
     return True
+
+
+_ONLY_ENGLISH = frozenset({"of", "and", "the", "with", "each", "from"})
+"""Small words that no other of the languages has."""
 
 
 def _is_a_false_friend(key: str, name: Sequence[Word], tree: FamilyTree) -> bool:

@@ -24,7 +24,9 @@ DIGIT = re.compile(r"[0-9¼-¾⅐-⅞]")
 
 ARTICLES = frozenset({"a", "an", "the", "of"})
 
-_A_NUMBER_TOO = frozenset({"half", "quarter", "third", "couple", "few", "dozen", "hundred"})
+_A_NUMBER_TOO = frozenset(
+    {"half", "quarter", "quarters", "third", "thirds", "couple", "few", "dozen", "hundred"}
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +99,21 @@ def names_in(text: str, tree: FamilyTree) -> Iterator[FoundName]:
                 yield FoundName(begins, ends, found.key)
                 break
         start += taken
+
+
+def share_at(text: str) -> tuple[int, str] | None:
+    """*A half*, *three quarters*: a number below one has no unit when it corrects another."""
+    found = re.match(
+        r"(?:an?[ ])?(?P<share>three[ -]quarters?|half|quarter|third|two[ -]thirds?)\b[ .!]*",
+        text,
+        re.IGNORECASE,
+    )
+    shares = {"half": "1/2", "quarter": "1/4", "third": "1/3"}
+    if found is None:
+        return None
+    said = folded(found["share"])
+    number = shares.get(said) or ("3/4" if said.startswith("three") else "2/3")
+    return found.end(), number
 
 
 @lru_cache(maxsize=4096)  # the same few words stand in every line

@@ -25,6 +25,22 @@ _HEADER = re.compile(
     re.IGNORECASE,
 )
 _SERVES_FOUR = re.compile(r"(?P<name>serves|makes)[ ](?P<value>[0-9].{0,40})", re.IGNORECASE)
+_OF_THE_PAGE = re.compile(
+    r"\#{1,6}[ ].*|for[ ]the[ ][\w ]+:?"
+    r"|(?:[$£€¥][ ]?[0-9]+(?:[.,][0-9]{1,2})?|[0-9]+(?:[.,][0-9]{1,2})?[ ]?[$£€])"
+    r"|[★☆⭐*]{3,}.*|[0-9](?:[.,][0-9])?(?:[ ]?/[ ]?5|[ ](?:stars?|out[ ]of)).*"
+    r"|.*\b[0-9]+[ ](?:votes?|ratings?|reviews?|comments?|shares?)[ .]*"
+    r"|(?:(?:prep(?:aration)?|total|active|cook(?:ing)?|ready[ ]in|time)\b[ ]?(?:time)?[ ]?:.*)"
+    r"|(?:jump|skip)[ ]to[ ].*|(?:print|pin|save|share|rate)(?:[ ](?:this|the|it|recipe"
+    r"|page))*[ !]*"
+    r"|(?:(?:it[ ])?tastes?|drinks?|smells?|looks?)[ ]like[ ].*"
+    r"|(?:adapted|inspired|taken|borrowed|stolen|based)[ ](?:from|by|on)[ ].*"
+    r"|(?:recipe|photos?|words|created|invented)[ ](?:by|from|courtesy)[ ].*"
+    r"|(?:a|my|our|this[ ]is[ ]a)[ ](?:riff|twist|take|variation)[ ]on[ ].*"
+    r"|there(?:['’]s|[ ]is|[ ]are)[ ]no[ ].*",
+    re.IGNORECASE,
+)
+
 _SAME: Mapping[str, str] = {
     "title": "name",
     "glassware": "glass",
@@ -64,6 +80,11 @@ def header_in(text: str) -> Header | None:
     if found is None:
         return _foreign_header(plain, text)
     return _header(found["name"].casefold(), found["value"], text)
+
+
+def tells_of_the_page(text: str) -> bool:
+    """Whether a row that is no ingredient heads a section or tells of the page or the drink."""
+    return bool(_OF_THE_PAGE.fullmatch(" ".join(text.split())))
 
 
 def _header(name: str, value: str, text: str) -> Header:

@@ -15,8 +15,10 @@ from barkeep.domain.amounts.amount import EXAMPLES, spaced
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
 from barkeep.domain.ingredients.names import (
+    ADJECTIVES,
     ADJUSTED,
     GUESSED,
+    STATEMENT,
     Match,
     bare_name,
     find_name,
@@ -26,7 +28,7 @@ from barkeep.domain.ingredients.names import (
     suggestions,
     without_notes,
 )
-from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular, words_of_a_name
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
@@ -35,6 +37,7 @@ from barkeep.domain.spec_text.corrections import corrected, is_left
 from barkeep.domain.spec_text.foreign_grammar import Unsure
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.several import items_in
+from barkeep.domain.spec_text.speech import put_in_writing
 from barkeep.domain.spec_text.traced import Traced, squeezed
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
@@ -92,10 +95,29 @@ _GARNISH = frozenset(
 
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
-    r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted)\b",
+    r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted"
+    r"|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
 """What is done with a garnish and nothing else."""
+
+_WANTED_MAYBE = re.compile(
+    r"(?:only[ ])?if[ ](?:you|people|anyone|anybody|they|your[ ]guests?|guests)(?:['’]d)?[ ]"
+    r"(?:really[ ])?(?:like|want|wish|fancy|prefer|care)\b.*|(?:leave|skip|omit)[ ](?:it"
+    r"|this|that)\b.*",
+    re.IGNORECASE,
+)
+"""What says that a line may be left out, and is kept for when."""
+
+_THE_USUAL = re.compile(
+    r"\b(?:the|my|our|your)[ ](?:usual|regular|normal|same|good)(?:[ ](?:one|kind|sort"
+    r"|stuff|bottle))?$"
+    r"|\b(?:whatever|whichever)[ ](?:you|we|i|is)\b",
+    re.IGNORECASE,
+)
+"""What tells of a grouping no more than that it is known elsewhere which is meant."""
+
+_IN_THE_DRINK = re.compile(r"\bin[ ](?:the|it|your)\b", re.IGNORECASE)
 
 _DOUBT = re.compile(
     r"\b(?:i|we)[ ](?:forget|(?:can|don)['’]?t[ ]remember|am[ ]not[ ]sure|have[ ]forgotten)"
@@ -219,7 +241,8 @@ def _read_english(
         too_long = f"a line has at most {LONGEST} characters"
         line = Line(text.strip()[:LONGEST], "", garnish=garnish)
         return (ReadLine(line, (Complaint(0, lambda: too_long),)),)
-    said = corrected(_without_mark(squeezed(spaced(text).rstrip())), tree, units)
+    spoken = _without_mark(squeezed(spaced(text).rstrip()))
+    said = corrected(put_in_writing(spoken, units), tree, units)
     items = items_in(said, tree, units)
     if len(items) == 1:
         return (_read_item(items[0], text.strip(), tree=tree, units=units, garnish=garnish),)
@@ -268,12 +291,13 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         unit=amount.unit if amount else None,
         ingredient=match.key or "",
         alternatives=choice.alternatives if choice else (),
-        called=_called(match, tree),
+        called=_called(match, draft, tree),
         stated=match.stated,
     )
     kept = (*choice.makers, *choice.notes) if choice else ()
     line = _with_notes(line, [*draft.hedges, *draft.notes, *kept])
-    if match.key and tree[match.key].unit != "ml" and _ON_TOP.search(line.note):
+    on_top = _ON_TOP.search(line.note) and not _IN_THE_DRINK.search(line.note)
+    if match.key and tree[match.key].unit != "ml" and on_top:
         line = replace(line, garnish=True)
     read = ReadLine(line, matched=match.matched, confidence=match.confidence)
     if choice is None or match.key is None:
@@ -299,6 +323,10 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     if left:
         unclear = f"“{left}” corrects nothing that was found here"
         read = replace(read, complaints=(Complaint(draft.at, lambda: unclear), *read.complaints))
+    usual = next((note for note in choice.notes if _THE_USUAL.search(note)), None)
+    if usual and tree[match.key].family:
+        which = f"which {tree.in_sentence(match.key)} is “{usual}”?"
+        read = replace(read, complaints=(Complaint(draft.at, lambda: which), *read.complaints))
     unsaid = _not_said_which(choice, draft, tree)
     if unsaid:
         read = replace(read, complaints=(unsaid, *read.complaints))
@@ -317,10 +345,14 @@ def _may_be_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> bool:
     return odd and not draft.notes and named(f"{match.matched} juice", tree) is not None
 
 
-def _called(match: Match, tree: FamilyTree) -> str:
-    """The words that were written for it, empty where they are just its own name."""
+def _called(match: Match, draft: Draft, tree: FamilyTree) -> str:
+    """The words that were written for it, its maker's too; empty where they are just its name."""
     if match.key is None or not match.called:
         return ""
+    if match.maker and match.maker in draft.rest:
+        before = draft.rest.find(match.maker) < draft.rest.find(match.called)
+        words = (match.maker, match.called) if before else (match.called, match.maker)
+        return " ".join(" ".join(words).split())
     called, own = folded(match.called).split(), folded(tree.name(match.key)).split()
     same = [*map(singular, called)] == [*map(singular, own)]
     return "" if same else " ".join(match.called.split())
@@ -389,11 +421,14 @@ def _completed_by_use(draft: Draft, tree: FamilyTree) -> tuple[Match | None, tup
     amount = draft.amount
     if amount is None or dimension(amount.unit, draft.units) not in ("volume", "part"):
         return None, ()
-    ends = ("bitters",) if amount.unit in ("dash", "drop") else ("syrup", "juice")
+    ends = ("bitters",) if amount.unit in ("dash", "drop") else ("syrup", "juice", "single malt")
     for name, notes in without_notes(draft.rest):
-        for end in ends if name else ():
+        said = folded(name).split()
+        says_something = words_of_a_name(folded(name)) and said[-1] not in ADJECTIVES
+        for end in ends if says_something else ():
             found = match_name(f"{name} {end}", tree)
-            if found and found.confidence >= ADJUSTED:
+            plain = found and all(STATEMENT.fullmatch(each) for each in found.stated)
+            if found and plain and found.confidence >= ADJUSTED:
                 return replace(found, confidence=ADJUSTED, called=name), notes
     return None, ()
 
@@ -462,6 +497,9 @@ def _with_notes(line: Line, notes: list[str]) -> Line:
             line = replace(line, optional=True)
         elif note.casefold() in _GARNISH:
             line = replace(line, garnish=True)
+        elif _WANTED_MAYBE.fullmatch(note):
+            line = replace(line, optional=True)
+            kept.append(note)
         elif least and (number := _strength(least["least"] or least["more"])) is not None:
             line = replace(line, min_abv_percent=number)
         else:

@@ -13,10 +13,10 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from itertools import pairwise
 
-from barkeep.domain.amounts.amount import show_amount
+from barkeep.domain.amounts.amount import show_amount, unit_at
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.spoken import NUMBER_WORDS
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_named
@@ -27,16 +27,18 @@ from barkeep.domain.spec_text.choices import BETWEEN_THINGS, things_in
 from barkeep.domain.spec_text.found import (
     WORD,
     FoundAmount,
+    FoundName,
     amount_at,
     amounts_in,
     is_a_number,
     names_in,
+    share_at,
 )
 from barkeep.domain.spec_text.traced import Traced, joined
 
 _BREAK = re.compile(
     r"[ ]*[;|][ ]*(?:(?:and|then|plus)\b[ ,]*)*|[ ]*,(?![0-9])[ ]*(?:(?:and|then|plus)\b[ ,]*)*"
-    r"|[ ](?:and[ ]then|and|then|plus)[ ]|[ ]?[+&][ ]?|[ ]/[ ]|[ ]–[ ]"
+    r"|[ ](?:and[ ]then|and|then|plus|with)[ ]|[ ]?[+&][ ]?|[ ]/[ ]|[ ]–[ ]"
     r"|(?<=[a-z]{3})(?<!approx)(?<!max)(?<!min)[.][ ]+(?=\S)",
     re.IGNORECASE,
 )
@@ -60,8 +62,11 @@ _SPLIT_FIRST = re.compile(r"split[ ](?P<rest>.+?)[ ](?:evenly[ ]|equally[ ])?bet
 _TO = re.compile(r"[ ,]*\bto[ ](?=\S)", re.IGNORECASE)
 _ALL_UNITS = re.compile(r"[ ]*,[ ]*all(?:[ ]in|[ ]of[ ]them)?[ ](?P<unit>[\w ]+?)[ .]*$", re.I)
 _AND_HALVES = re.compile(
-    r"[ ]*[,(:–-]+[ ]*half(?:[ ](?:of[ ](?:that|it|them)|and[ ]half))?[ ](?P<one>[\w' -]+?)"
-    r"[ ]*,?[ ](?:and[ ])?half(?:[ ]of[ ](?:that|it|them))?[ ](?P<other>[\w' -]+?)[ ).]*$",
+    r"(?:[ ]*[,(:–-]+[ ]*|[ ,]+(?:(?:actually|no|sorry)[ ,]+)?(?:let's[ ])?split[ ](?:it"
+    r"|that)[ ,]+)"
+    r"(?:half|(?P<whole>one))(?:[ ](?:of[ ](?:that|it|them)|and[ ]half))?[ ](?P<one>[\w' -]+?)"
+    r"[ ]*,?[ ](?:and[ ])?(?(whole)one|half)(?:[ ]of[ ](?:that|it"
+    r"|them))?[ ](?P<other>[\w' -]+?)[ ).]*$",
     re.IGNORECASE,
 )
 _LIST_BEGINS = re.compile(r"[ ]*(?:of[ ])?(?:the[ ]|an?[ ])?", re.IGNORECASE)
@@ -72,7 +77,7 @@ def items_in(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
     said = said.stripped()
     if len(_COUNTED.findall(said.text)) < 2 and not _USED.search(said.text):
         return (said,)
-    for way in (_sharing, _in_halves, _in_proportion, _all_of_one_unit):
+    for way in (_sharing, _in_halves, _in_proportion, _all_of_one_unit, _garnishing, _some_kept):
         found = way(said, tree, units)
         if found and _nothing_left(said, found):
             return found
@@ -80,11 +85,13 @@ def items_in(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
     return found if _nothing_left(said, found) else (said,)
 
 
-_ONLY_PARTING = frozenset(
-    "and then plus each of equal equally evenly parts part measures amounts quantities proportions in"
-    " at split divided shared between among amongst across half down the middle to all them that it"
-    " apiece also with ratio those these a an".split()
-)
+_ONLY_PARTING_LIST = """
+    and then plus each of equal equally evenly parts part measures amounts quantities proportions
+    in at garnish garnished for as split divided shared between among amongst across half down the
+    middle to all them that it apiece also with ratio mix mixture blend it's those these a an
+    other actually let's do no sorry
+"""
+_ONLY_PARTING = frozenset(_ONLY_PARTING_LIST.split())
 """Words that part the things of a line and are no part of any."""
 
 
@@ -92,8 +99,11 @@ def _nothing_left(said: Traced, items: Sequence[Traced]) -> bool:
     """Whether each word of a line stands in one of its items, or only parts them."""
     there = {place for item in items for place in item.places}
     kept = {word for item in items for word in folded(item.text).split()}
+    use = _SOME_KEPT.search(said.text)
+    ends = use.start("use") if use and len(items) == 2 else len(said.text)
     return all(
         said.places[word.start()] in there
+        or word.start() >= ends
         or folded(word.group()) in _ONLY_PARTING | kept
         or is_a_number(word.group())
         or unit_named(word.group()) is not None
@@ -109,6 +119,14 @@ def _sharing(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
         before, after = said.part(0, equal.start()), said.part(equal.end())
         things = after if after.text.strip(" .") else before
         return _of_each(things, "1 part", tree)
+    if equal and equal.start() == 0:
+        rest = said.part(equal.end())
+        first = amount_at(rest.text, units)
+        if first is None or first.unit is None:
+            return _sharing(rest, tree, units)
+        of = _LIST_BEGINS.match(rest.text, first.end)
+        things = rest.part(of.end() if of else first.end)
+        return _of_each(things, rest.text[: first.end].strip(), tree)
     split = _SPLIT.search(text)
     for amount in amounts_in(text, units):
         if amount.amount.unit is None or amount.amount.unit == "each":
@@ -156,7 +174,8 @@ def _split(
 
 _THEN = re.compile(r"(?:(?:and|then|plus)[ ])*", re.IGNORECASE)
 _NUMBER_FIRST = re.compile(
-    rf"(?:(?:and|then|plus)[ ])*(?P<number>[0-9¼-¾]|(?:{'|'.join(_NUMBERS - {'each', 'equal'})})\b)",
+    rf"(?:(?:and|then|plus)[ ])*(?P<number>[0-9¼-¾]"
+    rf"|(?:{'|'.join(_NUMBERS - {'each', 'equal'})})\b)",
     re.IGNORECASE,
 )
 
@@ -185,9 +204,12 @@ def _of_each(
         rest = bare.part(after.end() if after else further)
         unit = amount_at(f"{amount} ", units)
         written = amount[unit.unit_at : unit.end].strip() if unit else ""
-        return (*shared, *_in_the_unit_before([*_parted(rest, tree, units)], units, written))
+        return (
+            *shared,
+            *_in_the_unit_before([*_parted(rest, tree, units)], tree, units, before=written),
+        )
     raw = [each for each in BETWEEN_THINGS.split(bare.text) if each.strip()]
-    if any(_may_be_one(one, other, tree) for one, other in pairwise(raw)):
+    if _may_be_one(raw, tree):
         return ()
     if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):
         return ()
@@ -200,9 +222,13 @@ def _written(words: str, said: Traced) -> Traced:
     return Traced(words, places + places[-1:] * (len(words) - len(places)))
 
 
-def _may_be_one(one: str, other: str, tree: FamilyTree) -> bool:
-    """Whether the second may only narrow the first: *liqueur, raspberry* is one thing or two."""
-    return words_of_a_name(folded(f"{one} {other}")) in tree.by_words
+def _may_be_one(listed: Sequence[str], tree: FamilyTree) -> bool:
+    """Whether some only narrow what stands before: *liqueur, raspberry* is one thing or two."""
+    return any(
+        words_of_a_name(folded(" ".join(listed[start : start + count]))) in tree.by_words
+        for count in (2, 3)
+        for start in range(len(listed) - count + 1)
+    )
 
 
 def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
@@ -210,6 +236,8 @@ def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced,
     halves = _AND_HALVES.search(said.text)
     amount = next(amounts_in(said.text, units), None) if halves else None
     if halves is None or amount is None or amount.amount.unit is None or amount.amount.high:
+        return ()
+    if halves["whole"] and amount.amount.value != 2.0:
         return ()
     kind = said.part(amount.end, halves.start())
     of = _LIST_BEGINS.match(kind.text)
@@ -224,17 +252,93 @@ def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced,
     return tuple(found)
 
 
+_ONE_TO_TEN = "(?:[0-9]{1,2}|one|two|three|four|five|six|seven|eight|nine|ten)"
+_GARNISH_ENDS = re.compile(
+    r"[ ,(–-]+(?:to|for|as)[ ](?:an?[ ]|the[ ])?garnish(?:es)?[ .)]*$", re.IGNORECASE
+)
+_GARNISH_BEGINS = re.compile(
+    r"(?:(?:and|then)[ ])*(?:for[ ](?:the[ ]|an?[ ])?)?garnish(?:ed)?(?:[ ](?:it[ ])?with"
+    r"|[ ]*[:–-])[ ]*",
+    re.IGNORECASE,
+)
+
+
+def _garnishing(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
+    """Several garnishes told of at once: *pineapple leaves and a cherry to garnish*."""
+    ends, begins = _GARNISH_ENDS.search(said.text), _GARNISH_BEGINS.match(said.text)
+    if not ends and not begins:
+        return ()
+    listed = said.part(begins.end() if begins else 0, ends.start() if ends else None)
+    spans = list(_at_breaks(listed.text, tree, units))
+    parts = [listed.part(*span).stripped() for span in spans]
+    if len(parts) < 2 or not all(_is_one_thing(each.text, tree, units) for each in parts):
+        return ()
+    return tuple(joined(("garnish with ", each)) for each in parts)
+
+
+def _still_garnishing(
+    items: Sequence[Traced], tree: FamilyTree, units: BarUnits
+) -> Iterator[Traced]:
+    """*2 oz gin, garnish with an olive and a cherry*: what follows a garnish is one too."""
+    begun = False
+    for item in items:
+        begins = _GARNISH_BEGINS.match(item.text) is not None
+        begun = begins or (begun and _is_one_thing(item.text, tree, units))
+        yield joined(("garnish with ", item)) if begun and not begins else item
+
+
+def _is_one_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
+    """Whether a text is the name of something, counted or not, and is not poured."""
+    names = list(names_in(text, tree))
+    amounts = [each.amount.unit for each in amounts_in(text, units)]
+    measured = any(unit and dimension(unit, units) in ("volume", "part") for unit in amounts)
+    return len(names) == 1 and not measured and not _USED.search(text)
+
+
+_SOME_KEPT = re.compile(
+    r"[ ,(]+(?:and|plus|with)[ ,]+(?P<more>(?:an?|one|two|three|four|[0-9]{1,2}|the[ ]other[ ]half)"
+    r"(?:[ ](?:nice|big|extra|more|whole|small|large|good|pretty|sprigs?|lea(?:f|ves)"
+    r"|slices?|wedges?"
+    r"|pieces?|of[ ](?:them|those|it)))*)"
+    r"(?P<use>[ ](?:to|for|as|goes|reserved|kept|on|set)[ ][\w ]*?\b(?:garnish|top|serve"
+    r"|decorate)\b.*)$",
+    re.IGNORECASE,
+)
+
+
+def _some_kept(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
+    """*6 raspberries, plus 2 to garnish*: some more of the same are a garnish."""
+    kept = _SOME_KEPT.search(said.text)
+    first = said.part(0, kept.start()) if kept else said
+    names = list(names_in(first.text, tree)) if kept else []
+    if kept is None or len(names) != 1 or not begins_an_item(first.text, tree, units):
+        return ()
+    more = said.part(*kept.span("more"))
+    name = re.sub(r"^half[ ]an?[ ]", "", first.text[names[0].start : names[0].end], flags=re.I)
+    piece = re.search(r"(?:sprig|lea(?:f|ve)|slice|wedge|piece)s?$", more.text, re.IGNORECASE)
+    if piece:
+        name = re.sub(
+            r"[ ](?:lea(?:f|ves)|sprigs?|slices?|wedges?)$", "", name, flags=re.IGNORECASE
+        )
+    if more.text.casefold().startswith("the other half"):
+        more = more.said_instead(0, len(more.text), "half a")
+    return (first, joined(("garnish with ", more, f" {name}")))
+
+
 _RATIO = re.compile(
-    r"[0-9]{1,2}(?P<other>[ ]?:[ ]?(?P<second>[0-9]{1,2}))(?=[ ][^,]+?(?P<to>[ ]to[ ]))"
+    rf"(?:(?:it's|at|in|a|an)[ ])*(?P<first>{_ONE_TO_TEN})"
+    rf"(?P<other>(?:[ ]?:[ ]?|[ ]to[ ])(?P<second>{_ONE_TO_TEN})"
+    r"(?:[ ](?:ratio|mix|blend|split|mixture))?[ ,:]*(?:[ ]of)?)(?=[ ][^,]+?(?P<to>[ ]to[ ]))",
+    re.IGNORECASE,
 )
 
 
 def _in_parts(said: Traced, ratio: re.Match[str]) -> Traced:
     """*3:1 gin to vermouth* as *3 parts gin to 1 parts vermouth*."""
     begins, ends = ratio.span("to")
-    second = said.said_instead(begins, ends, f" to {ratio['second']} parts ")
+    said = said.said_instead(begins, ends, f" to {ratio['second']} parts ")
     begins, ends = ratio.span("other")
-    return second.said_instead(begins, ends, " parts")
+    return said.said_instead(begins, ends, " parts").part(ratio.start("first"))
 
 
 def _in_proportion(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
@@ -246,7 +350,8 @@ def _in_proportion(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Tra
     if first is None or first.unit != "part" or not _TO.search(said.text):
         return ()
     unit = said.text[first.unit_at : first.end].strip()
-    parts, start = [], 0
+    parts: list[Traced] = []
+    start = 0
     for gap in (*_TO.finditer(said.text), None):
         part = said.part(start, gap.start() if gap else None)
         start = gap.end() if gap else start
@@ -257,7 +362,7 @@ def _in_proportion(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Tra
             part = joined((part.part(0, amount.end), f" {unit} ", part.part(amount.end)))
         elif amount.unit != "part":
             return ()
-        parts.append(part.stripped())
+        parts += _parted(part.stripped(), tree, units)
     return tuple(parts) if len(parts) > 1 else ()
 
 
@@ -274,6 +379,10 @@ def _all_of_one_unit(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[T
     for start, end in _at_breaks(listed.text, tree, units):
         part = listed.part(start, end)
         number = next((each for each in amounts_in(part.text, units)), None)
+        share = share_at(part.text) if number is None else None
+        if share is not None:
+            parts.append(joined((f"{share[1]} {last['unit']} ", part.part(share[0]))))
+            continue
         if number is None or number.amount.unit is not None:
             return ()
         rest = part.part(number.end)
@@ -306,21 +415,50 @@ def _parted(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ..
     if len(spans) < 2:
         return (said,)
     items = [said.part(start, end).stripped() for start, end in spans]
-    return tuple(_in_the_unit_before(items, units))
+    still = [*_still_garnishing(items, tree, units)]
+    return tuple(_in_the_unit_before(still, tree, units))
+
+
+_LIKELY_OF: Mapping[str, tuple[float, float]] = {"oz": (0.1, 6.0), "ml": (5.0, 200.0)}
+"""From where to where a number without its unit is of the unit before it (*common practice*)."""
+
+
+def _is_poured(name: str, number: float, unit: str, tree: FamilyTree, units: BarUnits) -> bool:
+    """*2 oz gin, ¾ lemon, ½ simple*: behind ounces so much of what is poured is ounces too."""
+    said, _ = unit_at(unit, 0, units)
+    least, most = _LIKELY_OF.get(said or "", (1.0, 0.0))
+    found = next(names_in(name, tree), None) if least <= number <= most else None
+    if found is None or name[: found.start].strip():
+        return False
+    if not _is_counted(found.key, tree):
+        return True
+    of_one = number in (0.25, 0.5, 1.5) or (number == int(number) and said != "ml")
+    return not of_one and f"{folded(tree.name(found.key))} juice" in tree.by_name
+
+
+def _is_counted(key: str, tree: FamilyTree) -> bool:
+    """Whether it comes in pieces: fruit, leaves, eggs and their whites."""
+    return tree[key].unit == "each" or folded(tree.name(key)).startswith("egg ")
 
 
 _NUMBER_OF = re.compile(r"(?P<number>[\w./¼-¾ ]+?)(?P<of>[ ]of[ ])", re.IGNORECASE)
 
 
 def _in_the_unit_before(
-    items: Sequence[Traced], units: BarUnits, before: str = ""
+    items: Sequence[Traced], tree: FamilyTree, units: BarUnits, *, before: str = ""
 ) -> Iterator[Traced]:
     """*2 dashes absinthe and 4 of orange bitters*: the second number is of the same unit."""
     for item in items:
         found = amount_at(item.text, units)
         number = _NUMBER_OF.match(item.text)
-        if found and found.unit is None and number and before and number.end("number") == found.end:
-            item = joined((item.part(0, found.end), f" {before}", item.part(found.end)))
+        of_it = number is not None and found is not None and number.end("number") == found.end
+        if (
+            found
+            and found.unit is None
+            and before
+            and (of_it or _is_poured(item.text[found.end :], found.value, before, tree, units))
+        ):
+            item = joined((item.part(0, found.end), f" {before} ", item.part(found.end).stripped()))
         elif found and found.unit not in (None, "each"):
             before = item.text[found.unit_at : found.end].strip()
         yield item
@@ -339,9 +477,13 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
     cuts = [
         each.span()
         for each in _BREAK.finditer(text)
-        if not _inside(each.start(), each.end(), whole + brackets)
+        if not _inside(each.start(), each.end(), whole + brackets) and _parts(each, units)
     ]
-    measured = [each for each in amounts if each.amount.unit not in (None, "each")]
+    measured = [
+        each
+        for each in amounts
+        if each.amount.unit not in (None, "each") or _counts_a_piece(each, names, tree)
+    ]
     for one, other in pairwise(measured):
         named = any(one.end <= each.start and each.end <= other.start for each in names)
         open_to_it = any(other.end <= each.start for each in names)
@@ -357,6 +499,23 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
         if text[start:begins].strip():
             yield start, begins
         start = max(start, ends)
+
+
+def _counts_a_piece(amount: FoundAmount, names: Sequence[FoundName], tree: FamilyTree) -> bool:
+    """Whether a bare number stands right before something that is counted: *one egg white*."""
+    return any(each.start - amount.end == 1 and _is_counted(each.key, tree) for each in names)
+
+
+def _parts(gap: re.Match[str], units: BarUnits) -> bool:
+    """Whether a gap parts things; *with* does where so much of something is poured with it."""
+    if gap.group().strip().casefold() != "with":
+        return True
+    before = folded(gap.string[: gap.start()]).split()
+    after = amount_at(gap.string[gap.end() :], units)
+    if not before or after is None or after.unit is None or _USED.match(before[-1]):
+        return False
+    poured = dimension(after.unit, units) == "volume"
+    return poured and before[-1] not in ("it", "up", "off", "that", "this", "everything", "glass")
 
 
 def _inside(start: int, end: int, spans: Sequence[tuple[int, int]]) -> bool:

@@ -28,13 +28,20 @@ from barkeep.domain.spec_text.blocks import Row, blocks
 from barkeep.domain.spec_text.corrections import (
     corrects,
     put_right,
+    says_again,
     taken_out,
     target,
     thing_named,
     with_the_same,
 )
 from barkeep.domain.spec_text.found import amounts_in, names_in
-from barkeep.domain.spec_text.headers import RULE, Header, HeaderFields, header_in
+from barkeep.domain.spec_text.headers import (
+    RULE,
+    Header,
+    HeaderFields,
+    header_in,
+    tells_of_the_page,
+)
 from barkeep.domain.spec_text.lines import (
     LONGEST,
     Complaint,
@@ -192,7 +199,7 @@ class Reading:
         if len(self.lines) >= MOST_LINES:
             self._refuse_more(row, MOST_LINES, "ingredients")
             return False
-        if self._takes_out(text) or self._corrects(text, row):
+        if self._takes_out(text) or self._only_says_again(text) or self._corrects(text, row):
             return False
         read = self._read_after_the_last(text)
         wrong = any(each.complaints for each in read)
@@ -205,6 +212,9 @@ class Reading:
             and not _measures_a_thing(text, self.tree, self.units)
         ):
             self.method.append(text)
+            return False
+        if wrong and tells_of_the_page(text) and not _measures_a_thing(text, self.tree, self.units):
+            self.fields.notes.append(" ".join(text.split()))
             return False
         first, asked, asks = len(self.lines), [], may_be_kept(text)
         for each in read:
@@ -247,6 +257,13 @@ class Reading:
         if old.line.text != without_garnish(old.line.text):
             new = replace(new, line=replace(new.line, text=f"Garnish: {joint}"))
         self.lines[number] = replace(new, row=row)
+        return True
+
+    def _only_says_again(self, text: str) -> bool:
+        """Keep in the notes what only asks after an earlier line and leaves it as it is."""
+        if not says_again(text, [each.line.text for each in self.lines], self.tree):
+            return False
+        self.fields.notes.append(" ".join(text.split()))
         return True
 
     def _takes_out(self, text: str) -> bool:

@@ -23,12 +23,14 @@ from dataclasses import dataclass
 from barkeep.domain.amounts.amount import Amount, ReadAmount
 from barkeep.domain.amounts.measures import dimension, to_quantity
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit, unit_named
+from barkeep.domain.ingredients.names import ADJECTIVES
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
     ARTICLES,
     DIGIT,
     WORD,
+    FoundName,
     amounts_in,
     is_a_number,
     names_in,
@@ -41,6 +43,7 @@ _NO_AMOUNT = re.compile(
     r"[0-9]+(?:[.,][0-9]+)?[ -]?(?:%(?:[ ]?(?:vol|abv))?|proof\b|°[ ]?[CF]?|years?\b|yrs?\b|yo\b)"
     r"(?:[ -]?olds?\b)?"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
+    r"|(?:[0-9./]+|[¼½¾])[ -]?(?:inch|cm|in)\b(?:[ ](?:strip|slice|stick|cube)\b)?"
     r"|\b(?:over|on|with|without|no)[ ](?:[^\W\d_]+[ ])?ice\b"
     r"|\b(?:in|into)[ ](?:[0-9]+|[^\W\d_]+)[ ](?:wedges|slices|wheels|pieces|cubes|sticks)\b",
     re.IGNORECASE,
@@ -49,12 +52,16 @@ _NO_AMOUNT = re.compile(
 _TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?", re.IGNORECASE)
 
 _ONLY_HEDGED = re.compile(
-    r"(?:(?:about|around|roughly|approx\.?|approximately|ca\.?|circa|or|~|that's|i\.e\.)[ ]?)*",
+    r"(?:(?:about|around|roughly|approx\.?|approximately|ca\.?|circa|or|~|that's|i\.e\."
+    r"|[/=,])[ ]?)*",
     re.I,
 )
 
+_OR_SO_MUCH = re.compile(r"or[ ](?:use[ ])?(?=[0-9.¼½¾]|an?[ ]|one|two|half)", re.IGNORECASE)
+
 _TOLD_APART = re.compile(
-    r"\b(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like)[ ]",
+    r"\b(?:or|not|no|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
+    r"|ideally|like)[ ]",
     re.IGNORECASE,
 )
 
@@ -138,18 +145,30 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
     plain = _NO_AMOUNT.sub(" ", note).strip()
     times = _TIMES.match(plain)
     told_apart = _TOLD_APART.search(plain)
+    if _OR_SO_MUCH.match(plain):
+        return  # or ½ oz simple syrup: what would do as well
     for words, amount in _amounts(plain, units):
         if len(_words(words)) == 1 and not is_a_number(words):
             continue  # just drop them in
+        if placed.amount and (amount.value, amount.unit) == (
+            placed.amount.high,
+            placed.amount.unit,
+        ):
+            continue  # up to 20 ml, which is the amount's upper end
         if times and plain.endswith(words) and _makes_up(times["times"], amount, placed.amount):
             continue  # 50 ml, which were written as 2 x 25 ml
         if amount.unit not in (None, "each") and not (
-            _ONLY_HEDGED.fullmatch(plain.removesuffix(words))
-            and plain.endswith(words)
-            and _same(amount, placed.amount, units)
+            _says_only_amounts(plain, units) and _same(amount, placed.amount, units)
         ):
             yield Stray(words, _ANOTHER_AMOUNT if placed.amount else _WHOSE_AMOUNT)
     yield from _names(plain[: told_apart.start()] if told_apart else plain, placed, tree)
+
+
+def _says_only_amounts(note: str, units: BarUnits) -> bool:
+    """*About ¾ oz / 22 ml*: whether a note says how much, and nothing else."""
+    for words, _ in _amounts(note, units):
+        note = note.replace(words, "/", 1)
+    return bool(_ONLY_HEDGED.fullmatch(note))
 
 
 def _makes_up(times: str, once: ReadAmount, whole: Amount | None) -> bool:
@@ -210,10 +229,21 @@ def _names(text: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
     """The names of ingredients in a text that are not those of the line."""
     for each in names_in(text, tree):
         said = text[each.start : each.end]
-        if folded(said) in _GENERAL:
-            continue  # less if your fruit is ripe
+        if folded(said) in _GENERAL or _is_in_a_proper_name(each, text, tree):
+            continue  # less if your fruit is ripe; Salt Ladder
         if not _is_one_of(each.key, said, placed, tree):
             yield Stray(said, _ANOTHER_THING)
+
+
+def _is_in_a_proper_name(name: FoundName, text: str, tree: FamilyTree) -> bool:
+    """Whether a name is written large beside a word written large that no kind is called by."""
+    if not all(word[:1].isupper() for word in _words(text[name.start : name.end])):
+        return False
+    before, after = _words(text[: name.start])[-1:], _words(text[name.end :])[:1]
+    return any(
+        word[:1].isupper() and word[1:].islower() and folded(word) not in tree.words | ADJECTIVES
+        for word in (*before, *after)
+    )
 
 
 def _is_one_of(key: str, said: str, placed: Placed, tree: FamilyTree) -> bool:

@@ -9,7 +9,7 @@ from barkeep.domain.amounts.amount import amount_at_start, show_range
 from barkeep.domain.amounts.rounding import Style, rounded, show_as
 from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import capitalised
+from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.specs.called import asked_beside, called_in_sentence, kind_beside
 from barkeep.domain.specs.ratios import MEASURES, as_parts, parts_in_words
 from barkeep.domain.specs.spec import Line, Spec
@@ -95,15 +95,22 @@ def worded(line: Line, name: str, amount: str) -> str:
     """A line's text made from its fields, with its ingredient's name and its amount as given."""
     words = [amount, name]
     text = " ".join(word for word in words if word)
-    if line.note:
+    note = _beside(line.note, name)
+    if note:
         # Commas also part one garnish from the next.
-        bare = not line.garnish and not re.search(r"[,()]", line.note)
-        text += f", {line.note}" if bare else f" ({line.note})"
+        bare = not line.garnish and not re.search(r"[,()]", note)
+        text += f", {note}" if bare else f" ({note})"
     if line.min_abv_percent is not None:
         text += f" (at least {line.min_abv_percent:g} %)"
     if line.optional:
         text += " (optional)"
     return f"Garnish: {text}" if line.garnish else text
+
+
+def _beside(note: str, name: str) -> str:
+    """A note without the maker that the name beside it says already."""
+    said = folded(name)
+    return ", ".join(each for each in note.split(", ") if f"{folded(each)} " not in f"{said} ")
 
 
 _GARNISH = re.compile(r"\s*garnish\s*:\s*", re.IGNORECASE)

@@ -1,0 +1,257 @@
+"""A line as it was said or jotted down, put as it would be written out.
+
+| said or jotted down                       | put as                                     |
+|-------------------------------------------|--------------------------------------------|
+| ½ oz ea. lemon, orgeat; 2 dsh bitters     | ½ oz each lemon, orgeat; 2 dash bitters    |
+| an ounce of, what's it called, falernum   | an ounce of falernum                       |
+| three, ounces of gin                      | three ounces of gin                        |
+| pisco the Peruvian one not the Chilean    | pisco, the Peruvian one, not the Chilean   |
+| espresso still hot, simple leave it out if | espresso, still hot; simple, leave it out |
+| 1 oz lime and the same of syrup           | 1 oz lime and 1 oz syrup                   |
+| a Speyside ounce and a half               | a Speyside an ounce and a half             |
+| drop a cherry in the bottom               | a cherry in the bottom                     |
+| 1-inch piece ginger                       | one piece ginger, 1-inch                   |
+| `| gin | 45 ml | chilled |`               | 45 ml gin, chilled                         |
+
+Only what a line is read from is put so; its own words are kept as they were written.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator, Mapping
+
+from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.found import amount_at, amounts_in, is_a_number
+from barkeep.domain.spec_text.traced import Traced, joined
+
+_SHORTHAND: Mapping[str, str] = {
+    "ea": "each",
+    "dsh": "dash",
+    "dshs": "dashes",
+    "oj": "orange juice",
+    "lrg": "large",
+    "lg": "large",
+    "w/": "with ",
+}
+_SHORT = re.compile(r"(?<![\w/.'’-])(?:(?:ea|dshs?|oj|lrg|lg)\b(?![’'/-])\.?|w/(?!o))[ ]?", re.I)
+
+_FILLER = re.compile(
+    r"[ ,]*\b(?:what(?:['’]s|[ ]is)[ ](?:it|that|this)[ ]called"
+    r"|what[ ]do[ ]you[ ]call[ ](?:it|that)"
+    r"|what(?:['’]s|[ ]is)[ ](?:its|the)[ ](?:name|word)|whatsit|what['’]?s[ ]its[ ]name"
+    r"|whatchamacallit|how[ ]do[ ]you[ ]say|you[ ]know(?![ ]what)|let[ ]me[ ]see)\b[ ,?]*",
+    re.IGNORECASE,
+)
+_OF_AND_STOP = re.compile(r"(?<=\bof),[ ]*(?!(?:no|not|wait|sorry|make|i[ ]mean)\b)", re.IGNORECASE)
+_MEASURE = (
+    r"(?:ounces?|oz|ml|mils?|millilit(?:er|re)s?|cl|dash(?:es)?|drops?|parts?|barspoons?"
+    r"|(?:tea|table)spoons?|tsp|tbsp|cups?)\b"
+)
+_NUMBER_AND_STOP = re.compile(rf"(?<=\w),[ ]+(?={_MEASURE})", re.IGNORECASE)
+
+_ASIDE = re.compile(
+    r"""(?P<before>[\w'’]+)[)]?(?P<gap>[ ]+)(?=
+        (?:the|that)[ ](?!(?:last|other|first|second|same|next)\b)(?:[\w'-]+[ ]){1,4}?
+            (?:ones?|kind|sort|style|stuff|type|version|variety)\b
+        |not[ ]\w
+        |or[ ](?:any[ ])?(?:other|another|similar|anything|something|whatever)\b
+        |(?:something|anything)[ ]\w
+        |still[ ](?:hot|warm|cold|frozen|fizzy)\b
+        |(?:leave|skip|omit)[ ](?:it|this|that)\b
+        |(?:yes|no)[ ](?:really|honestly|seriously)\b
+        |(?:go[ ]easy|whatever)\b
+        |seven[ ](?:fifty|hundred)[ .]*$
+    )""",
+    re.IGNORECASE | re.VERBOSE,
+)
+_NEEDS_WHAT_FOLLOWS_LIST = """
+    of for with use using used in on and or it that that's make from is are was to not no like
+    than but if by as we i i've the an a add call go say take mean sorry wait rather please do did
+    don't cut double halve change swap switch something anything about over pot single
+"""
+_NEEDS_WHAT_FOLLOWS = frozenset(_NEEDS_WHAT_FOLLOWS_LIST.split())
+"""Words that what follows them belongs to, so that no stop was meant between the two."""
+
+_SAME = re.compile(
+    r"\b(?:(?:the[ ])?same(?:[ ](?:amount|again|measure|quantity))?[ ]of"
+    r"|(?<=and[ ])as[ ]much(?:[ ]of)?|an[ ]equal[ ](?:amount|measure)[ ]of)[ ](?:the[ ])?",
+    re.IGNORECASE,
+)
+_SAME_OF_EACH = re.compile(
+    r"^(?:it's[ ])?(?:the[ ])?same[ ](?:amount|measure|quantity)[ ]of[ ]", re.I
+)
+_EACH_ENDS = re.compile(r"\b(?:each|apiece)[ .!]*$", re.IGNORECASE)
+_AND_A_SHARE = re.compile(
+    r"(?<=[ ])(?P<unit>ounce|barspoon|teaspoon|tablespoon|cup)"
+    r"(?=[ ]and[ ](?:an?[ ]|one[ ]|three[ ])?(?:half|quarters?|third)\b)",
+    re.IGNORECASE,
+)
+_VERB = re.compile(
+    r"(?:(?:and|then|now|next|so|just)[ ,]+)*(?P<verb>drop|dash|splash|stick|perch|hang|pop)"
+    r"(?:[ ]in)?[ ](?=(?:an?|one|two|three|some|the)[ ])(?!\w+[ ](?:of)[ ])",
+    re.IGNORECASE,
+)
+_LONG_PIECE = re.compile(
+    r"(?:(?P<count>[0-9]{1,2}|an?|one|two|three|four)[ ])?"
+    r"(?P<size>(?:[0-9]+(?:[./][0-9]+)?|[¼½¾]|one|two|three|half[- ]an?)[ -]?(?:inch|cm|in\.|\"))"
+    r"[ -](?P<what>piece|knob|chunk|length|stick|strip|cube|segment|coin|slice)(?P<many>s?)"
+    r"(?:[ ]of)?[ ](?=\w)",
+    re.IGNORECASE,
+)
+_SOME_OF = re.compile(
+    r"(?:(?:and|then|now|so|we['’]ll|i['’]ll|take|add|get|use)[ ,]+)*(?:a[ ]bit|some"
+    r"|a[ ]little)[ ]of"
+    r"[ ](?:that|this|the|your|our|my|those)[ ](?=\w)",
+    re.IGNORECASE,
+)
+_PURPOSE = re.compile(
+    r"for[ ](?:the|our|my|this)[ ](?!garnish)(?:[\w'-]+[ ]){1,3}?(?:i|we|you"
+    r"|it)(?:['’](?:ve|ll|s|m|re)|[ ]use"
+    r"|[ ]need|[ ]take|[ ]do|[ ]have)(?:[ ](?:got|use|need|want|take|do|have))?[ ,]+",
+    re.IGNORECASE,
+)
+
+_HINTS = re.compile(
+    r"\b(?:ea|dshs?|oj|lrg|lg|w(?=/)|called|call|whats|whatsit|whatchamacallit|what['’]?s|say|know|see"
+    r"|ones?|kind|sort|style|stuff|type|version|variety|not|other|another|similar|anything|something"
+    r"|whatever|still|leave|skip|omit|really|honestly|seriously|easy|seven|same|much|equal|some|bit|little|ounce"
+    r"|barspoon|teaspoon|tablespoon|cup|drop|dash|splash|stick|perch|hang|pop|inch|in|cm|for)\b"
+    r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
+    re.IGNORECASE,
+)
+"""A line without any of these is put no other way."""
+
+
+def put_in_writing(said: Traced, units: BarUnits) -> Traced:
+    """The line with its shorthand in full, its fillers out and the stops it was spoken with."""
+    if not _HINTS.search(said.text):
+        return said
+    for way in _WAYS:
+        said = way(said, units)
+    return said
+
+
+def _in_full(said: Traced, _units: BarUnits) -> Traced:
+    return _instead(said, _SHORT, lambda found: f"{_SHORTHAND[_short(found)]} ".replace("  ", " "))
+
+
+def _short(found: re.Match[str]) -> str:
+    return found.group().casefold().strip(" .")
+
+
+def _without_fillers(said: Traced, _units: BarUnits) -> Traced:
+    said = _instead(said, _FILLER, lambda _: " ")
+    said = _instead(said, _OF_AND_STOP, lambda _: " ")
+    return _instead(said, _NUMBER_AND_STOP, lambda found: " " if _is_behind_a_number(found) else "")
+
+
+def _is_behind_a_number(stop: re.Match[str]) -> bool:
+    before = stop.string[: stop.start()].split()
+    return bool(before) and is_a_number(before[-1].strip(",."))
+
+
+def _with_stops(said: Traced, _units: BarUnits) -> Traced:
+    for gap in reversed(list(_asides(said.text))):
+        said = said.said_instead(*gap, ", ")
+    return said
+
+
+def _asides(text: str) -> Iterator[tuple[int, int]]:
+    """The gaps of a text at which something is told by the way."""
+    for found in _ASIDE.finditer(text):
+        if found["before"].casefold() not in _NEEDS_WHAT_FOLLOWS:
+            yield found.span("gap")
+
+
+def _with_the_amount_again(said: Traced, units: BarUnits) -> Traced:
+    """*An ounce of lime and the same of syrup*."""
+    of_each = _SAME_OF_EACH.match(said.text)
+    if of_each and _EACH_ENDS.search(said.text):
+        return _without_so(said.part(of_each.end()))
+    same = _SAME.search(said.text)
+    before = list(amounts_in(said.text[: same.start()], units)) if same else []
+    if same is None or not before or before[-1].amount.unit is None:
+        return said
+    amount = said.text[before[-1].start : before[-1].end]
+    return said.said_instead(same.start(), same.end(), f"{amount} ")
+
+
+def _without_so(said: Traced) -> Traced:
+    return _instead(said, re.compile(r",[ ]*so[ ]"), lambda _: ", ")
+
+
+def _with_an_article(said: Traced, _units: BarUnits) -> Traced:
+    """*A Speyside ounce and a half*: the ounce is one, where no number stands before it."""
+    found = _AND_A_SHARE.search(said.text)
+    before = folded(said.text[: found.start()]).split()[-1:] if found else []
+    if found is None or not before:
+        return said
+    counted = is_a_number(before[0]) or before[0] in ("a", "an", "the", "of", "another")
+    return said if counted else said.said_instead(found.start(), found.start(), "an ")
+
+
+def _without_verb(said: Traced, _units: BarUnits) -> Traced:
+    """*Drop a cherry in*: a word that elsewhere is a unit, and here is what is done."""
+    verb = _VERB.match(said.text)
+    return said.part(verb.end()) if verb else said
+
+
+def _with_its_length_behind(said: Traced, units: BarUnits) -> Traced:
+    """*1-inch piece ginger* is a piece of ginger, and how long it is stands behind."""
+    long = _LONG_PIECE.match(said.text)
+    if long is None:
+        return said
+    unit = long["what"] if amount_at(f"1 {long['what']} ", units) else "piece"
+    count = long["count"] or "one"
+    size = long["size"].replace(" ", "-")
+    what = "" if unit in ("piece", long["what"]) and long["what"] == "piece" else f" {long['what']}"
+    return joined((f"{count} piece ", said.part(long.end()), f", {size}{what}"))
+
+
+def _from_cells(said: Traced, units: BarUnits) -> Traced:
+    """The cells of a row of a table: the amount first, then the name, the rest behind."""
+    if not said.text.startswith("|"):
+        return said
+    spans = [found.span() for found in re.finditer(r"[^|]*[^| ][^|]*", said.text)]
+    cells = [said.part(*span).stripped() for span in spans]
+    measured = [each for each in cells if _is_an_amount(each.text, units)]
+    others = [each for each in cells if each not in measured]
+    if len(measured) != 1 or not others:
+        return said
+    parts: list[Traced | str] = [measured[0], " ", others[0]]
+    for each in others[1:]:
+        parts += [", ", each]
+    return joined(parts)
+
+
+def _is_an_amount(text: str, units: BarUnits) -> bool:
+    found = amount_at(f"{text} ", units)
+    return found is not None and found.end >= len(text)
+
+
+def _without_purpose(said: Traced, units: BarUnits) -> Traced:
+    """*For the sour mix I've got …*: what it is for is no ingredient of it."""
+    purpose = _PURPOSE.match(said.text)
+    if purpose is None and next(amounts_in(said.text, units), None) is not None:
+        purpose = _SOME_OF.match(said.text)  # some of that rum, an ounce and a half
+        if purpose and amount_at(said.text[purpose.end() :], units) is not None:
+            purpose = None  # some of the 2 oz
+    return said.part(purpose.end()) if purpose else said
+
+
+def _instead(
+    said: Traced, pattern: re.Pattern[str], words: Callable[[re.Match[str]], str]
+) -> Traced:
+    """With other words wherever a pattern is found; empty words leave what is there."""
+    for found in reversed(list(pattern.finditer(said.text))):
+        new = words(found)
+        said = said.said_instead(found.start(), found.end(), new) if new else said
+    return said
+
+
+_WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
+    *(_from_cells, _in_full, _without_fillers, _without_purpose, _without_verb),
+    *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
+)
