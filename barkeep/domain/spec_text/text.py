@@ -173,7 +173,7 @@ class Reading:
         ):
             self.method.append(text)
             return False
-        if wrong and tells_of_the_page(text) and not _measures_a_thing(text, self.tree, self.units):
+        if wrong and tells_of_the_page(text) and not _measures(text, self.units):
             self.fields.notes.append(" ".join(text.split()))
             return False
         for each in read:
@@ -322,10 +322,16 @@ class Reading:
         return replace(line, guesses=nearest), unknown_name(complaint.unknown, names)
 
 
+def _measures(text: str, units: BarUnits) -> bool:
+    """Whether a text has an amount with its unit."""
+    return any(each.amount.unit not in (None, "each") for each in amounts_in(text, units))
+
+
 def _measures_a_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
     """Whether a text has an amount with its unit and the name of something."""
-    measured = any(each.amount.unit not in (None, "each") for each in amounts_in(text, units))
-    return measured and any(not tree.is_a(each.key, "ice") for each in names_in(text, tree))
+    return _measures(text, units) and any(
+        not tree.is_a(each.key, "ice") for each in names_in(text, tree)
+    )
 
 
 def is_a_line(text: str, tree: FamilyTree) -> bool:

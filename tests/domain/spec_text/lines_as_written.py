@@ -191,7 +191,7 @@ orange twist, for garnish | - - orange-peel garnish
 garnish: orange twist | - - orange-peel garnish
 lemon peel (garnish) | - - lemon-peel garnish
 5-6 mint leaves, gently slapped | 5-6 each mint-leaf
-1 tablespoon honey syrup (2:1) | 1 tbsp honey-syrup
+1 tablespoon honey syrup (2:1) | 1 tbsp rich-honey-syrup
 2 oz each gin and sweet vermouth | 2 oz gin ; 2 oz sweet-vermouth
 1 oz each: gin, red bitter, sweet vermouth | 1 oz gin ; 1 oz red-bitter ; 1 oz sweet-vermouth
 30 ml each of lemon juice and simple syrup | 30 ml lemon-juice ; 30 ml simple-syrup

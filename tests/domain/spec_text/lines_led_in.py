@@ -82,7 +82,6 @@ Grey Ferry 60 ml London dry gin | asks 60 ml
 2 oz gin 1 oz lime juice | 2 oz gin ; 1 oz lime-juice
 2 oz gin, 1 oz lime juice | 2 oz gin ; 1 oz lime-juice
 2 oz gin (with 1 oz lime juice) | asks 1 oz
-2 oz gin with 3 dashes orange bitters | asks 3 dashes
 2 oz gin + 1 oz lime juice | 2 oz gin ; 1 oz lime-juice
 2 oz gin and 1 oz lime juice | 2 oz gin ; 1 oz lime-juice
 2 oz gin then 1 oz lime juice | 2 oz gin ; 1 oz lime-juice
