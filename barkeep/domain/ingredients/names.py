@@ -494,7 +494,9 @@ def _in_any_order(name: str, tree: FamilyTree) -> Match | None:
     if alone is None and not _means_the_same(name, bare, key, tree):
         return None
     stated = tuple(each.group().strip() for each in STATEMENT.finditer(name))
-    return Match(key, tree.name(key), ADJUSTED, called=name.strip(), stated=stated)
+    found = Match(key, tree.name(key), ADJUSTED, called=name.strip())
+    narrower = narrowed(found, " ".join(stated), tree) if stated else None
+    return replace(narrower, called=found.called) if narrower else replace(found, stated=stated)
 
 
 def _means_the_same(name: str, words: Sequence[str], key: str, tree: FamilyTree) -> bool:

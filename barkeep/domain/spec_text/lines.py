@@ -319,7 +319,10 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
                 *read.complaints,
             ),
         )
-    left = next((note for note in (*choice.notes, *draft.hedges) if is_left(note)), None)
+    taken_back = (note for note in choice.notes if _takes_back(note, match, tree))
+    left = next(taken_back, None) or next(
+        (note for note in (*choice.notes, *draft.hedges) if is_left(note)), None
+    )
     if left:
         unclear = f"“{left}” corrects nothing that was found here"
         read = replace(read, complaints=(Complaint(draft.at, lambda: unclear), *read.complaints))
@@ -334,6 +337,13 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         return read  # the amount that cannot be read is told of once
     strays = tuple(_strays(draft, choice, tree))
     return replace(read, complaints=read.complaints + strays) if strays else read
+
+
+def _takes_back(note: str, match: Match, tree: FamilyTree) -> bool:
+    """*1 oz vermouth, no vermouth*: whether a note says that there is none of it."""
+    none = re.fullmatch(r"no[ ](?P<what>[\w' -]+)", note, re.IGNORECASE)
+    found = named(none["what"], tree) if none else None
+    return found is not None and found.key is not None and tree.is_a(str(match.key), found.key)
 
 
 def _may_be_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> bool:
