@@ -386,7 +386,7 @@ def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, 
     notes = (*draft.hedges, *draft.notes, *choice.notes)
     told = tuple(note for each in notes for note in _single([each]) if not _tells(note))
     kept = (choice.match.called, *choice.match.stated, *notes)
-    placed = Placed(draft.amount, wanted, choice.makers, told, kept)
+    placed = Placed(amount=draft.amount, wanted=wanted, makers=choice.makers, notes=told, kept=kept)
     beside = draft.beside_amount
     return tuple(
         Complaint(each.place_in(beside), each.say)

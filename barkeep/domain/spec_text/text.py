@@ -135,7 +135,7 @@ class Reading:
             message = f"more than {MOST_PROBLEMS} things cannot be used; this is the first not told"
             unknown = None
         if len(self.problems) <= MOST_PROBLEMS:
-            self.problems.append(Problem(row, column, message, unknown, answer))
+            self.problems.append(Problem(row, column, message, unknown=unknown, answer=answer))
 
     def take_name(self, name: str, row: int) -> None:
         """Take the name in."""
