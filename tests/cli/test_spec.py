@@ -73,7 +73,9 @@ class TestRead:
         ]
         places = [(each["line"], each["column"]) for each in broken["problems"]]
         assert places == [(2, 1), (3, 6)]
-        assert all(list(each) == ["line", "column", "message", "likely"] for each in broken["problems"])
+        assert all(
+            list(each) == ["line", "column", "message", "likely"] for each in broken["problems"]
+        )
         assert "Bourbon" in broken["problems"][1]["message"]
         assert [line["ingredient"] for line in broken["lines"]] == [
             *("Rye whiskey", None, "Dry vermouth"),

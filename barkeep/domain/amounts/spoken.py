@@ -13,6 +13,7 @@
 | a dozen (mint leaves)             | 12, no unit    |
 | six (mint leaves)                 | 6, no unit     |
 | equal parts                       | 1 part         |
+| a dash or two                     | 1 to 2 dashes  |
 | a hundred and twenty ml           | 120 ml         |
 | seven point five ml               | 7.5 ml         |
 | 1 and 1/2 oz, two and 1/2 oz      | 1.5, 2.5 oz    |
@@ -141,6 +142,12 @@ def _unit_before_share(text: str, units: BarUnits) -> ReadAmount | None:
         return None
     begins = _gap(text, number.end)
     unit, end = unit_at(text, begins, units)
+    more = None if unit is None else _words(text, end, "or")
+    high = None if more is None else _number(text, more)
+    if unit is not None and high is not None and high.value > number.value:  # a dash or two
+        return ReadAmount(
+            value=number.value, high=high.value, unit=unit, end=high.end, unit_at=begins
+        )
     joined = _words(text, end, "and")
     share = None if unit is None or joined is None else _share(text, joined)
     if unit is None or share is None:

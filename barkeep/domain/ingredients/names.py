@@ -482,7 +482,9 @@ def _in_any_order(name: str, tree: FamilyTree) -> Match | None:
     if alone is None and not _means_the_same(name, bare, key, tree):
         return None
     stated = tuple(each.group().strip() for each in STATEMENT.finditer(name))
-    return Match(key, tree.name(key), ADJUSTED, called=name.strip(), stated=stated)
+    found = Match(key, tree.name(key), ADJUSTED, called=name.strip())
+    narrower = narrowed(found, " ".join(stated), tree) if stated else None
+    return replace(narrower, called=found.called) if narrower else replace(found, stated=stated)
 
 
 def _means_the_same(name: str, words: Sequence[str], key: str, tree: FamilyTree) -> bool:
@@ -500,7 +502,10 @@ def _means_the_same(name: str, words: Sequence[str], key: str, tree: FamilyTree)
         return True
     fronts = (" ".join(words[:end]) for end in range(len(words) - 1, 0, -1))
     kind = next((found for front in fronts if (found := named(front, tree))), None)
-    return bool(kind and kind.key and (words[0] in _FLAVOURED_BEHIND or kind.key in tree.alcoholic))
+    if kind is None or kind.key is None:
+        return False
+    is_its_drink = kind.key in tree.alcoholic and tree.is_a(key, kind.key)
+    return words[0] in _FLAVOURED_BEHIND or is_its_drink
 
 
 def _stated_before(name: str, tree: FamilyTree) -> Match | None:

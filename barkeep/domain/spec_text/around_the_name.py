@@ -374,7 +374,7 @@ def _begins_a_use(text: str) -> bool:
 
 _PLENTY = re.compile(
     r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]"
-    r"|plenty[ ]|enough[ ])(?=\w)",
+    r"|plenty[ ]|enough[ ]|some[ ](?!of\b))(?=\w)",
     re.IGNORECASE,
 )
 """How much, without an amount."""

@@ -51,7 +51,7 @@ _JOINT = (
     r"|want|i'll|no,?|make|be|just|a[ ]bit[ ]more,?|a[ ]bit[ ]less,?)"
 )
 _SLIP = re.compile(
-    rf"(?P<gap>^|[ ]*[,.;…–—-]+[ ]*|[ ]+)(?:and[ ]|but[ ]|or[ ])?(?:{_SMALL}[ ]+)*{_SURE}"
+    rf"(?P<gap>^|[ ]*[,.;…–—-]+[ ]*|[ ]+)(?:and[ ]|but[ ]|or[ ])?(?:{_SMALL}[ ]+)*{_SURE}(?![\w'])"
     rf"(?:[ ,]*{_JOINT}(?![\w']))*[ ,]*(?=\S)",
     re.IGNORECASE,
 )
@@ -218,7 +218,27 @@ def _change(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
             return before.said_instead(amount.start, amount.end, _times(amount, times, units))
         group = next(each for each in ("to", "amount", "be", "moved_to") if change[each])
         after = said.part(*change.span(group))
+        thing = change["changed"] or change["made"] or change["should"] or change["moved"]
+        names = list(names_in(before.text, tree)) if thing else []
+        ends = _end_of_the_thing(thing, before.text, names, tree) if thing else None
+        if ends is not None and names and ends < names[-1].start:  # and not the last one said
+            first = before.part(0, ends)
+            better = _put_right(first, after, tree, units)
+            return joined((better, before.part(ends))) if better else None
         return _put_right(before, after, tree, units) or _completed(before, after, tree, units)
+    return None
+
+
+def _end_of_the_thing(
+    thing: str, text: str, names: Sequence[FoundName], tree: FamilyTree
+) -> int | None:
+    """Where the name that a correction speaks of ends, the last of several."""
+    wanted = {each.key for each in names_in(thing, tree)}
+    words = words_of_a_name(folded(thing))
+    for each in reversed(names):
+        said = words_of_a_name(folded(text[each.start : each.end]))
+        if words <= said or any(tree.is_a(each.key, want) for want in wanted):
+            return each.end
     return None
 
 

@@ -26,9 +26,11 @@ _HEADER = re.compile(
 )
 _SERVES_FOUR = re.compile(r"(?P<name>serves|makes)[ ](?P<value>[0-9].{0,40})", re.IGNORECASE)
 _OF_THE_PAGE = re.compile(
-    r"\#{1,6}[ ].*|for[ ]the[ ][\w ]+:?"
+    r"\#{2,6}[ ].*|for[ ](?:the|one)[ ](?:[\w-]+[ ])?(?:syrup|drink|cocktail|punch|batch|mix"
+    r"|foam|base|infusion|cordial|shrub|garnish|topping|puree|brine|tincture|glass):?"
     r"|(?:[$£€¥][ ]?[0-9]+(?:[.,][0-9]{1,2})?|[0-9]+(?:[.,][0-9]{1,2})?[ ]?[$£€])"
-    r"|[★☆⭐*]{3,}.*|[0-9](?:[.,][0-9])?(?:[ ]?/[ ]?5|[ ](?:stars?|out[ ]of)).*"
+    r"|[★☆⭐]{3,}.*|[0-9](?:[.,][0-9])?[ ]?(?:/[ ]?5|stars?|out[ ]of[ ](?:5|five))"
+    r"(?:[ ]*(?:stars?\b|from\b|rating|\().*)?[ .]*"
     r"|.*\b[0-9]+[ ](?:votes?|ratings?|reviews?|comments?|shares?)[ .]*"
     r"|(?:(?:prep(?:aration)?|total|active|cook(?:ing)?|ready[ ]in|time)\b[ ]?(?:time)?[ ]?:.*)"
     r"|(?:jump|skip)[ ]to[ ].*|(?:print|pin|save|share|rate)(?:[ ](?:this|the|it|recipe"

@@ -79,6 +79,13 @@ _OPTIONAL = frozenset(
         "if you have any",
     }
 )
+_OPTIONAL_SAID = re.compile(
+    r"(?<!not )\boptional\b|\bif[ ](?:you(?:['’]re)?|one)[ ]"
+    r"(?:like|want|fancy|feel(?:ing)?|wish|prefer|have)\b",
+    re.IGNORECASE,
+)
+"""What says so within other words: *and that's optional*."""
+
 _GARNISH = frozenset(
     {
         "garnish",
@@ -96,7 +103,7 @@ _GARNISH = frozenset(
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
     r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted"
-    r"|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
+    r"|^on[ ]top$|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
 """What is done with a garnish and nothing else."""
@@ -193,7 +200,7 @@ def _in_own_words(read: ReadLine, said: Said, tree: FamilyTree, *, alone: bool) 
     """A line that was read in English, told of in the words it was written in."""
     written = said.original.strip() if alone else said.as_written(read.line.text)
     matched = read.matched and said.as_written(read.matched)
-    read = replace(read, line=replace(read.line, text=written), matched=matched)
+    read = replace(read, line=_line_in_own_words(read.line, written, said), matched=matched)
     complaints = [_complaint_in_own_words(each, said) for each in read.complaints]
     unsure = [each for each in said.unsure if each.words in written]
     if not unsure:
@@ -207,6 +214,28 @@ def _in_own_words(read: ReadLine, said: Said, tree: FamilyTree, *, alone: bool) 
     keys = [key for each in either for key in each.may_be if key in tree]
     guesses = tuple(Match(key, tree.name(key), GUESSED) for key in keys)
     return replace(read, complaints=tuple(complaints), guesses=guesses)
+
+
+_TELLS_WHAT_IS_DONE = frozenset(
+    {"to top", "to fill", "float", "rinse", "rim", "half rim", "juice", "zest", "peel", "expressed"}
+    | {"flamed", "to taste", "a few", "by volume", "by the piece", "by weight", "by parts"}
+)
+"""Notes that are read again by what is made of a line, and so stay the words they are."""
+
+
+def _line_in_own_words(line: Line, written: str, said: Said) -> Line:
+    """A line with all that is kept of it in the words it was written in."""
+    notes = (
+        each if each in _TELLS_WHAT_IS_DONE else said.as_written(each)
+        for each in line.note.split(", ")
+    )
+    return replace(
+        line,
+        text=written,
+        note=", ".join(notes),
+        called=said.as_written(line.called),
+        stated=tuple(map(said.as_written, line.stated)),
+    )
 
 
 def _complaint_in_own_words(complaint: Complaint, said: Said) -> Complaint:
@@ -319,7 +348,10 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
                 *read.complaints,
             ),
         )
-    left = next((note for note in (*choice.notes, *draft.hedges) if is_left(note)), None)
+    taken_back = (note for note in choice.notes if _takes_back(note, match, tree))
+    left = next(taken_back, None) or next(
+        (note for note in (*choice.notes, *draft.hedges) if is_left(note)), None
+    )
     if left:
         unclear = f"“{left}” corrects nothing that was found here"
         read = replace(read, complaints=(Complaint(draft.at, lambda: unclear), *read.complaints))
@@ -334,6 +366,13 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         return read  # the amount that cannot be read is told of once
     strays = tuple(_strays(draft, choice, tree))
     return replace(read, complaints=read.complaints + strays) if strays else read
+
+
+def _takes_back(note: str, match: Match, tree: FamilyTree) -> bool:
+    """*1 oz vermouth, no vermouth*: whether a note says that there is none of it."""
+    none = re.fullmatch(r"no[ ](?P<what>[\w' -]+)", note, re.IGNORECASE)
+    found = named(none["what"], tree) if none else None
+    return found is not None and found.key is not None and tree.is_a(str(match.key), found.key)
 
 
 def _may_be_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> bool:
@@ -380,7 +419,7 @@ def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, 
     notes = (*draft.hedges, *draft.notes, *choice.notes)
     told = tuple(note for each in notes for note in _single([each]) if not _tells(note))
     kept = (choice.match.called, *choice.match.stated, *notes)
-    placed = Placed(draft.amount, wanted, choice.makers, told, kept)
+    placed = Placed(amount=draft.amount, wanted=wanted, makers=choice.makers, notes=told, kept=kept)
     beside = draft.beside_amount
     return tuple(
         Complaint(each.place_in(beside), each.say)
@@ -495,6 +534,9 @@ def _with_notes(line: Line, notes: list[str]) -> Line:
         least = _LEAST.fullmatch(note)
         if note.casefold() in _OPTIONAL:
             line = replace(line, optional=True)
+        elif _OPTIONAL_SAID.search(note):
+            line = replace(line, optional=True)
+            kept.append(note)
         elif note.casefold() in _GARNISH:
             line = replace(line, garnish=True)
         elif _WANTED_MAYBE.fullmatch(note):

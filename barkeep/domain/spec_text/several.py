@@ -133,7 +133,7 @@ def _sharing(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
             continue
         words = text[amount.start : amount.end]
         if split and amount.end <= split.start():
-            return _split(said, amount, split.end(), tree, units)
+            return _split(said, amount, split.end(), tree=tree, units=units)
         each = _EACH.match(text, amount.end)
         ends = _EACH_ENDS.fullmatch(text, amount.end)
         if ends and text[: amount.start].strip():
@@ -159,7 +159,7 @@ def _without(text: str, found: re.Match[str]) -> str:
 
 
 def _split(
-    said: Traced, amount: FoundAmount, start: int, tree: FamilyTree, units: BarUnits
+    said: Traced, amount: FoundAmount, start: int, *, tree: FamilyTree, units: BarUnits
 ) -> tuple[Traced, ...]:
     between = said.text[amount.end : start]
     if next(names_in(between, tree), None) is not None:
@@ -423,9 +423,8 @@ _LIKELY_OF: Mapping[str, tuple[float, float]] = {"oz": (0.1, 6.0), "ml": (5.0, 2
 """From where to where a number without its unit is of the unit before it (*common practice*)."""
 
 
-def _is_poured(name: str, number: float, unit: str, tree: FamilyTree, units: BarUnits) -> bool:
+def _is_poured(name: str, number: float, said: str | None, tree: FamilyTree) -> bool:
     """*2 oz gin, ¾ lemon, ½ simple*: behind ounces so much of what is poured is ounces too."""
-    said, _ = unit_at(unit, 0, units)
     least, most = _LIKELY_OF.get(said or "", (1.0, 0.0))
     found = next(names_in(name, tree), None) if least <= number <= most else None
     if found is None or name[: found.start].strip():
@@ -450,16 +449,14 @@ def _in_the_unit_before(
     """*2 dashes absinthe and 4 of orange bitters*: the second number is of the same unit."""
     for item in items:
         found = amount_at(item.text, units)
-        number = _NUMBER_OF.match(item.text)
-        of_it = number is not None and found is not None and number.end("number") == found.end
-        if (
-            found
-            and found.unit is None
-            and before
-            and (of_it or _is_poured(item.text[found.end :], found.value, before, tree, units))
-        ):
-            item = joined((item.part(0, found.end), f" {before} ", item.part(found.end).stripped()))
-        elif found and found.unit not in (None, "each"):
+        if found is not None and found.unit is None and before:
+            number = _NUMBER_OF.match(item.text)
+            unit, _ = unit_at(before, 0, units)
+            of_it = number is not None and number.end("number") == found.end
+            if of_it or _is_poured(item.text[found.end :], found.value, unit, tree):
+                rest = item.part(found.end).stripped()
+                item = joined((item.part(0, found.end), f" {before} ", rest))
+        elif found is not None and found.unit not in (None, "each"):
             before = item.text[found.unit_at : found.end].strip()
         yield item
 

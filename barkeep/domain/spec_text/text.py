@@ -175,7 +175,8 @@ class Reading:
             message = f"more than {MOST_PROBLEMS} things cannot be used; this is the first not told"
             unknown, asks = None, False
         if len(self.problems) <= MOST_PROBLEMS:
-            self.problems.append(Problem(row, column, message, unknown, answer, asks=asks))
+            told = Problem(row, column, message, unknown=unknown, answer=answer, asks=asks)
+            self.problems.append(told)
 
     def take_name(self, name: str, row: int) -> None:
         """Take the name in."""
@@ -213,7 +214,7 @@ class Reading:
         ):
             self.method.append(text)
             return False
-        if wrong and tells_of_the_page(text) and not _measures_a_thing(text, self.tree, self.units):
+        if wrong and tells_of_the_page(text) and not _measures(text, self.units):
             self.fields.notes.append(" ".join(text.split()))
             return False
         first, asked, asks = len(self.lines), [], may_be_kept(text)
@@ -387,10 +388,16 @@ class Reading:
         return replace(line, guesses=likely), unknown_name(complaint.unknown, names)
 
 
+def _measures(text: str, units: BarUnits) -> bool:
+    """Whether a text has an amount with its unit."""
+    return any(each.amount.unit not in (None, "each") for each in amounts_in(text, units))
+
+
 def _measures_a_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
     """Whether a text has an amount with its unit and the name of something."""
-    measured = any(each.amount.unit not in (None, "each") for each in amounts_in(text, units))
-    return measured and any(not tree.is_a(each.key, "ice") for each in names_in(text, tree))
+    return _measures(text, units) and any(
+        not tree.is_a(each.key, "ice") for each in names_in(text, tree)
+    )
 
 
 def may_be_kept(text: str) -> bool:

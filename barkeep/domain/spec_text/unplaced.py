@@ -19,6 +19,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 
 from barkeep.domain.amounts.amount import Amount, ReadAmount
 from barkeep.domain.amounts.measures import dimension, to_quantity
@@ -182,17 +183,23 @@ def _dropped(beside: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
     if not counts and len(plain) == 1:
         return
     names = (name for key in placed.wanted for name in tree[key].all_names)
-    kept = {
-        form
-        for text in (*placed.makers, *placed.notes, *placed.kept, *names)
-        for said in _words(text)
-        for word in (folded(said), *_words(folded(said)))
-        for form in (word, f"{word}s", f"{word}es", word.rstrip("s"))
-    }
+    texts = (*placed.makers, *placed.notes, *placed.kept, *names)
+    kept = frozenset[str]().union(*map(_forms_in, texts))
     yield from (Stray(word, _DROPPED) for word in counts if folded(word) not in kept)
     left = [word for word in plain if folded(word) not in kept and word not in counts]
     if left:
         yield from _names(" ".join(left), placed, tree)
+
+
+@lru_cache(maxsize=8192)  # the names of the same few kinds are looked at again and again
+def _forms_in(text: str) -> frozenset[str]:
+    """Every word of a text, of one and of many."""
+    return frozenset(
+        form
+        for said in _words(text)
+        for word in (folded(said), *_words(folded(said)))
+        for form in (word, f"{word}s", f"{word}es", word.rstrip("s"))
+    )
 
 
 def _amounts(text: str, units: BarUnits) -> Iterator[tuple[str, ReadAmount]]:

@@ -491,3 +491,49 @@ def test_an_amount_that_is_none_is_told(tree, line, column, said):
 
 def test_a_range_may_begin_at_nothing(tree):
     assert only("Void\n2 oz gin\n0-2 dashes orange bitters\n", tree).problems == ()
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "## For the syrup",
+        "Jump to Recipe",
+        "★★★★☆ 4.6 from 212 votes",
+        "4.5/5 (30 ratings)",
+        "Prep time: 5 mins | Total: 5 mins",
+        "$16",
+        "Tastes like a gin sour that went to the beach",
+        "Adapted from a hotel menu, vermouth cut by half",
+        "there's no vodka in this one, so don't write to me about it",
+    ],
+)
+def test_what_a_page_says_beside_the_lines_is_kept_as_a_note(tree, said):
+    (read,) = read_specs(f"Ferry Light\n2 oz gin\n{said}\n1 oz dry vermouth\n", tree)
+    assert [each.line.ingredient for each in read.lines] == ["gin", "dry-vermouth"]
+    assert not read.problems
+    assert said in f"{read.understood.notes}\n{read.method}"
+
+
+@pytest.mark.parametrize("said", ["4/5 zorbles", "# zorble", "★★★ 2 oz zorble", "for the zorble"])
+def test_what_may_be_a_line_is_asked_about_and_no_note(tree, said):
+    (read,) = read_specs(f"Ferry Light\n2 oz gin\n{said}\n", tree)
+    assert read.problems
+
+
+def test_a_thing_that_is_not_in_it_after_all_is_taken_out_and_noted(tree):
+    text = "Ferry Light\n1 oz lemon juice\n2 oz gin\nno lemon in this one, my mistake\n"
+    (read,) = read_specs(text, tree)
+    assert [each.line.ingredient for each in read.lines] == ["gin"]
+    assert "1 oz lemon juice" in read.understood.notes
+
+
+def test_a_line_that_only_asks_after_an_earlier_one_leaves_it_be(tree):
+    (read,) = read_specs("Ferry Light\n2 oz rye\ndid I say rye? I did, good, rye\n", tree)
+    assert [each.line.ingredient for each in read.lines] == ["rye-whiskey"]
+    assert "did I say rye" in read.understood.notes and not read.problems
+
+
+def test_half_of_one_is_made_a_whole_one(tree):
+    (read,) = read_specs("Ferry Light\nhalf a lime cut into wedges\nmake it a whole lime\n", tree)
+    (line,) = (each.line for each in read.lines)
+    assert (line.amount, line.ingredient, line.note) == (1.0, "lime", "cut into wedges")
