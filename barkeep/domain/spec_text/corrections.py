@@ -37,7 +37,7 @@ from barkeep.domain.spec_text.traced import Traced, joined, squeezed
 
 _SURE = (
     r"(?:no,|nope,?|no,?[ ]wait,?|wait,|wait,?[ ]no,?|(?:i'm[ ])?sorry,?|excuse[ ]me,?|pardon,?"
-    r"|pardon[ ]me,?|(?:scratch|strike)[ ]that,?|correction[:,]?|or[ ]rather,?|rather,|i[ ]mean,?"
+    r"|pardon[ ]me,?|(?:scratch|strike)[ ]that,?|correction[:,]?|or[ ]rather,?|rather,|i[ ]mean\b,?"
     r"|i[ ]meant|i[ ]said[ ][\w ]{1,20},[ ]*(?:but[ ])?i[ ]mean(?:t)?|i[ ]should[ ](?:say"
     r"|have[ ]said)"
     r"|or[ ]was[ ]it,?[ ](?:yeah|yes|yep),?|no,?[ ](?:less|more),?[ ]like|actually,?"
@@ -51,7 +51,7 @@ _JOINT = (
     r"|want|i'll|no,?|make|be|just|a[ ]bit[ ]more,?|a[ ]bit[ ]less,?)"
 )
 _SLIP = re.compile(
-    rf"(?P<gap>^|[ ]*[,.;…–—-]+[ ]*|[ ]+)(?:and[ ]|but[ ]|or[ ])?(?:{_SMALL}[ ]+)*{_SURE}(?![\w'])"
+    rf"(?P<gap>^|[ ]*[,.;…–—-]+[ ]*|[ ]+)(?:and[ ]|but[ ]|or[ ])?(?:{_SMALL}[ ]+)*{_SURE}"
     rf"(?:[ ,]*{_JOINT}(?![\w']))*[ ,]*(?=\S)",
     re.IGNORECASE,
 )

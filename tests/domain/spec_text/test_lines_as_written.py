@@ -261,7 +261,7 @@ KINDS = ["gin", "London dry gin", "lime juice", "orange bitters", "egg white"]
 
 TRAILS = ["", ", chilled", " (optional)", ", 1 oz honey", " with 3 dashes absinthe", " (30 ml)"]
 
-TRAILS += [" then 10 ml orgeat", ", strained through 2 sieves", ", to top", " 5 cl", ": about 7 cl"]
+TRAILS += [" then 10 ml orgeat", ", strained through 2 sieves", ", to top", " 5 cl", ": about 9 cl"]
 
 ALL_MEASURES = {*MEASURES, "cl"}
 
