@@ -62,7 +62,7 @@ _WITHIN = re.compile(r"[ ]*\((?P<brackets>[^(),]*)\)(?=[ ]*\w)")
 
 _WORDS_AFTER = re.compile(
     r"""(?<=\w)[ ]+(?P<note>(?:cut|peeled|muddled|sliced|chopped|crushed|grated|squeezed|chilled
-        |cooled|juiced|hulled|pitted|shelled|reserved|skinned|toasted|bruised|scored
+        |cooled|snapped|mashed|zested|trimmed|rinsed|drained|thawed|warmed|juiced|hulled|pitted|shelled|reserved|skinned|toasted|bruised|scored
         |beaten|halved|quartered|diced|expressed|flamed|torn|slapped|floated|freshly|finely|lightly
         |gently|strained|shaken|softened|melted|split|left|please|each
         |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance)|on[ ]top

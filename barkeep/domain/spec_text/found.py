@@ -18,9 +18,9 @@ from barkeep.errors import AmountError, NegativeAmount
 LONGEST_NAME = 5
 """No ingredient's name that matters here has more words."""
 
-WORD = re.compile(r"[^\W_]+(?:['’.][^\W_]+)*|[¼-¾⅐-⅞]")
+WORD = re.compile(r"(?<![\w.])\.[0-9]+|[^\W_]+(?:['’.][^\W_]+)*|[¼-¾⅐-⅞]")
 
-DIGIT = re.compile(r"[0-9¼-¾⅐-⅞]")
+DIGIT = re.compile(r"\.?[0-9¼-¾⅐-⅞]")
 
 ARTICLES = frozenset({"a", "an", "the", "of"})
 

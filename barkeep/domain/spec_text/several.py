@@ -484,7 +484,13 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
     for one, other in pairwise(measured):
         named = any(one.end <= each.start and each.end <= other.start for each in names)
         open_to_it = any(other.end <= each.start for each in names)
-        if named and open_to_it and not _inside(other.start, other.start + 1, brackets):
+        stopped = text[one.end :].lstrip()[:1] in (",", ";")  # gin 1 oz, vermouth 1 oz
+        if (
+            named
+            and open_to_it
+            and not stopped
+            and not _inside(other.start, other.start + 1, brackets)
+        ):
             between = text[one.end : other.start].rstrip()
             ended = any(
                 one.end <= each.start and each.end - one.end == len(between) for each in names

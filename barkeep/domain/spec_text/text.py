@@ -364,7 +364,7 @@ class Reading:
         in_one = not whole.complaints and not whole.line.note
         if len(value) > LONGEST or in_one:
             return [(value, whole)]
-        parts = [(part, read(part)) for part in _BETWEEN.split(value) if part]
+        parts = [(part, read(part)) for part in _parted_between_names(value, self.tree)]
         understood = [not each.complaints and each.confidence >= ADJUSTED for _, each in parts]
         if all(understood) or (whole.complaints and any(understood)):
             return parts
@@ -386,6 +386,19 @@ class Reading:
         likely = guesses(complaint.unknown, self.tree)
         names = [str(each.matched) for each in likely]
         return replace(line, guesses=likely), unknown_name(complaint.unknown, names)
+
+
+def _parted_between_names(value: str, tree: FamilyTree) -> Iterator[str]:
+    """The garnishes of a list, never parted within a name: *tomato and clam juice* is one."""
+    names = [(each.start, each.end) for each in names_in(value, tree)]
+    start = 0
+    for gap in (*_BETWEEN.finditer(value), None):
+        if gap and any(begins < gap.end() and gap.start() < ends for begins, ends in names):
+            continue
+        part = value[start : gap.start() if gap else len(value)]
+        start = gap.end() if gap else start
+        if part:
+            yield part
 
 
 def _measures(text: str, units: BarUnits) -> bool:

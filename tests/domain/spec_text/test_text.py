@@ -520,6 +520,11 @@ def test_what_may_be_a_line_is_asked_about_and_no_note(tree, said):
     assert read.problems
 
 
+def test_a_garnish_is_never_parted_within_its_name(tree):
+    (read,) = read_specs("Sea Light\n2 oz gin\nGarnish: Tomato and clam juice (chilled)\n", tree)
+    assert [each.line.ingredient for each in read.lines] == ["gin", "tomato-clam-juice"]
+
+
 def test_a_thing_that_is_not_in_it_after_all_is_taken_out_and_noted(tree):
     text = "Ferry Light\n1 oz lemon juice\n2 oz gin\nno lemon in this one, my mistake\n"
     (read,) = read_specs(text, tree)
