@@ -70,9 +70,11 @@ _SMALL: Sequence[tuple[str, str, str]] = (
     ("0", "drop", "1"),
     ("1/2", "dash", "1/2"),
     ("1", "dash", "1"),
-    ("1/2", "tsp", "1/4"),
+    ("1/2", "tsp", "1/8"),
+    ("3/4", "tsp", "1/4"),
 )
-"""Below a quarter ounce nobody pours ounces: drops, dashes, then quarters of a teaspoon."""
+"""Below a quarter ounce nobody pours ounces: drops, dashes, then quarters of a teaspoon, and just
+above half of one an eighth, for the nearest quarter may be a fifth off."""
 _OUNCES: Sequence[tuple[str, str]] = (("1/4", "1/8"), ("4", "1/4"), ("16", "1/2"), ("64", "1"))
 """From so many ounces on, rounded to such a part of one: jiggers have eighths and thirds, and
 above a single serve half a step stays below a thirty-second of the amount (*common practice*)."""

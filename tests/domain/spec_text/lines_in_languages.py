@@ -25,23 +25,23 @@ Garnitur: eine Limettenscheibe | 1 each lime-wedge garnish
 4,5 cl Roggenwhiskey | 4.5 cl rye-whiskey
 2 cl roter Wermut | 2 cl sweet-vermouth
 1 Schuss Sahne | 1 splash cream
-6 cl Ananassaft, frisch gepresst | 6 cl pineapple-juice # freshly squeezed
+6 cl Ananassaft, frisch gepresst | 6 cl pineapple-juice # frisch gepresst
 eine Prise Salz | 1 pinch salt
 anderthalb EL Honig | 1.5 tbsp honey
 2 cl Orangenlikör (optional) | 2 cl orange-liqueur optional
-etwa 10 cl Ginger Beer | 10 cl ginger-beer # about
+etwa 10 cl Ginger Beer | 10 cl ginger-beer # etwa
 1 Eigelb | 1 each egg-yolk
 60 ml weisser Rum | 60 ml white-rum
 3 cl frischer Zitronensaft | 3 cl lemon-juice
 1 TL brauner Zucker | 1 tsp brown-sugar
 1 Stück Würfelzucker | 1 each sugar-cube
 12 Minzeblätter | 12 each mint-leaf
-1/2 Limette in Achteln | 0.5 each lime # cut into wedges
-1 Limette (geachtelt) | 1 each lime # cut into wedges
+1/2 Limette in Achteln | 0.5 each lime # in Achteln
+1 Limette (geachtelt) | 1 each lime # geachtelt
 2 Scheiben Gurke | 2 slice cucumber-slice
 1 Gurkenscheibe | 1 each cucumber-slice
 Sekt zum Auffüllen | - - sparkling-wine # to top
-etwas Muskatnuss | - - nutmeg # a little
+etwas Muskatnuss | - - nutmeg # etwas
 frisch geriebene Muskatnuss | - - nutmeg
 1 ganzes Ei | 1 each egg
 1 cl Holunderblütensirup | 1 cl elderflower-cordial
@@ -53,13 +53,13 @@ Zur Deko eine Olive | 1 each olive garnish
 ein Viertel Teelöffel Salz | 0.25 tsp salt
 eine halbe Zitrone (Saft) | 0.5 each lemon # juice
 Zucker nach Geschmack | - - sugar # to taste
-100 ml Orangensaft, frisch gepresst, optional | 100 ml orange-juice optional # freshly squeezed
+100 ml Orangensaft, frisch gepresst, optional | 100 ml orange-juice optional # frisch gepresst
 6 cl Bourbon Whiskey | 6 cl bourbon
 Saft 1/2 Zitrone | 0.5 each lemon # juice
 1 Spritzer Sodawasser | 1 dash soda-water
 ca. 2 cl Limettensaft | 2 cl lime-juice # ca.
-gut 2 cl Limettensaft | 2 cl lime-juice # just over
-knapp 2 cl Zuckersirup | 2 cl simple-syrup # just under
+gut 2 cl Limettensaft | 2 cl lime-juice # gut
+knapp 2 cl Zuckersirup | 2 cl simple-syrup # knapp
 zwei Barlöffel Zuckersirup | 2 barspoon simple-syrup
 2cl Limettensaft | 2 cl lime-juice
 LIMETTENSAFT 2 CL | 2 cl lime-juice
@@ -74,14 +74,14 @@ je 2 cl Gin, Wodka und Zitronensaft | 2 cl gin ; 2 cl vodka ; 2 cl lemon-juice
 zwei bis drei Tropfen Salzlösung | 2-3 drop saline-solution
 mit 10 cl Ginger Beer auffüllen | 10 cl ginger-beer # to top
 2 cl frisch gepresster Zitronensaft | 2 cl lemon-juice
-2 cl Zitronensaft (frisch gepresst) | 2 cl lemon-juice # freshly squeezed
+2 cl Zitronensaft (frisch gepresst) | 2 cl lemon-juice # frisch gepresst
 4 cl Gin (aus dem Eisfach) | 4 cl gin # aus dem Eisfach
 4 cl jamaikanischer Rum | 4 cl jamaican-rum
-eine halbe Limette, geviertelt | 0.5 each lime # cut into wedges
+eine halbe Limette, geviertelt | 0.5 each lime # geviertelt
 - 2 cl Limettensaft | 2 cl lime-juice
 1 BL Rohrzuckersirup | 1 barspoon cane-syrup
-1 gestr. TL Puderzucker | 1 tsp icing-sugar # level
-2 gehäufte EL brauner Zucker | 2 tbsp brown-sugar # heaped
+1 gestr. TL Puderzucker | 1 tsp icing-sugar # gestr.
+2 gehäufte EL brauner Zucker | 2 tbsp brown-sugar # gehäufte
 1 Handvoll frische Minze | 1 handful mint # by the handful
 5 Blätter Basilikum | 5 leaf basil
 1 Scheibe Ananas | 1 slice pineapple-wedge
@@ -90,7 +90,7 @@ eine halbe Limette, geviertelt | 0.5 each lime # cut into wedges
 1 Sternanis | 1 each star-anise
 1 Stange Zimt | 1 stick cinnamon-stick
 200 ml kaltes Mineralwasser mit Kohlensäure | 200 ml soda-water
-ein großzügiger Schuss Sodawasser | 1 splash soda-water # generous
+ein großzügiger Schuss Sodawasser | 1 splash soda-water # großzügiger
 1 Spritzer frischer Limettensaft | 1 dash lime-juice
 2 Dashes Orange Bitters | 2 dash orange-bitters
 Crushed Ice | - - crushed-ice
@@ -109,15 +109,15 @@ mit Soda auffüllen, dann rühren | - - soda-water # to top, dann rühren
 4 cl Roggenwhiskey mit 50 % Vol. | 4 cl rye-whiskey
 Absinth (zum Ausschwenken des Glases) | 1 rinse absinthe
 5 cl Rum, jamaikanisch, 8 Jahre | 5 cl jamaican-rum
-60 ml Blutorangensaft, frisch gepresst | 60 ml blood-orange-juice # freshly squeezed
+60 ml Blutorangensaft, frisch gepresst | 60 ml blood-orange-juice # frisch gepresst
 2 Zweige Rosmarin (angeflammt) | 2 sprig rosemary # flamed
 ein Spritzer Orangenblütenwasser | 1 dash orange-flower-water
 3 Gurkenscheiben, eine davon als Deko | 3 each cucumber-slice # eine davon als Deko
 1/2 Vanilleschote, ausgekratzt | 0.5 each vanilla-pod # ausgekratzt
-10 cl Ginger Beer, eiskalt | 10 cl ginger-beer # cold
-2 cl Zitronensaft (ca. 1/2 Zitrone) | 2 cl lemon-juice # ca. 1/2 lemon
+10 cl Ginger Beer, eiskalt | 10 cl ginger-beer # eiskalt
+2 cl Zitronensaft (ca. 1/2 Zitrone) | 2 cl lemon-juice # ca. 1/2 Zitrone
 je 2 cl Limettensaft und Läuterzucker | 2 cl lime-juice ; 2 cl simple-syrup
-einen guten Schuss Sodawasser | 1 splash soda-water # good
+einen guten Schuss Sodawasser | 1 splash soda-water # guten
 1-2 BL Ahornsirup, je nach Süße der Früchte | 1-2 barspoon maple-syrup # je nach Süße der Früchte
 Glas mit Absinth ausspülen | 1 rinse absinthe
 Salzrand | - - salt garnish # rim
@@ -125,48 +125,48 @@ optional: 1 Eiweiß | 1 each egg-white optional
 6 cl Rum 12 Jahre alt | 6 cl rum
 ein EL Holunderblütensirup | 1 tbsp elderflower-cordial
 3 cl roter Wermut, am besten gut gekühlt | 3 cl sweet-vermouth # am besten gut gekühlt
-etwas Muskatnuss, frisch gerieben | - - nutmeg # freshly grated, a little
+etwas Muskatnuss, frisch gerieben | - - nutmeg # frisch gerieben, etwas
 0,5 cl Läuterzucker (2:1) | 0.5 cl rich-simple-syrup
 ca. 100 ml kaltes Mineralwasser mit Kohlensäure | 100 ml soda-water # ca.
 2 cl Zitronen- oder Limettensaft | 2 cl lemon-juice = lime-juice
 6 cl Wodka, am besten aus dem Eisfach | 6 cl vodka # am besten aus dem Eisfach
 4 cl Kokoslikör | 4 cl coconut-rum
-2 gestrichene TL Puderzucker | 2 tsp icing-sugar # level
+2 gestrichene TL Puderzucker | 2 tsp icing-sugar # gestrichene
 eine Handvoll frische Minze | 1 handful mint # by the handful
 1 1/2 EL Grenadine | 1.5 tbsp grenadine
 200 ml Cranberrynektar | 200 ml cranberry-juice
 eine Dose Kokosmilch | 1 can coconut-milk
 3 cl Haselnusslikör | 3 cl hazelnut-liqueur
-6-8 Himbeeren, gefroren | 6-8 each raspberry # frozen
+6-8 Himbeeren, gefroren | 6-8 each raspberry # gefroren
 5 cl Gin (mind. 45 % Vol.) | 5 cl gin # mind. 45 % Vol.
 Spritzer Limettensaft nach Geschmack | 1 dash lime-juice # to taste
 4 cl Rum (weiß) | 4 cl white-rum
-1 dünne Scheibe Ingwer | 1 slice ginger # thin, by the piece
+1 dünne Scheibe Ingwer | 1 slice ginger # dünne, by the piece
 Limettenzeste als Garnitur | - - lime-peel garnish
 0,2 l Weizenbier | 0.2 l wheat-beer
 2,5cl frisch gepresster Zitronensaft | 2.5 cl lemon-juice
 mit Champagner auffüllen | - - champagne # to top
-4 cl Calvados, mindestens 5 Jahre alt | 4 cl calvados # at least 5 years old
-1 cl Orgeat (Mandelsirup) | 1 cl orgeat # orgeat
+4 cl Calvados, mindestens 5 Jahre alt | 4 cl calvados # mindestens 5 Jahre alt
+1 cl Orgeat (Mandelsirup) | 1 cl orgeat # Mandelsirup
 2 Zentiliter trockener Wermut | 2 cl dry-vermouth
 10 ml Zitronensaft und 10 ml Limettensaft | 10 ml lemon-juice ; 10 ml lime-juice
 2 cl Himbeergeist oder Himbeersirup | 2 cl raspberry-eau-de-vie = raspberry-syrup
 ein halber Teelöffel Salz | 0.5 tsp salt
-8 cl Orangensaft ohne Fruchtfleisch | 8 cl orange-juice # without pulp
+8 cl Orangensaft ohne Fruchtfleisch | 8 cl orange-juice # ohne Fruchtfleisch
 1/4 l Apfelsaft, trüb | 0.25 l cloudy-apple-juice
 5 Basilikumblätter (plus eines zur Deko) | 5 each basil # plus eines zur Deko
 1 Orange, davon die Zeste | 1 each orange # davon die Zeste
-2 cl Zuckersirup, nach Geschmack mehr | 2 cl simple-syrup # to taste mehr
+2 cl Zuckersirup, nach Geschmack mehr | 2 cl simple-syrup # nach Geschmack mehr
 5 cl weißer Rum (kubanisch) | 5 cl white-rum
-1 kleine Handvoll Basilikum | 1 handful basil # small, by the handful
+1 kleine Handvoll Basilikum | 1 handful basil # kleine, by the handful
 2 cl Agavendicksaft, hell | 2 cl agave-syrup
 10 ml Kokossirup | 10 ml coconut-syrup
-1 Prise grobes Meersalz | 1 pinch salt # coarse
+1 Prise grobes Meersalz | 1 pinch salt # grobes
 4 cl Grappa, fassgereift | 4 cl aged-grappa
-eine halbe Banane, zerdrückt | 0.5 each banana # crushed
-15 cl heißer Kaffee, frisch gebrüht | 15 cl coffee # freshly made
+eine halbe Banane, zerdrückt | 0.5 each banana # zerdrückt
+15 cl heißer Kaffee, frisch gebrüht | 15 cl coffee # frisch gebrüht
 1 Spritzer Worcestersauce und 2 Tropfen Chilisauce | 1 dash worcestershire-sauce ; 2 drop hot-sauce
-3cl Limettensaft (frisch!) | 3 cl lime-juice # fresh!
+3cl Limettensaft (frisch!) | 3 cl lime-juice # frisch!
 Schale einer Zitrone | 1 each lemon # peel
 2 cl Cassislikör | 2 cl creme-de-cassis
 optional 1 Dash Orange Bitters | 1 dash orange-bitters optional
@@ -195,7 +195,7 @@ une rondelle de citron vert pour décorer | 1 wheel lime-wedge garnish
 un trait de crème fraîche liquide | 1 dash cream
 6 cl de jus d'ananas frais | 6 cl pineapple-juice
 une pincée de sel | 1 pinch salt
-environ 10 cl de champagne | 10 cl champagne # about
+environ 10 cl de champagne | 10 cl champagne # environ
 2 cl de liqueur d'orange (facultatif) | 2 cl orange-liqueur optional
 4 quartiers de citron vert | 4 wedge lime-wedge
 10 cl de vin blanc sec | 10 cl dry-white-wine
@@ -224,11 +224,11 @@ un blanc d'oeuf | 1 each egg-white
 1 demi citron | 0.5 each lemon
 quelques gouttes de solution saline | 3 drop saline-solution
 2 traits de bitter orange | 2 dash orange-bitters
-un peu de sucre | - - sugar # a little
+un peu de sucre | - - sugar # un peu de
 sucre au goût | - - sugar # to taste
 6 cl de gin ou de vodka | 6 cl gin = vodka
-champagne bien frais | - - champagne # cold
-10 cl de champagne bien froid | 10 cl champagne # cold
+champagne bien frais | - - champagne # bien frais
+10 cl de champagne bien froid | 10 cl champagne # bien froid
 une cuillère à café de cannelle | 1 tsp cinnamon
 poivre noir moulu | - - black-pepper
 1 pincée de noix de muscade râpée | 1 pinch nutmeg
@@ -244,25 +244,25 @@ quelques feuilles de menthe fraîche | 3 leaf mint-leaf
 une ½ orange | 0.5 each orange
 1 c.à.s de miel | 1 tbsp honey
 2 cuil. à soupe de sucre | 2 tbsp sugar
-2 cl de sirop de framboise maison | 2 cl raspberry-syrup # homemade
+2 cl de sirop de framboise maison | 2 cl raspberry-syrup # maison
 LE JUS D’UN CITRON | 1 each lemon # juice
 4 cl de cognac | 4 cl cognac
 4cl de vodka | 4 cl vodka
 1 cl de sirop d'orgeat | 1 cl orgeat
 le jus d'1/2 citron | 0.5 each lemon # juice
-jus d'une demi-orange pressée | 0.5 each orange # juice, freshly squeezed
-1 cuillère à café rase de sucre en poudre | 1 tsp sugar # level
-1 c. à soupe bombée de miel | 1 tbsp honey # heaped
+jus d'une demi-orange pressée | 0.5 each orange # juice, pressée
+1 cuillère à café rase de sucre en poudre | 1 tsp sugar # rase
+1 c. à soupe bombée de miel | 1 tbsp honey # bombée
 2 pincées de sel fin | 2 pinch salt
 une goutte d'eau de fleur d'oranger | 1 drop orange-flower-water
 un trait de sirop de sucre de canne | 1 dash cane-syrup
 1 trait d'absinthe | 1 dash absinthe
-15 cl d'eau gazeuse bien fraîche | 15 cl soda-water # cold
+15 cl d'eau gazeuse bien fraîche | 15 cl soda-water # bien fraîche
 remplir de glace pilée | - - crushed-ice # to top
 compléter de ginger beer | - - ginger-beer # to top
 eau pétillante, pour allonger | - - soda-water # to top
 1/2 concombre | 0.5 each cucumber
-3 fines tranches de concombre | 3 slice cucumber-slice # thin
+3 fines tranches de concombre | 3 slice cucumber-slice # fines
 10 g de gingembre frais | 10 g ginger
 1 bâton de cannelle | 1 each cinnamon-stick
 2 clous de girofle | 2 each cloves
@@ -272,13 +272,13 @@ feuilles de menthe pour décorer | - - mint-leaf garnish
 2 blancs d'oeufs | 2 each egg-white
 20 cl de lait de coco | 20 cl coconut-milk
 3 cl de crème de pêche | 3 cl peach-liqueur
-4 fraises fraîches | 4 each strawberry # fresh
+4 fraises fraîches | 4 each strawberry # fraîches
 1/4 d'ananas | 0.25 each pineapple
 une poignée de framboises | 1 handful raspberry # by the handful
-2 quartiers de citron vert à piler | 2 wedge lime-wedge # to muddle
-6 à 8 framboises, fraîches ou surgelées | 6-8 each raspberry # fresh or frozen
+2 quartiers de citron vert à piler | 2 wedge lime-wedge # à piler
+6 à 8 framboises, fraîches ou surgelées | 6-8 each raspberry # fraîches ou surgelées
 rincer le verre à l'absinthe | 1 rinse absinthe
-un peu d'absinthe pour rincer le verre | 1 rinse absinthe # a little
+un peu d'absinthe pour rincer le verre | 1 rinse absinthe # un peu d'
 1 càs de crème liquide entière | 1 tbsp whipping-cream
 cerise à l'eau-de-vie en déco | - - cocktail-cherry garnish
 2 traits d'amers aromatiques | 2 dash aromatic-bitters
@@ -291,23 +291,23 @@ une pincée de cannelle moulue | 1 pinch cinnamon
 2 cuillères à café de sucre roux | 2 tsp brown-sugar
 10 feuilles de basilic | 10 leaf basil
 limonade pour allonger | - - sparkling-lemonade # to top
-20 cl d'eau gazeuse bien fraîche | 20 cl soda-water # cold
-3 cl de jus de citron fraîchement pressé (1/2 citron) | 3 cl lemon-juice # 1/2 lemon
+20 cl d'eau gazeuse bien fraîche | 20 cl soda-water # bien fraîche
+3 cl de jus de citron fraîchement pressé (1/2 citron) | 3 cl lemon-juice # 1/2 citron
 la moitié d'un fruit de la passion | 0.5 each passion-fruit
 5 cl de calvados de 8 ans d'âge | 5 cl calvados
 givrer le bord du verre avec du sel | - - salt garnish # rim
 une tranche d'ananas pour décorer | 1 slice pineapple-wedge garnish
 compléter le verre avec du ginger beer | - - ginger-beer # to top
-1,5 cl de sirop de canne (maison) | 1.5 cl cane-syrup # homemade
+1,5 cl de sirop de canne (maison) | 1.5 cl cane-syrup # maison
 2,5 cl vermouth rouge italien | 2.5 cl sweet-vermouth
 4 cl de rhum ambré vieilli 3 ans | 4 cl gold-rum
-jus de 2 citrons verts pressés | 2 each lime # juice, freshly squeezed
+jus de 2 citrons verts pressés | 2 each lime # juice, pressés
 1 cl de sirop de grenadine | 1 cl grenadine
 une rondelle d'orange en décoration | 1 wheel orange-slice garnish
 3 gouttes de bitter orange | 3 drop orange-bitters
-1 c. à café rase de sucre en poudre | 1 tsp sugar # level
-12 cl de limonade bien fraîche | 12 cl sparkling-lemonade # cold
-1 bâton de cannelle pour remuer | 1 each cinnamon-stick # for stirring
+1 c. à café rase de sucre en poudre | 1 tsp sugar # rase
+12 cl de limonade bien fraîche | 12 cl sparkling-lemonade # bien fraîche
+1 bâton de cannelle pour remuer | 1 each cinnamon-stick # pour remuer
 80 ml de lait d'amande non sucré | 80 ml almond-milk
 1 citron jaune (le jus) | 1 each lemon # juice
 2 cl de liqueur de gingembre | 2 cl ginger-liqueur
@@ -320,25 +320,25 @@ deux ou trois traits de bitters aromatiques | 2-3 dash aromatic-bitters
 un zeste de citron vert | 1 each lime-peel
 2 cl de vermouth dry | 2 cl dry-vermouth
 4 cl de cognac, de préférence VS | 4 cl cognac # de préférence VS
-1 cl de sirop d'orgeat (ou d'amande) | 1 cl orgeat # ou d' amande
+1 cl de sirop d'orgeat (ou d'amande) | 1 cl orgeat # ou d'amande
 blanc d'un œuf | 1 each egg-white
 2 centilitres de vermouth sec | 2 cl dry-vermouth
 10 ml de jus de citron et 10 ml de jus de citron vert | 10 ml lemon-juice ; 10 ml lime-juice
 une demi-cuillère à café de sel | 0.5 tsp salt
-le zeste d'une orange non traitée | 1 each orange # zest, unwaxed
+le zeste d'une orange non traitée | 1 each orange # zest, non traitée
 8 feuilles de basilic (plus une pour décorer) | 8 leaf basil # plus une pour décorer
 2 cl de sirop de sucre, plus selon le goût | 2 cl simple-syrup # plus, to taste
-1 petite poignée de basilic | 1 handful basil # small, by the handful
+1 petite poignée de basilic | 1 handful basil # petite, by the handful
 25 ml de jus de pomme trouble | 25 ml cloudy-apple-juice
 3 cl de crème de mûre | 3 cl creme-de-mure
 1 pincée de gros sel | 1 pinch salt
 5 cl de whisky (tourbé) | 5 cl smoky-scotch
-une demi-banane écrasée | 0.5 each banana # muddled
-15 cl de café chaud bien corsé | 15 cl coffee # strong
+une demi-banane écrasée | 0.5 each banana # écrasée
+15 cl de café chaud bien corsé | 15 cl coffee # bien corsé
 le blanc de 2 œufs | 2 each egg-white
 6 cl de rhum vieux (8 ans) | 6 cl rhum-agricole-vieux
 option : 1 trait de bitter orange | 1 dash orange-bitters optional
-2 cl de jus de citron, filtré | 2 cl lemon-juice # strained
+2 cl de jus de citron, filtré | 2 cl lemon-juice # filtré
 """
 
 ITALIAN = """
@@ -368,7 +368,7 @@ circa 10 cl di prosecco | 10 cl prosecco # circa
 zucchero q.b. | - - sugar # to taste
 1 cucchiaino di sciroppo d'agave | 1 tsp agave-syrup
 mezzo lime | 0.5 each lime
-1/2 limone spremuto | 0.5 each lemon # freshly squeezed
+1/2 limone spremuto | 0.5 each lemon # spremuto
 3 cl di gin | 3 cl gin
 3 cl di bitter | 3 cl red-bitter
 2 cl di liquore al caffè | 2 cl coffee-liqueur
@@ -398,20 +398,20 @@ cubetti di ghiaccio | - - ice
 4 cl gin secco | 4 cl london-dry-gin
 un cucchiaio e mezzo di zucchero | 1.5 tbsp sugar
 due cucchiai e mezzo di miele | 2.5 tbsp honey
-1 cucchiaio colmo di zucchero | 1 tbsp sugar # heaped
+1 cucchiaio colmo di zucchero | 1 tbsp sugar # colmo
 q.b. zucchero | - - sugar # to taste
 4 cl vodka alla vaniglia | 4 cl vanilla-vodka
 uno spruzzo di soda | 1 splash soda-water
 2 cl di liquore alle erbe | 2 cl herbal-liqueur
 1 limone | 1 each lemon
-un filo d'olio d'oliva | - - olive-oil # a little
+un filo d'olio d'oliva | - - olive-oil # un filo d'
 2 o 3 foglie di basilico | 2-3 leaf basil
 60 ml di succo di pompelmo fresco | 60 ml grapefruit-juice
 3 cl di succo di limone fresco | 3 cl lemon-juice
 1 cl di sciroppo d'orzata | 1 cl orgeat
 5 cl di vino bianco secco | 5 cl dry-white-wine
-2 cucchiaini rasi di zucchero | 2 tsp sugar # level
-un cucchiaio abbondante di miele | 1 tbsp honey # good
+2 cucchiaini rasi di zucchero | 2 tsp sugar # rasi
+un cucchiaio abbondante di miele | 1 tbsp honey # abbondante
 uno spicchio di lime | 1 wedge lime-wedge
 mezza arancia | 0.5 each orange
 1/2 cetriolo | 0.5 each cucumber
@@ -425,7 +425,7 @@ acqua gassata a piacere | - - soda-water # to taste
 1 tuorlo | 1 each egg-yolk
 2 albumi | 2 each egg-white
 scorza di limone per guarnire | - - lemon-peel garnish
-10 cl di prosecco freddo | 10 cl prosecco # cold
+10 cl di prosecco freddo | 10 cl prosecco # freddo
 6 cl di caffè freddo | 6 cl cold-brew-coffee
 1 stecca di cannella | 1 each cinnamon-stick
 riempire con ghiaccio tritato | - - crushed-ice # to top
@@ -437,14 +437,14 @@ due parti di gin | 2 part gin
 30 ml di amaro | 30 ml amaro
 2 cucchiaini di zucchero di canna | 2 tsp demerara-sugar
 1 cucchiaio di miele d'acacia | 1 tbsp honey
-30 ml di caffè espresso appena fatto | 30 ml espresso # freshly made
-panna fresca, 2 cl (non montata) | 2 cl cream # unwhipped
+30 ml di caffè espresso appena fatto | 30 ml espresso # appena fatto
+panna fresca, 2 cl (non montata) | 2 cl cream # non montata
 4,5 cl di bourbon invecchiato 6 anni | 4.5 cl bourbon
 4 cl di vodka alla vaniglia | 4 cl vanilla-vodka
-un cucchiaino raso di zucchero a velo | 1 tsp icing-sugar # level
-2 cl di sciroppo di fragola fatto in casa | 2 cl strawberry-syrup # homemade
-5 foglie di basilico spezzettate | 5 leaf basil # torn
-mezza arancia spremuta | 0.5 each orange # freshly squeezed
+un cucchiaino raso di zucchero a velo | 1 tsp icing-sugar # raso
+2 cl di sciroppo di fragola fatto in casa | 2 cl strawberry-syrup # fatto in casa
+5 foglie di basilico spezzettate | 5 leaf basil # spezzettate
+mezza arancia spremuta | 0.5 each orange # spremuta
 colmare il bicchiere con acqua tonica | - - tonic-water # to top
 1 fetta d'arancia per guarnire | 1 slice orange-slice garnish
 9 cl di prosecco DOC | 9 cl prosecco # DOC
@@ -454,19 +454,19 @@ sale grosso per bordare | - - salt garnish # rim
 succo di 2 lime | 2 each lime # juice
 5 cl di gin tipo London Dry | 5 cl london-dry-gin
 2 parti di vermouth rosso e 1 parte di bitter | 2 part sweet-vermouth ; 1 part red-bitter
-il succo di un lime intero | 1 each lime # juice, whole
+il succo di un lime intero | 1 each lime # juice, intero
 1,5 cl sciroppo di zucchero (1:1) | 1.5 cl simple-syrup
-10 cl di ginger beer ghiacciata | 10 cl ginger-beer # cold
+10 cl di ginger beer ghiacciata | 10 cl ginger-beer # ghiacciata
 una manciata di foglie di menta | 1 handful mint-leaf # by the handful
 qualche goccia di salsa piccante | 3 drop hot-sauce
 3 cl di liquore al caffè artigianale | 3 cl coffee-liqueur
 ghiaccio tritato q.b. | - - crushed-ice # to taste
-2 fragole mature a pezzetti | 2 each strawberry # ripe, cut into pieces
+2 fragole mature a pezzetti | 2 each strawberry # mature, a pezzetti
 1 stecca di cannella per decorare | 1 each cinnamon-stick garnish
-mezzo cucchiaino di zenzero grattugiato | 0.5 tsp ginger # grated, by volume
+mezzo cucchiaino di zenzero grattugiato | 0.5 tsp ginger # grattugiato, by volume
 4,5 cl di rum bianco (cubano) | 4.5 cl white-rum
 3 cl di vermouth dry | 3 cl dry-vermouth
-2 cl di succo di limone filtrato | 2 cl lemon-juice # strained
+2 cl di succo di limone filtrato | 2 cl lemon-juice # filtrato
 1 cl di liquore alla nocciola | 1 cl hazelnut-liqueur
 due gocce di soluzione salina | 2 drop saline-solution
 una fettina di zenzero fresco | 1 slice ginger # by the piece
@@ -481,23 +481,23 @@ mezza lattina di cola | 0.5 can cola
 bianco di un uovo | 1 each egg-white
 10 ml di succo di limone e 10 ml di succo di lime | 10 ml lemon-juice ; 10 ml lime-juice
 mezzo cucchiaino di sale | 0.5 tsp salt
-la scorza di un'arancia non trattata | 1 each orange # peel, unwaxed
+la scorza di un'arancia non trattata | 1 each orange # peel, non trattata
 8 foglie di basilico (più una per decorare) | 8 leaf basil # più una per decorare
-2 cl di sciroppo di zucchero, o più a piacere | 2 cl simple-syrup # or più, to taste
+2 cl di sciroppo di zucchero, o più a piacere | 2 cl simple-syrup # o più, to taste
 3 cl di panna leggermente montata | 3 cl whipping-cream
 2 cl di liquore di ciliegia o maraschino | 2 cl cherry-liqueur = maraschino-liqueur
-1 piccola manciata di basilico | 1 handful basil # small, by the handful
+1 piccola manciata di basilico | 1 handful basil # piccola, by the handful
 5 cl di whisky (torbato) | 5 cl smoky-scotch
-15 cl di caffè caldo forte | 15 cl coffee # strong
+15 cl di caffè caldo forte | 15 cl coffee # forte
 gli albumi di 2 uova | 2 each egg-white
 6 cl di rum scuro (8 anni) | 6 cl dark-rum
 30 g di zucchero di canna | 30 g demerara-sugar
 opzionale: 1 goccia di bitter all'arancia | 1 drop orange-bitters optional
 3 cl di liquore ai fiori di sambuco | 3 cl elderflower-liqueur
 la buccia di mezzo limone | 0.5 each lemon # peel
-prosecco, ben freddo, per colmare | - - prosecco # cold, to top
+prosecco, ben freddo, per colmare | - - prosecco # ben freddo, to top
 1 pizzico di sale grosso | 1 pinch salt
-2 cl succo limone, filtrato | 2 cl lemon-juice # strained
+2 cl succo limone, filtrato | 2 cl lemon-juice # filtrato
 """
 
 SPANISH = """
@@ -519,9 +519,9 @@ Adorno: una rodaja de lima | 1 slice lime-wedge garnish
 30 ml de vermut rojo | 30 ml sweet-vermouth
 1 1/2 onzas de tequila reposado | 1.5 oz reposado-tequila
 un chorrito de nata | 1 splash cream
-60 ml de zumo de piña recién exprimido | 60 ml pineapple-juice # freshly squeezed
+60 ml de zumo de piña recién exprimido | 60 ml pineapple-juice # recién exprimido
 una pizca de sal | 1 pinch salt
-aproximadamente 100 ml de cava | 100 ml cava # about
+aproximadamente 100 ml de cava | 100 ml cava # aproximadamente
 20 ml de licor de naranja (opcional) | 20 ml orange-liqueur optional
 azúcar al gusto | - - sugar # to taste
 45 ml de pisco | 45 ml pisco
@@ -584,7 +584,7 @@ medio pepino | 0.5 each cucumber
 clara de 1 huevo | 1 each egg-white
 una yema de huevo | 1 each egg-yolk
 100 ml de cerveza clara | 100 ml lager
-completar con cava bien frío | - - cava # to top, cold
+completar con cava bien frío | - - cava # to top, bien frío
 rellenar con hielo picado | - - crushed-ice # to top
 agua tónica hasta completar | - - tonic-water # to top
 twist de naranja para decorar | - - orange-peel garnish
@@ -592,7 +592,7 @@ aceituna para decorar | - - olive garnish
 sal en el borde | - - salt garnish # rim
 90 ml de jugo de tomate | 90 ml tomato-juice
 unas gotas de salsa picante | 3 drop hot-sauce
-4 fresas maduras | 4 each strawberry # ripe
+4 fresas maduras | 4 each strawberry # maduras
 leche condensada 30 ml | 30 ml condensed-milk
 2 golpes de bitter aromático | 2 dash aromatic-bitters
 rellenar el vaso con cerveza de jengibre | - - ginger-beer # to top
@@ -606,36 +606,36 @@ ron blanco estilo cubano 6 cl | 6 cl white-rum
 60 ml de tequila 100% agave | 60 ml tequila
 top de cerveza de jengibre | - - ginger-beer # to top
 1 rodaja de pepino para decorar | 1 slice cucumber-slice garnish
-medio limón amarillo exprimido | 0.5 each lemon # freshly squeezed
+medio limón amarillo exprimido | 0.5 each lemon # exprimido
 cuarenta mililitros de ron dorado | 40 ml gold-rum
 sal de gusano para el borde del vaso | - - sal-de-gusano garnish # rim
 ron añejo 7 años 2 oz | 2 oz aged-rum
-llenar la copa con champán frío | - - champagne # to top, cold
-2 cdas de azúcar (o al gusto) | 2 tbsp sugar # or, to taste
+llenar la copa con champán frío | - - champagne # to top, frío
+2 cdas de azúcar (o al gusto) | 2 tbsp sugar # o, to taste
 15 ml licor de triple seco | 15 ml triple-sec
 30 ml de jugo de limón verde recién exprimido | 30 ml lime-juice
-1 cucharadita rasa de azúcar glas | 1 tsp icing-sugar # level
+1 cucharadita rasa de azúcar glas | 1 tsp icing-sugar # rasa
 3/4 oz licor de naranja (triple sec) | 0.75 oz orange-liqueur # triple sec
 una ramita de romero para decorar | 1 sprig rosemary garnish
 5 cl de brandy de Jerez | 5 cl spanish-brandy
 hielo picado al gusto | - - crushed-ice # to taste
-dos rodajas de jalapeño fresco | 2 slice fresh-chilli # fresh
-100 ml de jugo de piña frío (de lata) | 100 ml pineapple-juice # cold, de lata
+dos rodajas de jalapeño fresco | 2 slice fresh-chilli # fresco
+100 ml de jugo de piña frío (de lata) | 100 ml pineapple-juice # frío, de lata
 1 pizca de sal marina | 1 pinch salt
 6 a 8 uvas verdes | 6-8 each grape
-15 ml de jarabe de jamaica casero | 15 ml hibiscus-syrup # homemade
+15 ml de jarabe de jamaica casero | 15 ml hibiscus-syrup # casero
 terminar con un chorrito de soda | 1 splash soda-water # to top
 1 onza y media de pisco acholado | 1.5 oz pisco
 2 cdas soperas de leche condensada | 2 tbsp condensed-milk
 media taza de jugo de naranja | 0.5 cup orange-juice
 45 ml ron oscuro | 45 ml dark-rum
-250 ml de cerveza rubia bien fría | 250 ml lager # cold
+250 ml de cerveza rubia bien fría | 250 ml lager # bien fría
 1 rama de canela para decorar | 1 each cinnamon-stick garnish
-4 fresas grandes | 4 each strawberry # large
+4 fresas grandes | 4 each strawberry # grandes
 20 ml de licor de café | 20 ml coffee-liqueur
 agua tónica, la necesaria | - - tonic-water # la necesaria
 un golpe de sifón | 1 splash soda-water
-1/2 pepino pelado en rodajas | 0.5 each cucumber # peeled, sliced
+1/2 pepino pelado en rodajas | 0.5 each cucumber # pelado, en rodajas
 15 ml de zumo de lima natural | 15 ml lime-juice
 ginebra (50 ml) | 50 ml gin
 4 cl de coñac, preferiblemente VSOP | 4 cl cognac # preferiblemente VSOP
@@ -643,23 +643,23 @@ la clara de un huevo | 1 each egg-white
 10 ml de zumo de limón y 10 ml de zumo de lima | 10 ml lemon-juice ; 10 ml lime-juice
 4 cl de rye, no bourbon | 4 cl rye-whiskey # no bourbon
 media cucharadita de sal | 0.5 tsp salt
-la piel de una naranja sin tratar | 1 each orange # peel, unwaxed
+la piel de una naranja sin tratar | 1 each orange # peel, sin tratar
 8 hojas de albahaca (más una para decorar) | 8 leaf basil # más una para decorar
-2 cl de jarabe simple, o más al gusto | 2 cl simple-syrup # or más, to taste
+2 cl de jarabe simple, o más al gusto | 2 cl simple-syrup # o más, to taste
 3 cl de nata ligeramente batida | 3 cl whipping-cream
-un puñado pequeño de albahaca | 1 handful basil # small, by the handful
+un puñado pequeño de albahaca | 1 handful basil # pequeño, by the handful
 5 cl de whisky (ahumado) | 5 cl whisky
-medio plátano machacado | 0.5 each banana # muddled
-15 cl de café caliente fuerte | 15 cl coffee # strong
+medio plátano machacado | 0.5 each banana # machacado
+15 cl de café caliente fuerte | 15 cl coffee # fuerte
 las claras de 2 huevos | 2 each egg-white
 6 cl de ron oscuro (8 años) | 6 cl dark-rum
 30 g de azúcar moreno | 30 g brown-sugar
 opcional: 1 golpe de bitter de naranja | 1 dash orange-bitters optional
 3 cl de licor de flor de saúco | 3 cl elderflower-liqueur
 la piel de medio limón amarillo | 0.5 each lemon # peel
-cava bien frío para completar | - - cava # cold, to top
+cava bien frío para completar | - - cava # bien frío, to top
 1 pizca de sal gruesa | 1 pinch salt
-2 cl zumo de lima, colado | 2 cl lime-juice # strained
+2 cl zumo de lima, colado | 2 cl lime-juice # colado
 1 hoja de laurel | 1 each bay-leaf
 """
 
