@@ -136,7 +136,7 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
         return whole
     fixes = tuple(
         Fix(problem.line, problem.column, len(name), _in_sentence(each, tree))
-        for each in suggestions(rest, tree)
+        for each in suggestions(problem.unknown, tree)
     )
     message = f"No ingredient is called “{name}”."
     unknown = bare_name(problem.unknown)

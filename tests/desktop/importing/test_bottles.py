@@ -345,8 +345,11 @@ def test_where_a_name_is_unknown_something_new_can_be_taught(window, qtbot, chos
     assert taught.edits[NAME].text() == "Florble"
     taught.edits[KIND].setFocus(Qt.FocusReason.TabFocusReason)
     qtbot.keyClicks(taught.edits[KIND], "Vodka")
-    key(qtbot, Qt.Key.Key_Return)
-    key(qtbot, Qt.Key.Key_Return)
+    popup = QApplication.activePopupWidget()
+    if popup is not None:
+        popup.close()
+    qtbot.keyClick(taught.edits[KIND], Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: not taught.isVisible())
     assert [each[3] for each in rows(dialog)] == ["Comes in"]
 
 

@@ -244,23 +244,25 @@ def test_a_list_of_bottles_is_read_again(window, bar, qtbot):
     import_texts(window.context, [NamedText("bottles.csv", rows)], window)
     dialog = window.findChild(ImportDialog)
     qtbot.waitUntil(lambda: QApplication.activeWindow() is dialog)
+    qtbot.waitUntil(lambda: len(dialog.table.rows) == 2)
     dialog.view.setFocus()
     key(qtbot, Keys.Key_I, CTRL)
     form_over(dialog, qtbot)
     key(qtbot, Keys.Key_Return)
-    qtbot.waitUntil(lambda: "1 place" in dialog.banner.text or "one place" in dialog.banner.text)
+    to_repair = lambda: [each for each in dialog.table.rows if each.group == "repair"]  # noqa: E731
+    qtbot.waitUntil(lambda: len(to_repair()) == 1)
     activate(dialog, qtbot)
-    dialog.view.setFocus()
-    dialog.teach_buttons[1].setFocus()
+    dialog.details.form.teach_buttons[1].setFocus()
     key(qtbot, Keys.Key_Space)
     form = form_over(dialog, qtbot)
     assert form.edits["name"].text() == "snowbank"
     write(qtbot, "vodka")
     close_popups()
     key(qtbot, Keys.Key_Return)
-    qtbot.waitUntil(lambda: dialog.import_button.isVisible())
+    qtbot.waitUntil(lambda: not to_repair())
     assert dialog.import_button.text() == "&Import 2 bottles"
-    dialog.import_button.click()
+    with qtbot.waitSignal(dialog.accepted):
+        dialog.import_button.click()
     found = {each.product.name: each.product.ingredient for each in bar.snapshot.bottles}
     assert (found["Box"], found["Lamp"]) == ("smoked-maple-syrup", "vodka")
 
