@@ -210,5 +210,8 @@ gin 1 oz, vermouth 1 oz, bitters 2 dashes | 1 oz gin ; 1 oz vermouth ; 2 dash ar
 2 oz beer ginger | unreadable
 2 oz rum aged 8 years | 2 oz aged-rum # aged 8 years
 two ounces of rum no bourbon | unreadable
+2 oz ron blanco, sorry, I mean Tequila | unreadable
+2 oz honey syrup, sorry, I mean tea | unreadable
+two ounces of Irish whiskey, I mean Scotch | 2 oz scotch-whisky
 """
 """More of what went wrong while the reader learnt the lines above, in the same form."""
