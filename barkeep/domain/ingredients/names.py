@@ -10,6 +10,9 @@ of spelling gives a guess, which is never sure enough to be taken without asking
 |-------------------------------|-----------------------|------------------------|
 | vermouth (dry), gin, Old Tom  | dry vermouth, Old Tom |                        |
 | vodka vanilla, juice of lemon | vanilla vodka, …      |                        |
+| milk chocolate, beer ginger   | none: the order makes another thing            |
+| all spice dram                | allspice dram         |                        |
+| house bourbon blend           | bourbon               | stated: *blend*        |
 | 8 year bourbon                | bourbon               | stated: *8 year*       |
 | port (tawny, 10 yr)           | tawny port            | stated: *10 yr*        |
 | Grey Ferry gin, gin Grey Ferry| gin                   | maker: *Grey Ferry*    |
@@ -307,11 +310,8 @@ def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
     said = STATEMENT.sub(_as_one_word, _AGED_IN.sub(lambda each: each["how"], note))
     words = [word for word in _words(said) if word not in WITHOUT_MEANING]
     bare = [_SAID_FOR.get(word, word) for word in words if word not in _ONE_OF_IT]
-    return (
-        _narrowed_by(words, found, note, tree) or _narrowed_by(bare, found, note, tree)
-        if bare != words
-        else _narrowed_by(words, found, note, tree)
-    )
+    whole = _narrowed_by(words, found, note, tree)
+    return whole or (_narrowed_by(bare, found, note, tree) if bare != words else None)
 
 
 def _as_one_word(statement: re.Match[str]) -> str:
@@ -520,13 +520,7 @@ def _stated_before(name: str, tree: FamilyTree) -> Match | None:
         if found and found.key is not None and not tree[found.key].family:
             if sweetened and _changes(before, found, tree):
                 return None
-            found = replace(found, called=name.strip())
-            narrower = narrowed(found, before, tree)
-            return (
-                replace(narrower, called=name.strip())
-                if narrower
-                else replace(found, stated=(before,))
-            )
+            return _narrowed_or_stated(found, before, name.strip(), tree)
     return None
 
 
@@ -551,14 +545,14 @@ def _stated_behind(name: str, tree: FamilyTree) -> Match | None:
         words = _words(" ".join(written[:end]))
         found = _named(words, tree, ADJUSTED) or _without_adjectives(words, tree)
         if found and found.key in tree.alcoholic and not tree[found.key].family:
-            found = replace(found, called=name.strip())
-            narrower = narrowed(found, behind, tree)
-            return (
-                replace(narrower, called=name.strip())
-                if narrower
-                else replace(found, stated=(behind,))
-            )
+            return _narrowed_or_stated(found, behind, name.strip(), tree)
     return None
+
+
+def _narrowed_or_stated(found: Match, words: str, name: str, tree: FamilyTree) -> Match:
+    """The kind that words beside a name narrow it to, else the name with the words stated."""
+    narrower = narrowed(replace(found, called=name), words, tree)
+    return replace(narrower or replace(found, stated=(words,)), called=name)
 
 
 def _only_states(words: str) -> bool:

@@ -279,8 +279,8 @@ def _is_another(after: Traced, completed: Traced, tree: FamilyTree) -> bool:
     last = next(reversed(list(names_in(completed.text, tree))), None)
     if alone is None or alone.key is None or last is None:
         return False
-    both_drinks = {alone.key, last.key} <= tree.alcoholic
-    return both_drinks and not (tree.is_a(alone.key, last.key) or tree.is_a(last.key, alone.key))
+    both_poured = tree[alone.key].unit == tree[last.key].unit == "ml"
+    return both_poured and alone.key != last.key
 
 
 def _is_part_of(said: str, name: str) -> bool:

@@ -11,7 +11,9 @@ of a line stands in its amount, in its name, or in words that may hold it:
 An age, a strength and a ratio are no amounts: *12 year*, *at least 50 %*, *2:1*;
 nor is how it is cut or served: *into 8 wedges*, *over ice*.
 The same amount in another unit is a note: *30 ml (1 oz)*. So is an ingredient
-that the note only tells apart: *preferably London dry*, *or brandy*.
+that the note only tells apart: *preferably London dry*, *or brandy*, and with its
+amount where it would do as well: *or ½ oz simple syrup*. A name written large beside
+a word that no kind is called by is a maker's: *Salt Ladder*.
 """
 
 from __future__ import annotations

@@ -203,5 +203,15 @@ a half ounce of, er, gibberish, orgeat | unreadable
 2 oz gin, the usual one | 2 oz gin # the usual one
 drop in two sugar cubes | 2 each sugar-cube
 a drop of absinthe | 1 drop absinthe
+an ounce of gin and one of vermouth, make the gin two | 2 oz gin ; 1 oz vermouth
+1 oz gin, 1 oz vermouth, no vermouth | unreadable
+1.25 oz mezcal .75 oz reposado | 1.25 oz mezcal ; 0.75 oz reposado-tequila
+gin 1 oz, vermouth 1 oz, bitters 2 dashes | 1 oz gin ; 1 oz vermouth ; 2 dash aromatic-bitters
+2 oz beer ginger | unreadable
+2 oz rum aged 8 years | 2 oz aged-rum # aged 8 years
+two ounces of rum no bourbon | unreadable
+2 oz ron blanco, sorry, I mean Tequila | unreadable
+2 oz honey syrup, sorry, I mean tea | unreadable
+two ounces of Irish whiskey, I mean Scotch | 2 oz scotch-whisky
 """
 """More of what went wrong while the reader learnt the lines above, in the same form."""
