@@ -9,11 +9,10 @@ import csv
 import io
 import json
 import re
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from barkeep.domain.phrases import folded
 from barkeep.errors import Problem, UnreadableFile
 
 DEEPEST = 60
@@ -91,30 +90,6 @@ def read_records(text: str) -> tuple[list[Record], Problem | None]:
     except csv.Error as error:
         return found, Problem(line, 1, f"this is not CSV: {error}")
     return found, None
-
-
-def columns_in(
-    header: Record,
-    known: Collection[str],
-    required: Collection[str],
-    called: Mapping[str, str] | None = None,
-) -> tuple[Mapping[str, int], list[Problem]]:
-    """Known column -> where it stands in each record, from 0; and what is wrong with the header.
-
-    `called` are other names of columns.
-    """
-    names = [(called or {}).get(name, name) for name in map(folded, header.fields)]
-    problems = [
-        Problem(header.line, 1, f"the column “{column}” is missing")
-        for column in required
-        if column not in names
-    ]
-    problems += [
-        Problem(header.line, place + 1, f"the column “{name}” is there twice")
-        for place, name in enumerate(names)
-        if name in known and name in names[:place]
-    ]
-    return {name: place for place, name in enumerate(names) if name in known}, problems
 
 
 def fields_of_header(text: str) -> tuple[str, ...]:

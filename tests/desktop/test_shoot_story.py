@@ -217,11 +217,12 @@ def test_a_log_that_is_refused_keeps_what_was_typed(window, bar, qtbot):
     log = screen.dialog
     qtbot.waitUntil(log.table.hasFocus)
     qtbot.keyClicks(log.table, "75+")
-    log.table.item(2, SPILLED).setText("5 l")  # more than there is
+    log.table.item(2, SPILLED).setText("5 ml")
+    log.made[0].setValue(99)  # more than there is for
     qtbot.mouseClick(log.write_button, Qt.MouseButton.LeftButton)
     assert log.isVisible() and log.banner.text and bar.undo_label is None
     assert len(log.draft.sheet.counted) == 2 and log.draft.sheet.spilled
-    assert set(log.draft.sheet.made) == {3}
+    assert log.draft.sheet.made == (99, 3, 3)
     log.reject()
     assert log.question.text() == "Leave 2 counts, 1 spill and the serves made unwritten?"
     click(log.question, qtbot, "&Discard")

@@ -40,6 +40,7 @@ from barkeep.desktop.importing.bottle_rows import (
     BottleRow,
     rows_of,
 )
+from barkeep.desktop.importing.repair_form import RepairForm
 from barkeep.desktop.ingredients.own_ingredient import Way
 from barkeep.desktop.ingredients.teaching import Teach, teach_by_keys, teacher
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
@@ -385,9 +386,10 @@ class ImportDialog(RefusedInBanner, QDialog):
         self.chips.chosen.connect(self._show_group)
         self.view.selectionModel().currentRowChanged.connect(self._on_current)
         self.view.activated.connect(lambda _index: self.details.focus_first())
-        self.details.form.used.connect(self.use_row)
-        self.details.form.typed.connect(self._on_typed)
-        self.details.form.teach_chosen.connect(self._on_teach)
+        form: RepairForm = self.details.form
+        form.used.connect(self.use_row)
+        form.typed.connect(self._on_typed)
+        form.teach_chosen.connect(self._on_teach)
         teach_by_keys(self, self._teach_here)
         self.details.decided.connect(self.decide)
 

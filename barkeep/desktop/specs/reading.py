@@ -131,7 +131,14 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
     length = max(1, len(rest.rstrip()))
     message = as_sentence(problem.message)
     answers = (Fix(problem.line, 1, len(line), problem.answer),) if problem.answer else ()
-    whole = Fault(problem.line, problem.column, length, message, answers, asks=problem.asks)
+    whole = Fault(
+        line=problem.line,
+        column=problem.column,
+        length=length,
+        message=message,
+        fixes=answers,
+        asks=problem.asks,
+    )
     if problem.unknown is None or not name.strip(" ()"):
         return whole
     fixes = tuple(

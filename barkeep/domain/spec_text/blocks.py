@@ -128,7 +128,11 @@ def _on_one_line(row: Row, units: BarUnits, is_line: IsLine) -> list[Row] | None
         return None
     pieces = list(_pieces(row, found.start("rest")))
     measured = sum(_is_measured(piece.text, units) for piece in pieces)
-    if not _is_measured(pieces[0].text, units) or measured + (";" in found["rest"]) < 2:
+    if (
+        not pieces
+        or not _is_measured(pieces[0].text, units)
+        or measured + (";" in found["rest"]) < 2
+    ):
         return None
     rows = [Row(row.number, found["name"])]
     return [*rows, *_sorted_out(row, pieces, units, is_line)]
