@@ -706,7 +706,6 @@ un pizzico di sale e pepe
 succo e scorza di un limone
 una punta di cucchiaino di sale
 2 oz de mezcal espadín joven
-3 gotas de amargo de angostura
 """
 """Lines that say what one line cannot hold, or what is not known: asked, never guessed."""
 
