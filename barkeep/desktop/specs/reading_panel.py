@@ -223,13 +223,14 @@ def _understood(line: Line, tree: FamilyTree, units: BarUnits) -> str:
 
 
 def _note(read: ReadLine, tree: FamilyTree) -> str:
-    """What else was read: another name for it, and whether it may be left out."""
+    """What else was read: another name for it, what it asks, and whether it may be left out."""
     said, line = [], read.line
     if line.ingredient and read.matched:
         if read.confidence < SURE:
             said.append(f"read as {read.matched}; the words before that, as its maker")
         elif folded(read.matched) != folded(tree.name(line.ingredient)):
             said.append(f"written as {read.matched}")
+    said += [f"asks for {each}" for each in line.stated]
     said += ["garnish"] if line.garnish else []
     said += ["optional"] if line.optional else []
     if line.min_abv_percent is not None:
