@@ -99,6 +99,8 @@ class FamilyTree:
     file: str = "ingredients"
     shown: Mapping[str, str] = field(default_factory=dict)
 
+    __hash__ = object.__hash__  # so that what was read with one tree can be kept beside it
+
     def __post_init__(self) -> None:
         self._refuse_unknown_parents()
         _ = self._ancestors  # reading it refuses circles

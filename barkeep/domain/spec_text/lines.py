@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import partial
+from functools import lru_cache, partial
 
 from barkeep.domain.amounts.amount import EXAMPLES, spaced
 from barkeep.domain.amounts.measures import dimension
@@ -189,6 +189,13 @@ def read_lines(
     It is several lines of a spec where it says *each*: *2 oz each of gin and
     sweet vermouth*. Never raises; what cannot be used is in the complaints.
     """
+    return _read_lately(text, tree, units, garnish)
+
+
+@lru_cache(maxsize=2048)  # a text is looked at before it is read, and read again at each key
+def _read_lately(
+    text: str, tree: FamilyTree, units: BarUnits, garnish: bool
+) -> tuple[ReadLine, ...]:
     said = in_english(text[: LONGEST + 1], tree)
     if said.language is None:
         return _read_english(text, tree, units, garnish=garnish)
