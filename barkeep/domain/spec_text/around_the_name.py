@@ -462,7 +462,8 @@ def _take_front(draft: Draft) -> None:
     part = draft.take(_PART_OF)
     if part:
         draft.notes.append(part["part"].lower())
-    taken = _take_half(draft) or _take_measure(draft) or _take_scant(draft)
+    taken = _take_half(draft) or _take_share(draft)
+    taken = taken or _take_measure(draft) or _take_scant(draft)
     if taken or _take_package(draft):
         return
     found = _amount(draft.rest, draft.units)
@@ -489,6 +490,24 @@ def _take_half(draft: Draft) -> bool:
     share = Amount(_SHARES[half["share"].lower()], None, "each")
     _set(draft, share, draft.at, draft.at + half.end())
     draft.advance(half.end())
+    return True
+
+
+_SHARE_OF = re.compile(
+    r"(?:an?[ ])?(?P<share>half|quarter|three[ -]quarters?)[ ]+"
+    r"(?!(?:an?|of|and|the|to|or)\b)(?=[^\W\d_])",
+    re.IGNORECASE,
+)
+
+
+def _take_share(draft: Draft) -> bool:
+    """*Half simple*, *three quarters lemon juice*: a share without its unit, which is asked for."""
+    found = _SHARE_OF.match(draft.rest)
+    if found is None or unit_at(draft.rest, found.end(), draft.units)[0]:
+        return False
+    share = 0.75 if found["share"].lower().startswith("three") else _SHARES[found["share"].lower()]
+    _set(draft, Amount(share, None, "each"), draft.at, draft.at + found.end())
+    draft.advance(found.end())
     return True
 
 

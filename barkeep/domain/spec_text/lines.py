@@ -330,7 +330,7 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         called=_called(match, draft, tree),
         stated=match.stated,
     )
-    kept = (*choice.makers, *choice.notes) if choice else ()
+    kept = (*choice.makers, *choice.notes) if choice else without_notes(draft.rest)[-1][1]
     line = _with_notes(line, [*draft.hedges, *draft.notes, *kept])
     on_top = _ON_TOP.search(line.note) and not _IN_THE_DRINK.search(line.note)
     if match.key and tree[match.key].unit != "ml" and on_top:
@@ -612,7 +612,7 @@ def _without_unit(draft: Draft, error: WrongDimension, ingredient: Ingredient) -
     amount = draft.amount
     number = amount.value if amount else 0.0
     unit = "ml" if number >= LEAST_ML else unit_words(draft.units.ounce, draft.units)
-    answer = f"{draft.plain[: draft.amount_end].rstrip()} {unit}{draft.plain[draft.amount_end :]}"
+    answer = f"{draft.plain[: draft.amount_end]} {unit} {draft.plain[draft.amount_end :]}"
     likely = " ".join(answer.split())
     told = f"{_wrong(error, ingredient, None)}; likely “{likely}”"
     return Complaint(draft.amount_at, lambda: told, answer=likely)
