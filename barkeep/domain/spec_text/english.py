@@ -78,7 +78,12 @@ _ONLY_ENGLISH = frozenset({"of", "and", "the", "with", "each", "from"})
 
 
 def _is_a_false_friend(key: str, name: Sequence[Word], tree: FamilyTree) -> bool:
-    """Whether a lent name means something else where it was lent from: *rhum blanc*."""
+    """Whether a lent name means something else where it was lent from: *rhum blanc*.
+
+    A kind's own name is none, and asks no other language.
+    """
+    if plain(tree[key].name) == " ".join(each.plain for each in name):
+        return False
     meant = tree.may_be(" ".join(each.plain for each in name))
     return bool(meant) and meant != (key,) and all(is_lent(each.plain) for each in name)
 

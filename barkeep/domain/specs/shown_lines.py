@@ -9,7 +9,7 @@ from barkeep.domain.amounts.amount import amount_at_start, show_range
 from barkeep.domain.amounts.rounding import Style, rounded, show_as
 from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import capitalised, folded
+from barkeep.domain.phrases import capitalised
 from barkeep.domain.specs.called import asked_beside, called_in_sentence, kind_beside
 from barkeep.domain.specs.ratios import MEASURES, as_parts, parts_in_words
 from barkeep.domain.specs.spec import Line, Spec
@@ -95,7 +95,7 @@ def worded(line: Line, name: str, amount: str) -> str:
     """A line's text made from its fields, with its ingredient's name and its amount as given."""
     words = [amount, name]
     text = " ".join(word for word in words if word)
-    note = _beside(line.note, name)
+    note = _beside(line.note, line.called if line.called and line.called in name else "")
     if note:
         # Commas also part one garnish from the next.
         bare = not line.garnish and not re.search(r"[,()]", note)
@@ -107,10 +107,16 @@ def worded(line: Line, name: str, amount: str) -> str:
     return f"Garnish: {text}" if line.garnish else text
 
 
-def _beside(note: str, name: str) -> str:
-    """A note without the maker that the name beside it says already."""
-    said = folded(name)
-    return ", ".join(each for each in note.split(", ") if f"{folded(each)} " not in f"{said} ")
+def _beside(note: str, called: str) -> str:
+    """A note without the maker that begins or ends what its line calls the ingredient."""
+    if not called:
+        return note
+    return ", ".join(each for each in note.split(", ") if not _is_its_maker(each, called))
+
+
+def _is_its_maker(words: str, called: str) -> bool:
+    stands = called.startswith(f"{words} ") or called.endswith(f" {words}")
+    return stands and words[:1].isupper()
 
 
 _GARNISH = re.compile(r"\s*garnish\s*:\s*", re.IGNORECASE)
