@@ -283,7 +283,8 @@ class NameIndex(Generic[T]):
             fits = _placed(typed, name.words)
             shared = sum(each.letters * fit for each, fit in zip(typed, fits, strict=True))
             shared /= letters
-            if name.shown and (shared >= _HALF or fits[-1] > _BEGINS_ALIKE):
+            last = fits[-1] > 0.0 and (fits[-1] == 1.0 or typed[-1].letters > _LEAST_BEGUN_ALIKE)
+            if name.shown and (shared >= _HALF or last):
                 covered = sum(1 for fit in fits if fit) / len(name.words)
                 ends_so = fits[-1] > 0.0 and typed[-1].fits(name.words[-1]) > 0.0
                 yield at, Fit.PARTLY, shared * (0.4 + 0.3 * covered + 0.3 * ends_so)

@@ -237,6 +237,10 @@ def _number(text: str, written: str) -> float:
         plain = text.replace(",", "")
         expected = f"write {plain} for thousands or {text.replace(',', '.')} for a decimal"
         raise AmountError(written.strip(), expected)
+    if re.fullmatch(r"[1-9][0-9]{0,2}\.[0-9]{2}0", text):
+        plain = text.replace(".", "")
+        expected = f"write {plain} for thousands or {float(text):g} for a decimal"
+        raise AmountError(written.strip(), expected)
     try:
         value = sum(_plain_number(word) for word in _number_words(text))
     except ZeroDivisionError:

@@ -93,7 +93,7 @@ _CHANGING_LIST = """
     alcohol alcoholic non free zero low no imitation mock flavoured flavored infused spiced smoked
     sweet sweetened dry sparkling still red white black green pink blue gold golden dark light brown
     stir shake add pour build strain serve muddle top mix with without scented hard nitro overproof
-    key washed dealcoholised dealcoholized
+    key washed dealcoholised dealcoholized vegan decaf decaffeinated dairy gluten lactose oat soy
 """
 _CHANGING = frozenset(_CHANGING_LIST.split())
 """Words that make something else of what follows them."""

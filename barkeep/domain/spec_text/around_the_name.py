@@ -329,8 +329,16 @@ def take_around(draft: Draft) -> None:
     _take_loose(draft)
 
 
+_TELLS_OF_THE_LAST = re.compile(
+    r"(?:from|that['’]?s|that[ ]is|which|i\.e\.|it['’]?s)\b", re.IGNORECASE
+)
+"""How a piece begins that tells of the thing before it: *from about 3 limes*."""
+
+
 def begins_an_item(text: str, tree: FamilyTree, units: BarUnits) -> bool:
     """Whether a piece of a line is a line by itself: an amount or a use, and a name after it."""
+    if _TELLS_OF_THE_LAST.match(text):
+        return False
     draft = begun(text, units)
     try:
         take_around(draft)

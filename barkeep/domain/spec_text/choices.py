@@ -14,7 +14,7 @@ from barkeep.domain.spec_text.found import names_in
 _OR = re.compile(r"[ ]or[ ]|[ ]?/[ ]?")
 _BETWEEN_CHOICES = re.compile(r"[ ]?,[ ]?(?:or[ ])?|[ ]or[ ]|[ ]?/[ ]?")
 BETWEEN_THINGS = re.compile(r"[ ]?,[ ]?(?:and[ ]|&[ ])?|[ ]and[ ]|[ ]?[&+;][ ]?")
-_OR_ELSE = re.compile(r"or[ ](?P<name>.+)", re.IGNORECASE)
+_OR_ELSE = re.compile(r"or[ ](?P<name>.+?)(?:,?[ ]if[ ].*)?", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)

@@ -120,7 +120,8 @@ def corrects(text: str) -> bool:
 
 def is_left(note: str) -> bool:
     """Whether a note is a correction that corrected nothing: *make it a whole lime*."""
-    return corrects(f"{note} x") or note.casefold().strip(" .!") in _ALONE
+    alone = note.casefold().strip(" .!") in _ALONE
+    return alone or corrects(f"{note} x") or taken_out(note) is not None
 
 
 _ALONE = frozenset({"no", "nope", "wait", "no wait", "sorry", "actually", "oops", "scratch that"})

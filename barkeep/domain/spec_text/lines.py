@@ -81,7 +81,7 @@ _OPTIONAL = frozenset(
 )
 _OPTIONAL_SAID = re.compile(
     r"(?<!not )\boptional\b|\bif[ ](?:you(?:['’]re)?|one)[ ]"
-    r"(?:like|want|fancy|feel(?:ing)?|wish|prefer|have)\b",
+    r"(?:like|want|fancy|feel(?:ing)?|wish|prefer)\b",
     re.IGNORECASE,
 )
 """What says so within other words: *and that's optional*."""
@@ -207,7 +207,8 @@ def _in_own_words(read: ReadLine, said: Said, tree: FamilyTree, *, alone: bool) 
     """A line that was read in English, told of in the words it was written in."""
     written = said.original.strip() if alone else said.as_written(read.line.text)
     matched = read.matched and said.as_written(read.matched)
-    read = replace(read, line=_line_in_own_words(read.line, written, said), matched=matched)
+    line = _line_in_own_words(read.line, written, said, read.matched)
+    read = replace(read, line=line, matched=matched)
     complaints = [_complaint_in_own_words(each, said) for each in read.complaints]
     unsure = [each for each in said.unsure if each.words in written]
     if not unsure:
@@ -230,7 +231,17 @@ _TELLS_WHAT_IS_DONE = frozenset(
 """Notes that are read again by what is made of a line, and so stay the words they are."""
 
 
-def _line_in_own_words(line: Line, written: str, said: Said) -> Line:
+def _called_as_written(line: Line, matched: str | None, said: Said) -> str:
+    """What the writer called it, where that is no English name of it."""
+    english = line.called or matched or ""
+    for words in (english, english.lower()):
+        written = said.as_written(words)
+        if folded(written) != folded(english):
+            return written
+    return line.called
+
+
+def _line_in_own_words(line: Line, written: str, said: Said, matched: str | None) -> Line:
     """A line with all that is kept of it in the words it was written in."""
     notes = (
         each if each in _TELLS_WHAT_IS_DONE else said.as_written(each)
@@ -240,7 +251,7 @@ def _line_in_own_words(line: Line, written: str, said: Said) -> Line:
         line,
         text=written,
         note=", ".join(notes),
-        called=said.as_written(line.called),
+        called=_called_as_written(line, matched, said),
         stated=tuple(map(said.as_written, line.stated)),
     )
 
@@ -345,8 +356,14 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         said = doubt.group().strip()
         unsure = f"“{said}” says that this is not settled yet"
         read = replace(read, complaints=(Complaint(draft.at, lambda: unsure), *read.complaints))
+    if match.key == "garnish":
+        which = "which garnish is this? write what it is, such as a lemon peel"
+        read = replace(read, complaints=(Complaint(draft.at, lambda: which), *read.complaints))
     if _may_be_its_juice(draft, match, tree):
-        likely = f"{draft.plain[: draft.amount_end]} oz {tree.in_sentence(match.key)} juice"
+        number = draft.amount.value if draft.amount else 0.0
+        unit = "ml" if number >= LEAST_ML else unit_words(draft.units.ounce, draft.units)
+        likely = f"{draft.plain[: draft.amount_end]} {unit} {tree.in_sentence(match.key)} juice"
+        likely = " ".join(likely.split())
         either = f"is this of one {tree.in_sentence(match.key)}, or likely “{likely.strip()}”?"
         read = replace(
             read,
@@ -388,7 +405,9 @@ def _may_be_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> bool:
     if amount is None or amount.unit != "each" or amount.high is not None:
         return False
     odd = amount.value not in (0.25, 0.5, 1.5) and amount.value != int(amount.value)
-    return odd and not draft.notes and named(f"{match.matched} juice", tree) is not None
+    many = amount.value >= LEAST_ML and _said_as_one(match)  # 30 lime, and no 30 limes
+    juiced = named(f"{match.matched} juice", tree) is not None
+    return (odd or many) and not draft.notes and juiced
 
 
 def _called(match: Match, draft: Draft, tree: FamilyTree) -> str:
@@ -541,7 +560,7 @@ def _with_notes(line: Line, notes: list[str]) -> Line:
         least = _LEAST.fullmatch(note)
         if note.casefold() in _OPTIONAL:
             line = replace(line, optional=True)
-        elif _OPTIONAL_SAID.search(note):
+        elif _OPTIONAL_SAID.search(note) and not note.casefold().startswith("or "):
             line = replace(line, optional=True)
             kept.append(note)
         elif note.casefold() in _GARNISH:

@@ -68,6 +68,11 @@ _TOLD_APART = re.compile(
     re.IGNORECASE,
 )
 
+_TOLD_APART_OF = re.compile(rf"{_TOLD_APART.pattern}(?:(?![ ]and[ ]).)*", re.IGNORECASE)
+"""What is told apart, up to what is told beside it: *not lemon* in *not lemon and syrup*."""
+
+_BETWEEN_NUMBERS = frozenset({"and", "a", "an", "of", "well", "to", "or", "few", "couple"})
+
 _PIECES = frozenset({"count", "length"})
 
 _GENERAL = frozenset({"fruit", "garnish"})
@@ -110,6 +115,8 @@ _ANOTHER_AMOUNT = "is a second amount; give what it measures a line of its own"
 
 _WHOSE_AMOUNT = "was not understood as the amount; begin the line with it"
 
+_WHOSE_NUMBER = "is a number that belongs to nothing here; write what it counts"
+
 _IN_A_MAKER = (
     "stands where only a maker's words may; "
     "put the maker behind the ingredient in brackets, or correct it"
@@ -147,7 +154,6 @@ def _in_a_maker(maker: str, placed: Placed, tree: FamilyTree, units: BarUnits) -
 def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> Iterator[Stray]:
     plain = _NO_AMOUNT.sub(" ", note).strip()
     times = _TIMES.match(plain)
-    told_apart = _TOLD_APART.search(plain)
     if _OR_SO_MUCH.match(plain):
         return  # or ½ oz simple syrup: what would do as well
     for words, amount in _amounts(plain, units):
@@ -164,7 +170,17 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
             _says_only_amounts(plain, units) and _same(amount, placed.amount, units)
         ):
             yield Stray(words, _ANOTHER_AMOUNT if placed.amount else _WHOSE_AMOUNT)
-    yield from _names(plain[: told_apart.start()] if told_apart else plain, placed, tree)
+    counts = [each for each in _words(plain) if folded(each) not in _BETWEEN_NUMBERS]
+    measured = any(amount.unit for _, amount in _amounts(plain, units))
+    bare = bool(counts) and all(map(is_a_number, counts)) and not measured
+    if placed.amount and bare and not _says_again(note, placed.amount):
+        yield Stray(note, _WHOSE_NUMBER)
+    yield from _names(_TOLD_APART_OF.sub(" ", plain), placed, tree)
+
+
+def _says_again(note: str, amount: Amount) -> bool:
+    """Whether a note of nothing but a number says the line's own again."""
+    return f"{amount.value:g}" in _words(note)
 
 
 def _says_only_amounts(note: str, units: BarUnits) -> bool:

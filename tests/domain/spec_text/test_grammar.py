@@ -90,7 +90,9 @@ def _poured() -> tuple[tuple[str, str], ...]:
     return tuple(
         each
         for name, each in named.items()
-        if TREE.by_name[name] == each[1] and unit_named(name.split()[0]) is None
+        if TREE.by_name[name] == each[1]
+        and unit_named(name.split()[0]) is None
+        and TREE.may_be(name) in ((), (each[1],))  # and none that means another thing elsewhere
     )
 
 
