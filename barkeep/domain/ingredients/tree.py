@@ -99,8 +99,6 @@ class FamilyTree:
     file: str = "ingredients"
     shown: Mapping[str, str] = field(default_factory=dict)
 
-    __hash__ = object.__hash__  # so that what was read with one tree can be kept beside it
-
     def __post_init__(self) -> None:
         self._refuse_unknown_parents()
         _ = self._ancestors  # reading it refuses circles
@@ -140,6 +138,7 @@ class FamilyTree:
             return self
         _ = (self.spoken_names, self._descendants, self._children, self._confused, self.alcoholic)
         other = copy(self)
+        other.__dict__.pop("read_lately", None)  # what is said of a line is in the names shown
         object.__setattr__(other, "shown", {**self.shown, **names})
         return other
 
@@ -157,6 +156,11 @@ class FamilyTree:
             for name in ingredient.all_names:
                 found.setdefault(folded(name), ingredient.key)
         return found
+
+    @cached_property
+    def read_lately(self) -> dict[object, object]:
+        """What a reader keeps of lines that it read with this tree, for as long as that lives."""
+        return {}
 
     @cached_property
     def by_words(self) -> Mapping[frozenset[str], str]:

@@ -9,7 +9,8 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache, partial
+from functools import partial
+from typing import cast
 
 from barkeep.domain.amounts.amount import EXAMPLES, spaced
 from barkeep.domain.amounts.measures import dimension
@@ -189,12 +190,22 @@ def read_lines(
     It is several lines of a spec where it says *each*: *2 oz each of gin and
     sweet vermouth*. Never raises; what cannot be used is in the complaints.
     """
-    return _read_lately(text, tree, units, garnish)
+    known = cast("dict[tuple[str, BarUnits, bool], tuple[ReadLine, ...]]", tree.read_lately)
+    key = (text, units, garnish)
+    found = known.get(key)
+    if found is None:
+        if len(known) >= KEPT_LATELY:
+            known.clear()
+        found = known[key] = _read_anew(text, tree, units, garnish=garnish)
+    return found
 
 
-@lru_cache(maxsize=2048)  # a text is looked at before it is read, and read again at each key
-def _read_lately(
-    text: str, tree: FamilyTree, units: BarUnits, garnish: bool
+KEPT_LATELY = 1000
+"""Lines; a text is looked at before it is read, and an editor reads it again at each key."""
+
+
+def _read_anew(
+    text: str, tree: FamilyTree, units: BarUnits, *, garnish: bool
 ) -> tuple[ReadLine, ...]:
     said = in_english(text[: LONGEST + 1], tree)
     if said.language is None:
