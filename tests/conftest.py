@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 from datetime import datetime
 from pathlib import Path
@@ -10,6 +11,7 @@ import pytest
 from hypothesis import settings
 
 # No test asserts a time, and a first call may import something heavy.
+gc.set_threshold(50_000, 20, 50)  # the suite keeps much alive, and looking through it takes long
 settings.register_profile("untimed", deadline=None)
 settings.load_profile("untimed")
 

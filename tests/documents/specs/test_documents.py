@@ -7,7 +7,7 @@ import string
 from dataclasses import replace
 
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from barkeep.documents.foreign_text import DEEPEST, read_json
@@ -20,6 +20,7 @@ from barkeep.documents.specs.jsonld import (
 )
 from barkeep.documents.specs.markdown import markdown
 from barkeep.documents.specs.own_json import is_own_json, parts_in_json, specs_json
+from barkeep.domain.spec_text.headers import header_in
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import UnreadableFile
 from tests.documents.specs.readers import parts_in_markdown
@@ -153,6 +154,7 @@ def test_what_is_written_as_json_reads_back(specs):
 
 @given(st.lists(parts(), min_size=1, max_size=3))
 def test_what_is_written_as_markdown_reads_back(specs):
+    assume(not any(header_in(f"{each.name}: x") for each in specs[1:]))  # a drink called *By*
     assert [without_place(each) for each in parts_in_markdown(markdown(specs))] == specs
 
 

@@ -1,6 +1,6 @@
 """Random and mutated texts and documents: a reader says what is wrong and raises nothing else.
 
-`BARKEEP_FUZZ=100000 pytest tests/documents/test_reader_fuzz.py` tries that many in place of 20,000.
+`BARKEEP_FUZZ=100000 pytest tests/documents/test_reader_fuzz.py` tries that many in place of 6,000.
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ from tests.domain.spec_text.lines_as_written import AMOUNTS, SPOKEN, WORDED
 from tests.domain.spec_text.lines_led_in import HEDGED, LED_IN, STRANGE
 from tests.domain.spec_text.lines_unseen import UNSEEN
 
-TRIES = int(os.environ.get("BARKEEP_FUZZ", "20000"))
+TRIES = int(os.environ.get("BARKEEP_FUZZ", "6000"))
 ROUNDS = 10
 LINES = [
     row.split(" | ")[0]

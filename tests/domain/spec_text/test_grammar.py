@@ -17,7 +17,7 @@ from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.lines import ReadLine, read_lines
 
 TREE = shipped().tree
-CASES = int(os.environ.get("CASES", "300"))
+CASES = int(os.environ.get("CASES", "120"))
 
 LEADS = (
     ("", ""),
