@@ -125,6 +125,9 @@ _THE_USUAL = re.compile(
 )
 """What tells of a grouping no more than that it is known elsewhere which is meant."""
 
+_SQUEEZED = frozenset({"lime", "lemon", "orange", "grapefruit", "mandarin", "yuzu"})
+"""Fruit that is poured as its juice and never counted by the dozen."""
+
 _IN_THE_DRINK = re.compile(r"\bin[ ](?:the|it|your)\b", re.IGNORECASE)
 
 _DOUBT = re.compile(
@@ -416,7 +419,8 @@ def _may_be_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> bool:
     if amount is None or amount.unit != "each" or amount.high is not None:
         return False
     odd = amount.value not in (0.25, 0.5, 1.5) and amount.value != int(amount.value)
-    many = amount.value >= LEAST_ML and _said_as_one(match)  # 30 lime, and no 30 limes
+    squeezed_in = match.key in _SQUEEZED and _said_as_one(match)  # 30 lime, and no 30 limes
+    many = amount.value >= LEAST_ML and squeezed_in
     juiced = named(f"{match.matched} juice", tree) is not None
     return (odd or many) and not draft.notes and juiced
 
