@@ -20,7 +20,7 @@ TODAY = date(2026, 11, 21)
 
 def bottle(number: int, ingredient: str, amount: float, size: float | None = None) -> Bottle:
     """One open bottle holding `amount`."""
-    product = Product(f"{ingredient} {number}", "Ninepin", ingredient, size or 700.0, id=number)
+    product = Product(f"{ingredient} {number}", "Hollow Lamp", ingredient, size or 700.0, id=number)
     return Bottle(number, product, Level(amount, "open"), number)
 
 

@@ -23,8 +23,8 @@ TODAY = NOON.date()
 def shelf(bar):
     """A bottle of London dry gin, one of bourbon and one of lime juice, all full."""
     drafts = (
-        Label("London dry gin", "Ninepin", "london-dry-gin", 700.0, abv_percent=43.0),
-        Label("Bourbon", "Ninepin", "bourbon", 700.0),
+        Label("London dry gin", "Hollow Lamp", "london-dry-gin", 700.0, abv_percent=43.0),
+        Label("Bourbon", "Hollow Lamp", "bourbon", 700.0),
         Label("Lime juice", "", "lime-juice", 500.0),
     )
     added = [bar.inventory.receive_new(each).value for each in drafts]

@@ -14,8 +14,8 @@ class TestImport:
     def test_bottles_come_in(self, barkeep, tmp_path):
         rows = tmp_path / "bottles.csv"
         rows.write_text(
-            f"{HEADER}Dry gin,Ninepin,London dry gin,41.2,70 cl,0.4,24.50,2026-01-31\n"
-            "Dry gin,Ninepin,London dry gin,41.2,70 cl,,24.50,\n",
+            f"{HEADER}Dry gin,Hollow Lamp,London dry gin,41.2,70 cl,0.4,24.50,2026-01-31\n"
+            "Dry gin,Hollow Lamp,London dry gin,41.2,70 cl,,24.50,\n",
             encoding="utf-8",
         )
         bar = tmp_path / "new.bar"

@@ -177,7 +177,7 @@ class TestTare:
 
 class TestDasher:
     def test_set_and_forgotten(self, barkeep, bar):
-        title = "Ninepin Aromatic bitters"
+        title = "Hollow Lamp Aromatic bitters"
         answer = barkeep("--bar", bar, "dasher", "Aromatic bitters", "0.3", "ml", "--json").answer
         assert answer == {"bottle": title, "dash_ml": 0.3}
         assert (

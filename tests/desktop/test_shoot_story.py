@@ -159,7 +159,7 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     logged = levels(bar)
     ounces = {
         "Pellow & Rudge Lamp Room dry gin": 8.0,
-        "Ninepin Split Pin blanco tequila": 4 * 2.1,
+        "Hollow Lamp Split Pin blanco tequila": 4 * 2.1,
         "Marrow Hill Tarpaulin white rum": 8.0,
         "Oddlamp Falernum": 4 * 0.75,
         bought[0]: 4 * 0.5,

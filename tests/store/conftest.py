@@ -28,7 +28,7 @@ def store(path):
 
 def fill(store, bottles=2):
     """One product, some bottles of it with a ledger, and one spec; the bottles' ids."""
-    label = Label("London dry gin", "Ninepin", "london-dry-gin", 700.0)
+    label = Label("London dry gin", "Hollow Lamp", "london-dry-gin", 700.0)
     line = Line("60 ml gin", "gin", 60.0, None, "ml", 60.0)
     with store.unit_of_work("Fill") as work:
         (product_id,) = work.insert("product", [label])

@@ -2,7 +2,7 @@
 -- and four actions that undo remembers. Something stands in every table.
 
 INSERT INTO product VALUES
-  (1, 'London dry gin', 'Ninepin', 'ninepin london dry gin', 'london-dry-gin', 700.0, 'ml', 43.0, NULL, 26.0, '2140079190177', 0, 0),
+  (1, 'London dry gin', 'Hollow Lamp', 'hollow lamp london dry gin', 'london-dry-gin', 700.0, 'ml', 43.0, NULL, 26.0, '2140079190177', 0, 0),
   (2, 'Simple syrup', '', 'simple syrup', 'simple-syrup', 500.0, 'ml', 0.0, 615.0, NULL, '', 1, 0),
   (3, 'Dark rum', 'Old Sidings', 'old sidings dark rum', 'dark-rum', 700.0, 'ml', 40.0, NULL, 22.0, '', 0, 1);
 
@@ -20,8 +20,8 @@ INSERT INTO action VALUES
 INSERT INTO action_image VALUES
   (2, 0, 'product', '[3]', NULL, NULL),
   (3, 0, 'product', '[1]',
-   '{"id": 1, "name": "London dry gin", "maker": "Ninepin", "folded_title": "ninepin london dry gin", "ingredient": "london-dry-gin", "size": 700.0, "unit": "ml", "abv_percent": 43.0, "sugar_g_per_l": null, "price": 24.5, "barcode": "2140079190177", "house_made": false, "hidden": false}',
-   '{"id": 1, "name": "London dry gin", "maker": "Ninepin", "folded_title": "ninepin london dry gin", "ingredient": "london-dry-gin", "size": 700.0, "unit": "ml", "abv_percent": 43.0, "sugar_g_per_l": null, "price": 26.0, "barcode": "2140079190177", "house_made": false, "hidden": false}'),
+   '{"id": 1, "name": "London dry gin", "maker": "Hollow Lamp", "folded_title": "hollow lamp london dry gin", "ingredient": "london-dry-gin", "size": 700.0, "unit": "ml", "abv_percent": 43.0, "sugar_g_per_l": null, "price": 24.5, "barcode": "2140079190177", "house_made": false, "hidden": false}',
+   '{"id": 1, "name": "London dry gin", "maker": "Hollow Lamp", "folded_title": "hollow lamp london dry gin", "ingredient": "london-dry-gin", "size": 700.0, "unit": "ml", "abv_percent": 43.0, "sugar_g_per_l": null, "price": 26.0, "barcode": "2140079190177", "house_made": false, "hidden": false}'),
   (3, 1, 'bottle', '[1]',
    '{"id": 1, "product_id": 1, "position": 5, "received": "2026-08-01", "made": null, "use_by": null, "hidden": false}',
    '{"id": 1, "product_id": 1, "position": 0, "received": "2026-08-01", "made": null, "use_by": null, "hidden": false}'),

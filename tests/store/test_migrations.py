@@ -251,7 +251,7 @@ def test_an_upgraded_bar_reads_as_it_did(old):
     with store.reading() as connection:
         gin, syrup = read_bottles(connection)
     store.close()
-    assert (gin.product.title, gin.product.price) == ("Ninepin London dry gin", 26.0)
+    assert (gin.product.title, gin.product.price) == ("Hollow Lamp London dry gin", 26.0)
     assert (gin.level.amount, gin.level.method, gin.level.sigma) == (355.0, "tenths", 35.0)
     assert (gin.tare, gin.dash_ml, gin.product.shape) == (None, None, None)
     assert syrup.product.house_made and syrup.level.amount == 500.0
@@ -411,7 +411,7 @@ def test_what_a_line_calls_its_ingredient_and_asks_of_it_is_kept(before_shoots):
     with store.reading() as connection:
         (spec,) = read_specs(connection)
     (line,) = spec.lines
-    asked = replace(line, called="Ninepin dry gin", stated=("8 year", "smoked"))
+    asked = replace(line, called="Hollow Lamp dry gin", stated=("8 year", "smoked"))
     with store.unit_of_work("Change spec") as work:
         work.put("spec", (1,), replace(spec, lines=(asked,)))
     for way, expected in (("undo", line), ("redo", asked)):

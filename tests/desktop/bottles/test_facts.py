@@ -91,7 +91,7 @@ class TestWeighing:
 
     def test_cream_learns_its_density_from_both(self, page, screen, qtbot):
         cream = page.bar.inventory.receive_new(
-            Label("Churn", "Ninepin", "cream-liqueur", 700.0)
+            Label("Churn", "Hollow Lamp", "cream-liqueur", 700.0)
         ).value
         screen.choose(cream.id)
         assert "It holds cream, milk, egg or coconut" in texts(screen.detail)
@@ -168,7 +168,7 @@ class TestUseBy:
 
 class TestDasher:
     def test_set_and_forgotten(self, page, screen, qtbot):
-        bitters = choose(page, "Ninepin Aromatic bitters")
+        bitters = choose(page, "Hollow Lamp Aromatic bitters")
         dialog = ask(screen, "dasher")
         assert dialog.outcome.text() == "A dash is what the bar means by one, 0.8 ml."
         qtbot.keyClicks(dialog.fact, "0.3 ml")
@@ -181,7 +181,7 @@ class TestDasher:
         assert now(page, bitters).dash_ml is None
 
     def test_a_pour_in_dashes_is_that_bottle_s(self, page, screen, qtbot):
-        bitters = choose(page, "Ninepin Aromatic bitters")
+        bitters = choose(page, "Hollow Lamp Aromatic bitters")
         page.bar.counting.set_dasher(bitters.id, 0.5)
         dialog = ask(screen, "pour")
         qtbot.keyClicks(dialog.amount, "4 dashes")
@@ -190,7 +190,7 @@ class TestDasher:
         assert now(page, bitters).level.amount == pytest.approx(78.0)
 
     def test_too_much_for_a_dash(self, page, screen, qtbot):
-        choose(page, "Ninepin Aromatic bitters")
+        choose(page, "Hollow Lamp Aromatic bitters")
         dialog = ask(screen, "dasher")
         qtbot.keyClicks(dialog.fact, "30 ml")
         dialog.accept_button.click()

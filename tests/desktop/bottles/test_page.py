@@ -514,14 +514,14 @@ def test_add_a_new_product(page, screen, qtbot):
         for alias in before.knowledge.tree[key].aliases
         if before.knowledge.tree[key].unit == "ml"
     )
-    written = {"name": "Night Sleeper", "maker": "Ninepin", "ingredient": alias[0]}
+    written = {"name": "Night Sleeper", "maker": "Hollow Lamp", "ingredient": alias[0]}
     written |= {"size": "50 cl", "strength": "41,5 %", "price": "19.90"}
     for name, text in written.items():
         qtbot.keyClicks(dialog.edits[name], text)
     dialog.accept_button.click()
     assert not dialog.isVisible()
     product = screen.current.bottle.product
-    assert (product.title, product.ingredient) == ("Ninepin Night Sleeper", alias[1])
+    assert (product.title, product.ingredient) == ("Hollow Lamp Night Sleeper", alias[1])
     assert (product.size, product.abv_percent, product.price) == (500.0, 41.5, 19.9)
     page.toast._button.click()
     assert page.bar.snapshot.products == before.products
@@ -663,5 +663,5 @@ def test_five_hundred_bottles_are_shown_found_and_changed(qtbot, tmp_path, clock
 
 def imported(number: int):
     kind = ("bourbon", "london-dry-gin", "dry-vermouth")[number % 3]
-    draft = Label(f"Bottle {number}", "Ninepin", kind, 700.0, price=float(number))
+    draft = Label(f"Bottle {number}", "Hollow Lamp", kind, 700.0, price=float(number))
     return ListedBottle(number + 1, draft)

@@ -97,7 +97,7 @@ def levels(bar):
 
 def test_it_lists_what_the_shoots_ahead_are_short_of_and_why(dialog):
     assert cell(dialog, "Mezcal", NEED) == "88.7 ml"
-    assert cell(dialog, "Mezcal", BUY) == "1 × 700 ml Ninepin Pit Oven mezcal"
+    assert cell(dialog, "Mezcal", BUY) == "1 × 700 ml Hollow Lamp Pit Oven mezcal"
     assert cell(dialog, "Mezcal", COST) == "42.00"
     assert cell(dialog, "Mezcal", WHY) == "88.7 ml short for Summer Excursion’s Sand in the Points"
     assert dialog.total.text() == "81.90 EUR for 3 things."
@@ -107,7 +107,7 @@ def test_it_lists_what_the_shoots_ahead_are_short_of_and_why(dialog):
 def test_the_reason_of_the_chosen_row_is_read_in_full(dialog):
     dialog.table.setCurrentCell(row_of(dialog, "Mezcal"), NEED)
     assert dialog.why.text() == (
-        "Mezcal, 1 × 700 ml Ninepin Pit Oven mezcal: "
+        "Mezcal, 1 × 700 ml Hollow Lamp Pit Oven mezcal: "
         "88.7 ml short for Summer Excursion’s Sand in the Points."
     )
 
@@ -130,7 +130,7 @@ def test_none_ticked_where_the_shoot_given_is_not_ahead(bar, open_dialog):
 def test_the_list_is_copied_as_text(dialog, qtbot):
     press(qtbot, dialog, KEYS.Key_C, ALT)
     lines = QGuiApplication.clipboard().text().splitlines()
-    assert "Mezcal: 1 × 700 ml Ninepin Pit Oven mezcal (42.00 EUR)" in lines
+    assert "Mezcal: 1 × 700 ml Hollow Lamp Pit Oven mezcal (42.00 EUR)" in lines
     assert lines[-1] == "81.90 EUR for 3 things."
 
 
@@ -151,7 +151,7 @@ def test_what_is_ticked_comes_into_the_bar_in_one_step_and_undo_takes_it_back(ba
     assert [each.level.amount for each in came] == [500.0, 700.0, 700.0]
     assert {each.received for each in came} == {date(2026, 11, 19)}
     prices = {each.title: each.price for each in bar.snapshot.products}
-    assert prices["Ninepin Pit Oven mezcal"] == 39.9
+    assert prices["Hollow Lamp Pit Oven mezcal"] == 39.9
     assert dialog.banner.text == "3 packages are in the bar"
     assert [each.ingredient for each in dialog.table.things] == ["maraschino-liqueur"]
     dialog.banner._button.click()

@@ -348,7 +348,7 @@ def test_escape_leaves_the_shelf_and_its_counts_are_still_there(window, qtbot):
 def test_five_sealed_bottles_leave_nothing_to_count_and_escape_leaves(
     empty_bar, qapp, qtbot, tmp_path
 ):
-    draft = Label("Dry gin", "Ninepin", "london-dry-gin", 700.0)
+    draft = Label("Dry gin", "Hollow Lamp", "london-dry-gin", 700.0)
     product = empty_bar.inventory.add_product(draft).value
     for _each in range(5):
         empty_bar.inventory.receive(product.id)

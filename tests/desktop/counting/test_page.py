@@ -417,7 +417,7 @@ def test_a_click_on_the_gauge_takes_the_nearest_tenth(counting, qtbot):
 
 
 def row_of(expected: float, counted: float, sigma_before=35.0, sigma=35.0, unit="ml") -> CountRow:
-    product = Product("Dry gin", "Ninepin", "london-dry-gin", 700.0, unit, id=1)
+    product = Product("Dry gin", "Hollow Lamp", "london-dry-gin", 700.0, unit, id=1)
     bottle = Bottle(1, product, Level(expected, "open", expected_sigma=sigma_before))
     return CountRow(bottle, "London dry gin", Typed(MeasuredLevel(counted, "tenths", sigma), "4"))
 
@@ -638,7 +638,7 @@ def test_an_empty_bar_and_a_sealed_one(qtbot, tmp_path, clock):
         assert pages.currentWidget() is pages.empty
         screen.counting.keyPressEvent(key_press(KEY.Key_Escape))
         assert not screen.is_counting
-        draft = Label("Dry gin", "Ninepin", "london-dry-gin", 700.0)
+        draft = Label("Dry gin", "Hollow Lamp", "london-dry-gin", 700.0)
         bar.inventory.receive(bar.inventory.add_product(draft).value.id)
         screen.count_shelf()
         assert pages.currentWidget() is pages.no_match

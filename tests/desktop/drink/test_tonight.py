@@ -150,7 +150,7 @@ def test_a_bar_without_bottles_says_so_until_there_is_one(empty_bar, qtbot, tmp_
         assert offered.text() == "Go to Bottles"
         qtbot.mouseClick(offered, Qt.MouseButton.LeftButton)
         assert page.went == [("bottles", None)]
-        empty_bar.inventory.receive_new(Label("Dry gin", "Ninepin", "london-dry-gin", 700.0))
+        empty_bar.inventory.receive_new(Label("Dry gin", "Hollow Lamp", "london-dry-gin", 700.0))
         page.settle(qtbot)
         assert banner.text == ""
 

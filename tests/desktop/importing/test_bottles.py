@@ -20,10 +20,10 @@ from tests.desktop.pages import settle, tabbed
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
 HEADER = "product,maker,ingredient,abv,size,level,price,opened,shelf\n"
-GOOD = "Signal Lamp dry,Ninepin,London dry gin,43,70 cl,full,24.50,no,top\n"
-SHARE = "Branch Line rye,Ninepin,Rye whiskey,0.5,70 cl,half,38,2026-01-31,low\n"
-MISSPELT = "Fog Water,Ninepin,Londn dry gin,40,70 cl,,20,03/04/2026,low\n"
-UNKNOWN = "Snow Plough,Ninepin,Florble,20,70 cl,,20,,low\n"
+GOOD = "Signal Lamp dry,Hollow Lamp,London dry gin,43,70 cl,full,24.50,no,top\n"
+SHARE = "Branch Line rye,Hollow Lamp,Rye whiskey,0.5,70 cl,half,38,2026-01-31,low\n"
+MISSPELT = "Fog Water,Hollow Lamp,Londn dry gin,40,70 cl,,20,03/04/2026,low\n"
+UNKNOWN = "Snow Plough,Hollow Lamp,Florble,20,70 cl,,20,,low\n"
 
 
 OWN = {"key": "florble", "name": "Florble", "aliases": (), "parents": ("spirit",)}
@@ -133,9 +133,9 @@ def test_rows_are_repaired_by_keyboard_imported_and_undone_in_one_step(window, b
     before = bar.snapshot.bottles
     dialog = chosen(HEADER + GOOD + SHARE + MISSPELT)
     assert rows(dialog) == [
-        ("3", "Ninepin Branch Line rye", "0.5", "To repair"),
-        ("4", "Ninepin Fog Water", "40", "To repair"),
-        ("2", "Ninepin Signal Lamp dry", "43 %", "Comes in"),
+        ("3", "Hollow Lamp Branch Line rye", "0.5", "To repair"),
+        ("4", "Hollow Lamp Fog Water", "40", "To repair"),
+        ("2", "Hollow Lamp Signal Lamp dry", "43 %", "Comes in"),
     ]
     assert dialog.banner.text == "Nothing is read from “shelf”."
     assert dialog.import_button.text() == "&Import 1 bottle"
@@ -162,9 +162,9 @@ def test_rows_are_repaired_by_keyboard_imported_and_undone_in_one_step(window, b
     settle(window, qtbot)
 
     assert titles(bar)[len(before) :] == [
-        "Ninepin Signal Lamp dry",
-        "Ninepin Branch Line rye",
-        "Ninepin Fog Water",
+        "Hollow Lamp Signal Lamp dry",
+        "Hollow Lamp Branch Line rye",
+        "Hollow Lamp Fog Water",
     ]
     _gin, rye, fog = bar.snapshot.bottles[len(before) :]
     assert (rye.product.abv_percent, rye.level.amount) == (50, 350)
@@ -182,7 +182,7 @@ def test_the_same_list_again_is_left_out_unless_it_is_said_to_be_more(window, ba
     settle(window, qtbot)
     count = len(bar.snapshot.bottles)
     dialog = chosen(HEADER + GOOD)
-    assert rows(dialog) == [("2", "Ninepin Signal Lamp dry", "43 %", "Is left out")]
+    assert rows(dialog) == [("2", "Hollow Lamp Signal Lamp dry", "43 %", "Is left out")]
     assert "It looks like the bottle that is there already, with 700 ml left." in details(dialog)
     assert (dialog.import_button.text(), dialog.import_button.isEnabled()) == (
         "&Import 0 bottles",
@@ -272,7 +272,7 @@ def test_all_ready_answers_are_taken_at_once(window, qtbot, chosen):
     assert dialog.take_button.text() == "Take read&y answers (2)"
     alt(qtbot, dialog.take_button)
     settle(window, qtbot)
-    assert rows(dialog) == [("4", "Ninepin Snow Plough", "20", "To repair")]
+    assert rows(dialog) == [("4", "Hollow Lamp Snow Plough", "20", "To repair")]
     dialog.chips.choose("all")
     assert [(each[0], each[3]) for each in rows(dialog)] == [
         ("4", "To repair"),
@@ -320,7 +320,7 @@ def test_a_file_without_bottles_says_what_was_expected(window, qtbot, chosen):
     dialog = chosen(HEADER)
     assert dialog.banner.text == "There is nothing to import: there is no bottle in it."
     dialog.reject()
-    dialog = chosen("Signal Dry,Ninepin,London dry gin,43,700\n")
+    dialog = chosen("Signal Dry,Hollow Lamp,London dry gin,43,700\n")
     assert "the column “product” is missing" in dialog.banner.text
     assert not dialog.import_button.isEnabled()
 

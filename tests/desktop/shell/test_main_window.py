@@ -275,8 +275,8 @@ def dropped(window: MainWindow, paths) -> QDropEvent:
     return drop
 
 
-GOOD = "product,maker,ingredient,size,level\nSleeper dry,Ninepin,London dry gin,700 ml,0.4\n"
-BAD = "product,maker,ingredient,size,level\nSleeper dry,Ninepin,London dry gin,700 ml,1.4\n"
+GOOD = "product,maker,ingredient,size,level\nSleeper dry,Hollow Lamp,London dry gin,700 ml,0.4\n"
+BAD = "product,maker,ingredient,size,level\nSleeper dry,Hollow Lamp,London dry gin,700 ml,1.4\n"
 
 
 def test_a_dropped_list_is_shown_first_and_then_imported(open_window, tmp_path, qtbot):

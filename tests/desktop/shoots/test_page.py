@@ -209,7 +209,7 @@ def test_every_line_says_what_it_is_poured_from(page, qtbot):
     words = said(page)
     assert below("1.1 oz blanco tequila, in place of mezcal") == (
         "Blanco tequila in place of mezcal, 1.1 times as much. "
-        "From Ninepin Split Pin blanco tequila"
+        "From Hollow Lamp Split Pin blanco tequila"
     )
 
 

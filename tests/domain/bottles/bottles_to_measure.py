@@ -14,7 +14,7 @@ SHAPES = tuple(shipped_shapes())
 TARE = Tare(520.0, 1.0)
 
 
-GIN = Label("Dry gin", "Ninepin", "london-dry-gin", 700.0, abv_percent=40.0)
+GIN = Label("Dry gin", "Hollow Lamp", "london-dry-gin", 700.0, abv_percent=40.0)
 
 LIQUEUR = Label(
     "Cassis", "Pinchweir", "creme-de-cassis", 500.0, abv_percent=18.0, sugar_g_per_l=450.0

@@ -32,7 +32,7 @@ from tests.domain.bottles.bottles_to_measure import (
     container,
 )
 
-PRODUCT = Product("Dry gin", "Ninepin", "london-dry-gin", 700.0, abv_percent=40.0, id=1)
+PRODUCT = Product("Dry gin", "Hollow Lamp", "london-dry-gin", 700.0, abv_percent=40.0, id=1)
 
 
 def density_of(label):

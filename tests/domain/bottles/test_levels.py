@@ -186,7 +186,7 @@ class TestWeights:
         assert 1.0 < spirit.sigma < 2.0 < sweet.sigma < 5.0
 
     def test_without_its_own_weight_nothing_is_known(self):
-        with pytest.raises(TareUnknown, match="Ninepin Dry gin weighs without its contents"):
+        with pytest.raises(TareUnknown, match="Hollow Lamp Dry gin weighs without its contents"):
             parse_level("812 g", container(tare=None))
 
     def test_cream_is_not_worked_out_from_strength_and_sugar(self):
@@ -293,7 +293,7 @@ class TestRefusals:
             with pytest.raises(NegativeAmount):
                 parse_level(text, SPIRIT)
         for text in ("800 ml", "110 %", "1 l"):
-            with pytest.raises(LevelAboveSize, match="more than Ninepin Dry gin holds"):
+            with pytest.raises(LevelAboveSize, match="more than Hollow Lamp Dry gin holds"):
                 parse_level(text, SPIRIT)
         with pytest.raises(LevelAboveSize):
             parse_level("13", LIMES)

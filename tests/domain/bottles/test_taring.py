@@ -16,7 +16,7 @@ from barkeep.domain.liquids.sweetened import in_air, spirit_density
 from barkeep.errors import InvalidField, UnlikelyTare
 from tests.domain.bottles.bottles_to_measure import TREE
 
-GIN = Product("Dry gin", "Ninepin", "london-dry-gin", 700.0, abv_percent=40.0, id=1)
+GIN = Product("Dry gin", "Hollow Lamp", "london-dry-gin", 700.0, abv_percent=40.0, id=1)
 
 CREAM = Product("Milk Churn", "Tansy Lock", "cream-liqueur", 700.0, abv_percent=17.0, id=2)
 

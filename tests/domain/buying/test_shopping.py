@@ -85,7 +85,9 @@ def pressed(amount: float) -> Bottle:
 
 
 def product(number, key, size, price=None, unit="ml", **more) -> Product:
-    return Product(f"{key} {number}", "Ninepin", key, size, unit, price=price, id=number, **more)
+    return Product(
+        f"{key} {number}", "Hollow Lamp", key, size, unit, price=price, id=number, **more
+    )
 
 
 def bought(found) -> dict[str, tuple[float, int]]:
@@ -329,7 +331,7 @@ def test_the_total_says_what_has_no_price():
     assert (found.total, found.unpriced) == (20.0, 1)
     assert total_in_words(found) == "20.00 EUR for 1 thing; 1 has no known price."
     assert list_as_text(found, TREE).splitlines()[:2] == [
-        "Rum: 1 × 700 ml Ninepin rum 8 (20.00 EUR)",
+        "Rum: 1 × 700 ml Hollow Lamp rum 8 (20.00 EUR)",
         "Soda: 2 × 200 ml",
     ]
     assert total_in_words(shopping([], bar())) == "There is nothing to buy."

@@ -39,7 +39,7 @@ def written(text: str) -> Spec:
 
 
 def bottle(ingredient: str, number: int = 1, *, opened: date | None = None, **label) -> Bottle:
-    product = Product(f"bottle {number}", "Ninepin", ingredient, 700.0, id=number, **label)
+    product = Product(f"bottle {number}", "Hollow Lamp", ingredient, 700.0, id=number, **label)
     return Bottle(number, product, Level(500.0, "open", opened))
 
 
@@ -356,8 +356,8 @@ class TestCost:
 
     def test_without_a_price_of_its_own_the_lowest_known_of_its_kind_counts(self):
         products = (
-            Product("a", "Ninepin", "london-dry-gin", 700.0, price=28.0, id=1),
-            Product("b", "Ninepin", "gin", 1000.0, price=30.0, id=2),
+            Product("a", "Hollow Lamp", "london-dry-gin", 700.0, price=28.0, id=1),
+            Product("b", "Hollow Lamp", "gin", 1000.0, price=30.0, id=2),
         )
         known = replace(bar(), products=products)
         found = analyse(written("One\n50 ml gin\n\nStir with ice."), known).cost

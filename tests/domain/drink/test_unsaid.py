@@ -197,7 +197,7 @@ class TestWhichBottle:
     FERNET = bottle("fernet", 1, abv_percent=39.0)
     MILD = bottle("mild-amaro", 2, abv_percent=23.0)
     SOUR = "45 ml amaro\n20 ml lime juice\n\nShake."
-    SAID = "Amaro is poured from Ninepin bottle 1 (39 % vol); another would differ."
+    SAID = "Amaro is poured from Hollow Lamp bottle 1 (39 % vol); another would differ."
 
     def test_another_that_would_do_as_well_but_differs_is_told(self):
         assert self.SAID in of(self.SOUR, bar(self.FERNET, self.MILD)).uncertain

@@ -54,8 +54,8 @@ def test_names_are_matched_as_written(tree, text, key, confidence):
 
 
 def test_the_longest_name_wins(tree):
-    assert match_ingredient("Ninepin white crème de cacao", tree).key == "white-creme-de-cacao"
-    assert match_ingredient("Ninepin crème de cacao", tree).key == "creme-de-cacao"
+    assert match_ingredient("Hollow Lamp white crème de cacao", tree).key == "white-creme-de-cacao"
+    assert match_ingredient("Hollow Lamp crème de cacao", tree).key == "creme-de-cacao"
 
 
 @pytest.mark.parametrize(

@@ -94,7 +94,7 @@ def test_variances_are_summed_and_what_nobody_counted_is_left_out():
     shoots = (logged(10.0), logged(30.0, poured=50.0), logged(None), SHOOT)
     (found,) = variances(shoots, BAR)
     assert (found.title, found.shoots, found.poured, found.variance) == (
-        "Ninepin gin 1",
+        "Hollow Lamp gin 1",
         2,
         150.0,
         40.0,
@@ -132,4 +132,4 @@ def test_a_variance_has_its_likely_reason(shoot, said):
 
 def test_a_bottle_that_is_gone_still_has_its_variance():
     (found,) = variances((logged(20.0),), replace(BAR, bottles=()))
-    assert found.title == "Ninepin gin 1" and found.reason.startswith("20 % more")
+    assert found.title == "Hollow Lamp gin 1" and found.reason.startswith("20 % more")

@@ -212,7 +212,7 @@ UNKNOWN_MAKERS = """
 2 oz Pellow & Rudge gin | 2 oz gin
 1.5 oz Harbour Lamp 12 year aged rum | 1.5 oz aged-rum
 20 ml Marrow Hill crème de cassis | 20 ml creme-de-cassis
-0.5 oz Ninepin orange liqueur | 0.5 oz orange-liqueur
+0.5 oz Hollow Lamp orange liqueur | 0.5 oz orange-liqueur
 1 oz Copperbend sweet vermouth | 1 oz sweet-vermouth
 2 dashes Tansy Lock orange bitters | 2 dash orange-bitters
 """

@@ -9,14 +9,14 @@ from barkeep.domain.specs.shown_lines import names_and_kind, names_in_sentence, 
 from barkeep.domain.specs.spec import Line
 
 CIDER = Line("60 ml apple cider", "cloudy-apple-juice", called="apple cider")
-GIN = Line("2 oz Ninepin dry gin", "london-dry-gin", called="Ninepin dry gin")
+GIN = Line("2 oz Hollow Lamp dry gin", "london-dry-gin", called="Hollow Lamp dry gin")
 
 
 @pytest.mark.parametrize(
     ("line", "row", "sentence", "kind"),
     [
         (CIDER, "apple cider", "apple cider", "cloudy apple juice"),
-        (GIN, "Ninepin dry gin", "Ninepin dry gin", "London dry gin"),
+        (GIN, "Hollow Lamp dry gin", "Hollow Lamp dry gin", "London dry gin"),
         (Line("lime juice", "lime-juice"), "Lime juice", "lime juice", ""),
         (Line("", "lime-juice"), "Lime juice", "lime juice", ""),
         (Line("", "london-dry-gin"), "London dry gin", "London dry gin", ""),
@@ -53,7 +53,7 @@ def test_the_writers_words_come_first(line, row, sentence, kind, tree):
 def test_a_tree_is_named_by_lines_and_stays_the_same_tree(tree):
     named = named_by([CIDER, GIN], tree)
     assert named.name("cloudy-apple-juice") == "Apple cider"
-    assert named.in_sentence("london-dry-gin") == "Ninepin dry gin"
+    assert named.in_sentence("london-dry-gin") == "Hollow Lamp dry gin"
     assert named.name("lime-juice") == "Lime juice"
     assert tree.name("cloudy-apple-juice") == "Cloudy apple juice"
     assert named.is_a("london-dry-gin", "gin") and named.by_name is tree.by_name

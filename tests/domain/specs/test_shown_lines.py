@@ -197,7 +197,7 @@ class TestDashes:
 
 def dasher(dash_ml):
     """A bottle whose dash is so much."""
-    product = Product("Orange bitters", "Ninepin", "bitters", 100.0, id=1)
+    product = Product("Orange bitters", "Hollow Lamp", "bitters", 100.0, id=1)
     return Bottle(1, product, Level(80.0, "open"), dash_ml=dash_ml)
 
 
