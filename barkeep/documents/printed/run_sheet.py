@@ -114,7 +114,7 @@ def run_sheet_content(
         ),
         glassware=tuple((f"{each.count} ×", each.name) for each in ready.glassware),
         tools=tuple((f"{each.count} ×", each.name) for each in ready.tools),
-        ice=tuple((f"{max(0.1, each.grams / 1000.0):.1f} kg", each.kind) for each in ready.ice),
+        ice=tuple((each.shown, each.kind) for each in ready.ice),
         draws=tuple(_drawn(each) for each in outlook.draws),
         shopping=tuple(shopping),
         cautions=all_cautions([card for card in cards if card is not None], general_cautions),

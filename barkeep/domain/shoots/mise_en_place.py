@@ -1,8 +1,8 @@
 """What to have ready before a shoot: squeeze, make, chill, cut, set out, and when to begin each.
 
 Worked from the specs and their serves, less what stands in the bar and keeps
-until then. Margins, ice by the serve and the order of work are *common
-practice*; yields and rests are the recipes' own.
+until then. Margins and the order of work are *common practice*; yields and
+rests are the recipes' own.
 """
 
 from __future__ import annotations
@@ -20,20 +20,17 @@ from barkeep.domain.ingredients.relations import MadeFrom, Technique
 from barkeep.domain.ingredients.tree import FamilyTree, inside_sentence
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.pouring.words import plain_amount
+from barkeep.domain.shoots.ice import IceNeed, ice_for, ice_in_words
 from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, Work, to_make
 from barkeep.domain.shoots.menu import Order, wanted_by
 from barkeep.domain.specs.called import kinds_named_by
-from barkeep.domain.specs.glasses import Ice, glass_named, ice_named
+from barkeep.domain.specs.glasses import glass_named
 from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
-from barkeep.domain.specs.spec import Line, Spec
+from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
 
 MARGIN = 0.15
 """What is squeezed and made beyond the need, a share (*common practice*)."""
-WORKING_ICE_G = 120.0
-"""Ice in the tin or the mixing glass for one serve (*from memory*: Arnold, 2014, p. 123)."""
-ICE_G_PER_ML = 0.6
-"""Served ice with the air between its pieces (*common practice*)."""
 CHILL_MINUTES = 120
 
 
@@ -53,19 +50,6 @@ _NAMED_TOOLS: tuple[tuple[str, re.Pattern[str]], ...] = (
     ("peeler", re.compile(r"\b(?:peel|twist|zest)\b", re.IGNORECASE)),
     ("whisk or frother", re.compile(r"\b(?:whisk(?:ed|ing)?|froth)\b", re.IGNORECASE)),
 )
-_WORKED_ON: Mapping[Technique, str] = {
-    **dict.fromkeys(("shaken", "stirred", "thrown"), "cubes to shake and stir with"),
-    **dict.fromkeys(("swizzled", "blended"), "crushed ice"),
-}
-_CLAUSES = re.compile(r"[.;,\n]|\band\b|\bthen\b")
-_OVER_ICE = re.compile(
-    r"(?<!not )(?<!never )\b(?:over|onto|on|fill\w*\s+with)\s+"
-    r"(?P<ice>(?:[\w-]+\s+){0,3}?(?:ice|cubes?|rocks))\b",
-    re.IGNORECASE,
-)
-_WORKING = re.compile(r"\b(?:shak|stir|throw|roll|whip)\w*", re.IGNORECASE)
-
-
 _RINSED = frozenset(
     {"jigger", "peeler", "grater", "blender", "kettle or pan", "heatproof jug", "whisk or frother"}
 )
@@ -86,14 +70,6 @@ class ToSetOut:
     name: str
     count: int
     ingredient: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class IceNeed:
-    """Ice of one kind by weight, in grams."""
-
-    kind: str
-    grams: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,7 +142,7 @@ def mise_en_place(
     parts = MiseEnPlace(
         make=tuple(each for each in made if not each.squeezed),
         squeeze=tuple(each for each in made if each.squeezed),
-        ice=tuple(_ice(wanted)),
+        ice=ice_for(wanted),
         glassware=tuple(_glassware(wanted)),
         tools=tuple(_tools(wanted)),
         garnishes=tuple(_garnishes(wanted, tree)),
@@ -181,32 +157,6 @@ def mise_en_place(
         *_setting(parts, then),
     ]
     return replace(parts, steps=tuple(sorted(steps, key=lambda each: -each.minutes_before)))
-
-
-def _ice(orders: Sequence[Order]) -> Iterator[IceNeed]:
-    grams: dict[str, float] = {}
-    for order in orders:
-        glass, served = glass_named(order.spec.glass), _served_ice(order.spec)
-        in_the_glass = 0.0
-        if glass is not None and served is not None and served.share > 0.0:
-            in_the_glass = served.volume_ml(glass) * ICE_G_PER_ML * order.serves
-            grams[served.name] = grams.get(served.name, 0.0) + in_the_glass
-        kind = _WORKED_ON.get(order.spec.technique)
-        # A swizzle is worked on the ice it is served on.
-        if kind is not None and not (order.spec.technique == "swizzled" and in_the_glass):
-            grams[kind] = grams.get(kind, 0.0) + WORKING_ICE_G * order.serves
-    yield from (IceNeed(kind, amount) for kind, amount in grams.items())
-
-
-def _served_ice(spec: Spec) -> Ice | None:
-    """The ice a drink is served on: as its spec names it, else as its method puts it."""
-    if spec.ice:
-        return ice_named(spec.ice)
-    for clause in _CLAUSES.split(spec.method):
-        found = _OVER_ICE.search(clause)
-        if found and (spec.technique == "built" or not _WORKING.search(clause)):
-            return ice_named(found["ice"])
-    return None
 
 
 def _glassware(orders: Sequence[Order]) -> Iterator[ToSetOut]:
@@ -320,11 +270,8 @@ def _making(made: Sequence[ToMake], tree: FamilyTree, margin: float) -> Iterator
 
 
 def _setting(parts: MiseEnPlace, snapshot: Snapshot) -> Iterator[Step]:
-    for ice in parts.ice:
-        weight = f"{max(0.1, ice.grams / 1000.0):.1f} kg"
-        yield Step(
-            _key("ice", ice.kind), DAY_MINUTES, f"Freeze or buy {weight} of ice: {ice.kind}."
-        )
+    for form, text in ice_in_words(parts.ice):
+        yield Step(f"ice:{form}", DAY_MINUTES, text)
     for name, said in parts.chill.items():
         yield Step(_key("chill", name), CHILL_MINUTES, f"Chill {said}.")
     for garnish in parts.garnishes:

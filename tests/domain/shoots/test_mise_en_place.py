@@ -15,7 +15,6 @@ from barkeep.domain.bottles.bottle import Bottle, Level, Product
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.shoots.menu import Order
 from barkeep.domain.shoots.mise_en_place import MARGIN, Step, mise_en_place
-from barkeep.domain.specs.glasses import glass_named, ice_named
 from barkeep.domain.specs.spec import Line, Spec
 from tests.worlds import TODAY, bottle
 
@@ -79,7 +78,7 @@ def test_everything_set_out_is_counted_over_all_specs(snapshot):
     assert tools["fine strainer"] == tools["bar spoon"] == tools["jigger"] == 1
     assert "soda water" in ready.chill
     working = next(each for each in ready.ice if each.kind.startswith("cubes to shake"))
-    assert working.grams == 3 * 120.0
+    assert working.grams == 3 * 250.0 * 1.25
 
 
 def test_the_steps_end_ready(snapshot):
@@ -264,38 +263,6 @@ def test_steps_are_keyed_alike_each_time_and_once_each(knowledge):
 )
 def test_how_long_before_in_words(minutes, words):
     assert Step("x", minutes, "").when == words
-
-
-@pytest.mark.parametrize(
-    ("method", "technique", "ice", "kinds"),
-    [
-        ("Build over ice in the glass, soda last.", "built", "", {"ice cubes"}),
-        ("Stir over ice in the glass.", "built", "", {"ice cubes"}),
-        ("Shake with ice and strain.", "shaken", "", {"cubes to shake and stir with"}),
-        ("Stir over ice and strain up.", "stirred", "", {"cubes to shake and stir with"}),
-        (
-            "Shake with ice, strain over fresh crushed ice.",
-            "shaken",
-            "",
-            {"cubes to shake and stir with", "crushed ice"},
-        ),
-        ("Swizzle.", "swizzled", "crushed", {"crushed ice"}),
-        ("Build in the glass, not over ice.", "built", "", set()),
-        ("Warm it through.", "hot", "", set()),
-    ],
-)
-def test_ice_is_what_the_drink_is_worked_and_served_on(knowledge, method, technique, ice, kinds):
-    spec = replace(lime_drink().spec, method=method, technique=technique, ice=ice, glass="highball")
-    ready = mise_en_place([Order(spec, 2)], Snapshot(knowledge, TODAY))
-    assert {each.kind for each in ready.ice} == kinds
-
-
-def test_ice_in_the_glass_is_weighed_by_the_room_it_takes(knowledge):
-    """By hand: the share of the glass that the ice takes, at 0.6 g a millilitre, twice."""
-    spec = replace(lime_drink().spec, technique="built", ice="cubes", glass="highball")
-    glass, cubes = glass_named("highball"), ice_named("cubes")
-    (need,) = mise_en_place([Order(spec, 2)], Snapshot(knowledge, TODAY)).ice
-    assert need.grams == pytest.approx(2 * glass.brim_ml * cubes.share * 0.6)
 
 
 def test_a_garnish_keeps_what_stands_after_a_colon_of_its_own(knowledge):
