@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from datetime import datetime, time
+from collections.abc import Mapping
+from dataclasses import asdict, replace
+from datetime import date, datetime, time
+from typing import Any
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtCore import QDate, QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QHeaderView,
@@ -20,30 +22,46 @@ from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
 from barkeep.desktop.look.metrics import TypeSize
 from barkeep.desktop.screens.form_dialog import FormDialog
+from barkeep.desktop.screens.kept import KeptTyping, when_left
 from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.buttons import button, day_field, day_in, number_field, quiet_button
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
-from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, ServeCounts, Shoot, ShootDrink
+from barkeep.domain.bar.shoots import (
+    MOST_SHOOT_SERVES,
+    ChosenPour,
+    ServeCounts,
+    Shoot,
+    ShootDrink,
+)
 from barkeep.errors import InvalidField, UnknownName, UserError
 
 WIDTH, ROWS_HEIGHT, NOTES_HEIGHT = 680, 152, 64
 THEME, ON, STARTS, DRINKS, NOTES = "theme", "on", "starts", "drinks", "notes"
 COLUMNS = ("Drink", "Tests", "Camera", "Tasting")
+DRINK, BASE = "drink", "base"
+START_AFRESH = "Start afresh"
 ORDER_HINT = "Alt+Up and Alt+Down move a drink, Delete takes it out."
 
 
 class ShootEditor(FormDialog):
-    """`written` carries the shoot once it is written down."""
+    """`written` carries the shoot once it is written down.
+
+    What is left unsaved is `kept` and stands there again the next time; `left`
+    says that it was.
+    """
 
     written = Signal(object)
+    left = Signal()
 
-    def __init__(self, bar: Bar, shoot: Shoot, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, bar: Bar, shoot: Shoot, kept: KeptTyping, parent: QWidget | None = None
+    ) -> None:
         new = shoot.id is None
         super().__init__("New shoot" if new else f"Change {shoot.theme}", "Save", parent)
-        self._bar, self._shoot = bar, shoot
+        self._bar, self._shoot, self._kept = bar, shoot, kept
         self._drinks: list[ShootDrink] = []
         self.theme = QLineEdit(shoot.theme)
         self.on = day_field(shoot.on, shown="yyyy-MM-dd")
@@ -56,6 +74,8 @@ class ShootEditor(FormDialog):
         self.notes = QPlainTextEdit(shoot.notes)
         self._add_fields()
         self._show_drinks(shoot.drinks)
+        self._base = self._typed()
+        self._go_on()
         self.setMinimumWidth(WIDTH)
         self.theme.setFocus()
 
@@ -99,6 +119,22 @@ class ShootEditor(FormDialog):
         shoot = self._wanted(starts)
         act = self._bar.shoots.add if shoot.id is None else self._bar.shoots.replace
         run_operation(self, lambda: act(shoot), self._finish)
+
+    def reject(self) -> None:
+        """Leave; what is not saved is kept as it stands."""
+        typed = self._typed()
+        if typed == self._base:
+            self._kept.drop(self._name)
+        else:
+            self._kept.keep(self._name, {**typed, BASE: self._base})
+            self.left.emit()
+        super().reject()
+
+    def start_afresh(self) -> None:
+        """Throw away what was left, and begin with the shoot as it is."""
+        self._kept.drop(self._name)
+        self.clear_refusal()
+        self._fill(self._base)
 
     def field_of(self, error: UserError) -> str | None:
         if isinstance(error, UnknownName):
@@ -155,7 +191,49 @@ class ShootEditor(FormDialog):
         field = self.table.cellWidget(row, column)
         return int(field.value())  # type: ignore[attr-defined]
 
+    @property
+    def _name(self) -> str:
+        """What it is kept under."""
+        return f"shoot-{self._shoot.id or 'new'}"
+
+    def _typed(self) -> dict[str, Any]:
+        """Every field as it stands, in plain values."""
+        return {
+            THEME: self.theme.text(),
+            ON: day_in(self.on).isoformat(),
+            STARTS: self.starts.text(),
+            DRINK: self.drink.text(),
+            DRINKS: [_values_of(each) for each in self._read_drinks()],
+            NOTES: self.notes.toPlainText(),
+        }
+
+    def _go_on(self) -> None:
+        """Put in what was left the last time, and say so."""
+        left = self._kept.left(self._name)
+        if left is None:
+            return
+        try:
+            self._fill(left)
+            said = f"As you left it on {when_left(left)}; nothing of it is saved yet."
+        except (KeyError, TypeError, ValueError):  # a file that somebody else has written
+            self._fill(self._base)
+            return
+        if self._shoot.id is not None and left.get(BASE) != self._base:
+            said += " The shoot was changed since then: saving puts this in its place."
+        self.banner.say(said, "info", START_AFRESH, self.start_afresh)
+
+    def _fill(self, typed: Mapping[str, Any]) -> None:
+        drinks = [_drink_in(each) for each in typed[DRINKS]]
+        on = date.fromisoformat(typed[ON])
+        self.theme.setText(typed[THEME])
+        self.on.setDate(QDate(on.year, on.month, on.day))
+        self.starts.setText(typed[STARTS])
+        self.drink.setText(typed[DRINK])
+        self.notes.setPlainText(typed[NOTES])
+        self._show_drinks(drinks)
+
     def _finish(self, done: object) -> None:
+        self._kept.drop(self._name)
         self.written.emit(done)
         self.accept()
 
@@ -224,3 +302,15 @@ class ShootEditor(FormDialog):
             self.table.setCellWidget(row, column, field)
         self.table.resizeRowToContents(row)
         self.table.setCurrentCell(row, 0)
+
+
+def _values_of(drink: ShootDrink) -> dict[str, Any]:
+    """A drink in plain values, as they come back from a file."""
+    return {**asdict(drink), "chosen": [asdict(each) for each in drink.chosen]}
+
+
+def _drink_in(values: Mapping[str, Any]) -> ShootDrink:
+    """A drink of what was kept."""
+    chosen = tuple(ChosenPour(**each) for each in values["chosen"])
+    serves = ServeCounts(**values["serves"])
+    return ShootDrink(values["spec_id"], values["name"], serves, chosen)

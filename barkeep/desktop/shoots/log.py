@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import asdict, dataclass, replace
 from functools import partial
+from typing import Any
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, Qt, Signal
 from PySide6.QtGui import QKeyEvent
@@ -38,6 +39,7 @@ from barkeep.desktop.counting.keys import (
     no_key,
 )
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.screens.kept import KeptTyping, when_left
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.widgets.buttons import button, number_field, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
@@ -65,7 +67,7 @@ from barkeep.domain.shoots.log import (
     not_taken,
     refuse_spills_beyond,
 )
-from barkeep.errors import AmountError, UserError
+from barkeep.errors import AmountError, UserError, spoken_list
 
 CELL_WIDTH = 76
 
@@ -123,6 +125,11 @@ class LogTable(QTableWidget):
         self.editItem(item)
         if begins and self._cells.editor is not None:
             self._cells.editor.setText(begins)
+
+    def end_typing(self) -> None:
+        """Take what is being typed in a cell."""
+        if self.state() == QAbstractItemView.State.EditingState:
+            self.setCurrentCell(self.currentRow(), 0)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if self.state() == QAbstractItemView.State.EditingState:
@@ -301,6 +308,44 @@ class LogDraft:
             parts.append("the serves made")
         return ", ".join([*parts[:-2], " and ".join(parts[-2:])])
 
+    def as_values(self, besides: Iterable[int] = ()) -> dict[str, Any]:
+        """All of it in plain values, drinks by name and bottles by id, with those `besides`."""
+        touched = {*self.sheet.counted, *self.sheet.spilled, *self._others, *besides}
+        titles = self._snapshot.title_by_id
+        serves = zip(self._shoot.names, self.sheet.made, self._planned, strict=True)
+        return {
+            MADE: {name: made for name, made, planned in serves if made != planned},
+            COUNTS: {str(key): asdict(each) for key, each in self.sheet.counted.items()},
+            SPILLS: {str(key): each for key, each in self.sheet.spilled.items()},
+            OTHERS: sorted(self._others),
+            TITLES: {str(key): titles.get(key, "") for key in touched},
+        }
+
+    def go_on_with(self, values: Mapping[str, Any]) -> Iterator[str]:
+        """Take up what was left; what fits nothing any more is given by name."""
+        for name, count in values[MADE].items():
+            if name in self._shoot.names:
+                self.make(self._shoot.names.index(name), count)
+            else:
+                yield name
+        self._leave_out_removed()
+        gone = {key: title for key, title in values[TITLES].items() if not self._is_here(int(key))}
+        yield from gone.values()
+        counted = {int(key): each for key, each in values[COUNTS].items() if key not in gone}
+        for key, each in counted.items():
+            self.take_in(key)
+            self.take(key, MeasuredLevel(**each))
+        self._others |= {each for each in values[OTHERS] if self._is_here(each)}
+
+    def spilled_in(self, values: Mapping[str, Any]) -> Iterator[tuple[int, str]]:
+        """The spills that were left, each as it is typed: what was spilled may be more by now."""
+        for key, amount in values[SPILLS].items():
+            if self._is_here(int(key)):
+                yield int(key), f"{amount!r} {self._snapshot.bottle_by_id[int(key)].product.unit}"
+
+    def _is_here(self, bottle_id: int) -> bool:
+        return bottle_id in self._snapshot.bottle_by_id
+
     def _leave_out_removed(self) -> None:
         gone = without_spec(self._shoot, self._snapshot)
         for number, drink in enumerate(self._shoot.drinks):
@@ -317,6 +362,11 @@ def _many(count: int, noun: str) -> str:
     return " ".join([f"{count}", first if count == 1 else f"{first}s", *rest])
 
 
+MADE, COUNTS, SPILLS, OTHERS, TITLES = "made", "counts", "spills", "others", "titles"
+UNREAD = "unread"
+START_AFRESH = "Start afresh"
+LATER = "Leave it for &later"
+
 Role = QMessageBox.ButtonRole
 
 SIZE = (940, 600)
@@ -330,13 +380,20 @@ KEYS = (
 
 
 class LogDialog(RefusedInBanner, QDialog):
-    """`logged` carries what was done once it is written."""
+    """`logged` carries what was done once it is written.
+
+    What is left for later is `kept` and stands there again the next time; `left`
+    says that it was.
+    """
 
     logged = Signal(object)
+    left = Signal()
 
-    def __init__(self, bar: Bar, shoot: Shoot, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, bar: Bar, shoot: Shoot, kept: KeptTyping, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
-        self._bar, self._shoot = bar, shoot
+        self._bar, self._shoot, self._kept = bar, shoot, kept
         self.draft = LogDraft(shoot, bar.snapshot)
         self.setWindowTitle(f"Log {shoot.theme}")
         self.banner = Banner(closable=False)
@@ -357,6 +414,7 @@ class LogDialog(RefusedInBanner, QDialog):
         if self.table.rowCount():
             self.table.setCurrentCell(0, COUNTED)
         self.table.setFocus()
+        self._take_up()
 
     # What the user does
 
@@ -393,7 +451,7 @@ class LogDialog(RefusedInBanner, QDialog):
 
     def write(self, *, what_there_is: bool = False) -> None:
         """Write everything in one transaction; `what_there_is` as the log takes it."""
-        self.table.setCurrentCell(self.table.currentRow(), 0)  # what is being typed is taken
+        self.table.end_typing()
         if self._unread:  # also where the click on the button has ended the typing
             self._say_unread()
             return
@@ -405,9 +463,11 @@ class LogDialog(RefusedInBanner, QDialog):
         run_operation(self, log, self._finish, self.show_refusal)
 
     def reject(self) -> None:
-        """Leave, after asking where something that was typed would be lost."""
+        """Leave, after asking what becomes of what was typed."""
+        self.table.end_typing()
         typed = self._typed_in_words()
         if not typed:
+            self._drop()
             super().reject()
         elif self.question is None:
             self.question = question_before_losing(
@@ -415,6 +475,7 @@ class LogDialog(RefusedInBanner, QDialog):
                 title="Log not written",
                 text=f"Leave {typed} unwritten?",
                 keep="&Keep counting",
+                later=LATER,
             )
             self.question.finished.connect(self._on_answered)
             self.question.open()
@@ -427,9 +488,66 @@ class LogDialog(RefusedInBanner, QDialog):
             self.banner.say(str(error), "error", "Pour what there is", pour)
         announce(self.table, str(error))
 
+    def start_afresh(self) -> None:
+        """Throw away what was left, and begin with what was planned."""
+        self._drop()
+        self._unread.clear()
+        self.draft = LogDraft(self._shoot, self._bar.snapshot)
+        self._show_made()
+        self._fill()
+        self.banner.clear()
+        self.table.setFocus(Qt.FocusReason.OtherFocusReason)
+
     # The rest
 
+    def _take_up(self) -> None:
+        """Put in what was left the last time, and say so."""
+        left = self._kept.left(self._name)
+        if left is None:
+            return
+        try:
+            gone = list(self.draft.go_on_with(left))
+            for bottle_id, text in self.draft.spilled_in(left):
+                self.draft.take_in(bottle_id)
+                self._read(bottle_id, SPILLED, text)
+            for bottle_id, column, text in left[UNREAD]:
+                if bottle_id in self._bar.snapshot.bottle_by_id:
+                    self.draft.take_in(bottle_id)
+                    self._read(bottle_id, column, text)
+            said = f"As you left it on {when_left(left)}: {self._typed_in_words() or 'nothing'}. "
+        except (KeyError, TypeError, ValueError):  # a file that somebody else has written
+            self.start_afresh()
+            return
+        said += "Nothing of it is written yet."
+        if gone:
+            said += f" Not there any more, so left out: {spoken_list(gone, 'and')}."
+        said += "".join(f" {error}" for _text, error in list(self._unread.values())[-1:])
+        self._show_made()
+        self._fill()
+        self.banner.say(said, "info", START_AFRESH, self.start_afresh)
+
+    def _show_made(self) -> None:
+        for field, count in zip(self.made, self.draft.sheet.made, strict=True):
+            field.blockSignals(True)
+            field.setValue(count)
+            field.blockSignals(False)
+
+    def _keep(self) -> None:
+        unread = [[*place, text] for place, (text, _error) in self._unread.items()]
+        values = self.draft.as_values(bottle_id for bottle_id, _column in self._unread)
+        self._kept.keep(self._name, {**values, UNREAD: unread})
+        self.left.emit()
+
+    def _drop(self) -> None:
+        self._kept.drop(self._name)
+
+    @property
+    def _name(self) -> str:
+        """What it is kept under."""
+        return f"log-{self._shoot.id}"
+
     def _finish(self, done: object) -> None:
+        self._drop()
         self.logged.emit(done)
         self.accept()
 
@@ -451,18 +569,22 @@ class LogDialog(RefusedInBanner, QDialog):
         if self._filling or item.column() not in (SPILLED, COUNTED):
             return
         row = self.draft.rows()[item.row()]
-        take: Callable[[int, str], object] = (
-            self.draft.spill if item.column() == SPILLED else self.draft.count
-        )
-        place = (row.bottle.id, item.column())
-        self._unread.pop(place, None)
-        try:
-            take(row.bottle.id, item.text())
-        except UserError as error:
-            take(row.bottle.id, "")
-            self._unread[place] = (item.text(), error)
+        self._read(row.bottle.id, item.column(), item.text())
         self._say_unread()
         self._fill()
+
+    def _read(self, bottle_id: int, column: int, text: str) -> None:
+        """Take what was typed in a cell; what cannot be read stays as it is typed."""
+        take: Callable[[int, str], object] = (
+            self.draft.spill if column == SPILLED else self.draft.count
+        )
+        place = (bottle_id, column)
+        self._unread.pop(place, None)
+        try:
+            take(bottle_id, text)
+        except UserError as error:
+            take(bottle_id, "")
+            self._unread[place] = (text, error)
 
     def _say_unread(self) -> None:
         """Say why what was typed last could not be read; it stays to be mended or emptied."""
@@ -536,7 +658,12 @@ class LogDialog(RefusedInBanner, QDialog):
         question, self.question = self.question, None
         if question is None:
             return
-        if question.buttonRole(question.clickedButton()) == Role.DestructiveRole:
+        role = question.buttonRole(question.clickedButton())
+        if role == Role.DestructiveRole:
+            self._drop()
+            super().reject()
+        elif role == Role.AcceptRole:
+            self._keep()
             super().reject()
         else:
             self.table.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -16,6 +16,7 @@ from barkeep.application.publishing import camera_drinks_of
 from barkeep.application.shoots import FilmedAhead, NotFilmedYet
 from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.making.batch import open_batch
+from barkeep.desktop.screens.kept import KeptTyping
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
@@ -110,6 +111,7 @@ class ShootsScreen(TableScreen[Shoot]):
         empty = EmptyState("picture-empty-glass", "No shoots yet", words, "New shoot…")
         super().__init__(context, shoot_columns(), empty, parent)
         self.page: ShootPage | None = None
+        self._kept = KeptTyping(context.state.folder, context.bar.path)
         self.chips = FilterChips("Show", STATES_SHOWN, "all")
         self.chips.chosen.connect(lambda _key: self.filter_again())
         self.add_filter(self.chips)
@@ -186,7 +188,9 @@ class ShootsScreen(TableScreen[Shoot]):
 
     def write(self, shoot: Shoot) -> None:
         """Open the editor on a shoot."""
-        editor = ShootEditor(self.context.bar, shoot, self)
+        editor = ShootEditor(self.context.bar, shoot, self._kept, self)
+        again = "New shoot…" if shoot.id is None else "Edit…"
+        editor.left.connect(lambda: self._say_kept(again))
         editor.written.connect(lambda done: self.show_thing(done.value.id))
         self._open(editor)
 
@@ -262,7 +266,8 @@ class ShootsScreen(TableScreen[Shoot]):
         """Open the log after the shoot."""
         from barkeep.desktop.shoots.log import LogDialog
 
-        dialog = LogDialog(self.context.bar, shoot, self)
+        dialog = LogDialog(self.context.bar, shoot, self._kept, self)
+        dialog.left.connect(lambda: self._say_kept("Log it…"))
         dialog.logged.connect(self._say_logged)
         self._open(dialog)
 
@@ -304,6 +309,10 @@ class ShootsScreen(TableScreen[Shoot]):
 
     def _say_logged(self, done: Done[Shoot]) -> None:
         self.say_done(f"Logged {done.value.theme}")
+
+    def _say_kept(self, again: str) -> None:
+        """Say that what was typed is not lost, and what goes on with it."""
+        self.context.toast.say(f"What you typed is kept, not saved: {again} goes on with it.")
 
     def _open(self, dialog: QDialog) -> None:
         self.dialog = dialog

@@ -7,11 +7,11 @@ from collections.abc import Iterable, Mapping
 from contextlib import suppress
 from dataclasses import dataclass
 from datetime import datetime
-from hashlib import sha256
 from pathlib import Path
 from typing import Any
 from uuid import uuid4
 
+from barkeep.desktop.screens.kept import folder_of, write_whole
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
@@ -119,10 +119,7 @@ class DraftKeeper:
             "at": datetime.now().isoformat(timespec="seconds"),
         }
         with suppress(OSError):
-            self.file.parent.mkdir(parents=True, exist_ok=True)
-            beside = self.file.with_suffix(".new")
-            beside.write_text(json.dumps(values, ensure_ascii=False), encoding="utf-8")
-            beside.replace(self.file)  # half a draft is never read
+            write_whole(self.file, values)
 
     def drop(self) -> None:
         """Keep it no longer: it is saved, or thrown away."""
@@ -138,8 +135,7 @@ class KeptDrafts:
     """The drafts of one bar, in a folder of their own beside the window's state."""
 
     def __init__(self, state_folder: Path, bar: Path) -> None:
-        digest = sha256(str(bar).encode()).hexdigest()[:16]
-        self._folder = state_folder / FOLDER / digest
+        self._folder = folder_of(bar, state_folder, FOLDER)
 
     def begin(self, draft: SpecDraft) -> DraftKeeper:
         """Keep another draft from now on."""

@@ -8,6 +8,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QToolButton
 
+from barkeep.desktop.screens.kept import KeptTyping
 from barkeep.desktop.shoots.editor import DRINKS, NOTES, STARTS, THEME, ShootEditor
 from barkeep.domain.bar.shoots import Shoot
 from tests.desktop.audit import cut_off, focusable_without_name
@@ -17,8 +18,9 @@ Keys = Qt.Key
 
 
 @pytest.fixture
-def editor(bar, qtbot):
-    shown = ShootEditor(bar, Shoot(None, "", bar.snapshot.on))
+def editor(bar, qtbot, tmp_path):
+    kept = KeptTyping(tmp_path, bar.path)
+    shown = ShootEditor(bar, Shoot(None, "", bar.snapshot.on), kept)
     qtbot.addWidget(shown)
     with qtbot.waitActive(shown):
         shown.show()

@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractButton, QApplication
 
 from barkeep.desktop.bottles.choose import ChooseBottle
+from barkeep.desktop.screens.kept import KeptTyping
 from barkeep.desktop.shoots.log import COUNTED, SPILLED, LogDialog
 from tests.desktop.audit import cut_off, focusable_without_name
 
@@ -23,8 +24,13 @@ def shoot(bar):
 
 
 @pytest.fixture
-def dialog(bar, shoot, qtbot):
-    shown = LogDialog(bar, shoot)
+def kept(bar, tmp_path):
+    return KeptTyping(tmp_path, bar.path)
+
+
+@pytest.fixture
+def dialog(bar, shoot, kept, qtbot):
+    shown = LogDialog(bar, shoot, kept)
     qtbot.addWidget(shown)
     with qtbot.waitActive(shown):
         shown.show()
@@ -148,7 +154,7 @@ def test_a_bottle_that_goes_takes_what_could_not_be_read_along(dialog, bar):
     assert bar.undo_label == "Log shoot Snow Plough"
 
 
-def test_written_undone_and_written_again(dialog, bar, shoot, qtbot):
+def test_written_undone_and_written_again(dialog, bar, shoot, kept, qtbot):
     before = {each.id: each.level for each in bar.snapshot.bottles}
     put(dialog, "pisco", COUNTED, "400 ml")
     put(dialog, "oude genever", SPILLED, "20 ml")
@@ -157,7 +163,7 @@ def test_written_undone_and_written_again(dialog, bar, shoot, qtbot):
     assert level(bar, "pisco") == 400.0
     assert level(bar, "oude genever") == pytest.approx(610 - 3 * OUNCE_ML - 20)
     assert level(bar, "Orgeat") == pytest.approx(302.5 - OUNCE_ML)
-    again = LogDialog(bar, shoot)
+    again = LogDialog(bar, shoot, kept)
     qtbot.addWidget(again)
     again.write()
     assert "logged on" in again.banner.text and level(bar, "pisco") == 400.0
@@ -185,9 +191,9 @@ def test_a_bottle_besides(dialog, bar, qtbot):
     assert level(bar, "fernet") == 100.0
 
 
-def test_a_removed_spec_pours_nothing_and_says_so(bar, shoot, qtbot):
+def test_a_removed_spec_pours_nothing_and_says_so(bar, shoot, kept, qtbot):
     bar.specs.remove(bar.specs.get("Brazier").id)
-    dialog = LogDialog(bar, shoot)
+    dialog = LogDialog(bar, shoot, kept)
     qtbot.addWidget(dialog)
     assert "The spec of Brazier was removed" in dialog.summary.text()
     dialog.write()
@@ -199,10 +205,10 @@ def test_everything_has_a_name(dialog):
     assert not focusable_without_name(dialog)
 
 
-def test_names_of_sixty_letters_cut_nothing_off(bar, shoot, qtbot):
+def test_names_of_sixty_letters_cut_nothing_off(bar, shoot, kept, qtbot):
     long = "A drink with a name of sixty letters that goes on and on too"
     drinks = tuple(replace(each, name=f"{long} {each.name}") for each in shoot.drinks)
-    dialog = LogDialog(bar, replace(shoot, drinks=drinks))
+    dialog = LogDialog(bar, replace(shoot, drinks=drinks), kept)
     qtbot.addWidget(dialog)
     dialog.resize(1024, 640)
     dialog.show()
