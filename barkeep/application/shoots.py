@@ -67,6 +67,7 @@ class NotFilmedYet(UserError):
 
     theme: str
     on: date
+    shoot_id: int | None = None
     says = "{theme} is on {on}, which is still to come; there is nothing to log."
 
 
@@ -75,6 +76,7 @@ class FilmedAhead(UserError):
 
     theme: str
     on: date
+    shoot_id: int | None = None
     says = (
         "{theme} is on {on}, which is still to come, so it cannot be filmed yet; "
         "nothing is changed. Where it was filmed earlier, give it that day first."
@@ -191,7 +193,7 @@ class Shoots(UseCases):
 
     def _refuse_filmed_ahead(self, shoot: Shoot) -> None:
         if shoot.state == "filmed" and shoot.on > self._session.snapshot.on:
-            raise FilmedAhead(shoot.theme, shoot.on)
+            raise FilmedAhead(shoot.theme, shoot.on, shoot.id)
 
     def _checked(self, shoot: Shoot, kept: frozenset[str] = frozenset()) -> Shoot:
         theme = " ".join(shoot.theme.split())
@@ -233,7 +235,7 @@ def _refuse_log(shoot: Shoot, sheet: LogSheet, snapshot: Snapshot) -> None:
     if shoot.log is not None:
         raise AlreadyLogged(shoot.theme, shoot.log.at)
     if shoot.on > snapshot.on:
-        raise NotFilmedYet(shoot.theme, shoot.on)
+        raise NotFilmedYet(shoot.theme, shoot.on, shoot.id)
     if len(sheet.made) != len(shoot.drinks):
         raise InvalidField("serves made", len(sheet.made), f"one for each of {len(shoot.drinks)}")
     for drink, made in zip(shoot.drinks, sheet.made, strict=True):

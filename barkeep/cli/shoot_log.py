@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
+from datetime import date
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
-from barkeep.application.shoots import counts, serves_made, spills
+from barkeep.application.shoots import NotFilmedYet, counts, serves_made, spills
 from barkeep.cli.arguments import Arguments, argument, command, day, flag, many
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import Answer, counted, rounded, table
@@ -31,6 +32,18 @@ class NotEnoughForAll(UserError):
 
     why: str
     says = "{why} Say with --made what was made, or --what-there-is to pour that much."
+
+
+class ToBeFilmedFirst(UserError):
+    """A log of a shoot that lies ahead: why not, and what to say first where it was today."""
+
+    why: str
+    shoot_id: int
+    today: date
+    says = (
+        "{why} Filmed today? Then first: "
+        'barkeep shoot plan "#{shoot_id}" --state filmed --on {today}'
+    )
 
 
 KEYS = """\
@@ -75,8 +88,7 @@ def _log(arguments: Arguments, bar: Bar) -> Answer:
     if not arguments.what_there_is:
         _refuse_beyond(replace(shoot, state="filmed"), snapshot, made)
     if written:
-        done = bar.shoots.log(shoot.id or 0, sheet, what_there_is=arguments.what_there_is)
-        shoot = done.value
+        shoot = _written(shoot.id or 0, sheet, bar, what_there_is=arguments.what_there_is)
         bottles = shoot.log.bottles if shoot.log else ()
     else:
         bottles = would_be_logged(shoot, snapshot, sheet)
@@ -91,6 +103,13 @@ def _log(arguments: Arguments, bar: Bar) -> Answer:
         },
         _shown(shoot, bottles, unpoured, written=written),
     )
+
+
+def _written(shoot_id: int, sheet: LogSheet, bar: Bar, *, what_there_is: bool) -> Shoot:
+    try:
+        return bar.shoots.log(shoot_id, sheet, what_there_is=what_there_is).value
+    except NotFilmedYet as error:
+        raise ToBeFilmedFirst(str(error), shoot_id, bar.snapshot.on) from None
 
 
 def _refuse_beyond(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> None:

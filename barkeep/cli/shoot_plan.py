@@ -10,6 +10,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot, nearest_names, shoots_called
 from barkeep.application.shoots import (
     HOW_SERVES,
+    FilmedAhead,
     with_choice,
     with_drink,
     with_line_as_written,
@@ -22,7 +23,7 @@ from barkeep.cli.shoot import SHOOT_KEYS, shoot_json, steps_of
 from barkeep.domain.bar.shoots import STATES, Shoot, repeated
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.shoots.mise_en_place import Step
-from barkeep.errors import InvalidField, UnknownName
+from barkeep.errors import InvalidField, UnknownName, UserError
 
 HOW = """\
 A theme that is not there yet is a new shoot and needs its day. Of one that is
@@ -36,6 +37,15 @@ class NewShootWithoutDay(UnknownName):
 
     def __str__(self) -> str:
         return f"{UnknownName.__str__(self)} A new one needs its day: --on 2026-03-31."
+
+
+class FilmedTodayPerhaps(UserError):
+    """A shoot that is called filmed on a day to come: why not, and the likely answer."""
+
+    why: str
+    same: str
+    today: date
+    says = "{why} Filmed today? Say {same} with --on {today}."
 
 
 def _clock(text: str) -> time:
@@ -71,7 +81,10 @@ def _clock(text: str) -> time:
 @in_bar
 def run(arguments: Arguments, bar: Bar) -> Answer:
     """Add, change, repeat or remove one shoot."""
-    shoot, sentence = _done(arguments, bar)
+    try:
+        shoot, sentence = _done(arguments, bar)
+    except FilmedAhead as error:
+        raise FilmedTodayPerhaps(str(error), _the_same(error.shoot_id), bar.snapshot.on) from None
     snapshot = bar.snapshot
     return Answer(lambda: {"shoot": shoot_json(shoot, snapshot)}, sentence)
 
@@ -141,6 +154,11 @@ def _key(text: str, shoot: Shoot, steps: tuple[Step, ...]) -> str:
     if not keys:
         raise InvalidField("step", text, f"{shoot.theme} has nothing to make ready")
     raise UnknownName("step", text, nearest_names(text, keys))
+
+
+def _the_same(shoot_id: int | None) -> str:
+    """By its #ID: of several of one theme a day would name another."""
+    return "the same" if shoot_id is None else f"the same of “#{shoot_id}”"
 
 
 def _said(shoot: Shoot) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import shlex
 from datetime import date, timedelta
 
 import pytest
@@ -325,9 +326,14 @@ def test_what_cannot_be_is_one_clear_sentence(barkeep, bar, shoot, planned, word
     assert planned in listed(shoot) and len(listed(shoot)) == 7
 
 
-def test_a_shoot_still_to_come_cannot_be_logged(shoot, planned):
+def test_a_shoot_still_to_come_cannot_be_logged(barkeep, bar, shoot, planned):
     shoot("plan", "Signal night", "--on", TOMORROW)
-    assert "still to come" in shoot("log", "signal").refusal
+    refused = shoot("log", "signal").refusal
+    assert "still to come; there is nothing to log." in refused
+    first = f'shoot plan "#{planned["id"]}" --state filmed --on {TODAY}'
+    assert refused.strip().endswith(f"Filmed today? Then first: barkeep {first}")
+    assert barkeep("--bar", bar, *shlex.split(first)).status == 0
+    assert shoot("log", "signal").out.startswith(f"Signal night on {TODAY} is logged: ")
 
 
 def test_what_may_not_stand_in_is_refused_with_the_reason(shoot):
@@ -358,6 +364,9 @@ def test_a_day_to_come_is_not_filmed_yet(shoot, planned):
     refused = shoot("plan", planned["theme"], "--on", ahead, "--state", "filmed")
     assert refused.status == 1
     assert f"Signal night is on {ahead}, which is still to come" in refused.err
+    assert f"Filmed today? Say the same of “#{planned['id']}” with --on {TODAY}." in refused.err
+    new = shoot("plan", "Fog", "--on", ahead, "--state", "filmed").refusal
+    assert new.strip().endswith(f"Filmed today? Say the same with --on {TODAY}.")
     shown = shoot("list", "--json").answer["shoots"]
     (kept,) = [each for each in shown if each["theme"] == "Signal night"]
     assert (kept["on"], kept["state"]) == (TODAY.isoformat(), "idea")

@@ -7,7 +7,7 @@ import io
 import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import QDate, Qt
-from PySide6.QtWidgets import QLabel, QPushButton
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton
 
 from barkeep.desktop.buying.shopping import ShoppingDialog
 from barkeep.desktop.drink.camera_sheet import CameraSheet
@@ -41,9 +41,12 @@ def said(page):
     return [each.text() for each in page.findChildren(QLabel)]
 
 
+def button(page, text):
+    return next(each for each in page.findChildren(QPushButton) if each.text() == text)
+
+
 def click(page, qtbot, text):
-    found = next(each for each in page.findChildren(QPushButton) if each.text() == text)
-    qtbot.mouseClick(found, Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(button(page, text), Qt.MouseButton.LeftButton)
 
 
 def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
@@ -190,19 +193,35 @@ def test_a_day_to_come_cannot_be_filmed_yet(window, bar, qtbot):
     (ahead,) = [each for each in bar.snapshot.shoots if each.state == "planned"]
     screen.show_thing(ahead.id)
     settle(window, qtbot)
-    click(screen.page, qtbot, "It is filmed")
+    filmed = button(screen.page, "It is filmed")
+    filmed.setFocus()
+    qtbot.keyClick(filmed, Keys.Key_Space)
     settle(window, qtbot)
     assert screen.banner.text == (
         f"{ahead.theme} is on {ahead.on}, which is still to come, so it cannot be filmed yet; "
         "nothing is changed. Where it was filmed earlier, give it that day first."
     )
     assert screen.current.state == "planned"
-    click(screen.banner, qtbot, "Filmed today")
+    today = bar.snapshot.on
+    assert button(screen.banner, "Filmed today").hasFocus()
+    qtbot.keyClick(QApplication.focusWidget(), Keys.Key_Space)
     settle(window, qtbot)
-    assert (screen.current.state, screen.current.on) == ("filmed", bar.snapshot.on)
+    assert (screen.current.state, screen.current.on) == ("filmed", today)
     assert screen.banner.text == ""
-    click(screen.page, qtbot, "Log it…")
-    assert isinstance(screen.dialog, LogDialog)
+    assert window.toast.text == f"{ahead.theme}: filmed today, {today}, not on {ahead.on}"
+    assert screen.view.hasFocus() and button(screen.page, "Log it…").isVisible()
+    window.undo()
+    settle(window, qtbot)
+    assert (screen.current.state, screen.current.on) == ("planned", ahead.on)
+
+    # By the key of the log both in one go.
+    screen.view.setFocus()
+    qtbot.keyClick(screen.view, Keys.Key_G, Qt.KeyboardModifier.ControlModifier)
+    assert "there is nothing to log" in screen.banner.text
+    qtbot.keyClick(QApplication.focusWidget(), Keys.Key_Space)
+    settle(window, qtbot)
+    assert (screen.current.state, screen.current.on) == ("filmed", today)
+    assert isinstance(screen.dialog, LogDialog) and screen.dialog.isVisible()
     screen.dialog.reject()
 
 

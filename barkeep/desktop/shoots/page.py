@@ -365,27 +365,33 @@ class ShootsScreen(TableScreen[Shoot]):
 
     def _film(self, shoot: Shoot) -> None:
         if self._is_ahead(shoot):
-            self._ask_for_today(FilmedAhead(shoot.theme, shoot.on), shoot)
+            film = partial(self._film_today, shoot)
+            self._ask_for_today(FilmedAhead(shoot.theme, shoot.on, shoot.id), film)
         else:
             self._move(shoot, "filmed")
 
     def _log(self, shoot: Shoot) -> None:
         """Before anything is typed that could not be written."""
         if self._is_ahead(shoot):
-            self._ask_for_today(NotFilmedYet(shoot.theme, shoot.on), shoot)
+            log = partial(self._film_today, shoot, self.write_log)
+            self._ask_for_today(NotFilmedYet(shoot.theme, shoot.on, shoot.id), log)
         else:
             self.write_log(shoot)
 
     def _is_ahead(self, shoot: Shoot) -> bool:
         return shoot.on > self.context.bar.snapshot.on
 
-    def _ask_for_today(self, error: UserError, shoot: Shoot) -> None:
-        self.banner.say(str(error), "error", "Filmed today", lambda: self._film_today(shoot))
+    def _ask_for_today(self, error: UserError, film: Callable[[], object]) -> None:
+        """The day of today is the likely answer: one key takes it."""
+        self.banner.say(str(error), "error", "Filmed today", film)
+        self.banner.focus_action()
 
-    def _film_today(self, shoot: Shoot) -> None:
+    def _film_today(self, shoot: Shoot, then: Callable[[Shoot], object] | None = None) -> None:
         if (identity := shoot.id) is not None:
+            self.focus_list()  # the button is about to go
             film = partial(self.context.bar.shoots.film_today, identity)
-            self.do(film, say=f"{shoot.theme}: filmed today")
+            today = self.context.bar.snapshot.on
+            self.do(film, then, f"{shoot.theme}: filmed today, {today}, not on {shoot.on}")
 
     def _offers(self, shoot: Shoot) -> list[OfferedAction]:
         offers = [

@@ -210,6 +210,10 @@ class Banner(_Notice):
         self.show()
         announce(self, text)
 
+    def focus_action(self) -> None:
+        """Give the keyboard to the button, where what it does is the likely answer."""
+        self._button.setFocus(Qt.FocusReason.OtherFocusReason)
+
     def clear(self) -> None:
         """Take the message away."""
         self._act = None
