@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from barkeep.application.finding import find_spec
@@ -38,8 +38,16 @@ from barkeep.domain.cautions.allergens import allergens_of
 from barkeep.domain.cautions.cautions import cautions_for, occasion_of, shipped_cautions
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.shoots.drinks import as_poured, orders_of, without_spec
+from barkeep.domain.shoots.log import not_taken_as_planned
 from barkeep.domain.shoots.mise_en_place import mise_en_place
-from barkeep.domain.shoots.plan import as_of, asked_of_bottles, not_counted, plan, shortfall
+from barkeep.domain.shoots.plan import (
+    ShootPlan,
+    as_of,
+    asked_of_bottles,
+    not_counted,
+    plan,
+    shortfall,
+)
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError, spoken_list
 
@@ -296,17 +304,14 @@ def publish_text_of(shoot: Shoot, snapshot: Snapshot) -> PublishText:
 
 def _outlook(shoot: Shoot, snapshot: Snapshot) -> Outlook:
     """What the bar can pour; of a logged shoot, what it did pour."""
+    found = plan(shoot, snapshot)
     if shoot.log is not None:
         drawn = [
             Drawn(each.title, each.poured + each.spilled, each.unit) for each in shoot.log.bottles
         ]
-        return Outlook(f"It was logged on {shoot.log.at:%Y-%m-%d}.", (), tuple(drawn))
-    found = plan(shoot, snapshot)
-    short = [shortfall(line, snapshot) for line in found.menu.lacking]
-    drop = zip(found.menu.orders, found.menu.drop, strict=True)
-    dropped = tuple(f"{count} of {order.spec.name}" for order, count in drop if count)
-    if dropped:
-        short.append(f"Without {spoken_list(dropped, 'and')}, the others can be poured.")
+        return Outlook(found.verdict, (), tuple(drawn))
+    filmed = shoot.state == "filmed"
+    short = [*(not_taken_as_planned(shoot, snapshot) if filmed else _runs_short(found, snapshot))]
     short += not_counted(found.menu.orders, snapshot)
     short += asked_of_bottles(found.menu, snapshot)
     drawn = [
@@ -314,6 +319,14 @@ def _outlook(shoot: Shoot, snapshot: Snapshot) -> Outlook:
         for each in found.menu.draws
     ]
     return Outlook(found.verdict, tuple(short), tuple(drawn))
+
+
+def _runs_short(found: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
+    yield from (shortfall(line, snapshot) for line in found.menu.lacking)
+    drop = zip(found.menu.orders, found.menu.drop, strict=True)
+    dropped = tuple(f"{count} of {order.spec.name}" for order, count in drop if count)
+    if dropped:
+        yield f"Without {spoken_list(dropped, 'and')}, the others can be poured."
 
 
 def _to_buy(shoot: Shoot, snapshot: Snapshot) -> tuple[str, ...]:

@@ -25,6 +25,7 @@ from barkeep.domain.bar.shoots import (
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.shoots.drinks import orders_of, spec_of
+from barkeep.domain.shoots.log import not_taken_as_planned
 from barkeep.domain.shoots.menu import MenuLine
 from barkeep.domain.shoots.mise_en_place import Step, mise_en_place
 from barkeep.domain.shoots.plan import (
@@ -169,6 +170,11 @@ def _shown(shoot: Shoot, steps: tuple[Step, ...], snapshot: Snapshot) -> Iterato
     if shoot.log is not None:
         yield ""
         yield from _log_shown(shoot, shoot.log)
+    elif shoot.state == "filmed":
+        yield ""
+        yield plan(shoot, snapshot).verdict
+        yield from not_taken_as_planned(shoot, snapshot)
+        yield f'To write it: barkeep shoot log "#{shoot.id}"'
     elif steps:
         yield "\nMise en place"
         yield from _steps_shown(steps, shoot)
@@ -263,6 +269,21 @@ def check(arguments: Arguments, bar: Bar) -> Answer:
 def _check_shown(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
     yield f"{answer.shoot.theme}, {answer.on}"
     yield answer.verdict
+    if answer.shoot.log is not None:
+        yield f'What it took: barkeep shoot show "#{answer.shoot.id}"'
+        return
+    if answer.shoot.state == "filmed":
+        yield from not_taken_as_planned(answer.shoot, snapshot)
+    else:
+        yield from _runs_short(answer, snapshot)
+    yield from not_counted(answer.menu.orders, snapshot)
+    yield from asked_of_bottles(answer.menu, snapshot)
+    if answer.shoot.state != "filmed":
+        yield from _rescues_shown(answer, snapshot)
+    yield from _draws_shown(answer)
+
+
+def _runs_short(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
     yield from (shortfall(each, snapshot) for each in answer.menu.lacking)
     dropped = zip(answer.menu.orders, answer.menu.drop, strict=True)
     fewer = [f"{counted(count, 'serve')} of {order.spec.name}" for order, count in dropped if count]
@@ -270,12 +291,16 @@ def _check_shown(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
         yield f"To pour the rest as planned, leave out {' and '.join(fewer)}."
     for bottle in answer.past:
         yield f"{bottle.product.title} is past its date of {bottle.use_by} by then; not counted on."
-    yield from not_counted(answer.menu.orders, snapshot)
-    yield from asked_of_bottles(answer.menu, snapshot)
+
+
+def _rescues_shown(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
     for rescue in answer.rescues:
         yield ""
         yield f'--use "{how_to_use(rescue, answer.shoot, snapshot)}"  ({rescue.closeness:.2f})'
         yield f"  {rescue.why}"
+
+
+def _draws_shown(answer: ShootPlan) -> Iterator[str]:
     if answer.menu.draws:
         rows = [
             (each.bottle.product.title, show_quantity(each.amount, unit), show_quantity(left, unit))

@@ -373,6 +373,27 @@ def test_a_day_to_come_is_not_filmed_yet(shoot, planned):
     assert shoot("plan", "Signal night", "--state", "filmed").status == 0
 
 
+def test_a_filmed_shoot_speaks_of_its_log_and_not_of_what_can_be_poured(shoot):
+    before = shoot("show", "summer", "--json").answer
+    assert "No: 3 lines run out." in shoot("check", "summer").out
+    shoot("plan", "Summer Excursion", "--state", "filmed", "--on", TODAY)
+    verdict = "It is filmed; its log is still to be written, and cannot take 3 lines as planned."
+    lacks = "Not all is taken from a bottle: Sand in the Points lacks 88.7 ml of mezcal"
+    shown = shoot("show", "summer").out
+    assert verdict in shown and lacks in shown and "Mise en place" not in shown
+    assert shown.rstrip().endswith('To write it: barkeep shoot log "#6"')
+    check = shoot("check", "summer").out
+    assert verdict in check and lacks in check
+    assert not [words for words in ("--use", "leave out", "No: ") if words in check]
+    sheet = shoot("show", "summer", "--run-sheet").out
+    assert f"The log\n{verdict}" in sheet and "Can it be poured?" not in sheet
+    after = shoot("show", "summer", "--json").answer
+    assert after.keys() == before.keys() and len(after["mise_en_place"]) > 10
+    assert shoot("log", "summer").status == 0
+    check = shoot("check", "summer").out
+    assert f"It was logged on {TODAY}." in check and 'shoot show "#6"' in check
+
+
 @pytest.mark.parametrize("what", ["list", "show", "plan", "check", "log"])
 def test_the_help_names_the_keys_of_the_json(shoot, what, capsys):
     with pytest.raises(SystemExit):

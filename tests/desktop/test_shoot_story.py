@@ -210,6 +210,7 @@ def test_a_day_to_come_cannot_be_filmed_yet(window, bar, qtbot):
     assert screen.banner.text == ""
     assert window.toast.text == f"{ahead.theme}: filmed today, {today}, not on {ahead.on}"
     assert screen.view.hasFocus() and button(screen.page, "Log it…").isVisible()
+    speaks_of_its_log(screen.page)
     window.undo()
     settle(window, qtbot)
     assert (screen.current.state, screen.current.on) == ("planned", ahead.on)
@@ -223,6 +224,30 @@ def test_a_day_to_come_cannot_be_filmed_yet(window, bar, qtbot):
     assert (screen.current.state, screen.current.on) == ("filmed", today)
     assert isinstance(screen.dialog, LogDialog) and screen.dialog.isVisible()
     screen.dialog.reject()
+
+
+def speaks_of_its_log(page):
+    """Of the sample's shoot ahead, of which three lines were not there, once it is filmed."""
+    words = said(page)
+    assert words[words.index("The log") + 1] == (
+        "It is filmed; its log is still to be written, and cannot take 3 lines as planned."
+    )
+    assert (
+        "Not all is taken from a bottle: Sand in the Points lacks 88.7 ml of mezcal, for 3 of 3 "
+        "serves." in words
+    )
+    assert (
+        "Where something else was poured, choose it for that line before the log is written."
+        in words
+    )
+    assert words[words.index("1 oz mezcal") + 1] == "Not taken from a bottle"
+    at = words.index("As planned it takes")
+    assert "Marrow Hill Tarpaulin white rum: 177 ml" in words[at:]
+    gone = ("Can it all be poured?", "Runs out", "Mise en place", "To draw from", "Or leave out")
+    assert not [each for each in words if each.startswith(gone)]
+    offered = [each.text() for each in page.findChildren(QPushButton)]
+    assert not {"Shopping…", "Make…"} & {*offered} and "Pour otherwise…" in offered
+    assert not [each for each in offered if each.startswith("Use ")]
 
 
 def test_a_log_that_is_refused_keeps_what_was_typed(window, bar, qtbot):

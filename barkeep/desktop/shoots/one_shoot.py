@@ -1,4 +1,7 @@
-"""One shoot in full: what is next, can it all be poured, running order, mise en place, log."""
+"""One shoot in full: what is next, can it all be poured, running order, mise en place, log.
+
+Once it is filmed nobody asks whether it can be poured, and nothing is made ready any more.
+"""
 
 from __future__ import annotations
 
@@ -75,12 +78,15 @@ class ShootPage(QWidget):
         self.drinks: list[DrinkPart] = []
         self._column = column_of(on=self, margins=PAD, gap=HALF)
         self._add_head(next_step, offers)
-        if answer.shoot.log is None:
-            self._add_outlook()
-        else:
+        filmed = answer.shoot.state == "filmed"
+        if answer.shoot.log is not None:
             self._add_log(answer.shoot.log.bottles)
+        elif filmed:
+            self._add_what_to_log()
+        else:
+            self._add_outlook()
         self._add_drinks()
-        if answer.shoot.log is None:
+        if answer.shoot.log is None and not filmed:
             self._add_mise()
             self._add_sentences("To draw from", draws(answer))
         if answer.shoot.notes:
@@ -130,6 +136,15 @@ class ShootPage(QWidget):
             self._say(said)
         for sentence in (*past_dates(answer), *left_out(answer)):
             self._say(sentence)
+
+    def _add_what_to_log(self) -> None:
+        """What the log takes as long as nothing else is said in it."""
+        answer = self._answer
+        add_heading(self._column, "The log")
+        self._say(answer.plan.verdict, size=TypeSize.STRONG)
+        for sentence in (*shortfalls(answer), *left_out(answer)):
+            self._say(sentence)
+        self._add_sentences("As planned it takes", draws(answer))
 
     def _add_log(self, bottles: Sequence[LoggedBottle]) -> None:
         add_heading(self._column, "The log")

@@ -98,7 +98,7 @@ NEXT_DAYS = 7
 
 
 class ShootsScreen(TableScreen[Shoot]):
-    """One row a shoot; its page answers whether it can all be poured."""
+    """One row a shoot; its page answers whether it can all be poured, then what to log."""
 
     key = "shoots"
     title = "Shoots"
@@ -398,9 +398,10 @@ class ShootsScreen(TableScreen[Shoot]):
             OfferedAction("Run sheet…", lambda: self.run_sheet(shoot), "print"),
             OfferedAction("On camera", lambda: self.on_camera(shoot)),
         ]
-        if shoot.log is None:
+        if shoot.state in ("idea", "planned"):
             offers.append(OfferedAction("Shopping…", lambda: self.shop(shoot), "price"))
             offers.append(OfferedAction("Make…", self.make, "house-made"))
+        if shoot.log is None:
             offers.append(OfferedAction("Edit…", self.edit_current))
         else:
             offers.append(OfferedAction("Variances…", self.show_variances))

@@ -26,6 +26,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.shoots.drinks import as_poured, orders_of, spec_of
+from barkeep.domain.shoots.log import not_taken_as_planned
 from barkeep.domain.shoots.making_ahead import ToMake
 from barkeep.domain.shoots.menu import MenuLine, Order
 from barkeep.domain.shoots.mise_en_place import MiseEnPlace, mise_en_place
@@ -149,7 +150,9 @@ def chosen_in_words(drink: ShootDrink, snapshot: Snapshot) -> Iterator[tuple[int
 
 
 def shortfalls(answer: ShootAnswer) -> tuple[str, ...]:
-    """What runs out, a sentence a line."""
+    """What runs out, a sentence a line; of a filmed shoot what its log cannot take."""
+    if answer.shoot.state == "filmed":
+        return not_taken_as_planned(answer.shoot, answer.snapshot)
     return tuple(shortfall(each, answer.snapshot) for each in answer.plan.menu.lacking)
 
 
@@ -209,6 +212,8 @@ def logged_in_words(each: LoggedBottle) -> str:
 
 
 RUNS_OUT = LineState("Runs out", "verdict-short", "short")
+NOT_TAKEN = LineState("Not taken from a bottle", "warning", "warning")
+"""Of a shoot that is filmed: nothing runs out any more."""
 LEFT_OUT = LineState("Not counted", "info", "muted")
 """Of a garnish or an optional line, and of a drink of which no serve is planned."""
 
@@ -239,14 +244,18 @@ def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
     shown = shown_lines(spec, tree, settings.shown_in, settings.units)
     said = dict(chosen_in_words(drink, snapshot))
     asked = _asked(answer, number)
+    lacks = NOT_TAKEN if answer.shoot.state == "filmed" else RUNS_OUT
+    states = [
+        _state(asked.get(place), line, lacks, tree) for place, line in enumerate(written.lines)
+    ]
     rows = tuple(
         PouredLine(
             place=place,
             name=names_in_sentence(written.lines[place], tree),
             text=with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
-            note=_note(said.get(place, ""), _from(asked.get(place), answer), asked.get(place)),
+            note=_note(said.get(place, ""), _from(asked.get(place), answer), states[place]),
             chosen=place in said,
-            state=_state(asked.get(place), written.lines[place], tree),
+            state=states[place],
         )
         for place, line in enumerate(spec.lines)
     )
@@ -284,9 +293,9 @@ def _worded(line: Line, amount: str, tree: FamilyTree) -> str:
     return worded(line, names_in_sentence(line, tree), amount)
 
 
-def _note(chosen: str, source: str, asked: MenuLine | None) -> str:
+def _note(chosen: str, source: str, state: LineState) -> str:
     """What was chosen, where it comes from, and that it runs out, each a sentence of its own."""
-    short = RUNS_OUT.word if asked is not None and asked.unmet else ""
+    short = state.word if state in (RUNS_OUT, NOT_TAKEN) else ""
     parts = (each for each in (chosen, source, short) if each)
     return ". ".join(map(capitalised, parts))
 
@@ -311,10 +320,10 @@ def _titles(asked: MenuLine, answer: ShootAnswer) -> Iterator[str]:
                 yield bottle.product.title
 
 
-def _state(asked: MenuLine | None, written: Line, tree: FamilyTree) -> LineState:
+def _state(asked: MenuLine | None, written: Line, lacks: LineState, tree: FamilyTree) -> LineState:
     if asked is None:
         return LEFT_OUT
     if asked.unmet:
-        return RUNS_OUT
+        return lacks
     poured = asked.line.ingredient
     return THERE if any(tree.is_a(poured, each) for each in written.wanted) else STAND_IN

@@ -58,7 +58,10 @@ class Drawn:
 
 @dataclass(frozen=True, slots=True)
 class Outlook:
-    """Whether the shoot can be poured: the verdict, what runs short, and what is drawn."""
+    """Whether the shoot can be poured: the verdict, what runs short, and what is drawn.
+
+    Of one that is filmed or logged it is what the log takes, or took.
+    """
 
     verdict: str
     short: tuple[str, ...] = ()
@@ -82,6 +85,7 @@ class RunSheetContent:
     shopping: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
     notes: tuple[str, ...] = ()
+    filmed: bool = False
 
 
 def run_sheet_content(
@@ -119,6 +123,7 @@ def run_sheet_content(
         shopping=tuple(shopping),
         cautions=all_cautions([card for card in cards if card is not None], general_cautions),
         notes=tuple(row.strip() for row in shoot.notes.splitlines() if row.strip()),
+        filmed=shoot.state in ("filmed", "logged"),
     )
 
 
@@ -209,7 +214,7 @@ def _heading(sheet: RunSheetContent) -> Iterator[Group]:
 
 def _verdict(sheet: RunSheetContent) -> Iterator[Group]:
     said = [Text("verdict", sheet.verdict), *_texts("short", sheet.short)]
-    yield from _section("Can it be poured?", said)
+    yield from _section("The log" if sheet.filmed else "Can it be poured?", said)
 
 
 def _steps(sheet: RunSheetContent) -> Iterator[Group]:

@@ -12,7 +12,8 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import POUR_SIGMA, POUR_SIGMA_SHARE, SIGMAS, Bottle
 from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.shoots.menu import Menu, MenuLine
+from barkeep.domain.shoots.drinks import orders_of
+from barkeep.domain.shoots.menu import Menu, MenuLine, wanted_by
 from barkeep.domain.shoots.plan import as_of, draws_of, menu_made, shortfall
 from barkeep.errors import NotEnoughLeft, UserError, spoken_list
 
@@ -147,6 +148,21 @@ def not_taken(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> tuple[st
         for each in order.spec.unsettled
     )
     return tuple(dict.fromkeys((*short, *asked)))
+
+
+def not_taken_as_planned(shoot: Shoot, snapshot: Snapshot) -> tuple[str, ...]:
+    """What the log of a filmed shoot would not take, a sentence each, and what to do about it."""
+    then, made = as_of(shoot, snapshot), as_planned(shoot).made
+    found = not_taken(shoot, snapshot, made)
+    past = (
+        f"{each.product.title} was past its date ({each.use_by}) by then, so the log takes "
+        "nothing from it."
+        for each in then.past_of(wanted_by(orders_of(shoot, then, made)))
+    )
+    return (*found, *([CHOOSE_FIRST] if found else []), *past)
+
+
+CHOOSE_FIRST = "Where something else was poured, choose it for that line before the log is written."
 
 
 def _is_drawn_on(line: MenuLine, found: Menu, tree: FamilyTree) -> bool:

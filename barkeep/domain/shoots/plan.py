@@ -62,6 +62,10 @@ class ShootPlan:
     @property
     def verdict(self) -> str:
         """The answer in one sentence."""
+        if self.shoot.log is not None:
+            return f"It was logged on {self.shoot.log.at:%Y-%m-%d}."
+        if self.shoot.state == "filmed" and not self.removed:
+            return self._to_log
         if not self.shoot.drinks:
             return "No drink is planned yet."
         if self.removed:
@@ -74,6 +78,15 @@ class ShootPlan:
             names = spoken_list([each.named for each in self.unsettled], "and")
             said.append(f"{names} {'is' if len(self.unsettled) == 1 else 'are'} not understood")
         return f"No: {spoken_list(said, 'and')}."
+
+    @property
+    def _to_log(self) -> str:
+        """Of what is filmed nobody asks whether it can be poured."""
+        said = "It is filmed; its log is still to be written"
+        count = len(self.menu.lacking) + len(self.unsettled)
+        if not count:
+            return f"{said}."
+        return f"{said}, and cannot take {_lines(count)} as planned."
 
 
 def as_of(shoot: Shoot, snapshot: Snapshot) -> Snapshot:
@@ -179,7 +192,11 @@ def asked_of_bottles(found: Menu, snapshot: Snapshot) -> Iterator[str]:
 
 
 def _counted_lines(count: int) -> str:
-    return "one line runs" if count == 1 else f"{count} lines run"
+    return f"{_lines(count)} runs" if count == 1 else f"{_lines(count)} run"
+
+
+def _lines(count: int) -> str:
+    return "one line" if count == 1 else f"{count} lines"
 
 
 def _whole(draw: Draw) -> Draw:

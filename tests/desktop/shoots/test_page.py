@@ -164,7 +164,7 @@ def test_a_removed_spec_is_named_and_comes_back(page, qtbot):
     assert "2 serves: 2 on camera. Its spec was removed." in said(page)
     page.bar.undo()
     page.settle(qtbot)
-    assert "Yes: every serve can be poured." in said(page)
+    assert "It is filmed; its log is still to be written." in said(page)
 
 
 def test_an_empty_bar(empty_bar, qtbot, tmp_path):
