@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.drink.costs import unit_price
-from barkeep.domain.drink.ice import is_carbonated
+from barkeep.domain.making.made_here import is_made_here, products_to_buy
 from barkeep.domain.pouring.supply import strength_of
 
 NEARLY = 1e-9
@@ -50,15 +50,7 @@ def package_for(key: str, least_abv: float | None, snapshot: Snapshot) -> Packag
         off_shelf, other = product.id not in shelf, product.ingredient != key
         return off_shelf, math.inf if each is None else each, other, product.title, product.id
 
-    fitting = [
-        each
-        for each in snapshot.products
-        if not each.house_made
-        and each.size > 0.0
-        and tree.is_a(each.ingredient, key)
-        and each.unit == usual.unit
-        and strength_of(each, tree) >= (least_abv or 0.0)
-    ]
+    fitting = list(products_to_buy(key, least_abv, snapshot))
     if not fitting:
         strength = max(usual.abv_percent or 0.0, least_abv or 0.0)
         return Package(key, usual.typical_size, strength)
@@ -82,14 +74,8 @@ class MadeHere:
     snapshot: Snapshot
 
     def is_made(self, key: str) -> bool:
-        """Whether it is made here: there is a recipe, and the bar knows no product to buy.
-
-        What sparkles is bought: a shoot is no place to carbonate.
-        """
-        knowledge = self.snapshot.knowledge
-        if key not in knowledge.own_way or is_carbonated(key, knowledge.tree):
-            return False
-        return package_for(key, None, self.snapshot).product is None
+        """Whether it is made here: there is a recipe, and the bar knows no product to buy."""
+        return is_made_here(key, self.snapshot)
 
     def inputs(self, key: str, amount: float) -> Mapping[str, float]:
         """What it takes to make so much, each in its own unit; what is always there left out."""

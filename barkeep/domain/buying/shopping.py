@@ -27,6 +27,7 @@ from barkeep.domain.pouring.sourcing import Within, need
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import orders_of
+from barkeep.domain.shoots.making_ahead import NOISE
 from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu
 from barkeep.domain.shoots.mise_en_place import MARGIN
 from barkeep.domain.shoots.plan import assumed, not_counted
@@ -34,9 +35,6 @@ from barkeep.domain.specs.called import called_in_sentence, other_kind
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
-
-NOISE = 3
-"""Needs are rounded to so many decimals: the solver's noise must not buy a bottle."""
 
 
 @dataclass(frozen=True, slots=True)

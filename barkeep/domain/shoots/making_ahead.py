@@ -17,6 +17,7 @@ from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.making.made_here import is_made_here
 from barkeep.domain.pouring.sourcing import need
 from barkeep.domain.pouring.supply import Supply, supply_of
 from barkeep.domain.shoots.menu import Order
@@ -36,13 +37,17 @@ AT_THE_LAST = ("water", "ice", "hot-drink", "brewed-tea")
 """Kinds that are made right before they are poured."""
 
 
+NOISE = 3
+"""Needs are rounded to so many decimals: the solver's noise must not take another fruit."""
+
+
 @dataclass(frozen=True, slots=True)
 class ToMake:
     """Something to make: how much, from what, how, and how long before the start to begin.
 
     `inputs` are in each ingredient's own unit; pieces of fruit are whole. It
     rests `rest_hours`; `into` is the key of what it is made for, empty where it
-    goes into the drinks themselves.
+    goes into the drinks themselves. `is_all` is not so where the rest is bought.
     """
 
     ingredient: str
@@ -54,6 +59,7 @@ class ToMake:
     minutes_before: int
     rest_hours: float = 0.0
     into: str = ""
+    is_all: bool = True
 
     @property
     def squeezed(self) -> bool:
@@ -69,19 +75,19 @@ class ToMake:
 
 def to_make(orders: Sequence[Order], snapshot: Snapshot, margin: float) -> tuple[ToMake, ...]:
     """Everything the orders take that is not there and can be made, what is begun first before."""
-    maker = _Maker(snapshot.knowledge.tree, supply_of(snapshot), snapshot.knowledge.own_way)
+    maker = _Maker(snapshot, supply_of(snapshot))
     needs = sorted(_needs(orders, maker.tree).items(), key=lambda each: maker.reach(each[0]))
     short = [(wanted[0], maker.taken(wanted, amount)) for wanted, amount in needs]
     totals: dict[str, float] = {}
     for key, amount in short:
         if amount > 0.0:
             totals[key] = totals.get(key, 0.0) + amount
-    made = [
-        each
-        for key, amount in totals.items()
-        if key in maker.recipes
-        for each in maker.made(key, amount * (1.0 + margin))
-    ]
+    made: list[ToMake] = []
+    for key, amount in totals.items():
+        wanted = amount * (1.0 + margin)
+        much = maker.to_be_made(key, wanted) if key in maker.recipes else 0.0
+        steps = maker.made(key, much) if much > 0.0 else ()
+        made += [replace(each, is_all=much >= wanted or bool(each.into)) for each in steps]
     return tuple(sorted(_joined(made), key=lambda each: -each.minutes_before))
 
 
@@ -117,10 +123,19 @@ def _needs(orders: Sequence[Order], tree: FamilyTree) -> Mapping[tuple[str, ...]
 class _Maker:
     """Hands out what is there, each amount once."""
 
-    tree: FamilyTree
+    snapshot: Snapshot
     supply: Supply
-    recipes: Mapping[str, MadeFrom]
     used: dict[str, float] = field(default_factory=dict)
+
+    @property
+    def tree(self) -> FamilyTree:
+        """The kinds there are."""
+        return self.snapshot.knowledge.tree
+
+    @property
+    def recipes(self) -> Mapping[str, MadeFrom]:
+        """How each thing is made here."""
+        return self.snapshot.knowledge.own_way
 
     def reach(self, wanted: tuple[str, ...]) -> int:
         """How many kinds would do: who is served by few comes first."""
@@ -134,11 +149,40 @@ class _Maker:
         for kind in kinds:
             if kind in self.supply.always:
                 return 0.0
-            here = min(amount, self.supply.total(kind) - self.used.get(kind, 0.0))
+            here = min(amount, self.left(kind))
             if here > 0.0:
                 self.used[kind] = self.used.get(kind, 0.0) + here
                 amount -= here
         return max(0.0, amount)
+
+    def left(self, kind: str) -> float:
+        """What is not handed out yet of just this kind."""
+        return self.supply.total(kind) - self.used.get(kind, 0.0)
+
+    def to_be_made(self, key: str, amount: float) -> float:
+        """How much of a thing that is lacking is made; the rest of it is bought.
+
+        What one buys is made only as far as what is there for it goes.
+        """
+        if is_made_here(key, self.snapshot):
+            return amount
+        return min(amount, self._could_be_made(key, frozenset()))
+
+    def _could_be_made(self, key: str, within: frozenset[str]) -> float:
+        """The most that what is there would give; `within` holds what it is made for."""
+        recipe = self.recipes.get(key)
+        if recipe is None or key in within:
+            return 0.0
+        gives = (
+            self._at_hand(each.ingredient, within | {key}) * recipe.yields / each.amount
+            for each in recipe.inputs
+            if each.ingredient not in self.supply.always
+        )
+        return min(gives, default=math.inf)
+
+    def _at_hand(self, key: str, within: frozenset[str]) -> float:
+        there = sum(self.left(kind) for kind in (key, *self.tree.descendants(key)))
+        return there + self._could_be_made(key, within)
 
     def made(
         self, key: str, amount: float, into: str = "", by: int | None = None, path: str = ""
@@ -158,9 +202,10 @@ class _Maker:
             short = self.taken((each.ingredient,), wanted)
             known = each.ingredient in self.recipes and each.ingredient not in AT_ONCE
             in_a_circle = f"/{each.ingredient}/" in f"{path}/{key}/"
-            if short > 0.0 and known and not in_a_circle:
+            much = self.to_be_made(each.ingredient, short) if short > 0.0 and known else 0.0
+            if much > 0.0 and not in_a_circle:
                 yield from self.made(
-                    each.ingredient, amount=short, into=key, by=begun, path=f"{path}/{key}"
+                    each.ingredient, amount=much, into=key, by=begun, path=f"{path}/{key}"
                 )
         unit = tree[key].unit
         yield ToMake(
@@ -205,4 +250,4 @@ class _Maker:
 
 
 def _whole(amount: float, unit: Unit) -> float:
-    return float(math.ceil(amount - 1e-9)) if unit == "each" else amount
+    return float(math.ceil(round(amount, NOISE))) if unit == "each" else amount

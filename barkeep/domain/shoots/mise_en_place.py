@@ -23,6 +23,7 @@ from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.ice import IceNeed, ice_for, ice_in_words
 from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, Work, to_make
 from barkeep.domain.shoots.menu import Order, wanted_by
+from barkeep.domain.shoots.whole_pieces import WholePieces, whole_pieces
 from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.glasses import glass_named
 from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
@@ -121,6 +122,7 @@ class MiseEnPlace:
     garnishes: tuple[ToSetOut, ...]
     chill: Mapping[str, str]
     past: tuple[Bottle, ...]
+    pieces: tuple[WholePieces, ...]
     steps: tuple[Step, ...]
 
 
@@ -148,12 +150,17 @@ def mise_en_place(
         garnishes=tuple(_garnishes(wanted, tree)),
         chill=_chill(wanted, then.knowledge.tree),
         past=_past(wanted, made, then),
+        pieces=whole_pieces(wanted, {each.ingredient for each in made if not each.into}, tree),
         steps=(),
     )
     steps = [
         *_questions(wanted),
         *_discard(parts, made, tree),
         *_making(made, tree, margin),
+        *(
+            Step(_key("pieces", each.ingredient), CUT_MINUTES, each.said(tree))
+            for each in parts.pieces
+        ),
         *_setting(parts, then),
     ]
     return replace(parts, steps=tuple(sorted(steps, key=lambda each: -each.minutes_before)))
@@ -258,11 +265,11 @@ def _discard(parts: MiseEnPlace, made: Sequence[ToMake], tree: FamilyTree) -> It
 
 def _making(made: Sequence[ToMake], tree: FamilyTree, margin: float) -> Iterator[Step]:
     for each in made:
-        share = (
-            f" ({margin * 100.0:.0f} % more than the drinks take)"
-            if margin and not each.into
-            else ""
-        )
+        share = ""
+        if not each.is_all:
+            share = " (what is there gives no more; the rest is bought)"
+        elif margin and not each.into:
+            share = f" ({margin * 100.0:.0f} % more than the drinks take)"
         use = f", to go into {tree.in_sentence(each.into)}" if each.into else ""
         rest = f" Leave {_hours(each.rest_hours)} for it to rest." if each.rest_hours else ""
         text = f"{_VERBS[each.work]} {_said(each, tree)}{share}{use}. {each.how}{rest}"

@@ -141,6 +141,7 @@ def test_what_is_there_of_its_inputs_is_not_made(knowledge):
 def test_drinks_are_served_from_a_bottle_before_what_is_made_of_it(knowledge):
     """300 ml of juice there, 250 ml for the drinks: 50 ml is left of the 141.3 ml it takes."""
     juice = bottle(1, "pomegranate-juice", 300.0)
+    juice = replace(juice, product=replace(juice.product, house_made=True))
     bar = Snapshot(knowledge, TODAY, (juice.product,), (juice,))
     orders = [order_of("grenadine", 20.0), order_of("pomegranate-juice", 25.0)]
     (more,) = mise_en_place(orders, bar).squeeze
