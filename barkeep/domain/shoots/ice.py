@@ -159,7 +159,7 @@ def _worked_with(order: Order) -> Iterator[IceNeed]:
 def _large(words: str, count: int, use: str) -> IceNeed:
     asked = words.casefold()
     thing, each_g = next((name, grams) for sign, name, grams in LARGE if sign.search(asked))
-    return IceNeed("large", use, thing, each_g * count, count)
+    return IceNeed("large", use, thing, each_g * count, pieces=count)
 
 
 def _form(ice: Ice) -> IceForm:
