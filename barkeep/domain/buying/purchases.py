@@ -25,6 +25,10 @@ from barkeep.errors import spoken_list
 Thing = TypeVar("Thing")
 Reason: TypeAlias = tuple[tuple[str, tuple[int, ...]], ...]
 """Each drink with the numbers of its lines that a purchase bears on."""
+MOST_NAMED = 4
+"""Drinks of a further form that are said by name."""
+EVENING_HOURS = 4.0
+"""What has to stand so long is rather bought ready (*common practice*)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,22 +101,30 @@ class Purchases:
         """
         by_source = _grouped(forms, lambda each: self.source(each.ingredient))
         ordered = [self._ordered(some) for some in by_source]
-        merged = _grouped(ordered, lambda some: _same_reason(some[0]))
-        found = (self._row([each for some in groups for each in some]) for groups in merged)
+        alike = _grouped(ordered, lambda some: _same_reason(some[0]))
+        merged = [self._ordered(each for some in groups for each in some) for groups in alike]
+        found = map(self._row, _without_the_lesser(merged))
         return tuple(sorted(found, key=self._most_first))
 
     def _source(self, key: str) -> str:
         recipe = self.snapshot.knowledge.own_way.get(key)
         if recipe is None:
             return key
-        always, there = self.snapshot.always_there, self._is_there
-        taken = [each.ingredient for each in recipe.inputs if each.ingredient not in always]
+        there = self._is_there
+        taken = [each.ingredient for each in recipe.inputs if not self._is_free(each.ingredient)]
         sources = dict.fromkeys(map(self.source, taken))
         lacking = dict.fromkeys(
             self.source(each) for each in taken if not there(each) and not there(self.source(each))
         )
         found = tuple(lacking or sources)
         return found[0] if len(found) == 1 else key
+
+    def _is_free(self, key: str) -> bool:
+        """Whether it is always there, or comes of such things alone, as boiling water does."""
+        always, recipe = self.snapshot.always_there, self.snapshot.knowledge.own_way.get(key)
+        if key in always or recipe is None:
+            return key in always
+        return all(each.ingredient in always for each in recipe.inputs)
 
     def _is_there(self, key: str) -> bool:
         owned = self.snapshot.owned
@@ -127,12 +139,13 @@ class Purchases:
         return sorted(forms, key=self._to_buy_first)
 
     def _to_buy_first(self, form: Form) -> tuple[object, ...]:
-        """What turns most, then the thing itself before a stand-in, then cheapest, then usual."""
+        """What turns most, then most exactly, then ready tonight, then cheapest, then usual."""
         key = form.ingredient
         return (
             self.is_cut(key),
             -len(form.unlocks),
             -len(form.exactly),
+            _stands_long(form),
             form.price is None,
             form.price or 0.0,
             key not in self._known,
@@ -146,7 +159,7 @@ class Purchases:
         return frozenset(each.ingredient for each in self.snapshot.products)
 
     def _row(self, forms: Sequence[Form]) -> Candidate:
-        lead, *others = self._ordered(forms)
+        lead, *others = forms
         kept = (lead, *(each for each in others if _adds(each, lead)))
         tree, source = self.tree, self.source(lead.ingredient)
         owned = lead.owned or any(each.owned for each in forms if each.ingredient == source)
@@ -192,6 +205,12 @@ def make_of(form: Form, tree: FamilyTree) -> str:
     return "; ".join(clauses)
 
 
+def _stands_long(form: Form) -> bool:
+    """Whether what is made of it is not there before the evening is over."""
+    made = (recipe for _drink, recipes in form.makes for recipe in recipes)
+    return any(recipe.rest_hours >= EVENING_HOURS for recipe in made)
+
+
 def _grouped(things: Iterable[Thing], by: Callable[[Thing], Hashable]) -> list[list[Thing]]:
     """Things in groups of what they have in common, in the order they come."""
     found: dict[Hashable, list[Thing]] = {}
@@ -205,6 +224,26 @@ def _same_reason(lead: Form) -> Hashable:
     if lead.unlocks:
         return lead.unlocks, lead.reason
     return (lead.nearest, lead.reason) if lead.nearest else lead.ingredient
+
+
+def _without_the_lesser(purchases: Sequence[Sequence[Form]]) -> list[Sequence[Form]]:
+    """Purchases with each that is only a stand-in for another added to that one's forms."""
+    most_first = sorted(purchases, key=lambda some: -len(some[0].unlocks))
+    kept: list[Sequence[Form]] = []
+    for forms in most_first:
+        better = (place for place, each in enumerate(kept) if _is_lesser(forms[0], each[0]))
+        place = next(better, None)
+        if place is None:
+            kept.append(forms)
+        else:
+            kept[place] = (*kept[place], *forms)
+    return kept
+
+
+def _is_lesser(lead: Form, other: Form) -> bool:
+    """Whether it turns, as a stand-in alone, what another does that is no stand-in."""
+    same = set(lead.reason) <= set(other.reason)
+    return bool(lead.unlocks) and same and not lead.exactly and bool(other.exactly)
 
 
 def _adds(form: Form, lead: Form) -> bool:
@@ -237,13 +276,37 @@ def _other_forms(forms: Sequence[Form], tree: FamilyTree) -> Iterator[str]:
     alike = [each for each in others if each.unlocks == lead.unlocks]
     same = [each for each in alike if each.exactly == lead.exactly]
     for some, does in ((same, "does the same"), (_without(alike, same), "does it as a stand-in")):
-        if some:
-            names = spoken_list([tree.in_sentence(each.ingredient) for each in some])
-            yield f"{capitalised(names)} {does}."
+        for making, forms_alike in _by_making(some, lead, tree):
+            names = spoken_list([tree.in_sentence(each.ingredient) for each in forms_alike])
+            yield f"{capitalised(names)} {does}{making}."
     for each in _without(others, alike):
-        only = "only " if set(each.unlocks) < set(lead.unlocks) else ""
-        turned = spoken_list(each.unlocks, "and")
-        yield f"{tree.name(each.ingredient)} turns {only}{turned}."
+        yield f"{tree.name(each.ingredient)} turns {_turned(each, lead)}."
+
+
+def _turned(form: Form, lead: Form) -> str:
+    """What a form turns beside its lead: named where it is little, else counted."""
+    less = set(form.unlocks) < set(lead.unlocks)
+    if len(form.unlocks) > MOST_NAMED:
+        drinks = f"{len(form.unlocks)} {'of them' if less else 'drinks'}"
+    else:
+        drinks = f"{'only ' if less else ''}{spoken_list(form.unlocks, 'and')}"
+    return drinks if form.exactly or not lead.exactly else f"{drinks} as a stand-in"
+
+
+def _by_making(
+    forms: Iterable[Form], lead: Form, tree: FamilyTree
+) -> Iterator[tuple[str, list[Form]]]:
+    """Forms by what is said of making something of them first, where the lead's is another."""
+    of_lead = make_of(lead, tree)
+
+    def said(form: Form) -> str:
+        making = make_of(form, tree)
+        if making == of_lead:
+            return ""
+        return f": {making}" if making else " and needs no making"
+
+    for some in _grouped(forms, said):
+        yield said(some[0]), some
 
 
 def _without(forms: Sequence[Form], these: Sequence[Form]) -> list[Form]:
