@@ -15,7 +15,7 @@ from functools import cache
 from barkeep import resource_files
 from barkeep.domain.amounts.amount import Amount, parse_amount
 from barkeep.domain.amounts.measures import quantity_in, to_quantity
-from barkeep.domain.amounts.units import OUNCES, BarUnits, Unit
+from barkeep.domain.amounts.units import OUNCES, BarUnits
 from barkeep.domain.bottles.bottle import (
     LEAST_DASH_ML,
     MOST_DASH_ML,
@@ -26,6 +26,7 @@ from barkeep.domain.bottles.bottle import (
 )
 from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.levels import MeasuredLevel, judged, parse_level, read_weight_g
+from barkeep.domain.bottles.package_sizes import PackageSize, PiecesToCount, package_size
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.ingredients.names import find_name, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -211,22 +212,31 @@ def read_abv(text: str, usual: float | None) -> float:
     return abv
 
 
-def read_size(text: str, unit: Unit, units: BarUnits, usual: float) -> float:
-    """A size in `unit`, as `usual` is; a bare number is millilitres where it is likely to be.
+def read_size(text: str, key: str, tree: FamilyTree, units: BarUnits) -> PackageSize:
+    """A size in the unit of its kind; a bare number is millilitres where it is likely to be.
 
-    Raises `InvalidField`, `UnsureField`, or as `quantity_in` does.
+    Raises `InvalidField`, `UnsureField`, or as `package_size` does.
     """
-    bare = NUMBER.fullmatch(text)
-    size = _plain(text) if bare else quantity_in(text, unit, units)
+    bare, kind = NUMBER.fullmatch(text), tree[key]
+    found = PackageSize(_plain(text)) if bare else _on_the_package(text, key, tree, units)
+    size = found.amount
     if size <= 0:
         raise InvalidField("size", text, "it is more than nothing")
-    if bare and unit == "ml" and size < SMALLEST_ML:
+    if bare and kind.unit == "ml" and size < SMALLEST_ML:
         expected = "write its unit, such as 0.7 l, 70 cl or 700 ml"
         raise UnsureField("size", text, expected, _ml(size * 1000.0))
-    if bare and unit == "ml" and size <= SMALL_ML and size < SMALL_SHARE * usual:
+    if bare and kind.unit == "ml" and size <= SMALL_ML and size < SMALL_SHARE * kind.typical_size:
         expected = f"write {size:g} cl or {size:g} ml"
         raise UnsureField("size", text, expected, _ml(size * 10.0))
-    return size
+    return found
+
+
+def _on_the_package(text: str, key: str, tree: FamilyTree, units: BarUnits) -> PackageSize:
+    try:
+        return package_size(text, key, tree, units)
+    except PiecesToCount as error:
+        expected = f"write how many pieces it holds, about {error.likely}"
+        raise UnsureField("size", text, expected, str(error.likely)) from None
 
 
 def _ml(size: float) -> str:

@@ -78,6 +78,7 @@ from barkeep.domain.bottles.barcodes import checked_gtin
 from barkeep.domain.bottles.bottle import NOTHING_KNOWN, BottleFacts, Label
 from barkeep.domain.bottles.containers import container_for
 from barkeep.domain.bottles.levels import MeasuredLevel
+from barkeep.domain.bottles.package_sizes import PackageSize
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.errors import Problem, UserError
@@ -517,10 +518,12 @@ def _bottle(reading: _Reading, terms: Terms) -> ListedBottle:
     usual = None if kind is None else kind.abv_percent
     size = 0.0
     if kind is not None:
-        usual_size = kind.typical_size
-        size = reading.read(
-            "size", lambda cell: read_size(cell, unit, terms.units, usual_size), 0.0
+        found = reading.read(
+            "size", lambda cell: read_size(cell, key, tree, terms.units), PackageSize(0.0)
         )
+        size = found.amount
+        if found.said:
+            reading.remarks.append(found.said)
     draft = Label(
         name=text("product"),
         maker=text("maker"),
