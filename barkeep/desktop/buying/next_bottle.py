@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Hashable
 from functools import partial
 
@@ -19,7 +20,7 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.buying.next_bottle import next_bottle, unweighed
 from barkeep.domain.buying.purchases import Candidate, Form, make_of
-from barkeep.domain.buying.shops import SHOP_WORDS, SHOPS
+from barkeep.domain.buying.shops import SHOP_NAMES, SHOP_WORDS, SHOPS
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.domain.pouring.memory import Memory
@@ -62,14 +63,16 @@ def candidate_columns(tree: FamilyTree, currency: str) -> tuple[Column[Candidate
 
 
 def form_line(candidate: Candidate, tree: FamilyTree) -> str:
-    """What else is the same purchase; for a thing that is only sold as itself, its family."""
+    """Where it is bought, and what else is the same purchase; of one without forms, its family."""
     others = [tree.in_sentence(each.ingredient) for each in candidate.forms[1:]]
-    return f"or {spoken_list(others)}" if others else family_line(candidate, tree)
+    if not others or candidate.owned:
+        return family_line(candidate, tree)
+    return f"{SHOP_NAMES[candidate.shop]} · or {spoken_list(others)}"
 
 
 def family_line(candidate: Candidate, tree: FamilyTree) -> str:
     """Where it is bought and the kinds right above it; for what is there but too low, that."""
-    shop = SHOP_WORDS[candidate.shop].lower()
+    shop = SHOP_NAMES[candidate.shop]
     if candidate.owned:
         return f"{shop} · in the bar, but too little is left"
     return " · ".join(
@@ -85,7 +88,7 @@ class NextBottleScreen(TableScreen[Candidate]):
 
     key = "next-bottle"
     title = "Next bottle"
-    noun = "ingredients"
+    noun = "purchases"
     search_hint = "Search ingredients and drinks…"
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
@@ -178,8 +181,9 @@ class NextBottleScreen(TableScreen[Candidate]):
 
     def _show_answer(self, candidates: tuple[Candidate, ...]) -> None:
         self.show_rows(candidates)
-        useful = sum(bool(each.unlocks) for each in candidates)
-        said = f"{useful} purchases would each turn at least one drink ready"
+        found = Counter(each.shop for each in candidates if each.unlocks)
+        counted = [f"{found[shop]} {SHOP_WORDS[shop].lower()}" for shop in SHOPS if found[shop]]
+        said = f"{spoken_list(counted, 'and') or 'No purchase'} would each turn a drink ready"
         asked = [spec.name for spec in self.context.bar.snapshot.all_specs if spec.unsettled]
         if asked:
             said += f"; not counted until understood: {spoken_list(asked, 'and')}"

@@ -17,6 +17,7 @@ FILE = "shops.toml"
 Shop = Literal["bottle_shop", "market"]
 SHOPS: tuple[Shop, ...] = get_args(Shop)
 """In the order they are named: bottles lead."""
+SHOP_NAMES: Mapping[Shop, str] = {"bottle_shop": "Bottle shop", "market": "Market"}
 SHOP_WORDS: Mapping[Shop, str] = {"bottle_shop": "At the bottle shop", "market": "At the market"}
 
 
