@@ -26,7 +26,12 @@ def assert_claims_hold(bar, within) -> int:
     """Really buy each form of each candidate and compare; how many drinks were claimed."""
     before = makeable(bar, within)
     claimed = 0
-    for candidate in next_bottle(bar, within):
+    rows = next_bottle(bar, within)
+    named = [form.ingredient for each in rows for form in each.forms]
+    assert len(named) == len(set(named))
+    reasons = [(each.unlocks, each.forms[0].reason) for each in rows if each.unlocks]
+    assert len(reasons) == len(set(reasons))
+    for candidate in rows:
         first = candidate.forms[0]
         assert (first.ingredient, first.unlocks) == (candidate.ingredient, candidate.unlocks)
         for form in candidate.forms:
