@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta
 
 import pytest
 
@@ -84,3 +85,17 @@ def test_no_two_purchases_turn_the_same_drinks_by_the_same_lines(bar):
         exact = [set(each.reason) for each in leads if each.exactly]
         lesser = [each for each in leads if not each.exactly]
         assert not [each for each in lesser if any(set(each.reason) <= some for some in exact)]
+
+
+def test_what_is_there_but_past_its_date_is_said_beside_its_purchase(bar):
+    snapshot = bar.snapshot
+    old = tuple(
+        replace(each, use_by=snapshot.on - timedelta(days=1))
+        if each.ingredient == "grenadine"
+        else each
+        for each in snapshot.bottles
+    )
+    rows = next_bottle(replace(snapshot, bottles=old))
+    row = next(each for each in rows if "grenadine" in {form.ingredient for form in each.forms})
+    assert row.why.endswith(" Grenadine is there, but past its date.")
+    assert "past its date" not in rows[0].why

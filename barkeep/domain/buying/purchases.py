@@ -165,7 +165,12 @@ class Purchases:
         owned = lead.owned or any(each.owned for each in forms if each.ingredient == source)
         named = [each for each in kept if not self.is_cut(each.ingredient) or each is lead]
         first = make_of(lead, tree)
-        said = (_why(lead, owned), *_other_forms(named, tree), as_sentence(first) if first else "")
+        said = (
+            _why(lead, owned),
+            *_other_forms(named, tree),
+            as_sentence(first) if first else "",
+            self._past(kept),
+        )
         return Candidate(
             ingredient=lead.ingredient,
             unlocks=lead.unlocks,
@@ -177,6 +182,17 @@ class Purchases:
             forms=kept,
             shop=shop_of(lead.ingredient, tree),
         )
+
+    def _past(self, forms: Iterable[Form]) -> str:
+        """What is there of a purchase and not counted, since its date is over."""
+        past = self.snapshot.past_of({each.ingredient for each in forms})
+        titles = tuple(dict.fromkeys(each.product.title for each in past))
+        if not titles:
+            return ""
+        is_past = (
+            "is there, but past its date" if len(titles) == 1 else "are there, but past their dates"
+        )
+        return f"{spoken_list(titles, 'and')} {is_past}."
 
     def _most_first(self, candidate: Candidate) -> tuple[object, ...]:
         return (
