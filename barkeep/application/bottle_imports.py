@@ -128,6 +128,18 @@ def _stopping(
     return reached
 
 
+OF_THE_PRODUCT: Mapping[str, str] = {
+    "strength": "abv_percent",
+    "sugar": "sugar_g_per_l",
+    "price": "price",
+    "acid": "acid_g_per_l",
+    "density": "density_g_per_ml",
+    "shape": "shape",
+    "barcode": "barcode",
+}
+"""What a row may say of a product, by its word: the bar's own is kept where it says another."""
+
+
 _Named = tuple[str, float, str]
 """By what a product is known: its title, folded, its size and its unit."""
 
@@ -193,14 +205,17 @@ class _Sorting:
         known, first = self.known.get(named), self.first[named]
         there: Label = known or first.draft
         where = "the bar" if known else f"line {first.line}"
-        for name, mine, theirs in (
-            ("strength", there.abv_percent, listed.draft.abv_percent),
-            ("sugar", there.sugar_g_per_l, listed.draft.sugar_g_per_l),
-            ("price", there.price, listed.draft.price),
-        ):
-            if theirs is not None and theirs != mine:
-                kept = "none" if mine is None else f"{mine:g}"
-                yield f"The product’s {name} stays as in {where}: {kept}, not {theirs:g}."
+        for name, field_name in OF_THE_PRODUCT.items():
+            mine, theirs = getattr(there, field_name), getattr(listed.draft, field_name)
+            if theirs not in (None, "") and theirs != mine:
+                kept = _shown(mine)
+                yield f"The product’s {name} stays as in {where}: {kept}, not {_shown(theirs)}."
+
+
+def _shown(value: float | str | None) -> str:
+    if isinstance(value, float):
+        return f"{value:g}"
+    return value or "none"
 
 
 def _two_kinds(here: Label, there: Label, line: int, tree: FamilyTree) -> TwoIngredients:
@@ -253,7 +268,7 @@ class TakingIn:
     def _take_in(self, row: ListedBottle) -> None:
         work = self.work
         product = self._product_for(checked_draft(row.draft, self.tree), row)
-        facts = replace(row.facts, received=work.at.date())
+        facts = replace(row.facts, received=row.facts.received or work.at.date())
         bottle_id = put_last(work, product, facts)
         work.append(bottle_id, "receive", product.size)
         if row.opened is not None:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from barkeep.application.finding import find_spec
+from barkeep.documents.bottles_written import bottles_csv
 from barkeep.documents.printed.blocks import job_text
 from barkeep.documents.printed.camera import CameraDrink, camera_drink
 from barkeep.documents.printed.cards import CardContent, DrinkFacts, card_content
@@ -56,6 +57,12 @@ class NothingToExport(UserError):
     """An export of all the owner's specs where there are none."""
 
     says = "There is no spec of your own to export; name a classic, or ask for all of them."
+
+
+class NoBottlesToExport(UserError):
+    """A list of bottles of a bar that has none."""
+
+    says = "There is no bottle to export."
 
 
 NOT_UNDERSTOOD = "{} is not understood: what it adds, its strength and allergens, is not known."
@@ -137,6 +144,13 @@ def house_made(snapshot: Snapshot) -> tuple[Bottle, ...]:
 def labels_of(bottles: Iterable[Bottle], snapshot: Snapshot) -> tuple[LabelContent, ...]:
     """The label of each bottle, with what its ingredient and its inputs commonly carry."""
     return tuple(label_content(each, _allergens(each, snapshot)) for each in bottles)
+
+
+def list_of_bottles(snapshot: Snapshot) -> str:
+    """All bottles as a CSV text that comes back as it is. Raises `NoBottlesToExport`."""
+    if not snapshot.bottles:
+        raise NoBottlesToExport()
+    return bottles_csv(snapshot.bottles, snapshot.settings.currency)
 
 
 def specs_to_export(

@@ -146,7 +146,7 @@ class Trials(UseCases):
 
         Raises `UnknownName` where there is no such spec of the owner's or no
         such scale, and `InvalidField` for a date to come, a score off its
-        scale or given twice, and a score without a taster.
+        scale or given twice, and a score without a taster beside one with.
         """
         checked = self._checked(trial)
         with self._session.writing() as work:
@@ -206,6 +206,7 @@ class Trials(UseCases):
         scores = tuple(
             each if each in before else _checked_score(each, scales) for each in trial.scores
         )
+        _refuse_unnamed(scores)
         _refuse_twice(scores)
         notes, changed = trial.notes.strip(), " ".join(trial.changed.split())
         return replace(trial, scores=scores, notes=notes, changed=changed)
@@ -213,8 +214,6 @@ class Trials(UseCases):
 
 def _checked_score(score: Score, scales: Collection[Scale]) -> Score:
     taster = " ".join(score.taster.split())
-    if not taster:
-        raise InvalidField("taster", score.taster, "a score needs the name of who gave it")
     scale = next((each for each in scales if folded(each.name) == folded(score.scale)), None)
     if scale is None:
         raise UnknownName("scale", score.scale, tuple(each.name for each in scales))
@@ -224,12 +223,20 @@ def _checked_score(score: Score, scales: Collection[Scale]) -> Score:
     return Score(taster, scale.name, float(score.value))
 
 
+def _refuse_unnamed(scores: Sequence[Score]) -> None:
+    """Who tastes alone need not be named; where somebody is, whose is the other score?"""
+    if any(each.taster for each in scores) and not all(each.taster for each in scores):
+        raise InvalidField("taster", "", "where one is named, each score needs who gave it")
+
+
 def _refuse_twice(scores: Sequence[Score]) -> None:
     seen: set[tuple[str, str]] = set()
     for each in scores:
         key = folded(each.taster), folded(each.scale)
         if key in seen:
-            expected = f"{each.taster} has scored {each.scale} already"
+            expected = f"{each.scale} is scored already; name who gave each"
+            if each.taster:
+                expected = f"{each.taster} has scored {each.scale} already"
             raise InvalidField("score", show_score(each.value), expected)
         seen.add(key)
 

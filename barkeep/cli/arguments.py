@@ -138,7 +138,7 @@ COMMANDS = (
     Command("import", "take in bottles from CSV, specs from documents", "files:take_in"),
     Command("setting", "list the bar's settings, or change one", "whole_bar:setting"),
     Command("publish", "describe a drink for others, or give it as data", "files:publish"),
-    Command("export", "write specs to a file", "files:export"),
+    Command("export", "write specs, or the bottles, to a file", "files:export"),
     Command("sample", "write the sample bar to a file", "whole_bar:sample"),
     Command("undo", "take the last change back", "whole_bar:undo"),
     Command("redo", "do again what was undone last", "whole_bar:redo"),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from barkeep.application.bar import Bar
@@ -14,7 +14,8 @@ from barkeep.cli.output import Answer, assumed_json, counted, iso, rounded, tabl
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
-from barkeep.domain.buying.next_bottle import Candidate, next_bottle, unweighed
+from barkeep.domain.buying.next_bottle import next_bottle, unweighed
+from barkeep.domain.buying.purchases import Candidate, make_of
 from barkeep.domain.buying.shopping import (
     ShoppingItem,
     ShoppingList,
@@ -26,20 +27,21 @@ from barkeep.domain.buying.shopping import (
     total_in_words,
     why_in_words,
 )
+from barkeep.domain.buying.shops import SHOP_WORDS, Shop
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import InvalidField
 
-SHOWN = 12
-"""Candidates that a person is shown; JSON gives them all."""
+SHOWN: Mapping[Shop, int] = {"bottle_shop": 10, "market": 6}
+"""Candidates of each shop that a person is shown; JSON gives them all."""
 
 
 @command(WITHIN)
 @in_bar
 def next_bottles(arguments: Arguments, bar: Bar) -> Answer:
-    """The candidates, most unlocked first."""
+    """The candidates, bottles first, most unlocked first."""
     candidates = next_bottle(bar.snapshot, arguments.within)
     tree = bar.snapshot.knowledge.tree
     return Answer(
@@ -53,24 +55,46 @@ def next_bottles(arguments: Arguments, bar: Bar) -> Answer:
 
 def _candidates_shown(candidates: Sequence[Candidate], snapshot: Snapshot) -> Iterator[str]:
     useful = [each for each in candidates if each.unlocks]
-    for each in useful[:SHOWN]:
-        drinks = counted(len(each.unlocks), "more drink")
-        price = price_in_words(each.price, snapshot.settings.currency)
-        told = f"{drinks}, {price}" if price else drinks
-        yield f"{snapshot.knowledge.tree.name(each.ingredient)}: {told}\n    {each.why}"
+    hidden = 0
+    for shop, most in SHOWN.items():
+        some = [each for each in useful if each.shop == shop]
+        hidden += len(some[most:])
+        if some:
+            yield SHOP_WORDS[shop]
+            yield from (_candidate_shown(each, snapshot) for each in some[:most])
     if not useful:
         yield "No single bottle turns another drink to ready."
-    elif len(useful) > SHOWN:
-        yield f"{len(useful) - SHOWN} more turn a drink; --json lists them all."
+    elif hidden:
+        yield f"{hidden} more turn a drink; --json lists them all."
     yield from unweighed(snapshot)
+
+
+def _candidate_shown(candidate: Candidate, snapshot: Snapshot) -> str:
+    drinks = counted(len(candidate.unlocks), "more drink")
+    price = price_in_words(candidate.price, snapshot.settings.currency)
+    told = f"{drinks}, {price}" if price else drinks
+    return f"  {snapshot.knowledge.tree.name(candidate.ingredient)}: {told}\n      {candidate.why}"
 
 
 def _candidate_json(candidate: Candidate, tree: FamilyTree) -> dict[str, object]:
     return {
         "ingredient": tree.name(candidate.ingredient),
+        "forms": [tree.name(each.ingredient) for each in candidate.forms],
         "unlocks": list(candidate.unlocks),
         "price": rounded(candidate.price, 2),
         "why": candidate.why,
+        "shop": candidate.shop,
+        "make_first": make_of(candidate.forms[0], tree),
+        "by_form": [
+            {
+                "ingredient": tree.name(each.ingredient),
+                "unlocks": list(each.unlocks),
+                "exactly": list(each.exactly),
+                "price": rounded(each.price, 2),
+                "make_first": make_of(each, tree),
+            }
+            for each in candidate.forms
+        ],
     }
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
+from pathlib import Path
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
@@ -16,7 +17,7 @@ from barkeep.application.imports import (
     keep_none,
     preview,
 )
-from barkeep.application.publishing import cards_of, specs_to_export
+from barkeep.application.publishing import cards_of, list_of_bottles, specs_to_export
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.bar_source import in_bar, opened_bar, read_document, shown_name
 from barkeep.cli.bottle_import import import_bottles
@@ -282,18 +283,32 @@ def _sentence(verb: str, names: tuple[str, ...]) -> str:
     return f"{counted(len(names), 'spec')} {verb}{which}"
 
 
+BOTTLES_FILE = "bottles.csv"
+"""A file of this name is one of bottles, unless specs are named for it."""
 _KINDS = ", ".join(f"{each.suffix} {each.title}" for each in EXPORT_FORMATS.values())
+ABOUT_EXPORT = f"""\
+Write specs to a file. Its suffix says what it will be: {_KINDS}.
+
+To a file called {BOTTLES_FILE}, or to any .csv with --bottles, the bottles are written
+instead, each with its label, its level, its days and what was weighed of it. An
+import of that file brings all of them back.
+
+--json prints file, and specs (names) or bottles (their numbers).
+"""
 
 
 @command(
     argument("file", metavar="FILE", help="the file, in place of an old one, never of a bar"),
     argument("names", metavar="NAME", nargs="*", help="which specs (default: all your own)"),
     flag("--classics", "the classics as well"),
-    description=f"Write specs to a file. Its suffix says what it will be: {_KINDS}.",
+    flag("--bottles", f"the bottles instead of specs, as they are to {BOTTLES_FILE} anyway"),
+    description=ABOUT_EXPORT,
 )
 @in_bar
 def export(arguments: Arguments, bar: Bar) -> Answer:
     """Write the file, whole or not at all."""
+    if _means_bottles(arguments):
+        return _bottles_out(arguments, bar)
     specs = specs_to_export(bar.snapshot, arguments.names, classics=arguments.classics)
     tree, units = bar.snapshot.knowledge.tree, bar.snapshot.settings.units
     file = bar.write_file(arguments.file, exported(specs, arguments.file, tree, units))
@@ -301,6 +316,26 @@ def export(arguments: Arguments, bar: Bar) -> Answer:
     return Answer(
         lambda: {"file": str(file), "specs": [spec.name for spec in specs]},
         f"{counted(len(specs), 'spec')} {was} written to {file}.",
+    )
+
+
+def _means_bottles(arguments: Arguments) -> bool:
+    """Whether the bottles are asked for: by their flag, or by the file's name alone."""
+    named_so = Path(arguments.file).name.casefold() == BOTTLES_FILE
+    return arguments.bottles or (named_so and not arguments.names and not arguments.classics)
+
+
+def _bottles_out(arguments: Arguments, bar: Bar) -> Answer:
+    if arguments.names or arguments.classics:
+        raise UnreadableFile(arguments.file, "--bottles writes all bottles and no spec")
+    if Path(arguments.file).suffix.casefold() != ".csv":
+        raise UnreadableFile(arguments.file, "its name must end in .csv, which bottles go out by")
+    bottles = bar.snapshot.bottles
+    file = bar.write_file(arguments.file, list_of_bottles(bar.snapshot))
+    was = "was" if len(bottles) == 1 else "were"
+    return Answer(
+        lambda: {"file": str(file), "bottles": [each.id for each in bottles]},
+        f"{counted(len(bottles), 'bottle')} {was} written to {file}.",
     )
 
 

@@ -9,9 +9,10 @@ from barkeep.application.finding import find_bottle, find_ingredient, find_produ
 from barkeep.cli.arguments import BOTTLE, PRODUCT, Arguments, argument, command, day
 from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import Answer, iso, table
-from barkeep.domain.amounts.measures import quantity_in, show_quantity
+from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Label, Product
+from barkeep.domain.bottles.package_sizes import PackageSize, package_size
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.errors import InvalidField
 
@@ -43,7 +44,11 @@ def listed(_arguments: Arguments, bar: Bar) -> Answer:
     argument("name", metavar="NAME", help="what its label says it is"),
     argument("--maker", metavar="MAKER", default=""),
     argument("--ingredient", required=True, metavar="NAME", help="what kind it is"),
-    argument("--size", metavar="V", help="such as 700 ml (default: as usually bought)"),
+    argument(
+        "--size",
+        metavar="V",
+        help="such as 700 ml, or 340 g of what is sold by weight (default: as usually bought)",
+    ),
     argument("--abv", metavar="V", help="its strength: 43 %% or 86 proof"),
     argument("--sugar", type=float, metavar="G", help="grams of sugar in a litre"),
     argument("--price", type=float, metavar="PRICE"),
@@ -54,14 +59,14 @@ def add(arguments: Arguments, bar: Bar) -> Answer:
     """Take in a product."""
     tree = bar.snapshot.knowledge.tree
     kind = tree[find_ingredient(tree, arguments.ingredient, owned=bar.snapshot.owned)]
-    size = kind.typical_size
+    size = PackageSize(kind.typical_size)
     if arguments.size is not None:
-        size = quantity_in(arguments.size, kind.unit, bar.snapshot.settings.units)
+        size = package_size(arguments.size, kind.key, tree, bar.snapshot.settings.units)
     draft = Label(
         name=arguments.name,
         maker=arguments.maker,
         ingredient=kind.key,
-        size=size,
+        size=size.amount,
         unit=kind.unit,
         abv_percent=None if arguments.abv is None else read_strength(arguments.abv, "--abv"),
         sugar_g_per_l=arguments.sugar,
@@ -72,9 +77,11 @@ def add(arguments: Arguments, bar: Bar) -> Answer:
     snapshot = bar.snapshot
     strength = product.abv_percent
     strong = "" if strength is None else f" Its strength is {strength:g} % vol."
+    heavy = f" {size.said}" if size.said else ""
     return Answer(
         lambda: {"products": [_json(product, snapshot)]},
-        f"{product.title} is known.{strong} “barkeep receive” puts a bottle of it on the shelf.",
+        f"{product.title} is known.{strong}{heavy} "
+        "“barkeep receive” puts a bottle of it on the shelf.",
     )
 
 

@@ -9,8 +9,9 @@ from barkeep.cli.arguments import WITHIN, Arguments, argument, command, whole_nu
 from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import Answer, counted, rounded, title_of
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import capitalised
+from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.pouring.made_first import make_first
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, tonight
 from barkeep.domain.specs.called import called_in_sentence, named_by
 from barkeep.domain.specs.shown_lines import named_with_kind, names_in_sentence
@@ -48,6 +49,7 @@ def _drink_json(drink: Drink, tree: FamilyTree) -> dict[str, object]:
             *(tree.name(key) for key in drink.missing),
             *(each.text for each in drink.spec.unsettled),
         ],
+        "make_first": make_first(drink.lines, tree) if drink.makeable else "",
         "warnings": list(drink.warnings),
         "lines": [_line_json(line, tree) for line in drink.lines],
     }
@@ -85,6 +87,8 @@ def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
             yield from (f"      {each.why}" for each in drink.lines if _keeps_it(each))
         return
     yield f"  {drink.spec.name}: {_serves(drink, tree)}"
+    if first := make_first(drink.lines, tree):
+        yield f"      {as_sentence(first)}"
     for answer in drink.lines:
         if answer.required and answer.closeness < 1.0 - 1e-9:
             yield f"      {answer.why} (closeness {answer.closeness:.2f})"

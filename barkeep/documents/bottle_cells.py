@@ -8,17 +8,25 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import cache
 
 from barkeep import resource_files
 from barkeep.domain.amounts.amount import Amount, parse_amount
 from barkeep.domain.amounts.measures import quantity_in, to_quantity
-from barkeep.domain.amounts.units import OUNCES, BarUnits, Unit
-from barkeep.domain.bottles.bottle import SCALE_SIGMA_G, Tare
+from barkeep.domain.amounts.units import OUNCES, BarUnits
+from barkeep.domain.bottles.bottle import (
+    LEAST_DASH_ML,
+    MOST_DASH_ML,
+    SCALE_SIGMA_G,
+    SIGMAS,
+    TENTHS_SIGMA,
+    Tare,
+)
 from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.levels import MeasuredLevel, judged, parse_level, read_weight_g
+from barkeep.domain.bottles.package_sizes import PackageSize, PiecesToCount, package_size
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.ingredients.names import find_name, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -39,12 +47,14 @@ RARELY_ABOVE = 75.0
 """A bare strength from here on is often a proof, where the kind is usually far below."""
 LIKE_ENOUGH = 0.42
 """The confidence from which a guess at a misspelt name is the likely answer, and below it none."""
+ROUNDING = 1e-3
+"""What the last figure of a written amount may be off."""
 _SERIALS = (36526, 73050)
 """Days that spreadsheets count from the end of 1899: those of 2000 to 2099."""
 _COUNTED_FROM = date(1899, 12, 30)
 
 
-NUMBER = re.compile(r"[0-9]{1,7}(?:[.,][0-9]{1,4})?")
+NUMBER = re.compile(r"[0-9]{1,7}(?:[.,][0-9]{1,9})?")
 _GROUPED = re.compile(r"[0-9]{1,3}(?:(?P<mark>[.,' ’])[0-9]{3})+(?:[.,][0-9]{1,2})?")
 _PRICE = re.compile(r"(?P<before>[^\d\s.,-]*)\s*(?P<number>.*?)\s*(?P<after>[^\d\s,-]*)", re.DOTALL)
 _ISO_DAY = re.compile(r"(?P<year>[0-9]{4})([-/.])(?P<month>[0-9]{1,2})\2(?P<day>[0-9]{1,2})")
@@ -202,22 +212,31 @@ def read_abv(text: str, usual: float | None) -> float:
     return abv
 
 
-def read_size(text: str, unit: Unit, units: BarUnits, usual: float) -> float:
-    """A size in `unit`, as `usual` is; a bare number is millilitres where it is likely to be.
+def read_size(text: str, key: str, tree: FamilyTree, units: BarUnits) -> PackageSize:
+    """A size in the unit of its kind; a bare number is millilitres where it is likely to be.
 
-    Raises `InvalidField`, `UnsureField`, or as `quantity_in` does.
+    Raises `InvalidField`, `UnsureField`, or as `package_size` does.
     """
-    bare = NUMBER.fullmatch(text)
-    size = _plain(text) if bare else quantity_in(text, unit, units)
+    bare, kind = NUMBER.fullmatch(text), tree[key]
+    found = PackageSize(_plain(text)) if bare else _on_the_package(text, key, tree, units)
+    size = found.amount
     if size <= 0:
         raise InvalidField("size", text, "it is more than nothing")
-    if bare and unit == "ml" and size < SMALLEST_ML:
+    if bare and kind.unit == "ml" and size < SMALLEST_ML:
         expected = "write its unit, such as 0.7 l, 70 cl or 700 ml"
         raise UnsureField("size", text, expected, _ml(size * 1000.0))
-    if bare and unit == "ml" and size <= SMALL_ML and size < SMALL_SHARE * usual:
+    if bare and kind.unit == "ml" and size <= SMALL_ML and size < SMALL_SHARE * kind.typical_size:
         expected = f"write {size:g} cl or {size:g} ml"
         raise UnsureField("size", text, expected, _ml(size * 10.0))
-    return size
+    return found
+
+
+def _on_the_package(text: str, key: str, tree: FamilyTree, units: BarUnits) -> PackageSize:
+    try:
+        return package_size(text, key, tree, units)
+    except PiecesToCount as error:
+        expected = f"write how many pieces it holds, about {error.likely}"
+        raise UnsureField("size", text, expected, str(error.likely)) from None
 
 
 def _ml(size: float) -> str:
@@ -229,8 +248,11 @@ def read_level(
 ) -> MeasuredLevel | None:
     """What is left, None for a full bottle nobody measured; `size_text` is how its size is written.
 
-    Raises `UnsureField`, or as `parse_level` does.
+    *315 ml ± 20 ml* says how sure it is, two sigmas either way. Raises
+    `UnsureField`, or as `parse_level` does.
     """
+    if container.unit != "each" and "±" in text:
+        return _with_doubt(text, container, units)
     sure, about = _levels()
     share = sure.get(folded(text))
     if share is not None:
@@ -252,10 +274,34 @@ def read_level(
     return parse_level(text, container, units)
 
 
-def read_sugar(text: str) -> float:
-    """g per litre. Raises `InvalidField`."""
+def _with_doubt(text: str, container: Container, units: BarUnits) -> MeasuredLevel:
+    """A level with its doubt; what is no surer than by eye was judged by eye."""
+    level, _sign, doubt = text.partition("±")
+    found = parse_level(level, container, units)
+    sigma = quantity_in(doubt.strip(), container.unit, units) / SIGMAS
+    by_eye = sigma >= TENTHS_SIGMA * container.size - ROUNDING
+    return replace(found, method="tenths" if by_eye else found.method, sigma=sigma)
+
+
+def read_grams_per_litre(text: str, field: str) -> float:
+    """g per litre of sugar or acid. Raises `InvalidField`."""
     plain = re.sub(r"\s*g\s*/\s*l$", "", text, flags=re.IGNORECASE)
-    return _number("sugar", plain, "write g per litre, such as 240")
+    return _number(field, plain, "write g per litre, such as 240")
+
+
+def read_density(text: str) -> float:
+    """g per ml. Raises `InvalidField`."""
+    plain = re.sub(r"\s*g\s*/\s*ml$", "", text, flags=re.IGNORECASE)
+    return _number("density", plain, "write g per ml, such as 0.957")
+
+
+def read_dash(text: str, units: BarUnits) -> float:
+    """What one dash of a bottle's own dasher gives, in ml. Raises `InvalidField`."""
+    dash_ml = _plain(text) if NUMBER.fullmatch(text) else quantity_in(text, "ml", units)
+    if not LEAST_DASH_ML <= dash_ml <= MOST_DASH_ML:
+        expected = f"a dash gives {LEAST_DASH_ML:g} to {MOST_DASH_ML:g} ml"
+        raise InvalidField("dash", text, expected)
+    return dash_ml
 
 
 def read_shape(text: str) -> str:
@@ -269,11 +315,22 @@ def read_shape(text: str) -> str:
 
 
 def read_tare(text: str) -> Tare:
-    """What the empty bottle weighs; a bare number is g. Raises `InvalidField`, `AmountError`."""
-    weight_g = _plain(text) if NUMBER.fullmatch(text) else read_weight_g(text)
+    """What the empty bottle weighs; a bare number is g. Raises `InvalidField`, `AmountError`.
+
+    One that was worked out has its doubt behind it: *412 g ± 9 g*, two sigmas.
+    """
+    weight, _sign, doubt = text.partition("±")
+    sigma_g = read_weight("tare", doubt) / SIGMAS if doubt.strip() else SCALE_SIGMA_G
+    return Tare(read_weight("tare", weight), sigma_g)
+
+
+def read_weight(field: str, text: str) -> float:
+    """What a bottle weighs, in g; a bare number is g. Raises `InvalidField`, `AmountError`."""
+    plain = text.strip()
+    weight_g = _plain(plain) if NUMBER.fullmatch(plain) else read_weight_g(plain)
     if weight_g <= 0:
-        raise InvalidField("tare", text, "an empty bottle weighs more than nothing")
-    return Tare(weight_g, SCALE_SIGMA_G)
+        raise InvalidField(field, plain, "a bottle weighs more than nothing")
+    return weight_g
 
 
 HOW_PRICES = "write a number, such as 24.50"
@@ -343,9 +400,22 @@ def read_opened(text: str, today: date | None) -> date | None:
         if today is None:
             raise InvalidField("opened", text, HOW_DAYS)
         return today
-    day = read_day(text, today)
+    return read_day_gone(text, today, "opened")
+
+
+def read_yes_or_no(field: str, text: str) -> bool:
+    """Whether a cell says yes. Raises `InvalidField`."""
+    said = answer(text)
+    if said not in ("yes", "no"):
+        raise InvalidField(field, text, "write yes or no")
+    return said == "yes"
+
+
+def read_day_gone(text: str, today: date | None, field: str) -> date:
+    """A day that is not to come. Raises `InvalidField`, or `UnsureField`."""
+    day = read_day(text, today, field)
     if today is not None and day > today:
-        raise InvalidField("opened", day, "that day is still to come")
+        raise InvalidField(field, day, "that day is still to come")
     return day
 
 
@@ -353,41 +423,44 @@ HOW_DAYS = "write a day as 2026-03-31"
 NO_SUCH_DAY = "there is no such day"
 
 
-def read_day(text: str, today: date | None) -> date:
-    """A day in one of the usual forms. Raises `InvalidField`, `UnsureField`."""
+def read_day(text: str, today: date | None, field: str) -> date:
+    """A day in one of the usual forms, `field` the column. Raises `InvalidField`, `UnsureField`.
+
+    Of two days it may be, one that is over is likelier; a use-by date is likelier still to come.
+    """
     plain = _TIME.sub("", text)
     found = _ISO_DAY.fullmatch(plain)
     if found:
-        return _day(text, int(found["year"]), int(found["month"]), int(found["day"]))
+        return _day(text, int(found["year"]), int(found["month"]), int(found["day"]), field=field)
     found = _DAY_IN_NUMBERS.fullmatch(plain)
     if found:
-        return _day_in_numbers(text, found, today)
+        return _day_in_numbers(text, found, today, field)
     found = _DAY_BY_NAME.fullmatch(plain)
     if found and folded(found["month"]) in _months():
-        return _day_by_name(text, found)
+        return _day_by_name(text, found, field)
     if re.fullmatch(r"[0-9]{5}", plain) and _SERIALS[0] <= int(plain) < _SERIALS[1]:
         day = _COUNTED_FROM + timedelta(days=int(plain))
-        raise UnsureField("opened", text, f"a spreadsheet means {day} by it", day.isoformat())
-    raise InvalidField("opened", text, HOW_DAYS)
+        raise UnsureField(field, text, f"a spreadsheet means {day} by it", day.isoformat())
+    raise InvalidField(field, text, HOW_DAYS)
 
 
-def _day(text: str, year: int, month: int, day: int) -> date:
+def _day(text: str, year: int, month: int, day: int, *, field: str) -> date:
     try:
         return date(year, month, day)
     except ValueError:
-        raise InvalidField("opened", text, NO_SUCH_DAY) from None
+        raise InvalidField(field, text, NO_SUCH_DAY) from None
 
 
-def _day_by_name(text: str, found: re.Match[str]) -> date:
+def _day_by_name(text: str, found: re.Match[str], field: str) -> date:
     year, month = int(found["year"]), _months()[folded(found["month"])]
     number = found["day"] or found["after"]
     if number is None:
         likely = date(year, month, 1).isoformat()
-        raise UnsureField("opened", text, f"which day? {HOW_DAYS}", likely)
-    return _day(text, year, month, int(number))
+        raise UnsureField(field, text, f"which day? {HOW_DAYS}", likely)
+    return _day(text, year, month, int(number), field=field)
 
 
-def _day_in_numbers(text: str, found: re.Match[str], today: date | None) -> date:
+def _day_in_numbers(text: str, found: re.Match[str], today: date | None, field: str) -> date:
     short = len(found["year"]) == 2
     year = int(found["year"]) + (2000 if short else 0)
     days = list(_both_ways(year, int(found["first"]), int(found["second"])))
@@ -395,12 +468,12 @@ def _day_in_numbers(text: str, found: re.Match[str], today: date | None) -> date
         days = list(_both_ways(year, int(found["first"]), int(found["second"])))[:1]
         days = [each for each in days if each.day == int(found["first"])]
     if not days:
-        raise InvalidField("opened", text, NO_SUCH_DAY)
+        raise InvalidField(field, text, NO_SUCH_DAY)
     if len(days) == 1 and not short:
         return days[0]
-    past = [each for each in days if today is None or each <= today] or days
+    likely = [each for each in days if today is None or (each <= today) != (field == "use_by")]
     said = " or ".join(each.isoformat() for each in days)
-    raise UnsureField("opened", text, f"write {said}", past[0].isoformat())
+    raise UnsureField(field, text, f"write {said}", (likely or days)[0].isoformat())
 
 
 def _both_ways(year: int, first: int, second: int) -> Iterator[date]:

@@ -16,6 +16,18 @@ level       what is left, empty for a full bottle. Up to 1 a share: 0.4, 4/10,
             poured is in the unit of its size: 300 of 700 is ml, 31 of 70 cl is cl
 price       24.50, 24,50 €
 opened      when the seal was broken: 2026-03-31, 31 March 2026; or yes, or no
+use_by      the last day it is good
+sugar       g per litre
+shape       one of the shapes of bottles
+tare        what it weighs empty: 412 g; 412 g ± 9 g where that was worked out
+house_made  yes for what is made here, else no
+made        when it was made
+received    when it came in, empty for today
+barcode     the number under it
+acid        g per litre
+density     g per ml, learned by weighing
+full        what it weighed when it was full
+dash        what one dash of its own dasher gives, in ml
 ==========  ====================================================================
 
 A cell that may mean two things is not taken but asked about, with the likelier
@@ -42,35 +54,44 @@ from barkeep.documents.bottle_cells import (
     ingredient_in,
     is_currency,
     read_abv,
+    read_dash,
+    read_day,
+    read_day_gone,
+    read_density,
+    read_grams_per_litre,
     read_ingredient,
     read_level,
     read_opened,
     read_price,
     read_shape,
     read_size,
-    read_sugar,
     read_tare,
+    read_weight,
+    read_yes_or_no,
     says_nothing,
     words,
 )
 from barkeep.documents.foreign_text import Record, fields_of_header, read_records
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit
+from barkeep.domain.bottles.barcodes import checked_gtin
 from barkeep.domain.bottles.bottle import NOTHING_KNOWN, BottleFacts, Label
 from barkeep.domain.bottles.containers import container_for
 from barkeep.domain.bottles.levels import MeasuredLevel
+from barkeep.domain.bottles.package_sizes import PackageSize
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.errors import Problem, UserError
 
 COLUMNS = (
-    *("product", "maker", "ingredient", "abv", "size", "level", "price", "opened"),
-    *("sugar", "shape", "tare"),
+    *("product", "maker", "ingredient", "abv", "size", "level", "price", "opened", "use_by"),
+    *("sugar", "shape", "tare", "house_made", "made", "received", "barcode", "acid", "density"),
+    *("full", "dash"),
 )
 REQUIRED = ("product", "ingredient", "size")
 NAMING = frozenset({"product", "ingredient"})
 """Columns of which one at least must be there, or the first line is no header of bottles."""
-OF_BOTTLES = frozenset({"maker", "abv", "size", "level", "price", "opened", "tare"})
+OF_BOTTLES = frozenset({"maker", "abv", "size", "level", "price", "opened", "use_by", "tare"})
 """Columns that no list of drinks has."""
 PROBLEM = "problem"
 """The column that says in a file of rows left over what is wrong with each."""
@@ -290,14 +311,18 @@ class _Header:
 
 _UNIT_IN_HEADER = re.compile(r"(?P<name>.+?)[ ]*[(\[](?P<unit>[^()\[\]]+)[)\]]")
 _MEASURES = frozenset({"ml", "cl", "dl", "l", "oz", "g", "kg", "cm"})
+_GRAMS_PER_LITRE = frozenset({"g/l", "g per litre", "g per l"})
 _UNITS_OF: Mapping[str, Callable[[str], bool]] = {
     "abv": lambda unit: unit in {"%", "% vol", "vol", "percent", "proof", "% abv", "vol%"},
     "size": lambda unit: unit in _MEASURES,
     "level": lambda unit: unit in _MEASURES | {"%", "percent"},
     "price": is_currency,
-    "sugar": lambda unit: unit in {"g/l", "g per litre", "g per l"},
+    "sugar": lambda unit: unit in _GRAMS_PER_LITRE,
+    "acid": lambda unit: unit in _GRAMS_PER_LITRE,
     "tare": lambda unit: unit in {"g", "kg"},
+    "full": lambda unit: unit in {"g", "kg"},
     "opened": lambda unit: unit in {"date", "day", "yes/no"},
+    **dict.fromkeys(("use_by", "made", "received"), lambda unit: unit in {"date", "day"}),
 }
 
 
@@ -405,7 +430,7 @@ def _with_unit(column: str, cell: str, unit: str, terms: Terms) -> str:
         return cell
     if column == "price":
         return cell if unit.upper() == terms.currency else f"{cell} {unit}"
-    if column in ("size", "level", "tare"):
+    if column in ("size", "level", "tare", "full"):
         return f"{cell} {'%' if unit == 'percent' else unit}"
     return f"{cell} proof" if unit == "proof" else cell
 
@@ -493,10 +518,12 @@ def _bottle(reading: _Reading, terms: Terms) -> ListedBottle:
     usual = None if kind is None else kind.abv_percent
     size = 0.0
     if kind is not None:
-        usual_size = kind.typical_size
-        size = reading.read(
-            "size", lambda cell: read_size(cell, unit, terms.units, usual_size), 0.0
+        found = reading.read(
+            "size", lambda cell: read_size(cell, key, tree, terms.units), PackageSize(0.0)
         )
+        size = found.amount
+        if found.said:
+            reading.remarks.append(found.said)
     draft = Label(
         name=text("product"),
         maker=text("maker"),
@@ -504,12 +531,20 @@ def _bottle(reading: _Reading, terms: Terms) -> ListedBottle:
         size=size,
         unit=unit,
         abv_percent=reading.read("abv", lambda cell: read_abv(cell, usual), None),
-        sugar_g_per_l=reading.read("sugar", read_sugar, None),
+        sugar_g_per_l=reading.read("sugar", lambda cell: read_grams_per_litre(cell, "sugar"), None),
         price=reading.read("price", lambda cell: read_price(cell, terms.currency), None),
+        barcode=reading.read("barcode", checked_gtin, ""),
+        house_made=reading.read(
+            "house_made", lambda cell: read_yes_or_no("house_made", cell), False
+        ),
         shape=reading.read("shape", read_shape, None),
+        density_g_per_ml=reading.read("density", read_density, None),
+        acid_g_per_l=reading.read("acid", lambda cell: read_grams_per_litre(cell, "acid"), None),
     )
     opened = reading.read("opened", lambda cell: read_opened(cell, terms.today), None)
-    facts = BottleFacts(tare=reading.read("tare", read_tare, None))
+    facts = _facts(reading, terms)
+    if facts.made and facts.use_by and facts.use_by < facts.made:
+        reading.refuse(CellProblem("use_by", f"it was made on {facts.made}, after that"))
     level = _level(reading, draft, facts, terms) if size else None
     if size:
         _look_at_seal(reading, draft, level, opened)
@@ -520,6 +555,20 @@ def _bottle(reading: _Reading, terms: Terms) -> ListedBottle:
         opened=opened,
         columns=reading.row.columns,
         facts=facts,
+    )
+
+
+def _facts(reading: _Reading, terms: Terms) -> BottleFacts:
+    today, units = terms.today, terms.units
+    return BottleFacts(
+        received=reading.read(
+            "received", lambda cell: read_day_gone(cell, today, "received"), None
+        ),
+        made=reading.read("made", lambda cell: read_day_gone(cell, today, "made"), None),
+        use_by=reading.read("use_by", lambda cell: read_day(cell, today, "use_by"), None),
+        tare=reading.read("tare", read_tare, None),
+        full_g=reading.read("full", lambda cell: read_weight("full", cell), None),
+        dash_ml=reading.read("dash", lambda cell: read_dash(cell, units), None),
     )
 
 

@@ -36,7 +36,7 @@ RECIPE = Mapper(
             lambda found: tuple(Input(key, float(amount)) for key, amount in found),
         )
     },
-    apart=("closeness", "basis", "own", "rest_hours"),
+    apart=("closeness", "basis", "own", "rest_hours", "minutes"),
 )
 
 _SETTINGS: Mapping[str, Kept] = {

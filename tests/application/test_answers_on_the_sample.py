@@ -8,6 +8,7 @@ from barkeep.application.bar import Bar
 from barkeep.domain.bottles.bottle import Label
 from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.supply import purchase
 from barkeep.domain.pouring.verdicts import tonight
 
 
@@ -23,13 +24,13 @@ def makeable(snapshot, within, memory) -> set[str]:
 
 
 def bought(bar: Bar, key: str) -> None:
-    """Receive one ordinary bottle, as the owner would."""
+    """Receive one ordinary purchase, as the owner would."""
     ingredient = bar.snapshot.knowledge.tree[key]
     draft = Label(
         name=f"Shunter {ingredient.name}",
         maker="Old Sidings",
         ingredient=key,
-        size=ingredient.typical_size,
+        size=purchase(key, bar.snapshot.knowledge.tree).amount,
         unit=ingredient.unit,
         abv_percent=ingredient.abv_percent,
     )
@@ -40,7 +41,7 @@ def test_really_buying_each_candidate_gives_exactly_the_drinks_claimed(bar):
     """Through the store: receive, ask Tonight again, undo, and the answer is as before."""
     memory = Memory()
     before = makeable(bar.snapshot, "close", memory)
-    candidates = next_bottle(bar.snapshot)
+    candidates = [form for each in next_bottle(bar.snapshot) for form in each.forms]
     assert len(candidates) > 250
     turning = [each for each in candidates if each.unlocks]
     others = [each for each in candidates if not each.unlocks]

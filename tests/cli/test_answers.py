@@ -9,9 +9,12 @@ from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring.verdicts import VERDICTS, tonight
 from barkeep.errors import spoken_list
 
-DRINK = ["spec", "verdict", "serves", "missing", "warnings", "lines"]
+DRINK = ["spec", "verdict", "serves", "missing", "make_first", "warnings", "lines"]
 LINE = ["wanted", "as_written", "called", "bottle", "ingredient", "closeness", "ratio", "why"]
-CANDIDATE = ["ingredient", "unlocks", "price", "why"]
+CANDIDATE = [
+    *("ingredient", "forms", "unlocks", "price", "why"),
+    *("shop", "make_first", "by_form"),
+]
 OFFER = [
     "ingredient",
     "bottle",
@@ -109,20 +112,35 @@ class TestTonight:
 
 
 class TestNextBottle:
-    def test_candidates_come_most_unlocked_first_with_stable_keys(self, barkeep, bar, snapshot):
+    def test_bottles_lead_and_most_unlocked_come_first_with_stable_keys(
+        self, barkeep, bar, snapshot
+    ):
         answer = barkeep("--bar", bar, "next-bottle", "--json").answer
         assert list(answer) == ["candidates", "not_counted"]
         assert all(list(each) == CANDIDATE for each in answer["candidates"])
-        counts = [len(each["unlocks"]) for each in answer["candidates"]]
-        assert counts == sorted(counts, reverse=True) and counts[0] >= 1
+        useful = [each for each in answer["candidates"] if each["unlocks"]]
+        assert answer["candidates"][: len(useful)] == useful
+        shops = [each["shop"] for each in useful]
+        assert shops == sorted(shops) and set(shops) == {"bottle_shop", "market"}
+        for shop in ("bottle_shop", "market"):
+            counts = [len(each["unlocks"]) for each in useful if each["shop"] == shop]
+            assert counts == sorted(counts, reverse=True) and counts[0] >= 1
+        assert all(each["forms"][0] == each["ingredient"] for each in answer["candidates"])
         specs = {spec.name for spec in snapshot.all_specs}
         assert all(specs.issuperset(each["unlocks"]) for each in answer["candidates"])
 
     def test_text_names_the_first_with_its_drinks(self, barkeep, bar, snapshot):
         best = next_bottle(snapshot)[0]
         shown = barkeep("--bar", bar, "next-bottle").out.splitlines()
-        assert shown[0].startswith(snapshot.knowledge.tree.name(best.ingredient))
-        assert spoken_list(best.unlocks, "and") in shown[1]
+        assert shown[0] == "At the bottle shop"
+        assert shown[1].startswith(f"  {snapshot.knowledge.tree.name(best.ingredient)}: ")
+        assert spoken_list(best.unlocks, "and") in shown[2]
+        market = shown[shown.index("At the market") + 1 :]
+        grenadine = next(each for each in market if "make grenadine first" in each.lower())
+        assert (
+            "Grenadine does the same and needs no making. Pomegranate does the same. "
+            "Make grenadine first (10 min)."
+        ) in grenadine
 
     def test_an_empty_bar_still_gets_an_answer(self, barkeep, tmp_path):
         ran = barkeep("--bar", tmp_path / "new.bar", "next-bottle")

@@ -100,3 +100,26 @@ def test_a_recipe_is_kept_without_making_it(barkeep, bar):
     planned = barkeep("--bar", bar, *made, "--plan", "--keep-recipe")
     assert planned.status == 0
     assert barkeep("--bar", bar, "undo").out.startswith("Undone: Keep a recipe for")
+
+
+@pytest.mark.parametrize(
+    ("ingredient", "size", "holds", "said"),
+    [
+        ("ginger", "300 g", (300.0, "g"), ""),
+        ("honey", "340 g", (237.26, "ml"), "340 g of honey is about 237 ml."),
+        ("cream of coconut", "0.425 kg", (340.0, "ml"), "is about 340 ml."),
+        ("condensed milk", "397 g", (307.75, "ml"), "is about 308 ml."),
+    ],
+)
+def test_what_is_sold_by_weight_may_be_taken_in_by_it(product, ingredient, size, holds, said):
+    told = product("add", "Packed", "--ingredient", ingredient, "--size", size).out
+    found = listed(product)["Packed"]
+    assert (found["size"], found["unit"]) == (pytest.approx(holds[0], abs=0.01), holds[1])
+    assert said in told
+
+
+@pytest.mark.parametrize(("ingredient", "likely"), [("sugar cube", 125), ("lime", 7)])
+def test_what_is_used_by_the_piece_is_asked_how_many_there_are(product, ingredient, likely):
+    said = product("add", "Box", "--ingredient", ingredient, "--size", "500 g").refusal
+    assert said == f"“500 g” of {ingredient} is about {likely} pieces; write how many there are."
+    assert "Box" not in listed(product)

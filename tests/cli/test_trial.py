@@ -39,6 +39,17 @@ def test_a_trial_is_written_down_and_listed(barkeep, bar):
     )
 
 
+def test_who_tastes_alone_needs_no_name(barkeep, bar):
+    scores = ("--score", "Balance 4", "--score", "on theme 3,5")
+    trial = add(barkeep, bar, "Buffer Stop", *scores, "--json").answer["trial"]
+    assert trial["scores"] == [
+        {"taster": "", "scale": "Balance", "value": 4},
+        {"taster": "", "scale": "On theme", "value": 3.5},
+    ]
+    assert trial["mean_scores"] == {"Balance": 4, "On theme": 3.5}
+    assert "Balance 4, On theme 3.5" in barkeep("--bar", bar, "trial", "list", "Buffer Stop").out
+
+
 def test_all_trials_are_listed_newest_first(barkeep, bar):
     trials = listed(barkeep, bar)["trials"]
     days = [each["on"] for each in trials]
@@ -72,7 +83,15 @@ def test_a_trial_is_settled_on_and_taken_away(barkeep, bar):
         (("Nothing such",), "There is no spec called “Nothing such”."),
         (("Buffer Stop", "--score", "Ada Balance 6"), "Balance runs from 1 to 5."),
         (("Buffer Stop", "--score", "Ada Nose 4"), "There is no scale called “Nose”."),
-        (("Buffer Stop", "--score", "Balance 4"), "write who tasted, the scale and a number"),
+        (("Buffer Stop", "--score", "4"), "write the scale and a number"),
+        (
+            ("Buffer Stop", "--score", "Balance 4", "--score", "Ada Flavour 3"),
+            "where one is named, each score needs who gave it",
+        ),
+        (
+            ("Buffer Stop", "--score", "Balance 4", "--score", "balance 3"),
+            "Balance is scored already; name who gave each",
+        ),
         (("Buffer Stop", "--on", "2999-01-01"), "a trial cannot be in the future."),
     ],
 )

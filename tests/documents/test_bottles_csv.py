@@ -71,6 +71,53 @@ def test_pieces_and_weights_take_their_own_unit():
     assert (sugar.draft.size, sugar.draft.unit, sugar.level.amount) == (1000, "g", 250)
 
 
+def test_a_weight_of_what_is_poured_is_a_size_where_it_is_sold_so():
+    (row,) = read("product,ingredient,size\nBlossom,honey,340 g\n").listed
+    assert row.bottle.draft.size == pytest.approx(237.26, abs=0.01)
+    assert row.remarks == ("340 g of honey is about 237 ml.",)
+    (cubes,) = read("product,ingredient,size\nCubes,sugar cube,500 g\n").listed
+    assert cubes.bottle is None and cubes.problems[0].likely == "125"
+    (gin,) = read("product,ingredient,size\nGin,gin,700 g\n").listed
+    assert "is a weight" in gin.problems[0].message
+
+
+@pytest.mark.parametrize(
+    ("column", "cell", "said"),
+    [
+        ("use_by", "soon", "write a day as 2026-03-31"),
+        ("use_by", "31.2.2026", "there is no such day"),
+        ("made", "2999-01-01", "still to come"),
+        ("received", "2999-01-01", "still to come"),
+        ("house_made", "perhaps", "write yes or no"),
+        ("barcode", "2140079190178", "the last one is 7"),
+        ("density", "heavy", "g per ml"),
+        ("acid", "sour", "g per litre"),
+        ("dash", "9 ml", "a dash gives"),
+        ("full", "0 g", "weighs more than nothing"),
+        ("tare", "400 g ± much", "cannot be read"),
+        ("level", "300 ml ± much", "cannot be read"),
+    ],
+)
+def test_what_cannot_stand_in_the_seldom_columns_has_its_place(column, cell, said):
+    text = f"product,ingredient,size,{column}\nGin,gin,700,{cell}\n"
+    (row,) = read_bottles_csv(text, _TREE, today=date(2026, 11, 21)).listed
+    (problem,) = row.problems
+    assert problem.column == column and said in problem.message
+
+
+def test_of_two_days_a_use_by_is_rather_still_to_come():
+    text = "product,ingredient,size,use_by,opened\nGin,gin,700,03/12/2026,03/12/2025\n"
+    (row,) = read_bottles_csv(text, _TREE, today=date(2026, 11, 21)).listed
+    likely = {each.column: each.likely for each in row.problems}
+    assert likely == {"use_by": "2026-12-03", "opened": "2025-12-03"}
+
+
+def test_nothing_is_used_up_before_it_was_made():
+    text = "product,ingredient,size,made,use_by\nSyrup,simple syrup,700,2026-03-04,2026-03-01\n"
+    (row,) = read(text).listed
+    assert [each.column for each in row.problems] == ["use_by"]
+
+
 def test_an_ingredient_may_be_given_by_key():
     assert one("Gin,,old-tom-gin,,700,,,").draft.ingredient == "old-tom-gin"
 

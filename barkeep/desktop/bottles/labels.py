@@ -29,6 +29,7 @@ from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
 from barkeep.domain.bottles.containers import container_for, like_tare
 from barkeep.domain.bottles.level_words import number
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
+from barkeep.domain.bottles.package_sizes import PackageSize, package_size
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import capitalised, folded
@@ -62,6 +63,7 @@ class LabelFields:
         self._add(snapshot.settings.currency)
         self._offer_names()
         self.edits["ingredient"].editingFinished.connect(self._on_ingredient_left)
+        self.edits["size"].textChanged.connect(lambda _text: self._say_weight())
         form.add_action("ingredient", self.teach_button)
 
     def fill(self, product: Product) -> None:
@@ -97,7 +99,7 @@ class LabelFields:
         ingredient = self._tree[key]
         self.edits["ingredient"].setText(self._tree.name(key))
         self._form.forgive("ingredient")
-        self._show_unit(ingredient.unit)
+        self._say_weight()
         self.edits["size"].setPlaceholderText(number(ingredient.typical_size, ingredient.unit))
         usual = {
             "strength": ingredient.abv_percent,
@@ -189,10 +191,29 @@ class LabelFields:
     def _size(self, text: str, key: str | None, unit: Unit) -> float:
         if not text and key is not None:
             return self._tree[key].typical_size
-        return read_amount(text, unit, self._units)
+        if key is None or not any(letter.isalpha() for letter in text):
+            return read_amount(text, unit, self._units)
+        return self._on_package(text, key).amount
+
+    def _on_package(self, text: str, key: str) -> PackageSize:
+        return package_size(text, key, self._tree, self._units)
 
     def _show_unit(self, unit: Unit) -> None:
         self._form.unit_label("size").setText("pieces" if unit == "each" else unit)
+
+    def _say_weight(self) -> None:
+        """Behind a size that is written as a weight, what it comes to."""
+        key = self._tree.called(self.edits["ingredient"].text())
+        if key is None:
+            return
+        unit = self._tree[key].unit
+        try:
+            found = self._on_package(self.edits["size"].text(), key)
+        except UserError:
+            found = PackageSize(0.0)
+        self._show_unit(unit)
+        if found.said:
+            self._form.unit_label("size").setText(f"= {number(round(found.amount), unit)} {unit}")
 
     def _on_ingredient(self, index: QModelIndex) -> None:
         self.choose_ingredient(str(NameCompleter.value(index)))

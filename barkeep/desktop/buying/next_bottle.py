@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Hashable
 from functools import partial
 
@@ -17,7 +18,9 @@ from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes
-from barkeep.domain.buying.next_bottle import Candidate, next_bottle, unweighed
+from barkeep.domain.buying.next_bottle import next_bottle, unweighed
+from barkeep.domain.buying.purchases import Candidate, Form, make_of
+from barkeep.domain.buying.shops import SHOP_NAMES, SHOP_WORDS, SHOPS
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.domain.pouring.memory import Memory
@@ -30,12 +33,13 @@ def candidate_columns(tree: FamilyTree, currency: str) -> tuple[Column[Candidate
         Column(
             "Ingredient",
             lambda each: tree.name(each.ingredient),
-            roles={SUBTITLE_ROLE: lambda each: family_line(each, tree)},
+            roles={SUBTITLE_ROLE: lambda each: form_line(each, tree)},
+            tooltip=lambda each: family_line(each, tree),
         ),
         Column(
             "Turns ready",
             lambda each: str(len(each.unlocks)),
-            key=lambda each: (len(each.unlocks), len(each.nearest)),
+            key=lambda each: (-SHOPS.index(each.shop), len(each.unlocks), len(each.nearest)),
             right=True,
         ),
         Column(
@@ -58,22 +62,33 @@ def candidate_columns(tree: FamilyTree, currency: str) -> tuple[Column[Candidate
     )
 
 
+def form_line(candidate: Candidate, tree: FamilyTree) -> str:
+    """Where it is bought, and what else is the same purchase; of one without forms, its family."""
+    others = [tree.in_sentence(each.ingredient) for each in candidate.forms[1:]]
+    if not others or candidate.owned:
+        return family_line(candidate, tree)
+    return f"{SHOP_NAMES[candidate.shop]} · or {spoken_list(others)}"
+
+
 def family_line(candidate: Candidate, tree: FamilyTree) -> str:
-    """The kinds right above it; for what is there but too low, that."""
+    """Where it is bought and the kinds right above it; for what is there but too low, that."""
+    shop = SHOP_NAMES[candidate.shop]
     if candidate.owned:
-        return "in the bar, but too little is left"
-    return ", ".join(tree.name(parent) for parent in tree[candidate.ingredient].parents)
+        return f"{shop} · in the bar, but too little is left"
+    return " · ".join(
+        [shop, *(tree.in_sentence(parent) for parent in tree[candidate.ingredient].parents)]
+    )
 
 
 NO_PRICE = "not known"
 
 
 class NextBottleScreen(TableScreen[Candidate]):
-    """One row a purchase, most drinks first."""
+    """One row a purchase, bottles before what the market sells, most drinks first."""
 
     key = "next-bottle"
     title = "Next bottle"
-    noun = "ingredients"
+    noun = "purchases"
     search_hint = "Search ingredients and drinks…"
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
@@ -90,7 +105,7 @@ class NextBottleScreen(TableScreen[Candidate]):
         self.useful_only.setChecked(True)
         self.useful_only.toggled.connect(lambda _on: self.filter_again())
         self.bottles_only = QCheckBox("Only bottles")
-        self.bottles_only.setToolTip("Leave out fruit, eggs, herbs and dry goods")
+        self.bottles_only.setToolTip("Leave out what the market sells: fruit, dairy, dry goods")
         self.bottles_only.toggled.connect(lambda _on: self.filter_again())
         for each in (self.closeness, self.useful_only, self.bottles_only):
             self.add_filter(each)
@@ -111,13 +126,15 @@ class NextBottleScreen(TableScreen[Candidate]):
         return row.ingredient
 
     def words(self, row: Candidate) -> str:
-        kinds = (row.ingredient, *self._tree.ancestors(row.ingredient))
-        return " ".join((*(self._tree.name(each) for each in kinds), *row.unlocks))
+        forms = [each.ingredient for each in row.forms]
+        kinds = dict.fromkeys(kind for key in forms for kind in (key, *self._tree.ancestors(key)))
+        drinks = dict.fromkeys(drink for each in row.forms for drink in each.unlocks)
+        return " ".join((*map(self._tree.name, kinds), *drinks))
 
     def accepts(self, row: Candidate) -> bool:
         if self.useful_only.isChecked() and not row.unlocks:
             return False
-        return not self.bottles_only.isChecked() or self._tree[row.ingredient].unit == "ml"
+        return not self.bottles_only.isChecked() or row.shop == "bottle_shop"
 
     def clear_filters(self) -> None:
         self.useful_only.setChecked(False)
@@ -130,6 +147,9 @@ class NextBottleScreen(TableScreen[Candidate]):
             return
         exact = set(row.exactly)
         sections = [DetailSection("Why", (DetailRow(row.why),))]
+        if len(row.forms) > 1:
+            forms = tuple(map(self._form, row.forms))
+            sections.append(DetailSection("One purchase, in any of these forms", forms))
         if row.unlocks:
             turned = tuple(_turned(name, name in exact) for name in row.unlocks)
             sections.append(DetailSection(f"Turns ready ({len(turned)})", turned))
@@ -153,10 +173,17 @@ class NextBottleScreen(TableScreen[Candidate]):
             buttons=[button("What stands in?", self._ask_for_stand_ins)],
         )
 
+    def _form(self, form: Form) -> DetailRow:
+        price = price_in_words(form.price, self._currency, NO_PRICE)
+        turns = f"turns {len(form.unlocks)} ready" if form.unlocks else ""
+        said = " · ".join(filter(None, (turns, f"price {price}", make_of(form, self._tree))))
+        return DetailRow(self._tree.name(form.ingredient), note=said)
+
     def _show_answer(self, candidates: tuple[Candidate, ...]) -> None:
         self.show_rows(candidates)
-        useful = sum(bool(each.unlocks) for each in candidates)
-        said = f"{useful} purchases would each turn at least one drink ready"
+        found = Counter(each.shop for each in candidates if each.unlocks)
+        counted = [f"{found[shop]} {SHOP_WORDS[shop].lower()}" for shop in SHOPS if found[shop]]
+        said = f"{spoken_list(counted, 'and') or 'No purchase'} would each turn a drink ready"
         asked = [spec.name for spec in self.context.bar.snapshot.all_specs if spec.unsettled]
         if asked:
             said += f"; not counted until understood: {spoken_list(asked, 'and')}"

@@ -36,8 +36,9 @@ from barkeep.desktop.widgets.layouts import row_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import capitalised
+from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.pouring.made_first import make_first
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
 from barkeep.domain.specs.called import named_by
@@ -189,6 +190,9 @@ class TonightScreen(TableScreen[Drink]):
             balance = DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
             lines = (*lines, balance)
         sections = [DetailSection("What goes in", lines)]
+        first = make_first(row.lines, self._tree) if row.makeable else ""
+        if first:
+            sections.insert(0, DetailSection("First", (_first(first),)))
         if row.warnings:
             sections.append(DetailSection("Before you pour", tuple(map(_warning, row.warnings))))
         if row.spec.method:
@@ -260,6 +264,10 @@ class TonightScreen(TableScreen[Drink]):
     def _ask_for_stand_ins(self) -> None:
         if self.current is not None and self.current.missing:
             self.context.go("stand-ins", self.current.missing[0])
+
+
+def _first(words: str) -> DetailRow:
+    return DetailRow(as_sentence(words), picture="house-made", tone="muted")
 
 
 def _warning(text: str) -> DetailRow:

@@ -31,8 +31,19 @@ LABELS: Mapping[str, str] = {
     "sugar": "Su&gar",
     "shape": "S&hape",
     "tare": "T&are",
+    "use_by": "Use &by",
+    "house_made": "Made &here",
+    "made": "Ma&de on",
+    "received": "Recei&ved",
+    "barcode": "Barcod&e",
+    "acid": "Acid",
+    "density": "Densit&y",
+    "full": "&Full weight",
+    "dash": "Dash",
 }
-SELDOM = frozenset({"sugar", "shape", "tare"})
+SELDOM = frozenset(LABELS) - {
+    *("product", "maker", "ingredient", "abv", "size", "level", "price", "opened")
+}
 """Columns that few lists have: their fields are shown where a row has something there."""
 
 

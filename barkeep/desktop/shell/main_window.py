@@ -234,6 +234,23 @@ class MainWindow(QMainWindow):
 
         publish(self.context, self.current.chosen_specs(), self)
 
+    def export_bottles(self) -> None:
+        """Write all bottles to a list that an import brings back."""
+        from barkeep.application.publishing import list_of_bottles  # as above
+
+        bar = self.bar
+        offered = bar.path.with_name("bottles.csv")
+        name, _kind = QFileDialog.getSaveFileName(self, "Export bottles", str(offered), LISTS)
+        if name:
+            path = Path(name)
+            named = path if path.suffix else path.with_suffix(".csv")
+            run_operation(
+                self,
+                lambda: bar.write_file(named, list_of_bottles(bar.snapshot)),
+                lambda file: self.toast.say(f"All bottles are written to {file}"),
+                self._refused,
+            )
+
     def back_up(self) -> None:
         """Copy the whole bar to another file."""
         bar = self.bar
@@ -365,6 +382,7 @@ class MainWindow(QMainWindow):
             (actions.import_specs, self.import_specs),
             (actions.paste, self.paste),
             (actions.publish, self.publish),
+            (actions.export_bottles, self.export_bottles),
             (actions.back_up, self.back_up),
             (actions.settings, self.settings),
             (actions.quit, self.close),

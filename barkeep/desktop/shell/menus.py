@@ -68,6 +68,7 @@ class WindowActions(QObject):
         menu.addSeparator()
         self.import_files = self._add(menu, "&Import bottles…", "Ctrl+I", "import")
         self.import_specs = self._add(menu, "I&mport specs…", "Ctrl+Shift+I", "import")
+        self.export_bottles = self._add(menu, "&Export bottles…", None, "export")
         self.publish = self._add(menu, "&Print and publish…", Keys.Print, "print")
         self.back_up = self._add(menu, "&Back up…", None, "export")
         menu.addSeparator()

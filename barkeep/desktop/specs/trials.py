@@ -45,6 +45,10 @@ NAME_WIDTH = 150
 """The most room a taster's name takes, in device-independent pixels."""
 
 
+ALONE = "Score"
+"""What heads the row of who tastes alone and is not named."""
+
+
 class ScoreGrid(QTableWidget):
     """The arrow keys move, typing writes, and Tab goes on to what is after the grid."""
 
@@ -71,12 +75,20 @@ class ScoreGrid(QTableWidget):
         down.setDefaultSectionSize(self.fontMetrics().height() + 2 * UNIT + 6)
         down.setMaximumWidth(NAME_WIDTH)
 
+    def taster(self, row: int) -> str:
+        """Whose a row is, empty for who tastes alone."""
+        return self.tasters[row] if self.tasters else ""
+
     def show_tasters(self, tasters: Sequence[str]) -> None:
-        """Give each a row; what was typed stays in its place, whatever its taster is called."""
+        """Give each a row, or one to who tastes alone.
+
+        What was typed stays in its place, whatever its taster is called.
+        """
         before = self.rowCount()
         self.tasters = tuple(tasters)
-        self.setRowCount(len(tasters))
-        for row, taster in enumerate(tasters):
+        rows = self.tasters or (ALONE,)
+        self.setRowCount(len(rows))
+        for row, taster in enumerate(rows):
             header = QTableWidgetItem(self._shortened(taster))
             header.setToolTip(taster)
             self.setVerticalHeaderItem(row, header)
@@ -84,7 +96,7 @@ class ScoreGrid(QTableWidget):
                 cell = QTableWidgetItem()
                 cell.setTextAlignment(Qt.AlignmentFlag.AlignCenter)
                 self.setItem(row, column, cell)
-        if tasters and self.currentRow() < 0:
+        if self.currentRow() < 0:
             self.setCurrentCell(0, 0)
         self.updateGeometry()
 
@@ -122,7 +134,10 @@ class ScoreGrid(QTableWidget):
 
 WIDTH = 620
 ON, TASTERS, SCORES, CHANGED, NOTES, WON = "on", "taster", "score", "changed", "notes", "won"
-TASTERS_HINT = "Parted by commas; each has a row below. Only who scores is kept."
+TASTERS_HINT = (
+    "Parted by commas; each has a row below. Only who scores is kept, "
+    "and who tastes alone needs no name."
+)
 SCORES_HINT = "What is left empty is not scored. The scales are chosen in Settings."
 WON_HINT = "Of several versions the one that won last is marked."
 NOTES_LINES = 4
@@ -139,7 +154,8 @@ class TrialDialog(FormDialog):
         self._bar, self._trial = bar, trial
         self._scales = scales_for(trial, bar.snapshot)
         self.on = day_field(trial.on, latest=bar.snapshot.on)
-        self.tasters = QLineEdit(", ".join(trial.tasters or last_tasters(bar.snapshot)))
+        named = trial.tasters if trial.scores else last_tasters(bar.snapshot)
+        self.tasters = QLineEdit(", ".join(named))
         self.scores = ScoreGrid([f"{each.name}\n{ends(each)}" for each in self._scales])
         self.changed = QLineEdit(trial.changed)
         self.notes = QPlainTextEdit(trial.notes)
@@ -175,7 +191,6 @@ class TrialDialog(FormDialog):
         )
 
     def _scores(self) -> Iterator[Score]:
-        tasters = self.scores.tasters
         for (row, column), text in self.scores.written().items():
             scale = self._scales[column]
             try:
@@ -184,13 +199,14 @@ class TrialDialog(FormDialog):
                     raise InvalidField(SCORES, text, f"it is {ends(scale)}")
             except InvalidField as error:
                 self.scores.setCurrentCell(row, column)
-                field = f"{tasters[row]}’s score for {scale.name}"
+                whose = self.scores.taster(row)
+                field = f"{whose}’s score for {scale.name}" if whose else f"score for {scale.name}"
                 raise InvalidField(field, text, error.expected) from None
-            yield Score(tasters[row], scale.name, value)
+            yield Score(self.scores.taster(row), scale.name, value)
 
     def _was_given(self, text: str, row: int, column: int) -> bool:
         """Whether a score was there before the scale was changed."""
-        score = Score(self.scores.tasters[row], self._scales[column].name, read_score_value(text))
+        score = Score(self.scores.taster(row), self._scales[column].name, read_score_value(text))
         return score in self._trial.scores
 
     def _finish(self, done: Done[Trial]) -> None:
@@ -214,7 +230,7 @@ class TrialDialog(FormDialog):
 
     def _fill_scores(self) -> None:
         self._show_tasters()
-        rows = {folded(taster): row for row, taster in enumerate(self.scores.tasters)}
+        rows = {folded(taster): row for row, taster in enumerate(self.scores.tasters or ("",))}
         columns = {folded(scale.name): column for column, scale in enumerate(self._scales)}
         for each in self._trial.scores:
             cell = rows[folded(each.taster)], columns[folded(each.scale)]

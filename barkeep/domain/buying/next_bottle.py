@@ -16,9 +16,12 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.ingredients.derivations import Derivation, Want
+from barkeep.domain.buying.purchases import Candidate, Form, Purchases
+from barkeep.domain.ingredients.derivations import Derivation, Make, Want
+from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import Assessment, asked_by_want, assess, sourcing_for
+from barkeep.domain.pouring.made_first import made_first
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import (
     DerivationWays,
@@ -33,32 +36,14 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
 
 
-@dataclass(frozen=True, slots=True)
-class Candidate:
-    """One purchase. `unlocks` are the drinks it adds to what can be made.
-
-    `exactly` are those of them that then need no stand-in; `nearest` the
-    drinks that would be one short after it; `price` the lowest known, None
-    where no product of it is known. Names are spec names.
-    """
-
-    ingredient: str
-    unlocks: tuple[str, ...]
-    exactly: tuple[str, ...]
-    nearest: tuple[str, ...]
-    price: float | None
-    owned: bool
-    why: str
-
-
 def next_bottle(
     snapshot: Snapshot, within: Within = "close", memory: Memory | None = None
 ) -> tuple[Candidate, ...]:
-    """Every purchase worth naming, most unlocked first.
+    """Every purchase worth naming, each once: bottles first, then what turns most.
 
-    Ties go to what brings most drinks to one short, then to the lower known
-    price, then to the name. `memory` makes asking again after a small change
-    quick; it changes no answer.
+    What can be made here from what is there is no purchase: *tonight* says to
+    make it first. `memory` makes asking again after a small change quick; it
+    changes no answer.
     """
     memory = memory or Memory()
     market = _Market(
@@ -69,10 +54,9 @@ def next_bottle(
             ("judged", within), snapshot, lambda _name, known: known.laid_out.spec.wanted
         ),
     )
-    tree = market.tree
-    found = (market.candidate(key) for key in tree if market.may_buy(key))
-    worth = [each for each in found if each.unlocks or not each.owned]
-    return tuple(sorted(worth, key=lambda each: _most_first(each, tree)))
+    found = (market.weighed(key) for key in market.tree if market.may_buy(key))
+    worth = [each for each in found if each.unlocks or not market.has(each)]
+    return Purchases(snapshot).rows(worth)
 
 
 def unweighed(snapshot: Snapshot) -> tuple[str, ...]:
@@ -82,16 +66,6 @@ def unweighed(snapshot: Snapshot) -> tuple[str, ...]:
         f"{spoken_list([each.named for each in spec.unsettled], 'and')}."
         for spec in snapshot.all_specs
         if spec.unsettled
-    )
-
-
-def _most_first(candidate: Candidate, tree: FamilyTree) -> tuple[int, int, bool, float, str]:
-    return (
-        -len(candidate.unlocks),
-        -len(candidate.nearest),
-        candidate.price is None,
-        candidate.price or 0.0,
-        tree.name(candidate.ingredient).casefold(),
     )
 
 
@@ -125,26 +99,41 @@ class _Market:
         """Whether a shop sells it and it is not simply there."""
         return not self.tree[key].family and key not in self.sourcing.supply.always
 
-    def candidate(self, key: str) -> Candidate:
+    def has(self, form: Form) -> bool:
+        """Whether it is there, or can be made here from what is."""
+        want = Want(form.ingredient, frozenset(), 1.0)
+        return form.owned or any(map(_is_made, self.sourcing.derivations.of(want)))
+
+    def weighed(self, key: str) -> Form:
         """What buying one ordinary bottle of it would do."""
         touched = self._touched.get(key, ())
-        tried = [self._after(each, purchase(key, self.tree)) for each in touched]
-        turned = [each for each in tried if each.enough()]
-        unlocks = tuple(each.spec.name for each in turned)
-        exactly = tuple(each.spec.name for each in turned if each.enough(exact=True))
-        nearest = tuple(each.name for each in self._brought_near.get(key, ()))
-        owned = key in self.sourcing.supply.owned
-        why = _why(unlocks, exactly, nearest, owned)
-        price = self.snapshot.price_of.get(key)
-        return Candidate(
+        tried = [(each, self._after(each, purchase(key, self.tree))) for each in touched]
+        turned = [(each, after) for each, after in tried if after.enough()]
+        exactly = {each.name for each, after in turned if after.enough(exact=True)}
+        unlocks = tuple(each.name for each, _after in turned)
+        near = self._brought_near.get(key, ())
+        reasons = [each for each, _after in turned] or near
+        made = [(each.name, self._made_of(key, after)) for each, after in turned]
+        return Form(
             ingredient=key,
             unlocks=unlocks,
-            exactly=exactly,
-            nearest=nearest,
-            price=price,
-            owned=owned,
-            why=why,
+            exactly=tuple(name for name in unlocks if name in exactly),
+            nearest=tuple(each.name for each in near),
+            price=self.snapshot.price_of.get(key),
+            owned=key in self.sourcing.supply.owned,
+            reason=tuple((each.name, self._lines_borne_on(each, key)) for each in reasons),
+            makes=tuple((drink, recipes) for drink, recipes in made if recipes),
         )
+
+    def _lines_borne_on(self, failing: _Judged, key: str) -> tuple[int, ...]:
+        """The numbers of the lines that fail by themselves, else of any, that a purchase helps."""
+        lines = failing.alone or failing.laid_out.numbers
+        return tuple(each for each in lines if key in self._bearing_on(failing, each))
+
+    def _made_of(self, key: str, turned: Assessment) -> tuple[MadeFrom, ...]:
+        """What has to be made of a purchase before a drink it turns."""
+        ways = turned.chosen(turned.numbers, exact=turned.enough(exact=True))
+        return made_first((way for way in ways if key in way.draws), self.tree)
 
     @cached_property
     def _failing(self) -> tuple[_Judged, ...]:
@@ -235,18 +224,6 @@ class _Market:
         )
 
 
-def _why(
-    unlocks: tuple[str, ...], exactly: tuple[str, ...], nearest: tuple[str, ...], owned: bool
-) -> str:
-    near = f"brings {spoken_list(nearest, 'and')} to one short"
-    if not unlocks:
-        return f"Turns nothing by itself; {near}." if nearest else "Turns nothing by itself."
-    why = f"Turns {spoken_list(unlocks, 'and')} ready"
-    beside = [name for name in unlocks if name not in exactly]
-    if beside and exactly:
-        why += f", {spoken_list(beside, 'and')} with a stand-in"
-    elif beside:
-        why += " with a stand-in"
-    if owned:
-        why += "; what is left is too little"
-    return f"{why}; {near}." if nearest else f"{why}."
+def _is_made(way: Derivation) -> bool:
+    """Whether it is the thing itself, made here, and nothing stands in for any of it."""
+    return len(way.steps) == 1 and isinstance(way.steps[0], Make) and not way.stand_ins

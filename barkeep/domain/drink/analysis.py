@@ -38,7 +38,7 @@ from barkeep.domain.liquids.freezing import (
     where_ice_begins,
 )
 from barkeep.domain.pouring.supply import supply_of
-from barkeep.domain.specs.glasses import Fit, fits, glass_named, ice_named
+from barkeep.domain.specs.glasses import Fit, fits, glass_as_written, ice_named
 from barkeep.domain.specs.spec import Spec
 
 MOST_SUGAR_G_PER_L = 600.0
@@ -278,7 +278,7 @@ def _frozen(mixture: Mixture, abv: float, sugar_g_per_l: float) -> Frozen | None
 
 
 def _fit(spec: Spec, mixture: Mixture, *, batch: bool) -> Fit | None:
-    glass = glass_named(spec.glass)
+    glass = glass_as_written(spec.glass)
     if glass is None or not mixture.served_ml or (batch and glass.kind == "glass"):
         return None
     # What is blended has its ice in it already.

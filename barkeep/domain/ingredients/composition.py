@@ -63,11 +63,15 @@ PORTIONS_FILE = "portions.toml"
 
 @dataclass(frozen=True, slots=True)
 class Portions:
-    """By ingredient key: ml or g of one piece, and g per ml of a spoonful."""
+    """By ingredient key: ml or g of one piece, and g per ml of a spoonful.
+
+    `each_g` is one of what is used by the piece and sold by weight.
+    """
 
     piece_ml: Mapping[str, float]
     piece_g: Mapping[str, float]
     g_per_ml: Mapping[str, float]
+    each_g: Mapping[str, float]
 
 
 @cache

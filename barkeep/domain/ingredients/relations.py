@@ -18,6 +18,7 @@ STAND_IN_STEPS = 2
 
 RestHours = Annotated[float, Limits(ge=0.0, le=14 * 24.0)]
 """What rests longer is not made for a shoot."""
+Minutes = Annotated[float, Limits(gt=0.0, le=240.0)]
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,8 +59,8 @@ class Input:
 class MadeFrom:
     """`made` comes from all of `inputs` together and yields `yields` in its own unit.
 
-    `own` is the owner's own way of making it. It rests `rest_hours` before it
-    can be used.
+    `own` is the owner's own way of making it. It takes `minutes` of work and
+    rests `rest_hours` before it can be used.
     """
 
     made: Text
@@ -70,3 +71,4 @@ class MadeFrom:
     basis: str = ""
     own: bool = False
     rest_hours: RestHours = 0.0
+    minutes: Minutes = 10.0

@@ -14,6 +14,9 @@ from barkeep.domain.ingredients.tree import FamilyTree
 Pool: TypeAlias = tuple[str, int]
 """An ingredient key and a strength class: how many of a spec's least strengths it meets."""
 
+PIECES_BOUGHT = 6.0
+"""So many are bought at once of what is sold by the piece, such as limes (*common practice*)."""
+
 
 @dataclass(frozen=True, slots=True)
 class Draw:
@@ -111,8 +114,11 @@ def supply_of(snapshot: Snapshot) -> Supply:
 
 
 def purchase(key: str, tree: FamilyTree) -> Stock:
-    """What buying one ordinary bottle (bag, fruit) of an ingredient adds."""
-    return Stock(key, tree[key].typical_size, tree[key].abv_percent or 0.0)
+    """What one goes home with: an ordinary bottle or bag, of fruit a few."""
+    kind = tree[key]
+    by_the_piece = kind.unit == "each" and kind.typical_size == 1.0
+    amount = PIECES_BOUGHT if by_the_piece else kind.typical_size
+    return Stock(key, amount, kind.abv_percent or 0.0)
 
 
 def _strength_class(stock: Stock, limits: Iterable[float]) -> int:

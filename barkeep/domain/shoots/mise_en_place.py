@@ -18,14 +18,15 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.drink.ice import is_carbonated
 from barkeep.domain.ingredients.relations import MadeFrom, Technique
 from barkeep.domain.ingredients.tree import FamilyTree, inside_sentence
+from barkeep.domain.ingredients.work import Work
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.ice import IceNeed, ice_for, ice_in_words
-from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, Work, to_make
+from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, to_make
 from barkeep.domain.shoots.menu import Order, wanted_by
 from barkeep.domain.shoots.whole_pieces import WholePieces, whole_pieces
 from barkeep.domain.specs.called import kinds_named_by
-from barkeep.domain.specs.glasses import glass_named
+from barkeep.domain.specs.glasses import glass_as_written, glass_named
 from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
@@ -66,11 +67,16 @@ _COUNT_WORDS = ("", "one", "two", "three", "four", "five", "six", "seven")
 
 @dataclass(frozen=True, slots=True)
 class ToSetOut:
-    """A thing to set out, and how many; a garnish with the key of its ingredient."""
+    """A thing to set out, and how many; a garnish with the key of its ingredient.
+
+    A glass is called what its specs call it, its `kind` what it is called else,
+    by which its tick is kept.
+    """
 
     name: str
     count: int
     ingredient: str = ""
+    kind: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -168,12 +174,16 @@ def mise_en_place(
 
 def _glassware(orders: Sequence[Order]) -> Iterator[ToSetOut]:
     counts: dict[str, int] = {}
+    names: dict[str, dict[str, str]] = {}
     for order in orders:
-        glass = glass_named(order.spec.glass)
-        name = glass.name if glass else order.spec.glass
-        if name:
-            counts[name] = counts.get(name, 0) + order.serves
-    yield from (ToSetOut(name, count) for name, count in counts.items())
+        glass, written = glass_named(order.spec.glass), glass_as_written(order.spec.glass)
+        kind = glass.name if glass else order.spec.glass
+        if kind:
+            counts[kind] = counts.get(kind, 0) + order.serves
+            name = written.name if written else kind
+            names.setdefault(kind, {}).setdefault(folded(name).removesuffix(" glass"), name)
+    for kind, count in counts.items():
+        yield ToSetOut(" or ".join(names[kind].values()), count, kind=kind)
 
 
 def _tools(orders: Sequence[Order]) -> Iterator[ToSetOut]:
@@ -205,11 +215,11 @@ def _garnish_name(line: Line, tree: FamilyTree) -> str:
 def _chill(orders: Sequence[Order], tree: FamilyTree) -> dict[str, str]:
     wanted: dict[str, str] = {}
     for order in orders:
-        glass = glass_named(order.spec.glass)
+        glass, written = glass_named(order.spec.glass), glass_as_written(order.spec.glass)
         says_so = "chill" in folded(f"{order.spec.glass} {order.spec.method}")
-        if glass is not None and says_so:
+        if glass is not None and written is not None and says_so:
             name = _plural(glass.name)
-            wanted[name] = f"the {name}"
+            wanted[name] = _together(wanted.get(name, ""), f"the {_plural(written.name)}")
         for line in order.spec.required_lines:
             if is_carbonated(line.ingredient, tree):
                 # By the kind's own name, so that a tick outlives other words for it.
@@ -286,7 +296,7 @@ def _setting(parts: MiseEnPlace, snapshot: Snapshot) -> Iterator[Step]:
         yield Step(_key("garnish", garnish.name), CUT_MINUTES, text)
     for glass in parts.glassware:
         text = f"Set out {glass.count} × {glass.name}."
-        yield Step(_key("glass", glass.name), CUT_MINUTES, text)
+        yield Step(_key("glass", glass.kind), CUT_MINUTES, text)
     if parts.tools:
         tools = spoken_list([f"{each.count} × {each.name}" for each in parts.tools], "and")
         yield Step("tools", CUT_MINUTES, f"Set out {tools}.")

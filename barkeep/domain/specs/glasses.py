@@ -105,6 +105,34 @@ def glass_named(text: str) -> Glass | None:
     return None
 
 
+def glass_as_written(text: str) -> Glass | None:
+    """As `glass_named`, called what its writer calls it, without what only says its state.
+
+    >>> glass_as_written("chilled Nick & Nora glasses").name
+    'Nick & Nora glass'
+    >>> glass_as_written("Martini").name
+    'Martini glass'
+    """
+    for choice in _ALTERNATIVES.split(text):
+        glass = glass_named(choice)
+        if glass is not None:
+            return replace(glass, name=_written(choice.split(), glass))
+    return None
+
+
+def _written(words: list[str], glass: Glass) -> str:
+    """The writer's words for one such glass, which stand after *a* as its own name does."""
+    while len(words) > 1 and folded(words[0]) in _STATES:
+        words = words[1:]
+    name = " ".join(words).rstrip(".")
+    for form in (name.removesuffix("es"), name.removesuffix("s")):
+        if glass_named(form) is not None:
+            name = form
+            break
+    says_so = folded(name).endswith(("glass", "glasses"))
+    return name if says_so or not glass.name.endswith("glass") else f"{name} glass"
+
+
 def ice_named(text: str) -> Ice | None:
     """The kind of ice a spec's words name, None where they name none that is known.
 

@@ -31,7 +31,7 @@ DEFAULT_SCALES = (Scale("Balance"), Scale("Flavour"), Scale("On theme"))
 
 @dataclass(frozen=True, slots=True)
 class Score:
-    """What one taster gave on one scale."""
+    """What one taster gave on one scale; `taster` is empty where one tasted alone."""
 
     taster: str
     scale: str
@@ -56,8 +56,8 @@ class Trial:
 
     @property
     def tasters(self) -> tuple[str, ...]:
-        """Who tasted, in the order they were written down."""
-        return tuple(dict.fromkeys(score.taster for score in self.scores))
+        """Who is named as having tasted, in the order they were written down."""
+        return tuple(dict.fromkeys(score.taster for score in self.scores if score.taster))
 
 
 def mean_scores(trials: Iterable[Trial]) -> Mapping[str, float]:
@@ -84,7 +84,7 @@ _RANGE = re.compile(
 )
 _BETWEEN_SCALES = re.compile(r"\s*(?:[;\n]|,(?![0-9]))\s*")
 HOW_SCALES = "write them as “Balance 1 to 5, On theme 1 to 10”"
-HOW_SCORES = "write who tasted, the scale and a number, as in “Ada Balance 4”"
+HOW_SCORES = "write the scale and a number, who tasted before them if several did: “Ada Balance 4”"
 
 
 def show_scale(scale: Scale) -> str:
@@ -126,15 +126,17 @@ def read_scales(text: str) -> tuple[Scale, ...]:
 def read_score(text: str, scales: Sequence[Scale]) -> Score:
     """A score as *taster scale value*, both of which may be several words.
 
-    Raises `InvalidField` where a part is missing, `UnknownName` for the scale.
+    The taster may be left out. Raises `InvalidField` where another part is
+    missing, `UnknownName` for the scale.
     """
     *words, number = text.split() or [""]
-    if len(words) < 2:
+    before = folded(" ".join(words))
+    alone = next((each for each in scales if folded(each.name) == before), None)
+    if len(words) < 2 and alone is None:
         raise InvalidField("score", text.strip(), HOW_SCORES)
     value = read_score_value(number)
-    before = folded(" ".join(words))
-    if before in {folded(each.name) for each in scales}:
-        raise InvalidField("score", text.strip(), HOW_SCORES)
+    if alone is not None:
+        return Score("", alone.name, value)
     found = [each for each in scales if before.endswith(f" {folded(each.name)}")]
     if not found:
         raise UnknownName("scale", " ".join(words[1:]), tuple(each.name for each in scales))

@@ -528,6 +528,26 @@ def test_add_a_new_product(page, screen, qtbot):
     assert page.bar.snapshot.bottles == before.bottles
 
 
+def test_a_jar_is_taken_in_by_the_weight_on_it(page, screen, qtbot):
+    act(screen, "add")
+    dialog = screen.dialog
+    for name, text in {"name": "Late Blossom", "ingredient": "honey", "size": "340 g"}.items():
+        qtbot.keyClicks(dialog.edits[name], text)
+    assert dialog.unit_label("size").text() == "= 237 ml"
+    dialog.accept_button.click()
+    assert screen.current.bottle.product.size == pytest.approx(237.26, abs=0.01)
+    act(screen, "add")
+    dialog = screen.dialog
+    for name, text in {"name": "Cubes", "ingredient": "sugar cube", "size": "500 g"}.items():
+        qtbot.keyClicks(dialog.edits[name], text)
+    dialog.accept_button.click()
+    assert "about 125 pieces; write how many there are." in dialog.problem("size")
+    dialog.edits["size"].setText("125")
+    assert dialog.unit_label("size").text() == "pieces"
+    dialog.accept_button.click()
+    assert screen.current.bottle.product.size == 125.0
+
+
 def test_every_mistake_of_the_form_is_said_in_its_field(page, screen, qtbot):
     act(screen, "add")
     dialog = screen.dialog

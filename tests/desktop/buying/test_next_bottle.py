@@ -5,7 +5,11 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import Qt
 
-from barkeep.desktop.buying.next_bottle import NextBottleScreen, candidate_columns
+from barkeep.desktop.buying.next_bottle import (
+    NextBottleScreen,
+    candidate_columns,
+    form_line,
+)
 from barkeep.desktop.screens.row_table import RowFilter, RowTable
 from barkeep.domain.buying.next_bottle import next_bottle
 from tests.desktop.pages import shown_page
@@ -33,6 +37,23 @@ def test_most_unlocked_comes_first_and_says_why(bar, page):
     assert best.why in texts
     assert set(best.unlocks) <= set(texts)
     assert f"Turns ready ({len(best.unlocks)})" in texts
+
+
+def test_bottles_lead_and_each_row_says_where_it_is_bought_and_in_which_forms(bar, page):
+    useful = [each for each in next_bottle(bar.snapshot) if each.unlocks]
+    shops = [each.shop for each in useful]
+    said = (
+        f"{shops.count('bottle_shop')} at the bottle shop and {shops.count('market')} at the market"
+    )
+    assert page.screen.summary.text() == f"{said} would each turn a drink ready"
+    rows = page.screen.shown.shown_rows()
+    assert [each.shop for each in rows] == sorted(shops)
+    tree = bar.snapshot.knowledge.tree
+    lines = {each.ingredient: form_line(each, tree) for each in rows}
+    assert lines["absinthe"].startswith("Bottle shop · ")
+    assert lines["milk"] == "Market · or skimmed milk"
+    page.screen.choose("milk")
+    assert "One purchase, in any of these forms" in page.detail_texts()
 
 
 def test_what_turns_nothing_is_hidden_until_asked_for(bar, page):

@@ -201,6 +201,25 @@ class TestWriting:
         dialog.submit()
         assert not dialog.isVisible()
 
+    def test_who_tastes_alone_needs_no_name(self, bar, page, screen, qtbot):
+        dialog = asked(screen, UNTRIED, qtbot)
+        dialog.tasters.selectAll()
+        qtbot.keyClick(dialog.tasters, Qt.Key.Key_Backspace)
+        assert dialog.scores.rowCount() == 1
+        assert dialog.scores.verticalHeaderItem(0).text() == "Score"
+        type_score(dialog, 0, 0, "9", qtbot)
+        dialog.submit()
+        assert dialog.problem("score") == "Score for Balance cannot be “9”: it is 1 to 5."
+        type_score(dialog, 0, 0, "4", qtbot)
+        dialog.submit()
+        (trial,) = trials_of(bar.specs.get(UNTRIED), bar.snapshot)
+        assert trial.scores == (Score("", "Balance", 4.0),)
+        texts = page.detail_texts()
+        assert "1 trial: Balance 4" in texts and "Scored by" not in texts
+        again = opened(screen, "Edit… trial of 21 November", qtbot)
+        assert again.tasters.text() == "" and again.scores.written() == {(0, 0): "4"}
+        again.reject()
+
     def test_delete_empties_a_cell_and_tab_leaves_the_grid(self, screen, qtbot):
         dialog = asked(screen, UNTRIED, qtbot)
         type_score(dialog, 0, 0, "4", qtbot)

@@ -94,7 +94,7 @@ def test_what_a_purchase_is_said_to_turn_is_what_really_buying_it_turns(within):
     for seed in range(60):
         bar = with_choices(Random(seed), random_bar(Random(seed)))
         before, named = makeable(bar, within), set()
-        for each in next_bottle(bar, within):
+        for each in (form for row in next_bottle(bar, within) for form in row.forms):
             assert set(each.unlocks) == makeable(having(bar, each.ingredient), within) - before
             claimed += len(each.unlocks)
             named.add(each.ingredient)
@@ -140,9 +140,12 @@ def test_a_choice_that_is_not_there_is_named_whole():
 
 def test_either_choice_turns_it_and_is_one_purchase():
     bar = snapshot(KNOWLEDGE, [], [spec(GIN_OR_KUMMEL)])
-    found = {each.ingredient: each.unlocks for each in next_bottle(bar, "exact")}
-    assert found["gin"] == found["kummel"] == found["london-dry-gin"] == ("Drink",)
-    assert found["egg-white"] == ()
+    turning, *others = next_bottle(bar, "exact")
+    assert {each.ingredient for each in turning.forms} == {"gin", "kummel", "london-dry-gin"}
+    assert all(each.unlocks == ("Drink",) for each in turning.forms)
+    assert turning.why == ("Turns Drink ready. Kümmel or London dry gin does the same.")
+    assert all(each.unlocks == () for each in others)
+    assert "egg-white" in {each.ingredient for each in others}
 
 
 def test_the_second_choice_can_be_asked_about_and_is_what_is_analysed():

@@ -81,6 +81,20 @@ def test_everything_set_out_is_counted_over_all_specs(snapshot):
     assert working.grams == 3 * 250.0 * 1.25
 
 
+def test_glasses_are_set_out_by_the_words_of_their_specs_and_counted_as_one(snapshot):
+    by_name = {spec.name: spec for spec in snapshot.all_specs}
+    coupes = ("chilled Nick and Nora", "small coupe", "Nick and Nora glass", "skull or gourd")
+    orders = [Order(replace(by_name["Request Stop"], glass=glass), 2) for glass in coupes]
+    ready = mise_en_place([*orders, orders[0], orders[3]], snapshot)
+    assert {each.name: each.count for each in ready.glassware} == {
+        "Nick and Nora or small coupe": 8,
+        "skull or gourd": 4,
+    }
+    said = {step.key: step.text for step in ready.steps}
+    assert said["glass:small-coupe"].startswith("Set out 8 × Nick and Nora or small coupe")
+    assert "Nick and Noras" in said["chill:small-coupes"]
+
+
 def test_the_steps_end_ready(snapshot):
     by_name = {spec.name: spec for spec in snapshot.all_specs}
     ready = mise_en_place([Order(by_name["Ices on Platform Three"], 30)], snapshot)

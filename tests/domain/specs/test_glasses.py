@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import inf, nan
 
 import pytest
@@ -12,6 +13,7 @@ from barkeep import resource_files
 from barkeep.domain.specs.glasses import (
     KINDS,
     fits,
+    glass_as_written,
     glass_named,
     ice_named,
     read_glassware,
@@ -306,3 +308,28 @@ def test_too_much_by_less_than_is_known_fits():
     assert not fits(over, COUPE, doubt_ml=7.0).to_wash_line
     with pytest.raises(NegativeAmount):
         fits(over, COUPE, doubt_ml=-1.0)
+
+
+@pytest.mark.parametrize(
+    ("written", "called"),
+    [
+        ("Nick and Nora", "Nick and Nora"),
+        ("chilled Nick & Nora glasses", "Nick & Nora glass"),
+        ("Old Fashioned glass", "Old Fashioned glass"),
+        ("Martini", "Martini glass"),
+        ("a chilled coupe", "coupe"),
+        ("highball", "highball glass"),
+        ("Coupe, chilled", "Coupe"),
+        ("flutes", "flute"),
+        ("coupe or flute", "coupe"),
+    ],
+)
+def test_a_glass_is_called_what_its_writer_calls_it(written, called):
+    found = glass_as_written(written)
+    assert found.name == called
+    assert replace(found, name=glass_named(written).name) == glass_named(written)
+
+
+def test_what_is_no_glass_has_no_name():
+    assert glass_as_written("frosty nonsense") is None
+    assert glass_as_written("") is None
