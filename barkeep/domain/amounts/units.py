@@ -264,12 +264,12 @@ def registry() -> pint.UnitRegistry[float]:
 
 @cache
 def _named_by_pint(word: str) -> str | None:
-    from pint import UndefinedUnitError
-
-    try:
-        return str(registry().parse_units(word))
-    except UndefinedUnitError:
+    """Its full name; what comes to one of the table, *mlitre*, is that one: pint would redefine it."""
+    names = registry().parse_unit_name(word)
+    if not names:
         return None
+    prefix, base, _suffix = names[0]
+    return _BY_WORD.get(f"{prefix}{base}") or str(registry().parse_units(word))
 
 
 @cache
