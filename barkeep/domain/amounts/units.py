@@ -264,7 +264,10 @@ def registry() -> pint.UnitRegistry[float]:
 
 @cache
 def _named_by_pint(word: str) -> str | None:
-    """Its full name; what comes to one of the table, *mlitre*, is that one: pint would redefine it."""
+    """Its full name; what is one of the table, as *mlitre* is, keeps that name.
+
+    Pint would define it a second time, by itself.
+    """
     names = registry().parse_unit_name(word)
     if not names:
         return None

@@ -242,8 +242,8 @@ CLASSICS = {
         Pink Lady / Boston Sour / Rattlesnake / Illegal
     """,
     "grapefruit-and-medicines": """
-        Paloma / Greyhound / Salty Dog / Sea Breeze / Brown Derby / Papa Doble / Zombie / Navy Grog /
-        Hemingway Special
+        Paloma / Greyhound / Salty Dog / Sea Breeze / Brown Derby / Papa Doble / Zombie /
+        Navy Grog / Hemingway Special
     """,
     "hot": """
         Hot Toddy / Hot Whiskey / Irish Coffee / Hot Buttered Rum / Hot Milk Punch / Tom and Jerry /
