@@ -24,6 +24,7 @@ from tests.outside.official_list_expected import expected
 from tests.worlds import bottle
 
 TABLE = Path(__file__).with_name("iba_official_sample.csv")
+OFFICIAL_LIST = "International Bartenders Association, official list"
 
 
 def printed() -> dict[str, list[str]]:
@@ -121,11 +122,19 @@ def in_millilitres(spec):
 
 def test_a_classic_names_the_list_as_its_source_only_where_it_agrees_with_it(knowledge, specs):
     by_name = {folded(name): spec for name, spec in specs.items()}
-    named = [each for each in knowledge.classics if each.source != COMMON_PRACTICE]
+    remembered = [each for each in knowledge.classics if each.source.endswith("from memory")]
+    named = [
+        each
+        for each in knowledge.classics
+        if each.source != COMMON_PRACTICE and each not in remembered
+    ]
     assert len(named) >= 4
     for classic in named:
-        assert classic.source == "International Bartenders Association, official list"
+        assert classic.source == OFFICIAL_LIST
         assert in_millilitres(classic) == in_millilitres(by_name[folded(classic.name)])
+    for classic in remembered:
+        assert classic.source in ("from memory", f"{OFFICIAL_LIST}, from memory")
+        assert folded(classic.name) not in by_name, "what was copied need not be remembered"
 
 
 def test_every_classic_that_agrees_with_the_list_names_it(knowledge, specs):

@@ -264,12 +264,15 @@ def registry() -> pint.UnitRegistry[float]:
 
 @cache
 def _named_by_pint(word: str) -> str | None:
-    from pint import UndefinedUnitError
+    """Its full name; what is one of the table, as *mlitre* is, keeps that name.
 
-    try:
-        return str(registry().parse_units(word))
-    except UndefinedUnitError:
+    Pint would define it a second time, by itself.
+    """
+    names = registry().parse_unit_name(word)
+    if not names:
         return None
+    prefix, base, _suffix = names[0]
+    return _BY_WORD.get(f"{prefix}{base}") or str(registry().parse_units(word))
 
 
 @cache

@@ -1,6 +1,8 @@
 """Where a drink lies among its family: stronger, sweeter or sourer than usual, or not.
 
-The ranges are *from memory* (`resources/balance_ranges.toml`): habits, no rules.
+The ranges are where the classics of barkeep's own book lie, by barkeep's own
+figures (`resources/balance_ranges.toml`): habits, no rules. A test derives them
+anew from the book.
 """
 
 from __future__ import annotations
@@ -8,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
-from typing import Literal, NamedTuple, get_args
+from typing import Annotated, Literal, NamedTuple, get_args
 
 from barkeep import resource_files
 from barkeep.domain.drink.contents import Content
@@ -17,15 +19,23 @@ from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.spec import ACCENT_ML, Spec
 from barkeep.errors import KnowledgeError
-from barkeep.shipped_data import NotNegative, Text, by_key, parse
+from barkeep.shipped_data import Limits, NotNegative, Text, by_key, parse
 
 FILE = "balance_ranges.toml"
 Quality = Literal["strength", "sugar", "acid"]
 QUALITIES: tuple[Quality, ...] = get_args(Quality)
 Place = Literal["below", "within", "above"]
+LEFT_OUT = 10
+"""Of so many classics one, the farthest out, is left out of a range at either end."""
 SOUR_G_PER_L = 20.0
 """A line is sour from this much acid: citrus, verjus, vinegar."""
+SWEET_G_PER_L = 100.0
+"""A line is sweet from this much sugar, the least of a liqueur (Regulation (EU) 2019/787)."""
+_DASHED_ML = 2.0
+"""So little of something sweet leaves a drink dry: two dashes."""
 _EGG_WHITES = ("egg", "egg-white", "pasteurised-egg-white", "aquafaba")
+_SPARKLING = ("sparkling-wine", "alcohol-free-sparkling-wine")
+_WINES = ("wine", "fortified-wine", "aromatised-wine")
 
 
 class Range(NamedTuple):
@@ -41,16 +51,25 @@ class Range(NamedTuple):
         return "above" if value > self.high + 0.05 else "within"
 
 
+Count = Annotated[int, Limits(gt=0, description="a whole number")]
+Middle = tuple[NotNegative, NotNegative, NotNegative]
+
+
 @dataclass(frozen=True, slots=True)
 class DrinkStyle:
-    """A family of drinks: strength in % vol, sugar and acid in g per litre, ice melted in."""
+    """A family of drinks: strength in % vol, sugar and acid in g per litre, ice melted in.
+
+    `middle` is the median of each, in that order, and `classics` how many drinks
+    of the book the ranges are drawn from.
+    """
 
     key: str
     name: Text
+    classics: Count
     strength: Range
     sugar: Range
     acid: Range
-    note: str = ""
+    middle: Middle
 
     def range_of(self, quality: Quality) -> Range:
         """The usual range of one quality."""
@@ -60,28 +79,91 @@ class DrinkStyle:
 def style_of(
     spec: Spec, technique: Technique, contents: Sequence[Content], tree: FamilyTree
 ) -> DrinkStyle | None:
-    """The family a drink belongs to, None where no range of it is known.
+    """The family a drink belongs to, None where no range of it is known."""
+    key = family_of(spec, technique, contents, tree)
+    return None if key is None else styles().get(key)
 
-    Without alcohol there is none, nor for hot drinks, for what is shaken with
-    nothing sour, or for what is built with juice.
+
+def family_of(
+    spec: Spec, technique: Technique, contents: Sequence[Content], tree: FamilyTree
+) -> str | None:
+    """The key of the family a drink is judged among, None where there is none.
+
+    Without alcohol there is none, nor for hot drinks, for what holds beer or
+    cider, for what is shaken with nothing sour, or for what is built with juice.
     """
-    keys = [each.pour.ingredient for each in contents if each.volume_ml > ACCENT_ML]
     if sum(each.ethanol_ml for each in contents) < 1.0 or technique == "hot":
         return None
-    known, sour = styles(), any(map(_is_sour, contents))
-    if any(is_carbonated(key, tree) for key in keys):
-        return known["carbonated"]
+    parts = _Parts(tuple(contents), tree)
+    if any(is_carbonated(key, tree) for key in parts.main):
+        return _with_bubbles(parts)
     if technique == "blended":
-        return known["blended"]
-    if technique in ("shaken", "swizzled") and sour:
-        foams = any(tree.is_a(key, each) for key in keys for each in _EGG_WHITES)
-        return known["shaken_egg_white" if foams else "shaken"]
-    if technique in ("stirred", "thrown") and not sour:
-        return known["stirred"]
-    if technique == "built" and not sour and meets_ice(spec, technique):
-        long = any(tree.is_a(key, "juice") or tree.is_a(key, "dairy") for key in keys)
-        return None if long else known["built"]
+        return "blended"
+    if technique in ("shaken", "swizzled"):
+        return _shaken(parts) if parts.sour else None
+    if technique in ("stirred", "thrown"):
+        return None if parts.sour else _stirred(parts)
+    if technique == "built" and not parts.sour and meets_ice(spec, technique):
+        return None if parts.holds("juice", "dairy") else "built"
     return None
+
+
+@dataclass(frozen=True, slots=True)
+class _Parts:
+    """What a family is told by. `main` are the keys of all that is more than an accent."""
+
+    contents: tuple[Content, ...]
+    tree: FamilyTree
+
+    @property
+    def main(self) -> tuple[str, ...]:
+        return tuple(each.pour.ingredient for each in self.contents if each.volume_ml > ACCENT_ML)
+
+    @property
+    def sour(self) -> bool:
+        return any(
+            each.volume_ml > 0.0 and each.liquid.acid.value >= SOUR_G_PER_L
+            for each in self.contents
+        )
+
+    @property
+    def dry(self) -> bool:
+        return not any(
+            each.volume_ml > _DASHED_ML and each.liquid.sugar.value >= SWEET_G_PER_L
+            for each in self.contents
+        )
+
+    def holds(self, *kinds: str) -> bool:
+        return any(self.tree.is_a(key, kind) for key in self.main for kind in kinds)
+
+    def sugar_g_of(self, kind: str) -> float:
+        return sum(
+            each.sugar_g for each in self.contents if self.tree.is_a(each.pour.ingredient, kind)
+        )
+
+
+def _with_bubbles(parts: _Parts) -> str | None:
+    if parts.holds("beer", "cider"):
+        return None
+    if parts.holds(*_SPARKLING):
+        return "sparkling"
+    return "long_sour" if parts.sour else "long"
+
+
+def _shaken(parts: _Parts) -> str:
+    if parts.holds(*_EGG_WHITES):
+        return "shaken_egg_white"
+    sugar_g = sum(each.sugar_g for each in parts.contents)
+    from_liqueur = 2.0 * parts.sugar_g_of("liqueur") >= sugar_g > 0.0
+    return "shaken_liqueur" if from_liqueur else "shaken"
+
+
+def _stirred(parts: _Parts) -> str:
+    if not parts.holds("spirit"):
+        return "stirred_aperitif"
+    if parts.dry:
+        return "stirred_dry"
+    return "stirred" if parts.holds(*_WINES) else "stirred_spirit"
 
 
 @cache
@@ -101,7 +183,3 @@ def read_styles(text: str, file: str = FILE) -> Mapping[str, DrinkStyle]:
                 reason = f"“{name}” must be two numbers, from the lower to the higher"
                 raise KnowledgeError(file, key, reason)
     return found
-
-
-def _is_sour(content: Content) -> bool:
-    return content.volume_ml > 0.0 and content.liquid.acid.value >= SOUR_G_PER_L

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from barkeep.domain.cautions.cautions import Caution
 from barkeep.domain.drink.analysis import Analysis, Frozen
-from barkeep.domain.drink.balance import DrinkStyle, Place, Quality
+from barkeep.domain.drink.balance import LEFT_OUT, DrinkStyle, Place, Quality
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.content import standard_drink
 from barkeep.domain.liquids.freezing import FREEZER_C, InFreezer
@@ -16,7 +16,6 @@ from barkeep.domain.pouring.words import as_written, no_amount, volume_in_words
 from barkeep.domain.specs.called import kinds_named_by
 from barkeep.errors import spoken_list
 
-FROM_MEMORY = "Usual ranges are from memory, the habit of one book and no rule."
 NO_STRENGTH = "Its strength is not known, so it is not set among drinks of its kind."
 NO_STYLE = "No usual range is known for a drink of this kind."
 _PLACES: dict[Quality, dict[Place, str]] = {
@@ -81,9 +80,15 @@ def place_word(quality: Quality, place: Place) -> str:
 
 
 def about_ranges(style: DrinkStyle) -> str:
-    """How far the usual ranges of a family are to be trusted."""
-    note = f"{capitalised(style.note)}." if style.note else ""
-    return f"{FROM_MEMORY} {note}".rstrip()
+    """Whose the usual ranges of a family are, their middle, and how far to trust them."""
+    trimmed = style.classics >= LEFT_OUT
+    most = ", the outermost tenth left out at either end" if trimmed else ""
+    strength, sugar, acid = style.middle
+    return (
+        f"Usual is where the {style.classics} classics of this kind in barkeep’s book lie by "
+        f"barkeep’s own figures{most}; their middle is {strength:g} % vol, {sugar:g} g/l sugar "
+        f"and {acid:g} g/l acid. A habit, no rule."
+    )
 
 
 def measured(analysis: Analysis) -> tuple[tuple[Quality, float], ...]:

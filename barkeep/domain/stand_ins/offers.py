@@ -112,7 +112,7 @@ def stand_in(snapshot: Snapshot, ingredient: str, spec: Spec | None = None) -> S
     balance = None if line is None or spec is None else _Balance(spec, line, snapshot)
     ways = _worth_naming(ingredient, want, sourcing.derivations)
     offers = [_offer(each, balance, snapshot, sourcing) for each in ways]
-    offers.sort(key=lambda each: (not each.owned, -each.closeness, tree.name(each.ingredient)))
+    offers.sort(key=lambda each: (not each.owned, -each.closeness))
     none = snapshot.knowledge.none_because.get(ingredient)
     if none is None and not offers:
         none = "no stand-in for it is known"

@@ -101,9 +101,10 @@ class TestBesideASpec:
         assert doubts.split("\n") == [f"• {each}" for each in found.uncertain]
         assert INFORMATION in texts
 
-    def test_from_memory_is_stated_where_a_range_is_shown(self, page):
+    def test_whose_a_range_is_is_stated_where_it_is_shown(self, page):
         page.screen.show_thing("Daiquiri")
-        assert any("from memory" in each and "no rule" in each for each in page.detail_texts())
+        said = [each for each in page.detail_texts() if "no rule" in each]
+        assert any("barkeep’s own figures" in each and "16 % vol" in each for each in said)
 
     def test_the_arrow_keys_take_the_analysis_along(self, bar, page, qtbot):
         page.screen.show_thing("Daiquiri")

@@ -284,6 +284,9 @@ class TestWhatPintReads:
             ("250 mg", "g", 0.25),
             ("500 milligrams", "g", 0.5),
             ("20 centigrams", "g", 0.2),
+            ("20 mlitre", "ml", 20.0),  # half abbreviated, and one of the table all the same
+            ("3 clitres", "ml", 30.0),
+            ("2 kgram", "g", 2000.0),
             ("30 cm3", "ml", 30.0),
             ("30 cm³", "ml", 30.0),
             ("30 cm**3", "ml", 30.0),

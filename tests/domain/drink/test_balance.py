@@ -10,19 +10,28 @@ from barkeep.domain.drink.words import place_in_words
 from barkeep.errors import KnowledgeError
 from tests.domain.drink.test_analysis import BARE, classic, written
 
-ROW = 'name = "drinks"\nstrength = [1, 2]\nsugar = [1, 2]\nacid = [1, 2]\n'
+ROW = (
+    'name = "drinks"\nclassics = 5\nstrength = [1, 2]\nsugar = [1, 2]\nacid = [1, 2]\n'
+    "middle = [1, 1, 1]\n"
+)
 
 
 @pytest.mark.parametrize(
     ("name", "key"),
     [
         ("Daiquiri", "shaken"),
-        ("White Lady", "shaken"),
+        ("White Lady", "shaken_liqueur"),
         ("Whiskey Sour", "shaken"),
-        ("Silver Fizz", "carbonated"),
+        ("Silver Fizz", "long_sour"),
         ("Clover Club", "shaken_egg_white"),
         ("Manhattan", "stirred"),
-        ("Gin and Tonic", "carbonated"),
+        ("Negroni", "stirred"),
+        ("Old Fashioned", "stirred_spirit"),
+        ("Dry Martini", "stirred_dry"),
+        ("Bamboo", "stirred_aperitif"),
+        ("Gin and Tonic", "long"),
+        ("French 75", "sparkling"),
+        ("Black Velvet", None),
         ("Godfather", "built"),
         ("Frozen Daiquiri", "blended"),
         ("Alexander", None),
@@ -49,7 +58,7 @@ def test_the_ranges_are_ordered_and_in_grams_per_litre():
         for quality in ("strength", "sugar", "acid"):
             usual = style.range_of(quality)
             assert 0.0 <= usual.low < usual.high
-        assert style.sugar.high > 30.0 > style.acid.high
+        assert style.acid.high < 30.0 < style.sugar.high or style.key == "stirred_dry"
 
 
 @pytest.mark.parametrize(
@@ -57,15 +66,15 @@ def test_the_ranges_are_ordered_and_in_grams_per_litre():
     [
         (
             "60 ml vodka\n30 ml lime juice\n22.5 ml simple syrup",
-            "Among shaken sours it is weaker than usual, but as sweet and as sour.",
+            "Among sours sweetened with syrup it is as strong, as sweet and as sour as usual.",
         ),
         (
-            "60 ml London dry gin\n22.5 ml lime juice\n15 ml simple syrup",
-            "Among shaken sours it is less sour than usual, but as strong and as sweet.",
+            "60 ml London dry gin\n40 ml lime juice\n15 ml simple syrup",
+            "Among sours sweetened with syrup it is sourer than usual, but as strong and as sweet.",
         ),
         (
             "60 ml navy-strength gin\n15 ml lime juice\n30 ml simple syrup",
-            "Among shaken sours it is stronger, sweeter and less sour than usual.",
+            "Among sours sweetened with syrup it is stronger, sweeter and less sour than usual.",
         ),
         ("60 ml vodka\n30 ml cream", "No usual range is known for a drink of this kind."),
     ],

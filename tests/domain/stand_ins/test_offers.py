@@ -35,6 +35,37 @@ def test_what_is_said_of_a_pair_goes_before_a_chain():
     assert (first.ingredient, first.closeness) == ("kummel", 0.35)
 
 
+@pytest.mark.parametrize(
+    ("wanted", "there"),
+    [
+        ("rye-whiskey", "high-proof-bourbon"),
+        ("rye-whiskey", "bonded-bourbon"),
+        ("bourbon", "high-proof-rye"),
+        ("bourbon", "bonded-rye-whiskey"),
+        ("canadian-whisky", "high-proof-rye"),
+        ("canadian-whisky", "bonded-rye-whiskey"),
+        ("aged-jamaican-rum", "jamaican-pot-still-rum"),
+    ],
+)
+def test_a_stronger_cousin_is_offered_in_its_own_words_and_less_of_it(wanted, there):
+    (first, *_rest) = stand_in(bar(real_bottle(there)), wanted).stand_ins
+    assert (first.ingredient, first.closeness) == (there, 0.8)
+    assert "pour less" in first.why or "pour much less" in first.why
+    assert any(each.startswith("take 0.") for each in first.corrections)
+
+
+def test_of_what_is_as_close_what_is_said_of_the_kind_itself_goes_first():
+    there = bar(real_bottle("aged-jamaican-rum"), real_bottle("aged-rum", 2))
+    assert offered(stand_in(there, "gold-rum"))[:2] == ["aged-rum", "aged-jamaican-rum"]
+
+
+def test_falernum_is_made_from_its_syrup_and_a_strong_rum():
+    there = bar(real_bottle("falernum-syrup"), real_bottle("overproof-rum", 2))
+    juice = replace(there, bottles=(*there.bottles, real_bottle("lime-juice", 3)))
+    (first, *_rest) = stand_in(juice, "falernum").stand_ins
+    assert (first.ingredient, first.closeness, first.owned) == ("falernum", 0.9, True)
+
+
 def test_owned_comes_first_then_the_closest():
     answer = stand_in(snapshot(KNOWLEDGE, [bottle(1, "genever", 700)]), "london-dry-gin")
     assert offered(answer) == ["genever", "gin"]
