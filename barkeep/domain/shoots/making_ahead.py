@@ -11,18 +11,15 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from typing import Literal
 
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.making.tasks import Task, task_of
 from barkeep.domain.pouring.sourcing import need
 from barkeep.domain.pouring.supply import Supply, supply_of
 from barkeep.domain.shoots.menu import Order
-
-Work = Literal["make", "squeeze", "separate", "cut"]
-
 
 DAY_MINUTES = 24 * 60
 READY_MINUTES = 30
@@ -50,7 +47,7 @@ class ToMake:
     unit: Unit
     inputs: tuple[tuple[str, float, Unit], ...]
     how: str
-    work: Work
+    work: Task
     minutes_before: int
     rest_hours: float = 0.0
     into: str = ""
@@ -165,7 +162,7 @@ class _Maker:
         unit = tree[key].unit
         yield ToMake(
             *(key, _whole(amount, unit), unit, tuple(inputs), recipe.how),
-            *(self.work(recipe), begun, recipe.rest_hours, into),
+            *(task_of(recipe, self.tree), begun, recipe.rest_hours, into),
         )
 
     def _begun(self, recipe: MadeFrom, by: int | None) -> int:
@@ -177,7 +174,7 @@ class _Maker:
         """How long before the start it is begun where nothing hurries it."""
         if any(self.tree.is_a(recipe.made, kind) for kind in AT_THE_LAST if kind in self.tree):
             return LAST_MINUTES
-        match self.work(recipe):
+        match task_of(recipe, self.tree):
             case "separate":
                 return LAST_MINUTES
             case "cut":
@@ -186,22 +183,6 @@ class _Maker:
                 return SQUEEZE_MINUTES
         life = self.tree[recipe.made].shelf_life_days
         return SAME_DAY_MINUTES if life is not None and life <= 1 else DAY_MINUTES
-
-    def work(self, recipe: MadeFrom) -> Work:
-        """What is done: squeezed fruit, separated eggs, cut garnish, and all else is made."""
-        tree = self.tree
-        alone = len(recipe.inputs) == 1
-
-        def is_kind(kind: str) -> bool:
-            return kind in tree and tree.is_a(recipe.made, kind)
-
-        if alone and is_kind("juice") and not is_kind("fruit-puree"):
-            return "squeeze"
-        if alone and is_kind("egg-product"):
-            return "separate"
-        if alone and not recipe.rest_hours and tree[recipe.made].unit == "each":
-            return "cut"
-        return "make"
 
 
 def _whole(amount: float, unit: Unit) -> float:

@@ -18,9 +18,10 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.drink.ice import is_carbonated
 from barkeep.domain.ingredients.relations import MadeFrom, Technique
 from barkeep.domain.ingredients.tree import FamilyTree, inside_sentence
+from barkeep.domain.making.tasks import Task
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.pouring.words import plain_amount
-from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, Work, to_make
+from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, to_make
 from barkeep.domain.shoots.menu import Order, wanted_by
 from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.glasses import Ice, glass_named, ice_named
@@ -70,7 +71,7 @@ _RINSED = frozenset(
     {"jigger", "peeler", "grater", "blender", "kettle or pan", "heatproof jug", "whisk or frother"}
 )
 """One will do; of the others each drink gets a clean one (*common practice*)."""
-_VERBS: Mapping[Work, str] = {
+_VERBS: Mapping[Task, str] = {
     "make": "Make",
     "squeeze": "Squeeze",
     "separate": "Separate",
