@@ -38,6 +38,7 @@ from barkeep.domain.bar.changes import Changes
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.pouring.garnishes import garnishes_told
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
 from barkeep.domain.specs.called import named_by
@@ -189,6 +190,9 @@ class TonightScreen(TableScreen[Drink]):
             balance = DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
             lines = (*lines, balance)
         sections = [DetailSection("What goes in", lines)]
+        specs = self.context.bar.snapshot.all_specs
+        if told := tuple(map(DetailRow, garnishes_told(row, specs, self._tree))):
+            sections.append(DetailSection("Garnish", told))
         if row.warnings:
             sections.append(DetailSection("Before you pour", tuple(map(_warning, row.warnings))))
         if row.spec.method:
@@ -274,7 +278,7 @@ def _question(line: UnsettledLine) -> DetailRow:
 
 
 def _line(answer: LineAnswer, shown: ShownLine, tree: FamilyTree) -> DetailRow:
-    state = line_state(answer)
+    state = line_state(answer, tree)
     return DetailRow(
         with_duty(answer.line, shown.text),
         label=state.word,

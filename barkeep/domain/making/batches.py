@@ -22,6 +22,7 @@ from barkeep.domain.drink.analysis import Analysis, analyse
 from barkeep.domain.drink.contents import amount_poured
 from barkeep.domain.drink.ice import is_carbonated, is_poured_hot, meets_ice
 from barkeep.domain.drink.mixture import expected_dilution
+from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.freezing import (
     FREEZER_C,
@@ -56,7 +57,6 @@ from barkeep.domain.making.by_rounds import (
     rounds_for,
     worked_by_rounds,
 )
-from barkeep.domain.making.tasks import task_of
 from barkeep.domain.pouring.assumed import Assumed, assumed_in
 from barkeep.domain.pouring.words import asks_in_words, no_amount
 from barkeep.domain.specs.called import kinds_named_by
