@@ -63,11 +63,12 @@ PORTIONS_FILE = "portions.toml"
 
 @dataclass(frozen=True, slots=True)
 class Portions:
-    """By ingredient key: ml or g of one piece, and g per ml of a spoonful."""
+    """By ingredient key: ml or g of one piece, g per ml of a spoonful, ml pressed from a piece."""
 
     piece_ml: Mapping[str, float]
     piece_g: Mapping[str, float]
     g_per_ml: Mapping[str, float]
+    pressed_ml: Mapping[str, float]
 
 
 @cache
