@@ -51,9 +51,6 @@ def line_state(answer: LineAnswer, tree: FamilyTree) -> LineState:
 
 def reason(answer: LineAnswer, tree: FamilyTree) -> str:
     """Which kind the line means where its words say another, why it is met, and from where."""
-    if answer.line.garnish and answer.met:
-        words = capitalised(garnish_of(answer, tree).words(tree))
-        return " ".join(each for each in (kind_in_words(answer.line, tree), f"{words}.") if each)
     through_steps = answer.derivation is not None and bool(answer.derivation.steps)
     from_bottle = ""
     if answer.bottle is not None and through_steps:

@@ -7,7 +7,15 @@ from dataclasses import dataclass
 from datetime import datetime
 from functools import cached_property
 
-from barkeep.desktop.drink.words import NOT_UNDERSTOOD, STAND_IN, THERE, LineState, with_duty
+from barkeep.desktop.drink.words import (
+    GARNISH_MISSING,
+    NOT_UNDERSTOOD,
+    STAND_IN,
+    THERE,
+    TO_CUT,
+    LineState,
+    with_duty,
+)
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, SUBTITLE_ROLE
 from barkeep.domain.bar.shoots import (
@@ -26,6 +34,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.shoots.drinks import as_poured, orders_of, spec_of
+from barkeep.domain.shoots.garnish_needs import GarnishSource, needed_of, source_of
 from barkeep.domain.shoots.making_ahead import ToMake
 from barkeep.domain.shoots.menu import MenuLine, Order
 from barkeep.domain.shoots.mise_en_place import MiseEnPlace, mise_en_place
@@ -210,7 +219,7 @@ def logged_in_words(each: LoggedBottle) -> str:
 
 RUNS_OUT = LineState("Runs out", "verdict-short", "short")
 LEFT_OUT = LineState("Not counted", "info", "muted")
-"""Of a garnish or an optional line, and of a drink of which no serve is planned."""
+"""Of an optional line, and of a drink of which no serve is planned."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -239,18 +248,53 @@ def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
     shown = shown_lines(spec, tree, settings.shown_in, settings.units)
     said = dict(chosen_in_words(drink, snapshot))
     asked = _asked(answer, number)
+    garnishes = _garnishes(answer, number)
     rows = tuple(
         PouredLine(
             place=place,
             name=names_in_sentence(written.lines[place], tree),
             text=with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
-            note=_note(said.get(place, ""), _from(asked.get(place), answer), asked.get(place)),
+            note=garnishes[place].note
+            if place in garnishes
+            else _note(said.get(place, ""), _from(asked.get(place), answer), asked.get(place)),
             chosen=place in said,
-            state=_state(asked.get(place), written.lines[place], tree),
+            state=garnishes[place].state
+            if place in garnishes
+            else _state(asked.get(place), written.lines[place], tree),
         )
         for place, line in enumerate(spec.lines)
     )
     return with_unsettled(spec, rows, _question)
+
+
+@dataclass(frozen=True, slots=True)
+class _Garnish:
+    """How a garnish will stand on the day, and from what it is cut."""
+
+    state: LineState
+    note: str = ""
+
+
+def _garnishes(answer: ShootAnswer, number: int) -> dict[int, _Garnish]:
+    """How the garnishes of a drink will stand, by their places; none where no serve is planned."""
+    order, then = _order(answer, number), as_of(answer.shoot, answer.snapshot)
+    supply, tree = supply_of(then), then.knowledge.tree
+    found = {}
+    for place, line in enumerate(order.spec.lines):
+        if line.garnish and order.serves > 0 and not order.spec.requires(line):
+            source = source_of(needed_of(line, order, tree), then, supply)
+            if source is not None:
+                found[place] = _garnish(source, tree)
+    return found
+
+
+def _garnish(source: GarnishSource, tree: FamilyTree) -> _Garnish:
+    if source.fruit is not None:
+        return _Garnish(TO_CUT, f"To cut from {tree.in_sentence(source.fruit.ingredient)}")
+    if source.have >= source.amount:
+        return _Garnish(THERE)
+    there = f"Only {source.have:g} there" if source.have else "Missing"
+    return _Garnish(GARNISH_MISSING, there)
 
 
 def _question(line: UnsettledLine) -> PouredLine:

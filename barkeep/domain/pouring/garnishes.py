@@ -6,13 +6,12 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from barkeep.domain.ingredients.derivations import EXACT, Derivation, Make
-from barkeep.domain.ingredients.relations import MadeFrom
-from barkeep.domain.ingredients.tasks import task_of
+from barkeep.domain.ingredients.derivations import EXACT, Make
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.verdicts import Drink
+from barkeep.domain.pouring.words import cut_from
 from barkeep.domain.specs.garnish_notes import garnishes_in_words
 from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
 from barkeep.domain.specs.spec import Line, Spec
@@ -78,18 +77,11 @@ def garnish_of(answer: LineAnswer, tree: FamilyTree, *, telling: bool = False) -
         return Garnish(name, "missing", line, telling=why)
     if derivation.closeness < EXACT:
         return Garnish(name, "stand_in", line, instead=derivation.offered, telling=why)
-    recipe = made_by(derivation)
-    if recipe is None:
-        return Garnish(name, "there", line, telling=why)
-    made_of = tuple(each.ingredient for each in recipe.inputs)
-    standing: Standing = "cut" if task_of(recipe, tree) == "cut" else "made"
-    return Garnish(name, standing, line, made_of, telling=why)
-
-
-def made_by(derivation: Derivation) -> MadeFrom | None:
-    """The recipe that a line is met by in the end; None where it stands there itself."""
-    found = [step.recipe for step in derivation.steps if isinstance(step, Make)]
-    return found[-1] if found else None
+    if fruit := cut_from(line, derivation, tree):
+        return Garnish(name, "cut", line, (fruit,), telling=why)
+    made = [step.recipe for step in derivation.steps if isinstance(step, Make)]
+    made_of = tuple(each.ingredient for each in made[-1].inputs) if made else ()
+    return Garnish(name, "made" if made else "there", line, made_of, telling=why)
 
 
 def garnishes_told(drink: Drink, specs: Iterable[Spec], tree: FamilyTree) -> Iterator[str]:

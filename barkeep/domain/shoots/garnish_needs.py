@@ -68,6 +68,18 @@ class GarnishSource:
         return Input(fruit.ingredient, fruit.amount * self.amount / self.recipe.yields)
 
 
+def needed_of(line: Line, order: Order, tree: FamilyTree, number: int = 0) -> GarnishNeed:
+    """What one garnish of an order takes; `number` is that of the order."""
+    return GarnishNeed(
+        name=garnish_name(line, tree),
+        count=_pieces(line, order),
+        wanted=line.wanted,
+        on_the_rim=line.on_the_rim,
+        drinks=(number,),
+        is_required=order.spec.requires(line),
+    )
+
+
 def garnish_needs(orders: Sequence[Order], tree: FamilyTree) -> tuple[GarnishNeed, ...]:
     """All garnishes of these orders, the same thing once, those kept in words last."""
     found: dict[tuple[str, tuple[str, ...], bool], GarnishNeed] = {}
@@ -82,14 +94,7 @@ def _known(orders: Sequence[Order], tree: FamilyTree) -> Iterator[GarnishNeed]:
     for number, order in enumerate(orders):
         for line in order.spec.lines:
             if line.garnish and order.serves > 0:
-                yield GarnishNeed(
-                    name=garnish_name(line, tree),
-                    count=_pieces(line, order),
-                    wanted=line.wanted,
-                    on_the_rim=line.on_the_rim,
-                    drinks=(number,),
-                    is_required=order.spec.requires(line),
-                )
+                yield needed_of(line, order, tree, number)
 
 
 def _in_words(orders: Sequence[Order]) -> Iterator[GarnishNeed]:
@@ -135,4 +140,10 @@ def _source(need: GarnishNeed, key: str, snapshot: Snapshot, supply: Supply) -> 
         have = math.inf  # of what is sprinkled there is enough while there is any
     recipe = snapshot.knowledge.own_way.get(key)
     is_cut = recipe is not None and task_of(recipe, tree) == "cut"
-    return GarnishSource(key, unit, amount, have, recipe if is_cut and have < amount else None)
+    return GarnishSource(
+        ingredient=key,
+        unit=unit,
+        amount=amount,
+        have=have,
+        recipe=recipe if is_cut and have < amount else None,
+    )
