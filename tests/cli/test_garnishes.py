@@ -136,7 +136,7 @@ def test_a_wedge_that_nobody_presses_gives_nothing(barkeep, bar, tmp_path):
     (tmp_path / "still.txt").write_text(asked, "utf-8")
     assert barkeep("--bar", bar, "spec", "add", tmp_path / "still.txt").status == 0
     shown = " ".join(barkeep("--bar", bar, "spec", "analyse", "Still Slice").out.split())
-    assert "Not counted, for how much it gives is not known: lemon wedge." in shown
+    assert "Not counted, for how much it gives is not known: lemon slices." in shown
 
 
 def test_six_wedges_are_a_lemon(planned):
