@@ -72,6 +72,8 @@ MOST_BATCH_SERVES = 2000.0
 """Of one batch; more is a misprint."""
 NOISE = 1e-6
 """Less than this above a whole number is arithmetic: six limes are not seven."""
+LEAST_WATER_ML = 1.0
+"""Less than this of water a serve is not worth measuring (a choice)."""
 MOST_SUGAR = 600.0
 """What is known of freezing ends here, g/l."""
 
@@ -207,6 +209,7 @@ def batch(
         raise CannotBatch(spec.name, "none of its lines has a volume")
     worked = None if served == "hot" else worked_by_rounds(one.technique, one.contents, tree)
     water_ml = 0.0 if worked else _water_ml(one, served, tree)
+    water_ml = water_ml if water_ml >= LEAST_WATER_ML else 0.0
     serve_ml = one.start_volume_ml + water_ml
     asked = _in_the_drink(target, one, snapshot)
     serves = _serves(spec, one=one, target=asked, serve_ml=serve_ml, tree=tree)
