@@ -249,18 +249,20 @@ def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
     said = dict(chosen_in_words(drink, snapshot))
     asked = _asked(answer, number)
     garnishes = _garnishes(answer, number)
+
+    def standing(place: int) -> _Standing:
+        met = asked.get(place)
+        note = _note(said.get(place, ""), _from(met, answer), met)
+        return garnishes.get(place) or _Standing(_state(met, written.lines[place], tree), note)
+
     rows = tuple(
         PouredLine(
             place=place,
             name=names_in_sentence(written.lines[place], tree),
             text=with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
-            note=garnishes[place].note
-            if place in garnishes
-            else _note(said.get(place, ""), _from(asked.get(place), answer), asked.get(place)),
+            note=standing(place).note,
             chosen=place in said,
-            state=garnishes[place].state
-            if place in garnishes
-            else _state(asked.get(place), written.lines[place], tree),
+            state=standing(place).state,
         )
         for place, line in enumerate(spec.lines)
     )
@@ -268,14 +270,14 @@ def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
 
 
 @dataclass(frozen=True, slots=True)
-class _Garnish:
-    """How a garnish will stand on the day, and from what it is cut."""
+class _Standing:
+    """How a line will stand on the day, and what is said of it."""
 
     state: LineState
     note: str = ""
 
 
-def _garnishes(answer: ShootAnswer, number: int) -> dict[int, _Garnish]:
+def _garnishes(answer: ShootAnswer, number: int) -> dict[int, _Standing]:
     """How the garnishes of a drink will stand, by their places; none where no serve is planned."""
     order, then = _order(answer, number), as_of(answer.shoot, answer.snapshot)
     supply, tree = supply_of(then), then.knowledge.tree
@@ -288,13 +290,13 @@ def _garnishes(answer: ShootAnswer, number: int) -> dict[int, _Garnish]:
     return found
 
 
-def _garnish(source: GarnishSource, tree: FamilyTree) -> _Garnish:
+def _garnish(source: GarnishSource, tree: FamilyTree) -> _Standing:
     if source.fruit is not None:
-        return _Garnish(TO_CUT, f"To cut from {tree.in_sentence(source.fruit.ingredient)}")
+        return _Standing(TO_CUT, f"To cut from {tree.in_sentence(source.fruit.ingredient)}")
     if source.have >= source.amount:
-        return _Garnish(THERE)
+        return _Standing(THERE)
     there = f"Only {source.have:g} there" if source.have else "Missing"
-    return _Garnish(GARNISH_MISSING, there)
+    return _Standing(GARNISH_MISSING, there)
 
 
 def _question(line: UnsettledLine) -> PouredLine:
