@@ -17,6 +17,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.levels import share_in
 from barkeep.domain.drink.words import caution_in_words
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.making.available import Taken
 from barkeep.domain.making.batch_measures import (
     BatchLine,
     ForServes,
@@ -29,6 +30,7 @@ from barkeep.domain.making.batch_measures import (
     kind_poured,
 )
 from barkeep.domain.making.batches import Batch, Served, batch
+from barkeep.domain.making.by_rounds import Rounds
 from barkeep.domain.making.portions import (
     TinRounds,
     in_bottles,
@@ -71,7 +73,7 @@ FROM = "write the ingredient, = and how much of it there is, such as “gin=700 
         "--served",
         choices=get_args(Served),
         help="cold (chilled, water added), over_ice, hot, frozen (from the freezer); "
-        "default: hot for a hot drink, else cold",
+        "default: hot for a hot drink, over_ice for what is built on it, else cold",
     ),
     argument(
         "--tin", metavar="NAME", help="plan it in rounds on ice through a tin, such as “large tin”"
@@ -82,9 +84,10 @@ def run(arguments: Arguments, bar: Bar) -> Answer:
     """A batch, with stable keys in JSON."""
     snapshot = bar.snapshot
     spec = find_spec(snapshot, arguments.name)
-    made = batch(spec, snapshot, _target(arguments, snapshot), arguments.served)
+    tin = None if arguments.tin is None else _tin(arguments.tin)
+    made = batch(spec, snapshot, _target(arguments, snapshot), arguments.served, tin=tin)
     cautions = [caution_in_words(each) for each in made.cautions]
-    rounds = tin_rounds(made, _tin(arguments.tin)) if arguments.tin is not None else None
+    rounds = None if tin is None else tin_rounds(made, tin)
     told = (made, cautions, rounds, snapshot)
     return Answer(lambda: _batch_json(*told), _shown(*told))
 
@@ -194,6 +197,34 @@ def _batch_json(
             for each in made.left_out
         ],
         "assumed": assumed_json(made.assumed),
+        "serves_shown": made.serves_in_words,
+        "made_first": [_made_json(each, tree) for each in made.made_first],
+        "by_rounds": None if made.rounds is None else _rounds_json(made.rounds),
+        "method": made.spec.method,
+    }
+
+
+def _made_json(taken: Taken, tree: FamilyTree) -> dict[str, object]:
+    """What is made before the batch is mixed, and of what."""
+    return {
+        "ingredient": tree.name(taken.ingredient),
+        _in("amount", tree[taken.ingredient].unit): rounded(taken.made, 1),
+        "from": [
+            {"ingredient": tree.name(key), _in("amount", tree[key].unit): rounded(amount, 2)}
+            for key, amount in taken.inputs.items()
+        ],
+    }
+
+
+def _rounds_json(rounds: Rounds) -> dict[str, object]:
+    """The rounds a batch is worked in as it is served."""
+    return {
+        "worked": rounds.worked,
+        "count": rounds.count,
+        "serves_each": rounded(rounds.serves_each, 2),
+        "base_ml": rounded(rounds.base_ml, 1),
+        "apart": list(rounds.apart),
+        "ice_g": rounded(rounds.ice_g, 0),
     }
 
 
@@ -243,7 +274,8 @@ def _shown(
     for each in made.short:
         need = show_quantity(each.need, each.unit)
         have = show_quantity(rounded_down(each.have, each.unit), each.unit)
-        yield f"Short of {called_with_kind(each.line, tree)}: {need} needed, {have} there."
+        also = ", counting what is made first" if each.counts_made else ""
+        yield f"Short of {called_with_kind(each.line, tree)}: {need} needed, {have} there{also}."
     names = {each.ingredient: called(each, tree) for each in made.lines}
     for whole in bottles.values():
         name = capitalised(names[whole.ingredient])

@@ -11,10 +11,12 @@ from barkeep.cli.output import Answer, counted, rounded, title_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.pouring.garnishes import Garnish, garnishes_of, garnishes_told
 from barkeep.domain.pouring.made_first import make_first
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, tonight
 from barkeep.domain.specs.called import called_in_sentence, named_by
 from barkeep.domain.specs.shown_lines import named_with_kind, names_in_sentence
+from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
 
 FOOTER = (
@@ -34,9 +36,10 @@ FOOTER = (
 def run(arguments: Arguments, bar: Bar) -> Answer:
     """Every spec's verdict, best first."""
     drinks = tonight(bar.snapshot, arguments.within, arguments.serves)
-    tree = bar.snapshot.knowledge.tree
+    tree, specs = bar.snapshot.knowledge.tree, bar.snapshot.all_specs
     return Answer(
-        lambda: {"drinks": [_drink_json(drink, tree) for drink in drinks]}, _shown(drinks, tree)
+        lambda: {"drinks": [_drink_json(drink, tree) for drink in drinks]},
+        _shown(drinks, specs, tree),
     )
 
 
@@ -52,6 +55,18 @@ def _drink_json(drink: Drink, tree: FamilyTree) -> dict[str, object]:
         "make_first": make_first(drink.lines, tree) if drink.makeable else "",
         "warnings": list(drink.warnings),
         "lines": [_line_json(line, tree) for line in drink.lines],
+        "garnishes": [_garnish_json(each, tree) for each in garnishes_of(drink, tree)],
+    }
+
+
+def _garnish_json(garnish: Garnish, tree: FamilyTree) -> dict[str, object]:
+    """How a garnish stands; `from` is what it is cut or made from."""
+    return {
+        "garnish": garnish.name,
+        "standing": garnish.standing,
+        "from": [tree.name(each) for each in garnish.made_of],
+        "words": garnish.words(tree),
+        "makes_the_drink": bool(garnish.telling),
     }
 
 
@@ -68,12 +83,13 @@ def _line_json(answer: LineAnswer, tree: FamilyTree) -> dict[str, object]:
     }
 
 
-def _shown(drinks: Sequence[Drink], tree: FamilyTree) -> Iterator[str]:
+def _shown(drinks: Sequence[Drink], specs: Sequence[Spec], tree: FamilyTree) -> Iterator[str]:
     for verdict, words in VERDICT_WORDS.items():
         group = [drink for drink in drinks if drink.verdict == verdict]
         yield f"{words.heading} ({len(group)})"
         for drink in group:
             yield from _drink_shown(drink, tree)
+            yield from (f"      {each}" for each in garnishes_told(drink, specs, tree))
         yield ""
     yield FOOTER
 
@@ -86,7 +102,7 @@ def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
         if drink.verdict == "one_short":
             yield from (f"      {each.why}" for each in drink.lines if _keeps_it(each))
         return
-    yield f"  {drink.spec.name}: {_serves(drink, tree)}"
+    yield f"  {drink.spec.name}: {_serves(drink, tree)}{_garnish_shown(drink, tree)}"
     if first := make_first(drink.lines, tree):
         yield f"      {as_sentence(first)}"
     for answer in drink.lines:
@@ -97,6 +113,16 @@ def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
             yield f"      {name}: {answer.dasher[:1].lower()}{answer.dasher[1:]}"
     for warning in drink.warnings:
         yield f"      ! {warning}"
+
+
+def _garnish_shown(drink: Drink, tree: FamilyTree) -> str:
+    """The garnishes that are there or cut; what else is to be said of any stands below."""
+    shown = [
+        f"{each.name} {each.words(tree)}"
+        for each in garnishes_of(drink, tree)
+        if each.standing in ("there", "cut") and not each.telling
+    ]
+    return f"; garnish: {spoken_list(shown, 'and')}" if shown else ""
 
 
 def _keeps_it(answer: LineAnswer) -> bool:

@@ -9,7 +9,9 @@ from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring.verdicts import VERDICTS, tonight
 from barkeep.errors import spoken_list
 
-DRINK = ["spec", "verdict", "serves", "missing", "make_first", "warnings", "lines"]
+DRINK = [
+    *("spec", "verdict", "serves", "missing", "make_first", "warnings", "lines", "garnishes"),
+]
 LINE = ["wanted", "as_written", "called", "bottle", "ingredient", "closeness", "ratio", "why"]
 CANDIDATE = [
     *("ingredient", "forms", "unlocks", "price", "why"),

@@ -8,6 +8,7 @@ import pytest
 
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import to_quantity
+from tests.domain.making.test_batches import said_serves
 
 KEYS = ["spec", "served", "serves", "lines", "water_ml", "total_ml", "abv_percent", "short"]
 
@@ -27,6 +28,10 @@ def test_keys_are_stable(barkeep, bar):
         "rounds",
         "left_out",
         "assumed",
+        "serves_shown",
+        "made_first",
+        "by_rounds",
+        "method",
     ]
     gin = answer["lines"][0]
     assert gin == {
@@ -42,7 +47,7 @@ def test_keys_are_stable(barkeep, bar):
 
 
 def test_what_is_short_is_named_with_both_amounts(barkeep, bar):
-    short = {each["ingredient"]: each for each in batch(barkeep, bar, "--serves", "12")["short"]}
+    short = {each["ingredient"]: each for each in batch(barkeep, bar, "--serves", "24")["short"]}
     assert short["Lime juice"]["need_ml"] > short["Lime juice"]["have_ml"] > 0
 
 
@@ -65,14 +70,16 @@ def test_a_volume_and_a_vessel_with_room_agree(barkeep, bar):
 
 def test_a_freezer_batch_says_how_it_comes_out(barkeep, bar):
     notes = batch(barkeep, bar, "--serves", "4", "--served", "frozen")["notes"]
-    assert any("in a freezer at -18 °C it freezes" in note for note in notes)
+    assert any("in a freezer at -18 °C it turns to slush" in note for note in notes)
+    assert any("would not pour even so: keep it in the fridge" in note for note in notes)
 
 
 def test_the_table_reads_as_a_recipe(barkeep, bar):
     shown = barkeep("--bar", bar, "batch", "Request Stop", "--serves", "12").out
     assert shown.startswith("Request Stop, 12 serves of 162 ml, cold\n")
     assert "690 ml  Water           in place of what ice would give" in shown
-    assert "Short of lime juice: 266 ml needed, 210 ml there." in shown
+    assert "Squeeze 57 ml of lime juice from 3 × lime first." in shown
+    assert "For one serve the spec says: Shake with ice and double strain." in shown
 
 
 @pytest.mark.parametrize(
@@ -168,7 +175,7 @@ def test_no_more_is_shown_than_there_is_of_what_it_is_made_from(barkeep, bar, gi
     said = f"Rounded down, so that no more {name.replace('gin', 'London dry gin')} is measured than"
     assert any(each.startswith(said) for each in answer["notes"]) == (measure < most_ml)
     assert ("rounded down to what there is" in row) == (measure < most_ml)
-    serves = float(shown.split(", ")[1].split(" serves")[0])
+    serves = said_serves(shown.splitlines()[0])
     exact = barkeep("--bar", bar, "batch", "Request Stop", "--serves", "1", "--json").answer
     one = next(each for each in exact["lines"] if each["ingredient"] == line["ingredient"])
     assert max(serves, answer["serves"]) * (one["amount_ml"] - 0.005) <= most_ml
@@ -190,8 +197,9 @@ def test_no_measure_is_above_what_stands_in_the_bar(barkeep, bar):
 
 def test_what_is_there_is_rounded_down_too(barkeep, bar):
     barkeep("--bar", bar, "count", "Lime juice", "209.7 ml")
-    words = ("--bar", bar, "batch", "Request Stop", "--serves", "12")
-    assert "Short of lime juice: 266 ml needed, 209 ml there." in barkeep(*words).out
+    words = ("--bar", bar, "batch", "Request Stop", "--serves", "24")
+    said = "Short of lime juice: 532 ml needed, 365 ml there, counting what is made first."
+    assert said in barkeep(*words).out
 
 
 def test_boiling_water_is_there_as_water_is(barkeep, bar):

@@ -54,7 +54,9 @@ def test_a_par_is_set_listed_bought_for_and_taken_away(barkeep, bar):
 def test_one_shoot_by_its_theme(barkeep, bar):
     shown = barkeep("--bar", bar, "buy", "--shoot", "summer excursion").out
     assert "Mezcal: 88.7 ml short for Summer Excursion’s Sand in the Points." in shown
-    assert shown.endswith("81.90 EUR for 3 things.\n")
+    # All six limes are squeezed, so the wedges take another.
+    assert "Lime: 1 short to cut 3 × lime wedge for Summer Excursion’s Sand in the Points." in shown
+    assert shown.endswith("86.10 EUR for 4 things.\n")
 
 
 def test_fruit_received_on_an_earlier_day(barkeep, bar):

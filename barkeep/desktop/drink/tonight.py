@@ -38,6 +38,7 @@ from barkeep.domain.bar.changes import Changes
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.pouring.garnishes import garnishes_told
 from barkeep.domain.pouring.made_first import make_first
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
@@ -193,6 +194,9 @@ class TonightScreen(TableScreen[Drink]):
         first = make_first(row.lines, self._tree) if row.makeable else ""
         if first:
             sections.insert(0, DetailSection("First", (_first(first),)))
+        specs = self.context.bar.snapshot.all_specs
+        if told := tuple(map(DetailRow, garnishes_told(row, specs, self._tree))):
+            sections.append(DetailSection("Garnish", told))
         if row.warnings:
             sections.append(DetailSection("Before you pour", tuple(map(_warning, row.warnings))))
         if row.spec.method:
@@ -282,7 +286,7 @@ def _question(line: UnsettledLine) -> DetailRow:
 
 
 def _line(answer: LineAnswer, shown: ShownLine, tree: FamilyTree) -> DetailRow:
-    state = line_state(answer)
+    state = line_state(answer, tree)
     return DetailRow(
         with_duty(answer.line, shown.text),
         label=state.word,

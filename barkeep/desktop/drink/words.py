@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.pouring.garnishes import Standing, garnish_of
 from barkeep.domain.specs.called import kind_beside
 from barkeep.domain.specs.shown_lines import ShownLine
 from barkeep.domain.specs.spec import Line
@@ -27,10 +28,22 @@ STAND_IN = LineState("Stand-in", "verdict-stand-in", "stand_in")
 MISSING = LineState("Missing", "verdict-short", "short")
 NOT_UNDERSTOOD = LineState("Not understood", "warning", "warning")
 NOT_NEEDED = LineState("Not there, and not needed", "info", "muted")
+TO_CUT = LineState("To cut", "verdict-ready", "ready")
+TO_MAKE = LineState("To make", "verdict-ready", "ready")
+GARNISH_MISSING = LineState("Missing", "info", "muted")
+_OF_GARNISH: Mapping[Standing, LineState] = {
+    "there": THERE,
+    "cut": TO_CUT,
+    "made": TO_MAKE,
+    "stand_in": STAND_IN,
+    "missing": GARNISH_MISSING,
+}
 
 
-def line_state(answer: LineAnswer) -> LineState:
+def line_state(answer: LineAnswer, tree: FamilyTree) -> LineState:
     """Whether a line is met, by a stand-in, or not."""
+    if answer.line.garnish and (answer.met or not answer.required):
+        return _OF_GARNISH[garnish_of(answer, tree).standing]
     if not answer.met:
         return MISSING if answer.required else NOT_NEEDED
     return STAND_IN if answer.closeness < 1.0 else THERE

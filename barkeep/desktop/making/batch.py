@@ -34,6 +34,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.words import caution_in_words
+from barkeep.domain.making.available import available_in
 from barkeep.domain.making.batch_measures import (
     ForServes,
     ForVolume,
@@ -51,7 +52,6 @@ from barkeep.domain.making.portions import (
     tin_rounds,
     whole_bottles,
 )
-from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.glasses import Glass, shipped_glassware
 from barkeep.domain.specs.spec import Spec
@@ -142,6 +142,8 @@ SIZE = (940, 600)
 WORDS_HEIGHT = 176
 SERVES, VOLUME, FROM = "serves", "volume", "from:"
 VESSEL = "vessel:"
+MOST_MADE = 10_000.0
+"""More than this of one thing, in its unit, is not offered to be made."""
 NO_TIN = "No tin: all in one"
 
 
@@ -190,8 +192,9 @@ class BatchDialog(QDialog):
         """Scale the spec to what is asked for, or say why it cannot be."""
         served: Served = self.served.currentData()
         try:
-            made = batch(self._spec, self._snapshot, self._target(), served)
-            self.view = batch_view(made, self._snapshot, self.tin.currentData())
+            tin = self.tin.currentData()
+            made = batch(self._spec, self._snapshot, self._target(), served, tin=tin)
+            self.view = batch_view(made, self._snapshot, tin)
         except UserError as error:
             self.view = None
             self.banner.say(str(error), "error")
@@ -250,7 +253,8 @@ class BatchDialog(QDialog):
         elif key.startswith(FROM):
             ingredient = key.removeprefix(FROM)
             unit = tree[ingredient].unit
-            have = supply_of(self._snapshot).total_of_kind(ingredient, tree)
+            stock = available_in(self._snapshot)
+            have = stock.there(ingredient) or stock.most(ingredient, MOST_MADE).amount
             there = rounded_down(have, unit) or tree[ingredient].typical_size
             offered = show_quantity(there, unit)
         self.amount.setText(offered)

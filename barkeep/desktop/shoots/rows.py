@@ -7,7 +7,15 @@ from dataclasses import dataclass
 from datetime import datetime
 from functools import cached_property
 
-from barkeep.desktop.drink.words import NOT_UNDERSTOOD, STAND_IN, THERE, LineState, with_duty
+from barkeep.desktop.drink.words import (
+    GARNISH_MISSING,
+    NOT_UNDERSTOOD,
+    STAND_IN,
+    THERE,
+    TO_CUT,
+    LineState,
+    with_duty,
+)
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, SUBTITLE_ROLE
 from barkeep.domain.bar.shoots import (
@@ -26,6 +34,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.shoots.drinks import as_poured, orders_of, spec_of
+from barkeep.domain.shoots.garnish_needs import GarnishSource, needed_of, source_of
 from barkeep.domain.shoots.log import not_taken_as_planned
 from barkeep.domain.shoots.making_ahead import ToMake
 from barkeep.domain.shoots.menu import MenuLine, Order
@@ -215,7 +224,7 @@ RUNS_OUT = LineState("Runs out", "verdict-short", "short")
 NOT_TAKEN = LineState("Not taken from a bottle", "warning", "warning")
 """Of a shoot that is filmed: nothing runs out any more."""
 LEFT_OUT = LineState("Not counted", "info", "muted")
-"""Of a garnish or an optional line, and of a drink of which no serve is planned."""
+"""Of an optional line, and of a drink of which no serve is planned."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -245,21 +254,56 @@ def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
     said = dict(chosen_in_words(drink, snapshot))
     asked = _asked(answer, number)
     lacks = NOT_TAKEN if answer.shoot.state == "filmed" else RUNS_OUT
-    states = [
-        _state(asked.get(place), line, lacks, tree) for place, line in enumerate(written.lines)
-    ]
+    garnishes = _garnishes(answer, number)
+
+    def standing(place: int) -> _Standing:
+        met = asked.get(place)
+        state = _state(met, written.lines[place], lacks, tree)
+        note = _note(said.get(place, ""), _from(met, answer), state)
+        return garnishes.get(place) or _Standing(state, note)
+
     rows = tuple(
         PouredLine(
             place=place,
             name=names_in_sentence(written.lines[place], tree),
             text=with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
-            note=_note(said.get(place, ""), _from(asked.get(place), answer), states[place]),
+            note=standing(place).note,
             chosen=place in said,
-            state=states[place],
+            state=standing(place).state,
         )
         for place, line in enumerate(spec.lines)
     )
     return with_unsettled(spec, rows, _question)
+
+
+@dataclass(frozen=True, slots=True)
+class _Standing:
+    """How a line will stand on the day, and what is said of it."""
+
+    state: LineState
+    note: str = ""
+
+
+def _garnishes(answer: ShootAnswer, number: int) -> dict[int, _Standing]:
+    """How the garnishes of a drink will stand, by their places; none where no serve is planned."""
+    order, then = _order(answer, number), as_of(answer.shoot, answer.snapshot)
+    supply, tree = supply_of(then), then.knowledge.tree
+    found = {}
+    for place, line in enumerate(order.spec.lines):
+        if line.garnish and order.serves > 0 and not order.spec.requires(line):
+            source = source_of(needed_of(line, order, tree), then, supply)
+            if source is not None:
+                found[place] = _garnish(source, tree)
+    return found
+
+
+def _garnish(source: GarnishSource, tree: FamilyTree) -> _Standing:
+    if source.fruit is not None:
+        return _Standing(TO_CUT, f"To cut from {tree.in_sentence(source.fruit.ingredient)}")
+    if source.have >= source.amount:
+        return _Standing(THERE)
+    there = f"Only {source.have:g} there" if source.have else "Missing"
+    return _Standing(GARNISH_MISSING, there)
 
 
 def _question(line: UnsettledLine) -> PouredLine:

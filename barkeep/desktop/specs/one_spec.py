@@ -173,7 +173,7 @@ class SpecPage(QWidget):
         if answer is None:
             add_noted(grid, number, label, kind_in_words(line, self._tree))
             return
-        state = line_state(answer)
+        state = line_state(answer, self._tree)
         picture = PictureLabel(state.picture, 16, state.tone, state.word)
         add_noted(grid, number, label, reason(answer, self._tree), beside=picture)
 

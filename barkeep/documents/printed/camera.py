@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from barkeep.documents.printed.cards import PrintedLine, poured_lines, printed_lines
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.specs.garnish_notes import garnishes_in_words
 from barkeep.domain.specs.spec import Spec
 
 _SENTENCE = re.compile(r"(?<=[.;!])\s+")
@@ -80,3 +81,5 @@ def _garnishes(spec: Spec, tree: FamilyTree, settings: Settings) -> Iterator[Cam
     garnishes = [line for line in spec.lines if line.garnish]
     for each in printed_lines(garnishes, tree, settings):
         yield CameraStep(f"{each.first} {each.name}".strip(), "garnish")
+    for said in garnishes_in_words(spec.notes):
+        yield CameraStep(said, "garnish")

@@ -16,8 +16,8 @@ from typing import TypeAlias, TypeVar
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.buying.shops import SHOPS, Shop, shop_of
 from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.work import work_of
 from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.made_first import first_in_words
 from barkeep.errors import spoken_list
@@ -133,7 +133,7 @@ class Purchases:
     def is_cut(self, key: str) -> bool:
         """Whether it is a piece of something, which no shop sells by itself."""
         recipe = self.snapshot.knowledge.own_way.get(key)
-        return recipe is not None and work_of(recipe, self.tree) == "cut"
+        return recipe is not None and task_of(recipe, self.tree) == "cut"
 
     def _ordered(self, forms: Iterable[Form]) -> list[Form]:
         return sorted(forms, key=self._to_buy_first)

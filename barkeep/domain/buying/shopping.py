@@ -2,9 +2,10 @@
 
 The menu says what all shoots lack once every bottle is shared out among them.
 What is squeezed or made here is bought as what it is made from, with the same
-margin as the mise en place has. Then come the pars: the least the owner wants
-to have after the shoots. Special kinds are bought before general ones: what
-is left of a bottle of London dry gin serves a line that asks for any gin.
+margin as the mise en place has, and so are garnishes that are cut here. Then
+come the pars: the least the owner wants to have after the shoots. Special
+kinds are bought before general ones: what is left of a bottle of London dry
+gin serves a line that asks for any gin.
 """
 
 from __future__ import annotations
@@ -18,8 +19,9 @@ from barkeep.domain.bar.pars import Par
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Product
-from barkeep.domain.buying.packages import MadeHere, Package, package_for, packages_for
+from barkeep.domain.buying.packages import NEARLY, MadeHere, Package, package_for, packages_for
 from barkeep.domain.ingredients.derivations import Make
+from barkeep.domain.ingredients.fruit import WHOLE, Used, parts_taken
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.domain.pouring.assumed import Assumed
@@ -27,11 +29,12 @@ from barkeep.domain.pouring.sourcing import Within, need
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import orders_of
+from barkeep.domain.shoots.garnish_needs import GarnishSource, garnish_needs, source_of
 from barkeep.domain.shoots.making_ahead import NOISE
 from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu
 from barkeep.domain.shoots.mise_en_place import MARGIN
 from barkeep.domain.shoots.plan import assumed, not_counted
-from barkeep.domain.specs.called import called_in_sentence, other_kind
+from barkeep.domain.specs.called import called_in_sentence, kinds_named_by, other_kind
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
@@ -149,11 +152,19 @@ class _Kind:
 
 @dataclass(slots=True)
 class _Need:
-    """How much of one kind is poured, by the reason, in the kind's unit."""
+    """How much of one kind is poured, by the reason, in the kind's unit.
+
+    `spare` is the margin on what is made of whole pieces.
+    """
 
     poured: float = 0.0
+    spare: float = 0.0
     why: dict[str, float] = field(default_factory=dict)
     called: dict[str, None] = field(default_factory=dict)
+
+    def pieces(self) -> float:
+        """Of what is counted: whole ones, and no other only for the margin."""
+        return max(_up(self.poured), float(math.floor(self.poured + self.spare + NEARLY)))
 
     def add(self, amount: float, why: str) -> None:
         """So much more for a reason; `{}` in it is filled with all that is for it."""
@@ -186,9 +197,10 @@ class _Shop:
         self._snapshot = snapshot
         self._tree = snapshot.knowledge.tree
         self._made_here = MadeHere(snapshot)
-        supply = supply_of(snapshot)
-        self._left = {key: supply.total(key) for key in supply.stocks}
+        self._supply = supply_of(snapshot)
+        self._left = {key: self._supply.total(key) for key in self._supply.stocks}
         self._needs: dict[_Kind, _Need] = {}
+        self._spares: list[tuple[str, float, str]] = []
         self._pars: dict[str, float] = {}
 
     def take(self, wanted: Sequence[tuple[Order, str]], found: Menu) -> None:
@@ -201,6 +213,9 @@ class _Shop:
             self._spare(met, drink)
             if met.short > 0.0:
                 self._short(met.line, met.short, drink)
+        for made, amount, why in self._spares:
+            self._need_to_make(made, amount, why, spare=True)
+        self._garnishes(wanted)
 
     def keep_up(self, par: Par) -> None:
         """Note a par; what is made here is noted as what it is made from."""
@@ -231,7 +246,8 @@ class _Shop:
         if self._made_here.is_made(key):
             name = names_in_sentence(line, self._tree)
             why = f"{self._shown(key, amount)} of {name} short for {drink}"
-            self._need_to_make(key, amount * (1.0 + MARGIN), why)
+            self._need_to_make(key, amount, why)
+            self._spares.append((key, amount * MARGIN, why))
         elif key not in self._snapshot.always_there:
             needed = self._needs.setdefault(_Kind(key, line.min_abv_percent), _Need())
             asked = f", which asks for {spoken_list(line.stated, 'and')}" if line.stated else ""
@@ -256,13 +272,20 @@ class _Shop:
                 if isinstance(step, Make) and self._made_here.is_made(step.recipe.made):
                     name = self._tree.in_sentence(step.recipe.made)
                     why = f"{name} for {drink} is made with {MARGIN:.0%} to spare"
-                    self._need_to_make(step.recipe.made, amount * MARGIN, why)
+                    self._spares.append((step.recipe.made, amount * MARGIN, why))
 
     def _need_to_make(
-        self, made: str, amount: float, why: str, within: frozenset[str] = frozenset()
+        self,
+        made: str,
+        amount: float,
+        why: str,
+        *,
+        spare: bool = False,
+        within: frozenset[str] = frozenset(),
     ) -> None:
         """Note what it takes to make so much, less what is left of it here.
 
+        `spare` says that it is a margin, for which no other piece is bought.
         `within` holds what is being made already, so that no recipe goes in circles.
         """
         for key, each in self._made_here.inputs(made, amount).items():
@@ -270,9 +293,53 @@ class _Shop:
             if rest <= 0.0:
                 continue
             if self._made_here.is_made(key) and key not in within | {made}:
-                self._need_to_make(key, rest, why, within | {made})
+                self._need_to_make(key, rest, why, spare=spare, within=within | {made})
+            elif spare and self._tree[key].unit == "each":
+                self._needs.setdefault(_Kind(key), _Need()).spare += rest
             else:
                 self._needs.setdefault(_Kind(key), _Need()).add(rest, why)
+
+    def _garnishes(self, wanted: Sequence[tuple[Order, str]]) -> None:
+        """Note what the garnishes take that is not there, what is cut from fruit as the fruit."""
+        orders = [order for order, _drink in wanted]
+        named = kinds_named_by((each for order in orders for each in order.spec.lines), self._tree)
+        fruit: dict[str, Used] = {}
+        why: dict[str, list[str]] = {}
+        for each in garnish_needs(orders, named):
+            source = source_of(each, self._snapshot, self._supply)
+            if source is None or each.is_required:
+                continue
+            drinks = spoken_list([wanted[number][1] for number in each.drinks], "and")
+            if source.fruit is None:
+                self._garnish(source, drinks)
+                continue
+            key, much = source.fruit.ingredient, source.fruit.amount
+            parts = parts_taken(source.recipe, self._tree) if source.recipe else WHOLE
+            fruit.setdefault(key, Used()).add(key, much, parts)
+            why.setdefault(key, []).append(f"{each.count} × {each.name} for {drinks}")
+        for key, used in fruit.items():
+            self._fruit(key, used, why[key])
+
+    def _garnish(self, source: GarnishSource, drinks: str) -> None:
+        key = source.ingredient
+        if math.isinf(source.have):
+            return
+        lacking = source.amount - self._take_left(key, source.amount)
+        if lacking > 0.0:
+            needed = self._needs.setdefault(_Kind(key), _Need())
+            needed.add(lacking, f"{{}} short to garnish {drinks}")
+
+    def _fruit(self, key: str, used: Used, why: Sequence[str]) -> None:
+        """Whole fruit to cut, what is peeled being squeezed as well."""
+        have = self._supply.total_of_kind(key, self._tree)
+        needed = self._needs.setdefault(_Kind(key), _Need())
+        squeezed = max(_up(have - self._left_of_kind(key) + needed.poured), 0.0)
+        whole = _up(used.of(key, ("flesh",)))
+        peeled = _up(used.of(key, ("peel",)) - used.of(key, ("flesh",)))
+        lacking = whole + max(squeezed, peeled) - max(have, squeezed)
+        self._take_left(key, whole)
+        if lacking > 0.0:
+            needed.add(lacking, f"{{}} short to cut {spoken_list(list(why), 'and')}")
 
     # Meeting it
 
@@ -289,7 +356,8 @@ class _Shop:
         fitting = [each for each in bought if self._fits(each.package, kind)]
         package = package_for(kind.ingredient, kind.least_abv, self._snapshot)
         why = list(self._reasons(kind, entry))
-        poured = _pour_from(fitting, entry.poured, why)
+        counted = self._tree[kind.ingredient].unit == "each"
+        poured = _pour_from(fitting, entry.pieces() if counted else entry.poured, why)
         kept, why_kept = self._kept(kind, package, fitting)
         if (amount := round(poured + kept, NOISE)) > 0.0:
             count = packages_for(amount, package.size)
@@ -369,6 +437,11 @@ class _Shop:
 
     def _shown(self, key: str, amount: float) -> str:
         return plain_amount(round(amount, 1), self._tree[key].unit)
+
+
+def _up(amount: float) -> float:
+    """Whole pieces of so much."""
+    return float(math.ceil(round(amount, NOISE)))
 
 
 def _pour_from(fitting: Sequence[_Bought], amount: float, why: Sequence[str]) -> float:

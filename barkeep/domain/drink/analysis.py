@@ -204,7 +204,7 @@ def _mixture(spec: Spec, poured: Sequence[Pour], snapshot: Snapshot) -> Mixture:
     after = added_after_ice(spec, spec.technique, knowledge.tree)
     numbers = [number for number, line in enumerate(spec.lines) if line.required]
     contents = tuple(
-        content_of(spec.lines[each], poured[each], spec.technique, knowledge) for each in numbers
+        content_of(spec.lines[each], poured[each], spec, knowledge) for each in numbers
     )
     on_ice = tuple(each not in after for each in numbers)
     return Mixture(contents, on_ice, spec.technique, knowledge.tree)

@@ -8,9 +8,9 @@ from dataclasses import dataclass, field, replace
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.drink.pressing import is_pressed, pressed_from
 from barkeep.domain.ingredients.composition import PLAIN, composition_of
 from barkeep.domain.ingredients.figures import NOTHING, Figure, Liquid, liquid_of
-from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.sourcing import TOP_UP_ML
 from barkeep.domain.pouring.supply import Supply, supply_of
@@ -103,15 +103,13 @@ def pours_of(drink: Drink) -> tuple[Pour, ...]:
     )
 
 
-def content_of(line: Line, pour: Pour, technique: Technique, knowledge: Knowledge) -> Content:
-    """What a line brings when it is met by this pour."""
+def content_of(line: Line, pour: Pour, spec: Spec, knowledge: Knowledge) -> Content:
+    """What a line of a spec brings when it is met by this pour."""
     tree = knowledge.tree
     quantity = amount_poured(line, tree) * pour.ratio
     if tree[pour.ingredient].unit == "ml":
         return _liquid_content(line, pour, quantity, tree)
-    return _solid_content(
-        line, pour=pour, quantity=quantity, technique=technique, knowledge=knowledge
-    )
+    return _solid_content(line, pour=pour, quantity=quantity, spec=spec, knowledge=knowledge)
 
 
 def amount_poured(line: Line, tree: FamilyTree) -> float:
@@ -150,12 +148,14 @@ def _liquid_content(line: Line, pour: Pour, quantity: float, tree: FamilyTree) -
 
 
 def _solid_content(
-    line: Line, *, pour: Pour, quantity: float, technique: Technique, knowledge: Knowledge
+    line: Line, *, pour: Pour, quantity: float, spec: Spec, knowledge: Knowledge
 ) -> Content:
     tree = knowledge.tree
     made_of = composition_of(pour.ingredient, tree)
-    if made_of is None or (made_of.blended and technique != "blended"):
-        return _pressed(line, pour, quantity, knowledge)
+    if made_of is None or (made_of.blended and spec.technique != "blended"):
+        if is_pressed(line, spec, knowledge):
+            return _pressed(line, pour, quantity, knowledge)
+        return _uncounted(line, pour, quantity, tree)
     volume = made_of.volume_ml * quantity
     liquid = Liquid(
         NOTHING,
@@ -176,15 +176,18 @@ def _solid_content(
 
 
 def _pressed(line: Line, pour: Pour, quantity: float, knowledge: Knowledge) -> Content:
-    """Whole citrus gives the juice its recipe says; of the rest nothing is counted."""
-    tree = knowledge.tree
-    for recipe in knowledge.made_from:
-        (first, *others) = recipe.inputs
-        if first.ingredient == pour.ingredient and not others and tree.is_a(recipe.made, "juice"):
-            volume = quantity * recipe.yields / first.amount
-            sigma, juice = DASHED_SHARE / 2.0 * volume, liquid_of(recipe.made, tree)
-            whole = Content(line, pour, quantity)
-            return replace(whole, volume_ml=volume, sigma_ml=sigma, liquid=juice)
+    """Fruit that is pressed gives its juice."""
+    found = pressed_from(pour.ingredient, knowledge)
+    if found is None:
+        return _uncounted(line, pour, quantity, knowledge.tree)
+    volume = quantity * found.ml
+    sigma, juice = DASHED_SHARE / 2.0 * volume, liquid_of(found.juice, knowledge.tree)
+    whole = Content(line, pour, quantity)
+    return replace(whole, volume_ml=volume, sigma_ml=sigma, liquid=juice)
+
+
+def _uncounted(line: Line, pour: Pour, quantity: float, tree: FamilyTree) -> Content:
+    """Of what is neither pressed nor liquid nothing is counted."""
     weightless = any(tree.is_a(pour.ingredient, kind) for kind in WITHOUT_WEIGHT)
     return Content(line, pour, quantity, counted=weightless)
 

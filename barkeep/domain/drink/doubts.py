@@ -11,6 +11,7 @@ from barkeep.domain.drink.contents import TOP_UP_SIGMA_ML, Content, amount_poure
 from barkeep.domain.drink.costs import Cost
 from barkeep.domain.drink.ice import is_without_ice, meets_ice
 from barkeep.domain.drink.mixture import Mixture
+from barkeep.domain.ingredients.composition import shipped_portions
 from barkeep.domain.ingredients.figures import (
     DISPUTED_ACID,
     DISPUTED_ACID_SHARE,
@@ -77,6 +78,7 @@ def doubts(
         _others,
         _usual,
         _citrus,
+        _pressed,
         _texture,
         _not_counted,
         _price,
@@ -247,6 +249,18 @@ def _citrus(told: _Told) -> Iterator[str]:
             yield (
                 f"Sources disagree on the acid of {tree.in_sentence(key)}: "
                 f"± {100 * DISPUTED_ACID_SHARE:.0f} %."
+            )
+
+
+def _pressed(told: _Told) -> Iterator[str]:
+    """What a piece of cut fruit is taken to give."""
+    tree, known = told.tree, shipped_portions().pressed_ml
+    for content in told.contents:
+        key = content.pour.ingredient
+        if content.volume_ml and key in known:
+            yield (
+                f"One {tree.in_sentence(key)} is taken to give {known[key]:g} ml of juice; "
+                "how hard it is pressed tells (common practice)."
             )
 
 

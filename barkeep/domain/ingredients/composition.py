@@ -63,7 +63,7 @@ PORTIONS_FILE = "portions.toml"
 
 @dataclass(frozen=True, slots=True)
 class Portions:
-    """By ingredient key: ml or g of one piece, and g per ml of a spoonful.
+    """By ingredient key: ml or g of one piece, g per ml of a spoonful, ml pressed from a piece.
 
     `each_g` is one of what is used by the piece and sold by weight.
     """
@@ -72,6 +72,7 @@ class Portions:
     piece_g: Mapping[str, float]
     g_per_ml: Mapping[str, float]
     each_g: Mapping[str, float]
+    pressed_ml: Mapping[str, float]
 
 
 @cache

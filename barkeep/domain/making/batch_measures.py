@@ -8,7 +8,7 @@ what a batch is made from, what stands in the bar, what a vessel takes. What is
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from typing import TypeAlias
 
@@ -17,9 +17,11 @@ from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.contents import Content
 from barkeep.domain.drink.ice import is_carbonated
+from barkeep.domain.ingredients.composition import shipped_portions
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.making.available import LEAST, Available, Taken, available_in
+from barkeep.domain.making.by_rounds import is_shaken_in
 from barkeep.domain.making.house_made import freely_there
-from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.specs.called import other_kind
 from barkeep.domain.specs.shown_lines import names_in_sentence, names_of
 from barkeep.domain.specs.spec import Line
@@ -33,8 +35,14 @@ MOST_OF_IT = 0.95
 
 START_STRONG_AT = 0.5
 """The share of a scaled strong flavour to begin with (*common practice*)."""
-FRAGILE = ("egg-white", "egg", "cream", "mint", "basil", "mint-leaf", "herb")
+FRAGILE = ("mint", "basil", "mint-leaf", "herb")
 """Kinds that do not keep once mixed: in the last hour, or by the glass (*common practice*)."""
+BOILING = "boiling-water"
+BY_ROUND = "kept apart: it goes in round by round"
+BY_GLASS = "add it by the glass"
+BUBBLES = "it has bubbles: add it as it is served"
+HOT_WATER = "pour it on as it is served"
+LAST_HOUR = "it does not keep once mixed: add it in the last hour or by the glass"
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +85,9 @@ class BatchLine:
     Both in `unit`; `held` says why it waits until the end, empty where it does not.
     `most` is what there is of it, where that is all the batch is made from, or
     where the nearest measure would be more; `amount` is then rounded down.
-    `lines` are the spec's lines that it is measured out for.
+    `lines` are the spec's lines that it is measured out for, `taken` what of it
+    the bar gives, None where it is always there. `pieces` is how many it comes
+    to where the spec counts what is measured, such as egg whites.
     """
 
     ingredient: str
@@ -88,6 +98,9 @@ class BatchLine:
     start_with: float | None = None
     most: float | None = None
     lines: tuple[Line, ...] = ()
+    taken: Taken | None = None
+    pieces: float | None = None
+    is_pivot: bool = False
 
     @property
     def as_written(self) -> str:
@@ -106,11 +119,27 @@ class BatchLine:
 
     @property
     def remark(self) -> str:
-        """Why it waits, and by how much rounding is off where that is a hundredth or more."""
+        """What its lines note, why it waits, and by how much rounding is off.
+
+        A hundredth and less is not said.
+        """
         off = f"{100.0 * self.error:+.0f} % rounded" if abs(self.error) >= 0.01 else ""
         if self.is_limited:
             off = "rounded down to what there is"
-        return "; ".join(each for each in (self.held, off) if each)
+        counted = "" if self.pieces is None else f"{round(self.pieces, 1):g} in all"
+        notes = dict.fromkeys(each.note for each in self.lines)
+        return "; ".join(each for each in (*notes, counted, self.held, off) if each)
+
+
+Waits: TypeAlias = Callable[[str, FamilyTree], str]
+
+
+@dataclass(frozen=True, slots=True)
+class BatchWater:
+    """The water of a batch, in ml; `at_most` says that more of it would do harm."""
+
+    ml: float
+    at_most: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,27 +158,32 @@ def measured_out(
     contents: Sequence[Content],
     target: Target,
     serves: float,
-    water_ml: float,
+    water: BatchWater,
     snapshot: Snapshot,
+    waits: Waits,
 ) -> MeasuredOut:
-    """So many serves of one serve's contents, and so much water, as it is measured."""
+    """So many serves of one serve's contents, and the water, as they are measured.
+
+    `waits` says of an ingredient why it waits until the end, or nothing.
+    """
     tree, merged = snapshot.knowledge.tree, _merged(contents)
-    lines = tuple(
-        replace(
-            _within(_line(each, serves, tree), each, target, snapshot),
-            lines=tuple(one.line for one in contents if one.quantity and _same(one, each)),
+    stock = available_in(snapshot)
+    lines = []
+    for each in merged:
+        named = tuple(one.line for one in contents if one.quantity and _same(one, each))
+        line = replace(
+            _line(each, serves, tree), lines=named, held=waits(each.pour.ingredient, tree)
         )
-        for each in merged
-    )
-    water = measured(water_ml, "ml")
+        lines.append(_within(line, each, target, stock))
+    water_ml = measured_down(water.ml, "ml") if water.at_most else measured(water.ml, "ml")
     poured_ml = sum(
         each.volume_ml * serves * (1.0 + line.error)
         for each, line in zip(merged, lines, strict=True)
     )
-    lowered = poured_ml + water > most_ml(target) * (1.0 + 1e-9)
+    lowered = poured_ml + water_ml > most_ml(target) * (1.0 + 1e-9)
     if lowered:
-        lines, water = tuple(map(_lower, lines)), measured_down(water_ml, "ml")
-    return MeasuredOut(lines, water, lowered)
+        lines, water_ml = list(map(_lower, lines)), measured_down(water.ml, "ml")
+    return MeasuredOut(tuple(lines), water_ml, lowered)
 
 
 def most_ml(target: Target) -> float:
@@ -162,20 +196,25 @@ def most_ml(target: Target) -> float:
     return math.inf
 
 
-def _within(line: BatchLine, content: Content, target: Target, snapshot: Snapshot) -> BatchLine:
-    """A line that takes no more than there is of it."""
-    tree = snapshot.knowledge.tree
+def _within(line: BatchLine, content: Content, target: Target, stock: Available) -> BatchLine:
+    """A line that takes no more than there is of it, or can be made of it here."""
+    tree = stock.snapshot.knowledge.tree
     if isinstance(target, FromIngredient) and is_from(content, target.ingredient, tree):
         # All of one line is the amount itself, without the noise of scaling it.
         near = math.isclose(line.exact, target.amount, rel_tol=1e-9)
         most = target.amount if near else line.exact
-        return _no_more_than(replace(line, exact=most), most)
-    supply = supply_of(snapshot)
-    if not freely_there(line.ingredient, snapshot):
-        have = supply.total_of_kind(line.ingredient, tree)
-        if line.exact <= have < line.amount:
-            return _no_more_than(line, have)
-    return line
+        line = _no_more_than(replace(line, exact=most, is_pivot=True), most)
+    if freely_there(line.ingredient, stock.snapshot):
+        return line
+    there = stock.there(line.ingredient)
+    taken = stock.take(line.ingredient, line.exact)
+    line = replace(line, taken=taken)
+    if line.is_pivot or taken.amount < line.exact * (1.0 - LEAST) or line.amount <= line.exact:
+        return line
+    # Nothing is made only to round up.
+    more = line.amount - taken.amount
+    most = taken.amount + stock.most(line.ingredient, more).amount if taken.made else there
+    return _no_more_than(line, most) if most < line.amount else line
 
 
 def _no_more_than(line: BatchLine, most: float) -> BatchLine:
@@ -265,19 +304,35 @@ def _line(content: Content, serves: float, tree: FamilyTree) -> BatchLine:
     unit, exact = tree[key].unit, content.quantity * serves
     strong = serves >= 4.0 and any(tree.is_a(key, kind) for kind in STRONG_FLAVOURS)
     start = measured(exact * START_STRONG_AT, unit) if strong else None
+    piece_ml = shipped_portions().piece_ml.get(key) if content.line.unit == "each" else None
     return BatchLine(
         ingredient=key,
         unit=unit,
         exact=exact,
-        amount=measured(exact, unit),
-        held=_held(key, tree),
+        amount=float(math.ceil(exact - LEAST)) if piece_ml else measured(exact, unit),
         start_with=start,
+        pieces=exact / piece_ml if piece_ml else None,
     )
 
 
-def _held(key: str, tree: FamilyTree) -> str:
+def held_cold(key: str, tree: FamilyTree) -> str:
+    """Why something waits in a batch that stands mixed, empty where it does not."""
     if is_carbonated(key, tree):
-        return "it has bubbles: add it as it is served"
+        return BUBBLES
+    if is_shaken_in(key, tree):
+        return BY_GLASS
     if any(tree.is_a(key, kind) for kind in FRAGILE if kind in tree):
-        return "it does not keep once mixed: add it in the last hour or by the glass"
+        return LAST_HOUR
     return ""
+
+
+def held_in_rounds(key: str, tree: FamilyTree) -> str:
+    """The same where the batch is worked in rounds: egg and cream go in there."""
+    return BY_ROUND if is_shaken_in(key, tree) else held_cold(key, tree)
+
+
+def held_hot(key: str, tree: FamilyTree) -> str:
+    """The same of what is served hot, where bubbles are gone anyway."""
+    if tree.is_a(key, BOILING):
+        return HOT_WATER
+    return "" if is_carbonated(key, tree) else held_cold(key, tree)

@@ -20,8 +20,9 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import Caution
 from barkeep.domain.drink.analysis import Analysis, analyse
 from barkeep.domain.drink.contents import amount_poured
-from barkeep.domain.drink.ice import is_carbonated, is_poured_hot
+from barkeep.domain.drink.ice import is_carbonated, is_poured_hot, meets_ice
 from barkeep.domain.drink.mixture import expected_dilution
+from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.freezing import (
     FREEZER_C,
@@ -29,33 +30,52 @@ from barkeep.domain.liquids.freezing import (
     in_freezer,
     where_ice_begins,
 )
+from barkeep.domain.making.available import LEAST, Taken
 from barkeep.domain.making.batch_measures import (
+    BOILING,
     BatchLine,
+    BatchWater,
     ForServes,
     ForVessel,
     ForVolume,
     FromIngredient,
     MeasuredOut,
     Target,
+    Waits,
     called_with_kind,
+    held_cold,
+    held_hot,
+    held_in_rounds,
     is_from,
     measured_out,
     most_ml,
 )
-from barkeep.domain.making.house_made import freely_there
+from barkeep.domain.making.by_rounds import (
+    Rounds,
+    Worked,
+    is_shaken_in,
+    rounds_for,
+    worked_by_rounds,
+)
 from barkeep.domain.pouring.assumed import Assumed, assumed_in
-from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import asks_in_words, no_amount
 from barkeep.domain.specs.called import kinds_named_by
+from barkeep.domain.specs.glasses import Glass
 from barkeep.domain.specs.left_out import LeftOut, left_out_of
 from barkeep.domain.specs.spec import Spec
-from barkeep.errors import CannotBatch
+from barkeep.errors import CannotBatch, spoken_list
 
 Served = Literal["cold", "over_ice", "hot", "frozen"]
 
 
 MOST_BATCH_SERVES = 2000.0
 """Of one batch; more is a misprint."""
+NOISE = 1e-6
+"""Less than this above a whole number is arithmetic: six limes are not seven."""
+LEAST_WATER_ML = 1.0
+"""Less than this of water a serve is not worth measuring (a choice)."""
+MOST_SUGAR = 600.0
+"""What is known of freezing ends here, g/l."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,6 +96,11 @@ class Shortage:
         """What it is measured in."""
         return self.line.unit
 
+    @property
+    def counts_made(self) -> bool:
+        """Whether what there is counts what has to be made first."""
+        return self.line.taken is not None and self.line.taken.made > 0.0
+
 
 @dataclass(frozen=True, slots=True)
 class Batch:
@@ -84,10 +109,13 @@ class Batch:
     `worked_ml` is what would be shaken or stirred: all but the water and what has bubbles.
     Strength, ethanol and standard drinks are None where something alcoholic has no amount.
     `assumed` is what its lines left open; it is among the `notes` too, in sentences.
+    `rounds` is how it is worked on ice as it is served, None where it stands mixed; no water
+    is in it then.
     """
 
     spec: Spec
     served: Served
+    target: Target
     serves: float
     lines: tuple[BatchLine, ...]
     water_ml: float
@@ -103,6 +131,7 @@ class Batch:
     left_out: tuple[LeftOut, ...]
     assumed: tuple[Assumed, ...]
     notes: tuple[str, ...]
+    rounds: Rounds | None = None
 
     @property
     def serve_ml(self) -> float:
@@ -111,8 +140,14 @@ class Batch:
 
     @property
     def serves_in_words(self) -> str:
-        """*11.83 serves*, never more than there are."""
-        return f"{down_in_digits(self.serves, 4):g} serves"
+        """*12 serves* as asked for; else *about 11 serves*, never more than there are."""
+        return serves_said(self.serves, self.target)
+
+    @property
+    def made_first(self) -> tuple[Taken, ...]:
+        """What of its lines is squeezed, separated or made before it is mixed."""
+        found = (each.taken for each in self.lines)
+        return tuple(each for each in found if each is not None and each.recipe is not None)
 
     @property
     def total_in_words(self) -> str:
@@ -120,37 +155,81 @@ class Batch:
         return f"{down_to(self.total_ml, 0):.0f} ml in all"
 
 
+NEARLY = 0.9
+"""From this share on a serve is as good as there; *nearly* still says that it is not."""
+
+
+def serves_said(serves: float, target: Target) -> str:
+    """How many serves, as a person says it: *about 5 serves* where they come out of a volume.
+
+    >>> [serves_said(each, ForVolume(1000.0)) for each in (8.876, 8.95, 9.0, 1.2, 0.7)]
+    ['about 8 serves', 'nearly 9 serves', '9 serves', 'about 1 serve', 'about 0.7 serves']
+    """
+    whole = down_to(serves, 0)
+    if isinstance(target, ForServes) or whole == float(f"{serves:.9g}"):
+        number = down_in_digits(serves, 4)
+        return f"{number:g} serve{'s' * (number != 1.0)}"
+    if serves < 1.0:
+        return f"about {down_in_digits(serves, 1):g} serves"
+    if serves - whole >= NEARLY:
+        return f"nearly {whole + 1.0:g} serves"
+    return f"about {whole:g} serve{'s' * (whole != 1.0)}"
+
+
 def usually_served(spec: Spec, tree: FamilyTree) -> Served:
-    """How a batch of it is served where nobody says: hot what is a hot drink, else cold."""
-    return "hot" if spec.technique == "hot" or is_poured_hot(spec, tree) else "cold"
+    """How a batch of it is served where nobody says.
+
+    Hot what is a hot drink, over ice what is built on it, else cold.
+    """
+    if spec.technique == "hot" or is_poured_hot(spec, tree):
+        return "hot"
+    return "over_ice" if spec.technique == "built" and meets_ice(spec, "built") else "cold"
 
 
-def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served | None = None) -> Batch:
+def batch(
+    spec: Spec,
+    snapshot: Snapshot,
+    target: Target,
+    served: Served | None = None,
+    *,
+    tin: Glass | None = None,
+) -> Batch:
     """Scale a spec, served as is usual where nobody says. Raises `CannotBatch` for nonsense.
+
+    `tin` is what its rounds are shaken in, where it has to be shaken in rounds.
 
     >>> ForServes(10.0)
     ForServes(serves=10.0)
     """
-    served = served or usually_served(spec, snapshot.knowledge.tree)
+    tree = snapshot.knowledge.tree
+    served = served or usually_served(spec, tree)
     # What is served hot meets no ice, however a single one is made.
     one = analyse(spec, snapshot, "hot" if served == "hot" else None)
     if one.start_volume_ml <= 0.0:
         raise CannotBatch(spec.name, "none of its lines has a volume")
-    water_ml = _water_ml(one, served)
+    worked = None if served == "hot" else worked_by_rounds(one.technique, one.contents, tree)
+    water_ml = 0.0 if worked else _water_ml(one, served, tree)
+    water_ml = water_ml if water_ml >= LEAST_WATER_ML else 0.0
     serve_ml = one.start_volume_ml + water_ml
-    serves = _serves(spec, one=one, target=target, serve_ml=serve_ml, tree=snapshot.knowledge.tree)
+    asked = _in_the_drink(target, one, snapshot)
+    serves = _serves(spec, one=one, target=asked, serve_ml=serve_ml, tree=tree)
     if not (math.isfinite(serves) and 0.0 < serves <= MOST_BATCH_SERVES):
         raise CannotBatch(
             spec.name, f"that would be {serves:.3g} serves; {MOST_BATCH_SERVES:g} is the most"
         )
-    tree = snapshot.knowledge.tree
     out = measured_out(
-        one.contents, target=target, serves=serves, water_ml=water_ml * serves, snapshot=snapshot
+        one.contents,
+        target=asked,
+        serves=serves,
+        water=BatchWater(water_ml * serves, at_most=served == "frozen"),
+        snapshot=snapshot,
+        waits=_waits(served, worked),
     )
     held_out = one.served_volume_ml / serve_ml  # figures of the served drink, thinned otherwise
     whole = Batch(
         spec=spec,
         served=served,
+        target=target,
         serves=serves,
         lines=out.lines,
         water_ml=out.water_ml,
@@ -161,13 +240,88 @@ def batch(spec: Spec, snapshot: Snapshot, target: Target, served: Served | None 
         acid_g_per_l=one.acid_g_per_l * held_out,
         ethanol_ml=None if one.unknown_alcohol else _ethanol_ml(one) * serves,
         standard_drinks_per_serve=one.standard_drinks,
-        short=tuple(_shortages(out.lines, snapshot)),
+        short=tuple(_shortages(out.lines)),
         cautions=(*one.cautions, *one.general_cautions),
         left_out=tuple(_left_out(spec, one)),
         assumed=tuple(_assumed(spec, one, snapshot)),
         notes=(),
+        rounds=_rounds(worked, one, serves=serves, tin=tin, tree=tree) if worked else None,
     )
-    return replace(whole, notes=(*_rounded_down(out, target, tree), *_notes(whole, one, tree)))
+    notes = (
+        *_given_by(target, asked, tree),
+        *_made_first(whole, tree),
+        *_rounded_down(out, asked, tree),
+        *_notes(whole, one, tree),
+    )
+    return replace(whole, notes=notes)
+
+
+def _rounds(
+    worked: Worked, one: Analysis, *, serves: float, tin: Glass | None, tree: FamilyTree
+) -> Rounds:
+    return rounds_for(
+        worked,
+        one.contents,
+        serves=serves,
+        ice_ml=one.served_volume_ml - one.start_volume_ml,
+        tree=tree,
+        tin=tin,
+    )
+
+
+def _waits(served: Served, worked: Worked | None) -> Waits:
+    if served == "hot":
+        return held_hot
+    return held_in_rounds if worked else held_cold
+
+
+def _in_the_drink(target: Target, one: Analysis, snapshot: Snapshot) -> Target:
+    """The target in what the drink pours: so many lemons are so much lemon juice."""
+    tree = snapshot.knowledge.tree
+    if not isinstance(target, FromIngredient) or any(
+        is_from(each, target.ingredient, tree) for each in one.contents
+    ):
+        return target
+    for each in one.contents:
+        recipe = snapshot.knowledge.own_way.get(each.pour.ingredient)
+        if recipe is None or len(recipe.inputs) != 1 or not each.quantity:
+            continue
+        (first,) = recipe.inputs
+        if tree.is_a(target.ingredient, first.ingredient):
+            gives = target.amount / first.amount * recipe.yields
+            return FromIngredient(each.pour.ingredient, gives)
+    return target
+
+
+def _given_by(target: Target, asked: Target, tree: FamilyTree) -> Iterator[str]:
+    """What the thing asked from gives of what the drink pours, where that is another."""
+    if not isinstance(target, FromIngredient) or not isinstance(asked, FromIngredient):
+        return
+    if target.ingredient != asked.ingredient:
+        much = _amount_of(target.ingredient, target.amount, tree)
+        gives = _amount_of(asked.ingredient, down_to(asked.amount, 0), tree)
+        yield f"{much} give{'s' * (target.amount <= 1.0)} about {gives}."
+
+
+def _made_first(whole: Batch, tree: FamilyTree) -> Iterator[str]:
+    """What is squeezed, separated or made before the batch is mixed, and from how much."""
+    for taken in whole.made_first:
+        if taken.recipe is None:
+            continue
+        verb = {"make": "Make", "squeeze": "Squeeze", "separate": "Separate", "cut": "Cut"}
+        made = _amount_of(taken.ingredient, math.ceil(taken.made - NOISE), tree)
+        inputs = [
+            _amount_of(key, math.ceil(much - NOISE), tree) for key, much in taken.inputs.items()
+        ]
+        done = verb[task_of(taken.recipe, tree)]
+        rest = f" It rests {taken.recipe.rest_hours:g} h." if taken.recipe.rest_hours else ""
+        yield f"{done} {made} from {spoken_list(inputs, 'and')} first.{rest}"
+
+
+def _amount_of(key: str, amount: float, tree: FamilyTree) -> str:
+    """*135 ml of lemon juice*, *3 × lemon*."""
+    unit, name = tree[key].unit, tree.in_sentence(key)
+    return f"{amount:g} × {name}" if unit == "each" else f"{show_quantity(amount, unit)} of {name}"
 
 
 def _left_out(spec: Spec, one: Analysis) -> Iterator[LeftOut]:
@@ -215,7 +369,7 @@ def rounds_of(volume_ml: float, tin_ml: float) -> tuple[float, ...]:
     return (volume_ml / count,) * count
 
 
-def _water_ml(one: Analysis, served: Served) -> float:
+def _water_ml(one: Analysis, served: Served, tree: FamilyTree) -> float:
     """The water one serve needs in place of the ice it is not mixed on."""
     melted = one.served_volume_ml - one.start_volume_ml
     if served == "hot":
@@ -224,7 +378,30 @@ def _water_ml(one: Analysis, served: Served) -> float:
         # The ice in the glass gives what it gives a built drink; the rest is added.
         in_glass = expected_dilution("built", _counted_abv(one)).share * one.iced_ml
         return max(0.0, melted - in_glass)
-    return melted
+    return min(melted, _pourable_ml(one, tree)) if served == "frozen" else melted
+
+
+def _pourable_ml(one: Analysis, tree: FamilyTree) -> float:
+    """The most water one serve takes and still pours at `FREEZER_C`; bubbles never go in there."""
+    if one.unknown_alcohol:
+        return 0.0
+    still = [each for each in one.contents if not is_carbonated(each.pour.ingredient, tree)]
+    bottled_ml = sum(each.volume_ml for each in still)
+    ethanol_ml = sum(each.ethanol_ml for each in still)
+    sugar_g = sum(each.sugar_g for each in still)
+
+    def is_liquid(water_ml: float) -> bool:
+        whole_ml = bottled_ml + water_ml
+        sugar = min(MOST_SUGAR, 1000.0 * sugar_g / whole_ml)
+        return in_freezer(100.0 * ethanol_ml / whole_ml, sugar) == "liquid"
+
+    if not bottled_ml or not is_liquid(0.0):
+        return 0.0
+    low, high = 0.0, 10.0 * bottled_ml
+    for _step in range(40):  # to a millionth of a millilitre
+        middle = (low + high) / 2.0
+        low, high = (middle, high) if is_liquid(middle) else (low, middle)
+    return low
 
 
 def _counted_abv(one: Analysis) -> float:
@@ -273,14 +450,10 @@ def _positive(spec: Spec, what: str, value: float) -> float:
     return value
 
 
-def _shortages(lines: Sequence[BatchLine], snapshot: Snapshot) -> Iterator[Shortage]:
-    supply, tree = supply_of(snapshot), snapshot.knowledge.tree
+def _shortages(lines: Sequence[BatchLine]) -> Iterator[Shortage]:
     for line in lines:
-        if freely_there(line.ingredient, snapshot):
-            continue
-        have = supply.total_of_kind(line.ingredient, tree)
-        if have < line.exact * (1.0 - 1e-9):
-            yield Shortage(line, line.exact, have)
+        if line.taken is not None and line.taken.amount < line.exact * (1.0 - LEAST):
+            yield Shortage(line, line.exact, line.taken.amount)
 
 
 def _notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
@@ -302,16 +475,40 @@ def _notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
         named = kinds_named_by(one.spec.lines, tree)
         yield f"Strength not known: {no_amount(one.unknown_alcohol, named)}."
     elif whole.served == "frozen":
-        yield _freezer_note(whole.abv_percent, whole.sugar_g_per_l)
-    if whole.served == "over_ice" and one.iced_ml and one.dilution.share:
-        yield "The ice in the glass is counted on for part of the water: serve it on fresh ice."
+        yield from _freezer_notes(whole, one, tree)
+    if whole.rounds is not None:
+        yield from _round_notes(whole, whole.rounds, one)
+    if whole.served == "over_ice" and one.iced_ml and one.dilution.share and not whole.rounds:
+        part = "part of the water" if whole.water_ml else "the water"
+        yield f"The ice in the glass is counted on for {part}: serve it on fresh ice."
     if whole.served == "hot":
-        yield "Warm it gently and never boil it: alcohol burns, and its vapour catches fire."
-    if one.dilution.share:
+        kettle = ", or leave it to the boiling water" if _is_poured_on(whole, tree) else ""
+        yield (
+            f"Warm it gently and never boil it{kettle}: alcohol burns, and its vapour catches fire."
+        )
+    if whole.water_ml and one.dilution.share and whole.served != "frozen":
         share = 100.0 * one.dilution.sigma
         yield (
             f"The water is what the ice would give, give or take {share:.0f} % of what is poured: "
             "taste before all of it is in."
+        )
+    if one.spec.method and (whole.served != "hot" or whole.spec.technique == "hot"):
+        for_serves = "one serve" if whole.spec.serves == 1.0 else f"{whole.spec.serves:g} serves"
+        yield f"For {for_serves} the spec says: {one.spec.method}"
+
+
+def _is_poured_on(whole: Batch, tree: FamilyTree) -> bool:
+    """Whether the heat comes with boiling water, so that nothing is warmed before."""
+    return any(tree.is_a(each.ingredient, BOILING) for each in whole.lines)
+
+
+def _round_notes(whole: Batch, rounds: Rounds, one: Analysis) -> Iterator[str]:
+    """How it is worked, and that its figures are before the ice."""
+    yield rounds.sentence
+    if one.abv_percent is not None and one.dilution.share:
+        yield (
+            "No water goes in ahead: the ice gives it, and brings each serve to about "
+            f"{one.served_volume_ml:.0f} ml at {one.abv_percent:.0f} % vol."
         )
 
 
@@ -325,8 +522,37 @@ def _rounded_down(out: MeasuredOut, target: Target, tree: FamilyTree) -> Iterato
         yield f"All is rounded down, so that it comes to no more than {most}."
 
 
-def _freezer_note(abv_percent: float, sugar_g_per_l: float) -> str:
-    sugar = min(sugar_g_per_l, 600.0)
+def _freezer_notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
+    """How it comes out of a freezer, and how much less water it therefore takes."""
+    still = [each for each in one.contents if not is_carbonated(each.pour.ingredient, tree)]
+    if whole.rounds is not None:
+        still = [each for each in still if not is_shaken_in(each.pour.ingredient, tree)]
+    serves = whole.serves
+    bottled_ml = sum(each.volume_ml for each in still) * serves + whole.water_ml
+    if not bottled_ml:
+        return
+    abv_percent = 100.0 * sum(each.ethanol_ml for each in still) * serves / bottled_ml
+    sugar = min(MOST_SUGAR, 1000.0 * sum(each.sugar_g for each in still) * serves / bottled_ml)
+    yield _freezer_note(abv_percent, sugar)
+    melted_ml = (one.served_volume_ml - one.start_volume_ml) * serves
+    less_ml = melted_ml - whole.water_ml
+    if whole.rounds is not None or round(less_ml) < 1:
+        return
+    less = f"{show_quantity(float(round(less_ml)), 'ml')} less than ice would give"
+    each_ml = f"{less_ml / serves:.0f} ml a serve"
+    if in_freezer(abv_percent, sugar) == "liquid":
+        yield (
+            f"It takes {less} ({each_ml}), so that it still pours at {FREEZER_C:.0f} °C: "
+            "stir each serve on ice for the rest, or pour it smaller."
+        )
+    else:
+        yield (
+            f"It has no water, {less} ({each_ml}), and would not pour even so: "
+            "keep it in the fridge instead, as it is served cold."
+        )
+
+
+def _freezer_note(abv_percent: float, sugar: float) -> str:
     point = freezing_point_c(abv_percent, sugar)
     begins = where_ice_begins(point, abv_percent).replace("at ", "near ").replace("−", "-")
     words = {

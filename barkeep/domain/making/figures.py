@@ -19,7 +19,7 @@ from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids import sucrose
 from barkeep.domain.phrases import Phrases, folded
-from barkeep.domain.specs.spec import Line
+from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import spoken_list
 
 STEEPED = ("fresh-chilli", "coffee-beans", "tea-leaves", "gum-arabic")
@@ -174,7 +174,8 @@ def _usual(made: str, tree: FamilyTree) -> Figures:
 def _content(part: RecipePart, knowledge: Knowledge) -> Content:
     line = Line("", part.ingredient, quantity=part.amount)
     pour = Pour(part.ingredient, part.bottle)
-    return content_of(line, pour, "blended", knowledge)  # crushed fruit gives what is in it
+    crushed = Spec(part.ingredient, (line,), technique="blended")  # it gives what is in it
+    return content_of(line, pour, crushed, knowledge)
 
 
 def _known(content: Content, tree: FamilyTree) -> bool:

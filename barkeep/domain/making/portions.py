@@ -62,18 +62,23 @@ class WholeBottles:
 
 @dataclass(frozen=True, slots=True)
 class TinRounds:
-    """A batch shaken or stirred in rounds, all alike, before its water and what is held back."""
+    """A batch shaken or stirred in rounds, all alike, before its water and what is held back.
+
+    `has_water` says that the rounds take the place of water that would go in by the jug.
+    """
 
     tin: Glass
     count: int
     each_ml: float
+    has_water: bool = True
 
     @property
     def sentence(self) -> str:
         """The rounds in one sentence."""
         rounds = "1 round" if self.count == 1 else f"{self.count} rounds"
+        instead = "On ice instead of with the water" if self.has_water else "On ice"
         return (
-            f"On ice instead of with the water: {rounds} of {self.each_ml:.0f} ml through a "
+            f"{instead}: {rounds} of {self.each_ml:.0f} ml through a "
             f"{self.tin.name}, which works {self.tin.wash_line_ml:.0f} ml at once beside its ice."
         )
 
@@ -93,24 +98,45 @@ def read_vessel_kinds(text: str, file: str = FILE) -> Mapping[str, VesselKind]:
 def whole_bottles(batch: Batch, snapshot: Snapshot) -> Mapping[str, WholeBottles]:
     """Ingredient key -> the whole bottles that are near enough to its amount.
 
-    The sizes are those of the bought products the bar knows, else the kind's usual
-    one; what is made here comes in no bottle of its own.
+    Only where whole bottles are there or have to be bought. The sizes are those
+    of the bought products the bar knows, else the kind's usual one; what is
+    squeezed or made here comes in no bottle of its own.
     """
     return {each.ingredient: each for each in _whole(batch, snapshot)}
 
 
 def _whole(batch: Batch, snapshot: Snapshot) -> Iterator[WholeBottles]:
-    tree = snapshot.knowledge.tree
+    short = {each.ingredient for each in batch.short}
     for line in batch.lines:
-        known = [each for each in snapshot.products if each.ingredient == line.ingredient]
-        bought = {each.size for each in known if not each.house_made}
-        sizes = bought if known else {tree[line.ingredient].typical_size}
         if line.unit == "each" or not line.exact or freely_there(line.ingredient, snapshot):
             continue
-        offers = [_offer(line, size) for size in sorted(sizes) if size]
-        near = [each for each in offers if each.count and abs(each.error) <= WHOLE_BOTTLE_ERROR]
+        offers = [_offer(line, size) for size in sorted(_sizes(line, snapshot))]
+        near = [
+            each
+            for each in offers
+            if each.count
+            and abs(each.error) <= WHOLE_BOTTLE_ERROR
+            and (line.is_pivot or line.ingredient in short or _stand_there(each, line, snapshot))
+        ]
         if near:
             yield min(near, key=lambda each: (abs(each.error), each.count))
+
+
+def _sizes(line: BatchLine, snapshot: Snapshot) -> set[float]:
+    """The sizes it is bought in, none of what is made here and never bought."""
+    known = [each for each in snapshot.products if each.ingredient == line.ingredient]
+    if known:
+        return {each.size for each in known if not each.house_made}
+    made_here = line.ingredient in snapshot.knowledge.own_way
+    usual = snapshot.knowledge.tree[line.ingredient].typical_size
+    return {usual} if usual and not made_here else set()
+
+
+def _stand_there(whole: WholeBottles, line: BatchLine, snapshot: Snapshot) -> bool:
+    """Whether so many sealed bottles of that size stand in the bar."""
+    bottles = snapshot.usable.get(line.ingredient, ())
+    sealed = [each for each in bottles if each.level.state == "sealed"]
+    return sum(each.product.size == whole.size for each in sealed) >= whole.count
 
 
 def _offer(line: BatchLine, size: float) -> WholeBottles:
@@ -141,6 +167,9 @@ def tin_rounds(batch: Batch, tin: Glass) -> TinRounds:
         raise NoRounds(spec.name, "its method does not shake, stir or throw it")
     if batch.worked_ml <= 0.0:
         raise NoRounds(spec.name, "all of it has bubbles, which are never shaken")
+    if batch.rounds is not None:  # whole serves, since egg is counted
+        count = max(batch.rounds.count, len(rounds_of(batch.worked_ml, tin.wash_line_ml)))
+        return TinRounds(tin, count, batch.worked_ml / count, has_water=False)
     rounds = rounds_of(batch.worked_ml, tin.wash_line_ml)
     return TinRounds(tin, len(rounds), rounds[0])
 

@@ -30,7 +30,7 @@ class LineAnswer:
     is the one to pour from, None for what is made here or always there.
     `dasher` says how many dashes to pour where the bottle's are not the
     bar's; `why` says it too. `asks` says what the line states and the bottle's
-    label does not.
+    label does not. `needed` is a garnish that gives the drink its name.
     """
 
     line: Line
@@ -42,6 +42,7 @@ class LineAnswer:
     derivation: Derivation | None = None
     dasher: str = ""
     asks: str = ""
+    needed: bool = False
 
     @property
     def met(self) -> bool:
@@ -51,7 +52,7 @@ class LineAnswer:
     @property
     def required(self) -> bool:
         """Whether the drink cannot be made without it."""
-        return self.line.required
+        return self.line.required or self.needed
 
 
 @dataclass(frozen=True)

@@ -7,8 +7,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from barkeep.domain.amounts.amount import show_number
 from barkeep.domain.ingredients.derivations import Derivation, Make
 from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.ingredients.tasks import is_made_first
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.work import is_made_first
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.specs.called import named_by
 from barkeep.errors import spoken_list

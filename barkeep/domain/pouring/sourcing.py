@@ -55,7 +55,9 @@ class Sourcing:
         least = line.min_abv_percent
         strong = None if least is None else self.supply.strong(least) | self._sold(least)
         scopes = scopes_of(spec.technique, role(line, spec, self.tree))
-        return tuple(Want(key, scopes, self.floor, strong) for key in line.wanted)
+        # With a stand-in for the garnish that gives it its name it is another drink.
+        floor = WITHIN["exact"] if line.garnish and spec.requires(line) else self.floor
+        return tuple(Want(key, scopes, floor, strong) for key in line.wanted)
 
     def _sold(self, least_abv: float) -> frozenset[str]:
         """Keys of everything that is usually this strong when bought."""

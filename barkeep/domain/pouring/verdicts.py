@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal, get_args
 
 from barkeep.domain.bar.snapshot import Snapshot
@@ -85,8 +85,8 @@ def tonight(
     """Every spec's verdict for so many serves, best verdict first, then by name.
 
     `within` is the least closeness a stand-in may have. Optional lines and
-    garnishes never block a drink. `memory` makes asking again after a small
-    change quick; it changes no answer.
+    garnishes never block a drink, but for the garnish that gives it its name.
+    `memory` makes asking again after a small change quick; it changes no answer.
     """
     memory = memory or Memory()
     sourcing = sourcing_for(snapshot, within, memory)
@@ -143,11 +143,13 @@ def _answers(
     required = iter(laid_out.numbers)
     answers = []
     for line in laid_out.spec.lines:
-        if line.required:
+        needed = laid_out.spec.requires(line)
+        if needed:
             derivation = chosen.get(next(required))
         else:
             derivation = next(iter(sourcing.ways_to(line, laid_out.spec)), None)
-        answers.append(_answer(line, derivation, snapshot, sourcing))
+        answer = _answer(line, derivation, snapshot, sourcing)
+        answers.append(replace(answer, needed=True) if needed and line.garnish else answer)
     return tuple(answers)
 
 

@@ -10,7 +10,15 @@ from barkeep.domain.amounts.measures import dashes_from
 from barkeep.domain.amounts.units import BarUnits, Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
-from barkeep.domain.ingredients.derivations import Derivation, KindOf, Make, Replace, Step
+from barkeep.domain.ingredients.derivations import (
+    EXACT,
+    Derivation,
+    KindOf,
+    Make,
+    Replace,
+    Step,
+)
+from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, capitalised, folded
 from barkeep.domain.pouring.supply import Supply
@@ -55,8 +63,19 @@ def path_in_words(derivation: Derivation, tree: FamilyTree) -> tuple[str, ...]:
     return tuple(words)
 
 
+def cut_from(line: Line, derivation: Derivation, tree: FamilyTree) -> str:
+    """The key of what a garnish is cut from; empty where it is none, or not cut."""
+    if not line.garnish or derivation.closeness < EXACT:
+        return ""
+    made = [step.recipe for step in derivation.steps if isinstance(step, Make)]
+    is_cut = bool(made) and task_of(made[-1], tree) == "cut"
+    return made[-1].inputs[0].ingredient if is_cut else ""
+
+
 def why_met(line: Line, derivation: Derivation, bottle: Bottle | None, tree: FamilyTree) -> str:
     """Why this derivation meets a line; its kind is named as the line names it."""
+    if fruit := cut_from(line, derivation, tree):
+        return f"To cut from {tree.in_sentence(fruit)}."
     if derivation.steps:
         tree = kinds_named_by([line], tree)
         return as_sentence("; ".join(path_in_words(derivation, tree)))

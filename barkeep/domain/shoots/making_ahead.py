@@ -15,8 +15,8 @@ from dataclasses import dataclass, field, replace
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.ingredients.tasks import Task, is_of_the_last_minute, task_of
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.ingredients.work import Work, is_of_the_last_minute, work_of
 from barkeep.domain.making.made_here import is_made_here
 from barkeep.domain.pouring.sourcing import need
 from barkeep.domain.pouring.supply import Supply, supply_of
@@ -42,7 +42,8 @@ class ToMake:
 
     `inputs` are in each ingredient's own unit; pieces of fruit are whole. It
     rests `rest_hours`; `into` is the key of what it is made for, empty where it
-    goes into the drinks themselves. `is_all` is not so where the rest is bought.
+    goes into the drinks themselves, which take `wanted` of it. `is_all` is not
+    so where the rest is bought.
     """
 
     ingredient: str
@@ -50,11 +51,17 @@ class ToMake:
     unit: Unit
     inputs: tuple[tuple[str, float, Unit], ...]
     how: str
-    work: Work
+    work: Task
     minutes_before: int
     rest_hours: float = 0.0
     into: str = ""
     is_all: bool = True
+    wanted: float = 0.0
+
+    @property
+    def spare(self) -> float:
+        """How much more is made than the drinks take, a share."""
+        return self.amount / self.wanted - 1.0 if self.wanted else 0.0
 
     @property
     def squeezed(self) -> bool:
@@ -81,8 +88,10 @@ def to_make(orders: Sequence[Order], snapshot: Snapshot, margin: float) -> tuple
     for key, amount in totals.items():
         wanted = amount * (1.0 + margin)
         much = maker.to_be_made(key, wanted) if key in maker.recipes else 0.0
-        steps = maker.made(key, much) if much > 0.0 else ()
-        made += [replace(each, is_all=much >= wanted or bool(each.into)) for each in steps]
+        if much > 0.0:
+            made_for = min(amount, much)
+            steps = maker.made(key, made_for, margin=much / made_for - 1.0)
+            made += [replace(each, is_all=much >= amount or bool(each.into)) for each in steps]
     return tuple(sorted(_joined(made), key=lambda each: -each.minutes_before))
 
 
@@ -101,7 +110,13 @@ def _with(one: ToMake, other: ToMake) -> ToMake:
         for (key, amount, unit), (_key, more, _unit) in zip(one.inputs, other.inputs, strict=True)
     )
     begun = max(one.minutes_before, other.minutes_before)
-    return replace(one, amount=one.amount + other.amount, inputs=inputs, minutes_before=begun)
+    return replace(
+        one,
+        amount=one.amount + other.amount,
+        wanted=one.wanted + other.wanted,
+        inputs=inputs,
+        minutes_before=begun,
+    )
 
 
 def _needs(orders: Sequence[Order], tree: FamilyTree) -> Mapping[tuple[str, ...], float]:
@@ -180,19 +195,26 @@ class _Maker:
         return there + self._could_be_made(key, within)
 
     def made(
-        self, key: str, amount: float, into: str = "", by: int | None = None, path: str = ""
+        self,
+        key: str,
+        amount: float,
+        *,
+        margin: float = 0.0,
+        into: str = "",
+        by: int | None = None,
+        path: str = "",
     ) -> Iterator[ToMake]:
         """One thing to make, after what it takes that has to be made itself.
 
-        `by` is when it must be ready, in minutes before the start; None for
-        what goes into the drinks.
+        The margin is a share on top of the amount. `by` is when it must be
+        ready, in minutes before the start; None for what goes into the drinks.
         """
         recipe, tree = self.recipes[key], self.tree
         begun = self._begun(recipe, by)
         inputs = []
         for each in recipe.inputs:
             unit = tree[each.ingredient].unit
-            wanted = _whole(each.amount * amount / recipe.yields, unit)
+            wanted = with_margin(each.amount * amount / recipe.yields, margin, unit)
             inputs.append((each.ingredient, wanted, unit))
             short = self.taken((each.ingredient,), wanted)
             known = each.ingredient in self.recipes and each.ingredient not in AT_ONCE
@@ -202,11 +224,27 @@ class _Maker:
                 yield from self.made(
                     each.ingredient, amount=much, into=key, by=begun, path=f"{path}/{key}"
                 )
-        unit = tree[key].unit
         yield ToMake(
-            *(key, _whole(amount, unit), unit, tuple(inputs), recipe.how),
-            *(work_of(recipe, tree), begun, recipe.rest_hours, into),
+            ingredient=key,
+            amount=self._given(recipe, inputs, amount * (1.0 + margin)),
+            unit=tree[key].unit,
+            inputs=tuple(inputs),
+            how=recipe.how,
+            work=task_of(recipe, tree),
+            minutes_before=begun,
+            rest_hours=recipe.rest_hours,
+            into=into,
+            wanted=0.0 if into else amount,
         )
+
+    def _given(
+        self, recipe: MadeFrom, inputs: Sequence[tuple[str, float, Unit]], amount: float
+    ) -> float:
+        """What comes out: the amount, where the whole pieces that go in give so much."""
+        if len(inputs) == 1 and inputs[0][2] == "each":
+            amount = min(amount, inputs[0][1] * recipe.yields / recipe.inputs[0].amount)
+        unit = self.tree[recipe.made].unit
+        return float(math.ceil(amount - 1e-9)) if unit == "each" else amount
 
     def _begun(self, recipe: MadeFrom, by: int | None) -> int:
         took = HANDS_MINUTES + math.ceil(recipe.rest_hours * 60.0)
@@ -217,7 +255,7 @@ class _Maker:
         """How long before the start it is begun where nothing hurries it."""
         if is_of_the_last_minute(recipe, self.tree):
             return LAST_MINUTES
-        match work_of(recipe, self.tree):
+        match task_of(recipe, self.tree):
             case "separate":
                 return LAST_MINUTES
             case "cut":
@@ -228,5 +266,12 @@ class _Maker:
         return SAME_DAY_MINUTES if life is not None and life <= 1 else DAY_MINUTES
 
 
-def _whole(amount: float, unit: Unit) -> float:
-    return float(math.ceil(round(amount, NOISE))) if unit == "each" else amount
+def with_margin(amount: float, margin: float, unit: Unit) -> float:
+    """So much and a share on top of it; of whole pieces the margin never breaks another.
+
+    >>> [with_margin(each, 0.15, "each") for each in (4.0, 4.6, 7.0)], with_margin(90.0, 0.5, "ml")
+    ([4.0, 5.0, 8.0], 135.0)
+    """
+    if unit != "each":
+        return amount * (1.0 + margin)
+    return float(max(math.ceil(amount - 1e-9), math.floor(amount * (1.0 + margin) + 1e-9)))

@@ -9,31 +9,46 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.drink.ice import is_carbonated
-from barkeep.domain.ingredients.relations import MadeFrom, Technique
+from barkeep.domain.ingredients.fruit import PEELS
+from barkeep.domain.ingredients.relations import Technique
+from barkeep.domain.ingredients.tasks import Task
 from barkeep.domain.ingredients.tree import FamilyTree, inside_sentence
-from barkeep.domain.ingredients.work import Work
 from barkeep.domain.phrases import capitalised, folded
+from barkeep.domain.pouring.supply import Supply, supply_of
 from barkeep.domain.pouring.words import plain_amount
+from barkeep.domain.shoots.garnish_needs import (
+    GarnishNeed,
+    GarnishSource,
+    garnish_needs,
+    source_of,
+)
 from barkeep.domain.shoots.ice import IceNeed, ice_for, ice_in_words
-from barkeep.domain.shoots.making_ahead import CUT_MINUTES, DAY_MINUTES, ToMake, to_make
+from barkeep.domain.shoots.making_ahead import (
+    CUT_MINUTES,
+    DAY_MINUTES,
+    SQUEEZE_MINUTES,
+    ToMake,
+    to_make,
+)
 from barkeep.domain.shoots.menu import Order, wanted_by
 from barkeep.domain.shoots.whole_pieces import WholePieces, whole_pieces
 from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.glasses import glass_as_written, glass_named
-from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
-from barkeep.domain.specs.spec import Line
+from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.errors import spoken_list
 
 MARGIN = 0.15
 """What is squeezed and made beyond the need, a share (*common practice*)."""
 CHILL_MINUTES = 120
+PEEL_MINUTES = SQUEEZE_MINUTES + 5
+"""What is peeled is peeled right before it is squeezed."""
 
 
 _TOOLS: Mapping[Technique, tuple[str, ...]] = {
@@ -56,7 +71,7 @@ _RINSED = frozenset(
     {"jigger", "peeler", "grater", "blender", "kettle or pan", "heatproof jug", "whisk or frother"}
 )
 """One will do; of the others each drink gets a clean one (*common practice*)."""
-_VERBS: Mapping[Work, str] = {
+_VERBS: Mapping[Task, str] = {
     "make": "Make",
     "squeeze": "Squeeze",
     "separate": "Separate",
@@ -70,13 +85,15 @@ class ToSetOut:
     """A thing to set out, and how many; a garnish with the key of its ingredient.
 
     A glass is called what its specs call it, its `kind` what it is called else,
-    by which its tick is kept.
+    by which its tick is kept. The key is empty of a garnish in words; `garnish`
+    is what the drinks want of it.
     """
 
     name: str
     count: int
     ingredient: str = ""
     kind: str = ""
+    garnish: GarnishNeed | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,7 +179,7 @@ def mise_en_place(
     steps = [
         *_questions(wanted),
         *_discard(parts, made, tree),
-        *_making(made, tree, margin),
+        *_making(made, tree),
         *(
             Step(_key("pieces", each.ingredient), CUT_MINUTES, each.said(tree))
             for each in parts.pieces
@@ -198,18 +215,12 @@ def _tools(orders: Sequence[Order]) -> Iterator[ToSetOut]:
 
 def _garnishes(orders: Sequence[Order], tree: FamilyTree) -> Iterator[ToSetOut]:
     counts: dict[str, ToSetOut] = {}
-    for order in orders:
-        for line in order.spec.lines:
-            if line.garnish:
-                name = _garnish_name(line, tree)
-                pieces = math.ceil((line.amount or 1.0) * order.serves / order.spec.serves - 1e-9)
-                known = counts.get(name, ToSetOut(name, 0, line.ingredient))
-                counts[name] = replace(known, count=known.count + max(1, pieces))
+    for each in garnish_needs(orders, tree):
+        key = each.wanted[0] if each.wanted else ""
+        known = counts.get(each.name, ToSetOut(each.name, 0, key, garnish=each))
+        need = replace(each, count=known.count + each.count)
+        counts[each.name] = replace(known, count=need.count, garnish=need)
     yield from counts.values()
-
-
-def _garnish_name(line: Line, tree: FamilyTree) -> str:
-    return without_garnish(line.text).strip() or names_in_sentence(line, tree)
 
 
 def _chill(orders: Sequence[Order], tree: FamilyTree) -> dict[str, str]:
@@ -273,13 +284,13 @@ def _discard(parts: MiseEnPlace, made: Sequence[ToMake], tree: FamilyTree) -> It
         yield Step(f"discard:{bottle.id}", max(begun, DAY_MINUTES), text)
 
 
-def _making(made: Sequence[ToMake], tree: FamilyTree, margin: float) -> Iterator[Step]:
+def _making(made: Sequence[ToMake], tree: FamilyTree) -> Iterator[Step]:
     for each in made:
-        share = ""
+        spare, share = round(100.0 * each.spare), ""
         if not each.is_all:
             share = " (what is there gives no more; the rest is bought)"
-        elif margin and not each.into:
-            share = f" ({margin * 100.0:.0f} % more than the drinks take)"
+        elif spare > 0:
+            share = f" ({spare} % more than the drinks take)"
         use = f", to go into {tree.in_sentence(each.into)}" if each.into else ""
         rest = f" Leave {_hours(each.rest_hours)} for it to rest." if each.rest_hours else ""
         text = f"{_VERBS[each.work]} {_said(each, tree)}{share}{use}. {each.how}{rest}"
@@ -291,9 +302,10 @@ def _setting(parts: MiseEnPlace, snapshot: Snapshot) -> Iterator[Step]:
         yield Step(f"ice:{form}", DAY_MINUTES, text)
     for name, said in parts.chill.items():
         yield Step(_key("chill", name), CHILL_MINUTES, f"Chill {said}.")
+    supply = supply_of(snapshot)
+    squeezed = {key for each in parts.squeeze for key, _amount, _unit in each.inputs}
     for garnish in parts.garnishes:
-        text = _garnish_words(garnish, snapshot)
-        yield Step(_key("garnish", garnish.name), CUT_MINUTES, text)
+        yield _garnish_step(garnish, squeezed, snapshot, supply)
     for glass in parts.glassware:
         text = f"Set out {glass.count} × {glass.name}."
         yield Step(_key("glass", glass.kind), CUT_MINUTES, text)
@@ -302,25 +314,48 @@ def _setting(parts: MiseEnPlace, snapshot: Snapshot) -> Iterator[Step]:
         yield Step("tools", CUT_MINUTES, f"Set out {tools}.")
 
 
-def _garnish_words(garnish: ToSetOut, snapshot: Snapshot) -> str:
-    """A garnish cut from fruit says from how many."""
-    tree = snapshot.knowledge.tree
-    recipe = next(
-        (each for each in snapshot.knowledge.made_from if _cuts(each, garnish, tree)), None
-    )
-    if recipe is None:
-        return f"Have {garnish.count} × {garnish.name} ready."
-    (fruit,) = recipe.inputs
-    pieces = math.ceil(garnish.count * fruit.amount / recipe.yields - 1e-9)
-    name = tree.in_sentence(fruit.ingredient)
-    return f"Cut {garnish.count} × {garnish.name} from {pieces} × {name}."
+def _garnish_step(
+    garnish: ToSetOut, squeezed: Collection[str], snapshot: Snapshot, supply: Supply
+) -> Step:
+    """One garnish, cut before its fruit is squeezed where only the peel is taken."""
+    key, minutes = _key("garnish", garnish.name), CUT_MINUTES
+    source = None if garnish.garnish is None else source_of(garnish.garnish, snapshot, supply)
+    if source is None:
+        text = (
+            f"See to “{garnish.name}” yourself, for {_drinks(garnish.count)}: "
+            "no ingredient is called so."
+        )
+        return Step(key, minutes, text)
+    tree, fruit = snapshot.knowledge.tree, source.fruit
+    many = f"{garnish.count} × {garnish.name}"
+    if fruit is None:
+        return Step(key, minutes, _garnish_there(garnish, source, tree))
+    pieces = math.ceil(fruit.amount - 1e-9)
+    text = f"Cut {many} from {pieces} × {tree.in_sentence(fruit.ingredient)}"
+    if source.ingredient in PEELS and fruit.ingredient in squeezed:
+        return Step(key, PEEL_MINUTES, f"{text}, before it is squeezed.")
+    return Step(key, minutes, f"{text}.")
 
 
-def _cuts(recipe: MadeFrom, garnish: ToSetOut, tree: FamilyTree) -> bool:
-    if recipe.made != garnish.ingredient or len(recipe.inputs) != 1 or recipe.rest_hours:
-        return False
-    units = {tree[recipe.made].unit, tree[recipe.inputs[0].ingredient].unit}
-    return units == {"each"}
+def _garnish_there(garnish: ToSetOut, source: GarnishSource, tree: FamilyTree) -> str:
+    """What stands there, or has to be got: barkeep knows no other way to it."""
+    many = f"{garnish.count} × {garnish.name}"
+    if garnish.garnish is not None and garnish.garnish.on_the_rim:
+        named = tree.in_sentence(source.ingredient)
+        lacking = "" if source.have else f": no {named} is there, so get some"
+        return f"Set out a saucer of {named} to rim {_glasses(garnish.count)}{lacking}."
+    if source.have >= source.amount:
+        return f"Have {many} ready."
+    there = "none is there" if not source.have else f"only {source.have:g} there"
+    return f"Get {many}: {there}."
+
+
+def _drinks(count: int) -> str:
+    return "1 drink" if count == 1 else f"{count} drinks"
+
+
+def _glasses(count: int) -> str:
+    return "1 glass" if count == 1 else f"{count} glasses"
 
 
 def _said(made: ToMake, tree: FamilyTree) -> str:

@@ -414,8 +414,11 @@ def _take_use(draft: Draft) -> None:
 _END_OF_ARTICLE = re.compile(r"(?:(?:an?|the|some|your|our)[ ]+(?=\w))?", re.IGNORECASE)
 
 
+_RIMMED = {"salted": "salt", "sugared": "sugar"}
+
+
 def _take_rim(draft: Draft) -> bool:
-    """*Salt rim*, *half salt rim*, *rim: half salt*, *rim half the glass with salt*."""
+    """*Salt rim*, *salted rim*, *half salt rim*, *rim: salt*, *rim half the glass with salt*."""
     if "rim" not in draft.rest.casefold():
         return False
     behind = draft.take(_RIM_WITH)
@@ -431,7 +434,8 @@ def _take_rim(draft: Draft) -> bool:
     draft.at += rim.start("what")
     tail = draft.rest[rim.end() :].strip()
     gap = "" if tail[:1] in ",;(" else ", "
-    draft.rest = f"{rim['what']}{gap if tail else ''}{tail}"
+    what = _RIMMED.get(rim["what"].casefold(), rim["what"])
+    draft.rest = f"{what}{gap if tail else ''}{tail}"
     if _ARTICLE.match(draft.rest) or draft.rest[:1].isnumeric():
         _take_front(draft)  # a lime wedge on the rim
     return True

@@ -9,12 +9,21 @@ from typing import TypeVar
 
 from barkeep.domain.ingredients.relations import Role, Technique
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.specs.telling_garnishes import (
+    TellingGarnish,
+    is_rim,
+    shipped_telling_garnishes,
+)
 
 T = TypeVar("T")
 U = TypeVar("U")
 
 ACCENT_ML = 7.5
 """A line of no more than this is an accent (*common practice*: a quarter ounce)."""
+
+
+FEW_LINES = 3
+"""With no more lines than these beside it, the one garnish tells the drink (*common practice*)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +63,17 @@ class Line:
     def required(self) -> bool:
         """Whether the drink cannot be made without it."""
         return not (self.optional or self.garnish)
+
+    @property
+    def on_the_rim(self) -> bool:
+        """Whether it is a garnish on the rim of the glass."""
+        return self.garnish and is_rim(self.text, self.note)
+
+    @property
+    def telling(self) -> TellingGarnish | None:
+        """Why a drink is another one without this garnish, None where it is not."""
+        said = shipped_telling_garnishes().get(self.ingredient) if self.garnish else None
+        return None if said is None or (said.rim and not self.on_the_rim) else said
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,7 +130,24 @@ class Spec:
     @property
     def required_lines(self) -> tuple[Line, ...]:
         """The lines the drink cannot be made without."""
-        return tuple(line for line in self.lines if line.required)
+        return tuple(line for line in self.lines if self.requires(line))
+
+    def requires(self, line: Line) -> bool:
+        """Whether the drink cannot be made without one of its lines: an onion may be its name."""
+        said = None if line.required else line.telling
+        return line.required or (said is not None and said.needed and line is self.told_by)
+
+    @property
+    def told_by(self) -> Line | None:
+        """The garnish that the drink is: its one onion or olive, or its rim."""
+        garnishes = [line for line in self.lines if line.garnish and not line.optional]
+        rims = [line for line in garnishes if line.on_the_rim and line.telling]
+        if rims:
+            return rims[0]
+        few = sum(line.required for line in self.lines) <= FEW_LINES
+        bare = few and self.technique in ("stirred", "unknown")  # a spritz is not its olive
+        alone = len(garnishes) == 1 and not garnishes[0].alternatives
+        return garnishes[0] if bare and alone and garnishes[0].telling else None
 
     @property
     def wanted(self) -> frozenset[str]:

@@ -73,6 +73,11 @@ def test_a_garnish_is_called_one():
     assert cut(GIN, TWIST).steps[-1] == CameraStep("1 lemon twist", "garnish")
 
 
+def test_a_garnish_that_nobody_knows_is_a_step_too():
+    drink = cut(GIN, TWIST, notes="Garnish: a paper lantern\nBetter in winter.")
+    assert drink.steps[-1] == CameraStep("a paper lantern", "garnish")
+
+
 @pytest.mark.parametrize(
     ("fields", "serves", "below"),
     [

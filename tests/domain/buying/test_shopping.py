@@ -152,8 +152,8 @@ def test_juice_is_bought_as_fruit_with_the_margin_of_the_mise_en_place():
         picture = bar(limes(there))
         (made,) = mise_en_place(needs, picture).squeeze
         ((_key, squeezed, _unit),) = made.inputs
-        lacking = max(0.0, math.ceil(11.5 - there))
-        assert squeezed == 12.0
+        lacking = max(0.0, math.ceil(11.0 - there))
+        assert squeezed == 11.0  # ten, and the one more of which the margin takes all
         assert bought(shopping([needs], picture)) == (
             {"lime": (lacking, math.ceil(lacking / 12.0))} if lacking else {}
         )
@@ -163,12 +163,12 @@ def test_what_is_there_as_juice_needs_no_fruit():
     needs = [[order(10, line("lime-juice", 25.0))]]
     assert shopping(needs, bar(pressed(250.0))).items == ()
     half = shopping(needs, bar(pressed(150.0)))
-    assert bought(half)["lime"][0] == math.ceil(100.0 * 1.15 / 25.0)
+    assert bought(half)["lime"][0] == 4.0  # no other one for the margin
 
 
 def test_a_recipe_of_a_recipe_goes_down_to_the_fruit():
     found = shopping([[order(2, line("cordial", 50.0))]], bar())
-    assert bought(found) == {"lime": (math.ceil(50.0 * 1.15 / 25.0), 3)}
+    assert bought(found) == {"lime": (2.0, 2)}
     assert found.items[0].why == ("100 ml of cordial short for Deckchair",)
 
 
@@ -317,7 +317,7 @@ def test_shoots_that_were_filmed_are_not_bought_for_and_past_dates_are_looked_ah
     assert still_to_film(picture) == (near, far)
     assert shopping_for([near], picture).items == ()
     (item,) = shopping_for([far], picture).items
-    assert (item.ingredient, item.need) == ("lime", math.ceil(4 * 1.15))
+    assert (item.ingredient, item.need) == ("lime", 4.0)
     assert item.why == ("100 ml of lime juice short for Far’s Deckchair",)
 
 

@@ -12,6 +12,7 @@ from barkeep.application.bar import Bar
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Level, Product
+from barkeep.domain.buying.shopping import shopping
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.shoots.menu import Order
 from barkeep.domain.shoots.mise_en_place import MARGIN, Step, mise_en_place
@@ -36,10 +37,36 @@ def lime_drink(quantity=30.0, serves=10):
 
 def test_fruit_is_counted_from_yields_with_a_margin(knowledge):
     (limes,) = mise_en_place([lime_drink()], Snapshot(knowledge, TODAY)).squeeze
-    assert limes.amount == pytest.approx(300.0 * (1 + MARGIN))
+    assert 300.0 < limes.amount <= 300.0 * (1 + MARGIN)
     ((fruit, count, unit),) = limes.inputs
     assert (fruit, unit, count) == ("lime", "each", math.ceil(count))
     assert limes.amount / MOST_LIME_ML <= count <= math.ceil(limes.amount / LEAST_LIME_ML)
+
+
+@pytest.mark.parametrize(
+    ("ingredient", "each", "serves", "pieces"),
+    [
+        ("egg-white", 32.0, 4, ("egg", 4.0)),  # the margin breaks no other egg
+        ("egg-white", 32.0, 8, ("egg", 9.0)),
+        ("lemon-juice", 22.5, 3, ("lemon", 2.0)),
+        ("lime-juice", 30.0, 4, ("lime", 5.0)),
+        ("lemon-juice", 22.5, 40, ("lemon", 27.0)),
+    ],
+)
+def test_a_margin_takes_no_other_piece_unless_it_takes_all_of_it(
+    knowledge, ingredient, each, serves, pieces
+):
+    line = Line(f"{each} ml", ingredient, each, None, "ml", each)
+    spec = Spec("Moth", (line,), "Shake.", technique="shaken")
+    picture = Snapshot(knowledge, TODAY)
+    made = [
+        one
+        for one in mise_en_place([Order(spec, serves)], picture).steps
+        if one.key.endswith(ingredient)
+    ]
+    assert f"from {pieces[1]:.0f} × " in made[0].text
+    bought = {one.ingredient: one.need for one in shopping([[Order(spec, serves)]], picture).items}
+    assert bought == {pieces[0]: pieces[1]}
 
 
 def test_what_is_there_is_not_squeezed_again(snapshot):

@@ -1,4 +1,4 @@
-"""What a recipe asks of the hands, and whether it is done before the drink is begun.
+"""What is done to make a thing here, and whether it is done before the drink is begun.
 
 Squeezing, separating and cutting are part of making a drink, and so is what is
 brewed to be drunk hot; a syrup or a mix has to stand there first.
@@ -11,14 +11,14 @@ from typing import Literal
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 
-Work = Literal["make", "squeeze", "separate", "cut"]
+Task = Literal["make", "squeeze", "separate", "cut"]
 
 AT_THE_LAST = ("water", "ice", "hot-drink", "brewed-tea")
 """Kinds that are made right before they are poured."""
 
 
-def work_of(recipe: MadeFrom, tree: FamilyTree) -> Work:
-    """What is done: squeezed fruit, separated eggs, cut garnish, and all else is made."""
+def task_of(recipe: MadeFrom, tree: FamilyTree) -> Task:
+    """Fruit is squeezed, eggs are separated, a garnish is cut, and all else is made."""
     alone = len(recipe.inputs) == 1
 
     def is_kind(kind: str) -> bool:
@@ -40,6 +40,6 @@ def is_of_the_last_minute(recipe: MadeFrom, tree: FamilyTree) -> bool:
 
 def is_made_first(recipe: MadeFrom, tree: FamilyTree) -> bool:
     """Whether it has to be there before the drink is begun."""
-    if work_of(recipe, tree) != "make":
+    if task_of(recipe, tree) != "make":
         return False
     return recipe.rest_hours > 0.0 or not is_of_the_last_minute(recipe, tree)
