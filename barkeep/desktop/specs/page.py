@@ -35,12 +35,12 @@ from barkeep.desktop.widgets.delegates import VerdictDelegate
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.drink.search import SLOW_FACTS, facts_for
+from barkeep.domain.drink.search import SLOW_FACTS, facts_for, query_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import Drink, tonight
 from barkeep.domain.spec_text.settling import open_questions
 from barkeep.domain.specs.called import named_by
-from barkeep.domain.specs.query import LANGUAGE, NO_FIELD, Query, SpecFacts, parse_query
+from barkeep.domain.specs.query import LANGUAGE, NO_FIELD, Query, SpecFacts
 from barkeep.domain.specs.shown_lines import shown_lines, style_note
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial
@@ -51,7 +51,7 @@ QUESTION = "specs-search"
 """Under which slow facts are asked for in the background."""
 
 
-QUICK_FACTS = frozenset({"due"})
+QUICK_FACTS = frozenset({"due", "shoot", "allergens"})
 
 
 class SpecFinding:
@@ -72,7 +72,7 @@ class SpecFinding:
     def read(self, text: str, snapshot: Snapshot) -> str:
         """Take what was typed; why it cannot be used, empty where it can."""
         try:
-            self._query = parse_query(text, snapshot.knowledge.tree)
+            self._query = query_of(text, snapshot)
         except BadQuery as error:
             return str(error)
         return ""
