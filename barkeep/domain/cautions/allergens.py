@@ -30,7 +30,8 @@ class Allergen:
     """One allergen: its word, the lists it is on (none where the word is an owner's), a note.
 
     `also_meant_by` are words of a guest that mean this one beside another. Of the kinds in
-    `only_bought`, what is made at home does not carry it.
+    `only_bought`, what is made at home does not carry it. `now` is what is said of one that can
+    kill within minutes, empty of the others.
     """
 
     word: Text
@@ -38,6 +39,7 @@ class Allergen:
     note: str = ""
     also_meant_by: Texts = ()
     only_bought: Texts = ()
+    now: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,9 +107,9 @@ def allergen_words(tree: FamilyTree) -> Mapping[str, frozenset[str]]:
     return {word: frozenset(means) for word, means in found.items()}
 
 
-def in_tags(allergens: Iterable[Allergen]) -> str:
-    """All of them in one line: *egg · tree nuts · sulphites*; empty for none."""
-    return " · ".join(each.word for each in allergens)
+def law_behind(allergen: Allergen) -> str:
+    """The laws whose lists it is on; empty where it is an owner's word."""
+    return "; ".join(shipped_allergens().authority[each] for each in allergen.lists)
 
 
 def _carried(key: str, tree: FamilyTree, *, at_home: bool) -> Iterator[Allergen]:

@@ -173,7 +173,7 @@ def analyse(
         kcal=None if ethanol_g is None else energy_kcal(_nutrients(mixture, ethanol_g)),
         kj=None if ethanol_g is None else energy_kj(_nutrients(mixture, ethanol_g)),
         cost=cost,
-        allergens=allergens_of(used, tree),
+        allergens=allergens_of(used, tree, _made_at_home(poured)),
         cautions=cautions,
         general_cautions=general,
         frozen=None if abv is None else _frozen(mixture, abv, sugar),
@@ -234,6 +234,16 @@ def _nutrients(mixture: Mixture, ethanol_g: float) -> Mapping[Nutrient, float]:
 def _used(poured: Sequence[Pour]) -> frozenset[str]:
     """Keys of everything that goes in, and of what is made here for it."""
     return frozenset(key for pour in poured for key in (pour.ingredient, *pour.draws))
+
+
+def _made_at_home(poured: Sequence[Pour]) -> frozenset[str]:
+    """Keys of what comes out of the owner's own kitchen: a bottle of it, or made for this."""
+    return frozenset(
+        pour.ingredient
+        for pour in poured
+        if (pour.bottle.product.house_made if pour.bottle else pour.draws)
+        if pour.bottle or pour.ingredient not in pour.draws
+    )
 
 
 def _cautions(
