@@ -107,6 +107,12 @@ def allergen_words(tree: FamilyTree) -> Mapping[str, frozenset[str]]:
     return {word: frozenset(means) for word, means in found.items()}
 
 
+def as_listed(allergens: Iterable[Allergen]) -> tuple[Allergen, ...]:
+    """Allergens in the order of the lists, an owner's own words after them."""
+    listed = {each.word: number for number, each in enumerate(shipped_allergens().all)}
+    return tuple(sorted(allergens, key=lambda each: listed.get(each.word, len(listed))))
+
+
 def law_behind(allergen: Allergen) -> str:
     """The laws whose lists it is on; empty where it is an owner's word."""
     return "; ".join(shipped_allergens().authority[each] for each in allergen.lists)

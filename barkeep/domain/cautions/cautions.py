@@ -14,7 +14,7 @@ from types import MappingProxyType
 from typing import Annotated, Literal, get_args
 
 from barkeep import resource_files
-from barkeep.domain.cautions.allergens import Allergen, law_behind
+from barkeep.domain.cautions.allergens import Allergen, as_listed, law_behind
 from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import Phrases, folded, is_findable
@@ -220,22 +220,30 @@ def of_allergens(allergens: Iterable[Allergen]) -> tuple[Caution, ...]:
     )
 
 
+def cautions_of_any_drink() -> tuple[Caution, ...]:
+    """What is true of every drink with alcohol, and needs no figures."""
+    return tuple(each.caution for each in shipped_cautions() if each.general and not each.shows)
+
+
 def of_tier(cautions: Iterable[Caution], tier: Tier) -> tuple[Caution, ...]:
     """Those of one weight, in their order."""
     return tuple(each for each in cautions if each.tier == tier)
 
 
-def in_tags(cautions: Iterable[Caution], allergens: Iterable[Allergen]) -> tuple[str, ...]:
-    """What a drink is marked with: what can hurt now, then what the allergic must know."""
-    told = tuple(cautions)
-    now = (each.in_brief for each in of_tier(told, "now"))
-    beside = (each.in_brief for each in of_tier(told, "allergen"))
-    return tuple(dict.fromkeys((*now, *(each.word for each in allergens), *beside)))
+def now_tags(cautions: Iterable[Caution]) -> tuple[str, ...]:
+    """What can hurt now with a drink, each in a word or two: *raw egg*, *flame*."""
+    return tuple(dict.fromkeys(each.in_brief for each in of_tier(cautions, "now")))
+
+
+def allergen_tags(cautions: Iterable[Caution], allergens: Iterable[Allergen]) -> tuple[str, ...]:
+    """What an allergic guest must know, in the order of the lists: *egg*, *tree nuts*."""
+    beside = (each.in_brief for each in of_tier(cautions, "allergen"))
+    return tuple(dict.fromkeys((*(each.word for each in as_listed(allergens)), *beside)))
 
 
 IN_GENERAL = (
-    "Drink with care: never before driving, in pregnancy, under age or with medicine; "
-    "local rules come first."
+    "Alcohol harms: never before you drive, when pregnant, below the legal drinking age or with "
+    "medicines; local rules first."
 )
 """All the general cautions in one sentence, where one further step shows each."""
 
@@ -262,7 +270,11 @@ def _rule(key: str, raw: object, file: str) -> CautionRule:
         raise KnowledgeError(file, key, f"“basis” must say one of these: {', '.join(BASES)}")
     now_with = _now_with(rest, file, key)
     when = read(
-        without(rest, "words", "not", "now_with"), Conditions, file, key, phrases=_phrases(rest, file, key)
+        without(rest, "words", "not", "now_with"),
+        Conditions,
+        file,
+        key,
+        phrases=_phrases(rest, file, key),
     )
     if when in (Conditions(), Conditions(every=True)):
         reason = "nothing raises it; say in which case it is to be raised"

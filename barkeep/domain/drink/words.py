@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from barkeep.domain.cautions.cautions import Caution
@@ -96,6 +96,14 @@ def measured(analysis: Analysis) -> tuple[tuple[Quality, float], ...]:
     return tuple((quality, value) for quality, value in figures if value is not None)
 
 
+def cautions_json(cautions: Iterable[Caution]) -> list[dict[str, str]]:
+    """Each caution with its tier: *now*, *allergen* or *general*."""
+    return [
+        {"key": each.key, "tier": each.tier, "text": each.text, "source": each.source}
+        for each in cautions
+    ]
+
+
 def caution_in_words(caution: Caution) -> str:
     """A caution with the source behind it, where there is one."""
     return f"{caution.text} {caution.source}".rstrip()
@@ -119,9 +127,9 @@ def _facts(analysis: Analysis, tree: FamilyTree) -> Iterator[Fact]:
         yield Fact("Glass", analysis.fit.why or "It fits, up to the wash line")
     if analysis.frozen is not None:
         yield Fact("In a freezer", *_freezer(analysis.frozen))
-    if analysis.allergens:
-        words = spoken_list([each.word for each in analysis.allergens], "and")
-        yield Fact("Allergens", capitalised(words), "What is usual; the label comes first")
+    if tags := analysis.minded.allergen_tags:
+        words = capitalised(" · ".join(tags))
+        yield Fact("Allergens", words, "What is usual; the label comes first")
 
 
 def _volume(analysis: Analysis) -> str:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from barkeep.domain.cautions.allergens import Allergen, allergens_of
 from barkeep.domain.cautions.cautions import (
     Caution,
+    allergen_tags,
     cautions_for,
-    in_tags,
+    now_tags,
     occasion_of,
     of_allergens,
 )
@@ -36,9 +37,28 @@ class Minded:
         return (*self.cautions, *of_allergens(self.allergens))
 
     @property
-    def tags(self) -> tuple[str, ...]:
-        """What the drink is marked with: *raw egg*, *egg*, *tree nuts*."""
-        return in_tags(self.all_cautions, self.allergens)
+    def now_tags(self) -> tuple[str, ...]:
+        """What can hurt now, in a word or two each: *raw egg*, *tree nuts*."""
+        return now_tags(self.all_cautions)
+
+    @property
+    def allergen_tags(self) -> tuple[str, ...]:
+        """What an allergic guest must know: *egg*, *tree nuts*, *sulphites*."""
+        return allergen_tags(self.cautions, self.allergens)
+
+    @property
+    def in_brief(self) -> str:
+        """Both in one line, each word once: *! raw egg, tree nuts · egg · sulphites*."""
+        now = f"! {', '.join(self.now_tags)}" if self.now_tags else ""
+        others = (each for each in self.allergen_tags if each not in self.now_tags)
+        return " · ".join(filter(None, (now, *others)))
+
+    def with_more(self, cautions: Iterable[Caution]) -> Minded:
+        """The same with further cautions, those that are there already but once."""
+        known = {each.key for each in self.cautions}
+        return replace(
+            self, cautions=(*self.cautions, *(each for each in cautions if each.key not in known))
+        )
 
 
 def minded_of(spec: Spec, answers: Sequence[LineAnswer], tree: FamilyTree) -> Minded:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal, get_args
 
 from barkeep.domain.bar.snapshot import Snapshot
@@ -54,7 +54,7 @@ class Drink:
     missing: tuple[str, ...]
     warnings: tuple[str, ...]
     lines: tuple[LineAnswer, ...]
-    minded: Minded = Minded()
+    minded: Minded = field(default_factory=Minded)
     notices: tuple[str, ...] = ()
 
     @property

@@ -23,7 +23,7 @@ def warnings_for(
 ) -> tuple[str, ...]:
     """The warnings for a drink as it would be poured tonight, worst first; each is short."""
     found = [each.text for each in minded.cautions if each.level == "danger"]
-    found += _allergens(minded)
+    found += allergens_in_words(minded)
     found += [each.text for each in minded.cautions if each.level == "care"]
     found += notices_of(answers, snapshot)
     return tuple(dict.fromkeys(found))
@@ -39,7 +39,8 @@ def notices_of(answers: Sequence[LineAnswer], snapshot: Snapshot) -> tuple[str, 
     return tuple(dict.fromkeys(found))
 
 
-def _allergens(minded: Minded) -> Iterator[str]:
+def allergens_in_words(minded: Minded) -> Iterator[str]:
+    """What a drink carries, and what of it its spec does not, each a sentence."""
     if minded.allergens:
         yield contains_sentence(minded.allergens)
     if minded.brought_in:

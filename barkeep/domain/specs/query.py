@@ -229,8 +229,9 @@ def facts_of(
     )
     names = (tree.folded_names[kind] for kind in sorted(kinds))
     unsettled = (each.text for each in spec.unsettled)
-    said = (spec.name, spec.riff_of or "", spec.glass, spec.technique, *spec.tags, *unsettled)
-    own = folded(" ".join(said))
+    called = (line.called for line in spec.lines)
+    named = (spec.name, spec.riff_of or "", spec.glass, spec.technique, *spec.tags)
+    own = folded(" ".join((*named, *called, *unsettled)))
     return SpecFacts(
         spec=spec,
         words=" ".join((own, *names)),
