@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from barkeep.domain.cautions.cautions import Caution
+from barkeep.domain.cautions.cautions import IN_GENERAL, Caution
 from barkeep.domain.drink.analysis import Analysis, Frozen
 from barkeep.domain.drink.balance import DrinkStyle, Place, Quality
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -102,6 +102,13 @@ def cautions_json(cautions: Iterable[Caution]) -> list[dict[str, str]]:
         {"key": each.key, "tier": each.tier, "text": each.text, "source": each.source}
         for each in cautions
     ]
+
+
+def cautions_in_brief(cautions: Iterable[Caution]) -> tuple[str, ...]:
+    """Those of a drink itself with their source, then all the general ones in one sentence."""
+    cautions = tuple(cautions)
+    own = (caution_in_words(each) for each in cautions if each.tier != "general")
+    return (*own, *([IN_GENERAL] if any(each.general for each in cautions) else []))
 
 
 def caution_in_words(caution: Caution) -> str:
