@@ -6,6 +6,7 @@ from collections.abc import Callable, Hashable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QWidget
 
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
@@ -72,6 +73,7 @@ def drink_columns(
             lambda drink: drink.spec.name,
             roles={
                 SUBTITLE_ROLE: lambda drink: drink.minded.in_brief,
+                Qt.ItemDataRole.AccessibleDescriptionRole: lambda drink: drink.minded.in_brief,
                 ICONS_ROLE: lambda drink: ("warning",) if drink.notices else (),
             },
             tooltip=lambda drink: _tip(drink, tree),
@@ -179,7 +181,7 @@ class TonightScreen(TableScreen[Drink]):
         self.filters = TonightFilters()
         self._prepare_filters()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
-        set_widths(self.view, (198, 102, 62, 108, 68))
+        set_widths(self.view, (222, 100, 60, 96, 60))
         sort_by(self.view, 4)
         on_activated(self.view, self._open_spec)
 
@@ -316,7 +318,7 @@ class TonightScreen(TableScreen[Drink]):
         short = len(found) - ready - stand_in
         is_hidden = bool(short) and self._any_made and not self.also_short.isChecked()
         if short:
-            said.append(f"{short} that cannot be made{', not shown' if is_hidden else ''}")
+            said.append(f"{short} that cannot be made{' (not shown)' if is_hidden else ''}")
         self.summary.setText(", ".join(said))
         if self.list_stack is not None:
             self.list_stack.no_match.line.setText(TICK_SHORT if is_hidden else WIDER)

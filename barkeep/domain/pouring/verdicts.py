@@ -111,16 +111,17 @@ def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 
     most = Serves(0.0) if short or spec.unsettled else laid_out.most(exact=exact)
     answers = _answers(laid_out, snapshot=snapshot, sourcing=sourcing, short=short, exact=exact)
     minded = minded_of(spec, answers, snapshot.knowledge.tree)
+    notices = notices_of(answers, snapshot)
     return Drink(
         spec=spec,
         verdict=_verdict(exact, len(missing) + len(spec.unsettled)),
         serves=most.whole,
         runs_out=most.runs_out[0] if most.runs_out else None,
         missing=missing,
-        warnings=warnings_for(minded, answers, snapshot),
+        warnings=warnings_for(minded, notices),
         lines=answers,
         minded=minded,
-        notices=notices_of(answers, snapshot),
+        notices=notices,
     )
 
 

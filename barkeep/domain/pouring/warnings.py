@@ -18,14 +18,12 @@ from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.minded import Minded
 
 
-def warnings_for(
-    minded: Minded, answers: Sequence[LineAnswer], snapshot: Snapshot
-) -> tuple[str, ...]:
+def warnings_for(minded: Minded, notices: Sequence[str]) -> tuple[str, ...]:
     """The warnings for a drink as it would be poured tonight, worst first; each is short."""
     found = [each.text for each in minded.cautions if each.level == "danger"]
     found += allergens_in_words(minded)
     found += [each.text for each in minded.cautions if each.level == "care"]
-    found += notices_of(answers, snapshot)
+    found += notices
     return tuple(dict.fromkeys(found))
 
 

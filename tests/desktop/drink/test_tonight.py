@@ -58,7 +58,7 @@ def test_what_can_be_made_comes_with_ones_own_first(bar, page):
     short = len(bar.snapshot.all_specs) - len(rows)
     said = page.screen.summary.text()
     assert said.startswith(f"{ready} ready, ")
-    assert said.endswith(f"{short} that cannot be made, not shown")
+    assert said.endswith(f"{short} that cannot be made (not shown)")
 
 
 def test_what_cannot_be_made_is_shown_when_asked_the_next_shoots_first(bar, page, qtbot):
@@ -139,7 +139,8 @@ def test_a_search_that_finds_only_what_cannot_be_made_says_so(page):
     assert stack.currentWidget() is stack.no_match
     assert "Also what cannot be made" in stack.no_match.line.text()
     assert (
-        page.screen.summary.text() == "0 ready, 0 with a stand-in, 1 that cannot be made, not shown"
+        page.screen.summary.text()
+        == "0 ready, 0 with a stand-in, 1 that cannot be made (not shown)"
     )
     page.screen.also_short.click()
     assert names(page) == ["Absinthe Drip"]
