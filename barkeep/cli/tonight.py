@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 
 from barkeep.application.bar import Bar
 from barkeep.cli.arguments import WITHIN, Arguments, argument, command, flag, whole_number
@@ -105,8 +105,7 @@ def _shown(
     yield _summed_up(found, also_short=also_short)
     said = _drink_in_full if in_full else _one_line
     for whose in WHOSE:
-        for row in _group(whose, [each.drink for each in found if each.whose == whose]):
-            yield from [row] if isinstance(row, str) else said(row, tree)
+        yield from _group(whose, [each.drink for each in found if each.whose == whose], tree, said)
     if also_short:
         yield from _short(found, tree)
     yield from _every_caution(poured) if in_full else _remarks(poured, tree)
@@ -116,8 +115,13 @@ def _shown(
     yield WATER if in_full else IN_FULL
 
 
-def _group(whose: Whose, drinks: Sequence[Drink]) -> Iterator[str | Drink]:
-    """The heading of one owner's drinks, and each that can be made.
+def _group(
+    whose: Whose,
+    drinks: Sequence[Drink],
+    tree: FamilyTree,
+    said: Callable[[Drink, FamilyTree], Iterator[str]],
+) -> Iterator[str]:
+    """The heading of one owner's drinks, and what is `said` of each that can be made.
 
     Of the next shoot it is said which cannot: whoever films soon has to know.
     """
@@ -126,7 +130,8 @@ def _group(whose: Whose, drinks: Sequence[Drink]) -> Iterator[str | Drink]:
     if poured or missed:
         yield ""
         yield f"{WHOSE[whose]} ({len(poured)})"
-        yield from poured
+    for drink in poured:
+        yield from said(drink, tree)
     if missed:
         yield from wrapped(f"Not yet: {'; '.join(missed)}. --all says why.", "  ", WIDTH)
 
