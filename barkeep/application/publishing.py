@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from typing import Literal
 
 from barkeep.application.finding import find_spec
 from barkeep.documents.bottles_written import bottles_csv
@@ -36,8 +37,17 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.buying.shopping import name_in_words, packages_in_words, shopping_for
 from barkeep.domain.cautions.allergens import allergens_of
-from barkeep.domain.cautions.cautions import cautions_for, occasion_of, shipped_cautions
+from barkeep.domain.cautions.cautions import (
+    IN_GENERAL,
+    Occasion,
+    cautions_for,
+    cautions_of_any_drink,
+    occasion_of,
+)
 from barkeep.domain.drink.analysis import analyse
+from barkeep.domain.drink.words import caution_in_words
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.minded import Minded
 from barkeep.domain.shoots.drinks import as_poured, orders_of, without_spec
 from barkeep.domain.shoots.log import not_taken_as_planned
 from barkeep.domain.shoots.mise_en_place import mise_en_place
@@ -68,10 +78,15 @@ class NoBottlesToExport(UserError):
 NOT_UNDERSTOOD = "{} is not understood: what it adds, its strength and allergens, is not known."
 
 
-def drink_facts(spec: Spec, snapshot: Snapshot, *, general: bool = True) -> DrinkFacts:
+Words = Literal["brief", "bare", "full"]
+"""How many words of caution a document has: what can hurt now, and the general ones in a sentence;
+without that sentence; or every caution with its authority."""
+
+
+def drink_facts(spec: Spec, snapshot: Snapshot, *, words: Words = "brief") -> DrinkFacts:
     """Strength, standard drinks, allergens and cautions of a spec made as it is written.
 
-    Without `general`, what is true of every drink with alcohol is left out.
+    Of what is true of every drink with alcohol, in *full* only what needs its figures is there.
     """
     tree = snapshot.knowledge.tree
     keys = frozenset(key for line in spec.lines for key in line.wanted)
@@ -82,22 +97,49 @@ def drink_facts(spec: Spec, snapshot: Snapshot, *, general: bool = True) -> Drin
     strength = found.abv_percent if known else None
     drinks = found.standard_drinks if known and not found.is_batch else None
     occasion = occasion_of(found.spec, keys, tree, abv_percent=strength, standard_drinks=drinks)
+    minded = Minded(cautions_for(occasion, tree), allergens_of(keys, tree))
     return DrinkFacts(
         abv_percent=strength,
         standard_drinks=drinks,
         country=found.country,
-        allergens=tuple(each.word for each in allergens_of(keys, tree)),
+        allergens=tuple(each.word for each in minded.allergens),
         cautions=(
             *(NOT_UNDERSTOOD.format(each.named) for each in spec.unsettled),
-            *(each.text for each in cautions_for(occasion, tree, general=general)),
+            *_cautions_in_words(minded, occasion, tree, words),
         ),
     )
+
+
+def _cautions_in_words(
+    minded: Minded, occasion: Occasion, tree: FamilyTree, words: Words
+) -> Iterator[str]:
+    general = [each for each in cautions_for(occasion, tree, general=True) if each.general]
+    if words != "full":
+        yield from (each.text for each in minded.all_cautions if each.tier != "general")
+        if general and words == "brief":
+            yield IN_GENERAL
+        return
+    every = cautions_of_any_drink()
+    yield from map(caution_in_words, minded.all_cautions)
+    yield from (caution_in_words(each) for each in general if each not in every)
 
 
 def cards_of(specs: Iterable[Spec], snapshot: Snapshot) -> tuple[CardContent, ...]:
     """What is printed of each spec."""
     tree, settings = snapshot.knowledge.tree, snapshot.settings
     return tuple(card_content(spec, tree, settings, drink_facts(spec, snapshot)) for spec in specs)
+
+
+def described_of(specs: Iterable[Spec], snapshot: Snapshot) -> tuple[CardContent, ...]:
+    """The same for one document of them all: the general words stand with the last that has any."""
+    cards = cards_of(specs, snapshot)
+    last = max((n for n, card in enumerate(cards) if IN_GENERAL in card.own_cautions), default=0)
+    return (*map(_without_general, cards[:last]), *cards[last:])
+
+
+def _without_general(card: CardContent) -> CardContent:
+    own = tuple(each for each in card.own_cautions if each != IN_GENERAL)
+    return replace(card, own_cautions=own)
 
 
 def menu_of(
@@ -118,20 +160,24 @@ def menu_of(
     )
 
 
-def cautions_of_any(specs: Iterable[Spec], snapshot: Snapshot) -> tuple[str, ...]:
+def cautions_of_any(
+    specs: Iterable[Spec], snapshot: Snapshot, *, words: Words = "brief"
+) -> tuple[str, ...]:
     """The general cautions where one of these specs holds alcohol, else none."""
     alcoholic = snapshot.knowledge.tree.alcoholic
     strong = any(
         spec.unsettled or any(key in alcoholic for line in spec.lines for key in line.wanted)
         for spec in specs
     )
-    return general_cautions() if strong else ()
+    return general_cautions(words) if strong else ()
 
 
-def general_cautions() -> tuple[str, ...]:
+def general_cautions(words: Words = "brief") -> tuple[str, ...]:
     """What is true of every drink with alcohol, and needs no figures."""
-    rules = (each for each in shipped_cautions() if each.general and not each.shows)
-    return tuple(each.caution.text for each in rules)
+    if words == "brief":
+        return (IN_GENERAL,)
+    every = cautions_of_any_drink()
+    return tuple(caution_in_words(each) if words == "full" else each.text for each in every)
 
 
 def house_made(snapshot: Snapshot) -> tuple[Bottle, ...]:
@@ -177,7 +223,8 @@ def _allergens(bottle: Bottle, snapshot: Snapshot) -> tuple[str, ...]:
     for recipe in knowledge.made_from:
         if recipe.made == bottle.ingredient:
             keys |= {each.ingredient for each in recipe.inputs}
-    return tuple(each.word for each in allergens_of(keys, knowledge.tree))
+    home_made = {bottle.ingredient} if bottle.product.house_made else ()
+    return tuple(each.word for each in allergens_of(keys, knowledge.tree, home_made))
 
 
 OF_SPECS: tuple[Kind, ...] = ("card", "menu", "description")
@@ -237,13 +284,13 @@ def job_for(choice: PrintChoice, snapshot: Snapshot) -> Job:
         title = choice.title or f"Prep list, {snapshot.on.isoformat()}"
         prep = prep_content(title, choice.bottles, snapshot.knowledge, snapshot.on)
         return prep_job(prep, template, paper)
-    return descriptions_job(cards_of(choice.specs, snapshot), template, paper)
+    return descriptions_job(described_of(choice.specs, snapshot), template, paper)
 
 
 def text_for(choice: PrintChoice, snapshot: Snapshot) -> str:
     """The same as plain text, such as for the clipboard."""
     if choice.kind in ("card", "description"):
-        return description_text(cards_of(choice.specs, snapshot))
+        return description_text(described_of(choice.specs, snapshot))
     return job_text(job_for(choice, snapshot).groups)
 
 
@@ -255,7 +302,7 @@ def text_forms(kind: Kind) -> Sequence[TextForm]:
 def _described(
     write: Callable[[Sequence[CardContent]], str],
 ) -> Callable[[PrintChoice, Snapshot], str]:
-    return lambda choice, snapshot: write(cards_of(choice.specs, snapshot))
+    return lambda choice, snapshot: write(described_of(choice.specs, snapshot))
 
 
 def _as_specs(suffix: str) -> Callable[[PrintChoice, Snapshot], str]:
@@ -294,7 +341,7 @@ class PublishText:
 def run_sheet_of(shoot: Shoot, snapshot: Snapshot) -> RunSheetContent:
     """The run sheet of a shoot, with what is to be bought for it while it lies ahead."""
     then = as_of(shoot, snapshot)
-    cards = [_card(drink, then) for drink in shoot.drinks]
+    cards = [_card(drink, then, "full") for drink in shoot.drinks]
     orders = orders_of(shoot, then)
     return run_sheet_content(
         shoot,
@@ -302,16 +349,17 @@ def run_sheet_of(shoot: Shoot, snapshot: Snapshot) -> RunSheetContent:
         ready=mise_en_place(orders, then),
         outlook=_outlook(shoot, then),
         shopping=_to_buy(shoot, then),
-        general_cautions=cautions_of_any([order.spec for order in orders], then),
+        general_cautions=cautions_of_any([each.spec for each in orders], then, words="full"),
     )
 
 
 def publish_text_of(shoot: Shoot, snapshot: Snapshot) -> PublishText:
     """The text for all drinks of an episode, as they are poured in it."""
-    found = [_card(drink, snapshot) for drink in shoot.drinks]
+    found = [_card(drink, snapshot, "bare") for drink in shoot.drinks]
     cards = [card for card in found if card is not None]
     removed = without_spec(shoot, snapshot)
-    general = cautions_of_any([each.spec for each in orders_of(shoot, snapshot)], snapshot)
+    specs = [each.spec for each in orders_of(shoot, snapshot)]
+    general = cautions_of_any(specs, snapshot, words="bare")
     told = (shoot.theme, cards, removed, general)
     return PublishText(episode_text(*told), episode_markdown(*told))
 
@@ -351,12 +399,12 @@ def _to_buy(shoot: Shoot, snapshot: Snapshot) -> tuple[str, ...]:
     return tuple(f"{name_in_words(each, tree)}: {packages_in_words(each)}" for each in found.items)
 
 
-def _card(drink: ShootDrink, snapshot: Snapshot) -> CardContent | None:
+def _card(drink: ShootDrink, snapshot: Snapshot, words: Words) -> CardContent | None:
     """A drink as it is poured, what replaces another saying so; None without its spec."""
     poured = as_poured(drink, snapshot)
     if poured is None:
         return None
-    facts = drink_facts(poured, snapshot, general=False)
+    facts = drink_facts(poured, snapshot, words=words)
     return card_content(poured, snapshot.knowledge.tree, snapshot.settings, facts)
 
 

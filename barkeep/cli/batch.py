@@ -15,7 +15,7 @@ from barkeep.domain.amounts.measures import quantity_in, show_quantity
 from barkeep.domain.amounts.rounding import down_to, rounded_down
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.levels import share_in
-from barkeep.domain.drink.words import caution_in_words
+from barkeep.domain.drink.words import caution_in_words, cautions_in_brief
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.available import Taken
 from barkeep.domain.making.batch_measures import (
@@ -284,4 +284,5 @@ def _shown(
     if rounds is not None:
         yield rounds.sentence
     yield from made.notes
-    yield from (f"! {caution}" for caution in cautions)
+    yield from (f"! {caution}" for caution in cautions_in_brief(made.cautions))
+    yield f'Every caution: barkeep spec analyse "{made.spec.name}" --full'

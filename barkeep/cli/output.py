@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import sys
+import textwrap
 import unicodedata
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
@@ -53,6 +54,17 @@ def title_of(bottle: Bottle | None) -> str | None:
 def assumed_json(found: Iterable[Assumed]) -> list[dict[str, str]]:
     """What was taken for what lines leave open, each with its drink and its line."""
     return [{"drink": each.drink, "line": each.line, "taken": each.taken} for each in found]
+
+
+def wrapped(sentence: str, mark: str, columns: int = 92) -> list[str]:
+    """A sentence in rows no longer than so many columns, after its mark and below itself."""
+    return textwrap.wrap(
+        sentence,
+        columns,
+        initial_indent=mark,
+        subsequent_indent=" " * len(mark),
+        break_on_hyphens=False,  # the number of a law is read in one piece
+    )
 
 
 def counted(number: int, word: str, words: str | None = None) -> str:

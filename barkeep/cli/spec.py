@@ -253,15 +253,16 @@ def _beside_written(lines: Sequence[ShownLine]) -> Iterator[str]:
         yield f"{line.text}{gap}  (written: {line.written})" if line.written else line.text
 
 
-def _query_help() -> str:
+def query_help(asked_by: str) -> str:
+    """The query language, as the help of a command shows it."""
     said = table(("written", "a spec is found that"), LANGUAGE)
-    minus = "A query that begins with a minus goes after --: barkeep spec list -- -egg"
+    minus = f"A query that begins with a minus goes after --: barkeep {asked_by} -- -egg"
     return f"{said}\n\n{NO_FIELD}\n{minus}"
 
 
 @command(
     argument("query", metavar="QUERY", nargs="*", help="what to find (default: everything)"),
-    epilog=_query_help(),
+    epilog=query_help("spec list"),
 )
 @in_bar
 def find(arguments: Arguments, bar: Bar) -> Answer:

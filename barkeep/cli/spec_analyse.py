@@ -10,12 +10,19 @@ from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.bar_source import in_bar
-from barkeep.cli.output import Answer, rounded, table
+from barkeep.cli.output import Answer, rounded, table, wrapped
 from barkeep.cli.spec import spec_json
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.cautions.cautions import IN_GENERAL, of_tier
 from barkeep.domain.drink.analysis import Analysis, Frozen, analyse
 from barkeep.domain.drink.comparison import RiffComparison, compare, figure_rows
-from barkeep.domain.drink.words import about_ranges, caution_in_words, facts, place_in_words
+from barkeep.domain.drink.words import (
+    about_ranges,
+    caution_in_words,
+    cautions_json,
+    facts,
+    place_in_words,
+)
 from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.text import write_spec
@@ -24,6 +31,7 @@ from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import InvalidField
 
 WIDTH, LABEL = 92, 15
+IN_FULL = "--full says every caution in full, with its source."
 
 
 METHODS = tuple(each for each in get_args(Technique) if each != "unknown")
@@ -36,13 +44,14 @@ METHODS = tuple(each for each in get_args(Technique) if each != "unknown")
         choices=METHODS,
         help="how it is made (default: as the words of its method say)",
     ),
+    flag("--full", "every caution in full, with its source"),
 )
 @in_bar
 def figures(arguments: Arguments, bar: Bar) -> Answer:
     """An analysis, with stable keys in JSON."""
     tree = bar.snapshot.knowledge.tree
     found = analyse(find_spec(bar.snapshot, arguments.name), bar.snapshot, arguments.method)
-    return Answer(lambda: _analysis_json(found), _shown(found, tree))
+    return Answer(lambda: _analysis_json(found), _shown(found, tree, in_full=arguments.full))
 
 
 def _analysis_json(analysis: Analysis) -> dict[str, object]:
@@ -69,6 +78,7 @@ def _analysis_json(analysis: Analysis) -> dict[str, object]:
         "freezing_point_c": rounded(_freezing_point_c(frozen), 1),
         "style": None if style is None else style.name,
         "fit": None if fit is None else fit.why or "fits",
+        "minded": cautions_json((*analysis.minded.all_cautions, *analysis.general_cautions)),
     }
 
 
@@ -77,7 +87,7 @@ def _freezing_point_c(frozen: Frozen | None) -> float | None:
     return None if frozen is None or frozen.is_bound else frozen.point_c
 
 
-def _shown(analysis: Analysis, tree: FamilyTree) -> Iterator[str]:
+def _shown(analysis: Analysis, tree: FamilyTree, *, in_full: bool) -> Iterator[str]:
     made = "" if analysis.technique == "unknown" else f", {analysis.technique}"
     yield f"{analysis.spec.name}{made}"
     yield ""
@@ -93,30 +103,36 @@ def _shown(analysis: Analysis, tree: FamilyTree) -> Iterator[str]:
     if analysis.style is not None:
         said = f"{place_in_words(analysis)} {about_ranges(analysis.style)}"
         yield from (*textwrap.wrap(said, WIDTH), "")
-    if analysis.cautions:
-        yield "Cautions"
-        for caution in analysis.cautions:
-            yield from _wrapped(caution_in_words(caution), "! ")
+    yield from _minded(analysis, in_full)
     yield "Uncertain"
     for sentence in analysis.uncertain:
-        yield from _wrapped(sentence, "- ")
+        yield from wrapped(sentence, "  - ")
     yield ""
-    if analysis.general_cautions:
-        yield "Before anyone drinks"
-        for caution in analysis.general_cautions:
-            yield from _wrapped(caution.text, "- ")
-        yield ""
+    if not in_full:
+        yield from _left_to_full(analysis)
     yield "Figures are information, not advice: health authorities and local rules come first."
 
 
-def _wrapped(sentence: str, mark: str) -> list[str]:
-    return textwrap.wrap(
-        sentence,
-        WIDTH,
-        initial_indent=f"  {mark}",
-        subsequent_indent=" " * (2 + len(mark)),
-        break_on_hyphens=False,  # the number of a law is read in one piece
-    )
+def _left_to_full(analysis: Analysis) -> Iterator[str]:
+    """The general cautions in one sentence, and how to read what was not said."""
+    if analysis.general_cautions:
+        yield from wrapped(IN_GENERAL, "")
+    if analysis.general_cautions or any(each.tier != "now" for each in analysis.cautions):
+        yield IN_FULL
+
+
+def _minded(analysis: Analysis, in_full: bool) -> Iterator[str]:
+    """What can hurt now; in full all the rest as well."""
+    minded = analysis.minded
+    shown = minded.all_cautions if in_full else of_tier(minded.all_cautions, "now")
+    parts = [("Cautions", "  ! ", shown)]
+    if in_full:
+        parts.append(("Before anyone drinks", "  - ", analysis.general_cautions))
+    for heading, mark, cautions in parts:
+        if cautions:
+            yield heading
+        for caution in cautions:
+            yield from wrapped(caution_in_words(caution), mark)
 
 
 @command(

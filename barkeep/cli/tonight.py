@@ -2,12 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from functools import partial
 
 from barkeep.application.bar import Bar
-from barkeep.cli.arguments import WITHIN, Arguments, argument, command, whole_number
+from barkeep.cli.arguments import WITHIN, Arguments, argument, command, flag, whole_number
 from barkeep.cli.bar_source import in_bar
-from barkeep.cli.output import Answer, counted, rounded, title_of
+from barkeep.cli.output import Answer, counted, rounded, title_of, wrapped
+from barkeep.cli.spec import query_help
+from barkeep.cli.spec_analyse import IN_FULL
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.cautions.cautions import IN_GENERAL, Caution, cautions_of_any_drink
+from barkeep.domain.drink.at_the_bar import WHOSE, Wanted, Whose, wanted_tonight
+from barkeep.domain.drink.words import caution_in_words, cautions_json
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
@@ -19,28 +26,53 @@ from barkeep.domain.specs.shown_lines import named_with_kind, names_in_sentence
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
 
-FOOTER = (
-    "Levels are as last counted or poured. Closeness is a judgement, allergens are what an\n"
-    "ingredient usually carries: read the label, ask your guests, and go by local rules first.\n"
-    "Alcohol harms; measure it, offer water, and never serve anyone who drives."
-)
+LABELS = "Allergens are what an ingredient usually carries: read the label and ask your guests."
+WATER = "Measure what you pour, offer water, and never serve anyone who drives."
+WIDTH = 98
 
 
 @command(
+    argument("query", metavar="QUERY", nargs="*", help="which drinks (default: every one)"),
     WITHIN,
     argument(
         "--serves", type=whole_number, default=1, metavar="N", help="how many of each (default: 1)"
     ),
+    flag("--all", "also what cannot be made, and why"),
+    flag("--full", "every caution in full, with its source, and why each stand-in is one"),
+    epilog=query_help("tonight"),
 )
 @in_bar
 def run(arguments: Arguments, bar: Bar) -> Answer:
-    """Every spec's verdict, best first."""
+    """What can be made, the owner's own and the next shoot's first, or what of it a query finds.
+
+    JSON has every drink that is found, best verdict first, whether it can be made or not.
+    """
     drinks = tonight(bar.snapshot, arguments.within, arguments.serves)
-    tree, specs = bar.snapshot.knowledge.tree, bar.snapshot.all_specs
+    asked = " ".join(arguments.query)
+    found = wanted_tonight(drinks, bar.snapshot, asked)
+    tree = bar.snapshot.knowledge.tree
     return Answer(
-        lambda: {"drinks": [_drink_json(drink, tree) for drink in drinks]},
-        _shown(drinks, specs, tree),
+        lambda: {"drinks": [_wanted_json(each, tree) for each in _best_first(found, drinks)]},
+        _shown(found, bar.snapshot, in_full=arguments.full, also_short=arguments.all),
     )
+
+
+def _best_first(found: Iterable[Wanted], drinks: Sequence[Drink]) -> list[Wanted]:
+    by_name = {each.drink.spec.name: each for each in found}
+    return [by_name[each.spec.name] for each in drinks if each.spec.name in by_name]
+
+
+def _wanted_json(wanted: Wanted, tree: FamilyTree) -> dict[str, object]:
+    drink = wanted.drink
+    return {
+        **_drink_json(drink, tree),
+        "own": not drink.spec.classic,
+        "next_shoot": wanted.whose == "shoot",
+        "made": drink.spec.technique,
+        "tags": list(drink.spec.tags),
+        "allergens": [each.word for each in drink.minded.allergens],
+        "cautions": cautions_json(drink.minded.all_cautions),
+    }
 
 
 def _drink_json(drink: Drink, tree: FamilyTree) -> dict[str, object]:
@@ -83,34 +115,110 @@ def _line_json(answer: LineAnswer, tree: FamilyTree) -> dict[str, object]:
     }
 
 
-def _shown(drinks: Sequence[Drink], specs: Sequence[Spec], tree: FamilyTree) -> Iterator[str]:
-    for verdict, words in VERDICT_WORDS.items():
-        group = [drink for drink in drinks if drink.verdict == verdict]
-        yield f"{words.heading} ({len(group)})"
-        for drink in group:
-            yield from _drink_shown(drink, tree)
-            yield from (f"      {each}" for each in garnishes_told(drink, specs, tree))
+def _shown(
+    found: Sequence[Wanted], snapshot: Snapshot, *, in_full: bool, also_short: bool
+) -> Iterator[str]:
+    """What can be made, by whose it is; then what cannot, where that is asked for."""
+    tree = snapshot.knowledge.tree
+    poured = [each.drink for each in found if each.drink.makeable]
+    yield _summed_up(found, also_short=also_short)
+    said = partial(_drink_in_full, specs=snapshot.all_specs) if in_full else _one_line
+    for whose in WHOSE:
+        yield from _group(whose, [each.drink for each in found if each.whose == whose], tree, said)
+    if also_short:
+        yield from _short(found, tree)
+    yield from _every_caution(poured) if in_full else _remarks(poured, tree)
+    yield ""
+    yield LABELS
+    yield IN_GENERAL
+    yield WATER if in_full else IN_FULL
+
+
+def _group(
+    whose: Whose,
+    drinks: Sequence[Drink],
+    tree: FamilyTree,
+    said: Callable[[Drink, FamilyTree], Iterator[str]],
+) -> Iterator[str]:
+    """The heading of one owner's drinks, and what is `said` of each that can be made.
+
+    Of the next shoot it is said which cannot: whoever films soon has to know.
+    """
+    poured = [each for each in drinks if each.makeable]
+    missed = [each.spec.name for each in drinks if not each.makeable] if whose == "shoot" else []
+    if poured or missed:
         yield ""
-    yield FOOTER
+        yield f"{WHOSE[whose]} ({len(poured)})"
+    for drink in poured:
+        yield from said(drink, tree)
+    if missed:
+        yield from wrapped(f"Not yet: {'; '.join(missed)}. --all says why.", "  ", WIDTH)
 
 
-def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
-    if not drink.makeable:
-        names = (f"no {named_with_kind(line, tree)}" for line in drink.missing_lines)
-        missing = [*names, *drink.questions]
-        yield f"  {drink.spec.name}: {spoken_list(missing, 'and')}"
-        if drink.verdict == "one_short":
-            yield from (f"      {each.why}" for each in drink.lines if _keeps_it(each))
-        return
+def _summed_up(found: Sequence[Wanted], *, also_short: bool) -> str:
+    if not found:
+        return "No drink is found by that."
+    ready, stand_in = (
+        sum(each.drink.verdict == verdict for each in found) for verdict in ("ready", "stand_in")
+    )
+    short = len(found) - ready - stand_in
+    said = [f"{ready} ready"] if ready else []
+    said += [f"{stand_in} with stand-ins"] if stand_in else []
+    said += [f"{short} that cannot be made"] if short else []
+    hint = "; --all shows them" if short and not also_short else ""
+    return f"{', '.join(said)}{hint}."
+
+
+def _one_line(drink: Drink, tree: FamilyTree) -> Iterator[str]:
+    instead = ", ".join(_instead(answer, tree) for answer in drink.lines if _is_stand_in(answer))
+    first = make_first(drink.lines, tree)
+    parts = (_serves(drink, tree), instead, first, drink.minded.in_brief)
+    mark = " *" if _has_remark(drink) else ""
+    yield f"  {drink.spec.name}: {' · '.join(filter(None, parts))}{mark}"
+
+
+def _instead(answer: LineAnswer, tree: FamilyTree) -> str:
+    offered, wanted = (
+        tree.in_sentence(answer.ingredient or ""),
+        names_in_sentence(answer.line, tree),
+    )
+    made = " made here" if answer.bottle is None else ""
+    instead = "" if offered == wanted else f" for {wanted}"
+    return f"{offered}{made}{instead} ({answer.closeness:.2f})"
+
+
+def _is_stand_in(answer: LineAnswer) -> bool:
+    return answer.required and answer.met and answer.closeness < 1.0 - 1e-9
+
+
+def _has_remark(drink: Drink) -> bool:
+    return bool(drink.notices) or any(each.dasher for each in drink.lines)
+
+
+def _remarks(drinks: Sequence[Drink], tree: FamilyTree) -> Iterator[str]:
+    """What is to be known of the bottles, each once with the drinks it is said of."""
+    said: dict[str, list[str]] = {}
+    for drink in drinks:
+        dashes = (_dashes(each, tree) for each in drink.lines if each.dasher)
+        for remark in dict.fromkeys((*drink.notices, *dashes)):
+            said.setdefault(remark, []).append(drink.spec.name)
+    if said:
+        yield ""
+        yield "* To know of the bottles"
+    for remark, names in said.items():
+        yield from wrapped(f"{remark} {'; '.join(names)}.", "  ! ", WIDTH)
+
+
+def _drink_in_full(drink: Drink, tree: FamilyTree, specs: Sequence[Spec]) -> Iterator[str]:
     yield f"  {drink.spec.name}: {_serves(drink, tree)}{_garnish_shown(drink, tree)}"
     if first := make_first(drink.lines, tree):
         yield f"      {as_sentence(first)}"
+    yield from (f"      {each}" for each in garnishes_told(drink, specs, tree))
     for answer in drink.lines:
-        if answer.required and answer.closeness < 1.0 - 1e-9:
+        if _is_stand_in(answer):
             yield f"      {answer.why} (closeness {answer.closeness:.2f})"
         elif answer.dasher:
-            name = capitalised(names_in_sentence(answer.line, tree))
-            yield f"      {name}: {answer.dasher[:1].lower()}{answer.dasher[1:]}"
+            yield f"      {_dashes(answer, tree)}"
     for warning in drink.warnings:
         yield f"      ! {warning}"
 
@@ -123,6 +231,45 @@ def _garnish_shown(drink: Drink, tree: FamilyTree) -> str:
         if each.standing in ("there", "cut") and not each.telling
     ]
     return f"; garnish: {spoken_list(shown, 'and')}" if shown else ""
+
+
+def _every_caution(drinks: Iterable[Drink]) -> Iterator[str]:
+    """Every caution of these drinks with its source and its drinks, then the general ones."""
+    of: dict[Caution, list[str]] = {}
+    for drink in drinks:
+        for caution in drink.minded.all_cautions:
+            of.setdefault(caution, []).append(drink.spec.name)
+    if of:
+        yield from ("", "Cautions")
+    for caution, names in of.items():
+        yield from wrapped(f"{caution_in_words(caution)} {'; '.join(names)}.", "  ! ", WIDTH)
+    yield from ("", "Before anyone drinks")
+    for caution in cautions_of_any_drink():
+        yield from wrapped(caution_in_words(caution), "  - ", WIDTH)
+
+
+def _short(found: Sequence[Wanted], tree: FamilyTree) -> Iterator[str]:
+    """What cannot be made, and what is missing."""
+    for verdict, words in VERDICT_WORDS.items():
+        group = [each.drink for each in found if each.drink.verdict == verdict]
+        if verdict in ("ready", "stand_in") or not group:
+            continue
+        yield ""
+        yield f"{words.heading} ({len(group)})"
+        for drink in group:
+            yield from _drink_short(drink, tree)
+
+
+def _drink_short(drink: Drink, tree: FamilyTree) -> Iterator[str]:
+    names = (f"no {named_with_kind(line, tree)}" for line in drink.missing_lines)
+    yield f"  {drink.spec.name}: {spoken_list([*names, *drink.questions], 'and')}"
+    if drink.verdict == "one_short":
+        yield from (f"      {each.why}" for each in drink.lines if _keeps_it(each))
+
+
+def _dashes(answer: LineAnswer, tree: FamilyTree) -> str:
+    name = capitalised(names_in_sentence(answer.line, tree))
+    return f"{name}: {answer.dasher[:1].lower()}{answer.dasher[1:]}"
 
 
 def _keeps_it(answer: LineAnswer) -> bool:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 
 from barkeep.application.bar import Bar
@@ -9,9 +11,8 @@ from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring.verdicts import VERDICTS, tonight
 from barkeep.errors import spoken_list
 
-DRINK = [
-    *("spec", "verdict", "serves", "missing", "make_first", "warnings", "lines", "garnishes"),
-]
+DRINK = ["spec", "verdict", "serves", "missing", "make_first", "warnings", "lines", "garnishes"]
+DRINK += ["own", "next_shoot", "made", "tags", "allergens", "cautions"]
 LINE = ["wanted", "as_written", "called", "bottle", "ingredient", "closeness", "ratio", "why"]
 CANDIDATE = [
     *("ingredient", "forms", "unlocks", "price", "why"),
@@ -35,6 +36,12 @@ OFFER = [
 def snapshot(bar):
     with Bar.open(bar) as opened:
         return opened.snapshot
+
+
+def shown_row(shown, name):
+    """The line of a drink."""
+    (row,) = (each for each in shown.splitlines() if each.startswith(f"  {name}: "))
+    return row
 
 
 class TestTonight:
@@ -70,17 +77,65 @@ class TestTonight:
         assert "ready" in {drink["verdict"] for drink in said}
         assert "stand_in" not in {drink["verdict"] for drink in said}
 
-    def test_text_groups_by_verdict_and_says_what_is_missing(self, barkeep, bar, snapshot):
-        shown = barkeep("--bar", bar, "tonight").out
+    def test_what_cannot_be_made_is_said_when_asked(self, barkeep, bar, snapshot):
         drinks = tonight(snapshot)
-        for heading, verdict in (("Ready", "ready"), ("One short", "one_short")):
-            count = sum(each.verdict == verdict for each in drinks)
-            assert f"{heading} ({count})\n" in shown
         short = next(each for each in drinks if each.verdict == "one_short")
         (missing,) = short.missing
-        name = snapshot.knowledge.tree.in_sentence(missing)
-        assert f"  {short.spec.name}: no {name}\n" in shown
-        assert "local rules first" in shown and shown.count("Alcohol harms") == 1
+        why = f"  {short.spec.name}: no {snapshot.knowledge.tree.in_sentence(missing)}\n"
+        count = sum(each.verdict == "one_short" for each in drinks)
+        shown, all_shown = (barkeep("--bar", bar, "tonight", *more).out for more in ((), ["--all"]))
+        assert f"One short ({count})\n" in all_shown and why in all_shown
+        assert why not in shown and "--all shows them" in shown.splitlines()[0]
+        for each in (shown, all_shown):
+            assert each.count("local rules first") == each.count("Alcohol harms") == 1
+
+    def test_ones_own_come_before_the_classics(self, barkeep, bar, snapshot):
+        rows = barkeep("--bar", bar, "tonight").out.splitlines()
+        own = next(each for each in tonight(snapshot) if each.makeable and not each.spec.classic)
+        classic = next(each for each in tonight(snapshot) if each.verdict == "ready")
+        heads = [
+            place for place, each in enumerate(rows) if each.startswith(("Your own (", "Clas"))
+        ]
+        named = [
+            next(place for place, row in enumerate(rows) if row.startswith(f"  {each.spec.name}: "))
+            for each in (own, classic)
+        ]
+        assert classic.spec.classic
+        assert heads[0] < named[0] < heads[1] < named[1]
+
+    def test_the_next_shoots_drinks_are_told_even_where_they_cannot_be_made(self, barkeep, bar):
+        planned = ("Negroni", "Zombie")
+        more = [each for name in planned for each in ("--drink", f"{name}=0+1+0")]
+        barkeep("--bar", bar, "shoot", "plan", "Tomorrow", "--on", str(date.today()), *more)
+        try:
+            said = barkeep("--bar", bar, "tonight").out
+            drinks = barkeep("--bar", bar, "tonight", "shoot", "--json").answer["drinks"]
+        finally:
+            barkeep("--bar", bar, "undo")
+        first = said.partition("Your own")[0].splitlines()
+        assert first[2] == "Next shoot (1)"
+        assert first[3].startswith("  Negroni: ") and first[3].endswith("sulphites *")
+        assert first[4] == "  Not yet: Zombie. --all says why."
+        assert {each["spec"] for each in drinks} == set(planned)
+        assert all(each["next_shoot"] and not each["own"] for each in drinks)
+
+    def test_a_query_asks_as_it_does_of_specs(self, barkeep, bar):
+        asked = "own with:vermouth -egg"
+        drinks = barkeep("--bar", bar, "tonight", asked, "--json").answer["drinks"]
+        found = barkeep("--bar", bar, "spec", "list", asked, "--json").answer["specs"]
+        assert {each["spec"] for each in drinks} == {each["name"] for each in found} != set()
+        assert all(each["own"] and "egg" not in each["allergens"] for each in drinks)
+        shown = barkeep("--bar", bar, "tonight", asked).out
+        assert drinks[0]["spec"] in shown and "Classics" not in shown
+        refused = barkeep("--bar", bar, "tonight", "base:moonpetal").refusal
+        assert "“base:moonpetal”" in refused and "no ingredient is called that" in refused
+
+    def test_one_line_says_what_hurts_now_and_what_an_allergic_guest_must_know(self, barkeep, bar):
+        row = shown_row(barkeep("--bar", bar, "tonight").out, "Drift Fence")
+        assert row.endswith("· ! raw egg, tree nuts · egg · sulphites")
+        full = " ".join(barkeep("--bar", bar, "tonight", "Drift Fence", "--full").out.split())
+        assert "! Raw egg: use pasteurised egg" in full and "Food Code 3-302.13" in full
+        assert "27 CFR 16.21" in full and "Low-risk" not in row
 
     def test_three_missing_are_told_as_a_sentence_would(self, barkeep, tmp_path):
         path = tmp_path / "spec.txt"
@@ -92,18 +147,23 @@ class TestTonight:
         barkeep("--bar", empty, "spec", "add", path)
         assert (
             "  Three Short: no vodka, no cranberry juice drink and no grapefruit juice\n"
-            in barkeep("--bar", empty, "tonight").out
+            in barkeep("--bar", empty, "tonight", "--all").out
         )
 
     def test_a_stand_in_and_a_warning_are_said(self, barkeep, bar, snapshot):
-        shown = barkeep("--bar", bar, "tonight").out
+        shown, full = (barkeep("--bar", bar, "tonight", *more).out for more in ((), ["--full"]))
+        once = " ".join(shown.split())
         for drink in tonight(snapshot):
             if drink.makeable:
                 for warning in drink.warnings:
-                    assert f"      ! {warning}\n" in shown
+                    assert f"      ! {warning}\n" in full
+                for notice in drink.notices:
+                    assert once.count(f"! {notice} ") == 1
                 for answer in drink.lines:
                     if answer.required and answer.closeness < 1.0:
-                        assert f"      {answer.why} (closeness {answer.closeness:.2f})" in shown
+                        said = f"(closeness {answer.closeness:.2f})"
+                        assert f"      {answer.why} {said}" in full
+                        assert f"({answer.closeness:.2f})" in shown_row(shown, drink.spec.name)
 
     @pytest.mark.parametrize("serves", ["0", "-1", "2.5", "many", "9999999999"])
     def test_serves_is_a_whole_number(self, barkeep, bar, serves, capsys):

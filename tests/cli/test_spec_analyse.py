@@ -10,7 +10,7 @@ KEYS = [
     "cautions",
     "uncertain",
 ]
-MORE = ["sugar_to_acid", "country", "freezing_point_c", "style", "fit"]
+MORE = ["sugar_to_acid", "country", "freezing_point_c", "style", "fit", "minded"]
 
 
 def test_the_keys_are_stable_and_the_figures_agree(barkeep, bar):

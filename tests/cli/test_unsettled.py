@@ -85,7 +85,7 @@ def test_tonight_is_never_ready_with_it(do, fog):
     drinks = do("tonight", "--json").answer["drinks"]
     (drink,) = (each for each in drinks if each["spec"] == "Fog Signal")
     assert (drink["verdict"], drink["serves"], drink["missing"]) == ("one_short", 0, [LINE])
-    assert f"Fog Signal: {NAMED} is not understood" in do("tonight").out
+    assert f"Fog Signal: {NAMED} is not understood" in do("tonight", "--all").out
 
 
 def test_no_bottle_turns_it_ready(do, write, fog):

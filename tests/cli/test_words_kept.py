@@ -82,7 +82,7 @@ def test_two_lines_of_one_kind_are_both_named(ask, tmp_path):
 
 
 def test_tonight_misses_what_was_written(ask):
-    said = ask("tonight").out
+    said = ask("tonight", "--all").out
     assert "Signal Lamp: no apple cider (cloudy apple juice)\n" in said
     drinks = ask("tonight", "--json").answer["drinks"]
     (drink,) = [each for each in drinks if each["spec"] == "Signal Lamp"]

@@ -9,11 +9,13 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
-from barkeep.desktop.drink.analysis_view import INFORMATION, AnalysisView, BalanceBar
+from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
+from barkeep.desktop.drink.analysis_view import INFORMATION, AnalysisView, BalanceBar, every_caution
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, blend, current_tones
+from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import caption, copyable, text_label
-from barkeep.desktop.widgets.layouts import column_of
+from barkeep.desktop.widgets.layouts import at_left, column_of
 from barkeep.domain.drink.words import Fact
 
 NAME = "Balance among its family"
@@ -147,8 +149,9 @@ class AnalysisPanel(QWidget):
         self.picture = BalancePicture()
         self._place = copyable("")
         self._ranges, self._doubts = caption(), caption()
-        self._general_head = text_label("Before anyone drinks", TypeSize.STRONG)
+        self._view = view
         self._general = caption()
+        self._all = button(ALL_CAUTIONS, self.show_all_cautions)
         self._grid = _FactGrid()
         column_of(
             self.picture,
@@ -159,9 +162,10 @@ class AnalysisPanel(QWidget):
             UNIT,
             text_label("How sure this is", TypeSize.STRONG),
             self._doubts,
-            self._general_head,
+            UNIT,
             self._general,
             caption(INFORMATION),
+            at_left(self._all),
             on=self,
             margins=(0, HALF, 0, 0),
             gap=HALF,
@@ -176,10 +180,17 @@ class AnalysisPanel(QWidget):
         self._ranges.setText(view.ranges)
         self._ranges.setVisible(bool(view.ranges))
         self._grid.show_facts(view.facts)
-        for each in (self._general_head, self._general):
-            each.setVisible(bool(view.before_anyone_drinks))
+        self._view = view
+        self._general.setVisible(bool(view.before_anyone_drinks))
         self._general.setText(view.before_anyone_drinks)
+        self._all.setVisible(bool(every_caution(view.minded, view.general)))
         self._doubts.setText("\n".join(f"• {sentence}" for sentence in view.uncertain))
+
+    def show_all_cautions(self) -> None:
+        """Show every caution of the drink, with its authority."""
+        if self._view is not None:
+            view = self._view
+            AllCautionsDialog(view.name, view.minded, view.general, self).open()
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.cautions.cautions import Caution, Level
+from barkeep.domain.cautions.allergens import brought_in_sentence
+from barkeep.domain.cautions.cautions import IN_GENERAL, Caution, Level, of_tier
 from barkeep.domain.drink.analysis import Analysis, analyse
 from barkeep.domain.drink.balance import Quality
 from barkeep.domain.drink.words import (
@@ -20,7 +21,8 @@ from barkeep.domain.drink.words import (
 )
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
-from barkeep.domain.pouring.verdicts import Drink
+from barkeep.domain.pouring.minded import Minded
+from barkeep.domain.pouring.warnings import allergens_in_words
 from barkeep.domain.spec_text.text import ReadSpec
 from barkeep.domain.specs.quantities import in_dashes_of
 from barkeep.domain.specs.spec import Spec
@@ -36,6 +38,7 @@ _SCALES: Mapping[Quality, tuple[str, float, str]] = {
 """What each bar is called, where its scale ends, and its unit."""
 
 
+LABEL_FIRST = "What is usual; the label comes first"
 _LEVELS: Mapping[Level, str] = {"danger": "Danger", "care": "Caution", "note": "Note"}
 
 
@@ -71,9 +74,15 @@ class AnalysisView:
     place: str
     ranges: str
     facts: tuple[Fact, ...]
-    cautions: tuple[Caution, ...]
+    name: str
+    minded: Minded
+    general: tuple[Caution, ...]
     uncertain: tuple[str, ...]
-    before_anyone_drinks: str
+
+    @property
+    def before_anyone_drinks(self) -> str:
+        """The general cautions in one sentence, where any applies."""
+        return IN_GENERAL if self.general else ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,22 +98,34 @@ class CautionRow:
     meaning: str
 
 
-def before_you_pour(drink: Drink | None, view: AnalysisView | None) -> tuple[CautionRow, ...]:
-    """A drink's cautions with their authority, and what there is to know of its bottles."""
-    cautions = () if view is None else view.cautions
-    rows = [
-        CautionRow(
-            each.text,
-            each.source,
-            "danger" if each.level == "danger" else "warning",
-            _LEVELS[each.level],
-        )
-        for each in cautions
-    ]
-    told = {each.text for each in cautions}
-    warnings = () if drink is None else drink.warnings
-    rows += [CautionRow(each, "", "warning", "Caution") for each in warnings if each not in told]
+def before_you_pour(minded: Minded, notices: Sequence[str] = ()) -> tuple[CautionRow, ...]:
+    """What can hurt now with its authority, the allergens in a line, what to know of the bottles.
+
+    Nothing of the rest is dropped: `every_caution` says all of it.
+    """
+    rows = [_caution_row(each) for each in of_tier(minded.all_cautions, "now")]
+    if minded.allergen_tags:
+        words = capitalised(" · ".join(minded.allergen_tags))
+        rows.append(CautionRow(words, LABEL_FIRST, "warning", "Allergens"))
+    if minded.brought_in:
+        rows.append(CautionRow(brought_in_sentence(minded.brought_in), "", "warning", "Allergens"))
+    rows += [CautionRow(each, "", "warning", "Caution") for each in notices]
     return tuple(rows)
+
+
+def every_caution(
+    minded: Minded, general: Iterable[Caution]
+) -> tuple[tuple[str, tuple[CautionRow, ...]], ...]:
+    """Headings with their cautions: of this drink, and of every drink with alcohol."""
+    carried = [CautionRow(each, "", "warning", "Allergens") for each in allergens_in_words(minded)]
+    own = (*map(_caution_row, minded.all_cautions), *carried)
+    parts = (("With this drink", own), ("Before anyone drinks", tuple(map(_caution_row, general))))
+    return tuple((heading, rows) for heading, rows in parts if rows)
+
+
+def _caution_row(caution: Caution) -> CautionRow:
+    tone = "danger" if caution.level == "danger" else "warning"
+    return CautionRow(caution.text, caution.source, tone, _LEVELS[caution.level])
 
 
 def correction_words(correction: Correction | None, tree: FamilyTree) -> str:
@@ -127,9 +148,10 @@ def view_of(spec: Spec, snapshot: Snapshot) -> AnalysisView | None:
         place=place_in_words(analysis),
         ranges="" if style is None else about_ranges(style),
         facts=facts(analysis, snapshot.knowledge.tree),
-        cautions=analysis.cautions,
+        name=spec.name,
+        minded=analysis.minded,
+        general=analysis.general_cautions,
         uncertain=analysis.uncertain,
-        before_anyone_drinks=" ".join(each.text for each in analysis.general_cautions),
     )
 
 

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable
+from collections.abc import Callable, Hashable, Mapping, Sequence
+from dataclasses import dataclass
 from functools import partial
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QCheckBox, QWidget
 
-from barkeep.desktop.drink.analysis_view import correction_words
+from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
+from barkeep.desktop.drink.analysis_view import CautionRow, before_you_pour, correction_words
+from barkeep.desktop.drink.finding import Finding, language_as_help
+from barkeep.desktop.drink.tonight_filters import TonightFilters
 from barkeep.desktop.drink.words import (
-    ANY_BASE,
     NOT_UNDERSTOOD,
-    kinds_by_name,
     line_state,
     reason,
     with_duty,
@@ -21,7 +24,7 @@ from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
-from barkeep.desktop.widgets.buttons import button, number_field, offer_choices
+from barkeep.desktop.widgets.buttons import button, number_field
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import (
     ICONS_ROLE,
@@ -30,21 +33,28 @@ from barkeep.desktop.widgets.delegates import (
     VerdictDelegate,
 )
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
-from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.empty_state import WIDER, EmptyState
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import row_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
-from barkeep.domain.bar.changes import Changes
+from barkeep.domain.bar.changes import EVERYTHING, Changes
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.cautions.cautions import IN_GENERAL
+from barkeep.domain.drink.analysis import analyse
+from barkeep.domain.drink.at_the_bar import Whose, as_wanted, facts_tonight, whose
+from barkeep.domain.drink.search import filmed_next
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.garnishes import garnishes_told
 from barkeep.domain.pouring.made_first import make_first
 from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.sourcing import Within
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
 from barkeep.domain.specs.called import named_by
+from barkeep.domain.specs.query import SpecFacts
 from barkeep.domain.specs.shown_lines import ShownLine, ingredients_in_brief, names_of, shown_lines
-from barkeep.domain.specs.spec import UnsettledLine, base, base_kind, with_unsettled
+from barkeep.domain.specs.spec import UnsettledLine, base, with_unsettled
 from barkeep.domain.stand_ins.corrections import Correction, correction_for
 from barkeep.errors import spoken_list
 
@@ -52,17 +62,23 @@ MANY = 10**6
 """Sorts what nothing limits after every number."""
 
 
-def drink_columns(tree: FamilyTree) -> tuple[Column[Drink], ...]:
-    """Drink, verdict, base, serves, and what is missing or runs out first."""
+def drink_columns(
+    tree: FamilyTree, filmed: frozenset[str] = frozenset()
+) -> tuple[Column[Drink], ...]:
+    """Drink with its tags, verdict, serves, what is missing or runs out first; whose, base.
+
+    `filmed` are the names of the drinks of the next shoot.
+    """
     return (
         Column(
             "Drink",
             lambda drink: drink.spec.name,
             roles={
-                SUBTITLE_ROLE: lambda drink: ingredients_in_brief(drink.spec, tree),
-                ICONS_ROLE: lambda drink: ("warning",) if drink.warnings else (),
+                SUBTITLE_ROLE: lambda drink: drink.minded.in_brief,
+                Qt.ItemDataRole.AccessibleDescriptionRole: lambda drink: drink.minded.in_brief,
+                ICONS_ROLE: lambda drink: ("warning",) if drink.notices else (),
             },
-            tooltip=lambda drink: "\n".join(drink.warnings),
+            tooltip=lambda drink: _tip(drink, tree),
         ),
         Column(
             "Tonight",
@@ -70,7 +86,6 @@ def drink_columns(tree: FamilyTree) -> tuple[Column[Drink], ...]:
             key=lambda drink: (VERDICTS.index(drink.verdict), drink.spec.name.casefold()),
             roles={VERDICT_ROLE: lambda drink: drink.verdict},
         ),
-        Column("Base", lambda drink: base_name(drink, tree)),
         Column(
             "Serves",
             serves_in_words,
@@ -78,7 +93,22 @@ def drink_columns(tree: FamilyTree) -> tuple[Column[Drink], ...]:
             right=True,
         ),
         Column("Limited by", lambda drink: hindrance(drink, tree)),
+        Column(
+            "Whose",
+            lambda drink: WHOSE_BRIEFLY[whose(drink.spec, filmed)],
+            key=lambda drink: as_wanted(drink, filmed),
+        ),
+        Column("Base", lambda drink: base_name(drink, tree)),
     )
+
+
+WHOSE_BRIEFLY: Mapping[Whose, str] = {"shoot": "Shoot", "own": "Own", "classic": "Classic"}
+
+
+def _tip(drink: Drink, tree: FamilyTree) -> str:
+    """What is in it, what to mind, and what to know of its bottles."""
+    said = (ingredients_in_brief(drink.spec, tree), drink.minded.in_brief, *drink.notices)
+    return "\n".join(each for each in said if each)
 
 
 def base_name(drink: Drink, tree: FamilyTree) -> str:
@@ -104,10 +134,28 @@ def hindrance(drink: Drink, tree: FamilyTree) -> str:
 
 CORRECTION = "tonight-correction"
 """Under which the question is asked what a drink with stand-ins needs."""
-CAUTION = (
-    "Drink with care: never before driving, in pregnancy or under age. Local rules come first."
-)
 NO_BOTTLES = "No bottles yet: every drink is short until the bar knows what is there."
+
+
+TICK_SHORT = "Some do that cannot be made: tick “Also what cannot be made” to see them"
+QUESTION = "tonight-search"
+"""Under which slow facts are asked for in the background."""
+
+
+@dataclass(frozen=True)
+class Answered:
+    """The drinks of tonight, and the bar they were asked of."""
+
+    snapshot: Snapshot
+    drinks: tuple[Drink, ...]
+
+
+def _ask(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -> Answered:
+    return Answered(snapshot, tonight(snapshot, within, serves, memory))
+
+
+def _facts_of(answer: Answered, asks: frozenset[str], memory: Memory) -> Sequence[SpecFacts]:
+    return facts_tonight(answer.drinks, answer.snapshot, asks, memory)
 
 
 class TonightScreen(TableScreen[Drink]):
@@ -117,21 +165,26 @@ class TonightScreen(TableScreen[Drink]):
     title = "Tonight"
     noun = "drinks"
     search_hint = "Search drinks and ingredients…"
+    search_help = language_as_help()
+    cares_about = EVERYTHING
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         self._tree = context.bar.snapshot.knowledge.tree
         self._memory = Memory()
         self._is_empty = False
+        self._answer = Answered(context.bar.snapshot, ())
+        self._any_made, self._stays = False, ""
         empty = EmptyState("picture-empty-glass", "No specs yet", "Write one on the Specs page")
         super().__init__(context, drink_columns(self._tree), empty, parent)
+        self._finding = Finding(context.background, QUESTION, _facts_of, self.filter_again)
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
         self.serves = number_field("Serves", 1, 99)
-        self.bases = QComboBox()
-        self.ready_only = QCheckBox("Ready only")
+        self.also_short = QCheckBox("Also what cannot be made")
+        self.filters = TonightFilters()
         self._prepare_filters()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
-        set_widths(self.view, (196, 100, 96, 68))
-        sort_by(self.view, 1)
+        set_widths(self.view, (222, 100, 60, 96, 60))
+        sort_by(self.view, 4)
         on_activated(self.view, self._open_spec)
 
     def refresh(self, changes: Changes) -> None:
@@ -140,31 +193,42 @@ class TonightScreen(TableScreen[Drink]):
             self._tree = snapshot.knowledge.tree
             self.table.columns = drink_columns(self._tree)
         within, serves = self.closeness.choice, self.serves.value()
-        question = partial(tonight, snapshot, within, serves, self._memory)  # type: ignore[arg-type]
+        question = partial(_ask, snapshot, within, serves, self._memory)  # type: ignore[arg-type]
         self.context.background.ask(self.key, question, self._show_answer)
 
     def identity(self, row: Drink) -> Hashable:
         return row.spec.name
 
-    def words(self, row: Drink) -> str:
-        named = (self._names_around(line.ingredient) for line in row.spec.lines)
-        called = (names_of(line, self._tree) for line in row.spec.lines)
-        asked = (each.text for each in row.spec.unsettled)
-        return " ".join((row.spec.name, row.spec.glass, *named, *called, *asked))
+    def matcher(self) -> Callable[[Drink], bool]:
+        snapshot = self._answer.snapshot
+        typed = self.search.text
+        self.search.show_problem(self._finding.read(typed, snapshot))
+        if not self.search.problem:
+            # What is typed comes last: a quotation mark that is still open would take the rest.
+            self._finding.read(f"{self.filters.query} {typed}", snapshot)
+        found = self._finding.finder(self._answer)
+        self._sum_up([each for each in self.table.rows if found(each.spec)])
+        return lambda row: self.accepts(row) and found(row.spec)
 
     def accepts(self, row: Drink) -> bool:
-        if self.ready_only.isChecked() and not row.makeable:
-            return False
-        wanted = self.bases.currentData()
-        key = base(row.spec, self._tree)
-        return wanted is None or (key is not None and self._tree.is_a(key, wanted))
+        """Whether it can be made; what was asked for by name or is being read stays.
+
+        Where nothing at all can be made, every drink is shown with what it lacks.
+        """
+        shown_anyway = self.also_short.isChecked() or not self._any_made
+        return row.makeable or shown_anyway or row.spec.name == self._stays
+
+    def show_thing(self, thing: object) -> None:
+        self.clear_filters()
+        self._stays = str(thing)
+        self.filter_again()
+        super().show_thing(thing)
 
     def chosen_specs(self) -> tuple[str, ...]:
         return () if self.current is None else (self.current.spec.name,)
 
     def clear_filters(self) -> None:
-        self.ready_only.setChecked(False)
-        self.bases.setCurrentIndex(0)
+        self.filters.clear()
         super().clear_filters()
 
     def show_row(self, row: Drink | None) -> None:
@@ -197,12 +261,15 @@ class TonightScreen(TableScreen[Drink]):
         specs = self.context.bar.snapshot.all_specs
         if told := tuple(map(DetailRow, garnishes_told(row, specs, self._tree))):
             sections.append(DetailSection("Garnish", told))
-        if row.warnings:
-            sections.append(DetailSection("Before you pour", tuple(map(_warning, row.warnings))))
+        if minded := tuple(map(_mind, before_you_pour(row.minded, row.notices))):
+            sections.append(DetailSection("Before you pour", minded))
         if row.spec.method:
             sections.append(DetailSection("Method", (DetailRow(row.spec.method),)))
-        sections.append(DetailSection("Care", (DetailRow(CAUTION),)))
-        buttons = [button("Open the spec", self._open_spec)]
+        sections.append(DetailSection("Care", (DetailRow(IN_GENERAL),)))
+        buttons = [
+            button("Open the spec", self._open_spec),
+            button(ALL_CAUTIONS, self.show_all_cautions),
+        ]
         if row.missing:
             buttons.append(button("What stands in?", self._ask_for_stand_ins))
         self.detail.show_details(
@@ -213,29 +280,56 @@ class TonightScreen(TableScreen[Drink]):
             buttons=buttons,
         )
 
+    def show_all_cautions(self) -> None:
+        """Show every caution of the chosen drink, with its authority."""
+        if self.current is not None:
+            row = self.current
+            general = analyse(row.spec, self.context.bar.snapshot).general_cautions
+            self.open_dialog(AllCautionsDialog(row.spec.name, row.minded, general, self))
+
     def _prepare_filters(self) -> None:
         self.closeness.chosen.connect(self._ask_again)
         self.serves.valueChanged.connect(self._ask_again)
-        self.bases.setAccessibleName("Base")
-        offer_choices(self.bases, [ANY_BASE])
-        self.bases.currentIndexChanged.connect(lambda _index: self.filter_again())
-        self.ready_only.toggled.connect(lambda _on: self.filter_again())
+        self.also_short.toggled.connect(lambda _on: self._filter_anew())
+        self.filters.changed.connect(self._filter_anew)
         self.add_filter(self.closeness)
         self.add_filter(_labelled("Serves", self.serves))
-        self.add_filter(self.bases)
-        self.add_filter(self.ready_only)
+        self.add_filter(self.also_short)
+        self.add_filter_row(self.filters)
+
+    def _filter_anew(self) -> None:
+        """Filter as it is asked now; nothing stays that is only there from before."""
+        self._stays = ""
+        self.filter_again()
 
     def _ask_again(self, _choice: object) -> None:
+        self._stays = ""
         self.refresh(frozenset())
 
-    def _show_answer(self, drinks: tuple[Drink, ...]) -> None:
-        self._offer_bases(drinks)
+    def _show_answer(self, answer: Answered) -> None:
+        self._answer = answer
+        self._any_made = any(each.makeable for each in answer.drinks)
+        filmed = filmed_next(answer.snapshot)
+        self.table.columns = drink_columns(self._tree, filmed)
+        self.filters.offer_from([each.spec for each in answer.drinks], self._tree)
         self._mind_empty_bar()
-        self.show_rows(drinks)
-        ready = sum(each.verdict == "ready" for each in drinks)
-        stand_in = sum(each.verdict == "stand_in" for each in drinks)
-        near = sum(each.verdict == "one_short" for each in drinks)
-        self.summary.setText(f"{ready} ready, {stand_in} with a stand-in, {near} one short")
+        if self.current is not None and self.current.makeable and not self._stays:
+            self._stays = self.current.spec.name
+        self.show_rows(answer.drinks)
+
+    def _sum_up(self, found: Sequence[Drink]) -> None:
+        """What is found, and what of it is not shown, for no drink is left out unsaid."""
+        ready, stand_in = (
+            sum(each.verdict == verdict for each in found) for verdict in ("ready", "stand_in")
+        )
+        said = [f"{ready} ready", f"{stand_in} with a stand-in"]
+        short = len(found) - ready - stand_in
+        is_hidden = bool(short) and self._any_made and not self.also_short.isChecked()
+        if short:
+            said.append(f"{short} that cannot be made{' (not shown)' if is_hidden else ''}")
+        self.summary.setText(", ".join(said))
+        if self.list_stack is not None:
+            self.list_stack.no_match.line.setText(TICK_SHORT if is_hidden else WIDER)
 
     def _mind_empty_bar(self) -> None:
         """Say once why every drink is short; who dismisses it is not told again."""
@@ -251,16 +345,6 @@ class TonightScreen(TableScreen[Drink]):
     def _go_to_bottles(self) -> None:
         self.context.go("bottles", None)
 
-    def _offer_bases(self, drinks: tuple[Drink, ...]) -> None:
-        """Every kind something is built on, by name; the choice stays where it still stands."""
-        keys = {key for key in (base(each.spec, self._tree) for each in drinks) if key}
-        kinds = {base_kind(key, self._tree) for key in keys}
-        offer_choices(self.bases, [ANY_BASE, *kinds_by_name(kinds, self._tree)])
-
-    def _names_around(self, key: str) -> str:
-        kinds = (key, *self._tree.ancestors(key))
-        return " ".join(self._tree.name(each) for each in kinds)
-
     def _open_spec(self) -> None:
         if self.current is not None:
             self.context.go("specs", self.current.spec.name)
@@ -274,8 +358,8 @@ def _first(words: str) -> DetailRow:
     return DetailRow(as_sentence(words), picture="house-made", tone="muted")
 
 
-def _warning(text: str) -> DetailRow:
-    return DetailRow(text, picture="warning", tone="warning")
+def _mind(row: CautionRow) -> DetailRow:
+    return DetailRow(row.text, label=row.meaning, note=row.source, picture="warning", tone=row.tone)
 
 
 def _question(line: UnsettledLine) -> DetailRow:

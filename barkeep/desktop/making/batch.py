@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button
@@ -33,7 +34,7 @@ from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.drink.analysis import analyse
-from barkeep.domain.drink.words import caution_in_words
+from barkeep.domain.drink.words import cautions_in_brief
 from barkeep.domain.making.available import available_in
 from barkeep.domain.making.batch_measures import (
     ForServes,
@@ -88,7 +89,7 @@ def batch_view(made: Batch, snapshot: Snapshot, tin: Glass | None) -> BatchView:
         headline,
         tuple(_rows(made, snapshot)),
         tuple(_sentences(made, snapshot, tin)),
-        tuple(caution_in_words(each) for each in made.cautions),
+        cautions_in_brief(made.cautions),
     )
 
 
@@ -165,6 +166,7 @@ class BatchDialog(QDialog):
         self.table = QTableWidget(0, len(COLUMNS))
         self.words = text_label("", wrap=True)
         self.copy_button = button("&Copy as text", self.copy)
+        self.cautions_button = button(ALL_CAUTIONS, self.show_all_cautions)
         self.close_button = button("C&lose", self.reject)
         self._fill_choices()
         self._lay_out()
@@ -187,6 +189,11 @@ class BatchDialog(QDialog):
         if self.view is not None:
             QGuiApplication.clipboard().setText(self.view.as_text)
             self.banner.say("Copied", "info")
+
+    def show_all_cautions(self) -> None:
+        """Show every caution of the drink, with its authority."""
+        one = analyse(self._spec, self._snapshot)
+        AllCautionsDialog(self._spec.name, one.minded, one.general_cautions, self).open()
 
     def work_out(self) -> None:
         """Scale the spec to what is asked for, or say why it cannot be."""
@@ -294,9 +301,10 @@ class BatchDialog(QDialog):
         second.addWidget(self.served, 1)
         second.addWidget(self.tin, 1)
         last.addWidget(self.copy_button)
+        last.addWidget(self.cautions_button)
         last.addStretch(1)
         last.addWidget(self.close_button)
-        for each in (self.copy_button, self.close_button):
+        for each in (self.copy_button, self.cautions_button, self.close_button):
             each.setAutoDefault(False)
         for box in (self.target, self.served, self.tin):
             box.setSizeAdjustPolicy(

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QLayout,
     QScrollArea,
     QSplitter,
+    QVBoxLayout,
     QWidget,
 )
 
@@ -140,6 +141,7 @@ class Screen(RefusedInBanner, QWidget):
         self._header_row = QHBoxLayout()
         self._filter_row = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._filters = QWidget()
+        self._further = QVBoxLayout()
         self._stale: Changes = EVERYTHING
         self._restored = False
         self._default_columns = b""
@@ -164,6 +166,10 @@ class Screen(RefusedInBanner, QWidget):
         row = cast(QHBoxLayout, self._filters.layout())
         row.insertWidget(row.count() - 1, widget)
         self._filters.show()
+
+    def add_filter_row(self, widget: QWidget) -> None:
+        """Put a row of further filters below search and filters."""
+        self._further.addWidget(widget)
 
     def add_header_button(self, widget: QWidget) -> None:
         """Put a button at the right of the title; the primary one last."""
@@ -363,6 +369,7 @@ class Screen(RefusedInBanner, QWidget):
         column_of(
             self._header_row,
             self._filter_row,
+            self._further,
             self.banner,
             wide(self.splitter),
             on=self,

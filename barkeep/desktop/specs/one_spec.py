@@ -29,6 +29,7 @@ from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.pouring.minded import Minded
 from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.spec_text.settling import OpenQuestion
 from barkeep.domain.specs.called import named_by
@@ -92,7 +93,7 @@ class SpecPage(QWidget):
         if amounts_note:
             self._column.addWidget(caption(amounts_note))
         self._column.addWidget(self.correction)
-        self._add_cautions(before_you_pour(row.drink, view))
+        self._add_cautions(_before_you_pour(row.drink, view))
         for heading, words in _words_of(spec):
             add_heading(self._column, heading)
             self._column.addWidget(copyable(words))
@@ -265,3 +266,11 @@ def _source(spec: Spec) -> Iterator[str]:
         yield f"Credit: {spec.credit}"
     if spec.source:
         yield f"Source: {spec.source}"
+
+
+def _before_you_pour(drink: Drink | None, view: AnalysisView | None) -> tuple[CautionRow, ...]:
+    """As it would be poured tonight, and what else its figures and its words raise."""
+    written = Minded() if view is None else view.minded
+    if drink is None:
+        return before_you_pour(written)
+    return before_you_pour(drink.minded.with_more(written.cautions), drink.notices)

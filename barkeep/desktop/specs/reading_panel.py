@@ -199,7 +199,7 @@ class _AnalysisBlock(QWidget):
         self.setVisible(view is not None)
         if view is None:
             return
-        rows = before_you_pour(None, view)
+        rows = before_you_pour(view.minded)
         self._cautions.setText("\n".join(f"{each.text} {each.source}".rstrip() for each in rows))
         for each in (self._warned, self._cautions):
             each.setVisible(bool(rows))

@@ -11,6 +11,8 @@ from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, row_of
 
 PICTURE = 96
+WIDER = "Try fewer or other words, or a wider filter"
+"""What to do where nothing matches."""
 
 
 class EmptyState(QWidget):
@@ -47,8 +49,7 @@ class EmptyState(QWidget):
     @classmethod
     def no_match(cls, noun: str, parent: QWidget | None = None) -> EmptyState:
         """The form for a filter that leaves nothing; `acted` asks to clear it."""
-        line = "Try fewer or other words, or a wider filter"
-        return cls("picture-no-match", f"No {noun} match", line, "Clear filter", parent=parent)
+        return cls("picture-no-match", f"No {noun} match", WIDER, "Clear filter", parent=parent)
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)

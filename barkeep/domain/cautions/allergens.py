@@ -6,7 +6,7 @@ comes first, and nothing here replaces asking the guest.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import asdict, dataclass
 from functools import cache
 from typing import Literal
@@ -27,11 +27,19 @@ _GAP = "{allergens}"
 
 @dataclass(frozen=True, slots=True)
 class Allergen:
-    """One allergen: its word, the lists it is on (none where the word is an owner's), a note."""
+    """One allergen: its word, the lists it is on (none where the word is an owner's), a note.
+
+    `also_meant_by` are words of a guest that mean this one beside another. Of the kinds in
+    `only_bought`, what is made at home does not carry it. `now` is what is said of one that can
+    kill within minutes, empty of the others.
+    """
 
     word: Text
     lists: tuple[List, ...] = ()
     note: str = ""
+    also_meant_by: Texts = ()
+    only_bought: Texts = ()
+    now: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,15 +82,47 @@ def shipped_allergens() -> KnownAllergens:
     return read_allergens(resource_files.read_text(FILE))
 
 
-def allergens_of(keys: Iterable[str], tree: FamilyTree) -> tuple[Allergen, ...]:
+def allergens_of(
+    keys: Iterable[str], tree: FamilyTree, home_made: Collection[str] = ()
+) -> tuple[Allergen, ...]:
     """What these ingredients commonly carry, themselves or by descent, by word.
 
-    What a family carries, everything below it does: an owner's own wine is a wine.
+    What a family carries, everything below it does: an owner's own wine is a wine. Of what is
+    `home_made`, what only a maker adds to keep it is left out.
     """
-    known = shipped_allergens()
-    kin = {kind for key in keys for kind in (key, *tree.ancestors(key))}
-    found = {known.called(word) for key in kin for word in tree[key].allergens}
+    kinds = dict.fromkeys(keys)
+    found = {each for key in kinds for each in _carried(key, tree, at_home=key in home_made)}
     return tuple(sorted(found, key=lambda allergen: allergen.word))
+
+
+def allergen_words(tree: FamilyTree) -> Mapping[str, frozenset[str]]:
+    """Every word for an allergen, folded, and the allergens it means; owners' words are there."""
+    known = shipped_allergens()
+    found = {word: {each.word} for word, each in known.by_word.items()}
+    for each in known.all:
+        for word in each.also_meant_by:
+            found.setdefault(folded(word), set()).add(each.word)
+    for own in (word for key in tree for word in tree[key].allergens):
+        found.setdefault(folded(own), {own})
+    return {word: frozenset(means) for word, means in found.items()}
+
+
+def as_listed(allergens: Iterable[Allergen]) -> tuple[Allergen, ...]:
+    """Allergens in the order of the lists, an owner's own words after them."""
+    listed = {each.word: number for number, each in enumerate(shipped_allergens().all)}
+    return tuple(sorted(allergens, key=lambda each: listed.get(each.word, len(listed))))
+
+
+def law_behind(allergen: Allergen) -> str:
+    """The laws whose lists it is on; empty where it is an owner's word."""
+    return "; ".join(shipped_allergens().authority[each] for each in allergen.lists)
+
+
+def _carried(key: str, tree: FamilyTree, *, at_home: bool) -> Iterator[Allergen]:
+    known, kin = shipped_allergens(), (key, *tree.ancestors(key))
+    for allergen in (known.called(word) for kind in kin for word in tree[kind].allergens):
+        if not (at_home and any(kind in allergen.only_bought for kind in kin)):
+            yield allergen
 
 
 def contains_sentence(allergens: Iterable[Allergen]) -> str:

@@ -6,7 +6,7 @@ doctor, a pharmacist or whoever else is qualified, come first.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cache
 from string import Formatter
@@ -14,6 +14,7 @@ from types import MappingProxyType
 from typing import Annotated, Literal, get_args
 
 from barkeep import resource_files
+from barkeep.domain.cautions.allergens import Allergen, as_listed, law_behind
 from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import Phrases, folded, is_findable
@@ -38,6 +39,10 @@ Strength = Annotated[float, Limits(gt=0.0, le=100.0)]
 
 Level = Literal["note", "care", "danger"]
 LEVELS: tuple[Level, ...] = get_args(Level)
+Tier = Literal["now", "allergen", "general"]
+"""How much a caution weighs behind the bar: what can hurt now with this drink, what an allergic
+guest must know, and the general words, which are said once."""
+TIERS: tuple[Tier, ...] = get_args(Tier)
 
 
 BASES = (
@@ -55,7 +60,8 @@ NO_AUTHORITY = "no authority found"
 class Caution:
     """One caution: a short text, the authority behind it and how sure it is.
 
-    `general` marks one that is true of every drink with alcohol.
+    `general` marks one that is true of every drink with alcohol. `tag` is what it is
+    called where there is room for a word or two.
     """
 
     key: str
@@ -64,6 +70,13 @@ class Caution:
     level: Level
     basis: Text
     general: bool = False
+    tier: Tier = "now"
+    tag: str = ""
+
+    @property
+    def in_brief(self) -> str:
+        """The caution in a word or two: *raw egg*."""
+        return self.tag or self.key.replace("-", " ")
 
     @property
     def source(self) -> str:
@@ -152,12 +165,13 @@ class CautionRule:
     """A caution and when it is raised.
 
     `shows` names the figures its text shows; where one is not known, the
-    caution has nothing to say.
+    caution has nothing to say. Beside one of those in `now_with`, it can hurt now.
     """
 
     caution: Caution
     when: Conditions
     shows: frozenset[str] = frozenset()
+    now_with: frozenset[str] = frozenset()
 
     @property
     def general(self) -> bool:
@@ -181,13 +195,57 @@ def raised_cautions(
     known = [key for key in occasion.ingredients if key in tree]
     kin = occasion.ingredients.union(*map(tree.ancestors, known))
     words = folded(occasion.words)
-    found = [rule.raised(occasion, kin, words) for rule in rules]
-    return tuple(
-        sorted(
-            (caution for caution in found if caution is not None),
-            key=lambda caution: -LEVELS.index(caution.level),
-        )
+    found = [(rule, rule.raised(occasion, kin, words)) for rule in rules]
+    raised = {caution.key for _rule, caution in found if caution is not None}
+    weighed = (
+        replace(caution, tier="now") if rule.now_with & raised else caution
+        for rule, caution in found
+        if caution is not None
     )
+    return tuple(sorted(weighed, key=lambda caution: -LEVELS.index(caution.level)))
+
+
+def of_allergens(allergens: Iterable[Allergen]) -> tuple[Caution, ...]:
+    """The cautions about those that can kill within minutes, each with the laws that list it."""
+    return tuple(
+        Caution(
+            key=each.word.replace(" ", "-"),
+            text=each.now,
+            authority=law_behind(each) or NO_AUTHORITY,
+            level="care",
+            basis="read in a copy of the source; what to do from memory",
+        )
+        for each in allergens
+        if each.now
+    )
+
+
+def cautions_of_any_drink() -> tuple[Caution, ...]:
+    """What is true of every drink with alcohol, and needs no figures."""
+    return tuple(each.caution for each in shipped_cautions() if each.general and not each.shows)
+
+
+def of_tier(cautions: Iterable[Caution], tier: Tier) -> tuple[Caution, ...]:
+    """Those of one weight, in their order."""
+    return tuple(each for each in cautions if each.tier == tier)
+
+
+def now_tags(cautions: Iterable[Caution]) -> tuple[str, ...]:
+    """What can hurt now with a drink, each in a word or two: *raw egg*, *flame*."""
+    return tuple(dict.fromkeys(each.in_brief for each in of_tier(cautions, "now")))
+
+
+def allergen_tags(cautions: Iterable[Caution], allergens: Iterable[Allergen]) -> tuple[str, ...]:
+    """What an allergic guest must know, in the order of the lists: *egg*, *tree nuts*."""
+    beside = (each.in_brief for each in of_tier(cautions, "allergen"))
+    return tuple(dict.fromkeys((*(each.word for each in as_listed(allergens)), *beside)))
+
+
+IN_GENERAL = (
+    "Alcohol harms: never before you drive, when pregnant, below the legal drinking age or with "
+    "medicines; local rules first."
+)
+"""All the general cautions in one sentence, where one further step shows each."""
 
 
 @cache
@@ -210,13 +268,24 @@ def _rule(key: str, raw: object, file: str) -> CautionRule:
     caution = read(own, Caution, file, key, key=key)
     if not any(each in caution.basis for each in BASES):
         raise KnowledgeError(file, key, f"“basis” must say one of these: {', '.join(BASES)}")
+    now_with = _now_with(rest, file, key)
     when = read(
-        without(rest, "words", "not"), Conditions, file, key, phrases=_phrases(rest, file, key)
+        without(rest, "words", "not", "now_with"),
+        Conditions,
+        file,
+        key,
+        phrases=_phrases(rest, file, key),
     )
     if when in (Conditions(), Conditions(every=True)):
         reason = "nothing raises it; say in which case it is to be raised"
         raise KnowledgeError(file, key, reason)
-    return CautionRule(caution, when, _figures(caution.text, file, key))
+    return CautionRule(caution, when, _figures(caution.text, file, key), now_with)
+
+
+def _now_with(table: Table, file: str, key: str) -> frozenset[str]:
+    if "now_with" not in table:
+        return frozenset()
+    return frozenset(read_field(table, name="now_with", kind=Texts, file=file, place=key))
 
 
 def _phrases(table: Table, file: str, key: str) -> Phrases | None:

@@ -37,9 +37,10 @@ from barkeep.domain.liquids.freezing import (
     in_freezer,
     where_ice_begins,
 )
+from barkeep.domain.pouring.minded import Minded
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.specs.glasses import Fit, fits, glass_as_written, ice_named
-from barkeep.domain.specs.spec import Spec
+from barkeep.domain.specs.spec import Line, Spec
 
 MOST_SUGAR_G_PER_L = 600.0
 """The freezing point of a sweeter drink is not known."""
@@ -115,6 +116,11 @@ class Analysis:
     optional_alcohol: tuple[str, ...] = ()
 
     @property
+    def minded(self) -> Minded:
+        """Its cautions and allergens by weight."""
+        return Minded(self.cautions, self.allergens)
+
+    @property
     def is_batch(self) -> bool:
         """Whether this is more than anyone is served: the figures are for the whole."""
         return is_batch(self.served_volume_ml, self.ethanol_g)
@@ -149,7 +155,7 @@ def analyse(
     ethanol_g = ethanol_ml_g(mixture.total(lambda each: each.ethanol_ml)) if known else None
     drinks = None if ethanol_g is None else standard_drinks(ethanol_g, country)
     batch = is_batch(mixture.served_ml, ethanol_g)
-    used = _used(poured)
+    used = _used(made.lines, poured)
     # Of a batch, and of what holds alcohol only by choice, nothing is said per serve.
     cautions, general = _cautions(
         made, poured=poured, used=used, abv=abv, drinks=None if batch else drinks or None, tree=tree
@@ -173,7 +179,7 @@ def analyse(
         kcal=None if ethanol_g is None else energy_kcal(_nutrients(mixture, ethanol_g)),
         kj=None if ethanol_g is None else energy_kj(_nutrients(mixture, ethanol_g)),
         cost=cost,
-        allergens=allergens_of(used, tree),
+        allergens=allergens_of(used, tree, _made_at_home(poured)),
         cautions=cautions,
         general_cautions=general,
         frozen=None if abv is None else _frozen(mixture, abv, sugar),
@@ -231,9 +237,29 @@ def _nutrients(mixture: Mixture, ethanol_g: float) -> Mapping[Nutrient, float]:
     }
 
 
-def _used(poured: Sequence[Pour]) -> frozenset[str]:
-    """Keys of everything that goes in, and of what is made here for it."""
-    return frozenset(key for pour in poured for key in (pour.ingredient, *pour.draws))
+def _used(lines: Sequence[Line], poured: Sequence[Pour]) -> frozenset[str]:
+    """Keys of everything that goes in, and of what is made here for it.
+
+    A garnish that is not there is left out.
+    """
+    return frozenset(
+        key
+        for line, pour in zip(lines, poured, strict=True)
+        if not line.garnish or pour.bottle or pour.draws
+        for key in (pour.ingredient, *pour.draws)
+    )
+
+
+def _made_at_home(poured: Sequence[Pour]) -> frozenset[str]:
+    """Keys of what comes out of the owner's own kitchen."""
+    return frozenset(pour.ingredient for pour in poured if _is_made_at_home(pour))
+
+
+def _is_made_at_home(pour: Pour) -> bool:
+    """Whether it is a bottle of the owner's making, or made for this."""
+    if pour.bottle is not None:
+        return pour.bottle.product.house_made
+    return bool(pour.draws) and pour.ingredient not in pour.draws
 
 
 def _cautions(

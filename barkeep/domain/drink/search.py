@@ -7,10 +7,11 @@ from datetime import timedelta
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.cautions.allergens import allergen_words, allergens_of
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.specs.query import SpecFacts, facts_of, parse_query
+from barkeep.domain.specs.query import Query, SpecFacts, facts_of, parse_query
 from barkeep.domain.specs.spec import Spec
 
 SLOW_FACTS = frozenset({"strength"})
@@ -22,19 +23,59 @@ def search(snapshot: Snapshot, text: str, memory: Memory | None = None) -> tuple
 
     With a `memory` strengths are worked out again only where a bottle changed.
     """
-    query = parse_query(text, snapshot.knowledge.tree)
+    query = query_of(text, snapshot)
     asked = facts_for(snapshot.all_specs, snapshot, query.asks, memory)
     return tuple(facts.spec for facts in asked if query.finds(facts))
+
+
+def query_of(text: str, snapshot: Snapshot) -> Query:
+    """What was typed as a query over this bar. Raises `BadQuery`."""
+    tree = snapshot.knowledge.tree
+    return parse_query(text, tree, allergen_words(tree))
 
 
 def facts_for(
     specs: Sequence[Spec], snapshot: Snapshot, asks: frozenset[str], memory: Memory | None = None
 ) -> tuple[SpecFacts, ...]:
-    """The facts of each spec that a query `asks`; the others are None."""
+    """The facts of each spec that a query `asks`; the others are None or empty.
+
+    A spec carries what any of its lines may, garnish and all.
+    """
     tree = snapshot.knowledge.tree
     abv = _strengths(specs, snapshot, memory or Memory()) if "strength" in asks else {}
     due = days_until_due(snapshot) if "due" in asks else {}
-    return tuple(facts_of(each, tree, abv.get(each), _due_in(each, due, tree)) for each in specs)
+    filmed = filmed_next(snapshot) if "shoot" in asks else frozenset()
+    return tuple(
+        facts_of(
+            each,
+            tree,
+            abv_percent=abv.get(each),
+            due_in=_due_in(each, due, tree),
+            allergens=_carried(each, tree) if "allergens" in asks else frozenset(),
+            filmed_next=each.name in filmed,
+        )
+        for each in specs
+    )
+
+
+def filmed_next(snapshot: Snapshot) -> frozenset[str]:
+    """The names of the specs of the next shoot, of all shoots on its day; none without one."""
+    ahead = [
+        each
+        for each in snapshot.shoots
+        if each.state in ("idea", "planned") and each.on >= snapshot.on
+    ]
+    day = min((each.on for each in ahead), default=None)
+    drinks = [drink for each in ahead if each.on == day for drink in each.drinks]
+    ids = {drink.spec_id for drink in drinks if drink.spec_id is not None}
+    names = {drink.name for drink in drinks if drink.spec_id is None}
+    return frozenset(
+        spec.name for spec in snapshot.all_specs if spec.id in ids or spec.name in names
+    )
+
+
+def _carried(spec: Spec, tree: FamilyTree) -> frozenset[str]:
+    return frozenset(each.word for each in allergens_of(spec.wanted, tree))
 
 
 def days_until_due(snapshot: Snapshot) -> Mapping[str, int]:

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from barkeep.domain.cautions.cautions import Caution
+from barkeep.domain.cautions.cautions import IN_GENERAL, Caution
 from barkeep.domain.drink.analysis import Analysis, Frozen
 from barkeep.domain.drink.balance import LEFT_OUT, DrinkStyle, Place, Quality
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -101,6 +101,21 @@ def measured(analysis: Analysis) -> tuple[tuple[Quality, float], ...]:
     return tuple((quality, value) for quality, value in figures if value is not None)
 
 
+def cautions_json(cautions: Iterable[Caution]) -> list[dict[str, str]]:
+    """Each caution with its tier: *now*, *allergen* or *general*."""
+    return [
+        {"key": each.key, "tier": each.tier, "text": each.text, "source": each.source}
+        for each in cautions
+    ]
+
+
+def cautions_in_brief(cautions: Iterable[Caution]) -> tuple[str, ...]:
+    """Those of a drink itself with their source, then all the general ones in one sentence."""
+    cautions = tuple(cautions)
+    own = (caution_in_words(each) for each in cautions if each.tier != "general")
+    return (*own, *([IN_GENERAL] if any(each.general for each in cautions) else []))
+
+
 def caution_in_words(caution: Caution) -> str:
     """A caution with the source behind it, where there is one."""
     return f"{caution.text} {caution.source}".rstrip()
@@ -124,9 +139,9 @@ def _facts(analysis: Analysis, tree: FamilyTree) -> Iterator[Fact]:
         yield Fact("Glass", analysis.fit.why or "It fits, up to the wash line")
     if analysis.frozen is not None:
         yield Fact("In a freezer", *_freezer(analysis.frozen))
-    if analysis.allergens:
-        words = spoken_list([each.word for each in analysis.allergens], "and")
-        yield Fact("Allergens", capitalised(words), "What is usual; the label comes first")
+    if tags := analysis.minded.allergen_tags:
+        words = capitalised(" · ".join(tags))
+        yield Fact("Allergens", words, "What is usual; the label comes first")
 
 
 def _volume(analysis: Analysis) -> str:

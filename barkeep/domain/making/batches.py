@@ -241,7 +241,7 @@ def batch(
         ethanol_ml=None if one.unknown_alcohol else _ethanol_ml(one) * serves,
         standard_drinks_per_serve=one.standard_drinks,
         short=tuple(_shortages(out.lines)),
-        cautions=(*one.cautions, *one.general_cautions),
+        cautions=(*one.minded.all_cautions, *one.general_cautions),
         left_out=tuple(_left_out(spec, one)),
         assumed=tuple(_assumed(spec, one, snapshot)),
         notes=(),

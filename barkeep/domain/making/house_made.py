@@ -239,7 +239,7 @@ def _cautions(
 ) -> Iterator[str]:
     tree = snapshot.knowledge.tree
     keys = frozenset(each.ingredient for each in batch.inputs) | {batch.made}
-    carried = allergens_of(keys, tree)
+    carried = allergens_of(keys, tree, {batch.made})
     if carried:
         yield contains_sentence(carried)
     occasion = occasion_of(

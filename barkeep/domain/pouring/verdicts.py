@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Literal, get_args
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess, sourcing_for
 from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.minded import Minded, minded_of
 from barkeep.domain.pouring.serves import Serves
 from barkeep.domain.pouring.sourcing import Sourcing, Within, need
-from barkeep.domain.pouring.warnings import warnings_for
+from barkeep.domain.pouring.warnings import notices_of, warnings_for
 from barkeep.domain.pouring.words import asks_in_words, in_dashes_of_bottle, why_met, why_missing
 from barkeep.domain.specs.spec import Line, Spec
 
@@ -43,7 +44,7 @@ class Drink:
 
     `missing` holds the keys wanted and not there, of a choice the first; `runs_out` the key of what
     ends the serves. Each line that is not understood keeps it from being made as a missing
-    ingredient does.
+    ingredient does. `warnings` says all that is `minded` and every notice of the bottles.
     """
 
     spec: Spec
@@ -53,6 +54,8 @@ class Drink:
     missing: tuple[str, ...]
     warnings: tuple[str, ...]
     lines: tuple[LineAnswer, ...]
+    minded: Minded = field(default_factory=Minded)
+    notices: tuple[str, ...] = ()
 
     @property
     def missing_lines(self) -> tuple[Line, ...]:
@@ -107,14 +110,18 @@ def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 
     missing = tuple(dict.fromkeys(laid_out.lines[each].ingredient for each in short))
     most = Serves(0.0) if short or spec.unsettled else laid_out.most(exact=exact)
     answers = _answers(laid_out, snapshot=snapshot, sourcing=sourcing, short=short, exact=exact)
+    minded = minded_of(spec, answers, snapshot.knowledge.tree)
+    notices = notices_of(answers, snapshot)
     return Drink(
         spec=spec,
         verdict=_verdict(exact, len(missing) + len(spec.unsettled)),
         serves=most.whole,
         runs_out=most.runs_out[0] if most.runs_out else None,
         missing=missing,
-        warnings=warnings_for(spec, answers, snapshot),
+        warnings=warnings_for(minded, notices),
         lines=answers,
+        minded=minded,
+        notices=notices,
     )
 
 

@@ -9,26 +9,27 @@ unless the ingredient names a source.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
-from barkeep.domain.cautions.allergens import allergens_of, brought_in_sentence, contains_sentence
-from barkeep.domain.cautions.cautions import cautions_for, occasion_of
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.cautions.allergens import brought_in_sentence, contains_sentence
 from barkeep.domain.pouring.assessment import LineAnswer
-from barkeep.domain.specs.spec import Spec
+from barkeep.domain.pouring.minded import Minded
 
 
-def warnings_for(spec: Spec, answers: Sequence[LineAnswer], snapshot: Snapshot) -> tuple[str, ...]:
+def warnings_for(minded: Minded, notices: Sequence[str]) -> tuple[str, ...]:
     """The warnings for a drink as it would be poured tonight, worst first; each is short."""
-    tree = snapshot.knowledge.tree
-    used = frozenset(key for answer in answers for key in _used(answer))
-    cautions = cautions_for(occasion_of(spec, used, tree), tree)
-    found = [each.text for each in cautions if each.level == "danger"]
-    found += _allergens(used, answers, tree)
-    found += [each.text for each in cautions if each.level == "care"]
-    found += [each.asks for each in answers if each.asks]
+    found = [each.text for each in minded.cautions if each.level == "danger"]
+    found += allergens_in_words(minded)
+    found += [each.text for each in minded.cautions if each.level == "care"]
+    found += notices
+    return tuple(dict.fromkeys(found))
+
+
+def notices_of(answers: Sequence[LineAnswer], snapshot: Snapshot) -> tuple[str, ...]:
+    """What is to be known of the bottles: what a line asks of them, and how old they are."""
+    found = [each.asks for each in answers if each.asks]
     for answer in answers:
         if answer.bottle is not None:
             found += age_of(answer.bottle, snapshot)
@@ -36,23 +37,12 @@ def warnings_for(spec: Spec, answers: Sequence[LineAnswer], snapshot: Snapshot) 
     return tuple(dict.fromkeys(found))
 
 
-def _used(answer: LineAnswer) -> Iterable[str]:
-    """What a line pours, or would pour once it is there."""
-    if answer.derivation is None:
-        return (answer.line.ingredient,)
-    return (answer.derivation.offered, *answer.derivation.draws)
-
-
-def _allergens(
-    used: Iterable[str], answers: Iterable[LineAnswer], tree: FamilyTree
-) -> Iterator[str]:
-    there = allergens_of(used, tree)
-    asked = allergens_of((key for answer in answers for key in answer.line.wanted), tree)
-    brought = [allergen for allergen in there if allergen not in asked]
-    if there:
-        yield contains_sentence(there)
-    if brought:
-        yield brought_in_sentence(brought)
+def allergens_in_words(minded: Minded) -> Iterator[str]:
+    """What a drink carries, and what of it its spec does not, each a sentence."""
+    if minded.allergens:
+        yield contains_sentence(minded.allergens)
+    if minded.brought_in:
+        yield brought_in_sentence(minded.brought_in)
 
 
 def age_of(bottle: Bottle, snapshot: Snapshot) -> Iterator[str]:

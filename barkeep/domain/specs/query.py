@@ -6,15 +6,17 @@ What may be typed is in `LANGUAGE`.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Collection, Mapping
-from dataclasses import dataclass
-from typing import TypeAlias
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from types import MappingProxyType
+from typing import TypeAlias, get_args
 
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.ethanol import STRENGTH_UNIT, degrees_per_abv
 from barkeep.domain.phrases import folded
-from barkeep.domain.specs.spec import Spec
-from barkeep.errors import BadQuery
+from barkeep.domain.specs.spec import Spec, base
+from barkeep.errors import BadQuery, spoken_list
 
 DUE_DAYS = 7
 """How soon something is due that *due* finds, where no number of days is given."""
@@ -25,9 +27,12 @@ NEAR_STRENGTH = 1.0
 LANGUAGE = (
     ("gin sour", "has both words in its name, ingredients, glass or tags"),
     ('"night train"', "has these words in a row"),
-    ("-egg", "has not"),
+    ("-egg", "has not, and carries none where that is an allergen"),
+    ("own, classic", "is one of the owner's, came with barkeep"),
+    ("shoot", "is filmed in the next shoot"),
     ("with:rum", "has a line of rum, or of anything that is a rum"),
-    ("without:rum", "has no such line"),
+    ("no:egg, no:nuts, without:rum", "has no such line and carries no such allergen"),
+    ("base:gin", "is built on gin, or on anything that is a gin"),
     ("tag:house, season:winter", "carries the tag"),
     ("glass:coupe, made:shaken", "says so"),
     (
@@ -37,7 +42,11 @@ LANGUAGE = (
     ("due, due:14", "uses something of the bar that is due in 7, in 14 days"),
 )
 """What may be typed, and which specs that finds."""
-NO_FIELD = "A word with a colon that is none of these is looked for as it stands."
+NO_FIELD = (
+    "A word with a colon that is none of these is looked for as it stands, and so is what stands "
+    "in quotation marks. A line that is not understood is no proof that a drink is without "
+    "anything."
+)
 
 
 _WORD = re.compile(
@@ -54,13 +63,28 @@ _BOUND = re.compile(
 )
 
 
+MADE: tuple[Technique, ...] = tuple(each for each in get_args(Technique) if each != "unknown")
+"""How a drink may be made, as *made* asks for it."""
+_DONE: Mapping[str, Technique] = {"build": "built", "throw": "thrown"}
+"""What is done, where the word for it does not begin the word for what was done."""
+
+_SAID_BEFORE = ("no", "without", "with")
+_FREE = "-free"
+
+AllergenWords: TypeAlias = Mapping[str, frozenset[str]]
+"""A folded word -> the allergens it means."""
+NO_ALLERGENS: AllergenWords = MappingProxyType({})
+
+
 @dataclass(frozen=True, slots=True)
 class SpecFacts:
     """What a query may ask of a spec.
 
     `words` is folded text; `kinds` the keys of its lines and all above them;
     `abv_percent` its strength as served, None where that is not known;
-    `due_in` the days until the first bottle it uses is due, None for none.
+    `due_in` the days until the first bottle it uses is due, None for none;
+    `allergens` what it carries, in the words of the lists; `filmed_next`
+    whether the next shoot has it.
     """
 
     spec: Spec
@@ -68,6 +92,8 @@ class SpecFacts:
     kinds: frozenset[str]
     abv_percent: float | None = None
     due_in: int | None = None
+    allergens: frozenset[str] = frozenset()
+    filmed_next: bool = False
 
 
 Term: TypeAlias = Callable[[SpecFacts], bool]
@@ -85,29 +111,117 @@ class Query:
         return all(term(facts) for term in self.terms)
 
 
-def parse_query(text: str, tree: FamilyTree) -> Query:
+@dataclass(frozen=True, slots=True)
+class _Known:
+    """What the words of a query may mean."""
+
+    tree: FamilyTree
+    allergens: AllergenWords
+
+    def kind(self, name: str) -> str | None:
+        """The kind called so, by key or by name."""
+        return name if name in self.tree else self.tree.called(name)
+
+    def means(self, name: str) -> bool:
+        """Whether anything is called so."""
+        return self.kind(name) is not None or folded(name) in self.allergens
+
+
+@dataclass(frozen=True, slots=True)
+class Typed:
+    """One term as it was typed; `field` is empty for mere words."""
+
+    minus: bool
+    field: str
+    value: str
+    quoted: bool
+
+    @property
+    def is_begun(self) -> bool:
+        """Whether nothing stands behind its field yet."""
+        name = self.value.removesuffix(":").casefold()
+        return not self.quoted and self.value.endswith(":") and name in _FIELDS
+
+    @property
+    def is_bare(self) -> bool:
+        """Whether it is a word by itself."""
+        return not (self.minus or self.field or self.quoted)
+
+
+def typed_terms(text: str) -> tuple[Typed, ...]:
+    """The terms of a text in their order, whatever they mean.
+
+    >>> [each.value for each in typed_terms('with:rum -egg "night train"')]
+    ['rum', 'egg', 'night train']
+    """
+    return tuple(
+        Typed(
+            minus=bool(found["minus"]),
+            field=(found["field"] or "").casefold(),
+            value=found["phrase"] or found["bare"] or "",
+            quoted=found["phrase"] is not None,
+        )
+        for found in _WORD.finditer(text)
+    )
+
+
+def parse_query(text: str, tree: FamilyTree, allergens: AllergenWords = NO_ALLERGENS) -> Query:
     """The query of what was typed. Raises `BadQuery` for a term that means nothing."""
+    known = _Known(tree, allergens)
     terms: list[Term] = []
     asks: set[str] = set()
-    for found in _WORD.finditer(text):
-        field, value = (found["field"] or "").casefold(), found["phrase"] or found["bare"] or ""
-        if field in _FIELDS and value:
-            term = _FIELDS[field](value, tree)
-            asks.add(field)
-        elif not field and value.casefold() == "due" and found["bare"]:
-            term = _due(str(DUE_DAYS), tree)
-            asks.add("due")
-        elif not field and value.casefold().removesuffix(":") in _FIELDS and value.endswith(":"):
-            continue  # nothing stands behind it yet
-        else:
-            whole = f"{found['field']}:{value}" if field else value
-            term = _words(whole, tree)
-        terms.append(_not(term) if found["minus"] else term)
+    for each in _as_meant(typed_terms(text), known):
+        if each.is_begun:
+            continue
+        term, needs = _term(each, known)
+        terms.append(term)
+        asks |= needs
     return Query(tuple(terms), frozenset(asks))
 
 
+def _as_meant(typed: Sequence[Typed], known: _Known) -> Iterator[Typed]:
+    """The terms, with what was said in plain words as a term: *no egg*, *nut-free*.
+
+    Left as words they would find just what is not wanted.
+    """
+    left = list(typed)
+    while left:
+        first = left.pop(0)
+        name = first.value.casefold()
+        if first.is_bare and name in _SAID_BEFORE and left and _is_known(left[0], known):
+            yield replace(left.pop(0), field=name)
+        elif first.is_bare and name.endswith(_FREE) and known.means(name.removesuffix(_FREE)):
+            yield replace(first, field="no", value=name.removesuffix(_FREE))
+        else:
+            yield first
+
+
+def _is_known(typed: Typed, known: _Known) -> bool:
+    return not (typed.minus or typed.field) and known.means(typed.value)
+
+
+def _term(typed: Typed, known: _Known) -> tuple[Term, frozenset[str]]:
+    """What a term asks, and the facts that takes."""
+    field, value = typed.field, typed.value
+    if field in _FIELDS and value:
+        term, needs = _FIELDS[field](value, known), _NEEDS.get(field, "")
+    elif not field and not typed.quoted and value.casefold() in _ALONE:
+        term, needs = _ALONE[value.casefold()](known), _NEEDS.get(value.casefold(), "")
+    elif typed.minus and not field and folded(value) in known.allergens:
+        return _not_even_carried(value, known), frozenset({"allergens"})
+    else:
+        term, needs = _words(f"{field}:{value}" if field else value, known), ""
+    return _not(term) if typed.minus else term, frozenset(filter(None, (needs,)))
+
+
 def facts_of(
-    spec: Spec, tree: FamilyTree, abv_percent: float | None = None, due_in: int | None = None
+    spec: Spec,
+    tree: FamilyTree,
+    *,
+    abv_percent: float | None = None,
+    due_in: int | None = None,
+    allergens: frozenset[str] = frozenset(),
+    filmed_next: bool = False,
 ) -> SpecFacts:
     """The facts of one spec that need nothing but the tree, with those that are given."""
     kinds = frozenset(
@@ -115,53 +229,93 @@ def facts_of(
     )
     names = (tree.folded_names[kind] for kind in sorted(kinds))
     unsettled = (each.text for each in spec.unsettled)
-    said = (spec.name, spec.riff_of or "", spec.glass, spec.technique, *spec.tags, *unsettled)
-    own = folded(" ".join(said))
+    called = (line.called for line in spec.lines)
+    named = (spec.name, spec.riff_of or "", spec.glass, spec.technique, *spec.tags)
+    own = folded(" ".join((*named, *called, *unsettled)))
     return SpecFacts(
         spec=spec,
         words=" ".join((own, *names)),
         kinds=kinds,
         abv_percent=abv_percent,
         due_in=due_in,
+        allergens=allergens,
+        filmed_next=filmed_next,
     )
 
 
-def _words(value: str, _tree: FamilyTree) -> Term:
+def _words(value: str, _known: _Known) -> Term:
     wanted = folded(value)
     return lambda facts: wanted in facts.words
 
 
-def _with(value: str, tree: FamilyTree) -> Term:
-    key = value if value in tree else tree.called(value)
+def _with(value: str, known: _Known) -> Term:
+    key = known.kind(value)
     if key is None:
         raise BadQuery(f"with:{value}", "no ingredient is called that")
     return lambda facts: key in facts.kinds
 
 
-def _without(value: str, tree: FamilyTree) -> Term:
-    """A line that is not understood but says it is no proof that the drink is without it."""
-    has, wanted = _with(value, tree), folded(value)
-    return lambda facts: (
-        not (has(facts) or any(wanted in folded(each.text) for each in facts.spec.unsettled))
-    )
+def _without(value: str, known: _Known) -> Term:
+    """No line of it, and none of the allergen."""
+    key, allergens = known.kind(value), known.allergens.get(folded(value), frozenset())
+    if key is None and not allergens:
+        raise BadQuery(f"without:{value}", "no ingredient and no allergen is called that")
+    free = _free_of(value, allergens)
+    return lambda facts: key not in facts.kinds and free(facts)
 
 
-def _tag(value: str, _tree: FamilyTree) -> Term:
+def _not_even_carried(value: str, known: _Known) -> Term:
+    """Of a word that is an allergen: neither the word itself, nor what carries it."""
+    free, wanted = _free_of(value, known.allergens[folded(value)]), f" {folded(value)} "
+    return lambda facts: wanted not in f" {facts.words} " and free(facts)
+
+
+def _free_of(value: str, allergens: frozenset[str]) -> Term:
+    """None of these allergens.
+
+    A line that is not understood but says the word is no proof that the drink is without it, and
+    of an allergen no such line is, whatever it says.
+    """
+    wanted = folded(value)
+
+    def says_it(facts: SpecFacts) -> bool:
+        return any(allergens or wanted in folded(each.text) for each in facts.spec.unsettled)
+
+    return lambda facts: not (facts.allergens & allergens or says_it(facts))
+
+
+def _base(value: str, known: _Known) -> Term:
+    key, tree = known.kind(value), known.tree
+    if key is None:
+        raise BadQuery(f"base:{value}", "no ingredient is called that")
+
+    def is_built_on(facts: SpecFacts) -> bool:
+        built_on = base(facts.spec, tree) if key in facts.kinds else None
+        return built_on is not None and tree.is_a(built_on, key)
+
+    return is_built_on
+
+
+def _tag(value: str, _known: _Known) -> Term:
     wanted = folded(value)
     return lambda facts: wanted in {folded(tag) for tag in facts.spec.tags}
 
 
-def _glass(value: str, _tree: FamilyTree) -> Term:
+def _glass(value: str, _known: _Known) -> Term:
     wanted = folded(value)
     return lambda facts: wanted in folded(facts.spec.glass)
 
 
-def _made(value: str, _tree: FamilyTree) -> Term:
-    wanted = folded(value)
-    return lambda facts: facts.spec.technique == wanted
+def _made(value: str, _known: _Known) -> Term:
+    """How it is made, as far as the word is typed."""
+    said = folded(value)
+    wanted = {_DONE.get(said, said)} | {each for each in MADE if each.startswith(said)}
+    if wanted.isdisjoint(get_args(Technique)):
+        raise BadQuery(f"made:{value}", f"write one of {spoken_list(MADE, 'or')}")
+    return lambda facts: facts.spec.technique in wanted
 
 
-def _strength(value: str, _tree: FamilyTree) -> Term:
+def _strength(value: str, _known: _Known) -> Term:
     low, high = _bounds(value)
     return lambda facts: facts.abv_percent is not None and low <= facts.abv_percent <= high
 
@@ -187,7 +341,7 @@ def _bounds(value: str) -> tuple[float, float]:
     return low, high
 
 
-def _due(value: str, _tree: FamilyTree) -> Term:
+def _due(value: str, _known: _Known) -> Term:
     if not (value.isdecimal() and len(value) < 5):
         raise BadQuery(f"due:{value}", "write a number of days, such as due:14")
     days = int(value)
@@ -204,9 +358,11 @@ def _strength_of(found: re.Match[str], group: str, otherwise: float) -> float:
     return otherwise if text is None else float(text.replace(",", ".")) / degrees_per_abv(found)
 
 
-_FIELDS: Mapping[str, Callable[[str, FamilyTree], Term]] = {
+_FIELDS: Mapping[str, Callable[[str, _Known], Term]] = {
     "with": _with,
     "without": _without,
+    "no": _without,
+    "base": _base,
     "tag": _tag,
     "season": _tag,
     "glass": _glass,
@@ -214,4 +370,20 @@ _FIELDS: Mapping[str, Callable[[str, FamilyTree], Term]] = {
     "strength": _strength,
     "due": _due,
 }
+_ALONE: Mapping[str, Callable[[_Known], Term]] = {
+    "due": lambda known: _due(str(DUE_DAYS), known),
+    "own": lambda _known: lambda facts: not facts.spec.classic,
+    "classic": lambda _known: lambda facts: facts.spec.classic,
+    "shoot": lambda _known: lambda facts: facts.filmed_next,
+}
+"""Words that stand for a question of their own."""
+_NEEDS: Mapping[str, str] = {
+    "strength": "strength",
+    "due": "due",
+    "shoot": "shoot",
+    "no": "allergens",
+    "without": "allergens",
+}
+"""The fact each of them needs beside the spec itself."""
 FIELDS: Collection[str] = tuple(_FIELDS)
+ALONE: Collection[str] = tuple(_ALONE)

@@ -19,6 +19,7 @@ from barkeep.desktop.drink.analysis_view import (
     BalanceBar,
     before_you_pour,
     correction_words,
+    every_caution,
     view_of,
 )
 from barkeep.desktop.drink.tonight import TonightScreen
@@ -151,9 +152,13 @@ class TestBesideASpec:
     def test_the_same_words_are_in_the_model(self, bar):
         spec = spec_named(bar, "Silver Fizz")
         drink = next(each for each in tonight(bar.snapshot) if each.spec.name == spec.name)
-        rows = before_you_pour(drink, view_of(spec, bar.snapshot))
-        assert len({row.text for row in rows}) == len(rows)
-        assert set(drink.warnings) <= {row.text for row in rows}
+        view = view_of(spec, bar.snapshot)
+        shown = before_you_pour(drink.minded, drink.notices)
+        every = [row for _head, rows in every_caution(drink.minded, view.general) for row in rows]
+        for rows in (shown, every):
+            assert len({row.text for row in rows}) == len(rows)
+        assert set(drink.warnings) <= {row.text for row in (*shown, *every)}
+        assert {each.text for each in view.general} <= {row.text for row in every}
 
     @pytest.mark.parametrize("name", ["Zombie", "Ramos Fizz", "Long Island Iced Tea"])
     def test_nothing_is_cut_off(self, page, name, qtbot):

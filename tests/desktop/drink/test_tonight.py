@@ -2,14 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QPushButton
+from PySide6.QtWidgets import QLabel, QPushButton
 
+from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS
 from barkeep.desktop.drink.tonight import TonightScreen, drink_columns
 from barkeep.desktop.screens.row_table import RowFilter, RowTable
+from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.domain.bottles.bottle import Label
 from barkeep.domain.bottles.levels import MeasuredLevel
+from barkeep.domain.drink.at_the_bar import wanted_tonight
 from barkeep.domain.pouring.verdicts import tonight
 from tests.desktop.pages import shown_page, tabbed
 
@@ -35,12 +40,67 @@ def test_the_model_is_sound(bar, qtmodeltester):
     qtmodeltester.check(RowFilter(model), force_py=True)
 
 
-def test_every_spec_has_a_row_best_verdict_first(bar, page):
+def verdicts(page):
+    return {row.verdict for row in page.screen.shown.shown_rows()}
+
+
+def names(page):
+    return [row.spec.name for row in page.screen.shown.shown_rows()]
+
+
+def test_what_can_be_made_comes_with_ones_own_first(bar, page):
+    rows = page.screen.shown.shown_rows()
+    made = [each for each in tonight(bar.snapshot) if each.makeable]
+    by_owner = sorted(made, key=lambda each: each.spec.classic)
+    assert names(page) == [each.spec.name for each in by_owner]
+    assert not rows[0].spec.classic and rows[-1].spec.classic
+    ready = sum(row.verdict == "ready" for row in rows)
+    short = len(bar.snapshot.all_specs) - len(rows)
+    said = page.screen.summary.text()
+    assert said.startswith(f"{ready} ready, ")
+    assert said.endswith(f"{short} that cannot be made (not shown)")
+
+
+def test_what_cannot_be_made_is_shown_when_asked_the_next_shoots_first(bar, page, qtbot):
+    qtbot.keyClick(page.screen.also_short, Qt.Key.Key_Space)
     rows = page.screen.shown.shown_rows()
     assert len(rows) == len(bar.snapshot.all_specs)
-    assert [row.verdict for row in rows] == [row.verdict for row in tonight(bar.snapshot)]
-    ready = sum(row.verdict == "ready" for row in rows)
-    assert page.screen.summary.text().startswith(f"{ready} ready, ")
+    assert verdicts(page) == {"ready", "stand_in", "one_short", "short"}
+    shoot = next(each for each in bar.snapshot.shoots if each.theme == "Summer Excursion")
+    filmed = {drink.name for drink in shoot.drinks}
+    assert set(names(page)[: len(filmed)]) == filmed
+    assert column_text(page, rows[0], "Whose") == "Shoot"
+    assert "not shown" not in page.screen.summary.text()
+
+
+def test_a_row_has_its_tags_in_one_line(page):
+    row = next(each for each in page.screen.table.rows if each.spec.name == "Drift Fence")
+    tags = page.screen.table.columns[0].roles[SUBTITLE_ROLE](row)
+    assert tags == "! raw egg, tree nuts · egg · sulphites"
+
+
+def test_the_details_weigh_the_cautions_and_one_step_shows_them_all(page, qtbot):
+    assert page.screen.choose("Drift Fence")
+    texts = page.detail_texts()
+    before = texts[texts.index("Before you pour") : texts.index("Method")]
+    assert before[1].startswith("Raw egg: use pasteurised egg")
+    assert any("Food Code 3-302.13" in each for each in before)
+    assert any(each.startswith("Tree nuts: a trace can stop") for each in before)
+    assert "Egg · tree nuts · sulphites" in before
+    assert not any("Pregnant, or perhaps so" in each for each in texts)
+    open_all = next(
+        each
+        for each in page.screen.detail.widget().findChildren(QPushButton)
+        if each.text() == ALL_CAUTIONS
+    )
+    open_all.setFocus()
+    qtbot.keyClick(open_all, Qt.Key.Key_Space)
+    said = [label.text() for label in page.screen.dialog.panel.findChildren(QLabel)]
+    assert any(each.startswith("Pregnant, or perhaps so") for each in said)
+    assert any("27 CFR 16.21" in each for each in said)
+    assert any(each.startswith("One serve holds about 1.1 standard drinks") for each in said)
+    assert any(each.startswith("Contains egg, sulphites and tree nuts") for each in said)
+    page.screen.dialog.accept()
 
 
 def test_the_details_say_what_goes_in_and_why(bar, page):
@@ -51,7 +111,7 @@ def test_the_details_say_what_goes_in_and_why(bar, page):
     for answer in wanted.lines:
         assert any(text.startswith(answer.line.text) for text in texts)
         assert any(answer.why in text for text in texts)
-    assert any("never before driving" in text for text in texts)
+    assert any("never before you drive" in text for text in texts)
 
 
 def test_searching_a_family_finds_drinks_of_its_kinds(bar, page):
@@ -73,23 +133,86 @@ def test_a_search_for_nothing_there_says_so_and_can_be_cleared(page):
     assert stack.currentWidget() is stack.view
 
 
-def test_ready_only_leaves_what_can_be_made(page):
-    page.screen.ready_only.click()
-    assert {row.verdict for row in page.screen.shown.shown_rows()} == {"ready", "stand_in"}
-
-
-def test_a_base_leaves_only_its_drinks(bar, page):
-    bases = page.screen.bases
-    bases.setCurrentIndex(bases.findText("Gin"))
-    rows = page.screen.shown.shown_rows()
-    assert rows
-    assert all(
-        "Gin" in column_text(page, row, 2) or "gin" in column_text(page, row, 2) for row in rows
+def test_a_search_that_finds_only_what_cannot_be_made_says_so(page):
+    page.screen.search.set_text("Absinthe Drip")
+    stack = page.screen.list_stack
+    assert stack.currentWidget() is stack.no_match
+    assert "Also what cannot be made" in stack.no_match.line.text()
+    assert (
+        page.screen.summary.text()
+        == "0 ready, 0 with a stand-in, 1 that cannot be made (not shown)"
     )
+    page.screen.also_short.click()
+    assert names(page) == ["Absinthe Drip"]
 
 
-def column_text(page, row, column):
-    return page.screen.table.columns[column].text(row)
+def test_the_search_asks_in_the_query_language(bar, page):
+    page.screen.search.set_text("own with:vermouth -egg")
+    assert names(page) == ["Buffer Stop", "Lamp on the Pier"]
+    page.screen.search.set_text("base:moonpetal")
+    assert "no ingredient is called that" in page.screen.search.problem
+    assert names(page) == ["Buffer Stop", "Lamp on the Pier"]  # the last that meant something
+
+
+@pytest.mark.parametrize(
+    ("name", "choice", "query"),
+    [
+        ("whose", "Your own", "own"),
+        ("whose", "Next shoot", "shoot"),
+        ("bases", "Gin", "base:gin"),
+        ("how", "Stirred", "made:stirred"),
+        ("strengths", "12 to 20 % vol", "strength:12..20"),
+        ("no_egg", "", "no:egg"),
+        ("no_nuts", "", "no:nuts"),
+        ("due", "", "due"),
+    ],
+)
+def test_each_filter_leaves_what_its_query_finds(bar, page, qtbot, name, choice, query):
+    page.screen.also_short.click()
+    widget = getattr(page.screen.filters, name)
+    widget.setFocus()
+    if not choice:
+        qtbot.keyClick(widget, Qt.Key.Key_Space)
+    for _ in range(widget.findText(choice) if choice else 0):
+        qtbot.keyClick(widget, Qt.Key.Key_Down)
+    assert not choice or widget.currentText() == choice
+    page.settle(qtbot)
+    found = wanted_tonight(tonight(bar.snapshot), bar.snapshot, query)
+    assert set(names(page)) == {each.drink.spec.name for each in found}
+    assert 0 < len(found) < len(bar.snapshot.all_specs)
+    page.screen.clear_filters()
+    page.settle(qtbot)
+    assert len(names(page)) == len(bar.snapshot.all_specs)
+
+
+def test_a_tag_is_offered_once_it_is_there(bar, page, qtbot):
+    original = next(each for each in bar.snapshot.specs if each.name == "Brazier")
+    bar.specs.add([replace(original, id=None, name="Ember", tags=("winter line",))])
+    page.settle(qtbot)
+    tags = page.screen.filters.tags
+    tags.setCurrentIndex(tags.findText("winter line"))
+    page.settle(qtbot)
+    assert names(page) == ["Ember"]
+
+
+def test_filters_and_words_are_asked_together(bar, page, qtbot):
+    page.screen.filters.no_egg.click()
+    page.screen.search.set_text('"gin')  # a quotation mark still open
+    found = wanted_tonight(tonight(bar.snapshot), bar.snapshot, 'no:egg "gin"')
+    assert set(names(page)) == {each.drink.spec.name for each in found if each.drink.makeable}
+    assert names(page)
+
+
+def test_a_drink_that_is_asked_for_by_name_is_shown_though_it_cannot_be_made(bar, page):
+    page.screen.show_thing("Absinthe Drip")
+    assert page.screen.current.spec.name == "Absinthe Drip"
+    page.screen.filters.no_egg.click()
+    assert "Absinthe Drip" not in names(page)
+
+
+def column_text(page, row, title):
+    (column,) = (each for each in page.screen.table.columns if each.title == title)
+    return column.text(row)
 
 
 def test_exact_closeness_and_more_serves_ask_again(bar, page, qtbot):
@@ -98,10 +221,8 @@ def test_exact_closeness_and_more_serves_ask_again(bar, page, qtbot):
     assert "stand_in" not in {row.verdict for row in page.screen.shown.shown_rows()}
     page.screen.serves.setValue(40)
     page.settle(qtbot)
-    expected = tonight(bar.snapshot, "exact", 40)
-    assert [each.verdict for each in page.screen.shown.shown_rows()] == [
-        each.verdict for each in expected
-    ]
+    expected = {each.spec.name: each.verdict for each in tonight(bar.snapshot, "exact", 40)}
+    assert {each.spec.name: each.verdict for each in page.screen.table.rows} == expected
 
 
 def test_emptying_a_bottle_is_seen_at_once(bar, page, qtbot):
@@ -119,15 +240,15 @@ def test_emptying_a_bottle_is_seen_at_once(bar, page, qtbot):
 
 
 def test_sorting_by_serves_puts_no_limit_last(page):
-    page.screen.view.sortByColumn(3, Qt.SortOrder.AscendingOrder)
-    serves = [column_text(page, row, 3) for row in page.screen.shown.shown_rows()]
+    page.screen.view.sortByColumn(2, Qt.SortOrder.AscendingOrder)
+    serves = [column_text(page, row, "Serves") for row in page.screen.shown.shown_rows()]
     numbers = [int(each) for each in serves if each.isdigit()]
     assert numbers == sorted(numbers)
 
 
 def test_enter_opens_the_spec_and_a_button_asks_for_stand_ins(bar, page, qtbot):
     wanted = first(bar, "one_short")
-    page.screen.choose(wanted.spec.name)
+    page.screen.show_thing(wanted.spec.name)
     page.screen.view.setFocus()
     qtbot.keyClick(page.screen.view, Qt.Key.Key_Return)
     assert page.went == [("specs", wanted.spec.name)]
@@ -161,12 +282,21 @@ def test_a_bar_with_bottles_has_no_banner(page):
 
 def test_tab_goes_from_the_search_over_the_filters_to_list_and_details(page, qtbot):
     screen = page.screen
-    assert tabbed(screen, screen.search.focusProxy(), qtbot)[:7] == [
+    filters = screen.filters
+    assert tabbed(screen, screen.search.focusProxy(), qtbot)[:15] == [
         screen.search.focusProxy(),
+        screen.search.help_button,
         screen.closeness.chip(screen.closeness.choice),
         screen.serves,
-        screen.bases,
-        screen.ready_only,
+        screen.also_short,
+        filters.whose,
+        filters.bases,
+        filters.tags,
+        filters.how,
+        filters.strengths,
+        filters.no_egg,
+        filters.no_nuts,
+        filters.due,
         screen.view,
         screen.detail,
     ]
@@ -175,5 +305,5 @@ def test_tab_goes_from_the_search_over_the_filters_to_list_and_details(page, qtb
 def test_the_count_beside_the_search_is_never_cut_off(bar, qtbot, tmp_path):
     with shown_page(TonightScreen, bar, qtbot, tmp_path, size=(836, 600)) as page:
         label = page.screen.search.count_label
-        assert label.text() == f"{len(bar.snapshot.all_specs)} drinks"
+        assert label.text() == f"{len(names(page))} of {len(bar.snapshot.all_specs)} drinks"
         qtbot.waitUntil(lambda: label.width() >= label.sizeHint().width())

@@ -5,7 +5,9 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QLabel
 
+from barkeep.desktop.drink.all_cautions import AllCautionsDialog
 from barkeep.desktop.making.batch import BatchDialog
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
@@ -43,7 +45,18 @@ def test_ten_serves_to_begin_with(dialog):
     assert dialog.headline.text() == "Request Stop: 10 serves of 162 ml, cold"
     assert row(dialog, "London dry gin")[1:3] == ["591 ml", "590 ml"]
     assert row(dialog, "Water")[4] == "in place of what ice would give"
-    assert "16.9 % vol" in dialog.words.text() and "Do not drive" in dialog.words.text()
+    said = dialog.words.text()
+    assert "16.9 % vol" in said and said.count("never before you drive") == 1
+
+
+def test_every_caution_is_one_step_away(dialog, qtbot):
+    dialog.cautions_button.setFocus()
+    qtbot.keyClick(dialog.cautions_button, Qt.Key.Key_Space)
+    shown = dialog.findChild(AllCautionsDialog)
+    said = [label.text() for label in shown.findChildren(QLabel)]
+    assert any(each.startswith("Do not drive") for each in said)
+    assert any(each.startswith("Tree nuts: a trace") for each in said)
+    shown.accept()
 
 
 def test_all_there_is_of_one_ingredient_is_offered(dialog):
