@@ -1,0 +1,99 @@
+"""When a bottle goes off: the last day it is good, why that day, and what it is after it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import Literal
+
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.ingredients.ordinary import WithAge
+from barkeep.domain.ingredients.tree import FamilyTree
+
+Since = Literal["use_by", "opened", "made"]
+"""From what the last day is reckoned: the date on it, or how long it keeps open or once made."""
+
+DUE_DAYS = 3
+"""So many days before its use-by date a thing is called due."""
+
+
+@dataclass(frozen=True, slots=True)
+class End:
+    """The `last` day a bottle is good, and what it is `after` that.
+
+    It was opened or made on `begun` and keeps `keeps_days` from there, both
+    None where the last day is its own use-by date.
+    """
+
+    last: date
+    since: Since
+    after: WithAge
+    begun: date | None = None
+    keeps_days: int | None = None
+
+    def is_over(self, on: date) -> bool:
+        """Whether the last day lies before `on`."""
+        return self.last < on
+
+    def is_due(self, on: date) -> bool:
+        """Whether the last day is over or will be within a few days."""
+        return self.last <= on + timedelta(days=DUE_DAYS)
+
+    def is_counted(self, on: date) -> bool:
+        """Whether it may be poured on that day: good still, or only past its best."""
+        return self.after == "past_its_best" or not self.is_over(on)
+
+
+def end_of(bottle: Bottle, keeps: int | None, tree: FamilyTree) -> End | None:
+    """The earliest of its use-by date and the day it has been open too long; None where neither is.
+
+    Its kind `keeps` so many days once it is open, None for ever. What is made here
+    has no seal to break: its own use-by date decides.
+    """
+    after = tree.with_age(bottle.ingredient)
+    dated = None if bottle.use_by is None else End(bottle.use_by, "use_by", after)
+    if bottle.product.house_made and dated is not None:
+        return dated
+    opened = bottle.level.opened
+    begun, since = (opened, "opened") if opened is not None else (bottle.made, "made")
+    if begun is None or keeps is None:
+        return dated
+    last = begun + timedelta(days=keeps)
+    if dated is not None and dated.last <= last:
+        return dated
+    return End(last, "made" if since == "made" else "opened", after, begun, keeps)
+
+
+AFTER_WORDS: dict[WithAge, str] = {
+    "past_its_best": "past its best",
+    "spent": "flat, wilted or dried out",
+    "not_safe": "not safe",
+}
+
+
+def last_day_in_words(end: End) -> str:
+    """*2026-11-18*, or *2026-11-18 (opened 2026-11-13, keeps 5 days)*."""
+    if end.begun is None or end.keeps_days is None:
+        return f"{end.last}"
+    return f"{end.last} ({end.since} {end.begun}, keeps {_days(end.keeps_days)})"
+
+
+def _days(days: int) -> str:
+    return "1 day" if days == 1 else f"{days} days"
+
+
+def off_in_words(title: str, end: End, on: date) -> str:
+    """That a bottle is past its date, why, and what comes of it, in one sentence."""
+    counted = end.after == "past_its_best"
+    if end.begun is None or end.keeps_days is None:
+        said = f"{title} is past its use-by date of {end.last}"
+        return f"{said}: past its best, so taste it first." if counted else f"{said}: not counted."
+    days = (on - end.begun).days
+    if counted:
+        return (
+            f"{title} was {end.since} {days} days ago; "
+            f"it is usually at its best for {end.keeps_days}."
+        )
+    keeps, ago = _days(end.keeps_days), f"{_days(days)} ago"
+    after = AFTER_WORDS[end.after]
+    return f"{title} was {end.since} {ago} and keeps {keeps}: {after}, so not counted."
