@@ -7,12 +7,13 @@ from collections.abc import Iterator, Sequence
 from barkeep.application.bar import Bar
 from barkeep.cli.arguments import WITHIN, Arguments, argument, command, whole_number
 from barkeep.cli.bar_source import in_bar
-from barkeep.cli.output import Answer, counted, rounded, title_of
+from barkeep.cli.output import Answer, rounded, title_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, tonight
-from barkeep.domain.specs.called import called_in_sentence, named_by
+from barkeep.domain.pouring.serves_in_words import serves_in_words
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, Following, tonight
+from barkeep.domain.specs.called import called_in_sentence
 from barkeep.domain.specs.shown_lines import named_with_kind, names_in_sentence
 from barkeep.errors import spoken_list
 
@@ -44,12 +45,27 @@ def _drink_json(drink: Drink, tree: FamilyTree) -> dict[str, object]:
         "spec": drink.spec.name,
         "verdict": drink.verdict,
         "serves": drink.serves,
+        "then": [_following_json(each, tree) for each in drink.then],
+        "serves_in_all": drink.serves_in_all,
         "missing": [
             *(tree.name(key) for key in drink.missing),
             *(each.text for each in drink.spec.unsettled),
         ],
         "warnings": list(drink.warnings),
         "lines": [_line_json(line, tree) for line in drink.lines],
+    }
+
+
+def _following_json(following: Following, tree: FamilyTree) -> dict[str, object]:
+    """`bottle` and `ingredient` of what changes first; all that changes is in `lines`."""
+    first = following.poured[0] if following.poured else None
+    return {
+        "bottle": None if first is None else title_of(first.bottle),
+        "ingredient": None if first is None else tree.name(first.ingredient or ""),
+        "serves": following.serves,
+        "closeness": rounded(following.closeness, 3),
+        "stand_in": following.is_stand_in,
+        "lines": [_line_json(each, tree) for each in following.poured],
     }
 
 
@@ -84,7 +100,7 @@ def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
         if drink.verdict == "one_short":
             yield from (f"      {each.why}" for each in drink.lines if _keeps_it(each))
         return
-    yield f"  {drink.spec.name}: {_serves(drink, tree)}"
+    yield f"  {drink.spec.name}: {serves_in_words(drink, tree)}"
     for answer in drink.lines:
         if answer.required and answer.closeness < 1.0 - 1e-9:
             yield f"      {answer.why} (closeness {answer.closeness:.2f})"
@@ -97,11 +113,3 @@ def _drink_shown(drink: Drink, tree: FamilyTree) -> Iterator[str]:
 
 def _keeps_it(answer: LineAnswer) -> bool:
     return answer.required and not answer.met
-
-
-def _serves(drink: Drink, tree: FamilyTree) -> str:
-    if drink.serves is None:
-        return "as many as you like"
-    named = named_by(drink.spec.lines, tree)
-    then = f", then out of {named.in_sentence(drink.runs_out)}" if drink.runs_out else ""
-    return counted(drink.serves, "serve") + then

@@ -9,7 +9,7 @@ from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring.verdicts import VERDICTS, tonight
 from barkeep.errors import spoken_list
 
-DRINK = ["spec", "verdict", "serves", "missing", "warnings", "lines"]
+DRINK = ["spec", "verdict", "serves", "then", "serves_in_all", "missing", "warnings", "lines"]
 LINE = ["wanted", "as_written", "called", "bottle", "ingredient", "closeness", "ratio", "why"]
 CANDIDATE = ["ingredient", "unlocks", "price", "why"]
 OFFER = [
