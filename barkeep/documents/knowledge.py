@@ -69,7 +69,10 @@ def read_ordinary(text: str, tree: FamilyTree, file: str = "ordinary_pours.toml"
         only_when_asked=by_key(special, OnlyWhenAsked, file, "only_when_asked"),
         roles=by_key(roles, Roles, file, "roles"),
         with_age=_ages(ages, file),
-        rather={key: read_field(rather, key, Text, file, "rather") for key in rather},
+        rather={
+            key: read_field(rather, name=key, kind=Text, file=file, place="rather")
+            for key in rather
+        },
     )
     for each in found.only_when_asked.values():
         if any(folded(word) != word for word in each.words):
@@ -90,7 +93,8 @@ def read_ordinary(text: str, tree: FamilyTree, file: str = "ordinary_pours.toml"
 def _ages(table: Table, file: str) -> dict[str, WithAge]:
     found: dict[str, WithAge] = {}
     for age in get_args(WithAge):
-        keys = read_field(table, age, Texts, file, "with_age") if age in table else ()
+        written: Table = {age: (), **table}
+        keys = read_field(written, name=age, kind=Texts, file=file, place="with_age")
         refuse_twice((*found, *keys), file)
         found |= dict.fromkeys(keys, age)
     for name in table:

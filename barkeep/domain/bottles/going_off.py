@@ -48,20 +48,24 @@ def end_of(bottle: Bottle, keeps: int | None, tree: FamilyTree) -> End | None:
     """The earliest of its use-by date and the day it has been open too long; None where neither is.
 
     Its kind `keeps` so many days once it is open, None for ever. What is made here
-    has no seal to break: its own use-by date decides.
+    has no seal to break: its own use-by date decides, and how long it keeps from
+    the day it was made only where it has none.
     """
-    after = tree.with_age(bottle.ingredient)
+    after, opened = tree.with_age(bottle.ingredient), bottle.level.opened
     dated = None if bottle.use_by is None else End(bottle.use_by, "use_by", after)
-    if bottle.product.house_made and dated is not None:
+    if dated is not None and (bottle.product.house_made or opened is None):
         return dated
-    opened = bottle.level.opened
-    begun, since = (opened, "opened") if opened is not None else (bottle.made, "made")
+    begun, since = bottle.made if opened is None else opened, _since(opened)
     if begun is None or keeps is None:
         return dated
     last = begun + timedelta(days=keeps)
     if dated is not None and dated.last <= last:
         return dated
-    return End(last, "made" if since == "made" else "opened", after, begun, keeps)
+    return End(last, since, after, begun=begun, keeps_days=keeps)
+
+
+def _since(opened: date | None) -> Since:
+    return "made" if opened is None else "opened"
 
 
 AFTER_WORDS: dict[WithAge, str] = {

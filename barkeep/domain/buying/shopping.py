@@ -141,7 +141,7 @@ def shopping(
         snapshot.settings.currency,
         tuple(not_counted(ordered, snapshot)),
         tuple(dict.fromkeys(assumed(ordered, snapshot))),
-        faded_among(found.draws, snapshot),
+        faded=faded_among(found.draws, snapshot),
     )
 
 

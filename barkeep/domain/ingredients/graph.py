@@ -222,7 +222,7 @@ def _stands_in(edge: tuple[str, str], kinds: frozenset[str], tree: FamilyTree) -
     above, key = edge
     marked = tree.ordinary.only_when_asked
     said = min((marked[each] for each in kinds), key=lambda each: (each.closeness, each.key))
-    return StandIn(above, key, said.closeness, said.ratio, said.why)
+    return StandIn(above, key, said.closeness, said.ratio, why=said.why)
 
 
 def _closest(entry: StandIn) -> tuple[float, str]:

@@ -214,6 +214,8 @@ def _past_sentence(bottle: Bottle, snapshot: Snapshot) -> str:
     when = f" of {_day(dated)}" if dated else ""
     end = snapshot.ends.get(bottle.id)
     until = f" ({_day(end.last)})" if end else ""
+    if end is not None and end.begun is not None and end.begun != dated:
+        until = f" ({_day(end.last)}, {end.since} on {_day(end.begun)})"
     name = snapshot.knowledge.tree.in_sentence(bottle.ingredient)
     return f"The {name}{when} is past its date{until} and is not counted."
 

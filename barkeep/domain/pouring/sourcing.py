@@ -58,7 +58,7 @@ class Sourcing:
         strong = None if least is None else self.supply.strong(least) | self._sold(least)
         scopes = scopes_of(spec.technique, role(line, spec, self.tree))
         asked = self.usual.asked(line, spec)
-        return tuple(Want(key, scopes, self.floor, strong, asked) for key in line.wanted)
+        return tuple(Want(key, scopes, self.floor, strong, asked=asked) for key in line.wanted)
 
     def _sold(self, least_abv: float) -> frozenset[str]:
         """Keys of everything that is usually this strong when bought."""

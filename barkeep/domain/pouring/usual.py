@@ -147,7 +147,7 @@ class UsualPours:
     def _rank_of_way(self, way: Derivation, meant: _For) -> tuple[object, ...]:
         closeness = 1.0 if way.exact else way.closeness
         made = sum(isinstance(step, Make) for step in way.steps)
-        poured = _Poured(way.wanted, way.offered, way.choice, len(way.steps), made)
+        poured = _Poured(way.wanted, way.offered, way.choice, len(way.steps), made=made)
         return (-closeness, *self._rank(poured, meant))
 
     def _rank(self, of: _Poured, meant: _For) -> tuple[object, ...]:
