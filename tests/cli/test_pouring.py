@@ -50,7 +50,7 @@ def test_how_long_a_thing_keeps_is_the_owner_s(barkeep, bar):
         return next(each for each in found if each["product"] == "Vantry Loop Sweet vermouth")
 
     assert vermouth()["past"] == "past_its_best"
-    assert "usually at its best for 49" in vermouth()["past_because"]
+    assert "keeps 49 days: past its best" in vermouth()["past_because"]
     said = barkeep("--bar", bar, "setting", "keeps", "sweet vermouth = 200 days").out
     assert said == "keeps is now sweet vermouth = 200.\n"
     assert (vermouth()["past"], vermouth()["past_because"]) == (None, None)
@@ -61,11 +61,11 @@ def test_how_long_a_thing_keeps_is_the_owner_s(barkeep, bar):
 def test_what_is_not_safe_is_told_from_what_has_faded(barkeep, bar):
     shown = barkeep("--bar", bar, "bottles").out
     assert "Double cream was opened 7 days ago and keeps 5 days: not safe, so not counted." in shown
-    assert "it is usually at its best for 49." in shown
+    assert "keeps 49 days: past its best, so taste it first." in shown
     found = drinks(barkeep, bar)
     assert found["Alexander"]["missing"] == ["Double cream"]
-    assert any("at its best for 49" in each for each in found["Americano"]["warnings"])
+    assert any("keeps 49 days: past its best" in each for each in found["Americano"]["warnings"])
     batch = barkeep("--bar", bar, "batch", "Americano", "--serves", "4", "--json").answer
-    assert any("at its best for 49" in each for each in batch["past"])
+    assert any("keeps 49 days: past its best" in each for each in batch["past"])
     cream = barkeep("--bar", bar, "batch", "Alexander", "--serves", "4", "--json").answer
     assert any("is past its date of" in each and "not counted" in each for each in cream["past"])

@@ -121,21 +121,25 @@ class Snapshot:
     @cached_property
     def ends(self) -> Mapping[int, End]:
         """The id of each bottle that goes off -> when it does, and why."""
-        tree = self.knowledge.tree
-        found = (
-            (each.id, end_of(each, self.keeps_days(each.ingredient), tree)) for each in self.bottles
-        )
+        found = ((each.id, self._end_of(each)) for each in self.bottles)
         return {bottle: end for bottle, end in found if end is not None}
+
+    def _end_of(self, bottle: Bottle) -> End | None:
+        keeps, own = self.keeps_days(bottle.ingredient), self._own_days(bottle.ingredient)
+        return end_of(bottle, self.knowledge.tree, keeps=keeps, own=own is not None)
 
     def keeps_days(self, key: str) -> int | None:
         """How long a kind keeps once open or made, as the owner says or as shipped."""
+        own = self._own_days(key)
+        return self.knowledge.tree[key].shelf_life_days if own is None else own
+
+    def _own_days(self, key: str) -> int | None:
+        """How long a kind keeps as the owner says, of it or of the nearest kind above it."""
         own = self._own_lives
-        if own:
-            tree = self.knowledge.tree
-            for kind in (key, *tree.upwards(key)):
-                if kind in own:
-                    return own[kind]
-        return self.knowledge.tree[key].shelf_life_days
+        if not own:
+            return None
+        kinds = (key, *self.knowledge.tree.upwards(key))
+        return next((own[kind] for kind in kinds if kind in own), None)
 
     @cached_property
     def _own_lives(self) -> Mapping[str, int]:

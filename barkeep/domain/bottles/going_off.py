@@ -21,8 +21,8 @@ DUE_DAYS = 3
 class End:
     """The `last` day a bottle is good, and what it is `after` that.
 
-    It was opened or made on `begun` and keeps `keeps_days` from there, both
-    None where the last day is its own use-by date.
+    It was opened or made on `begun` and keeps `keeps_days` from there, by the owner's
+    `own` figure or as shipped; both None where the last day is its own use-by date.
     """
 
     last: date
@@ -30,6 +30,7 @@ class End:
     after: WithAge
     begun: date | None = None
     keeps_days: int | None = None
+    own: bool = False
 
     def is_over(self, on: date) -> bool:
         """Whether the last day lies before `on`."""
@@ -44,12 +45,12 @@ class End:
         return self.after == "past_its_best" or not self.is_over(on)
 
 
-def end_of(bottle: Bottle, keeps: int | None, tree: FamilyTree) -> End | None:
+def end_of(bottle: Bottle, tree: FamilyTree, *, keeps: int | None, own: bool = False) -> End | None:
     """The earliest of its use-by date and the day it has been open too long; None where neither is.
 
-    Its kind `keeps` so many days once it is open, None for ever. What is made here
-    has no seal to break: its own use-by date decides, and how long it keeps from
-    the day it was made only where it has none.
+    Its kind `keeps` so many days once it is open, by the owner's `own` figure or as
+    shipped, None for ever. What is made here has no seal to break: its own use-by
+    date decides, and how long it keeps from the day it was made only where it has none.
     """
     after, opened = tree.with_age(bottle.ingredient), bottle.level.opened
     dated = None if bottle.use_by is None else End(bottle.use_by, "use_by", after)
@@ -61,7 +62,7 @@ def end_of(bottle: Bottle, keeps: int | None, tree: FamilyTree) -> End | None:
     last = begun + timedelta(days=keeps)
     if dated is not None and dated.last <= last:
         return dated
-    return End(last, since, after, begun=begun, keeps_days=keeps)
+    return End(last, since, after, begun=begun, keeps_days=keeps, own=own)
 
 
 def _since(opened: date | None) -> Since:
@@ -76,10 +77,15 @@ AFTER_WORDS: dict[WithAge, str] = {
 
 
 def last_day_in_words(end: End) -> str:
-    """*2026-11-18*, or *2026-11-18 (opened 2026-11-13, keeps 5 days)*."""
-    if end.begun is None or end.keeps_days is None:
+    """*2026-11-18*, or *2026-11-18 (opened 2026-11-13, keeps 5 days, then not safe)*."""
+    if end.begun is None:
         return f"{end.last}"
-    return f"{end.last} ({end.since} {end.begun}, keeps {_days(end.keeps_days)})"
+    return f"{end.last} ({end.since} {end.begun}, {_keeps(end)}, then {AFTER_WORDS[end.after]})"
+
+
+def _keeps(end: End) -> str:
+    own = " by your own figure" if end.own else ""
+    return f"keeps {_days(end.keeps_days or 0)}{own}"
 
 
 def _days(days: int) -> str:
@@ -88,16 +94,9 @@ def _days(days: int) -> str:
 
 def off_in_words(title: str, end: End, on: date) -> str:
     """That a bottle is past its date, why, and what comes of it, in one sentence."""
-    counted = end.after == "past_its_best"
-    if end.begun is None or end.keeps_days is None:
-        said = f"{title} is past its use-by date of {end.last}"
-        return f"{said}: past its best, so taste it first." if counted else f"{said}: not counted."
-    days = (on - end.begun).days
-    if counted:
-        return (
-            f"{title} was {end.since} {days} days ago; "
-            f"it is usually at its best for {end.keeps_days}."
-        )
-    keeps, ago = _days(end.keeps_days), f"{_days(days)} ago"
-    after = AFTER_WORDS[end.after]
-    return f"{title} was {end.since} {ago} and keeps {keeps}: {after}, so not counted."
+    so = "so taste it first" if end.after == "past_its_best" else "so not counted"
+    after = f"{AFTER_WORDS[end.after]}, {so}"
+    if end.begun is None:
+        return f"{title} is past its use-by date of {end.last}: {after}."
+    ago = _days((on - end.begun).days)
+    return f"{title} was {end.since} {ago} ago and {_keeps(end)}: {after}."

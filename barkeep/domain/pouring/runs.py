@@ -70,11 +70,19 @@ def runs_of(
 
 
 def _add(run: Run, found: list[Run]) -> None:
-    """Add a run; one in the same ways as the last, out of other strengths, belongs to that."""
-    if found and found[-1].ways == run.ways:
+    """Add a run; one in which the same things go in as in the last belongs to that.
+
+    Other strengths of one kind are such, and juice that is squeezed once its bottle is empty.
+    """
+    if found and list(map(what_goes_in, found[-1].ways)) == list(map(what_goes_in, run.ways)):
         before = found.pop()
-        run = Run(added([before, run]), run.ways, run.runs_out)
+        run = Run(added([before, run]), before.ways, run.runs_out)
     found.append(run)
+
+
+def what_goes_in(way: Derivation) -> tuple[str, float]:
+    """By which two ways of a line are told apart where a drink is poured."""
+    return way.offered, way.closeness
 
 
 def added(runs: Iterable[Run]) -> int | None:

@@ -10,7 +10,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import EXACT, Derivation
 from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess, sourcing_for
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.runs import Serving
+from barkeep.domain.pouring.runs import Serving, what_goes_in
 from barkeep.domain.pouring.serves import Serves
 from barkeep.domain.pouring.sourcing import Sourcing, Within, need
 from barkeep.domain.pouring.warnings import warnings_for
@@ -159,7 +159,11 @@ def _following(
 ) -> Iterator[Following]:
     before = served.first
     for run in served.then:
-        changed = [each for each in laid_out.numbers if run.ways[each] != before[each]]
+        changed = [
+            each
+            for each in laid_out.numbers
+            if what_goes_in(run.ways[each]) != what_goes_in(before[each])
+        ]
         poured = (
             _answer(laid_out.lines[each], run.ways[each], snapshot, sourcing) for each in changed
         )

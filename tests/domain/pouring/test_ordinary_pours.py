@@ -260,16 +260,16 @@ class TestSaferAndSooner:
         )
         assert found.lines[0].bottle.id == 2 and found.serves == 13
         (said,) = [each for each in found.warnings if "opened 80 days ago" in each]
-        assert said.startswith("After 2: ") and "at its best for 49" in said
+        assert said.startswith("After 2: ") and "keeps 49 days: past its best" in said
 
 
 GONE = [
     # what, opened so many days ago, whether it is counted, and what is said of it
-    ("sweet-vermouth", 60, True, "usually at its best for 49"),
+    ("sweet-vermouth", 60, True, "keeps 49 days: past its best"),
     ("sweet-vermouth", 40, True, ""),
-    ("fino-sherry", 12, True, "usually at its best for 7"),
-    ("coffee-liqueur", 500, True, "usually at its best for 365"),
-    ("white-wine", 9, True, "usually at its best for 5"),
+    ("fino-sherry", 12, True, "keeps 7 days: past its best"),
+    ("coffee-liqueur", 500, True, "keeps 365 days: past its best"),
+    ("white-wine", 9, True, "keeps 5 days: past its best"),
     ("london-dry-gin", 3000, True, ""),
     ("lemon-juice", 4, False, "keeps 1 day: not safe"),
     ("lemon-juice", 1, True, ""),
@@ -283,7 +283,7 @@ GONE = [
     ("cream-liqueur", 400, False, "keeps 270 days: not safe"),
     ("tonic-water", 4, False, "flat, wilted or dried out"),
     ("champagne", 5, False, "flat, wilted or dried out"),
-    ("falernum", 800, True, "usually at its best for 365"),
+    ("falernum", 800, True, "keeps 365 days: past its best"),
 ]
 
 
