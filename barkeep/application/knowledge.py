@@ -24,7 +24,8 @@ COMMON_PRACTICE = "common practice"
 def shipped() -> Knowledge:
     """The shipped knowledge, read once. Raises `KnowledgeError` for a broken resource."""
     read = resource_files.read_text
-    tree = read_tree(read("ingredients.toml"), read("confusables.toml"))
+    kinds, pairs = read("ingredients.toml"), read("confusables.toml")
+    tree = read_tree(kinds, pairs, ordinary=read("ordinary_pours.toml"))
     stand_ins, nothing = read_stand_ins(read("stand_ins.toml"), tree)
     made_from = read_made_from(read("made_from.toml"), tree)
     texts = {name: read(CLASSICS, name) for name in resource_files.names(CLASSICS, suffix=".txt")}

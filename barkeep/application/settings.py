@@ -10,7 +10,7 @@ from math import isfinite
 from typing import TypeVar
 
 from barkeep.application.done import Done
-from barkeep.application.finding import find_ingredient
+from barkeep.application.finding import find_ingredient, there
 from barkeep.application.own_locale import own_region
 from barkeep.application.session import UseCases
 from barkeep.domain.amounts.amount import Amount, parse_amount, show_number, show_range
@@ -22,9 +22,10 @@ from barkeep.domain.amounts.measures import (
 )
 from barkeep.domain.amounts.rounding import STYLES, Style
 from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits, Ounce
+from barkeep.domain.bar.house_pours import HousePour, with_house_pour
 from barkeep.domain.bar.pars import MOST_PAR, Par, with_par
 from barkeep.domain.bar.snapshot import Settings, Snapshot
-from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML
+from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML, Product
 from barkeep.domain.ingredients.regions import region_named, shipped_regions
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
@@ -61,10 +62,24 @@ class BarSettings(UseCases):
             self._write(work, replace(before, pars=with_par(before.pars, par)))
         return self._session.finished(work, lambda bar: bar.settings)
 
+    def set_house_pour(self, kind: str, product_id: int) -> Done[Settings]:
+        """Make a product the usual pour of a kind, given by its key or any name.
+
+        Raises `UnknownName`, or `InvalidField` for a product that is no such kind.
+        """
+        with self._session.writing() as work:
+            bar = self._session.snapshot
+            product = there("product", bar.product_by_id.get(product_id), product_id)
+            pour = checked_house_pour(kind, product, bar.knowledge.tree)
+            before = read_settings(work.connection)
+            work.label = f"Pour {product.title} as the house {self._session.tree.name(pour.kind)}"
+            self._write(work, replace(before, house=with_house_pour(before.house, pour)))
+        return self._session.finished(work, lambda bar: bar.settings)
+
     def _write(self, work: UnitOfWork, settings: Settings) -> None:
-        there = setting_rows(read_settings(work.connection))
+        written = setting_rows(read_settings(work.connection))
         for row in setting_rows(settings):
-            if row not in there:
+            if row not in written:
                 work.put("setting", (row["key"],), row)
 
     def _checked(self, settings: Settings) -> Settings:
@@ -87,6 +102,18 @@ class BarSettings(UseCases):
                 expected = "only what counts as always there can be missing"
                 raise InvalidField("not there", key, expected)
         return replace(settings, name=name, scales=scales)
+
+
+def checked_house_pour(kind: str, product: Product, tree: FamilyTree) -> HousePour:
+    """The product as the usual pour of a kind, given by its key or any name.
+
+    Raises `UnknownName`, or `InvalidField` for a product that is no such kind.
+    """
+    key = find_ingredient(tree, kind)
+    if not tree.is_a(product.ingredient, key):
+        holds, wanted = tree.in_sentence(product.ingredient), tree.in_sentence(key)
+        raise InvalidField("house", product.title, f"it is {holds}, which is no kind of {wanted}")
+    return HousePour(key, product.id)
 
 
 def _checked_par(par: Par, snapshot: Snapshot) -> Par:
@@ -233,13 +260,13 @@ class SettingWords:
     read: Callable[[Settings, str], Settings]
 
 
-def setting_named(key: str) -> SettingWords:
-    """The setting of this key. Raises `UnknownName`."""
+def setting_named(key: str, *, also: Sequence[str] = ()) -> SettingWords:
+    """The setting of this key. Raises `UnknownName`, which may name those that are there `also`."""
     wanted = key.strip().casefold().replace("_", "-")
     for each in SETTINGS:
         if each.key == wanted:
             return each
-    keys = [each.key for each in SETTINGS]
+    keys = [*(each.key for each in SETTINGS), *also]
     raise UnknownName("setting", key, tuple(get_close_matches(wanted, keys, 2) or keys))
 
 

@@ -277,7 +277,7 @@ def _dated(session: Session, product: Product, facts: BottleFacts, received: dat
     made, use_by = facts.made, facts.use_by
     if product.house_made:
         made = made or session.clock().date()
-        days = session.tree[product.ingredient].shelf_life_days
+        days = session.snapshot.keeps_days(product.ingredient)
         if use_by is None and days is not None:
             use_by = made + timedelta(days=days)
     refuse_dates(made, use_by)

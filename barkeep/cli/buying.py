@@ -160,6 +160,7 @@ def _json(found: ShoppingList, tree: FamilyTree) -> dict[str, object]:
         "total": rounded(found.total, 2),
         "unpriced": found.unpriced,
         "not_counted": list(found.not_counted),
+        "faded": list(found.faded),
         "assumed": assumed_json(found.assumed),
     }
 
@@ -196,6 +197,7 @@ def _shown(found: ShoppingList, tree: FamilyTree) -> Iterator[str]:
         yield ""
     yield total_in_words(found)
     yield from found.not_counted
+    yield from found.faded
 
 
 # What was bought

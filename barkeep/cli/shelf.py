@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_bottle, find_product
@@ -11,25 +11,25 @@ from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import Answer, counted, iso, level_bar, rounded, table
 from barkeep.domain.amounts.measures import show_quantity, show_volume
 from barkeep.domain.amounts.units import Unit
+from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Entry
 from barkeep.domain.bottles.containers import container_for, like_tare
 from barkeep.domain.bottles.level_words import certainty
 from barkeep.domain.bottles.levels import parse_level
-from barkeep.domain.ingredients.tree import FamilyTree
 
 
 @command()
 @in_bar
 def bottles(_arguments: Arguments, bar: Bar) -> Answer:
     """The bottles along the shelf."""
-    tree = bar.snapshot.knowledge.tree
-    poured = [each for each in bar.snapshot.bottles if each.product.unit == "ml"]
+    snapshot = bar.snapshot
+    poured = [each for each in snapshot.bottles if each.product.unit == "ml"]
     head = ("id", "product", "ingredient", "% vol", "level", "", "of", "use by")
-    rows = [_row(each, tree, _poured_cells(each)) for each in poured]
-    how_many = f"{counted(len(poured), 'bottle')} in {bar.snapshot.settings.name}."
+    rows = [_row(each, snapshot, _poured_cells(each)) for each in poured]
+    how_many = f"{counted(len(poured), 'bottle')} in {snapshot.settings.name}."
     return Answer(
-        lambda: {"bottles": [_json(each, tree, _poured_json(each)) for each in poured]},
-        f"{table(head, rows, right='rllrrlr')}\n\n{how_many}",
+        lambda: {"bottles": [_json(each, snapshot, _poured_json(each)) for each in poured]},
+        [table(head, rows, right="rllrrlr"), "", how_many, *_off(poured, snapshot)],
     )
 
 
@@ -37,16 +37,26 @@ def bottles(_arguments: Arguments, bar: Bar) -> Answer:
 @in_bar
 def pantry(_arguments: Arguments, bar: Bar) -> Answer:
     """What is not poured, along the shelf."""
-    tree = bar.snapshot.knowledge.tree
-    kept = [each for each in bar.snapshot.bottles if each.product.unit != "ml"]
-    rows = [_row(each, tree, _kept_cells(each)) for each in kept]
+    snapshot = bar.snapshot
+    kept = [each for each in snapshot.bottles if each.product.unit != "ml"]
+    rows = [_row(each, snapshot, _kept_cells(each)) for each in kept]
+    head = ("id", "product", "ingredient", "level", "of", "use by")
     return Answer(
-        lambda: {"pantry": [_json(each, tree, _kept_json(each)) for each in kept]},
-        table(("id", "product", "ingredient", "level", "of", "use by"), rows, right="rllrr"),
+        lambda: {"pantry": [_json(each, snapshot, _kept_json(each)) for each in kept]},
+        [table(head, rows, right="rllrr"), *_off(kept, snapshot)],
     )
 
 
-def _json(bottle: Bottle, tree: FamilyTree, amounts: Mapping[str, object]) -> dict[str, object]:
+def _off(bottles: Iterable[Bottle], snapshot: Snapshot) -> Iterator[str]:
+    """What is past its date, why, and what comes of it."""
+    held = (each for each in bottles if each.level.amount > 0.0)
+    yield from filter(None, map(snapshot.off_in_words, held))
+
+
+def _json(bottle: Bottle, snapshot: Snapshot, amounts: Mapping[str, object]) -> dict[str, object]:
+    """`past` is what it is past its date; null where it is good still, always keeps or is empty."""
+    tree, end = snapshot.knowledge.tree, snapshot.ends.get(bottle.id)
+    is_off = end is not None and bottle.level.amount > 0.0 and end.is_over(snapshot.on)
     return {
         "id": bottle.id,
         "product": bottle.product.title,
@@ -55,6 +65,9 @@ def _json(bottle: Bottle, tree: FamilyTree, amounts: Mapping[str, object]) -> di
         "opened": iso(bottle.level.opened),
         "use_by": iso(bottle.use_by),
         "price": rounded(bottle.product.price, 2),
+        "good_until": None if end is None else iso(end.last),
+        "past": end.after if is_off and end is not None else None,
+        "past_because": snapshot.off_in_words(bottle) if is_off else None,
     }
 
 
@@ -74,9 +87,10 @@ def _kept_json(bottle: Bottle) -> dict[str, object]:
     }
 
 
-def _row(bottle: Bottle, tree: FamilyTree, amounts: Sequence[str]) -> tuple[str, ...]:
-    name = tree.name(bottle.ingredient)
-    return (str(bottle.id), bottle.product.title, name, *amounts, iso(bottle.use_by) or "")
+def _row(bottle: Bottle, snapshot: Snapshot, amounts: Sequence[str]) -> tuple[str, ...]:
+    name, end = snapshot.knowledge.tree.name(bottle.ingredient), snapshot.ends.get(bottle.id)
+    last = "" if end is None else f"{end.last}"
+    return (str(bottle.id), bottle.product.title, name, *amounts, last)
 
 
 def _poured_cells(bottle: Bottle) -> tuple[str, ...]:

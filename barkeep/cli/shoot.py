@@ -290,7 +290,9 @@ def _runs_short(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
     if fewer:
         yield f"To pour the rest as planned, leave out {' and '.join(fewer)}."
     for bottle in answer.past:
-        yield f"{bottle.product.title} is past its date of {bottle.use_by} by then; not counted on."
+        last_day = snapshot.last_day_in_words(bottle)
+        yield f"{bottle.product.title} is past its date of {last_day} by then; not counted on."
+    yield from answer.faded
 
 
 def _rescues_shown(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
@@ -341,9 +343,15 @@ def check_json(plan: ShootPlan, snapshot: Snapshot) -> dict[str, object]:
         "rescues": [_rescue(each, plan.shoot, snapshot) for each in plan.rescues],
         "draws": [_draw(each) for each in menu.draws],
         "past": [
-            {"bottle": each.id, "product": each.product.title, "use_by": iso(each.use_by)}
+            {
+                "bottle": each.id,
+                "product": each.product.title,
+                "use_by": iso(each.use_by),
+                "last_day": iso(snapshot.ends[each.id].last),
+            }
             for each in plan.past
         ],
+        "faded": list(plan.faded),
         "not_counted": list(not_counted(menu.orders, snapshot)),
         "asks": list(asked_of_bottles(menu, snapshot)),
         "assumed": assumed_json(dict.fromkeys(assumed(menu.orders, snapshot))),

@@ -8,7 +8,7 @@ from functools import partial
 from barkeep.application.bar import Bar
 from barkeep.cli.arguments import WITHIN, Arguments, argument, command, flag, whole_number
 from barkeep.cli.bar_source import in_bar
-from barkeep.cli.output import Answer, counted, rounded, title_of, wrapped
+from barkeep.cli.output import Answer, rounded, title_of, wrapped
 from barkeep.cli.spec import query_help
 from barkeep.cli.spec_analyse import IN_FULL
 from barkeep.domain.bar.snapshot import Snapshot
@@ -20,8 +20,9 @@ from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.garnishes import Garnish, garnishes_of, garnishes_told
 from barkeep.domain.pouring.made_first import make_first
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, tonight
-from barkeep.domain.specs.called import called_in_sentence, named_by
+from barkeep.domain.pouring.serves_in_words import serves_in_words
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, Following, tonight
+from barkeep.domain.specs.called import called_in_sentence
 from barkeep.domain.specs.shown_lines import named_with_kind, names_in_sentence
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
@@ -80,6 +81,8 @@ def _drink_json(drink: Drink, tree: FamilyTree) -> dict[str, object]:
         "spec": drink.spec.name,
         "verdict": drink.verdict,
         "serves": drink.serves,
+        "then": [_following_json(each, tree) for each in drink.then],
+        "serves_in_all": drink.serves_in_all,
         "missing": [
             *(tree.name(key) for key in drink.missing),
             *(each.text for each in drink.spec.unsettled),
@@ -99,6 +102,19 @@ def _garnish_json(garnish: Garnish, tree: FamilyTree) -> dict[str, object]:
         "from": [tree.name(each) for each in garnish.made_of],
         "words": garnish.words(tree),
         "makes_the_drink": bool(garnish.telling),
+    }
+
+
+def _following_json(following: Following, tree: FamilyTree) -> dict[str, object]:
+    """`bottle` and `ingredient` of what changes first; all that changes is in `lines`."""
+    first = following.poured[0] if following.poured else None
+    return {
+        "bottle": None if first is None else title_of(first.bottle),
+        "ingredient": None if first is None else tree.name(first.ingredient or ""),
+        "serves": following.serves,
+        "closeness": rounded(following.closeness, 3),
+        "stand_in": following.is_stand_in,
+        "lines": [_line_json(each, tree) for each in following.poured],
     }
 
 
@@ -172,7 +188,7 @@ def _summed_up(found: Sequence[Wanted], *, also_short: bool) -> str:
 def _one_line(drink: Drink, tree: FamilyTree) -> Iterator[str]:
     instead = ", ".join(_instead(answer, tree) for answer in drink.lines if _is_stand_in(answer))
     first = make_first(drink.lines, tree)
-    parts = (_serves(drink, tree), instead, first, drink.minded.in_brief)
+    parts = (serves_in_words(drink, tree), instead, first, drink.minded.in_brief)
     mark = " *" if _has_remark(drink) else ""
     yield f"  {drink.spec.name}: {' · '.join(filter(None, parts))}{mark}"
 
@@ -210,7 +226,7 @@ def _remarks(drinks: Sequence[Drink], tree: FamilyTree) -> Iterator[str]:
 
 
 def _drink_in_full(drink: Drink, tree: FamilyTree, specs: Sequence[Spec]) -> Iterator[str]:
-    yield f"  {drink.spec.name}: {_serves(drink, tree)}{_garnish_shown(drink, tree)}"
+    yield f"  {drink.spec.name}: {serves_in_words(drink, tree)}{_garnish_shown(drink, tree)}"
     if first := make_first(drink.lines, tree):
         yield f"      {as_sentence(first)}"
     yield from (f"      {each}" for each in garnishes_told(drink, specs, tree))
@@ -274,11 +290,3 @@ def _dashes(answer: LineAnswer, tree: FamilyTree) -> str:
 
 def _keeps_it(answer: LineAnswer) -> bool:
     return answer.required and not answer.met
-
-
-def _serves(drink: Drink, tree: FamilyTree) -> str:
-    if drink.serves is None:
-        return "as many as you like"
-    named = named_by(drink.spec.lines, tree)
-    then = f", then out of {named.in_sentence(drink.runs_out)}" if drink.runs_out else ""
-    return counted(drink.serves, "serve") + then

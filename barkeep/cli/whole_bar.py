@@ -9,15 +9,14 @@ from barkeep.application.bar import Bar
 from barkeep.application.own_locale import own_region
 from barkeep.application.settings import (
     OUNCE_WORDS,
-    SETTINGS,
     kept_in_words,
-    setting_named,
     style_word,
 )
+from barkeep.application.settings_of_kinds import any_setting, every_setting
 from barkeep.cli.arguments import Arguments, argument, command
 from barkeep.cli.bar_source import in_bar, opened_bar
 from barkeep.cli.output import Answer, table
-from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.bar.snapshot import Snapshot
 
 
 @command(
@@ -25,7 +24,7 @@ from barkeep.domain.bar.snapshot import Settings
         "key",
         metavar="KEY",
         nargs="?",
-        help=f"{', '.join(each.key for each in SETTINGS)} (default: list them all)",
+        help=f"{', '.join(each.key for each in every_setting())} (default: list them all)",
     ),
     argument(
         "value",
@@ -34,30 +33,35 @@ from barkeep.domain.bar.snapshot import Settings
         help="what it shall be: us or imperial for ounce; ml for dash; as-written, oz, ml, cl "
         "or parts for shown-in; yes or no for classics; “Balance 1 to 5, Flavour 1 to 10” for "
         "scales; “small ladle=1.5 oz” for measure, “small ladle=” to take "
-        "it away (left out: say what it is)",
+        "it away; “rum=Label of a bottle” for house; "
+        "“sweet vermouth=60”, in days, for keeps (left out: say what it is)",
     ),
 )
 def setting(arguments: Arguments) -> Answer:
     """List the settings, say one, or change it."""
-    words = None if arguments.key is None else setting_named(arguments.key)
+    words = None if arguments.key is None else any_setting(arguments.key)
     with opened_bar(arguments) as bar:
         before, kept = bar.snapshot.settings, ""
         if words is not None and arguments.value:
-            wanted = words.read(before, " ".join(arguments.value))
+            wanted = words.read(bar.snapshot, " ".join(arguments.value))
             kept = kept_in_words(bar.snapshot, wanted)
             bar.settings.change(wanted)
-        settings = bar.snapshot.settings
+        snapshot, settings = bar.snapshot, bar.snapshot.settings
     if words is None:
-        shown = table(("setting", "value"), ((each.key, each.say(settings)) for each in SETTINGS))
+        shown = table(
+            ("setting", "value"), ((each.key, each.say(snapshot)) for each in every_setting())
+        )
     elif arguments.value:
         now = "is now" if settings != before else "was already"
-        shown = f"{words.key} {now} {words.say(settings)}.{f' {kept}.' if kept else ''}"
+        shown = f"{words.key} {now} {words.say(snapshot)}.{f' {kept}.' if kept else ''}"
     else:
-        shown = f"{words.key} is {words.say(settings)}. {words.hint()}"
-    return Answer(lambda: {"settings": _json(settings)}, shown)
+        shown = f"{words.key} is {words.say(snapshot)}. {words.hint()}"
+    return Answer(lambda: {"settings": _json(snapshot)}, shown)
 
 
-def _json(settings: Settings) -> dict[str, object]:
+def _json(snapshot: Snapshot) -> dict[str, object]:
+    settings, tree = snapshot.settings, snapshot.knowledge.tree
+    titles = {each.id: each.title for each in snapshot.products}
     return {
         "name": settings.name,
         "currency": settings.currency,
@@ -70,6 +74,16 @@ def _json(settings: Settings) -> dict[str, object]:
         "scales": [asdict(scale) for scale in settings.scales],
         "measures": [
             {**asdict(measure), "volume_ml": measure.volume_ml} for measure in settings.measures
+        ],
+        "house": [
+            {"ingredient": tree.name(each.kind), "product": titles.get(each.product)}
+            for each in settings.house
+            if each.kind in tree
+        ],
+        "keeps": [
+            {"ingredient": tree.name(each.kind), "days": each.days}
+            for each in settings.keeps
+            if each.kind in tree
         ],
     }
 

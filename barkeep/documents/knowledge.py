@@ -5,18 +5,24 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import replace
+from typing import get_args
 
+from barkeep.domain.ingredients.ordinary import OnlyWhenAsked, Ordinary, Roles, WithAge
 from barkeep.domain.ingredients.relations import Input, MadeFrom, NoStandIn, StandIn
 from barkeep.domain.ingredients.tree import Confusable, FamilyTree, Ingredient
+from barkeep.domain.phrases import folded
 from barkeep.errors import KnowledgeError
 from barkeep.shipped_data import (
     Table,
+    Text,
     Texts,
     amounts,
+    by_key,
     parse,
     read,
     read_field,
     refuse_twice,
+    table_in,
     tables,
     without,
 )
@@ -33,18 +39,68 @@ def read_tree(
     confusables: str,
     ingredients_file: str = "ingredients.toml",
     confusables_file: str = "confusables.toml",
+    *,
+    ordinary: str = "",
 ) -> FamilyTree:
-    """The family tree with its confusables. Raises `KnowledgeError` or `CyclicFamily`."""
+    """The family tree with its confusables and ordinary pours.
+
+    Raises `KnowledgeError` or `CyclicFamily`.
+    """
     known = {each.key: each for each in read_ingredients(ingredients, ingredients_file)}
     pairs = _pairs(confusables, confusables_file)
     tree = FamilyTree(known, pairs, ingredients_file)
     _refuse_pairs(pairs, tree, confusables_file)
-    return tree
+    return tree.taking(read_ordinary(ordinary, tree)) if ordinary else tree
 
 
 def read_ingredients(text: str, file: str = "ingredients.toml") -> tuple[Ingredient, ...]:
     """One ingredient a table, its key the table's name."""
     return tuple(_ingredient(key, table, file) for key, table in parse(text, file).items())
+
+
+def read_ordinary(text: str, tree: FamilyTree, file: str = "ordinary_pours.toml") -> Ordinary:
+    """What a general want is poured from, and what becomes of a kind with age."""
+    document = parse(text, file, "only_when_asked", "roles", "with_age", "rather")
+    special, roles, ages, rather = (
+        table_in(document, name, file)
+        for name in ("only_when_asked", "roles", "with_age", "rather")
+    )
+    found = Ordinary(
+        only_when_asked=by_key(special, OnlyWhenAsked, file, "only_when_asked"),
+        roles=by_key(roles, Roles, file, "roles"),
+        with_age=_ages(ages, file),
+        rather={
+            key: read_field(rather, name=key, kind=Text, file=file, place="rather")
+            for key in rather
+        },
+    )
+    for each in found.only_when_asked.values():
+        if any(folded(word) != word for word in each.words):
+            reason = "its words are in small letters, without hyphens or accents"
+            raise KnowledgeError(file, f"only_when_asked.{each.key}", reason)
+    _refuse_unknown((*found.only_when_asked, *found.roles, *found.with_age), tree, file, "a key")
+    _refuse_unknown((*found.rather, *found.rather.values()), tree, file, "rather")
+    for role in found.roles.values():
+        kinds = [kind for tier in (*role.light, *role.dark) for kind in tier]
+        _refuse_unknown(kinds, tree, file, f"roles.{role.key}")
+        for kind in kinds:
+            if not tree.is_a(kind, role.key):
+                reason = f"“{kind}” is no kind of it"
+                raise KnowledgeError(file, f"roles.{role.key}", reason)
+    return found
+
+
+def _ages(table: Table, file: str) -> dict[str, WithAge]:
+    found: dict[str, WithAge] = {}
+    for age in get_args(WithAge):
+        written: Table = {age: (), **table}
+        keys = read_field(written, name=age, kind=Texts, file=file, place="with_age")
+        refuse_twice((*found, *keys), file)
+        found |= dict.fromkeys(keys, age)
+    for name in table:
+        if name not in get_args(WithAge):
+            raise KnowledgeError(file, "with_age", f"there is no field “{name}”")
+    return found
 
 
 def read_stand_ins(

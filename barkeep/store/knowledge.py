@@ -8,7 +8,9 @@ from dataclasses import fields
 from sqlalchemy import Connection, select
 
 from barkeep.domain.amounts.units import OwnMeasure
+from barkeep.domain.bar.house_pours import HousePour
 from barkeep.domain.bar.pars import Par
+from barkeep.domain.bar.shelf_lives import ShelfLife
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.ingredients.relations import Input, MadeFrom, StandIn
 from barkeep.domain.ingredients.tree import Ingredient
@@ -44,6 +46,8 @@ _SETTINGS: Mapping[str, Kept] = {
     "scales": kept_records(Scale),
     "pars": kept_records(Par),
     "measures": kept_records(OwnMeasure),
+    "house": kept_records(HousePour),
+    "keeps": kept_records(ShelfLife),
 }
 """How a setting lies in its row, where it lies otherwise."""
 

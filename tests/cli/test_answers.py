@@ -11,8 +11,8 @@ from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring.verdicts import VERDICTS, tonight
 from barkeep.errors import spoken_list
 
-DRINK = ["spec", "verdict", "serves", "missing", "make_first", "warnings", "lines", "garnishes"]
-DRINK += ["own", "next_shoot", "made", "tags", "allergens", "cautions"]
+DRINK = ["spec", "verdict", "serves", "then", "serves_in_all", "missing", "make_first", "warnings"]
+DRINK += ["lines", "garnishes", "own", "next_shoot", "made", "tags", "allergens", "cautions"]
 LINE = ["wanted", "as_written", "called", "bottle", "ingredient", "closeness", "ratio", "why"]
 CANDIDATE = [
     *("ingredient", "forms", "unlocks", "price", "why"),

@@ -16,7 +16,7 @@ def items(answer):
 
 def test_keys_are_stable_and_the_figures_add_up(barkeep, bar):
     answer = barkeep("--bar", bar, "buy", "--json").answer
-    assert list(answer) == ["items", "total", "unpriced", "not_counted", "assumed"]
+    assert list(answer) == ["items", "total", "unpriced", "not_counted", "faded", "assumed"]
     assert all(list(each) == KEYS for each in answer["items"])
     mezcal = items(answer)["Mezcal"]
     assert (mezcal["need"], mezcal["unit"], mezcal["packages"]) == (88.72, "ml", 1)

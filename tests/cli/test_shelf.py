@@ -10,6 +10,7 @@ from barkeep.domain.amounts.measures import show_volume
 BOTTLE = [
     *("id", "product", "ingredient", "abv_percent", "size_ml"),
     *("level_ml", "opened", "use_by", "price"),
+    *("good_until", "past", "past_because"),
 ]
 COUNTED = [
     *("bottle", "expected_ml", "counted_ml", "variance_ml"),
@@ -19,6 +20,7 @@ COUNTED = [
 ENTRY = [
     *("id", "product", "ingredient", "unit", "size"),
     *("level", "opened", "use_by", "price"),
+    *("good_until", "past", "past_because"),
 ]
 
 

@@ -154,6 +154,7 @@ def test_what_is_chosen_for_a_line_is_poured_and_taken_back(barkeep, bar, shoot)
         "rescues",
         "draws",
         "past",
+        "faded",
         "not_counted",
         "asks",
         "assumed",

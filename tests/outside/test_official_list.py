@@ -166,3 +166,31 @@ def test_a_bar_with_one_ingredient_less_cannot_make_the_drink(knowledge, specs):
             if key not in reachable(knowledge, rest):
                 bar = stocked(knowledge, {spec.name: spec}, rest)
                 assert makeable(bar) == set(), (spec.name, key)
+
+
+ORDINARY = {
+    "gin": "london-dry-gin",
+    "tequila": "blanco-tequila",
+    "cream": "double-cream",
+    "jamaican-rum": "aged-jamaican-rum",
+}
+"""What an ordinary bar has where the list names a general kind: one label of it."""
+BESIDE_THEM = ("old-tom-gin", "anejo-tequila", "reposado-tequila", "aged-rum", "gold-rum")
+"""What an ordinary bar has as well, and the list does not name where it says less."""
+
+
+def test_a_bar_of_ordinary_bottles_pours_what_the_list_names_line_by_line(knowledge, specs):
+    """All that is poured only when asked for stands beside it, and no line takes any."""
+    tree = knowledge.tree
+    named = {ORDINARY.get(key, key) for spec in specs.values() for key in wanted(spec)}
+    special = {key for key in tree.ordinary.only_when_asked if key not in named}
+    assert len(special) > 8
+    lines = 0
+    bar = stocked(knowledge, specs, named | special | set(BESIDE_THEM))
+    for drink in tonight(bar, "close"):
+        assert drink.verdict == "ready"
+        for answer in drink.lines:
+            expected = ORDINARY.get(answer.line.ingredient, answer.line.ingredient)
+            assert (drink.spec.name, answer.ingredient) == (drink.spec.name, expected)
+            lines += 1
+    assert lines == sum(map(len, printed().values()))

@@ -279,7 +279,7 @@ def _dates(row: BottleRow, ingredient: Ingredient) -> Iterator[DetailRow]:
     if bottle.level.counted is not None:
         how = certainty(bottle.level.method, bottle.level.sigma, bottle.product.unit)
         yield DetailRow(short_date(bottle.level.counted.date(), on), "Counted", how)
-    if bottle.use_by is not None and not row.past:
+    if row.last is not None and not row.past:
         yield DetailRow(use_by_in_words(row), "Use by")
     if ingredient.shelf_life_days is not None:
         yield DetailRow(_keeps(ingredient.shelf_life_days), "Keeps")
@@ -296,7 +296,7 @@ def _keeps(days: int) -> str:
 
 def _cautions(row: BottleRow, ingredient: Ingredient) -> Iterator[DetailRow]:
     if row.past:
-        yield DetailRow(use_by_in_words(row), "Past use by", picture="warning", tone="danger")
+        yield DetailRow(use_by_in_words(row), "Past its date", picture="warning", tone="danger")
     elif row.due:
         yield DetailRow(f"Use by {use_by_in_words(row)}", "Due", picture="calendar", tone="warning")
     if ingredient.allergens:

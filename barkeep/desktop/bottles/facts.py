@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 from barkeep.application.bar import Bar
 from barkeep.application.counting import tare_in_words, weighed
 from barkeep.application.done import Done
+from barkeep.application.settings import checked_house_pour
 from barkeep.application.shelving import refuse_dates
 from barkeep.desktop.bottles.labels import read_date
 from barkeep.desktop.screens.form_dialog import FormDialog
@@ -21,7 +22,7 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.levels import read_weight_g
-from barkeep.errors import UserError
+from barkeep.errors import UserError, spoken_list
 
 FACT = "fact"
 WIDTH = 480
@@ -112,6 +113,35 @@ def use_by_task(bar: Bar, bottle: Bottle) -> FactTask:
         perform=lambda text: bar.inventory.redate(bottle.id, bottle.made, read(text)),
         said=f"Set the use-by day of {title}",
         empty_means="It has no use-by day.",
+    )
+
+
+def house_task(bar: Bar, bottle: Bottle) -> FactTask:
+    """For which general kind its product is poured."""
+    product, tree = bottle.product, bar.snapshot.knowledge.tree
+    above = [tree.in_sentence(each) for each in tree.upwards(product.ingredient)]
+    kinds = [tree.in_sentence(product.ingredient), *above[:2]]
+
+    def preview(text: str) -> str:
+        key = checked_house_pour(text, product, tree).kind
+        before = {each.kind: each.product for each in bar.snapshot.settings.house}.get(key)
+        known = bar.snapshot.product_by_id.get(before or 0)
+        instead = "" if known in (None, product) else f", in place of {known.title}"
+        roles = tree.ordinary.roles.get(key)
+        where = " where it suits the drink" if roles is not None and roles.dark else ""
+        name = tree.in_sentence(key)
+        return f"A spec that says no more than {name} pours it first{where}{instead}."
+
+    return FactTask(
+        title=f"Make {product.title} a house pour",
+        verb="Set",
+        label="&House pour for",
+        hint=f"Such as {spoken_list(kinds)}",
+        intro="Name the kind that it is poured for where a spec says no more. The settings list "
+        "your house pours, and take one away.",
+        preview=preview,
+        perform=lambda text: bar.settings.set_house_pour(text, product.id),
+        said=f"{product.title} is a house pour",
     )
 
 

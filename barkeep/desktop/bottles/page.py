@@ -18,6 +18,7 @@ from barkeep.desktop.bottles.facts import (
     FactDialog,
     FactTask,
     dasher_task,
+    house_task,
     use_by_task,
     weigh_empty_task,
     weigh_full_task,
@@ -71,13 +72,13 @@ class Doing:
 GROUPS = (
     ("shelf", "write", "leave"),
     ("count", "open", "pour", "waste", "empty", "correct"),
-    ("tare", "full", "dasher", "use_by", "label"),
+    ("tare", "full", "dasher", "house", "use_by", "label"),
     ("add", "again", "remove"),
     ("up", "down"),
 )
 OF_ONE_BOTTLE = (
     *("count", "open", "pour", "waste", "empty", "correct"),
-    *("tare", "full", "dasher", "use_by", "label"),
+    *("tare", "full", "dasher", "house", "use_by", "label"),
     *("again", "remove"),
 )
 OF_THE_COUNT = ("write", "leave")
@@ -343,6 +344,12 @@ class BottlesScreen(TableScreen[BottleRow]):
         if row is not None:
             self._open(FactDialog(use_by_task(self.context.bar, row.bottle), self))
 
+    def make_house_pour(self) -> None:
+        """Ask for which kind it is poured where a spec says no more."""
+        row = self._chosen()
+        if row is not None:
+            self._open(FactDialog(house_task(self.context.bar, row.bottle), self))
+
     def change_label(self) -> None:
         """Ask what its label really says."""
         row = self._chosen()
@@ -563,7 +570,7 @@ class BottlesScreen(TableScreen[BottleRow]):
 
 def _facts_of(bottle: Bottle) -> tuple[str, ...]:
     """The facts of a bottle that can be written down: of what is poured more than of a lime."""
-    poured = ("tare", "full", "dasher") if bottle.product.unit == "ml" else ()
+    poured = ("tare", "full", "dasher", "house") if bottle.product.unit == "ml" else ()
     return (*poured, "use_by", "label")
 
 
@@ -596,6 +603,7 @@ DOINGS = (
     Doing("tare", "Weigh it e&mpty…", "", _Page.weigh_empty, picture="scale"),
     Doing("full", "Weigh it &full…", "", _Page.weigh_full, picture="scale"),
     Doing("dasher", "Set its das&her…", "", _Page.set_dasher),
+    Doing("house", "Make it a house pou&r…", "", _Page.make_house_pour),
     Doing("use_by", "Set its use-b&y day…", "", _Page.set_use_by),
     Doing("label", "Change its &label…", "", _Page.change_label),
     Doing(

@@ -14,6 +14,7 @@ from barkeep.desktop.widgets.levels import LevelReading
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Entry, Level
+from barkeep.domain.bottles.going_off import End, off_in_words
 from barkeep.domain.bottles.level_words import number, percent, quantity
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded, price_in_words
@@ -31,16 +32,22 @@ class BottleRow:
     ingredient: str
     words: str
     on: date
+    end: End | None = None
+
+    @property
+    def last(self) -> date | None:
+        """The last day it is good, by its own date or by how long it is open."""
+        return None if self.end is None else self.end.last
 
     @property
     def past(self) -> bool:
-        """Whether its use-by date is over while something is left."""
-        return self.bottle.is_past(self.on)
+        """Whether that day is over while something is left."""
+        return self.bottle.level.amount > 0 and self.end is not None and self.end.is_over(self.on)
 
     @property
     def due(self) -> bool:
-        """Whether it is past its use-by date or will be within a few days."""
-        return self.bottle.is_due(self.on)
+        """Whether something is left whose last day is over or will be within a few days."""
+        return self.bottle.level.amount > 0 and self.end is not None and self.end.is_due(self.on)
 
     @property
     def low(self) -> bool:
@@ -79,6 +86,7 @@ def bottle_rows(snapshot: Snapshot) -> tuple[BottleRow, ...]:
             ingredient=tree.name(bottle.ingredient),
             words=f"{_label_words(bottle)} {kinds[bottle.ingredient]}",
             on=snapshot.on,
+            end=snapshot.ends.get(bottle.id),
         )
         for place, bottle in enumerate(along, 1)
     )
@@ -114,7 +122,7 @@ def bottle_columns() -> tuple[Column[BottleRow], ...]:
         Column(
             "Use by",
             _use_by,
-            key=lambda row: (row.bottle.use_by or date.max, row.place),
+            key=lambda row: (row.last or date.max, row.place),
             tooltip=use_by_in_words,
             roles={ICONS_ROLE: lambda row: ("warning",) if row.past else ()},
         ),
@@ -145,13 +153,17 @@ def reading_of(bottle: Bottle) -> LevelReading:
 
 def use_by_in_words(row: BottleRow) -> str:
     """The use-by date and how it stands today; empty where there is none."""
-    last = row.bottle.use_by
-    if last is None:
+    last, end = row.last, row.end
+    if last is None or end is None:
         return ""
     day = short_date(last, row.on)
     days = (last - row.on).days
+    if row.past and end.begun is not None:
+        return off_in_words(row.bottle.product.title, end, row.on)
     if row.past:
-        return f"Past its use-by date, {day}: taste and look before using it, or waste it"
+        faded = end.after == "past_its_best"
+        what = "taste it before using it" if faded else "not counted, make it anew or waste it"
+        return f"Past its use-by date, {day}: {what}"
     if days < 0:
         return f"{day}, and nothing is left"
     return f"{day}: {_days(days)}"
@@ -164,8 +176,13 @@ def _days(days: int) -> str:
 
 
 def _use_by(row: BottleRow) -> str:
-    day = short_date(row.bottle.use_by, row.on)
-    return f"Past: {day}" if row.past else day
+    day = short_date(row.last, row.on)
+    return f"{_past_word(row)}: {day}" if row.past else day
+
+
+def _past_word(row: BottleRow) -> str:
+    """What it is past its date, told apart: only faded, or not to be used."""
+    return "Faded" if row.end is not None and row.end.after == "past_its_best" else "Past"
 
 
 def _below_name(row: BottleRow) -> str:

@@ -325,7 +325,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
     def _show(self, found: ShoppingList) -> None:
         self._found = found
         self.table.show_things(found.items)
-        self.total.setText("\n".join((total_in_words(found), *found.not_counted)))
+        self.total.setText("\n".join((total_in_words(found), *found.not_counted, *found.faded)))
         self._show_why()
         self._offer_buttons()
 

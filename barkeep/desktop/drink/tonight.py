@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Mapping, Sequence
+from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
 
@@ -49,6 +49,11 @@ from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.garnishes import garnishes_told
 from barkeep.domain.pouring.made_first import make_first
 from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.serves_in_words import (
+    following_in_words,
+    serves_in_words,
+    serves_of,
+)
 from barkeep.domain.pouring.sourcing import Within
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
 from barkeep.domain.specs.called import named_by
@@ -88,9 +93,10 @@ def drink_columns(
         ),
         Column(
             "Serves",
-            serves_in_words,
+            serves_in_brief,
             key=lambda drink: MANY if drink.serves is None else drink.serves,
             right=True,
+            tooltip=lambda drink: serves_in_words(drink, tree) if drink.makeable else "",
         ),
         Column("Limited by", lambda drink: hindrance(drink, tree)),
         Column(
@@ -117,11 +123,16 @@ def base_name(drink: Drink, tree: FamilyTree) -> str:
     return named_by(drink.spec.lines, tree).name(key) if key else ""
 
 
-def serves_in_words(drink: Drink) -> str:
-    """How many serves; an em dash where none can be made."""
+def serves_in_brief(drink: Drink) -> str:
+    """How many serves of the bottles shown, and after the plus of others; an em dash for none."""
     if not drink.makeable:
         return "—"
-    return "no limit" if drink.serves is None else str(drink.serves)
+    if drink.serves is None:
+        return "no limit"
+    more = [each.serves for each in drink.then]
+    if not more:
+        return str(drink.serves)
+    return f"{drink.serves} + {'any' if None in more else sum(each or 0 for each in more)}"
 
 
 def hindrance(drink: Drink, tree: FamilyTree) -> str:
@@ -261,6 +272,9 @@ class TonightScreen(TableScreen[Drink]):
         specs = self.context.bar.snapshot.all_specs
         if told := tuple(map(DetailRow, garnishes_told(row, specs, self._tree))):
             sections.append(DetailSection("Garnish", told))
+        if row.then:
+            after = f"After {serves_of(row.serves)}"
+            sections.append(DetailSection(after, tuple(_followings(row, self._tree))))
         if minded := tuple(map(_mind, before_you_pour(row.minded, row.notices))):
             sections.append(DetailSection("Before you pour", minded))
         if row.spec.method:
@@ -381,14 +395,19 @@ def _line(answer: LineAnswer, shown: ShownLine, tree: FamilyTree) -> DetailRow:
     )
 
 
+def _followings(drink: Drink, tree: FamilyTree) -> Iterator[DetailRow]:
+    """What is poured once the bottles shown are used up, each with why it may be."""
+    named = named_by(drink.spec.lines, tree)
+    for each, said in zip(drink.then, following_in_words(drink, named), strict=True):
+        why = " ".join(answer.why for answer in each.poured) if each.is_stand_in else ""
+        tone = "stand_in" if each.is_stand_in else "plain"
+        yield DetailRow(capitalised(said), label="Then", note=why, tone=tone)
+
+
 def _subtitle(drink: Drink, tree: FamilyTree) -> str:
     parts = [base_name(drink, tree), drink.spec.glass, *drink.questions]
     if drink.makeable:
-        many = serves_in_words(drink)
-        parts.append("1 serve" if many == "1" else f"{many} serves")
-    if drink.makeable and drink.runs_out:
-        runs_out = named_by(drink.spec.lines, tree).in_sentence(drink.runs_out)
-        parts.append(f"{runs_out} runs out first")
+        parts.append(serves_in_words(drink, tree))
     return " · ".join(part for part in parts if part)
 
 

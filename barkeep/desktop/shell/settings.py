@@ -27,16 +27,28 @@ from barkeep.application.settings import (
     read_dash_ml,
     region_names,
 )
+from barkeep.application.settings_of_kinds import (
+    HOUSE,
+    HOUSE_HINT,
+    KEEPS,
+    KEEPS_HINT,
+    read_house_pours,
+    read_shelf_lives,
+    show_house_pours,
+    show_shelf_lives,
+)
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.ticks import CheckGroup
 from barkeep.domain.amounts.measures import show_measures, show_volume, with_measures
 from barkeep.domain.amounts.units import BarUnits, OwnMeasure
+from barkeep.domain.bar.house_pours import HousePour
+from barkeep.domain.bar.shelf_lives import ShelfLife
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.liquids.content import countries
 from barkeep.domain.specs.trials import read_scales, show_scales
-from barkeep.errors import InvalidField
+from barkeep.errors import AmbiguousName, InvalidField, UnknownName
 
 Key = TypeVar("Key", bound=str)
 
@@ -89,6 +101,14 @@ class SettingsDialog(FormDialog):
         there = sorted((key for key in tree if tree[key].always_there), key=tree.name)
         self.there = CheckGroup({key: tree.name(key) for key in there}, THERE_HINT)
         self.there.choose(frozenset(there) - settings.not_there)
+        self._house_before = show_house_pours(bar.snapshot)
+        self.house = QLineEdit(self._house_before)
+        self.house.setPlaceholderText("rum = the label of a bottle")
+        self.house.setCursorPosition(0)
+        self._keeps_before = show_shelf_lives(bar.snapshot)
+        self.keeps = QLineEdit(self._keeps_before)
+        self.keeps.setPlaceholderText("sweet vermouth = 60")
+        self.keeps.setCursorPosition(0)
         self._add_fields()
         self.setMinimumWidth(WIDTH)
         self.name.setFocus()
@@ -99,6 +119,9 @@ class SettingsDialog(FormDialog):
         try:
             wanted = self._wanted()
         except InvalidField as error:
+            self.show_refusal(error)
+            return
+        except (UnknownName, AmbiguousName) as error:  # of what is in the bar
             self.show_refusal(error)
             return
         if wanted == self._bar.snapshot.settings:
@@ -127,7 +150,25 @@ class SettingsDialog(FormDialog):
             classics=self.classics.currentData() == "yes",
             scales=read_scales(self.scales.text()),
             measures=self._wanted_measures(BarUnits(ounce, before.dash_ml)),
+            house=self._wanted_house(),
+            keeps=self._wanted_keeps(),
         )
+
+    def _wanted_house(self) -> tuple[HousePour, ...]:
+        """What the field says, and nothing beside it; a bottle that is gone stays as it is."""
+        bar, text = self._bar.snapshot, self.house.text()
+        if text == self._house_before:
+            return bar.settings.house
+        none = replace(bar, settings=replace(bar.settings, house=()))
+        return read_house_pours(none, text).house
+
+    def _wanted_keeps(self) -> tuple[ShelfLife, ...]:
+        """What the field says, and nothing beside it."""
+        bar, text = self._bar.snapshot, self.keeps.text()
+        if text == self._keeps_before:
+            return bar.settings.keeps
+        none = replace(bar, settings=replace(bar.settings, keeps=()))
+        return read_shelf_lives(none, text).keeps
 
     def _wanted_measures(self, units: BarUnits) -> tuple[OwnMeasure, ...]:
         """What the field says; what is shown may have fewer digits than what is meant."""
@@ -150,11 +191,13 @@ class SettingsDialog(FormDialog):
         self.add_field(NOT_THERE, "&Always there", self.there, tall=True)
         self.there.ticked.connect(lambda: self.forgive(NOT_THERE))
         self.add_field(SCALES, "&Rate trials on", self.scales, hint=SCALES_HINT)
+        self.add_field(HOUSE, "Ho&use pours", self.house, hint=HOUSE_HINT)
         self.begin_column()
         self.add_field(OUNCE, "An &ounce is", self.ounce, hint=OUNCE_HINT)
         self.add_field(DASH, "A &dash is", self.dash, hint=dash_hint())
         self.add_field(MEASURES, "Own &measures", self.measures, hint=MEASURES_HINT)
         self.add_field(SHOWN_IN, "&Show specs in", self.shown_in, hint=SHOWN_IN_HINT)
+        self.add_field(KEEPS, "Things &keep", self.keeps, hint=KEEPS_HINT)
         self.add_field(CLASSICS, "&Book of classics", self.classics, hint=CLASSICS_HINT)
 
 

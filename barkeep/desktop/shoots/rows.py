@@ -191,11 +191,14 @@ def things_to_make(answer: ShootAnswer) -> tuple[ToMake, ...]:
 
 
 def past_dates(answer: ShootAnswer) -> tuple[str, ...]:
-    """Bottles that will be past their date by then."""
-    return tuple(
-        f"{each.product.title} is past its date ({each.use_by}) by then and is not counted on."
+    """Bottles that will be past their date by then, and what will be past its best."""
+    snapshot = answer.snapshot
+    past = (
+        f"{each.product.title} is past its date ({snapshot.last_day_in_words(each)}) by then "
+        "and is not counted on."
         for each in answer.plan.past
     )
+    return (*past, *answer.plan.faded)
 
 
 def left_out(answer: ShootAnswer) -> tuple[str, ...]:

@@ -30,9 +30,9 @@ from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.minded import Minded
+from barkeep.domain.pouring.serves_in_words import serves_in_words
 from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.spec_text.settling import OpenQuestion
-from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.garnish_notes import garnishes_in_words, other_notes
 from barkeep.domain.specs.shown_lines import ShownLine, names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine, with_unsettled
@@ -235,9 +235,7 @@ def _serves(drink: Drink, tree: FamilyTree) -> str:
         return capitalised(spoken_list([*missing, *drink.questions], "and"))
     if drink.serves is None:
         return "Nothing limits the serves"
-    said = "1 serve" if drink.serves == 1 else f"{drink.serves} serves"
-    named = named_by(drink.spec.lines, tree)
-    return f"{said}; {named.in_sentence(drink.runs_out)} runs out first" if drink.runs_out else said
+    return serves_in_words(drink, tree)
 
 
 def _ice(spec: Spec) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
@@ -10,9 +10,13 @@ from typing import TYPE_CHECKING
 
 from barkeep.domain.amounts.rounding import Style
 from barkeep.domain.amounts.units import DASH_ML, BarUnits, Ounce, OwnMeasure
+from barkeep.domain.bar.house_pours import HousePour
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.pars import Par
-from barkeep.domain.bottles.bottle import Bottle, Product, pour_order
+from barkeep.domain.bar.shelf_lives import ShelfLife
+from barkeep.domain.bottles.bottle import Bottle, Product
+from barkeep.domain.bottles.going_off import End, end_of, last_day_in_words, off_in_words
+from barkeep.domain.bottles.pour_order import Turn, is_overproof, pour_order
 from barkeep.domain.specs.quantities import at_bar
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import DEFAULT_SCALES, Scale, Trial
@@ -32,7 +36,8 @@ class Settings:
     are scored on the `scales`; `pars` are the least to have of things, by ingredient;
     `measures` are the owner's own, by name. `region` decides what things are
     called where nobody wrote a name: a key of `regions.toml`, *none* for the
-    kinds' own names, empty for the system's.
+    kinds' own names, empty for the system's. `house` are the owner's usual pours,
+    `keeps` how long things keep where the owner knows better.
     """
 
     name: str = "My bar"
@@ -47,6 +52,8 @@ class Settings:
     pars: tuple[Par, ...] = ()
     measures: tuple[OwnMeasure, ...] = ()
     region: str = ""
+    house: tuple[HousePour, ...] = ()
+    keeps: tuple[ShelfLife, ...] = ()
 
     @property
     def units(self) -> BarUnits:
@@ -112,28 +119,103 @@ class Snapshot:
         return {each.id: each.product.title for each in self.bottles}
 
     @cached_property
+    def ends(self) -> Mapping[int, End]:
+        """The id of each bottle that goes off -> when it does, and why."""
+        found = ((each.id, self._end_of(each)) for each in self.bottles)
+        return {bottle: end for bottle, end in found if end is not None}
+
+    def _end_of(self, bottle: Bottle) -> End | None:
+        keeps, own = self.keeps_days(bottle.ingredient), self._own_days(bottle.ingredient)
+        return end_of(bottle, self.knowledge.tree, keeps=keeps, own=own is not None)
+
+    def keeps_days(self, key: str) -> int | None:
+        """How long a kind keeps once open or made, as the owner says or as shipped."""
+        own = self._own_days(key)
+        return self.knowledge.tree[key].shelf_life_days if own is None else own
+
+    def _own_days(self, key: str) -> int | None:
+        """How long a kind keeps as the owner says, of it or of the nearest kind above it."""
+        own = self._own_lives
+        if not own:
+            return None
+        kinds = (key, *self.knowledge.tree.upwards(key))
+        return next((own[kind] for kind in kinds if kind in own), None)
+
+    @cached_property
+    def _own_lives(self) -> Mapping[str, int]:
+        return {each.kind: each.days for each in self.settings.keeps}
+
+    @cached_property
     def usable(self) -> Mapping[str, tuple[Bottle, ...]]:
         """Ingredient key -> bottles that can be poured today, in the order they are used up.
 
-        Left out: empty bottles and whatever is past its use-by date.
+        Left out: empty bottles and whatever is past its date and would not be
+        served. What is only past its best comes last.
         """
         found: dict[str, list[Bottle]] = {}
         for bottle in self.bottles:
-            if bottle.level.amount > 0.0 and not bottle.past_use_by(self.on):
+            if bottle.level.amount > 0.0 and self._is_counted(bottle):
                 found.setdefault(bottle.ingredient, []).append(bottle)
-        return {key: pour_order(bottles) for key, bottles in found.items()}
+        return {key: pour_order(bottles, self.turn_of) for key, bottles in found.items()}
 
     @cached_property
     def past(self) -> Mapping[str, tuple[Bottle, ...]]:
-        """Ingredient key -> bottles that hold something but are past their use-by date."""
+        """Ingredient key -> bottles that hold something but are past their date and not counted."""
         found: dict[str, tuple[Bottle, ...]] = {}
         for bottle in self.bottles:
-            if bottle.level.amount > 0.0 and bottle.past_use_by(self.on):
+            if bottle.level.amount > 0.0 and not self._is_counted(bottle):
                 found[bottle.ingredient] = (*found.get(bottle.ingredient, ()), bottle)
         return found
 
+    def is_off(self, bottle: Bottle) -> bool:
+        """Whether it is past its date today, counted or not."""
+        end = self.ends.get(bottle.id)
+        return end is not None and end.is_over(self.on)
+
+    def off_in_words(self, bottle: Bottle) -> str:
+        """That a bottle is past its date, why, and what comes of it; empty where it is not."""
+        end = self.ends.get(bottle.id)
+        if end is None or not end.is_over(self.on):
+            return ""
+        return off_in_words(bottle.product.title, end, self.on)
+
+    def last_day_in_words(self, bottle: Bottle) -> str:
+        """The last day a bottle is good, with why it is that day; empty where it always keeps."""
+        end = self.ends.get(bottle.id)
+        return "" if end is None else last_day_in_words(end)
+
+    def turn_of(self, bottle: Bottle) -> Turn:
+        """What decides a bottle's turn."""
+        end, usual = self.ends.get(bottle.id), self.knowledge.tree[bottle.ingredient].abv_percent
+        return Turn(
+            off=self.is_off(bottle),
+            house=bottle.product.id in self._house_products,
+            strong=is_overproof(bottle.product.abv_percent, usual),
+            last=None if end is None else end.last,
+        )
+
+    @cached_property
+    def _house_products(self) -> frozenset[int]:
+        return frozenset(each.product for each in self.settings.house)
+
+    def _is_counted(self, bottle: Bottle) -> bool:
+        end = self.ends.get(bottle.id)
+        return end is None or end.is_counted(self.on)
+
+    def faded_in_words(self, wanted: str, amount: float) -> Iterator[str]:
+        """What is past its best of what `amount` of a kind is poured from, in sentences."""
+        tree = self.knowledge.tree
+        there = [
+            bottle
+            for key in (wanted, *sorted(tree.descendants(wanted)))
+            for bottle in self.usable.get(key, ())
+        ]
+        sound = sum(each.level.amount for each in there if not self.is_off(each))
+        if sound < amount:
+            yield from filter(None, map(self.off_in_words, there))
+
     def past_of(self, wanted: Collection[str]) -> tuple[Bottle, ...]:
-        """The bottles past their use-by date that hold any of these ingredients or a kind of it."""
+        """The bottles not counted for their date that hold any of these or a kind of it."""
         tree = self.knowledge.tree
         return tuple(
             bottle

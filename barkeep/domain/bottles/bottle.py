@@ -7,9 +7,9 @@ list of entries that no active entry reverses, oldest first.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, fields, replace
-from datetime import date, datetime, timedelta
+from datetime import date, datetime
 from math import hypot, sqrt
 from typing import Literal
 
@@ -40,8 +40,6 @@ SCALE_SIGMA_G = 1.0
 
 LOW_SHARE = 0.2
 """An open bottle with less than this share left is called low (*common practice*)."""
-DUE_DAYS = 3
-"""So many days before its use-by date a thing is called due."""
 
 _FILL_TOLERANCES = ((1000.0, 0.015), (376.0, 0.02), (101.0, 0.03), (0.0, 0.045))
 """From so many ml on, the share by which a new bottle's fill may be off its label."""
@@ -195,15 +193,6 @@ class Bottle(BottleFacts):
         """Whether it is open and nearly used up."""
         return self.level.state == "open" and self.share < LOW_SHARE
 
-    def is_past(self, on: date) -> bool:
-        """Whether its use-by date is over while something is left."""
-        return self.level.amount > 0 and self.past_use_by(on)
-
-    def is_due(self, on: date) -> bool:
-        """Whether something is left that is past its use-by date, or will be within a few days."""
-        last = self.use_by
-        return self.level.amount > 0 and last is not None and last <= on + timedelta(days=DUE_DAYS)
-
 
 def new_bottle(product: Product, facts: BottleFacts, position: int) -> Bottle:
     """A bottle that has not been written yet, so nothing is in its ledger."""
@@ -275,16 +264,6 @@ def history(entries: Sequence[Entry]) -> tuple[tuple[Entry, float], ...]:
 def variance(expected: float, counted: float) -> float:
     """Expected less counted: what is gone without a pour, in the bottle's unit."""
     return expected - counted
-
-
-def pour_order(bottles: Iterable[Bottle]) -> tuple[Bottle, ...]:
-    """The order bottles of one kind are used up: open first, soonest use-by, then emptiest."""
-
-    def rank(bottle: Bottle) -> tuple[bool, date, float, int]:
-        sealed = bottle.level.state == "sealed"
-        return (sealed, bottle.use_by or date.max, bottle.level.amount, bottle.id)
-
-    return tuple(sorted(bottles, key=rank))
 
 
 def _after(level: Level, entry: Entry, unit: Unit) -> Level:

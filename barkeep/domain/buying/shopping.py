@@ -33,7 +33,7 @@ from barkeep.domain.shoots.garnish_needs import GarnishSource, garnish_needs, so
 from barkeep.domain.shoots.making_ahead import NOISE
 from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu
 from barkeep.domain.shoots.mise_en_place import MARGIN
-from barkeep.domain.shoots.plan import assumed, not_counted
+from barkeep.domain.shoots.plan import assumed, faded_among, not_counted
 from barkeep.domain.specs.called import called_in_sentence, kinds_named_by, other_kind
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
@@ -72,13 +72,15 @@ class ShoppingList:
 
     `not_counted` names in sentences each line of the drinks that nothing is bought
     for, or whose amount is guessed; see `barkeep.domain.shoots.plan.not_counted`.
-    `assumed` has each guess with its line.
+    `assumed` has each guess with its line. `faded` says what of the bar is counted
+    on that is past its best by then.
     """
 
     items: tuple[ShoppingItem, ...]
     currency: str
     not_counted: tuple[str, ...] = ()
     assumed: tuple[Assumed, ...] = ()
+    faded: tuple[str, ...] = ()
 
     @property
     def total(self) -> float:
@@ -128,7 +130,8 @@ def shopping(
         if order.serves > 0
     ]
     shop = _Shop(snapshot)
-    shop.take(wanted, menu([order for order, _drink in wanted], snapshot, within))
+    found = menu([order for order, _drink in wanted], snapshot, within)
+    shop.take(wanted, found)
     for par in snapshot.settings.pars if pars else ():
         shop.keep_up(par)
     tree = snapshot.knowledge.tree
@@ -139,6 +142,7 @@ def shopping(
         snapshot.settings.currency,
         tuple(not_counted(ordered, snapshot)),
         tuple(dict.fromkeys(assumed(ordered, snapshot))),
+        faded=faded_among(found.draws, snapshot),
     )
 
 

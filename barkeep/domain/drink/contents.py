@@ -14,6 +14,7 @@ from barkeep.domain.ingredients.figures import NOTHING, Figure, Liquid, liquid_o
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.sourcing import TOP_UP_ML
 from barkeep.domain.pouring.supply import Supply, supply_of
+from barkeep.domain.pouring.usual import UsualPours, usual_pours
 from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.specs.spec import Line, Spec
 
@@ -87,8 +88,8 @@ def pours_for(spec: Spec, snapshot: Snapshot) -> tuple[Pour, ...]:
 
     Stand-ins are not looked at; a line that nothing meets pours what it names.
     """
-    supply, tree = supply_of(snapshot), snapshot.knowledge.tree
-    return tuple(_pour_for(line, supply, tree) for line in spec.lines)
+    usual, supply = usual_pours(snapshot), supply_of(snapshot)
+    return tuple(_pour_for(line, spec, usual, supply) for line in spec.lines)
 
 
 def pours_of(drink: Drink) -> tuple[Pour, ...]:
@@ -209,11 +210,10 @@ def _sigma_ml(line: Line, quantity: float) -> float:
     return sigma
 
 
-def _pour_for(line: Line, supply: Supply, tree: FamilyTree) -> Pour:
-    """The line's first choice that is there: its own kind, then the kinds below, nearest first."""
-    for wanted in line.wanted:
-        for key in (key for kinds in tree.downwards(wanted) for key in sorted(kinds)):
-            bottle = supply.bottle(key, line.min_abv_percent)
-            if bottle is not None:
-                return Pour(key, bottle)
+def _pour_for(line: Line, spec: Spec, usual: UsualPours, supply: Supply) -> Pour:
+    """What of just what the line asks for is poured first, from the shelf where it is there."""
+    for key in usual.kinds_in_order(line, spec):
+        bottle = supply.bottle(key, line.min_abv_percent)
+        if bottle is not None:
+            return Pour(key, bottle)
     return Pour(line.ingredient)

@@ -196,7 +196,12 @@ def _others(told: _Told) -> Iterator[str]:
 def _fitting(content: Content, told: _Told) -> Iterator[Stock]:
     """All other bottles of just what a line asks for; none where a stand-in is poured."""
     line, tree = content.line, told.tree
-    kinds = {key for each in line.wanted for key in (each, *tree.descendants(each))}
+    kinds = {
+        key
+        for each in line.wanted
+        for key in (each, *tree.descendants(each))
+        if not tree.only_when_asked(key, each)
+    }
     if content.pour.ingredient not in kinds:
         return
     for key in sorted(kinds):

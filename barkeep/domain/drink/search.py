@@ -87,7 +87,7 @@ def days_until_due(snapshot: Snapshot) -> Mapping[str, int]:
     """
     found: dict[str, int] = {}
     for key, bottles in snapshot.usable.items():
-        keeps = snapshot.knowledge.tree[key].shelf_life_days
+        keeps = snapshot.keeps_days(key)
         days = [each for bottle in bottles for each in _days_left(bottle, keeps, snapshot)]
         if days:
             found[key] = min(days)

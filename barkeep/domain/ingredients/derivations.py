@@ -12,7 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, partial
 from typing import TYPE_CHECKING, TypeAlias
 
 from barkeep.domain.ingredients.relations import (
@@ -119,13 +119,15 @@ class Want:
 
     `scopes` are the stand-in conditions that hold; None takes every scope as
     met, for a question outside any drink. `strong` lists the only keys that
-    may be poured for it where a line asks for a least strength.
+    may be poured for it where a line asks for a least strength. `asked` are
+    the kinds that it takes though they are poured only when asked for.
     """
 
     ingredient: str
     scopes: frozenset[Scope] | None = None
     floor: float = 0.0
     strong: frozenset[str] | None = None
+    asked: frozenset[str] = frozenset()
 
 
 def scopes_of(technique: Technique, role: Role) -> frozenset[Scope]:
@@ -233,7 +235,8 @@ class _Search:
             yield self._pour(place)
         if place.unspecific:
             return
-        for kind in self.world.graph.kinds_below.get(place.key, ()):
+        asked_for = filter(partial(self._asked, place.key), self._special_below(place.key))
+        for kind in (*self.world.graph.kinds_below.get(place.key, ()), *asked_for):
             if kind not in place.seen:
                 yield from self._from(place.down_to(kind))
         for entry in self._stand_ins(place):
@@ -242,6 +245,15 @@ class _Search:
         if self.want.strong is None:
             for recipe in self.world.graph.recipes.get(place.key, ()):
                 yield from self._make(place, recipe)
+
+    def _special_below(self, key: str) -> tuple[str, ...]:
+        return self.world.graph.only_when_asked.get(key, ())
+
+    def _asked(self, above: str, kind: str) -> bool:
+        """Whether the want takes a kind that is poured only when asked for."""
+        if self.want.strong is not None:
+            return True
+        return self.world.tree.only_when_asked(kind, above) <= self.want.asked
 
     def _hopeless(self, place: _Place) -> bool:
         best = 1.0 if self.buying else self.world.bound(place.key, place.left)

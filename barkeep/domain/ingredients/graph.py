@@ -4,6 +4,8 @@ The knowledge becomes one networkx graph whose edges run from a want to what
 may satisfy it:
 
 - *is-a*, to everything directly below the wanted kind: exact, closeness 1;
+- *only-when-asked*, to what lies below it but is taken for it only by whoever
+  asks: exact then, a stand-in otherwise;
 - *stands-in-for*, to a stand-in: its closeness, its ratio, its scope;
 - *made-from*, to a recipe node and from there to **all** of its inputs.
 
@@ -108,6 +110,11 @@ class SubstitutionGraph:
         found = self._outgoing("stands-in-for", lambda head, data: data["entry"])
         return {key: tuple(sorted(each, key=_closest)) for key, each in found.items()}
 
+    @cached_property
+    def only_when_asked(self) -> Mapping[str, tuple[str, ...]]:
+        """Key -> the keys directly below it that it stands for only where that is asked for."""
+        return self._outgoing("only-when-asked", lambda head, data: head)
+
     def reach(self, key: str) -> frozenset[str]:
         """Every key that any way to meet this one could take, itself among them."""
         if key not in self._reached:
@@ -156,7 +163,7 @@ class SubstitutionGraph:
         return bounds
 
     def _rules_with(self, left: int) -> Iterable[Rule[State]]:
-        for key, kinds in self.kinds_below.items():
+        for key, kinds in (*self.kinds_below.items(), *self.only_when_asked.items()):
             for kind in kinds:
                 yield Rule((key, left), 1.0, ((kind, left),))
         for key, recipes in self.recipes.items():
@@ -187,10 +194,19 @@ def substitution_graph(
     graph: Graph = nx.MultiDiGraph()
     alone = {entry.wanted for entry in none}
     graph.add_nodes_from(tree)
-    graph.add_edges_from(tree.family.edges, kind="is-a")
+    special = {(above, key): tree.only_when_asked(key, above) for above, key in tree.family.edges}
+    graph.add_edges_from((edge for edge in special if not special[edge]), kind="is-a")
+    graph.add_edges_from((edge for edge in special if special[edge]), kind="only-when-asked")
     for key in alone:
         graph.add_node(key, alone=True)
-    for entry in stand_ins:
+    given = tuple(stand_ins)
+    pairs = {(entry.wanted, entry.offered) for entry in given}
+    unasked = (
+        _stands_in(edge, kinds, tree)
+        for edge, kinds in special.items()
+        if kinds and edge not in pairs
+    )
+    for entry in (*given, *unasked):
         if entry.wanted not in alone:
             graph.add_edge(entry.wanted, entry.offered, kind="stands-in-for", entry=entry)
     for number, recipe in enumerate(made_from):
@@ -199,6 +215,14 @@ def substitution_graph(
         for each in recipe.inputs:
             graph.add_edge(node, each.ingredient, kind="takes", amount=each.amount)
     return SubstitutionGraph(graph)
+
+
+def _stands_in(edge: tuple[str, str], kinds: frozenset[str], tree: FamilyTree) -> StandIn:
+    """What is poured only when asked for, as a stand-in for the kind above it."""
+    above, key = edge
+    marked = tree.ordinary.only_when_asked
+    said = min((marked[each] for each in kinds), key=lambda each: (each.closeness, each.key))
+    return StandIn(above, key, said.closeness, said.ratio, why=said.why)
 
 
 def _closest(entry: StandIn) -> tuple[float, str]:

@@ -24,6 +24,7 @@ from typing import TYPE_CHECKING, TypeAlias
 
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.ingredients.languages import meanings, words_of
+from barkeep.domain.ingredients.ordinary import NOTHING_SAID, Ordinary, WithAge
 from barkeep.domain.name_search import Named, NameIndex
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
@@ -34,6 +35,10 @@ if TYPE_CHECKING:
 
 Family: TypeAlias = "nx.DiGraph[str]"
 """Every ingredient's key, with an edge from each kind to what is directly below it."""
+
+
+KEEPS_ABV_PERCENT = 15.0
+"""From this strength on nothing that harms grows in it (*common practice*)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,13 +96,14 @@ class FamilyTree:
     Raises `KnowledgeError` for an unknown parent or a name used twice and
     `CyclicFamily` where the parents run in a circle. `shown` are names shown
     in place of the kinds' own, by key and as they stand inside a sentence; what
-    may be read stays the same.
+    may be read stays the same. `ordinary` says what a general want takes, and what ages how.
     """
 
     ingredients: Mapping[str, Ingredient]
     confusables: tuple[Confusable, ...] = ()
     file: str = "ingredients"
     shown: Mapping[str, str] = field(default_factory=dict)
+    ordinary: Ordinary = NOTHING_SAID
 
     def __post_init__(self) -> None:
         self._refuse_unknown_parents()
@@ -140,6 +146,14 @@ class FamilyTree:
         other = copy(self)
         other.__dict__.pop("read_lately", None)  # what is said of a line is in the names shown
         object.__setattr__(other, "shown", {**self.shown, **names})
+        return other
+
+    def taking(self, ordinary: Ordinary) -> FamilyTree:
+        """The same tree, of which this is said; what is known of the family is shared."""
+        other = copy(self)
+        for worked_out in ("_special", "special_below"):
+            other.__dict__.pop(worked_out, None)
+        object.__setattr__(other, "ordinary", ordinary)
         return other
 
     @cached_property
@@ -313,6 +327,41 @@ class FamilyTree:
                 below.setdefault(kind, set()).add(key)
         return {key: frozenset(keys) for key, keys in below.items()}
 
+    def only_when_asked(self, key: str, wanted: str) -> frozenset[str]:
+        """The kinds that `key` is one of and a want of `wanted` does not ask for.
+
+        A want for a kind asks for all that is below it; none for what is ordinary.
+        """
+        special = self._special.get(key)
+        return special - self._special.get(wanted, frozenset()) if special else frozenset()
+
+    @cached_property
+    def _special(self) -> Mapping[str, frozenset[str]]:
+        marked = self.ordinary.only_when_asked.keys()
+        found = {key: frozenset(marked & {key, *self.ancestors(key)}) for key in self}
+        return {key: special for key, special in found.items() if special}
+
+    @cached_property
+    def special_below(self) -> Mapping[str, frozenset[str]]:
+        """Key -> the kinds below it that are poured only when asked for."""
+        found: dict[str, frozenset[str]] = {}
+        for key in self._special.keys() & self.ordinary.only_when_asked.keys():
+            for above in self.ancestors(key):
+                found[above] = found.get(above, frozenset()) | {key}
+        return found
+
+    def with_age(self, key: str) -> WithAge:
+        """What it is once it is past its date; the nearest kind that says so decides.
+
+        Of what nothing is said, alcohol from `KEEPS_ABV_PERCENT` up is past its best.
+        """
+        said = self.ordinary.with_age
+        for kind in (key, *self.upwards(key)):
+            if kind in said:
+                return said[kind]
+        strong = (self[key].abv_percent or 0.0) >= KEEPS_ABV_PERCENT
+        return "past_its_best" if strong else "not_safe"
+
     def confused_with(self, key: str) -> Mapping[str, str]:
         """Key of each false friend -> why it must not be offered."""
         return self._confused.get(key, {})
@@ -387,4 +436,4 @@ def _named(ingredient: Ingredient) -> Named[str]:
 def with_own(tree: FamilyTree, own: Iterable[Ingredient]) -> FamilyTree:
     """The tree with the owner's ingredients added; the owner's win."""
     merged = {**tree.ingredients, **{each.key: each for each in own}}
-    return FamilyTree(merged, tree.confusables, tree.file)
+    return FamilyTree(merged, tree.confusables, tree.file, ordinary=tree.ordinary)

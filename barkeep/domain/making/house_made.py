@@ -15,8 +15,9 @@ from datetime import date, timedelta
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, pour_order
+from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
+from barkeep.domain.bottles.pour_order import pour_order
 from barkeep.domain.cautions.allergens import allergens_of, contains_sentence
 from barkeep.domain.cautions.cautions import cautions_for, occasion_of
 from barkeep.domain.ingredients.relations import Input, MadeFrom
@@ -101,7 +102,7 @@ def plan_making(
     batch, day = scaled(recipe, amount), made or snapshot.on
     inputs = tuple(_inputs(batch, snapshot))
     figures = figures_of(batch, tuple(_parts(inputs)), snapshot.knowledge)
-    life = tree[recipe.made].shelf_life_days
+    life = snapshot.keeps_days(recipe.made)
     use_by = None if life is None else day + timedelta(days=life)
     return Making(
         recipe=batch,
@@ -167,11 +168,17 @@ def _draws(key: str, need: float, snapshot: Snapshot, taken: dict[int, float]) -
 
 
 def _bottles(key: str, snapshot: Snapshot) -> Iterator[Bottle]:
-    """Usable bottles of an input: its own, then those of the kinds below it, nearest first."""
+    """Usable bottles of an input: its own, then those of the kinds below it, nearest first.
+
+    What is poured only when asked for comes after all that is ordinary.
+    """
     tree = snapshot.knowledge.tree
-    for kinds in tree.downwards(key):
-        found = [b for kind in kinds for b in snapshot.usable.get(kind, ())]
-        yield from pour_order(b for b in found if b.product.unit == tree[key].unit)
+    for asked_for in (False, True):
+        for kinds in tree.downwards(key):
+            some = (each for each in kinds if bool(tree.only_when_asked(each, key)) == asked_for)
+            found = [b for kind in some for b in snapshot.usable.get(kind, ())]
+            fit = (b for b in found if b.product.unit == tree[key].unit)
+            yield from pour_order(fit, snapshot.turn_of)
 
 
 def freely_there(key: str, snapshot: Snapshot) -> bool:
@@ -196,18 +203,20 @@ def _parts(inputs: tuple[InputPlan, ...]) -> Iterator[RecipePart]:
 
 
 def _past(inputs: tuple[InputPlan, ...], snapshot: Snapshot) -> Iterator[str]:
-    tree = snapshot.knowledge.tree
     for each in inputs:
         if not each.always_there:
             for bottle in snapshot.past_of([each.ingredient]):
-                yield _past_sentence(bottle, tree)
+                yield _past_sentence(bottle, snapshot)
 
 
-def _past_sentence(bottle: Bottle, tree: FamilyTree) -> str:
+def _past_sentence(bottle: Bottle, snapshot: Snapshot) -> str:
     dated = bottle.made or bottle.received
     when = f" of {_day(dated)}" if dated else ""
-    until = f" ({_day(bottle.use_by)})" if bottle.use_by else ""
-    name = tree.in_sentence(bottle.ingredient)
+    end = snapshot.ends.get(bottle.id)
+    until = f" ({_day(end.last)})" if end else ""
+    if end is not None and end.begun is not None and end.begun != dated:
+        until = f" ({_day(end.last)}, {end.since} on {_day(end.begun)})"
+    name = snapshot.knowledge.tree.in_sentence(bottle.ingredient)
     return f"The {name}{when} is past its date{until} and is not counted."
 
 

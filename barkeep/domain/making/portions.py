@@ -175,11 +175,20 @@ def tin_rounds(batch: Batch, tin: Glass) -> TinRounds:
 
 
 def past_inputs(batch: Batch, snapshot: Snapshot) -> tuple[str, ...]:
-    """What the batch would take that is past its date and so is not counted, in sentences."""
+    """What the batch would take that is past its date, in sentences.
+
+    What is not safe is not counted; what is only past its best is, and comes last.
+    """
     past = snapshot.past_of({line.ingredient for line in batch.lines})
-    return tuple(map(_past_in_words, past))
+    faded = (
+        said
+        for line in batch.lines
+        for said in snapshot.faded_in_words(line.ingredient, line.amount)
+    )
+    return (*(_past_in_words(each, snapshot) for each in past), *dict.fromkeys(faded))
 
 
-def _past_in_words(bottle: Bottle) -> str:
+def _past_in_words(bottle: Bottle, snapshot: Snapshot) -> str:
     anew = "make it anew" if bottle.product.house_made else "look at it before you use it"
-    return f"{bottle.product.title} is past its date of {bottle.use_by} and is not counted: {anew}."
+    last_day = snapshot.last_day_in_words(bottle)
+    return f"{bottle.product.title} is past its date of {last_day} and is not counted: {anew}."

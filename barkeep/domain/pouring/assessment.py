@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from math import inf
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import Derivation, Want
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.serves import Serves, Way, allows, whole_serves
+from barkeep.domain.pouring.runs import Run, Serving, added, runs_of
+from barkeep.domain.pouring.serves import SLACK, Serves, Way, allows, no_more_than, whole_serves
 from barkeep.domain.pouring.sourcing import (
     WITHIN,
     DerivationWays,
@@ -19,6 +21,7 @@ from barkeep.domain.pouring.sourcing import (
     thresholds,
 )
 from barkeep.domain.pouring.supply import Pool, supply_of
+from barkeep.domain.pouring.usual import usual_pours
 from barkeep.domain.specs.spec import Line, Spec
 
 
@@ -119,6 +122,40 @@ class Assessment:
                         break
         return tuple(some[0].derivation for some in allowed)
 
+    def serving(self, first: tuple[Derivation, ...], *, exact: bool) -> Serving:
+        """All the serves there are, each line first in this way and then in its others in order.
+
+        Where these ways together give no whole serve, what can be poured that is as
+        good goes first; and where nothing is, what all bottles make together.
+        """
+        runs = self._runs(first)
+        if not runs or (exact and not all(way.exact for way in runs[0].ways)):
+            together = self.most(exact=exact)
+            return self._with_rests(Serving(first, together), together.whole)
+        whole = inf if runs[0].serves is None else float(runs[0].serves)
+        found = Serving(runs[0].ways, Serves(whole, runs[0].runs_out), runs[1:])
+        return self._with_rests(found, added(runs))
+
+    def _runs(self, first: tuple[Derivation, ...]) -> tuple[Run, ...]:
+        def not_first(choice: DerivationWays) -> bool:
+            return not any(choice.derivation is way for way in first)
+
+        return runs_of([sorted(some, key=not_first) for some in self.choices], self.supply)
+
+    def _with_rests(self, found: Serving, counted: int | None) -> Serving:
+        """With the serves that are neither counted yet nor poured from one bottle a line."""
+        ways = self._ways(self.numbers, exact=False)
+        if counted is None or no_more_than(ways, self.supply) < counted + 1 - SLACK:
+            return found
+        most = self.most().whole
+        if most is None or most <= counted:
+            return found
+        whole = self.most(exact=True).whole
+        if whole is None or whole >= most:
+            return replace(found, rests=most - counted)
+        farthest = min(each.derivation.closeness for some in self.choices for each in some)
+        return replace(found, rests=most - counted, rests_closeness=farthest)
+
     def widened(self, number: int, more: Iterable[DerivationWays]) -> tuple[DerivationWays, ...]:
         """A line's choices with more of them, in the order they are offered."""
         both = (*self.choices[number], *more)
@@ -153,6 +190,7 @@ def sourcing_for(snapshot: Snapshot, within: Within, memory: Memory | None = Non
         tree=knowledge.tree,
         supply=supply_of(snapshot),
         floor=floor,
+        usual=usual_pours(snapshot),
         known=known,
     )
 
@@ -170,7 +208,11 @@ def assess(spec: Spec, sourcing: Sourcing, serves: int = 1) -> Assessment:
     wants = tuple(sourcing.wants(line, spec) for line in lines)
     some = tuple(
         choices(
-            line, derivations=sourcing.ways_for_any(each), limits=limits, supply=supply, tree=tree
+            line,
+            derivations=sourcing.ways_as_poured(each, spec),
+            limits=limits,
+            supply=supply,
+            tree=tree,
         )
         for line, each in zip(lines, wants, strict=True)
     )

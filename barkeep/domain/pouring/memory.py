@@ -67,6 +67,8 @@ def _same_world(before: Snapshot, now: Snapshot) -> bool:
         before.knowledge is now.knowledge
         and before.on == now.on
         and before.always_there == now.always_there
+        and before.settings.house == now.settings.house
+        and before.settings.keeps == now.settings.keeps
     )
 
 

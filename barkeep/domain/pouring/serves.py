@@ -53,6 +53,15 @@ def whole_serves(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -
     return _fewest(_whole_of(group, supply) for group in _groups_sharing_pools(lines))
 
 
+def no_more_than(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> float:
+    """What the serves cannot exceed, found without the programme."""
+    groups = _groups_sharing_pools(lines)
+    if not all(line for group in groups for line in group):
+        return 0.0
+    alone = (_each_alone(line, supply).most for group in groups for line in group)
+    return min(alone, default=math.inf)
+
+
 def _fewest(found: Iterable[Serves]) -> Serves:
     return min(found, key=lambda each: each.most, default=Serves(math.inf))
 

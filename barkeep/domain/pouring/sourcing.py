@@ -18,6 +18,7 @@ from barkeep.domain.ingredients.derivations import (
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.serves import Way
 from barkeep.domain.pouring.supply import Supply
+from barkeep.domain.pouring.usual import UsualPours
 from barkeep.domain.specs.spec import Line, Spec, role
 
 if TYPE_CHECKING:
@@ -43,6 +44,7 @@ class Sourcing:
     tree: FamilyTree
     supply: Supply
     floor: float
+    usual: UsualPours
     known: dict[Want, tuple[Derivation, ...]] = field(default_factory=dict, repr=False)
 
     @cached_property
@@ -57,7 +59,8 @@ class Sourcing:
         scopes = scopes_of(spec.technique, role(line, spec, self.tree))
         # With a stand-in for the garnish that gives it its name it is another drink.
         floor = WITHIN["exact"] if line.garnish and spec.requires(line) else self.floor
-        return tuple(Want(key, scopes, floor, strong) for key in line.wanted)
+        asked = self.usual.asked(line, spec)
+        return tuple(Want(key, scopes, floor, strong, asked=asked) for key in line.wanted)
 
     def _sold(self, least_abv: float) -> frozenset[str]:
         """Keys of everything that is usually this strong when bought."""
@@ -65,8 +68,12 @@ class Sourcing:
         return frozenset(key for key in tree if (tree[key].abv_percent or 0.0) >= least_abv)
 
     def ways_to(self, line: Line, spec: Spec) -> tuple[Derivation, ...]:
-        """Every derivation of a line from what is owned, closest first."""
-        return self.ways_for_any(self.wants(line, spec))
+        """Every derivation of a line from what is owned, as they are poured."""
+        return self.ways_as_poured(self.wants(line, spec), spec)
+
+    def ways_as_poured(self, wants: tuple[Want, ...], spec: Spec) -> tuple[Derivation, ...]:
+        """Every derivation of a line of the spec that wants these, as they are poured."""
+        return self.usual.in_order(self.ways_for_any(wants), spec, wants[0].asked)
 
     def ways_for_any(self, wants: tuple[Want, ...]) -> tuple[Derivation, ...]:
         """Every derivation of any of these wants from what is owned, closest first."""

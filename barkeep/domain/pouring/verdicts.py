@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from typing import Literal, get_args
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.ingredients.derivations import Derivation
+from barkeep.domain.ingredients.derivations import EXACT, Derivation
 from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess, sourcing_for
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.minded import Minded, minded_of
+from barkeep.domain.pouring.runs import Serving, what_goes_in
 from barkeep.domain.pouring.serves import Serves
 from barkeep.domain.pouring.sourcing import Sourcing, Within, need
 from barkeep.domain.pouring.warnings import notices_of, warnings_for
@@ -39,8 +40,29 @@ VERDICT_WORDS: Mapping[Verdict, VerdictWords] = {
 
 
 @dataclass(frozen=True, slots=True)
+class Following:
+    """What is poured once the bottles shown are used up: so many serves more.
+
+    `poured` are the lines that something else is poured for, none where the rests of
+    several bottles make those serves together; `closeness` is that of the
+    farthest of all. `serves` is None where nothing limits them.
+    """
+
+    serves: int | None
+    closeness: float
+    poured: tuple[LineAnswer, ...]
+
+    @property
+    def is_stand_in(self) -> bool:
+        """Whether it takes a stand-in."""
+        return self.closeness < EXACT
+
+
+@dataclass(frozen=True, slots=True)
 class Drink:
-    """One spec's verdict. `serves` is None where nothing limits it.
+    """One spec's verdict. `serves` is what the bottles shown and like ones give.
+
+    It is None where nothing limits it; `then` is what follows, and for how many more.
 
     `missing` holds the keys wanted and not there, of a choice the first; `runs_out` the key of what
     ends the serves. Each line that is not understood keeps it from being made as a missing
@@ -56,6 +78,13 @@ class Drink:
     lines: tuple[LineAnswer, ...]
     minded: Minded = field(default_factory=Minded)
     notices: tuple[str, ...] = ()
+    then: tuple[Following, ...] = ()
+
+    @property
+    def serves_in_all(self) -> int | None:
+        """The serves of the bottles shown and of what follows, None where nothing limits them."""
+        all_serves = (self.serves, *(each.serves for each in self.then))
+        return None if None in all_serves else sum(each or 0 for each in all_serves)
 
     @property
     def missing_lines(self) -> tuple[Line, ...]:
@@ -108,21 +137,47 @@ def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 
     exact = laid_out.enough(exact=True)
     short = () if exact or laid_out.enough() else laid_out.short_lines()
     missing = tuple(dict.fromkeys(laid_out.lines[each].ingredient for each in short))
-    most = Serves(0.0) if short or spec.unsettled else laid_out.most(exact=exact)
-    answers = _answers(laid_out, snapshot=snapshot, sourcing=sourcing, short=short, exact=exact)
+    kept = [each for each in laid_out.numbers if each not in short]
+    chosen = laid_out.chosen(kept, exact=exact)
+    lacking = bool(short or spec.unsettled)
+    poured = Serving(chosen, Serves(0.0)) if lacking else laid_out.serving(chosen, exact=exact)
+    ways = dict(zip(kept, poured.first, strict=True))
+    answers = _answers(laid_out, snapshot, sourcing, ways)
+    then = tuple(_following(laid_out, poured, snapshot, sourcing))
+    after = tuple(answer for each in then for answer in each.poured)
     minded = minded_of(spec, answers, snapshot.knowledge.tree)
-    notices = notices_of(answers, snapshot)
+    notices = notices_of(answers, snapshot, serves=poured.most.whole, after=after)
     return Drink(
         spec=spec,
         verdict=_verdict(exact, len(missing) + len(spec.unsettled)),
-        serves=most.whole,
-        runs_out=most.runs_out[0] if most.runs_out else None,
+        serves=poured.most.whole,
+        runs_out=poured.most.runs_out[0] if poured.most.runs_out else None,
         missing=missing,
         warnings=warnings_for(minded, notices),
         lines=answers,
         minded=minded,
         notices=notices,
+        then=then,
     )
+
+
+def _following(
+    laid_out: Assessment, served: Serving, snapshot: Snapshot, sourcing: Sourcing
+) -> Iterator[Following]:
+    before = served.first
+    for run in served.then:
+        changed = [
+            each
+            for each in laid_out.numbers
+            if what_goes_in(run.ways[each]) != what_goes_in(before[each])
+        ]
+        poured = (
+            _answer(laid_out.lines[each], run.ways[each], snapshot, sourcing) for each in changed
+        )
+        yield Following(run.serves, run.closeness, tuple(poured))
+        before = run.ways
+    if served.rests:
+        yield Following(served.rests, served.rests_closeness, ())
 
 
 def _verdict(exact: bool, lacking: int) -> Verdict:
@@ -138,15 +193,11 @@ def _best_first(drink: Drink) -> tuple[int, int, str]:
 
 def _answers(
     laid_out: Assessment,
-    *,
     snapshot: Snapshot,
     sourcing: Sourcing,
-    short: tuple[int, ...],
-    exact: bool,
+    chosen: Mapping[int, Derivation],
 ) -> tuple[LineAnswer, ...]:
     """Every line of the spec with what meets it, in the spec's order."""
-    kept = [each for each in laid_out.numbers if each not in short]
-    chosen = dict(zip(kept, laid_out.chosen(kept, exact=exact), strict=True))
     required = iter(laid_out.numbers)
     answers = []
     for line in laid_out.spec.lines:

@@ -10,12 +10,16 @@ unless the ingredient names a source.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from math import floor
 
+from barkeep.domain.amounts.amount import show_number
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.cautions.allergens import brought_in_sentence, contains_sentence
+from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.minded import Minded
+from barkeep.domain.pouring.sourcing import need
 
 
 def warnings_for(minded: Minded, notices: Sequence[str]) -> tuple[str, ...]:
@@ -27,13 +31,25 @@ def warnings_for(minded: Minded, notices: Sequence[str]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(found))
 
 
-def notices_of(answers: Sequence[LineAnswer], snapshot: Snapshot) -> tuple[str, ...]:
-    """What is to be known of the bottles: what a line asks of them, and how old they are."""
+def notices_of(
+    answers: Sequence[LineAnswer],
+    snapshot: Snapshot,
+    *,
+    serves: int | None = 1,
+    after: Sequence[LineAnswer] = (),
+) -> tuple[str, ...]:
+    """What is to be known of the bottles: what a line asks of them, and how old they are.
+
+    So many `serves` are said to be there, None for any number, and lines are met
+    otherwise `after` them: what of all that is past its best is named.
+    """
+    tree = snapshot.knowledge.tree
     found = [each.asks for each in answers if each.asks]
+    found += [each for answer in answers for each in unasked(answer, tree)]
     for answer in answers:
-        if answer.bottle is not None:
-            found += age_of(answer.bottle, snapshot)
+        found += _past_its_best(answer, snapshot, serves)
         found += _stale(answer, snapshot)
+    found += [said for each in after for said in _past_its_best(each, snapshot, 1)]
     return tuple(dict.fromkeys(found))
 
 
@@ -45,20 +61,43 @@ def allergens_in_words(minded: Minded) -> Iterator[str]:
         yield brought_in_sentence(minded.brought_in)
 
 
-def age_of(bottle: Bottle, snapshot: Snapshot) -> Iterator[str]:
-    """Whether a bottle has been open longer than its kind usually keeps, in a sentence."""
-    shelf_life = snapshot.knowledge.tree[bottle.ingredient].shelf_life_days
-    opened = bottle.level.opened
-    if shelf_life is None or opened is None:
+def unasked(answer: LineAnswer, tree: FamilyTree) -> Iterator[str]:
+    """That a kind is poured that nobody asked for, and how much of it, in a sentence."""
+    way = answer.derivation
+    if way is None or way.exact or not tree.is_a(way.offered, way.wanted):
         return
-    days = (snapshot.on - opened).days
-    if days > shelf_life:
-        yield (
-            f"{bottle.product.title} was opened {days} days ago; "
-            f"it is usually at its best for {shelf_life}."
-        )
+    if not tree.only_when_asked(way.offered, way.wanted):
+        return
+    offered, wanted = tree.in_sentence(way.offered), tree.in_sentence(way.wanted)
+    share = f"pour {show_number(way.ratio, fractions=False)} times as much"
+    yield f"No ordinary {wanted} is there: {offered} is poured only when asked for; {share}."
+
+
+def age_of(bottle: Bottle, snapshot: Snapshot) -> Iterator[str]:
+    """That a bottle is past its date, why, and what comes of it, in a sentence."""
+    said = snapshot.off_in_words(bottle)
+    if said:
+        yield said
+
+
+def _past_its_best(answer: LineAnswer, snapshot: Snapshot, serves: int | None) -> Iterator[str]:
+    """What of the bottles that a line is poured from is past its best, of each kind the first."""
+    way = answer.derivation
+    if way is None:
+        return
+    amount = need(answer.line, snapshot.knowledge.tree)
+    for key, share in way.draws.items():
+        sound, each = 0.0, amount * share
+        for bottle in snapshot.usable.get(key, ()):
+            said = snapshot.off_in_words(bottle)
+            if said and (sound < each or bottle == answer.bottle):
+                yield said
+                break
+            if said and (serves is None or sound < each * serves - 1e-9):
+                yield f"After {floor(sound / each + 1e-9)}: {said}"
+                break
+            sound += 0.0 if said else bottle.level.amount
 
 
 def _stale(answer: LineAnswer, snapshot: Snapshot) -> Iterator[str]:
-    for bottle in snapshot.past_of(answer.line.wanted):
-        yield f"{bottle.product.title} is past its use-by date of {bottle.use_by}: not counted."
+    yield from map(snapshot.off_in_words, snapshot.past_of(answer.line.wanted))

@@ -132,8 +132,7 @@ def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> 
         left, needed = plain_amount(there, unit), plain_amount(need, unit)
         return f"Only {left} of {name} is left and {needed} is needed."
     if past:
-        stale = past[0]
-        return f"{stale.product.title} is past its use-by date of {stale.use_by}, so not counted."
+        return snapshot.off_in_words(past[0])
     alone = [none[key] for key in wanted if key in none]
     if len(alone) == len(wanted):
         return as_sentence(f"no {name}, and nothing stands in for it: {'; '.join(alone)}")

@@ -13,7 +13,6 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import pour_order
 from barkeep.domain.ingredients.derivations import Derivation, Make
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.serves import Way
@@ -202,20 +201,12 @@ class _Plan:
     def _cost(self, column: tuple[int, int, int]) -> float:
         """Of a serve poured in this way: what it lacks in closeness, and what breaks ties.
 
-        What stands there goes before what would have to be made, and of what is
-        alike, what is used up first.
+        What stands there goes before what would have to be made; a line's choices
+        are in the order they are poured.
         """
         derivation = self._choice(column).derivation
         made = sum(isinstance(step, Make) for step in derivation.steps)
-        turn = self._turns.get(derivation.offered, 0)
-        return 1.0 - derivation.closeness + MAKING_COST * made + TURN_COST * turn
-
-    @cached_property
-    def _turns(self) -> Mapping[str, int]:
-        """Ingredient key -> its turn among all, by the bottle of it that is used up first."""
-        supply = self.sourcing.supply
-        firsts = [each[0].bottle for each in supply.stocks.values() if each and each[0].bottle]
-        return {bottle.ingredient: turn for turn, bottle in enumerate(pour_order(firsts))}
+        return 1.0 - derivation.closeness + MAKING_COST * made + TURN_COST * column[1]
 
     def most_whole_serves(self) -> tuple[int, ...]:
         """For each order the serves to keep so that most are kept in all, earlier ones first."""

@@ -178,7 +178,7 @@ def mise_en_place(
     )
     steps = [
         *_questions(wanted),
-        *_discard(parts, made, tree),
+        *_discard(parts, made, then),
         *_making(made, tree),
         *(
             Step(_key("pieces", each.ingredient), CUT_MINUTES, each.said(tree))
@@ -272,11 +272,12 @@ def _questions(orders: Sequence[Order]) -> Iterator[Step]:
             yield Step(key, DAY_MINUTES, text)
 
 
-def _discard(parts: MiseEnPlace, made: Sequence[ToMake], tree: FamilyTree) -> Iterator[Step]:
+def _discard(parts: MiseEnPlace, made: Sequence[ToMake], then: Snapshot) -> Iterator[Step]:
+    tree = then.knowledge.tree
     for bottle in parts.past:
         anew = [each for each in made if tree.is_a(bottle.ingredient, each.ingredient)]
         begun = max((each.minutes_before for each in anew), default=0)
-        title, until = bottle.product.title, bottle.use_by
+        title, until = bottle.product.title, then.last_day_in_words(bottle)
         what = "Check it, or leave it out"
         if bottle.product.house_made:
             what = "Throw it away and make it anew" if anew else "Throw it away"

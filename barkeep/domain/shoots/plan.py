@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
@@ -40,7 +40,10 @@ class Rescue:
 
 @dataclass(frozen=True, slots=True)
 class ShootPlan:
-    """The answer. `past` are bottles its lines would take that are past their date by then."""
+    """The answer. `past` are bottles its lines would take that are past their date by then.
+
+    `faded` says in sentences what it does draw on that is past its best by then.
+    """
 
     shoot: Shoot
     on: date
@@ -48,6 +51,7 @@ class ShootPlan:
     removed: tuple[str, ...]
     past: tuple[Bottle, ...]
     rescues: tuple[Rescue, ...]
+    faded: tuple[str, ...] = ()
 
     @property
     def possible(self) -> bool:
@@ -113,7 +117,14 @@ def plan(shoot: Shoot, snapshot: Snapshot, within: Within = "exact") -> ShootPla
         removed=without_spec(shoot, then),
         past=then.past_of(wanted_by(orders)),
         rescues=rescues,
+        faded=faded_among(found.draws, then),
     )
+
+
+def faded_among(draws: Iterable[Draw], then: Snapshot) -> tuple[str, ...]:
+    """What is drawn on that is past its best on that day, in sentences."""
+    said = (then.off_in_words(each.bottle) for each in draws)
+    return tuple(dict.fromkeys(filter(None, said)))
 
 
 def draws_of(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> tuple[Draw, ...]:

@@ -103,7 +103,7 @@ def correction_for(drink: Drink, snapshot: Snapshot) -> Correction | None:
     replaced = frozenset(
         number
         for number, (answer, pour) in enumerate(zip(drink.lines, pours, strict=True))
-        if answer.required and answer.met and not _is_wanted(pour.ingredient, answer.line, tree)
+        if answer.required and answer.met and not _is_wanted(pour.ingredient, answer, tree)
     )
     by_taste = frozenset(each for each in replaced if _is_by_taste(drink.lines[each], tree))
     return correction_of(
@@ -198,8 +198,12 @@ def _is_set_by_taste(entry: StandIn, tree: FamilyTree) -> bool:
     return abs(share - 1.0) > OFF_STRENGTH
 
 
-def _is_wanted(key: str, line: Line, tree: FamilyTree) -> bool:
-    return any(tree.is_a(key, wanted) for wanted in line.wanted)
+def _is_wanted(key: str, answer: LineAnswer, tree: FamilyTree) -> bool:
+    """Whether it is just what the line asks for; a kind poured only when asked for is not."""
+    way = answer.derivation
+    if way is not None and not way.exact and tree.only_when_asked(key, way.wanted):
+        return False
+    return any(tree.is_a(key, wanted) for wanted in answer.line.wanted)
 
 
 def in_words(correction: Correction, tree: FamilyTree) -> str:

@@ -128,7 +128,7 @@ def _want(ingredient: str, line: Line | None, spec: Spec | None, sourcing: Sourc
     if line is None or spec is None:
         return Want(ingredient, None, FLOOR)
     asked = sourcing.wants(line, spec)[0]
-    return Want(ingredient, asked.scopes, FLOOR, asked.strong)
+    return replace(asked, ingredient=ingredient, floor=FLOOR)
 
 
 def _worth_naming(
@@ -188,7 +188,7 @@ class _Balance:
     def kept(self, derivation: Derivation, bottle: Bottle | None) -> Correction | None:
         """What to pour so that the drink stays what it was, None where that needs no saying."""
         tree = self.snapshot.knowledge.tree
-        if tree.is_a(derivation.offered, derivation.wanted):
+        if derivation.exact and tree.is_a(derivation.offered, derivation.wanted):
             return None
         number = self.spec.lines.index(self.line)
         pours = list(self._own)

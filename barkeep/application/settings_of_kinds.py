@@ -1,0 +1,158 @@
+"""What the owner chose for kinds of things: the house pour of each, and how long it keeps."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from barkeep.application.finding import find_ingredient, find_product
+from barkeep.application.own_ingredients import LONGEST_LIFE_DAYS
+from barkeep.application.settings import (
+    SETTINGS,
+    SettingWords,
+    checked_house_pour,
+    setting_named,
+)
+from barkeep.domain.bar.house_pours import with_house_pour, without_house_pour
+from barkeep.domain.bar.shelf_lives import ShelfLife, with_shelf_life, without_shelf_life
+from barkeep.domain.bar.snapshot import Settings, Snapshot
+from barkeep.errors import InvalidField
+
+HOUSE, KEEPS = "house", "keeps"
+
+HOUSE_HINT = (
+    "What you pour where a spec says no more than rum: rum = the label of a bottle. Semicolons "
+    "part several."
+)
+KEEPS_HINT = (
+    "How many days a thing keeps once open or made, where you know better: sweet vermouth = 60. "
+    "Semicolons part several."
+)
+
+_DAYS = re.compile(r"([0-9]{1,6}) ?(?:d|days?)?", re.IGNORECASE)
+
+
+def read_house_pours(snapshot: Snapshot, text: str) -> Settings:
+    """The settings with the usual pours of a text: *rum = label; gin =*, which takes gin's away.
+
+    Raises `InvalidField`, `UnknownName` or `AmbiguousName`.
+    """
+    settings, tree = snapshot.settings, snapshot.knowledge.tree
+    pours = settings.house
+    for kind, said in _pairs(HOUSE, text):
+        key = find_ingredient(tree, kind)
+        if said:
+            product = find_product(snapshot, said)
+            pours = with_house_pour(pours, checked_house_pour(key, product, tree))
+        else:
+            _refuse_absent(HOUSE, kind, key in {each.kind for each in pours})
+            pours = without_house_pour(pours, key)
+    return replace(settings, house=pours)
+
+
+def show_house_pours(snapshot: Snapshot) -> str:
+    """The usual pours as `read_house_pours` reads them."""
+    tree, products = snapshot.knowledge.tree, snapshot.product_by_id
+    return "; ".join(
+        f"{tree.in_sentence(each.kind)} = {products[each.product].title}"
+        for each in snapshot.settings.house
+        if each.kind in tree and each.product in products
+    )
+
+
+def read_shelf_lives(snapshot: Snapshot, text: str) -> Settings:
+    """The settings with the shelf lives of a text: *sweet vermouth = 60; fino sherry =*.
+
+    Raises `InvalidField` or `UnknownName`.
+    """
+    settings, lives = snapshot.settings, snapshot.settings.keeps
+    for kind, said in _pairs(KEEPS, text):
+        key = find_ingredient(snapshot.knowledge.tree, kind)
+        if said:
+            found = _DAYS.fullmatch(said)
+            if found is None or not 1 <= int(found[1]) <= LONGEST_LIFE_DAYS:
+                expected = f"it is a whole number of days, 1 to {LONGEST_LIFE_DAYS:,}"
+                raise InvalidField(KEEPS, f"{kind} = {said}", expected)
+            lives = with_shelf_life(lives, ShelfLife(key, int(found[1])))
+        else:
+            _refuse_absent(KEEPS, kind, key in {each.kind for each in lives})
+            lives = without_shelf_life(lives, key)
+    return replace(settings, keeps=lives)
+
+
+def show_shelf_lives(snapshot: Snapshot) -> str:
+    """The owner's shelf lives as `read_shelf_lives` reads them."""
+    tree = snapshot.knowledge.tree
+    return "; ".join(
+        f"{tree.in_sentence(each.kind)} = {each.days}"
+        for each in snapshot.settings.keeps
+        if each.kind in tree
+    )
+
+
+def _pairs(field: str, text: str) -> Iterator[tuple[str, str]]:
+    said: set[str] = set()
+    for part in filter(None, map(str.strip, text.split(";"))):
+        kind, equals, value = (each.strip() for each in part.partition("="))
+        if not equals or not kind:
+            likely = "rum = the label of a bottle" if field == HOUSE else "sweet vermouth = 60"
+            raise InvalidField(field, part, f"write it as {likely}")
+        if kind.casefold() in said:
+            raise InvalidField(field, kind, "it is there twice")
+        said.add(kind.casefold())
+        yield kind, value
+
+
+def _refuse_absent(field: str, kind: str, there: bool) -> None:
+    if not there:
+        raise InvalidField(field, f"{kind} =", "there is none of it to take away")
+
+
+@dataclass(frozen=True, slots=True)
+class ReadInBar:
+    """One setting whose value is said and read with what is in the bar."""
+
+    key: str
+    hint: Callable[[], str]
+    say: Callable[[Snapshot], str]
+    read: Callable[[Snapshot, str], Settings]
+
+
+OF_KINDS: Sequence[ReadInBar] = (
+    ReadInBar(
+        HOUSE,
+        lambda: f"{HOUSE_HINT} “rum =” takes one away.",
+        lambda snapshot: show_house_pours(snapshot) or "none chosen",
+        read_house_pours,
+    ),
+    ReadInBar(
+        KEEPS,
+        lambda: f"{KEEPS_HINT} “sweet vermouth =” takes one away.",
+        lambda snapshot: show_shelf_lives(snapshot) or "as barkeep comes",
+        read_shelf_lives,
+    ),
+)
+
+
+def every_setting() -> tuple[ReadInBar, ...]:
+    """Every setting, in the order they are listed."""
+    return (*map(_in_bar, SETTINGS), *OF_KINDS)
+
+
+def any_setting(key: str) -> ReadInBar:
+    """The setting of this key. Raises `UnknownName`."""
+    wanted = key.strip().casefold()
+    for each in OF_KINDS:
+        if each.key == wanted:
+            return each
+    return _in_bar(setting_named(key, also=tuple(each.key for each in OF_KINDS)))
+
+
+def _in_bar(words: SettingWords) -> ReadInBar:
+    return ReadInBar(
+        words.key,
+        words.hint,
+        lambda snapshot: words.say(snapshot.settings),
+        lambda snapshot, text: words.read(snapshot.settings, text),
+    )

@@ -1,0 +1,102 @@
+"""When a bottle goes off: the last day it is good, why that day, and what it is after it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import Literal
+
+from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.ingredients.ordinary import WithAge
+from barkeep.domain.ingredients.tree import FamilyTree
+
+Since = Literal["use_by", "opened", "made"]
+"""From what the last day is reckoned: the date on it, or how long it keeps open or once made."""
+
+DUE_DAYS = 3
+"""So many days before its use-by date a thing is called due."""
+
+
+@dataclass(frozen=True, slots=True)
+class End:
+    """The `last` day a bottle is good, and what it is `after` that.
+
+    It was opened or made on `begun` and keeps `keeps_days` from there, by the owner's
+    `own` figure or as shipped; both None where the last day is its own use-by date.
+    """
+
+    last: date
+    since: Since
+    after: WithAge
+    begun: date | None = None
+    keeps_days: int | None = None
+    own: bool = False
+
+    def is_over(self, on: date) -> bool:
+        """Whether the last day lies before `on`."""
+        return self.last < on
+
+    def is_due(self, on: date) -> bool:
+        """Whether the last day is over or will be within a few days."""
+        return self.last <= on + timedelta(days=DUE_DAYS)
+
+    def is_counted(self, on: date) -> bool:
+        """Whether it may be poured on that day: good still, or only past its best."""
+        return self.after == "past_its_best" or not self.is_over(on)
+
+
+def end_of(bottle: Bottle, tree: FamilyTree, *, keeps: int | None, own: bool = False) -> End | None:
+    """The earliest of its use-by date and the day it has been open too long; None where neither is.
+
+    Its kind `keeps` so many days once it is open, by the owner's `own` figure or as
+    shipped, None for ever. What is made here has no seal to break: its own use-by
+    date decides, and how long it keeps from the day it was made only where it has none.
+    """
+    after, opened = tree.with_age(bottle.ingredient), bottle.level.opened
+    dated = None if bottle.use_by is None else End(bottle.use_by, "use_by", after)
+    if dated is not None and (bottle.product.house_made or opened is None):
+        return dated
+    begun, since = bottle.made if opened is None else opened, _since(opened)
+    if begun is None or keeps is None:
+        return dated
+    last = begun + timedelta(days=keeps)
+    if dated is not None and dated.last <= last:
+        return dated
+    return End(last, since, after, begun=begun, keeps_days=keeps, own=own)
+
+
+def _since(opened: date | None) -> Since:
+    return "made" if opened is None else "opened"
+
+
+AFTER_WORDS: dict[WithAge, str] = {
+    "past_its_best": "past its best",
+    "spent": "flat, wilted or dried out",
+    "not_safe": "not safe",
+}
+
+
+def last_day_in_words(end: End) -> str:
+    """*2026-11-18*, or *2026-11-18 (opened 2026-11-13, keeps 5 days, then not safe)*."""
+    if end.begun is None:
+        return f"{end.last}"
+    return f"{end.last} ({end.since} {end.begun}, {_keeps(end)}, then {AFTER_WORDS[end.after]})"
+
+
+def _keeps(end: End) -> str:
+    own = " by your own figure" if end.own else ""
+    return f"keeps {_days(end.keeps_days or 0)}{own}"
+
+
+def _days(days: int) -> str:
+    return "1 day" if days == 1 else f"{days} days"
+
+
+def off_in_words(title: str, end: End, on: date) -> str:
+    """That a bottle is past its date, why, and what comes of it, in one sentence."""
+    so = "so taste it first" if end.after == "past_its_best" else "so not counted"
+    after = f"{AFTER_WORDS[end.after]}, {so}"
+    if end.begun is None:
+        return f"{title} is past its use-by date of {end.last}: {after}."
+    ago = _days((on - end.begun).days)
+    return f"{title} was {end.since} {ago} ago and {_keeps(end)}: {after}."

@@ -1,0 +1,51 @@
+"""How many serves there are and what they are poured from, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from barkeep.domain.ingredients.derivations import Derivation, Make
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.verdicts import Drink, Following
+from barkeep.domain.specs.called import named_by
+from barkeep.errors import spoken_list
+
+
+def serves_in_words(drink: Drink, tree: FamilyTree) -> str:
+    """*5 serves, then navy-strength gin for 10 more (stand-in)*, or what they end with."""
+    if drink.serves is None:
+        return "as many as you like"
+    said, named = serves_of(drink.serves), named_by(drink.spec.lines, tree)
+    if drink.then:
+        return ", ".join((said, *(f"then {each}" for each in following_in_words(drink, named))))
+    return f"{said}, then out of {named.in_sentence(drink.runs_out)}" if drink.runs_out else said
+
+
+def serves_of(serves: int | None) -> str:
+    """*1 serve*, *5 serves*."""
+    return "1 serve" if serves == 1 else f"{serves} serves"
+
+
+def following_in_words(drink: Drink, named: FamilyTree) -> Iterator[str]:
+    """What is poured after the bottles shown: *navy-strength gin for 10 more (stand-in)*."""
+    for each in drink.then:
+        more = "as many more as you like" if each.serves is None else f"{each.serves} more"
+        marked = " (stand-in)" if each.is_stand_in else ""
+        yield f"{_poured(each, named)} for {more}{marked}"
+
+
+def _poured(following: Following, named: FamilyTree) -> str:
+    if not following.poured:
+        return "the rests of several bottles together"
+    ways = (each.derivation for each in following.poured)
+    return spoken_list([_way(way, named) for way in ways if way is not None], "and")
+
+
+def _way(way: Derivation, named: FamilyTree) -> str:
+    """What goes in; what is made here is told from a bottle of it."""
+    offered = named.in_sentence(way.offered)
+    made = [step for step in way.steps if isinstance(step, Make)]
+    if not made:
+        return offered
+    inputs = list(dict.fromkeys(named.in_sentence(part.offered) for part in made[-1].parts))
+    return f"{offered} made from {spoken_list(inputs, 'and')}"
