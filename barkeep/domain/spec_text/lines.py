@@ -35,6 +35,7 @@ from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
 from barkeep.domain.spec_text.choices import Choice, choice_in, with_notes
 from barkeep.domain.spec_text.corrections import corrected, is_left
+from barkeep.domain.spec_text.flavours import may_be_poured
 from barkeep.domain.spec_text.foreign_grammar import Unsure
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.several import items_in
@@ -386,6 +387,9 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
                 *read.complaints,
             ),
         )
+    flavour = _which_of_a_flavour(draft, choice, tree)
+    if flavour:
+        read = replace(read, complaints=(flavour, *read.complaints))
     taken_back = (note for note in choice.notes if _takes_back(note, match, tree))
     left = next(taken_back, None) or next(
         (note for note in (*choice.notes, *draft.hedges) if is_left(note)), None
@@ -404,6 +408,42 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         return read  # the amount that cannot be read is told of once
     strays = tuple(_strays(draft, choice, tree))
     return replace(read, complaints=read.complaints + strays) if strays else read
+
+
+_AS_JUICE = re.compile(r"\b(?:juiced?|pressed|squeezed)\b", re.IGNORECASE)
+
+
+def _which_of_a_flavour(draft: Draft, choice: Choice, tree: FamilyTree) -> Complaint | None:
+    """The question of a measured flavour: *½ oz cinnamon* is its syrup, or something else of it."""
+    amount, match = draft.amount, choice.match
+    if amount is None or dimension(amount.unit, draft.units) not in ("volume", "part"):
+        return None
+    said = match.called or match.matched or ""
+    if amount.unit in _SPOONED or any(map(_AS_JUICE.search, (*draft.notes, *choice.notes, said))):
+        return None
+    meant = may_be_poured(said, str(match.key), amount.unit, tree)
+    if meant is None:
+        return None
+    word, keys = meant
+    names = spoken_list([tree.in_sentence(key) for key in keys[:_MOST_MEANT]], "or")
+    likely = _with_name(draft, word, tree.in_sentence(keys[0]))
+    told = f"“{word}” may be {names}" if len(keys) > 1 else f"nobody pours “{word}” itself"
+    told = f"{told}; likely “{likely}”" if likely else told
+    return Complaint(draft.at, lambda: told, answer=likely)
+
+
+_MOST_MEANT = 4
+
+
+def _with_name(draft: Draft, word: str, name: str) -> str | None:
+    """The line with a name in place of the last word that stands for it, None where none does."""
+    letters = ((mark, folded(mark)) for mark in draft.plain)
+    plain = "".join(same if len(same) == 1 else mark.replace("-", " ") for mark, same in letters)
+    found = [*re.finditer(rf"(?<!\w){re.escape(word)}(?!\w)", plain)]
+    if not found:
+        return None
+    start, end = found[-1].span()
+    return f"{draft.plain[:start]}{name}{draft.plain[end:]}".strip()
 
 
 def _takes_back(note: str, match: Match, tree: FamilyTree) -> bool:
