@@ -1,4 +1,4 @@
-"""What the bare name of a flavour may be where it is measured: *½ oz cinnamon*, *20 ml elderflower*.
+"""What the bare name of a flavour may be where it is measured: *½ oz cinnamon*.
 
 | written                    | is                                                       |
 |----------------------------|----------------------------------------------------------|
@@ -17,9 +17,9 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 
 _JUICED_LIST = """
-    lemon lime key-lime orange blood-orange grapefruit mandarin yuzu calamansi pomelo pineapple apple
-    cranberries tomato pomegranate cucumber celery carrot watermelon grape beetroot bell-pepper fennel
-    papaya
+    lemon lime key-lime orange blood-orange grapefruit mandarin yuzu calamansi pomelo pineapple
+    apple cranberries tomato pomegranate cucumber celery carrot watermelon grape beetroot
+    bell-pepper fennel papaya
 """
 _JUICED = frozenset(_JUICED_LIST.split())
 """Fruit and vegetables a measure of which is their juice and nothing else (*common practice*)."""
@@ -90,9 +90,7 @@ def _is_a_flavour(word: str, key: str, tree: FamilyTree) -> bool:
     return key in _ALSO_FLAVOURS or bool(_GROWN & {*tree.ancestors(key)})
 
 
-def _is_sure(
-    word: str, solid: str | None, taken: str, unit: str | None, tree: FamilyTree
-) -> bool:
+def _is_sure(word: str, solid: str | None, taken: str, unit: str | None, tree: FamilyTree) -> bool:
     """Whether a measure of it can only be one thing."""
     if unit in _SPOONS and taken == solid:
         return True  # ½ tsp cinnamon, which is ground
