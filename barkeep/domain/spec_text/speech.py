@@ -11,6 +11,7 @@
 | a Speyside ounce and a half               | a Speyside an ounce and a half             |
 | drop a cherry in the bottom               | a cherry in the bottom                     |
 | 1-inch piece ginger                       | one piece ginger, 1-inch                   |
+| simple, two to one                        | simple, 2:1                                |
 | `| gin | 45 ml | chilled |`               | 45 ml gin, chilled                         |
 
 Only what a line is read from is put so; its own words are kept as they were written.
@@ -74,6 +75,23 @@ _NEEDS_WHAT_FOLLOWS_LIST = """
 _NEEDS_WHAT_FOLLOWS = frozenset(_NEEDS_WHAT_FOLLOWS_LIST.split())
 """Words that what follows them belongs to, so that no stop was meant between the two."""
 
+_SYRUP = (
+    r"(?:(?:simple|sugar|honey|demerara|turbinado|agave|maple|cane|brown[ ]sugar|gum|cinnamon"
+    r"|ginger|vanilla|white[ ]sugar)(?:[ ]syrup)?|syrup)"
+)
+_RATIO = re.compile(
+    rf"(?:(?<![\w])(?P<before>{_SYRUP})"
+    r"(?P<gap>[ ,(]+(?:(?:at|that['’]?s|it['’]?s|which[ ]is|an?|so|mixed|made)[ ])*))?"
+    r"\b(?P<sugar>one|two|three|1|2|3|one[ ]and[ ]a[ ]half|1[.]5)[ -]to[ -](?P<water>one|two|1|2)\b"
+    rf"(?P<ratio>[ ]ratio(?:[ ]of)?)?(?P<behind>(?=[,]?[ ](?:rich[ ]|heavy[ ])?{_SYRUP}\b))?",
+    re.IGNORECASE,
+)
+"""*Simple, two to one*: how much sugar to how much water, where a syrup stands beside."""
+_IN_FIGURES: Mapping[str, str] = {
+    **{"one": "1", "two": "2", "three": "3", "one and a half": "1.5"},
+    **{each: each for each in ("1", "2", "3", "1.5")},
+}
+
 _SAME = re.compile(
     r"\b(?:(?:the[ ])?same(?:[ ](?:amount|again|measure|quantity))?[ ]of"
     r"|(?<=and[ ])as[ ]much(?:[ ]of)?|an[ ]equal[ ](?:amount|measure)[ ]of)[ ](?:the[ ])?",
@@ -118,7 +136,7 @@ _HINTS = re.compile(
     r"|ones?|kind|sort|style|stuff|type|version|variety|not|other|another|similar|anything|something"
     r"|whatever|still|leave|skip|omit|really|honestly|seriously|easy|seven|same|much|equal|some|bit|little|ounce"
     r"|barspoon|teaspoon|tablespoon|cup|drop|dash|splash|stick|perch|hang|pop|inch|in|cm|for)\b"
-    r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
+    r"|[ -]to[ -](?:one|two|[12])\b|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
     re.IGNORECASE,
 )
 """A line without any of these is put no other way."""
@@ -251,7 +269,20 @@ def _instead(
     return said
 
 
+def _with_its_ratio(said: Traced, _units: BarUnits) -> Traced:
+    """*Two to one simple* is *2:1 simple*."""
+    for ratio in reversed(list(_RATIO.finditer(said.text))):
+        if ratio["before"] is None and ratio["behind"] is None:
+            continue
+        sugar, water = (_IN_FIGURES[folded(ratio[each])] for each in ("sugar", "water"))
+        begins = ratio.start("sugar")
+        if ratio["gap"] and ratio["gap"].strip(" ,("):
+            begins, sugar = ratio.start("gap"), f", {sugar}"
+        said = said.said_instead(begins, ratio.end(), f"{sugar}:{water}")
+    return said
+
+
 _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
-    *(_from_cells, _in_full, _without_fillers, _without_purpose, _without_verb),
+    *(_from_cells, _with_its_ratio, _in_full, _without_fillers, _without_purpose, _without_verb),
     *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
 )
