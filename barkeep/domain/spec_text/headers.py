@@ -24,7 +24,35 @@ _HEADER = re.compile(
     r"[ ]?:[ ]?(?P<value>.*)",
     re.IGNORECASE,
 )
-_SERVES_FOUR = re.compile(r"(?P<name>serves|makes)[ ](?P<value>[0-9].{0,40})", re.IGNORECASE)
+_COUNT = (
+    r"(?:[0-9]+(?:[ ]?[-–/][ ]?[0-9]+)?|one|two|three|four|five|six|seven|eight|nine|ten|twelve"
+    r"|(?:a|one)[ ]dozen)\b"
+)
+_SERVED = (
+    r"(?:serve|serving|drink|cocktail|person|people|portion|glass|guest|friend"
+    r"|of[ ](?:us|them|you))"
+    r"(?:e?s)?\b"
+)
+_SERVES_FOUR = re.compile(
+    r"[(\[]?(?:(?:this|it|the[ ]recipe|recipe)[ ])?(?P<name>serves|makes|yields)[ ]"
+    rf"(?P<value>(?:[0-9]|(?:about[ ])?{_COUNT}).{{0,40}}?)[)\]]?[.]?",
+    re.IGNORECASE,
+)
+_FOR_TWO = re.compile(
+    rf"[(\[]?(?P<name>for)[ ](?P<value>{_COUNT}(?:[ ]{_SERVED})?)[)\]]?[.]?", re.IGNORECASE
+)
+_IN_A_TITLE = re.compile(
+    r"(?P<title>.*?\w.*?)[ ]*[-–—,;:|]?[ ]*[(\[]?(?<![\w])"
+    rf"(?P<name>serves|makes|yields)[ ](?P<value>{_COUNT}(?:[ ]{_SERVED})?)[ ]*[)\]]?",
+    re.IGNORECASE,
+)
+_TIMES_IN_A_TITLE = re.compile(r".*\w[ ]*[(\[ ][ ]*(?P<times>[x×][ ]?[0-9]{1,2})[ ]*[)\]]?", re.I)
+_IN_A_METHOD = re.compile(
+    r"(?:^|(?<=[.!;])[ ]|\n)[ ]*[(\[]?(?:(?:this|it|the[ ]recipe|recipe)[ ])?"
+    rf"(?P<name>serves|makes|yields)[ ](?P<value>{_COUNT}(?:[ ]{_SERVED})?)[ ]*[)\]]?[ ]*"
+    r"(?:[.!;]|$)",
+    re.IGNORECASE | re.MULTILINE,
+)
 _OF_THE_PAGE = re.compile(
     r"\#{2,6}[ ].*|for[ ](?:the|one)[ ](?:[\w-]+[ ])?(?:syrup|drink|cocktail|punch|batch|mix"
     r"|foam|base|infusion|cordial|shrub|garnish|topping|puree|brine|tincture|glass):?"
@@ -53,6 +81,7 @@ _SAME: Mapping[str, str] = {
     "tag": "tags",
     "by": "credit",
     "yields": "yield",
+    "for": "serves",
 }
 _ONCE = frozenset({"glass", "ice", "riff of", "credit", "source"})
 _A_NUMBER_OF = re.compile(
@@ -78,10 +107,31 @@ class Header:
 def header_in(text: str) -> Header | None:
     """The field that a row of a text gives, None where it gives none."""
     plain = " ".join(text.split())
-    found = _HEADER.fullmatch(plain) or _SERVES_FOUR.fullmatch(plain)
+    found = _HEADER.fullmatch(plain) or _SERVES_FOUR.fullmatch(plain) or _FOR_TWO.fullmatch(plain)
     if found is None:
         return _foreign_header(plain, text)
     return _header(found["name"].casefold(), found["value"], text)
+
+
+def serves_in_title(text: str) -> tuple[str, Header] | None:
+    """*Night Mail (serves two)*: the name alone and the field behind it; None without one."""
+    plain = " ".join(text.split())
+    found = _IN_A_TITLE.fullmatch(plain)
+    if found is None:
+        return None
+    return found["title"], _header(found["name"].casefold(), found["value"], text)
+
+
+def times_in_title(text: str) -> str | None:
+    """*Night Mail (x2)*: what may say how many its amounts are for."""
+    found = _TIMES_IN_A_TITLE.fullmatch(" ".join(text.split()))
+    return found["times"] if found else None
+
+
+def serves_in_method(text: str) -> Header | None:
+    """The field that a sentence of the method gives: *Shake and strain. Makes two.*"""
+    found = _IN_A_METHOD.search(text)
+    return _header(found["name"].casefold(), found["value"], text) if found else None
 
 
 def tells_of_the_page(text: str) -> bool:

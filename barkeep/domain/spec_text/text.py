@@ -40,7 +40,10 @@ from barkeep.domain.spec_text.headers import (
     Header,
     HeaderFields,
     header_in,
+    serves_in_method,
+    serves_in_title,
     tells_of_the_page,
+    times_in_title,
 )
 from barkeep.domain.spec_text.lines import (
     LONGEST,
@@ -185,6 +188,15 @@ class Reading:
             self.complain(row, 1, f"the name of a drink has at most {LONGEST_NAME} characters")
             self.name = self.name[:LONGEST_NAME].rstrip()
 
+    def take_title(self, title: str, row: int) -> None:
+        """Take a name in, and what it says of how many it serves: *Night Mail (serves two)*."""
+        said = serves_in_title(title)
+        if said is None or self.fields.serves is not None:
+            self.take_name(title, row)
+            return
+        self.take_name(said[0], row)
+        self.take_header(said[1], row)
+
     def take_header(self, header: Header, row: int) -> None:
         """Take a field in, a garnish as lines of its own."""
         if header.name == "garnish":
@@ -303,6 +315,7 @@ class Reading:
     def finished(self) -> ReadSpec:
         """The spec as it was read."""
         method, fields = joined(self.method), self.fields
+        remarks = list(self._serves_of(method))
         serves = fields.serves or 1.0
         read = tuple(for_one(line, serves) for line in self.lines)
         lines, unsettled = self._settled(read)
@@ -324,8 +337,17 @@ class Reading:
             source=fields.once.get("source", ""),
             unsettled=unsettled,
         )
-        remarks = tuple(map(unknown_garnish, self.garnishes))
-        return ReadSpec(spec, read, tuple(self.problems), self.row, remarks=remarks)
+        remarks += map(unknown_garnish, self.garnishes)
+        return ReadSpec(spec, read, tuple(self.problems), self.row, remarks=tuple(remarks))
+
+    def _serves_of(self, method: str) -> Iterator[str]:
+        """Take how many it serves from the method, where no field says so; and tell of it."""
+        said = serves_in_method(method) if self.fields.serves is None else None
+        if said is not None and not self.fields.take(said, self.units) and self.fields.serves:
+            yield (
+                f"The method says “{said.name} {said.value}”, so the amounts are taken for "
+                f"{self.fields.serves:g} serves together."
+            )
 
     def _settled(
         self, read: Sequence[ReadLine]
@@ -540,7 +562,13 @@ def _after_name(reading: Reading, rows: Sequence[Row]) -> Sequence[Row]:
         message = "a spec begins with the name of the drink on a line of its own"
         reading.complain(first.number, 1, message)
         return rows
-    reading.take_name(first.text, first.number)
+    reading.take_title(first.text, first.number)
+    times = times_in_title(first.text)
+    if times:
+        many = (
+            f"“{times}” may say how many the amounts are for; write “Serves: {times[1:].strip()}”"
+        )
+        reading.complain(first.number, 1, f"{many} below the name, or “Name: {reading.name}” here")
     return rows[1:]
 
 
@@ -608,7 +636,13 @@ def _text(
 ) -> str:
     """A spec as text; the first `written` of its notes stand among the lines already."""
     name = " ".join(spec.name.split())
-    misread = header_in(name) or RULE.fullmatch(name) or (tree and is_a_line(name, tree))
+    misread = (
+        header_in(name)
+        or RULE.fullmatch(name)
+        or (tree and is_a_line(name, tree))
+        or serves_in_title(name)
+        or times_in_title(name)
+    )
     head = [f"Name: {name}" if misread else name]
     head += [f"Riff of: {spec.riff_of}"] if spec.riff_of else []
     head += lines
@@ -622,7 +656,8 @@ def _text(
 def _fields(spec: Spec) -> Iterator[tuple[str, str]]:
     yield "Glass", spec.glass
     yield "Ice", spec.ice
-    yield "Serves", "" if spec.serves == 1.0 else _exact(spec.serves)
+    told = spec.serves == 1.0 and serves_in_method(joined(spec.method.split("\n"))) is None
+    yield "Serves", "" if told else _exact(spec.serves)
     yield "Tags", ", ".join(spec.tags)
     yield "Credit", spec.credit
     yield "Source", spec.source
