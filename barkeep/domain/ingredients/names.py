@@ -69,6 +69,9 @@ _WORDS_AFTER = re.compile(
         |beaten|halved|quartered|diced|expressed|flamed|torn|slapped|floated|freshly|finely|lightly
         |gently|strained|shaken|softened|melted|split|left|please|each
         |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance)|on[ ]top
+        |(?:for|serves|makes|yields)[ ](?:about[ ]|around[ ])?(?:[0-9]+|one|two|three|four|five|six
+            |seven|eight|nine|ten|twelve|a[ ]dozen)
+        |[x×][ ]?[0-9]{1,2}[ ]*$
         |for[ ](?:garnish|rinsing|the[ ]\w+|this|that|colour|color|good|me|you|us|an?[ ]\w+)
         |as[ ](?:a[ ])?(?:garnish|rinse|float|usual|needed)|or[ ]so|or[ ]thereabouts
         |give[ ]or[ ]take

@@ -13,7 +13,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from barkeep.domain.ingredients.names import ADJECTIVES, named
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.tree import FamilyTree, singular
 from barkeep.domain.phrases import folded
 
 _JUICED_LIST = """
@@ -69,7 +69,7 @@ def may_be_poured(
         return None
     words = [each for each in folded(called).replace(",", " ").split() if each not in ADJECTIVES]
     for start in range(len(words)):
-        word = " ".join(words[start:])
+        word = " ".join((*words[start:-1], singular(words[-1])))
         found = named(word, tree)
         if found is not None and start:
             return None  # cranberry wine is no wine of cranberries
@@ -77,7 +77,9 @@ def may_be_poured(
         if found is None and len(keys) < 2:
             continue
         if found is None or _is_a_flavour(word, str(found.key), tree):
-            asked = bool(keys) and not _is_sure(word, found and found.key, taken, unit, tree)
+            asked = bool(keys) and not _is_sure(
+                word, found.key if found else None, taken, unit, tree
+            )
             return (word, keys) if asked else None
         return None
     return None

@@ -7,7 +7,7 @@ is left is a name, a choice of names, or several things of one amount.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from typing import cast
@@ -36,8 +36,10 @@ from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
 from barkeep.domain.spec_text.choices import Choice, choice_in, with_notes
 from barkeep.domain.spec_text.corrections import corrected, is_left
 from barkeep.domain.spec_text.flavours import may_be_poured
+from barkeep.domain.spec_text.for_so_many import question_of
 from barkeep.domain.spec_text.foreign_grammar import Unsure
 from barkeep.domain.spec_text.languages import Said, in_english
+from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
 from barkeep.domain.spec_text.several import items_in
 from barkeep.domain.spec_text.speech import put_in_writing
 from barkeep.domain.spec_text.traced import Traced, squeezed
@@ -362,52 +364,63 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     if match.key and tree[match.key].unit != "ml" and on_top:
         line = replace(line, garnish=True)
     read = ReadLine(line, matched=match.matched, confidence=match.confidence)
+    prepared = prepared_from(draft.rest, tree)
+    if prepared is not None:
+        return _made_of(prepared, read, draft, tree)
     if choice is None or match.key is None:
         told = partial(_unknown, draft.rest, tree)
         return replace(read, complaints=(Complaint(draft.at, told, draft.rest),))
     read = _measured(read, draft, tree[match.key])
-    doubt = _DOUBT.search(line.text)
-    if doubt:
-        said = doubt.group().strip()
-        unsure = f"“{said}” says that this is not settled yet"
-        read = replace(read, complaints=(Complaint(draft.at, lambda: unsure), *read.complaints))
-    if match.key == "garnish":
-        which = "which garnish is this? write what it is, such as a lemon peel"
-        read = replace(read, complaints=(Complaint(draft.at, lambda: which), *read.complaints))
-    if _may_be_its_juice(draft, match, tree):
-        number = draft.amount.value if draft.amount else 0.0
-        unit = "ml" if number >= LEAST_ML else unit_words(draft.units.ounce, draft.units)
-        likely = f"{draft.plain[: draft.amount_end]} {unit} {tree.in_sentence(match.key)} juice"
-        likely = " ".join(likely.split())
-        either = f"is this of one {tree.in_sentence(match.key)}, or likely “{likely.strip()}”?"
-        read = replace(
-            read,
-            complaints=(
-                Complaint(draft.amount_at, lambda: either, answer=likely.strip()),
-                *read.complaints,
-            ),
-        )
-    flavour = _which_of_a_flavour(draft, choice, tree)
-    if flavour:
-        read = replace(read, complaints=(flavour, *read.complaints))
-    taken_back = (note for note in choice.notes if _takes_back(note, match, tree))
-    left = next(taken_back, None) or next(
-        (note for note in (*choice.notes, *draft.hedges) if is_left(note)), None
-    )
-    if left:
-        unclear = f"“{left}” corrects nothing that was found here"
-        read = replace(read, complaints=(Complaint(draft.at, lambda: unclear), *read.complaints))
-    usual = next((note for note in choice.notes if _THE_USUAL.search(note)), None)
-    if usual and tree[match.key].family:
-        which = f"which {tree.in_sentence(match.key)} is “{usual}”?"
-        read = replace(read, complaints=(Complaint(draft.at, lambda: which), *read.complaints))
-    unsaid = _not_said_which(choice, draft, tree)
-    if unsaid:
-        read = replace(read, complaints=(unsaid, *read.complaints))
+    asked = tuple(_questions(draft, choice, line.text, tree))
+    read = replace(read, complaints=(*asked, *read.complaints)) if asked else read
     if read.complaints and draft.amount is None:
         return read  # the amount that cannot be read is told of once
     strays = tuple(_strays(draft, choice, tree))
     return replace(read, complaints=read.complaints + strays) if strays else read
+
+
+def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Iterator[Complaint]:
+    """What a line leaves open though its name is known, the plainest first."""
+    match, notes = choice.match, choice.notes
+    kind = tree[str(match.key)]
+    unsaid = _not_said_which(choice, draft, tree)
+    if unsaid:
+        yield unsaid
+    usual = next((note for note in notes if _THE_USUAL.search(note)), None)
+    if usual and kind.family:
+        which = f"which {tree.in_sentence(kind.key)} is “{usual}”?"
+        yield Complaint(draft.at, lambda: which)
+    left = next((note for note in notes if _takes_back(note, match, tree)), None) or next(
+        (note for note in (*notes, *draft.hedges) if is_left(note)), None
+    )
+    if left:
+        unclear = f"“{left}” corrects nothing that was found here"
+        yield Complaint(draft.at, lambda: unclear)
+    others = (
+        _which_of_a_flavour(draft, choice, tree),
+        _for_how_many(draft, choice),
+        _which_made(draft, choice, tree),
+        _whether_its_juice(draft, match, tree),
+    )
+    yield from (each for each in others if each)
+    if kind.key == "garnish":
+        garnish = "which garnish is this? write what it is, such as a lemon peel"
+        yield Complaint(draft.at, lambda: garnish)
+    doubt = _DOUBT.search(text)
+    if doubt:
+        unsure = f"“{doubt.group().strip()}” says that this is not settled yet"
+        yield Complaint(draft.at, lambda: unsure)
+
+
+def _whether_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
+    """The question of a fruit counted as nobody counts it: *¾ lemon*."""
+    if draft.amount is None or not _may_be_its_juice(draft, match, tree):
+        return None
+    fruit = tree.in_sentence(str(match.key))
+    unit = "ml" if draft.amount.value >= LEAST_ML else unit_words(draft.units.ounce, draft.units)
+    likely = " ".join(f"{draft.plain[: draft.amount_end]} {unit} {fruit} juice".split())
+    either = f"is this of one {fruit}, or likely “{likely}”?"
+    return Complaint(draft.amount_at, lambda: either, answer=likely)
 
 
 _AS_JUICE = re.compile(r"\b(?:juiced?|pressed|squeezed)\b", re.IGNORECASE)
@@ -435,6 +448,31 @@ def _which_of_a_flavour(draft: Draft, choice: Choice, tree: FamilyTree) -> Compl
 _MOST_MEANT = 4
 
 
+def _made_of(prepared: Prepared, read: ReadLine, draft: Draft, tree: FamilyTree) -> ReadLine:
+    """The question of what somebody made of a kind: *chilli-infused tequila* is no tequila."""
+    kind = tree.in_sentence(prepared.kind)
+    told = f"“{prepared.name}” is more than {kind}; likely a new ingredient, a kind of {kind}"
+    asked = Complaint(draft.at, lambda: told, unknown=prepared.name)
+    line = replace(read.line, ingredient="", alternatives=(), called="", stated=())
+    guess = Match(prepared.kind, tree.name(prepared.kind), GUESSED)
+    return replace(read, line=line, matched=None, complaints=(asked,), guesses=(guess,))
+
+
+def _for_how_many(draft: Draft, choice: Choice) -> Complaint | None:
+    """The question of a line that is for more than one serve: *750 ml gin per 12 guests*."""
+    notes = (*draft.hedges, *draft.notes, *choice.notes)
+    asked = question_of(draft.amount, notes, draft.units) if draft.amount else None
+    if asked is None:
+        return None
+    told, words, amount = asked
+    front, found, behind = draft.beside_amount.partition(words)
+    if amount is None or not found:
+        return Complaint(draft.at, lambda: told)
+    likely = f"{amount} {front.rstrip(' ,(')}{behind.lstrip(' )')}"
+    likely = " ".join(likely.split())
+    return Complaint(draft.at, lambda: f"{told}; likely “{likely}”", answer=likely)
+
+
 def _with_name(draft: Draft, word: str, name: str) -> str | None:
     """The line with a name in place of the last word that stands for it, None where none does."""
     letters = ((mark, folded(mark)) for mark in draft.plain)
@@ -444,6 +482,17 @@ def _with_name(draft: Draft, word: str, name: str) -> str | None:
         return None
     start, end = found[-1].span()
     return f"{draft.plain[:start]}{name}{draft.plain[end:]}".strip()
+
+
+def _which_made(draft: Draft, choice: Choice, tree: FamilyTree) -> Complaint | None:
+    """The question of *that syrup we made earlier*: the writer knows which, and nobody else."""
+    key, notes = str(choice.match.key), (*draft.notes, *choice.notes)
+    said = choice.match.called or choice.match.matched or ""
+    words = which_one(draft.beside_amount, said, key, notes, tree=tree)
+    if words is None:
+        return None
+    told = f"which {tree.in_sentence(key)} is “{words}”? write its name"
+    return Complaint(draft.at, lambda: told)
 
 
 def _takes_back(note: str, match: Match, tree: FamilyTree) -> bool:
