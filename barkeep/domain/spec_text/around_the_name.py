@@ -131,6 +131,7 @@ _SPEECH_LIST = """
     combine combining stir shake muddle grate crack cracking cracked at them other along alongside
     thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
     schooner mug flute goblet tumbler pitcher jug kick people folks guests place sprinkle tell
+    under almost nearly roughly exactly shy
     told probably there'll we're they they'll he'll she he's she's said says gets every any only
 """
 _SPEECH = frozenset(_SPEECH_LIST.split()) | {"some people", "some folks", "some guests"}
@@ -174,6 +175,12 @@ _EXPRESS = re.compile(
     r"(?=(?:an?|one|the|some|two)[ ]|[\w]+[ ](?:peel|twist|zest))",
     re.IGNORECASE,
 )
+_OVER_IT = re.compile(
+    r"[ ](?:over|on|across|above)(?:[ ](?:it|top|the[ ](?:top|drink|glass|surface)))?[ ]*"
+    r"(?P<rest>(?:[,;(].*|and[ ].*|then[ ].*)?)$",
+    re.IGNORECASE,
+)
+"""*Express a lemon peel over (the drink)*: where a thing is expressed, behind it."""
 _RIM = re.compile(
     r"(?:(?:an?|the)[ ])?(?P<half>half(?:[ -]a)?[ -])?(?P<what>[^\W\d_][\w' -]*?)[ -]"
     r"(?:rim(?:med)?)(?:[ ](?:the[ ])?glass)?(?![\w-])[ ]*",
@@ -199,7 +206,9 @@ _OF_AN_EGG = re.compile(
     r"(?:an?[ ]|one[ ])?eggs?\b",
     re.IGNORECASE,
 )
-_HALF_A = re.compile(r"(?:a[ ])?(?P<share>half|quarter)[ ](?:of[ ])?an?[ ]+", re.IGNORECASE)
+_HALF_A = re.compile(
+    r"(?:a[ ])?(?P<share>half|quarter)[ ](?:of[ ])?an?[ ]+(?!dozen\b)", re.IGNORECASE
+)
 _SHARES = {"half": 0.5, "quarter": 0.25}
 
 _HOW_FULL = re.compile(rf"(?:an?[ ])?(?P<how>{'|'.join(HOW_FULL)})[ ](?=\w)", re.IGNORECASE)
@@ -246,7 +255,7 @@ _NOT_BEFORE = re.compile(
 _REST_IS_NOTES = re.compile(r"[ ]*(?:$|[,(;#].*|[–—-]+[ ].*)")
 _LOOSE_AFTER = re.compile(
     r"(?:[ ]*[,(–-][ ]*|[ ])(?:(?:to|as|for)[ ](?:an?[ ]|the[ ])?)?(?P<word>float|rinse)"
-    r"(?:[ ]on[ ]top|[ ](?:the[ ])?glass)?[ ]*\)?[ ]*$",
+    r"(?:[ ]on[ ]top|[ ](?:the[ ])?glass)?[ ]*\)?(?P<tail>[ ]*(?:[,;(].*)?)$",
     re.IGNORECASE,
 )
 
@@ -260,7 +269,8 @@ class Draft:
 
     `each` says that the amount is of each of the things that follow, and
     `by_the_piece` that its unit is what one piece is called: *2 slices orange*;
-    `holds` is the size of a bottle or can that is written beside it.
+    `holds` is the size of a bottle or can that is written beside it; `beside_others`
+    says that the text stands with other ingredients on one line.
     """
 
     rest: str
@@ -278,6 +288,7 @@ class Draft:
     each: bool = False
     by_the_piece: bool = False
     holds: Amount | None = None
+    beside_others: bool = False
 
     @property
     def beside_amount(self) -> str:
@@ -359,8 +370,8 @@ def _take_speech(draft: Draft) -> bool:
     for count, word in enumerate(_SPOKEN_WORD.finditer(draft.rest)):
         rest = draft.rest[word.start() :]
         if _begins_an_amount(rest, draft.units) or _begins_a_use(rest):
-            if not count:
-                return False
+            if not count or _is_nothing_but_an_amount(rest, draft.units):
+                return False  # sugar 15
             said = draft.rest[: word.start()].strip(" ,.:;–—-!")
             draft.advance(word.start())
             draft.optional = draft.optional or bool(_IF_YOU_LIKE.search(said))
@@ -371,6 +382,14 @@ def _take_speech(draft: Draft) -> bool:
         if word.group().casefold().replace("’", "'") not in _SPEECH or count == _MOST_SPEECH:
             return False
     return False
+
+
+def _is_nothing_but_an_amount(text: str, units: BarUnits) -> bool:
+    try:
+        found = _amount(text, units)
+    except (AmountError, NegativeAmount):
+        return False
+    return found is not None and not text[found.end :].strip(" .,")
 
 
 _SPOKEN_WORD = re.compile(r"some[ ](?:people|folks|guests)\b|[^\W_]+(?:['’][^\W_]+)*|[~≈¼½¾⅓⅔⅛⅜⅝⅞]")
@@ -409,6 +428,11 @@ def _take_use(draft: Draft) -> None:
         draft.garnish = True
         how = express["how"].lower()
         draft.notes.append({"express": "expressed", "flame": "flamed"}.get(how, how))
+        over = _OVER_IT.search(draft.rest)
+        if over and draft.rest[: over.start()].strip(" "):
+            draft.notes.append(draft.rest[over.start() : over.start("rest")].strip())
+            tail = over["rest"] if over["rest"][:1] in ",;(" else f", {over['rest']}"
+            draft.rest = f"{draft.rest[: over.start()]}{tail}".rstrip(" ,")
 
 
 _END_OF_ARTICLE = re.compile(r"(?:(?:an?|the|some|your|our)[ ]+(?=\w))?", re.IGNORECASE)
@@ -718,7 +742,7 @@ def _take_after(draft: Draft) -> None:
 
 _NUMBER_ALONE = re.compile(
     r"(?P<name>[^0-9()]*[^\W\d_][^0-9()]*?)[ ]+(?:[x×][ ]?)?"
-    r"(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?|[¼½¾]|[0-9]/[0-9])[ .]*"
+    r"(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?|[.][0-9]+|[¼½¾]|[0-9]/[0-9])[ .]*"
 )
 """*Pisco 60*: a number without a unit behind the name, which is asked about."""
 
@@ -776,8 +800,8 @@ def _take_loose(draft: Draft) -> None:
         starts, ends = (draft.at + each for each in loose.span("word"))
         _set(draft, Amount(1.0, None, word), starts, ends)
     elif word != draft.amount.unit:
-        draft.notes.append(loose.group().strip(" ,()–-"))
-    draft.rest = draft.rest[: loose.start()].rstrip(" ")
+        draft.notes.append(draft.rest[loose.start() : loose.start("tail")].strip(" ,()–-"))
+    draft.rest = draft.rest[: loose.start()].rstrip(" ") + loose["tail"].rstrip(" ")
 
 
 def _set(draft: Draft, amount: Amount, at: int, end: int) -> None:

@@ -73,6 +73,8 @@ def may_be_poured(
         found = named(word, tree)
         if found is not None and start:
             return None  # cranberry wine is no wine of cranberries
+        if start and named(" ".join(words[:start]), tree):
+            return None  # vodka vanilla
         keys = tuple(dict.fromkeys(_likely(word, unit, tree)))
         if found is None and len(keys) < 2:
             continue

@@ -10,6 +10,7 @@ from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.ingredients.languages import header_words, words_of
 from barkeep.domain.phrases import folded
+from barkeep.domain.specs.glasses import glass_named
 from barkeep.errors import AmountError, NegativeAmount
 
 MOST_SPEC_SERVES = 1000.0
@@ -132,6 +133,34 @@ def serves_in_method(text: str) -> Header | None:
     """The field that a sentence of the method gives: *Shake and strain. Makes two.*"""
     found = _IN_A_METHOD.search(text)
     return _header(found["name"].casefold(), found["value"], text) if found else None
+
+
+_IN_A_GLASS = re.compile(
+    r"(?:(?:and|so|then|now|okay|ok|that|this|it|we|i|all|just)(?:['’]s|['’]ll)?[ ,]+)*"
+    r"(?:(?:goes|go|comes|served?|serves|poured?|strained?|put|pop|gets|want)\b[ ]?"
+    r"(?:it|that|this|up|straight)?[ ]?)?"
+    r"(?:in|into|up[ ]in|over[ ]ice[ ]in)[ ](?:an?|the|my|your|our)[ ](?P<glass>[\w' -]+)[ .!]*",
+    re.IGNORECASE,
+)
+_CHATTER = re.compile(
+    r"\b(?:is|was|are|were|isn['’]t|my|your|our|we|we['’]re|i|i['’]m|you|it['’]s|that['’]s|this"
+    r"|welcome|thanks|thank|favou?rites?|everybody|everyone|guys|folks|hello|hi|hey)\b",
+    re.IGNORECASE,
+)
+_FEWEST_WORDS_OF_CHATTER = 5
+
+
+def names_a_glass(text: str) -> bool:
+    """Whether a row that is no ingredient says in what glass it is served."""
+    found = _IN_A_GLASS.fullmatch(" ".join(text.split()))
+    glass = re.split(r"[ ](?:with|over|and|on)[ ]", found["glass"])[0] if found else ""
+    return bool(glass) and glass_named(glass) is not None
+
+
+def is_chatter(text: str) -> bool:
+    """Whether a row is a sentence that is said to whoever listens, by its words."""
+    words = text.split()
+    return len(words) >= _FEWEST_WORDS_OF_CHATTER and bool(_CHATTER.search(text))
 
 
 def tells_of_the_page(text: str) -> bool:

@@ -34,13 +34,13 @@ from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
 from barkeep.domain.spec_text.choices import Choice, choice_in, with_notes
-from barkeep.domain.spec_text.corrections import corrected, is_left
+from barkeep.domain.spec_text.corrections import corrected, is_left, without_its_lead
 from barkeep.domain.spec_text.flavours import may_be_poured
 from barkeep.domain.spec_text.for_so_many import question_of
 from barkeep.domain.spec_text.foreign_grammar import Unsure
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
-from barkeep.domain.spec_text.several import items_in
+from barkeep.domain.spec_text.several import items_in, likely_split
 from barkeep.domain.spec_text.speech import put_in_writing
 from barkeep.domain.spec_text.traced import Traced, squeezed
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
@@ -309,10 +309,24 @@ def _read_english(
     said = corrected(put_in_writing(spoken, units), tree, units)
     items = items_in(said, tree, units)
     if len(items) == 1:
-        return (_read_item(items[0], text.strip(), tree=tree, units=units, garnish=garnish),)
-    return tuple(
-        _read_item(each, each.text, tree=tree, units=units, garnish=garnish) for each in items
-    )
+        read = _read_item(items[0], text.strip(), tree=tree, units=units, garnish=garnish)
+        return (_said_otherwise(read, text.strip(), tree, units),)
+    return tuple(_read_item(each, "", tree=tree, units=units, garnish=garnish) for each in items)
+
+
+def _said_otherwise(read: ReadLine, text: str, tree: FamilyTree, units: BarUnits) -> ReadLine:
+    """A line that is likely meant as another is read: a correction alone, a split said first."""
+    if not read.complaints:
+        return read
+    told = "this corrects a line before it, and there is none"
+    likely = without_its_lead(text)
+    if likely is None:
+        told, likely = "how much of each is this?", likely_split(text, tree, units)
+    if not likely or any(each.complaints for each in read_lines(likely, tree, units)):
+        return read
+    asked = f"{told} likely “{likely}”" if told.endswith("?") else f"{told}; likely “{likely}”"
+    line = replace(read.line, ingredient="", note="")
+    return replace(read, line=line, complaints=(Complaint(0, lambda: asked, answer=likely),))
 
 
 def _without_mark(said: Traced) -> Traced:
@@ -324,8 +338,12 @@ def _without_mark(said: Traced) -> Traced:
 def _read_item(
     item: Traced, text: str, *, tree: FamilyTree, units: BarUnits, garnish: bool
 ) -> ReadLine:
-    """One ingredient with its amount; the places of what is wrong are those of the whole line."""
+    """One ingredient with its amount; the places of what is wrong are those of the whole line.
+
+    `text` is all of the line, empty where others stand on it.
+    """
     draft = begun(item.text, units)
+    draft.beside_others, text = not text, text or item.text
     whole = draft.rest
     try:
         take_around(draft)
@@ -386,6 +404,9 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
     unsaid = _not_said_which(choice, draft, tree)
     if unsaid:
         yield unsaid
+    alone = _which_of_a_grouping(draft, match, tree)
+    if alone:
+        yield alone
     usual = next((note for note in notes if _THE_USUAL.search(note)), None)
     if usual and kind.family:
         which = f"which {tree.in_sentence(kind.key)} is “{usual}”?"
@@ -410,6 +431,21 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
     if doubt:
         unsure = f"“{doubt.group().strip()}” says that this is not settled yet"
         yield Complaint(draft.at, lambda: unsure)
+
+
+_ASKED_ALONE: Mapping[str, str] = {"vermouth": "sweet vermouth", "syrup": "simple syrup"}
+"""Names of groupings that say too little by themselves, with what is likeliest."""
+
+
+def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
+    """The question of *1 oz vermouth*: sweet and dry stand in for each other nowhere."""
+    word = folded(match.called or match.matched or "")
+    name = _ASKED_ALONE.get(word)
+    if name is None or match.stated or match.maker or draft.amount is None or draft.beside_others:
+        return None
+    likely = _with_name(draft, word, name)
+    told = f"which {word} is this? " + (f"likely “{likely}”" if likely else "write its name")
+    return Complaint(draft.at, lambda: told, answer=likely)
 
 
 def _whether_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
@@ -724,10 +760,21 @@ def _measured(read: ReadLine, draft: Draft, ingredient: Ingredient) -> ReadLine:
             return replace(read, complaints=(_without_unit(draft, error, ingredient),))
         stranger = draft.rest.split()[0] if unsure else None
         told = partial(_wrong, error, ingredient, stranger)
+        likely = _MAY_STAND_FOR.get(stranger or "")
+        if stranger and likely:
+            answer = draft.plain.replace(f" {stranger} ", f" {likely} ", 1)
+            asked = f"“{stranger}” may be a {likely}; likely “{answer}”"
+            return replace(
+                read, complaints=(Complaint(draft.amount_at, lambda: asked, answer=answer),)
+            )
         return replace(read, complaints=(Complaint(draft.amount_at, told),))
     if note and note not in line.note:
         line = replace(line, note=f"{line.note}, {note}" if line.note else note)
     return replace(read, line=replace(line, quantity=quantity))
+
+
+_MAY_STAND_FOR: Mapping[str, str] = {"pt": "pint", "pt.": "pint", "pts": "parts", "p": "part"}
+"""Short words for a measure that some mean another one by."""
 
 
 def _without_unit(draft: Draft, error: WrongDimension, ingredient: Ingredient) -> Complaint:

@@ -16,7 +16,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import pairwise
 
-from barkeep.domain.amounts.amount import show_amount, unit_at
+from barkeep.domain.amounts.amount import ReadAmount, show_amount, unit_at
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.spoken import NUMBER_WORDS
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_named
@@ -58,7 +58,12 @@ _SPLIT = re.compile(
     r"[ ](?:between|among|amongst|across)[ ]",
     re.IGNORECASE,
 )
-_SPLIT_FIRST = re.compile(r"split[ ](?P<rest>.+?)[ ](?:evenly[ ]|equally[ ])?between[ ]", re.I)
+_SPLIT_OF = re.compile(
+    r"(?:evenly[ ]|equally[ ])?(?:split|divided?|shared?)[ ](?:evenly[ ]|equally[ ])?"
+    r"(?:between|among|amongst|across)?[ ]*",
+    re.IGNORECASE,
+)
+"""*Split between 1 oz gin and vodka*: the amount that is shared stands behind."""
 _TO = re.compile(r"[ ,]*\bto[ ](?=\S)", re.IGNORECASE)
 _ALL_UNITS = re.compile(r"[ ]*,[ ]*all(?:[ ]in|[ ]of[ ]them)?[ ](?P<unit>[\w ]+?)[ .]*$", re.I)
 _AND_HALVES = re.compile(
@@ -170,6 +175,20 @@ def _split(
         return ()
     share = amount.amount.value / len(listed)
     return _of_each(things, show_amount(share, str(amount.amount.unit), units), tree)
+
+
+def likely_split(text: str, tree: FamilyTree, units: BarUnits) -> str | None:
+    """*Split between 1 oz gin and vodka* with the share of each; None where it says no such."""
+    begins = _SPLIT_OF.match(text)
+    amount = amount_at(text[begins.end() :], units) if begins else None
+    if begins is None or amount is None or amount.unit in (None, "each") or amount.high:
+        return None
+    of = _LIST_BEGINS.match(text, begins.end() + amount.end)
+    listed = things_in(text[of.end() if of else 0 :].strip(" ."), tree)
+    if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):
+        return None
+    share = show_amount(amount.value / len(listed), amount.unit, units)
+    return ", ".join(f"{share} {part}" for part, _ in listed)
 
 
 _THEN = re.compile(r"(?:(?:and|then|plus)[ ])*", re.IGNORECASE)
@@ -429,6 +448,8 @@ def _is_poured(name: str, number: float, said: str | None, tree: FamilyTree) -> 
     found = next(names_in(name, tree), None) if least <= number <= most else None
     if found is None or name[: found.start].strip():
         return False
+    if tree[found.key].unit == "g":
+        return False
     if not _is_counted(found.key, tree):
         return True
     of_one = number in (0.25, 0.5, 1.5) or (number == int(number) and said != "ml")
@@ -440,6 +461,18 @@ def _is_counted(key: str, tree: FamilyTree) -> bool:
     return tree[key].unit == "each" or folded(tree.name(key)).startswith("egg ")
 
 
+_NUMBER_BEHIND = re.compile(
+    r"(?P<name>[^\W\d_][^0-9,;()]*?)[ ]+"
+    r"(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?|[.][0-9]+|[¼½¾]|[0-9]/[0-9])"
+)
+"""*Lemon .75* behind *bourbon 1.5 oz*."""
+
+
+def _begins_with_a_name(text: str, tree: FamilyTree) -> bool:
+    found = next(names_in(text, tree), None)
+    return found is not None and not text[: found.start].strip()
+
+
 _NUMBER_OF = re.compile(r"(?P<number>[\w./¼-¾ ]+?)(?P<of>[ ]of[ ])", re.IGNORECASE)
 
 
@@ -449,6 +482,18 @@ def _in_the_unit_before(
     """*2 dashes absinthe and 4 of orange bitters*: the second number is of the same unit."""
     for item in items:
         found = amount_at(item.text, units)
+        share = share_at(item.text) if found is None and before else None
+        behind = _NUMBER_BEHIND.fullmatch(item.text) if found is None else None
+        value = amount_at(f"{behind['number']} ", units) if behind and before else None
+        if behind and value is not None:
+            unit, _ = unit_at(before, 0, units)
+            if _is_poured(f" {behind['name']}", value.value, unit, tree):
+                item = joined((item, f" {before}"))
+        elif share is not None and share[1] and _begins_with_a_name(item.text[share[0] :], tree):
+            item = joined((f"{share[1]} {before} ", item.part(share[0])))
+        elif found is None and (last := next(reversed([*amounts_in(item.text, units)]), None)):
+            measured = last.amount.unit not in (None, "each") and last.end == len(item.text)
+            before = item.text[last.start + last.amount.unit_at :].strip() if measured else before
         if found is not None and found.unit is None and before:
             number = _NUMBER_OF.match(item.text)
             unit, _ = unit_at(before, 0, units)
@@ -481,6 +526,7 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
         for each in amounts
         if each.amount.unit not in (None, "each") or _counts_a_piece(each, names, tree)
     ]
+    measured = _with_shares(measured, text, names)
     for one, other in pairwise(measured):
         named = any(one.end <= each.start and each.end <= other.start for each in names)
         open_to_it = any(other.end <= each.start for each in names)
@@ -502,6 +548,23 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
         if text[start:begins].strip():
             yield start, begins
         start = max(start, ends)
+
+
+_SHARE = re.compile(r"(?<=[ ])(?:an?[ ])?(?:half|three[ -]quarters?|a[ ]quarter)[ ](?=\w)", re.I)
+
+
+def _with_shares(
+    amounts: Sequence[FoundAmount], text: str, names: Sequence[FoundName]
+) -> list[FoundAmount]:
+    """*One ounce lime three quarters simple*: a share right before a name is an amount too."""
+    begins = {each.start for each in names}
+    shares = []
+    for share in _SHARE.finditer(text):
+        within = any(each.start <= share.start() < each.end for each in amounts)
+        if share.end() in begins and not within:
+            read = ReadAmount(value=0.5, high=None, unit=None, end=0, unit_at=0)
+            shares.append(FoundAmount(share.start(), share.end() - 1, read))
+    return sorted([*amounts, *shares], key=lambda each: each.start) if shares else [*amounts]
 
 
 def _counts_a_piece(amount: FoundAmount, names: Sequence[FoundName], tree: FamilyTree) -> bool:

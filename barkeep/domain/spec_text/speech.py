@@ -25,6 +25,7 @@ from collections.abc import Callable, Iterator, Mapping
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import amount_at, amounts_in, is_a_number
+from barkeep.domain.spec_text.misheard import as_said
 from barkeep.domain.spec_text.traced import Traced, joined
 
 _SHORTHAND: Mapping[str, str] = {
@@ -92,6 +93,24 @@ _IN_FIGURES: Mapping[str, str] = {
     **{each: each for each in ("1", "2", "3", "1.5")},
 }
 
+_SOAKED = re.compile(
+    r"(?P<how>soaked|doused|drenched|moistened|saturated)(?P<gap>[ ](?:with|in|by|w/)[ ])"
+    r"(?=[0-9]|an?[ ]|one|two|three|four|five|six|a[ ]few)",
+    re.IGNORECASE,
+)
+_OR_TWO = re.compile(
+    r"(?<![\w-])(?P<one>an?|one)[ ](?P<what>(?!(?:or|dash|drop|ounce|half)\b)"
+    r"[^\W\d_][\w' -]{1,40}?)(?P<more>[ ]or[ ](?:two|three))(?=[ ]*(?:$|[,;.)(]))",
+    re.IGNORECASE,
+)
+_TOUCH = re.compile(
+    r"(?P<some>(?:just[ ])?an?[ ](?:(?:tiny|little|wee)[ ])?(?:touch|hint|whisper|kiss|tad"
+    r"|suggestion|smidgen|whiff|lick))[ ]of[ ](?P<what>[^,;()]+?)[ ]*,?[ ]"
+    r"(?:(?:like|about|say|maybe|so|around|roughly|probably|call[ ]it|that['’]s)[ ]+)+"
+    r"(?P<much>\S.*)",
+    re.IGNORECASE,
+)
+
 _SAME = re.compile(
     r"\b(?:(?:the[ ])?same(?:[ ](?:amount|again|measure|quantity))?[ ]of"
     r"|(?<=and[ ])as[ ]much(?:[ ]of)?|an[ ]equal[ ](?:amount|measure)[ ]of)[ ](?:the[ ])?",
@@ -136,7 +155,9 @@ _HINTS = re.compile(
     r"|ones?|kind|sort|style|stuff|type|version|variety|not|other|another|similar|anything|something"
     r"|whatever|still|leave|skip|omit|really|honestly|seriously|easy|seven|same|much|equal|some|bit|little|ounce"
     r"|barspoon|teaspoon|tablespoon|cup|drop|dash|splash|stick|perch|hang|pop|inch|in|cm|for)\b"
-    r"|[ -]to[ -](?:one|two|[12])\b|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
+    r"|\b(?:touch|hint|whisper|kiss|tad|inch(?:es)?|soaked|doused|drenched|moistened|saturated)\b"
+    r"|[ ]or[ ](?:two|three)\b|[ -]to[ -](?:one|two|[12])\b"
+    r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
     re.IGNORECASE,
 )
 """A line without any of these is put no other way."""
@@ -144,6 +165,7 @@ _HINTS = re.compile(
 
 def put_in_writing(said: Traced, units: BarUnits) -> Traced:
     """The line with its shorthand in full, its fillers out and the stops it was spoken with."""
+    said = as_said(said)
     if not _HINTS.search(said.text):
         return said
     for way in _WAYS:
@@ -228,6 +250,21 @@ def _with_its_length_behind(said: Traced, units: BarUnits) -> Traced:
     return joined((f"{count} piece ", said.part(long.end()), f", {size}{what}"))
 
 
+_INCHES = re.compile(
+    r"(?P<size>(?:[0-9]+(?:[./][0-9]+)?|[¼½¾]|an?|one|two|three|half[ ]an?)[ ]?(?:inch(?:es)?|cm))"
+    r"[ ]of[ ](?=[^\W\d_])",
+    re.IGNORECASE,
+)
+
+
+def _with_its_inches_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*An inch of ginger* is one piece of it, so long."""
+    long = _INCHES.match(said.text)
+    if long is None:
+        return said
+    return joined(("one piece ", said.part(long.end()), ", ", said.part(*long.span("size"))))
+
+
 def _from_cells(said: Traced, units: BarUnits) -> Traced:
     """The cells of a row of a table: the amount first, then the name, the rest behind."""
     if not said.text.startswith("|"):
@@ -282,7 +319,36 @@ def _with_its_ratio(said: Traced, _units: BarUnits) -> Traced:
     return said
 
 
+def _with_or_two(said: Traced, _units: BarUnits) -> Traced:
+    """*A cherry or two* is one or two cherries."""
+    found = _OR_TWO.search(said.text)
+    if found is None:
+        return said
+    said = (
+        said.part(0, found.start("more"))
+        if not said.text[found.end() :]
+        else said.said_instead(found.start("more"), found.end("more"), " ")
+    )
+    return said.said_instead(*found.span("one"), f"one{found['more']}")
+
+
+def _with_what_it_takes_up(said: Traced, _units: BarUnits) -> Traced:
+    """*A sugar cube soaked with 3 dashes of bitters* is a cube, soaked, and the dashes."""
+    found = _SOAKED.search(said.text)
+    return said.said_instead(*found.span("gap"), ", ") if found else said
+
+
+def _with_how_much_first(said: Traced, units: BarUnits) -> Traced:
+    """*A touch of saline, like three drops*: what is said last is how much."""
+    found = _TOUCH.fullmatch(said.text)
+    if found is None or not _is_an_amount(found["much"].strip(" ."), units):
+        return said
+    much, what, some = (said.part(*found.span(each)) for each in ("much", "what", "some"))
+    return joined((much.stripped(), " ", what, ", ", some))
+
+
 _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
     *(_from_cells, _with_its_ratio, _in_full, _without_fillers, _without_purpose, _without_verb),
     *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
+    *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),
 )

@@ -40,6 +40,8 @@ from barkeep.domain.spec_text.headers import (
     Header,
     HeaderFields,
     header_in,
+    is_chatter,
+    names_a_glass,
     serves_in_method,
     serves_in_title,
     tells_of_the_page,
@@ -162,6 +164,7 @@ class Reading:
     _asked: list[_Asked] = field(default_factory=list)
     _full: set[str] = field(default_factory=set)
     _stray: bool = False
+    _remarks: list[str] = field(default_factory=list)
 
     def complain(
         self,
@@ -226,6 +229,14 @@ class Reading:
         ):
             self.method.append(text)
             return False
+        if wrong and not _measures(text, self.units) and names_a_glass(text):
+            self.method.append(text)
+            return False
+        if wrong and is_chatter(text) and not self._names_anything(text):
+            words = " ".join(text.split())
+            self.fields.notes.append(words)
+            self._remarks.append(f"“{words}” is kept as a note.")
+            return False
         if wrong and tells_of_the_page(text) and not _measures(text, self.units):
             self.fields.notes.append(" ".join(text.split()))
             return False
@@ -243,6 +254,11 @@ class Reading:
             question = as_sentence("; ".join(asked))
             self._asked.append(_Asked(first, len(self.lines), " ".join(text.split()), question))
         return False
+
+    def _names_anything(self, text: str) -> bool:
+        """Whether a text has a number, a unit or the name of an ingredient."""
+        counted = any(mark.isnumeric() for mark in text) or _measures(text, self.units)
+        return counted or next(names_in(text, self.tree), None) is not None
 
     def _read_after_the_last(self, text: str) -> tuple[ReadLine, ...]:
         """A line, which may take as much as the one before: *the same amount of syrup*."""
@@ -315,7 +331,7 @@ class Reading:
     def finished(self) -> ReadSpec:
         """The spec as it was read."""
         method, fields = joined(self.method), self.fields
-        remarks = list(self._serves_of(method))
+        remarks = [*self._remarks, *self._serves_of(method)]
         serves = fields.serves or 1.0
         read = tuple(for_one(line, serves) for line in self.lines)
         lines, unsettled = self._settled(read)
