@@ -184,6 +184,10 @@ class Reading:
             told = Problem(row, column, message, unknown=unknown, answer=answer, asks=asks)
             self.problems.append(told)
 
+    def remark(self, words: str) -> None:
+        """Tell of what was kept in another way than one may have meant."""
+        self._remarks.append(as_sentence(words))
+
     def take_name(self, name: str, row: int) -> None:
         """Take the name in."""
         self.name = " ".join(name.split())
@@ -235,7 +239,7 @@ class Reading:
         if wrong and is_chatter(text) and not self._names_anything(text):
             words = " ".join(text.split())
             self.fields.notes.append(words)
-            self._remarks.append(f"“{words}” is kept as a note.")
+            self.remark(f"“{words}” is kept as a note")
             return False
         if wrong and tells_of_the_page(text) and not _measures(text, self.units):
             self.fields.notes.append(" ".join(text.split()))
@@ -552,6 +556,8 @@ def names_twice(specs: Iterable[ReadSpec]) -> Iterator[Problem]:
 def _read_one(rows: Sequence[Row], reading: Reading) -> ReadSpec:
     in_method = False
     for row in _after_name(reading, rows):
+        if row.odd:
+            reading.remark(f"line {row.number} is taken for the method of “{reading.name}”")
         header = None if row.empty else header_in(row.text)
         if header and header.name == "method":
             in_method = True
@@ -570,6 +576,11 @@ def _read_one(rows: Sequence[Row], reading: Reading) -> ReadSpec:
 def _after_name(reading: Reading, rows: Sequence[Row]) -> Sequence[Row]:
     """The rows after the name, which is the first unless that is plainly something else."""
     first = rows[0]
+    if first.odd:
+        reading.take_name(first.text, first.number)
+        told = "the other drinks of this list stand on a line each, with a colon behind the name"
+        reading.complain(first.number, first.column, f"{told}; this line is kept as it is")
+        return rows[1:]
     header = header_in(first.text)
     if header and header.name == "name" and header.value:
         reading.take_name(header.value, first.number)
