@@ -425,6 +425,14 @@ def named(name: str, tree: FamilyTree) -> Match | None:
     return _named(_words(name), tree, EXACT)
 
 
+def rather_named(text: str, tree: FamilyTree) -> str | None:
+    """The kind a name is of where it is the key of a grouping too: *bitters* are aromatic ones."""
+    if text not in tree or not tree[text].family:
+        return None
+    found = named(text, tree)
+    return found.key if found and found.key != text else None
+
+
 def suggestions(text: str, tree: FamilyTree) -> tuple[str, ...]:
     """The names of `guesses`."""
     return tuple(str(each.matched) for each in guesses(text, tree))
