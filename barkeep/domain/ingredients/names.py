@@ -63,11 +63,12 @@ _NOTE = re.compile(
 )
 _WITHIN = re.compile(r"[ ]*\((?P<brackets>[^(),]*)\)(?=[ ]*\w)")
 
-_WORDS_AFTER = re.compile(
+WORDS_AFTER = re.compile(
     r"""(?<=\w)[ ]+(?P<note>(?:cut|peeled|muddled|sliced|chopped|crushed|grated|squeezed|chilled
         |cooled|snapped|mashed|zested|trimmed|rinsed|drained|thawed|warmed|juiced|hulled|pitted|shelled|reserved|skinned|toasted|bruised|scored
         |beaten|halved|quartered|diced|expressed|flamed|torn|slapped|floated|freshly|finely|lightly
         |gently|strained|shaken|softened|melted|split|left|please|each
+        |an?[ ](?:bit|little|touch|tad)[ ](?:more|less)
         |soaked|doused|drenched|moistened|saturated|smashed|bashed|slightly|very
         |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance)|on[ ]top
         |(?:for|serves|makes|yields)[ ](?:about[ ]|around[ ])?(?:[0-9]+|one|two|three|four|five|six
@@ -238,7 +239,7 @@ def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...
     if all(word in ADJECTIVES for word in _words(name)):
         return match_name(text.replace(",", " "), tree), ()  # "cold, fresh lime juice"
     found = match_name(name, tree)
-    after = _WORDS_AFTER.search(name)
+    after = WORDS_AFTER.search(name)
     if found is None and after:
         shorter = match_name(name[: after.start()], tree)
         if shorter:
@@ -289,7 +290,7 @@ def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Mat
     """*London dry, on top*: what begins a note may narrow the name; what is within it is asked."""
     if _TOLD_APART.match(note):
         return found, note
-    after = _WORDS_AFTER.search(note)
+    after = WORDS_AFTER.search(note)
     narrower = narrowed(found, note[: after.start()], tree) if after else None
     if after and narrower:
         return narrower, after["note"]
@@ -635,8 +636,13 @@ def _has_a_maker(key: str, tree: FamilyTree) -> bool:
     return (ingredient.abv_percent or 0.0) > 0.5 or several
 
 
+_JOINS = frozenset({"or", "oder", "ou", "oppure", "o", "u", "and", "with", "plus", "and/or"})
+
+
 def _may_be_a_maker(words: list[str], tree: FamilyTree) -> bool:
     """Whether no word is an ingredient, a flavour, or changes what the kind is."""
+    if words and words[-1] in _JOINS:
+        return False  # korn or vodka: what is joined is no maker's
     for word in words:
         plain = word.strip(".,'&")
         if plain in _CHANGING or any(form in tree.by_name for form in _forms(plain)):

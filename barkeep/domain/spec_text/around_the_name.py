@@ -25,13 +25,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from barkeep.domain.amounts.amount import Amount, ReadAmount, unit_at
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.spoken import HOW_FULL, any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.ingredients.names import WORDS_AFTER
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.found import names_in
 from barkeep.errors import AmountError, NegativeAmount
@@ -175,6 +176,13 @@ _EXPRESS = re.compile(
     r"(?=(?:an?|one|the|some|two)[ ]|[\w]+[ ](?:peel|twist|zest))",
     re.IGNORECASE,
 )
+_GRATE = re.compile(
+    r"(?P<how>grate|dust|sprinkle|shave|grind)[ ](?:(?:some|a[ ](?:little|bit[ ]of)|over)[ ])?"
+    r"(?=\w[^,;]*[ ](?:over|on)(?:[ ](?:it|top|the[ ](?:top|drink|glass|foam|surface)))?[ .]*$)",
+    re.IGNORECASE,
+)
+"""*Grate some nutmeg over it*."""
+_GRATED = {"grate": "grated", "dust": "dusted", "sprinkle": "sprinkled", "shave": "shaved"}
 _OVER_IT = re.compile(
     r"[ ](?:over|on|across|above)(?:[ ](?:it|top|the[ ](?:top|drink|glass|surface)))?[ ]*"
     r"(?P<rest>(?:[,;(].*|and[ ].*|then[ ].*)?)$",
@@ -193,13 +201,16 @@ _ON_THE_RIM = re.compile(
     re.IGNORECASE,
 )
 _RIM_WITH = re.compile(
-    rf"rim(?:[ ](?:(?P<some>half|part)(?:[ ]of)?[ ])?{_VESSEL})?(?:[ ]in|[ ]with|[ ]*[:–-])[ ]*"
+    rf"(?:rim(?:[ ](?:(?P<some>half|part)(?:[ ]of)?[ ])?{_VESSEL})?"
+    r"|(?:salt|sugar|coat|dip|frost|crust)[ ](?:the[ ])?(?P<part>half(?:[ ]of)?[ ](?:the[ ])?)?rim"
+    r"(?:[ ]of[ ]the[ ]glass)?)(?:[ ]in|[ ]with|[ ]*[:–-])[ ]*"
     r"(?P<half>half(?:[ ]with|[ ]in)?[ ])?",
     re.IGNORECASE,
 )
 _LOOSE = re.compile(r"(?P<word>float|rinse)(?:[ ]with|[ ]on)?[ :]+(?!of\b)", re.IGNORECASE)
 _PART_OF = re.compile(
-    r"(?:the[ ])?(?P<part>juice|zest|peel)[ ](?:of|from)[ ]+(?:the[ ](?=\w))?", re.IGNORECASE
+    r"(?:the[ ])?(?P<part>juice|zest|peel|pulp|flesh|seeds)[ ](?:of|from)[ ]+(?:the[ ](?=\w))?",
+    re.IGNORECASE,
 )
 _OF_AN_EGG = re.compile(
     r"(?P<count>.{0,12}?)(?:the[ ])?\b(?P<part>white|yolk)s?[ ](?:of|from)[ ]"
@@ -356,7 +367,8 @@ def begins_an_item(text: str, tree: FamilyTree, units: BarUnits) -> bool:
     except (AmountError, NegativeAmount):
         return False
     used = any(
-        each in ("to top", "to fill", "rim", "half rim", "expressed") for each in draft.notes
+        each in ("to top", "to fill", "rim", "half rim", "expressed", *_GRATED.values())
+        for each in draft.notes
     )
     if draft.amount is None and not used:
         return False
@@ -396,7 +408,7 @@ _SPOKEN_WORD = re.compile(r"some[ ](?:people|folks|guests)\b|[^\W_]+(?:['’][^\
 
 
 def _begins_a_use(text: str) -> bool:
-    return any(use.match(text) for use in (_TOP, _RINSE, _EXPRESS, _GARNISH, _RIM_WITH))
+    return any(use.match(text) for use in (_TOP, _RINSE, _EXPRESS, _GRATE, _GARNISH, _RIM_WITH))
 
 
 _PLENTY = re.compile(
@@ -423,11 +435,12 @@ def _take_use(draft: Draft) -> None:
         else:
             draft.notes.append("rinse")
         return
-    express = draft.take(_EXPRESS)
+    express = draft.take(_EXPRESS) or draft.take(_GRATE)
     if express:
         draft.garnish = True
         how = express["how"].lower()
-        draft.notes.append({"express": "expressed", "flame": "flamed"}.get(how, how))
+        said = {"express": "expressed", "flame": "flamed", "grind": "ground", **_GRATED}
+        draft.notes.append(said.get(how, how))
         over = _OVER_IT.search(draft.rest)
         if over and draft.rest[: over.start()].strip(" "):
             draft.notes.append(draft.rest[over.start() : over.start("rest")].strip())
@@ -445,7 +458,9 @@ def _take_rim(draft: Draft) -> bool:
     behind = draft.take(_RIM_WITH)
     if behind:
         draft.garnish = True
-        draft.notes.append("half rim" if behind["half"] or behind["some"] else "rim")
+        draft.notes.append(
+            "half rim" if behind["half"] or behind["some"] or behind["part"] else "rim"
+        )
         return True
     rim = _ON_THE_RIM.match(draft.rest) or _RIM.match(draft.rest)
     if rim is None or (_amount(draft.rest, draft.units) is not None and not rim["half"]):
@@ -730,7 +745,8 @@ def _take_after(draft: Draft) -> None:
         if vessel:
             draft.hedges.append(vessel.group().strip())
             name = name[vessel.end() :]
-        draft.rest = f"{name}{'' if tail[:1] in ',;' else ' '}{tail}".rstrip()
+        gap = "" if tail[:1] in ",;" else ", " if tail[:1].isalpha() or tail[:1] == "+" else " "
+        draft.rest = f"{name}{gap}{tail}".rstrip(" ,")
         return
     alone = _NUMBER_ALONE.fullmatch(draft.rest)
     number = _amount(alone["number"], draft.units) if alone else None
@@ -741,7 +757,7 @@ def _take_after(draft: Draft) -> None:
 
 
 _NUMBER_ALONE = re.compile(
-    r"(?P<name>[^0-9()]*[^\W\d_][^0-9()]*?)[ ]+(?:[x×][ ]?)?"
+    r"(?P<name>[^0-9()]*?[^\W\d_][^0-9()]*?)[ ]+(?:[x×][ ]?)?"
     r"(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?|[.][0-9]+|[¼½¾]|[0-9]/[0-9])[ .]*"
 )
 """*Pisco 60*: a number without a unit behind the name, which is asked about."""
@@ -775,10 +791,16 @@ def _amounts_after(draft: Draft) -> Iterator[tuple[int, str, ReadAmount, int]]:
             closed = rest.lstrip(" ").startswith(")")
             rest = rest.lstrip(" ")[1:] if closed else "not closed"
         before = before.strip(".…_") or before[:1]
-        if (found.unit or before in (":", "-", "–", "—", "=", "@")) and _REST_IS_NOTES.fullmatch(
-            rest
-        ):
+        if (found.unit or before in (":", "-", "–", "—", "=", "@")) and _is_notes(rest):
             yield place, name, found, end
+
+
+def _is_notes(rest: str) -> bool:
+    """Whether what stands behind an amount tells something of it and names nothing."""
+    more = re.match(r"[ ]*(?:[+]|plus)[ ]*[\w½¼]+[ ]more\b", rest)  # + 1 more if tart
+    return bool(_REST_IS_NOTES.fullmatch(rest) or more) or (
+        rest.startswith(" ") and WORDS_AFTER.match(f"x{rest}", 1) is not None
+    )
 
 
 def _is_measured_behind(draft: Draft, start: int) -> bool:
@@ -802,6 +824,25 @@ def _take_loose(draft: Draft) -> None:
     elif word != draft.amount.unit:
         draft.notes.append(draft.rest[loose.start() : loose.start("tail")].strip(" ,()–-"))
     draft.rest = draft.rest[: loose.start()].rstrip(" ") + loose["tail"].rstrip(" ")
+
+
+def take_how_much(draft: Draft, notes: Sequence[str]) -> tuple[str, ...]:
+    """The notes of a *float of rum, about ½ oz*, whose amount is what the last of them says."""
+    amount = draft.amount
+    if amount is None or amount.unit not in ("float", "rinse") or amount.value != 1.0:
+        return tuple(notes)
+    for place, note in enumerate(notes):
+        lead = lead_in(note)
+        begins = lead.length if lead else 0
+        try:
+            found = _amount(f"{note[begins:]} ", draft.units)
+        except (AmountError, NegativeAmount):
+            continue
+        exact = found is not None and found.unit not in (None, "each", amount.unit)
+        if found is not None and exact and not note[begins + found.end :].strip():
+            draft.amount = Amount(found.value, found.high, found.unit or "each")
+            return (*notes[:place], amount.unit, *notes[place:])
+    return tuple(notes)
 
 
 def _set(draft: Draft, amount: Amount, at: int, end: int) -> None:

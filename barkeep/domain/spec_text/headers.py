@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 
 from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
-from barkeep.domain.ingredients.languages import header_words, words_of
+from barkeep.domain.ingredients.languages import WORD, action_words, header_words, plain, words_of
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.glasses import glass_named
 from barkeep.errors import AmountError, NegativeAmount
@@ -55,7 +55,9 @@ _IN_A_METHOD = re.compile(
     re.IGNORECASE | re.MULTILINE,
 )
 _OF_THE_PAGE = re.compile(
-    r"\#{2,6}[ ].*|for[ ](?:the|one)[ ](?:[\w-]+[ ])?(?:syrup|drink|cocktail|punch|batch|mix"
+    r"\#{2,6}[ ].*"
+    r"|(?:n\.?b\.?|p\.?s\.?|fyi|remember|reminder|warning|tip)(?:[ :.,-]|$).*"
+    r"|for[ ](?:the|one)[ ](?:[\w-]+[ ])?(?:syrup|drink|cocktail|punch|batch|mix"
     r"|foam|base|infusion|cordial|shrub|garnish|topping|puree|brine|tincture|glass):?"
     r"|(?:[$£€¥][ ]?[0-9]+(?:[.,][0-9]{1,2})?|[0-9]+(?:[.,][0-9]{1,2})?[ ]?[$£€])"
     r"|[★☆⭐]{3,}.*|[0-9](?:[.,][0-9])?[ ]?(?:/[ ]?5|stars?|out[ ]of[ ](?:5|five))"
@@ -155,6 +157,13 @@ def names_a_glass(text: str) -> bool:
     found = _IN_A_GLASS.fullmatch(" ".join(text.split()))
     glass = re.split(r"[ ](?:with|over|and|on)[ ]", found["glass"])[0] if found else ""
     return bool(glass) and glass_named(glass) is not None
+
+
+def tells_what_to_do_elsewhere(text: str) -> bool:
+    """Whether a row that is no ingredient says in another language what is done."""
+    words = [plain(each.group()) for each in WORD.finditer(text)]
+    counted = any(mark.isnumeric() for mark in text)
+    return len(words) > 1 and not counted and not action_words().isdisjoint(words)
 
 
 def is_chatter(text: str) -> bool:

@@ -32,7 +32,7 @@ from barkeep.domain.ingredients.names import (
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular, words_of_a_name
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
+from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around, take_how_much
 from barkeep.domain.spec_text.choices import Choice, choice_in, with_notes
 from barkeep.domain.spec_text.corrections import corrected, is_left, without_its_lead
 from barkeep.domain.spec_text.flavours import may_be_poured
@@ -107,6 +107,8 @@ _GARNISH = frozenset(
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
     r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted"
+    r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
+    r"|^to[ ](?:finish|decorate)$"
     r"|^on[ ]top$|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
@@ -148,13 +150,15 @@ class Complaint:
 
     `say` tells it; looking for the nearest names is only paid for when it is told.
     `unknown` is the text that names nothing known, where that is what is wrong;
-    `answer` is the line as it is likely meant, ready to be taken.
+    `answer` is the line as it is likely meant, ready to be taken; `which` says that only
+    the kind of a grouping is asked for.
     """
 
     at: int
     say: Callable[[], str]
     unknown: str | None = None
     answer: str | None = None
+    which: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -364,6 +368,8 @@ def _read_item(
 
 def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     choice = _find(draft, tree)
+    if choice is not None:
+        choice = replace(choice, notes=take_how_much(draft, choice.notes))
     amount = draft.amount
     match = choice.match if choice else Match(None, None, 0.0)
     line = replace(
@@ -433,8 +439,11 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
         yield Complaint(draft.at, lambda: unsure)
 
 
-_ASKED_ALONE: Mapping[str, str] = {"vermouth": "sweet vermouth", "syrup": "simple syrup"}
-"""Names of groupings that say too little by themselves, with what is likeliest."""
+_ASKED_ALONE: Mapping[str, str] = {
+    **{"vermouth": "sweet vermouth", "syrup": "simple syrup"},
+    **dict.fromkeys(("juice", "liqueur", "cordial", "spirit", "shrub"), ""),
+}
+"""Names of groupings that say too little by themselves, with what is likeliest, if anything."""
 
 
 def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
@@ -443,9 +452,9 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
     name = _ASKED_ALONE.get(word)
     if name is None or match.stated or match.maker or draft.amount is None or draft.beside_others:
         return None
-    likely = _with_name(draft, word, name)
+    likely = _with_name(draft, word, name) if name else None
     told = f"which {word} is this? " + (f"likely “{likely}”" if likely else "write its name")
-    return Complaint(draft.at, lambda: told, answer=likely)
+    return Complaint(draft.at, lambda: told, answer=likely, which=True)
 
 
 def _whether_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:

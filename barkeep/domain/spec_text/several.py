@@ -82,7 +82,15 @@ def items_in(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
     said = said.stripped()
     if len(_COUNTED.findall(said.text)) < 2 and not _USED.search(said.text):
         return (said,)
-    for way in (_sharing, _in_halves, _in_proportion, _all_of_one_unit, _garnishing, _some_kept):
+    for way in (
+        _at_semicolons,
+        _sharing,
+        _in_halves,
+        _in_proportion,
+        _all_of_one_unit,
+        _garnishing,
+        _some_kept,
+    ):
         found = way(said, tree, units)
         if found and _nothing_left(said, found):
             return found
@@ -114,6 +122,21 @@ def _nothing_left(said: Traced, items: Sequence[Traced]) -> bool:
         or unit_named(word.group()) is not None
         for word in WORD.finditer(said.text)
     )
+
+
+def _at_semicolons(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
+    """*Hot sauce, 4 dashes; celery salt, a pinch*: each side is a line by itself."""
+    if ";" not in said.text:
+        return ()
+    ends = [each.start() for each in re.finditer(";", said.text)]
+    begins = [0, *(each + 1 for each in ends)]
+    parts = [
+        said.part(start, end).stripped()
+        for start, end in zip(begins, (*ends, len(said.text)), strict=True)
+    ]
+    if not all(begins_an_item(each.text, tree, units) for each in parts):
+        return ()
+    return tuple(item for each in parts for item in items_in(each, tree, units))
 
 
 def _sharing(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
@@ -315,7 +338,8 @@ def _is_one_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
 
 
 _SOME_KEPT = re.compile(
-    r"[ ,(]+(?:and|plus|with)[ ,]+(?P<more>(?:an?|one|two|three|four|[0-9]{1,2}|the[ ]other[ ]half)"
+    r"[ ,(]+(?:and|plus|with|[+])[ ,]+"
+    r"(?P<more>(?:an?|one|two|three|four|[0-9]{1,2}|the[ ]other[ ]half)"
     r"(?:[ ](?:nice|big|extra|more|whole|small|large|good|pretty|sprigs?|lea(?:f|ves)"
     r"|slices?|wedges?"
     r"|pieces?|of[ ](?:them|those|it)))*)"
@@ -416,7 +440,9 @@ _COUNTED = re.compile(
 )
 """What may be an amount, or tell that one is shared: a line with one of them is one line."""
 
-_USED = re.compile(r"\b(?:top|fill|rim|express|rinse|garnish|lengthen)", re.IGNORECASE)
+_USED = re.compile(
+    r"\b(?:top|fill|rim|express|rinse|garnish|lengthen|grate|dust|sprinkle|shave)", re.IGNORECASE
+)
 
 
 def _parted(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:

@@ -98,10 +98,27 @@ _SOAKED = re.compile(
     r"(?=[0-9]|an?[ ]|one|two|three|four|five|six|a[ ]few)",
     re.IGNORECASE,
 )
+_FOOTNOTE = re.compile(r"(?<=[^\W\d_])[¹²³†‡]+|(?<=[^\W\d_])\*+(?=$|[ ,])")
+_OPTIONAL_AT_THE_END = re.compile(
+    r"(?<=[\w)])(?<!not)(?<!is)(?<!it's)(?<!that's)[ ]+"
+    r"(?=\(?(?:totally[ ])?optional(?:ly)?[).!]*$)",
+    re.IGNORECASE,
+)
+_ITS_KIND = re.compile(
+    r"(?P<name>[^\W\d_][\w'’& -]*?)(?P<gap>[ ,]+)(?:that['’]?s|which[ ]is|it['’]?s)[ ]"
+    r"(?:the|an?|our|my)[ ](?P<kind>[^\W\d_][\w' -]*?)[ .]*$",
+    re.IGNORECASE,
+)
+_SHARE_OF_ONE = re.compile(
+    r"(?P<unit>ounce|barspoon|teaspoon|tablespoon|cup)[ ]and[ ](?:an?[ ])?(?:half|quarter)\b", re.I
+)
 _OR_TWO = re.compile(
     r"(?<![\w-])(?P<one>an?|one)[ ](?P<what>(?!(?:or|dash|drop|ounce|half)\b)"
     r"[^\W\d_][\w' -]{1,40}?)(?P<more>[ ]or[ ](?:two|three))(?=[ ]*(?:$|[,;.)(]))",
     re.IGNORECASE,
+)
+_SHAKES = re.compile(
+    r"(?<=[\w¼½¾])[ ](?P<what>shakes?)(?=[ ]of[ ])|^(?P<first>shakes?)(?=[ ]of[ ])", re.IGNORECASE
 )
 _TOUCH = re.compile(
     r"(?P<some>(?:just[ ])?an?[ ](?:(?:tiny|little|wee)[ ])?(?:touch|hint|whisper|kiss|tad"
@@ -156,6 +173,7 @@ _HINTS = re.compile(
     r"|whatever|still|leave|skip|omit|really|honestly|seriously|easy|seven|same|much|equal|some|bit|little|ounce"
     r"|barspoon|teaspoon|tablespoon|cup|drop|dash|splash|stick|perch|hang|pop|inch|in|cm|for)\b"
     r"|\b(?:touch|hint|whisper|kiss|tad|inch(?:es)?|soaked|doused|drenched|moistened|saturated)\b"
+    r"|optional|[ ]shakes?[ ]|[¹²³†‡*]|that['’]?s|which[ ]is|it['’]s"
     r"|[ ]or[ ](?:two|three)\b|[ -]to[ -](?:one|two|[12])\b"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
     re.IGNORECASE,
@@ -224,6 +242,8 @@ def _without_so(said: Traced) -> Traced:
 
 def _with_an_article(said: Traced, _units: BarUnits) -> Traced:
     """*A Speyside ounce and a half*: the ounce is one, where no number stands before it."""
+    if _SHARE_OF_ONE.match(said.text):
+        return said.said_instead(0, 0, "an ")
     found = _AND_A_SHARE.search(said.text)
     before = folded(said.text[: found.start()]).split()[-1:] if found else []
     if found is None or not before:
@@ -319,6 +339,38 @@ def _with_its_ratio(said: Traced, _units: BarUnits) -> Traced:
     return said
 
 
+def _without_footnotes(said: Traced, _units: BarUnits) -> Traced:
+    """*Irish whiskey¹*: a mark that points below is no part of the name."""
+    for mark in reversed(list(_FOOTNOTE.finditer(said.text))):
+        said = joined((said.part(0, mark.start()), said.part(mark.end())))
+    return said
+
+
+def _with_optional_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*Cinnamon stick optional* is a cinnamon stick, optional."""
+    return _instead(said, _OPTIONAL_AT_THE_END, lambda _: ", ")
+
+
+def _with_dashes(said: Traced, _units: BarUnits) -> Traced:
+    """*Two shakes of hot sauce*, as it comes out of the bottle, are dashes."""
+    shakes = _SHAKES.search(said.text)
+    if shakes is None or shakes["what"] is None:
+        return said
+    return joined((said.said_instead(*shakes.span("what"), "dashes"), ", shakes"))
+
+
+def _with_its_kind(said: Traced, units: BarUnits) -> Traced:
+    """*An ounce of hollow lamp, that's the amaro* is an ounce of amaro, hollow lamp."""
+    amount = next(amounts_in(said.text, units), None)
+    of = re.compile(r"[ ]*(?:of[ ])?").match(said.text, amount.end if amount else 0)
+    begins = of.end() if amount and amount.start == 0 and of else 0
+    found = _ITS_KIND.fullmatch(said.text, begins)
+    if found is None:
+        return said
+    kind, name = (said.part(*found.span(each)) for each in ("kind", "name"))
+    return joined((said.part(0, begins), kind, ", ", name))
+
+
 def _with_or_two(said: Traced, _units: BarUnits) -> Traced:
     """*A cherry or two* is one or two cherries."""
     found = _OR_TWO.search(said.text)
@@ -350,5 +402,6 @@ def _with_how_much_first(said: Traced, units: BarUnits) -> Traced:
 _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
     *(_from_cells, _with_its_ratio, _in_full, _without_fillers, _without_purpose, _without_verb),
     *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
+    *(_without_footnotes, _with_optional_behind, _with_its_kind, _with_dashes),
     *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),
 )

@@ -45,6 +45,7 @@ from barkeep.domain.spec_text.headers import (
     serves_in_method,
     serves_in_title,
     tells_of_the_page,
+    tells_what_to_do_elsewhere,
     times_in_title,
 )
 from barkeep.domain.spec_text.lines import (
@@ -226,9 +227,10 @@ class Reading:
         if wrong and self.lines and (begins_a_method(text) or _is_one_word_of_method(text)):
             self.method.append(text)
             return True
+        told = MARK.sub("", text, 1)
         if (
             wrong
-            and tells_what_to_do(MARK.sub("", text, 1))
+            and (tells_what_to_do(told) or tells_what_to_do_elsewhere(told))
             and not _measures_a_thing(text, self.tree, self.units)
         ):
             self.method.append(text)
