@@ -135,12 +135,12 @@ def not_counted(orders: Sequence[Order], snapshot: Snapshot) -> Iterator[str]:
 
     What gives no amount is counted on as `need` takes it, and what is taken for
     the rest that lines leave open is named after that. Garnishes are named and
-    counted by the mise en place, but for those in words.
+    counted by the mise en place.
     """
     tree = snapshot.knowledge.tree
     found = (each for order in orders for each in left_out_of(order.spec))
     for each in dict.fromkeys(found):
-        if each.why == "garnish" and isinstance(each.line, Line):
+        if each.why == "garnish":
             continue
         if isinstance(each.line, Line) and each.line.required:
             unit = tree[each.line.ingredient].unit

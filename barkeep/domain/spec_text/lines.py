@@ -392,6 +392,9 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     if prepared is not None:
         return _made_of(prepared, read, draft, tree)
     if choice is None or match.key is None:
+        unit = _unit_meant(draft)
+        if unit:
+            return replace(read, complaints=(unit,))
         told = partial(_unknown, draft.rest, tree)
         return replace(read, complaints=(Complaint(draft.at, told, draft.rest),))
     read = _measured(read, draft, tree[match.key])
@@ -769,14 +772,8 @@ def _measured(read: ReadLine, draft: Draft, ingredient: Ingredient) -> ReadLine:
             return replace(read, complaints=(_without_unit(draft, error, ingredient),))
         stranger = draft.rest.split()[0] if unsure else None
         told = partial(_wrong, error, ingredient, stranger)
-        likely = _MAY_STAND_FOR.get(stranger or "")
-        if stranger and likely:
-            answer = draft.plain.replace(f" {stranger} ", f" {likely} ", 1)
-            asked = f"“{stranger}” may be a {likely}; likely “{answer}”"
-            return replace(
-                read, complaints=(Complaint(draft.amount_at, lambda: asked, answer=answer),)
-            )
-        return replace(read, complaints=(Complaint(draft.amount_at, told),))
+        meant = _unit_meant(draft) if stranger else None
+        return replace(read, complaints=(meant or Complaint(draft.amount_at, told),))
     if note and note not in line.note:
         line = replace(line, note=f"{line.note}, {note}" if line.note else note)
     return replace(read, line=replace(line, quantity=quantity))
@@ -784,6 +781,17 @@ def _measured(read: ReadLine, draft: Draft, ingredient: Ingredient) -> ReadLine:
 
 _MAY_STAND_FOR: Mapping[str, str] = {"pt": "pint", "pt.": "pint", "pts": "parts", "p": "part"}
 """Short words for a measure that some mean another one by."""
+
+
+def _unit_meant(draft: Draft) -> Complaint | None:
+    """The question of *1 pt milk*: which measure is short for, None where no such word stands."""
+    first = draft.rest.split()[:1]
+    likely = _MAY_STAND_FOR.get(first[0].casefold()) if first else None
+    if likely is None or draft.amount is None or draft.amount.unit != "each":
+        return None
+    answer = draft.plain.replace(f" {first[0]} ", f" {likely} ", 1)
+    told = f"“{first[0]}” may be a {likely}; likely “{answer}”"
+    return Complaint(draft.amount_at, lambda: told, answer=answer)
 
 
 def _without_unit(draft: Draft, error: WrongDimension, ingredient: Ingredient) -> Complaint:

@@ -41,7 +41,7 @@ def prepared_from(text: str, tree: FamilyTree) -> Prepared | None:
     if not re.search(_DONE, text, re.IGNORECASE):
         return None
     plain = bare_name(text)
-    if named(plain, tree) is not None:
+    if re.search(_DONE, plain, re.IGNORECASE) and named(plain, tree) is not None:
         return None  # rum infused with coconut is a kind by itself
     before = _BEFORE.fullmatch(plain)
     if before and (kind := _poured(before["kind"], tree)):

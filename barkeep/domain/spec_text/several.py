@@ -200,13 +200,18 @@ def _split(
     return _of_each(things, show_amount(share, str(amount.amount.unit), units), tree)
 
 
+_SHARED_BY = re.compile(
+    r"[ ]*(?:of[ ])?(?:(?:evenly|equally)[ ])?(?:(?:between|among|amongst|across)[ ])?", re.I
+)
+
+
 def likely_split(text: str, tree: FamilyTree, units: BarUnits) -> str | None:
     """*Split between 1 oz gin and vodka* with the share of each; None where it says no such."""
     begins = _SPLIT_OF.match(text)
     amount = amount_at(text[begins.end() :], units) if begins else None
     if begins is None or amount is None or amount.unit in (None, "each") or amount.high:
         return None
-    of = _LIST_BEGINS.match(text, begins.end() + amount.end)
+    of = _SHARED_BY.match(text, begins.end() + amount.end)
     listed = things_in(text[of.end() if of else 0 :].strip(" ."), tree)
     if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):
         return None
