@@ -63,8 +63,10 @@ def may_be_poured(
     None where the name leaves nothing to be asked. `taken` is the kind that would be taken for
     it and `unit` what it is measured in, a volume or a part.
     """
-    whole = named(called, tree)
     named_more = folded(called) in _NAMES_MORE and "é" not in called.casefold()  # rosé is no rose
+    if tree[taken].unit == "ml" and not named_more and folded(tree[taken].name) == folded(called):
+        return None
+    whole = named(called, tree)
     if whole and tree[str(whole.key)].unit == "ml" and not named_more:
         return None
     words = [each for each in folded(called).replace(",", " ").split() if each not in ADJECTIVES]
