@@ -56,7 +56,7 @@ _IN_A_METHOD = re.compile(
 )
 _OF_THE_PAGE = re.compile(
     r"\#{2,6}[ ].*"
-    r"|(?:n\.?b\.?|p\.?s\.?|fyi|remember|reminder|warning|tip)(?:[ :.,-]|$).*"
+    r"|(?:n\.?b\.?|p\.?s\.?|fyi|remember|reminder|warning)(?:[ :.,-]|$).*|tip[ ]?[:,–-].*"
     r"|for[ ](?:the|one)[ ](?:[\w-]+[ ])?(?:syrup|drink|cocktail|punch|batch|mix"
     r"|foam|base|infusion|cordial|shrub|garnish|topping|puree|brine|tincture|glass):?"
     r"|(?:[$£€¥][ ]?[0-9]+(?:[.,][0-9]{1,2})?|[0-9]+(?:[.,][0-9]{1,2})?[ ]?[$£€])"
@@ -145,8 +145,8 @@ _IN_A_GLASS = re.compile(
     re.IGNORECASE,
 )
 _CHATTER = re.compile(
-    r"\b(?:is|was|are|were|isn['’]t|my|your|our|we|we['’]re|i|i['’]m|you|it['’]s|that['’]s|this"
-    r"|welcome|thanks|thank|favou?rites?|everybody|everyone|guys|folks|hello|hi|hey)\b",
+    r"\b(?:is|was|are|were|isn['’]t|wasn['’]t|we|we['’]re|we['’]ll|i|i['’]m|i['’]ll|it['’]s|that['’]s"
+    r"|you['’]re|this[ ]one['’]s|welcome|thanks|thank|hello|hi|hey)\b",
     re.IGNORECASE,
 )
 _FEWEST_WORDS_OF_CHATTER = 5

@@ -41,7 +41,7 @@ from barkeep.domain.spec_text.foreign_grammar import Unsure
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
 from barkeep.domain.spec_text.several import items_in, likely_split
-from barkeep.domain.spec_text.speech import put_in_writing
+from barkeep.domain.spec_text.speech import put_in_writing, with_its_kind
 from barkeep.domain.spec_text.traced import Traced, squeezed
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
@@ -134,6 +134,11 @@ _SQUEEZED = frozenset({"lime", "lemon", "orange", "grapefruit", "mandarin", "yuz
 """Fruit that is poured as its juice and never counted by the dozen."""
 
 _IN_THE_DRINK = re.compile(r"\bin[ ](?:the|it|your)\b", re.IGNORECASE)
+
+_HAVE_ONE = re.compile(
+    r"(?:have|halve)[ ](?=an?[ ](?:ounce|teaspoon|barspoon|cup)\b)", re.IGNORECASE
+)
+"""*Half an ounce* as it may be taken down from speech."""
 
 _DOUBT = re.compile(
     r"\b(?:i|we)[ ](?:forget|(?:can|don)['’]?t[ ]remember|am[ ]not[ ]sure|have[ ]forgotten)"
@@ -314,6 +319,10 @@ def _read_english(
     items = items_in(said, tree, units)
     if len(items) == 1:
         read = _read_item(items[0], text.strip(), tree=tree, units=units, garnish=garnish)
+        kind = with_its_kind(items[0], units) if read.complaints else items[0]
+        if kind is not items[0]:
+            again = _read_item(kind, text.strip(), tree=tree, units=units, garnish=garnish)
+            read = read if again.complaints else again
         return (_said_otherwise(read, text.strip(), tree, units),)
     return tuple(_read_item(each, "", tree=tree, units=units, garnish=garnish) for each in items)
 
@@ -436,6 +445,10 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
     if kind.key == "garnish":
         garnish = "which garnish is this? write what it is, such as a lemon peel"
         yield Complaint(draft.at, lambda: garnish)
+    half = _HAVE_ONE.match(draft.plain)
+    if half:
+        likely = f"half {draft.plain[half.end() :]}"
+        yield Complaint(0, lambda: f"“have” may be “half”; likely “{likely}”", answer=likely)
     doubt = _DOUBT.search(text)
     if doubt:
         unsure = f"“{doubt.group().strip()}” says that this is not settled yet"
@@ -453,7 +466,8 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
     """The question of *1 oz vermouth*: sweet and dry stand in for each other nowhere."""
     word = folded(match.called or match.matched or "")
     name = _ASKED_ALONE.get(word)
-    if name is None or match.stated or match.maker or draft.amount is None or draft.beside_others:
+    told_more = match.stated or match.maker or match.changed
+    if name is None or told_more or draft.amount is None or draft.beside_others:
         return None
     likely = _with_name(draft, word, name) if name else None
     told = f"which {word} is this? " + (f"likely “{likely}”" if likely else "write its name")

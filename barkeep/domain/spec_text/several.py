@@ -499,9 +499,12 @@ _NUMBER_BEHIND = re.compile(
 """*Lemon .75* behind *bourbon 1.5 oz*."""
 
 
-def _begins_with_a_name(text: str, tree: FamilyTree) -> bool:
+def _begins_poured(text: str, share: str, tree: FamilyTree) -> bool:
+    """Whether a share stands before the name of what is poured; half a lime may be of one."""
     found = next(names_in(text, tree), None)
-    return found is not None and not text[: found.start].strip()
+    if found is None or text[: found.start].strip():
+        return False
+    return share == "3/4" or not _is_counted(found.key, tree)
 
 
 _NUMBER_OF = re.compile(r"(?P<number>[\w./¼-¾ ]+?)(?P<of>[ ]of[ ])", re.IGNORECASE)
@@ -520,7 +523,7 @@ def _in_the_unit_before(
             unit, _ = unit_at(before, 0, units)
             if _is_poured(f" {behind['name']}", value.value, unit, tree):
                 item = joined((item, f" {before}"))
-        elif share is not None and share[1] and _begins_with_a_name(item.text[share[0] :], tree):
+        elif share is not None and _begins_poured(item.text[share[0] :], share[1], tree):
             item = joined((f"{share[1]} {before} ", item.part(share[0])))
         elif found is None and (last := next(reversed([*amounts_in(item.text, units)]), None)):
             measured = last.amount.unit not in (None, "each") and last.end == len(item.text)
@@ -557,7 +560,7 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
         for each in amounts
         if each.amount.unit not in (None, "each") or _counts_a_piece(each, names, tree)
     ]
-    measured = _with_shares(measured, text, names)
+    measured = _with_shares(measured, text, names, tree)
     for one, other in pairwise(measured):
         named = any(one.end <= each.start and each.end <= other.start for each in names)
         open_to_it = any(other.end <= each.start for each in names)
@@ -585,14 +588,19 @@ _SHARE = re.compile(r"(?<=[ ])(?:an?[ ])?(?:half|three[ -]quarters?|a[ ]quarter)
 
 
 def _with_shares(
-    amounts: Sequence[FoundAmount], text: str, names: Sequence[FoundName]
+    amounts: Sequence[FoundAmount], text: str, names: Sequence[FoundName], tree: FamilyTree
 ) -> list[FoundAmount]:
-    """*One ounce lime three quarters simple*: a share right before a name is an amount too."""
-    begins = {each.start for each in names}
+    """*One ounce lime three quarters simple*: a share right before a name is an amount too.
+
+    Half of what is counted may be half of one.
+    """
+    begins = {each.start: each for each in names}
     shares = []
     for share in _SHARE.finditer(text):
         within = any(each.start <= share.start() < each.end for each in amounts)
-        if share.end() in begins and not within:
+        name = begins.get(share.end())
+        whole = "quarters" in share.group().casefold()
+        if name is not None and not within and (whole or not _is_counted(name.key, tree)):
             read = ReadAmount(value=0.5, high=None, unit=None, end=0, unit_at=0)
             shares.append(FoundAmount(share.start(), share.end() - 1, read))
     return sorted([*amounts, *shares], key=lambda each: each.start) if shares else [*amounts]

@@ -359,7 +359,7 @@ def _with_dashes(said: Traced, _units: BarUnits) -> Traced:
     return joined((said.said_instead(*shakes.span("what"), "dashes"), ", shakes"))
 
 
-def _with_its_kind(said: Traced, units: BarUnits) -> Traced:
+def with_its_kind(said: Traced, units: BarUnits) -> Traced:
     """*An ounce of hollow lamp, that's the amaro* is an ounce of amaro, hollow lamp."""
     amount = next(amounts_in(said.text, units), None)
     of = re.compile(r"[ ]*(?:of[ ])?").match(said.text, amount.end if amount else 0)
@@ -402,6 +402,6 @@ def _with_how_much_first(said: Traced, units: BarUnits) -> Traced:
 _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
     *(_from_cells, _with_its_ratio, _in_full, _without_fillers, _without_purpose, _without_verb),
     *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
-    *(_without_footnotes, _with_optional_behind, _with_its_kind, _with_dashes),
+    *(_without_footnotes, _with_optional_behind, _with_dashes),
     *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),
 )

@@ -73,7 +73,11 @@ _THINNED = re.compile(
 )
 """*Cut 1:1 with water*: how a thing is made ready, and no water of the drink."""
 
-_WHAT_IT_IS = re.compile(r"the[ ][^\W\d_][\w' -]*", re.IGNORECASE)
+_WHAT_IT_IS = re.compile(
+    r"the[ ](?:soda|(?:soft[ ]|fizzy[ ])?drink|liqueur|syrup|juice|spirit|wine|beer|mixer|cordial"
+    r"|fruit|herb|spice|powder|tea)",
+    re.IGNORECASE,
+)
 """*(The soda)*: a note that says what sort of thing the name is."""
 
 _VAGUE_UNITS = frozenset({"handful", "bunch"})
