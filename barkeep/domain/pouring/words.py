@@ -119,7 +119,7 @@ def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> 
     there = sum(supply.total(each) for each in kinds)
     unit = tree[wanted[0]].unit
     past = [bottle for each in kinds for bottle in snapshot.past.get(each, ())]
-    weak = _why_too_weak(line, need, tuple(kinds), supply, tree)
+    weak = _why_too_weak(line, need, tuple(kinds), supply=supply, tree=tree)
     if weak:
         return weak
     if there > 0.0:
@@ -135,7 +135,7 @@ def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> 
 
 
 def _why_too_weak(
-    line: Line, need: float, kinds: Sequence[str], supply: Supply, tree: FamilyTree
+    line: Line, need: float, kinds: Sequence[str], *, supply: Supply, tree: FamilyTree
 ) -> str:
     """That what there is of it is weaker than the line asks; empty where that is not what lacks."""
     least, unit = line.min_abv_percent, tree[line.wanted[0]].unit
