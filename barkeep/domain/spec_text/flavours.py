@@ -82,7 +82,7 @@ def may_be_poured(
             continue
         if found is None or _is_a_flavour(word, str(found.key), tree):
             asked = bool(keys) and not _is_sure(
-                word, found.key if found else None, taken, unit, tree
+                word, found.key if found else None, taken, unit=unit, tree=tree
             )
             return (word, keys) if asked else None
         return None
@@ -96,7 +96,9 @@ def _is_a_flavour(word: str, key: str, tree: FamilyTree) -> bool:
     return key in _ALSO_FLAVOURS or bool(_GROWN & {*tree.ancestors(key)})
 
 
-def _is_sure(word: str, solid: str | None, taken: str, unit: str | None, tree: FamilyTree) -> bool:
+def _is_sure(
+    word: str, solid: str | None, taken: str, *, unit: str | None, tree: FamilyTree
+) -> bool:
     """Whether a measure of it can only be one thing."""
     if unit in _SPOONS and taken == solid:
         return True  # ½ tsp cinnamon, which is ground
