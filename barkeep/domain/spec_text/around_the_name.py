@@ -351,6 +351,7 @@ def take_around(draft: Draft) -> None:
     _take_loose(draft)
 
 
+_TO_TOP_BEHIND = re.compile(r"[ ]to[ ](?:top|fill)(?:[ ]up)?[ .]*$", re.IGNORECASE)
 _TELLS_OF_THE_LAST = re.compile(
     r"(?:from|that['’]?s|that[ ]is|which|i\.e\.|it['’]?s)\b", re.IGNORECASE
 )
@@ -370,7 +371,8 @@ def begins_an_item(text: str, tree: FamilyTree, units: BarUnits) -> bool:
         each in ("to top", "to fill", "rim", "half rim", "expressed", *_GRATED.values())
         for each in draft.notes
     )
-    if draft.amount is None and not used:
+    tops = _TO_TOP_BEHIND.search(draft.rest)  # soda to top
+    if draft.amount is None and not used and not (tops and draft.rest[: tops.start()].strip()):
         return False
     return next(names_in(draft.rest, tree), None) is not None
 

@@ -439,6 +439,7 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
         _which_of_a_flavour(draft, choice, tree),
         _for_how_many(draft, choice),
         _which_made(draft, choice, tree),
+        _whether_its_syrup(draft, match, tree),
         _whether_its_juice(draft, match, tree),
     )
     yield from (each for each in others if each)
@@ -472,6 +473,20 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
     likely = _with_name(draft, word, name) if name else None
     told = f"which {word} is this? " + (f"likely “{likely}”" if likely else "write its name")
     return Complaint(draft.at, lambda: told, answer=likely, which=True)
+
+
+_RATIO = re.compile(r"[0-9.,]+[ ]?:[ ]?[0-9.,]+")
+
+
+def _whether_its_syrup(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
+    """The question of *1 oz honey, 2:1*: so much of it to so much water is a syrup."""
+    ratio = next((each for each in match.stated if _RATIO.fullmatch(each)), None)
+    name = tree.in_sentence(str(match.key))
+    if ratio is None or "syrup" in name or named(f"{name} syrup", tree) is None:
+        return None
+    likely = _with_name(draft, folded(match.called or name), f"{name} syrup")
+    told = f"“{ratio}” is how a syrup is made" + (f"; likely “{likely}”" if likely else "")
+    return Complaint(draft.at, lambda: told, answer=likely)
 
 
 def _whether_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:

@@ -80,6 +80,13 @@ _WHAT_IT_IS = re.compile(
 )
 """*(The soda)*: a note that says what sort of thing the name is."""
 
+_SOMETHING_TO_TOP = re.compile(
+    r"(?!(?:just|only|enough|use|used|as|a[ ]little|some|more)\b)[^\W\d_].*[ ]to[ ](?:top|fill)"
+    r"(?:[ ]up)?",
+    re.IGNORECASE,
+)
+"""*Rum 2 oz, fizz to top*: another thing, even where nobody knows it."""
+
 _VAGUE_UNITS = frozenset({"handful", "bunch"})
 
 _TOLD_APART_OF = re.compile(rf"{_TOLD_APART.pattern}(?:(?![ ]and[ ]).)*", re.IGNORECASE)
@@ -189,7 +196,9 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
     bare = bool(counts) and all(map(is_a_number, counts)) and not measured
     if placed.amount and bare and not _says_again(note, placed.amount):
         yield Stray(note, _WHOSE_NUMBER)
-    if not _WHAT_IT_IS.fullmatch(note):
+    if _SOMETHING_TO_TOP.fullmatch(note):
+        yield Stray(note, _ANOTHER_THING)
+    elif not _WHAT_IT_IS.fullmatch(note):
         told = _THINNED.sub(" ", _TOLD_APART_OF.sub(" ", plain))
         yield from _names(told, placed, tree)
 

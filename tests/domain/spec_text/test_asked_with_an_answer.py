@@ -21,6 +21,7 @@ ANSWERED = """
 1 oz vermouth | 1 oz sweet vermouth
 ½ oz syrup | ½ oz simple syrup
 1 pt milk | 1 pint milk
+1 oz honey, 2:1 | 1 oz honey syrup, 2:1
 have an ounce of gin | half an ounce of gin
 no, make that an ounce of gin | an ounce of gin
 make it two ounces of rye | two ounces of rye
@@ -34,6 +35,7 @@ ASKED = """
 1 oz of that syrup we made earlier | which syrup is
 two ounces of rum half lime | no ingredient is called
 2 oz gin, the lime | is another ingredient
+rum 2 oz, fizz to top | is another ingredient
 1 oz liqueur | which liqueur is this?
 an ounce of juice | which juice is this?
 2 oz chilli-infused tequila | a kind of tequila
@@ -58,6 +60,7 @@ half an ounce of two to one simple | 0.5 oz rich-simple-syrup
 2 oz gin per drink | 2 oz gin
 2 cherries (brandied) on a pick | 2 each cocktail-cherry garnish
 sugar 15 g | 15 g sugar
+2 oz gin, soda to top | 2 oz gin ; - - soda-water
 2 oz gin, that's the base | 2 oz gin
 ounce and a half of hollow lamp that's the amaro | 1.5 oz amaro
 two ounces rum half lime juice | 2 oz rum ; 0.5 oz lime-juice
