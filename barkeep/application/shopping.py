@@ -16,6 +16,7 @@ from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
 from barkeep.domain.buying.shopping import ShoppingItem
+from barkeep.domain.ingredients.names import rather_named
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.errors import InvalidField
@@ -155,5 +156,9 @@ def read_par_line(text: str, snapshot: Snapshot) -> Par:
     if not equals or not name.strip():
         raise InvalidField("par", text.strip(), HOW_PAR)
     tree = snapshot.knowledge.tree
+    rather = rather_named(name.strip(), tree)
+    if rather:
+        likely = f"likely “{tree.in_sentence(rather)}={amount.strip()}”"
+        raise InvalidField("par", text.strip(), f"“{name.strip()}” may be several kinds; {likely}")
     key = find_ingredient(tree, name.strip(), owned=snapshot.owned)
     return Par(key, read_par(amount, tree[key], snapshot.settings.units))

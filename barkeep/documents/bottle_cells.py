@@ -28,7 +28,7 @@ from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.levels import MeasuredLevel, judged, parse_level, read_weight_g
 from barkeep.domain.bottles.package_sizes import PackageSize, PiecesToCount, package_size
 from barkeep.domain.bottles.shapes import shipped_shapes
-from barkeep.domain.ingredients.names import find_name, guesses
+from barkeep.domain.ingredients.names import find_name, guesses, rather_named
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
@@ -148,6 +148,10 @@ def read_ingredient(text: str, tree: FamilyTree, beside: str = "") -> str:
 
     Raises `UnlikeName`, or `UnsureField` where words are left over.
     """
+    rather = rather_named(text, tree)
+    if rather:
+        said = f"“{text}” may be any of several kinds"
+        raise UnsureField("ingredient", text, said, tree.name(rather))
     if text in tree:
         return text
     found, notes = find_name(text, tree)

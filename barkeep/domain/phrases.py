@@ -14,7 +14,7 @@ import unicodedata
 from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 _WORD = r"[\w']"
 _PATTERNS = {"*": rf"{_WORD}+ ", "...": rf"(?:{_WORD}+ ){{0,4}}"}
@@ -107,11 +107,22 @@ def folded(name: str) -> str:
     >>> folded("  Crème  de Cassis ")
     'creme de cassis'
     """
+    return _folded_before(name) if len(name) <= _SHORT else _folded(name)
+
+
+_SHORT = 60
+"""Characters; the names of the same few things are compared over and over."""
+
+
+def _folded(name: str) -> str:
     letters = name.replace("’", "'")
     if not letters.isascii():
         plain = unicodedata.normalize("NFKD", letters)
         letters = "".join(mark for mark in plain if not unicodedata.combining(mark))
     return " ".join(letters.casefold().replace("-", " ").split())
+
+
+_folded_before = lru_cache(maxsize=16_384)(_folded)
 
 
 def capitalised(words: str) -> str:

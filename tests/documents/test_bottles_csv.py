@@ -128,6 +128,13 @@ def test_unknown_columns_are_ignored_and_named():
     assert found.ignored == ("shelf",)
 
 
+def test_a_name_that_may_be_several_kinds_is_asked_with_the_likely_one(tree):
+    found = read_bottles_csv(HEADER + "Old Tin,,bitters,44,100 ml,,,\n", tree)
+    (problem,) = found.problems
+    assert "“bitters” may be any of several kinds" in problem.message
+    assert problem.message.endswith("Perhaps Aromatic bitters.")
+
+
 @pytest.mark.parametrize(
     ("row", "column", "said"),
     [

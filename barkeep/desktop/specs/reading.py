@@ -145,7 +145,8 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
         Fix(problem.line, problem.column, len(name), _in_sentence(each, tree))
         for each in suggestions(problem.unknown, tree)
     )
-    message = f"No ingredient is called “{name}”."
+    if problem.message.startswith("no ingredient is called"):
+        message = f"No ingredient is called “{name}”."  # the fixes name the nearest
     unknown = bare_name(problem.unknown)
     return replace(whole, length=len(name), message=message, fixes=fixes, unknown=unknown)
 

@@ -156,8 +156,9 @@ def specs_of(blocks: Iterable[Block], *, strict: bool) -> Document:
     words that are no part of one are left aside; else they are notes.
     """
     reading = _Reading(strict)
-    for section in _sections(blocks):
-        reading.take(section)
+    sections = [*_sections(blocks)]
+    for section, following in zip(sections, (*sections[1:], None), strict=True):
+        reading.take(section, following)
     return reading.finished()
 
 
@@ -169,6 +170,15 @@ def begins_with_amount(text: str) -> bool:
         return any_amount_at_start(text) is not None
     except UserError:
         return True
+
+
+def _measures(text: str) -> bool:
+    """Whether a text begins with an amount in a unit: *2 oz gin*, and no *2 minutes later*."""
+    try:
+        found = any_amount_at_start(text)
+    except UserError:
+        return False
+    return found is not None and found.unit not in (None, "each")
 
 
 def _sections(blocks: Iterable[Block]) -> Iterator[_Section]:
@@ -188,7 +198,8 @@ class _Reading:
         self._drafts: list[Draft] = []
         self._aside: list[str] = []
 
-    def take(self, section: _Section) -> None:
+    def take(self, section: _Section, following: _Section | None) -> None:
+        """Take a section in; the one behind it tells whether it has parts of its own."""
         heading = section.heading
         if heading is None:
             self._take_beginning(section)
@@ -198,7 +209,7 @@ class _Reading:
         if draft is not None and inline and inline.value and heading.level > draft.level:
             draft.take_field(inline)
             self._fill(draft, section.blocks, "details")
-        elif draft is not None and section.part and self._is_part(section, draft):
+        elif draft is not None and section.part and self._is_part(section, following, draft):
             self._fill(draft, section.blocks, section.part)
         elif draft is not None and self._is_aside(section, draft):
             self._leave(section, draft)
@@ -228,11 +239,19 @@ class _Reading:
         else:
             self._aside += (f"“{in_short(each.text)}”" for each in section.blocks if each.text)
 
-    def _is_part(self, section: _Section, draft: Draft) -> bool:
-        """A heading as high as the spec's own begins a spec where it has a list of its own."""
+    def _is_part(self, section: _Section, following: _Section | None, draft: Draft) -> bool:
+        """A heading as high as the spec's own begins a spec where it has a list of its own.
+
+        So it does where parts of its own stand under it: a drink may be called *By*.
+        """
         assert section.heading is not None
         if section.heading.level > draft.level:
             return True
+        under = following.heading if following else None
+        if under and following and under.level > section.heading.level and following.part:
+            return False
+        if section.part == "credit" and any(each.kind == "item" for each in section.blocks):
+            return False
         return not section.has_lines or (section.part == "lines" and not draft.lines)
 
     def _is_aside(self, section: _Section, draft: Draft) -> bool:
@@ -287,12 +306,15 @@ class _Reading:
                 return section
             if named.name not in ("name", "ingredients"):
                 draft.take_field(named)
+                if text.casefold().startswith("for "):
+                    draft.notes.append(text)  # a remark as much as a field
                 return section
         listed = block.kind in ("item", "step", "break")
         if section == "lines" and block.kind == "quote":
             draft.notes.append(text)
             return section
-        if section == "lines" and (not listed or block.kind == "step") and draft.lines:
+        step = block.kind == "step" and not _measures(text)
+        if section == "lines" and (not listed or step) and draft.lines:
             section = "method"  # prose, or steps, after the list of ingredients
         if section == "aside":
             draft.left_aside.append(f"“{in_short(text)}”")

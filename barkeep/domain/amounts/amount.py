@@ -286,4 +286,5 @@ def _ends(text: str, end: int) -> bool:
 
 
 def _glued(text: str, end: int) -> bool:
-    return end < len(text) and (text[end].isalnum() or text[end] in "-–'’%")
+    ratio = text[end : end + 1] == ":" and text[end + 1 : end + 2].isdigit()  # 2:1 simple
+    return ratio or (end < len(text) and (text[end].isalnum() or text[end] in "-–'’%"))

@@ -98,7 +98,7 @@ def any_amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | N
 
 
 _FIRST = re.compile(
-    r"[ -]*(?:(?P<word>[^\W\d_]+)|(?=[0-9]{1,4}[ ]*(?:and\b|[x×*])))", re.IGNORECASE
+    r"[ -]*(?:(?P<word>[^\W\d_]+)|(?=[0-9]{1,4}[ ]*(?:and\b|dozen\b|[x×*])))", re.IGNORECASE
 )
 """What an amount that is not all in figures begins with."""
 
@@ -178,7 +178,10 @@ def _between(text: str, units: BarUnits) -> ReadAmount | None:
     begins = _gap(text, begins)
     low = _unit_before_share(text[begins:], units) or _at(text, begins, units)
     joined = None if low is None else _words(text, begins + low.end, "and")
-    high = None if joined is None else _at(text, _gap(text, joined), units)
+    high = None
+    if joined is not None:
+        behind = text[_gap(text, joined) :]
+        high = _unit_before_share(behind, units) or _at(behind, 0, units)
     if low is None or joined is None or high is None or high.value <= low.value:
         return None
     ahead = _gap(text, joined)
@@ -220,7 +223,7 @@ def _range_or_number(text: str, units: BarUnits) -> ReadAmount | None:
 
 def _quantity(text: str, at: int) -> _Said | None:
     """*Two*, *one and a half*, *three quarters*, *a couple*, *a few*."""
-    vague = _vague(text, at)
+    vague = _dozens(text, at) or _vague(text, at)
     if vague is not None:
         return vague
     number = _whole_in_figures(text, at) or _number(text, at)
@@ -236,7 +239,8 @@ _FRACTION = re.compile(
 )
 
 _FIGURES = re.compile(
-    r"[0-9]{1,4}(?=[ ]+and[ ]+(?:[1-9][ ]?[/⁄]|[¼½¾⅓⅔⅛⅜⅝⅞]|an?[ ](?:half|quarter)))", re.I
+    r"[0-9]{1,4}(?=[ ]+dozen\b|[ ]+and[ ]+(?:[1-9][ ]?[/⁄]|[¼½¾⅓⅔⅛⅜⅝⅞]|an?[ ](?:half|quarter)))",
+    re.I,
 )
 
 
@@ -263,6 +267,13 @@ def _vague(text: str, at: int) -> _Said | None:
         if end is not None:
             return _Said(value, end)
     return None
+
+
+def _dozens(text: str, at: int) -> _Said | None:
+    """*Two dozen*, *1 dozen*, *half a dozen*."""
+    number = _whole_in_figures(text, at) or _number(text, at) or _share(text, at)
+    end = _words(text, _of_a(text, number.end), "dozen") if number else None
+    return _Said(number.value * 12.0, end) if number and end is not None else None
 
 
 def _share(text: str, at: int, bare: bool = False) -> _Said | None:

@@ -9,12 +9,17 @@ from dataclasses import dataclass
 from barkeep.domain.amounts.measures import PACKAGES, read_amount
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import Ingredient
+from barkeep.errors import InvalidField
 
 MOST_PAR = 1e5
 """In ml, g or pieces; a par above it is a misprint."""
 
 
 _PACKAGES = re.compile(rf"([0-9]{{1,3}}) ?(?:{'|'.join(PACKAGES)})s?", re.IGNORECASE)
+
+
+_FEW = re.compile(r"[1-9]")
+"""So few ml nobody keeps on a shelf."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,8 +41,15 @@ def read_par(text: str, ingredient: Ingredient, units: BarUnits = US_UNITS) -> f
     """How much is wanted, in the ingredient's unit, from *1.4 l*, *12* or *2 bottles*.
 
     A bottle is what one purchase of it usually holds; a bare number is in the
-    ingredient's unit. Raises `AmountError`, `NegativeAmount` or `WrongDimension`.
+    ingredient's unit. Raises `AmountError`, `NegativeAmount` or `WrongDimension`, and
+    `InvalidField` for a bare number so small that bottles are likely meant.
     """
+    few = _FEW.fullmatch(text.strip()) if ingredient.unit == "ml" else None
+    if few:
+        likely = f"likely “{few.group()} bottle{'s' if few.group() != '1' else ''}”"
+        raise InvalidField(
+            "par", text.strip(), f"say of what, since it is no amount to keep; {likely}"
+        )
     packages = _PACKAGES.fullmatch(text.strip())
     if packages:
         return int(packages[1]) * ingredient.typical_size

@@ -278,7 +278,9 @@ def _after(level: Level, entry: Entry, unit: Unit) -> Level:
             amount = entry.amount
             level = replace(level, counted=entry.at, method=entry.method, sigma=entry.sigma)
             if not untouched:
-                state, opened = "open", opened or entry.at.date()
+                state = "open"
+                # Of one that is found empty nobody knows on which day it was opened.
+                opened = opened or (entry.at.date() if amount else None)
         case "pour" | "waste":
             amount, state = amount - entry.amount, "open"
             opened = opened or entry.at.date()

@@ -113,6 +113,7 @@ class Language:
     heads: Mapping[str, Texts]
     headers: Mapping[str, Texts]
     weak: Texts
+    actions: Texts = ()
     unsure: tuple[Unsure, ...] = ()
     endings: Texts = ()
     capitals: bool = False
@@ -203,6 +204,14 @@ def header_words() -> Mapping[str, str]:
         for word in said
         for form in _spellings(word)
     }
+
+
+@cache
+def action_words() -> frozenset[str]:
+    """The words, folded, that say what is done in a method, of every language."""
+    return frozenset(
+        form for each in shipped_languages() for word in each.actions for form in _spellings(word)
+    )
 
 
 def _headers_in(text: str, file: str) -> Mapping[str, Texts]:

@@ -63,12 +63,17 @@ _NOTE = re.compile(
 )
 _WITHIN = re.compile(r"[ ]*\((?P<brackets>[^(),]*)\)(?=[ ]*\w)")
 
-_WORDS_AFTER = re.compile(
+WORDS_AFTER = re.compile(
     r"""(?<=\w)[ ]+(?P<note>(?:cut|peeled|muddled|sliced|chopped|crushed|grated|squeezed|chilled
         |cooled|snapped|mashed|zested|trimmed|rinsed|drained|thawed|warmed|juiced|hulled|pitted|shelled|reserved|skinned|toasted|bruised|scored
         |beaten|halved|quartered|diced|expressed|flamed|torn|slapped|floated|freshly|finely|lightly
         |gently|strained|shaken|softened|melted|split|left|please|each
+        |an?[ ](?:bit|little|touch|tad)[ ](?:more|less)
+        |soaked|doused|drenched|moistened|saturated|smashed|bashed|slightly|very
         |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance)|on[ ]top
+        |(?:for|serves|makes|yields)[ ](?:about[ ]|around[ ])?(?:[0-9]+|one|two|three|four|five|six
+            |seven|eight|nine|ten|twelve|a[ ]dozen)
+        |[x×][ ]?[0-9]{1,2}[ ]*$
         |for[ ](?:garnish|rinsing|the[ ]\w+|this|that|colour|color|good|me|you|us|an?[ ]\w+)
         |as[ ](?:a[ ])?(?:garnish|rinse|float|usual|needed)|or[ ]so|or[ ]thereabouts
         |give[ ]or[ ]take
@@ -111,7 +116,7 @@ STATEMENT = re.compile(
     rf"|to)[ ]?)?{_NUMBER}[ -]?(?:years?|yrs?\.?|yo|y/o)\b(?:[ -]?old)?"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?%[ ]?(?:(?:blue[ ])?agave|vol\.?|abv|alc\.?)?|[0-9]+[ -]?proof\b"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?°|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
-    r"|dry[ -]hopped\b|(?:vsop|v\.s\.o\.p\.|xo|x\.o\.|vs|napoleon)(?!\w)",
+    r"|dry[ -]hopped\b|(?:v\.?s\.?o\.?p\.?|x\.?o\.?|v\.?s\.?|napoleon)(?!\w)",
     re.IGNORECASE,
 )
 """An age, a strength or a ratio: what a line may ask beyond the kind."""
@@ -126,7 +131,8 @@ _STATING_LIST = """
     aged unaged young old mature matured reserve reserva anejo reposado blanco joven solera
     barrel cask single small batch strength bonded bottled straight pot column still peated unpeated
     smoky smoked funky wheated high blended malt grain agricole overproof navy full
-    bodied spiced grassy herbal floral juniper forward style type premium craft artisanal natural
+    bodied spiced grassy herbal floral juniper forward style type premium undiluted uncut
+    craft artisanal natural
     cloudy clear clarified filtered unfiltered pulp bio organic vintage additive blend hopped
 """
 _STATING = frozenset(_STATING_LIST.split())
@@ -233,7 +239,7 @@ def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...
     if all(word in ADJECTIVES for word in _words(name)):
         return match_name(text.replace(",", " "), tree), ()  # "cold, fresh lime juice"
     found = match_name(name, tree)
-    after = _WORDS_AFTER.search(name)
+    after = WORDS_AFTER.search(name)
     if found is None and after:
         shorter = match_name(name[: after.start()], tree)
         if shorter:
@@ -264,7 +270,7 @@ def _with_its_notes(
                 found = replace(found, stated=(*found.stated, part))
             else:
                 found, rest = _narrowed_in_passing(found, part, tree)
-                kept.append(rest)
+                kept += [rest] if rest else []
     whole = tuple(kept)
     return found, notes if set(notes) == set(whole) or ", ".join(notes) == ", ".join(
         kept
@@ -284,10 +290,13 @@ def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Mat
     """*London dry, on top*: what begins a note may narrow the name; what is within it is asked."""
     if _TOLD_APART.match(note):
         return found, note
-    after = _WORDS_AFTER.search(note)
+    after = WORDS_AFTER.search(note)
     narrower = narrowed(found, note[: after.start()], tree) if after else None
     if after and narrower:
         return narrower, after["note"]
+    made = _narrowed_by_a_maker(found, note, tree)
+    if made:
+        return made, ""
     words = _words(note)
     own = [_name_words(name) for name in (found.matched or "", *tree[str(found.key)].all_names)]
     for count in (3, 2, 1):
@@ -298,6 +307,21 @@ def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Mat
             if any(key != found.key for key in alike) and not any(map(unit_named, more)):
                 return replace(found, changed=note), note
     return found, note
+
+
+def _narrowed_by_a_maker(found: Match, note: str, tree: FamilyTree) -> Match | None:
+    """*Gin (Pellow & Rudge London dry)*: a maker written large, and the kind behind it."""
+    written = note.split()
+    if found.maker or found.key is None or not _has_a_maker(found.key, tree):
+        return None
+    for start in range(1, min(len(written), _MAKER_WORDS + 1)):
+        maker = written[:start]
+        if not all(word[:1].isupper() or word in ("&", "and", "of") for word in maker):
+            return None
+        narrower = narrowed(found, " ".join(written[start:]), tree)
+        if narrower and _may_be_a_maker(_words(" ".join(maker)), tree):
+            return replace(narrower, maker=" ".join(maker), confidence=MAKER)
+    return None
 
 
 def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
@@ -402,6 +426,14 @@ def named(name: str, tree: FamilyTree) -> Match | None:
     return _named(_words(name), tree, EXACT)
 
 
+def rather_named(text: str, tree: FamilyTree) -> str | None:
+    """The kind a name is of where it is the key of a grouping too: *bitters* are aromatic ones."""
+    if text not in tree or not tree[text].family:
+        return None
+    found = named(text, tree)
+    return found.key if found and found.key != text else None
+
+
 def suggestions(text: str, tree: FamilyTree) -> tuple[str, ...]:
     """The names of `guesses`."""
     return tuple(str(each.matched) for each in guesses(text, tree))
@@ -504,7 +536,10 @@ def _means_the_same(name: str, words: Sequence[str], key: str, tree: FamilyTree)
     kind = next((found for front in fronts if (found := named(front, tree))), None)
     if kind is None or kind.key is None:
         return False
-    is_its_drink = kind.key in tree.alcoholic and tree.is_a(key, kind.key)
+    last_of_kind = _stem(_words(tree.name(kind.key))[-1])
+    ends_in_it = any(_stem(_words(each)[-1]) == last_of_kind for each in tree[key].all_names)
+    both_drinks = kind.key in tree.alcoholic and key in tree.alcoholic
+    is_its_drink = both_drinks and (ends_in_it or tree.is_a(key, kind.key))
     return words[0] in _FLAVOURED_BEHIND or is_its_drink
 
 
@@ -601,8 +636,13 @@ def _has_a_maker(key: str, tree: FamilyTree) -> bool:
     return (ingredient.abv_percent or 0.0) > 0.5 or several
 
 
+_JOINS = frozenset({"or", "oder", "ou", "oppure", "o", "u", "and", "with", "plus", "and/or"})
+
+
 def _may_be_a_maker(words: list[str], tree: FamilyTree) -> bool:
     """Whether no word is an ingredient, a flavour, or changes what the kind is."""
+    if words and words[-1] in _JOINS:
+        return False  # korn or vodka: what is joined is no maker's
     for word in words:
         plain = word.strip(".,'&")
         if plain in _CHANGING or any(form in tree.by_name for form in _forms(plain)):

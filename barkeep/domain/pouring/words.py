@@ -21,7 +21,7 @@ from barkeep.domain.ingredients.derivations import (
 from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, capitalised, folded
-from barkeep.domain.pouring.supply import Supply
+from barkeep.domain.pouring.supply import Supply, strength_of
 from barkeep.domain.specs.called import called_in_sentence, kinds_named_by
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
@@ -110,14 +110,24 @@ def asks_in_words(line: Line, bottle: Bottle | None, tree: FamilyTree) -> str:
 
     A label says it where its name or its maker has the same words.
     """
-    if bottle is None:
-        return ""
+    strong = _strength_asked(line, bottle, tree)
+    if bottle is None or strong:
+        return strong
     label = f" {folded(bottle.product.title)} "
     unsaid = [each for each in line.stated if f" {folded(each)} " not in label]
     if not unsaid:
         return ""
     asked = f"asks for {spoken_list(unsaid, 'and')}; check the bottle, {bottle.product.title}"
     return f"{capitalised(called_in_sentence(line, tree))}: {asked}."
+
+
+def _strength_asked(line: Line, bottle: Bottle | None, tree: FamilyTree) -> str:
+    """The strength that a line asks for and no bottle that is poured has."""
+    least = line.min_abv_percent
+    if least is None or (bottle is not None and strength_of(bottle.product, tree) >= least):
+        return ""
+    asked = f"{capitalised(called_in_sentence(line, tree))}: asks for {least:g} % vol or more"
+    return f"{asked}, and no bottle of it here is as strong."
 
 
 def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> str:
@@ -128,6 +138,9 @@ def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> 
     there = sum(supply.total(each) for each in kinds)
     unit = tree[wanted[0]].unit
     past = [bottle for each in kinds for bottle in snapshot.past.get(each, ())]
+    weak = _why_too_weak(line, need, tuple(kinds), supply=supply, tree=tree)
+    if weak:
+        return weak
     if there > 0.0:
         left, needed = plain_amount(there, unit), plain_amount(need, unit)
         return f"Only {left} of {name} is left and {needed} is needed."
@@ -137,6 +150,27 @@ def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> 
     if len(alone) == len(wanted):
         return as_sentence(f"no {name}, and nothing stands in for it: {'; '.join(alone)}")
     return f"No {name} in the bar, and nothing close enough to stand in for it."
+
+
+def _why_too_weak(
+    line: Line, need: float, kinds: Sequence[str], *, supply: Supply, tree: FamilyTree
+) -> str:
+    """That what there is of it is weaker than the line asks; empty where that is not what lacks."""
+    least, unit = line.min_abv_percent, tree[line.wanted[0]].unit
+    stocks = [stock for kind in kinds for stock in supply.stocks.get(kind, ())]
+    if least is None or not stocks:
+        return ""
+    strong = sum(stock.amount for stock in stocks if stock.abv_percent >= least)
+    name = names_in_sentence(line, tree)
+    if strong > 0.0:
+        left, needed = plain_amount(strong, unit), plain_amount(need, unit)
+        return f"Only {left} of {name} of {least:g} % vol or more is left and {needed} is needed."
+    best = max(stocks, key=lambda stock: stock.abv_percent)
+    title = best.bottle.product.title if best.bottle else tree.name(best.ingredient)
+    return (
+        f"No {name} here has {least:g} % vol or more: the strongest, {title}, "
+        f"has {best.abv_percent:g} %."
+    )
 
 
 def volume_in_words(volume_ml: float) -> str:

@@ -25,13 +25,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from barkeep.domain.amounts.amount import Amount, ReadAmount, unit_at
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.spoken import HOW_FULL, any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.ingredients.names import WORDS_AFTER
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.found import names_in
 from barkeep.errors import AmountError, NegativeAmount
@@ -131,6 +132,7 @@ _SPEECH_LIST = """
     combine combining stir shake muddle grate crack cracking cracked at them other along alongside
     thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
     schooner mug flute goblet tumbler pitcher jug kick people folks guests place sprinkle tell
+    under almost nearly roughly exactly shy
     told probably there'll we're they they'll he'll she he's she's said says gets every any only
 """
 _SPEECH = frozenset(_SPEECH_LIST.split()) | {"some people", "some folks", "some guests"}
@@ -174,6 +176,19 @@ _EXPRESS = re.compile(
     r"(?=(?:an?|one|the|some|two)[ ]|[\w]+[ ](?:peel|twist|zest))",
     re.IGNORECASE,
 )
+_GRATE = re.compile(
+    r"(?P<how>grate|dust|sprinkle|shave|grind)[ ](?:(?:some|a[ ](?:little|bit[ ]of)|over)[ ])?"
+    r"(?=\w[^,;]*[ ](?:over|on)(?:[ ](?:it|top|the[ ](?:top|drink|glass|foam|surface)))?[ .]*$)",
+    re.IGNORECASE,
+)
+"""*Grate some nutmeg over it*."""
+_GRATED = {"grate": "grated", "dust": "dusted", "sprinkle": "sprinkled", "shave": "shaved"}
+_OVER_IT = re.compile(
+    r"[ ](?:over|on|across|above)(?:[ ](?:it|top|the[ ](?:top|drink|glass|surface)))?[ ]*"
+    r"(?P<rest>(?:[,;(].*|and[ ].*|then[ ].*)?)$",
+    re.IGNORECASE,
+)
+"""*Express a lemon peel over (the drink)*: where a thing is expressed, behind it."""
 _RIM = re.compile(
     r"(?:(?:an?|the)[ ])?(?P<half>half(?:[ -]a)?[ -])?(?P<what>[^\W\d_][\w' -]*?)[ -]"
     r"(?:rim(?:med)?)(?:[ ](?:the[ ])?glass)?(?![\w-])[ ]*",
@@ -186,20 +201,25 @@ _ON_THE_RIM = re.compile(
     re.IGNORECASE,
 )
 _RIM_WITH = re.compile(
-    rf"rim(?:[ ](?:(?P<some>half|part)(?:[ ]of)?[ ])?{_VESSEL})?(?:[ ]in|[ ]with|[ ]*[:–-])[ ]*"
+    rf"(?:rim(?:[ ](?:(?P<some>half|part)(?:[ ]of)?[ ])?{_VESSEL})?"
+    r"|(?:salt|sugar|coat|dip|frost|crust)[ ](?:the[ ])?(?P<part>half(?:[ ]of)?[ ](?:the[ ])?)?rim"
+    r"(?:[ ]of[ ]the[ ]glass)?)(?:[ ]in|[ ]with|[ ]*[:–-])[ ]*"
     r"(?P<half>half(?:[ ]with|[ ]in)?[ ])?",
     re.IGNORECASE,
 )
 _LOOSE = re.compile(r"(?P<word>float|rinse)(?:[ ]with|[ ]on)?[ :]+(?!of\b)", re.IGNORECASE)
 _PART_OF = re.compile(
-    r"(?:the[ ])?(?P<part>juice|zest|peel)[ ](?:of|from)[ ]+(?:the[ ](?=\w))?", re.IGNORECASE
+    r"(?:the[ ])?(?P<part>juice|zest|peel|pulp|flesh|seeds)[ ](?:of|from)[ ]+(?:the[ ](?=\w))?",
+    re.IGNORECASE,
 )
 _OF_AN_EGG = re.compile(
     r"(?P<count>.{0,12}?)(?:the[ ])?\b(?P<part>white|yolk)s?[ ](?:of|from)[ ]"
     r"(?:an?[ ]|one[ ])?eggs?\b",
     re.IGNORECASE,
 )
-_HALF_A = re.compile(r"(?:a[ ])?(?P<share>half|quarter)[ ](?:of[ ])?an?[ ]+", re.IGNORECASE)
+_HALF_A = re.compile(
+    r"(?:a[ ])?(?P<share>half|quarter)[ ](?:of[ ])?an?[ ]+(?!dozen\b)", re.IGNORECASE
+)
 _SHARES = {"half": 0.5, "quarter": 0.25}
 
 _HOW_FULL = re.compile(rf"(?:an?[ ])?(?P<how>{'|'.join(HOW_FULL)})[ ](?=\w)", re.IGNORECASE)
@@ -246,7 +266,7 @@ _NOT_BEFORE = re.compile(
 _REST_IS_NOTES = re.compile(r"[ ]*(?:$|[,(;#].*|[–—-]+[ ].*)")
 _LOOSE_AFTER = re.compile(
     r"(?:[ ]*[,(–-][ ]*|[ ])(?:(?:to|as|for)[ ](?:an?[ ]|the[ ])?)?(?P<word>float|rinse)"
-    r"(?:[ ]on[ ]top|[ ](?:the[ ])?glass)?[ ]*\)?[ ]*$",
+    r"(?:[ ]on[ ]top|[ ](?:the[ ])?glass)?[ ]*\)?(?P<tail>[ ]*(?:[,;(].*)?)$",
     re.IGNORECASE,
 )
 
@@ -260,7 +280,8 @@ class Draft:
 
     `each` says that the amount is of each of the things that follow, and
     `by_the_piece` that its unit is what one piece is called: *2 slices orange*;
-    `holds` is the size of a bottle or can that is written beside it.
+    `holds` is the size of a bottle or can that is written beside it; `beside_others`
+    says that the text stands with other ingredients on one line.
     """
 
     rest: str
@@ -278,6 +299,7 @@ class Draft:
     each: bool = False
     by_the_piece: bool = False
     holds: Amount | None = None
+    beside_others: bool = False
 
     @property
     def beside_amount(self) -> str:
@@ -329,6 +351,7 @@ def take_around(draft: Draft) -> None:
     _take_loose(draft)
 
 
+_TO_TOP_BEHIND = re.compile(r"[ ]to[ ](?:top|fill)(?:[ ]up)?[ .]*$", re.IGNORECASE)
 _TELLS_OF_THE_LAST = re.compile(
     r"(?:from|that['’]?s|that[ ]is|which|i\.e\.|it['’]?s)\b", re.IGNORECASE
 )
@@ -345,9 +368,11 @@ def begins_an_item(text: str, tree: FamilyTree, units: BarUnits) -> bool:
     except (AmountError, NegativeAmount):
         return False
     used = any(
-        each in ("to top", "to fill", "rim", "half rim", "expressed") for each in draft.notes
+        each in ("to top", "to fill", "rim", "half rim", "expressed", *_GRATED.values())
+        for each in draft.notes
     )
-    if draft.amount is None and not used:
+    tops = _TO_TOP_BEHIND.search(draft.rest)  # soda to top
+    if draft.amount is None and not used and not (tops and draft.rest[: tops.start()].strip()):
         return False
     return next(names_in(draft.rest, tree), None) is not None
 
@@ -359,8 +384,8 @@ def _take_speech(draft: Draft) -> bool:
     for count, word in enumerate(_SPOKEN_WORD.finditer(draft.rest)):
         rest = draft.rest[word.start() :]
         if _begins_an_amount(rest, draft.units) or _begins_a_use(rest):
-            if not count:
-                return False
+            if not count or _is_nothing_but_an_amount(rest, draft.units):
+                return False  # sugar 15
             said = draft.rest[: word.start()].strip(" ,.:;–—-!")
             draft.advance(word.start())
             draft.optional = draft.optional or bool(_IF_YOU_LIKE.search(said))
@@ -373,11 +398,19 @@ def _take_speech(draft: Draft) -> bool:
     return False
 
 
+def _is_nothing_but_an_amount(text: str, units: BarUnits) -> bool:
+    try:
+        found = _amount(text, units)
+    except (AmountError, NegativeAmount):
+        return False
+    return found is not None and not text[found.end :].strip(" .,")
+
+
 _SPOKEN_WORD = re.compile(r"some[ ](?:people|folks|guests)\b|[^\W_]+(?:['’][^\W_]+)*|[~≈¼½¾⅓⅔⅛⅜⅝⅞]")
 
 
 def _begins_a_use(text: str) -> bool:
-    return any(use.match(text) for use in (_TOP, _RINSE, _EXPRESS, _GARNISH, _RIM_WITH))
+    return any(use.match(text) for use in (_TOP, _RINSE, _EXPRESS, _GRATE, _GARNISH, _RIM_WITH))
 
 
 _PLENTY = re.compile(
@@ -404,11 +437,17 @@ def _take_use(draft: Draft) -> None:
         else:
             draft.notes.append("rinse")
         return
-    express = draft.take(_EXPRESS)
+    express = draft.take(_EXPRESS) or draft.take(_GRATE)
     if express:
         draft.garnish = True
         how = express["how"].lower()
-        draft.notes.append({"express": "expressed", "flame": "flamed"}.get(how, how))
+        said = {"express": "expressed", "flame": "flamed", "grind": "ground", **_GRATED}
+        draft.notes.append(said.get(how, how))
+        over = _OVER_IT.search(draft.rest)
+        if over and draft.rest[: over.start()].strip(" "):
+            draft.notes.append(draft.rest[over.start() : over.start("rest")].strip())
+            tail = over["rest"] if over["rest"][:1] in ",;(" else f", {over['rest']}"
+            draft.rest = f"{draft.rest[: over.start()]}{tail}".rstrip(" ,")
 
 
 _END_OF_ARTICLE = re.compile(r"(?:(?:an?|the|some|your|our)[ ]+(?=\w))?", re.IGNORECASE)
@@ -424,7 +463,9 @@ def _take_rim(draft: Draft) -> bool:
     behind = draft.take(_RIM_WITH)
     if behind:
         draft.garnish = True
-        draft.notes.append("half rim" if behind["half"] or behind["some"] else "rim")
+        draft.notes.append(
+            "half rim" if behind["half"] or behind["some"] or behind["part"] else "rim"
+        )
         return True
     rim = _ON_THE_RIM.match(draft.rest) or _RIM.match(draft.rest)
     if rim is None or (_amount(draft.rest, draft.units) is not None and not rim["half"]):
@@ -710,7 +751,8 @@ def _take_after(draft: Draft) -> None:
         if vessel:
             draft.hedges.append(vessel.group().strip())
             name = name[vessel.end() :]
-        draft.rest = f"{name}{'' if tail[:1] in ',;' else ' '}{tail}".rstrip()
+        gap = "" if tail[:1] in ",;" else ", " if tail[:1].isalpha() or tail[:1] == "+" else " "
+        draft.rest = f"{name}{gap}{tail}".rstrip(" ,")
         return
     alone = _NUMBER_ALONE.fullmatch(draft.rest)
     number = _amount(alone["number"], draft.units) if alone else None
@@ -721,8 +763,8 @@ def _take_after(draft: Draft) -> None:
 
 
 _NUMBER_ALONE = re.compile(
-    r"(?P<name>[^0-9()]*[^\W\d_][^0-9()]*?)[ ]+(?:[x×][ ]?)?"
-    r"(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?|[¼½¾]|[0-9]/[0-9])[ .]*"
+    r"(?P<name>[^0-9()]*?[^\W\d_][^0-9()]*?)[ ]+(?:[x×][ ]?)?"
+    r"(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?|[.][0-9]+|[¼½¾]|[0-9]/[0-9])[ .]*"
 )
 """*Pisco 60*: a number without a unit behind the name, which is asked about."""
 
@@ -755,10 +797,16 @@ def _amounts_after(draft: Draft) -> Iterator[tuple[int, str, ReadAmount, int]]:
             closed = rest.lstrip(" ").startswith(")")
             rest = rest.lstrip(" ")[1:] if closed else "not closed"
         before = before.strip(".…_") or before[:1]
-        if (found.unit or before in (":", "-", "–", "—", "=", "@")) and _REST_IS_NOTES.fullmatch(
-            rest
-        ):
+        if (found.unit or before in (":", "-", "–", "—", "=", "@")) and _is_notes(rest):
             yield place, name, found, end
+
+
+def _is_notes(rest: str) -> bool:
+    """Whether what stands behind an amount tells something of it and names nothing."""
+    more = re.match(r"[ ]*(?:[+]|plus)[ ]*[\w½¼]+[ ]more\b", rest)  # + 1 more if tart
+    return bool(_REST_IS_NOTES.fullmatch(rest) or more) or (
+        rest.startswith(" ") and WORDS_AFTER.match(f"x{rest}", 1) is not None
+    )
 
 
 def _is_measured_behind(draft: Draft, start: int) -> bool:
@@ -780,8 +828,27 @@ def _take_loose(draft: Draft) -> None:
         starts, ends = (draft.at + each for each in loose.span("word"))
         _set(draft, Amount(1.0, None, word), starts, ends)
     elif word != draft.amount.unit:
-        draft.notes.append(loose.group().strip(" ,()–-"))
-    draft.rest = draft.rest[: loose.start()].rstrip(" ")
+        draft.notes.append(draft.rest[loose.start() : loose.start("tail")].strip(" ,()–-"))
+    draft.rest = draft.rest[: loose.start()].rstrip(" ") + loose["tail"].rstrip(" ")
+
+
+def take_how_much(draft: Draft, notes: Sequence[str]) -> tuple[str, ...]:
+    """The notes of a *float of rum, about ½ oz*, whose amount is what the last of them says."""
+    amount = draft.amount
+    if amount is None or amount.unit not in ("float", "rinse") or amount.value != 1.0:
+        return tuple(notes)
+    for place, note in enumerate(notes):
+        lead = lead_in(note)
+        begins = lead.length if lead else 0
+        try:
+            found = _amount(f"{note[begins:]} ", draft.units)
+        except (AmountError, NegativeAmount):
+            continue
+        exact = found is not None and found.unit not in (None, "each", amount.unit)
+        if found is not None and exact and not note[begins + found.end :].strip():
+            draft.amount = Amount(found.value, found.high, found.unit or "each")
+            return (*notes[:place], amount.unit, *notes[place:])
+    return tuple(notes)
 
 
 def _set(draft: Draft, amount: Amount, at: int, end: int) -> None:

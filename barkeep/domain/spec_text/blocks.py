@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
@@ -32,11 +32,12 @@ _GARNISH = re.compile(r"garnish(?:ed)?(?:\s+with|\s*:)?\s+(?P<what>\S.*)", re.IG
 class Row:
     """One line of a text, or a piece of one that stands as far right as it does there.
 
-    Numbers count from 1.
+    Numbers count from 1. An `odd` one stands among drinks of a line each and is none.
     """
 
     number: int
     text: str
+    odd: bool = False
 
     @property
     def empty(self) -> bool:
@@ -57,10 +58,30 @@ def blocks(text: str, units: BarUnits, is_line: IsLine) -> Iterator[Sequence[Row
     """The rows of each spec, without the empty ones around them."""
     for rows in _parted_plainly(text):
         drinks = [_on_one_line(row, units, is_line) for row in rows if not row.empty]
-        if all(drinks):
-            yield from (drink for drink in drinks if drink)
+        if drinks and drinks[0]:
+            yield from _one_a_line([row for row in rows if not row.empty], drinks)
         else:
             yield from _parted_by_names(rows, is_line)
+
+
+def _one_a_line(rows: Sequence[Row], drinks: Sequence[list[Row] | None]) -> Iterator[Sequence[Row]]:
+    """Drinks of a line each; what stands among them and is none is a block of its own.
+
+    Behind a single drink, or where it tells what to do, it belongs to the drink before it.
+    """
+    alone = sum(1 for drink in drinks if drink) == 1
+    last: list[Row] = []
+    for row, drink in zip(rows, drinks, strict=True):
+        if drink:
+            if last:
+                yield last
+            last = drink
+        elif alone or begins_a_method(row.text.strip()):
+            last.append(replace(row, odd=not alone))
+        else:
+            yield last
+            last = [replace(row, odd=True)]
+    yield last
 
 
 def _parted_plainly(text: str) -> Iterator[list[Row]]:

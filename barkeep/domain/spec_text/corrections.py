@@ -43,7 +43,8 @@ _SURE = (
     r"|or[ ]was[ ]it,?[ ](?:yeah|yes|yep),?|no,?[ ](?:less|more),?[ ]like|actually,?"
     r"|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
     r"|let's[ ](?:say|make[ ](?:it|that)|call[ ]it|go)|no,?[ ](?=make|i[ ]mean|sorry|not[ ])"
-    r"|no,?[ ](?=(?:one|two|three|four|five|six|half|ten|fifteen|twenty|thirty|[0-9])\b))"
+    r"|no,?[ ](?=(?:one|two|three|four|five|six|half|ten|fifteen|twenty|thirty|[0-9])\b)"
+    r"|no,?[ ](?=an?[ ](?:ounce|half|quarter|dash|splash|barspoon|teaspoon)\b))"
 )
 _SMALL = r"(?:oh,?|er,?|uh,?|um,?|well,?)"
 _JOINT = (
@@ -118,11 +119,25 @@ def corrects(text: str) -> bool:
     return bool(slip and slip["gap"] == "") or bool(_CHANGE.match(text))
 
 
+def without_its_lead(text: str) -> str | None:
+    """What a correction puts in place, where it stands alone: *no, make that an ounce of gin*."""
+    slip = _SLIP.match(text)
+    return text[slip.end() :] if slip and slip["gap"] == "" else None
+
+
 def is_left(note: str) -> bool:
     """Whether a note is a correction that corrected nothing: *make it a whole lime*."""
+    if _ONLY_LEADS_IN.fullmatch(note.strip(" .,")):
+        return False
     alone = note.casefold().strip(" .!") in _ALONE
     return alone or corrects(f"{note} x") or taken_out(note) is not None
 
+
+_ONLY_LEADS_IN = re.compile(
+    r"(?:(?:uh|um|er|so|okay|ok|well|and|then|now|right)[ ,]+)*let['’]s[ ](?:say|go|call[ ]it)",
+    re.IGNORECASE,
+)
+"""What is said before an amount to look for it, and corrects nothing."""
 
 _ALONE = frozenset({"no", "nope", "wait", "no wait", "sorry", "actually", "oops", "scratch that"})
 

@@ -367,7 +367,8 @@ class Sentence:
                 self._say_part(at, after)
             elif item.role == "hedge":
                 known = self.role(after) in ("number", "unit", "hedge")
-                self.say(at, item.english if known else None)
+                ends = after is None and self.joined(before, at)  # 6 cl de cognac environ
+                self.say(at, item.english if known else f", {item.english}" if ends else None)
             elif item.role == "garnish" and before is None and self.joined(at, after):
                 self.say(at, f"{item.english}:")
             elif item.role == "rim" and self.role(before) == "name" and self.joined(before, at):

@@ -8,8 +8,9 @@ from dataclasses import dataclass, field
 
 from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
-from barkeep.domain.ingredients.languages import header_words, words_of
+from barkeep.domain.ingredients.languages import WORD, action_words, header_words, plain, words_of
 from barkeep.domain.phrases import folded
+from barkeep.domain.specs.glasses import glass_named
 from barkeep.errors import AmountError, NegativeAmount
 
 MOST_SPEC_SERVES = 1000.0
@@ -24,9 +25,39 @@ _HEADER = re.compile(
     r"[ ]?:[ ]?(?P<value>.*)",
     re.IGNORECASE,
 )
-_SERVES_FOUR = re.compile(r"(?P<name>serves|makes)[ ](?P<value>[0-9].{0,40})", re.IGNORECASE)
+_COUNT = (
+    r"(?:[0-9]+(?:[ ]?[-–/][ ]?[0-9]+)?|one|two|three|four|five|six|seven|eight|nine|ten|twelve"
+    r"|(?:a|one)[ ]dozen)\b"
+)
+_SERVED = (
+    r"(?:serve|serving|drink|cocktail|person|people|portion|glass|guest|friend"
+    r"|of[ ](?:us|them|you))"
+    r"(?:e?s)?\b"
+)
+_SERVES_FOUR = re.compile(
+    r"[(\[]?(?:(?:this|it|the[ ]recipe|recipe)[ ])?(?P<name>serves|makes|yields)[ ]"
+    rf"(?P<value>(?:[0-9]|(?:about[ ])?{_COUNT}).{{0,40}}?)[)\]]?[.]?",
+    re.IGNORECASE,
+)
+_FOR_TWO = re.compile(
+    rf"[(\[]?(?P<name>for)[ ](?P<value>{_COUNT}(?:[ ]{_SERVED})?)[)\]]?[.]?", re.IGNORECASE
+)
+_IN_A_TITLE = re.compile(
+    r"(?P<title>.*?\w.*?)[ ]*[-–—,;:|]?[ ]*[(\[]?(?<![\w])"
+    rf"(?P<name>serves|makes|yields)[ ](?P<value>{_COUNT}(?:[ ]{_SERVED})?)[ ]*[)\]]?",
+    re.IGNORECASE,
+)
+_TIMES_IN_A_TITLE = re.compile(r".*\w[ ]*[(\[ ][ ]*(?P<times>[x×][ ]?[0-9]{1,2})[ ]*[)\]]?", re.I)
+_IN_A_METHOD = re.compile(
+    r"(?:^|(?<=[.!;])[ ]|\n)[ ]*[(\[]?(?:(?:this|it|the[ ]recipe|recipe)[ ])?"
+    rf"(?P<name>serves|makes|yields)[ ](?P<value>{_COUNT}(?:[ ]{_SERVED})?)[ ]*[)\]]?[ ]*"
+    r"(?:[.!;]|$)",
+    re.IGNORECASE | re.MULTILINE,
+)
 _OF_THE_PAGE = re.compile(
-    r"\#{2,6}[ ].*|for[ ](?:the|one)[ ](?:[\w-]+[ ])?(?:syrup|drink|cocktail|punch|batch|mix"
+    r"\#{2,6}[ ].*"
+    r"|(?:n\.?b\.?|p\.?s\.?|fyi|remember|reminder|warning)(?:[ :.,-]|$).*|tip[ ]?[:,–-].*"
+    r"|for[ ](?:the|one)[ ](?:[\w-]+[ ])?(?:syrup|drink|cocktail|punch|batch|mix"
     r"|foam|base|infusion|cordial|shrub|garnish|topping|puree|brine|tincture|glass):?"
     r"|(?:[$£€¥][ ]?[0-9]+(?:[.,][0-9]{1,2})?|[0-9]+(?:[.,][0-9]{1,2})?[ ]?[$£€])"
     r"|[★☆⭐]{3,}.*|[0-9](?:[.,][0-9])?[ ]?(?:/[ ]?5|stars?|out[ ]of[ ](?:5|five))"
@@ -53,6 +84,7 @@ _SAME: Mapping[str, str] = {
     "tag": "tags",
     "by": "credit",
     "yields": "yield",
+    "for": "serves",
 }
 _ONCE = frozenset({"glass", "ice", "riff of", "credit", "source"})
 _A_NUMBER_OF = re.compile(
@@ -78,10 +110,66 @@ class Header:
 def header_in(text: str) -> Header | None:
     """The field that a row of a text gives, None where it gives none."""
     plain = " ".join(text.split())
-    found = _HEADER.fullmatch(plain) or _SERVES_FOUR.fullmatch(plain)
+    found = _HEADER.fullmatch(plain) or _SERVES_FOUR.fullmatch(plain) or _FOR_TWO.fullmatch(plain)
     if found is None:
         return _foreign_header(plain, text)
     return _header(found["name"].casefold(), found["value"], text)
+
+
+def serves_in_title(text: str) -> tuple[str, Header] | None:
+    """*Night Mail (serves two)*: the name alone and the field behind it; None without one."""
+    plain = " ".join(text.split())
+    found = _IN_A_TITLE.fullmatch(plain)
+    if found is None:
+        return None
+    return found["title"], _header(found["name"].casefold(), found["value"], text)
+
+
+def times_in_title(text: str) -> str | None:
+    """*Night Mail (x2)*: what may say how many its amounts are for."""
+    found = _TIMES_IN_A_TITLE.fullmatch(" ".join(text.split()))
+    return found["times"] if found else None
+
+
+def serves_in_method(text: str) -> Header | None:
+    """The field that a sentence of the method gives: *Shake and strain. Makes two.*"""
+    found = _IN_A_METHOD.search(text)
+    return _header(found["name"].casefold(), found["value"], text) if found else None
+
+
+_IN_A_GLASS = re.compile(
+    r"(?:(?:and|so|then|now|okay|ok|that|this|it|we|i|all|just)(?:['’]s|['’]ll)?[ ,]+)*"
+    r"(?:(?:goes|go|comes|served?|serves|poured?|strained?|put|pop|gets|want)\b[ ]?"
+    r"(?:it|that|this|up|straight)?[ ]?)?"
+    r"(?:in|into|up[ ]in|over[ ]ice[ ]in)[ ](?:an?|the|my|your|our)[ ](?P<glass>[\w' -]+)[ .!]*",
+    re.IGNORECASE,
+)
+_CHATTER = re.compile(
+    r"\b(?:is|was|are|were|isn['’]t|wasn['’]t|we|we['’]re|we['’]ll|i|i['’]m|i['’]ll|it['’]s|that['’]s"
+    r"|you['’]re|this[ ]one['’]s|welcome|thanks|thank|hello|hi|hey)\b",
+    re.IGNORECASE,
+)
+_FEWEST_WORDS_OF_CHATTER = 5
+
+
+def names_a_glass(text: str) -> bool:
+    """Whether a row that is no ingredient says in what glass it is served."""
+    found = _IN_A_GLASS.fullmatch(" ".join(text.split()))
+    glass = re.split(r"[ ](?:with|over|and|on)[ ]", found["glass"])[0] if found else ""
+    return bool(glass) and glass_named(glass) is not None
+
+
+def tells_what_to_do_elsewhere(text: str) -> bool:
+    """Whether a row that is no ingredient says in another language what is done."""
+    words = [plain(each.group()) for each in WORD.finditer(text)]
+    counted = any(mark.isnumeric() for mark in text)
+    return len(words) > 1 and not counted and not action_words().isdisjoint(words)
+
+
+def is_chatter(text: str) -> bool:
+    """Whether a row is a sentence that is said to whoever listens, by its words."""
+    words = text.split()
+    return len(words) >= _FEWEST_WORDS_OF_CHATTER and bool(_CHATTER.search(text))
 
 
 def tells_of_the_page(text: str) -> bool:

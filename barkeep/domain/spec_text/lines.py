@@ -7,7 +7,7 @@ is left is a name, a choice of names, or several things of one amount.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from typing import cast
@@ -32,13 +32,16 @@ from barkeep.domain.ingredients.names import (
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular, words_of_a_name
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around
+from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around, take_how_much
 from barkeep.domain.spec_text.choices import Choice, choice_in, with_notes
-from barkeep.domain.spec_text.corrections import corrected, is_left
+from barkeep.domain.spec_text.corrections import corrected, is_left, without_its_lead
+from barkeep.domain.spec_text.flavours import may_be_poured
+from barkeep.domain.spec_text.for_so_many import question_of
 from barkeep.domain.spec_text.foreign_grammar import Unsure
 from barkeep.domain.spec_text.languages import Said, in_english
-from barkeep.domain.spec_text.several import items_in
-from barkeep.domain.spec_text.speech import put_in_writing
+from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
+from barkeep.domain.spec_text.several import items_in, likely_split
+from barkeep.domain.spec_text.speech import put_in_writing, with_its_kind
 from barkeep.domain.spec_text.traced import Traced, squeezed
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
@@ -104,6 +107,8 @@ _GARNISH = frozenset(
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
     r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted"
+    r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
+    r"|^to[ ](?:finish|decorate)$"
     r"|^on[ ]top$|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
@@ -130,6 +135,11 @@ _SQUEEZED = frozenset({"lime", "lemon", "orange", "grapefruit", "mandarin", "yuz
 
 _IN_THE_DRINK = re.compile(r"\bin[ ](?:the|it|your)\b", re.IGNORECASE)
 
+_HAVE_ONE = re.compile(
+    r"(?:have|halve)[ ](?=an?[ ](?:ounce|teaspoon|barspoon|cup)\b)", re.IGNORECASE
+)
+"""*Half an ounce* as it may be taken down from speech."""
+
 _DOUBT = re.compile(
     r"\b(?:i|we)[ ](?:forget|(?:can|don)['’]?t[ ]remember|am[ ]not[ ]sure|have[ ]forgotten)"
     r"(?:[ ]which|[ ]what)?"
@@ -145,13 +155,15 @@ class Complaint:
 
     `say` tells it; looking for the nearest names is only paid for when it is told.
     `unknown` is the text that names nothing known, where that is what is wrong;
-    `answer` is the line as it is likely meant, ready to be taken.
+    `answer` is the line as it is likely meant, ready to be taken; `which` says that only
+    the kind of a grouping is asked for.
     """
 
     at: int
     say: Callable[[], str]
     unknown: str | None = None
     answer: str | None = None
+    which: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -306,10 +318,28 @@ def _read_english(
     said = corrected(put_in_writing(spoken, units), tree, units)
     items = items_in(said, tree, units)
     if len(items) == 1:
-        return (_read_item(items[0], text.strip(), tree=tree, units=units, garnish=garnish),)
-    return tuple(
-        _read_item(each, each.text, tree=tree, units=units, garnish=garnish) for each in items
-    )
+        read = _read_item(items[0], text.strip(), tree=tree, units=units, garnish=garnish)
+        kind = with_its_kind(items[0], units) if read.complaints else items[0]
+        if kind is not items[0]:
+            again = _read_item(kind, text.strip(), tree=tree, units=units, garnish=garnish)
+            read = read if again.complaints else again
+        return (_said_otherwise(read, text.strip(), tree, units),)
+    return tuple(_read_item(each, "", tree=tree, units=units, garnish=garnish) for each in items)
+
+
+def _said_otherwise(read: ReadLine, text: str, tree: FamilyTree, units: BarUnits) -> ReadLine:
+    """A line that is likely meant as another is read: a correction alone, a split said first."""
+    if not read.complaints:
+        return read
+    told = "this corrects a line before it, and there is none"
+    likely = without_its_lead(text)
+    if likely is None:
+        told, likely = "how much of each is this?", likely_split(text, tree, units)
+    if not likely or any(each.complaints for each in read_lines(likely, tree, units)):
+        return read
+    asked = f"{told} likely “{likely}”" if told.endswith("?") else f"{told}; likely “{likely}”"
+    line = replace(read.line, ingredient="", note="")
+    return replace(read, line=line, complaints=(Complaint(0, lambda: asked, answer=likely),))
 
 
 def _without_mark(said: Traced) -> Traced:
@@ -321,8 +351,12 @@ def _without_mark(said: Traced) -> Traced:
 def _read_item(
     item: Traced, text: str, *, tree: FamilyTree, units: BarUnits, garnish: bool
 ) -> ReadLine:
-    """One ingredient with its amount; the places of what is wrong are those of the whole line."""
+    """One ingredient with its amount; the places of what is wrong are those of the whole line.
+
+    `text` is all of the line, empty where others stand on it.
+    """
     draft = begun(item.text, units)
+    draft.beside_others, text = not text, text or item.text
     whole = draft.rest
     try:
         take_around(draft)
@@ -343,6 +377,8 @@ def _read_item(
 
 def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     choice = _find(draft, tree)
+    if choice is not None:
+        choice = replace(choice, notes=take_how_much(draft, choice.notes))
     amount = draft.amount
     match = choice.match if choice else Match(None, None, 0.0)
     line = replace(
@@ -361,49 +397,179 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     if match.key and tree[match.key].unit != "ml" and on_top:
         line = replace(line, garnish=True)
     read = ReadLine(line, matched=match.matched, confidence=match.confidence)
+    prepared = prepared_from(draft.rest, tree)
+    if prepared is not None:
+        return _made_of(prepared, read, draft, tree)
     if choice is None or match.key is None:
+        unit = _unit_meant(draft)
+        if unit:
+            return replace(read, complaints=(unit,))
         told = partial(_unknown, draft.rest, tree)
         return replace(read, complaints=(Complaint(draft.at, told, draft.rest),))
     read = _measured(read, draft, tree[match.key])
-    doubt = _DOUBT.search(line.text)
-    if doubt:
-        said = doubt.group().strip()
-        unsure = f"“{said}” says that this is not settled yet"
-        read = replace(read, complaints=(Complaint(draft.at, lambda: unsure), *read.complaints))
-    if match.key == "garnish":
-        which = "which garnish is this? write what it is, such as a lemon peel"
-        read = replace(read, complaints=(Complaint(draft.at, lambda: which), *read.complaints))
-    if _may_be_its_juice(draft, match, tree):
-        number = draft.amount.value if draft.amount else 0.0
-        unit = "ml" if number >= LEAST_ML else unit_words(draft.units.ounce, draft.units)
-        likely = f"{draft.plain[: draft.amount_end]} {unit} {tree.in_sentence(match.key)} juice"
-        likely = " ".join(likely.split())
-        either = f"is this of one {tree.in_sentence(match.key)}, or likely “{likely.strip()}”?"
-        read = replace(
-            read,
-            complaints=(
-                Complaint(draft.amount_at, lambda: either, answer=likely.strip()),
-                *read.complaints,
-            ),
-        )
-    taken_back = (note for note in choice.notes if _takes_back(note, match, tree))
-    left = next(taken_back, None) or next(
-        (note for note in (*choice.notes, *draft.hedges) if is_left(note)), None
-    )
-    if left:
-        unclear = f"“{left}” corrects nothing that was found here"
-        read = replace(read, complaints=(Complaint(draft.at, lambda: unclear), *read.complaints))
-    usual = next((note for note in choice.notes if _THE_USUAL.search(note)), None)
-    if usual and tree[match.key].family:
-        which = f"which {tree.in_sentence(match.key)} is “{usual}”?"
-        read = replace(read, complaints=(Complaint(draft.at, lambda: which), *read.complaints))
-    unsaid = _not_said_which(choice, draft, tree)
-    if unsaid:
-        read = replace(read, complaints=(unsaid, *read.complaints))
+    asked = tuple(_questions(draft, choice, line.text, tree))
+    read = replace(read, complaints=(*asked, *read.complaints)) if asked else read
     if read.complaints and draft.amount is None:
         return read  # the amount that cannot be read is told of once
     strays = tuple(_strays(draft, choice, tree))
     return replace(read, complaints=read.complaints + strays) if strays else read
+
+
+def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Iterator[Complaint]:
+    """What a line leaves open though its name is known, the plainest first."""
+    match, notes = choice.match, choice.notes
+    kind = tree[str(match.key)]
+    unsaid = _not_said_which(choice, draft, tree)
+    if unsaid:
+        yield unsaid
+    alone = _which_of_a_grouping(draft, match, tree)
+    if alone:
+        yield alone
+    usual = next((note for note in notes if _THE_USUAL.search(note)), None)
+    if usual and kind.family:
+        which = f"which {tree.in_sentence(kind.key)} is “{usual}”?"
+        yield Complaint(draft.at, lambda: which)
+    left = next((note for note in notes if _takes_back(note, match, tree)), None) or next(
+        (note for note in (*notes, *draft.hedges) if is_left(note)), None
+    )
+    if left:
+        unclear = f"“{left}” corrects nothing that was found here"
+        yield Complaint(draft.at, lambda: unclear)
+    others = (
+        _which_of_a_flavour(draft, choice, tree),
+        _for_how_many(draft, choice),
+        _which_made(draft, choice, tree),
+        _whether_its_syrup(draft, match, tree),
+        _whether_its_juice(draft, match, tree),
+    )
+    yield from (each for each in others if each)
+    if kind.key == "garnish":
+        garnish = "which garnish is this? write what it is, such as a lemon peel"
+        yield Complaint(draft.at, lambda: garnish)
+    half = _HAVE_ONE.match(draft.plain)
+    if half:
+        likely = f"half {draft.plain[half.end() :]}"
+        yield Complaint(0, lambda: f"“have” may be “half”; likely “{likely}”", answer=likely)
+    doubt = _DOUBT.search(text)
+    if doubt:
+        unsure = f"“{doubt.group().strip()}” says that this is not settled yet"
+        yield Complaint(draft.at, lambda: unsure)
+
+
+_ASKED_ALONE: Mapping[str, str] = {
+    **{"vermouth": "sweet vermouth", "syrup": "simple syrup"},
+    **dict.fromkeys(("juice", "liqueur", "cordial", "spirit", "shrub"), ""),
+}
+"""Names of groupings that say too little by themselves, with what is likeliest, if anything."""
+
+
+def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
+    """The question of *1 oz vermouth*: sweet and dry stand in for each other nowhere."""
+    word = folded(match.called or match.matched or "")
+    name = _ASKED_ALONE.get(word)
+    told_more = match.stated or match.maker or match.changed
+    if name is None or told_more or draft.amount is None or draft.beside_others:
+        return None
+    likely = _with_name(draft, word, name) if name else None
+    told = f"which {word} is this? " + (f"likely “{likely}”" if likely else "write its name")
+    return Complaint(draft.at, lambda: told, answer=likely, which=True)
+
+
+_RATIO = re.compile(r"[0-9.,]+[ ]?:[ ]?[0-9.,]+")
+
+
+def _whether_its_syrup(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
+    """The question of *1 oz honey, 2:1*: so much of it to so much water is a syrup."""
+    ratio = next((each for each in match.stated if _RATIO.fullmatch(each)), None)
+    name = tree.in_sentence(str(match.key))
+    if ratio is None or "syrup" in name or named(f"{name} syrup", tree) is None:
+        return None
+    likely = _with_name(draft, folded(match.called or name), f"{name} syrup")
+    told = f"“{ratio}” is how a syrup is made" + (f"; likely “{likely}”" if likely else "")
+    return Complaint(draft.at, lambda: told, answer=likely)
+
+
+def _whether_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
+    """The question of a fruit counted as nobody counts it: *¾ lemon*."""
+    if draft.amount is None or not _may_be_its_juice(draft, match, tree):
+        return None
+    fruit = tree.in_sentence(str(match.key))
+    unit = "ml" if draft.amount.value >= LEAST_ML else unit_words(draft.units.ounce, draft.units)
+    likely = " ".join(f"{draft.plain[: draft.amount_end]} {unit} {fruit} juice".split())
+    either = f"is this of one {fruit}, or likely “{likely}”?"
+    return Complaint(draft.amount_at, lambda: either, answer=likely)
+
+
+_AS_JUICE = re.compile(r"\b(?:juiced?|pressed|squeezed)\b", re.IGNORECASE)
+
+
+def _which_of_a_flavour(draft: Draft, choice: Choice, tree: FamilyTree) -> Complaint | None:
+    """The question of a measured flavour: *½ oz cinnamon* is its syrup, or something else of it."""
+    amount, match = draft.amount, choice.match
+    if amount is None or dimension(amount.unit, draft.units) not in ("volume", "part"):
+        return None
+    said = match.called or match.matched or ""
+    if amount.unit in _SPOONED or any(map(_AS_JUICE.search, (*draft.notes, *choice.notes, said))):
+        return None
+    meant = may_be_poured(said, str(match.key), amount.unit, tree)
+    if meant is None:
+        return None
+    word, keys = meant
+    names = spoken_list([tree.in_sentence(key) for key in keys[:_MOST_MEANT]], "or")
+    likely = _with_name(draft, word, tree.in_sentence(keys[0]))
+    told = f"“{word}” may be {names}" if len(keys) > 1 else f"nobody pours “{word}” itself"
+    told = f"{told}; likely “{likely}”" if likely else told
+    return Complaint(draft.at, lambda: told, answer=likely)
+
+
+_MOST_MEANT = 4
+
+
+def _made_of(prepared: Prepared, read: ReadLine, draft: Draft, tree: FamilyTree) -> ReadLine:
+    """The question of what somebody made of a kind: *chilli-infused tequila* is no tequila."""
+    kind = tree.in_sentence(prepared.kind)
+    told = f"“{prepared.name}” is more than {kind}; likely a new ingredient, a kind of {kind}"
+    asked = Complaint(draft.at, lambda: told, unknown=prepared.name)
+    line = replace(read.line, ingredient="", alternatives=(), called="", stated=())
+    guess = Match(prepared.kind, tree.name(prepared.kind), GUESSED)
+    return replace(read, line=line, matched=None, complaints=(asked,), guesses=(guess,))
+
+
+def _for_how_many(draft: Draft, choice: Choice) -> Complaint | None:
+    """The question of a line that is for more than one serve: *750 ml gin per 12 guests*."""
+    notes = (*draft.hedges, *draft.notes, *choice.notes)
+    asked = question_of(draft.amount, notes, draft.units) if draft.amount else None
+    if asked is None:
+        return None
+    told, words, amount = asked
+    front, found, behind = draft.beside_amount.partition(words)
+    if amount is None or not found:
+        return Complaint(draft.at, lambda: told)
+    likely = f"{amount} {front.rstrip(' ,(')}{behind.lstrip(' )')}"
+    likely = " ".join(likely.split())
+    return Complaint(draft.at, lambda: f"{told}; likely “{likely}”", answer=likely)
+
+
+def _with_name(draft: Draft, word: str, name: str) -> str | None:
+    """The line with a name in place of the last word that stands for it, None where none does."""
+    letters = ((mark, folded(mark)) for mark in draft.plain)
+    plain = "".join(same if len(same) == 1 else mark.replace("-", " ") for mark, same in letters)
+    found = [*re.finditer(rf"(?<!\w){re.escape(word)}(?!\w)", plain)]
+    if not found:
+        return None
+    start, end = found[-1].span()
+    return f"{draft.plain[:start]}{name}{draft.plain[end:]}".strip()
+
+
+def _which_made(draft: Draft, choice: Choice, tree: FamilyTree) -> Complaint | None:
+    """The question of *that syrup we made earlier*: the writer knows which, and nobody else."""
+    key, notes = str(choice.match.key), (*draft.notes, *choice.notes)
+    said = choice.match.called or choice.match.matched or ""
+    words = which_one(draft.beside_amount, said, key, notes, tree=tree)
+    if words is None:
+        return None
+    told = f"which {tree.in_sentence(key)} is “{words}”? write its name"
+    return Complaint(draft.at, lambda: told)
 
 
 def _takes_back(note: str, match: Match, tree: FamilyTree) -> bool:
@@ -635,10 +801,26 @@ def _measured(read: ReadLine, draft: Draft, ingredient: Ingredient) -> ReadLine:
             return replace(read, complaints=(_without_unit(draft, error, ingredient),))
         stranger = draft.rest.split()[0] if unsure else None
         told = partial(_wrong, error, ingredient, stranger)
-        return replace(read, complaints=(Complaint(draft.amount_at, told),))
+        meant = _unit_meant(draft) if stranger else None
+        return replace(read, complaints=(meant or Complaint(draft.amount_at, told),))
     if note and note not in line.note:
         line = replace(line, note=f"{line.note}, {note}" if line.note else note)
     return replace(read, line=replace(line, quantity=quantity))
+
+
+_MAY_STAND_FOR: Mapping[str, str] = {"pt": "pint", "pt.": "pint", "pts": "parts", "p": "part"}
+"""Short words for a measure that some mean another one by."""
+
+
+def _unit_meant(draft: Draft) -> Complaint | None:
+    """The question of *1 pt milk*: which measure is short for, None where no such word stands."""
+    first = draft.rest.split()[:1]
+    likely = _MAY_STAND_FOR.get(first[0].casefold()) if first else None
+    if likely is None or draft.amount is None or draft.amount.unit != "each":
+        return None
+    answer = draft.plain.replace(f" {first[0]} ", f" {likely} ", 1)
+    told = f"“{first[0]}” may be a {likely}; likely “{answer}”"
+    return Complaint(draft.amount_at, lambda: told, answer=answer)
 
 
 def _without_unit(draft: Draft, error: WrongDimension, ingredient: Ingredient) -> Complaint:

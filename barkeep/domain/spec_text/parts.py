@@ -7,7 +7,13 @@ from dataclasses import dataclass, replace
 
 from barkeep.domain.amounts.units import TABLE, US_UNITS, BarUnits, prefixed_unit
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES, distinct_tags, header_in
+from barkeep.domain.spec_text.headers import (
+    MOST_SPEC_SERVES,
+    distinct_tags,
+    header_in,
+    serves_in_method,
+    serves_in_title,
+)
 from barkeep.domain.spec_text.lines import ReadLine
 from barkeep.domain.spec_text.text import (
     MOST_LINES,
@@ -67,7 +73,9 @@ def read_parts(parts: SpecParts, tree: FamilyTree, units: BarUnits = US_UNITS) -
     recipe and the ingredient. What concerns the whole recipe is in line 0.
     """
     reading = Reading(tree, units, 0)
-    if parts.name.strip():
+    if parts.name.strip() and parts.serves is None:
+        reading.take_title(parts.name, 0)
+    elif parts.name.strip():
         reading.take_name(parts.name, 0)
     else:
         reading.complain(0, 1, "it has no name")
@@ -175,12 +183,17 @@ def parts_of(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecPa
         ice=spec.ice,
         notes=tuple(notes[len(garnishes) :]),
         riff_of=spec.riff_of or "",
-        serves=None if spec.serves == 1.0 else spec.serves,
+        serves=None if spec.serves == 1.0 and not _tells_its_serves(spec) else spec.serves,
         tags=spec.tags,
         credit=spec.credit,
         source=spec.source,
         known=_in_fields(spec, tree, units, more=len(garnishes)),
     )
+
+
+def _tells_its_serves(spec: Spec) -> bool:
+    """Whether its name or its method would be taken to say how many it serves."""
+    return bool(serves_in_title(spec.name) or serves_in_method(spec.method))
 
 
 def _in_fields(

@@ -16,7 +16,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import pairwise
 
-from barkeep.domain.amounts.amount import show_amount, unit_at
+from barkeep.domain.amounts.amount import ReadAmount, show_amount, unit_at
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.spoken import NUMBER_WORDS
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_named
@@ -58,7 +58,12 @@ _SPLIT = re.compile(
     r"[ ](?:between|among|amongst|across)[ ]",
     re.IGNORECASE,
 )
-_SPLIT_FIRST = re.compile(r"split[ ](?P<rest>.+?)[ ](?:evenly[ ]|equally[ ])?between[ ]", re.I)
+_SPLIT_OF = re.compile(
+    r"(?:evenly[ ]|equally[ ])?(?:split|divided?|shared?)[ ](?:evenly[ ]|equally[ ])?"
+    r"(?:between|among|amongst|across)?[ ]*",
+    re.IGNORECASE,
+)
+"""*Split between 1 oz gin and vodka*: the amount that is shared stands behind."""
 _TO = re.compile(r"[ ,]*\bto[ ](?=\S)", re.IGNORECASE)
 _ALL_UNITS = re.compile(r"[ ]*,[ ]*all(?:[ ]in|[ ]of[ ]them)?[ ](?P<unit>[\w ]+?)[ .]*$", re.I)
 _AND_HALVES = re.compile(
@@ -77,7 +82,15 @@ def items_in(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, .
     said = said.stripped()
     if len(_COUNTED.findall(said.text)) < 2 and not _USED.search(said.text):
         return (said,)
-    for way in (_sharing, _in_halves, _in_proportion, _all_of_one_unit, _garnishing, _some_kept):
+    for way in (
+        _at_semicolons,
+        _sharing,
+        _in_halves,
+        _in_proportion,
+        _all_of_one_unit,
+        _garnishing,
+        _some_kept,
+    ):
         found = way(said, tree, units)
         if found and _nothing_left(said, found):
             return found
@@ -109,6 +122,21 @@ def _nothing_left(said: Traced, items: Sequence[Traced]) -> bool:
         or unit_named(word.group()) is not None
         for word in WORD.finditer(said.text)
     )
+
+
+def _at_semicolons(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
+    """*Hot sauce, 4 dashes; celery salt, a pinch*: each side is a line by itself."""
+    if ";" not in said.text:
+        return ()
+    ends = [each.start() for each in re.finditer(";", said.text)]
+    begins = [0, *(each + 1 for each in ends)]
+    parts = [
+        said.part(start, end).stripped()
+        for start, end in zip(begins, (*ends, len(said.text)), strict=True)
+    ]
+    if not all(begins_an_item(each.text, tree, units) for each in parts):
+        return ()
+    return tuple(item for each in parts for item in items_in(each, tree, units))
 
 
 def _sharing(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
@@ -170,6 +198,25 @@ def _split(
         return ()
     share = amount.amount.value / len(listed)
     return _of_each(things, show_amount(share, str(amount.amount.unit), units), tree)
+
+
+_SHARED_BY = re.compile(
+    r"[ ]*(?:of[ ])?(?:(?:evenly|equally)[ ])?(?:(?:between|among|amongst|across)[ ])?", re.I
+)
+
+
+def likely_split(text: str, tree: FamilyTree, units: BarUnits) -> str | None:
+    """*Split between 1 oz gin and vodka* with the share of each; None where it says no such."""
+    begins = _SPLIT_OF.match(text)
+    amount = amount_at(text[begins.end() :], units) if begins else None
+    if begins is None or amount is None or amount.unit in (None, "each") or amount.high:
+        return None
+    of = _SHARED_BY.match(text, begins.end() + amount.end)
+    listed = things_in(text[of.end() if of else 0 :].strip(" ."), tree)
+    if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):
+        return None
+    share = show_amount(amount.value / len(listed), amount.unit, units)
+    return ", ".join(f"{share} {part}" for part, _ in listed)
 
 
 _THEN = re.compile(r"(?:(?:and|then|plus)[ ])*", re.IGNORECASE)
@@ -296,7 +343,8 @@ def _is_one_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
 
 
 _SOME_KEPT = re.compile(
-    r"[ ,(]+(?:and|plus|with)[ ,]+(?P<more>(?:an?|one|two|three|four|[0-9]{1,2}|the[ ]other[ ]half)"
+    r"[ ,(]+(?:and|plus|with|[+])[ ,]+"
+    r"(?P<more>(?:an?|one|two|three|four|[0-9]{1,2}|the[ ]other[ ]half)"
     r"(?:[ ](?:nice|big|extra|more|whole|small|large|good|pretty|sprigs?|lea(?:f|ves)"
     r"|slices?|wedges?"
     r"|pieces?|of[ ](?:them|those|it)))*)"
@@ -397,7 +445,9 @@ _COUNTED = re.compile(
 )
 """What may be an amount, or tell that one is shared: a line with one of them is one line."""
 
-_USED = re.compile(r"\b(?:top|fill|rim|express|rinse|garnish|lengthen)", re.IGNORECASE)
+_USED = re.compile(
+    r"\b(?:top|fill|rim|express|rinse|garnish|lengthen|grate|dust|sprinkle|shave)", re.IGNORECASE
+)
 
 
 def _parted(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
@@ -429,6 +479,8 @@ def _is_poured(name: str, number: float, said: str | None, tree: FamilyTree) -> 
     found = next(names_in(name, tree), None) if least <= number <= most else None
     if found is None or name[: found.start].strip():
         return False
+    if tree[found.key].unit == "g":
+        return False
     if not _is_counted(found.key, tree):
         return True
     of_one = number in (0.25, 0.5, 1.5) or (number == int(number) and said != "ml")
@@ -440,6 +492,21 @@ def _is_counted(key: str, tree: FamilyTree) -> bool:
     return tree[key].unit == "each" or folded(tree.name(key)).startswith("egg ")
 
 
+_NUMBER_BEHIND = re.compile(
+    r"(?P<name>[^\W\d_][^0-9,;()]*?)[ ]+"
+    r"(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?|[.][0-9]+|[¼½¾]|[0-9]/[0-9])"
+)
+"""*Lemon .75* behind *bourbon 1.5 oz*."""
+
+
+def _begins_poured(text: str, share: str, tree: FamilyTree) -> bool:
+    """Whether a share stands before the name of what is poured; half a lime may be of one."""
+    found = next(names_in(text, tree), None)
+    if found is None or text[: found.start].strip():
+        return False
+    return share == "3/4" or not _is_counted(found.key, tree)
+
+
 _NUMBER_OF = re.compile(r"(?P<number>[\w./¼-¾ ]+?)(?P<of>[ ]of[ ])", re.IGNORECASE)
 
 
@@ -449,6 +516,18 @@ def _in_the_unit_before(
     """*2 dashes absinthe and 4 of orange bitters*: the second number is of the same unit."""
     for item in items:
         found = amount_at(item.text, units)
+        share = share_at(item.text) if found is None and before else None
+        behind = _NUMBER_BEHIND.fullmatch(item.text) if found is None else None
+        value = amount_at(f"{behind['number']} ", units) if behind and before else None
+        if behind and value is not None:
+            unit, _ = unit_at(before, 0, units)
+            if _is_poured(f" {behind['name']}", value.value, unit, tree):
+                item = joined((item, f" {before}"))
+        elif share is not None and _begins_poured(item.text[share[0] :], share[1], tree):
+            item = joined((f"{share[1]} {before} ", item.part(share[0])))
+        elif found is None and (last := next(reversed([*amounts_in(item.text, units)]), None)):
+            measured = last.amount.unit not in (None, "each") and last.end == len(item.text)
+            before = item.text[last.start + last.amount.unit_at :].strip() if measured else before
         if found is not None and found.unit is None and before:
             number = _NUMBER_OF.match(item.text)
             unit, _ = unit_at(before, 0, units)
@@ -481,6 +560,7 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
         for each in amounts
         if each.amount.unit not in (None, "each") or _counts_a_piece(each, names, tree)
     ]
+    measured = _with_shares(measured, text, names, tree)
     for one, other in pairwise(measured):
         named = any(one.end <= each.start and each.end <= other.start for each in names)
         open_to_it = any(other.end <= each.start for each in names)
@@ -502,6 +582,28 @@ def _at_breaks(text: str, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[i
         if text[start:begins].strip():
             yield start, begins
         start = max(start, ends)
+
+
+_SHARE = re.compile(r"(?<=[ ])(?:an?[ ])?(?:half|three[ -]quarters?|a[ ]quarter)[ ](?=\w)", re.I)
+
+
+def _with_shares(
+    amounts: Sequence[FoundAmount], text: str, names: Sequence[FoundName], tree: FamilyTree
+) -> list[FoundAmount]:
+    """*One ounce lime three quarters simple*: a share right before a name is an amount too.
+
+    Half of what is counted may be half of one.
+    """
+    begins = {each.start: each for each in names}
+    shares = []
+    for share in _SHARE.finditer(text):
+        within = any(each.start <= share.start() < each.end for each in amounts)
+        name = begins.get(share.end())
+        whole = "quarters" in share.group().casefold()
+        if name is not None and not within and (whole or not _is_counted(name.key, tree)):
+            read = ReadAmount(value=0.5, high=None, unit=None, end=0, unit_at=0)
+            shares.append(FoundAmount(share.start(), share.end() - 1, read))
+    return sorted([*amounts, *shares], key=lambda each: each.start) if shares else [*amounts]
 
 
 def _counts_a_piece(amount: FoundAmount, names: Sequence[FoundName], tree: FamilyTree) -> bool:

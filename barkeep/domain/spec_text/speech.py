@@ -11,6 +11,7 @@
 | a Speyside ounce and a half               | a Speyside an ounce and a half             |
 | drop a cherry in the bottom               | a cherry in the bottom                     |
 | 1-inch piece ginger                       | one piece ginger, 1-inch                   |
+| simple, two to one                        | simple, 2:1                                |
 | `| gin | 45 ml | chilled |`               | 45 ml gin, chilled                         |
 
 Only what a line is read from is put so; its own words are kept as they were written.
@@ -24,6 +25,7 @@ from collections.abc import Callable, Iterator, Mapping
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import amount_at, amounts_in, is_a_number
+from barkeep.domain.spec_text.misheard import as_said
 from barkeep.domain.spec_text.traced import Traced, joined
 
 _SHORTHAND: Mapping[str, str] = {
@@ -74,6 +76,58 @@ _NEEDS_WHAT_FOLLOWS_LIST = """
 _NEEDS_WHAT_FOLLOWS = frozenset(_NEEDS_WHAT_FOLLOWS_LIST.split())
 """Words that what follows them belongs to, so that no stop was meant between the two."""
 
+_SYRUP = (
+    r"(?:(?:simple|sugar|honey|demerara|turbinado|agave|maple|cane|brown[ ]sugar|gum|cinnamon"
+    r"|ginger|vanilla|white[ ]sugar)(?:[ ]syrup)?|syrup)"
+)
+_RATIO = re.compile(
+    rf"(?:(?<![\w])(?P<before>{_SYRUP})"
+    r"(?P<gap>[ ,(]+(?:(?:at|that['’]?s|it['’]?s|which[ ]is|an?|so|mixed|made)[ ])*))?"
+    r"\b(?P<sugar>one|two|three|1|2|3|one[ ]and[ ]a[ ]half|1[.]5)[ -]to[ -](?P<water>one|two|1|2)\b"
+    rf"(?P<ratio>[ ]ratio(?:[ ]of)?)?(?P<behind>(?=[,]?[ ](?:rich[ ]|heavy[ ])?{_SYRUP}\b))?",
+    re.IGNORECASE,
+)
+"""*Simple, two to one*: how much sugar to how much water, where a syrup stands beside."""
+_IN_FIGURES: Mapping[str, str] = {
+    **{"one": "1", "two": "2", "three": "3", "one and a half": "1.5"},
+    **{each: each for each in ("1", "2", "3", "1.5")},
+}
+
+_SOAKED = re.compile(
+    r"(?P<how>soaked|doused|drenched|moistened|saturated)(?P<gap>[ ](?:with|in|by|w/)[ ])"
+    r"(?=[0-9]|an?[ ]|one|two|three|four|five|six|a[ ]few)",
+    re.IGNORECASE,
+)
+_FOOTNOTE = re.compile(r"(?<=[^\W\d_])[¹²³†‡]+|(?<=[^\W\d_])\*+(?=$|[ ,])")
+_OPTIONAL_AT_THE_END = re.compile(
+    r"(?<=[\w)])(?<!not)(?<!is)(?<!it's)(?<!that's)[ ]+"
+    r"(?=\(?(?:totally[ ])?optional(?:ly)?[).!]*$)",
+    re.IGNORECASE,
+)
+_ITS_KIND = re.compile(
+    r"(?P<name>[^\W\d_][\w'’& -]*?)(?P<gap>[ ,]+)(?:that['’]?s|which[ ]is|it['’]?s)[ ]"
+    r"(?:the|an?|our|my)[ ](?P<kind>[^\W\d_][\w' -]*?)[ .]*$",
+    re.IGNORECASE,
+)
+_SHARE_OF_ONE = re.compile(
+    r"(?P<unit>ounce|barspoon|teaspoon|tablespoon|cup)[ ]and[ ](?:an?[ ])?(?:half|quarter)\b", re.I
+)
+_OR_TWO = re.compile(
+    r"(?<![\w-])(?P<one>an?|one)[ ](?P<what>(?!(?:or|dash|drop|ounce|half)\b)"
+    r"[^\W\d_][\w' -]{1,40}?)(?P<more>[ ]or[ ](?:two|three))(?=[ ]*(?:$|[,;.)(]))",
+    re.IGNORECASE,
+)
+_SHAKES = re.compile(
+    r"(?<=[\w¼½¾])[ ](?P<what>shakes?)(?=[ ]of[ ])|^(?P<first>shakes?)(?=[ ]of[ ])", re.IGNORECASE
+)
+_TOUCH = re.compile(
+    r"(?P<some>(?:just[ ])?an?[ ](?:(?:tiny|little|wee)[ ])?(?:touch|hint|whisper|kiss|tad"
+    r"|suggestion|smidgen|whiff|lick))[ ]of[ ](?P<what>[^,;()]+?)[ ]*,?[ ]"
+    r"(?:(?:like|about|say|maybe|so|around|roughly|probably|call[ ]it|that['’]s)[ ]+)+"
+    r"(?P<much>\S.*)",
+    re.IGNORECASE,
+)
+
 _SAME = re.compile(
     r"\b(?:(?:the[ ])?same(?:[ ](?:amount|again|measure|quantity))?[ ]of"
     r"|(?<=and[ ])as[ ]much(?:[ ]of)?|an[ ]equal[ ](?:amount|measure)[ ]of)[ ](?:the[ ])?",
@@ -118,6 +172,9 @@ _HINTS = re.compile(
     r"|ones?|kind|sort|style|stuff|type|version|variety|not|other|another|similar|anything|something"
     r"|whatever|still|leave|skip|omit|really|honestly|seriously|easy|seven|same|much|equal|some|bit|little|ounce"
     r"|barspoon|teaspoon|tablespoon|cup|drop|dash|splash|stick|perch|hang|pop|inch|in|cm|for)\b"
+    r"|\b(?:touch|hint|whisper|kiss|tad|inch(?:es)?|soaked|doused|drenched|moistened|saturated)\b"
+    r"|optional|[ ]shakes?[ ]|[¹²³†‡*]|that['’]?s|which[ ]is|it['’]s"
+    r"|[ ]or[ ](?:two|three)\b|[ -]to[ -](?:one|two|[12])\b"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
     re.IGNORECASE,
 )
@@ -126,6 +183,7 @@ _HINTS = re.compile(
 
 def put_in_writing(said: Traced, units: BarUnits) -> Traced:
     """The line with its shorthand in full, its fillers out and the stops it was spoken with."""
+    said = as_said(said)
     if not _HINTS.search(said.text):
         return said
     for way in _WAYS:
@@ -184,6 +242,8 @@ def _without_so(said: Traced) -> Traced:
 
 def _with_an_article(said: Traced, _units: BarUnits) -> Traced:
     """*A Speyside ounce and a half*: the ounce is one, where no number stands before it."""
+    if _SHARE_OF_ONE.match(said.text):
+        return said.said_instead(0, 0, "an ")
     found = _AND_A_SHARE.search(said.text)
     before = folded(said.text[: found.start()]).split()[-1:] if found else []
     if found is None or not before:
@@ -208,6 +268,21 @@ def _with_its_length_behind(said: Traced, units: BarUnits) -> Traced:
     size = long["size"].replace(" ", "-")
     what = "" if unit in ("piece", long["what"]) and long["what"] == "piece" else f" {long['what']}"
     return joined((f"{count} piece ", said.part(long.end()), f", {size}{what}"))
+
+
+_INCHES = re.compile(
+    r"(?P<size>(?:[0-9]+(?:[./][0-9]+)?|[¼½¾]|an?|one|two|three|half[ ]an?)[ ]?(?:inch(?:es)?|cm))"
+    r"[ ]of[ ](?=[^\W\d_])",
+    re.IGNORECASE,
+)
+
+
+def _with_its_inches_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*An inch of ginger* is one piece of it, so long."""
+    long = _INCHES.match(said.text)
+    if long is None:
+        return said
+    return joined(("one piece ", said.part(long.end()), ", ", said.part(*long.span("size"))))
 
 
 def _from_cells(said: Traced, units: BarUnits) -> Traced:
@@ -251,7 +326,82 @@ def _instead(
     return said
 
 
+def _with_its_ratio(said: Traced, _units: BarUnits) -> Traced:
+    """*Two to one simple* is *2:1 simple*."""
+    for ratio in reversed(list(_RATIO.finditer(said.text))):
+        if ratio["before"] is None and ratio["behind"] is None:
+            continue
+        sugar, water = (_IN_FIGURES[folded(ratio[each])] for each in ("sugar", "water"))
+        begins = ratio.start("sugar")
+        if ratio["gap"] and ratio["gap"].strip(" ,("):
+            begins, sugar = ratio.start("gap"), f", {sugar}"
+        said = said.said_instead(begins, ratio.end(), f"{sugar}:{water}")
+    return said
+
+
+def _without_footnotes(said: Traced, _units: BarUnits) -> Traced:
+    """*Irish whiskey¹*: a mark that points below is no part of the name."""
+    for mark in reversed(list(_FOOTNOTE.finditer(said.text))):
+        said = joined((said.part(0, mark.start()), said.part(mark.end())))
+    return said
+
+
+def _with_optional_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*Cinnamon stick optional* is a cinnamon stick, optional."""
+    return _instead(said, _OPTIONAL_AT_THE_END, lambda _: ", ")
+
+
+def _with_dashes(said: Traced, _units: BarUnits) -> Traced:
+    """*Two shakes of hot sauce*, as it comes out of the bottle, are dashes."""
+    shakes = _SHAKES.search(said.text)
+    if shakes is None or shakes["what"] is None:
+        return said
+    return joined((said.said_instead(*shakes.span("what"), "dashes"), ", shakes"))
+
+
+def with_its_kind(said: Traced, units: BarUnits) -> Traced:
+    """*An ounce of hollow lamp, that's the amaro* is an ounce of amaro, hollow lamp."""
+    amount = next(amounts_in(said.text, units), None)
+    of = re.compile(r"[ ]*(?:of[ ])?").match(said.text, amount.end if amount else 0)
+    begins = of.end() if amount and amount.start == 0 and of else 0
+    found = _ITS_KIND.fullmatch(said.text, begins)
+    if found is None:
+        return said
+    kind, name = (said.part(*found.span(each)) for each in ("kind", "name"))
+    return joined((said.part(0, begins), kind, ", ", name))
+
+
+def _with_or_two(said: Traced, _units: BarUnits) -> Traced:
+    """*A cherry or two* is one or two cherries."""
+    found = _OR_TWO.search(said.text)
+    if found is None:
+        return said
+    said = (
+        said.part(0, found.start("more"))
+        if not said.text[found.end() :]
+        else said.said_instead(found.start("more"), found.end("more"), " ")
+    )
+    return said.said_instead(*found.span("one"), f"one{found['more']}")
+
+
+def _with_what_it_takes_up(said: Traced, _units: BarUnits) -> Traced:
+    """*A sugar cube soaked with 3 dashes of bitters* is a cube, soaked, and the dashes."""
+    found = _SOAKED.search(said.text)
+    return said.said_instead(*found.span("gap"), ", ") if found else said
+
+
+def _with_how_much_first(said: Traced, units: BarUnits) -> Traced:
+    """*A touch of saline, like three drops*: what is said last is how much."""
+    found = _TOUCH.fullmatch(said.text)
+    if found is None or not _is_an_amount(found["much"].strip(" ."), units):
+        return said
+    much, what, some = (said.part(*found.span(each)) for each in ("much", "what", "some"))
+    return joined((much.stripped(), " ", what, ", ", some))
+
+
 _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
-    *(_from_cells, _in_full, _without_fillers, _without_purpose, _without_verb),
+    *(_from_cells, _with_its_ratio, _in_full, _without_fillers, _without_purpose, _without_verb),
     *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
+    *(_without_footnotes, _with_optional_behind, _with_dashes),
+    *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),
 )

@@ -40,7 +40,13 @@ from barkeep.domain.spec_text.headers import (
     Header,
     HeaderFields,
     header_in,
+    is_chatter,
+    names_a_glass,
+    serves_in_method,
+    serves_in_title,
     tells_of_the_page,
+    tells_what_to_do_elsewhere,
+    times_in_title,
 )
 from barkeep.domain.spec_text.lines import (
     LONGEST,
@@ -159,6 +165,7 @@ class Reading:
     _asked: list[_Asked] = field(default_factory=list)
     _full: set[str] = field(default_factory=set)
     _stray: bool = False
+    _remarks: list[str] = field(default_factory=list)
 
     def complain(
         self,
@@ -178,12 +185,25 @@ class Reading:
             told = Problem(row, column, message, unknown=unknown, answer=answer, asks=asks)
             self.problems.append(told)
 
+    def remark(self, words: str) -> None:
+        """Tell of what was kept in another way than one may have meant."""
+        self._remarks.append(as_sentence(words))
+
     def take_name(self, name: str, row: int) -> None:
         """Take the name in."""
         self.name = " ".join(name.split())
         if len(self.name) > LONGEST_NAME:
             self.complain(row, 1, f"the name of a drink has at most {LONGEST_NAME} characters")
             self.name = self.name[:LONGEST_NAME].rstrip()
+
+    def take_title(self, title: str, row: int) -> None:
+        """Take a name in, and what it says of how many it serves: *Night Mail (serves two)*."""
+        said = serves_in_title(title)
+        if said is None or self.fields.serves is not None:
+            self.take_name(title, row)
+            return
+        self.take_name(said[0], row)
+        self.take_header(said[1], row)
 
     def take_header(self, header: Header, row: int) -> None:
         """Take a field in, a garnish as lines of its own."""
@@ -207,12 +227,21 @@ class Reading:
         if wrong and self.lines and (begins_a_method(text) or _is_one_word_of_method(text)):
             self.method.append(text)
             return True
+        told = MARK.sub("", text, 1)
         if (
             wrong
-            and tells_what_to_do(MARK.sub("", text, 1))
+            and (tells_what_to_do(told) or tells_what_to_do_elsewhere(told))
             and not _measures_a_thing(text, self.tree, self.units)
         ):
             self.method.append(text)
+            return False
+        if wrong and not _measures(text, self.units) and names_a_glass(text):
+            self.method.append(text)
+            return False
+        if wrong and is_chatter(text) and not self._names_anything(text):
+            words = " ".join(text.split())
+            self.fields.notes.append(words)
+            self.remark(f"“{words}” is kept as a note")
             return False
         if wrong and tells_of_the_page(text) and not _measures(text, self.units):
             self.fields.notes.append(" ".join(text.split()))
@@ -231,6 +260,11 @@ class Reading:
             question = as_sentence("; ".join(asked))
             self._asked.append(_Asked(first, len(self.lines), " ".join(text.split()), question))
         return False
+
+    def _names_anything(self, text: str) -> bool:
+        """Whether a text has a number, a unit or the name of an ingredient."""
+        counted = any(mark.isnumeric() for mark in text) or _measures(text, self.units)
+        return counted or next(names_in(text, self.tree), None) is not None
 
     def _read_after_the_last(self, text: str) -> tuple[ReadLine, ...]:
         """A line, which may take as much as the one before: *the same amount of syrup*."""
@@ -303,6 +337,7 @@ class Reading:
     def finished(self) -> ReadSpec:
         """The spec as it was read."""
         method, fields = joined(self.method), self.fields
+        remarks = [*self._remarks, *self._serves_of(method)]
         serves = fields.serves or 1.0
         read = tuple(for_one(line, serves) for line in self.lines)
         lines, unsettled = self._settled(read)
@@ -324,8 +359,17 @@ class Reading:
             source=fields.once.get("source", ""),
             unsettled=unsettled,
         )
-        remarks = tuple(map(unknown_garnish, self.garnishes))
-        return ReadSpec(spec, read, tuple(self.problems), self.row, remarks=remarks)
+        remarks += map(unknown_garnish, self.garnishes)
+        return ReadSpec(spec, read, tuple(self.problems), self.row, remarks=tuple(remarks))
+
+    def _serves_of(self, method: str) -> Iterator[str]:
+        """Take how many it serves from the method, where no field says so; and tell of it."""
+        said = serves_in_method(method) if self.fields.serves is None else None
+        if said is not None and not self.fields.take(said, self.units) and self.fields.serves:
+            yield (
+                f"The method says “{said.name} {said.value}”, so the amounts are taken for "
+                f"{self.fields.serves:g} serves together."
+            )
 
     def _settled(
         self, read: Sequence[ReadLine]
@@ -514,6 +558,8 @@ def names_twice(specs: Iterable[ReadSpec]) -> Iterator[Problem]:
 def _read_one(rows: Sequence[Row], reading: Reading) -> ReadSpec:
     in_method = False
     for row in _after_name(reading, rows):
+        if row.odd:
+            reading.remark(f"line {row.number} is taken for the method of “{reading.name}”")
         header = None if row.empty else header_in(row.text)
         if header and header.name == "method":
             in_method = True
@@ -532,6 +578,11 @@ def _read_one(rows: Sequence[Row], reading: Reading) -> ReadSpec:
 def _after_name(reading: Reading, rows: Sequence[Row]) -> Sequence[Row]:
     """The rows after the name, which is the first unless that is plainly something else."""
     first = rows[0]
+    if first.odd:
+        reading.take_name(first.text, first.number)
+        told = "the other drinks of this list stand on a line each, with a colon behind the name"
+        reading.complain(first.number, first.column, f"{told}; this line is kept as it is")
+        return rows[1:]
     header = header_in(first.text)
     if header and header.name == "name" and header.value:
         reading.take_name(header.value, first.number)
@@ -540,7 +591,13 @@ def _after_name(reading: Reading, rows: Sequence[Row]) -> Sequence[Row]:
         message = "a spec begins with the name of the drink on a line of its own"
         reading.complain(first.number, 1, message)
         return rows
-    reading.take_name(first.text, first.number)
+    reading.take_title(first.text, first.number)
+    times = times_in_title(first.text)
+    if times:
+        many = (
+            f"“{times}” may say how many the amounts are for; write “Serves: {times[1:].strip()}”"
+        )
+        reading.complain(first.number, 1, f"{many} below the name, or “Name: {reading.name}” here")
     return rows[1:]
 
 
@@ -608,7 +665,13 @@ def _text(
 ) -> str:
     """A spec as text; the first `written` of its notes stand among the lines already."""
     name = " ".join(spec.name.split())
-    misread = header_in(name) or RULE.fullmatch(name) or (tree and is_a_line(name, tree))
+    misread = (
+        header_in(name)
+        or RULE.fullmatch(name)
+        or (tree and is_a_line(name, tree))
+        or serves_in_title(name)
+        or times_in_title(name)
+    )
     head = [f"Name: {name}" if misread else name]
     head += [f"Riff of: {spec.riff_of}"] if spec.riff_of else []
     head += lines
@@ -622,7 +685,8 @@ def _text(
 def _fields(spec: Spec) -> Iterator[tuple[str, str]]:
     yield "Glass", spec.glass
     yield "Ice", spec.ice
-    yield "Serves", "" if spec.serves == 1.0 else _exact(spec.serves)
+    told = spec.serves == 1.0 and serves_in_method(joined(spec.method.split("\n"))) is None
+    yield "Serves", "" if told else _exact(spec.serves)
     yield "Tags", ", ".join(spec.tags)
     yield "Credit", spec.credit
     yield "Source", spec.source

@@ -86,7 +86,7 @@ def squeezed(text: str) -> Traced:
     for mark in reversed(list(_EMPHASIS.finditer(text))):
         found = joined((found.part(0, mark.start()), found.part(mark.end())))
     text = found.text
-    for space in reversed(list(_SPACES.finditer(text))):
+    for space in reversed([each for each in _SPACES.finditer(text) if each.group() != " "]):
         found = found.said_instead(space.start(), space.end(), " ")
     for ish in reversed(list(_ISH.finditer(found.text))):
         found = joined(

@@ -68,6 +68,27 @@ _TOLD_APART = re.compile(
     re.IGNORECASE,
 )
 
+_THINNED = re.compile(
+    r"\b(?:cut|thinned|diluted|let[ ]down|loosened)\b.*\bwith[ ](?:[\w]+[ ])?water\b", re.IGNORECASE
+)
+"""*Cut 1:1 with water*: how a thing is made ready, and no water of the drink."""
+
+_WHAT_IT_IS = re.compile(
+    r"the[ ](?:soda|(?:soft[ ]|fizzy[ ])?drink|liqueur|syrup|juice|spirit|wine|beer|mixer|cordial"
+    r"|fruit|herb|spice|powder|tea)",
+    re.IGNORECASE,
+)
+"""*(The soda)*: a note that says what sort of thing the name is."""
+
+_SOMETHING_TO_TOP = re.compile(
+    r"(?!(?:just|only|enough|use|used|as|a[ ]little|some|more)\b)[^\W\d_].*[ ]to[ ](?:top|fill)"
+    r"(?:[ ]up)?",
+    re.IGNORECASE,
+)
+"""*Rum 2 oz, fizz to top*: another thing, even where nobody knows it."""
+
+_VAGUE_UNITS = frozenset({"handful", "bunch"})
+
 _TOLD_APART_OF = re.compile(rf"{_TOLD_APART.pattern}(?:(?![ ]and[ ]).)*", re.IGNORECASE)
 """What is told apart, up to what is told beside it: *not lemon* in *not lemon and syrup*."""
 
@@ -175,7 +196,11 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
     bare = bool(counts) and all(map(is_a_number, counts)) and not measured
     if placed.amount and bare and not _says_again(note, placed.amount):
         yield Stray(note, _WHOSE_NUMBER)
-    yield from _names(_TOLD_APART_OF.sub(" ", plain), placed, tree)
+    if _SOMETHING_TO_TOP.fullmatch(note):
+        yield Stray(note, _ANOTHER_THING)
+    elif not _WHAT_IT_IS.fullmatch(note):
+        told = _THINNED.sub(" ", _TOLD_APART_OF.sub(" ", plain))
+        yield from _names(told, placed, tree)
 
 
 def _says_again(note: str, amount: Amount) -> bool:
@@ -240,7 +265,7 @@ def _same(found: ReadAmount, amount: Amount | None, units: BarUnits) -> bool:
     """Whether an amount only says another again; what cannot be compared is taken to."""
     if amount is None or found.unit is None:
         return False
-    if dimension(found.unit) != dimension(amount.unit):
+    if dimension(found.unit) != dimension(amount.unit) or amount.unit in _VAGUE_UNITS:
         return True
     if dimension(amount.unit) not in ("volume", "mass"):
         return found.value == amount.value

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.specs.garnish_notes import GARNISH, garnishes_in_words
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 
@@ -44,12 +45,16 @@ class LeftOut:
 def left_out_of(spec: Spec) -> Iterator[LeftOut]:
     """Every line that says no amount that could be counted, or need not be poured, in order.
 
-    A line that is not understood is always among them.
+    A line that is not understood is always among them; garnishes that are kept in words
+    come last.
     """
     for line in spec.in_order:
         why = "not_understood" if isinstance(line, UnsettledLine) else _why(line)
         if why:
             yield LeftOut(spec.name, line, why)
+    for garnish in garnishes_in_words(spec.notes):
+        named = UnsettledLine(f"{GARNISH}{garnish}", len(spec.in_order), "")
+        yield LeftOut(spec.name, named, "garnish")
 
 
 def _why(line: Line) -> WhyLeftOut | None:

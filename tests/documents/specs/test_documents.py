@@ -174,6 +174,26 @@ def test_markdown_as_people_write_it():
     assert (second.lines, second.method) == (("1 oz rye",), ("Stir.",))
 
 
+def test_a_numbered_ingredient_behind_bullets_is_an_ingredient():
+    text = "# Drift Fence\n- 2 oz gin\n- 1 oz lime\n1. 2 dashes bitters\n2. Shake\n3. Strain\n"
+    (found,) = parts_in_markdown(text)
+    assert found.lines == ("2 oz gin", "1 oz lime", "2 dashes bitters")
+    assert found.method == ("Shake", "Strain")
+
+
+@pytest.mark.parametrize(
+    "second", ["- 2 oz rum\n", "- rum\n- lime\n", "rum\n## Method\n1. Shake\n"]
+)
+def test_a_drink_called_by_is_no_credit_of_the_one_before(second):
+    found = parts_in_markdown(f"# Drift Fence\n- 2 oz gin\n\n# By\n{second}")
+    assert [(each.name, each.credit) for each in found] == [("Drift Fence", ""), ("By", "")]
+
+
+def test_whose_a_drink_is_stands_under_by():
+    (found,) = parts_in_markdown("# Drift Fence\n- 2 oz gin\n\n## By\nthe Pellow sisters\n")
+    assert found.credit == "the Pellow sisters"
+
+
 @pytest.mark.parametrize(
     ("whole", "sentence"),
     [

@@ -54,6 +54,11 @@ def test_counting_a_sealed_bottle_full_leaves_it_sealed():
     assert fold(ledger(("receive", 700), ("count", 600))).state == "open"
 
 
+def test_nobody_knows_when_a_bottle_that_is_found_empty_was_opened():
+    assert fold(ledger(("receive", 700), ("count", 0))).opened is None
+    assert fold(ledger(("receive", 700), ("count", 300), ("count", 0))).opened is not None
+
+
 def test_a_bottle_counted_to_nothing_is_empty_and_can_be_refilled():
     assert fold(ledger(("receive", 700), ("count", 0))).state == "empty"
     assert fold(ledger(("receive", 700), ("empty", 0), ("count", 300))).state == "open"

@@ -28,7 +28,7 @@ from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.shoots.menu import Order, menu
 from barkeep.domain.shoots.mise_en_place import mise_en_place
 from barkeep.domain.specs.spec import Line, Spec
-from barkeep.errors import AmountError, WrongDimension
+from barkeep.errors import AmountError, InvalidField, WrongDimension
 from tests import worlds
 
 TREE = FamilyTree(
@@ -349,6 +349,11 @@ def test_a_par_that_is_no_amount_is_refused():
         read_par("1-2 l", TREE["gin"])
     with pytest.raises(WrongDimension):
         read_par("3 kg", TREE["gin"])
+
+
+def test_a_par_of_a_few_ml_asks_whether_bottles_are_meant():
+    with pytest.raises(InvalidField, match="likely “2 bottles”"):
+        read_par("2", TREE["gin"])
 
 
 def test_one_par_an_ingredient():

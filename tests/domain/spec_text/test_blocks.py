@@ -87,3 +87,35 @@ def test_a_garnish_that_is_no_ingredient_stays_one_and_is_written_as_one(tree):
         "No ingredient is called “a paper lantern”; it stays a garnish in words.",
     )
     assert write_spec(read.spec, tree) == text
+
+
+THREE = (
+    "Night Mail: 2 oz gin, 1 oz lime juice\nSlow Mail: 2 oz white rum, 1 oz lime juice\n"
+    "The Long One 2 oz vodka top soda\nLate Mail: 1 oz gin, 1 oz mezcal\n"
+)
+
+
+def test_a_row_among_drinks_of_a_line_each_that_is_none_is_told_and_kept(tree):
+    read = read_specs(THREE, tree)
+    assert [each.name for each in read] == [
+        *("Night Mail", "Slow Mail", "The Long One 2 oz vodka top soda", "Late Mail"),
+    ]
+    assert [len(each.understood.lines) for each in read] == [2, 2, 0, 2]
+    assert [each.problems == () for each in read] == [True, True, False, True]
+    (problem,) = read[2].problems
+    assert (problem.line, problem.column) == (3, 1)
+    assert problem.message.endswith("this line is kept as it is")
+
+
+def test_a_row_that_tells_what_to_do_belongs_to_the_drink_before_it_and_is_told_of(tree):
+    text = "Night Mail: 2 oz gin, 1 oz rye\nSlow Mail: 2 oz gin, 1 oz rye\nStir and strain.\n"
+    first, second = read_specs(text, tree)
+    assert (first.method, second.method) == ("", "Stir and strain.")
+    assert second.remarks == ("Line 3 is taken for the method of “Slow Mail”.",)
+
+
+def test_rows_under_a_single_drink_on_a_line_are_its_own(tree):
+    text = "Night Mail: 2 oz gin, 1 oz lime juice\n1 oz orgeat\n\nShake it.\n"
+    (read,) = read_specs(text, tree)
+    assert [each.ingredient for each in read.spec.lines] == ["gin", "lime-juice", "orgeat"]
+    assert (read.name, read.method) == ("Night Mail", "Shake it.")

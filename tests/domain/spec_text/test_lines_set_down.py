@@ -1,0 +1,57 @@
+"""Lines that somebody set down who had not seen the reader: read as meant, or asked about."""
+
+from __future__ import annotations
+
+import pytest
+
+from barkeep.application.knowledge import shipped
+from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.text import ReadSpec, read_specs
+from tests.domain.spec_text.lines_set_down import ASKED, ASKED_RIGHTLY, OTHERWISE, READ
+from tests.domain.spec_text.test_lines_as_written import _line_as_said, rows
+
+TREE = shipped().tree
+NO_LINE = "a spec needs at least one line such as “60 ml London dry gin”"
+
+
+def in_a_spec(text: str) -> ReadSpec:
+    (read,) = read_specs(f"Night Mail\n{text.replace(' ⏎ ', chr(10))}\n", TREE)
+    return read
+
+
+@pytest.mark.parametrize(("text", "said"), rows(READ) + rows(OTHERWISE))
+def test_a_line_is_read_as_it_was_meant_and_its_words_are_kept(text, said):
+    wanted, _, words = said.partition(" # ")
+    read = in_a_spec(text)
+    assert [each.message for each in read.problems if each.message != NO_LINE] == []
+    lines = [each.line for each in read.lines]
+    assert (" ; ".join(map(_line_as_said, lines)) or "nothing") == wanted
+    kept = " ".join(part for each in lines for part in (each.note, each.called, *each.stated))
+    for word in filter(None, words.split(" / ")):
+        assert folded(word) in folded(kept)
+
+
+@pytest.mark.parametrize("text", (ASKED_RIGHTLY + ASKED.lstrip()).strip().splitlines())
+def test_what_is_not_understood_is_asked_and_the_line_is_kept(text):
+    read = in_a_spec(text)
+    assert any(each.asks for each in read.problems)
+    assert read.with_questions is not None
+    kept = " ".join(each.text for each in read.with_questions.in_order)
+    assert folded(text.replace(" ⏎ ", " ").split()[-1]) in folded(kept + read.understood.notes)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [row for table in (READ, OTHERWISE) for row, said in rows(table) if said.startswith("nothing")],
+)
+def test_what_is_no_ingredient_stays_in_the_words_of_the_spec(text):
+    spec = in_a_spec(text).understood
+    fields = (spec.method, spec.notes, spec.glass, spec.ice, spec.name, f"serves {spec.serves:g}")
+    kept = folded(" ".join(fields))
+    lost = [word for word in folded(text).split() if word.strip(".,:()") not in kept]
+    assert set(lost) <= {"glass:"}  # the name of the field
+
+
+def test_all_three_hundred_are_there():
+    tables = (READ, OTHERWISE, ASKED_RIGHTLY, ASKED)
+    assert sum(len(table.strip().splitlines()) for table in tables) == 300
