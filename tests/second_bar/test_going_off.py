@@ -116,7 +116,7 @@ def test_old_coffee_liqueur_is_past_its_best_and_counted(changed):
 
 def test_the_owners_own_figure_says_how_long_vermouth_keeps(changed):
     """21. The owner's figure comes before the shipped 49."""
-    changed.tell("setting", "keeps", "sweet vermouth=14 days")
+    changed.tell("setting", "keeps", "sweet vermouth=14")
     drink = changed.drink("Negroni")
     assert "Red Comb" in line_of(drink, "sweet vermouth")["bottle"]
     said = about(drink["warnings"], "Red Comb")
