@@ -117,10 +117,12 @@ def test_old_coffee_liqueur_is_past_its_best_and_counted(changed):
 def test_the_owners_own_figure_says_how_long_vermouth_keeps(changed):
     """21. The owner's figure comes before the shipped 49."""
     changed.tell("setting", "keeps", "sweet vermouth=14")
-    drink = changed.drink("Negroni")
-    assert "Red Comb" in line_of(drink, "sweet vermouth")["bottle"]
-    said = about(drink["warnings"], "Red Comb")
+    opened = changed.ids("Red Comb")[0]
+    (bottle,) = (flat(each) for each in changed.bottles() if each["id"] == opened)
+    told = about(changed.ask("bottles"), "Red Comb", "opened")
+    said = f"{bottle}\n{told}\n{about(changed.drink('Negroni')['warnings'], 'Red Comb')}"
     assert has(said, "past its best")
+    assert has(said, reason(last="2026-11-22", begun="2026-11-08", days=21, keeps=14))
     assert has(said, r"\b14\b")
     assert has(said, r"\b(own|yours?)\b")
     assert not has(said, r"not safe|\b49\b")
