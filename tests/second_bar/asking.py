@@ -122,10 +122,7 @@ class SecondBar:
         lines = [each for each in drink["lines"] if each["as_written"].startswith("Garnish")]
         said = [flat(each) for each in lines]
         said += [flat(each) for key, each in drink.items() if "garnish" in key]
-        shown = [self.shown(name)]
-        if self.run("tonight", "--all", "--full")[0] == 0:
-            shown.append(self.shown(name, "--all", "--full"))
-        said += [about(each, "garnish") for each in shown]
+        said.append(about(self.shown(name, "--all", "--full"), "garnish"))
         return "\n".join(said)
 
     # A shoot
