@@ -168,7 +168,7 @@ class _Need:
 
     def pieces(self) -> float:
         """Of what is counted: whole ones, and no other only for the margin."""
-        return max(_up(self.poured), float(math.floor(self.poured + self.spare + NEARLY)))
+        return _pieces(self.poured, self.spare)
 
     def add(self, amount: float, why: str) -> None:
         """So much more for a reason; `{}` in it is filled with all that is for it."""
@@ -205,6 +205,7 @@ class _Shop:
         self._left = {key: self._supply.total(key) for key in self._supply.stocks}
         self._needs: dict[_Kind, _Need] = {}
         self._spares: list[tuple[str, float, str]] = []
+        self._spared: dict[str, float] = {}
         self._pars: dict[str, float] = {}
 
     def take(self, wanted: Sequence[tuple[Order, str]], found: Menu) -> None:
@@ -294,6 +295,8 @@ class _Shop:
         """
         for key, each in self._made_here.inputs(made, amount).items():
             rest = each - self._take_left(key, each)
+            if spare:
+                self._spared[key] = self._spared.get(key, 0.0) + each - rest
             if rest <= 0.0:
                 continue
             if self._made_here.is_made(key) and key not in within | {made}:
@@ -337,7 +340,9 @@ class _Shop:
         """Whole fruit to cut, what is peeled being squeezed as well."""
         have = self._supply.total_of_kind(key, self._tree)
         needed = self._needs.setdefault(_Kind(key), _Need())
-        squeezed = max(_up(have - self._left_of_kind(key) + needed.poured), 0.0)
+        spare = self._spared.get(key, 0.0)
+        taken = have - self._left_of_kind(key) - spare + needed.poured
+        squeezed = max(_pieces(taken, spare + needed.spare), 0.0)
         whole = _up(used.of(key, ("flesh",)))
         peeled = _up(used.of(key, ("peel",)) - used.of(key, ("flesh",)))
         lacking = whole + max(squeezed, peeled) - max(have, squeezed)
@@ -520,3 +525,8 @@ def list_as_text(found: ShoppingList, tree: FamilyTree) -> str:
 
 def _things(count: int) -> str:
     return f"{count} thing{'s' * (count != 1)}"
+
+
+def _pieces(amount: float, spare: float) -> float:
+    """Whole pieces for so much, and no other one only for what is to spare."""
+    return max(_up(amount), float(math.floor(amount + spare + NEARLY)))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 from random import Random
 
@@ -10,6 +11,9 @@ import pytest
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Level, Product
 from barkeep.domain.buying.shopping import shopping
+from barkeep.domain.ingredients.fruit import PEELS
+from barkeep.domain.pouring.supply import supply_of
+from barkeep.domain.shoots.garnish_needs import source_of
 from barkeep.domain.shoots.menu import Order
 from barkeep.domain.shoots.mise_en_place import MiseEnPlace, mise_en_place
 from barkeep.domain.specs.spec import Line, Spec
@@ -40,17 +44,23 @@ def of_fruit(ready: MiseEnPlace, fruit: str) -> float:
     return whole + sum(amount for key, amount, _unit in pressed if key == fruit)
 
 
-def is_shared(ready: MiseEnPlace, fruit: str, bar: Snapshot) -> bool:
-    """Whether a part of it is cut off, of which the rest may still be pressed.
-
-    Nor is it told which of a few limes are pressed where their juice may be bought as well.
-    """
+def is_either(ready: MiseEnPlace, fruit: str, bar: Snapshot) -> bool:
+    """Whether it is not told which of a few are pressed, as their juice may be bought as well."""
     for_sale = any(not each.house_made for each in bar.products if each.unit == "ml")
-    if for_sale and any(each.ingredient == fruit for each in ready.pieces):
-        return True
-    return any(
-        each.work == "cut" and fruit in {key for key, *_rest in each.inputs} for each in ready.make
-    )
+    return for_sale and any(each.ingredient == fruit for each in ready.pieces)
+
+
+def with_garnishes(ready: MiseEnPlace, fruit: str, bar: Snapshot) -> float:
+    """All that is taken of a fruit: what is cut off it whole, and what is pressed or peeled."""
+    cut = {"whole": 0.0, "peel": 0.0}
+    for garnish in ready.garnishes:
+        source = garnish.garnish and source_of(garnish.garnish, bar, supply_of(bar))
+        if source and source.fruit and source.fruit.ingredient == fruit:
+            cut["peel" if source.ingredient in PEELS else "whole"] += source.fruit.amount
+    made = [each for each in ready.make if each.ingredient in PEELS]
+    peeled = sum(amount for each in made for key, amount, _unit in each.inputs if key == fruit)
+    pressed = of_fruit(ready, fruit) - peeled
+    return math.ceil(cut["whole"] - 1e-9) + max(pressed, math.ceil(cut["peel"] + peeled - 1e-9))
 
 
 def test_the_fruit_of_the_mise_en_place_is_what_is_there_and_what_is_bought(knowledge):
@@ -64,10 +74,10 @@ def test_the_fruit_of_the_mise_en_place_is_what_is_there_and_what_is_bought(know
         ready, list_ = mise_en_place(orders, bar), shopping([orders], bar, pars=False)
         there = {each.ingredient: each.level.amount for each in bar.bottles}
         for fruit in FRUIT:
-            if is_shared(ready, fruit, bar):
+            if is_either(ready, fruit, bar):
                 continue
             needed = sum(each.need for each in list_.items if each.ingredient == fruit)
-            short = max(0.0, of_fruit(ready, fruit) - there.get(fruit, 0.0))
+            short = max(0.0, with_garnishes(ready, fruit, bar) - there.get(fruit, 0.0))
             assert needed == short, (fruit, [(each.spec.name, each.serves) for each in orders])
             agreed, bought = agreed + bool(of_fruit(ready, fruit)), bought + bool(needed)
     assert agreed > 40 and bought > 30  # the shoots do take fruit, and lack some of it
