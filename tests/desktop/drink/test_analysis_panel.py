@@ -179,7 +179,9 @@ class TestBesideASpec:
 
 
 def drink_with_correction(bar):
-    """A drink of tonight with a stand-in, and what to pour for it."""
+    """A drink of tonight with a stand-in, and what to pour for it; its cream is fresh."""
+    cream = next(each for each in bar.snapshot.bottles if each.ingredient == "double-cream")
+    bar.inventory.receive(cream.product.id)
     for drink in tonight(bar.snapshot):
         found = correction_for(drink, bar.snapshot) if drink.verdict == "stand_in" else None
         if found is not None:
