@@ -9,6 +9,7 @@ from datetime import date, datetime, time
 from barkeep.application.shelving import (
     checked_draft,
     count_one,
+    level_within,
     product_there,
     put_last,
 )
@@ -270,6 +271,11 @@ class TakingIn:
         product = self._product_for(checked_draft(row.draft, self.tree), row)
         facts = replace(row.facts, received=row.facts.received or work.at.date())
         bottle_id = put_last(work, product, facts)
+        if (
+            row.sealed and row.level is not None and row.level.amount
+        ):  # a jar that was filled so far
+            work.append(bottle_id, "receive", level_within(row.level.amount, product))
+            return
         work.append(bottle_id, "receive", product.size)
         if row.opened is not None:
             work.append(bottle_id, "open", at=_opened_at(row.opened, work.at))

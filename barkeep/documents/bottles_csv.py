@@ -107,8 +107,9 @@ class ListedBottle:
     """A bottle as one row of a file describes it: a product, and what the bottle has beside it.
 
     A product of the draft's title and size that the bar has is taken as it is.
-    `level` is None for a full one, `opened` where it is not known. `line` and
-    `columns` are where it and each field stand, from 1.
+    `level` is None for a full one, `opened` where it is not known; a `sealed`
+    one was never opened, and of what is made here may be less than full. `line`
+    and `columns` are where it and each field stand, from 1.
     """
 
     line: int
@@ -117,6 +118,7 @@ class ListedBottle:
     opened: date | None = None
     columns: Mapping[str, int] = field(default_factory=dict, compare=False)
     facts: BottleFacts = NOTHING_KNOWN
+    sealed: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -555,6 +557,7 @@ def _bottle(reading: _Reading, terms: Terms) -> ListedBottle:
         opened=opened,
         columns=reading.row.columns,
         facts=facts,
+        sealed=answer(reading.text("opened")) == "no",
     )
 
 
@@ -604,9 +607,11 @@ def _level(
 def _look_at_seal(
     reading: _Reading, draft: Label, level: MeasuredLevel | None, opened: date | None
 ) -> None:
-    """A sealed bottle is full; an open one was opened some day."""
+    """A sealed bottle is full, unless it was filled here; an open one was opened some day."""
     begun = level is not None and level.amount < draft.size
     said = answer(reading.text("opened"))
+    if said == "no" and draft.house_made:
+        return
     if said == "no" and begun:
         message = "it is said never to have been opened, and something is gone"
         reading.refuse(CellProblem("opened", message, "yes"))

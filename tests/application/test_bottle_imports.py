@@ -22,6 +22,7 @@ class Row:
     opened: date | None = None
     columns: Mapping[str, int] = field(default_factory=dict)
     facts: BottleFacts = NOTHING_KNOWN
+    sealed: bool = False
 
 
 def test_rows_become_products_and_bottles_in_one_action(bar, gin):

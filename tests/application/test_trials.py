@@ -69,7 +69,11 @@ def test_a_trial_goes_and_comes_back_with_its_spec(bar, spec):
     [
         ({"spec_id": 99}, UnknownName, "no spec of yours called “#99”"),
         ({"on": date(2026, 11, 22)}, InvalidField, "on cannot be “2026-11-22”: a trial cannot be"),
-        ({"scores": (Score(" ", "Balance", 4),)}, InvalidField, "needs the name of who gave it"),
+        (
+            {"scores": (Score("Ada", "Balance", 4), Score(" ", "Balance", 4))},
+            InvalidField,
+            "where one is named, each score needs who gave it",
+        ),
         ({"scores": (Score("Ada", "Nose", 4),)}, UnknownName, "no scale called “Nose”"),
         ({"scores": (Score("Ada", "Balance", 5.5),)}, InvalidField, "Balance runs from 1 to 5"),
         ({"scores": (Score("A", "Balance", float("nan")),)}, InvalidField, "runs from 1 to 5"),

@@ -45,7 +45,10 @@ def test_raw_egg_leads_where_no_pasteurised_white_is_there(changed):
 def test_a_stirred_rinse_is_no_fire(bar):
     """38. What can hurt now leads. A stirred rinse is no fire, home-made syrup and spirit carry no
     sulphites, a missing cherry adds none."""
-    said = "\n".join((*cautions_of(bar, "Rinse"), *told_tonight(bar, "Rinse")))
+    # That a strong bottle is kept from any flame stays one action away, among the general words.
+    minded = [each for each in bar.drink("Rinse")["cautions"] if each["tier"] != "general"]
+    shown = flat([minded, bar.drink("Rinse")["warnings"], bar.shown("Rinse")])
+    said = "\n".join(shown.splitlines())
     assert not has(said, r"\b(fire|flame|flaming|ignit|alight|burn)")
 
 
