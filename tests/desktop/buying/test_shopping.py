@@ -100,7 +100,8 @@ def test_it_lists_what_the_shoots_ahead_are_short_of_and_why(dialog):
     assert cell(dialog, "Mezcal", BUY) == "1 × 700 ml Hollow Lamp Pit Oven mezcal"
     assert cell(dialog, "Mezcal", COST) == "42.00"
     assert cell(dialog, "Mezcal", WHY) == "88.7 ml short for Summer Excursion’s Sand in the Points"
-    assert dialog.total.text() == "81.90 EUR for 3 things."
+    assert cell(dialog, "Lime", WHY).startswith("1 short to cut 3 × lime wedge for Summer Exc")
+    assert dialog.total.text() == "86.10 EUR for 4 things."
     assert not dialog.put_button.isEnabled()
 
 
@@ -124,14 +125,14 @@ def test_none_ticked_where_the_shoot_given_is_not_ahead(bar, open_dialog):
     (filmed,) = [each for each in bar.snapshot.shoots if each.state == "filmed"]
     ahead = still_to_film(bar.snapshot)
     assert open_dialog(bar, [filmed.id]).table.rowCount() == 0
-    assert open_dialog(bar, [each.id for each in ahead]).table.rowCount() == 3
+    assert open_dialog(bar, [each.id for each in ahead]).table.rowCount() == 4
 
 
 def test_the_list_is_copied_as_text(dialog, qtbot):
     press(qtbot, dialog, KEYS.Key_C, ALT)
     lines = QGuiApplication.clipboard().text().splitlines()
     assert "Mezcal: 1 × 700 ml Hollow Lamp Pit Oven mezcal (42.00 EUR)" in lines
-    assert lines[-1] == "81.90 EUR for 3 things."
+    assert lines[-1] == "86.10 EUR for 4 things."
 
 
 # Putting it into the bar
@@ -153,11 +154,11 @@ def test_what_is_ticked_comes_into_the_bar_in_one_step_and_undo_takes_it_back(ba
     prices = {each.title: each.price for each in bar.snapshot.products}
     assert prices["Hollow Lamp Pit Oven mezcal"] == 39.9
     assert dialog.banner.text == "3 packages are in the bar"
-    assert [each.ingredient for each in dialog.table.things] == ["maraschino-liqueur"]
+    assert [each.ingredient for each in dialog.table.things] == ["lime", "maraschino-liqueur"]
     dialog.banner._button.click()
     settle(dialog, qtbot)
     assert levels(bar) == before
-    assert dialog.table.rowCount() == 3
+    assert dialog.table.rowCount() == 4
 
 
 @pytest.mark.parametrize(
