@@ -70,7 +70,7 @@ def test_a_trial_goes_and_comes_back_with_its_spec(bar, spec):
         ({"spec_id": 99}, UnknownName, "no spec of yours called “#99”"),
         ({"on": date(2026, 11, 22)}, InvalidField, "on cannot be “2026-11-22”: a trial cannot be"),
         (
-            {"scores": (Score("Ada", "Balance", 4), Score(" ", "Balance", 4))},
+            {"scores": (Score(" ", "Balance", 4), Score("Ada", "Balance", 3))},
             InvalidField,
             "where one is named, each score needs who gave it",
         ),
@@ -92,6 +92,13 @@ def test_what_cannot_be_is_refused_and_nothing_is_written(bar, spec, changes, er
         bar.trials.replace(replace(there, **changes))
     assert bar.snapshot.trials == (there,)
     assert bar.undo_label == "Add trial of Snow Plough"
+
+
+def test_who_tastes_alone_need_not_be_named(bar, spec, reopen):
+    alone = Score(" ", "Balance", 4)
+    written = bar.trials.add(trial(spec, scores=(alone,))).value
+    assert written.scores == (Score("", "Balance", 4.0),) and written.tasters == ()
+    assert reopen().snapshot.trials == (written,)
 
 
 def test_a_trial_that_there_is_not_is_refused(bar, spec):
