@@ -175,13 +175,15 @@ class UsualPours:
 
 
 def usual_pours(snapshot: Snapshot) -> UsualPours:
-    """The owner's usual pours, and what stands there today in the order it is used up."""
-    products = snapshot.product_by_id
+    """The owner's usual pours that are there, and what stands there in the order it is used up."""
+    there = {
+        each.product.id: each.ingredient for bottles in snapshot.usable.values() for each in bottles
+    }
     return UsualPours(
         house={
-            each.kind: products[each.product].ingredient
+            each.kind: there[each.product]
             for each in snapshot.settings.house
-            if each.product in products
+            if each.product in there
         },
         turns={
             key: turn_rank(bottles[0], snapshot.turn_of(bottles[0]))

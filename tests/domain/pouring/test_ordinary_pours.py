@@ -20,19 +20,12 @@ from barkeep.domain.specs.spec import Line, Spec
 from tests.worlds import TODAY, snapshot
 
 
-def stock(number: int, key: str, tree, level: float = 700.0, **more) -> Bottle:
+def stock(number: int, key: str, tree, level: float = 700.0, opened: int | None = None) -> Bottle:
     """A bottle of a kind; sealed where `opened` is None, else opened that many days ago."""
-    opened, house = more.pop("opened", None), more.pop("house_made", False)
-    unit = tree[key].unit
-    product = Product(
-        f"{key} {number}", "Hollow Lamp", key, 700.0, unit, id=number, house_made=house
-    )
-    product = replace(
-        product, **{name: more.pop(name) for name in ("abv_percent",) if name in more}
-    )
+    product = Product(f"{key} {number}", "Hollow Lamp", key, 700.0, tree[key].unit, id=number)
     day = None if opened is None else TODAY - timedelta(days=opened)
     state = "sealed" if opened is None else "open"
-    return Bottle(number, product, Level(level, state, opened=day), number, **more)
+    return Bottle(number, product, Level(level, state, opened=day), number)
 
 
 def poured(knowledge, bottles, text: str, method: str, **how) -> Drink:
@@ -186,7 +179,9 @@ class TestTheOwner:
         assert tonight(bar)[0].lines[0].ingredient == "london-dry-gin"
         found = tonight(own)[0]
         assert (found.verdict, found.lines[0].ingredient) == ("ready", "navy-strength-gin")
-        gone = replace(own, bottles=tuple(there[:1]))
+        other = replace(there[1].product, id=3)
+        another = replace(there[1], id=3, product=other)
+        gone = replace(own, bottles=(there[0], another))  # of another label, which nobody asked for
         assert tonight(gone)[0].lines[0].ingredient == "london-dry-gin"
 
 
