@@ -19,6 +19,7 @@ LINT_IMPORTS = "from importlinter.cli import lint_imports_command as lint; lint(
 LIBRARIES: dict[str, set[str]] = {
     "barkeep": set(),
     "barkeep.application": {"platformdirs"},
+    "barkeep.application.benchmarks": {"networkx", "numpy"},
     "barkeep.cli": set(),
     "barkeep.desktop": {"PySide6", "shiboken6"},
     "barkeep.documents": set(),
