@@ -24,7 +24,7 @@ from typing import (
     get_type_hints,
 )
 
-from msgspec import Meta, ValidationError, convert
+from msgspec import Meta, MsgspecError, ValidationError, convert, msgpack
 
 from barkeep.errors import KnowledgeError
 
@@ -295,3 +295,19 @@ def _row(plain: Any) -> str:
     if get_origin(plain) is tuple:
         return f"{len(get_args(plain))} numbers"
     return f"{len(plain._fields)} numbers" if hasattr(plain, "_fields") else ""
+
+
+def packed(value: object) -> bytes:
+    """Frozen values as bytes that `unpacked` turns into equal ones."""
+    return msgpack.encode(value)
+
+
+def unpacked(content: bytes, kind: type[Read]) -> Read:
+    """The value of a type that `packed` made these bytes of, each field checked against its type.
+
+    Raises `ValueError` for any other bytes.
+    """
+    try:
+        return msgpack.decode(content, type=kind)
+    except MsgspecError as error:
+        raise ValueError(f"these bytes are no {kind.__name__}: {error}") from error

@@ -6,6 +6,7 @@ import gc
 import os
 from datetime import datetime
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import pytest
 from hypothesis import settings
@@ -24,6 +25,13 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 for name in ("LC_ALL", "LC_MESSAGES"):
     os.environ.pop(name, None)
 os.environ["LANG"] = "C.UTF-8"
+
+
+if "BARKEEP_TESTS_CACHE" not in os.environ:  # set by whoever started this process
+    cache = TemporaryDirectory(prefix="barkeep-tests-")
+    os.environ["BARKEEP_TESTS_CACHE"] = cache.name
+# What is worked out again at any time is shared by all tests, and is none of the user's.
+os.environ["XDG_CACHE_HOME"] = os.environ["BARKEEP_TESTS_CACHE"]
 
 
 NOON = datetime(2026, 11, 21, 12, 0)

@@ -7,7 +7,8 @@ from dataclasses import replace
 from functools import cache
 
 from barkeep import resource_files
-from barkeep.documents.knowledge import read_made_from, read_stand_ins, read_tree
+from barkeep.application.paths import cache_folder
+from barkeep.application.quick_form import kept
 from barkeep.domain.bar.knowledge import Knowledge, with_owner
 from barkeep.domain.ingredients.relations import MadeFrom, StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
@@ -23,6 +24,13 @@ COMMON_PRACTICE = "common practice"
 @cache
 def shipped() -> Knowledge:
     """The shipped knowledge, read once. Raises `KnowledgeError` for a broken resource."""
+    return kept(Knowledge, cache_folder() / "knowledge", read_shipped)
+
+
+def read_shipped() -> Knowledge:
+    """The shipped knowledge out of its readable files. Raises `KnowledgeError` for a broken one."""
+    from barkeep.documents.knowledge import read_made_from, read_stand_ins, read_tree
+
     read = resource_files.read_text
     kinds, pairs = read("ingredients.toml"), read("confusables.toml")
     tree = read_tree(kinds, pairs, ordinary=read("ordinary_pours.toml"))

@@ -24,6 +24,11 @@ def config_folder() -> Path:
     return _made(_DIRS.user_config_path)
 
 
+def cache_folder() -> Path:
+    """For what can be worked out again at any time; it need not be there."""
+    return _DIRS.user_cache_path
+
+
 def default_bar() -> Path:
     """The bar that opens where none is named."""
     return data_folder() / "bar.barkeep"

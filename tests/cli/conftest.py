@@ -40,7 +40,7 @@ class Ran:
 @pytest.fixture(autouse=True)
 def own_folders(tmp_path, monkeypatch):
     """No test touches the folders of whoever runs it."""
-    for name in ("DATA", "CONFIG", "STATE", "CACHE"):
+    for name in ("DATA", "CONFIG", "STATE"):
         monkeypatch.setenv(f"XDG_{name}_HOME", str(tmp_path / name.lower()))
 
 

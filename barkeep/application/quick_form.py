@@ -1,0 +1,104 @@
+"""What was read of the shipped data, kept in a quick form so that the next start need not read it.
+
+The readable files stay the only source. The form carries a fingerprint of
+them, of the code that reads them and of the Python that runs it, and a
+checksum of itself: where either differs, or the form cannot be read, the
+files are read again and the form is written anew. It is written beside its
+place and moved there whole, so that two starts at once, or one that is
+killed, leave a sound form or none. Where it cannot be kept, starts are slower
+and nothing else.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Callable, Iterator
+from hashlib import blake2b
+from pathlib import Path
+from tempfile import NamedTemporaryFile
+from typing import TypeVar
+
+import barkeep
+from barkeep import __version__, resource_files
+from barkeep.shipped_data import packed, unpacked
+
+Value = TypeVar("Value")
+
+_DIGEST = 32
+"""Bytes of a digest: the fingerprint comes first, then the checksum, then what was read."""
+
+_DATA = (((), ".toml"), ((), ".txt"), (("languages",), ".toml"), (("classics",), ".txt"))
+"""The folders of the shipped data that what is kept depends on, with the ends of their names."""
+
+
+def kept(kind: type[Value], file: Path, read: Callable[[], Value]) -> Value:
+    """What the form in a file holds, else what `read` gives, which is then kept there."""
+    now = _fingerprint()
+    found = _found(kind, file, now)
+    if found is not None:
+        return found
+    value = read()
+    content = packed(value)
+    _write(file, now + _digest(content) + content)
+    return value
+
+
+def _found(kind: type[Value], file: Path, fingerprint: bytes) -> Value | None:
+    """What a file holds; None where there is none, it is of other data, or damaged."""
+    try:
+        form = file.read_bytes()
+    except OSError:
+        return None
+    content = form[2 * _DIGEST :]
+    if form[: 2 * _DIGEST] != fingerprint + _digest(content):
+        return None
+    try:
+        return unpacked(content, kind)
+    except ValueError:
+        return None
+
+
+def _write(file: Path, form: bytes) -> None:
+    try:
+        file.parent.mkdir(parents=True, exist_ok=True)
+        with NamedTemporaryFile(dir=file.parent, prefix=f".{file.name}-", delete=False) as beside:
+            try:
+                beside.write(form)
+                beside.close()
+                Path(beside.name).replace(file)
+            except OSError:
+                Path(beside.name).unlink()
+    except OSError:
+        return  # the next start reads the files again
+
+
+def _digest(content: bytes) -> bytes:
+    return blake2b(content, digest_size=_DIGEST).digest()
+
+
+def _fingerprint() -> bytes:
+    """Of the shipped files, byte by byte, and of the code: its version, and its files as dated."""
+    total = blake2b(f"{__version__} {sys.version}".encode(), digest_size=_DIGEST)
+    for folder, end in _DATA:
+        for name in resource_files.names(*folder, suffix=end):
+            content = resource_files.read_text(*folder, name).encode()
+            total.update(f"{name} {len(content)} ".encode() + content)
+    for line in sorted(_code()):
+        total.update(line.encode())
+    return total.digest()
+
+
+def _code() -> Iterator[str]:
+    """The modules that read the data, each with its size and date; none where they are zipped."""
+    waiting = [Path(barkeep.__file__).parent / each for each in ("domain", "documents")]
+    while waiting:
+        folder = waiting.pop()
+        if not folder.is_dir():
+            continue
+        for entry in os.scandir(folder):
+            if entry.is_dir():
+                waiting.append(Path(entry.path))
+            elif entry.name.endswith(".py"):
+                found = entry.stat()
+                yield f"{entry.path} {found.st_size} {found.st_mtime_ns}\n"
