@@ -4,23 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from datetime import datetime
+from functools import cached_property
 from pathlib import Path
 from types import TracebackType
-from typing import Self
+from typing import TYPE_CHECKING, Self
 
-from barkeep.application.bottles import Inventory
-from barkeep.application.counting import Counting
 from barkeep.application.done import Done
-from barkeep.application.imports import Imports
 from barkeep.application.knowledge import NOT_KNOWN, shipped
-from barkeep.application.making import HouseMaking
-from barkeep.application.owner_knowledge import OwnerKnowledge
 from barkeep.application.session import Session, Subscriber
-from barkeep.application.settings import BarSettings
 from barkeep.application.shelving import ROUNDING
-from barkeep.application.shoots import Shoots
-from barkeep.application.shopping import Shopping
-from barkeep.application.specs import Specs, Trials
 from barkeep.application.written_files import write_file
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
@@ -30,22 +22,23 @@ from barkeep.store.history import Way
 from barkeep.store.knowledge import read_own_ingredients
 from barkeep.store.store import Store
 
+if TYPE_CHECKING:  # each room is loaded by whoever enters it first
+    from barkeep.application.bottles import Inventory
+    from barkeep.application.counting import Counting
+    from barkeep.application.imports import Imports
+    from barkeep.application.making import HouseMaking
+    from barkeep.application.owner_knowledge import OwnerKnowledge
+    from barkeep.application.settings import BarSettings
+    from barkeep.application.shoots import Shoots
+    from barkeep.application.shopping import Shopping
+    from barkeep.application.specs import Specs, Trials
+
 
 class Bar:
     """The use cases of one bar. To be used from one thread; its snapshots may go anywhere."""
 
     def __init__(self, session: Session) -> None:
         self._session = session
-        self.inventory = Inventory(session)
-        self.counting = Counting(session)
-        self.shopping = Shopping(session)
-        self.imports = Imports(session)
-        self.house = HouseMaking(session)
-        self.specs = Specs(session)
-        self.trials = Trials(session)
-        self.shoots = Shoots(session)
-        self.knowledge = OwnerKnowledge(session)
-        self.settings = BarSettings(session)
 
     @classmethod
     def open(
@@ -88,6 +81,68 @@ class Bar:
         trace: TracebackType | None,
     ) -> None:
         self.close()
+
+    @cached_property
+    def inventory(self) -> Inventory:
+        """Bottles and products: what is on the shelf."""
+
+        return Inventory(self._session)
+
+    @cached_property
+    def counting(self) -> Counting:
+        """Levels as they were measured."""
+
+        return Counting(self._session)
+
+    @cached_property
+    def shopping(self) -> Shopping:
+        """What is to be bought, and what came."""
+
+        return Shopping(self._session)
+
+    @cached_property
+    def imports(self) -> Imports:
+        """Bottles and specs out of files."""
+
+        return Imports(self._session)
+
+    @cached_property
+    def house(self) -> HouseMaking:
+        """What is made here."""
+
+        return HouseMaking(self._session)
+
+    @cached_property
+    def specs(self) -> Specs:
+        """The owner's drinks."""
+        from barkeep.application.specs import Specs
+
+        return Specs(self._session)
+
+    @cached_property
+    def trials(self) -> Trials:
+        """How they tasted."""
+        from barkeep.application.specs import Trials
+
+        return Trials(self._session)
+
+    @cached_property
+    def shoots(self) -> Shoots:
+        """What is filmed."""
+
+        return Shoots(self._session)
+
+    @cached_property
+    def knowledge(self) -> OwnerKnowledge:
+        """What the owner knows beyond what is shipped."""
+
+        return OwnerKnowledge(self._session)
+
+    @cached_property
+    def settings(self) -> BarSettings:
+        """What the owner chose for this bar."""
+
+        return BarSettings(self._session)
 
     @property
     def path(self) -> Path:
