@@ -32,6 +32,9 @@ if TYPE_CHECKING:
 EXACT = 1.0 - 1e-9
 """Closeness from which a derivation counts as the wanted thing itself."""
 
+_NOISE = 1e-12
+"""Amounts that differ by no more are the same, reckoned in another order."""
+
 
 @dataclass(frozen=True, slots=True)
 class KindOf:
@@ -354,10 +357,21 @@ def _drawn(recipe: MadeFrom, parts: tuple[Derivation, ...], ratio: float) -> dic
 
 
 def closest_per_leaves(found: Iterable[Derivation]) -> tuple[Derivation, ...]:
-    """Keep the closest way for each set of things taken; ties go to the shorter way."""
-    best: dict[frozenset[str], Derivation] = {}
-    for each in found:
-        known = best.get(each.leaves)
-        if known is None or each.rank < known.rank:
-            best[each.leaves] = each
-    return tuple(sorted(best.values(), key=lambda each: each.rank))
+    """Keep the closest way for each set of things taken; ties go to the shorter way.
+
+    A farther way to the same things is kept too where it takes less of one of
+    them: where a bottle is nearly empty, it alone may be enough.
+    """
+    kept: dict[frozenset[str], list[Derivation]] = {}
+    for each in sorted(found, key=lambda each: each.rank):
+        closer = kept.setdefault(each.leaves, [])
+        if all(_takes_less(each, other) for other in closer):
+            closer.append(each)
+    return tuple(
+        sorted((each for some in kept.values() for each in some), key=lambda each: each.rank)
+    )
+
+
+def _takes_less(way: Derivation, other: Derivation) -> bool:
+    """Whether it takes less of one of the things that both take."""
+    return any(amount < other.draws[key] - _NOISE for key, amount in way.draws.items())
