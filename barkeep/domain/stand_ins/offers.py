@@ -141,11 +141,11 @@ def _worth_naming(
     left out, and so is buying what gets no closer than what is there.
     """
     owned: dict[str, Derivation] = {}
-    for each in derivations.of(want):
+    for each in _closest_of_the_same(derivations.of(want)):
         if each.offered != ingredient or _made(each):
             owned.setdefault(each.offered, each)
     beyond: dict[str, dict[str | None, Derivation]] = {}
-    for each in derivations.buying_one(want):
+    for each in _closest_of_the_same(derivations.buying_one(want)):
         there = owned.get(each.offered)
         closer = there is None or each.closeness > there.closeness + 1e-9
         if closer and (_made(each) or not each.exact):
@@ -154,6 +154,15 @@ def _worth_naming(
         *((each,) for each in owned.values()),
         *(tuple(each.values()) for each in beyond.values()),
     )
+
+
+def _closest_of_the_same(ways: Iterable[Derivation]) -> Iterator[Derivation]:
+    """The first of the ways that take the same things: less of them makes no other stand-in."""
+    seen: set[frozenset[str]] = set()
+    for each in ways:
+        if each.leaves not in seen:
+            seen.add(each.leaves)
+            yield each
 
 
 def _made(derivation: Derivation) -> bool:
