@@ -16,7 +16,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import WITHIN
-from barkeep.domain.pouring.verdicts import tonight
+from barkeep.domain.pouring.verdicts import verdicts
 
 SIZES = (262, 1_000, 10_000, 100_000)
 BOTTLES = 300
@@ -116,7 +116,7 @@ _Ask = Callable[[Snapshot, Memory], object]
 
 
 def _tonight(bar: Snapshot, memory: Memory) -> object:
-    return tonight(bar, memory=memory)
+    return verdicts(bar, memory=memory)
 
 
 def _next_bottle(bar: Snapshot, memory: Memory) -> object:

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Iterable, Mapping
 from dataclasses import dataclass, field
-from typing import Any, TypeVar
+from typing import Any, TypeVar, cast
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
@@ -31,6 +31,15 @@ class Memory:
     """To be kept by whoever asks the same question again; for one thread at a time."""
 
     _settled: dict[Hashable, _Settled] = field(default_factory=dict)
+    _made: dict[Hashable, tuple[tuple[object, ...], object]] = field(default_factory=dict)
+
+    def once(self, what: Hashable, of: tuple[object, ...], make: Callable[[], Value]) -> Value:
+        """What was made under this name last, where it was made of equal things; else made now."""
+        known = self._made.get(what)
+        if known is None or not _same(known[0], of):
+            known = of, make()
+            self._made[what] = known
+        return cast(Value, known[1])
 
     def recall(
         self,
@@ -60,6 +69,10 @@ class Memory:
             }
         self._settled[question] = _Settled(snapshot, values)
         return values
+
+
+def _same(before: tuple[object, ...], now: tuple[object, ...]) -> bool:
+    return all(one is other or one == other for one, other in zip(before, now, strict=True))
 
 
 def _same_world(before: Snapshot, now: Snapshot) -> bool:

@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from typing import Literal, get_args
+from typing import Literal, get_args, overload
+
+import numpy as np
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import EXACT, Derivation
-from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess, sourcing_for
+from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.minded import Minded, minded_of
 from barkeep.domain.pouring.runs import Serving, what_goes_in
 from barkeep.domain.pouring.serves import Serves
 from barkeep.domain.pouring.sourcing import Sourcing, Within, need
 from barkeep.domain.pouring.warnings import notices_of, warnings_for
+from barkeep.domain.pouring.whole_book import READY, UNDECIDED, Decided, Numbers, decide
 from barkeep.domain.pouring.words import asks_in_words, in_dashes_of_bottle, why_met, why_missing
 from barkeep.domain.specs.spec import Line, Spec
 
@@ -108,12 +111,66 @@ class Drink:
         return tuple(f"{each.named} is not understood" for each in self.spec.unsettled)
 
 
-def tonight(
+@dataclass(frozen=True)
+class Verdicts(Sequence[Drink]):
+    """Every spec's verdict, best first, then by name; what is poured is worked out when looked at.
+
+    `order` holds the places of the specs in the snapshot's book, `codes` by
+    that place the number of each verdict.
+    """
+
+    snapshot: Snapshot
+    serves: int
+    order: tuple[int, ...]
+    codes: tuple[int, ...]
+    _sourcing: Sourcing
+    _known: dict[str, Drink]
+
+    def __len__(self) -> int:
+        return len(self.order)
+
+    @overload
+    def __getitem__(self, place: int) -> Drink: ...
+
+    @overload
+    def __getitem__(self, place: slice) -> tuple[Drink, ...]: ...
+
+    def __getitem__(self, place: int | slice) -> Drink | tuple[Drink, ...]:
+        if isinstance(place, slice):
+            return tuple(self._drink(self._spec(each)) for each in range(len(self))[place])
+        return self._drink(self._spec(place))
+
+    def name(self, place: int) -> str:
+        """The name of the drink at a place."""
+        return self._spec(place).name
+
+    def verdict(self, place: int) -> Verdict:
+        """The verdict of the drink at a place."""
+        return VERDICTS[self.codes[self.order[place]]]
+
+    def _spec(self, place: int) -> Spec:
+        return self.snapshot.all_specs[self.order[place]]
+
+    def _drink(self, spec: Spec) -> Drink:
+        return _looked_at(spec, self.snapshot, self._sourcing, self.serves, known=self._known)
+
+
+def _looked_at(
+    spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int, *, known: dict[str, Drink]
+) -> Drink:
+    """A spec's verdict, out of what is known of it or else worked out now."""
+    drink = known.get(spec.name)
+    if drink is None or drink.spec is not spec:
+        drink = known[spec.name] = drink_for(spec, snapshot, sourcing, serves)
+    return drink
+
+
+def verdicts(
     snapshot: Snapshot,
     within: Within = "close",
     serves: int = 1,
     memory: Memory | None = None,
-) -> tuple[Drink, ...]:
+) -> Verdicts:
     """Every spec's verdict for so many serves, best verdict first, then by name.
 
     `within` is the least closeness a stand-in may have. Optional lines and
@@ -121,22 +178,53 @@ def tonight(
     `memory` makes asking again after a small change quick; it changes no answer.
     """
     memory = memory or Memory()
-    sourcing = sourcing_for(snapshot, within, memory)
+    found, sourcing = decide(snapshot, within, serves, memory)
     known: dict[str, Drink] = memory.recall(
         ("tonight", within, serves), snapshot, lambda _name, drink: drink.spec.wanted
     )
-    for spec in snapshot.all_specs:
-        if spec.name not in known or known[spec.name].spec is not spec:
-            known[spec.name] = drink_for(spec, snapshot, sourcing, serves)
-    return tuple(sorted((known[spec.name] for spec in snapshot.all_specs), key=_best_first))
+    codes, lacking = verdict_codes(found), found.lacking.copy()
+    settled: dict[str, tuple[Spec, _Standing]] = memory.recall(
+        ("standing", within, serves), snapshot, lambda _name, each: each[0].wanted
+    )
+    for place in np.flatnonzero(found.codes == UNDECIDED).tolist():
+        spec = found.specs[place]
+        if spec.name not in settled or settled[spec.name][0] is not spec:
+            settled[spec.name] = spec, _standing(assess(spec, sourcing, serves))
+        standing = settled[spec.name][1]
+        codes[place], lacking[place] = VERDICTS.index(standing.verdict), standing.lacking
+    # The book is in the order of its names, which sorting keeps.
+    order = np.lexsort((lacking, codes))
+    return Verdicts(
+        snapshot,
+        serves,
+        order=tuple(order.tolist()),
+        codes=tuple(codes.tolist()),
+        _sourcing=sourcing,
+        _known=known,
+    )
+
+
+def verdict_codes(found: Decided) -> Numbers:
+    """The place in `VERDICTS` of what is decided of each spec."""
+    can = np.where(found.codes == READY, 0, 1)
+    return np.where(found.lacking == 0, can, np.where(found.lacking == 1, 2, 3))
+
+
+def tonight(
+    snapshot: Snapshot,
+    within: Within = "close",
+    serves: int = 1,
+    memory: Memory | None = None,
+) -> tuple[Drink, ...]:
+    """Every drink of `verdicts` with all that is poured for it."""
+    return verdicts(snapshot, within, serves, memory)[:]
 
 
 def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 1) -> Drink:
     """One spec's verdict."""
     laid_out = assess(spec, sourcing, serves)
-    exact = laid_out.enough(exact=True)
-    short = () if exact or laid_out.enough() else laid_out.short_lines()
-    missing = tuple(dict.fromkeys(laid_out.lines[each].ingredient for each in short))
+    standing = _standing(laid_out)
+    exact, short = standing.exact, standing.short
     kept = [each for each in laid_out.numbers if each not in short]
     chosen = laid_out.chosen(kept, exact=exact)
     lacking = bool(short or spec.unsettled)
@@ -149,10 +237,10 @@ def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 
     notices = notices_of(answers, snapshot, serves=poured.most.whole, after=after)
     return Drink(
         spec=spec,
-        verdict=_verdict(exact, len(missing) + len(spec.unsettled)),
+        verdict=standing.verdict,
         serves=poured.most.whole,
         runs_out=poured.most.runs_out[0] if poured.most.runs_out else None,
-        missing=missing,
+        missing=standing.missing,
         warnings=warnings_for(minded, notices),
         lines=answers,
         minded=minded,
@@ -180,15 +268,32 @@ def _following(
         yield Following(served.rests, served.rests_closeness, ())
 
 
+@dataclass(frozen=True, slots=True)
+class _Standing:
+    """How a drink stands: whether it can be made exactly, and the numbers of the lines it lacks."""
+
+    exact: bool
+    short: tuple[int, ...]
+    missing: tuple[str, ...]
+    lacking: int
+
+    @property
+    def verdict(self) -> Verdict:
+        return _verdict(self.exact, self.lacking)
+
+
+def _standing(laid_out: Assessment) -> _Standing:
+    exact = laid_out.enough(exact=True)
+    short = () if exact or laid_out.enough() else laid_out.short_lines()
+    missing = tuple(dict.fromkeys(laid_out.lines[each].ingredient for each in short))
+    return _Standing(exact, short, missing, len(missing) + len(laid_out.spec.unsettled))
+
+
 def _verdict(exact: bool, lacking: int) -> Verdict:
     """The verdict where so many ingredients are missing or not understood."""
     if not lacking:
         return "ready" if exact else "stand_in"
     return "one_short" if lacking == 1 else "short"
-
-
-def _best_first(drink: Drink) -> tuple[int, int, str]:
-    return (VERDICTS.index(drink.verdict), drink.lacking, drink.spec.name.casefold())
 
 
 def _answers(

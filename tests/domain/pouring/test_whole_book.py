@@ -1,0 +1,95 @@
+"""What is decided for the whole book at once is what one spec at a time comes to."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import replace
+from random import Random
+
+import numpy as np
+import pytest
+
+from barkeep.domain.bottles.bottle import Level
+from barkeep.domain.pouring.assessment import sourcing_for
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.verdicts import VERDICTS, drink_for, tonight, verdicts
+from barkeep.domain.pouring.whole_book import UNDECIDED, decide, distinct, spread
+from tests.domain.pouring.test_alternatives import with_choices
+from tests.worlds import random_bar
+
+
+def one_by_one(bar, within, serves):
+    """Every spec's drink, each worked out by itself; best first, then by name."""
+    sourcing = sourcing_for(bar, within)
+    drinks = [drink_for(spec, bar, sourcing, serves) for spec in bar.all_specs]
+    return sorted(
+        drinks,
+        key=lambda each: (VERDICTS.index(each.verdict), each.lacking, each.spec.name.casefold()),
+    )
+
+
+@pytest.mark.parametrize(
+    ("within", "serves"), [("exact", 1), ("close", 1), ("close", 3), ("loose", 2)]
+)
+def test_the_book_at_once_is_each_spec_by_itself(within, serves):
+    seen: Counter[str] = Counter()
+    for seed in range(60):
+        bar = with_choices(Random(seed), random_bar(Random(seed)))
+        found, expected = verdicts(bar, within, serves), one_by_one(bar, within, serves)
+        assert [found.name(each) for each in range(len(found))] == [
+            each.spec.name for each in expected
+        ]
+        assert [found.verdict(each) for each in range(len(found))] == [
+            each.verdict for each in expected
+        ], seed
+        assert list(found) == expected
+        decision, _ = decide(bar, within, serves, Memory())
+        seen["decided"] += int(np.count_nonzero(decision.codes != UNDECIDED))
+        seen.update(each.verdict for each in expected)
+    assert seen["decided"] > 100, "many of them by the arrays"
+    assert all(
+        seen[verdict] > 2 for verdict in VERDICTS if within != "exact" or verdict != "stand_in"
+    )
+
+
+def changed(chance: Random, bar):
+    """The bar after one thing happened to it."""
+    bottles, specs = list(bar.bottles), list(bar.specs)
+    what = chance.choice(["count", "empty", "gone", "spec", "no spec", "nothing"])
+    place = chance.randrange(len(bottles)) if bottles else None
+    if what in ("count", "empty") and place is not None:
+        amount = 0.0 if what == "empty" else chance.choice([5.0, 40.0, 700.0])
+        bottles[place] = replace(bottles[place], level=Level(amount, "open"))
+    elif what == "gone" and place is not None and len(bottles) > 1:
+        del bottles[place]
+    elif what == "spec":
+        number = chance.randrange(len(specs))
+        line = specs[number].lines[0]
+        more = replace(line, quantity=(line.quantity or 10.0) + 7.0)
+        specs[number] = replace(specs[number], lines=(more, *specs[number].lines[1:]))
+    elif what == "no spec" and len(specs) > 1:
+        del specs[0]
+    return replace(bar, bottles=tuple(bottles), specs=tuple(specs))
+
+
+def test_after_any_changes_the_answer_is_that_of_a_bar_asked_for_the_first_time():
+    for seed in range(25):
+        chance, memory = Random(seed), Memory()
+        bar = random_bar(chance)
+        before = [bar]
+        for _ in range(40):
+            # Now and then back to a bar that was, as undo does.
+            bar = chance.choice(before) if chance.random() < 0.2 else changed(chance, before[-1])
+            before.append(bar)
+            assert tonight(bar, memory=memory) == tonight(bar), seed
+
+
+def test_ragged_lists_are_spread_in_turn():
+    row, place = spread(np.array([2, 0, 2]), np.array([2, 5, 1]))
+    assert row.tolist() == [0, 1, 1, 2]
+    assert place.tolist() == [7, 0, 1, 7]
+
+
+def test_equal_numbers_of_one_owner_count_once():
+    assert distinct(np.array([2, 2, 0, 2]), np.array([4, 4, 4, 9]), 4).tolist() == [1, 0, 2, 0]
+    assert distinct(np.array([], int), np.array([], int), 2).tolist() == [0, 0]
