@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import replace
 from datetime import datetime
 from typing import TypeVar
 
@@ -52,7 +51,7 @@ class Session:
         """The bar as it is; after midnight, as of the new day."""
         today = self.clock().date()
         if self._snapshot.on != today:
-            self._snapshot = replace(self._snapshot, on=today)
+            self._snapshot = self._snapshot.changed(on=today)
         return self._snapshot
 
     @property
@@ -120,28 +119,29 @@ class Session:
         """Read the parts that changed; the others stay the very same objects."""
         with self.store.reading() as connection:
             if Part.PRODUCTS in touched.changes:
-                new = replace(new, products=read_products(connection))
+                new = new.changed(products=read_products(connection))
             if Part.BOTTLES in touched.changes:
                 moved = touched.bottle_ids
                 still = {each.id: each.level for each in new.bottles if each.id not in moved}
-                new = replace(new, bottles=read_bottles(connection, new.products, still))
+                new = new.changed(bottles=read_bottles(connection, new.products, still))
             if Part.SPECS in touched.changes:
-                new = replace(new, specs=read_specs(connection))
+                new = new.changed(specs=read_specs(connection))
             if touched.changes & {Part.SPECS, Part.TRIALS}:  # a spec takes its trials along
-                new = replace(new, trials=read_trials(connection))
+                new = new.changed(trials=read_trials(connection))
             if Part.SHOOTS in touched.changes:
-                new = replace(new, shoots=read_shoots(connection))
+                new = new.changed(shoots=read_shoots(connection))
             if Part.SETTINGS in touched.changes:
-                new = replace(new, settings=read_settings(connection))
+                new = new.changed(settings=read_settings(connection))
             if Part.KNOWLEDGE in touched.changes:
                 self._own_ingredients = read_own_ingredients(connection)
                 self._own_stand_ins = read_own_stand_ins(connection)
                 self._own_recipes = read_own_recipes(connection)
-        if Part.KNOWLEDGE in touched.changes or self._has_strangers(new):
+        may_be_strange = touched.changes & {Part.PRODUCTS, Part.SPECS}
+        if Part.KNOWLEDGE in touched.changes or (may_be_strange and self._has_strangers(new)):
             self._unnamed = self._whole_knowledge(new.products, new.specs)
-            new = replace(new, knowledge=self._named(new))
+            new = new.changed(knowledge=self._named(new))
         elif Part.SETTINGS in touched.changes and self._names(new) != new.knowledge.tree.shown:
-            new = replace(new, knowledge=self._named(new))
+            new = new.changed(knowledge=self._named(new))
         self._snapshot = new
 
     def _named(self, bar: Snapshot) -> Knowledge:

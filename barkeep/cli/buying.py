@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
@@ -149,7 +148,7 @@ def _shoots(snapshot: Snapshot, themes: Sequence[str] | None) -> tuple[Shoot, ..
     ahead = still_to_film(snapshot)
     if themes is None:
         return ahead
-    among = replace(snapshot, shoots=ahead)
+    among = snapshot.changed(shoots=ahead)
     found = {shoot.id: shoot for shoot in (find_shoot(among, theme) for theme in themes)}
     return tuple(found.values())
 

@@ -153,7 +153,7 @@ def _counted(bar: Snapshot) -> Snapshot:
         return _unknown(bar)
     first, *rest = bar.bottles
     level = replace(first.level, amount=first.level.amount * 0.9)
-    return replace(bar, bottles=(*rest, replace(first, level=level)))
+    return bar.changed(bottles=(*rest, replace(first, level=level)))
 
 
 _QUESTIONS: Mapping[str, tuple[str, Callable[[Snapshot], float]]] = {

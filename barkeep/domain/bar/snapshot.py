@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from barkeep.domain.amounts.rounding import Style
 from barkeep.domain.amounts.units import DASH_ML, BarUnits, Ounce, OwnMeasure
@@ -87,6 +87,17 @@ class Snapshot:
         units, tree = self.settings.units, self.knowledge.tree
         specs = (at_bar(units, each, tree) for each in (*self.specs, *classics))
         return tuple(sorted(specs, key=lambda spec: spec.name.casefold()))
+
+    def changed(self, **values: Any) -> Snapshot:
+        """The picture with some values of it changed.
+
+        What is worked out of the book is taken along where nothing of the
+        book has changed.
+        """
+        other = replace(self, **values)
+        if "all_specs" in self.__dict__ and _same_book(self, other):
+            other.__dict__["all_specs"] = self.all_specs
+        return other
 
     @cached_property
     def bottle_by_id(self) -> Mapping[int, Bottle]:
@@ -245,3 +256,13 @@ class Snapshot:
                 known = lowest.get(product.ingredient, product.price)
                 lowest[product.ingredient] = min(known, product.price)
         return lowest
+
+
+def _same_book(before: Snapshot, now: Snapshot) -> bool:
+    """Whether the specs of both are the same, the classics among them, with the same units."""
+    return (
+        before.specs is now.specs
+        and before.knowledge is now.knowledge
+        and before.settings.units == now.settings.units
+        and before.settings.classics == now.settings.classics
+    )

@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.pars import Par
@@ -105,7 +105,7 @@ def shopping_for(shoots: Sequence[Shoot], snapshot: Snapshot, *, pars: bool = Tr
     The bar is taken as it will be by the last of them, so that nothing is
     counted on that is past its date by then.
     """
-    then = replace(snapshot, on=max((snapshot.on, *(each.on for each in shoots))))
+    then = snapshot.changed(on=max((snapshot.on, *(each.on for each in shoots))))
     orders = [orders_of(each, then) for each in shoots]
     return shopping(orders, then, pars=pars, themes=[each.theme for each in shoots])
 

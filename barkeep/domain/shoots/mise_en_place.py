@@ -159,7 +159,7 @@ def mise_en_place(
 
     Nothing that is past its date by then is counted on.
     """
-    then = snapshot if on is None or on == snapshot.on else replace(snapshot, on=on)
+    then = snapshot if on is None or on == snapshot.on else snapshot.changed(on=on)
     wanted = tuple(order for order in orders if order.serves > 0)
     lines = (line for order in wanted for line in order.spec.lines)
     tree = kinds_named_by(lines, then.knowledge.tree)
