@@ -12,7 +12,7 @@ import pytest
 from barkeep.domain.bottles.bottle import Level
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.verdicts import VERDICTS, drink_for, tonight, verdicts
+from barkeep.domain.pouring.verdicts import VERDICTS, drink_for, verdicts
 from barkeep.domain.pouring.whole_book import UNDECIDED, decide, distinct, spread
 from tests.domain.pouring.test_alternatives import with_choices
 from tests.worlds import random_bar
@@ -33,7 +33,7 @@ def one_by_one(bar, within, serves):
 )
 def test_the_book_at_once_is_each_spec_by_itself(within, serves):
     seen: Counter[str] = Counter()
-    for seed in range(60):
+    for seed in range(40):
         bar = with_choices(Random(seed), random_bar(Random(seed)))
         found, expected = verdicts(bar, within, serves), one_by_one(bar, within, serves)
         assert [found.name(each) for each in range(len(found))] == [
@@ -46,7 +46,7 @@ def test_the_book_at_once_is_each_spec_by_itself(within, serves):
         decision, _ = decide(bar, within, serves, Memory())
         seen["decided"] += int(np.count_nonzero(decision.codes != UNDECIDED))
         seen.update(each.verdict for each in expected)
-    assert seen["decided"] > 100, "many of them by the arrays"
+    assert seen["decided"] > 60, "many of them by the arrays"
     assert all(
         seen[verdict] > 2 for verdict in VERDICTS if within != "exact" or verdict != "stand_in"
     )
@@ -73,15 +73,18 @@ def changed(chance: Random, bar):
 
 
 def test_after_any_changes_the_answer_is_that_of_a_bar_asked_for_the_first_time():
-    for seed in range(25):
+    for seed in range(12):
         chance, memory = Random(seed), Memory()
-        bar = random_bar(chance)
-        before = [bar]
-        for _ in range(40):
+        before = [random_bar(chance, specs=6)]
+        for step in range(40):
             # Now and then back to a bar that was, as undo does.
-            bar = chance.choice(before) if chance.random() < 0.2 else changed(chance, before[-1])
+            back = chance.random() < 0.2
+            bar = chance.choice(before) if back else changed(chance, before[-1])
             before.append(bar)
-            assert tonight(bar, memory=memory) == tonight(bar), seed
+            found, afresh = verdicts(bar, memory=memory), verdicts(bar)
+            assert (found.order, found.codes) == (afresh.order, afresh.codes), (seed, step)
+            if step % 8 == 0:
+                assert found[:] == afresh[:], (seed, step)
 
 
 def test_ragged_lists_are_spread_in_turn():
