@@ -85,30 +85,35 @@ class Bar:
     @cached_property
     def inventory(self) -> Inventory:
         """Bottles and products: what is on the shelf."""
+        from barkeep.application.bottles import Inventory
 
         return Inventory(self._session)
 
     @cached_property
     def counting(self) -> Counting:
         """Levels as they were measured."""
+        from barkeep.application.counting import Counting
 
         return Counting(self._session)
 
     @cached_property
     def shopping(self) -> Shopping:
         """What is to be bought, and what came."""
+        from barkeep.application.shopping import Shopping
 
         return Shopping(self._session)
 
     @cached_property
     def imports(self) -> Imports:
         """Bottles and specs out of files."""
+        from barkeep.application.imports import Imports
 
         return Imports(self._session)
 
     @cached_property
     def house(self) -> HouseMaking:
         """What is made here."""
+        from barkeep.application.making import HouseMaking
 
         return HouseMaking(self._session)
 
@@ -129,18 +134,21 @@ class Bar:
     @cached_property
     def shoots(self) -> Shoots:
         """What is filmed."""
+        from barkeep.application.shoots import Shoots
 
         return Shoots(self._session)
 
     @cached_property
     def knowledge(self) -> OwnerKnowledge:
         """What the owner knows beyond what is shipped."""
+        from barkeep.application.owner_knowledge import OwnerKnowledge
 
         return OwnerKnowledge(self._session)
 
     @cached_property
     def settings(self) -> BarSettings:
         """What the owner chose for this bar."""
+        from barkeep.application.settings import BarSettings
 
         return BarSettings(self._session)
 

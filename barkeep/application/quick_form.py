@@ -28,13 +28,23 @@ Value = TypeVar("Value")
 _DIGEST = 32
 """Bytes of a digest: the fingerprint comes first, then the checksum, then what was read."""
 
-_DATA = (((), ".toml"), ((), ".txt"), (("languages",), ".toml"), (("classics",), ".txt"))
-"""The folders of the shipped data that what is kept depends on, with the ends of their names."""
+_DATA = (
+    *(("resources", (), ".toml"), ("resources", (), ".txt")),
+    *(("resources", ("languages",), ".toml"), ("resources", ("classics",), ".txt")),
+    *(("sample_db", (), ".toml"), ("sample_db", (), ".txt")),
+)
+"""The shipped data that what is kept depends on: the folders, and the ends of the files' names."""
+
+_CODE = ("application", "documents", "domain", "store")
+"""The packages that make of it what is kept."""
 
 
-def kept(kind: type[Value], file: Path, read: Callable[[], Value]) -> Value:
-    """What the form in a file holds, else what `read` gives, which is then kept there."""
-    now = _fingerprint()
+def kept(kind: type[Value], file: Path, read: Callable[[], Value], *, of: str = "") -> Value:
+    """What the form in a file holds, else what `read` gives, which is then kept there.
+
+    `of` names what else it depends on, such as a day.
+    """
+    now = _fingerprint(of)
     found = _found(kind, file, now)
     if found is not None:
         return found
@@ -77,12 +87,12 @@ def _digest(content: bytes) -> bytes:
     return blake2b(content, digest_size=_DIGEST).digest()
 
 
-def _fingerprint() -> bytes:
+def _fingerprint(of: str) -> bytes:
     """Of the shipped files, byte by byte, and of the code: its version, and its files as dated."""
-    total = blake2b(f"{__version__} {sys.version}".encode(), digest_size=_DIGEST)
-    for folder, end in _DATA:
-        for name in resource_files.names(*folder, suffix=end):
-            content = resource_files.read_text(*folder, name).encode()
+    total = blake2b(f"{__version__} {sys.version} {of}".encode(), digest_size=_DIGEST)
+    for top, inside, end in _DATA:
+        for name in resource_files.names(*inside, folder=top, suffix=end):
+            content = resource_files.read_text(*inside, name, folder=top).encode()
             total.update(f"{name} {len(content)} ".encode() + content)
     for line in sorted(_code()):
         total.update(line.encode())
@@ -91,7 +101,7 @@ def _fingerprint() -> bytes:
 
 def _code() -> Iterator[str]:
     """The modules that read the data, each with its size and date; none where they are zipped."""
-    waiting = [Path(barkeep.__file__).parent / each for each in ("domain", "documents")]
+    waiting = [Path(barkeep.__file__).parent / each for each in _CODE]
     while waiting:
         folder = waiting.pop()
         if not folder.is_dir():

@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 import os
+import sqlite3
 import subprocess
 import sys
 from concurrent.futures import ThreadPoolExecutor
+from contextlib import closing
 from random import Random
 
 import pytest
 
-from barkeep.application import quick_form
+from barkeep.application import quick_form, sample
 from barkeep.application.knowledge import read_shipped, shipped
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.shipped_data import packed, unpacked
@@ -80,7 +82,7 @@ def test_a_stale_form_is_read_anew(written, changed, monkeypatch):
     else:
         read = quick_form.resource_files.read_text
         monkeypatch.setattr(
-            quick_form.resource_files, "read_text", lambda *parts: f"{read(*parts)}#"
+            quick_form.resource_files, "read_text", lambda *parts, **top: f"{read(*parts, **top)}#"
         )
     assert kept(written, shipped) is shipped()
     assert kept(written) == shipped(), "and is of now from then on"
@@ -115,3 +117,21 @@ def test_two_starts_at_once_leave_one_sound_form(tmp_path):
 def test_other_bytes_are_no_knowledge():
     with pytest.raises(ValueError, match="these bytes are no Knowledge"):
         unpacked(b"\xc1", Knowledge)
+
+
+def test_what_is_of_another_day_is_made_anew(file):
+    made = [quick_form.kept(bytes, file, lambda: b"one", of="2026-11-21")]
+    made.append(quick_form.kept(bytes, file, never, of="2026-11-21"))
+    made.append(quick_form.kept(bytes, file, lambda: b"other", of="2026-11-22"))
+    assert made == [b"one", b"one", b"other"]
+
+
+def test_a_sample_that_was_built_before_is_the_one_that_would_be_built(tmp_path, clock):
+    def told(path):
+        with closing(sqlite3.connect(path)) as file:
+            return list(file.iterdump())
+
+    sample.build(tmp_path / "sample.bar", clock)
+    for _time in range(2):
+        with sample.throw_away_copy(clock) as copy:
+            assert told(copy) == told(tmp_path / "sample.bar")
