@@ -16,6 +16,9 @@ if TYPE_CHECKING:  # every start waits for what is imported here
     from barkeep.domain.pouring.assumed import Assumed
 
 
+IN_FULL = "--full says every caution in full, with its source."
+
+
 @dataclass(frozen=True, slots=True)
 class Answer:
     """What a command has found or done: an object for programs, a text or its rows for a person.

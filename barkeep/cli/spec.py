@@ -19,6 +19,7 @@ from barkeep.cli.bar_source import (
     shown_name,
 )
 from barkeep.cli.output import Answer, counted, iso, left_aside_shown, rounded, table, width
+from barkeep.cli.query_help import query_help
 from barkeep.cli.teaching import told_how_to_teach
 from barkeep.documents.specs.files import specs_in
 from barkeep.domain.amounts.amount import show_range
@@ -37,7 +38,6 @@ from barkeep.domain.spec_text.text import (
     write_spec,
 )
 from barkeep.domain.specs.called import called_in_sentence
-from barkeep.domain.specs.query import LANGUAGE, NO_FIELD
 from barkeep.domain.specs.shown_lines import (
     ShownLine,
     names_and_kind,
@@ -251,13 +251,6 @@ def _beside_written(lines: Sequence[ShownLine]) -> Iterator[str]:
     for line in lines:
         gap = " " * (widest - width(line.text))
         yield f"{line.text}{gap}  (written: {line.written})" if line.written else line.text
-
-
-def query_help(asked_by: str) -> str:
-    """The query language, as the help of a command shows it."""
-    said = table(("written", "a spec is found that"), LANGUAGE)
-    minus = f"A query that begins with a minus goes after --: barkeep {asked_by} -- -egg"
-    return f"{said}\n\n{NO_FIELD}\n{minus}"
 
 
 @command(

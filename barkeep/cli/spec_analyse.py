@@ -10,7 +10,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.bar_source import in_bar
-from barkeep.cli.output import Answer, rounded, table, wrapped
+from barkeep.cli.output import IN_FULL, Answer, rounded, table, wrapped
 from barkeep.cli.spec import spec_json
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import IN_GENERAL, of_tier
@@ -31,7 +31,6 @@ from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import InvalidField
 
 WIDTH, LABEL = 92, 15
-IN_FULL = "--full says every caution in full, with its source."
 
 
 METHODS = tuple(each for each in get_args(Technique) if each != "unknown")

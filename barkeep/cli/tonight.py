@@ -8,9 +8,8 @@ from functools import partial
 from barkeep.application.bar import Bar
 from barkeep.cli.arguments import WITHIN, Arguments, argument, command, flag, whole_number
 from barkeep.cli.bar_source import in_bar
-from barkeep.cli.output import Answer, rounded, title_of, wrapped
-from barkeep.cli.spec import query_help
-from barkeep.cli.spec_analyse import IN_FULL
+from barkeep.cli.output import IN_FULL, Answer, rounded, title_of, wrapped
+from barkeep.cli.query_help import query_help
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import IN_GENERAL, Caution, cautions_of_any_drink
 from barkeep.domain.drink.at_the_bar import WHOSE, Wanted, Whose, wanted_tonight

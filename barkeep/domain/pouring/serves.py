@@ -106,11 +106,17 @@ def allows(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float], serves:
     """Whether all lines together allow that many serves.
 
     Most bars have plenty: pouring each line from the first way that still has
-    enough settles it without the programme.
+    enough settles it without the programme. So does a line that alone allows
+    no more, and pouring what is there out, way by way.
     """
-    return _plainly_allows(lines, supply, serves) or (
-        most_serves(lines, supply).most >= serves - SLACK
-    )
+    if _plainly_allows(lines, supply, serves):
+        return True
+    if no_more_than(lines, supply) < serves - SLACK:
+        return False
+    groups = _groups_sharing_pools(lines)
+    if all(_poured_out(group, supply, serves) for group in groups):
+        return True
+    return most_serves(lines, supply).most >= serves - SLACK
 
 
 def _plainly_allows(
