@@ -29,6 +29,7 @@ ALLOWED = {
     "__init_subclass__": "Python calls it for each kind of error",
     "clip": "Qt's paint context reads it",
     "formatter_class": "argparse reads it",
+    "index_of_the_same_rows": "SQLAlchemy calls it where PostgreSQL makes an index",
     "isolation_level": "sqlite3 reads it",
     "is_busy": "how a test waits for an answer without a clock",
 }

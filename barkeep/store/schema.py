@@ -272,7 +272,7 @@ Index(
 
 
 @compiles(CreateIndex, "postgresql")
-def _of_the_same_rows(create: CreateIndex, compiler: DDLCompiler, **how: Any) -> str:
+def index_of_the_same_rows(create: CreateIndex, compiler: DDLCompiler, **how: Any) -> str:
     """Let PostgreSQL's index leave out what SQLite's does.
 
     Said beside `sqlite_where` it would load that whole dialect at every start.

@@ -6,8 +6,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Literal, get_args, overload
 
-import numpy as np
-
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import EXACT, Derivation
 from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess
@@ -17,7 +15,6 @@ from barkeep.domain.pouring.runs import Serving, what_goes_in
 from barkeep.domain.pouring.serves import Serves
 from barkeep.domain.pouring.sourcing import Sourcing, Within, need
 from barkeep.domain.pouring.warnings import notices_of, warnings_for
-from barkeep.domain.pouring.whole_book import READY, UNDECIDED, Decided, Numbers, decide
 from barkeep.domain.pouring.words import asks_in_words, in_dashes_of_bottle, why_met, why_missing
 from barkeep.domain.specs.spec import Line, Spec
 
@@ -140,14 +137,6 @@ class Verdicts(Sequence[Drink]):
             return tuple(self._drink(self._spec(each)) for each in range(len(self))[place])
         return self._drink(self._spec(place))
 
-    def name(self, place: int) -> str:
-        """The name of the drink at a place."""
-        return self._spec(place).name
-
-    def verdict(self, place: int) -> Verdict:
-        """The verdict of the drink at a place."""
-        return VERDICTS[self.codes[self.order[place]]]
-
     def _spec(self, place: int) -> Spec:
         return self.snapshot.all_specs[self.order[place]]
 
@@ -177,37 +166,31 @@ def verdicts(
     garnishes never block a drink, but for the garnish that gives it its name.
     `memory` makes asking again after a small change quick; it changes no answer.
     """
+    from barkeep.domain.pouring.whole_book import decide  # numpy loads slowly
+
     memory = memory or Memory()
     found, sourcing = decide(snapshot, within, serves, memory)
     known: dict[str, Drink] = memory.recall(
         ("tonight", within, serves), snapshot, lambda _name, drink: drink.spec.wanted
     )
-    codes, lacking = verdict_codes(found), found.lacking.copy()
     settled: dict[str, tuple[Spec, _Standing]] = memory.recall(
         ("standing", within, serves), snapshot, lambda _name, each: each[0].wanted
     )
-    for place in np.flatnonzero(found.codes == UNDECIDED).tolist():
+    for place in found.undecided():
         spec = found.specs[place]
         if spec.name not in settled or settled[spec.name][0] is not spec:
             settled[spec.name] = spec, _standing(assess(spec, sourcing, serves))
         standing = settled[spec.name][1]
-        codes[place], lacking[place] = VERDICTS.index(standing.verdict), standing.lacking
-    # The book is in the order of its names, which sorting keeps.
-    order = np.lexsort((lacking, codes))
+        found.codes[place] = VERDICTS.index(standing.verdict)
+        found.lacking[place] = standing.lacking
     return Verdicts(
         snapshot,
         serves,
-        order=tuple(order.tolist()),
-        codes=tuple(codes.tolist()),
+        order=tuple(found.in_order()),  # the book is in the order of its names, which stays
+        codes=tuple(found.codes.tolist()),
         _sourcing=sourcing,
         _known=known,
     )
-
-
-def verdict_codes(found: Decided) -> Numbers:
-    """The place in `VERDICTS` of what is decided of each spec."""
-    can = np.where(found.codes == READY, 0, 1)
-    return np.where(found.lacking == 0, can, np.where(found.lacking == 1, 2, 3))
 
 
 def tonight(

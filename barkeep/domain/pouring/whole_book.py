@@ -38,8 +38,9 @@ Flags: TypeAlias = NDArray[np.bool_]
 Ask: TypeAlias = tuple[Want, ...]
 """What a line asks for: any one of these will do."""
 
-UNDECIDED, READY, STAND_IN, MISSING = range(4)
-"""What is known of a drink: nothing yet, it can be made (exactly or not), or lines have no way."""
+UNDECIDED = -1
+READY, STAND_IN, ONE_SHORT, SHORT = range(4)
+"""What is known of a drink; the latter four are the places of the verdicts, best first."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,11 +145,6 @@ class Drawn:
     amount: Amounts
 
     @cached_property
-    def all_ways(self) -> Flags:
-        """Of each spec whether every line has a way."""
-        return self._each(self.has_way)
-
-    @cached_property
     def all_exact(self) -> Flags:
         """Of each spec whether every line has an exact way."""
         return self._each(self.has_exact)
@@ -250,26 +246,29 @@ class Decided:
     Of an undecided spec `lacking` says nothing.
     """
 
-    drawn: Drawn
+    specs: tuple[Spec, ...]
     codes: Numbers
     lacking: Numbers
 
-    @property
-    def specs(self) -> tuple[Spec, ...]:
-        """All specs, in the order of the codes."""
-        return self.drawn.lines.specs
+    def undecided(self) -> list[int]:
+        """The places of the specs that have to be looked at one by one."""
+        found: list[int] = np.flatnonzero(self.codes == UNDECIDED).tolist()
+        return found
+
+    def in_order(self) -> list[int]:
+        """The places of all specs, best verdict first, then what lacks least, then as they were."""
+        found: list[int] = np.lexsort((self.lacking, self.codes)).tolist()
+        return found
 
 
 def decided(found: Drawn, sourcing: Sourcing, serves: int) -> Decided:
     """Decide what can be decided for so many serves."""
     there = np.array([sourcing.supply.total(key) for key in found.pools], np.float64)
-    fits = found.fits(there, serves)
-    codes = np.full(len(found.lines.specs), UNDECIDED)
-    codes[fits & found.all_ways] = STAND_IN
-    codes[fits & found.all_exact] = READY
-    codes[fits & ~found.all_ways] = MISSING
-    codes[found.lines.is_strong] = UNDECIDED
-    return Decided(found, codes, found.missing + found.lines.unsettled)
+    lacking = found.missing + found.lines.unsettled
+    codes = np.minimum(ONE_SHORT - 1 + lacking, SHORT)
+    codes[lacking == 0] = np.where(found.all_exact, READY, STAND_IN)[lacking == 0]
+    codes[~found.fits(there, serves) | found.lines.is_strong] = UNDECIDED
+    return Decided(found.lines.specs, codes, lacking)
 
 
 def decide(

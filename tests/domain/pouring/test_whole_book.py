@@ -36,10 +36,10 @@ def test_the_book_at_once_is_each_spec_by_itself(within, serves):
     for seed in range(40):
         bar = with_choices(Random(seed), random_bar(Random(seed)))
         found, expected = verdicts(bar, within, serves), one_by_one(bar, within, serves)
-        assert [found.name(each) for each in range(len(found))] == [
+        assert [bar.all_specs[each].name for each in found.order] == [
             each.spec.name for each in expected
         ]
-        assert [found.verdict(each) for each in range(len(found))] == [
+        assert [VERDICTS[found.codes[each]] for each in found.order] == [
             each.verdict for each in expected
         ], seed
         assert list(found) == expected
