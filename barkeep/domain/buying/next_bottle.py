@@ -20,7 +20,7 @@ from barkeep.domain.buying.purchases import Candidate, Form, Purchases
 from barkeep.domain.ingredients.derivations import Derivation, Make, Want
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.pouring.assessment import Assessment, asked_by_want, assess, sourcing_for
+from barkeep.domain.pouring.assessment import Assessment, asked_by_want, assess
 from barkeep.domain.pouring.made_first import made_first
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import (
@@ -32,6 +32,7 @@ from barkeep.domain.pouring.sourcing import (
     thresholds,
 )
 from barkeep.domain.pouring.supply import Stock, purchase
+from barkeep.domain.pouring.whole_book import ONE_SHORT, UNDECIDED, Decided, decide
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
 
@@ -46,12 +47,15 @@ def next_bottle(
     changes no answer.
     """
     memory = memory or Memory()
+    decided, sourcing = decide(snapshot, within, 1, memory)
     market = _Market(
         snapshot,
-        sourcing_for(snapshot, within, memory),
+        sourcing,
+        decided,
         memory.recall(("buying", within), snapshot, asked_by_want, levels_matter=False),
-        memory.recall(
-            ("judged", within), snapshot, lambda _name, known: known.laid_out.spec.wanted
+        _level=memory.recall(("short of much", within), snapshot, _wanted_by),
+        _absent=memory.recall(
+            ("short of kinds", within), snapshot, _wanted_by, levels_matter=False
         ),
     )
     found = (market.weighed(key) for key in market.tree if market.may_buy(key))
@@ -82,14 +86,31 @@ class _Judged:
         return self.laid_out.spec.name
 
 
+def _judged(spec: Spec, sourcing: Sourcing, known: dict[str, _Judged]) -> _Judged:
+    """How a spec stands, out of what is known or else worked out now."""
+    found = known.get(spec.name)
+    if found is None or found.laid_out.spec is not spec:
+        laid_out = assess(spec, sourcing)
+        fails = not laid_out.enough()
+        found = _Judged(laid_out, fails, laid_out.alone_short() if fails else ())
+        known[spec.name] = found
+    return found
+
+
+def _wanted_by(_name: str, known: _Judged) -> frozenset[str]:
+    return known.laid_out.spec.wanted
+
+
 @dataclass(frozen=True)
 class _Market:
     """Everything one run of the question shares between candidates."""
 
     snapshot: Snapshot
     sourcing: Sourcing
+    decided: Decided
     _bought: dict[Want, Mapping[str, tuple[Derivation, ...]]]
-    _judged: dict[str, _Judged]
+    _level: dict[str, _Judged]
+    _absent: dict[str, _Judged]
 
     @property
     def tree(self) -> FamilyTree:
@@ -132,22 +153,25 @@ class _Market:
 
     def _made_of(self, key: str, turned: Assessment) -> tuple[MadeFrom, ...]:
         """What has to be made of a purchase before a drink it turns."""
+        if not any(_takes_making(each.derivation, key) for some in turned.choices for each in some):
+            return ()
         ways = turned.chosen(turned.numbers, exact=turned.enough(exact=True))
         return made_first((way for way in ways if key in way.draws), self.tree)
 
     @cached_property
     def _failing(self) -> tuple[_Judged, ...]:
-        weighed = (spec for spec in self.snapshot.all_specs if not spec.unsettled)
-        return tuple(each for each in map(self._judge, weighed) if each.fails)
+        specs = zip(self.decided.specs, self.decided.codes.tolist(), strict=True)
+        judged = (self._judge(spec, code) for spec, code in specs if not spec.unsettled)
+        return tuple(each for each in judged if each is not None and each.fails)
 
-    def _judge(self, spec: Spec) -> _Judged:
-        known = self._judged.get(spec.name)
-        if known is None or known.laid_out.spec is not spec:
-            laid_out = assess(spec, self.sourcing)
-            fails = not laid_out.enough()
-            known = _Judged(laid_out, fails, laid_out.alone_short() if fails else ())
-            self._judged[spec.name] = known
-        return known
+    def _judge(self, spec: Spec, code: int) -> _Judged | None:
+        """How a spec stands, None where the book at once says that it can be made.
+
+        Of one that lacks a kind altogether the levels decide nothing.
+        """
+        if code == UNDECIDED:
+            return _judged(spec, self.sourcing, self._level)
+        return _judged(spec, self.sourcing, self._absent) if code >= ONE_SHORT else None
 
     @cached_property
     def _touched(self) -> Mapping[str, list[_Judged]]:
@@ -222,6 +246,10 @@ class _Market:
         return choices(
             before.lines[number], derivations=bought, limits=limits, supply=supply, tree=self.tree
         )
+
+
+def _takes_making(way: Derivation, key: str) -> bool:
+    return key in way.draws and any(isinstance(step, Make) for step in way.steps)
 
 
 def _is_made(way: Derivation) -> bool:

@@ -258,8 +258,9 @@ def _without_the_lesser(purchases: Sequence[Sequence[Form]]) -> list[Sequence[Fo
 
 def _is_lesser(lead: Form, other: Form) -> bool:
     """Whether it turns, as a stand-in alone, what another does that is no stand-in."""
-    same = set(lead.reason) <= set(other.reason)
-    return bool(lead.unlocks) and same and not lead.exactly and bool(other.exactly)
+    if not lead.unlocks or lead.exactly or not other.exactly:
+        return False
+    return set(lead.reason) <= set(other.reason)
 
 
 def _adds(form: Form, lead: Form) -> bool:

@@ -61,14 +61,29 @@ class Memory:
             changed = last.snapshot.owned ^ snapshot.owned
             if levels_matter:
                 changed |= _changed_keys(last.snapshot, snapshot)
-            reach = snapshot.knowledge.graph.reach
+            reached = _Reached(snapshot, changed)
             values = {
                 item: value
                 for item, value in last.values.items()
-                if not any(reach(key) & changed for key in asks(item, value))
+                if not (changed and any(map(reached, asks(item, value))))
             }
         self._settled[question] = _Settled(snapshot, values)
         return values
+
+
+@dataclass(frozen=True, slots=True)
+class _Reached:
+    """Whether any way to meet a key could take one of those that changed."""
+
+    snapshot: Snapshot
+    changed: frozenset[str]
+    _known: dict[str, bool] = field(default_factory=dict)
+
+    def __call__(self, key: str) -> bool:
+        if key not in self._known:
+            reach = self.snapshot.knowledge.graph.reach(key)
+            self._known[key] = not reach.isdisjoint(self.changed)
+        return self._known[key]
 
 
 def _same(before: tuple[object, ...], now: tuple[object, ...]) -> bool:
