@@ -207,7 +207,7 @@ class Snapshot:
         tree = self.knowledge.tree
         there = [
             bottle
-            for key in (wanted, *sorted(tree.descendants(wanted)))
+            for key in tree.at_or_below(wanted)
             for bottle in self.usable.get(key, ())
         ]
         sound = sum(each.level.amount for each in there if not self.is_off(each))

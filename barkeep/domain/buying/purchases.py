@@ -127,8 +127,7 @@ class Purchases:
         return all(each.ingredient in always for each in recipe.inputs)
 
     def _is_there(self, key: str) -> bool:
-        owned = self.snapshot.owned
-        return key in owned or not owned.isdisjoint(self.tree.descendants(key))
+        return not self.snapshot.owned.isdisjoint(self.tree.at_or_below(key))
 
     def is_cut(self, key: str) -> bool:
         """Whether it is a piece of something, which no shop sells by itself."""

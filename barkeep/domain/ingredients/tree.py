@@ -319,6 +319,11 @@ class FamilyTree:
         """Every key below, itself not included; none below a stranger."""
         return self._descendants.get(key, frozenset())
 
+    def at_or_below(self, *keys: str) -> tuple[str, ...]:
+        """Each key with every key below it, in one order, each once."""
+        found = (kind for key in keys for kind in (key, *sorted(self.descendants(key))))
+        return tuple(dict.fromkeys(found))
+
     @cached_property
     def _descendants(self) -> Mapping[str, frozenset[str]]:
         below: dict[str, set[str]] = {}

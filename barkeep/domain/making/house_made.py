@@ -184,7 +184,7 @@ def _bottles(key: str, snapshot: Snapshot) -> Iterator[Bottle]:
 def freely_there(key: str, snapshot: Snapshot) -> bool:
     """Always there itself or as a kind of it, or nothing but another form of what is: hot water."""
     always, knowledge = snapshot.always_there, snapshot.knowledge
-    if key in always or not always.isdisjoint(knowledge.tree.descendants(key)):
+    if not always.isdisjoint(knowledge.tree.at_or_below(key)):
         return True
     return any(
         len(each.inputs) == 1 and each.inputs[0].ingredient in always

@@ -134,11 +134,11 @@ def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> 
     """Why nothing in the bar meets a line that takes `need` of any one of what it wants."""
     tree, none = snapshot.knowledge.tree, snapshot.knowledge.none_because
     wanted, name = line.wanted, names_in_sentence(line, tree)
-    kinds = dict.fromkeys(kind for key in wanted for kind in (key, *tree.descendants(key)))
+    kinds = tree.at_or_below(*wanted)
     there = sum(supply.total(each) for each in kinds)
     unit = tree[wanted[0]].unit
     past = [bottle for each in kinds for bottle in snapshot.past.get(each, ())]
-    weak = _why_too_weak(line, need, tuple(kinds), supply=supply, tree=tree)
+    weak = _why_too_weak(line, need, kinds, supply=supply, tree=tree)
     if weak:
         return weak
     if there > 0.0:
