@@ -187,7 +187,7 @@ def draws(answer: ShootAnswer) -> tuple[str, ...]:
 def things_to_make(answer: ShootAnswer) -> tuple[ToMake, ...]:
     """What the mise en place has made or squeezed, and so may come on the shelf with a date."""
     found = (*answer.mise.make, *answer.mise.squeeze)
-    return tuple(each for each in found if each.work in ("make", "squeeze"))
+    return tuple(each for each in found if each.task in ("make", "squeeze"))
 
 
 def past_dates(answer: ShootAnswer) -> tuple[str, ...]:

@@ -6,7 +6,6 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, time
 from itertools import groupby
-from math import ceil
 
 from barkeep.documents.printed.blocks import (
     NO_BREAK,
@@ -19,6 +18,7 @@ from barkeep.documents.printed.blocks import (
     job_text,
 )
 from barkeep.documents.printed.cards import FIRST_OF_ALL, CardContent
+from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.shoots import ServeCounts, Shoot
 from barkeep.domain.pouring.words import plain_amount
@@ -177,7 +177,7 @@ def removed_in_words(names: Sequence[str]) -> str:
 
 def _drawn(each: Drawn) -> tuple[str, str]:
     if each.unit == "each":
-        return f"{ceil(each.amount - 1e-6)} ×", each.bottle
+        return f"{whole_up(each.amount):g} ×", each.bottle
     return plain_amount(round(each.amount, 1 if each.amount < 10.0 else 0), each.unit), each.bottle
 
 

@@ -205,11 +205,7 @@ class Snapshot:
     def faded_in_words(self, wanted: str, amount: float) -> Iterator[str]:
         """What is past its best of what `amount` of a kind is poured from, in sentences."""
         tree = self.knowledge.tree
-        there = [
-            bottle
-            for key in tree.at_or_below(wanted)
-            for bottle in self.usable.get(key, ())
-        ]
+        there = [bottle for key in tree.at_or_below(wanted) for bottle in self.usable.get(key, ())]
         sound = sum(each.level.amount for each in there if not self.is_off(each))
         if sound < amount:
             yield from filter(None, map(self.off_in_words, there))

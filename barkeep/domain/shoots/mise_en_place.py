@@ -13,12 +13,13 @@ from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
+from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.drink.ice import is_carbonated
 from barkeep.domain.ingredients.fruit import PEELS
 from barkeep.domain.ingredients.relations import Technique
-from barkeep.domain.ingredients.tasks import Task
+from barkeep.domain.ingredients.tasks import TASK_WORDS
 from barkeep.domain.ingredients.tree import FamilyTree, inside_sentence
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.pouring.supply import Supply, supply_of
@@ -71,12 +72,6 @@ _RINSED = frozenset(
     {"jigger", "peeler", "grater", "blender", "kettle or pan", "heatproof jug", "whisk or frother"}
 )
 """One will do; of the others each drink gets a clean one (*common practice*)."""
-_VERBS: Mapping[Task, str] = {
-    "make": "Make",
-    "squeeze": "Squeeze",
-    "separate": "Separate",
-    "cut": "Cut",
-}
 _COUNT_WORDS = ("", "one", "two", "three", "four", "five", "six", "seven")
 
 
@@ -294,7 +289,7 @@ def _making(made: Sequence[ToMake], tree: FamilyTree) -> Iterator[Step]:
             share = f" ({spare} % more than the drinks take)"
         use = f", to go into {tree.in_sentence(each.into)}" if each.into else ""
         rest = f" Leave {_hours(each.rest_hours)} for it to rest." if each.rest_hours else ""
-        text = f"{_VERBS[each.work]} {_said(each, tree)}{share}{use}. {each.how}{rest}"
+        text = f"{TASK_WORDS[each.task]} {_said(each, tree)}{share}{use}. {each.how}{rest}"
         yield Step(each.key, each.minutes_before, text)
 
 
@@ -331,8 +326,7 @@ def _garnish_step(
     many = f"{garnish.count} × {garnish.name}"
     if fruit is None:
         return Step(key, minutes, _garnish_there(garnish, source, tree))
-    pieces = math.ceil(fruit.amount - 1e-9)
-    text = f"Cut {many} from {pieces} × {tree.in_sentence(fruit.ingredient)}"
+    text = f"Cut {many} from {whole_up(fruit.amount):g} × {tree.in_sentence(fruit.ingredient)}"
     if source.ingredient in PEELS and fruit.ingredient in squeezed:
         return Step(key, PEEL_MINUTES, f"{text}, before it is squeezed.")
     return Step(key, minutes, f"{text}.")

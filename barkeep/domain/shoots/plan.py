@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
+from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.bar.shoots import ChosenPour, Shoot, choose, chosen_bottles
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
@@ -213,8 +214,7 @@ def _lines(count: int) -> str:
 def _whole(draw: Draw) -> Draw:
     if draw.bottle.product.unit != "each":
         return draw
-    pieces = float(-(-draw.amount // 1)) if draw.amount % 1 > 1e-6 else float(round(draw.amount))
-    return replace(draw, amount=min(pieces, draw.bottle.level.amount))
+    return replace(draw, amount=min(whole_up(draw.amount), draw.bottle.level.amount))
 
 
 def _rescues(
