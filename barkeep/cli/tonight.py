@@ -15,8 +15,9 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import IN_GENERAL, Caution, cautions_of_any_drink
 from barkeep.domain.drink.at_the_bar import WHOSE, Wanted, Whose, wanted_tonight
 from barkeep.domain.drink.words import caution_in_words, cautions_json
+from barkeep.domain.ingredients.derivations import EXACT
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import as_sentence, capitalised
+from barkeep.domain.phrases import as_sentence, begun_small, capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.garnishes import Garnish, garnishes_of, garnishes_told
 from barkeep.domain.pouring.made_first import make_first
@@ -204,7 +205,7 @@ def _instead(answer: LineAnswer, tree: FamilyTree) -> str:
 
 
 def _is_stand_in(answer: LineAnswer) -> bool:
-    return answer.required and answer.met and answer.closeness < 1.0 - 1e-9
+    return answer.required and answer.met and answer.closeness < EXACT
 
 
 def _has_remark(drink: Drink) -> bool:
@@ -285,7 +286,7 @@ def _drink_short(drink: Drink, tree: FamilyTree) -> Iterator[str]:
 
 def _dashes(answer: LineAnswer, tree: FamilyTree) -> str:
     name = capitalised(names_in_sentence(answer.line, tree))
-    return f"{name}: {answer.dasher[:1].lower()}{answer.dasher[1:]}"
+    return f"{name}: {begun_small(answer.dasher)}"
 
 
 def _keeps_it(answer: LineAnswer) -> bool:

@@ -31,7 +31,7 @@ from barkeep.domain.bar.shoots import (
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import capitalised
+from barkeep.domain.phrases import capitalised, counted
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.shoots.drinks import as_poured, orders_of, spec_of
 from barkeep.domain.shoots.garnish_needs import GarnishSource, needed_of, source_of
@@ -136,7 +136,7 @@ def serves_in_words(serves: ServeCounts) -> str:
         (serves.tasting, "to taste"),
     )
     said = ", ".join(f"{count} {word}" for count, word in parts if count)
-    total = "1 serve" if serves.total == 1 else f"{serves.total} serves"
+    total = counted(serves.total, "serve")
     return f"{total}: {said}" if said else "no serves"
 
 

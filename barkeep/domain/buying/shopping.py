@@ -26,7 +26,7 @@ from barkeep.domain.ingredients.fruit import WHOLE, Used, parts_taken
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.available import available_in
 from barkeep.domain.making.made_here import inputs_of, is_made_here
-from barkeep.domain.phrases import price_in_words
+from barkeep.domain.phrases import counted, price_in_words
 from barkeep.domain.pouring.assumed import Assumed
 from barkeep.domain.pouring.sourcing import Within, need
 from barkeep.domain.pouring.words import plain_amount
@@ -449,7 +449,7 @@ def _in_packages(par: float, package: Package, unit: Unit) -> str:
     """A par as it was most likely meant: *2 bottles*, else the amount."""
     count = par / package.size
     if unit == "ml" and count >= 1.0 and count == int(count):
-        return f"{int(count)} bottle{'s' * (count != 1.0)}"
+        return counted(int(count), "bottle")
     return plain_amount(round(par, 1), unit)
 
 
@@ -489,8 +489,8 @@ def total_in_words(found: ShoppingList) -> str:
     unpriced, priced = found.unpriced, len(found.items) - found.unpriced
     lacking = f"{unpriced} {'has' if unpriced == 1 else 'have'} no known price"
     if not priced:
-        return f"{_things(unpriced)} to buy; no price is known."
-    said = f"{price_in_words(found.total, found.currency)} for {_things(priced)}"
+        return f"{counted(unpriced, 'thing')} to buy; no price is known."
+    said = f"{price_in_words(found.total, found.currency)} for {counted(priced, 'thing')}"
     return f"{said}; {lacking}." if unpriced else f"{said}."
 
 
@@ -503,7 +503,3 @@ def list_as_text(found: ShoppingList, tree: FamilyTree) -> str:
             f"{name_in_words(each, tree)}: {packages_in_words(each)}{f' ({cost})' if cost else ''}"
         )
     return "\n".join((*lines, total_in_words(found), *found.not_counted))
-
-
-def _things(count: int) -> str:
-    return f"{count} thing{'s' * (count != 1)}"

@@ -26,7 +26,6 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.figures import Figures, RecipePart, figures_of
 from barkeep.domain.making.made_here import freely_there
 from barkeep.domain.pouring.supply import Draw
-from barkeep.domain.pouring.warnings import age_of
 from barkeep.domain.specs.spec import Spec
 
 LEAST = 1e-9
@@ -251,7 +250,8 @@ def _cautions(
     )
     yield from (each.text for each in cautions_for(occasion, tree))
     for bottle in dict.fromkeys(draw.bottle for each in inputs for draw in each.draws):
-        yield from age_of(bottle, snapshot)
+        if said := snapshot.off_in_words(bottle):
+            yield said
         if bottle.use_by is not None and use_by is not None and bottle.use_by < use_by:
             name = tree.in_sentence(bottle.ingredient)
             yield (

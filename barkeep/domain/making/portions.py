@@ -14,6 +14,7 @@ from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.making.batch_measures import BatchLine, ForVessel
 from barkeep.domain.making.batches import Batch, rounds_of
 from barkeep.domain.making.made_here import freely_there, is_made_here
+from barkeep.domain.phrases import counted
 from barkeep.domain.specs.glasses import Glass
 from barkeep.errors import UserError
 from barkeep.shipped_data import Limits, Positive, Text, by_key, parse, table_in
@@ -75,7 +76,7 @@ class TinRounds:
     @property
     def sentence(self) -> str:
         """The rounds in one sentence."""
-        rounds = "1 round" if self.count == 1 else f"{self.count} rounds"
+        rounds = counted(self.count, "round")
         instead = "On ice instead of with the water" if self.has_water else "On ice"
         return (
             f"{instead}: {rounds} of {self.each_ml:.0f} ml through a "

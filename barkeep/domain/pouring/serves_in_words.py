@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from barkeep.domain.ingredients.derivations import Derivation, Make
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.verdicts import Drink, Following
 from barkeep.domain.specs.called import named_by
 from barkeep.errors import spoken_list
@@ -22,8 +23,8 @@ def serves_in_words(drink: Drink, tree: FamilyTree) -> str:
 
 
 def serves_of(serves: int | None) -> str:
-    """*1 serve*, *5 serves*."""
-    return "1 serve" if serves == 1 else f"{serves} serves"
+    """*1 serve*, *5 serves*, *any number of serves*."""
+    return "any number of serves" if serves is None else counted(serves, "serve")
 
 
 def following_in_words(drink: Drink, named: FamilyTree) -> Iterator[str]:

@@ -21,7 +21,7 @@ from barkeep.domain.ingredients.fruit import PEELS
 from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tasks import TASK_WORDS
 from barkeep.domain.ingredients.tree import FamilyTree, inside_sentence
-from barkeep.domain.phrases import capitalised, folded
+from barkeep.domain.phrases import capitalised, counted, folded
 from barkeep.domain.pouring.supply import Supply, supply_of
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.garnish_needs import (
@@ -318,7 +318,7 @@ def _garnish_step(
     source = None if garnish.garnish is None else source_of(garnish.garnish, snapshot, supply)
     if source is None:
         text = (
-            f"See to “{garnish.name}” yourself, for {_drinks(garnish.count)}: "
+            f"See to “{garnish.name}” yourself, for {counted(garnish.count, 'drink')}: "
             "no ingredient is called so."
         )
         return Step(key, minutes, text)
@@ -338,19 +338,12 @@ def _garnish_there(garnish: ToSetOut, source: GarnishSource, tree: FamilyTree) -
     if garnish.garnish is not None and garnish.garnish.on_the_rim:
         named = tree.in_sentence(source.ingredient)
         lacking = "" if source.have else f": no {named} is there, so get some"
-        return f"Set out a saucer of {named} to rim {_glasses(garnish.count)}{lacking}."
+        rims = counted(garnish.count, "glass", "glasses")
+        return f"Set out a saucer of {named} to rim {rims}{lacking}."
     if source.have >= source.amount:
         return f"Have {many} ready."
     there = "none is there" if not source.have else f"only {source.have:g} there"
     return f"Get {many}: {there}."
-
-
-def _drinks(count: int) -> str:
-    return "1 drink" if count == 1 else f"{count} drinks"
-
-
-def _glasses(count: int) -> str:
-    return "1 glass" if count == 1 else f"{count} glasses"
 
 
 def _said(made: ToMake, tree: FamilyTree) -> str:
