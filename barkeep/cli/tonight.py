@@ -22,7 +22,7 @@ from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.garnishes import Garnish, garnishes_of, garnishes_told
 from barkeep.domain.pouring.made_first import make_first
 from barkeep.domain.pouring.serves_in_words import serves_in_words
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, Following, tonight
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, Following, how_many, tonight
 from barkeep.domain.specs.called import called_in_sentence
 from barkeep.domain.specs.shown_lines import named_with_kind, names_in_sentence
 from barkeep.domain.specs.spec import Spec
@@ -175,10 +175,7 @@ def _group(
 def _summed_up(found: Sequence[Wanted], *, also_short: bool) -> str:
     if not found:
         return "No drink is found by that."
-    ready, stand_in = (
-        sum(each.drink.verdict == verdict for each in found) for verdict in ("ready", "stand_in")
-    )
-    short = len(found) - ready - stand_in
+    ready, stand_in, short = how_many(each.drink for each in found)
     said = [f"{ready} ready"] if ready else []
     said += [f"{stand_in} with stand-ins"] if stand_in else []
     said += [f"{short} that cannot be made"] if short else []

@@ -10,10 +10,9 @@ from typing import TYPE_CHECKING
 
 from barkeep.domain.amounts.rounding import Style
 from barkeep.domain.amounts.units import DASH_ML, BarUnits, Ounce, OwnMeasure
-from barkeep.domain.bar.house_pours import HousePour
 from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.bar.of_kinds import HousePour, ShelfLife
 from barkeep.domain.bar.pars import Par
-from barkeep.domain.bar.shelf_lives import ShelfLife
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.bottles.going_off import End, end_of, last_day_in_words, off_in_words
 from barkeep.domain.bottles.pour_order import Turn, is_overproof, pour_order

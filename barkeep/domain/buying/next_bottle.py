@@ -17,7 +17,7 @@ from functools import cached_property
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.buying.purchases import Candidate, Form, Purchases
-from barkeep.domain.ingredients.derivations import Derivation, Make, Want
+from barkeep.domain.ingredients.derivations import Derivation, Want
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import Assessment, asked_by_want, assess, sourcing_for
@@ -226,4 +226,4 @@ class _Market:
 
 def _is_made(way: Derivation) -> bool:
     """Whether it is the thing itself, made here, and nothing stands in for any of it."""
-    return len(way.steps) == 1 and isinstance(way.steps[0], Make) and not way.stand_ins
+    return len(way.steps) == len(way.made) == 1 and not way.stand_ins

@@ -21,7 +21,6 @@ from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.buying.packages import Package, package_for, packages_for
-from barkeep.domain.ingredients.derivations import Make
 from barkeep.domain.ingredients.fruit import WHOLE, Used, parts_taken
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.available import available_in
@@ -272,8 +271,8 @@ class _Shop:
         """What is made from what is there is made with a margin too."""
         for poured in met.poured:
             amount = need(met.line, self._tree) * poured.serves * poured.derivation.ratio
-            for step in poured.derivation.steps:
-                if isinstance(step, Make) and self._is_made(step.recipe.made):
+            for step in poured.derivation.made:
+                if self._is_made(step.recipe.made):
                     name = self._tree.in_sentence(step.recipe.made)
                     why = f"{name} for {drink} is made with {MARGIN:.0%} to spare"
                     self._spares.append((step.recipe.made, amount * MARGIN, why))

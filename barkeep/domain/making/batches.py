@@ -58,6 +58,7 @@ from barkeep.domain.making.by_rounds import (
     worked_by_rounds,
 )
 from barkeep.domain.pouring.assumed import Assumed, assumed_in
+from barkeep.domain.pouring.made_first import hours_in_words
 from barkeep.domain.pouring.words import asks_in_words, no_amount
 from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.glasses import Glass
@@ -309,7 +310,8 @@ def _made_first(whole: Batch, tree: FamilyTree) -> Iterator[str]:
         made = _amount_of(taken.ingredient, whole_up(taken.made), tree)
         inputs = [_amount_of(key, whole_up(much), tree) for key, much in taken.inputs.items()]
         done = TASK_WORDS[task_of(taken.recipe, tree)]
-        rest = f" It rests {taken.recipe.rest_hours:g} h." if taken.recipe.rest_hours else ""
+        rests = taken.recipe.rest_hours
+        rest = f" It rests {hours_in_words(rests)}." if rests else ""
         yield f"{done} {made} from {spoken_list(inputs, 'and')} first.{rest}"
 
 

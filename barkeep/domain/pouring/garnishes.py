@@ -6,7 +6,6 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from barkeep.domain.ingredients.derivations import EXACT, Make
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
@@ -75,13 +74,14 @@ def garnish_of(answer: LineAnswer, tree: FamilyTree, *, telling: bool = False) -
     name = garnish_name(line, tree)
     if derivation is None:
         return Garnish(name, "missing", line, telling=why)
-    if derivation.closeness < EXACT:
+    if not derivation.exact:
         return Garnish(name, "stand_in", line, instead=derivation.offered, telling=why)
     if fruit := cut_from(line, derivation, tree):
         return Garnish(name, "cut", line, (fruit,), telling=why)
-    made = [step.recipe for step in derivation.steps if isinstance(step, Make)]
-    made_of = tuple(each.ingredient for each in made[-1].inputs) if made else ()
-    return Garnish(name, "made" if made else "there", line, made_of, telling=why)
+    if not derivation.made:
+        return Garnish(name, "there", line, telling=why)
+    made_of = tuple(each.ingredient for each in derivation.made[-1].recipe.inputs)
+    return Garnish(name, "made", line, made_of, telling=why)
 
 
 def garnishes_told(drink: Drink, specs: Iterable[Spec], tree: FamilyTree) -> Iterator[str]:

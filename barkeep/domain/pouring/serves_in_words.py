@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from barkeep.domain.ingredients.derivations import Derivation, Make
+from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.verdicts import Drink, Following
@@ -45,8 +45,7 @@ def _poured(following: Following, named: FamilyTree) -> str:
 def _way(way: Derivation, named: FamilyTree) -> str:
     """What goes in; what is made here is told from a bottle of it."""
     offered = named.in_sentence(way.offered)
-    made = [step for step in way.steps if isinstance(step, Make)]
-    if not made:
+    if not way.made:
         return offered
-    inputs = list(dict.fromkeys(named.in_sentence(part.offered) for part in made[-1].parts))
+    inputs = list(dict.fromkeys(named.in_sentence(part.offered) for part in way.made[-1].parts))
     return f"{offered} made from {spoken_list(inputs, 'and')}"

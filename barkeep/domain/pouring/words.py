@@ -11,7 +11,6 @@ from barkeep.domain.amounts.units import BarUnits, Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import (
-    EXACT,
     Derivation,
     KindOf,
     Make,
@@ -65,11 +64,10 @@ def path_in_words(derivation: Derivation, tree: FamilyTree) -> tuple[str, ...]:
 
 def cut_from(line: Line, derivation: Derivation, tree: FamilyTree) -> str:
     """The key of what a garnish is cut from; empty where it is none, or not cut."""
-    if not line.garnish or derivation.closeness < EXACT:
+    if not line.garnish or not derivation.exact or not derivation.made:
         return ""
-    made = [step.recipe for step in derivation.steps if isinstance(step, Make)]
-    is_cut = bool(made) and task_of(made[-1], tree) == "cut"
-    return made[-1].inputs[0].ingredient if is_cut else ""
+    recipe = derivation.made[-1].recipe
+    return recipe.inputs[0].ingredient if task_of(recipe, tree) == "cut" else ""
 
 
 def why_met(line: Line, derivation: Derivation, bottle: Bottle | None, tree: FamilyTree) -> str:
