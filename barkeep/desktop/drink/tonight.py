@@ -194,7 +194,7 @@ class TonightScreen(TableScreen[Drink]):
         self.filters = TonightFilters()
         self._prepare_filters()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
-        set_widths(self.view, (222, 100, 60, 96, 60))
+        set_widths(self.view, (222, 98, 70, 92, 60))
         sort_by(self.view, 4)
         on_activated(self.view, self._open_spec)
 
