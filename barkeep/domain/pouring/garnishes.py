@@ -35,6 +35,11 @@ class Garnish:
     instead: str = ""
     telling: str = ""
 
+    @property
+    def is_there(self) -> bool:
+        """Whether it stands there, or can be cut or made."""
+        return self.standing in ("there", "cut", "made")
+
     def words(self, tree: FamilyTree) -> str:
         """*there*, *to cut from orange*, *missing*."""
         match self.standing:
@@ -90,11 +95,32 @@ def garnishes_told(drink: Drink, specs: Iterable[Spec], tree: FamilyTree) -> Ite
         words = each.words(tree)
         if each.telling:
             yield f"The drink is its garnish, {each.name} ({words}): {each.telling}."
-            other = "" if each.standing in ("there", "cut", "made") else without(drink.spec, specs)
-            if other:
-                yield f"Without its {each.name} it is a {other}."
+            yield from _otherwise(each, drink.spec, specs)
         elif each.standing not in ("there", "cut"):
             yield f"{capitalised(each.name)} (garnish): {words}."
+
+
+def what_it_is_then(drink: Drink, specs: Iterable[Spec], tree: FamilyTree) -> Iterator[str]:
+    """What a drink is without the garnish that tells it, where that is not there."""
+    for each in garnishes_of(drink, tree):
+        if each.telling:
+            yield from _otherwise(each, drink.spec, specs)
+
+
+def _otherwise(garnish: Garnish, spec: Spec, specs: Iterable[Spec]) -> Iterator[str]:
+    other = "" if garnish.is_there else without(spec, specs)
+    if other:
+        yield f"Without its {garnish.name} it is a {other}."
+
+
+def garnishes_missing(drink: Drink, tree: FamilyTree) -> str:
+    """*no green olive*, for a line about the drink; empty where all are there or not known."""
+    missing = (
+        f"no {each.name}"
+        for each in garnishes_of(drink, tree)
+        if not each.is_there and each.standing != "unknown"
+    )
+    return ", ".join(missing)
 
 
 def without(spec: Spec, specs: Iterable[Spec]) -> str:
