@@ -36,6 +36,7 @@ from barkeep.domain.shoots.plan import (
     asked_of_bottles,
     assumed,
     not_counted,
+    past_by_then,
     plan,
     shortfall,
 )
@@ -290,10 +291,7 @@ def _runs_short(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
     fewer = [f"{counted(count, 'serve')} of {order.spec.name}" for order, count in dropped if count]
     if fewer:
         yield f"To pour the rest as planned, leave out {' and '.join(fewer)}."
-    for bottle in answer.past:
-        last_day = snapshot.last_day_in_words(bottle)
-        yield f"{bottle.product.title} is past its date of {last_day} by then; not counted on."
-    yield from answer.faded
+    yield from past_by_then(answer, snapshot)
 
 
 def _rescues_shown(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:

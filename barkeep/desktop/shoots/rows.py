@@ -190,17 +190,6 @@ def things_to_make(answer: ShootAnswer) -> tuple[ToMake, ...]:
     return tuple(each for each in found if each.task in ("make", "squeeze"))
 
 
-def past_dates(answer: ShootAnswer) -> tuple[str, ...]:
-    """Bottles that will be past their date by then, and what will be past its best."""
-    snapshot = answer.snapshot
-    past = (
-        f"{each.product.title} is past its date ({snapshot.last_day_in_words(each)}) by then "
-        "and is not counted on."
-        for each in answer.plan.past
-    )
-    return (*past, *answer.plan.faded)
-
-
 def left_out(answer: ShootAnswer) -> tuple[str, ...]:
     """Lines that are not counted as they are written, and what lines ask of their bottles."""
     menu = answer.plan.menu

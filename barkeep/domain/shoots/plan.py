@@ -122,6 +122,16 @@ def plan(shoot: Shoot, snapshot: Snapshot, within: Within = "exact") -> ShootPla
     )
 
 
+def past_by_then(found: ShootPlan, snapshot: Snapshot) -> tuple[str, ...]:
+    """What is past its date on that day and not counted on, and what is past its best, in words."""
+    past = (
+        f"{each.product.title} is past its date of {snapshot.last_day_in_words(each)} by then "
+        "and is not counted on."
+        for each in found.past
+    )
+    return (*past, *found.faded)
+
+
 def faded_among(draws: Iterable[Draw], then: Snapshot) -> tuple[str, ...]:
     """What is drawn on that is past its best on that day, in sentences."""
     said = (then.off_in_words(each.bottle) for each in draws)
