@@ -31,8 +31,8 @@ from barkeep.domain.pouring.sourcing import Within, need
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import orders_of
 from barkeep.domain.shoots.garnish_needs import GarnishSource, garnish_needs, source_of
+from barkeep.domain.shoots.making_ahead import MARGIN
 from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu
-from barkeep.domain.shoots.mise_en_place import MARGIN
 from barkeep.domain.shoots.plan import assumed, faded_among, not_counted
 from barkeep.domain.specs.called import called_in_sentence, kinds_named_by, other_kind
 from barkeep.domain.specs.shown_lines import names_in_sentence

@@ -59,7 +59,7 @@ from barkeep.domain.making.by_rounds import (
 )
 from barkeep.domain.pouring.assumed import Assumed, assumed_in
 from barkeep.domain.pouring.made_first import hours_in_words
-from barkeep.domain.pouring.words import asks_in_words, no_amount
+from barkeep.domain.pouring.words import amount_of, asks_in_words, no_amount
 from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.glasses import Glass
 from barkeep.domain.specs.left_out import LeftOut, left_out_of
@@ -297,8 +297,8 @@ def _given_by(target: Target, asked: Target, tree: FamilyTree) -> Iterator[str]:
     if not isinstance(target, FromIngredient) or not isinstance(asked, FromIngredient):
         return
     if target.ingredient != asked.ingredient:
-        much = _amount_of(target.ingredient, target.amount, tree)
-        gives = _amount_of(asked.ingredient, down_to(asked.amount, 0), tree)
+        much = amount_of(target.ingredient, target.amount, tree)
+        gives = amount_of(asked.ingredient, down_to(asked.amount, 0), tree)
         yield f"{much} give{'s' * (target.amount <= 1.0)} about {gives}."
 
 
@@ -307,18 +307,12 @@ def _made_first(whole: Batch, tree: FamilyTree) -> Iterator[str]:
     for taken in whole.made_first:
         if taken.recipe is None:
             continue
-        made = _amount_of(taken.ingredient, whole_up(taken.made), tree)
-        inputs = [_amount_of(key, whole_up(much), tree) for key, much in taken.inputs.items()]
+        made = amount_of(taken.ingredient, whole_up(taken.made), tree)
+        inputs = [amount_of(key, whole_up(much), tree) for key, much in taken.inputs.items()]
         done = TASK_WORDS[task_of(taken.recipe, tree)]
         rests = taken.recipe.rest_hours
         rest = f" It rests {hours_in_words(rests)}." if rests else ""
         yield f"{done} {made} from {spoken_list(inputs, 'and')} first.{rest}"
-
-
-def _amount_of(key: str, amount: float, tree: FamilyTree) -> str:
-    """*135 ml of lemon juice*, *3 × lemon*."""
-    unit, name = tree[key].unit, tree.in_sentence(key)
-    return f"{amount:g} × {name}" if unit == "each" else f"{show_quantity(amount, unit)} of {name}"
 
 
 def _left_out(spec: Spec, one: Analysis) -> Iterator[LeftOut]:

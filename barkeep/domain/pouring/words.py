@@ -37,6 +37,12 @@ def plain_amount(amount: float, unit: Unit) -> str:
     return number if unit == "each" else f"{number} {unit}"
 
 
+def amount_of(key: str, amount: float, tree: FamilyTree) -> str:
+    """So much of a thing, in its unit: *135 ml of lemon juice*, *3 × lemon*."""
+    unit, name = tree[key].unit, tree.in_sentence(key)
+    return f"{amount:g} × {name}" if unit == "each" else f"{plain_amount(amount, unit)} of {name}"
+
+
 def step_in_words(step: Step, tree: FamilyTree) -> str:
     """One step of a derivation as a clause."""
     match step:

@@ -24,6 +24,8 @@ from barkeep.domain.making.made_here import is_made_here
 from barkeep.domain.pouring.sourcing import need
 from barkeep.domain.shoots.menu import Order
 
+MARGIN = 0.15
+"""What is squeezed and made beyond the need, a share (*common practice*)."""
 DAY_MINUTES = 24 * 60
 READY_MINUTES = 30
 """So long before the start everything made is ready."""

@@ -23,7 +23,7 @@ from barkeep.domain.ingredients.tasks import TASK_WORDS
 from barkeep.domain.ingredients.tree import FamilyTree, inside_sentence
 from barkeep.domain.phrases import capitalised, counted, folded
 from barkeep.domain.pouring.supply import Supply, supply_of
-from barkeep.domain.pouring.words import plain_amount
+from barkeep.domain.pouring.words import amount_of
 from barkeep.domain.shoots.garnish_needs import (
     GarnishNeed,
     GarnishSource,
@@ -34,6 +34,7 @@ from barkeep.domain.shoots.ice import IceNeed, ice_for, ice_in_words
 from barkeep.domain.shoots.making_ahead import (
     CUT_MINUTES,
     DAY_MINUTES,
+    MARGIN,
     SQUEEZE_MINUTES,
     ToMake,
     to_make,
@@ -45,8 +46,6 @@ from barkeep.domain.specs.glasses import glass_as_written, glass_named
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.errors import spoken_list
 
-MARGIN = 0.15
-"""What is squeezed and made beyond the need, a share (*common practice*)."""
 CHILL_MINUTES = 120
 PEEL_MINUTES = SQUEEZE_MINUTES + 5
 """What is peeled is peeled right before it is squeezed."""
@@ -347,15 +346,9 @@ def _garnish_there(garnish: ToSetOut, source: GarnishSource, tree: FamilyTree) -
 
 
 def _said(made: ToMake, tree: FamilyTree) -> str:
-    inputs = [
-        f"{amount:.0f} × {tree.in_sentence(key)}"
-        if unit == "each"
-        else f"{plain_amount(_rounded(amount), unit)} of {tree.in_sentence(key)}"
-        for key, amount, unit in made.inputs
-    ]
-    much = plain_amount(_rounded(made.amount), made.unit)
-    of = f"{much} × " if made.unit == "each" else f"{much} of "
-    return f"{of}{tree.in_sentence(made.ingredient)} from {spoken_list(inputs, 'and')}"
+    inputs = [amount_of(key, _rounded(amount), tree) for key, amount, _unit in made.inputs]
+    much = amount_of(made.ingredient, _rounded(made.amount), tree)
+    return f"{much} from {spoken_list(inputs, 'and')}"
 
 
 def _rounded(amount: float) -> float:
