@@ -282,7 +282,7 @@ def job_for(choice: PrintChoice, snapshot: Snapshot) -> Job:
         return menu_job(menu, template, paper)
     if choice.kind == "prep":
         title = choice.title or f"Prep list, {snapshot.on.isoformat()}"
-        prep = prep_content(title, choice.bottles, snapshot.knowledge, snapshot.on)
+        prep = prep_content(title, choice.bottles, snapshot)
         return prep_job(prep, template, paper)
     return descriptions_job(described_of(choice.specs, snapshot), template, paper)
 

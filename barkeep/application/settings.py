@@ -22,7 +22,7 @@ from barkeep.domain.amounts.measures import (
 )
 from barkeep.domain.amounts.rounding import STYLES, Style
 from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits, Ounce
-from barkeep.domain.bar.house_pours import HousePour, with_house_pour
+from barkeep.domain.bar.of_kinds import HousePour, said_of
 from barkeep.domain.bar.pars import MOST_PAR, Par, with_par
 from barkeep.domain.bar.snapshot import Settings, Snapshot
 from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML, Product
@@ -73,7 +73,7 @@ class BarSettings(UseCases):
             pour = checked_house_pour(kind, product, bar.knowledge.tree)
             before = read_settings(work.connection)
             work.label = f"Pour {product.title} as the house {self._session.tree.name(pour.kind)}"
-            self._write(work, replace(before, house=with_house_pour(before.house, pour)))
+            self._write(work, replace(before, house=said_of(before.house, pour)))
         return self._session.finished(work, lambda bar: bar.settings)
 
     def _write(self, work: UnitOfWork, settings: Settings) -> None:

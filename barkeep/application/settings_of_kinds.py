@@ -14,8 +14,7 @@ from barkeep.application.settings import (
     checked_house_pour,
     setting_named,
 )
-from barkeep.domain.bar.house_pours import with_house_pour, without_house_pour
-from barkeep.domain.bar.shelf_lives import ShelfLife, with_shelf_life, without_shelf_life
+from barkeep.domain.bar.of_kinds import ShelfLife, said_of, unsaid_of
 from barkeep.domain.bar.snapshot import Settings, Snapshot
 from barkeep.errors import InvalidField
 
@@ -44,10 +43,10 @@ def read_house_pours(snapshot: Snapshot, text: str) -> Settings:
         key = find_ingredient(tree, kind)
         if said:
             product = find_product(snapshot, said)
-            pours = with_house_pour(pours, checked_house_pour(key, product, tree))
+            pours = said_of(pours, checked_house_pour(key, product, tree))
         else:
             _refuse_absent(HOUSE, kind, key in {each.kind for each in pours})
-            pours = without_house_pour(pours, key)
+            pours = unsaid_of(pours, key)
     return replace(settings, house=pours)
 
 
@@ -74,10 +73,10 @@ def read_shelf_lives(snapshot: Snapshot, text: str) -> Settings:
             if found is None or not 1 <= int(found[1]) <= LONGEST_LIFE_DAYS:
                 expected = f"it is a whole number of days, 1 to {LONGEST_LIFE_DAYS:,}"
                 raise InvalidField(KEEPS, f"{kind} = {said}", expected)
-            lives = with_shelf_life(lives, ShelfLife(key, int(found[1])))
+            lives = said_of(lives, ShelfLife(key, int(found[1])))
         else:
             _refuse_absent(KEEPS, kind, key in {each.kind for each in lives})
-            lives = without_shelf_life(lives, key)
+            lives = unsaid_of(lives, key)
     return replace(settings, keeps=lives)
 
 

@@ -18,6 +18,7 @@ from barkeep.cli.teaching import saying_how_to_teach
 from barkeep.documents.bytes_read import DecodedText, decoded
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import begun_small
 from barkeep.errors import UnreadableFile
 
 STDIN = "-"
@@ -90,7 +91,7 @@ def read_document(name: str) -> DecodedText:
         raise UnreadableFile(shown_name(name), "there is no such file") from None
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or "it cannot be read"
-        raise UnreadableFile(shown_name(name), reason[:1].lower() + reason[1:]) from None
+        raise UnreadableFile(shown_name(name), begun_small(reason)) from None
 
 
 def shown_name(name: str) -> str:

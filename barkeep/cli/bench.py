@@ -9,7 +9,8 @@ from datetime import date
 from barkeep.application.benchmarks.rows import BOTTLES, SIZES, Growth, Row, growth, rows
 from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments, argument, command, whole_number
-from barkeep.cli.output import Answer, counted, table
+from barkeep.cli.output import Answer, table
+from barkeep.domain.phrases import counted
 
 DESCRIPTION = """\
 Makes bars up from a seed, asks each question of them, and sets what that takes

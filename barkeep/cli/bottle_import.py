@@ -15,9 +15,10 @@ from barkeep.application.bottle_imports import (
 )
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.endings import complain
-from barkeep.cli.output import Answer, counted
+from barkeep.cli.output import Answer
 from barkeep.documents.bottles_csv import ListedRow, rest_csv, told
 from barkeep.documents.bytes_read import DecodedText
+from barkeep.domain.phrases import counted
 from barkeep.errors import InvalidField, UnusableFile, spoken_list
 
 MOST_NAMED = 10

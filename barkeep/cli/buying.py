@@ -9,7 +9,7 @@ from barkeep.application.finding import find_shoot
 from barkeep.application.shopping import read_bought, read_par_line
 from barkeep.cli.arguments import WITHIN, Arguments, argument, command, day, flag, many, one_of
 from barkeep.cli.bar_source import in_bar, opened_bar
-from barkeep.cli.output import Answer, assumed_json, counted, iso, rounded, table
+from barkeep.cli.output import Answer, assumed_json, iso, rounded, table
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
@@ -28,7 +28,7 @@ from barkeep.domain.buying.shopping import (
 )
 from barkeep.domain.buying.shops import SHOP_WORDS, Shop
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import price_in_words
+from barkeep.domain.phrases import counted, price_in_words
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import InvalidField

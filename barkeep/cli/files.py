@@ -21,7 +21,7 @@ from barkeep.application.publishing import cards_of, list_of_bottles, specs_to_e
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.bar_source import in_bar, opened_bar, read_document, shown_name
 from barkeep.cli.bottle_import import import_bottles
-from barkeep.cli.output import Answer, counted, left_aside_shown
+from barkeep.cli.output import Answer, left_aside_shown
 from barkeep.cli.spec import HOW_TO_KEEP, KEEP_QUESTIONS
 from barkeep.documents.bottles_csv import COLUMNS
 from barkeep.documents.bytes_read import DecodedText
@@ -43,6 +43,7 @@ from barkeep.documents.specs.csv import COLUMNS as SPEC_COLUMNS
 from barkeep.documents.specs.files import EXPORT_FORMATS, SUFFIXES, exported, holds_specs
 from barkeep.documents.specs.tables import MEANING_WORDS
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.phrases import counted
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UnreadableFile, UnusableFile, UserError, spoken_list
 

@@ -121,7 +121,7 @@ def listed(arguments: Arguments, bar: Bar) -> Answer:
     keys = set(tree)
     if arguments.kind is not None:
         kind = find_ingredient(tree, arguments.kind)
-        keys = {kind, *tree.descendants(kind)}
+        keys = set(tree.at_or_below(kind))
     said = bar.knowledge.said
     found = (said.get(key) or tree[key] for key in keys)
     shown = sorted(found, key=lambda each: folded(tree.name(each.key)))

@@ -70,15 +70,6 @@ def wrapped(sentence: str, mark: str, columns: int = 92) -> list[str]:
     )
 
 
-def counted(number: int, word: str, words: str | None = None) -> str:
-    """A number with its noun.
-
-    >>> counted(2, "serve")
-    '2 serves'
-    """
-    return f"{number} {word if number == 1 else words or word + 's'}"
-
-
 def left_aside_shown(aside: Sequence[tuple[str, str]]) -> Iterator[str]:
     """What was left aside, a row for each spec it is of and one for what is of none."""
     of: dict[str, list[str]] = {}

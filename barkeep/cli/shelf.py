@@ -8,7 +8,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.finding import find_bottle, find_product
 from barkeep.cli.arguments import BOTTLE, PRODUCT, USE_BY, Arguments, argument, command, day
 from barkeep.cli.bar_source import in_bar
-from barkeep.cli.output import Answer, counted, iso, level_bar, rounded, table
+from barkeep.cli.output import Answer, iso, level_bar, rounded, table
 from barkeep.domain.amounts.measures import show_quantity, show_volume
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
@@ -16,6 +16,7 @@ from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Entry
 from barkeep.domain.bottles.containers import container_for, like_tare
 from barkeep.domain.bottles.level_words import certainty
 from barkeep.domain.bottles.levels import parse_level
+from barkeep.domain.phrases import counted
 
 
 @command()

@@ -9,7 +9,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
 from barkeep.cli.arguments import Arguments, argument, command, day, flag, one_of
 from barkeep.cli.bar_source import in_bar
-from barkeep.cli.output import Answer, assumed_json, counted, iso, rounded, table
+from barkeep.cli.output import Answer, assumed_json, iso, rounded, table
 from barkeep.domain.amounts.amount import show_number
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.amounts.units import Unit
@@ -23,6 +23,7 @@ from barkeep.domain.bar.shoots import (
     find_shoots,
 )
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.shoots.drinks import orders_of, spec_of
 from barkeep.domain.shoots.log import not_taken_as_planned
@@ -35,6 +36,7 @@ from barkeep.domain.shoots.plan import (
     asked_of_bottles,
     assumed,
     not_counted,
+    past_by_then,
     plan,
     shortfall,
 )
@@ -289,10 +291,7 @@ def _runs_short(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
     fewer = [f"{counted(count, 'serve')} of {order.spec.name}" for order, count in dropped if count]
     if fewer:
         yield f"To pour the rest as planned, leave out {' and '.join(fewer)}."
-    for bottle in answer.past:
-        last_day = snapshot.last_day_in_words(bottle)
-        yield f"{bottle.product.title} is past its date of {last_day} by then; not counted on."
-    yield from answer.faded
+    yield from past_by_then(answer, snapshot)
 
 
 def _rescues_shown(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:

@@ -11,10 +11,11 @@ from barkeep.application.finding import find_shoot
 from barkeep.application.shoots import NotFilmedYet, counts, serves_made, spills
 from barkeep.cli.arguments import Arguments, argument, command, day, flag, many
 from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.output import Answer, counted, rounded, table
+from barkeep.cli.output import Answer, rounded, table
 from barkeep.cli.shoot import bottles_json, bottles_table, made_json, signed
 from barkeep.domain.bar.shoots import LoggedBottle, Shoot
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.phrases import counted
 from barkeep.domain.shoots.log import (
     BottleVariance,
     LogSheet,

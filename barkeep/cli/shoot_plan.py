@@ -18,10 +18,11 @@ from barkeep.application.shoots import (
 )
 from barkeep.cli.arguments import Arguments, argument, command, day, flag, many, one_of
 from barkeep.cli.bar_source import in_bar
-from barkeep.cli.output import Answer, counted
+from barkeep.cli.output import Answer
 from barkeep.cli.shoot import SHOOT_KEYS, shoot_json, steps_of
 from barkeep.domain.bar.shoots import STATES, Shoot, repeated
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.phrases import counted
 from barkeep.domain.shoots.mise_en_place import Step
 from barkeep.errors import InvalidField, UnknownName, UserError
 

@@ -18,7 +18,7 @@ from barkeep.cli.bar_source import (
     read_file,
     shown_name,
 )
-from barkeep.cli.output import Answer, counted, iso, left_aside_shown, rounded, table, width
+from barkeep.cli.output import Answer, iso, left_aside_shown, rounded, table, width
 from barkeep.cli.query_help import query_help
 from barkeep.cli.teaching import told_how_to_teach
 from barkeep.documents.specs.files import specs_in
@@ -27,6 +27,7 @@ from barkeep.domain.amounts.rounding import STYLES, Style
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.drink.search import search
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import counted
 from barkeep.domain.spec_text.lines import ReadLine, read_line
 from barkeep.domain.spec_text.settling import open_questions
 from barkeep.domain.spec_text.text import (

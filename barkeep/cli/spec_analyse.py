@@ -17,6 +17,7 @@ from barkeep.domain.cautions.cautions import IN_GENERAL, of_tier
 from barkeep.domain.drink.analysis import Analysis, Frozen, analyse
 from barkeep.domain.drink.comparison import RiffComparison, compare, figure_rows
 from barkeep.domain.drink.words import (
+    INFORMATION,
     about_ranges,
     caution_in_words,
     cautions_json,
@@ -109,7 +110,7 @@ def _shown(analysis: Analysis, tree: FamilyTree, *, in_full: bool) -> Iterator[s
     yield ""
     if not in_full:
         yield from _left_to_full(analysis)
-    yield "Figures are information, not advice: health authorities and local rules come first."
+    yield INFORMATION
 
 
 def _left_to_full(analysis: Analysis) -> Iterator[str]:

@@ -14,13 +14,20 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import IN_GENERAL, Caution, cautions_of_any_drink
 from barkeep.domain.drink.at_the_bar import WHOSE, Wanted, Whose, wanted_tonight
 from barkeep.domain.drink.words import caution_in_words, cautions_json
+from barkeep.domain.ingredients.derivations import EXACT
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import as_sentence, capitalised
+from barkeep.domain.phrases import as_sentence, begun_small, capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
-from barkeep.domain.pouring.garnishes import Garnish, garnishes_of, garnishes_told
+from barkeep.domain.pouring.garnishes import (
+    Garnish,
+    garnishes_missing,
+    garnishes_of,
+    garnishes_told,
+    what_it_is_then,
+)
 from barkeep.domain.pouring.made_first import make_first
 from barkeep.domain.pouring.serves_in_words import serves_in_words
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, Following, tonight
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, Following, how_many, tonight
 from barkeep.domain.specs.called import called_in_sentence
 from barkeep.domain.specs.shown_lines import named_with_kind, names_in_sentence
 from barkeep.domain.specs.spec import Spec
@@ -141,7 +148,7 @@ def _shown(
     for whose in WHOSE:
         yield from _group(whose, [each.drink for each in found if each.whose == whose], tree, said)
     if also_short:
-        yield from _short(found, tree)
+        yield from _short(found, tree, snapshot.all_specs)
     yield from _every_caution(poured) if in_full else _remarks(poured, tree)
     yield ""
     yield LABELS
@@ -173,10 +180,7 @@ def _group(
 def _summed_up(found: Sequence[Wanted], *, also_short: bool) -> str:
     if not found:
         return "No drink is found by that."
-    ready, stand_in = (
-        sum(each.drink.verdict == verdict for each in found) for verdict in ("ready", "stand_in")
-    )
-    short = len(found) - ready - stand_in
+    ready, stand_in, short = how_many(each.drink for each in found)
     said = [f"{ready} ready"] if ready else []
     said += [f"{stand_in} with stand-ins"] if stand_in else []
     said += [f"{short} that cannot be made"] if short else []
@@ -187,7 +191,8 @@ def _summed_up(found: Sequence[Wanted], *, also_short: bool) -> str:
 def _one_line(drink: Drink, tree: FamilyTree) -> Iterator[str]:
     instead = ", ".join(_instead(answer, tree) for answer in drink.lines if _is_stand_in(answer))
     first = make_first(drink.lines, tree)
-    parts = (serves_in_words(drink, tree), instead, first, drink.minded.in_brief)
+    garnish = garnishes_missing(drink, tree)
+    parts = (serves_in_words(drink, tree), instead, first, garnish, drink.minded.in_brief)
     mark = " *" if _has_remark(drink) else ""
     yield f"  {drink.spec.name}: {' · '.join(filter(None, parts))}{mark}"
 
@@ -203,7 +208,7 @@ def _instead(answer: LineAnswer, tree: FamilyTree) -> str:
 
 
 def _is_stand_in(answer: LineAnswer) -> bool:
-    return answer.required and answer.met and answer.closeness < 1.0 - 1e-9
+    return answer.required and answer.met and answer.closeness < EXACT
 
 
 def _has_remark(drink: Drink) -> bool:
@@ -263,7 +268,7 @@ def _every_caution(drinks: Iterable[Drink]) -> Iterator[str]:
         yield from wrapped(caution_in_words(caution), "  - ", WIDTH)
 
 
-def _short(found: Sequence[Wanted], tree: FamilyTree) -> Iterator[str]:
+def _short(found: Sequence[Wanted], tree: FamilyTree, specs: Sequence[Spec]) -> Iterator[str]:
     """What cannot be made, and what is missing."""
     for verdict, words in VERDICT_WORDS.items():
         group = [each.drink for each in found if each.drink.verdict == verdict]
@@ -272,19 +277,20 @@ def _short(found: Sequence[Wanted], tree: FamilyTree) -> Iterator[str]:
         yield ""
         yield f"{words.heading} ({len(group)})"
         for drink in group:
-            yield from _drink_short(drink, tree)
+            yield from _drink_short(drink, tree, specs)
 
 
-def _drink_short(drink: Drink, tree: FamilyTree) -> Iterator[str]:
+def _drink_short(drink: Drink, tree: FamilyTree, specs: Sequence[Spec]) -> Iterator[str]:
     names = (f"no {named_with_kind(line, tree)}" for line in drink.missing_lines)
     yield f"  {drink.spec.name}: {spoken_list([*names, *drink.questions], 'and')}"
     if drink.verdict == "one_short":
         yield from (f"      {each.why}" for each in drink.lines if _keeps_it(each))
+        yield from (f"      {each}" for each in what_it_is_then(drink, specs, tree))
 
 
 def _dashes(answer: LineAnswer, tree: FamilyTree) -> str:
     name = capitalised(names_in_sentence(answer.line, tree))
-    return f"{name}: {answer.dasher[:1].lower()}{answer.dasher[1:]}"
+    return f"{name}: {begun_small(answer.dasher)}"
 
 
 def _keeps_it(answer: LineAnswer) -> bool:

@@ -139,6 +139,24 @@ def as_sentence(words: str) -> str:
     return capitalised(words).rstrip(".") + "."
 
 
+def begun_small(words: str) -> str:
+    """Words as they stand inside a sentence.
+
+    >>> begun_small("Pour 3 dashes")
+    'pour 3 dashes'
+    """
+    return words[:1].lower() + words[1:]
+
+
+def counted(number: int, word: str, words: str | None = None) -> str:
+    """A number with its noun.
+
+    >>> counted(2, "serve"), counted(1, "glass", "glasses")
+    ('2 serves', '1 glass')
+    """
+    return f"{number} {word if number == 1 else words or word + 's'}"
+
+
 def price_in_words(amount: float | None, currency: str = "", unknown: str = "") -> str:
     """A price or a cost with two decimals; `unknown` where it is not known.
 

@@ -8,9 +8,8 @@ from dataclasses import fields
 from sqlalchemy import Connection, select
 
 from barkeep.domain.amounts.units import OwnMeasure
-from barkeep.domain.bar.house_pours import HousePour
+from barkeep.domain.bar.of_kinds import HousePour, ShelfLife
 from barkeep.domain.bar.pars import Par
-from barkeep.domain.bar.shelf_lives import ShelfLife
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.ingredients.relations import Input, MadeFrom, StandIn
 from barkeep.domain.ingredients.tree import Ingredient

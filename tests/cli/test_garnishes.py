@@ -65,7 +65,7 @@ def test_a_drink_that_is_its_garnish_is_short_without_it_and_says_what_it_is_the
         ["Cocktail onion"],
     )
     assert drinks["Cream Step"]["verdict"] == "ready"  # an ornament blocks nothing
-    shown = barkeep("--bar", built, "tonight", "--within", "loose").out
+    shown = barkeep("--bar", built, "tonight", "--within", "loose", "--all", "--full").out
     assert "  Gibson: no cocktail onion\n" in shown  # an olive is no stand-in for its name
     assert "      Without its cocktail onion it is a Dry Martini.\n" in shown
     assert "; garnish: lemon peel to cut from lemon\n" in shown
@@ -74,8 +74,10 @@ def test_a_drink_that_is_its_garnish_is_short_without_it_and_says_what_it_is_the
 
 def test_without_an_olive_a_martini_is_ready_and_says_so(barkeep, bar):
     assert barkeep("--bar", bar, "count", "Green olives", "0").status == 0
-    shown = barkeep("--bar", bar, "tonight").out
-    ready = shown[: shown.index("\n\n")]
+    brief = barkeep("--bar", bar, "tonight").out.splitlines()
+    (martini,) = [each for each in brief if each.startswith("  Dry Martini: ")]
+    assert " · no green olive · " in martini
+    ready = barkeep("--bar", bar, "tonight", "--full").out
     assert "  Dry Martini: " in ready
     assert "The drink is its garnish, green olive (missing): its brine and fat are tasted" in ready
 

@@ -13,8 +13,9 @@ from datetime import date
 import pytest
 
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.shoots.making_ahead import MARGIN
 from barkeep.domain.shoots.menu import Order
-from barkeep.domain.shoots.mise_en_place import MARGIN, mise_en_place
+from barkeep.domain.shoots.mise_en_place import mise_en_place
 from barkeep.domain.specs.spec import Line, Spec
 from tests.outside.tables import rows
 

@@ -22,6 +22,7 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.levels import read_weight_g
+from barkeep.domain.phrases import begun_small
 from barkeep.errors import UserError, spoken_list
 
 FACT = "fact"
@@ -188,7 +189,7 @@ class FactDialog(FormDialog):
     def submit(self) -> None:
         text = self.fact.text()
         if not text.strip() and not self.task.empty_means:
-            self.refuse(FACT, f"Write it down, {self.task.hint[:1].lower()}{self.task.hint[1:]}.")
+            self.refuse(FACT, f"Write it down, {begun_small(self.task.hint)}.")
         else:
             self.read(FACT, lambda: self.task.preview(text))
         if self.has_problems():

@@ -28,7 +28,7 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import CountRow, Typed, exactly
 from barkeep.domain.bottles.level_words import doubt_of, number, quantity
-from barkeep.domain.phrases import capitalised
+from barkeep.domain.phrases import begun_small, capitalised
 from barkeep.errors import UserError
 
 HOW_TO_COUNT = (
@@ -264,4 +264,4 @@ class LevelDialog(FormDialog):
 
 
 def _lower(hint: str) -> str:
-    return hint[:1].lower() + hint[1:]
+    return begun_small(hint)

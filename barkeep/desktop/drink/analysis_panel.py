@@ -10,13 +10,13 @@ from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPaintEvent, 
 from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
-from barkeep.desktop.drink.analysis_view import INFORMATION, AnalysisView, BalanceBar, every_caution
+from barkeep.desktop.drink.analysis_view import AnalysisView, BalanceBar, every_caution
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import caption, copyable, text_label
 from barkeep.desktop.widgets.layouts import at_left, column_of
-from barkeep.domain.drink.words import Fact
+from barkeep.domain.drink.words import INFORMATION, Fact
 
 NAME = "Balance among its family"
 TROUGH = 12.0

@@ -11,6 +11,7 @@ from barkeep.domain.cautions.cautions import IN_GENERAL, Caution, Level, of_tier
 from barkeep.domain.drink.analysis import Analysis, analyse
 from barkeep.domain.drink.balance import Quality
 from barkeep.domain.drink.words import (
+    LABEL_FIRST,
     Fact,
     about_ranges,
     facts,
@@ -18,6 +19,7 @@ from barkeep.domain.drink.words import (
     measured,
     place_in_words,
     place_word,
+    tags_in_words,
 )
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
@@ -28,7 +30,6 @@ from barkeep.domain.specs.quantities import in_dashes_of
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.corrections import Correction, in_words
 
-INFORMATION = "Figures are information, not advice: health authorities and local rules come first."
 UNREAD = "Lines that cannot be read yet are not counted."
 _SCALES: Mapping[Quality, tuple[str, float, str]] = {
     "strength": ("Strength", 45.0, "% vol"),
@@ -38,7 +39,6 @@ _SCALES: Mapping[Quality, tuple[str, float, str]] = {
 """What each bar is called, where its scale ends, and its unit."""
 
 
-LABEL_FIRST = "What is usual; the label comes first"
 _LEVELS: Mapping[Level, str] = {"danger": "Danger", "care": "Caution", "note": "Note"}
 
 
@@ -104,9 +104,8 @@ def before_you_pour(minded: Minded, notices: Sequence[str] = ()) -> tuple[Cautio
     Nothing of the rest is dropped: `every_caution` says all of it.
     """
     rows = [_caution_row(each) for each in of_tier(minded.all_cautions, "now")]
-    if minded.allergen_tags:
-        words = capitalised(" · ".join(minded.allergen_tags))
-        rows.append(CautionRow(words, LABEL_FIRST, "warning", "Allergens"))
+    if tags := tags_in_words(minded):
+        rows.append(CautionRow(tags, LABEL_FIRST, "warning", "Allergens"))
     if minded.brought_in:
         rows.append(CautionRow(brought_in_sentence(minded.brought_in), "", "warning", "Allergens"))
     rows += [CautionRow(each, "", "warning", "Caution") for each in notices]

@@ -55,7 +55,7 @@ from barkeep.domain.pouring.serves_in_words import (
     serves_of,
 )
 from barkeep.domain.pouring.sourcing import Within
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, tonight
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, how_many, tonight
 from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.query import SpecFacts
 from barkeep.domain.specs.shown_lines import ShownLine, ingredients_in_brief, names_of, shown_lines
@@ -194,7 +194,7 @@ class TonightScreen(TableScreen[Drink]):
         self.filters = TonightFilters()
         self._prepare_filters()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
-        set_widths(self.view, (222, 100, 60, 96, 60))
+        set_widths(self.view, (222, 98, 70, 92, 60))
         sort_by(self.view, 4)
         on_activated(self.view, self._open_spec)
 
@@ -333,11 +333,8 @@ class TonightScreen(TableScreen[Drink]):
 
     def _sum_up(self, found: Sequence[Drink]) -> None:
         """What is found, and what of it is not shown, for no drink is left out unsaid."""
-        ready, stand_in = (
-            sum(each.verdict == verdict for each in found) for verdict in ("ready", "stand_in")
-        )
+        ready, stand_in, short = how_many(found)
         said = [f"{ready} ready", f"{stand_in} with a stand-in"]
-        short = len(found) - ready - stand_in
         is_hidden = bool(short) and self._any_made and not self.also_short.isChecked()
         if short:
             said.append(f"{short} that cannot be made{' (not shown)' if is_hidden else ''}")

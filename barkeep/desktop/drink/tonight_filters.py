@@ -11,17 +11,13 @@ from barkeep.desktop.drink.words import ANY_BASE, kinds_by_name
 from barkeep.desktop.look.metrics import PAD, UNIT
 from barkeep.desktop.widgets.buttons import offer_choices
 from barkeep.desktop.widgets.chips import FlowLayout
+from barkeep.domain.drink.at_the_bar import WHOSE
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.specs.query import DUE_DAYS, MADE
 from barkeep.domain.specs.spec import Spec, base, base_kind
 
-WHOSE = (
-    ("Anyone's", None),
-    ("Your own", "own"),
-    ("Next shoot", "shoot"),
-    ("Classics", "classic"),
-)
+BY_ANYONE = (("Anyone's", None), *((words, key) for key, words in WHOSE.items()))
 ANY_TAG = ("Any tag", None)
 HOW = (("Made any way", None), *((capitalised(each), f"made:{each}") for each in MADE))
 STRENGTHS = (
@@ -50,7 +46,7 @@ class TonightFilters(QWidget):
         self.ticks = {self.no_egg: "no:egg", self.no_nuts: "no:nuts", self.due: "due"}
         """Each tick and the term it stands for."""
         for box, choices in (
-            (self.whose, WHOSE),
+            (self.whose, BY_ANYONE),
             (self.bases, (ANY_BASE,)),
             (self.tags, (ANY_TAG,)),
             (self.how, HOW),

@@ -11,6 +11,8 @@ from pathlib import Path
 from typing import Any
 
 FOLDER = "left"
+START_AFRESH = "Start afresh"
+"""What drops what was left, where it stands again."""
 AT = "at"
 
 

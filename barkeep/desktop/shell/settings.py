@@ -43,8 +43,7 @@ from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.ticks import CheckGroup
 from barkeep.domain.amounts.measures import show_measures, show_volume, with_measures
 from barkeep.domain.amounts.units import BarUnits, OwnMeasure
-from barkeep.domain.bar.house_pours import HousePour
-from barkeep.domain.bar.shelf_lives import ShelfLife
+from barkeep.domain.bar.of_kinds import HousePour, ShelfLife
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.liquids.content import countries
 from barkeep.domain.specs.trials import read_scales, show_scales

@@ -22,7 +22,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
 from barkeep.desktop.look.metrics import TypeSize
 from barkeep.desktop.screens.form_dialog import FormDialog
-from barkeep.desktop.screens.kept import KeptTyping, when_left
+from barkeep.desktop.screens.kept import START_AFRESH, KeptTyping, when_left
 from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.buttons import button, day_field, day_in, number_field, quiet_button
@@ -42,7 +42,6 @@ WIDTH, ROWS_HEIGHT, NOTES_HEIGHT = 680, 152, 64
 THEME, ON, STARTS, DRINKS, NOTES = "theme", "on", "starts", "drinks", "notes"
 COLUMNS = ("Drink", "Tests", "Camera", "Tasting")
 DRINK, BASE = "drink", "base"
-START_AFRESH = "Start afresh"
 ORDER_HINT = "Alt+Up and Alt+Down move a drink, Delete takes it out."
 
 

@@ -39,7 +39,7 @@ from barkeep.desktop.counting.keys import (
     no_key,
 )
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
-from barkeep.desktop.screens.kept import KeptTyping, when_left
+from barkeep.desktop.screens.kept import START_AFRESH, KeptTyping, when_left
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.widgets.buttons import button, number_field, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
@@ -364,7 +364,6 @@ def _many(count: int, noun: str) -> str:
 
 MADE, COUNTS, SPILLS, OTHERS, TITLES = "made", "counts", "spills", "others", "titles"
 UNREAD = "unread"
-START_AFRESH = "Start afresh"
 LATER = "Leave it for &later"
 
 Role = QMessageBox.ButtonRole

@@ -21,7 +21,6 @@ from barkeep.desktop.shoots.rows import (
     drops,
     left_out,
     logged_in_words,
-    past_dates,
     poured_lines,
     serves_in_words,
     shortfalls,
@@ -37,7 +36,7 @@ from barkeep.domain.bar.shoots import LoggedBottle
 from barkeep.domain.shoots.drinks import spec_of
 from barkeep.domain.shoots.making_ahead import ToMake
 from barkeep.domain.shoots.mise_en_place import Step
-from barkeep.domain.shoots.plan import Rescue
+from barkeep.domain.shoots.plan import Rescue, past_by_then
 
 
 @dataclass(frozen=True)
@@ -134,7 +133,7 @@ class ShootPage(QWidget):
             self._add_rescue(rescue)
         if said := drops(answer):
             self._say(said)
-        for sentence in (*past_dates(answer), *left_out(answer)):
+        for sentence in (*past_by_then(answer.plan, answer.snapshot), *left_out(answer)):
             self._say(sentence)
 
     def _add_what_to_log(self) -> None:

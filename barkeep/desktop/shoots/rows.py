@@ -31,7 +31,7 @@ from barkeep.domain.bar.shoots import (
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import capitalised
+from barkeep.domain.phrases import capitalised, counted
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.shoots.drinks import as_poured, orders_of, spec_of
 from barkeep.domain.shoots.garnish_needs import GarnishSource, needed_of, source_of
@@ -136,7 +136,7 @@ def serves_in_words(serves: ServeCounts) -> str:
         (serves.tasting, "to taste"),
     )
     said = ", ".join(f"{count} {word}" for count, word in parts if count)
-    total = "1 serve" if serves.total == 1 else f"{serves.total} serves"
+    total = counted(serves.total, "serve")
     return f"{total}: {said}" if said else "no serves"
 
 
@@ -187,18 +187,7 @@ def draws(answer: ShootAnswer) -> tuple[str, ...]:
 def things_to_make(answer: ShootAnswer) -> tuple[ToMake, ...]:
     """What the mise en place has made or squeezed, and so may come on the shelf with a date."""
     found = (*answer.mise.make, *answer.mise.squeeze)
-    return tuple(each for each in found if each.work in ("make", "squeeze"))
-
-
-def past_dates(answer: ShootAnswer) -> tuple[str, ...]:
-    """Bottles that will be past their date by then, and what will be past its best."""
-    snapshot = answer.snapshot
-    past = (
-        f"{each.product.title} is past its date ({snapshot.last_day_in_words(each)}) by then "
-        "and is not counted on."
-        for each in answer.plan.past
-    )
-    return (*past, *answer.plan.faded)
+    return tuple(each for each in found if each.task in ("make", "squeeze"))
 
 
 def left_out(answer: ShootAnswer) -> tuple[str, ...]:

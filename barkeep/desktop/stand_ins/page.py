@@ -23,6 +23,7 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.allergens import allergens_of
+from barkeep.domain.ingredients.derivations import EXACT
 from barkeep.domain.ingredients.own import figures_in_words
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.phrases import as_sentence, capitalised
@@ -391,7 +392,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
             notes.append(f"To be bought: {lacking}.")
         if offer.or_buy:
             notes.append(f"Or buy {or_buy_in_words(offer, self._tree)}.")
-        exact = offer.closeness >= 1.0 - 1e-9
+        exact = offer.closeness >= EXACT
         closeness = closeness_in_words(offer.closeness)
         if yours:
             itself = any(each.offered == offer.ingredient for each in yours)

@@ -7,14 +7,14 @@ from dataclasses import dataclass
 from datetime import date
 
 from barkeep.domain.amounts.measures import show_quantity
-from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.bottles.going_off import End
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import counted
 from barkeep.errors import spoken_list
 
-SOON_DAYS = 3
-"""So many days before its use-by a thing is on the list of what to use first (a choice)."""
 KEEP_CLEAN = "Work clean, chill at once and write the date on it. When in doubt, throw it out."
 
 
@@ -68,38 +68,44 @@ def label_content(bottle: Bottle, allergens: Sequence[str]) -> LabelContent:
     )
 
 
-def prep_content(
-    title: str, bottles: Sequence[Bottle], knowledge: Knowledge, on: date
-) -> PrepContent:
-    """What is to be done about these bottles on a day, those that are due first."""
-    due = sorted(bottles, key=lambda each: (each.use_by or date.max, each.product.name.casefold()))
-    rows = tuple(_row(each, knowledge, on) for each in due)
+def prep_content(title: str, bottles: Sequence[Bottle], snapshot: Snapshot) -> PrepContent:
+    """What is to be done about these bottles on the day of a snapshot, those due first."""
+
+    def due(bottle: Bottle) -> tuple[date, str]:
+        end = snapshot.ends.get(bottle.id)
+        return end.last if end else date.max, bottle.product.name.casefold()
+
+    rows = tuple(_row(each, snapshot) for each in sorted(bottles, key=due))
     return PrepContent(title, rows, (KEEP_CLEAN,) if rows else ())
 
 
-def _row(bottle: Bottle, knowledge: Knowledge, on: date) -> PrepRow:
-    product = bottle.product
+def _row(bottle: Bottle, snapshot: Snapshot) -> PrepRow:
+    product, knowledge = bottle.product, snapshot.knowledge
+    end = snapshot.ends.get(bottle.id)
     recipe = next((each for each in knowledge.made_from if each.made == product.ingredient), None)
     return PrepRow(
         name=product.name,
         left=show_quantity(bottle.level.amount, product.unit),
         made=_day(bottle.made),
         use_by=_day(bottle.use_by),
-        to_do=_to_do(bottle, on),
+        to_do=_to_do(bottle, end, snapshot.on),
         recipe=_recipe(recipe, knowledge.tree) if recipe else "",
     )
 
 
-def _to_do(bottle: Bottle, on: date) -> str:
-    if bottle.past_use_by(on):
+def _to_do(bottle: Bottle, end: End | None, on: date) -> str:
+    """By the last day that every answer goes by; what has no date of its own is looked at."""
+    if end is not None and not end.is_counted(on):
         return "Past its use-by: discard, make anew"
     if bottle.level.amount <= 0.0:
         return "Empty: make anew"
-    if bottle.use_by is None:
+    if end is not None and end.is_over(on):
+        return "Past its best: taste it first"
+    if bottle.use_by is None or end is None:
         return "No use-by date: check it"
-    days = (bottle.use_by - on).days
-    if days <= SOON_DAYS:
-        return "Use today" if days == 0 else f"Use within {days} day{'s' * (days != 1)}"
+    days = (end.last - on).days
+    if end.is_due(on):
+        return "Use today" if days == 0 else f"Use within {counted(days, 'day')}"
     return "Good"
 
 

@@ -6,7 +6,6 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, time
 from itertools import groupby
-from math import ceil
 
 from barkeep.documents.printed.blocks import (
     NO_BREAK,
@@ -19,8 +18,10 @@ from barkeep.documents.printed.blocks import (
     job_text,
 )
 from barkeep.documents.printed.cards import FIRST_OF_ALL, CardContent
+from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.shoots import ServeCounts, Shoot
+from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.mise_en_place import MiseEnPlace
 from barkeep.errors import spoken_list
@@ -144,12 +145,12 @@ def serves_in_words(serves: ServeCounts) -> str:
     '3 serves: 1 test, 2 for the camera'
     """
     parts = [
-        f"{serves.tests} test{'s' * (serves.tests != 1)}" if serves.tests else "",
+        counted(serves.tests, "test") if serves.tests else "",
         f"{serves.camera} for the camera" if serves.camera else "",
         f"{serves.tasting} to taste" if serves.tasting else "",
     ]
     said = ", ".join(each for each in parts if each)
-    many = f"{serves.total} serve{'s' * (serves.total != 1)}"
+    many = counted(serves.total, "serve")
     return f"{many}: {said}" if said else "No serves"
 
 
@@ -177,7 +178,7 @@ def removed_in_words(names: Sequence[str]) -> str:
 
 def _drawn(each: Drawn) -> tuple[str, str]:
     if each.unit == "each":
-        return f"{ceil(each.amount - 1e-6)} ×", each.bottle
+        return f"{whole_up(each.amount):g} ×", each.bottle
     return plain_amount(round(each.amount, 1 if each.amount < 10.0 else 0), each.unit), each.bottle
 
 

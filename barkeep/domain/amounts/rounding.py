@@ -169,6 +169,29 @@ def down_in_digits(value: float, digits: int) -> float:
     return down_to(value, max(0, digits - 1 - math.floor(math.log10(value))))
 
 
+NOISE_PLACES = 3
+"""Behind so many decimals of an amount is arithmetic, which must not take another fruit."""
+
+
+def whole_up(amount: float) -> float:
+    """So many whole pieces as hold an amount.
+
+    >>> whole_up(3.0000001), whole_up(3.01)
+    (3.0, 4.0)
+    """
+    return float(math.ceil(round(amount, NOISE_PLACES)))
+
+
+def whole_with_spare(amount: float, spare: float) -> float:
+    """So many whole pieces as hold an amount, and none more that what is to spare does not fill.
+
+    >>> [whole_with_spare(each, 0.15 * each) for each in (4.0, 4.6, 7.0)]
+    [4.0, 5.0, 8.0]
+    """
+    filled = float(math.floor(round(amount + spare, NOISE_PLACES)))
+    return max(whole_up(amount), filled)
+
+
 def rounded_down(amount: float, unit: Unit) -> float:
     """An amount that can be measured out and printed, and is no more than it was.
 

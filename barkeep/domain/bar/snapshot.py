@@ -10,10 +10,9 @@ from typing import TYPE_CHECKING, Any
 
 from barkeep.domain.amounts.rounding import Style
 from barkeep.domain.amounts.units import DASH_ML, BarUnits, Ounce, OwnMeasure
-from barkeep.domain.bar.house_pours import HousePour
 from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.bar.of_kinds import HousePour, ShelfLife
 from barkeep.domain.bar.pars import Par
-from barkeep.domain.bar.shelf_lives import ShelfLife
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.bottles.going_off import End, end_of, last_day_in_words, off_in_words
 from barkeep.domain.bottles.pour_order import Turn, is_overproof, pour_order
@@ -216,11 +215,7 @@ class Snapshot:
     def faded_in_words(self, wanted: str, amount: float) -> Iterator[str]:
         """What is past its best of what `amount` of a kind is poured from, in sentences."""
         tree = self.knowledge.tree
-        there = [
-            bottle
-            for key in (wanted, *sorted(tree.descendants(wanted)))
-            for bottle in self.usable.get(key, ())
-        ]
+        there = [bottle for key in tree.at_or_below(wanted) for bottle in self.usable.get(key, ())]
         sound = sum(each.level.amount for each in there if not self.is_off(each))
         if sound < amount:
             yield from filter(None, map(self.off_in_words, there))

@@ -184,10 +184,6 @@ class Bottle(BottleFacts):
         """The level as a share of the size, 0 to 1."""
         return self.level.amount / self.product.size if self.product.size else 0.0
 
-    def past_use_by(self, on: date) -> bool:
-        """Whether its use-by date lies before `on`."""
-        return self.use_by is not None and self.use_by < on
-
     @property
     def is_low(self) -> bool:
         """Whether it is open and nearly used up."""

@@ -9,6 +9,7 @@ from typing import Literal
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.ordinary import WithAge
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import counted
 
 Since = Literal["use_by", "opened", "made"]
 """From what the last day is reckoned: the date on it, or how long it keeps open or once made."""
@@ -85,11 +86,7 @@ def last_day_in_words(end: End) -> str:
 
 def _keeps(end: End) -> str:
     own = " by your own figure" if end.own else ""
-    return f"keeps {_days(end.keeps_days or 0)}{own}"
-
-
-def _days(days: int) -> str:
-    return "1 day" if days == 1 else f"{days} days"
+    return f"keeps {counted(end.keeps_days or 0, 'day')}{own}"
 
 
 def off_in_words(title: str, end: End, on: date) -> str:
@@ -98,5 +95,5 @@ def off_in_words(title: str, end: End, on: date) -> str:
     after = f"{AFTER_WORDS[end.after]}, {so}"
     if end.begun is None:
         return f"{title} is past its use-by date of {end.last}: {after}."
-    ago = _days((on - end.begun).days)
+    ago = counted((on - end.begun).days, "day")
     return f"{title} was {end.since} {ago} ago and {_keeps(end)}: {after}."

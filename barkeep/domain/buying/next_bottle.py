@@ -17,7 +17,7 @@ from functools import cached_property
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.buying.purchases import Candidate, Form, Purchases
-from barkeep.domain.ingredients.derivations import Derivation, Make, Want
+from barkeep.domain.ingredients.derivations import Derivation, Want
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import Assessment, asked_by_want, assess
@@ -249,9 +249,9 @@ class _Market:
 
 
 def _takes_making(way: Derivation, key: str) -> bool:
-    return key in way.draws and any(isinstance(step, Make) for step in way.steps)
+    return key in way.draws and bool(way.made)
 
 
 def _is_made(way: Derivation) -> bool:
     """Whether it is the thing itself, made here, and nothing stands in for any of it."""
-    return len(way.steps) == 1 and isinstance(way.steps[0], Make) and not way.stand_ins
+    return len(way.steps) == len(way.made) == 1 and not way.stand_ins

@@ -1,15 +1,14 @@
-"""In what a thing is bought: which product, in what size, how many; or what it is made from."""
+"""In what a thing is bought: which product, in what size, how many."""
 
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
 from dataclasses import dataclass
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.drink.costs import unit_price
-from barkeep.domain.making.made_here import is_made_here, products_to_buy
+from barkeep.domain.making.made_here import products_to_buy
 from barkeep.domain.pouring.supply import strength_of
 
 NEARLY = 1e-9
@@ -65,23 +64,3 @@ def packages_for(amount: float, size: float) -> int:
     (1, 2, 0)
     """
     return max(0, math.ceil(amount / size - NEARLY))
-
-
-@dataclass(frozen=True)
-class MadeHere:
-    """What is made here rather than bought, by the recipes that give the thing itself."""
-
-    snapshot: Snapshot
-
-    def is_made(self, key: str) -> bool:
-        """Whether it is made here: there is a recipe, and the bar knows no product to buy."""
-        return is_made_here(key, self.snapshot)
-
-    def inputs(self, key: str, amount: float) -> Mapping[str, float]:
-        """What it takes to make so much, each in its own unit; what is always there left out."""
-        recipe, always = self.snapshot.knowledge.own_way[key], self.snapshot.always_there
-        return {
-            each.ingredient: each.amount * amount / recipe.yields
-            for each in recipe.inputs
-            if each.ingredient not in always
-        }

@@ -18,6 +18,7 @@ from barkeep.domain.buying.shops import SHOPS, Shop, shop_of
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.making.made_here import comes_freely
 from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.made_first import first_in_words
 from barkeep.errors import spoken_list
@@ -111,7 +112,8 @@ class Purchases:
         if recipe is None:
             return key
         there = self._is_there
-        taken = [each.ingredient for each in recipe.inputs if not self._is_free(each.ingredient)]
+        inputs = (each.ingredient for each in recipe.inputs)
+        taken = [each for each in inputs if not comes_freely(each, self.snapshot)]
         sources = dict.fromkeys(map(self.source, taken))
         lacking = dict.fromkeys(
             self.source(each) for each in taken if not there(each) and not there(self.source(each))
@@ -119,16 +121,8 @@ class Purchases:
         found = tuple(lacking or sources)
         return found[0] if len(found) == 1 else key
 
-    def _is_free(self, key: str) -> bool:
-        """Whether it is always there, or comes of such things alone, as boiling water does."""
-        always, recipe = self.snapshot.always_there, self.snapshot.knowledge.own_way.get(key)
-        if key in always or recipe is None:
-            return key in always
-        return all(each.ingredient in always for each in recipe.inputs)
-
     def _is_there(self, key: str) -> bool:
-        owned = self.snapshot.owned
-        return key in owned or not owned.isdisjoint(self.tree.descendants(key))
+        return not self.snapshot.owned.isdisjoint(self.tree.at_or_below(key))
 
     def is_cut(self, key: str) -> bool:
         """Whether it is a piece of something, which no shop sells by itself."""

@@ -14,25 +14,25 @@ import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
+from barkeep.domain.amounts.rounding import NOISE_PLACES, whole_up, whole_with_spare
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.pars import Par
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Product
-from barkeep.domain.buying.packages import NEARLY, MadeHere, Package, package_for, packages_for
-from barkeep.domain.ingredients.derivations import Make
+from barkeep.domain.buying.packages import Package, package_for, packages_for
 from barkeep.domain.ingredients.fruit import WHOLE, Used, parts_taken
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import price_in_words
+from barkeep.domain.making.available import available_in
+from barkeep.domain.making.made_here import inputs_of, is_made_here
+from barkeep.domain.phrases import counted, price_in_words
 from barkeep.domain.pouring.assumed import Assumed
 from barkeep.domain.pouring.sourcing import Within, need
-from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import orders_of
 from barkeep.domain.shoots.garnish_needs import GarnishSource, garnish_needs, source_of
-from barkeep.domain.shoots.making_ahead import NOISE
+from barkeep.domain.shoots.making_ahead import MARGIN
 from barkeep.domain.shoots.menu import Menu, MenuLine, Order, menu
-from barkeep.domain.shoots.mise_en_place import MARGIN
 from barkeep.domain.shoots.plan import assumed, faded_among, not_counted
 from barkeep.domain.specs.called import called_in_sentence, kinds_named_by, other_kind
 from barkeep.domain.specs.shown_lines import names_in_sentence
@@ -168,7 +168,7 @@ class _Need:
 
     def pieces(self) -> float:
         """Of what is counted: whole ones, and no other only for the margin."""
-        return _pieces(self.poured, self.spare)
+        return whole_with_spare(self.poured, self.spare)
 
     def add(self, amount: float, why: str) -> None:
         """So much more for a reason; `{}` in it is filled with all that is for it."""
@@ -200,9 +200,8 @@ class _Shop:
     def __init__(self, snapshot: Snapshot) -> None:
         self._snapshot = snapshot
         self._tree = snapshot.knowledge.tree
-        self._made_here = MadeHere(snapshot)
-        self._supply = supply_of(snapshot)
-        self._left = {key: self._supply.total(key) for key in self._supply.stocks}
+        self._stock = available_in(snapshot)
+        self._supply = self._stock.supply
         self._needs: dict[_Kind, _Need] = {}
         self._spares: list[tuple[str, float, str]] = []
         self._spared: dict[str, float] = {}
@@ -211,8 +210,7 @@ class _Shop:
     def take(self, wanted: Sequence[tuple[Order, str]], found: Menu) -> None:
         """Take what the menu draws from the bar, and note what it lacks for each drink."""
         for draw in found.draws:
-            key = draw.bottle.ingredient
-            self._left[key] = max(0.0, self._left[key] - draw.amount)
+            self._stock.hand_out(draw.bottle.ingredient, draw.amount)
         drinks = [drink for order, drink in wanted for _line in order.spec.required_lines]
         for drink, met in zip(drinks, found.lines, strict=True):
             self._spare(met, drink)
@@ -227,10 +225,10 @@ class _Shop:
         key = par.ingredient
         if key not in self._tree or key in self._snapshot.always_there:
             return
-        if not self._made_here.is_made(key):
+        if not self._is_made(key):
             self._pars[key] = par.amount
             return
-        lacking = par.amount - self._left_of_kind(key)
+        lacking = par.amount - self._stock.there(key)
         if lacking > 0.0:
             why = f"par is {self._shown(key, par.amount)} of {self._tree.in_sentence(key)}"
             self._need_to_make(key, lacking, why)
@@ -248,7 +246,7 @@ class _Shop:
 
     def _short(self, line: Line, amount: float, drink: str) -> None:
         key = self._first_choice(line)
-        if self._made_here.is_made(key):
+        if self._is_made(key):
             name = names_in_sentence(line, self._tree)
             why = f"{self._shown(key, amount)} of {name} short for {drink}"
             self._need_to_make(key, amount, why)
@@ -273,8 +271,8 @@ class _Shop:
         """What is made from what is there is made with a margin too."""
         for poured in met.poured:
             amount = need(met.line, self._tree) * poured.serves * poured.derivation.ratio
-            for step in poured.derivation.steps:
-                if isinstance(step, Make) and self._made_here.is_made(step.recipe.made):
+            for step in poured.derivation.made:
+                if self._is_made(step.recipe.made):
                     name = self._tree.in_sentence(step.recipe.made)
                     why = f"{name} for {drink} is made with {MARGIN:.0%} to spare"
                     self._spares.append((step.recipe.made, amount * MARGIN, why))
@@ -293,13 +291,13 @@ class _Shop:
         `spare` says that it is a margin, for which no other piece is bought.
         `within` holds what is being made already, so that no recipe goes in circles.
         """
-        for key, each in self._made_here.inputs(made, amount).items():
-            rest = each - self._take_left(key, each)
+        for key, each in inputs_of(made, amount, self._snapshot).items():
+            rest = each - self._stock.draw(key, each)
             if spare:
                 self._spared[key] = self._spared.get(key, 0.0) + each - rest
             if rest <= 0.0:
                 continue
-            if self._made_here.is_made(key) and key not in within | {made}:
+            if self._is_made(key) and key not in within | {made}:
                 self._need_to_make(key, rest, why, spare=spare, within=within | {made})
             elif spare and self._tree[key].unit == "each":
                 self._needs.setdefault(_Kind(key), _Need()).spare += rest
@@ -331,7 +329,7 @@ class _Shop:
         key = source.ingredient
         if math.isinf(source.have):
             return
-        lacking = source.amount - self._take_left(key, source.amount)
+        lacking = source.amount - self._stock.draw(key, source.amount)
         if lacking > 0.0:
             needed = self._needs.setdefault(_Kind(key), _Need())
             needed.add(lacking, f"{{}} short to garnish {drinks}")
@@ -341,12 +339,12 @@ class _Shop:
         have = self._supply.total_of_kind(key, self._tree)
         needed = self._needs.setdefault(_Kind(key), _Need())
         spare = self._spared.get(key, 0.0)
-        taken = have - self._left_of_kind(key) - spare + needed.poured
-        squeezed = max(_pieces(taken, spare + needed.spare), 0.0)
-        whole = _up(used.of(key, ("flesh",)))
-        peeled = _up(used.of(key, ("peel",)) - used.of(key, ("flesh",)))
+        taken = have - self._stock.there(key) - spare + needed.poured
+        squeezed = max(whole_with_spare(taken, spare + needed.spare), 0.0)
+        whole = whole_up(used.of(key, ("flesh",)))
+        peeled = whole_up(used.of(key, ("peel",)) - used.of(key, ("flesh",)))
         lacking = whole + max(squeezed, peeled) - max(have, squeezed)
-        self._take_left(key, whole)
+        self._stock.draw(key, whole)
         if lacking > 0.0:
             needed.add(lacking, f"{{}} short to cut {spoken_list(list(why), 'and')}")
 
@@ -368,7 +366,7 @@ class _Shop:
         counted = self._tree[kind.ingredient].unit == "each"
         poured = _pour_from(fitting, entry.pieces() if counted else entry.poured, why)
         kept, why_kept = self._kept(kind, package, fitting)
-        if (amount := round(poured + kept, NOISE)) > 0.0:
+        if (amount := round(poured + kept, NOISE_PLACES)) > 0.0:
             count = packages_for(amount, package.size)
             reasons = [*(why if poured else []), *why_kept]
             bought.append(
@@ -388,7 +386,7 @@ class _Shop:
     ) -> tuple[float, list[str]]:
         """What a par takes beyond all that is left, or bought already, of the kind."""
         par = 0.0 if kind.least_abv is not None else self._pars.get(kind.ingredient, 0.0)
-        left = self._left_of_kind(kind.ingredient)
+        left = self._stock.there(kind.ingredient)
         lacking = par - left - sum(each.kept for each in fitting)
         if lacking <= 0.0:
             return 0.0, []
@@ -415,10 +413,10 @@ class _Shop:
     def _item(self, bought: _Bought) -> ShoppingItem:
         key, package = bought.kind.ingredient, bought.package
         unit = self._tree[key].unit
-        amount = round(bought.poured + bought.kept, NOISE)
+        amount = round(bought.poured + bought.kept, NOISE_PLACES)
         return ShoppingItem(
             ingredient=key,
-            need=float(math.ceil(amount)) if unit == "each" else amount,
+            need=whole_up(amount) if unit == "each" else amount,
             unit=unit,
             product=package.product,
             size=package.size,
@@ -429,28 +427,11 @@ class _Shop:
             called=bought.called,
         )
 
-    # What is left in the bar
-
-    def _left_of_kind(self, key: str) -> float:
-        return sum(self._left.get(each, 0.0) for each in (key, *self._tree.descendants(key)))
-
-    def _take_left(self, key: str, amount: float) -> float:
-        """Take up to so much of a kind from what the menu leaves; how much there was."""
-        taken = 0.0
-        for each in (key, *sorted(self._tree.descendants(key))):
-            some = min(amount - taken, self._left.get(each, 0.0))
-            if some > 0.0:
-                self._left[each] -= some
-                taken += some
-        return taken
+    def _is_made(self, key: str) -> bool:
+        return is_made_here(key, self._snapshot)
 
     def _shown(self, key: str, amount: float) -> str:
         return plain_amount(round(amount, 1), self._tree[key].unit)
-
-
-def _up(amount: float) -> float:
-    """Whole pieces of so much."""
-    return float(math.ceil(round(amount, NOISE)))
 
 
 def _pour_from(fitting: Sequence[_Bought], amount: float, why: Sequence[str]) -> float:
@@ -467,7 +448,7 @@ def _in_packages(par: float, package: Package, unit: Unit) -> str:
     """A par as it was most likely meant: *2 bottles*, else the amount."""
     count = par / package.size
     if unit == "ml" and count >= 1.0 and count == int(count):
-        return f"{int(count)} bottle{'s' * (count != 1.0)}"
+        return counted(int(count), "bottle")
     return plain_amount(round(par, 1), unit)
 
 
@@ -507,8 +488,8 @@ def total_in_words(found: ShoppingList) -> str:
     unpriced, priced = found.unpriced, len(found.items) - found.unpriced
     lacking = f"{unpriced} {'has' if unpriced == 1 else 'have'} no known price"
     if not priced:
-        return f"{_things(unpriced)} to buy; no price is known."
-    said = f"{price_in_words(found.total, found.currency)} for {_things(priced)}"
+        return f"{counted(unpriced, 'thing')} to buy; no price is known."
+    said = f"{price_in_words(found.total, found.currency)} for {counted(priced, 'thing')}"
     return f"{said}; {lacking}." if unpriced else f"{said}."
 
 
@@ -521,12 +502,3 @@ def list_as_text(found: ShoppingList, tree: FamilyTree) -> str:
             f"{name_in_words(each, tree)}: {packages_in_words(each)}{f' ({cost})' if cost else ''}"
         )
     return "\n".join((*lines, total_in_words(found), *found.not_counted))
-
-
-def _things(count: int) -> str:
-    return f"{count} thing{'s' * (count != 1)}"
-
-
-def _pieces(amount: float, spare: float) -> float:
-    """Whole pieces for so much, and no other one only for what is to spare."""
-    return max(_up(amount), float(math.floor(amount + spare + NEARLY)))

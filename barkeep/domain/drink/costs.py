@@ -67,8 +67,7 @@ class Prices:
         if key in self.snapshot.always_there:
             return 0.0
         tree = self.snapshot.knowledge.tree
-        kinds = (key, *tree.descendants(key))
-        known = [self.lowest[each] for each in kinds if each in self.lowest]
+        known = [self.lowest[each] for each in tree.at_or_below(key) if each in self.lowest]
         if known:
             return min(known)
         made = [

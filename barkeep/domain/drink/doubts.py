@@ -199,7 +199,7 @@ def _fitting(content: Content, told: _Told) -> Iterator[Stock]:
     kinds = {
         key
         for each in line.wanted
-        for key in (each, *tree.descendants(each))
+        for key in tree.at_or_below(each)
         if not tree.only_when_asked(key, each)
     }
     if content.pour.ingredient not in kinds:

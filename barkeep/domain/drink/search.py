@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
-from datetime import timedelta
+from collections.abc import Mapping, Sequence
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.cautions.allergens import allergen_words, allergens_of
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -81,31 +79,23 @@ def _carried(spec: Spec, tree: FamilyTree) -> frozenset[str]:
 def days_until_due(snapshot: Snapshot) -> Mapping[str, int]:
     """Ingredient key -> days until its first bottle is due; below 0 where it is overdue.
 
-    A bottle is due on its use-by date, or when it has been open for as long as
-    its kind usually keeps, whichever comes first. Bottles past their use-by
-    date are not used, and those that are empty or always keep are never due.
+    A bottle is due on the last day it is good. What is past that and not counted
+    is not used, and what is empty or always keeps is never due.
     """
     found: dict[str, int] = {}
     for key, bottles in snapshot.usable.items():
-        keeps = snapshot.keeps_days(key)
-        days = [each for bottle in bottles for each in _days_left(bottle, keeps, snapshot)]
+        ends = (snapshot.ends.get(each.id) for each in bottles)
+        days = [(end.last - snapshot.on).days for end in ends if end is not None]
         if days:
             found[key] = min(days)
     return found
 
 
-def _days_left(bottle: Bottle, keeps: int | None, snapshot: Snapshot) -> Iterable[int]:
-    if bottle.use_by is not None:
-        yield (bottle.use_by - snapshot.on).days
-    if bottle.level.opened is not None and keeps is not None:
-        yield (bottle.level.opened + timedelta(days=keeps) - snapshot.on).days
-
-
 def _due_in(spec: Spec, due: Mapping[str, int], tree: FamilyTree) -> int | None:
     if not due:
         return None
-    kinds = {kind for key in spec.wanted for kind in (key, *tree.descendants(key))}
-    return min((due[kind] for kind in kinds & due.keys()), default=None)
+    kinds = tree.at_or_below(*spec.wanted)
+    return min((due[kind] for kind in kinds if kind in due), default=None)
 
 
 def _strengths(

@@ -12,10 +12,13 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.content import standard_drink
 from barkeep.domain.liquids.freezing import FREEZER_C, InFreezer
 from barkeep.domain.phrases import capitalised, price_in_words
+from barkeep.domain.pouring.minded import Minded
 from barkeep.domain.pouring.words import as_written, no_amount, volume_in_words
 from barkeep.domain.specs.called import kinds_named_by
 from barkeep.errors import spoken_list
 
+INFORMATION = "Figures are information, not advice: health authorities and local rules come first."
+LABEL_FIRST = "What is usual; the label comes first"
 NO_STRENGTH = "Its strength is not known, so it is not set among drinks of its kind."
 NO_STYLE = "No usual range is known for a drink of this kind."
 _PLACES: dict[Quality, dict[Place, str]] = {
@@ -139,9 +142,13 @@ def _facts(analysis: Analysis, tree: FamilyTree) -> Iterator[Fact]:
         yield Fact("Glass", analysis.fit.why or "It fits, up to the wash line")
     if analysis.frozen is not None:
         yield Fact("In a freezer", *_freezer(analysis.frozen))
-    if tags := analysis.minded.allergen_tags:
-        words = capitalised(" · ".join(tags))
-        yield Fact("Allergens", words, "What is usual; the label comes first")
+    if tags := tags_in_words(analysis.minded):
+        yield Fact("Allergens", tags, LABEL_FIRST)
+
+
+def tags_in_words(minded: Minded) -> str:
+    """*Egg · tree nuts · sulphites*; empty where nothing is to be told."""
+    return capitalised(" · ".join(minded.allergen_tags))
 
 
 def _volume(analysis: Analysis) -> str:

@@ -101,6 +101,11 @@ class Derivation:
         return frozenset(self.draws)
 
     @property
+    def made(self) -> tuple[Make, ...]:
+        """What is made on the way, in order, those inside a recipe apart."""
+        return tuple(step for step in self.steps if isinstance(step, Make))
+
+    @property
     def stand_ins(self) -> tuple[StandIn, ...]:
         """Every stand-in it takes, in the order of its steps, those inside a recipe after it."""
         return tuple(entry for step in self.steps for entry in _taken_by(step))

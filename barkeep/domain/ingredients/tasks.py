@@ -6,12 +6,19 @@ brewed to be drunk hot; a syrup or a mix has to stand there first.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Literal
 
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 
 Task = Literal["make", "squeeze", "separate", "cut"]
+TASK_WORDS: Mapping[Task, str] = {
+    "make": "Make",
+    "squeeze": "Squeeze",
+    "separate": "Separate",
+    "cut": "Cut",
+}
 
 AT_THE_LAST = ("water", "ice", "hot-drink", "brewed-tea")
 """Kinds that are made right before they are poured."""

@@ -26,7 +26,7 @@ from barkeep.domain.amounts.units import Unit
 from barkeep.domain.ingredients.languages import meanings, words_of
 from barkeep.domain.ingredients.ordinary import NOTHING_SAID, Ordinary, WithAge
 from barkeep.domain.name_search import Named, NameIndex
-from barkeep.domain.phrases import capitalised, folded
+from barkeep.domain.phrases import begun_small, capitalised, folded
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
 from barkeep.shipped_data import Days, NotNegative, Percent, Positive, Text, Texts
 
@@ -319,6 +319,11 @@ class FamilyTree:
         """Every key below, itself not included; none below a stranger."""
         return self._descendants.get(key, frozenset())
 
+    def at_or_below(self, *keys: str) -> tuple[str, ...]:
+        """Each key with every key below it, in one order, each once."""
+        found = (kind for key in keys for kind in (key, *sorted(self.descendants(key))))
+        return tuple(dict.fromkeys(found))
+
     @cached_property
     def _descendants(self) -> Mapping[str, frozenset[str]]:
         below: dict[str, set[str]] = {}
@@ -424,7 +429,7 @@ def _spoken(ingredient: Ingredient, by_name: Mapping[str, str]) -> Iterator[tupl
 
 def inside_sentence(ingredient: Ingredient, name: str) -> str:
     """One of an ingredient's names as it stands inside a sentence."""
-    return name if ingredient.proper else f"{name[:1].lower()}{name[1:]}"
+    return name if ingredient.proper else begun_small(name)
 
 
 def _named(ingredient: Ingredient) -> Named[str]:

@@ -12,7 +12,8 @@ from dataclasses import dataclass, field
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.fruit import WHOLE, Part, Used, parts_taken
 from barkeep.domain.ingredients.relations import MadeFrom
-from barkeep.domain.making.house_made import freely_there
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.making.made_here import freely_there
 from barkeep.domain.pouring.supply import Supply, supply_of
 
 LEAST = 1e-9
@@ -51,7 +52,28 @@ class Available:
 
     def there(self, key: str) -> float:
         """What stands in the bar of an ingredient and its kinds and is not handed out yet."""
-        return sum(self._left(each, WHOLE) for each in self._kinds(key))
+        return sum(self._left(each, WHOLE) for each in self._tree.at_or_below(key))
+
+    def draw(self, key: str, amount: float, parts: tuple[Part, ...] = WHOLE) -> float:
+        """Hand out up to so much of what stands there, the kind itself first; how much it was."""
+        drawn = 0.0
+        for each in self._tree.at_or_below(key):
+            some = min(amount - drawn, self._left(each, parts))
+            if some > 0.0:
+                self._used.add(each, some, parts)
+                drawn += some
+        return drawn
+
+    def hand_out(self, key: str, amount: float) -> None:
+        """Count so much of just this kind as handed out."""
+        self._used.add(key, amount)
+
+    def makes(self, key: str, amount: float) -> float:
+        """How much more of it could be made of what is left, up to an amount; none of it is."""
+        recipe = self.snapshot.knowledge.own_way.get(key)
+        if recipe is None:
+            return 0.0
+        return recipe.yields * self._times_made(recipe, amount / recipe.yields)
 
     def most(self, key: str, amount: float) -> Taken:
         """What could be had, up to an amount; nothing is handed out."""
@@ -61,7 +83,7 @@ class Available:
         """Hand out up to so much: first what stands there, then what it can be made of."""
         if freely_there(key, self.snapshot):
             return Taken(key, amount)
-        there = self._draw(key, amount, WHOLE)
+        there = self.draw(key, amount)
         lacking = amount - there
         recipe = self.snapshot.knowledge.own_way.get(key)
         if lacking <= LEAST * amount or recipe is None:
@@ -90,7 +112,7 @@ class Available:
 
         `within` holds what is being made already, so that no recipe goes in circles.
         """
-        parts = parts_taken(recipe, self.snapshot.knowledge.tree)
+        parts = parts_taken(recipe, self._tree)
         inside = within | {recipe.made}
         return all(
             self._all_of(each.ingredient, each.amount * times, parts, inside)
@@ -102,7 +124,7 @@ class Available:
     ) -> bool:
         if freely_there(key, self.snapshot):
             return True
-        lacking = amount - self._draw(key, amount, parts)
+        lacking = amount - self.draw(key, amount, parts)
         if lacking <= LEAST * amount:
             return True
         recipe = self.snapshot.knowledge.own_way.get(key)
@@ -110,20 +132,12 @@ class Available:
             return False
         return self._make(recipe, lacking / recipe.yields, within)
 
-    def _draw(self, key: str, amount: float, parts: tuple[Part, ...]) -> float:
-        drawn = 0.0
-        for each in self._kinds(key):
-            some = min(amount - drawn, self._left(each, parts))
-            if some > 0.0:
-                self._used.add(each, some, parts)
-                drawn += some
-        return drawn
-
     def _left(self, key: str, parts: tuple[Part, ...]) -> float:
-        return self.supply.total(key) - self._used.of(key, parts)
+        return max(0.0, self.supply.total(key) - self._used.of(key, parts))
 
-    def _kinds(self, key: str) -> tuple[str, ...]:
-        return (key, *sorted(self.snapshot.knowledge.tree.descendants(key)))
+    @property
+    def _tree(self) -> FamilyTree:
+        return self.snapshot.knowledge.tree
 
     def _copy(self) -> Available:
         return Available(self.snapshot, self.supply, self._used.copy())

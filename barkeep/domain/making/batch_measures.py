@@ -21,7 +21,7 @@ from barkeep.domain.ingredients.composition import shipped_portions
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.available import LEAST, Available, Taken, available_in
 from barkeep.domain.making.by_rounds import is_shaken_in
-from barkeep.domain.making.house_made import freely_there
+from barkeep.domain.making.made_here import freely_there
 from barkeep.domain.specs.called import other_kind
 from barkeep.domain.specs.shown_lines import names_in_sentence, names_of
 from barkeep.domain.specs.spec import Line

@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from barkeep.domain.amounts.measures import show_quantity
-from barkeep.domain.amounts.rounding import down_in_digits, down_to
+from barkeep.domain.amounts.rounding import down_in_digits, down_to, whole_up
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import Caution
@@ -22,7 +22,7 @@ from barkeep.domain.drink.analysis import Analysis, analyse
 from barkeep.domain.drink.contents import amount_poured
 from barkeep.domain.drink.ice import is_carbonated, is_poured_hot, meets_ice
 from barkeep.domain.drink.mixture import expected_dilution
-from barkeep.domain.ingredients.tasks import task_of
+from barkeep.domain.ingredients.tasks import TASK_WORDS, task_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.freezing import (
     FREEZER_C,
@@ -58,7 +58,8 @@ from barkeep.domain.making.by_rounds import (
     worked_by_rounds,
 )
 from barkeep.domain.pouring.assumed import Assumed, assumed_in
-from barkeep.domain.pouring.words import asks_in_words, no_amount
+from barkeep.domain.pouring.made_first import hours_in_words
+from barkeep.domain.pouring.words import amount_of, asks_in_words, no_amount
 from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.glasses import Glass
 from barkeep.domain.specs.left_out import LeftOut, left_out_of
@@ -70,8 +71,6 @@ Served = Literal["cold", "over_ice", "hot", "frozen"]
 
 MOST_BATCH_SERVES = 2000.0
 """Of one batch; more is a misprint."""
-NOISE = 1e-6
-"""Less than this above a whole number is arithmetic: six limes are not seven."""
 LEAST_WATER_ML = 1.0
 """Less than this of water a serve is not worth measuring (a choice)."""
 MOST_SUGAR = 600.0
@@ -298,8 +297,8 @@ def _given_by(target: Target, asked: Target, tree: FamilyTree) -> Iterator[str]:
     if not isinstance(target, FromIngredient) or not isinstance(asked, FromIngredient):
         return
     if target.ingredient != asked.ingredient:
-        much = _amount_of(target.ingredient, target.amount, tree)
-        gives = _amount_of(asked.ingredient, down_to(asked.amount, 0), tree)
+        much = amount_of(target.ingredient, target.amount, tree)
+        gives = amount_of(asked.ingredient, down_to(asked.amount, 0), tree)
         yield f"{much} give{'s' * (target.amount <= 1.0)} about {gives}."
 
 
@@ -308,20 +307,12 @@ def _made_first(whole: Batch, tree: FamilyTree) -> Iterator[str]:
     for taken in whole.made_first:
         if taken.recipe is None:
             continue
-        verb = {"make": "Make", "squeeze": "Squeeze", "separate": "Separate", "cut": "Cut"}
-        made = _amount_of(taken.ingredient, math.ceil(taken.made - NOISE), tree)
-        inputs = [
-            _amount_of(key, math.ceil(much - NOISE), tree) for key, much in taken.inputs.items()
-        ]
-        done = verb[task_of(taken.recipe, tree)]
-        rest = f" It rests {taken.recipe.rest_hours:g} h." if taken.recipe.rest_hours else ""
+        made = amount_of(taken.ingredient, whole_up(taken.made), tree)
+        inputs = [amount_of(key, whole_up(much), tree) for key, much in taken.inputs.items()]
+        done = TASK_WORDS[task_of(taken.recipe, tree)]
+        rests = taken.recipe.rest_hours
+        rest = f" It rests {hours_in_words(rests)}." if rests else ""
         yield f"{done} {made} from {spoken_list(inputs, 'and')} first.{rest}"
-
-
-def _amount_of(key: str, amount: float, tree: FamilyTree) -> str:
-    """*135 ml of lemon juice*, *3 × lemon*."""
-    unit, name = tree[key].unit, tree.in_sentence(key)
-    return f"{amount:g} × {name}" if unit == "each" else f"{show_quantity(amount, unit)} of {name}"
 
 
 def _left_out(spec: Spec, one: Analysis) -> Iterator[LeftOut]:

@@ -18,6 +18,7 @@ from barkeep.domain.drink.ice import is_carbonated
 from barkeep.domain.ingredients.composition import shipped_portions
 from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import counted
 from barkeep.domain.specs.glasses import Glass, shipped_glassware
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.errors import CannotBatch, spoken_list
@@ -53,7 +54,7 @@ class Rounds:
     def sentence(self) -> str:
         """What to do, in one sentence."""
         verb = "Shake" if self.worked == "shaken" else "Blend"
-        rounds = "1 round" if self.count == 1 else f"{self.count} rounds"
+        rounds = counted(self.count, "round")
         of = "" if self.count == 1 else f" of {self.serves_each:g}"
         base = show_quantity(float(round(self.base_ml)), "ml")
         ice = f"{5 * round(self.ice_g / 5):.0f} g of crushed ice" if self.ice_g else "fresh ice"

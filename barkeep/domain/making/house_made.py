@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
+from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
@@ -23,8 +24,8 @@ from barkeep.domain.cautions.cautions import cautions_for, occasion_of
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.figures import Figures, RecipePart, figures_of
+from barkeep.domain.making.made_here import freely_there
 from barkeep.domain.pouring.supply import Draw
-from barkeep.domain.pouring.warnings import age_of
 from barkeep.domain.specs.spec import Spec
 
 LEAST = 1e-9
@@ -147,7 +148,7 @@ def _inputs(batch: MadeFrom, snapshot: Snapshot) -> Iterator[InputPlan]:
     tree, taken = snapshot.knowledge.tree, dict[int, float]()
     for each in batch.inputs:
         key, unit = each.ingredient, tree[each.ingredient].unit
-        need = float(math.ceil(each.amount - LEAST)) if unit == "each" else each.amount
+        need = whole_up(each.amount) if unit == "each" else each.amount
         if freely_there(key, snapshot):
             yield InputPlan(key, unit, need, always_there=True)
         else:
@@ -179,17 +180,6 @@ def _bottles(key: str, snapshot: Snapshot) -> Iterator[Bottle]:
             found = [b for kind in some for b in snapshot.usable.get(kind, ())]
             fit = (b for b in found if b.product.unit == tree[key].unit)
             yield from pour_order(fit, snapshot.turn_of)
-
-
-def freely_there(key: str, snapshot: Snapshot) -> bool:
-    """Always there itself or as a kind of it, or nothing but another form of what is: hot water."""
-    always, knowledge = snapshot.always_there, snapshot.knowledge
-    if key in always or not always.isdisjoint(knowledge.tree.descendants(key)):
-        return True
-    return any(
-        len(each.inputs) == 1 and each.inputs[0].ingredient in always
-        for each in recipes_for(key, knowledge)
-    )
 
 
 def _parts(inputs: tuple[InputPlan, ...]) -> Iterator[RecipePart]:
@@ -260,7 +250,8 @@ def _cautions(
     )
     yield from (each.text for each in cautions_for(occasion, tree))
     for bottle in dict.fromkeys(draw.bottle for each in inputs for draw in each.draws):
-        yield from age_of(bottle, snapshot)
+        if said := snapshot.off_in_words(bottle):
+            yield said
         if bottle.use_by is not None and use_by is not None and bottle.use_by < use_by:
             name = tree.in_sentence(bottle.ingredient)
             yield (

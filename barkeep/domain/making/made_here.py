@@ -1,8 +1,8 @@
-"""Whether a thing is made here or bought, on which what is made ready and shopped for agree."""
+"""Whether a thing is made here, bought or always there, on which every room agrees."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Product
@@ -29,3 +29,35 @@ def is_made_here(key: str, snapshot: Snapshot) -> bool:
     if key not in knowledge.own_way or is_carbonated(key, knowledge.tree):
         return False
     return next(products_to_buy(key, None, snapshot), None) is None
+
+
+def inputs_of(key: str, amount: float, snapshot: Snapshot) -> Mapping[str, float]:
+    """What it takes to make so much, each in its own unit; what is always there left out."""
+    recipe, always = snapshot.knowledge.own_way[key], snapshot.always_there
+    return {
+        each.ingredient: each.amount * amount / recipe.yields
+        for each in recipe.inputs
+        if each.ingredient not in always
+    }
+
+
+def freely_there(key: str, snapshot: Snapshot) -> bool:
+    """Always there itself or as a kind of it, or nothing but another form of what is: hot water."""
+    always, knowledge = snapshot.always_there, snapshot.knowledge
+    if not always.isdisjoint(knowledge.tree.at_or_below(key)):
+        return True
+    return any(
+        len(each.inputs) == 1 and each.inputs[0].ingredient in always
+        for each in knowledge.made_from
+        if each.made == key
+    )
+
+
+def comes_freely(key: str, snapshot: Snapshot) -> bool:
+    """Freely there, or made of such things alone, as syrup is of sugar and water."""
+    if freely_there(key, snapshot):
+        return True
+    recipe = snapshot.knowledge.own_way.get(key)
+    if recipe is None:
+        return False
+    return all(freely_there(each.ingredient, snapshot) for each in recipe.inputs)

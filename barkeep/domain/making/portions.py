@@ -13,7 +13,8 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.making.batch_measures import BatchLine, ForVessel
 from barkeep.domain.making.batches import Batch, rounds_of
-from barkeep.domain.making.house_made import freely_there
+from barkeep.domain.making.made_here import freely_there, is_made_here
+from barkeep.domain.phrases import counted
 from barkeep.domain.specs.glasses import Glass
 from barkeep.errors import UserError
 from barkeep.shipped_data import Limits, Positive, Text, by_key, parse, table_in
@@ -75,7 +76,7 @@ class TinRounds:
     @property
     def sentence(self) -> str:
         """The rounds in one sentence."""
-        rounds = "1 round" if self.count == 1 else f"{self.count} rounds"
+        rounds = counted(self.count, "round")
         instead = "On ice instead of with the water" if self.has_water else "On ice"
         return (
             f"{instead}: {rounds} of {self.each_ml:.0f} ml through a "
@@ -127,9 +128,8 @@ def _sizes(line: BatchLine, snapshot: Snapshot) -> set[float]:
     known = [each for each in snapshot.products if each.ingredient == line.ingredient]
     if known:
         return {each.size for each in known if not each.house_made}
-    made_here = line.ingredient in snapshot.knowledge.own_way
     usual = snapshot.knowledge.tree[line.ingredient].typical_size
-    return {usual} if usual and not made_here else set()
+    return {usual} if usual and not is_made_here(line.ingredient, snapshot) else set()
 
 
 def _stand_there(whole: WholeBottles, line: BatchLine, snapshot: Snapshot) -> bool:

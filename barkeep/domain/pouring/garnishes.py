@@ -6,7 +6,6 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from barkeep.domain.ingredients.derivations import EXACT, Make
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
@@ -35,6 +34,11 @@ class Garnish:
     made_of: tuple[str, ...] = ()
     instead: str = ""
     telling: str = ""
+
+    @property
+    def is_there(self) -> bool:
+        """Whether it stands there, or can be cut or made."""
+        return self.standing in ("there", "cut", "made")
 
     def words(self, tree: FamilyTree) -> str:
         """*there*, *to cut from orange*, *missing*."""
@@ -75,13 +79,14 @@ def garnish_of(answer: LineAnswer, tree: FamilyTree, *, telling: bool = False) -
     name = garnish_name(line, tree)
     if derivation is None:
         return Garnish(name, "missing", line, telling=why)
-    if derivation.closeness < EXACT:
+    if not derivation.exact:
         return Garnish(name, "stand_in", line, instead=derivation.offered, telling=why)
     if fruit := cut_from(line, derivation, tree):
         return Garnish(name, "cut", line, (fruit,), telling=why)
-    made = [step.recipe for step in derivation.steps if isinstance(step, Make)]
-    made_of = tuple(each.ingredient for each in made[-1].inputs) if made else ()
-    return Garnish(name, "made" if made else "there", line, made_of, telling=why)
+    if not derivation.made:
+        return Garnish(name, "there", line, telling=why)
+    made_of = tuple(each.ingredient for each in derivation.made[-1].recipe.inputs)
+    return Garnish(name, "made", line, made_of, telling=why)
 
 
 def garnishes_told(drink: Drink, specs: Iterable[Spec], tree: FamilyTree) -> Iterator[str]:
@@ -90,11 +95,32 @@ def garnishes_told(drink: Drink, specs: Iterable[Spec], tree: FamilyTree) -> Ite
         words = each.words(tree)
         if each.telling:
             yield f"The drink is its garnish, {each.name} ({words}): {each.telling}."
-            other = "" if each.standing in ("there", "cut", "made") else without(drink.spec, specs)
-            if other:
-                yield f"Without its {each.name} it is a {other}."
+            yield from _otherwise(each, drink.spec, specs)
         elif each.standing not in ("there", "cut"):
             yield f"{capitalised(each.name)} (garnish): {words}."
+
+
+def what_it_is_then(drink: Drink, specs: Iterable[Spec], tree: FamilyTree) -> Iterator[str]:
+    """What a drink is without the garnish that tells it, where that is not there."""
+    for each in garnishes_of(drink, tree):
+        if each.telling:
+            yield from _otherwise(each, drink.spec, specs)
+
+
+def _otherwise(garnish: Garnish, spec: Spec, specs: Iterable[Spec]) -> Iterator[str]:
+    other = "" if garnish.is_there else without(spec, specs)
+    if other:
+        yield f"Without its {garnish.name} it is a {other}."
+
+
+def garnishes_missing(drink: Drink, tree: FamilyTree) -> str:
+    """*no green olive*, for a line about the drink; empty where all are there or not known."""
+    missing = (
+        f"no {each.name}"
+        for each in garnishes_of(drink, tree)
+        if not each.is_there and each.standing != "unknown"
+    )
+    return ", ".join(missing)
 
 
 def without(spec: Spec, specs: Iterable[Spec]) -> str:

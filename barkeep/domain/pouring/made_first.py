@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 
 from barkeep.domain.amounts.amount import show_number
-from barkeep.domain.ingredients.derivations import Derivation, Make
+from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tasks import is_made_first
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -48,8 +48,7 @@ def hours_in_words(hours: float) -> str:
 
 
 def _recipes(derivation: Derivation) -> Iterator[MadeFrom]:
-    for step in derivation.steps:
-        if isinstance(step, Make):
-            for part in step.parts:
-                yield from _recipes(part)
-            yield step.recipe
+    for step in derivation.made:
+        for part in step.parts:
+            yield from _recipes(part)
+        yield step.recipe

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from barkeep.domain.ingredients.derivations import Derivation, Make
+from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.verdicts import Drink, Following
 from barkeep.domain.specs.called import named_by
 from barkeep.errors import spoken_list
@@ -22,8 +23,8 @@ def serves_in_words(drink: Drink, tree: FamilyTree) -> str:
 
 
 def serves_of(serves: int | None) -> str:
-    """*1 serve*, *5 serves*."""
-    return "1 serve" if serves == 1 else f"{serves} serves"
+    """*1 serve*, *5 serves*, *any number of serves*."""
+    return "any number of serves" if serves is None else counted(serves, "serve")
 
 
 def following_in_words(drink: Drink, named: FamilyTree) -> Iterator[str]:
@@ -44,8 +45,7 @@ def _poured(following: Following, named: FamilyTree) -> str:
 def _way(way: Derivation, named: FamilyTree) -> str:
     """What goes in; what is made here is told from a bottle of it."""
     offered = named.in_sentence(way.offered)
-    made = [step for step in way.steps if isinstance(step, Make)]
-    if not made:
+    if not way.made:
         return offered
-    inputs = list(dict.fromkeys(named.in_sentence(part.offered) for part in made[-1].parts))
+    inputs = list(dict.fromkeys(named.in_sentence(part.offered) for part in way.made[-1].parts))
     return f"{offered} made from {spoken_list(inputs, 'and')}"

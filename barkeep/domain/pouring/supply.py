@@ -54,7 +54,7 @@ class Supply:
 
     def total_of_kind(self, key: str, tree: FamilyTree) -> float:
         """How much there is of an ingredient and of everything that is one, in its unit."""
-        return self.total(key) + sum(map(self.total, sorted(tree.descendants(key))))
+        return sum(map(self.total, tree.at_or_below(key)))
 
     def bottle(self, key: str, least_abv: float | None = None) -> Bottle | None:
         """The bottle to pour from first, None for what is always there."""

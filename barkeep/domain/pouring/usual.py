@@ -15,7 +15,7 @@ from datetime import date
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.pour_order import Rank, turn_rank
-from barkeep.domain.ingredients.derivations import Derivation, Make
+from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.ordinary import Tiers
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
@@ -146,8 +146,7 @@ class UsualPours:
 
     def _rank_of_way(self, way: Derivation, meant: _For) -> tuple[object, ...]:
         closeness = 1.0 if way.exact else way.closeness
-        made = sum(isinstance(step, Make) for step in way.steps)
-        poured = _Poured(way.wanted, way.offered, way.choice, len(way.steps), made=made)
+        poured = _Poured(way.wanted, way.offered, way.choice, len(way.steps), made=len(way.made))
         return (-closeness, *self._rank(poured, meant))
 
     def _rank(self, of: _Poured, meant: _For) -> tuple[object, ...]:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections import Counter
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from typing import Literal, get_args, overload
+from typing import Literal, NamedTuple, get_args, overload
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import EXACT, Derivation
@@ -37,6 +38,14 @@ VERDICT_WORDS: Mapping[Verdict, VerdictWords] = {
     "one_short": VerdictWords("One short", "One short", "One ingredient is missing"),
     "short": VerdictWords("Short", "Short of more", "More than one ingredient is missing"),
 }
+
+
+class HowMany(NamedTuple):
+    """How many drinks are ready, are so with stand-ins, and cannot be made."""
+
+    ready: int
+    stand_in: int
+    short: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -324,3 +333,10 @@ def _answer(
         dasher=dasher,
         asks=asks_in_words(line, bottle, tree),
     )
+
+
+def how_many(drinks: Iterable[Drink]) -> HowMany:
+    """These drinks counted by what can be made of them."""
+    by = Counter(each.verdict for each in drinks)
+    ready, stand_in = by["ready"], by["stand_in"]
+    return HowMany(ready, stand_in, by.total() - ready - stand_in)

@@ -14,7 +14,6 @@ from math import floor
 
 from barkeep.domain.amounts.amount import show_number
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.cautions.allergens import brought_in_sentence, contains_sentence
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import LineAnswer
@@ -71,13 +70,6 @@ def unasked(answer: LineAnswer, tree: FamilyTree) -> Iterator[str]:
     offered, wanted = tree.in_sentence(way.offered), tree.in_sentence(way.wanted)
     share = f"pour {show_number(way.ratio, fractions=False)} times as much"
     yield f"No ordinary {wanted} is there: {offered} is poured only when asked for; {share}."
-
-
-def age_of(bottle: Bottle, snapshot: Snapshot) -> Iterator[str]:
-    """That a bottle is past its date, why, and what comes of it, in a sentence."""
-    said = snapshot.off_in_words(bottle)
-    if said:
-        yield said
 
 
 def _past_its_best(answer: LineAnswer, snapshot: Snapshot, serves: int | None) -> Iterator[str]:

@@ -11,7 +11,6 @@ from barkeep.domain.amounts.units import BarUnits, Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import (
-    EXACT,
     Derivation,
     KindOf,
     Make,
@@ -36,6 +35,12 @@ def plain_amount(amount: float, unit: Unit) -> str:
     """
     number = show_number(amount, fractions=False)
     return number if unit == "each" else f"{number} {unit}"
+
+
+def amount_of(key: str, amount: float, tree: FamilyTree) -> str:
+    """So much of a thing, in its unit: *135 ml of lemon juice*, *3 × lemon*."""
+    unit, name = tree[key].unit, tree.in_sentence(key)
+    return f"{amount:g} × {name}" if unit == "each" else f"{plain_amount(amount, unit)} of {name}"
 
 
 def step_in_words(step: Step, tree: FamilyTree) -> str:
@@ -65,11 +70,10 @@ def path_in_words(derivation: Derivation, tree: FamilyTree) -> tuple[str, ...]:
 
 def cut_from(line: Line, derivation: Derivation, tree: FamilyTree) -> str:
     """The key of what a garnish is cut from; empty where it is none, or not cut."""
-    if not line.garnish or derivation.closeness < EXACT:
+    if not line.garnish or not derivation.exact or not derivation.made:
         return ""
-    made = [step.recipe for step in derivation.steps if isinstance(step, Make)]
-    is_cut = bool(made) and task_of(made[-1], tree) == "cut"
-    return made[-1].inputs[0].ingredient if is_cut else ""
+    recipe = derivation.made[-1].recipe
+    return recipe.inputs[0].ingredient if task_of(recipe, tree) == "cut" else ""
 
 
 def why_met(line: Line, derivation: Derivation, bottle: Bottle | None, tree: FamilyTree) -> str:
@@ -134,11 +138,11 @@ def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> 
     """Why nothing in the bar meets a line that takes `need` of any one of what it wants."""
     tree, none = snapshot.knowledge.tree, snapshot.knowledge.none_because
     wanted, name = line.wanted, names_in_sentence(line, tree)
-    kinds = dict.fromkeys(kind for key in wanted for kind in (key, *tree.descendants(key)))
+    kinds = tree.at_or_below(*wanted)
     there = sum(supply.total(each) for each in kinds)
     unit = tree[wanted[0]].unit
     past = [bottle for each in kinds for bottle in snapshot.past.get(each, ())]
-    weak = _why_too_weak(line, need, tuple(kinds), supply=supply, tree=tree)
+    weak = _why_too_weak(line, need, kinds, supply=supply, tree=tree)
     if weak:
         return weak
     if there > 0.0:

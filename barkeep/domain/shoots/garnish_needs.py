@@ -11,19 +11,19 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import chain
 
+from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.making.house_made import freely_there
+from barkeep.domain.making.made_here import freely_there
 from barkeep.domain.pouring.garnishes import garnish_name
 from barkeep.domain.pouring.supply import Supply
 from barkeep.domain.shoots.menu import Order
 from barkeep.domain.specs.garnish_notes import garnishes_in_words
 from barkeep.domain.specs.spec import Line
 
-NOISE = 1e-9
 A_LITTLE: Mapping[Unit, float] = {"g": 2.0, "ml": 5.0}
 """What a rim takes, or a grating or a few drops, of what is not counted (*common practice*)."""
 
@@ -104,8 +104,8 @@ def _in_words(orders: Sequence[Order]) -> Iterator[GarnishNeed]:
 
 
 def _pieces(line: Line, order: Order) -> int:
-    pieces = math.ceil((line.amount or 1.0) * order.serves / order.spec.serves - NOISE)
-    return max(1, pieces)
+    pieces = whole_up((line.amount or 1.0) * order.serves / order.spec.serves)
+    return max(1, int(pieces))
 
 
 def _with(one: GarnishNeed, other: GarnishNeed) -> GarnishNeed:

@@ -16,6 +16,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.drink.ice import meets_ice
 from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.shoots.menu import Order
@@ -139,7 +140,7 @@ def _in_glasses(order: Order, glass: Glass, served: Ice) -> IceNeed:
     glasses = order.serves / order.spec.serves if glass.kind == "jug" else order.serves
     form = _form(served)
     if form == "large":
-        return _large(f"{order.spec.ice} {order.spec.method}", math.ceil(glasses), IN_THE_GLASS)
+        return _large(f"{order.spec.ice} {order.spec.method}", int(whole_up(glasses)), IN_THE_GLASS)
     grams = glass.brim_ml * G_PER_ML[form] * glasses
     return IceNeed(form, IN_THE_GLASS, _thing(form), grams)
 
@@ -177,7 +178,7 @@ def _with(one: IceNeed, other: IceNeed) -> IceNeed:
 def _with_spare(need: IceNeed) -> IceNeed:
     if not need.pieces:
         return replace(need, grams=need.grams * (1.0 + SPARE))
-    pieces = math.ceil(need.pieces * (1.0 + SPARE) - 1e-9)
+    pieces = int(whole_up(need.pieces * (1.0 + SPARE)))
     return replace(need, grams=need.grams * pieces / need.pieces, pieces=pieces)
 
 

@@ -155,8 +155,8 @@ def not_taken_as_planned(shoot: Shoot, snapshot: Snapshot) -> tuple[str, ...]:
     then, made = as_of(shoot, snapshot), as_planned(shoot).made
     found = not_taken(shoot, snapshot, made)
     past = (
-        f"{each.product.title} was past its date ({each.use_by}) by then, so the log takes "
-        "nothing from it."
+        f"{each.product.title} was past its date of {then.last_day_in_words(each)} by then, so "
+        "the log takes nothing from it."
         for each in then.past_of(wanted_by(orders_of(shoot, then, made)))
     )
     return (*found, *([CHOOSE_FIRST] if found else []), *past)

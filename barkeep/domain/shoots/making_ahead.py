@@ -10,18 +10,22 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 
+from barkeep.domain.amounts.rounding import whole_up, whole_with_spare
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.ingredients.fruit import WHOLE, Part, parts_taken
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tasks import Task, is_of_the_last_minute, task_of
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.making.available import Available, available_in
 from barkeep.domain.making.made_here import is_made_here
 from barkeep.domain.pouring.sourcing import need
-from barkeep.domain.pouring.supply import Supply, supply_of
 from barkeep.domain.shoots.menu import Order
 
+MARGIN = 0.15
+"""What is squeezed and made beyond the need, a share (*common practice*)."""
 DAY_MINUTES = 24 * 60
 READY_MINUTES = 30
 """So long before the start everything made is ready."""
@@ -30,10 +34,6 @@ HANDS_MINUTES = 30
 SAME_DAY_MINUTES, SQUEEZE_MINUTES, CUT_MINUTES, LAST_MINUTES = 120, 60, 30, 15
 AT_ONCE = frozenset({"boiling-water"})
 """Not made ahead for something else: its recipe says so in its own words."""
-
-
-NOISE = 3
-"""Needs are rounded to so many decimals: the solver's noise must not take another fruit."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +51,7 @@ class ToMake:
     unit: Unit
     inputs: tuple[tuple[str, float, Unit], ...]
     how: str
-    work: Task
+    task: Task
     minutes_before: int
     rest_hours: float = 0.0
     into: str = ""
@@ -66,18 +66,18 @@ class ToMake:
     @property
     def squeezed(self) -> bool:
         """Whether it is juice straight out of fruit."""
-        return self.work == "squeeze"
+        return self.task == "squeeze"
 
     @property
     def key(self) -> str:
         """What it is ticked off by."""
         use = f":for-{self.into}" if self.into else ""
-        return f"{self.work}:{self.ingredient}{use}"
+        return f"{self.task}:{self.ingredient}{use}"
 
 
 def to_make(orders: Sequence[Order], snapshot: Snapshot, margin: float) -> tuple[ToMake, ...]:
     """Everything the orders take that is not there and can be made, what is begun first before."""
-    maker = _Maker(snapshot, supply_of(snapshot))
+    maker = _Maker(available_in(snapshot))
     needs = sorted(_needs(orders, maker.tree).items(), key=lambda each: maker.reach(each[0]))
     short = [(wanted[0], maker.taken(wanted, amount)) for wanted, amount in needs]
     totals: dict[str, float] = {}
@@ -131,11 +131,14 @@ def _needs(orders: Sequence[Order], tree: FamilyTree) -> Mapping[tuple[str, ...]
 
 @dataclass
 class _Maker:
-    """Hands out what is there, each amount once."""
+    """Takes what is there, and says how to make what is not."""
 
-    snapshot: Snapshot
-    supply: Supply
-    used: dict[str, float] = field(default_factory=dict)
+    stock: Available
+
+    @property
+    def snapshot(self) -> Snapshot:
+        """The bar."""
+        return self.stock.snapshot
 
     @property
     def tree(self) -> FamilyTree:
@@ -151,23 +154,15 @@ class _Maker:
         """How many kinds would do: who is served by few comes first."""
         return sum(1 + len(self.tree.descendants(key)) for key in wanted)
 
-    def taken(self, wanted: tuple[str, ...], amount: float) -> float:
-        """Take so much of what is there; what is then still short."""
-        kinds = dict.fromkeys(
-            kind for key in wanted for kind in (key, *sorted(self.tree.descendants(key)))
-        )
-        for kind in kinds:
-            if kind in self.supply.always:
-                return 0.0
-            here = min(amount, self.left(kind))
-            if here > 0.0:
-                self.used[kind] = self.used.get(kind, 0.0) + here
-                amount -= here
+    def taken(
+        self, wanted: tuple[str, ...], amount: float, parts: tuple[Part, ...] = WHOLE
+    ) -> float:
+        """Take so much of what is there, these parts of a fruit; what is then still short."""
+        if not self.snapshot.always_there.isdisjoint(self.tree.at_or_below(*wanted)):
+            return 0.0
+        for key in wanted:
+            amount -= self.stock.draw(key, amount, parts)
         return max(0.0, amount)
-
-    def left(self, kind: str) -> float:
-        """What is not handed out yet of just this kind."""
-        return self.supply.total(kind) - self.used.get(kind, 0.0)
 
     def to_be_made(self, key: str, amount: float) -> float:
         """How much of a thing that is lacking is made; the rest of it is bought.
@@ -176,23 +171,7 @@ class _Maker:
         """
         if is_made_here(key, self.snapshot):
             return amount
-        return min(amount, self._could_be_made(key, frozenset()))
-
-    def _could_be_made(self, key: str, within: frozenset[str]) -> float:
-        """The most that what is there would give; `within` holds what it is made for."""
-        recipe = self.recipes.get(key)
-        if recipe is None or key in within:
-            return 0.0
-        gives = (
-            self._at_hand(each.ingredient, within | {key}) * recipe.yields / each.amount
-            for each in recipe.inputs
-            if each.ingredient not in self.supply.always
-        )
-        return min(gives, default=math.inf)
-
-    def _at_hand(self, key: str, within: frozenset[str]) -> float:
-        there = sum(self.left(kind) for kind in (key, *self.tree.descendants(key)))
-        return there + self._could_be_made(key, within)
+        return self.stock.makes(key, amount)
 
     def made(
         self,
@@ -210,13 +189,13 @@ class _Maker:
         ready, in minutes before the start; None for what goes into the drinks.
         """
         recipe, tree = self.recipes[key], self.tree
-        begun = self._begun(recipe, by)
+        begun, parts = self._begun(recipe, by), parts_taken(recipe, tree)
         inputs = []
         for each in recipe.inputs:
             unit = tree[each.ingredient].unit
             wanted = with_margin(each.amount * amount / recipe.yields, margin, unit)
             inputs.append((each.ingredient, wanted, unit))
-            short = self.taken((each.ingredient,), wanted)
+            short = self.taken((each.ingredient,), wanted, parts)
             known = each.ingredient in self.recipes and each.ingredient not in AT_ONCE
             in_a_circle = f"/{each.ingredient}/" in f"{path}/{key}/"
             much = self.to_be_made(each.ingredient, short) if short > 0.0 and known else 0.0
@@ -230,7 +209,7 @@ class _Maker:
             unit=tree[key].unit,
             inputs=tuple(inputs),
             how=recipe.how,
-            work=task_of(recipe, tree),
+            task=task_of(recipe, tree),
             minutes_before=begun,
             rest_hours=recipe.rest_hours,
             into=into,
@@ -244,7 +223,7 @@ class _Maker:
         if len(inputs) == 1 and inputs[0][2] == "each":
             amount = min(amount, inputs[0][1] * recipe.yields / recipe.inputs[0].amount)
         unit = self.tree[recipe.made].unit
-        return float(math.ceil(amount - 1e-9)) if unit == "each" else amount
+        return whole_up(amount) if unit == "each" else amount
 
     def _begun(self, recipe: MadeFrom, by: int | None) -> int:
         took = HANDS_MINUTES + math.ceil(recipe.rest_hours * 60.0)
@@ -262,7 +241,7 @@ class _Maker:
                 return CUT_MINUTES
             case "squeeze":
                 return SQUEEZE_MINUTES
-        life = self.tree[recipe.made].shelf_life_days
+        life = self.snapshot.keeps_days(recipe.made)
         return SAME_DAY_MINUTES if life is not None and life <= 1 else DAY_MINUTES
 
 
@@ -272,6 +251,6 @@ def with_margin(amount: float, margin: float, unit: Unit) -> float:
     >>> [with_margin(each, 0.15, "each") for each in (4.0, 4.6, 7.0)], with_margin(90.0, 0.5, "ml")
     ([4.0, 5.0, 8.0], 135.0)
     """
-    if unit != "each":
-        return amount * (1.0 + margin)
-    return float(max(math.ceil(amount - 1e-9), math.floor(amount * (1.0 + margin) + 1e-9)))
+    if unit == "each":
+        return whole_with_spare(amount, amount * margin)
+    return amount * (1.0 + margin)

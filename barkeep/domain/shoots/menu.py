@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.ingredients.derivations import Derivation, Make
+from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.serves import Way
 from barkeep.domain.pouring.sourcing import (
@@ -205,7 +205,7 @@ class _Plan:
         are in the order they are poured.
         """
         derivation = self._choice(column).derivation
-        made = sum(isinstance(step, Make) for step in derivation.steps)
+        made = len(derivation.made)
         return 1.0 - derivation.closeness + MAKING_COST * made + TURN_COST * column[1]
 
     def most_whole_serves(self) -> tuple[int, ...]:

@@ -13,16 +13,17 @@ from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
+from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.drink.ice import is_carbonated
 from barkeep.domain.ingredients.fruit import PEELS
 from barkeep.domain.ingredients.relations import Technique
-from barkeep.domain.ingredients.tasks import Task
+from barkeep.domain.ingredients.tasks import TASK_WORDS
 from barkeep.domain.ingredients.tree import FamilyTree, inside_sentence
-from barkeep.domain.phrases import capitalised, folded
+from barkeep.domain.phrases import capitalised, counted, folded
 from barkeep.domain.pouring.supply import Supply, supply_of
-from barkeep.domain.pouring.words import plain_amount
+from barkeep.domain.pouring.words import amount_of
 from barkeep.domain.shoots.garnish_needs import (
     GarnishNeed,
     GarnishSource,
@@ -33,6 +34,7 @@ from barkeep.domain.shoots.ice import IceNeed, ice_for, ice_in_words
 from barkeep.domain.shoots.making_ahead import (
     CUT_MINUTES,
     DAY_MINUTES,
+    MARGIN,
     SQUEEZE_MINUTES,
     ToMake,
     to_make,
@@ -44,8 +46,6 @@ from barkeep.domain.specs.glasses import glass_as_written, glass_named
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.errors import spoken_list
 
-MARGIN = 0.15
-"""What is squeezed and made beyond the need, a share (*common practice*)."""
 CHILL_MINUTES = 120
 PEEL_MINUTES = SQUEEZE_MINUTES + 5
 """What is peeled is peeled right before it is squeezed."""
@@ -71,12 +71,6 @@ _RINSED = frozenset(
     {"jigger", "peeler", "grater", "blender", "kettle or pan", "heatproof jug", "whisk or frother"}
 )
 """One will do; of the others each drink gets a clean one (*common practice*)."""
-_VERBS: Mapping[Task, str] = {
-    "make": "Make",
-    "squeeze": "Squeeze",
-    "separate": "Separate",
-    "cut": "Cut",
-}
 _COUNT_WORDS = ("", "one", "two", "three", "four", "five", "six", "seven")
 
 
@@ -294,7 +288,7 @@ def _making(made: Sequence[ToMake], tree: FamilyTree) -> Iterator[Step]:
             share = f" ({spare} % more than the drinks take)"
         use = f", to go into {tree.in_sentence(each.into)}" if each.into else ""
         rest = f" Leave {_hours(each.rest_hours)} for it to rest." if each.rest_hours else ""
-        text = f"{_VERBS[each.work]} {_said(each, tree)}{share}{use}. {each.how}{rest}"
+        text = f"{TASK_WORDS[each.task]} {_said(each, tree)}{share}{use}. {each.how}{rest}"
         yield Step(each.key, each.minutes_before, text)
 
 
@@ -323,7 +317,7 @@ def _garnish_step(
     source = None if garnish.garnish is None else source_of(garnish.garnish, snapshot, supply)
     if source is None:
         text = (
-            f"See to “{garnish.name}” yourself, for {_drinks(garnish.count)}: "
+            f"See to “{garnish.name}” yourself, for {counted(garnish.count, 'drink')}: "
             "no ingredient is called so."
         )
         return Step(key, minutes, text)
@@ -331,8 +325,7 @@ def _garnish_step(
     many = f"{garnish.count} × {garnish.name}"
     if fruit is None:
         return Step(key, minutes, _garnish_there(garnish, source, tree))
-    pieces = math.ceil(fruit.amount - 1e-9)
-    text = f"Cut {many} from {pieces} × {tree.in_sentence(fruit.ingredient)}"
+    text = f"Cut {many} from {whole_up(fruit.amount):g} × {tree.in_sentence(fruit.ingredient)}"
     if source.ingredient in PEELS and fruit.ingredient in squeezed:
         return Step(key, PEEL_MINUTES, f"{text}, before it is squeezed.")
     return Step(key, minutes, f"{text}.")
@@ -344,31 +337,18 @@ def _garnish_there(garnish: ToSetOut, source: GarnishSource, tree: FamilyTree) -
     if garnish.garnish is not None and garnish.garnish.on_the_rim:
         named = tree.in_sentence(source.ingredient)
         lacking = "" if source.have else f": no {named} is there, so get some"
-        return f"Set out a saucer of {named} to rim {_glasses(garnish.count)}{lacking}."
+        rims = counted(garnish.count, "glass", "glasses")
+        return f"Set out a saucer of {named} to rim {rims}{lacking}."
     if source.have >= source.amount:
         return f"Have {many} ready."
     there = "none is there" if not source.have else f"only {source.have:g} there"
     return f"Get {many}: {there}."
 
 
-def _drinks(count: int) -> str:
-    return "1 drink" if count == 1 else f"{count} drinks"
-
-
-def _glasses(count: int) -> str:
-    return "1 glass" if count == 1 else f"{count} glasses"
-
-
 def _said(made: ToMake, tree: FamilyTree) -> str:
-    inputs = [
-        f"{amount:.0f} × {tree.in_sentence(key)}"
-        if unit == "each"
-        else f"{plain_amount(_rounded(amount), unit)} of {tree.in_sentence(key)}"
-        for key, amount, unit in made.inputs
-    ]
-    much = plain_amount(_rounded(made.amount), made.unit)
-    of = f"{much} × " if made.unit == "each" else f"{much} of "
-    return f"{of}{tree.in_sentence(made.ingredient)} from {spoken_list(inputs, 'and')}"
+    inputs = [amount_of(key, _rounded(amount), tree) for key, amount, _unit in made.inputs]
+    much = amount_of(made.ingredient, _rounded(made.amount), tree)
+    return f"{much} from {spoken_list(inputs, 'and')}"
 
 
 def _rounded(amount: float) -> float:

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
+from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.bar.shoots import ChosenPour, Shoot, choose, chosen_bottles
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
@@ -121,6 +122,16 @@ def plan(shoot: Shoot, snapshot: Snapshot, within: Within = "exact") -> ShootPla
     )
 
 
+def past_by_then(found: ShootPlan, snapshot: Snapshot) -> tuple[str, ...]:
+    """What is past its date on that day and not counted on, and what is past its best, in words."""
+    past = (
+        f"{each.product.title} is past its date of {snapshot.last_day_in_words(each)} by then "
+        "and is not counted on."
+        for each in found.past
+    )
+    return (*past, *found.faded)
+
+
 def faded_among(draws: Iterable[Draw], then: Snapshot) -> tuple[str, ...]:
     """What is drawn on that is past its best on that day, in sentences."""
     said = (then.off_in_words(each.bottle) for each in draws)
@@ -213,8 +224,7 @@ def _lines(count: int) -> str:
 def _whole(draw: Draw) -> Draw:
     if draw.bottle.product.unit != "each":
         return draw
-    pieces = float(-(-draw.amount // 1)) if draw.amount % 1 > 1e-6 else float(round(draw.amount))
-    return replace(draw, amount=min(pieces, draw.bottle.level.amount))
+    return replace(draw, amount=min(whole_up(draw.amount), draw.bottle.level.amount))
 
 
 def _rescues(

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 
+from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.sourcing import need
-from barkeep.domain.shoots.making_ahead import NOISE
 from barkeep.domain.shoots.menu import Order
 from barkeep.errors import spoken_list
 
@@ -24,7 +23,7 @@ class WholePieces:
     @property
     def count(self) -> int:
         """Whole pieces: half a lime is cut from one."""
-        return math.ceil(round(self.amount, NOISE))
+        return int(whole_up(self.amount))
 
     def said(self, tree: FamilyTree) -> str:
         """What to have ready, in one sentence."""

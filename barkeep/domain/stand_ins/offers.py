@@ -10,7 +10,7 @@ from barkeep.domain.amounts.amount import show_number
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.drink.contents import LOOSE_UNITS, Pour, amount_poured, pours_for
-from barkeep.domain.ingredients.derivations import Derivation, Derivations, Make, Want
+from barkeep.domain.ingredients.derivations import Derivation, Derivations, Want
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.sourcing import Sourcing
@@ -142,13 +142,13 @@ def _worth_naming(
     """
     owned: dict[str, Derivation] = {}
     for each in _closest_of_the_same(derivations.of(want)):
-        if each.offered != ingredient or _made(each):
+        if each.offered != ingredient or each.made:
             owned.setdefault(each.offered, each)
     beyond: dict[str, dict[str | None, Derivation]] = {}
     for each in _closest_of_the_same(derivations.buying_one(want)):
         there = owned.get(each.offered)
         closer = there is None or each.closeness > there.closeness + 1e-9
-        if closer and (_made(each) or not each.exact):
+        if closer and (each.made or not each.exact):
             beyond.setdefault(each.offered, {}).setdefault(each.buying, each)
     return (
         *((each,) for each in owned.values()),
@@ -165,10 +165,6 @@ def _closest_of_the_same(ways: Iterable[Derivation]) -> Iterator[Derivation]:
             yield each
 
 
-def _made(derivation: Derivation) -> bool:
-    return any(isinstance(step, Make) for step in derivation.steps)
-
-
 def _offer(
     ways: tuple[Derivation, ...],
     balance: _Balance | None,
@@ -176,7 +172,7 @@ def _offer(
     sourcing: Sourcing,
 ) -> Offer:
     derivation, *others = ways
-    poured = None if _made(derivation) else sourcing.supply.bottle(derivation.offered)
+    poured = None if derivation.made else sourcing.supply.bottle(derivation.offered)
     return Offer(
         derivation=derivation,
         bottle=poured,

@@ -14,7 +14,6 @@ from shiboken6 import isValid
 
 from barkeep.desktop.drink.analysis_panel import NAME, AnalysisPanel, BalancePicture
 from barkeep.desktop.drink.analysis_view import (
-    INFORMATION,
     UNREAD,
     BalanceBar,
     before_you_pour,
@@ -32,7 +31,7 @@ from barkeep.desktop.specs.page import SpecsScreen
 from barkeep.desktop.stand_ins.page import StandInsScreen
 from barkeep.domain.bottles.bottle import label_of
 from barkeep.domain.drink.analysis import analyse
-from barkeep.domain.drink.words import facts, in_brief, place_in_words
+from barkeep.domain.drink.words import INFORMATION, facts, in_brief, place_in_words
 from barkeep.domain.pouring.verdicts import tonight
 from barkeep.domain.stand_ins.corrections import correction_for, in_words
 from tests.desktop.audit import accessible_name, cut_off, focusable_without_name

@@ -202,7 +202,8 @@ class TestDoubt:
         assert "Gin: 40–50 ml is counted as its middle." in found.uncertain
 
     def test_a_grouping_takes_the_middle_of_its_kinds_and_says_so(self):
-        found = analyse(written("Group\n60 ml liqueur\n\nStir with ice."), BARE)
+        group = Line("60 ml liqueur", "liqueur", 60.0, None, "ml", 60.0)
+        found = analyse(Spec("Group", (group,), "Stir with ice.", "stirred"), BARE)
         kinds = sorted(
             TREE[key].abv_percent
             for key in TREE.descendants("liqueur")

@@ -8,8 +8,7 @@ from random import Random
 
 import pytest
 
-from barkeep.domain.bar.house_pours import HousePour
-from barkeep.domain.bar.shelf_lives import ShelfLife
+from barkeep.domain.bar.of_kinds import HousePour, ShelfLife
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bottles.bottle import Bottle, Level, Product
 from barkeep.domain.pouring.serves_in_words import serves_in_words

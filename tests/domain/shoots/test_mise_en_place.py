@@ -14,8 +14,9 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Level, Product
 from barkeep.domain.buying.shopping import shopping
 from barkeep.domain.ingredients.relations import Input, MadeFrom
+from barkeep.domain.shoots.making_ahead import MARGIN
 from barkeep.domain.shoots.menu import Order
-from barkeep.domain.shoots.mise_en_place import MARGIN, Step, mise_en_place
+from barkeep.domain.shoots.mise_en_place import Step, mise_en_place
 from barkeep.domain.specs.spec import Line, Spec
 from tests.worlds import TODAY, bottle
 
