@@ -8,7 +8,8 @@ from random import Random
 import pytest
 
 from barkeep.domain.bar.knowledge import with_owner
-from barkeep.domain.ingredients.derivations import Derivations, Want
+from barkeep.domain.ingredients.derivations import Derivations, KindOf, Want
+from barkeep.domain.ingredients.figures import liquid_of
 from barkeep.domain.ingredients.graph import Rule, best_closeness
 from barkeep.domain.ingredients.relations import STAND_IN_STEPS, StandIn
 from tests.worlds import random_bar
@@ -117,6 +118,22 @@ def test_what_the_book_says_of_a_pair_is_what_is_offered(knowledge):
             best = world.of(Want(wanted))[0]
             assert best.stand_ins == (entry,)
             assert (best.closeness, best.ratio) == (entry.closeness, entry.ratio)
+
+
+def test_a_spirit_taken_as_a_kind_of_a_stand_in_is_poured_by_its_strength(knowledge):
+    """The ratio is of the kind above: what is much stronger has an entry of its own."""
+    tree = knowledge.tree
+    world = Derivations(knowledge.graph, tree, frozenset())
+    shares = {}
+    for wanted in (each for each in tree if tree[each].unit == "ml" and not tree[each].family):
+        for way in world.buying_one(Want(wanted, floor=0.6)):
+            ours, theirs = liquid_of(wanted, tree), liquid_of(way.offered, tree)
+            dry = all(each.abv.value >= 30 and each.sugar.value < 20 for each in (ours, theirs))
+            if dry and len(way.stand_ins) == 1 and isinstance(way.steps[-1], KindOf):
+                share = way.ratio * theirs.abv.value / ours.abv.value
+                shares[wanted, way.offered] = share
+    assert len(shares) > 20
+    assert {pair: share for pair, share in shares.items() if abs(share - 1.0) > 0.12} == {}
 
 
 def test_an_owners_word_for_a_kind_holds_for_what_is_below_it(knowledge):
