@@ -185,7 +185,8 @@ class _Place:
     `origin` is what was asked for before the search went down to its kinds:
     the want itself, or the last stand-in taken. `unspecific` marks the
     general kind taken for a special one: a label that says no more than *rum*
-    may stand in for white rum, but that makes no dark rum white.
+    may stand in for white rum, but that makes no dark rum white. `taken` is
+    the last stand-in taken, if any.
     """
 
     key: str
@@ -196,6 +197,7 @@ class _Place:
     steps: tuple[Step, ...]
     seen: frozenset[str]
     unspecific: bool = False
+    taken: StandIn | None = None
 
     def down_to(self, kind: str) -> _Place:
         """The place of a kind below."""
@@ -213,6 +215,7 @@ class _Place:
             steps=(*self.steps, Replace(entry)),
             seen=self.seen | {entry.offered},
             unspecific=unspecific,
+            taken=entry,
         )
 
 
@@ -245,7 +248,7 @@ class _Search:
             return
         asked_for = filter(partial(self._asked, place.key), self._special_below(place.key))
         for kind in (*self.world.graph.kinds_below.get(place.key, ()), *asked_for):
-            if kind not in place.seen:
+            if kind not in place.seen and not self._spoken_for(place, kind):
                 yield from self._from(place.down_to(kind))
         for entry in self._stand_ins(place):
             unspecific = self.world.tree.is_a(entry.wanted, entry.offered)
@@ -262,6 +265,20 @@ class _Search:
         if self.want.strong is not None:
             return True
         return self.world.tree.only_when_asked(kind, above) <= self.want.asked
+
+    def _spoken_for(self, place: _Place, kind: str) -> bool:
+        """Whether an entry says what this kind, below a stand-in taken, is worth itself.
+
+        Bourbon may stand in for rye, but a wheated one does so by its own
+        entry. An owner's word for the kind above goes before a shipped one.
+        """
+        if place.taken is None:
+            return False
+        return any(
+            entry.offered == kind and (entry.own or not place.taken.own)
+            for wanted in {place.taken.wanted, self.want.ingredient}
+            for entry in self.world.graph.stand_ins.get(wanted, ())
+        )
 
     def _hopeless(self, place: _Place) -> bool:
         best = 1.0 if self.buying else self.world.bound(place.key, place.left)

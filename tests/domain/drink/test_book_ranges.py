@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pytest
 
@@ -62,6 +63,17 @@ def _unsaid(made):
 def test_every_classic_names_a_glass_and_fits_it_to_the_wash_line():
     assert [each.spec.name for each in MADE if each.fit is None] == []
     assert [each.fit.why for each in MADE if not each.fit.to_wash_line] == []
+
+
+def test_a_classic_fits_its_glass_with_what_is_optional_too():
+    with_all = [
+        replace(each.spec, lines=tuple(replace(line, optional=False) for line in each.spec.lines))
+        for each in MADE
+        if any(line.optional and not line.garnish for line in each.spec.lines)
+    ]
+    assert len(with_all) > 5
+    fits = [analyse(spec, BARE).fit for spec in with_all]
+    assert [each.why for each in fits if not each.to_wash_line] == []
 
 
 @pytest.mark.parametrize(

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from random import Random
 
 import pytest
 
-from barkeep.domain.ingredients.derivations import Derivations, Want
+from barkeep.domain.bar.knowledge import with_owner
+from barkeep.domain.ingredients.derivations import Derivations, KindOf, Want
+from barkeep.domain.ingredients.figures import liquid_of
 from barkeep.domain.ingredients.graph import Rule, best_closeness
-from barkeep.domain.ingredients.relations import STAND_IN_STEPS
+from barkeep.domain.ingredients.relations import STAND_IN_STEPS, StandIn
 from tests.worlds import random_bar
 
 
@@ -88,7 +91,9 @@ def test_the_search_reaches_the_bound_where_nothing_is_scoped_or_confused(seed):
         upward = any(tree.is_a(each.wanted, each.offered) for each in knowledge.stand_ins)
         pairs = {(each.wanted, each.offered) for each in knowledge.stand_ins}
         overruled = any((a, c) in pairs for a, b in pairs for b2, c in pairs if b == b2)
-        if not (scoped or upward or overruled or tree.confusables):
+        below = [(a, a2) for a, b in pairs for a2, c in pairs if c != b and tree.is_a(c, b)]
+        apart = any(said in (taken, key) for taken, said in below)
+        if not (scoped or upward or overruled or apart or tree.confusables):
             assert best == pytest.approx(bound)
 
 
@@ -103,3 +108,37 @@ def test_no_derivation_ever_offers_a_false_friend_or_breaks_its_own_sum():
                 assert 0.0 < each.closeness <= 1.0
                 assert each.leaves - {each.buying} <= bar.owned
                 assert each.buying not in bar.owned
+
+
+def test_what_the_book_says_of_a_pair_is_what_is_offered(knowledge):
+    """Bourbon for rye is close, a wheated one less so: no way through a general kind is taken."""
+    for wanted, entries in knowledge.graph.stand_ins.items():
+        for entry in entries:
+            world = Derivations(knowledge.graph, knowledge.tree, frozenset({entry.offered}))
+            best = world.of(Want(wanted))[0]
+            assert best.stand_ins == (entry,)
+            assert (best.closeness, best.ratio) == (entry.closeness, entry.ratio)
+
+
+def test_a_spirit_taken_as_a_kind_of_a_stand_in_is_poured_by_its_strength(knowledge):
+    """The ratio is of the kind above: what is much stronger has an entry of its own."""
+    tree = knowledge.tree
+    world = Derivations(knowledge.graph, tree, frozenset())
+    shares = {}
+    for wanted in (each for each in tree if tree[each].unit == "ml" and not tree[each].family):
+        for way in world.buying_one(Want(wanted, floor=0.6)):
+            ours, theirs = liquid_of(wanted, tree), liquid_of(way.offered, tree)
+            dry = all(each.abv.value >= 30 and each.sugar.value < 20 for each in (ours, theirs))
+            if dry and len(way.stand_ins) == 1 and isinstance(way.steps[-1], KindOf):
+                share = way.ratio * theirs.abv.value / ours.abv.value
+                shares[wanted, way.offered] = share
+    assert len(shares) > 20
+    assert {pair: share for pair, share in shares.items() if abs(share - 1.0) > 0.12} == {}
+
+
+def test_an_owners_word_for_a_kind_holds_for_what_is_below_it(knowledge):
+    said = StandIn("rye-whiskey", "bourbon", 0.95, 1.0, "we like it so")
+    for own, worth in ((said, 0.95), (replace(said, wanted="calvados"), 0.7)):
+        ours = with_owner(knowledge, stand_ins=(own,))
+        world = Derivations(ours.graph, ours.tree, frozenset({"wheated-bourbon"}))
+        assert world.of(Want("rye-whiskey"))[0].closeness == worth

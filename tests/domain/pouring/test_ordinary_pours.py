@@ -141,6 +141,21 @@ KEYED = [
     ),
     (["egg", "pasteurised-egg-white"], "25 ml egg white", SHAKE, "pasteurised-egg-white", False),
     (["151-rum", "demerara-rum"], "60 ml rum", STIR, "demerara-rum", False),
+    (["contemporary-gin", "london-dry-gin"], "60 ml gin", STIR, "london-dry-gin", False),
+    (["old-tom-gin", "contemporary-gin"], "60 ml gin", SHAKE, "contemporary-gin", False),
+    (["champagne", "prosecco"], "60 ml sparkling wine", SHAKE, "prosecco", False),
+    (["champagne", "cava"], "60 ml sparkling wine", SHAKE, "cava", False),
+    (["sparkling-rose", "champagne"], "60 ml sparkling wine", SHAKE, "champagne", False),
+    (["aged-jamaican-rum", "aged-rum"], "60 ml aged rum", STIR, "aged-rum", False),
+    (["demerara-rum", "aged-barbadian-rum"], "60 ml aged rum", SHAKE, "aged-barbadian-rum", False),
+    (["extra-anejo-tequila", "reposado-tequila"], "60 ml tequila", STIR, "reposado-tequila", False),
+    (["extra-anejo-tequila", "blanco-tequila"], "60 ml tequila", STIR, "blanco-tequila", False),
+    (["px-sherry", "oloroso-sherry"], "60 ml sherry", STIR, "oloroso-sherry", False),
+    (["cream-sherry"], "60 ml sherry", STIR, "cream-sherry", True),
+    (["px-sherry", "fino-sherry"], "20 ml PX sherry", STIR, "px-sherry", False),
+    (["stout", "lager"], "200 ml beer", "Build over ice.", "lager", False),
+    (["single-cream", "whipping-cream"], "30 ml cream", SHAKE, "whipping-cream", False),
+    (["single-cream"], "30 ml cream", SHAKE, "single-cream", False),
 ]
 
 
