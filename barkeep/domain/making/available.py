@@ -123,7 +123,7 @@ class Available:
         return self.supply.total(key) - self._used.of(key, parts)
 
     def _kinds(self, key: str) -> tuple[str, ...]:
-        return (key, *sorted(self.snapshot.knowledge.tree.descendants(key)))
+        return self.snapshot.knowledge.tree.poured_as(key)
 
     def _copy(self) -> Available:
         return Available(self.snapshot, self.supply, self._used.copy())

@@ -19,9 +19,10 @@ from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import Caution
 from barkeep.domain.drink.analysis import Analysis, analyse
-from barkeep.domain.drink.contents import amount_poured
+from barkeep.domain.drink.contents import Pour, amount_poured, pours_for
 from barkeep.domain.drink.ice import is_carbonated, is_poured_hot, meets_ice
 from barkeep.domain.drink.mixture import expected_dilution
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.freezing import (
@@ -58,6 +59,7 @@ from barkeep.domain.making.by_rounds import (
     worked_by_rounds,
 )
 from barkeep.domain.pouring.assumed import Assumed, assumed_in
+from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import asks_in_words, no_amount
 from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.glasses import Glass
@@ -204,7 +206,8 @@ def batch(
     tree = snapshot.knowledge.tree
     served = served or usually_served(spec, tree)
     # What is served hot meets no ice, however a single one is made.
-    one = analyse(spec, snapshot, "hot" if served == "hot" else None)
+    made: Technique | None = "hot" if served == "hot" else None
+    one = analyse(spec, snapshot, made)
     if one.start_volume_ml <= 0.0:
         raise CannotBatch(spec.name, "none of its lines has a volume")
     worked = None if served == "hot" else worked_by_rounds(one.technique, one.contents, tree)
@@ -217,6 +220,10 @@ def batch(
         raise CannotBatch(
             spec.name, f"that would be {serves:.3g} serves; {MOST_BATCH_SERVES:g} is the most"
         )
+    pours = _pours_for_all(one, spec, serves, snapshot)
+    if pours is not None:
+        one = analyse(spec, snapshot, made, pours)
+        worked = worked_by_rounds(one.technique, one.contents, tree) if worked else None
     out = measured_out(
         one.contents,
         target=asked,
@@ -254,6 +261,30 @@ def batch(
         *_notes(whole, one, tree),
     )
     return replace(whole, notes=notes)
+
+
+def _pours_for_all(
+    one: Analysis, spec: Spec, serves: float, snapshot: Snapshot
+) -> tuple[Pour, ...] | None:
+    """The pours of a spec, without what is safer where not all serves get it; else None.
+
+    Some of the eggs are then raw, so that all of it is said as of raw ones.
+    """
+    tree, supply = snapshot.knowledge.tree, supply_of(snapshot)
+    few = {
+        each.line
+        for each in one.contents
+        if not tree.is_a(each.pour.ingredient, each.line.ingredient)
+        and supply.total_of_kind(each.pour.ingredient, tree) < each.quantity * serves
+        and tree.ordinary.rather.get(each.line.ingredient)
+    }
+    if not few:
+        return None
+    pours = pours_for(spec, snapshot)
+    return tuple(
+        Pour(line.ingredient) if line in few else pour
+        for line, pour in zip(spec.lines, pours, strict=True)
+    )
 
 
 def _rounds(
@@ -313,6 +344,9 @@ def _made_first(whole: Batch, tree: FamilyTree) -> Iterator[str]:
         inputs = [
             _amount_of(key, math.ceil(much - NOISE), tree) for key, much in taken.inputs.items()
         ]
+        safer = tree.ordinary.rather.get(taken.ingredient)
+        if safer and taken.there > LEAST:
+            yield f"First take the {_amount_of(safer, down_to(taken.there, 0), tree)} there is."
         done = verb[task_of(taken.recipe, tree)]
         rest = f" It rests {taken.recipe.rest_hours:g} h." if taken.recipe.rest_hours else ""
         yield f"{done} {made} from {spoken_list(inputs, 'and')} first.{rest}"

@@ -153,9 +153,7 @@ class _Maker:
 
     def taken(self, wanted: tuple[str, ...], amount: float) -> float:
         """Take so much of what is there; what is then still short."""
-        kinds = dict.fromkeys(
-            kind for key in wanted for kind in (key, *sorted(self.tree.descendants(key)))
-        )
+        kinds = dict.fromkeys(kind for key in wanted for kind in self.tree.poured_as(key))
         for kind in kinds:
             if kind in self.supply.always:
                 return 0.0

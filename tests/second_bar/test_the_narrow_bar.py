@@ -1,0 +1,77 @@
+"""A bar with too little of the ordinary: only navy gin, smoky Scotch, a little carton white."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.second_bar.asking import HERE, TODAY, SecondBar, about, flat
+
+
+@pytest.fixture(scope="module")
+def narrow_file(tmp_path_factory):
+    """The bar, built once."""
+    bar = SecondBar(tmp_path_factory.mktemp("narrow") / "narrow.bar")
+    bar.tell("import", str(HERE / "narrow_bottles.csv"))
+    bar.tell("spec", "add", str(HERE / "narrow_specs.txt"))
+    bar.without_classics()
+    return bar.path
+
+
+@pytest.fixture
+def narrow(narrow_file, tmp_path) -> SecondBar:
+    """A copy of it to ask and to change."""
+    copy = tmp_path / "copy.bar"
+    copy.write_bytes(narrow_file.read_bytes())
+    return SecondBar(copy, TODAY)
+
+
+class TestOnlyNavyGinIsLeft:
+    """It stands in at three quarters, and is nowhere taken for gin."""
+
+    def test_the_analysis_is_of_gin(self, narrow):
+        found = narrow.answer("spec", "analyse", "Slipway")
+        assert found["abv_percent"] < 18.0, "two ounces of 57 % would be 20 %"
+
+    def test_a_batch_says_that_gin_is_short(self, narrow):
+        said = narrow.ask("batch", "Tall Reed", "--serves", "6")
+        assert "Short of gin: 355 ml needed, 0 ml there." in said
+        assert "350 ml  Gin (navy" not in said
+
+    def test_the_shopping_does_not_buy_it_for_gin(self, narrow):
+        shoot = narrow.shoot({"Tall Reed": 1})
+        (gin,) = [each for each in shoot.items if each["ingredient"].casefold() == "gin"]
+        assert gin["product"] is None
+
+    def test_unless_it_is_the_owners_gin(self, narrow):
+        narrow.tell("setting", "house", "gin=Fleet Wall navy gin")
+        narrow.empty("Fleet Wall")
+        shoot = narrow.shoot({"Tall Reed": 1})
+        assert "Fleet Wall navy gin" in flat(shoot.items)
+
+
+class TestALittleCartonWhite:
+    """Enough for three sours; the fourth takes an egg."""
+
+    def test_the_sheet_separates_one_egg_and_no_more(self, narrow):
+        steps = about(narrow.shoot({"Gull": 4}).steps, "egg white")
+        assert "from 1 × whole egg" in steps
+
+    def test_analysed_it_is_no_raw_egg(self, narrow):
+        assert "Raw egg" not in narrow.ask("spec", "analyse", "Gull")
+
+    def test_three_are_batched_of_it_alone(self, narrow):
+        said = narrow.ask("batch", "Gull", "--serves", "3")
+        assert "96 ml  Egg white (pasteurised egg white)" in said
+        assert "Separate" not in said and "Raw egg" not in said
+
+    def test_four_take_an_egg_and_its_caution(self, narrow):
+        said = narrow.ask("batch", "Gull", "--serves", "4")
+        assert "First take the 100 ml of pasteurised egg white there is." in said
+        assert "Separate 28 ml of egg white from 1 × whole egg first." in said
+        assert "Raw egg" in said and "Short of" not in said
+
+    def test_due_finds_what_uses_it(self, narrow):
+        assert "Gull" in narrow.drinks("own due")
+
+    def test_due_finds_what_fruit_gives(self, narrow):
+        assert "Jetty" in narrow.drinks("own due:21") and "Jetty" not in narrow.drinks("own due")
