@@ -75,3 +75,9 @@ class TestALittleCartonWhite:
 
     def test_due_finds_what_fruit_gives(self, narrow):
         assert "Jetty" in narrow.drinks("own due:21") and "Jetty" not in narrow.drinks("own due")
+
+
+def test_smoky_scotch_is_no_reason_to_say_that_scotch_is_low(narrow):
+    said = narrow.shown("Weir", "--all", "--full")
+    assert "Only 600 ml" not in said
+    assert "smoky Scotch is poured only when asked for, and is not close enough" in said
