@@ -81,3 +81,10 @@ def test_smoky_scotch_is_no_reason_to_say_that_scotch_is_low(narrow):
     said = narrow.shown("Weir", "--all", "--full")
     assert "Only 600 ml" not in said
     assert "smoky Scotch is poured only when asked for, and is not close enough" in said
+
+
+def test_after_the_carton_the_raw_egg_is_said(narrow):
+    said = " ".join(narrow.ask("tonight", "Gull").split())
+    assert "After 3: Raw egg" in said
+    narrow.empty("Eggs")
+    assert "Raw egg" not in narrow.ask("tonight", "Gull")
