@@ -88,3 +88,30 @@ def test_after_the_carton_the_raw_egg_is_said(narrow):
     assert "After 3: Raw egg" in said
     narrow.empty("Eggs")
     assert "Raw egg" not in narrow.ask("tonight", "Gull")
+
+
+class TestABatchOfAllThereIs:
+    """All the lemon is its fruit as well; what is short says what else is there."""
+
+    def test_all_the_lemon_is_six_lemons(self, narrow):
+        found = narrow.answer("batch", "Jetty", "--from", "lemon juice=all")
+        assert 10.0 < found["serves"] < 10.4, "6 × 38 / 22.2"
+
+    def test_the_rest_of_the_rum_is_named(self, narrow):
+        said = narrow.ask("batch", "Jetty", "--from", "lemon juice=all")
+        assert "Short of rum (white rum): 608 ml needed, 300 ml there." in said
+        assert "To go on with there is 500 ml of aged rum." in said
+
+    def test_so_is_what_stands_in_and_how_much_of_it(self, narrow):
+        said = narrow.ask("batch", "Tall Reed", "--serves", "6")
+        assert "400 ml of navy-strength gin, as a stand-in, 0.75 times as much." in said
+
+    def test_all_of_nothing_is_refused(self, narrow):
+        status, _out, err = narrow.run("batch", "Jetty", "--from", "lime juice=all")
+        assert (status, "there is no lime juice" in err) == (1, True)
+
+
+@pytest.mark.parametrize("query", [["own", "-egg"], ["-egg", "own"], ["own -egg"]])
+def test_a_query_is_typed_with_or_without_quotation_marks(narrow, query):
+    found = narrow.drinks(*query)
+    assert "Jetty" in found and "Gull" not in found

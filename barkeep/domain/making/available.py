@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.fruit import WHOLE, Part, Used, parts_taken
 from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.making.house_made import freely_there
 from barkeep.domain.pouring.supply import Supply, supply_of
 
@@ -19,6 +20,9 @@ LEAST = 1e-9
 """Less than this of anything is arithmetic, not an amount."""
 HALVINGS = 48
 """Of the span between nothing and all, to find how much there is enough for."""
+
+MOST_MADE = 10_000.0
+"""More of one thing is made for no batch, in its unit (a choice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,3 +136,14 @@ class Available:
 def available_in(snapshot: Snapshot) -> Available:
     """All that a bar holds today, none of it handed out."""
     return Available(snapshot, supply_of(snapshot))
+
+
+def all_there_is(key: str, snapshot: Snapshot) -> float:
+    """All there is of an ingredient, in its unit, juice still in its fruit among it.
+
+    What is made rather than squeezed, separated or cut counts only where none of it stands there.
+    """
+    stock, recipe = available_in(snapshot), snapshot.knowledge.own_way.get(key)
+    there = stock.there(key)
+    fresh = recipe is not None and task_of(recipe, snapshot.knowledge.tree) != "make"
+    return there if there > 0.0 and not fresh else stock.most(key, MOST_MADE).amount

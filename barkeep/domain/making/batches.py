@@ -11,6 +11,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import islice
 from typing import Literal
 
 from barkeep.domain.amounts.measures import show_quantity
@@ -22,6 +23,7 @@ from barkeep.domain.drink.analysis import Analysis, analyse
 from barkeep.domain.drink.contents import Pour, amount_poured, pours_for
 from barkeep.domain.drink.ice import is_carbonated, is_poured_hot, meets_ice
 from barkeep.domain.drink.mixture import expected_dilution
+from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -58,6 +60,7 @@ from barkeep.domain.making.by_rounds import (
     rounds_for,
     worked_by_rounds,
 )
+from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.assumed import Assumed, assumed_in
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import asks_in_words, no_amount
@@ -256,6 +259,7 @@ def batch(
     )
     notes = (
         *_given_by(target, asked, tree),
+        *_to_go_on_with(whole, snapshot),
         *_made_first(whole, tree),
         *_rounded_down(out, asked, tree),
         *_notes(whole, one, tree),
@@ -332,6 +336,26 @@ def _given_by(target: Target, asked: Target, tree: FamilyTree) -> Iterator[str]:
         much = _amount_of(target.ingredient, target.amount, tree)
         gives = _amount_of(asked.ingredient, down_to(asked.amount, 0), tree)
         yield f"{much} give{'s' * (target.amount <= 1.0)} about {gives}."
+
+
+def _to_go_on_with(whole: Batch, snapshot: Snapshot) -> Iterator[str]:
+    """What stands there for the rest of a thing that is short, another kind or a stand-in."""
+    tree, sourcing = snapshot.knowledge.tree, sourcing_for(snapshot, "close")
+    for short in whole.short:
+        for line in short.line.lines[:1]:
+            ways = sourcing.ways_to(line, whole.spec)
+            others = (each for each in ways if _is_another(each, short.ingredient))
+            for way in islice(others, 1):
+                have = sourcing.supply.total(way.offered)
+                there = _amount_of(way.offered, down_to(have, 0), tree)
+                ratio = f", {way.ratio:.2g} times as much" if way.ratio != 1.0 else ""
+                stand_in = "" if way.exact else ", as a stand-in"
+                yield f"To go on with there is {there}{stand_in}{ratio}."
+
+
+def _is_another(way: Derivation, key: str) -> bool:
+    """Whether a way pours another bottle than one of this kind."""
+    return way.offered != key and way.offered in way.draws
 
 
 def _made_first(whole: Batch, tree: FamilyTree) -> Iterator[str]:
