@@ -115,3 +115,11 @@ class TestABatchOfAllThereIs:
 def test_a_query_is_typed_with_or_without_quotation_marks(narrow, query):
     found = narrow.drinks(*query)
     assert "Jetty" in found and "Gull" not in found
+
+
+def test_a_label_that_says_less_is_no_second_purchase(narrow):
+    narrow.tell("setting", "classics", "yes")
+    found = {each["ingredient"]: each for each in narrow.answer("next-bottle")["candidates"]}
+    assert "Scotch whisky" not in found
+    assert "Scotch whisky turns " in found["Blended Scotch"]["why"]
+    assert "ready, and Whisky Highball with a stand-in" in found["Blended Scotch"]["why"]
