@@ -180,12 +180,26 @@ def parse(argv: Sequence[str] | None = None) -> Arguments:
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", title="commands")
     for each in COMMANDS:
         _tell(commands, each, written)
-    arguments = parser.parse_args(written, Arguments(bar=None, sample=False, json=False))
+    begun = Arguments(bar=None, sample=False, json=False)
+    arguments, beyond = parser.parse_known_args(written, begun)
+    _take_into_query(arguments, beyond, parser)
     if arguments.bar is not None and arguments.sample:
         parser.error("--bar and --sample name two different bars")
     if arguments.bar == "":
         parser.error("--bar names no file: it is empty")
     return arguments
+
+
+def _take_into_query(
+    arguments: Arguments, beyond: Sequence[str], parser: argparse.ArgumentParser
+) -> None:
+    """What begins with a minus belongs to a query: *own -egg*. Else nobody has asked for it."""
+    if not beyond:
+        return
+    query: list[str] | None = getattr(arguments, "query", None)
+    if query is None or any(each.startswith("--") for each in beyond):
+        parser.error(f"unrecognized arguments: {' '.join(beyond)}")
+    arguments.query = [*query, *beyond]
 
 
 def _tell(commands: Any, command: Command, written: Collection[str]) -> None:

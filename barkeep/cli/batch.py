@@ -17,7 +17,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.levels import share_in
 from barkeep.domain.drink.words import caution_in_words, cautions_in_brief
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.making.available import Taken
+from barkeep.domain.making.available import Taken, all_there_is
 from barkeep.domain.making.batch_measures import (
     BatchLine,
     ForServes,
@@ -59,7 +59,8 @@ FROM = "write the ingredient, = and how much of it there is, such as “gin=700 
             "--from",
             dest="pivot",
             metavar="INGREDIENT=V",
-            help="all there is of one ingredient, such as gin=700 ml; the rest follows",
+            help="all there is of one ingredient, such as gin=700 ml or “lemon juice=all”; "
+            "the rest follows",
         ),
         required=True,
     ),
@@ -114,7 +115,17 @@ def _target(arguments: Arguments, snapshot: Snapshot) -> Target:
         raise AmountError(arguments.pivot, FROM)
     key = find_ingredient(snapshot.knowledge.tree, name.strip(), owned=snapshot.owned)
     unit = snapshot.knowledge.tree[key].unit
+    if amount.strip().casefold() == "all":
+        return FromIngredient(key, _all_of(key, snapshot))
     return FromIngredient(key, quantity_in(amount, unit, snapshot.settings.units))
+
+
+def _all_of(key: str, snapshot: Snapshot) -> float:
+    there = all_there_is(key, snapshot)
+    if not there > 0.0:
+        name = snapshot.knowledge.tree.in_sentence(key)
+        raise InvalidField("from", f"{name}=all", f"there is no {name} to make it from")
+    return there
 
 
 def _in_vessel(arguments: Arguments, snapshot: Snapshot) -> ForVessel:

@@ -35,7 +35,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.words import cautions_in_brief
-from barkeep.domain.making.available import available_in
+from barkeep.domain.making.available import all_there_is
 from barkeep.domain.making.batch_measures import (
     ForServes,
     ForVolume,
@@ -143,8 +143,6 @@ SIZE = (940, 600)
 WORDS_HEIGHT = 176
 SERVES, VOLUME, FROM = "serves", "volume", "from:"
 VESSEL = "vessel:"
-MOST_MADE = 10_000.0
-"""More than this of one thing, in its unit, is not offered to be made."""
 NO_TIN = "No tin: all in one"
 
 
@@ -260,8 +258,7 @@ class BatchDialog(QDialog):
         elif key.startswith(FROM):
             ingredient = key.removeprefix(FROM)
             unit = tree[ingredient].unit
-            stock = available_in(self._snapshot)
-            have = stock.there(ingredient) or stock.most(ingredient, MOST_MADE).amount
+            have = all_there_is(ingredient, self._snapshot)
             there = rounded_down(have, unit) or tree[ingredient].typical_size
             offered = show_quantity(there, unit)
         self.amount.setText(offered)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from functools import cached_property
@@ -30,6 +30,7 @@ from barkeep.domain.bar.shoots import (
 )
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
+from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised, counted
 from barkeep.domain.pouring.supply import supply_of
@@ -338,18 +339,25 @@ def _note(chosen: str, source: str, state: LineState) -> str:
 
 def _from(asked: MenuLine | None, answer: ShootAnswer) -> str:
     """Which bottles a line is poured from; empty where that is not known or needs no saying."""
-    titles = [] if asked is None else list(dict.fromkeys(_titles(asked, answer)))
-    if asked is None or not titles:
+    if asked is None:
         return ""
-    made = any(each.derivation.leaves != {each.derivation.offered} for each in asked.poured)
-    return f"{'Made from' if made else 'From'} {spoken_list(titles, 'and')}"
+    ways = [each.derivation for each in asked.poured]
+    as_it_is = [each for each in ways if each.leaves == {each.offered}]
+    made = [each for each in ways if each not in as_it_is]
+    found = (("from", as_it_is), ("made from", made))
+    said = [
+        f"{how} {spoken_list(titles, 'and')}"
+        for how, some in found
+        if (titles := list(dict.fromkeys(_titles(asked, some, answer))))
+    ]
+    return capitalised(", and ".join(said))
 
 
-def _titles(asked: MenuLine, answer: ShootAnswer) -> Iterator[str]:
+def _titles(asked: MenuLine, ways: Sequence[Derivation], answer: ShootAnswer) -> Iterator[str]:
     drawn = {each.bottle.id for each in answer.plan.menu.draws}
     stocks = supply_of(as_of(answer.shoot, answer.snapshot)).stocks
     least = asked.line.min_abv_percent or 0.0
-    for key in sorted({key for each in asked.poured for key in each.derivation.leaves}):
+    for key in sorted({key for each in ways for key in each.leaves}):
         for stock in stocks.get(key, ()):
             bottle = stock.bottle
             if bottle is not None and bottle.id in drawn and stock.abv_percent >= least:

@@ -104,7 +104,7 @@ class Purchases:
         ordered = [self._ordered(some) for some in by_source]
         alike = _grouped(ordered, lambda some: _same_reason(some[0]))
         merged = [self._ordered(each for some in groups for each in some) for groups in alike]
-        found = map(self._row, _without_the_lesser(merged))
+        found = map(self._row, _without_the_lesser(merged, self.tree))
         return tuple(sorted(found, key=self._most_first))
 
     def _source(self, key: str) -> str:
@@ -236,12 +236,17 @@ def _same_reason(lead: Form) -> Hashable:
     return (lead.nearest, lead.reason) if lead.nearest else lead.ingredient
 
 
-def _without_the_lesser(purchases: Sequence[Sequence[Form]]) -> list[Sequence[Form]]:
-    """Purchases with each that is only a stand-in for another added to that one's forms."""
+def _without_the_lesser(
+    purchases: Sequence[Sequence[Form]], tree: FamilyTree
+) -> list[Sequence[Form]]:
+    """Purchases with each that is only a stand-in for another added to that one's forms.
+
+    So is a label that says less: *Scotch whisky* beside a blended one that turns all it does.
+    """
     most_first = sorted(purchases, key=lambda some: -len(some[0].unlocks))
     kept: list[Sequence[Form]] = []
     for forms in most_first:
-        better = (place for place, each in enumerate(kept) if _is_lesser(forms[0], each[0]))
+        better = (place for place, each in enumerate(kept) if _is_lesser(forms[0], each[0], tree))
         place = next(better, None)
         if place is None:
             kept.append(forms)
@@ -250,9 +255,11 @@ def _without_the_lesser(purchases: Sequence[Sequence[Form]]) -> list[Sequence[Fo
     return kept
 
 
-def _is_lesser(lead: Form, other: Form) -> bool:
-    """Whether it turns, as a stand-in alone, what another does that is no stand-in."""
-    if not lead.unlocks or lead.exactly or not other.exactly:
+def _is_lesser(lead: Form, other: Form, tree: FamilyTree) -> bool:
+    """Whether it turns, as a stand-in alone or as a more general kind, only what another does."""
+    stands_in = not lead.exactly and bool(other.exactly)
+    says_less = tree.is_a(other.ingredient, lead.ingredient)
+    if not lead.unlocks or not (stands_in or says_less):
         return False
     return set(lead.reason) <= set(other.reason)
 
@@ -268,10 +275,10 @@ def _why(lead: Form, owned: bool) -> str:
     near = f"brings {spoken_list(lead.nearest, 'and')} to one short"
     if not lead.unlocks:
         return f"Turns nothing by itself; {near}." if lead.nearest else "Turns nothing by itself."
-    why = f"Turns {spoken_list(lead.unlocks, 'and')} ready"
     beside = [name for name in lead.unlocks if name not in lead.exactly]
+    why = f"Turns {spoken_list(lead.exactly or lead.unlocks, 'and')} ready"
     if beside and lead.exactly:
-        why += f", {spoken_list(beside, 'and')} with a stand-in"
+        why += f", and {spoken_list(beside, 'and')} with a stand-in"
     elif beside:
         why += " with a stand-in"
     if owned:

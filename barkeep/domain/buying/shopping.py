@@ -24,7 +24,7 @@ from barkeep.domain.buying.packages import Package, package_for, packages_for
 from barkeep.domain.ingredients.fruit import WHOLE, Used, parts_taken
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.available import available_in
-from barkeep.domain.making.made_here import inputs_of, is_made_here
+from barkeep.domain.making.made_here import inputs_of, is_made_here, is_one_to_buy
 from barkeep.domain.phrases import counted, price_in_words
 from barkeep.domain.pouring.assumed import Assumed
 from barkeep.domain.pouring.sourcing import Within, need
@@ -402,7 +402,13 @@ class _Shop:
 
     def _fits(self, package: Package, kind: _Kind) -> bool:
         strong = package.abv_percent >= (kind.least_abv or 0.0)
-        return strong and self._tree.is_a(package.ingredient, kind.ingredient)
+        return strong and is_one_to_buy(
+            package.ingredient,
+            kind.ingredient,
+            package.product,
+            least_abv=kind.least_abv,
+            snapshot=self._snapshot,
+        )
 
     def _reasons(self, kind: _Kind, entry: _Need) -> Iterator[str]:
         for words, amount in entry.why.items():

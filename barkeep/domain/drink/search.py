@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
+from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.allergens import allergen_words, allergens_of
 from barkeep.domain.drink.analysis import analyse
+from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.specs.query import Query, SpecFacts, facts_of, parse_query
@@ -48,7 +50,7 @@ def facts_for(
             each,
             tree,
             abv_percent=abv.get(each),
-            due_in=_due_in(each, due, tree),
+            due_in=_due_in(each, due, snapshot.knowledge),
             allergens=_carried(each, tree) if "allergens" in asks else frozenset(),
             filmed_next=each.name in filmed,
         )
@@ -91,11 +93,21 @@ def days_until_due(snapshot: Snapshot) -> Mapping[str, int]:
     return found
 
 
-def _due_in(spec: Spec, due: Mapping[str, int], tree: FamilyTree) -> int | None:
+def _due_in(spec: Spec, due: Mapping[str, int], knowledge: Knowledge) -> int | None:
+    """The days until what a spec uses is due: of juice and the like its fruit as well."""
     if not due:
         return None
-    kinds = tree.at_or_below(*spec.wanted)
-    return min((due[kind] for kind in kinds if kind in due), default=None)
+    kinds = {kind for key in spec.wanted for kind in _used_for(key, knowledge)}
+    return min((due[kind] for kind in kinds & due.keys()), default=None)
+
+
+def _used_for(key: str, knowledge: Knowledge) -> Iterable[str]:
+    """What a want is poured from, and what it is squeezed, separated or cut from."""
+    yield from knowledge.tree.poured_as(key)
+    recipe = knowledge.own_way.get(key)
+    if recipe is not None and task_of(recipe, knowledge.tree) != "make":
+        for each in recipe.inputs:
+            yield from knowledge.tree.poured_as(each.ingredient)
 
 
 def _strengths(

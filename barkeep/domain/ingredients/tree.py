@@ -332,6 +332,17 @@ class FamilyTree:
                 below.setdefault(kind, set()).add(key)
         return {key: frozenset(keys) for key, keys in below.items()}
 
+    def poured_as(self, wanted: str) -> tuple[str, ...]:
+        """The kinds that are poured for a want without asking: what is safer, itself, those below.
+
+        What is poured only when asked for is not among them.
+        """
+        safer = self.ordinary.rather.get(wanted)
+        kinds = [] if safer is None else [safer, *sorted(self.descendants(safer))]
+        below = sorted(self.descendants(wanted))
+        ordinary = (each for each in below if not self.only_when_asked(each, wanted))
+        return (*kinds, wanted, *ordinary)
+
     def only_when_asked(self, key: str, wanted: str) -> frozenset[str]:
         """The kinds that `key` is one of and a want of `wanted` does not ask for.
 

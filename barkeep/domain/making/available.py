@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.fruit import WHOLE, Part, Used, parts_taken
 from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.made_here import freely_there
 from barkeep.domain.pouring.supply import Supply, supply_of
@@ -20,6 +21,9 @@ LEAST = 1e-9
 """Less than this of anything is arithmetic, not an amount."""
 HALVINGS = 48
 """Of the span between nothing and all, to find how much there is enough for."""
+
+MOST_MADE = 10_000.0
+"""More of one thing is made for no batch, in its unit (a choice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,12 +56,12 @@ class Available:
 
     def there(self, key: str) -> float:
         """What stands in the bar of an ingredient and its kinds and is not handed out yet."""
-        return sum(self._left(each, WHOLE) for each in self._tree.at_or_below(key))
+        return sum(self._left(each, WHOLE) for each in self._tree.poured_as(key))
 
     def draw(self, key: str, amount: float, parts: tuple[Part, ...] = WHOLE) -> float:
         """Hand out up to so much of what stands there, the kind itself first; how much it was."""
         drawn = 0.0
-        for each in self._tree.at_or_below(key):
+        for each in self._tree.poured_as(key):
             some = min(amount - drawn, self._left(each, parts))
             if some > 0.0:
                 self._used.add(each, some, parts)
@@ -146,3 +150,14 @@ class Available:
 def available_in(snapshot: Snapshot) -> Available:
     """All that a bar holds today, none of it handed out."""
     return Available(snapshot, supply_of(snapshot))
+
+
+def all_there_is(key: str, snapshot: Snapshot) -> float:
+    """All there is of an ingredient, in its unit, juice still in its fruit among it.
+
+    What is made rather than squeezed, separated or cut counts only where none of it stands there.
+    """
+    stock, recipe = available_in(snapshot), snapshot.knowledge.own_way.get(key)
+    there = stock.there(key)
+    fresh = recipe is not None and task_of(recipe, snapshot.knowledge.tree) != "make"
+    return there if there > 0.0 and not fresh else stock.most(key, MOST_MADE).amount

@@ -11,6 +11,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import islice
 from typing import Literal
 
 from barkeep.domain.amounts.measures import show_quantity
@@ -19,9 +20,11 @@ from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import Caution
 from barkeep.domain.drink.analysis import Analysis, analyse
-from barkeep.domain.drink.contents import amount_poured
+from barkeep.domain.drink.contents import Pour, amount_poured, pours_for
 from barkeep.domain.drink.ice import is_carbonated, is_poured_hot, meets_ice
 from barkeep.domain.drink.mixture import expected_dilution
+from barkeep.domain.ingredients.derivations import Derivation
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tasks import TASK_WORDS, task_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.freezing import (
@@ -57,8 +60,10 @@ from barkeep.domain.making.by_rounds import (
     rounds_for,
     worked_by_rounds,
 )
+from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.assumed import Assumed, assumed_in
 from barkeep.domain.pouring.made_first import hours_in_words
+from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import amount_of, asks_in_words, no_amount
 from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.glasses import Glass
@@ -203,7 +208,8 @@ def batch(
     tree = snapshot.knowledge.tree
     served = served or usually_served(spec, tree)
     # What is served hot meets no ice, however a single one is made.
-    one = analyse(spec, snapshot, "hot" if served == "hot" else None)
+    made: Technique | None = "hot" if served == "hot" else None
+    one = analyse(spec, snapshot, made)
     if one.start_volume_ml <= 0.0:
         raise CannotBatch(spec.name, "none of its lines has a volume")
     worked = None if served == "hot" else worked_by_rounds(one.technique, one.contents, tree)
@@ -216,6 +222,10 @@ def batch(
         raise CannotBatch(
             spec.name, f"that would be {serves:.3g} serves; {MOST_BATCH_SERVES:g} is the most"
         )
+    pours = _pours_for_all(one, spec, serves, snapshot)
+    if pours is not None:
+        one = analyse(spec, snapshot, made, pours)
+        worked = worked_by_rounds(one.technique, one.contents, tree) if worked else None
     out = measured_out(
         one.contents,
         target=asked,
@@ -248,11 +258,36 @@ def batch(
     )
     notes = (
         *_given_by(target, asked, tree),
+        *_to_go_on_with(whole, snapshot),
         *_made_first(whole, tree),
         *_rounded_down(out, asked, tree),
         *_notes(whole, one, tree),
     )
     return replace(whole, notes=notes)
+
+
+def _pours_for_all(
+    one: Analysis, spec: Spec, serves: float, snapshot: Snapshot
+) -> tuple[Pour, ...] | None:
+    """The pours of a spec, without what is safer where not all serves get it; else None.
+
+    Some of the eggs are then raw, so that all of it is said as of raw ones.
+    """
+    tree, supply = snapshot.knowledge.tree, supply_of(snapshot)
+    few = {
+        each.line
+        for each in one.contents
+        if not tree.is_a(each.pour.ingredient, each.line.ingredient)
+        and supply.total_of_kind(each.pour.ingredient, tree) < each.quantity * serves
+        and tree.ordinary.rather.get(each.line.ingredient)
+    }
+    if not few:
+        return None
+    pours = pours_for(spec, snapshot)
+    return tuple(
+        Pour(line.ingredient) if line in few else pour
+        for line, pour in zip(spec.lines, pours, strict=True)
+    )
 
 
 def _rounds(
@@ -302,11 +337,34 @@ def _given_by(target: Target, asked: Target, tree: FamilyTree) -> Iterator[str]:
         yield f"{much} give{'s' * (target.amount <= 1.0)} about {gives}."
 
 
+def _to_go_on_with(whole: Batch, snapshot: Snapshot) -> Iterator[str]:
+    """What stands there for the rest of a thing that is short, another kind or a stand-in."""
+    tree, sourcing = snapshot.knowledge.tree, sourcing_for(snapshot, "close")
+    for short in whole.short:
+        for line in short.line.lines[:1]:
+            ways = sourcing.ways_to(line, whole.spec)
+            others = (each for each in ways if _is_another(each, short.ingredient))
+            for way in islice(others, 1):
+                have = sourcing.supply.total(way.offered)
+                there = amount_of(way.offered, down_to(have, 0), tree)
+                ratio = f", {way.ratio:.2g} times as much" if way.ratio != 1.0 else ""
+                stand_in = "" if way.exact else ", as a stand-in"
+                yield f"To go on with there is {there}{stand_in}{ratio}."
+
+
+def _is_another(way: Derivation, key: str) -> bool:
+    """Whether a way pours another bottle than one of this kind."""
+    return way.offered != key and way.offered in way.draws
+
+
 def _made_first(whole: Batch, tree: FamilyTree) -> Iterator[str]:
     """What is squeezed, separated or made before the batch is mixed, and from how much."""
     for taken in whole.made_first:
         if taken.recipe is None:
             continue
+        safer = tree.ordinary.rather.get(taken.ingredient)
+        if safer and taken.there > LEAST:
+            yield f"First take the {amount_of(safer, down_to(taken.there, 0), tree)} there is."
         made = amount_of(taken.ingredient, whole_up(taken.made), tree)
         inputs = [amount_of(key, whole_up(much), tree) for key, much in taken.inputs.items()]
         done = TASK_WORDS[task_of(taken.recipe, tree)]

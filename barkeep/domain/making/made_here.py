@@ -11,13 +11,33 @@ from barkeep.domain.pouring.supply import strength_of
 
 
 def products_to_buy(key: str, least_abv: float | None, snapshot: Snapshot) -> Iterator[Product]:
-    """The products the bar knows of a kind or a kind below it, as strong as is asked for."""
+    """The products the bar knows of a kind or a kind below it, as strong as is asked for.
+
+    What is poured only when asked for is none, but where a strength asks for it or the owner.
+    """
     tree = snapshot.knowledge.tree
     for each in snapshot.products:
-        of_it = tree.is_a(each.ingredient, key) and each.unit == tree[key].unit
+        fits = each.unit == tree[key].unit and is_one_to_buy(
+            each.ingredient, key, each, least_abv=least_abv, snapshot=snapshot
+        )
         for_sale = not each.house_made and each.size > 0.0
-        if of_it and for_sale and strength_of(each, tree) >= (least_abv or 0.0):
+        if fits and for_sale and strength_of(each, tree) >= (least_abv or 0.0):
             yield each
+
+
+def is_one_to_buy(
+    key: str,
+    wanted: str,
+    product: Product | None,
+    *,
+    least_abv: float | None,
+    snapshot: Snapshot,
+) -> bool:
+    """Whether a bottle of a kind, or of this product of it, is one to buy for what is wanted."""
+    tree = snapshot.knowledge.tree
+    house = {each.product for each in snapshot.settings.house if each.kind == wanted}
+    asked = least_abv is not None or (product is not None and product.id in house)
+    return tree.is_a(key, wanted) and (asked or not tree.only_when_asked(key, wanted))
 
 
 def is_made_here(key: str, snapshot: Snapshot) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
-from barkeep.domain.cautions.allergens import Allergen, allergens_of
+from barkeep.domain.cautions.allergens import Allergen, allergens_of, contains_sentence
 from barkeep.domain.cautions.cautions import (
     Caution,
     allergen_tags,
@@ -59,6 +59,17 @@ class Minded:
         return replace(
             self, cautions=(*self.cautions, *(each for each in cautions if each.key not in known))
         )
+
+
+def minded_after(
+    before: Minded, spec: Spec, answers: Sequence[LineAnswer], tree: FamilyTree
+) -> tuple[str, ...]:
+    """What these ways to meet the lines bring that was not to be minded before, in sentences."""
+    after = minded_of(spec, answers, tree)
+    known, carried = {each.key for each in before.cautions}, set(before.allergens)
+    found = [each.text for each in after.cautions if each.tier == "now" and each.key not in known]
+    more = [each for each in after.allergens if each not in carried]
+    return (*found, *([contains_sentence(more)] if more else []))
 
 
 def minded_of(spec: Spec, answers: Sequence[LineAnswer], tree: FamilyTree) -> Minded:

@@ -9,7 +9,7 @@ better and another a dark one, the owner's usual pour goes before the kinds.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 
@@ -129,20 +129,26 @@ class UsualPours:
     def kinds_in_order(self, line: Line, spec: Spec) -> tuple[str, ...]:
         """The kinds that stand there and are just what a line asks for, as they are poured.
 
-        What is poured only when asked for comes last where the line does not ask.
+        What is poured only when asked for is not among them where the line does not ask.
         """
         tree = self.tree
         meant = _For(is_light(spec, tree), self.asked(line, spec))
         strong = line.min_abv_percent is not None
         ranked: dict[str, tuple[object, ...]] = {}
         for choice, wanted in enumerate(line.wanted):
-            for steps, kinds in enumerate(tree.downwards(wanted)):
+            for steps, kinds in enumerate(self._levels_below(wanted)):
                 for key in kinds:
-                    special = not strong and not tree.only_when_asked(key, wanted) <= meant.asked
-                    rank = self._rank(_Poured(wanted, key, choice, steps), meant)
-                    if key in self.turns:
-                        ranked.setdefault(key, (special, *rank))
+                    unasked = not tree.only_when_asked(key, wanted) <= meant.asked
+                    if key in self.turns and (strong or not unasked):
+                        rank = self._rank(_Poured(wanted, key, choice, steps), meant)
+                        ranked.setdefault(key, rank)
         return tuple(sorted(ranked, key=lambda key: ranked[key]))
+
+    def _levels_below(self, wanted: str) -> Iterator[tuple[str, ...]]:
+        """What is safer, then a kind and all below it, level by level."""
+        safer = self.tree.ordinary.rather.get(wanted)
+        yield from () if safer is None else self.tree.downwards(safer)
+        yield from self.tree.downwards(wanted)
 
     def _rank_of_way(self, way: Derivation, meant: _For) -> tuple[object, ...]:
         closeness = 1.0 if way.exact else way.closeness

@@ -9,9 +9,10 @@ from typing import Literal, NamedTuple, get_args, overload
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import EXACT, Derivation
+from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.minded import Minded, minded_of
+from barkeep.domain.pouring.minded import Minded, minded_after, minded_of
 from barkeep.domain.pouring.runs import Serving, what_goes_in
 from barkeep.domain.pouring.serves import Serves
 from barkeep.domain.pouring.sourcing import Sourcing, Within, need
@@ -225,8 +226,12 @@ def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 
     answers = _answers(laid_out, snapshot, sourcing, ways)
     then = tuple(_following(laid_out, poured, snapshot, sourcing))
     after = tuple(answer for each in then for answer in each.poured)
-    minded = minded_of(spec, answers, snapshot.knowledge.tree)
-    notices = notices_of(answers, snapshot, serves=poured.most.whole, after=after)
+    tree = snapshot.knowledge.tree
+    minded = minded_of(spec, answers, tree)
+    notices = (
+        *notices_of(answers, snapshot, serves=poured.most.whole, after=after),
+        *_minded_later(spec, answers, minded=minded, first=poured.most.whole, then=then, tree=tree),
+    )
     return Drink(
         spec=spec,
         verdict=standing.verdict,
@@ -258,6 +263,27 @@ def _following(
         before = run.ways
     if served.rests:
         yield Following(served.rests, served.rests_closeness, ())
+
+
+def _minded_later(
+    spec: Spec,
+    answers: Sequence[LineAnswer],
+    *,
+    minded: Minded,
+    first: int | None,
+    then: Sequence[Following],
+    tree: FamilyTree,
+) -> Iterator[str]:
+    """What is to be minded only of what is poured later: *After 3: raw egg …*."""
+    so_far, poured, told = first or 0, list(answers), set[str]()
+    for each in then:
+        lines = {later.line: later for later in each.poured}
+        poured = [lines.get(answer.line, answer) for answer in poured]
+        for said in minded_after(minded, spec, poured, tree):
+            if said not in told:
+                yield f"After {so_far}: {said}"
+            told.add(said)
+        so_far += each.serves or 0
 
 
 @dataclass(frozen=True, slots=True)

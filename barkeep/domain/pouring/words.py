@@ -139,7 +139,9 @@ def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> 
     tree, none = snapshot.knowledge.tree, snapshot.knowledge.none_because
     wanted, name = line.wanted, names_in_sentence(line, tree)
     kinds = tree.at_or_below(*wanted)
-    there = sum(supply.total(each) for each in kinds)
+    ordinary = {each for key in wanted for each in tree.poured_as(key)}
+    special = [each for each in kinds if each not in ordinary and supply.total(each) >= need]
+    there = sum(supply.total(each) for each in (ordinary if special else kinds))
     unit = tree[wanted[0]].unit
     past = [bottle for each in kinds for bottle in snapshot.past.get(each, ())]
     weak = _why_too_weak(line, need, kinds, supply=supply, tree=tree)
@@ -148,6 +150,13 @@ def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> 
     if there > 0.0:
         left, needed = plain_amount(there, unit), plain_amount(need, unit)
         return f"Only {left} of {name} is left and {needed} is needed."
+    if special:
+        named = spoken_list([tree.in_sentence(each) for each in special], "and")
+        verb = "is" if len(special) == 1 else "are"
+        return (
+            f"No ordinary {name} is there: {named} {verb} poured only when asked for, "
+            f"and {verb} not close enough to stand in."
+        )
     if past:
         return snapshot.off_in_words(past[0])
     alone = [none[key] for key in wanted if key in none]

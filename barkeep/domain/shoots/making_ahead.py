@@ -158,7 +158,8 @@ class _Maker:
         self, wanted: tuple[str, ...], amount: float, parts: tuple[Part, ...] = WHOLE
     ) -> float:
         """Take so much of what is there, these parts of a fruit; what is then still short."""
-        if not self.snapshot.always_there.isdisjoint(self.tree.at_or_below(*wanted)):
+        kinds = {kind for key in wanted for kind in self.tree.poured_as(key)}
+        if not self.snapshot.always_there.isdisjoint(kinds):
             return 0.0
         for key in wanted:
             amount -= self.stock.draw(key, amount, parts)
