@@ -152,6 +152,7 @@ KEYED = [
     (["extra-anejo-tequila", "blanco-tequila"], "60 ml tequila", STIR, "blanco-tequila", False),
     (["px-sherry", "oloroso-sherry"], "60 ml sherry", STIR, "oloroso-sherry", False),
     (["cream-sherry"], "60 ml sherry", STIR, "cream-sherry", True),
+    (["px-sherry", "cream-sherry"], "60 ml sherry", STIR, "cream-sherry", True),
     (["px-sherry", "fino-sherry"], "20 ml PX sherry", STIR, "px-sherry", False),
     (["stout", "lager"], "200 ml beer", "Build over ice.", "lager", False),
     (["single-cream", "whipping-cream"], "30 ml cream", SHAKE, "whipping-cream", False),
