@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from datetime import timedelta
 
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.cautions.allergens import allergen_words, allergens_of
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.ingredients.tasks import task_of
@@ -83,24 +81,15 @@ def _carried(spec: Spec, tree: FamilyTree) -> frozenset[str]:
 def days_until_due(snapshot: Snapshot) -> Mapping[str, int]:
     """Ingredient key -> days until its first bottle is due; below 0 where it is overdue.
 
-    A bottle is due on its use-by date, or when it has been open for as long as
-    its kind usually keeps, whichever comes first. Bottles past their use-by
-    date are not used, and those that are empty or always keep are never due.
+    A bottle is due on the last day it is good. Bottles past it that are not poured, and
+    those that are empty or always keep, are never due.
     """
-    found: dict[str, int] = {}
+    ends, found = snapshot.ends, dict[str, int]()
     for key, bottles in snapshot.usable.items():
-        keeps = snapshot.keeps_days(key)
-        days = [each for bottle in bottles for each in _days_left(bottle, keeps, snapshot)]
+        days = [(ends[each.id].last - snapshot.on).days for each in bottles if each.id in ends]
         if days:
             found[key] = min(days)
     return found
-
-
-def _days_left(bottle: Bottle, keeps: int | None, snapshot: Snapshot) -> Iterable[int]:
-    if bottle.use_by is not None:
-        yield (bottle.use_by - snapshot.on).days
-    if bottle.level.opened is not None and keeps is not None:
-        yield (bottle.level.opened + timedelta(days=keeps) - snapshot.on).days
 
 
 def _due_in(spec: Spec, due: Mapping[str, int], knowledge: Knowledge) -> int | None:
