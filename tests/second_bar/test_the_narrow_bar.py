@@ -139,3 +139,8 @@ def test_a_syrup_of_a_list_ages_from_the_day_it_was_made(narrow, tmp_path):
     assert "Old syrup was made 45 days ago and keeps 30 days: not safe, so not counted." in said
     assert "New syrup was" not in said
     assert narrow.drink("Jetty")["make_first"], "the old syrup is poured away"
+
+
+def test_the_safer_white_is_offered_before_the_raw_one(narrow):
+    first, second, *_others = narrow.answer("stand-in", "egg white")["stand_ins"]
+    assert (first["ingredient"], second["ingredient"]) == ("Pasteurised egg white", "Egg white")
