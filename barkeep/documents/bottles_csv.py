@@ -612,6 +612,8 @@ def _look_at_seal(
     said = answer(reading.text("opened"))
     if said == "no" and draft.house_made:
         return
+    if draft.house_made and reading.text("made") and not reading.text("opened"):
+        return  # it has been open since the day it was made
     if said == "no" and begun:
         message = "it is said never to have been opened, and something is gone"
         reading.refuse(CellProblem("opened", message, "yes"))

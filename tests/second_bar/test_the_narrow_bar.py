@@ -123,3 +123,24 @@ def test_a_label_that_says_less_is_no_second_purchase(narrow):
     assert "Scotch whisky" not in found
     assert "Scotch whisky turns " in found["Blended Scotch"]["why"]
     assert "ready, and Whisky Highball with a stand-in" in found["Blended Scotch"]["why"]
+
+
+def test_a_syrup_of_a_list_ages_from_the_day_it_was_made(narrow, tmp_path):
+    """45 days old, and not opened today because nobody said when."""
+    rows = tmp_path / "made.csv"
+    rows.write_text(
+        "product,ingredient,size,level,made,house_made\n"
+        "Old syrup,simple-syrup,500 ml,90 ml,2026-10-15,yes\n"
+        "New syrup,rich-simple-syrup,500 ml,90 ml,2026-11-24,yes\n",
+        encoding="utf-8",
+    )
+    assert "counts as opened today" not in narrow.tell("import", str(rows))
+    said = narrow.ask("bottles")
+    assert "Old syrup was made 45 days ago and keeps 30 days: not safe, so not counted." in said
+    assert "New syrup was" not in said
+    assert narrow.drink("Jetty")["make_first"], "the old syrup is poured away"
+
+
+def test_the_safer_white_is_offered_before_the_raw_one(narrow):
+    first, second, *_others = narrow.answer("stand-in", "egg white")["stand_ins"]
+    assert (first["ingredient"], second["ingredient"]) == ("Pasteurised egg white", "Egg white")

@@ -51,13 +51,15 @@ def end_of(bottle: Bottle, tree: FamilyTree, *, keeps: int | None, own: bool = F
 
     Its kind `keeps` so many days once it is open, by the owner's `own` figure or as
     shipped, None for ever. What is made here has no seal to break: its own use-by
-    date decides, and how long it keeps from the day it was made only where it has none.
+    date decides, and how long it keeps from the day it was made, whenever it was begun,
+    only where it has none.
     """
     after, opened = tree.with_age(bottle.ingredient), bottle.level.opened
     dated = None if bottle.use_by is None else End(bottle.use_by, "use_by", after)
     if dated is not None and (bottle.product.house_made or opened is None):
         return dated
-    begun, since = bottle.made if opened is None else opened, _since(opened)
+    made = bottle.made if bottle.product.house_made or opened is None else None
+    begun, since = made or opened, _since(made)
     if begun is None or keeps is None:
         return dated
     last = begun + timedelta(days=keeps)
@@ -66,8 +68,8 @@ def end_of(bottle: Bottle, tree: FamilyTree, *, keeps: int | None, own: bool = F
     return End(last, since, after, begun=begun, keeps_days=keeps, own=own)
 
 
-def _since(opened: date | None) -> Since:
-    return "made" if opened is None else "opened"
+def _since(made: date | None) -> Since:
+    return "opened" if made is None else "made"
 
 
 AFTER_WORDS: dict[WithAge, str] = {

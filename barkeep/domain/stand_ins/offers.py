@@ -100,7 +100,7 @@ class StandIns:
 
 
 def stand_in(snapshot: Snapshot, ingredient: str, spec: Spec | None = None) -> StandIns:
-    """What may replace an ingredient, alone or within a spec: owned first, then closest.
+    """What may replace an ingredient, alone or within a spec: owned first, then closest, then safer.
 
     Within a spec the line's role and the drink's method decide which scopes
     hold; alone, every scope is taken as met and said in the reason.
@@ -112,7 +112,8 @@ def stand_in(snapshot: Snapshot, ingredient: str, spec: Spec | None = None) -> S
     balance = None if line is None or spec is None else _Balance(spec, line, snapshot)
     ways = _worth_naming(ingredient, want, sourcing.derivations)
     offers = [_offer(each, balance, snapshot, sourcing) for each in ways]
-    offers.sort(key=lambda each: (not each.owned, -each.closeness))
+    safer = tree.ordinary.rather.get(ingredient)
+    offers.sort(key=lambda each: (not each.owned, -each.closeness, each.ingredient != safer))
     none = snapshot.knowledge.none_because.get(ingredient)
     if none is None and not offers:
         none = "no stand-in for it is known"
