@@ -22,7 +22,7 @@ def with_spec(barkeep, bar, tmp_path):
 
 def test_tonight_says_that_what_is_there_is_too_weak(barkeep, bar, with_spec):
     with_spec(STRONG)
-    shown = barkeep("--bar", bar, "tonight").out
+    shown = barkeep("--bar", bar, "tonight", "--all").out
     _, _, after = shown.partition("Cold Anvil: no bourbon\n")
     reason = after.splitlines()[0].strip()
     assert reason.startswith("No bourbon here has 60 % vol or more: the strongest, ")

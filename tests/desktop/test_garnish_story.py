@@ -35,11 +35,15 @@ def read_of(window, qtbot, name):
     """What Tonight's details say of a drink that is searched for by keyboard."""
     press(qtbot, window, Qt.Key.Key_1, CTRL)
     settle(window, qtbot)
+    page = window.current
+    if not page.also_short.isChecked():
+        page.also_short.setFocus()
+        press(qtbot, window, Qt.Key.Key_Space)
+        settle(window, qtbot)
     press(qtbot, window, Qt.Key.Key_F, CTRL)
     press(qtbot, window, Qt.Key.Key_A, CTRL)
     qtbot.keyClicks(QApplication.focusWidget(), name)
     settle(window, qtbot)
-    page = window.current
     qtbot.waitUntil(lambda: page.current is not None and page.current.spec.name == name)
     settle(window, qtbot)
     labels = page.detail.widget().findChildren(QLabel)

@@ -29,8 +29,10 @@ def details(window) -> str:
 
 
 def drink(window, qtbot, name: str):
-    """A drink as the Tonight page has it, chosen there."""
+    """A drink as the Tonight page has it, made or not, chosen there."""
     window.show_page("tonight")
+    settle(window, qtbot)
+    window.current.also_short.setChecked(True)
     settle(window, qtbot)
     window.current.choose(name)
     settle(window, qtbot)
@@ -83,7 +85,7 @@ def test_what_follows_the_bottle_shown_is_named_on_the_page(window, qtbot):
     assert f"{found.serves} serves, then Old Tom gin for" in said
     assert f"After {found.serves} serves" in said
     assert "avy-strength gin for" in said and "(stand-in)" in said
-    row = window.current.table.columns[3]
+    row = next(each for each in window.current.table.columns if each.title == "Serves")
     assert row.text(found) == f"{found.serves} + {found.serves_in_all - found.serves}"
 
 
