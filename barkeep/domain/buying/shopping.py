@@ -439,7 +439,10 @@ class _Shop:
     # What is left in the bar
 
     def _left_of_kind(self, key: str) -> float:
-        return sum(self._left.get(each, 0.0) for each in (key, *self._tree.descendants(key)))
+        house = {each.product for each in self._snapshot.settings.house if each.kind == key}
+        asked = (each.ingredient for each in self._snapshot.products if each.id in house)
+        kinds = {*self._tree.poured_as(key), *asked}
+        return sum(self._left.get(each, 0.0) for each in sorted(kinds))
 
     def _take_left(self, key: str, amount: float) -> float:
         """Take up to so much of a kind from what the menu leaves; how much there was."""
