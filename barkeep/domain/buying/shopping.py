@@ -23,7 +23,7 @@ from barkeep.domain.buying.packages import NEARLY, MadeHere, Package, package_fo
 from barkeep.domain.ingredients.derivations import Make
 from barkeep.domain.ingredients.fruit import WHOLE, Used, parts_taken
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.making.made_here import is_one_to_buy
+from barkeep.domain.making.made_here import is_one_to_buy, kept_as
 from barkeep.domain.phrases import price_in_words
 from barkeep.domain.pouring.assumed import Assumed
 from barkeep.domain.pouring.sourcing import Within, need
@@ -439,10 +439,7 @@ class _Shop:
     # What is left in the bar
 
     def _left_of_kind(self, key: str) -> float:
-        house = {each.product for each in self._snapshot.settings.house if each.kind == key}
-        asked = (each.ingredient for each in self._snapshot.products if each.id in house)
-        kinds = {*self._tree.poured_as(key), *asked}
-        return sum(self._left.get(each, 0.0) for each in sorted(kinds))
+        return sum(self._left.get(each, 0.0) for each in kept_as(key, self._snapshot))
 
     def _take_left(self, key: str, amount: float) -> float:
         """Take up to so much of a kind from what the menu leaves; how much there was."""
