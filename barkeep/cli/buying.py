@@ -28,6 +28,7 @@ from barkeep.domain.buying.shopping import (
 )
 from barkeep.domain.buying.shops import SHOP_WORDS, Shop
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.making.made_here import kept_as
 from barkeep.domain.phrases import counted, price_in_words
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount
@@ -252,21 +253,26 @@ def _list_pars(snapshot: Snapshot) -> Answer:
 
 
 def _par_rows(snapshot: Snapshot) -> Iterator[tuple[str, str, str]]:
-    tree, supply = snapshot.knowledge.tree, supply_of(snapshot)
+    tree = snapshot.knowledge.tree
     for par in snapshot.settings.pars:
         unit = tree[par.ingredient].unit
-        there = round(supply.total_of_kind(par.ingredient, tree), 1)
+        there = round(_there(par.ingredient, snapshot), 1)
         yield tree.name(par.ingredient), plain_amount(par.amount, unit), plain_amount(there, unit)
 
 
+def _there(key: str, snapshot: Snapshot) -> float:
+    supply = supply_of(snapshot)
+    return sum(supply.total(each) for each in kept_as(key, snapshot))
+
+
 def _pars_json(snapshot: Snapshot) -> dict[str, object]:
-    tree, supply = snapshot.knowledge.tree, supply_of(snapshot)
+    tree = snapshot.knowledge.tree
     return {
         "pars": [
             {
                 "ingredient": tree.name(par.ingredient),
                 "par": rounded(par.amount, 2),
-                "there": rounded(supply.total_of_kind(par.ingredient, tree), 2),
+                "there": rounded(_there(par.ingredient, snapshot), 2),
                 "unit": tree[par.ingredient].unit,
             }
             for par in snapshot.settings.pars

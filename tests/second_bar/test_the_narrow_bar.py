@@ -144,3 +144,11 @@ def test_a_syrup_of_a_list_ages_from_the_day_it_was_made(narrow, tmp_path):
 def test_the_safer_white_is_offered_before_the_raw_one(narrow):
     first, second, *_others = narrow.answer("stand-in", "egg white")["stand_ins"]
     assert (first["ingredient"], second["ingredient"]) == ("Pasteurised egg white", "Egg white")
+
+
+def test_navy_gin_keeps_no_par_of_gin(narrow):
+    narrow.tell("buy", "--par", "gin=1 bottle")
+    said = narrow.ask("buy")
+    assert "par is 1 bottle, and 0 ml will be left" in said
+    narrow.tell("setting", "house", "gin=Fleet Wall navy gin")
+    assert "par is 1 bottle, and 400 ml will be left" in narrow.ask("buy")

@@ -14,7 +14,7 @@ from barkeep.domain.ingredients.fruit import WHOLE, Part, Used, parts_taken
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.making.made_here import freely_there
+from barkeep.domain.making.made_here import freely_there, kept_as
 from barkeep.domain.pouring.supply import Supply, supply_of
 
 LEAST = 1e-9
@@ -56,12 +56,12 @@ class Available:
 
     def there(self, key: str) -> float:
         """What stands in the bar of an ingredient and its kinds and is not handed out yet."""
-        return sum(self._left(each, WHOLE) for each in self._tree.poured_as(key))
+        return sum(self._left(each, WHOLE) for each in kept_as(key, self.snapshot))
 
     def draw(self, key: str, amount: float, parts: tuple[Part, ...] = WHOLE) -> float:
         """Hand out up to so much of what stands there, the kind itself first; how much it was."""
         drawn = 0.0
-        for each in self._tree.poured_as(key):
+        for each in kept_as(key, self.snapshot):
             some = min(amount - drawn, self._left(each, parts))
             if some > 0.0:
                 self._used.add(each, some, parts)

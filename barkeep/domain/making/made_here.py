@@ -40,6 +40,13 @@ def is_one_to_buy(
     return tree.is_a(key, wanted) and (asked or not tree.only_when_asked(key, wanted))
 
 
+def kept_as(key: str, snapshot: Snapshot) -> tuple[str, ...]:
+    """The kinds that keep a par of one: those poured for it without asking, and the house pour."""
+    house = {each.product for each in snapshot.settings.house if each.kind == key}
+    asked = (each.ingredient for each in snapshot.products if each.id in house)
+    return tuple(dict.fromkeys((*snapshot.knowledge.tree.poured_as(key), *asked)))
+
+
 def is_made_here(key: str, snapshot: Snapshot) -> bool:
     """Whether there is a recipe that gives the thing itself, and no product of it to buy.
 

@@ -100,7 +100,7 @@ class StandIns:
 
 
 def stand_in(snapshot: Snapshot, ingredient: str, spec: Spec | None = None) -> StandIns:
-    """What may replace an ingredient, alone or within a spec: owned, then closest, then safer.
+    """What may replace an ingredient, alone or within a spec: owned, closest, safest first.
 
     Within a spec the line's role and the drink's method decide which scopes
     hold; alone, every scope is taken as met and said in the reason.
