@@ -122,7 +122,7 @@ def test_a_label_that_says_less_is_no_second_purchase(narrow):
     found = {each["ingredient"]: each for each in narrow.answer("next-bottle")["candidates"]}
     assert "Scotch whisky" not in found
     assert "Scotch whisky turns " in found["Blended Scotch"]["why"]
-    assert "ready, and Whisky Highball with a stand-in" in found["Blended Scotch"]["why"]
+    assert "ready, of which Whisky Highball with a stand-in" in found["Blended Scotch"]["why"]
 
 
 def test_a_syrup_of_a_list_ages_from_the_day_it_was_made(narrow, tmp_path):

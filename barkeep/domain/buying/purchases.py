@@ -276,9 +276,9 @@ def _why(lead: Form, owned: bool) -> str:
     if not lead.unlocks:
         return f"Turns nothing by itself; {near}." if lead.nearest else "Turns nothing by itself."
     beside = [name for name in lead.unlocks if name not in lead.exactly]
-    why = f"Turns {spoken_list(lead.exactly or lead.unlocks, 'and')} ready"
+    why = f"Turns {spoken_list(lead.unlocks, 'and')} ready"
     if beside and lead.exactly:
-        why += f", and {spoken_list(beside, 'and')} with a stand-in"
+        why += f", of which {spoken_list(beside, 'and')} with a stand-in"
     elif beside:
         why += " with a stand-in"
     if owned:
