@@ -87,7 +87,7 @@ class Numbering:
         return lines
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class BookLines:
     """The required lines of all specs, one row each, a spec's rows together and in order.
 
@@ -128,7 +128,7 @@ def _asks_strength(spec: Spec) -> bool:
     return any(line.min_abv_percent is not None for line in spec.lines)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Drawn:
     """How much each drink draws from each pool in a serve, where every line takes its closest way.
 
@@ -239,7 +239,7 @@ def distinct(of: Numbers, what: Numbers, count: int) -> Numbers:
     return np.bincount(np.unique(of * width + what) // width, minlength=count)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Decided:
     """What the arrays decide: a code for each spec, and how many things it lacks.
 

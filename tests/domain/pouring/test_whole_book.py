@@ -55,7 +55,7 @@ def test_the_book_at_once_is_each_spec_by_itself(within, serves):
 def changed(chance: Random, bar):
     """The bar after one thing happened to it."""
     bottles, specs = list(bar.bottles), list(bar.specs)
-    what = chance.choice(["count", "empty", "gone", "spec", "no spec", "nothing"])
+    what = chance.choice(["count", "empty", "gone", "spec", "no spec", "not there", "nothing"])
     place = chance.randrange(len(bottles)) if bottles else None
     if what in ("count", "empty") and place is not None:
         amount = 0.0 if what == "empty" else chance.choice([5.0, 40.0, 700.0])
@@ -69,7 +69,13 @@ def changed(chance: Random, bar):
         specs[number] = replace(specs[number], lines=(more, *specs[number].lines[1:]))
     elif what == "no spec" and len(specs) > 1:
         del specs[0]
-    return replace(bar, bottles=tuple(bottles), specs=tuple(specs))
+    settings = bar.settings
+    if what == "not there":
+        always = frozenset(
+            key for key in bar.knowledge.tree if bar.knowledge.tree[key].always_there
+        )
+        settings = replace(settings, not_there=always - settings.not_there)
+    return replace(bar, bottles=tuple(bottles), specs=tuple(specs), settings=settings)
 
 
 def test_after_any_changes_the_answer_is_that_of_a_bar_asked_for_the_first_time():

@@ -10,6 +10,7 @@ words that must be kept behind `#`, parted by `/`; *nothing* is no ingredient, a
 from __future__ import annotations
 
 READ = """
+1 Eiweiß (pasteurisiert) | 1 each pasteurised-egg-white # pasteurisiert
 50ml blended Scotch, the cheap one | 50 ml blended-scotch # cheap
 3/4 oz lemon (fresh, strained) | 0.75 oz lemon-juice # fresh / strained
 1 oz. Jamaican rum - overproof! | 1 oz jamaican-rum # overproof
@@ -294,7 +295,6 @@ je 3 cl Gin, roter Wermut und Bitter
 
 ASKED = """
 1 pt half & half
-1 Eiweiß (pasteurisiert)
 creme de casis 15ml
 1 oz orgeet
 2 oz bourbn, bottled in bond
