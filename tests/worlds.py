@@ -12,7 +12,10 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Level, Product
 from barkeep.domain.ingredients.relations import Input, MadeFrom, NoStandIn, StandIn
 from barkeep.domain.ingredients.tree import Confusable, FamilyTree, Ingredient
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.sourcing import Within
 from barkeep.domain.pouring.supply import purchase
+from barkeep.domain.pouring.verdicts import VERDICTS, verdicts
 from barkeep.domain.specs.spec import Line, Spec
 
 TODAY = date(2026, 11, 21)
@@ -39,6 +42,13 @@ def having(bar: Snapshot, ingredient: str) -> Snapshot:
     number = 1 + max((each.id for each in bar.bottles), default=0)
     bought = bottle(number, ingredient, stock.amount, stock.amount)
     return replace(bar, products=(*bar.products, bought.product), bottles=(*bar.bottles, bought))
+
+
+def makeable(bar: Snapshot, within: Within = "close", memory: Memory | None = None) -> set[str]:
+    """The names of the drinks that can be made tonight, with nothing else worked out of them."""
+    found = verdicts(bar, within, memory=memory)
+    codes = zip(bar.all_specs, found.codes, strict=True)
+    return {spec.name for spec, code in codes if VERDICTS[code] in ("ready", "stand_in")}
 
 
 def random_knowledge(chance: Random, size: int = 12) -> Knowledge:

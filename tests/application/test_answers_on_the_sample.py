@@ -10,17 +10,13 @@ from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.supply import purchase
 from barkeep.domain.pouring.verdicts import tonight
+from tests.worlds import makeable
 
 
 @pytest.fixture
 def bar(sample_bar, clock):
     with Bar.open(sample_bar, clock=clock) as opened:
         yield opened
-
-
-def makeable(snapshot, within, memory) -> set[str]:
-    drinks = tonight(snapshot, within, 1, memory)
-    return {drink.spec.name for drink in drinks if drink.makeable}
 
 
 def bought(bar: Bar, key: str) -> None:

@@ -14,6 +14,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
+from typing import TYPE_CHECKING
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.buying.purchases import Candidate, Form, Purchases
@@ -32,9 +33,11 @@ from barkeep.domain.pouring.sourcing import (
     thresholds,
 )
 from barkeep.domain.pouring.supply import Stock, purchase
-from barkeep.domain.pouring.whole_book import ONE_SHORT, UNDECIDED, Decided, decide
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
+
+if TYPE_CHECKING:
+    from barkeep.domain.pouring.whole_book import Decided
 
 
 def next_bottle(
@@ -47,6 +50,8 @@ def next_bottle(
     changes no answer.
     """
     memory = memory or Memory()
+    from barkeep.domain.pouring.whole_book import decide  # numpy loads slowly
+
     decided, sourcing = decide(snapshot, within, 1, memory)
     market = _Market(
         snapshot,
@@ -160,18 +165,13 @@ class _Market:
 
     @cached_property
     def _failing(self) -> tuple[_Judged, ...]:
-        specs = zip(self.decided.specs, self.decided.codes.tolist(), strict=True)
-        judged = (self._judge(spec, code) for spec, code in specs if not spec.unsettled)
-        return tuple(each for each in judged if each is not None and each.fails)
-
-    def _judge(self, spec: Spec, code: int) -> _Judged | None:
-        """How a spec stands, None where the book at once says that it can be made.
-
-        Of one that lacks a kind altogether the levels decide nothing.
-        """
-        if code == UNDECIDED:
-            return _judged(spec, self.sourcing, self._level)
-        return _judged(spec, self.sourcing, self._absent) if code >= ONE_SHORT else None
+        """The specs that cannot be made; of one that lacks a kind the levels decide nothing."""
+        specs = (each for each in self.decided.not_makeable() if not each[0].unsettled)
+        judged = (
+            _judged(spec, self.sourcing, self._absent if is_decided else self._level)
+            for spec, is_decided in specs
+        )
+        return tuple(each for each in judged if each.fails)
 
     @cached_property
     def _touched(self) -> Mapping[str, list[_Judged]]:

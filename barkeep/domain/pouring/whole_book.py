@@ -255,6 +255,11 @@ class Decided:
         found: list[int] = np.flatnonzero(self.codes == UNDECIDED).tolist()
         return found
 
+    def not_makeable(self) -> Iterator[tuple[Spec, bool]]:
+        """Each spec that is not known to be makeable, and whether that is decided."""
+        for place in np.flatnonzero((self.codes == UNDECIDED) | (self.codes >= ONE_SHORT)).tolist():
+            yield self.specs[place], bool(self.codes[place] != UNDECIDED)
+
     def in_order(self) -> list[int]:
         """The places of all specs, best verdict first, then what lacks least, then as they were."""
         found: list[int] = np.lexsort((self.lacking, self.codes)).tolist()

@@ -10,17 +10,12 @@ import pytest
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.ingredients.ordinary import OnlyWhenAsked, Ordinary
-from barkeep.domain.pouring.verdicts import tonight
 from tests.domain.pouring.test_verdicts import KNOWLEDGE, line, spec
-from tests.worlds import bottle, having, random_bar, snapshot
-
-
-def makeable(bar, within) -> set[str]:
-    return {each.spec.name for each in tonight(bar, within) if each.makeable}
+from tests.worlds import bottle, having, makeable, random_bar, snapshot
 
 
 def exactly(bar) -> set[str]:
-    return {each.spec.name for each in tonight(bar, "exact") if each.makeable}
+    return makeable(bar, "exact")
 
 
 def assert_claims_hold(bar, within) -> int:

@@ -16,7 +16,7 @@ from barkeep.domain.pouring.verdicts import tonight
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import stand_in
 from tests.domain.pouring.test_verdicts import KNOWLEDGE, drink, line, spec
-from tests.worlds import bottle, having, random_bar, snapshot
+from tests.worlds import bottle, having, makeable, random_bar, snapshot
 
 
 def with_choices(chance: Random, bar):
@@ -46,10 +46,6 @@ def spelt_out(one: Spec) -> list[Spec]:
         )
         for number, keys in enumerate(product(*(each.wanted for each in one.lines)))
     ]
-
-
-def makeable(bar, within) -> set[str]:
-    return {each.spec.name for each in tonight(bar, within) if each.makeable}
 
 
 def full(bar):

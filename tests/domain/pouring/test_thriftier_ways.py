@@ -42,7 +42,7 @@ def with_every_way(laid_out, sourcing):
 @pytest.mark.parametrize("within", ["close", "loose"])
 def test_no_way_that_matters_is_left_out(within):
     compared = 0
-    for seed in range(150):
+    for seed in range(80):
         bar = random_bar(Random(seed))
         sourcing = sourcing_for(bar, within)
         for spec in bar.specs:
@@ -52,7 +52,7 @@ def test_no_way_that_matters_is_left_out(within):
                 found, most = laid_out.most(exact=exact), every.most(exact=exact)
                 assert found.whole == most.whole, (seed, spec.name, exact)
                 compared += most.most > 0.0
-    assert compared > 300
+    assert compared > 150
 
 
 def test_of_ways_that_take_the_same_the_farther_is_kept_only_where_it_takes_less():

@@ -16,7 +16,7 @@ from barkeep.domain.ingredients.relations import Input, MadeFrom, NoStandIn, Sta
 from barkeep.domain.ingredients.tree import Confusable, FamilyTree, Ingredient
 from barkeep.domain.pouring.verdicts import tonight
 from barkeep.domain.specs.spec import Line, Spec
-from tests.worlds import TODAY, bottle, having, random_bar, snapshot
+from tests.worlds import TODAY, bottle, having, makeable, random_bar, snapshot
 
 INGREDIENTS = [
     Ingredient("gin", "Gin", abv_percent=40.0),
@@ -189,26 +189,21 @@ def test_an_old_open_bottle_and_allergens_are_warned_of():
     assert "pasteurised" in warnings
 
 
-def names(bar, within="close") -> set[str]:
-    return {each.spec.name for each in tonight(bar, within) if each.makeable}
-
-
 @settings(max_examples=150, deadline=None)
 @given(st.integers(0, 2**32))
 def test_adding_a_bottle_never_loses_a_drink(seed):
     chance = Random(seed)
     bar = random_bar(chance)
     more = having(bar, chance.choice(list(bar.knowledge.tree)))
-    assert names(bar) <= names(more)
-    ready = {each.spec.name for each in tonight(bar, "exact") if each.makeable}
-    assert ready <= {each.spec.name for each in tonight(more, "exact") if each.makeable}
+    assert makeable(bar) <= makeable(more)
+    assert makeable(bar, "exact") <= makeable(more, "exact")
 
 
 @settings(max_examples=100, deadline=None)
 @given(st.integers(0, 2**32))
 def test_loosening_closeness_never_loses_a_drink(seed):
     bar = random_bar(Random(seed))
-    assert names(bar, "exact") <= names(bar, "close") <= names(bar, "loose")
+    assert makeable(bar, "exact") <= makeable(bar, "close") <= makeable(bar, "loose")
 
 
 @settings(max_examples=60, deadline=None)
