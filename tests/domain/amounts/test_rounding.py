@@ -14,7 +14,7 @@ from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.amounts.rounding import STYLES, rounded, show_as
 from barkeep.domain.amounts.units import FRACTIONAL, UNITS, US_UNITS, BarUnits
 
-OFTEN = settings(max_examples=2000, deadline=None)
+OFTEN = settings(max_examples=1000, deadline=None)
 MARKS = st.sampled_from([".", ","])
 BARS = st.builds(BarUnits, st.sampled_from(["oz", "imp_oz"]), st.floats(0.05, 2.0))
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from barkeep.application.bar import Bar
@@ -99,6 +99,7 @@ def test_every_way_to_say_how_much_gives_the_same_batch(snapshot, sour, serves):
         )
 
 
+@settings(max_examples=30)  # each tries every spec
 @given(serves=st.floats(0.1, 1000))
 def test_what_is_in_it_is_conserved(snapshot, serves):
     for spec in snapshot.specs:
