@@ -10,7 +10,7 @@ from typing import Literal, NamedTuple, get_args, overload
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import EXACT, Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess
+from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess, sourcing_for
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.minded import Minded, minded_after, minded_of
 from barkeep.domain.pouring.runs import Serving, what_goes_in
@@ -209,8 +209,23 @@ def tonight(
     serves: int = 1,
     memory: Memory | None = None,
 ) -> tuple[Drink, ...]:
-    """Every drink of `verdicts` with all that is poured for it."""
-    return verdicts(snapshot, within, serves, memory)[:]
+    """Every drink of `verdicts` with all that is poured for it, in the same order.
+
+    Since each is looked at, none has to be decided before.
+    """
+    memory = memory or Memory()
+    sourcing = sourcing_for(snapshot, within, memory)
+    known: dict[str, Drink] = memory.recall(
+        ("tonight", within, serves), snapshot, lambda _name, drink: drink.spec.wanted
+    )
+    drinks = (
+        _looked_at(spec, snapshot, sourcing, serves, known=known) for spec in snapshot.all_specs
+    )
+    return tuple(sorted(drinks, key=_best_first))
+
+
+def _best_first(drink: Drink) -> tuple[int, int]:
+    return (VERDICTS.index(drink.verdict), drink.lacking)
 
 
 def drink_for(spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int = 1) -> Drink:
