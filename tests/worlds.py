@@ -15,7 +15,7 @@ from barkeep.domain.ingredients.tree import Confusable, FamilyTree, Ingredient
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Within
 from barkeep.domain.pouring.supply import purchase
-from barkeep.domain.pouring.verdicts import VERDICTS, verdicts
+from barkeep.domain.pouring.verdicts import verdicts
 from barkeep.domain.specs.spec import Line, Spec
 
 TODAY = date(2026, 11, 21)
@@ -47,8 +47,8 @@ def having(bar: Snapshot, ingredient: str) -> Snapshot:
 def makeable(bar: Snapshot, within: Within = "close", memory: Memory | None = None) -> set[str]:
     """The names of the drinks that can be made tonight, with nothing else worked out of them."""
     found = verdicts(bar, within, memory=memory)
-    codes = zip(bar.all_specs, found.codes, strict=True)
-    return {spec.name for spec, code in codes if VERDICTS[code] in ("ready", "stand_in")}
+    each = zip(bar.all_specs, found.of, strict=True)
+    return {spec.name for spec, verdict in each if verdict in ("ready", "stand_in")}
 
 
 def random_knowledge(chance: Random, size: int = 12) -> Knowledge:

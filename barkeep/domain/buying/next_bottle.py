@@ -23,7 +23,7 @@ from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import Assessment, asked_by_want, assess
 from barkeep.domain.pouring.made_first import made_first
-from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.memory import BySpec, Memory
 from barkeep.domain.pouring.sourcing import (
     DerivationWays,
     Sourcing,
@@ -58,10 +58,8 @@ def next_bottle(
         sourcing,
         decided,
         memory.recall(("buying", within), snapshot, asked_by_want, levels_matter=False),
-        _level=memory.recall(("short of much", within), snapshot, _wanted_by),
-        _absent=memory.recall(
-            ("short of kinds", within), snapshot, _wanted_by, levels_matter=False
-        ),
+        _level=memory.by_spec(("short of much", within), snapshot),
+        _absent=memory.by_spec(("short of kinds", within), snapshot, levels_matter=False),
     )
     found = (market.weighed(key) for key in market.tree if market.may_buy(key))
     worth = [each for each in found if each.unlocks or not market.has(each)]
@@ -91,19 +89,11 @@ class _Judged:
         return self.laid_out.spec.name
 
 
-def _judged(spec: Spec, sourcing: Sourcing, known: dict[str, _Judged]) -> _Judged:
-    """How a spec stands, out of what is known or else worked out now."""
-    found = known.get(spec.name)
-    if found is None or found.laid_out.spec is not spec:
-        laid_out = assess(spec, sourcing)
-        fails = not laid_out.enough()
-        found = _Judged(laid_out, fails, laid_out.alone_short() if fails else ())
-        known[spec.name] = found
-    return found
-
-
-def _wanted_by(_name: str, known: _Judged) -> frozenset[str]:
-    return known.laid_out.spec.wanted
+def _judged(spec: Spec, sourcing: Sourcing) -> _Judged:
+    """How a spec stands now."""
+    laid_out = assess(spec, sourcing)
+    fails = not laid_out.enough()
+    return _Judged(laid_out, fails, laid_out.alone_short() if fails else ())
 
 
 @dataclass(frozen=True)
@@ -114,8 +104,8 @@ class _Market:
     sourcing: Sourcing
     decided: Decided
     _bought: dict[Want, Mapping[str, tuple[Derivation, ...]]]
-    _level: dict[str, _Judged]
-    _absent: dict[str, _Judged]
+    _level: BySpec[_Judged]
+    _absent: BySpec[_Judged]
 
     @property
     def tree(self) -> FamilyTree:
@@ -168,7 +158,9 @@ class _Market:
         """The specs that cannot be made; of one that lacks a kind the levels decide nothing."""
         specs = (each for each in self.decided.not_makeable() if not each[0].unsettled)
         judged = (
-            _judged(spec, self.sourcing, self._absent if is_decided else self._level)
+            (self._absent if is_decided else self._level).of(
+                spec, lambda each: _judged(each, self.sourcing)
+            )
             for spec, is_decided in specs
         )
         return tuple(each for each in judged if each.fails)

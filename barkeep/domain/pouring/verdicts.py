@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from typing import Literal, NamedTuple, get_args, overload
+from typing import Literal, NamedTuple, get_args
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import EXACT, Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess, sourcing_for
-from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.memory import BySpec, Memory
 from barkeep.domain.pouring.minded import Minded, minded_after, minded_of
 from barkeep.domain.pouring.runs import Serving, what_goes_in
 from barkeep.domain.pouring.serves import Serves
@@ -118,50 +118,15 @@ class Drink:
         return tuple(f"{each.named} is not understood" for each in self.spec.unsettled)
 
 
-@dataclass(frozen=True)
-class Verdicts(Sequence[Drink]):
-    """Every spec's verdict, best first, then by name; what is poured is worked out when looked at.
+@dataclass(frozen=True, slots=True)
+class Verdicts:
+    """Every spec's verdict: `of` by the spec's place in the snapshot's book.
 
-    `order` holds the places of the specs in the snapshot's book, `codes` by
-    that place the number of each verdict.
+    `order` holds those places, best verdict first, then what lacks least, then by name.
     """
 
-    snapshot: Snapshot
-    serves: int
+    of: tuple[Verdict, ...]
     order: tuple[int, ...]
-    codes: tuple[int, ...]
-    _sourcing: Sourcing
-    _known: dict[str, Drink]
-
-    def __len__(self) -> int:
-        return len(self.order)
-
-    @overload
-    def __getitem__(self, place: int) -> Drink: ...
-
-    @overload
-    def __getitem__(self, place: slice) -> tuple[Drink, ...]: ...
-
-    def __getitem__(self, place: int | slice) -> Drink | tuple[Drink, ...]:
-        if isinstance(place, slice):
-            return tuple(self._drink(self._spec(each)) for each in range(len(self))[place])
-        return self._drink(self._spec(place))
-
-    def _spec(self, place: int) -> Spec:
-        return self.snapshot.all_specs[self.order[place]]
-
-    def _drink(self, spec: Spec) -> Drink:
-        return _looked_at(spec, self.snapshot, self._sourcing, self.serves, known=self._known)
-
-
-def _looked_at(
-    spec: Spec, snapshot: Snapshot, sourcing: Sourcing, serves: int, *, known: dict[str, Drink]
-) -> Drink:
-    """A spec's verdict, out of what is known of it or else worked out now."""
-    drink = known.get(spec.name)
-    if drink is None or drink.spec is not spec:
-        drink = known[spec.name] = drink_for(spec, snapshot, sourcing, serves)
-    return drink
 
 
 def verdicts(
@@ -170,36 +135,21 @@ def verdicts(
     serves: int = 1,
     memory: Memory | None = None,
 ) -> Verdicts:
-    """Every spec's verdict for so many serves, best verdict first, then by name.
+    """Every spec's verdict for so many serves, with nothing worked out of what is poured.
 
-    `within` is the least closeness a stand-in may have. Optional lines and
-    garnishes never block a drink, but for the garnish that gives it its name.
-    `memory` makes asking again after a small change quick; it changes no answer.
+    Takes what `tonight` takes, and says what that says.
     """
     from barkeep.domain.pouring.whole_book import decide  # numpy loads slowly
 
     memory = memory or Memory()
     found, sourcing = decide(snapshot, within, serves, memory)
-    known: dict[str, Drink] = memory.recall(
-        ("tonight", within, serves), snapshot, lambda _name, drink: drink.spec.wanted
-    )
-    settled: dict[str, tuple[Spec, _Standing]] = memory.recall(
-        ("standing", within, serves), snapshot, lambda _name, each: each[0].wanted
-    )
-    for place in found.undecided():
-        spec = found.specs[place]
-        if spec.name not in settled or settled[spec.name][0] is not spec:
-            settled[spec.name] = spec, _standing(assess(spec, sourcing, serves))
-        standing = settled[spec.name][1]
-        found.codes[place] = VERDICTS.index(standing.verdict)
-        found.lacking[place] = standing.lacking
+    known: BySpec[_Standing] = memory.by_spec(("standing", within, serves), snapshot)
+    for place, spec in found.undecided():
+        standing = known.of(spec, lambda each: _standing(assess(each, sourcing, serves)))
+        found.settle(place, VERDICTS.index(standing.verdict), standing.lacking)
     return Verdicts(
-        snapshot,
-        serves,
+        of=tuple(VERDICTS[code] for code in found.codes.tolist()),
         order=tuple(found.in_order()),  # the book is in the order of its names, which stays
-        codes=tuple(found.codes.tolist()),
-        _sourcing=sourcing,
-        _known=known,
     )
 
 
@@ -209,17 +159,19 @@ def tonight(
     serves: int = 1,
     memory: Memory | None = None,
 ) -> tuple[Drink, ...]:
-    """Every drink of `verdicts` with all that is poured for it, in the same order.
+    """Every drink for so many serves with all that is poured for it, best verdict first.
 
-    Since each is looked at, none has to be decided before.
+    After the verdict it goes by how much is lacking, then by name. `within` is
+    the least closeness a stand-in may have. Optional lines and garnishes never
+    block a drink, but for the garnish that gives it its name. `memory` makes
+    asking again after a small change quick; it changes no answer.
     """
     memory = memory or Memory()
     sourcing = sourcing_for(snapshot, within, memory)
-    known: dict[str, Drink] = memory.recall(
-        ("tonight", within, serves), snapshot, lambda _name, drink: drink.spec.wanted
-    )
+    known: BySpec[Drink] = memory.by_spec(("tonight", within, serves), snapshot)
     drinks = (
-        _looked_at(spec, snapshot, sourcing, serves, known=known) for spec in snapshot.all_specs
+        known.of(spec, lambda each: drink_for(each, snapshot, sourcing, serves))
+        for spec in snapshot.all_specs
     )
     return tuple(sorted(drinks, key=_best_first))
 

@@ -250,10 +250,14 @@ class Decided:
     codes: Numbers
     lacking: Numbers
 
-    def undecided(self) -> list[int]:
-        """The places of the specs that have to be looked at one by one."""
-        found: list[int] = np.flatnonzero(self.codes == UNDECIDED).tolist()
-        return found
+    def undecided(self) -> list[tuple[int, Spec]]:
+        """The specs that have to be looked at one by one, each with its place."""
+        places: list[int] = np.flatnonzero(self.codes == UNDECIDED).tolist()
+        return [(place, self.specs[place]) for place in places]
+
+    def settle(self, place: int, code: int, lacking: int) -> None:
+        """Write down what looking at one of them has found."""
+        self.codes[place], self.lacking[place] = code, lacking
 
     def not_makeable(self) -> Iterator[tuple[Spec, bool]]:
         """Each spec that is not known to be makeable, and whether that is decided."""
@@ -284,7 +288,7 @@ def decide(
     What was compiled before is taken from memory where it still holds.
     """
     sourcing = sourcing_for(snapshot, within, memory)
-    world = (snapshot.knowledge, snapshot.settings.house, sourcing.usual.house)
+    world = (snapshot.knowledge, sourcing.usual.house)
     numbering = memory.once(("numbers", within), world, Numbering.empty)
     specs = snapshot.all_specs
     lines = memory.once(
