@@ -12,6 +12,7 @@ from barkeep.application.finding import find_ingredient
 from barkeep.application.shelving import StillInUse, refuse_beyond, refuse_figures
 from barkeep.documents.knowledge import TYPICAL_SIZES
 from barkeep.domain.amounts.units import BarUnits, Unit
+from barkeep.domain.bar.of_kinds import LONGEST_LIFE_DAYS
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.allergens import shipped_allergens
@@ -43,7 +44,6 @@ HOW_STAND_INS = (
     "a stand-in is written as “honey syrup=0.7,1.5,why”: how close it is, from 0 to 1, how much of "
     "it replaces one part, and the reason; all but the name may be left out"
 )
-LONGEST_LIFE_DAYS = 36_500
 _KEY = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 
 

@@ -13,6 +13,17 @@ from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient, there
 from barkeep.application.own_locale import own_region
 from barkeep.application.session import UseCases
+from barkeep.application.settings_of_kinds import (
+    HOUSE,
+    HOUSE_HINT,
+    KEEPS,
+    KEEPS_HINT,
+    checked_house_pour,
+    read_house_pours,
+    read_shelf_lives,
+    show_house_pours,
+    show_shelf_lives,
+)
 from barkeep.domain.amounts.amount import Amount, parse_amount, show_number, show_range
 from barkeep.domain.amounts.measures import (
     show_measures,
@@ -22,10 +33,10 @@ from barkeep.domain.amounts.measures import (
 )
 from barkeep.domain.amounts.rounding import STYLES, Style
 from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits, Ounce
-from barkeep.domain.bar.of_kinds import HousePour, said_of
+from barkeep.domain.bar.of_kinds import said_of
 from barkeep.domain.bar.pars import MOST_PAR, Par, with_par
 from barkeep.domain.bar.snapshot import Settings, Snapshot
-from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML, Product
+from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML
 from barkeep.domain.ingredients.regions import region_named, shipped_regions
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
@@ -102,18 +113,6 @@ class BarSettings(UseCases):
                 expected = "only what counts as always there can be missing"
                 raise InvalidField("not there", key, expected)
         return replace(settings, name=name, scales=scales)
-
-
-def checked_house_pour(kind: str, product: Product, tree: FamilyTree) -> HousePour:
-    """The product as the usual pour of a kind, given by its key or any name.
-
-    Raises `UnknownName`, or `InvalidField` for a product that is no such kind.
-    """
-    key = find_ingredient(tree, kind)
-    if not tree.is_a(product.ingredient, key):
-        holds, wanted = tree.in_sentence(product.ingredient), tree.in_sentence(key)
-        raise InvalidField("house", product.title, f"it is {holds}, which is no kind of {wanted}")
-    return HousePour(key, product.id)
 
 
 def _checked_par(par: Par, snapshot: Snapshot) -> Par:
@@ -252,21 +251,21 @@ def dash_hint() -> str:
 
 @dataclass(frozen=True, slots=True)
 class SettingWords:
-    """One setting: its key, what it is, how its value is said and read."""
+    """One setting: its key, what it is, how its value is said and read in a bar."""
 
     key: str
     hint: Callable[[], str]
-    say: Callable[[Settings], str]
-    read: Callable[[Settings, str], Settings]
+    say: Callable[[Snapshot], str]
+    read: Callable[[Snapshot, str], Settings]
 
 
-def setting_named(key: str, *, also: Sequence[str] = ()) -> SettingWords:
-    """The setting of this key. Raises `UnknownName`, which may name those that are there `also`."""
+def setting_named(key: str) -> SettingWords:
+    """The setting of this key. Raises `UnknownName`."""
     wanted = key.strip().casefold().replace("_", "-")
     for each in SETTINGS:
         if each.key == wanted:
             return each
-    keys = [*(each.key for each in SETTINGS), *also]
+    keys = [each.key for each in SETTINGS]
     raise UnknownName("setting", key, tuple(get_close_matches(wanted, keys, 2) or keys))
 
 
@@ -296,25 +295,25 @@ def _chosen(field: str, text: str, words: Mapping[str, Value], shown: Sequence[s
     return words[wanted]
 
 
-def _ounce(settings: Settings, text: str) -> Settings:
+def _ounce(bar: Snapshot, text: str) -> Settings:
     names: dict[Ounce, str] = {"oz": "oz us", "imp_oz": "imp imperial uk"}
     words = {word: ounce for ounce, some in names.items() for word in some.split()}
     plain = text.casefold().removesuffix("oz").strip(" _") or text  # us oz, imp_oz
-    return replace(settings, ounce=_chosen("ounce", plain, words, ("us", "imperial")))
+    return replace(bar.settings, ounce=_chosen("ounce", plain, words, ("us", "imperial")))
 
 
-def _style(settings: Settings, text: str) -> Settings:
+def _style(bar: Snapshot, text: str) -> Settings:
     words = {name: style for style, name in STYLE_NAMES.items()}
     words |= {style.replace("_", " "): style for style in STYLE_NAMES} | {"part": "parts"}
     shown = ("as-written", "oz", "ml", "cl", "parts")
-    return replace(settings, shown_in=_chosen("shown in", text, words, shown))
+    return replace(bar.settings, shown_in=_chosen("shown in", text, words, shown))
 
 
-def _country(settings: Settings, text: str) -> Settings:
+def _country(bar: Snapshot, text: str) -> Settings:
     from barkeep.domain.liquids.content import country_named
 
     try:
-        return replace(settings, country=country_named(text))
+        return replace(bar.settings, country=country_named(text))
     except UnknownName as unknown:
         raise _unknown_country(text, unknown.nearest) from None
 
@@ -326,9 +325,9 @@ def country_hint() -> str:
     return f"{COUNTRY_HINT} There are {spoken_list(countries(), 'and')}."
 
 
-def _classics(settings: Settings, text: str) -> Settings:
+def _classics(bar: Snapshot, text: str) -> Settings:
     words = {"yes": "yes", "in": "yes", "on": "yes", "no": "", "out": "", "off": ""}
-    return replace(settings, classics=bool(_chosen("classics", text, words, ("yes", "no"))))
+    return replace(bar.settings, classics=bool(_chosen("classics", text, words, ("yes", "no"))))
 
 
 _SYSTEM = "system"
@@ -344,12 +343,12 @@ def region_names() -> Mapping[str, str]:
     return {"": system, **regions, _NONE: "none: the kinds' own names"}
 
 
-def _region(settings: Settings, text: str) -> Settings:
+def _region(bar: Snapshot, text: str) -> Settings:
     wanted = folded(text)
     if wanted in (_SYSTEM, _NONE):
-        return replace(settings, region="" if wanted == _SYSTEM else _NONE)
+        return replace(bar.settings, region="" if wanted == _SYSTEM else _NONE)
     try:
-        return replace(settings, region=region_named(text).key)
+        return replace(bar.settings, region=region_named(text).key)
     except UnknownName:
         shown = (*shipped_regions(), _NONE, _SYSTEM)
         raise InvalidField("region", text.strip(), f"it is {spoken_list(shown)}") from None
@@ -368,51 +367,63 @@ SETTINGS: tuple[SettingWords, ...] = (
     SettingWords(
         "name",
         lambda: NAME_HINT,
-        lambda settings: settings.name,
-        lambda settings, text: replace(settings, name=text),
+        lambda bar: bar.settings.name,
+        lambda bar, text: replace(bar.settings, name=text),
     ),
     SettingWords(
         "currency",
         lambda: CURRENCY_HINT,
-        lambda settings: settings.currency,
-        lambda settings, text: replace(settings, currency=text.strip().upper()),
+        lambda bar: bar.settings.currency,
+        lambda bar, text: replace(bar.settings, currency=text.strip().upper()),
     ),
     SettingWords(
-        "ounce", lambda: OUNCE_HINT, lambda settings: ounce_names()[settings.ounce], _ounce
+        "ounce", lambda: OUNCE_HINT, lambda bar: ounce_names()[bar.settings.ounce], _ounce
     ),
     SettingWords(
         "dash",
         dash_hint,
-        lambda settings: show_volume(settings.dash_ml),
-        lambda settings, text: replace(settings, dash_ml=read_dash_ml(text, settings.units)),
+        lambda bar: show_volume(bar.settings.dash_ml),
+        lambda bar, text: replace(bar.settings, dash_ml=read_dash_ml(text, bar.settings.units)),
     ),
     SettingWords(
-        "shown-in", lambda: SHOWN_IN_HINT, lambda settings: STYLE_NAMES[settings.shown_in], _style
+        "shown-in", lambda: SHOWN_IN_HINT, lambda bar: STYLE_NAMES[bar.settings.shown_in], _style
     ),
-    SettingWords("country", country_hint, lambda settings: settings.country, _country),
+    SettingWords("country", country_hint, lambda bar: bar.settings.country, _country),
     SettingWords(
         "region",
         lambda: f"{REGION_HINT} It is {spoken_list((*shipped_regions(), _NONE, _SYSTEM))}.",
-        lambda settings: region_names().get(settings.region, settings.region),
+        lambda bar: region_names().get(bar.settings.region, bar.settings.region),
         _region,
     ),
     SettingWords(
         "classics",
         lambda: CLASSICS_HINT,
-        lambda settings: "yes" if settings.classics else "no",
+        lambda bar: "yes" if bar.settings.classics else "no",
         _classics,
     ),
     SettingWords(
         "scales",
         lambda: SCALES_HINT,
-        lambda settings: show_scales(settings.scales),
-        lambda settings, text: replace(settings, scales=read_scales(text)),
+        lambda bar: show_scales(bar.settings.scales),
+        lambda bar, text: replace(bar.settings, scales=read_scales(text)),
     ),
     SettingWords(
         "measure",
         lambda: f"{MEASURES_HINT} “small ladle =” takes one away.",
-        lambda settings: show_measures(settings.measures, settings.units) or "none of your own",
-        lambda settings, text: replace(settings, measures=with_measures(text, settings.units)),
+        lambda bar: show_measures(bar.settings.measures, bar.settings.units) or "none of your own",
+        lambda bar, text: replace(bar.settings, measures=with_measures(text, bar.settings.units)),
+    ),
+    SettingWords(
+        HOUSE,
+        lambda: f"{HOUSE_HINT} “rum =” takes one away.",
+        lambda bar: show_house_pours(bar) or "none chosen",
+        read_house_pours,
+    ),
+    SettingWords(
+        KEEPS,
+        lambda: f"{KEEPS_HINT} “sweet vermouth =” takes one away.",
+        lambda bar: show_shelf_lives(bar) or "as barkeep comes",
+        read_shelf_lives,
     ),
 )
-"""Every setting that is one value, in the order they are listed."""
+"""Every setting, in the order they are listed."""

@@ -3,19 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Iterator
+from dataclasses import replace
 
 from barkeep.application.finding import find_ingredient, find_product
-from barkeep.application.own_ingredients import LONGEST_LIFE_DAYS
-from barkeep.application.settings import (
-    SETTINGS,
-    SettingWords,
-    checked_house_pour,
-    setting_named,
-)
-from barkeep.domain.bar.of_kinds import ShelfLife, said_of, unsaid_of
+from barkeep.domain.bar.of_kinds import LONGEST_LIFE_DAYS, HousePour, ShelfLife, said_of, unsaid_of
 from barkeep.domain.bar.snapshot import Settings, Snapshot
+from barkeep.domain.bottles.bottle import Product
+from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import InvalidField
 
 HOUSE, KEEPS = "house", "keeps"
@@ -30,6 +25,18 @@ KEEPS_HINT = (
 )
 
 _DAYS = re.compile(r"([0-9]{1,6}) ?(?:d|days?)?", re.IGNORECASE)
+
+
+def checked_house_pour(kind: str, product: Product, tree: FamilyTree) -> HousePour:
+    """The product as the usual pour of a kind, given by its key or any name.
+
+    Raises `UnknownName`, or `InvalidField` for a product that is no such kind.
+    """
+    key = find_ingredient(tree, kind)
+    if not tree.is_a(product.ingredient, key):
+        holds, wanted = tree.in_sentence(product.ingredient), tree.in_sentence(key)
+        raise InvalidField("house", product.title, f"it is {holds}, which is no kind of {wanted}")
+    return HousePour(key, product.id)
 
 
 def read_house_pours(snapshot: Snapshot, text: str) -> Settings:
@@ -106,52 +113,3 @@ def _pairs(field: str, text: str) -> Iterator[tuple[str, str]]:
 def _refuse_absent(field: str, kind: str, there: bool) -> None:
     if not there:
         raise InvalidField(field, f"{kind} =", "there is none of it to take away")
-
-
-@dataclass(frozen=True, slots=True)
-class ReadInBar:
-    """One setting whose value is said and read with what is in the bar."""
-
-    key: str
-    hint: Callable[[], str]
-    say: Callable[[Snapshot], str]
-    read: Callable[[Snapshot, str], Settings]
-
-
-OF_KINDS: Sequence[ReadInBar] = (
-    ReadInBar(
-        HOUSE,
-        lambda: f"{HOUSE_HINT} “rum =” takes one away.",
-        lambda snapshot: show_house_pours(snapshot) or "none chosen",
-        read_house_pours,
-    ),
-    ReadInBar(
-        KEEPS,
-        lambda: f"{KEEPS_HINT} “sweet vermouth =” takes one away.",
-        lambda snapshot: show_shelf_lives(snapshot) or "as barkeep comes",
-        read_shelf_lives,
-    ),
-)
-
-
-def every_setting() -> tuple[ReadInBar, ...]:
-    """Every setting, in the order they are listed."""
-    return (*map(_in_bar, SETTINGS), *OF_KINDS)
-
-
-def any_setting(key: str) -> ReadInBar:
-    """The setting of this key. Raises `UnknownName`."""
-    wanted = key.strip().casefold()
-    for each in OF_KINDS:
-        if each.key == wanted:
-            return each
-    return _in_bar(setting_named(key, also=tuple(each.key for each in OF_KINDS)))
-
-
-def _in_bar(words: SettingWords) -> ReadInBar:
-    return ReadInBar(
-        words.key,
-        words.hint,
-        lambda snapshot: words.say(snapshot.settings),
-        lambda snapshot, text: words.read(snapshot.settings, text),
-    )

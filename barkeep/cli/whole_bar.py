@@ -9,10 +9,11 @@ from barkeep.application.bar import Bar
 from barkeep.application.own_locale import own_region
 from barkeep.application.settings import (
     OUNCE_WORDS,
+    SETTINGS,
     kept_in_words,
+    setting_named,
     style_word,
 )
-from barkeep.application.settings_of_kinds import any_setting, every_setting
 from barkeep.cli.arguments import Arguments, argument, command
 from barkeep.cli.bar_source import in_bar, opened_bar
 from barkeep.cli.output import Answer, table
@@ -24,7 +25,7 @@ from barkeep.domain.bar.snapshot import Snapshot
         "key",
         metavar="KEY",
         nargs="?",
-        help=f"{', '.join(each.key for each in every_setting())} (default: list them all)",
+        help=f"{', '.join(each.key for each in SETTINGS)} (default: list them all)",
     ),
     argument(
         "value",
@@ -39,7 +40,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 )
 def setting(arguments: Arguments) -> Answer:
     """List the settings, say one, or change it."""
-    words = None if arguments.key is None else any_setting(arguments.key)
+    words = None if arguments.key is None else setting_named(arguments.key)
     with opened_bar(arguments) as bar:
         before, kept = bar.snapshot.settings, ""
         if words is not None and arguments.value:
@@ -48,9 +49,7 @@ def setting(arguments: Arguments) -> Answer:
             bar.settings.change(wanted)
         snapshot, settings = bar.snapshot, bar.snapshot.settings
     if words is None:
-        shown = table(
-            ("setting", "value"), ((each.key, each.say(snapshot)) for each in every_setting())
-        )
+        shown = table(("setting", "value"), ((each.key, each.say(snapshot)) for each in SETTINGS))
     elif arguments.value:
         now = "is now" if settings != before else "was already"
         shown = f"{words.key} {now} {words.say(snapshot)}.{f' {kept}.' if kept else ''}"

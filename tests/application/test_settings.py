@@ -9,13 +9,15 @@ from dataclasses import replace
 import pytest
 
 from barkeep.application.bar import Bar
+from barkeep.application.knowledge import shipped
 from barkeep.application.settings import SETTINGS, read_dash_ml, setting_named
 from barkeep.domain.amounts.rounding import STYLES
 from barkeep.domain.amounts.units import BarUnits
-from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.bar.snapshot import Settings, Snapshot
 from barkeep.domain.liquids.content import DEFAULT_COUNTRY, countries
 from barkeep.domain.specs.trials import Scale
 from barkeep.errors import InvalidField, UnknownName
+from tests.worlds import TODAY
 
 CHOSEN = Settings(
     "Lamp Room",
@@ -28,6 +30,11 @@ CHOSEN = Settings(
     (Scale("Balance", 0, 10),),
     False,
 )
+
+
+def bar_with(settings: Settings) -> Snapshot:
+    """A bar of nothing else."""
+    return Snapshot(shipped(), TODAY, settings=settings)
 
 
 def test_a_new_bar_has_us_ounces_and_dashes_from_a_bitters_bottle(bar):
@@ -128,10 +135,10 @@ class TestWords:
     )
     def test_a_setting_is_read_as_people_write_it(self, key, text, changes):
         before = replace(CHOSEN, ounce="oz", dash_ml=1.0, shown_in="oz")
-        assert setting_named(key).read(before, text) == replace(before, **changes)
+        assert setting_named(key).read(bar_with(before), text) == replace(before, **changes)
 
     def test_each_says_what_it_is(self):
-        said = {each.key: each.say(CHOSEN) for each in SETTINGS}
+        said = {each.key: each.say(bar_with(CHOSEN)) for each in SETTINGS}
         assert said == {
             "name": "Lamp Room",
             "currency": "CHF",
@@ -143,6 +150,8 @@ class TestWords:
             "classics": "no",
             "scales": "Balance 0 to 10",
             "measure": "none of your own",
+            "house": "none chosen",
+            "keeps": "as barkeep comes",
         }
         assert all(each.hint().endswith(".") for each in SETTINGS)
 
@@ -161,4 +170,4 @@ class TestWords:
     @pytest.mark.parametrize(("key", "text"), [("ounce", "metric"), ("shown-in", "pints")])
     def test_a_choice_that_there_is_not_says_what_there_is(self, key, text):
         with pytest.raises(InvalidField, match=f"“{text}”: it is "):
-            setting_named(key).read(Settings(), text)
+            setting_named(key).read(bar_with(Settings()), text)

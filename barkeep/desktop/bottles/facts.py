@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 from barkeep.application.bar import Bar
 from barkeep.application.counting import tare_in_words, weighed
 from barkeep.application.done import Done
-from barkeep.application.settings import checked_house_pour
+from barkeep.application.settings_of_kinds import checked_house_pour
 from barkeep.application.shelving import refuse_dates
 from barkeep.desktop.bottles.labels import read_date
 from barkeep.desktop.screens.form_dialog import FormDialog

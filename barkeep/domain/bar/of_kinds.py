@@ -6,6 +6,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import TypeVar
 
+LONGEST_LIFE_DAYS = 36_500
+"""Nothing in a bar keeps longer than a century."""
+
 
 @dataclass(frozen=True, slots=True)
 class HousePour:
