@@ -1,16 +1,19 @@
 """Where the data that barkeep brings along is found, however it was installed.
 
-A wheel and an editable install offer `barkeep.resources` and
-`barkeep.sample_db` as packages; in a plain clone the two folders lie beside
-the package.
+A wheel has `barkeep.resources` and `barkeep.sample_db` inside the package; in an
+editable install and a plain clone the two folders lie beside it. Anywhere else
+they are found by the import system, as packages. That is asked last: what it
+needs takes as long to load as all of the data.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from importlib.resources import files
-from importlib.resources.abc import Traversable
 from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from importlib.resources.abc import Traversable
 
 
 def root(folder: str = "resources") -> Traversable:
@@ -18,13 +21,13 @@ def root(folder: str = "resources") -> Traversable:
 
     Raises `ModuleNotFoundError` where the installation lacks it.
     """
-    try:
-        return files(f"barkeep.{folder}")
-    except ModuleNotFoundError:
-        beside = Path(__file__).resolve().parent.parent / folder
-        if beside.is_dir():
-            return beside
-        raise
+    package = Path(__file__).resolve().parent
+    for place in (package, package.parent):
+        if (place / folder / "__init__.py").is_file():
+            return place / folder
+    from importlib.resources import files
+
+    return files(f"barkeep.{folder}")
 
 
 def read_text(*parts: str, folder: str = "resources") -> str:

@@ -5,7 +5,6 @@ from __future__ import annotations
 import locale
 import os
 
-from barkeep.domain.ingredients.regions import region_named
 from barkeep.errors import UnknownName
 
 
@@ -31,6 +30,8 @@ _SAY_THE_REGION = ("LC_ALL", "LC_MESSAGES", "LANG")
 
 def own_region() -> str:
     """The key of the region this system is set to; empty where it is none of the known ones."""
+    from barkeep.domain.ingredients.regions import region_named  # the first line of all needs none
+
     said = next(filter(None, map(os.environ.get, _SAY_THE_REGION)), None)
     where = said or locale.setlocale(locale.LC_CTYPE)  # Windows has no such variables
     _language, _, country = where.partition(".")[0].partition("@")[0].partition("_")

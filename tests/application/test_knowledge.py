@@ -2,8 +2,14 @@
 
 from __future__ import annotations
 
+import subprocess
+import sys
+from pathlib import Path
+from zipfile import ZipFile
+
 import pytest
 
+import barkeep
 from barkeep import resource_files
 from barkeep.application.knowledge import read_classics, shipped
 from barkeep.errors import KnowledgeError
@@ -47,9 +53,27 @@ def test_resources_are_found_by_name():
         resource_files.root("no_such_root")
 
 
-def test_a_plain_clone_finds_its_folders(monkeypatch):
-    def not_installed(package):
-        raise ModuleNotFoundError(package)
+@pytest.mark.parametrize("beside", ["package", "."], ids=["wheel", "plain clone"])
+def test_the_folders_are_found_inside_the_package_or_beside_it(monkeypatch, tmp_path, beside):
+    folder = tmp_path / beside / "resources"
+    folder.mkdir(parents=True)
+    (folder / "__init__.py").touch()
+    (folder / "own.txt").write_text("½ oz gin", "utf-8")
+    monkeypatch.setattr(resource_files, "__file__", str(tmp_path / "package" / "here.py"))
+    assert resource_files.names(suffix=".txt") == ("own.txt",)
+    assert resource_files.read_text("own.txt") == "½ oz gin"
 
-    monkeypatch.setattr(resource_files, "files", not_installed)
-    assert resource_files.read_text("ingredients.toml").startswith("#")
+
+def test_the_folders_of_a_zipped_program_are_found(tmp_path):
+    zipped = tmp_path / "program.zip"
+    with ZipFile(zipped, "w") as program:
+        for name in ("__init__", "resource_files", "errors"):
+            program.write(Path(barkeep.__file__).with_name(f"{name}.py"), f"barkeep/{name}.py")
+        program.writestr("barkeep/resources/__init__.py", "")
+        program.writestr("barkeep/resources/own.txt", "½ oz gin")
+    asked = (
+        f"import sys; sys.path.insert(0, {str(zipped)!r}); from barkeep import resource_files; "
+        "print(resource_files.__file__, resource_files.read_text('own.txt').encode())"
+    )
+    done = subprocess.run([sys.executable, "-c", asked], capture_output=True, text=True, check=True)
+    assert str(zipped) in done.stdout and str("½ oz gin".encode()) in done.stdout

@@ -64,7 +64,8 @@ def test_importing_networkx_beside_a_short_command(sample_bar, capsys):
 def test_asking_who_descends_from_whom(capsys):
     tree = shipped().tree
     pairs = [(key, kind) for key in tree for kind in list(tree)[::7]]
-    family = tree.family
+    family = nx.DiGraph((above, key) for above in tree for key in tree.children(above))
+    family.add_nodes_from(tree)
 
     def by_table() -> list[bool]:
         return [tree.is_a(key, kind) for key, kind in pairs]

@@ -1,20 +1,20 @@
 """The substitution graph: what is a what, what stands in for what, what is made from what.
 
-The knowledge becomes one networkx graph whose edges run from a want to what
-may satisfy it:
+The knowledge becomes one graph whose edges run from a want to what may satisfy it, kept by kind:
 
 - *is-a*, to everything directly below the wanted kind: exact, closeness 1;
 - *only-when-asked*, to what lies below it but is taken for it only by whoever
   asks: exact then, a stand-in otherwise;
 - *stands-in-for*, to a stand-in: its closeness, its ratio, its scope;
-- *made-from*, to a recipe node and from there to **all** of its inputs.
+- *made-from*, to a recipe and from there to **all** of its inputs.
 
 The best derivation of a want multiplies closeness along a path and takes the
 product over a recipe's inputs. Every such step can only lower the value, so
 the function is superior in Knuth's sense and the best values come out in
 descending order, each final when it is first reached, whatever circles the
 graph holds. networkx has no such search, its Dijkstra knows no recipes, so it
-stands here; what can be reached at all is networkx's to say. Source:
+stands here; what can be reached at all is networkx's to say, which is loaded for
+that alone, since it takes as long to load as many a command takes. Source:
 D. E. Knuth, "A generalization of Dijkstra's algorithm", Information Processing
 Letters 6(1), 1977, pp. 1-5.
 """
@@ -25,15 +25,16 @@ import heapq
 from collections.abc import Collection, Hashable, Iterable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
-from typing import Any, Generic, TypeAlias, TypeVar
-
-import networkx as nx
+from typing import TYPE_CHECKING, Any, Generic, TypeAlias, TypeVar
 
 from barkeep.domain.ingredients.relations import STAND_IN_STEPS, MadeFrom, NoStandIn, StandIn
 from barkeep.domain.ingredients.tree import FamilyTree
 
+if TYPE_CHECKING:
+    import networkx as nx
+
 Node = TypeVar("Node", bound=Hashable)
-Graph: TypeAlias = "nx.MultiDiGraph[Any]"
+Step = TypeVar("Step")
 State: TypeAlias = tuple[str, int]
 """An ingredient and how many stand-in steps may still be taken below it."""
 
@@ -93,31 +94,26 @@ def best_closeness(rules: Iterable[Rule[Node]], owned: Collection[Node]) -> dict
 
 @dataclass(frozen=True)
 class SubstitutionGraph:
-    """The networkx graph of one body of knowledge, and its steps by wanted key."""
+    """The graph of one body of knowledge: the steps from each wanted key, by their kind.
 
-    graph: Graph
+    `kinds_below` are a kind of it, `only_when_asked` are where that is asked
+    for. `stand_ins` come closest first, `recipes` in their order. Nothing
+    stands in for what is `alone`. A key without a step of a kind is left out there.
+    """
+
+    kinds_below: Mapping[str, tuple[str, ...]]
+    only_when_asked: Mapping[str, tuple[str, ...]]
+    stand_ins: Mapping[str, tuple[StandIn, ...]]
+    recipes: Mapping[str, tuple[MadeFrom, ...]]
+    alone: frozenset[str]
     _last_bounds: dict[str, Any] = field(default_factory=dict, repr=False, compare=False)
     _reached: dict[str, frozenset[str]] = field(default_factory=dict, repr=False, compare=False)
-
-    @cached_property
-    def kinds_below(self) -> Mapping[str, tuple[str, ...]]:
-        """Key -> the keys that are a kind of it."""
-        return self._outgoing("is-a", lambda head, data: head)
-
-    @cached_property
-    def stand_ins(self) -> Mapping[str, tuple[StandIn, ...]]:
-        """Key -> its stand-ins, closest first. Empty where nothing stands in."""
-        found = self._outgoing("stands-in-for", lambda head, data: data["entry"])
-        return {key: tuple(sorted(each, key=_closest)) for key, each in found.items()}
-
-    @cached_property
-    def only_when_asked(self) -> Mapping[str, tuple[str, ...]]:
-        """Key -> the keys directly below it that it stands for only where that is asked for."""
-        return self._outgoing("only-when-asked", lambda head, data: head)
 
     def reach(self, key: str) -> frozenset[str]:
         """Every key that any way to meet this one could take, itself among them."""
         if key not in self._reached:
+            import networkx as nx  # loads slowly, and only what changes asks this
+
             start = (key, STAND_IN_STEPS)
             below = nx.descendants(self._states, start) if start in self._states else ()
             self._reached[key] = frozenset((key, *(met for met, _left in below)))
@@ -126,22 +122,13 @@ class SubstitutionGraph:
     @cached_property
     def _states(self) -> nx.DiGraph[State]:
         """Every rule's head with an edge to each node of its body."""
-        return nx.DiGraph((rule.head, each) for rule in self._rules for each in rule.body)
+        import networkx as nx
 
-    @cached_property
-    def alone(self) -> frozenset[str]:
-        """Keys of everything that nothing stands in for."""
-        return frozenset(key for key, data in self.graph.nodes(data=True) if data.get("alone"))
+        return nx.DiGraph((rule.head, each) for rule in self._rules for each in rule.body)
 
     def has_stand_in(self, wanted: str, offered: str) -> bool:
         """Whether there is an entry for just this pair."""
-        edges = self.graph.get_edge_data(wanted, offered) or {}
-        return any(data["kind"] == "stands-in-for" for data in edges.values())
-
-    @cached_property
-    def recipes(self) -> Mapping[str, tuple[MadeFrom, ...]]:
-        """Key -> the recipes that make it."""
-        return self._outgoing("made-from", lambda head, data: data["entry"])
+        return any(entry.offered == offered for entry in self.stand_ins.get(wanted, ()))
 
     @cached_property
     def _rules(self) -> tuple[Rule[State], ...]:
@@ -175,13 +162,6 @@ class SubstitutionGraph:
                 for entry in entries:
                     yield Rule((key, left), entry.closeness, ((entry.offered, left - 1),))
 
-    def _outgoing(self, kind: str, pick: Any) -> dict[str, tuple[Any, ...]]:
-        found: dict[str, tuple[Any, ...]] = {}
-        for tail, head, data in self.graph.edges(data=True):
-            if data["kind"] == kind:
-                found[tail] = (*found.get(tail, ()), pick(head, data))
-        return found
-
 
 def substitution_graph(
     tree: FamilyTree,
@@ -191,14 +171,9 @@ def substitution_graph(
     made_from: Iterable[MadeFrom] = (),
 ) -> SubstitutionGraph:
     """Build the graph. A want with a *nothing stands in* entry gets no stand-in edges."""
-    graph: Graph = nx.MultiDiGraph()
-    alone = {entry.wanted for entry in none}
-    graph.add_nodes_from(tree)
-    special = {(above, key): tree.only_when_asked(key, above) for above, key in tree.family.edges}
-    graph.add_edges_from((edge for edge in special if not special[edge]), kind="is-a")
-    graph.add_edges_from((edge for edge in special if special[edge]), kind="only-when-asked")
-    for key in alone:
-        graph.add_node(key, alone=True)
+    alone = frozenset(entry.wanted for entry in none)
+    edges = [(above, key) for above in tree for key in tree.children(above)]
+    special = {(above, key): tree.only_when_asked(key, above) for above, key in edges}
     given = tuple(stand_ins)
     pairs = {(entry.wanted, entry.offered) for entry in given}
     unasked = (
@@ -206,15 +181,23 @@ def substitution_graph(
         for edge, kinds in special.items()
         if kinds and edge not in pairs
     )
-    for entry in (*given, *unasked):
-        if entry.wanted not in alone:
-            graph.add_edge(entry.wanted, entry.offered, kind="stands-in-for", entry=entry)
-    for number, recipe in enumerate(made_from):
-        node = (recipe.made, number)
-        graph.add_edge(recipe.made, node, kind="made-from", entry=recipe)
-        for each in recipe.inputs:
-            graph.add_edge(node, each.ingredient, kind="takes", amount=each.amount)
-    return SubstitutionGraph(graph)
+    offers = (entry for entry in (*given, *unasked) if entry.wanted not in alone)
+    closest_first = sorted(offers, key=_closest)
+    return SubstitutionGraph(
+        kinds_below=_grouped(edge for edge in edges if not special[edge]),
+        only_when_asked=_grouped(edge for edge in edges if special[edge]),
+        stand_ins=_grouped((entry.wanted, entry) for entry in closest_first),
+        recipes=_grouped((recipe.made, recipe) for recipe in made_from),
+        alone=alone,
+    )
+
+
+def _grouped(steps: Iterable[tuple[str, Step]]) -> Mapping[str, tuple[Step, ...]]:
+    """Wanted key -> its steps, in their order."""
+    found: dict[str, list[Step]] = {}
+    for wanted, step in steps:
+        found.setdefault(wanted, []).append(step)
+    return {wanted: tuple(some) for wanted, some in found.items()}
 
 
 def _stands_in(edge: tuple[str, str], kinds: frozenset[str], tree: FamilyTree) -> StandIn:

@@ -4,13 +4,12 @@ An ingredient is a generic kind: *London dry gin* is a *gin* is a *spirit*. A
 node may have several parents. The tree knows names and who descends from
 whom; what may replace what is in `barkeep.domain.ingredients.graph`.
 
-The family is a networkx graph (`FamilyTree.family`), of which the substitution
-graph is made. Who is whose kin is asked by every start and every analysis,
-which must not wait for it: importing networkx takes a sixth of what a short
-command takes, and a walk per question is some forty times slower than a look
-into a table (`tests/benchmarks/test_family_tree.py`). So the standard library's
-topological order finds the circles and fills a table each of what is above and
-what is below; tests hold them to networkx's own walks.
+Who is whose kin is asked by every start and every analysis, which must not wait
+for networkx: importing it takes as long as a short command, and a walk per
+question is some forty times slower than a look into a table
+(`tests/benchmarks/test_family_tree.py`). So the standard library's topological
+order finds the circles and fills a table each of what is above and what is
+below; tests hold them to networkx's own walks.
 """
 
 from __future__ import annotations
@@ -20,7 +19,6 @@ from copy import copy
 from dataclasses import dataclass, field
 from functools import cached_property
 from graphlib import CycleError, TopologicalSorter
-from typing import TYPE_CHECKING, TypeAlias
 
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.ingredients.languages import meanings, words_of
@@ -29,13 +27,6 @@ from barkeep.domain.name_search import Named, NameIndex
 from barkeep.domain.phrases import begun_small, capitalised, folded
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
 from barkeep.shipped_data import Days, NotNegative, Percent, Positive, Text, Texts
-
-if TYPE_CHECKING:
-    import networkx as nx
-
-Family: TypeAlias = "nx.DiGraph[str]"
-"""Every ingredient's key, with an edge from each kind to what is directly below it."""
-
 
 KEEPS_ABV_PERCENT = 15.0
 """From this strength on nothing that harms grows in it (*common practice*)."""
@@ -232,18 +223,6 @@ class FamilyTree:
         """A key as it is, or the key of an English name; None where it is neither."""
         known = key_or_name in self.ingredients
         return key_or_name if known else self.by_name.get(folded(key_or_name))
-
-    @cached_property
-    def family(self) -> Family:
-        """The family as a graph."""
-        import networkx as nx  # loads slowly, and much is answered without it
-
-        graph: Family = nx.DiGraph()
-        graph.add_nodes_from(self.ingredients)
-        graph.add_edges_from(
-            (parent, each.key) for each in self.ingredients.values() for parent in each.parents
-        )
-        return graph
 
     def children(self, key: str) -> tuple[str, ...]:
         """The keys directly below one, in the order of the tree; none below a stranger."""

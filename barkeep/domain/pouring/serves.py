@@ -4,7 +4,7 @@ Each line has one or more ways to be met, each way draws amounts per serve
 from pools, and pools are shared. The most serves is a linear programme:
 the largest S for which every line's ways add up to S and no pool is drawn
 below nothing. Where there is no choice, or lines share no pool, a division
-settles it; the rest go to scipy's HiGHS.
+settles it.
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ import math
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
+from barkeep.domain.pouring.programme import largest
 from barkeep.domain.pouring.supply import Pool
 
 SLACK = 1e-9
@@ -205,27 +206,18 @@ def _by_division(line: Sequence[Way], supply: Mapping[Pool, float]) -> Serves:
 
 
 def _by_programme(group: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> Serves:
-    # Heavy to import, and most bars never need it.
-    import numpy as np
-    from scipy.optimize import linprog
-
     ways = [(number, way) for number, line in enumerate(group) for way in line]
     pools = sorted({pool for _, way in ways for pool in way.draws})
-    # Columns: serves, then how many serves each way makes.
-    drawn = np.zeros((len(pools), len(ways) + 1))
-    met = np.zeros((len(group), len(ways) + 1))
-    met[:, 0] = -1.0
-    for column, (number, way) in enumerate(ways, 1):
-        met[number, column] = 1.0
-        for pool, need in way.draws.items():
-            drawn[pools.index(pool), column] = need
-    goal = np.zeros(len(ways) + 1)
-    goal[0] = -1.0
+    # Columns: serves, then how many serves each way makes. Of these no line makes fewer.
+    met = [
+        [1.0, *(-1.0 if number == line else 0.0 for number, _ in ways)]
+        for line in range(len(group))
+    ]
+    drawn = [[0.0, *(way.draws.get(pool, 0.0) for _, way in ways)] for pool in pools]
+    goal = [1.0] + [0.0] * len(ways)
     there = [supply.get(pool, 0.0) for pool in pools]
-    solved = linprog(goal, drawn, there, met, np.zeros(len(group)), method="highs")
-    if not solved.success or solved.x is None:
-        raise ArithmeticError(f"the serves could not be solved: {solved.message}")
+    found = largest(goal, met + drawn, [0.0] * len(met) + there)
     # The pool whose last drop is worth most is the one that ends the serves.
-    worth = [-each * amount for each, amount in zip(solved.ineqlin.marginals, there, strict=True)]
+    worth = found.worth[len(met) :]
     tightest = max(range(len(pools)), key=lambda each: (worth[each], -each))
-    return Serves(float(solved.x[0]), pools[tightest])
+    return Serves(found.sum, pools[tightest])
