@@ -115,9 +115,11 @@ def refuse_taken_names(
     session: Session, work: UnitOfWork, specs: Iterable[Spec], apart_from: Collection[int] = ()
 ) -> None:
     """Raises `DuplicateName` for a name that another spec or a classic has, or two of these."""
-    taken = set(spec_rows.taken_names(work.connection, apart_from))
+    wanted = list(specs)
+    names = {folded(spec.name) for spec in wanted}
+    taken = set(spec_rows.taken_names(work.connection, names, apart_from))
     taken |= {folded(each.name) for each in session.shipped.classics}
-    for spec in specs:
+    for spec in wanted:
         if folded(spec.name) in taken:
             raise DuplicateName("spec", spec.name)
         taken.add(folded(spec.name))

@@ -16,6 +16,9 @@ T = TypeVar("T")
 
 Row = dict[str, Any]
 
+MANY = 500
+"""No more values than these are named in one statement: SQLite refuses too many of them."""
+
 
 @dataclass(frozen=True, slots=True)
 class Kept:
