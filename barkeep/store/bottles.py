@@ -158,6 +158,12 @@ def append_entry(connection: Connection, entry: Entry, action_id: int) -> Entry:
     return replace(entry, id=int(identity[0]))
 
 
+def append_entries(connection: Connection, entries: Iterable[Entry], action_id: int) -> None:
+    """Add several entries, in their order."""
+    rows = [{**_ENTRY.row(each), "action_id": action_id} for each in entries]
+    connection.execute(insert(ledger), rows)
+
+
 def entries_of(connection: Connection, bottle_id: int) -> tuple[Entry, ...]:
     """Every entry of one bottle, oldest first, reversals among them."""
     return tuple(_entries(connection, (bottle_id,)))

@@ -9,6 +9,7 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import asdict, dataclass, fields
+from operator import attrgetter
 from typing import Any, Generic, TypeVar
 
 from sqlalchemy import JSON, Connection, Select, Table, Text, type_coerce
@@ -89,6 +90,8 @@ class Mapper(Generic[T]):
         self._takes = [(self._names.index(name), each.take) for name, each in self._kept.items()]
         self._in_order = not (apart or any(each.kw_only for each in own))
         self._width = len(self._names)
+        self._written = tuple(name for name in self._names if name != "id")
+        self._values_of = attrgetter(*self._written)
         self.columns = tuple(table.c[name] for name in self._names)
         self.columns_as_text = tuple(
             type_coerce(each, Text) if isinstance(each.type, JSON) else each
@@ -137,6 +140,9 @@ class Mapper(Generic[T]):
 
     def row(self, value: Any) -> Row:
         """The row of a value, without the id, which the table or the key gives."""
-        row = {name: getattr(value, name) for name in self._names if name != "id"}
-        row |= {name: each.put(row[name]) for name, each in self._kept.items()}
-        return row | {column: work_out(value) for column, work_out in self._beside.items()}
+        row = dict(zip(self._written, self._values_of(value), strict=True))
+        for name, each in self._kept.items():
+            row[name] = each.put(row[name])
+        for column, work_out in self._beside.items():
+            row[column] = work_out(value)
+        return row

@@ -18,7 +18,7 @@ from sqlalchemy import Connection, insert, update
 from barkeep.domain.bar.changes import NOTHING, Changes, Part
 from barkeep.domain.bottles.bottle import CountMethod, Entry, EntryKind
 from barkeep.store import records, schema
-from barkeep.store.bottles import append_entry
+from barkeep.store.bottles import append_entries, append_entry
 from barkeep.store.records import KINDS, Key
 from barkeep.store.rows import Row
 
@@ -123,6 +123,14 @@ class UnitOfWork:
         entry = append_entry(self.connection, unnumbered, self._action_id)
         self._bottle_ids.add(bottle_id)
         return entry
+
+    def append_all(self, entries: Iterable[Entry]) -> None:
+        """Add several entries that have no number yet to the ledgers of their bottles."""
+        some = tuple(entries)
+        if not some:
+            return
+        append_entries(self.connection, some, self._action_id)
+        self._bottle_ids.update(each.bottle_id for each in some)
 
     def finish(self) -> None:
         """Write the action with its images; nothing where nothing was changed."""
