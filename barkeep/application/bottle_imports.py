@@ -301,14 +301,14 @@ class TakingIn:
     def _entries(self, row: ListedBottle, label: Label) -> Iterator[Entry]:
         now = self.work.at
         if row.sealed and row.level is not None and row.level.amount:  # a jar filled so far
-            yield Entry(0, 0, "receive", now, level_within(row.level.amount, label))
+            yield Entry(0, 0, "receive", now, amount=level_within(row.level.amount, label))
             return
-        yield Entry(0, 0, "receive", now, label.size)
+        yield Entry(0, 0, "receive", now, amount=label.size)
         if row.opened is not None:
             yield Entry(0, 0, "open", _opened_at(row.opened, now))
         if row.level is not None:
             level, of = row.level, counted_level(row.level, label)
-            yield Entry(0, 0, "count", now, of, method=level.method, sigma=level.sigma)
+            yield Entry(0, 0, "count", now, amount=of, method=level.method, sigma=level.sigma)
 
     def _label_for(self, draft: Label, row: ListedBottle) -> Label:
         """The product, which the bar has, an earlier row brings, or this one does."""
