@@ -5,14 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time
+from functools import cached_property
 
-from barkeep.application.shelving import (
-    checked_draft,
-    count_one,
-    level_within,
-    product_there,
-    put_last,
-)
+from barkeep.application.shelving import checked_draft, counted_level, level_within
 from barkeep.documents.bottles_csv import (
     BottlesFile,
     CellProblem,
@@ -23,7 +18,15 @@ from barkeep.documents.bottles_csv import (
     repaired,
 )
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, Label, Product, new_bottle
+from barkeep.domain.bottles.bottle import (
+    Bottle,
+    BottleFacts,
+    Entry,
+    Label,
+    Product,
+    new_bottle,
+    product_of,
+)
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.errors import InvalidField, Problem, Stopped, TwoIngredients, UserError
@@ -240,61 +243,103 @@ class ImportedBottles:
     bottles: int
 
 
+@dataclass(frozen=True, slots=True)
+class _Coming:
+    """A bottle that is to be taken in: of the product so named, with what its ledger begins with.
+
+    The entries have no bottle yet.
+    """
+
+    named: _Named
+    facts: BottleFacts
+    entries: tuple[Entry, ...]
+
+
 @dataclass
 class TakingIn:
-    """A list while it is taken in; `made` holds the row each new product came in with."""
+    """A list while it is taken in: all of it is checked before any of it is written.
+
+    `made` holds for each new product its label and the row it comes in with.
+    """
 
     work: UnitOfWork
     tree: FamilyTree
-    made: dict[int, ListedBottle] = field(default_factory=dict)
+    made: dict[_Named, tuple[Label, ListedBottle]] = field(default_factory=dict)
 
     def take(
         self, rows: Sequence[ListedBottle], progress: Callable[[int, int], bool] | None = None
     ) -> tuple[Problem, ...]:
         """Receive, open and count each bottle; the problems of those that cannot be.
 
-        Raises `Stopped` where `progress` says not to go on.
+        Nothing is written where there are any. Raises `Stopped` where
+        `progress` says not to go on.
         """
         reached = _stopping(progress, "The import")
+        coming: list[_Coming] = []
         problems: list[Problem] = []
         for number, row in enumerate(rows):
             if number % EVERY == 0:
                 reached(number, len(rows))
             try:
-                self._take_in(row)
+                coming.append(self._coming(row))
             except UserError as error:
                 problems.append(_located(error, row))
+        if not problems:
+            self._write(coming)
         return tuple(problems)
 
-    def _take_in(self, row: ListedBottle) -> None:
-        work = self.work
-        product = self._product_for(checked_draft(row.draft, self.tree), row)
-        facts = replace(row.facts, received=row.facts.received or work.at.date())
-        bottle_id = put_last(work, product, facts)
-        if (
-            row.sealed and row.level is not None and row.level.amount
-        ):  # a jar that was filled so far
-            work.append(bottle_id, "receive", level_within(row.level.amount, product))
-            return
-        work.append(bottle_id, "receive", product.size)
-        if row.opened is not None:
-            work.append(bottle_id, "open", at=_opened_at(row.opened, work.at))
-        if row.level is not None:
-            count_one(work, replace(new_bottle(product, facts, 0), id=bottle_id), row.level)
+    @cached_property
+    def _known(self) -> Mapping[_Named, Product]:
+        """The products of the bar."""
+        return {_named(each): each for each in bottle_rows.read_products(self.work.connection)}
 
-    def _product_for(self, draft: Label, row: ListedBottle) -> Product:
-        """The product, which the bar has, an earlier row brought, or this one brings."""
-        known = bottle_rows.product_named(self.work.connection, draft)
-        if known is None:
-            (product_id,) = self.work.insert("product", [draft])
-            self.made[product_id] = row
-            return product_there(self.work, product_id)
+    def _coming(self, row: ListedBottle) -> _Coming:
+        label = self._label_for(checked_draft(row.draft, self.tree), row)
+        facts = replace(row.facts, received=row.facts.received or self.work.at.date())
+        return _Coming(_named(label), facts, tuple(self._entries(row, label)))
+
+    def _entries(self, row: ListedBottle, label: Label) -> Iterator[Entry]:
+        now = self.work.at
+        if row.sealed and row.level is not None and row.level.amount:  # a jar filled so far
+            yield Entry(0, 0, "receive", now, amount=level_within(row.level.amount, label))
+            return
+        yield Entry(0, 0, "receive", now, amount=label.size)
+        if row.opened is not None:
+            yield Entry(0, 0, "open", _opened_at(row.opened, now))
+        if row.level is not None:
+            level, of = row.level, counted_level(row.level, label)
+            yield Entry(0, 0, "count", now, amount=of, method=level.method, sigma=level.sigma)
+
+    def _label_for(self, draft: Label, row: ListedBottle) -> Label:
+        """The product, which the bar has, an earlier row brings, or this one does."""
+        named = _named(draft)
+        if named in self._known:
+            known: Label = self._known[named]
+            if known.ingredient != draft.ingredient:
+                raise _other_in_the_bar(draft, known, self.tree)
+            return known
+        known, earlier = self.made.setdefault(named, (draft, row))
         if known.ingredient != draft.ingredient:
-            earlier = self.made.get(known.id)
-            if earlier:
-                raise _two_kinds(draft, known, earlier.line, self.tree)
-            raise _other_in_the_bar(draft, known, self.tree)
+            raise _two_kinds(draft, known, earlier.line, self.tree)
         return known
+
+    def _write(self, coming: Sequence[_Coming]) -> None:
+        work = self.work
+        products = dict(self._known)
+        ids = work.insert("product", [label for label, _row in self.made.values()])
+        for (named, (label, _row)), product_id in zip(self.made.items(), ids, strict=True):
+            products[named] = product_of(label, product_id)
+        place = bottle_rows.last_position(work.connection) + 1
+        bottles = (
+            new_bottle(products[each.named], each.facts, number)
+            for number, each in enumerate(coming, place)
+        )
+        bottle_ids = work.insert("bottle", bottles)
+        work.append_all(
+            replace(entry, bottle_id=bottle_id)
+            for bottle_id, each in zip(bottle_ids, coming, strict=True)
+            for entry in each.entries
+        )
 
 
 def _located(error: UserError, row: ListedBottle) -> Problem:

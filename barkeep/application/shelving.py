@@ -103,11 +103,15 @@ def on_bottle(
 
 def count_one(work: UnitOfWork, bottle: Bottle, measured: MeasuredLevel) -> Entry:
     """Append one count, in the bottle's unit. Raises `LevelAboveSize` or `NegativeAmount`."""
-    amount = measured.amount
-    if amount < 0:
-        raise NegativeAmount(said(amount, bottle))
-    level = level_within(amount, bottle.product, may_be_nothing=True)
+    level = counted_level(measured, bottle.product)
     return work.append(bottle.id, "count", level, method=measured.method, sigma=measured.sigma)
+
+
+def counted_level(measured: MeasuredLevel, of: Label) -> float:
+    """What a bottle with this label holds. Raises `LevelAboveSize` or `NegativeAmount`."""
+    if measured.amount < 0:
+        raise NegativeAmount(said(measured.amount, of))
+    return level_within(measured.amount, of, may_be_nothing=True)
 
 
 def open_one(work: UnitOfWork, bottle: Bottle) -> Entry:
@@ -135,13 +139,13 @@ def empty_one(work: UnitOfWork, bottle: Bottle, note: str) -> Entry:
     return work.append(bottle.id, "empty", note=note)
 
 
-def level_within(level: float, product: Product, may_be_nothing: bool = False) -> float:
-    """A level in the product's unit, at most its size. Raises `InvalidField`, `LevelAboveSize`."""
+def level_within(level: float, of: Label, may_be_nothing: bool = False) -> float:
+    """A level in the label's unit, at most its size. Raises `InvalidField`, `LevelAboveSize`."""
     if not isfinite(level) or level < 0 or (level == 0 and not may_be_nothing):
         raise InvalidField("level", level, "a bottle holds more than nothing")
-    if level > product.size + ROUNDING:
-        raise LevelAboveSize(level, product.size, product.unit, product.title)
-    return min(level, product.size)
+    if level > of.size + ROUNDING:
+        raise LevelAboveSize(level, of.size, of.unit, of.title)
+    return min(level, of.size)
 
 
 def taken_from(bottle: Bottle, amount: float) -> float:

@@ -13,7 +13,7 @@ from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES
 from barkeep.domain.spec_text.settling import settled
 from barkeep.domain.specs.riffs import family
-from barkeep.domain.specs.spec import Spec
+from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, show_score
 from barkeep.errors import DuplicateName, InvalidField, UnknownName
 from barkeep.store import specs as spec_rows
@@ -87,17 +87,16 @@ class Specs(UseCases):
             raise InvalidField(
                 "serves", spec.serves, f"it is more than 0 and at most {MOST_SPEC_SERVES:.0f}"
             )
-        lines = tuple(
-            replace(
-                line,
-                ingredient=find_ingredient(self._session.tree, line.ingredient),
-                alternatives=tuple(
-                    find_ingredient(self._session.tree, each) for each in line.alternatives
-                ),
-            )
-            for line in spec.lines
-        )
+        lines = tuple(map(self._of_known_kinds, spec.lines))
         return replace(spec, name=name, lines=lines, classic=False)
+
+    def _of_known_kinds(self, line: Line) -> Line:
+        """The line with the keys of what it names. Raises `UnknownName`."""
+        tree = self._session.tree
+        if all(each in tree for each in line.wanted):
+            return line
+        wanted, *others = (find_ingredient(tree, each) for each in line.wanted)
+        return replace(line, ingredient=wanted, alternatives=tuple(others))
 
     def _refuse_unknown_riffs(self, specs: Sequence[Spec]) -> None:
         names = [each.name for each in (*self._session.snapshot.all_specs, *specs)]
@@ -115,9 +114,11 @@ def refuse_taken_names(
     session: Session, work: UnitOfWork, specs: Iterable[Spec], apart_from: Collection[int] = ()
 ) -> None:
     """Raises `DuplicateName` for a name that another spec or a classic has, or two of these."""
-    taken = set(spec_rows.taken_names(work.connection, apart_from))
+    wanted = list(specs)
+    names = {folded(spec.name) for spec in wanted}
+    taken = set(spec_rows.taken_names(work.connection, names, apart_from))
     taken |= {folded(each.name) for each in session.shipped.classics}
-    for spec in specs:
+    for spec in wanted:
         if folded(spec.name) in taken:
             raise DuplicateName("spec", spec.name)
         taken.add(folded(spec.name))

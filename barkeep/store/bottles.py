@@ -14,7 +14,7 @@ from sqlalchemy import Connection, func, insert, select
 
 from barkeep.domain.bottles.bottle import Bottle, Entry, Label, Level, Product, Tare, fold
 from barkeep.domain.phrases import folded
-from barkeep.store.rows import Mapper
+from barkeep.store.rows import MANY, Mapper
 from barkeep.store.schema import bottle, ledger, product
 
 PRODUCT = Mapper(
@@ -40,8 +40,6 @@ BOTTLE = Mapper(
 
 _ENTRY = Mapper(Entry, ledger)
 
-_MANY = 500  # SQLite refuses statements with too many parameters.
-
 _PRODUCTS = select(*PRODUCT.columns)
 
 _SHOWN_BOTTLES = (
@@ -51,11 +49,25 @@ _SHOWN_BOTTLES = (
 )
 
 
-def read_products(connection: Connection) -> tuple[Product, ...]:
-    """Every product that is not hidden, by title."""
+def read_products(
+    connection: Connection, ids: Collection[int] | None = None
+) -> tuple[Product, ...]:
+    """Every product that is not hidden, by title; of those with these ids where some are given."""
     shown = _PRODUCTS.where(~product.c.hidden)
+    if ids is not None:
+        shown = shown.where(product.c.id.in_(ids))
     ordered = shown.order_by(product.c.folded_title, product.c.size, product.c.id)
     return PRODUCT.every(connection, ordered)
+
+
+def product_in_order(one: Product) -> tuple[str, float, int]:
+    """The place of a product among those read."""
+    return folded(one.title), one.size, one.id
+
+
+def bottle_in_order(one: Bottle) -> tuple[int, int]:
+    """The place of a bottle among those read."""
+    return one.position, one.id
 
 
 def read_product(connection: Connection, product_id: int) -> Product | None:
@@ -78,13 +90,15 @@ def read_bottles(
     connection: Connection,
     products: tuple[Product, ...] = (),
     known: Mapping[int, Level] | None = None,
+    ids: Collection[int] | None = None,
 ) -> tuple[Bottle, ...]:
-    """Every bottle that is not hidden, in the owner's order.
+    """Every bottle that is not hidden, in the owner's order; of those with `ids` where given.
 
     `products` are shared where given. `known` levels are taken as they are;
     only the entries of other bottles are read.
     """
-    rows = connection.execute(_SHOWN_BOTTLES).all()
+    shown = _SHOWN_BOTTLES if ids is None else _SHOWN_BOTTLES.where(bottle.c.id.in_(ids))
+    rows = connection.execute(shown).all()
     bottles = _bottles(connection, rows, products or read_products(connection))
     missing = None if known is None else {each.id for each in bottles} - known.keys()
     written = entries_by_bottle(connection, missing) if missing != set() else {}
@@ -144,6 +158,12 @@ def append_entry(connection: Connection, entry: Entry, action_id: int) -> Entry:
     return replace(entry, id=int(identity[0]))
 
 
+def append_entries(connection: Connection, entries: Iterable[Entry], action_id: int) -> None:
+    """Add several entries, in their order."""
+    rows = [{**_ENTRY.row(each), "action_id": action_id} for each in entries]
+    connection.execute(insert(ledger), rows)
+
+
 def entries_of(connection: Connection, bottle_id: int) -> tuple[Entry, ...]:
     """Every entry of one bottle, oldest first, reversals among them."""
     return tuple(_entries(connection, (bottle_id,)))
@@ -200,7 +220,7 @@ def _reverse_each(
 
 def _entries(connection: Connection, bottle_ids: Collection[int] | None) -> Iterable[Entry]:
     statement = select(*_ENTRY.columns).order_by(ledger.c.id)
-    if bottle_ids is not None and len(bottle_ids) <= _MANY:
+    if bottle_ids is not None and len(bottle_ids) <= MANY:
         statement = statement.where(ledger.c.bottle_id.in_(bottle_ids))
     for row in connection.execute(statement):
         if bottle_ids is None or row.bottle_id in bottle_ids:

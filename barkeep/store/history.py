@@ -14,7 +14,6 @@ from typing import Any, Literal
 from sqlalchemy import Connection, select, update
 from sqlalchemy.exc import IntegrityError
 
-from barkeep.domain.bar.changes import NOTHING, Changes, Part
 from barkeep.errors import NothingToUndo
 from barkeep.store import records
 from barkeep.store.bottles import restore_entries, reverse_entries
@@ -53,16 +52,14 @@ def step(connection: Connection, way: Way, at: datetime) -> tuple[Action, Touche
     if found is None:
         raise NothingToUndo(way)
     try:
-        changes = _put_images(connection, found, way)
+        written = _put_images(connection, found, way)
     except IntegrityError as error:
         raise CannotUndo(way, found.label, "a name it needs is taken by now") from error
     take = reverse_entries if way == "undo" else restore_entries
     bottle_ids = take(connection, found.id, at)
     state = "undone" if way == "undo" else "done"
     connection.execute(update(action).where(action.c.id == found.id).values(state=state))
-    if bottle_ids:
-        changes |= {Part.BOTTLES}
-    return found, Touched(changes, bottle_ids)
+    return found, Touched.by_writing(written, bottle_ids)
 
 
 def begin_here(work: UnitOfWork) -> None:
@@ -74,15 +71,16 @@ def begin_here(work: UnitOfWork) -> None:
     work.connection.execute(reachable.values(state="superseded"))
 
 
-def _put_images(connection: Connection, found: Action, way: Way) -> Changes:
-    """Make the records what they were before, or after, the action; what that changes.
+def _put_images(connection: Connection, found: Action, way: Way) -> list[tuple[str, Key]]:
+    """Make the records what they were before, or after, the action; the records these are.
 
     What the action added is hidden first and shown last, which frees the names
     that other records may need.
     """
     added: dict[str, list[Key]] = {}
     changed = []
-    for image in _images(connection, found.id, way):
+    images = _images(connection, found.id, way)
+    for image in images:
         if image.before is None and image.after is None:
             added.setdefault(image.record, []).append(tuple(image.key))
         else:
@@ -93,8 +91,7 @@ def _put_images(connection: Connection, found: Action, way: Way) -> Changes:
         _put_image(connection, found, way, image)
     if way == "redo":
         _hide_added(connection, found, way, added)
-    written = {*added, *(image.record for image in changed)}
-    return NOTHING.union(*(KINDS[record].changes for record in written))
+    return [(image.record, tuple(image.key)) for image in images]
 
 
 def _images(connection: Connection, action_id: int, way: Way) -> list[Any]:

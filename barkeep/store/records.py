@@ -115,14 +115,14 @@ def set_hidden(connection: Connection, kind: RecordKind, keys: list[Key], hidden
 
 
 def insert_new(connection: Connection, kind: RecordKind, rows: list[Row]) -> tuple[int, ...]:
-    """Add records of a kind that numbers itself; their ids, in order."""
-    plain = [{name: value for name, value in row.items() if name != "lines"} for row in rows]
+    """Add records of a kind that numbers itself; their ids, in order. Takes the rows apart."""
+    lines = [] if kind.lines is None else [row.pop("lines") for row in rows]
     identity = _first(kind.table)
     statement = insert(kind.table).returning(identity, sort_by_parameter_order=True)
-    ids = tuple(connection.execute(statement, plain).scalars())
-    if kind.lines is not None:
-        pairs = zip(ids, rows, strict=True)
-        insert_lines(connection, kind, {(each,): row["lines"] for each, row in pairs})
+    ids = tuple(connection.execute(statement, rows).scalars())
+    if lines:
+        pairs = zip(ids, lines, strict=True)
+        insert_lines(connection, kind, {(each,): some for each, some in pairs})
     return ids
 
 

@@ -6,15 +6,23 @@ columns, those that come from elsewhere, and the columns that are no field.
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import asdict, dataclass, fields
+from operator import attrgetter
 from typing import Any, Generic, TypeVar
 
-from sqlalchemy import Connection, Select, Table
+from sqlalchemy import JSON, Connection, Select, Table, Text, type_coerce
 
 T = TypeVar("T")
 
 Row = dict[str, Any]
+
+MANY = 500
+"""No more values than these are named in one statement: SQLite refuses too many of them."""
+
+MOST_SHARED = 20_000
+"""So many values are remembered while rows are read, and then forgotten."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +90,13 @@ class Mapper(Generic[T]):
         self._takes = [(self._names.index(name), each.take) for name, each in self._kept.items()]
         self._in_order = not (apart or any(each.kw_only for each in own))
         self._width = len(self._names)
+        self._written = tuple(name for name in self._names if name != "id")
+        self._values_of = attrgetter(*self._written)
         self.columns = tuple(table.c[name] for name in self._names)
+        self.columns_as_text = tuple(
+            type_coerce(each, Text) if isinstance(each.type, JSON) else each
+            for each in self.columns
+        )
 
     def value(self, row: Sequence[Any], **apart: Any) -> T:
         """The value of a row that begins with `columns`, which are in the order of the fields."""
@@ -92,6 +106,28 @@ class Mapper(Generic[T]):
         if self._in_order:  # half the time of naming each, and specs have many lines
             return self._made(*values)
         return self._made(**dict(zip(self._names, values, strict=True)), **apart)
+
+    def sharing(self) -> Callable[[tuple[Any, ...]], T]:
+        """Gives the values of rows of `columns_as_text`; of two rows that are equal the same one.
+
+        A book says the same line over and over. For values of which no field is apart.
+        """
+        known: dict[tuple[Any, ...], T] = {}
+        takes = [(place, take, take(None)) for place, take in self._takes]
+
+        def value(row: tuple[Any, ...]) -> T:
+            found = known.get(row)
+            if found is None:
+                if len(known) > MOST_SHARED:
+                    known.clear()
+                values = list(row)
+                for place, take, of_none in takes:
+                    text = values[place]
+                    values[place] = of_none if text is None else take(json.loads(text))
+                known[row] = found = self._made(*values)
+            return found
+
+        return value
 
     def every(self, connection: Connection, statement: Select[Any]) -> tuple[T, ...]:
         """The value of each row of a statement, in its order."""
@@ -104,6 +140,9 @@ class Mapper(Generic[T]):
 
     def row(self, value: Any) -> Row:
         """The row of a value, without the id, which the table or the key gives."""
-        row = {name: getattr(value, name) for name in self._names if name != "id"}
-        row |= {name: each.put(row[name]) for name, each in self._kept.items()}
-        return row | {column: work_out(value) for column, work_out in self._beside.items()}
+        row = dict(zip(self._written, self._values_of(value), strict=True))
+        for name, each in self._kept.items():
+            row[name] = each.put(row[name])
+        for column, work_out in self._beside.items():
+            row[column] = work_out(value)
+        return row

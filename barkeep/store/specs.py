@@ -5,6 +5,7 @@ from __future__ import annotations
 import gc
 from collections.abc import Collection, Iterator, Sequence
 from contextlib import contextmanager
+from dataclasses import replace
 from typing import Any
 
 from sqlalchemy import Connection, select
@@ -12,7 +13,7 @@ from sqlalchemy import Connection, select
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.domain.specs.trials import Score, Trial
-from barkeep.store.rows import WORDS_OR_NULL, Mapper, kept_records, records_or_null
+from barkeep.store.rows import MANY, WORDS_OR_NULL, Mapper, kept_records, records_or_null
 from barkeep.store.schema import spec, spec_line, trial
 
 _LINE = Mapper(Line, spec_line, kept=dict.fromkeys(("alternatives", "stated"), WORDS_OR_NULL))
@@ -34,19 +35,31 @@ TRIAL = Mapper(
 )
 
 
-_LINES = select(*_LINE.columns, spec_line.c.spec_id)
+_OWNER = spec_line.c.spec_id
+_LINES = select(*_LINE.columns, _OWNER)
+_LINES_AS_TEXT = select(_OWNER, *_LINE.columns_as_text)
 
 
-def read_specs(connection: Connection) -> tuple[Spec, ...]:
-    """Every spec that is not hidden, by name."""
+def read_specs(connection: Connection, ids: Collection[int] | None = None) -> tuple[Spec, ...]:
+    """Every spec that is not hidden, by name; of those with these ids where some are given."""
     shown = select(*SPEC.columns).where(~spec.c.hidden).order_by(spec.c.folded_name, spec.c.id)
     # The lines of hidden specs are read too: dropping them here costs less than a join.
-    in_order = _LINES.order_by(spec_line.c.spec_id, spec_line.c.position)
+    in_order = _LINES_AS_TEXT.order_by(spec_line.c.spec_id, spec_line.c.position)
+    if ids is not None:
+        shown, in_order = shown.where(spec.c.id.in_(ids)), in_order.where(_OWNER.in_(ids))
     lines: dict[int, list[Line]] = {}
+    value = _LINE.sharing()
     with _collector_paused():
-        for *line, spec_id in connection.execute(in_order):
-            lines.setdefault(spec_id, []).append(_LINE.value(line))
-        return tuple(_spec(row, lines.get(row.id, ())) for row in connection.execute(shown))
+        for some in connection.execute(in_order).partitions(MANY):
+            for row in some:
+                lines.setdefault(row[0], []).append(value(row[1:]))
+        rows = connection.execute(shown)
+        return tuple(_spec(row, _each_once(lines.get(row.id, ()))) for row in rows)
+
+
+def in_order(one: Spec) -> tuple[str, int]:
+    """The place of a spec among those read."""
+    return folded(one.name), one.id or 0
 
 
 def read_spec(connection: Connection, spec_id: int) -> Spec | None:
@@ -59,9 +72,14 @@ def read_spec(connection: Connection, spec_id: int) -> Spec | None:
     return _spec(row, [_LINE.value(each) for each in connection.execute(own)])
 
 
-def taken_names(connection: Connection, apart_from: Collection[int] = ()) -> frozenset[str]:
-    """The folded names of the specs there are."""
-    rows = connection.execute(select(spec.c.id, spec.c.folded_name).where(~spec.c.hidden))
+def taken_names(
+    connection: Connection, names: Collection[str], apart_from: Collection[int] = ()
+) -> frozenset[str]:
+    """Those of these folded names that specs have."""
+    found = select(spec.c.id, spec.c.folded_name).where(~spec.c.hidden)
+    if len(names) <= MANY:
+        found = found.where(spec.c.folded_name.in_(names))
+    rows = connection.execute(found)
     return frozenset(row[1] for row in rows if row[0] not in apart_from)
 
 
@@ -75,6 +93,13 @@ def _collector_paused() -> Iterator[None]:
     finally:
         if was_on:
             gc.enable()
+
+
+def _each_once(lines: Sequence[Line]) -> Sequence[Line]:
+    """Lines of which no two are one object, as no two lines of a spec are."""
+    if len(set(map(id, lines))) == len(lines):
+        return lines
+    return [replace(line) for line in lines]
 
 
 def _spec(row: Any, lines: Sequence[Line]) -> Spec:

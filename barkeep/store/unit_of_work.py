@@ -7,27 +7,50 @@ again; nor do ledger entries, which undo reverses.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
 from datetime import datetime
 from functools import cached_property
+from typing import Self
 
 from sqlalchemy import Connection, insert, update
 
 from barkeep.domain.bar.changes import NOTHING, Changes, Part
 from barkeep.domain.bottles.bottle import CountMethod, Entry, EntryKind
 from barkeep.store import records, schema
-from barkeep.store.bottles import append_entry
+from barkeep.store.bottles import append_entries, append_entry
 from barkeep.store.records import KINDS, Key
 from barkeep.store.rows import Row
 
 
 @dataclass(frozen=True, slots=True)
 class Touched:
-    """What a change has touched: the parts of the snapshot, and the bottles whose level moved."""
+    """What a change has touched: the parts of the snapshot, and the bottles whose level moved.
+
+    `ids` are those of the records that were written, by the kind of record, where they number
+    themselves.
+    """
 
     changes: Changes = NOTHING
     bottle_ids: frozenset[int] = frozenset()
+    ids: Mapping[str, frozenset[int]] = field(default_factory=dict)
+
+    @classmethod
+    def by_writing(cls, written: Iterable[tuple[str, Key]], bottle_ids: Iterable[int]) -> Self:
+        """What is touched by writing records, and the ledgers of bottles."""
+        ids: dict[str, set[int]] = {}
+        records = set()
+        for record, key in written:
+            records.add(record)
+            if KINDS[record].soft:
+                ids.setdefault(record, set()).add(key[0])
+        changes = NOTHING.union(*(KINDS[record].changes for record in records))
+        moved = frozenset(bottle_ids)
+        return cls(
+            changes | {Part.BOTTLES} if moved else changes,
+            moved,
+            {record: frozenset(some) for record, some in ids.items()},
+        )
 
 
 class UnitOfWork:
@@ -43,11 +66,8 @@ class UnitOfWork:
     @property
     def touched(self) -> Touched:
         """What has been written so far."""
-        written = {image["record"] for image in self._images}
-        changes = NOTHING.union(*(KINDS[record].changes for record in written))
-        if self._bottle_ids:
-            changes |= {Part.BOTTLES}
-        return Touched(changes, frozenset(self._bottle_ids))
+        written = ((image["record"], image["key"]) for image in self._images)
+        return Touched.by_writing(written, self._bottle_ids)
 
     def insert(self, record: str, values: Iterable[object]) -> tuple[int, ...]:
         """Add values as records of a soft kind, which numbers itself; their ids, in order."""
@@ -103,6 +123,14 @@ class UnitOfWork:
         entry = append_entry(self.connection, unnumbered, self._action_id)
         self._bottle_ids.add(bottle_id)
         return entry
+
+    def append_all(self, entries: Iterable[Entry]) -> None:
+        """Add several entries that have no number yet to the ledgers of their bottles."""
+        some = tuple(entries)
+        if not some:
+            return
+        append_entries(self.connection, some, self._action_id)
+        self._bottle_ids.update(each.bottle_id for each in some)
 
     def finish(self) -> None:
         """Write the action with its images; nothing where nothing was changed."""

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from barkeep.domain.bar.book import listed
 from barkeep.domain.ingredients.own import as_their_kinds
 from barkeep.domain.ingredients.relations import MadeFrom, NoStandIn, StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, with_own
@@ -38,6 +39,11 @@ class Knowledge:
         other = copy(self)
         object.__setattr__(other, "tree", self.tree.showing(names))
         return other
+
+    @cached_property
+    def classics_by_name(self) -> Mapping[str, Spec]:
+        """The classics by their names as a book is ordered by."""
+        return {listed(each): each for each in self.classics}
 
     @cached_property
     def graph(self) -> SubstitutionGraph:

@@ -2,26 +2,29 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, TypeVar, cast
 
 from barkeep.domain.amounts.rounding import Style
 from barkeep.domain.amounts.units import DASH_ML, BarUnits, Ounce, OwnMeasure
+from barkeep.domain.bar.book import BookOf
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.of_kinds import HousePour, ShelfLife
 from barkeep.domain.bar.pars import Par
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.bottles.going_off import End, end_of, last_day_in_words, off_in_words
 from barkeep.domain.bottles.pour_order import Turn, is_overproof, pour_order
-from barkeep.domain.specs.quantities import at_bar
+from barkeep.domain.specs.by_spec import BySpec
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import DEFAULT_SCALES, Scale, Trial
 
 if TYPE_CHECKING:
     from barkeep.domain.bar.shoots import Shoot
+
+Made = TypeVar("Made")
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,23 +83,47 @@ class Snapshot:
         A dash in them comes to what the bar says it does, whatever it was
         when a spec was written; a line in an own measure keeps what it came to.
         """
-        own = {spec.name.casefold() for spec in self.specs}
-        book = self.knowledge.classics if self.settings.classics else ()
-        classics = (each for each in book if each.name.casefold() not in own)
-        units, tree = self.settings.units, self.knowledge.tree
-        specs = (at_bar(units, each, tree) for each in (*self.specs, *classics))
-        return tuple(sorted(specs, key=lambda spec: spec.name.casefold()))
+        return self._book_of.whole(self.specs)
 
     def changed(self, **values: Any) -> Snapshot:
         """The picture with some values of it changed.
 
-        What is worked out of the book is taken along where nothing of the
-        book has changed.
+        What is worked out of the book and of single specs is taken along where
+        it still holds.
         """
         other = replace(self, **values)
-        if "all_specs" in self.__dict__ and _same_book(self, other):
-            other.__dict__["all_specs"] = self.all_specs
+        if self.knowledge is other.knowledge:
+            other.__dict__["_of_specs"] = self._of_specs
+        if "all_specs" in self.__dict__ and _same_around_the_book(self, other):
+            other.__dict__["all_specs"] = (
+                self.all_specs
+                if self.specs is other.specs
+                else other._book_of.changed(self.all_specs, self.specs, other.specs)
+            )
         return other
+
+    @property
+    def _book_of(self) -> BookOf:
+        classics = self.knowledge.classics_by_name if self.settings.classics else {}
+        return BookOf(classics, self.settings.units, self.knowledge.tree)
+
+    def by_spec(self, question: str) -> BySpec[Any]:
+        """What is worked out of specs by themselves, for as long as the knowledge is the same."""
+        return self._of_specs.setdefault(question, BySpec({}))
+
+    @cached_property
+    def _of_specs(self) -> dict[str, BySpec[Any]]:
+        return {}
+
+    def once(self, make: Callable[[Snapshot], Made]) -> Made:
+        """What is made of this very picture, made when it is first asked for."""
+        if make not in self._made:
+            self._made[make] = make(self)
+        return cast(Made, self._made[make])
+
+    @cached_property
+    def _made(self) -> dict[Any, Any]:
+        return {}
 
     @cached_property
     def bottle_by_id(self) -> Mapping[int, Bottle]:
@@ -253,11 +280,10 @@ class Snapshot:
         return lowest
 
 
-def _same_book(before: Snapshot, now: Snapshot) -> bool:
-    """Whether the specs of both are the same, the classics among them, with the same units."""
+def _same_around_the_book(before: Snapshot, now: Snapshot) -> bool:
+    """Whether the books of both are the same but for the owner's specs."""
     return (
-        before.specs is now.specs
-        and before.knowledge is now.knowledge
+        before.knowledge is now.knowledge
         and before.settings.units == now.settings.units
         and before.settings.classics == now.settings.classics
     )

@@ -89,6 +89,13 @@ def label_of(product: Product) -> Label:
     return Label(**{each.name: getattr(product, each.name) for each in fields(Label)})
 
 
+def product_of(label: Label, product_id: int) -> Product:
+    """The product that a label becomes once the bar knows it."""
+    return Product(
+        **{each.name: getattr(label, each.name) for each in fields(Label)}, id=product_id
+    )
+
+
 @dataclass(frozen=True, slots=True)
 class Entry:
     """One line of the ledger, in the bottle's unit.

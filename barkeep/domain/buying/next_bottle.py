@@ -23,7 +23,7 @@ from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import Assessment, asked_by_want, assess
 from barkeep.domain.pouring.made_first import made_first
-from barkeep.domain.pouring.memory import BySpec, Memory
+from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import (
     DerivationWays,
     Sourcing,
@@ -33,6 +33,7 @@ from barkeep.domain.pouring.sourcing import (
     thresholds,
 )
 from barkeep.domain.pouring.supply import Stock, purchase
+from barkeep.domain.specs.by_spec import BySpec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
 

@@ -144,13 +144,12 @@ def analyse(
     it asks for. Optional lines and garnishes count only for allergens and cautions.
     """
     tree, country = snapshot.knowledge.tree, snapshot.settings.country
-    made = replace(spec, technique=technique or _technique(spec, tree))
+    made = _made(spec, tree, technique)
     poured = pours_for(spec, snapshot) if pours is None else tuple(pours)
     mixture = _mixture(made, poured, snapshot)
     cost = cost_of(mixture.contents, snapshot)
     known = not mixture.unknown_alcohol
-    counted_abv = mixture.per_l(lambda each: each.ethanol_ml) / 10.0
-    abv = counted_abv if known else None
+    counted_abv, abv = mixture.counted_abv_percent, mixture.abv_percent
     sugar, acid = mixture.per_l(lambda each: each.sugar_g), mixture.per_l(lambda each: each.acid_g)
     ethanol_g = ethanol_ml_g(mixture.total(lambda each: each.ethanol_ml)) if known else None
     drinks = None if ethanol_g is None else standard_drinks(ethanol_g, country)
@@ -189,6 +188,24 @@ def analyse(
         unknown_alcohol=mixture.unknown_alcohol,
         optional_alcohol=_optional_alcohol(made, poured, tree),
     )
+
+
+def strength_of(spec: Spec, snapshot: Snapshot) -> float | None:
+    """The strength of a drink as served, in % vol, as `analyse` says it and nothing beside.
+
+    None also where nothing in it can be poured, or a line is not understood.
+    """
+    if spec.unsettled:
+        return None
+    made = _made(spec, snapshot.knowledge.tree)
+    mixture = _mixture(made, pours_for(spec, snapshot), snapshot)
+    return mixture.abv_percent if mixture.served_ml else None
+
+
+def _made(spec: Spec, tree: FamilyTree, technique: Technique | None = None) -> Spec:
+    """The spec with how it is made."""
+    made = technique or _technique(spec, tree)
+    return spec if made == spec.technique else replace(spec, technique=made)
 
 
 def _technique(spec: Spec, tree: FamilyTree) -> Technique:

@@ -37,15 +37,13 @@ def wanted_tonight(
 
     Among those of one owner they stay in the order given. Raises `BadQuery`.
     """
-    query = query_of(text, snapshot)
-    facts = facts_tonight(drinks, snapshot, query.asks, memory)
+    found = drinks
+    for part in query_of(text, snapshot).parts:
+        facts = facts_tonight(found, snapshot, part.asks, memory)
+        found = [drink for drink, each in zip(found, facts, strict=True) if part.finds(each)]
     filmed = filmed_next(snapshot)
-    found = (
-        Wanted(drink, whose(drink.spec, filmed))
-        for drink, each in zip(drinks, facts, strict=True)
-        if query.finds(each)
-    )
-    return tuple(sorted(found, key=lambda each: list(WHOSE).index(each.whose)))
+    wanted = (Wanted(drink, whose(drink.spec, filmed)) for drink in found)
+    return tuple(sorted(wanted, key=lambda each: list(WHOSE).index(each.whose)))
 
 
 def as_wanted(drink: Drink, filmed: Collection[str]) -> tuple[int, int, int, str]:
@@ -66,6 +64,8 @@ def facts_tonight(
 ) -> tuple[SpecFacts, ...]:
     """What a query may ask of each drink; it carries what would be poured tonight."""
     facts = facts_for([each.spec for each in drinks], snapshot, asks, memory)
+    if "allergens" not in asks:
+        return facts
     return tuple(
         replace(each, allergens=frozenset(known.word for known in drink.minded.allergens))
         for each, drink in zip(facts, drinks, strict=True)

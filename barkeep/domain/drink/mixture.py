@@ -149,6 +149,16 @@ class Mixture:
         return 1000.0 * self.total(amount) / self.served_ml if self.served_ml else 0.0
 
     @property
+    def abv_percent(self) -> float | None:
+        """Its strength as served, in % vol; None where something alcoholic has no amount."""
+        return None if self.unknown_alcohol else self.counted_abv_percent
+
+    @property
+    def counted_abv_percent(self) -> float:
+        """The strength that what is counted comes to, in % vol."""
+        return self.per_l(lambda each: each.ethanol_ml) / 10.0
+
+    @property
     def served_sigma_ml(self) -> float:
         """Doubt of the volume served."""
         pours = zip(self.contents, self._grows, strict=True)

@@ -1,16 +1,22 @@
-"""Which specs of the book a query finds; only the facts that it asks for are worked out."""
+"""Which specs of the book a query finds; only the facts that it asks for are worked out.
+
+What costs little to find out is asked first, and the dear facts only of what
+is then left. What a spec says of itself stays with the snapshots of a bar.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+from operator import attrgetter
 
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.allergens import allergen_words, allergens_of
-from barkeep.domain.drink.analysis import analyse
+from barkeep.domain.drink.analysis import strength_of
 from barkeep.domain.ingredients.tasks import task_of
-from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.specs.by_spec import BySpec
 from barkeep.domain.specs.query import Query, SpecFacts, facts_of, parse_query
 from barkeep.domain.specs.spec import Spec
 
@@ -23,9 +29,11 @@ def search(snapshot: Snapshot, text: str, memory: Memory | None = None) -> tuple
 
     With a `memory` strengths are worked out again only where a bottle changed.
     """
-    query = query_of(text, snapshot)
-    asked = facts_for(snapshot.all_specs, snapshot, query.asks, memory)
-    return tuple(facts.spec for facts in asked if query.finds(facts))
+    found: Sequence[Spec] = snapshot.all_specs
+    for part in query_of(text, snapshot).parts:
+        facts = facts_for(found, snapshot, part.asks, memory)
+        found = [each.spec for each in part.found(facts)]
+    return tuple(found)
 
 
 def query_of(text: str, snapshot: Snapshot) -> Query:
@@ -41,21 +49,36 @@ def facts_for(
 
     A spec carries what any of its lines may, garnish and all.
     """
-    tree = snapshot.knowledge.tree
+    whole = specs is snapshot.all_specs
+    facts = snapshot.once(_plain_facts) if whole else _facts_of_each(specs, snapshot)
+    if not asks:
+        return facts
     abv = _strengths(specs, snapshot, memory or Memory()) if "strength" in asks else {}
-    due = days_until_due(snapshot) if "due" in asks else {}
+    due = _Due(days_until_due(snapshot) if "due" in asks else {}, snapshot.knowledge)
     filmed = filmed_next(snapshot) if "shoot" in asks else frozenset()
+    carried = _carried(specs, snapshot) if "allergens" in asks else {}
     return tuple(
-        facts_of(
-            each,
-            tree,
-            abv_percent=abv.get(each),
-            due_in=_due_in(each, due, snapshot.knowledge),
-            allergens=_carried(each, tree) if "allergens" in asks else frozenset(),
-            filmed_next=each.name in filmed,
+        SpecFacts(
+            each.spec,
+            each.own_words,
+            each.asked,
+            abv_percent=abv.get(each.spec.name),
+            due_in=due.of(each.asked),
+            allergens=carried.get(each.spec.name, frozenset()),
+            filmed_next=each.spec.name in filmed,
         )
-        for each in specs
+        for each in facts
     )
+
+
+def _plain_facts(snapshot: Snapshot) -> tuple[SpecFacts, ...]:
+    """What each spec of the book says of itself."""
+    return _facts_of_each(snapshot.all_specs, snapshot)
+
+
+def _facts_of_each(specs: Sequence[Spec], snapshot: Snapshot) -> tuple[SpecFacts, ...]:
+    known: BySpec[SpecFacts] = snapshot.by_spec("facts")
+    return tuple(known.each(specs, facts_of))
 
 
 def filmed_next(snapshot: Snapshot) -> frozenset[str]:
@@ -69,13 +92,22 @@ def filmed_next(snapshot: Snapshot) -> frozenset[str]:
     drinks = [drink for each in ahead if each.on == day for drink in each.drinks]
     ids = {drink.spec_id for drink in drinks if drink.spec_id is not None}
     names = {drink.name for drink in drinks if drink.spec_id is None}
+    if not drinks:
+        return frozenset()
     return frozenset(
         spec.name for spec in snapshot.all_specs if spec.id in ids or spec.name in names
     )
 
 
-def _carried(spec: Spec, tree: FamilyTree) -> frozenset[str]:
-    return frozenset(each.word for each in allergens_of(spec.wanted, tree))
+def _carried(specs: Sequence[Spec], snapshot: Snapshot) -> Mapping[str, frozenset[str]]:
+    """The allergens of each spec, by its name."""
+    tree = snapshot.knowledge.tree
+    known: BySpec[frozenset[str]] = snapshot.by_spec("allergens")
+
+    def carried(spec: Spec) -> frozenset[str]:
+        return frozenset(each.word for each in allergens_of(spec.wanted, tree))
+
+    return dict(zip(map(attrgetter("name"), specs), known.each(specs, carried), strict=True))
 
 
 def days_until_due(snapshot: Snapshot) -> Mapping[str, int]:
@@ -93,12 +125,26 @@ def days_until_due(snapshot: Snapshot) -> Mapping[str, int]:
     return found
 
 
-def _due_in(spec: Spec, due: Mapping[str, int], knowledge: Knowledge) -> int | None:
-    """The days until what a spec uses is due: of juice and the like its fruit as well."""
-    if not due:
-        return None
-    kinds = {kind for key in spec.wanted for kind in _used_for(key, knowledge)}
-    return min((due[kind] for kind in kinds & due.keys()), default=None)
+@dataclass(frozen=True, slots=True)
+class _Due:
+    """The days until each kind is due, and what that comes to for what is asked for."""
+
+    days: Mapping[str, int]
+    knowledge: Knowledge
+    _known: dict[str, int | None] = field(default_factory=dict)
+
+    def of(self, asked: Collection[str]) -> int | None:
+        """The days until any of it is due: of juice and the like its fruit as well."""
+        if not self.days:
+            return None
+        found = (self._of_one(key) for key in asked)
+        return min((days for days in found if days is not None), default=None)
+
+    def _of_one(self, key: str) -> int | None:
+        if key not in self._known:
+            used = self.days.keys() & set(_used_for(key, self.knowledge))
+            self._known[key] = min((self.days[each] for each in used), default=None)
+        return self._known[key]
 
 
 def _used_for(key: str, knowledge: Knowledge) -> Iterable[str]:
@@ -112,17 +158,8 @@ def _used_for(key: str, knowledge: Knowledge) -> Iterable[str]:
 
 def _strengths(
     specs: Sequence[Spec], snapshot: Snapshot, memory: Memory
-) -> Mapping[Spec, float | None]:
-    """The strength of each spec as served.
-
-    None where nothing in it can be poured, or a line is not understood.
-    """
-    known: dict[Spec, float | None] = memory.recall(
-        "strength", snapshot, lambda spec, _abv: spec.wanted
-    )
-    for spec in specs:
-        if spec not in known:
-            analysis = analyse(spec, snapshot)
-            tells = analysis.served_volume_ml and not spec.unsettled
-            known[spec] = analysis.abv_percent if tells else None
-    return known
+) -> Mapping[str, float | None]:
+    """The strength of each spec as served, by its name; None where none can be said."""
+    known: BySpec[float | None] = memory.by_spec("strength", snapshot)
+    strengths = known.each(specs, lambda spec: strength_of(spec, snapshot))
+    return dict(zip(map(attrgetter("name"), specs), strengths, strict=True))

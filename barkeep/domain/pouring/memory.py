@@ -11,10 +11,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Iterable, Mapping
 from dataclasses import dataclass, field
-from typing import Any, Generic, TypeVar, cast
+from typing import Any, TypeVar, cast
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.specs.by_spec import BySpec
 from barkeep.domain.specs.spec import Spec
 
 Item = TypeVar("Item", bound=Hashable)
@@ -82,20 +83,6 @@ class Memory:
             levels_matter=levels_matter,
         )
         return BySpec(known)
-
-
-@dataclass(frozen=True, slots=True)
-class BySpec(Generic[Value]):
-    """What is settled of specs, each by its name and for as long as it is the very same spec."""
-
-    _known: dict[str, tuple[Spec, Value]]
-
-    def of(self, spec: Spec, make: Callable[[Spec], Value]) -> Value:
-        """What is known of a spec, else what is made of it now."""
-        known = self._known.get(spec.name)
-        if known is None or known[0] is not spec:
-            known = self._known[spec.name] = spec, make(spec)
-        return known[1]
 
 
 @dataclass(frozen=True, slots=True)

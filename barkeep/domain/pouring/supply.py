@@ -104,6 +104,10 @@ class Supply:
 
 def supply_of(snapshot: Snapshot) -> Supply:
     """What the snapshot's bottles hold today, in the order they are used up."""
+    return snapshot.once(_supply_of)
+
+
+def _supply_of(snapshot: Snapshot) -> Supply:
     tree = snapshot.knowledge.tree
     stocks = {
         key: tuple(_stock(bottle, tree) for bottle in bottles)

@@ -9,8 +9,8 @@ better and another a dark one, the owner's usual pour goes before the kinds.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
 from datetime import date
 
 from barkeep.domain.bar.snapshot import Snapshot
@@ -104,6 +104,9 @@ class UsualPours:
     house: Mapping[str, str]
     turns: Mapping[str, Rank]
     tree: FamilyTree
+    _ordered: dict[tuple[object, ...], tuple[str, ...]] = field(
+        default_factory=dict, repr=False, compare=False
+    )
 
     def asked(self, line: Line, spec: Spec) -> frozenset[str]:
         """The kinds poured only when asked for that the line or its usual pour asks for."""
@@ -131,11 +134,17 @@ class UsualPours:
 
         What is poured only when asked for is not among them where the line does not ask.
         """
-        tree = self.tree
-        meant = _For(is_light(spec, tree), self.asked(line, spec))
+        meant = _For(is_light(spec, self.tree), self.asked(line, spec))
         strong = line.min_abv_percent is not None
+        asking = (line.wanted, meant, strong)
+        if asking not in self._ordered:
+            self._ordered[asking] = self._in_order(line.wanted, meant, strong)
+        return self._ordered[asking]
+
+    def _in_order(self, wants: Sequence[str], meant: _For, strong: bool) -> tuple[str, ...]:
+        tree = self.tree
         ranked: dict[str, tuple[object, ...]] = {}
-        for choice, wanted in enumerate(line.wanted):
+        for choice, wanted in enumerate(wants):
             for steps, kinds in enumerate(self._levels_below(wanted)):
                 for key in kinds:
                     unasked = not tree.only_when_asked(key, wanted) <= meant.asked
@@ -181,6 +190,10 @@ class UsualPours:
 
 def usual_pours(snapshot: Snapshot) -> UsualPours:
     """The owner's usual pours that are there, and what stands there in the order it is used up."""
+    return snapshot.once(_usual_pours)
+
+
+def _usual_pours(snapshot: Snapshot) -> UsualPours:
     there = {
         each.product.id: each.ingredient for bottles in snapshot.usable.values() for each in bottles
     }

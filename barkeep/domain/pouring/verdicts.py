@@ -11,13 +11,14 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import EXACT, Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess, sourcing_for
-from barkeep.domain.pouring.memory import BySpec, Memory
+from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.minded import Minded, minded_after, minded_of
 from barkeep.domain.pouring.runs import Serving, what_goes_in
 from barkeep.domain.pouring.serves import Serves
 from barkeep.domain.pouring.sourcing import Sourcing, Within, need
 from barkeep.domain.pouring.warnings import notices_of, warnings_for
 from barkeep.domain.pouring.words import asks_in_words, in_dashes_of_bottle, why_met, why_missing
+from barkeep.domain.specs.by_spec import BySpec
 from barkeep.domain.specs.spec import Line, Spec
 
 Verdict = Literal["ready", "stand_in", "one_short", "short"]

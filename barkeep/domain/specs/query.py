@@ -6,10 +6,10 @@ What may be typed is in `LANGUAGE`.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from types import MappingProxyType
-from typing import TypeAlias, get_args
+from typing import Any, Literal, TypeAlias, get_args
 
 from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -80,7 +80,8 @@ NO_ALLERGENS: AllergenWords = MappingProxyType({})
 class SpecFacts:
     """What a query may ask of a spec.
 
-    `words` is folded text; `kinds` the keys of its lines and all above them;
+    `own_words` is its own text, folded, with a blank around it; `asked` the keys that its
+    lines would take;
     `abv_percent` its strength as served, None where that is not known;
     `due_in` the days until the first bottle it uses is due, None for none;
     `allergens` what it carries, in the words of the lists; `filmed_next`
@@ -88,8 +89,8 @@ class SpecFacts:
     """
 
     spec: Spec
-    words: str
-    kinds: frozenset[str]
+    own_words: str
+    asked: frozenset[str]
     abv_percent: float | None = None
     due_in: int | None = None
     allergens: frozenset[str] = frozenset()
@@ -99,16 +100,30 @@ class SpecFacts:
 Term: TypeAlias = Callable[[SpecFacts], bool]
 
 
+Fact = Literal["", "shoot", "due", "allergens", "strength"]
+"""What a term needs beside the spec itself, which is nothing; the cheapest to find out first."""
+FACTS: tuple[Fact, ...] = get_args(Fact)
+
+
 @dataclass(frozen=True, slots=True)
 class Query:
     """The terms of what was typed; all must hold. `asks` names the facts it needs."""
 
     terms: tuple[Term, ...]
-    asks: frozenset[str] = frozenset()
+    asks: frozenset[Fact] = frozenset()
+    parts: tuple[Query, ...] = ()
+    """The same terms, those together that need one fact, and what costs least first."""
 
     def finds(self, facts: SpecFacts) -> bool:
         """Whether a spec meets every term."""
         return all(term(facts) for term in self.terms)
+
+    def found(self, facts: Iterable[SpecFacts]) -> list[SpecFacts]:
+        """Those that meet every term."""
+        some = list(facts)
+        for term in self.terms:
+            some = list(filter(term, some))
+        return some
 
 
 @dataclass(frozen=True, slots=True)
@@ -168,15 +183,16 @@ def typed_terms(text: str) -> tuple[Typed, ...]:
 def parse_query(text: str, tree: FamilyTree, allergens: AllergenWords = NO_ALLERGENS) -> Query:
     """The query of what was typed. Raises `BadQuery` for a term that means nothing."""
     known = _Known(tree, allergens)
-    terms: list[Term] = []
-    asks: set[str] = set()
+    by_fact: dict[Fact, list[Term]] = {}
     for each in _as_meant(typed_terms(text), known):
-        if each.is_begun:
-            continue
-        term, needs = _term(each, known)
-        terms.append(term)
-        asks |= needs
-    return Query(tuple(terms), frozenset(asks))
+        if not each.is_begun:
+            term, needs = _term(each, known)
+            by_fact.setdefault(needs, []).append(term)
+    parts = tuple(
+        Query(tuple(by_fact[fact]), frozenset({fact} - {""})) for fact in FACTS if fact in by_fact
+    )
+    terms = tuple(term for part in parts for term in part.terms)
+    return Query(terms, frozenset[Fact]().union(*(part.asks for part in parts)), parts)
 
 
 def _as_meant(typed: Sequence[Typed], known: _Known) -> Iterator[Typed]:
@@ -200,59 +216,74 @@ def _is_known(typed: Typed, known: _Known) -> bool:
     return not (typed.minus or typed.field) and known.means(typed.value)
 
 
-def _term(typed: Typed, known: _Known) -> tuple[Term, frozenset[str]]:
-    """What a term asks, and the facts that takes."""
+def _term(typed: Typed, known: _Known) -> tuple[Term, Fact]:
+    """What a term asks, and the fact that takes."""
     field, value = typed.field, typed.value
+    needs: Fact = ""
     if field in _FIELDS and value:
         term, needs = _FIELDS[field](value, known), _NEEDS.get(field, "")
     elif not field and not typed.quoted and value.casefold() in _ALONE:
         term, needs = _ALONE[value.casefold()](known), _NEEDS.get(value.casefold(), "")
     elif typed.minus and not field and folded(value) in known.allergens:
-        return _not_even_carried(value, known), frozenset({"allergens"})
+        return _not_even_carried(value, known), "allergens"
     else:
-        term, needs = _words(f"{field}:{value}" if field else value, known), ""
-    return _not(term) if typed.minus else term, frozenset(filter(None, (needs,)))
+        term = _words(f"{field}:{value}" if field else value, known)
+    return _not(term) if typed.minus else term, needs
 
 
-def facts_of(
-    spec: Spec,
-    tree: FamilyTree,
-    *,
-    abv_percent: float | None = None,
-    due_in: int | None = None,
-    allergens: frozenset[str] = frozenset(),
-    filmed_next: bool = False,
-) -> SpecFacts:
-    """The facts of one spec that need nothing but the tree, with those that are given."""
-    kinds = frozenset(
-        kind for line in spec.lines for key in line.wanted for kind in (key, *tree.ancestors(key))
-    )
-    names = (tree.folded_names[kind] for kind in sorted(kinds))
+def facts_of(spec: Spec, **known: Any) -> SpecFacts:
+    """The facts of one spec that need nothing but its text, with those that are given."""
     unsettled = (each.text for each in spec.unsettled)
     called = (line.called for line in spec.lines)
     named = (spec.name, spec.riff_of or "", spec.glass, spec.technique, *spec.tags)
     own = folded(" ".join((*named, *called, *unsettled)))
-    return SpecFacts(
-        spec=spec,
-        words=" ".join((own, *names)),
-        kinds=kinds,
-        abv_percent=abv_percent,
-        due_in=due_in,
-        allergens=allergens,
-        filmed_next=filmed_next,
-    )
+    return SpecFacts(spec, f" {own} ", spec.wanted, **known)
 
 
-def _words(value: str, _known: _Known) -> Term:
-    wanted = folded(value)
-    return lambda facts: wanted in facts.words
+def _words(value: str, known: _Known) -> Term:
+    return _says(folded(value), known.tree)
+
+
+def _says(wanted: str, tree: FamilyTree) -> Term:
+    """Whether a spec's own words hold this, or the names of what it asks for and of all above that.
+
+    They are one text, in which several words may stand in a row from one name into the next.
+    """
+    named = [key for key, names in tree.folded_names.items() if wanted in f" {names} "]
+    kinds = frozenset(named).union(*map(tree.descendants, named))
+
+    def says(facts: SpecFacts) -> bool:
+        return wanted in facts.own_words or not kinds.isdisjoint(facts.asked)
+
+    if " " not in wanted.strip():
+        return says
+    words = [_says(each, tree) for each in wanted.split()]
+
+    def says_in_a_row(facts: SpecFacts) -> bool:
+        return says(facts) or (
+            all(word(facts) for word in words) and wanted in _all_words(facts, tree)
+        )
+
+    return says_in_a_row
+
+
+def _all_words(facts: SpecFacts, tree: FamilyTree) -> str:
+    kinds = facts.asked.union(*map(tree.ancestors, facts.asked))
+    names = " ".join(tree.folded_names[kind] for kind in sorted(kinds))
+    return f"{facts.own_words}{names} "
 
 
 def _with(value: str, known: _Known) -> Term:
     key = known.kind(value)
     if key is None:
         raise BadQuery(f"with:{value}", "no ingredient is called that")
-    return lambda facts: key in facts.kinds
+    return _any_of(key, known.tree)
+
+
+def _any_of(key: str | None, tree: FamilyTree) -> Term:
+    """A line of it or of anything that is one."""
+    kinds = frozenset() if key is None else frozenset(tree.at_or_below(key))
+    return lambda facts: not kinds.isdisjoint(facts.asked)
 
 
 def _without(value: str, known: _Known) -> Term:
@@ -260,14 +291,15 @@ def _without(value: str, known: _Known) -> Term:
     key, allergens = known.kind(value), known.allergens.get(folded(value), frozenset())
     if key is None and not allergens:
         raise BadQuery(f"without:{value}", "no ingredient and no allergen is called that")
-    free = _free_of(value, allergens)
-    return lambda facts: key not in facts.kinds and free(facts)
+    free, has_one = _free_of(value, allergens), _any_of(key, known.tree)
+    return lambda facts: not has_one(facts) and free(facts)
 
 
 def _not_even_carried(value: str, known: _Known) -> Term:
     """Of a word that is an allergen: neither the word itself, nor what carries it."""
-    free, wanted = _free_of(value, known.allergens[folded(value)]), f" {folded(value)} "
-    return lambda facts: wanted not in f" {facts.words} " and free(facts)
+    free = _free_of(value, known.allergens[folded(value)])
+    says = _says(f" {folded(value)} ", known.tree)
+    return lambda facts: not says(facts) and free(facts)
 
 
 def _free_of(value: str, allergens: frozenset[str]) -> Term:
@@ -289,8 +321,10 @@ def _base(value: str, known: _Known) -> Term:
     if key is None:
         raise BadQuery(f"base:{value}", "no ingredient is called that")
 
+    has_one = _any_of(key, tree)
+
     def is_built_on(facts: SpecFacts) -> bool:
-        built_on = base(facts.spec, tree) if key in facts.kinds else None
+        built_on = base(facts.spec, tree) if has_one(facts) else None
         return built_on is not None and tree.is_a(built_on, key)
 
     return is_built_on
@@ -377,7 +411,7 @@ _ALONE: Mapping[str, Callable[[_Known], Term]] = {
     "shoot": lambda _known: lambda facts: facts.filmed_next,
 }
 """Words that stand for a question of their own."""
-_NEEDS: Mapping[str, str] = {
+_NEEDS: Mapping[str, Fact] = {
     "strength": "strength",
     "due": "due",
     "shoot": "shoot",

@@ -67,7 +67,7 @@ class TestAnAmountOfAlcohol:
         from barkeep.domain.pouring.memory import Memory
 
         spec = written(f"Drink\n{NO_AMOUNT}")
-        assert _strengths([spec], BARE, Memory())[spec] is None
+        assert _strengths([spec], BARE, Memory())[spec.name] is None
 
     def test_an_optional_line_is_named(self):
         found = of("gin (optional)\n120 ml tonic water\n\nBuild over ice.")

@@ -21,7 +21,7 @@ SLEEPER = Spec(
 
 
 def found(text, tree, **facts):
-    return parse_query(text, tree).finds(facts_of(SLEEPER, tree, **facts))
+    return parse_query(text, tree).finds(facts_of(SLEEPER, **facts))
 
 
 @pytest.mark.parametrize(
@@ -109,6 +109,6 @@ def test_a_term_that_means_nothing_is_said(text, sentence, tree):
 @given(st.text(max_size=60))
 def test_any_text_is_a_query_or_a_clear_refusal(tree, text):
     try:
-        parse_query(text, tree).finds(facts_of(SLEEPER, tree))
+        parse_query(text, tree).finds(facts_of(SLEEPER))
     except BadQuery as error:
         assert str(error)
