@@ -92,7 +92,8 @@ def large_bar(path, knowledge, clock) -> Bar:
     bar = Bar.open(path, knowledge, clock)
     products = {each.name: each for each in bar.snapshot.products}
     for each in made.bottles:
-        bar.inventory.receive(products[each.product.name].id, each.level.amount)
+        done = bar.inventory.receive(products[each.product.name].id, each.level.amount)
+        bar.inventory.open(done.value.id)
     return bar
 
 

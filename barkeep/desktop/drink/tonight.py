@@ -210,7 +210,7 @@ class TonightScreen(TableScreen[Drink]):
     def identity(self, row: Drink) -> Hashable:
         return row.spec.name
 
-    def matcher(self) -> Callable[[Drink], bool]:
+    def matcher(self, rows: Sequence[Drink]) -> Callable[[Drink], bool]:
         snapshot = self._answer.snapshot
         typed = self.search.text
         self.search.show_problem(self._finding.read(typed, snapshot))
@@ -218,7 +218,7 @@ class TonightScreen(TableScreen[Drink]):
             # What is typed comes last: a quotation mark that is still open would take the rest.
             self._finding.read(f"{self.filters.query} {typed}", snapshot)
         found = self._finding.finder(self._answer)
-        self._sum_up([each for each in self.table.rows if found(each.spec)])
+        self._sum_up([each for each in rows if found(each.spec)])
         return lambda row: self.accepts(row) and found(row.spec)
 
     def accepts(self, row: Drink) -> bool:

@@ -114,7 +114,7 @@ class SpecsScreen(TableScreen[SpecRow]):
     def identity(self, row: SpecRow) -> Hashable:
         return row.spec.name
 
-    def matcher(self) -> Callable[[SpecRow], bool]:
+    def matcher(self, rows: Sequence[SpecRow]) -> Callable[[SpecRow], bool]:
         snapshot = self.context.bar.snapshot
         self.search.show_problem(self._finding.read(self.search.text, snapshot))
         found = self._finding.finder(snapshot)

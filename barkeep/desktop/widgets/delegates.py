@@ -27,8 +27,6 @@ SUBTITLE_ROLE = Qt.ItemDataRole.UserRole + 3
 """A second, quieter line under the words."""
 VALUE_ROLE = Qt.ItemDataRole.UserRole + 4
 """The domain value the row stands for."""
-SORT_ROLE = Qt.ItemDataRole.UserRole + 5
-"""What the column sorts by."""
 ICONS_ROLE = Qt.ItemDataRole.UserRole + 6
 """A tuple of picture names drawn after the words: *house-made*, *allergen* …"""
 

@@ -65,7 +65,7 @@ class Memory:
             reached = _Reached(snapshot, changed)
             values = {
                 item: value
-                for item, value in last.values.items()
+                for item, value in last.values.copy().items()  # the last answer may still grow
                 if not (changed and any(map(reached, asks(item, value))))
             }
         self._settled[question] = _Settled(snapshot, values)
@@ -96,6 +96,11 @@ class BySpec(Generic[Value]):
         if known is None or known[0] is not spec:
             known = self._known[spec.name] = spec, make(spec)
         return known[1]
+
+    def known(self, spec: Spec) -> Value | None:
+        """What is known of a spec; None for nothing."""
+        known = self._known.get(spec.name)
+        return known[1] if known is not None and known[0] is spec else None
 
 
 @dataclass(frozen=True, slots=True)
