@@ -175,13 +175,15 @@ class RowFilter(QAbstractTableModel):
         self.changePersistentIndexList(before, now)
         self.layoutChanged.emit()
 
-    def lacking(self) -> list[Any]:
-        """The rows to be kept of which that is not known yet by which they are sorted."""
-        column = self._source.columns[self._column]
-        known = column.known if self._column != NO_COLUMN else None
-        if known is None:
-            return []
-        return [row for row in self._source.rows if self._accepts(row) and not known(row)]
+    def kept(self) -> list[Any]:
+        """The rows that are accepted as it was asked last, whether they are shown yet or not."""
+        return list(filter(self._accepts, self._source.rows))
+
+    def lacking(self, rows: Iterable[Any]) -> list[Any]:
+        """Those of some rows of which that is not known yet by which rows are sorted."""
+        column = self._source.columns[self._column] if self._column != NO_COLUMN else None
+        known = None if column is None else column.known
+        return [] if known is None else [row for row in rows if not known(row)]
 
     def row(self, index: Index) -> Any:
         """The row at an index."""
