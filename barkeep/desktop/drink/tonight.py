@@ -172,7 +172,9 @@ class TonightScreen(TableScreen[TonightRow]):
         if row is None:
             self.detail.clear()
             return
-        drink = row.worked_out()
+        is_news, drink = row.drink is None, row.worked_out()
+        if is_news:
+            self._tell((row,))
         self._show_drink(drink)
         if row.verdict == "stand_in":
             question = partial(correction_for, drink, row.evening.snapshot)

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Any, Generic, TypeVar
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, Qt, Signal
@@ -15,6 +16,10 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, Qt, Signal
 from barkeep.desktop.widgets.delegates import VALUE_ROLE, Index
 
 Row = TypeVar("Row")
+DISPLAY = Qt.ItemDataRole.DisplayRole.value
+ALIGNMENT = Qt.ItemDataRole.TextAlignmentRole.value
+TOOLTIP = Qt.ItemDataRole.ToolTipRole.value
+"""As Qt asks for them: numbers, of which it asks several for every cell it paints."""
 NO_COLUMN = -1
 """Nothing is sorted by."""
 
@@ -36,7 +41,7 @@ class Column(Generic[Row]):
     roles: Mapping[int, Callable[[Row], Any]] = field(default_factory=dict)
     known: Callable[[Row], bool] | None = None
 
-    @property
+    @cached_property
     def alignment(self) -> Qt.AlignmentFlag:
         """Numbers to the right, words to the left; the header follows its column."""
         side = Qt.AlignmentFlag.AlignRight if self.right else Qt.AlignmentFlag.AlignLeft
@@ -63,21 +68,27 @@ class RowTable(QAbstractTableModel, Generic[Row]):
         self.rows: tuple[Row, ...] = ()
         """The rows as they stand, in the model's own order."""
         self.look_at: Callable[[Row], object] | None = None
+        self._said: dict[int, dict[tuple[int, int], Any]] = {}
+        """What has been said of the rows that were looked at, by row, column and role."""
 
     def show_rows(self, rows: Sequence[Row]) -> None:
         """Show these rows instead."""
         self.beginResetModel()
         self.rows = tuple(rows)
+        self._said.clear()
         self.endResetModel()
 
     def replace_row(self, number: int, row: Row) -> None:
         """Show one row anew without disturbing the view."""
         self.rows = (*self.rows[:number], row, *self.rows[number + 1 :])
+        self._said.pop(number, None)
         last = max(0, len(self.columns) - 1)
         self.dataChanged.emit(self.index(number, 0), self.index(number, last))
 
     def tell(self, numbers: Sequence[int]) -> None:
         """Show these rows with what has been worked out of them."""
+        for number in numbers:
+            self._said.pop(number, None)
         self.told.emit(numbers)
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008 (Qt's signature)
@@ -92,20 +103,21 @@ class RowTable(QAbstractTableModel, Generic[Row]):
     def value(self, number: int, place: int, role: int) -> Any:
         """What the row of this number says in the column at this place."""
         row, column = self.rows[number], self.columns[place]
-        if role in column.roles:
-            return column.roles[role](row)
-        match role:
-            case Qt.ItemDataRole.DisplayRole:
-                if column.known is not None and self.look_at and not column.known(row):
-                    self.look_at(row)
-                return column.text(row)
-            case Qt.ItemDataRole.TextAlignmentRole:
-                return column.alignment
-            case Qt.ItemDataRole.ToolTipRole:
-                return column.tooltip(row) if column.tooltip else None
-            case _ if role == VALUE_ROLE:
-                return row
-        return None
+        if role == ALIGNMENT:
+            return column.alignment
+        if role == VALUE_ROLE:
+            return row
+        if role == TOOLTIP:
+            return column.tooltip(row) if column.tooltip else None
+        say = column.text if role == DISPLAY else column.roles.get(role)
+        if say is None:
+            return None
+        if role == DISPLAY and column.known is not None and self.look_at and not column.known(row):
+            self.look_at(row)
+        said = self._said.setdefault(number, {})
+        if (place, role) not in said:
+            said[place, role] = say(row)
+        return said[place, role]
 
     def headerData(
         self,
