@@ -180,7 +180,7 @@ def _group(
 def _summed_up(found: Sequence[Wanted], *, also_short: bool) -> str:
     if not found:
         return "No drink is found by that."
-    ready, stand_in, short = how_many(each.drink for each in found)
+    ready, stand_in, short = how_many(each.drink.verdict for each in found)
     said = [f"{ready} ready"] if ready else []
     said += [f"{stand_in} with stand-ins"] if stand_in else []
     said += [f"{short} that cannot be made"] if short else []

@@ -8,14 +8,16 @@ from html import escape
 from typing import Generic, TypeVar
 
 from barkeep.desktop.screens.background import Background
+from barkeep.desktop.widgets.waiting import Waiting
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.drink.search import SLOW_FACTS, query_of
+from barkeep.domain.drink.search import query_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.specs.query import LANGUAGE, NO_FIELD, Query, SpecFacts
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import BadQuery
 
-QUICK_FACTS = frozenset({"due", "shoot", "allergens"})
+QUICK_FACTS = frozenset({"due", "shoot"})
+"""What is found out of every spec at once, beside its words and kinds."""
 
 Of = TypeVar("Of")
 FactsOf = Callable[[Of, frozenset[str], Memory], Sequence[SpecFacts]]
@@ -25,8 +27,8 @@ FactsOf = Callable[[Of, frozenset[str], Memory], Sequence[SpecFacts]]
 class Finding(Generic[Of]):
     """Keeps the last query that meant something, and the facts it asks of what is listed.
 
-    `question` is under what slow facts are asked for in the background; `on_ready` is called
-    when they have come.
+    Facts are asked for in the background, under `question`; `on_ready` is called when those
+    have come that a query waits for. `waiting` says so meanwhile.
     """
 
     def __init__(
@@ -35,15 +37,17 @@ class Finding(Generic[Of]):
         question: str,
         facts_of: FactsOf[Of],
         on_ready: Callable[[], object],
+        *,
+        waiting: Waiting,
     ) -> None:
-        self._background, self._question = background, question
+        self._background, self._question, self._waiting = background, question, waiting
         self._facts_of, self._on_ready = facts_of, on_ready
         self._memory = Memory()
         self._query = self._in_force = Query(())
         self._facts: Mapping[str, SpecFacts] = {}
         self._known_of: Of | None = None
-        self._strengths_of: Of | None = None
-        self._asked_of: Of | None = None
+        self._known: frozenset[str] = frozenset()
+        self._asked: tuple[Of, frozenset[str]] | None = None
 
     def read(self, text: str, snapshot: Snapshot) -> str:
         """Take what was typed; why it cannot be used, empty where it can."""
@@ -53,35 +57,50 @@ class Finding(Generic[Of]):
             return str(error)
         return ""
 
+    @property
+    def asks(self) -> frozenset[str]:
+        """The facts that the query needs."""
+        return self._query.asks
+
+    def prepare(self, listed: Of) -> None:
+        """Find out what any query may ask and takes no long time, before one is typed."""
+        if not self._is_known(listed, frozenset()):
+            self._ask(listed, self.asks)
+
     def finder(self, listed: Of) -> Callable[[Spec], bool]:
         """Whether a spec is found; by the query before it while an answer is still to come."""
-        if self._query.asks & SLOW_FACTS and self._strengths_of is not listed:
-            self._ask(listed)
+        if not self._query.terms or self._is_known(listed, self._query.asks):
+            self._in_force = self._query
+            self._waiting.end(self._question)
         else:
-            self._background.forget(self._question)
-            self._asked_of, self._in_force = None, self._query
-        query = self._in_force
+            self._ask(listed, self._query.asks)
+            self._waiting.begin(self._question, "Searching…")
+        return self.last_finder()
+
+    def last_finder(self) -> Callable[[Spec], bool]:
+        """Whether a spec is found by the query that was answered last."""
+        query, facts = self._in_force, self._facts
         if not query.terms:
             return lambda _spec: True
-        if self._known_of is not listed and not query.asks & SLOW_FACTS:
-            self._keep(listed, self._facts_of(listed, QUICK_FACTS, self._memory))
-        facts = self._facts
         return lambda spec: spec.name in facts and query.finds(facts[spec.name])
 
-    def _ask(self, listed: Of) -> None:
-        if self._asked_of is listed:
+    def _is_known(self, listed: Of, asks: frozenset[str]) -> bool:
+        return self._known_of is listed and asks | QUICK_FACTS <= self._known
+
+    def _ask(self, listed: Of, asks: frozenset[str]) -> None:
+        wanted = asks | QUICK_FACTS | (self._known if self._known_of is listed else frozenset())
+        if self._asked is not None and self._asked[0] is listed and wanted <= self._asked[1]:
             return
-        self._asked_of = listed
-        question = partial(self._facts_of, listed, QUICK_FACTS | SLOW_FACTS, self._memory)
-        self._background.ask(self._question, question, partial(self._answered, listed))
+        self._asked = listed, wanted
+        question = partial(self._facts_of, listed, wanted, self._memory)
+        answered = partial(self._answered, listed, wanted)
+        self._background.ask(self._question, question, answered)
 
-    def _answered(self, listed: Of, facts: Sequence[SpecFacts]) -> None:
-        self._asked_of, self._strengths_of = None, listed
-        self._keep(listed, facts)
-        self._on_ready()
-
-    def _keep(self, listed: Of, facts: Sequence[SpecFacts]) -> None:
-        self._facts, self._known_of = {each.spec.name: each for each in facts}, listed
+    def _answered(self, listed: Of, known: frozenset[str], facts: Sequence[SpecFacts]) -> None:
+        self._asked, self._known_of, self._known = None, listed, known
+        self._facts = {each.spec.name: each for each in facts}
+        if self._query.terms:
+            self._on_ready()
 
 
 def language_as_help() -> str:

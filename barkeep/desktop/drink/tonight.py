@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Hashable, Iterator, Sequence
 from functools import partial
 
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QWidget
 
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
 from barkeep.desktop.drink.analysis_view import CautionRow, before_you_pour, correction_words
+from barkeep.desktop.drink.bases import base_of
 from barkeep.desktop.drink.finding import Finding, language_as_help
 from barkeep.desktop.drink.tonight_filters import TonightFilters
+from barkeep.desktop.drink.tonight_rows import Answered, TonightRow, answered, tonight_columns
 from barkeep.desktop.drink.words import (
     NOT_UNDERSTOOD,
     line_state,
@@ -21,15 +21,12 @@ from barkeep.desktop.drink.words import (
     written,
 )
 from barkeep.desktop.screens.list_stack import set_widths
-from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.screens.worked_out import WorkedOut
 from barkeep.desktop.widgets.buttons import button, number_field
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import (
-    ICONS_ROLE,
-    SUBTITLE_ROLE,
-    VERDICT_ROLE,
     VerdictDelegate,
 )
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
@@ -38,11 +35,10 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import row_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import EVERYTHING, Changes
-from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import IN_GENERAL
 from barkeep.domain.drink.analysis import analyse
-from barkeep.domain.drink.at_the_bar import Whose, as_wanted, facts_tonight, whose
-from barkeep.domain.drink.search import filmed_next
+from barkeep.domain.drink.at_the_bar import facts_tonight
+from barkeep.domain.drink.search import facts_for
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
@@ -54,94 +50,12 @@ from barkeep.domain.pouring.serves_in_words import (
     serves_in_words,
     serves_of,
 )
-from barkeep.domain.pouring.sourcing import Within
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, how_many, tonight
+from barkeep.domain.pouring.verdicts import Drink, how_many
 from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.query import SpecFacts
-from barkeep.domain.specs.shown_lines import ShownLine, ingredients_in_brief, names_of, shown_lines
-from barkeep.domain.specs.spec import UnsettledLine, base, with_unsettled
+from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
+from barkeep.domain.specs.spec import Spec, UnsettledLine, with_unsettled
 from barkeep.domain.stand_ins.corrections import Correction, correction_for
-from barkeep.errors import spoken_list
-
-MANY = 10**6
-"""Sorts what nothing limits after every number."""
-
-
-def drink_columns(
-    tree: FamilyTree, filmed: frozenset[str] = frozenset()
-) -> tuple[Column[Drink], ...]:
-    """Drink with its tags, verdict, serves, what is missing or runs out first; whose, base.
-
-    `filmed` are the names of the drinks of the next shoot.
-    """
-    return (
-        Column(
-            "Drink",
-            lambda drink: drink.spec.name,
-            roles={
-                SUBTITLE_ROLE: lambda drink: drink.minded.in_brief,
-                Qt.ItemDataRole.AccessibleDescriptionRole: lambda drink: drink.minded.in_brief,
-                ICONS_ROLE: lambda drink: ("warning",) if drink.notices else (),
-            },
-            tooltip=lambda drink: _tip(drink, tree),
-        ),
-        Column(
-            "Tonight",
-            lambda drink: VERDICT_WORDS[drink.verdict].name,
-            key=lambda drink: (VERDICTS.index(drink.verdict), drink.spec.name.casefold()),
-            roles={VERDICT_ROLE: lambda drink: drink.verdict},
-        ),
-        Column(
-            "Serves",
-            serves_in_brief,
-            key=lambda drink: MANY if drink.serves is None else drink.serves,
-            right=True,
-            tooltip=lambda drink: serves_in_words(drink, tree) if drink.makeable else "",
-        ),
-        Column("Limited by", lambda drink: hindrance(drink, tree)),
-        Column(
-            "Whose",
-            lambda drink: WHOSE_BRIEFLY[whose(drink.spec, filmed)],
-            key=lambda drink: as_wanted(drink, filmed),
-        ),
-        Column("Base", lambda drink: base_name(drink, tree)),
-    )
-
-
-WHOSE_BRIEFLY: Mapping[Whose, str] = {"shoot": "Shoot", "own": "Own", "classic": "Classic"}
-
-
-def _tip(drink: Drink, tree: FamilyTree) -> str:
-    """What is in it, what to mind, and what to know of its bottles."""
-    said = (ingredients_in_brief(drink.spec, tree), drink.minded.in_brief, *drink.notices)
-    return "\n".join(each for each in said if each)
-
-
-def base_name(drink: Drink, tree: FamilyTree) -> str:
-    """What the drink is built on; empty for a spec without volumes."""
-    key = base(drink.spec, tree)
-    return named_by(drink.spec.lines, tree).name(key) if key else ""
-
-
-def serves_in_brief(drink: Drink) -> str:
-    """How many serves of the bottles shown, and after the plus of others; an em dash for none."""
-    if not drink.makeable:
-        return "—"
-    if drink.serves is None:
-        return "no limit"
-    more = [each.serves for each in drink.then]
-    if not more:
-        return str(drink.serves)
-    return f"{drink.serves} + {'any' if None in more else sum(each or 0 for each in more)}"
-
-
-def hindrance(drink: Drink, tree: FamilyTree) -> str:
-    """What is missing or not understood, or else what ends the serves."""
-    if drink.lacking:
-        names = [capitalised(names_of(line, tree)) for line in drink.missing_lines]
-        return spoken_list([*names, *drink.questions], "and")
-    return named_by(drink.spec.lines, tree).name(drink.runs_out) if drink.runs_out else ""
-
 
 CORRECTION = "tonight-correction"
 """Under which the question is asked what a drink with stand-ins needs."""
@@ -153,24 +67,28 @@ QUESTION = "tonight-search"
 """Under which slow facts are asked for in the background."""
 
 
-@dataclass(frozen=True)
-class Answered:
-    """The drinks of tonight, and the bar they were asked of."""
-
-    snapshot: Snapshot
-    drinks: tuple[Drink, ...]
-
-
-def _ask(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -> Answered:
-    return Answered(snapshot, tonight(snapshot, within, serves, memory))
+DRINKS = "tonight-drinks"
+"""Under which it is worked out what is poured, drink by drink."""
 
 
 def _facts_of(answer: Answered, asks: frozenset[str], memory: Memory) -> Sequence[SpecFacts]:
-    return facts_tonight(answer.drinks, answer.snapshot, asks, memory)
+    """What carries an allergen is known of what would be poured; the rest of the specs."""
+    if CARRIED not in asks:
+        return facts_for([each.spec for each in answer.rows], answer.snapshot, asks, memory)
+    drinks = [each.worked_out() for each in answer.rows]
+    return facts_tonight(drinks, answer.snapshot, asks, memory)
 
 
-class TonightScreen(TableScreen[Drink]):
-    """One row a spec; the details say what goes in, line by line, and why."""
+CARRIED = "allergens"
+"""The fact that takes every drink as it would be poured."""
+
+
+class TonightScreen(TableScreen[TonightRow]):
+    """One row a spec; the details say what goes in, line by line, and why.
+
+    Verdicts are there at once; what is poured is worked out for the rows that are looked at,
+    and for all where sorting or filtering needs it.
+    """
 
     key = "tonight"
     title = "Tonight"
@@ -183,11 +101,18 @@ class TonightScreen(TableScreen[Drink]):
         self._tree = context.bar.snapshot.knowledge.tree
         self._memory = Memory()
         self._is_empty = False
-        self._answer = Answered(context.bar.snapshot, ())
+        self._answer: Answered | None = None
+        self._coming: Answered | None = None
+        """What is shown once it can be sorted as it is asked."""
         self._any_made, self._stays = False, ""
         empty = EmptyState("picture-empty-glass", "No specs yet", "Write one on the Specs page")
-        super().__init__(context, drink_columns(self._tree), empty, parent)
-        self._finding = Finding(context.background, QUESTION, _facts_of, self.filter_again)
+        super().__init__(context, tonight_columns(self._tree), empty, parent)
+        self._finding: Finding[Answered] = Finding(
+            context.background, QUESTION, _facts_of, self.filter_again, waiting=self.waiting
+        )
+        self._drinks: WorkedOut[TonightRow] = WorkedOut(context.background, DRINKS, self.table)
+        self.table.look_at = self._drinks.look_at
+        self.shown.is_ready = self._can_be_sorted
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
         self.serves = number_field("Serves", 1, 99)
         self.also_short = QCheckBox("Also what cannot be made")
@@ -200,28 +125,28 @@ class TonightScreen(TableScreen[Drink]):
 
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
-        if self._tree is not snapshot.knowledge.tree:  # there are others, or other names for them
-            self._tree = snapshot.knowledge.tree
-            self.table.columns = drink_columns(self._tree)
         within, serves = self.closeness.choice, self.serves.value()
-        question = partial(_ask, snapshot, within, serves, self._memory)  # type: ignore[arg-type]
-        self.context.background.ask(self.key, question, self._show_answer)
+        question = partial(answered, snapshot, within, serves, self._memory)  # type: ignore[arg-type]
+        self.ask(question, self._show_answer, "Working out tonight…")
 
-    def identity(self, row: Drink) -> Hashable:
+    def identity(self, row: TonightRow) -> Hashable:
         return row.spec.name
 
-    def matcher(self) -> Callable[[Drink], bool]:
+    def matcher(self, rows: Sequence[TonightRow]) -> Callable[[TonightRow], bool]:
+        if self._answer is None:
+            return lambda _row: True
         snapshot = self._answer.snapshot
         typed = self.search.text
         self.search.show_problem(self._finding.read(typed, snapshot))
         if not self.search.problem:
             # What is typed comes last: a quotation mark that is still open would take the rest.
             self._finding.read(f"{self.filters.query} {typed}", snapshot)
-        found = self._finding.finder(self._answer)
-        self._sum_up([each for each in self.table.rows if found(each.spec)])
-        return lambda row: self.accepts(row) and found(row.spec)
+        finds = self._finder(self._answer)
+        found = {each.place for each in rows if finds(each.spec)}
+        self._sum_up([each for each in rows if each.place in found])
+        return lambda row: row.place in found and self.accepts(row)
 
-    def accepts(self, row: Drink) -> bool:
+    def accepts(self, row: TonightRow) -> bool:
         """Whether it can be made; what was asked for by name or is being read stays.
 
         Where nothing at all can be made, every drink is shown with what it lacks.
@@ -242,15 +167,18 @@ class TonightScreen(TableScreen[Drink]):
         self.filters.clear()
         super().clear_filters()
 
-    def show_row(self, row: Drink | None) -> None:
+    def show_row(self, row: TonightRow | None) -> None:
         self.context.background.forget(CORRECTION)
         if row is None:
             self.detail.clear()
             return
-        self._show_drink(row)
+        is_news, drink = row.drink is None, row.worked_out()
+        if is_news:
+            self._tell((row,))
+        self._show_drink(drink)
         if row.verdict == "stand_in":
-            question = partial(correction_for, row, self.context.bar.snapshot)
-            self.context.background.ask(CORRECTION, question, partial(self._correct, row))
+            question = partial(correction_for, drink, row.evening.snapshot)
+            self.context.background.ask(CORRECTION, question, partial(self._correct, drink))
 
     def _correct(self, row: Drink, found: Correction | None) -> None:
         """Say what to pour so that stand-ins leave the drink what it was, where they do not."""
@@ -297,9 +225,9 @@ class TonightScreen(TableScreen[Drink]):
     def show_all_cautions(self) -> None:
         """Show every caution of the chosen drink, with its authority."""
         if self.current is not None:
-            row = self.current
-            general = analyse(row.spec, self.context.bar.snapshot).general_cautions
-            self.open_dialog(AllCautionsDialog(row.spec.name, row.minded, general, self))
+            drink = self.current.worked_out()
+            general = analyse(drink.spec, self.context.bar.snapshot).general_cautions
+            self.open_dialog(AllCautionsDialog(drink.spec.name, drink.minded, general, self))
 
     def _prepare_filters(self) -> None:
         self.closeness.chosen.connect(self._ask_again)
@@ -321,19 +249,73 @@ class TonightScreen(TableScreen[Drink]):
         self.refresh(frozenset())
 
     def _show_answer(self, answer: Answered) -> None:
+        self._coming = answer
+        self._drinks.begin(TonightRow.worked_out, self._tell)
+        self._go_on()
+
+    def _go_on(self) -> None:
+        """Show the answer that came last, once that is known by which the list is sorted."""
+        answer = self._coming
+        if answer is None:
+            self.waiting.end(DRINKS)
+            self.filter_again()
+            return
+        lacking = self.shown.lacking(filter(self.accepts, answer.rows))
+        if lacking:
+            self._need(lacking)
+            return
+        self._coming = None
+        self.waiting.end(DRINKS)
+        self._show(answer)
+
+    def _show(self, answer: Answered) -> None:
         self._answer = answer
-        self._any_made = any(each.makeable for each in answer.drinks)
-        filmed = filmed_next(answer.snapshot)
-        self.table.columns = drink_columns(self._tree, filmed)
-        self.filters.offer_from([each.spec for each in answer.drinks], self._tree)
+        self._any_made = any(each.makeable for each in answer.rows)
+        self._finding.prepare(answer)
+        if self._tree is not answer.snapshot.knowledge.tree:  # there are others, or other names
+            self._tree = answer.snapshot.knowledge.tree
+            self.table.columns = tonight_columns(self._tree)
+        self.filters.offer(answer.rows, self._tree)
         self._mind_empty_bar()
         if self.current is not None and self.current.makeable and not self._stays:
             self._stays = self.current.spec.name
-        self.show_rows(answer.drinks)
+        self.show_rows(answer.rows)
 
-    def _sum_up(self, found: Sequence[Drink]) -> None:
+    def _finder(self, answer: Answered) -> Callable[[Spec], bool]:
+        """Whether a spec is found; by the query before it until all that it asks is known."""
+        if self._coming is not None:
+            return self._finding.last_finder()
+        if CARRIED in self._finding.asks:
+            unknown = [each for each in answer.rows if each.drink is None]
+            if unknown:
+                self._need(unknown)
+                return self._finding.last_finder()
+        return self._finding.finder(answer)
+
+    def _can_be_sorted(self) -> bool:
+        """Whether that is known by which the list is sorted; else it is worked out."""
+        if self._coming is not None:
+            self._go_on()
+            return False
+        lacking = self.shown.lacking(self.shown.kept())
+        if lacking:
+            self._need(lacking)
+        return not lacking
+
+    def _need(self, rows: Sequence[TonightRow]) -> None:
+        self.waiting.begin(DRINKS, "Working out what is poured…")
+        self._drinks.need(rows, self._go_on)
+
+    def _tell(self, rows: Sequence[TonightRow]) -> None:
+        """Show what has been worked out, of the rows that are still listed."""
+        listed = self.table.rows
+        self.table.tell(
+            [each.place for each in rows if listed[each.place : each.place + 1] == (each,)]
+        )
+
+    def _sum_up(self, found: Sequence[TonightRow]) -> None:
         """What is found, and what of it is not shown, for no drink is left out unsaid."""
-        ready, stand_in, short = how_many(found)
+        ready, stand_in, short = how_many(each.verdict for each in found)
         said = [f"{ready} ready", f"{stand_in} with a stand-in"]
         is_hidden = bool(short) and self._any_made and not self.also_short.isChecked()
         if short:
@@ -361,8 +343,9 @@ class TonightScreen(TableScreen[Drink]):
             self.context.go("specs", self.current.spec.name)
 
     def _ask_for_stand_ins(self) -> None:
-        if self.current is not None and self.current.missing:
-            self.context.go("stand-ins", self.current.missing[0])
+        missing = () if self.current is None else self.current.worked_out().missing
+        if missing:
+            self.context.go("stand-ins", missing[0])
 
 
 def _first(words: str) -> DetailRow:
@@ -402,7 +385,7 @@ def _followings(drink: Drink, tree: FamilyTree) -> Iterator[DetailRow]:
 
 
 def _subtitle(drink: Drink, tree: FamilyTree) -> str:
-    parts = [base_name(drink, tree), drink.spec.glass, *drink.questions]
+    parts = [base_of(drink.spec, tree).name, drink.spec.glass, *drink.questions]
     if drink.makeable:
         parts.append(serves_in_words(drink, tree))
     return " · ".join(part for part in parts if part)

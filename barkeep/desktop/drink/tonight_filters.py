@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
+from barkeep.desktop.drink.tonight_rows import TonightRow
 from barkeep.desktop.drink.words import ANY_BASE, kinds_by_name
 from barkeep.desktop.look.metrics import PAD, UNIT
 from barkeep.desktop.widgets.buttons import offer_choices
@@ -15,7 +16,6 @@ from barkeep.domain.drink.at_the_bar import WHOSE
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.specs.query import DUE_DAYS, MADE
-from barkeep.domain.specs.spec import Spec, base, base_kind
 
 BY_ANYONE = (("Anyone's", None), *((words, key) for key, words in WHOSE.items()))
 ANY_TAG = ("Any tag", None)
@@ -65,12 +65,11 @@ class TonightFilters(QWidget):
         ticked = (term for tick, term in self.ticks.items() if tick.isChecked())
         return " ".join(each for each in (*chosen, *ticked) if each)
 
-    def offer_from(self, specs: Sequence[Spec], tree: FamilyTree) -> None:
+    def offer(self, rows: Sequence[TonightRow], tree: FamilyTree) -> None:
         """Offer the bases and tags that occur; a choice stays where it still stands."""
-        bases = {key for key in (base(each, tree) for each in specs) if key}
-        kinds = kinds_by_name({base_kind(key, tree) for key in bases}, tree)
+        kinds = kinds_by_name({each.base_kind for each in rows if each.base_kind}, tree)
         offer_choices(self.bases, [ANY_BASE, *((name, _term("base", key)) for name, key in kinds)])
-        tags = _each_once(tag for each in specs for tag in each.tags)
+        tags = _each_once(tag for each in rows for tag in each.spec.tags)
         offer_choices(self.tags, [ANY_TAG, *((tag, _term("tag", tag)) for tag in tags)])
 
     def clear(self) -> None:

@@ -320,7 +320,7 @@ class ImportDialog(RefusedInBanner, QDialog):
         if self.chips.choice not in ("all", "repair"):
             self.chips.choose("repair")
         place = next(at for at, row in enumerate(self.table.rows) if row.listed.row == after)
-        self.view.selectRow(self.shown.mapFromSource(self.table.index(place, 0)).row())
+        self.view.selectRow(self.shown.place_of(place))
         self.details.focus_first()
 
     # What is shown

@@ -570,8 +570,7 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
     def _select(self, key: PlaceKey | None) -> None:
         """Choose a spec by its place, or the first."""
         there = (number for number, row in enumerate(self.table.rows) if row.key == key)
-        place = self.shown.mapFromSource(self.table.index(next(there, 0), 0))
-        self.view.selectRow(max(0, place.row()))
+        self.view.selectRow(max(0, self.shown.place_of(next(there, 0))))
 
     def _offer_keeping(self, rows: Sequence[ImportRow]) -> None:
         """One box for all that could be kept with their questions, where there are any."""

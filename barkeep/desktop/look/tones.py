@@ -101,6 +101,21 @@ def tones_for(palette: QPalette) -> Tones:
     A foreign palette is the platform's high-contrast one: there every mark
     takes the text colour and shape alone tells them apart.
     """
+    return _tones_by_key(palette.cacheKey(), palette)
+
+
+_LAST: dict[int, Tones] = {}
+"""The table of the palette that was asked for last, which every painted cell asks for again."""
+
+
+def _tones_by_key(key: int, palette: QPalette) -> Tones:
+    if key not in _LAST:
+        _LAST.clear()
+        _LAST[key] = _tones_of(palette)
+    return _LAST[key]
+
+
+def _tones_of(palette: QPalette) -> Tones:
     found = (_hex(palette, QPalette.ColorRole.Window), _hex(palette, QPalette.ColorRole.Accent))
     schemes: tuple[Scheme, Scheme] = ("light", "dark")
     for scheme in schemes:

@@ -34,6 +34,7 @@ class _Question:
 class Background(QObject):
     """Asks questions one after another; answers come on the GUI thread.
 
+    None is begun before the GUI thread has done what it is at: both hold Python's lock.
     A newer question under the same key takes the place of one that waits, and
     the answer to one that already runs is thrown away. A fault in a question
     is raised on the GUI thread, where the crash dialog takes it.
@@ -48,6 +49,8 @@ class Background(QObject):
         self._newest: dict[str, _Question] = {}
         self._waiting: dict[str, _Question] = {}
         self._running: _Question | None = None
+        self._starter = QTimer(self, interval=0, singleShot=True)
+        self._starter.timeout.connect(self._start_next)
         self._answered.connect(self._deliver, Qt.ConnectionType.QueuedConnection)
 
     def ask(
@@ -65,7 +68,7 @@ class Background(QObject):
         self._newest[key] = asked
         self._waiting.pop(key, None)
         self._waiting[key] = asked
-        self._start_next()
+        self._starter.start()
 
     def forget(self, key: str) -> None:
         """Want no answer under this key any more."""
@@ -74,6 +77,7 @@ class Background(QObject):
 
     def finish(self) -> None:
         """Start nothing more, want no answers, and wait for what runs."""
+        self._starter.stop()
         self._waiting.clear()
         self._newest.clear()
         self._pool.waitForDone()
@@ -104,7 +108,7 @@ class Background(QObject):
         wanted = self._newest.get(question.key) is question
         if wanted:
             del self._newest[question.key]
-        self._start_next()
+        self._starter.start()
         if wanted:
             _hand_over(question)
 

@@ -36,6 +36,7 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, Toast
 from barkeep.desktop.widgets.search_field import SearchField
+from barkeep.desktop.widgets.waiting import Waiting
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
 from barkeep.errors import UserError
 
@@ -130,6 +131,8 @@ class Screen(RefusedInBanner, QWidget):
         self.heading = text_label(self.title, TypeSize.TITLE)
         self.summary = text_label("", quiet=True)
         self.search = SearchField(self.search_hint, help_text=self.search_help)
+        self.waiting = Waiting()
+        """Says what is being worked on, beside the summary."""
         self.banner = Banner()
         self.detail = DetailPanel(f"{self.title}: details")
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
@@ -155,6 +158,7 @@ class Screen(RefusedInBanner, QWidget):
         no_match = EmptyState.no_match(self.noun)
         no_match.acted.connect(self.clear_filters)
         self.list_stack = ListStack(view, empty, no_match)
+        self.waiting.dim(view)
         self.splitter.insertWidget(0, Card(self.list_stack))
         self.splitter.setStretchFactor(0, 3)
         self.splitter.setStretchFactor(1, 2)
@@ -222,6 +226,16 @@ class Screen(RefusedInBanner, QWidget):
         self.search.set_text(str(thing))
 
     # What the window and the screen call
+
+    def ask(self, question: Callable[[], T], on_answer: Callable[[T], object], words: str) -> None:
+        """Ask in the background; `words` say that it is being worked on, where that takes long."""
+
+        def answered(answer: T) -> None:
+            self.waiting.end(self.key)
+            on_answer(answer)
+
+        self.waiting.begin(self.key, words)
+        self.context.background.ask(self.key, question, answered)
 
     def notice(self, changes: Changes) -> None:
         """Something changed: ask again now, or when the page is shown next."""
@@ -356,7 +370,8 @@ class Screen(RefusedInBanner, QWidget):
             header.restoreState(kept)
 
     def _lay_out(self) -> None:
-        words = column_of(self.heading, self.summary, gap=2)
+        below = row_of(self.summary, self.waiting, SPRING, gap=PAD)
+        words = column_of(self.heading, below, gap=2)
         self._header_row.setSpacing(UNIT)
         self._header_row.addLayout(words, 1)
         row_of(SPRING, on=self._filters, gap=PAD)

@@ -37,6 +37,8 @@ class TableScreen(Screen, Generic[Row]):
         self.view.selectionModel().currentRowChanged.connect(self._on_current)
         self.search.searched.connect(self._on_searched)
         self._wanted: Hashable = None
+        self._folded: dict[int, str] = {}
+        """The words of each row that has been searched, folded, by the row's id."""
         self.of_a_row: list[QAction] = []
         """What is done with the chosen row, and not offered without one."""
 
@@ -54,8 +56,8 @@ class TableScreen(Screen, Generic[Row]):
         """Whether the screen's own filters keep the row."""
         return True
 
-    def matcher(self) -> Callable[[Row], bool]:
-        """Whether a row is kept, by the search as it stands and the screen's own filters."""
+    def matcher(self, _rows: Sequence[Row]) -> Callable[[Row], bool]:
+        """Whether one of these rows is kept, by the search as it stands and the own filters."""
         asked = folded(self.search.text).split()
         return lambda row: self._matches(row, asked)
 
@@ -97,13 +99,18 @@ class TableScreen(Screen, Generic[Row]):
     def show_rows(self, rows: Sequence[Row]) -> None:
         """Show these rows, keeping the choice where the row is still there."""
         kept = self._wanted if self._wanted is not None else self._current_identity()
+        self._folded.clear()
+        self.shown.keep_next(self.matcher(rows))
         self.table.show_rows(rows)
-        self.filter_again(kept)
+        self._go_on_with(kept)
 
-    def filter_again(self, kept: Hashable = None) -> None:
-        """Search and filter once more; `kept` is what to choose, as it is by default."""
-        kept = self._current_identity() if kept is None else kept
-        self.shown.keep(self.matcher())
+    def filter_again(self) -> None:
+        """Search and filter once more, keeping the choice where its row still is shown."""
+        kept = self._current_identity()
+        self.shown.keep(self.matcher(self.table.rows))
+        self._go_on_with(kept)
+
+    def _go_on_with(self, kept: Hashable) -> None:
         self.show_counts(self.shown.rowCount(), len(self.table.rows))
         if not self.choose(kept):
             self._choose_first()
@@ -126,7 +133,11 @@ class TableScreen(Screen, Generic[Row]):
     def _matches(self, row: Row, asked: Sequence[str]) -> bool:
         if not self.accepts(row):
             return False
-        words = folded(self.words(row)) if asked else ""
+        if not asked:
+            return True
+        if id(row) not in self._folded:
+            self._folded[id(row)] = folded(self.words(row))
+        words = self._folded[id(row)]
         return all(each in words for each in asked)
 
     def _current_identity(self) -> Hashable:

@@ -133,7 +133,7 @@ class ShootsScreen(TableScreen[Shoot]):
     def identity(self, row: Shoot) -> Hashable:
         return row.id
 
-    def matcher(self) -> Callable[[Shoot], bool]:
+    def matcher(self, rows: Sequence[Shoot]) -> Callable[[Shoot], bool]:
         snapshot, words = self.context.bar.snapshot, self.search.text
         return lambda row: self.accepts(row) and found_by(row, words, snapshot)
 

@@ -20,7 +20,7 @@ from barkeep.desktop.drink.words import (
     written,
 )
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
-from barkeep.desktop.specs.rows import SpecRow, origin, technique_in_words
+from barkeep.desktop.specs.rows import origin, technique_in_words
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.details import add_heading, add_noted, grid_of_rows, in_pairs
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, caption, copyable
@@ -67,7 +67,8 @@ class SpecPage(QWidget):
     def __init__(
         self,
         *,
-        row: SpecRow,
+        spec: Spec,
+        drink: Drink | None,
         lines: Sequence[ShownLine],
         known: frozenset[str],
         tree: FamilyTree,
@@ -84,16 +85,15 @@ class SpecPage(QWidget):
         self.correction = copyable("")
         self.correction.hide()
         self._column = column_of(on=self, margins=PAD, gap=HALF)
-        spec = row.spec
         self._add_head(spec, known)
-        self._add_verdict(row.drink)
+        self._add_verdict(drink)
         if view is not None:
             self._column.addWidget(copyable(view.brief, quiet=True))
-        self._add_lines(spec, lines, row.drink)
+        self._add_lines(spec, lines, drink)
         if amounts_note:
             self._column.addWidget(caption(amounts_note))
         self._column.addWidget(self.correction)
-        self._add_cautions(_before_you_pour(row.drink, view))
+        self._add_cautions(_before_you_pour(drink, view))
         for heading, words in _words_of(spec):
             add_heading(self._column, heading)
             self._column.addWidget(copyable(words))

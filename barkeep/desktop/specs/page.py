@@ -26,7 +26,7 @@ from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
 from barkeep.desktop.specs.editor import SpecEditor, SpecWriting
 from barkeep.desktop.specs.family import FamilySection, beside_parent, trial_rows, version_rows
 from barkeep.desktop.specs.one_spec import SpecActs, SpecPage
-from barkeep.desktop.specs.rows import SpecRow, spec_columns, spec_rows, with_drinks
+from barkeep.desktop.specs.rows import SpecRow, spec_columns, spec_rows
 from barkeep.desktop.specs.trials import TrialActs, TrialDialog, TrialsSection, day_of
 from barkeep.desktop.widgets.buttons import offer_choices, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
@@ -35,8 +35,8 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.search import facts_for
+from barkeep.domain.pouring.evening import Evening, evening_of
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.verdicts import Drink, tonight
 from barkeep.domain.spec_text.settling import open_questions
 from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.query import SpecFacts
@@ -51,6 +51,12 @@ QUESTION = "specs-search"
 
 def _facts_of(snapshot: Snapshot, asks: frozenset[str], memory: Memory) -> Sequence[SpecFacts]:
     return facts_for(snapshot.all_specs, snapshot, asks, memory)
+
+
+def _specs_tonight(snapshot: Snapshot, memory: Memory) -> tuple[Evening, tuple[SpecRow, ...]]:
+    """Tonight, and every spec with its verdict."""
+    evening = evening_of(snapshot, memory=memory)
+    return evening, spec_rows(snapshot, memory, evening)
 
 
 ORIGINS = (
@@ -79,8 +85,11 @@ class SpecsScreen(TableScreen[SpecRow]):
         words = "A spec is plain text: its name, then one ingredient a line"
         empty = EmptyState("picture-empty-glass", "No specs yet", words, "New spec…")
         super().__init__(context, spec_columns(), empty, parent)
-        self._drinks: tuple[Drink, ...] = ()
-        self._finding = Finding(context.background, QUESTION, _facts_of, self.filter_again)
+        self._memory = Memory()
+        self._evening: Evening | None = None
+        self._finding: Finding[Snapshot] = Finding(
+            context.background, QUESTION, _facts_of, self.filter_again, waiting=self.waiting
+        )
         self._analysis = AnalysisPanel(parent=self)
         """One for all pages, since making it anew takes longer than a frame."""
         self._analysis.hide()
@@ -102,19 +111,19 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
-        rows = with_drinks(spec_rows(snapshot), self._drinks)
-        self._offer_bases(rows)
-        self.show_rows(rows)
-        self._sum_up()
+        self._finding.prepare(snapshot)
+        if self.table.rows and changes != {Part.BOTTLES}:  # at first they come with the verdicts
+            self._show_specs(spec_rows(snapshot, self._memory, self._evening))
         if changes == {Part.TRIALS}:
             return  # they change no verdict
         self.writing.offer()
-        self.context.background.ask(self.key, partial(tonight, snapshot), self._show_verdicts)
+        question = partial(_specs_tonight, snapshot, self._memory)
+        self.ask(question, self._show_answer, "Working out tonight…")
 
     def identity(self, row: SpecRow) -> Hashable:
         return row.spec.name
 
-    def matcher(self) -> Callable[[SpecRow], bool]:
+    def matcher(self, rows: Sequence[SpecRow]) -> Callable[[SpecRow], bool]:
         snapshot = self.context.bar.snapshot
         self.search.show_problem(self._finding.read(self.search.text, snapshot))
         found = self._finding.finder(snapshot)
@@ -124,7 +133,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         origin, kind = self.origins.choice, self.bases.currentData()
         if origin != "all" and row.spec.classic != (origin == "classics"):
             return False
-        return kind is None or row.base_kind == kind
+        return kind is None or row.base.kind == kind
 
     def chosen_specs(self) -> tuple[str, ...]:
         return () if self.current is None else (self.current.spec.name,)
@@ -141,7 +150,7 @@ class SpecsScreen(TableScreen[SpecRow]):
             return
         snapshot = self.context.bar.snapshot
         names = frozenset(spec.name for spec in snapshot.all_specs)
-        own = not row.spec.classic
+        own, drink = not row.spec.classic, row.drink()
         tree, view = snapshot.knowledge.tree, view_of(row.spec, snapshot)
         settings = snapshot.settings
         questions = open_questions(row.spec, tree, settings.units)
@@ -159,7 +168,8 @@ class SpecsScreen(TableScreen[SpecRow]):
         parts = (kin, self._trials_of(row.spec))
         note = style_note(row.spec, tree, settings.shown_in, settings.units)
         page = SpecPage(
-            row=row,
+            spec=row.spec,
+            drink=drink,
             lines=lines,
             known=names,
             tree=tree,
@@ -174,10 +184,10 @@ class SpecsScreen(TableScreen[SpecRow]):
         page.ingredient_followed.connect(lambda key: self.context.go("stand-ins", key))
         page.spec_followed.connect(self.show_thing)
         self._show_page(page)
-        if row.drink is not None and row.drink.verdict == "stand_in":
+        if drink is not None and drink.verdict == "stand_in":
             self.context.background.ask(
                 CORRECTION,
-                partial(correction_for, row.drink, snapshot),
+                partial(correction_for, drink, snapshot),
                 lambda found: page.show_correction(
                     correction_words(found, named_by(row.spec.lines, tree))
                 ),
@@ -331,9 +341,14 @@ class SpecsScreen(TableScreen[SpecRow]):
         self.show_thing(name)
         self.focus_list()
 
-    def _show_verdicts(self, drinks: tuple[Drink, ...]) -> None:
-        self._drinks = drinks
-        self.show_rows(with_drinks(self.table.rows, drinks))
+    def _show_answer(self, answer: tuple[Evening, tuple[SpecRow, ...]]) -> None:
+        self._evening, rows = answer
+        self._show_specs(rows)
+
+    def _show_specs(self, rows: Sequence[SpecRow]) -> None:
+        self._offer_bases(rows)
+        self.show_rows(rows)
+        self._sum_up()
 
     def _sum_up(self) -> None:
         own = sum(not row.spec.classic for row in self.table.rows)
@@ -342,7 +357,7 @@ class SpecsScreen(TableScreen[SpecRow]):
     def _offer_bases(self, rows: Sequence[SpecRow]) -> None:
         """Every kind something is built on, by name; the choice stays where it still stands."""
         tree = self.context.bar.snapshot.knowledge.tree
-        kinds = kinds_by_name((row.base_kind for row in rows if row.base_kind), tree)
+        kinds = kinds_by_name({row.base.kind for row in rows if row.base.kind}, tree)
         offer_choices(self.bases, [ANY_BASE, *kinds])
 
     def _prepare_filters(self) -> None:

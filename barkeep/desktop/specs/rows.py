@@ -2,42 +2,61 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
+from barkeep.desktop.drink.bases import Base, bases_in
+from barkeep.desktop.drink.tonight_rows import NOT_YET
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE, VERDICT_ROLE
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink
-from barkeep.domain.specs.called import named_by
+from barkeep.domain.pouring.evening import Evening, Placed
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink
 from barkeep.domain.specs.shown_lines import ingredients_in_brief
-from barkeep.domain.specs.spec import Spec, base, base_kind
-
-NOT_ASKED_YET = "…"
+from barkeep.domain.specs.spec import Spec
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class SpecRow:
-    """One spec with the words a list needs; `drink` is None until tonight has been asked."""
+    """One spec with what a list needs; `placed` is None until tonight has been asked.
+
+    `in_brief` says what goes in; it is worded when it is asked for.
+    """
 
     spec: Spec
-    in_brief: str
-    base_name: str
-    base_kind: str | None
-    drink: Drink | None = None
+    base: Base
+    tree: FamilyTree
+    placed: Placed | None = None
+    evening: Evening | None = None
+
+    @property
+    def in_brief(self) -> str:
+        """What must go in, in a line."""
+        return ingredients_in_brief(self.spec, self.tree)
+
+    def drink(self) -> Drink | None:
+        """What is poured for it tonight; None until tonight has been asked."""
+        return None if self.evening is None else self.evening.drink(self.spec)
 
 
-def spec_rows(snapshot: Snapshot) -> tuple[SpecRow, ...]:
-    """Every spec of the bar, own and classic, by name."""
-    tree = snapshot.knowledge.tree
-    return tuple(_row(spec, tree) for spec in snapshot.all_specs)
+def spec_rows(
+    snapshot: Snapshot, memory: Memory, evening: Evening | None = None
+) -> tuple[SpecRow, ...]:
+    """Every spec of the bar, own and classic, by name, with its verdict of an evening.
 
-
-def with_drinks(rows: Sequence[SpecRow], drinks: Sequence[Drink]) -> tuple[SpecRow, ...]:
-    """The rows with tonight's verdicts; a spec that has changed since gets none."""
-    found = {drink.spec.name: drink for drink in drinks}
-    return tuple(replace(row, drink=_of(row.spec, found.get(row.spec.name))) for row in rows)
+    A spec that has changed since that evening gets none.
+    """
+    tree, bases = snapshot.knowledge.tree, bases_in(snapshot.knowledge.tree, memory)
+    placed = {} if evening is None else evening.by_name
+    rows = []
+    for spec in snapshot.all_specs:
+        found = placed.get(spec.name)
+        if found is None or (found.spec is not spec and found.spec != spec):
+            rows.append(SpecRow(spec, bases.of(spec), tree))
+        else:
+            rows.append(SpecRow(spec, bases.of(spec), tree, found, evening))
+    return tuple(rows)
 
 
 def spec_columns() -> tuple[Column[SpecRow], ...]:
@@ -51,12 +70,12 @@ def spec_columns() -> tuple[Column[SpecRow], ...]:
         ),
         Column(
             "Tonight",
-            lambda row: VERDICT_WORDS[row.drink.verdict].name if row.drink else NOT_ASKED_YET,
+            lambda row: VERDICT_WORDS[row.placed.verdict].name if row.placed else NOT_YET,
             key=_best_first,
-            roles={VERDICT_ROLE: lambda row: row.drink.verdict if row.drink else None},
-            tooltip=lambda row: VERDICT_WORDS[row.drink.verdict].meaning if row.drink else "",
+            roles={VERDICT_ROLE: lambda row: row.placed.verdict if row.placed else None},
+            tooltip=lambda row: VERDICT_WORDS[row.placed.verdict].meaning if row.placed else "",
         ),
-        Column("Base", lambda row: row.base_name),
+        Column("Base", lambda row: row.base.name),
         Column("Technique", lambda row: technique_in_words(row.spec)),
         Column("Glass", lambda row: row.spec.glass),
         Column("Origin", lambda row: origin(row.spec)),
@@ -75,22 +94,11 @@ def origin(spec: Spec) -> str:
     return "Riff" if spec.riff_of else "Own"
 
 
-def _row(spec: Spec, tree: FamilyTree) -> SpecRow:
-    key = base(spec, tree)
-    return SpecRow(
-        spec,
-        ingredients_in_brief(spec, tree),
-        named_by(spec.lines, tree).name(key) if key else "",
-        base_kind(key, tree) if key else None,
-    )
+def _best_first(row: SpecRow) -> tuple[int, str]:
+    """As tonight's drinks are ordered; what has no verdict yet comes last, by name."""
+    if row.placed is None:
+        return (NO_PLACE, row.spec.name.casefold())
+    return (row.placed.place, "")
 
 
-def _of(spec: Spec, drink: Drink | None) -> Drink | None:
-    return drink if drink is not None and drink.spec == spec else None
-
-
-def _best_first(row: SpecRow) -> tuple[int, int, str]:
-    if row.drink is None:
-        return (len(VERDICTS), 0, row.spec.name.casefold())
-    rank = VERDICTS.index(row.drink.verdict)
-    return (rank, row.drink.lacking, row.spec.name.casefold())
+NO_PLACE = 10**9

@@ -19,23 +19,23 @@ from barkeep.desktop.look.tones import Tones, current_tones
 from barkeep.desktop.widgets.levels import LevelReading, draw_level
 from barkeep.desktop.widgets.verdict_badge import draw_verdict, verdict_width
 
-LEVEL_ROLE = Qt.ItemDataRole.UserRole + 1
+LEVEL_ROLE = Qt.ItemDataRole.UserRole.value + 1
 """A `LevelReading`; `DisplayRole` says the same in words."""
-VERDICT_ROLE = Qt.ItemDataRole.UserRole + 2
+VERDICT_ROLE = Qt.ItemDataRole.UserRole.value + 2
 """A verdict: *ready*, *stand_in*, *one_short* or *short*."""
-SUBTITLE_ROLE = Qt.ItemDataRole.UserRole + 3
+SUBTITLE_ROLE = Qt.ItemDataRole.UserRole.value + 3
 """A second, quieter line under the words."""
-VALUE_ROLE = Qt.ItemDataRole.UserRole + 4
+VALUE_ROLE = Qt.ItemDataRole.UserRole.value + 4
 """The domain value the row stands for."""
-SORT_ROLE = Qt.ItemDataRole.UserRole + 5
-"""What the column sorts by."""
-ICONS_ROLE = Qt.ItemDataRole.UserRole + 6
+ICONS_ROLE = Qt.ItemDataRole.UserRole.value + 6
 """A tuple of picture names drawn after the words: *house-made*, *allergen* …"""
 
 Index = QModelIndex | QPersistentModelIndex
 """What Qt hands to models and delegates."""
 
 GAUGE_WIDTH, GAUGE_HEIGHT = 92, 14
+_FEATURES = QStyleOptionViewItem.ViewItemFeature
+DRAWN_BY_QT = _FEATURES.HasCheckIndicator | _FEATURES.HasDecoration
 
 
 class RowDelegate(QStyledItemDelegate):
@@ -50,17 +50,21 @@ class RowDelegate(QStyledItemDelegate):
         return QSize(hint.width() + PAD + len(marks) * ICON, max(ROW, lines + UNIT + HALF))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        role = Qt.ItemDataRole
-        if index.data(role.CheckStateRole) is not None or index.data(role.DecorationRole):
-            super().paint(painter, option, index)
-            return
         styled = QStyleOptionViewItem(option)
         self.initStyleOption(styled, index)
-        cell = drawn_ground(self, painter, option, index).adjusted(UNIT, 0, -UNIT, 0)
+        if styled.features & DRAWN_BY_QT:
+            super().paint(painter, option, index)
+            return
+        text = styled.text
+        cell = _ground(painter, styled, index).adjusted(UNIT, 0, -UNIT, 0)
+        styled.text = text
         marks = index.data(ICONS_ROLE) or ()
         words = cell.adjusted(0, 0, -len(marks) * ICON, 0)
         painter.save()
         _draw_words(painter, words, styled, index.data(SUBTITLE_ROLE) or "")
+        if not marks:
+            painter.restore()
+            return
         tones, ratio = current_tones(), painter.device().devicePixelRatio()
         for place, name in enumerate(marks):
             left = words.right() + place * ICON + HALF
@@ -74,8 +78,7 @@ class RowDelegate(QStyledItemDelegate):
 def _draw_words(
     painter: QPainter, cell: QRect, styled: QStyleOptionViewItem, subtitle: str
 ) -> None:
-    tones, small = current_tones(), _small()
-    metrics, small_metrics = QFontMetrics(styled.font), QFontMetrics(small)
+    tones, metrics = current_tones(), QFontMetrics(styled.font)
     side = styled.displayAlignment & Qt.AlignmentFlag.AlignHorizontal_Mask
     painter.setFont(styled.font)
     painter.setPen(QColor(text_colour(styled, tones)))
@@ -83,6 +86,8 @@ def _draw_words(
         flags = side | Qt.AlignmentFlag.AlignVCenter
         painter.drawText(cell, int(flags) | Qt.TextFlag.TextWordWrap, styled.text)
         return
+    small = _small() if subtitle else styled.font
+    small_metrics = QFontMetrics(small)
     height = metrics.height() + (small_metrics.height() + 2 if subtitle else 0)
     line = QRect(cell.left(), 0, cell.width(), metrics.height())
     line.moveTop(cell.top() + (cell.height() - height) // 2)
@@ -152,15 +157,20 @@ def drawn_ground(
     """Paint a cell's ground and focus the style's way, without words; the cell's rectangle."""
     bare = QStyleOptionViewItem(option)
     delegate.initStyleOption(bare, index)
+    return _ground(painter, bare, index)
+
+
+def _ground(painter: QPainter, bare: QStyleOptionViewItem, index: Index) -> QRect:
+    """As `drawn_ground`, with what the style is to be told, which loses its words."""
     bare.text = ""
     bare.state &= ~QStyle.StateFlag.State_HasFocus
     bare.features &= ~QStyleOptionViewItem.ViewItemFeature.HasDecoration
     style = bare.widget.style() if bare.widget else QApplication.style()
     style.drawControl(QStyle.ControlElement.CE_ItemViewItem, bare, painter, bare.widget)
     if _begins_current_row(bare.widget, index):
-        mark = QRect(option.rect.topLeft(), QSize(3, option.rect.height()))
+        mark = QRect(bare.rect.topLeft(), QSize(3, bare.rect.height()))
         painter.fillRect(mark, QColor(current_tones().accent))
-    return QRect(option.rect)
+    return QRect(bare.rect)
 
 
 def _begins_current_row(view: QWidget | None, index: Index) -> bool:

@@ -66,7 +66,7 @@ class Memory:
             reached = _Reached(snapshot, changed)
             values = {
                 item: value
-                for item, value in last.values.items()
+                for item, value in last.values.copy().items()  # the last answer may still grow
                 if not (changed and any(map(reached, asks(item, value))))
             }
         self._settled[question] = _Settled(snapshot, values)

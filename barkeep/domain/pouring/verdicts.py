@@ -329,8 +329,8 @@ def _answer(
     )
 
 
-def how_many(drinks: Iterable[Drink]) -> HowMany:
-    """These drinks counted by what can be made of them."""
-    by = Counter(each.verdict for each in drinks)
+def how_many(verdicts_of: Iterable[Verdict]) -> HowMany:
+    """Drinks of these verdicts counted by what can be made of them."""
+    by = Counter(verdicts_of)
     ready, stand_in = by["ready"], by["stand_in"]
     return HowMany(ready, stand_in, by.total() - ready - stand_in)

@@ -24,6 +24,11 @@ class BySpec(Generic[Value]):
             known = self._known[spec.name] = spec, make(spec)
         return known[1]
 
+    def known(self, spec: Spec) -> Value | None:
+        """What is known of a spec; None for nothing."""
+        known = self._known.get(spec.name)
+        return known[1] if known is not None and known[0] is spec else None
+
     def each(self, specs: Iterable[Spec], make: Callable[[Spec], Value]) -> list[Value]:
         """The same of several, in their order."""
         known, found = self._known.get, []

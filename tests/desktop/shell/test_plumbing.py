@@ -6,7 +6,7 @@ import sys
 import threading
 
 import pytest
-from PySide6.QtCore import QByteArray, QThread
+from PySide6.QtCore import QByteArray, QCoreApplication, QThread
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QWidget
 
@@ -115,6 +115,7 @@ def test_a_fault_in_a_question_is_raised_here_and_the_next_is_answered(backgroun
 def test_finishing_waits_for_what_runs_and_answers_nothing(background, qtbot):
     ran: list[int] = []
     background.ask("tonight", lambda: ran.append(1), lambda _answer: pytest.fail("answered"))
+    QCoreApplication.processEvents()  # a question begins once the window has nothing else to do
     background.finish()
     assert ran == [1]
 

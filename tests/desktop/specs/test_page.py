@@ -12,8 +12,10 @@ from barkeep.application.bar import Bar
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.specs.one_spec import line_parts
 from barkeep.desktop.specs.page import SpecsScreen
-from barkeep.desktop.specs.rows import spec_columns, spec_rows, with_drinks
+from barkeep.desktop.specs.rows import spec_columns, spec_rows
 from barkeep.desktop.widgets.labels import Link, LinkLabel
+from barkeep.domain.pouring.evening import evening_of
+from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICTS, tonight
 from barkeep.domain.specs.spec import Line
 from tests.desktop.pages import shown_page
@@ -66,31 +68,31 @@ def links(screen) -> list[LinkLabel]:
 
 class TestModel:
     def test_it_keeps_to_the_rules_of_models(self, bar, qtmodeltester):
-        rows = spec_rows(bar.snapshot)
         model = RowTable(spec_columns())
-        model.show_rows(rows)
+        model.show_rows(spec_rows(bar.snapshot, Memory()))
         qtmodeltester.check(model, force_py=True)
-        model.show_rows(with_drinks(rows, tonight(bar.snapshot)))
+        model.show_rows(spec_rows(bar.snapshot, Memory(), evening_of(bar.snapshot)))
         model.show_rows(())
 
     def test_every_spec_has_a_row(self, bar):
-        rows = spec_rows(bar.snapshot)
+        rows = spec_rows(bar.snapshot, Memory())
         assert [row.spec for row in rows] == list(bar.snapshot.all_specs)
 
     def test_a_verdict_of_a_spec_as_it_was_before_is_not_shown(self, bar):
-        drinks = tonight(bar.snapshot)
+        evening = evening_of(bar.snapshot)
         before = own_spec(bar)
         bar.specs.replace(replace(before, notes="Changed since."))
-        rows = {row.spec.id: row for row in with_drinks(spec_rows(bar.snapshot), drinks)}
-        assert rows[before.id].drink is None
-        assert all(row.drink for key, row in rows.items() if key not in (before.id, None))
+        rows = {row.spec.id: row for row in spec_rows(bar.snapshot, Memory(), evening)}
+        assert rows[before.id].placed is None and rows[before.id].drink() is None
+        others = [row for key, row in rows.items() if key not in (before.id, None)]
+        assert others and all(row.placed and row.drink() for row in others)
 
 
 class TestFinding:
     def test_all_specs_are_there_with_their_verdicts(self, bar, screen):
         assert len(shown(screen)) == len(bar.snapshot.all_specs)
         verdicts = {drink.spec.name: drink.verdict for drink in tonight(bar.snapshot)}
-        assert {row.spec.name: row.drink.verdict for row in screen.table.rows} == verdicts
+        assert {row.spec.name: row.placed.verdict for row in screen.table.rows} == verdicts
 
     def test_a_family_finds_the_drinks_below_it(self, bar, screen):
         tree = bar.snapshot.knowledge.tree
@@ -145,7 +147,7 @@ class TestFinding:
 
     def test_sorting_by_tonight_puts_ready_drinks_first(self, screen):
         screen.view.sortByColumn(1, Qt.SortOrder.AscendingOrder)
-        ranks = [VERDICTS.index(row.drink.verdict) for row in screen.shown.shown_rows()]
+        ranks = [VERDICTS.index(row.placed.verdict) for row in screen.shown.shown_rows()]
         assert ranks == sorted(ranks)
 
     @pytest.mark.parametrize("column", range(6))

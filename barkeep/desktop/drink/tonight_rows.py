@@ -1,0 +1,190 @@
+"""How Tonight's list shows a drink, and what it leaves open until that has been worked out."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from PySide6.QtCore import Qt
+
+from barkeep.desktop.drink.bases import bases_in
+from barkeep.desktop.screens.row_table import Column
+from barkeep.desktop.widgets.delegates import ICONS_ROLE, SUBTITLE_ROLE, VERDICT_ROLE
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.drink.at_the_bar import WHOSE, Whose, whose
+from barkeep.domain.drink.search import filmed_next
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import capitalised
+from barkeep.domain.pouring.evening import Evening, evening_of
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.serves_in_words import serves_in_words
+from barkeep.domain.pouring.sourcing import Within
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, Verdict
+from barkeep.domain.specs.called import named_by
+from barkeep.domain.specs.shown_lines import ingredients_in_brief, names_of
+from barkeep.domain.specs.spec import Spec
+from barkeep.errors import spoken_list
+
+MANY = 10**6
+"""Sorts what nothing limits after every number."""
+NOT_YET, NOT_YET_SAID = "…", "Not worked out yet"
+"""What stands where something has not been worked out, and what is said of it."""
+WHOSE_BRIEFLY: Mapping[Whose, str] = {"shoot": "Shoot", "own": "Own", "classic": "Classic"}
+_BEST_FIRST = {verdict: place for place, verdict in enumerate(VERDICTS)}
+_WHOSE_FIRST = {each: place for place, each in enumerate(WHOSE)}
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class TonightRow:
+    """One spec with its verdict; `place` counts the drinks from the best verdict on.
+
+    `base` is in words, `base_kind` a key, None without a base.
+    """
+
+    spec: Spec
+    verdict: Verdict
+    place: int
+    whose: Whose
+    base: str
+    base_kind: str | None
+    evening: Evening = field(repr=False)
+
+    @property
+    def makeable(self) -> bool:
+        """Whether it can be made tonight at all."""
+        return self.verdict in ("ready", "stand_in")
+
+    @property
+    def drink(self) -> Drink | None:
+        """What is poured for it; None while that has not been worked out."""
+        return self.evening.known(self.spec)
+
+    def worked_out(self) -> Drink:
+        """What is poured for it, worked out now where it is not known yet."""
+        return self.evening.drink(self.spec)
+
+
+@dataclass(frozen=True)
+class Answered:
+    """The rows of an evening, and what the filters may offer."""
+
+    evening: Evening
+    rows: tuple[TonightRow, ...] = ()
+
+    @property
+    def snapshot(self) -> Snapshot:
+        """The bar that was asked."""
+        return self.evening.snapshot
+
+
+def answered(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -> Answered:
+    """Tonight for so many serves."""
+    return Answered(found := evening_of(snapshot, within, serves, memory), rows_of(found, memory))
+
+
+def rows_of(evening: Evening, memory: Memory) -> tuple[TonightRow, ...]:
+    """A row for each drink, best verdict first."""
+    snapshot = evening.snapshot
+    bases, filmed = bases_in(snapshot.knowledge.tree, memory), filmed_next(snapshot)
+    return tuple(
+        TonightRow(
+            spec=each.spec,
+            verdict=each.verdict,
+            place=each.place,
+            whose=whose(each.spec, filmed),
+            base=(found := bases.of(each.spec)).name,
+            base_kind=found.kind,
+            evening=evening,
+        )
+        for each in evening.placed
+    )
+
+
+def tonight_columns(tree: FamilyTree) -> tuple[Column[TonightRow], ...]:
+    """Drink with its tags, verdict, serves, what is missing or runs out first; whose, base."""
+    return (
+        Column(
+            "Drink",
+            lambda row: row.spec.name,
+            roles={
+                SUBTITLE_ROLE: lambda row: row.drink.minded.in_brief if row.drink else NOT_YET,
+                Qt.ItemDataRole.AccessibleDescriptionRole: lambda row: (
+                    row.drink.minded.in_brief if row.drink else NOT_YET_SAID
+                ),
+                ICONS_ROLE: lambda row: ("warning",) if row.drink and row.drink.notices else (),
+            },
+            tooltip=lambda row: _tip(row.worked_out(), tree),
+        ),
+        Column(
+            "Tonight",
+            lambda row: VERDICT_WORDS[row.verdict].name,
+            key=lambda row: (_BEST_FIRST[row.verdict], row.spec.name.casefold()),
+            roles={VERDICT_ROLE: lambda row: row.verdict},
+        ),
+        Column(
+            "Serves",
+            serves_in_brief,
+            key=_serves,
+            right=True,
+            roles={Qt.ItemDataRole.AccessibleTextRole: _serves_said},
+            tooltip=lambda row: serves_in_words(row.worked_out(), tree) if row.makeable else "",
+            known=lambda row: not row.makeable or row.drink is not None,
+        ),
+        Column(
+            "Limited by",
+            lambda row: hindrance(row.drink, tree) if row.drink else NOT_YET,
+            roles={
+                Qt.ItemDataRole.AccessibleTextRole: lambda row: (
+                    hindrance(row.drink, tree) if row.drink else NOT_YET_SAID
+                )
+            },
+            known=lambda row: row.drink is not None,
+        ),
+        Column(
+            "Whose",
+            lambda row: WHOSE_BRIEFLY[row.whose],
+            key=lambda row: (_WHOSE_FIRST[row.whose], row.place),
+        ),
+        Column("Base", lambda row: row.base),
+    )
+
+
+def _tip(drink: Drink, tree: FamilyTree) -> str:
+    """What is in it, what to mind, and what to know of its bottles."""
+    said = (ingredients_in_brief(drink.spec, tree), drink.minded.in_brief, *drink.notices)
+    return "\n".join(each for each in said if each)
+
+
+def _serves(row: TonightRow) -> int:
+    drink = row.drink
+    if drink is None:
+        return 0  # it cannot be made; else nothing is sorted by serves before they are known
+    return MANY if drink.serves is None else drink.serves
+
+
+def _serves_said(row: TonightRow) -> str:
+    said = serves_in_brief(row)
+    return NOT_YET_SAID if said == NOT_YET else said
+
+
+def serves_in_brief(row: TonightRow) -> str:
+    """How many serves of the bottles shown, and after the plus of others; an em dash for none."""
+    drink = row.drink
+    if not row.makeable:
+        return "—"
+    if drink is None:
+        return NOT_YET
+    if drink.serves is None:
+        return "no limit"
+    more = [each.serves for each in drink.then]
+    if not more:
+        return str(drink.serves)
+    return f"{drink.serves} + {'any' if None in more else sum(each or 0 for each in more)}"
+
+
+def hindrance(drink: Drink, tree: FamilyTree) -> str:
+    """What is missing or not understood, or else what ends the serves."""
+    if drink.lacking:
+        names = [capitalised(names_of(line, tree)) for line in drink.missing_lines]
+        return spoken_list([*names, *drink.questions], "and")
+    return named_by(drink.spec.lines, tree).name(drink.runs_out) if drink.runs_out else ""

@@ -1,0 +1,76 @@
+"""One evening's book: every drink's verdict at once, and what is poured for one once it is asked.
+
+Verdicts of the whole book are quick; what is poured, how often, why and what is to be minded
+takes as long for ten drinks as verdicts do for thousands. So whoever shows a list asks for an
+evening, and then for the drinks that someone looks at.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from functools import cached_property
+from threading import Lock
+
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.pouring.assessment import sourcing_for
+from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.sourcing import Sourcing, Within
+from barkeep.domain.pouring.verdicts import Drink, Verdict, drink_for, verdicts
+from barkeep.domain.specs.by_spec import BySpec
+from barkeep.domain.specs.spec import Spec
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """One spec's verdict; `place` counts from the best on, as all drinks are ordered."""
+
+    spec: Spec
+    verdict: Verdict
+    place: int
+
+
+@dataclass(frozen=True, eq=False)
+class Evening:
+    """What can be made of one snapshot for so many serves, best verdict first.
+
+    Drinks may be asked for by several threads.
+    """
+
+    snapshot: Snapshot
+    placed: tuple[Placed, ...]
+    _serves: int
+    _sourcing: Sourcing = field(repr=False)
+    _drinks: BySpec[Drink] = field(repr=False)
+    _one_at_a_time: Lock = field(default_factory=Lock, repr=False)
+
+    @cached_property
+    def by_name(self) -> Mapping[str, Placed]:
+        """Every spec's verdict by its name."""
+        return {each.spec.name: each for each in self.placed}
+
+    def drink(self, spec: Spec) -> Drink:
+        """All that is poured for one spec of the book, worked out where it is not known yet."""
+        with self._one_at_a_time:
+            return self._drinks.of(
+                spec, lambda each: drink_for(each, self.snapshot, self._sourcing, self._serves)
+            )
+
+    def known(self, spec: Spec) -> Drink | None:
+        """All that is poured for one spec, where that has been worked out; None where not."""
+        return self._drinks.known(spec)
+
+
+def evening_of(
+    snapshot: Snapshot, within: Within = "close", serves: int = 1, memory: Memory | None = None
+) -> Evening:
+    """The evening of a bar; takes what `tonight` takes, and says what that says."""
+    memory = memory or Memory()
+    found = verdicts(snapshot, within, serves, memory)
+    sourcing = sourcing_for(snapshot, within, memory)
+    drinks: BySpec[Drink] = memory.by_spec(("tonight", within, serves), snapshot)
+    placed = tuple(
+        Placed(snapshot.all_specs[number], found.of[number], place)
+        for place, number in enumerate(found.order)
+    )
+    return Evening(snapshot, placed, serves, sourcing, drinks)
