@@ -95,14 +95,16 @@ def read_header(path: Path, busy_ms: int = BUSY_MS) -> FileHeader | None:
         return None
     if not path.is_file():
         raise UnreadableFile(str(path), "it is not an ordinary file")
-    address = f"{path.as_uri()}?mode=rw"  # `rw` makes no file, and may roll one back
-    with (
-        spoken_errors(path),
-        closing(sqlite3.connect(address, uri=True, timeout=busy_ms / 1000)) as file,
-    ):
-        file.isolation_level = None
+    with spoken_errors(path), closing(open_file(path, busy_ms)) as file:
         file.execute("BEGIN")  # so that what is read fits together
         return header_of(file)
+
+
+def open_file(path: Path, busy_ms: int = BUSY_MS) -> sqlite3.Connection:
+    """A file that is there, opened as it is: SQLite may roll back what was left half written."""
+    file = sqlite3.connect(f"{path.as_uri()}?mode=rw", uri=True, timeout=busy_ms / 1000)
+    file.isolation_level = None
+    return file
 
 
 def header_of(file: sqlite3.Connection) -> FileHeader | None:

@@ -7,12 +7,13 @@ others wait and find it done.
 
 from __future__ import annotations
 
+import sqlite3
 from pathlib import Path
 
-from sqlalchemy import Connection, Engine
+from sqlalchemy import Engine
 
-from barkeep.errors import UnreadableFile
-from barkeep.store import migrations
+from barkeep.store import migrations, soundness
+from barkeep.store.checking import refuse_damaged
 from barkeep.store.connection import (
     FileHeader,
     header_of,
@@ -22,7 +23,7 @@ from barkeep.store.connection import (
     refuse_unless_writable,
     spoken_errors,
 )
-from barkeep.store.refusals import BarIsBusy, BarIsHeld
+from barkeep.store.refusals import BarIsBusy, BarIsHeld, damaged_bar
 
 
 def make_ready(path: Path, wait_ms: int) -> bool:
@@ -38,15 +39,6 @@ def make_ready(path: Path, wait_ms: int) -> bool:
         raise BarIsHeld(str(path), wait_ms / 1000) from busy
 
 
-def file_faults(connection: Connection) -> tuple[str, ...]:
-    """What SQLite finds wrong with a file, in its own words; nothing in a sound one."""
-    found = [str(row[0]) for row in connection.exec_driver_sql("PRAGMA quick_check")]
-    faults = [] if found == ["ok"] else found
-    for row in connection.exec_driver_sql("PRAGMA foreign_key_check"):
-        faults.append(f"row {row[1]} of {row[0]} refers to a {row[2]} that is not there")
-    return tuple(faults)
-
-
 def _make_ready(path: Path, wait_ms: int) -> bool:
     header = read_header(path, wait_ms)
     if header is not None:
@@ -59,8 +51,11 @@ def _make_ready(path: Path, wait_ms: int) -> bool:
         if header is None:
             return True
         migrations.refuse_unknown(path, header)
-        _refuse_damaged(engine, path)
+        with engine.connect() as connection:
+            refuse_damaged(path, raw(connection))
         migrations.upgrade(engine, path, header.schema)
+        with engine.connect() as connection:
+            _refuse_incomplete(path, raw(connection))
         return False
     finally:
         engine.dispose()
@@ -75,8 +70,7 @@ def _begin(engine: Engine) -> FileHeader | None:
         return header
 
 
-def _refuse_damaged(engine: Engine, path: Path) -> None:
-    with engine.connect() as connection:
-        faults = file_faults(connection)
-    if faults:
-        raise UnreadableFile(str(path), f"it is damaged ({faults[0]})")
+def _refuse_incomplete(path: Path, file: sqlite3.Connection) -> None:
+    lacking = tuple(soundness.missing(file))
+    if lacking:
+        raise damaged_bar(str(path), lacking)

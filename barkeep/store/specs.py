@@ -15,7 +15,7 @@ from barkeep.domain.specs.trials import Score, Trial
 from barkeep.store.rows import WORDS_OR_NULL, Mapper, kept_records, records_or_null
 from barkeep.store.schema import spec, spec_line, trial
 
-_LINE = Mapper(Line, spec_line, kept=dict.fromkeys(("alternatives", "stated"), WORDS_OR_NULL))
+LINE = Mapper(Line, spec_line, kept=dict.fromkeys(("alternatives", "stated"), WORDS_OR_NULL))
 
 SPEC = Mapper(
     Spec,
@@ -25,7 +25,7 @@ SPEC = Mapper(
     beside={
         "folded_name": lambda one: folded(one.name),
         "hidden": lambda _one: False,
-        "lines": lambda one: [_LINE.row(line) for line in one.lines],
+        "lines": lambda one: [LINE.row(line) for line in one.lines],
     },
 )
 
@@ -34,7 +34,7 @@ TRIAL = Mapper(
 )
 
 
-_LINES = select(*_LINE.columns, spec_line.c.spec_id)
+_LINES = select(*LINE.columns, spec_line.c.spec_id)
 
 
 def read_specs(connection: Connection) -> tuple[Spec, ...]:
@@ -45,7 +45,7 @@ def read_specs(connection: Connection) -> tuple[Spec, ...]:
     lines: dict[int, list[Line]] = {}
     with _collector_paused():
         for *line, spec_id in connection.execute(in_order):
-            lines.setdefault(spec_id, []).append(_LINE.value(line))
+            lines.setdefault(spec_id, []).append(LINE.value(line))
         return tuple(_spec(row, lines.get(row.id, ())) for row in connection.execute(shown))
 
 
@@ -56,7 +56,7 @@ def read_spec(connection: Connection, spec_id: int) -> Spec | None:
     if row is None:
         return None
     own = _LINES.where(spec_line.c.spec_id == spec_id).order_by(spec_line.c.position)
-    return _spec(row, [_LINE.value(each) for each in connection.execute(own)])
+    return _spec(row, [LINE.value(each) for each in connection.execute(own)])
 
 
 def taken_names(connection: Connection, apart_from: Collection[int] = ()) -> frozenset[str]:

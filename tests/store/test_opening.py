@@ -110,7 +110,7 @@ def test_a_bar_with_a_broken_reference_is_refused(store, path):
     store.close()
     with closing(sqlite3.connect(path)) as file, file:
         file.execute("UPDATE bottle SET product_id = 77 WHERE id = ?", [ids[0]])
-    refused(path, r"damaged \(row 1 of bottle refers to a product that is not there\)")
+    refused(path, r"damaged \(bottle 1, product_id: 77 stands there, .* a product that is there\)")
 
 
 def test_a_folder_a_pipe_and_a_missing_folder_are_refused(tmp_path):
