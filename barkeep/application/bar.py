@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from datetime import datetime
 from functools import cached_property
 from pathlib import Path
@@ -10,16 +10,14 @@ from types import TracebackType
 from typing import TYPE_CHECKING, Self
 
 from barkeep.application.done import Done
-from barkeep.application.knowledge import NOT_KNOWN, shipped
+from barkeep.application.findings import findings
+from barkeep.application.knowledge import shipped
 from barkeep.application.session import Session, Subscriber
-from barkeep.application.shelving import ROUNDING
 from barkeep.application.written_files import write_file
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.store.backup import copy_bar
-from barkeep.store.bottles import read_bottles
 from barkeep.store.history import Way
-from barkeep.store.knowledge import read_own_ingredients
 from barkeep.store.store import Store
 
 if TYPE_CHECKING:  # each room is loaded by whoever enters it first
@@ -205,7 +203,7 @@ class Bar:
 
     def check(self) -> tuple[str, ...]:
         """What is wrong with the file or what it says, in sentences; nothing in a sound bar."""
-        return tuple(_findings(self._session))
+        return tuple(findings(self._session))
 
     def _label(self, way: Way) -> str | None:
         action = self._session.store.next_action(way)
@@ -214,20 +212,3 @@ class Bar:
     def _step(self, way: Way) -> Done[None]:
         action, touched = self._session.store.undo_or_redo(way)
         return self._session.settle(action.label, touched, lambda _bar: None)
-
-
-def _findings(session: Session) -> Iterator[str]:
-    """What is wrong with the file, its references, and what its ledgers say."""
-    yield from (f"The file is damaged: {fault}." for fault in session.store.faults())
-    with session.store.reading() as connection:
-        written, own = read_bottles(connection), read_own_ingredients(connection)
-    for bottle in written:
-        held, product = bottle.level.amount, bottle.product
-        if held > product.size + ROUNDING:
-            said = f"{held:g} of {product.size:g} {product.unit}"
-            yield f"The ledger of {product.title} (#{bottle.id}) says it holds {said}."
-    if written != session.snapshot.bottles:
-        yield "The bottles on the screen are not those in the file; open the bar again."
-    known = session.shipped.tree.ingredients.keys() | {each.key for each in own}
-    strangers = session.snapshot.knowledge.tree.ingredients.keys() - known
-    yield from (f"The ingredient “{key}” is {NOT_KNOWN}." for key in sorted(strangers))

@@ -20,6 +20,7 @@ from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import begun_small
 from barkeep.errors import UnreadableFile
+from barkeep.store.refusals import DamagedBar
 
 STDIN = "-"
 
@@ -38,11 +39,19 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
             yield bar
         return
     location = arguments.bar or paths.default_bar()
-    with Bar.open(location) as bar:
+    with _opened(location) as bar:
         if bar.is_new:
             complain(f"a new bar was begun in {bar.path}.")
         with _teaching(arguments, bar):
             yield bar
+
+
+def _opened(location: str | Path) -> Bar:
+    try:
+        return Bar.open(location)
+    except DamagedBar as damaged:
+        advice = "“barkeep check” says all that is wrong with it, and saves what can be read"
+        raise UnreadableFile(damaged.file, f"{damaged.reason}; {advice}") from damaged
 
 
 def _teaching(arguments: Arguments, bar: Bar) -> AbstractContextManager[None]:
