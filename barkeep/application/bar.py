@@ -12,12 +12,15 @@ from typing import TYPE_CHECKING, Self
 from barkeep.application.done import Done
 from barkeep.application.findings import findings
 from barkeep.application.knowledge import shipped
+from barkeep.application.likely_bars import bars_in, with_likely
+from barkeep.application.paths import default_bar
 from barkeep.application.session import Session, Subscriber
 from barkeep.application.written_files import write_file
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.store.backup import copy_bar
 from barkeep.store.history import Way
+from barkeep.store.refusals import NoBarThere
 from barkeep.store.store import Store
 
 if TYPE_CHECKING:  # each room is loaded by whoever enters it first
@@ -44,26 +47,45 @@ class Bar:
         location: str | Path,
         knowledge: Knowledge | None = None,
         clock: Callable[[], datetime] = datetime.now,
+        *,
+        new: bool | None = None,
     ) -> Self:
-        """Open the bar in a file, or make a new one there.
+        """Open the bar in a file, or make a new one where there is no file.
 
-        Raises `UnreadableFile`, `NewerBar` or another `UserError`; the file is
-        then as it was.
+        None is ever made where `new` is False; one must be made where it is True,
+        also in a file that is empty. Raises `NoBarThere`, `UnreadableFile`,
+        `NewerBar` or another `UserError`; the file is then as it was.
         """
         known = shipped() if knowledge is None else knowledge
-        store = Store.open(location, clock)
+        try:
+            store = Store.open(location, clock, new=new)
+        except NoBarThere as error:
+            raise with_likely(error) from None
         try:
             return cls(Session(store, known, clock))
         except BaseException:
             store.close()
             raise
 
+    @classmethod
+    def open_usual(cls) -> Self:
+        """Open the bar in the data folder; the very first start begins it.
+
+        Raises `NoBarThere` where other bars are in that folder and this one is
+        gone, and what `open` does.
+        """
+        path = default_bar()
+        if not path.exists() and (others := bars_in(path.parent)):
+            likely = tuple(map(str, others))
+            raise NoBarThere(str(path), "it is gone, though other bars are beside it", likely)
+        return cls.open(path)
+
     def beside(self) -> Bar:
         """The same bar opened once more, for what another thread does with it.
 
         This one learns of that by `refresh`.
         """
-        return Bar.open(self.path, self._session.shipped, self._session.clock)
+        return Bar.open(self.path, self._session.shipped, self._session.clock, new=False)
 
     def close(self) -> None:
         """Let go of the file."""

@@ -7,9 +7,11 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from barkeep.application.bar import Bar
+from barkeep.application.likely_bars import with_likely
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.store.checking import check_file
 from barkeep.store.connection import local_path
+from barkeep.store.refusals import NoBarThere
 from barkeep.store.saving import Salvage, save_what_can_be, what_can_be_saved
 
 _NAMES: Mapping[str, str] = {
@@ -55,7 +57,10 @@ def check(location: str | Path, knowledge: Knowledge | None = None) -> Checked:
     Raises `UnreadableFile` for what is no bar, `NewerBar` or `BarIsBusy`.
     """
     path = local_path(location)
-    looked = check_file(path)
+    try:
+        looked = check_file(path)
+    except NoBarThere as none:
+        raise with_likely(none) from None
     if looked.faults:
         said = tuple(f"The file is damaged: {each}." for each in looked.faults)
         return Checked(path, said, False, _told(what_can_be_saved(path)))

@@ -11,9 +11,9 @@ from pathlib import Path
 
 from barkeep.errors import UserError
 from barkeep.store import migrations, soundness
-from barkeep.store.connection import BUSY_MS, open_file, read_header, spoken_errors
+from barkeep.store.connection import BUSY_MS, FileHeader, open_file, read_header, spoken_errors
 from barkeep.store.faults import Fault
-from barkeep.store.refusals import damaged_bar
+from barkeep.store.refusals import EMPTY, NO_FILE, NoBarThere, damaged_bar
 
 _SAID_BETTER = re.compile(r"(CHECK constraint failed in|(?:NULL|NUMERIC|TEXT|non-\w+) value in)")
 """What SQLite says of cells, without the row; the rules of this program say which."""
@@ -31,17 +31,26 @@ def check_file(path: Path, busy_ms: int = BUSY_MS) -> Looked:
     """Look over everything in the file of a bar, and change nothing of it.
 
     A journal that a killed program left is rolled back first, as by any opening.
-    Raises `UnreadableFile` for what is no bar at all, `NewerBar` or `BarIsBusy`.
+    Raises `NoBarThere`, `UnreadableFile` for what is no bar at all, `NewerBar` or `BarIsBusy`.
     """
-    header = read_header(path, busy_ms)
-    migrations.refuse_unknown(path, header)
-    assert header is not None
+    header = known_header(path, busy_ms)
     with opened_to_look(path, busy_ms) as file:
         found = list(_faults(file, "integrity_check"))
         is_older = header.schema < migrations.schema_number()
         if not is_older:
             found += soundness.missing(file)
         return Looked(tuple(found), is_older)
+
+
+def known_header(path: Path, busy_ms: int = BUSY_MS) -> FileHeader:
+    """The header of a file that is a bar of a known schema. Raises as `check_file` does."""
+    if not path.exists():
+        raise NoBarThere(str(path), NO_FILE)
+    header = read_header(path, busy_ms)
+    if header is None:
+        raise NoBarThere(str(path), EMPTY)
+    migrations.refuse_unknown(path, header)
+    return header
 
 
 def refuse_damaged(path: Path, file: sqlite3.Connection) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from barkeep.errors import UnreadableFile, UserError
+from barkeep.errors import UnreadableFile, UserError, spoken_list
 from barkeep.store.faults import Fault
 
 
@@ -27,6 +27,28 @@ class BarIsHeld(BarIsBusy):
         "finished within {waited_s:g} s. Nothing of it was lost; open it again when "
         "the other program has finished or is closed."
     )
+
+
+NO_FILE, EMPTY = "there is no such file", "it is empty (0 bytes)"
+"""Why there is no bar in a file."""
+
+
+class NoBarThere(UserError):
+    """A file that should hold a bar and holds none, so that nothing was begun in its place.
+
+    `likely` are bars that may have been meant, `advice` how a new one is begun, as a sentence.
+    """
+
+    file: str
+    reason: str
+    likely: tuple[str, ...] = ()
+    advice: str = ""
+
+    def __str__(self) -> str:
+        told = [f"There is no bar in {self.file}: {self.reason}."]
+        if self.likely:
+            told.append(f"Did you mean {spoken_list(self.likely)}?")
+        return " ".join((*told, self.advice)).strip()
 
 
 class DamagedBar(UnreadableFile):

@@ -21,11 +21,10 @@ from barkeep.domain.phrases import folded
 from barkeep.errors import UnreadableFile
 from barkeep.store import schema
 from barkeep.store.backup import refuse_taken_name, told_of
-from barkeep.store.checking import opened_to_look
-from barkeep.store.connection import raw, read_header
+from barkeep.store.checking import known_header, opened_to_look
+from barkeep.store.connection import raw
 from barkeep.store.faults import Fault
 from barkeep.store.history import begin_here
-from barkeep.store.migrations import refuse_unknown
 from barkeep.store.soundness import ReadRow, rows_of
 from barkeep.store.store import Store
 
@@ -75,9 +74,9 @@ class Salvage:
 def what_can_be_saved(path: Path) -> Salvage:
     """Read all that can be read of a bar of any schema, sound or not; its file is not changed.
 
-    Raises `UnreadableFile` for what is no bar, `NewerBar` or `BarIsBusy`.
+    Raises `NoBarThere`, `UnreadableFile` for what is no bar, `NewerBar` or `BarIsBusy`.
     """
-    refuse_unknown(path, read_header(path))
+    known_header(path)
     found = Salvage()
     with opened_to_look(path) as file:
         for table in schema.METADATA.sorted_tables:

@@ -41,15 +41,21 @@ class Store:
 
     @classmethod
     def open(
-        cls, location: str | Path, clock: Clock = datetime.now, busy_ms: int = BUSY_MS
+        cls,
+        location: str | Path,
+        clock: Clock = datetime.now,
+        busy_ms: int = BUSY_MS,
+        *,
+        new: bool | None = None,
     ) -> Self:
-        """Open a bar, make a new one where there is none, upgrade an older one.
+        """Open a bar, upgrade an older one, or make a new one where there is no file.
 
-        Raises `UnreadableFile`, `NewerBar` or `BarIsHeld`; such a file is left
-        as it is.
+        None is ever made where `new` is False; one must be made where it is True.
+        Raises `NoBarThere`, `UnreadableFile`, `NewerBar`, `CannotWrite` or
+        `BarIsHeld`; such a file is left as it is.
         """
         path = local_path(location)
-        is_new = make_ready(path, busy_ms * _OPENING_WAITS)
+        is_new = make_ready(path, busy_ms * _OPENING_WAITS, new)
         return cls(path, make_engine(path, busy_ms), clock, is_new=is_new)
 
     def close(self) -> None:
