@@ -128,7 +128,7 @@ def desktop(qapp, tmp_path, monkeypatch):
 def test_another_bar_takes_the_place_of_the_first(desktop, sample_bar, tmp_path, qtbot):
     assert desktop.start(sample_bar)
     first = desktop.window
-    desktop.open(tmp_path / "other.barkeep")
+    desktop.begin_bar(tmp_path / "other.barkeep")
     assert desktop.window is not first
     assert not first.isVisible()
     assert desktop.window.bar.path == tmp_path / "other.barkeep"
