@@ -107,7 +107,6 @@ def test_which_is_meant_and_what_cannot_be(barkeep, bar, tmp_path):
     assert "must end in .csv" in barkeep("--bar", bar, "export", "x.json", "--bottles").refusal
     said = barkeep("--bar", bar, "export", specs, "Daiquiri", "--bottles").refusal
     assert "writes all bottles and no spec" in said
-    empty = barkeep(
-        "--bar", tmp_path / "new.bar", "--new", "export", tmp_path / "bottles.csv"
-    ).refusal
-    assert "There is no bottle to export." in empty
+    new = ("--bar", tmp_path / "new.bar", "--new")
+    said = barkeep(*new, "export", tmp_path / "bottles.csv")
+    assert said.status == 1 and "There is no bottle to export." in said.err
