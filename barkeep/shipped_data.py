@@ -297,6 +297,15 @@ def _row(plain: Any) -> str:
     return f"{len(plain._fields)} numbers" if hasattr(plain, "_fields") else ""
 
 
+def fits(raw: object, wanted: Any) -> bool:
+    """Whether what JSON gives is a value of a type, its dataclasses and limits included."""
+    try:
+        convert(raw, wanted)
+    except ValidationError:
+        return False
+    return True
+
+
 def packed(value: object) -> bytes:
     """Frozen values as bytes that `unpacked` turns into equal ones."""
     return msgpack.encode(value)

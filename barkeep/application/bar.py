@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from datetime import datetime
 from functools import cached_property
 from pathlib import Path
@@ -10,16 +10,17 @@ from types import TracebackType
 from typing import TYPE_CHECKING, Self
 
 from barkeep.application.done import Done
-from barkeep.application.knowledge import NOT_KNOWN, shipped
+from barkeep.application.findings import findings
+from barkeep.application.knowledge import shipped
+from barkeep.application.likely_bars import bars_in, with_likely
+from barkeep.application.paths import default_bar
 from barkeep.application.session import Session, Subscriber
-from barkeep.application.shelving import ROUNDING
 from barkeep.application.written_files import write_file
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.store.backup import copy_bar
-from barkeep.store.bottles import read_bottles
 from barkeep.store.history import Way
-from barkeep.store.knowledge import read_own_ingredients
+from barkeep.store.refusals import NoBarThere
 from barkeep.store.store import Store
 
 if TYPE_CHECKING:  # each room is loaded by whoever enters it first
@@ -46,26 +47,45 @@ class Bar:
         location: str | Path,
         knowledge: Knowledge | None = None,
         clock: Callable[[], datetime] = datetime.now,
+        *,
+        new: bool | None = None,
     ) -> Self:
-        """Open the bar in a file, or make a new one there.
+        """Open the bar in a file, or make a new one where there is no file.
 
-        Raises `UnreadableFile`, `NewerBar` or another `UserError`; the file is
-        then as it was.
+        None is ever made where `new` is False; one must be made where it is True,
+        also in a file that is empty. Raises `NoBarThere`, `UnreadableFile`,
+        `NewerBar` or another `UserError`; the file is then as it was.
         """
         known = shipped() if knowledge is None else knowledge
-        store = Store.open(location, clock)
+        try:
+            store = Store.open(location, clock, new=new)
+        except NoBarThere as error:
+            raise with_likely(error) from None
         try:
             return cls(Session(store, known, clock))
         except BaseException:
             store.close()
             raise
 
+    @classmethod
+    def open_usual(cls) -> Self:
+        """Open the bar in the data folder; the very first start begins it.
+
+        Raises `NoBarThere` where other bars are in that folder and this one is
+        gone, and what `open` does.
+        """
+        path = default_bar()
+        if not path.exists() and (others := bars_in(path.parent)):
+            likely = tuple(map(str, others))
+            raise NoBarThere(str(path), "it is gone, though other bars are beside it", likely)
+        return cls.open(path)
+
     def beside(self) -> Bar:
         """The same bar opened once more, for what another thread does with it.
 
         This one learns of that by `refresh`.
         """
-        return Bar.open(self.path, self._session.shipped, self._session.clock)
+        return Bar.open(self.path, self._session.shipped, self._session.clock, new=False)
 
     def close(self) -> None:
         """Let go of the file."""
@@ -205,7 +225,7 @@ class Bar:
 
     def check(self) -> tuple[str, ...]:
         """What is wrong with the file or what it says, in sentences; nothing in a sound bar."""
-        return tuple(_findings(self._session))
+        return tuple(findings(self._session))
 
     def _label(self, way: Way) -> str | None:
         action = self._session.store.next_action(way)
@@ -214,20 +234,3 @@ class Bar:
     def _step(self, way: Way) -> Done[None]:
         action, touched = self._session.store.undo_or_redo(way)
         return self._session.settle(action.label, touched, lambda _bar: None)
-
-
-def _findings(session: Session) -> Iterator[str]:
-    """What is wrong with the file, its references, and what its ledgers say."""
-    yield from (f"The file is damaged: {fault}." for fault in session.store.faults())
-    with session.store.reading() as connection:
-        written, own = read_bottles(connection), read_own_ingredients(connection)
-    for bottle in written:
-        held, product = bottle.level.amount, bottle.product
-        if held > product.size + ROUNDING:
-            said = f"{held:g} of {product.size:g} {product.unit}"
-            yield f"The ledger of {product.title} (#{bottle.id}) says it holds {said}."
-    if written != session.snapshot.bottles:
-        yield "The bottles on the screen are not those in the file; open the bar again."
-    known = session.shipped.tree.ingredients.keys() | {each.key for each in own}
-    strangers = session.snapshot.knowledge.tree.ingredients.keys() - known
-    yield from (f"The ingredient “{key}” is {NOT_KNOWN}." for key in sorted(strangers))

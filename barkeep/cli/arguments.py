@@ -139,6 +139,7 @@ COMMANDS = (
     Command("setting", "list the bar's settings, or change one", "whole_bar:setting"),
     Command("publish", "describe a drink for others, or give it as data", "files:publish"),
     Command("export", "write specs, or the bottles, to a file", "files:export"),
+    Command("check", "look the bar over, and save what can be read of it", "check:run"),
     Command("bench", "how long the answers take, on made-up bars of any size", "bench:run"),
     Command("sample", "write the sample bar to a file", "whole_bar:sample"),
     Command("undo", "take the last change back", "whole_bar:undo"),
@@ -151,6 +152,7 @@ Without a command the desktop opens.
 
 examples:
   barkeep --sample tonight
+  barkeep --bar home.barkeep --new bottles
   barkeep --bar home.barkeep count "Lamp Room dry gin" 0.4
   barkeep --bar home.barkeep import bottles.csv
 """
@@ -162,6 +164,7 @@ class Arguments(argparse.Namespace):
     command: str | None
     bar: str | None
     sample: bool
+    new: bool
     json: bool
 
 
@@ -180,11 +183,13 @@ def parse(argv: Sequence[str] | None = None) -> Arguments:
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", title="commands")
     for each in COMMANDS:
         _tell(commands, each, written)
-    begun = Arguments(bar=None, sample=False, json=False)
+    begun = Arguments(bar=None, sample=False, new=False, json=False)
     arguments, beyond = parser.parse_known_args(written, begun)
     _take_into_query(arguments, beyond, parser)
     if arguments.bar is not None and arguments.sample:
         parser.error("--bar and --sample name two different bars")
+    if arguments.new and arguments.sample:
+        parser.error("--new begins a bar that stays, and --sample is thrown away")
     if arguments.bar == "":
         parser.error("--bar names no file: it is empty")
     return arguments
@@ -234,7 +239,10 @@ def common_options() -> argparse.ArgumentParser:
     which.add_argument(
         "--bar",
         metavar="FILE-or-URL",
-        help="the bar to use (default: the one in your data folder); a new file is a new bar",
+        help="the bar to use (default: the one in your data folder)",
+    )
+    which.add_argument(
+        "--new", action="store_true", help="begin a new bar in the file that --bar names"
     )
     which.add_argument(
         "--sample", action="store_true", help="use a throw-away copy of the sample bar"

@@ -20,16 +20,19 @@ from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import begun_small
 from barkeep.errors import UnreadableFile
+from barkeep.store.refusals import DamagedBar, NoBarThere
 
 STDIN = "-"
+
+HOW_NEW = "To begin a new bar there, add --new."
 
 
 @contextmanager
 def opened_bar(arguments: Arguments) -> Iterator[Bar]:
     """The bar named by `--bar` or `--sample`, or else the one in the data folder.
 
-    A new bar is begun where there is none, and said so. Raises a `UserError`
-    where it cannot be opened.
+    A new bar is begun by `--new`, or by the very first start, and said so.
+    Raises a `UserError` where it cannot be opened.
     """
     if arguments.sample:
         from barkeep.application import sample  # what builds it is of no use to other bars
@@ -37,12 +40,25 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
         with sample.throw_away_copy() as path, Bar.open(path) as bar, _teaching(arguments, bar):
             yield bar
         return
-    location = arguments.bar or paths.default_bar()
-    with Bar.open(location) as bar:
+    with _opened(arguments) as bar:
         if bar.is_new:
             complain(f"a new bar was begun in {bar.path}.")
         with _teaching(arguments, bar):
             yield bar
+
+
+def _opened(arguments: Arguments) -> Bar:
+    try:
+        if arguments.new:
+            return Bar.open(arguments.bar or paths.default_bar(), new=True)
+        if arguments.bar is None:
+            return Bar.open_usual()
+        return Bar.open(arguments.bar, new=False)
+    except NoBarThere as none:
+        raise NoBarThere(none.file, none.reason, none.likely, HOW_NEW) from None
+    except DamagedBar as damaged:
+        advice = "“barkeep check” says all that is wrong with it, and saves what can be read"
+        raise UnreadableFile(damaged.file, f"{damaged.reason}; {advice}") from damaged
 
 
 def _teaching(arguments: Arguments, bar: Bar) -> AbstractContextManager[None]:
@@ -66,7 +82,8 @@ def known_to_readers(arguments: Arguments) -> tuple[FamilyTree, BarUnits]:
     Those of no bar where there is none yet: for what only reads a text, no
     bar is begun.
     """
-    if arguments.bar is None and (arguments.sample or not paths.default_bar().exists()):
+    may_be_none = arguments.bar is None and not arguments.new
+    if may_be_none and (arguments.sample or not paths.default_bar().exists()):
         return shipped().tree, US_UNITS
     with opened_bar(arguments) as bar:
         return bar.snapshot.knowledge.tree, bar.snapshot.settings.units

@@ -72,4 +72,5 @@ def _passed_on(arguments: Arguments) -> list[str]:
     """What the desktop is told, as it would be written."""
     if arguments.sample:
         return ["--sample"]
-    return [] if arguments.bar is None else ["--bar", arguments.bar]
+    named = [] if arguments.bar is None else ["--bar", arguments.bar]
+    return [*named, *(["--new"] if arguments.new else [])]

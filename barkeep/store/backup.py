@@ -20,19 +20,24 @@ def copy_bar(source: Path, target: Path) -> None:
 
     Raises `CannotWrite` where the target exists or its folder cannot take it.
     """
-    if target.exists():
-        raise CannotWrite(str(target), "there is a file of that name already")
-    if not target.parent.is_dir():
-        raise CannotWrite(str(target), f"the folder {target.parent} does not exist")
-    with _told(target):
+    refuse_taken_name(target, source)
+    # A file of the owner's may be called NAME.part: nothing beside the target is touched.
+    with told_of(target), TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
+        partial = Path(folder) / "copy"
+        _copy_pages(source, partial)
+        partial.replace(os.path.realpath(target))
+
+
+def refuse_taken_name(target: Path, source: Path) -> None:
+    """Raise `CannotWrite` where no new file can be written; `source` is a bar that may be open."""
+    with told_of(target):
+        if target.exists():
+            raise CannotWrite(str(target), "there is a file of that name already")
+        if not target.parent.is_dir():
+            raise CannotWrite(str(target), f"the folder {target.parent} does not exist")
         owner = journal_owner(target, known=source)
         if owner is not None:
             raise CannotWrite(str(target), kept_for(owner))
-        # A file of the owner's may be called NAME.part: nothing beside the target is touched.
-        with TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
-            partial = Path(folder) / "copy"
-            _copy_pages(source, partial)
-            partial.replace(os.path.realpath(target))
 
 
 def copy_beside(path: Path, suffix: str) -> Path:
@@ -42,7 +47,7 @@ def copy_beside(path: Path, suffix: str) -> Path:
     byte, so that an upgrade that was broken off and tried again leaves one.
     """
     partial = path.with_name(f"{path.name}.{suffix}.part")
-    with _told(partial):
+    with told_of(partial):
         try:
             partial.unlink(missing_ok=True)
             _copy_pages(path, partial)
@@ -65,7 +70,8 @@ def _numbered(name: str) -> Iterator[str]:
 
 
 @contextmanager
-def _told(target: Path) -> Iterator[None]:
+def told_of(target: Path) -> Iterator[None]:
+    """What the disk says against a file that is to be written, in a sentence."""
     try:
         yield
     except OSError as error:

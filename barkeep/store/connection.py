@@ -95,14 +95,18 @@ def read_header(path: Path, busy_ms: int = BUSY_MS) -> FileHeader | None:
         return None
     if not path.is_file():
         raise UnreadableFile(str(path), "it is not an ordinary file")
-    address = f"{path.as_uri()}?mode=rw"  # `rw` makes no file, and may roll one back
-    with (
-        spoken_errors(path),
-        closing(sqlite3.connect(address, uri=True, timeout=busy_ms / 1000)) as file,
-    ):
-        file.isolation_level = None
+    with spoken_errors(path), closing(open_file(path, busy_ms)) as file:
         file.execute("BEGIN")  # so that what is read fits together
-        return header_of(file)
+        has_pages = file.execute("PRAGMA page_count").fetchone()[0]
+        # What has pages was something to some program, even where no table is in it.
+        return header_of(file) or (FileHeader(0, 0) if has_pages else None)
+
+
+def open_file(path: Path, busy_ms: int = BUSY_MS) -> sqlite3.Connection:
+    """A file that is there, opened as it is: SQLite may roll back what was left half written."""
+    file = sqlite3.connect(f"{path.as_uri()}?mode=rw", uri=True, timeout=busy_ms / 1000)
+    file.isolation_level = None
+    return file
 
 
 def header_of(file: sqlite3.Connection) -> FileHeader | None:
@@ -115,6 +119,15 @@ def header_of(file: sqlite3.Connection) -> FileHeader | None:
     if is_marked or file.execute("SELECT 1 FROM sqlite_master LIMIT 1").fetchone():
         return FileHeader(application_id, schema)
     return None
+
+
+def is_bar(path: Path) -> bool:
+    """Whether a file says that it is a bar; asked through SQLite, as it may be open here."""
+    try:
+        with closing(sqlite3.connect(f"{path.as_uri()}?mode=ro", uri=True, timeout=0.1)) as file:
+            return bool(file.execute("PRAGMA application_id").fetchone()[0] == APPLICATION_ID)
+    except sqlite3.Error:
+        return False
 
 
 def is_database(path: Path) -> bool:

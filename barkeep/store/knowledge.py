@@ -14,7 +14,16 @@ from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.ingredients.relations import Input, MadeFrom, StandIn
 from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.domain.specs.trials import Scale
-from barkeep.store.rows import WORDS, Kept, Mapper, Row, kept_records, put_fields, take_fields
+from barkeep.store.rows import (
+    WORDS,
+    Kept,
+    Mapper,
+    Row,
+    Unsound,
+    kept_records,
+    put_fields,
+    take_fields,
+)
 from barkeep.store.schema import own_ingredient, own_recipe, own_stand_in, setting
 
 _INGREDIENT: Mapping[str, Kept] = {
@@ -22,6 +31,7 @@ _INGREDIENT: Mapping[str, Kept] = {
     "regional": Kept(
         lambda named: {region: list(names) for region, names in named.items()},
         lambda found: {region: tuple(names) for region, names in found.items()},
+        dict[str, list[str]],
     ),
 }
 """How an ingredient lies in its details, where it lies otherwise."""
@@ -35,13 +45,14 @@ RECIPE = Mapper(
         "inputs": Kept(
             lambda inputs: [[each.ingredient, each.amount] for each in inputs],
             lambda found: tuple(Input(key, float(amount)) for key, amount in found),
+            list[tuple[str, float]],
         )
     },
     apart=("closeness", "basis", "own", "rest_hours", "minutes"),
 )
 
 _SETTINGS: Mapping[str, Kept] = {
-    "not_there": Kept(sorted, frozenset),
+    "not_there": Kept(sorted, frozenset, list[str]),
     "scales": kept_records(Scale),
     "pars": kept_records(Par),
     "measures": kept_records(OwnMeasure),
@@ -54,8 +65,14 @@ _SETTINGS: Mapping[str, Kept] = {
 def read_own_ingredients(connection: Connection) -> tuple[Ingredient, ...]:
     """The owner's ingredients, by key."""
     statement = select(own_ingredient.c.details).order_by(own_ingredient.c.key)
-    found = connection.execute(statement).scalars()
-    return tuple(Ingredient(**take_fields(details, _INGREDIENT)) for details in found)
+    return tuple(map(taken_ingredient, connection.execute(statement).scalars()))
+
+
+def taken_ingredient(details: Row) -> Ingredient:
+    """An own ingredient out of its details. Raises `Unsound`."""
+    if not {"key", "name"} <= details.keys():
+        raise Unsound
+    return Ingredient(**take_fields(details, _INGREDIENT, Ingredient))
 
 
 def read_own_stand_ins(connection: Connection) -> tuple[StandIn, ...]:
@@ -73,8 +90,16 @@ def read_own_recipes(connection: Connection) -> tuple[MadeFrom, ...]:
 def read_settings(connection: Connection) -> Settings:
     """The settings; what was never chosen is as barkeep comes."""
     rows: Row = {row.key: row.value for row in connection.execute(select(setting))}
+    return Settings(**taken_settings(rows))
+
+
+def taken_settings(rows: Row) -> Row:
+    """What rows say of the settings, by name; what this barkeep does not know is left out.
+
+    Raises `Unsound`.
+    """
     known = {each.name for each in fields(Settings)}
-    return Settings(**take_fields({key: rows[key] for key in rows.keys() & known}, _SETTINGS))
+    return take_fields({key: rows[key] for key in rows.keys() & known}, _SETTINGS, Settings)
 
 
 def ingredient_row(ingredient: Ingredient) -> Row:

@@ -12,10 +12,12 @@ from json import dumps, loads
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine
+from sqlalchemy.exc import OperationalError
 
 from barkeep.errors import NewerBar, UnreadableFile
 from barkeep.store.backup import copy_beside
 from barkeep.store.connection import APPLICATION_ID, FileHeader, header_of, raw
+from barkeep.store.refusals import DamagedBar
 from barkeep.store.schema import METADATA
 
 Step = Callable[[Connection], None]
@@ -224,7 +226,16 @@ def _run_next(engine: Engine, path: Path, expected: int, steps: Sequence[Step]) 
 
 def _run(connection: Connection, path: Path, number: int, step: Step) -> None:
     copy_beside(path, f"before-schema-{number}")
-    step(connection)
+    try:
+        step(connection)
+    except (OperationalError, ValueError, TypeError, LookupError) as error:
+        if (
+            getattr(getattr(error, "orig", None), "sqlite_errorname", "SQLITE_ERROR")
+            != "SQLITE_ERROR"
+        ):
+            raise  # of the disk, not of what stands in the file
+        reason = f"its tables are not those of schema {number - 1}, which it names"
+        raise DamagedBar(str(path), f"it is damaged ({reason})") from error
     broken = connection.exec_driver_sql("PRAGMA foreign_key_check").fetchall()
     if broken:
         reason = f"the upgrade to schema {number} would lose {len(broken)} references"

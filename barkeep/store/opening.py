@@ -7,12 +7,13 @@ others wait and find it done.
 
 from __future__ import annotations
 
+import sqlite3
 from pathlib import Path
 
-from sqlalchemy import Connection, Engine
+from sqlalchemy import Engine
 
-from barkeep.errors import UnreadableFile
-from barkeep.store import migrations
+from barkeep.store import migrations, soundness
+from barkeep.store.checking import refuse_damaged
 from barkeep.store.connection import (
     FileHeader,
     header_of,
@@ -22,61 +23,71 @@ from barkeep.store.connection import (
     refuse_unless_writable,
     spoken_errors,
 )
-from barkeep.store.refusals import BarIsBusy, BarIsHeld
+from barkeep.store.refusals import (
+    EMPTY,
+    NO_FILE,
+    BarIsBusy,
+    BarIsHeld,
+    CannotWrite,
+    NoBarThere,
+    damaged_bar,
+)
 
 
-def make_ready(path: Path, wait_ms: int) -> bool:
+def make_ready(path: Path, wait_ms: int, new: bool | None = None) -> bool:
     """Make the file a sound bar of the newest schema; whether a new one was begun.
 
-    Waits up to `wait_ms` for another program to let go of it. Raises
-    `UnreadableFile`, `NewerBar`, `CannotWrite` or `BarIsHeld`.
+    A bar is begun where there is no file, but never where `new` is False; where it
+    is True one must be begun, also in an empty file. Waits up to `wait_ms` for
+    another program to let go of it. Raises `NoBarThere`, `UnreadableFile`,
+    `NewerBar`, `CannotWrite` or `BarIsHeld`.
     """
     try:
         with spoken_errors(path):
-            return _make_ready(path, wait_ms)
+            return _make_ready(path, wait_ms, new)
     except BarIsBusy as busy:
         raise BarIsHeld(str(path), wait_ms / 1000) from busy
 
 
-def file_faults(connection: Connection) -> tuple[str, ...]:
-    """What SQLite finds wrong with a file, in its own words; nothing in a sound one."""
-    found = [str(row[0]) for row in connection.exec_driver_sql("PRAGMA quick_check")]
-    faults = [] if found == ["ok"] else found
-    for row in connection.exec_driver_sql("PRAGMA foreign_key_check"):
-        faults.append(f"row {row[1]} of {row[0]} refers to a {row[2]} that is not there")
-    return tuple(faults)
-
-
-def _make_ready(path: Path, wait_ms: int) -> bool:
+def _make_ready(path: Path, wait_ms: int, new: bool | None) -> bool:
+    is_there = path.exists()
+    if new is False and not is_there:
+        raise NoBarThere(str(path), NO_FILE)
     header = read_header(path, wait_ms)
     if header is not None:
         migrations.refuse_unknown(path, header)
+        if new:
+            raise CannotWrite(str(path), "there is a bar in it already")
     if path.exists():
         refuse_unless_writable(path)
     engine = make_engine(path, wait_ms)
     try:
-        header = header or _begin(engine)
+        header = header or _begin(engine, path, may_begin=bool(new) or not is_there)
         if header is None:
             return True
         migrations.refuse_unknown(path, header)
-        _refuse_damaged(engine, path)
+        with engine.connect() as connection:
+            refuse_damaged(path, raw(connection))
         migrations.upgrade(engine, path, header.schema)
+        with engine.connect() as connection:
+            _refuse_incomplete(path, raw(connection))
         return False
     finally:
         engine.dispose()
 
 
-def _begin(engine: Engine) -> FileHeader | None:
+def _begin(engine: Engine, path: Path, *, may_begin: bool) -> FileHeader | None:
     """Fill the file where it is still empty; otherwise what has been put into it meanwhile."""
     with engine.connect().execution_options(writing=True) as connection, connection.begin():
         header = header_of(raw(connection))
         if header is None:
+            if not may_begin:
+                raise NoBarThere(str(path), EMPTY)
             migrations.create(connection)
         return header
 
 
-def _refuse_damaged(engine: Engine, path: Path) -> None:
-    with engine.connect() as connection:
-        faults = file_faults(connection)
-    if faults:
-        raise UnreadableFile(str(path), f"it is damaged ({faults[0]})")
+def _refuse_incomplete(path: Path, file: sqlite3.Connection) -> None:
+    lacking = tuple(soundness.missing(file))
+    if lacking:
+        raise damaged_bar(str(path), lacking)

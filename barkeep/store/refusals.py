@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from barkeep.errors import UserError
+from collections.abc import Sequence
+
+from barkeep.errors import UnreadableFile, UserError, spoken_list
+from barkeep.store.faults import Fault
 
 
 class BarIsBusy(UserError):
@@ -24,6 +27,41 @@ class BarIsHeld(BarIsBusy):
         "finished within {waited_s:g} s. Nothing of it was lost; open it again when "
         "the other program has finished or is closed."
     )
+
+
+NO_FILE, EMPTY = "there is no such file", "it is empty (0 bytes)"
+"""Why there is no bar in a file."""
+
+
+class NoBarThere(UserError):
+    """A file that should hold a bar and holds none, so that nothing was begun in its place.
+
+    `likely` are bars that may have been meant, `advice` how a new one is begun, as a sentence.
+    """
+
+    file: str
+    reason: str
+    likely: tuple[str, ...] = ()
+    advice: str = ""
+
+    def __str__(self) -> str:
+        told = [f"There is no bar in {self.file}: {self.reason}."]
+        if self.likely:
+            told.append(f"Did you mean {spoken_list(self.likely)}?")
+        return " ".join((*told, self.advice)).strip()
+
+
+class DamagedBar(UnreadableFile):
+    """A bar in which something stands that barkeep cannot have written; where, as far as known."""
+
+    faults: tuple[Fault, ...] = ()
+
+
+def damaged_bar(file: str, faults: Sequence[Fault]) -> DamagedBar:
+    """The refusal of a bar with these faults, of which there is at least one."""
+    others = len(faults) - 1
+    more = f"; {others} more fault{'s' * (others > 1)}" if others else ""
+    return DamagedBar(file, f"it is damaged ({faults[0]}{more})", faults=tuple(faults))
 
 
 class CannotUndo(UserError):

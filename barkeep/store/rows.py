@@ -9,10 +9,13 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import asdict, dataclass, fields
+from functools import cache
 from operator import attrgetter
-from typing import Any, Generic, TypeVar
+from typing import Any, Generic, TypeVar, get_type_hints
 
 from sqlalchemy import JSON, Connection, Select, Table, Text, type_coerce
+
+from barkeep.shipped_data import fits
 
 T = TypeVar("T")
 
@@ -25,18 +28,49 @@ MOST_SHARED = 20_000
 """So many values are remembered while rows are read, and then forgotten."""
 
 
+class Unsound(ValueError):
+    """What stands in a cell is not what can have been put there."""
+
+
 @dataclass(frozen=True, slots=True)
 class Kept:
-    """How a value lies in its column (`put`) and how it comes out again (`take`)."""
+    """How a value lies in its column (`put`) and how it comes out again (`take`).
+
+    `shape` is the type of what lies there, in JSON's own types and dataclasses.
+    """
 
     put: Callable[[Any], Any]
     take: Callable[[Any], Any]
+    shape: Any
+
+    def taken(self, found: Any) -> Any:
+        """The value that lies there. Raises `Unsound` for what `put` cannot have made."""
+        if found is not None and not fits(found, self.shape):
+            raise Unsound
+        try:
+            value = self.take(found)
+        except (ValueError, TypeError, LookupError) as error:
+            raise Unsound from error
+        if found is not None and not _holds(self.put(value), found):
+            raise Unsound
+        return value
 
 
-WORDS = Kept(list, tuple)
+def _holds(whole: Any, found: Any) -> bool:
+    """Whether all that is found is in the whole; what was written before a field was there is."""
+    if isinstance(found, dict) and isinstance(whole, dict):
+        return all(name in whole and _holds(whole[name], found[name]) for name in found)
+    if isinstance(found, list) and isinstance(whole, list):
+        return len(found) == len(whole) and all(map(_holds, whole, found))
+    return bool(whole == found)
+
+
+WORDS = Kept(list, tuple, list[str])
 """Several words: a list in JSON, since JSON gives no tuples back and undo compares the two."""
 
-WORDS_OR_NULL = Kept(lambda words: list(words) or None, lambda found: tuple(found or ()))
+WORDS_OR_NULL = Kept(
+    lambda words: list(words) or None, lambda found: tuple(found or ()), list[str] | None
+)
 """The same where none are NULL."""
 
 
@@ -45,13 +79,18 @@ def kept_records(kind: type[Any]) -> Kept:
     return Kept(
         lambda values: [asdict(each) for each in values],
         lambda found: tuple(kind(**each) for each in found),
+        list[kind],  # type: ignore[valid-type]
     )
 
 
 def records_or_null(kind: type[Any]) -> Kept:
     """The same where none are NULL."""
     each = kept_records(kind)
-    return Kept(lambda values: each.put(values) or None, lambda found: each.take(found or ()))
+    return Kept(
+        lambda values: each.put(values) or None,
+        lambda found: each.take(found or ()),
+        each.shape | None,
+    )
 
 
 def put_fields(value: Any, kept: Mapping[str, Kept]) -> Row:
@@ -60,9 +99,21 @@ def put_fields(value: Any, kept: Mapping[str, Kept]) -> Row:
     return row | {name: each.put(row[name]) for name, each in kept.items()}
 
 
-def take_fields(found: Row, kept: Mapping[str, Kept]) -> Row:
-    """The fields of a value by their names, as far as they are there."""
-    return found | {name: each.take(found[name]) for name, each in kept.items() if name in found}
+def take_fields(found: Row, kept: Mapping[str, Kept], made: type[Any]) -> Row:
+    """The fields of a value of a class by their names, as far as they are there.
+
+    Raises `Unsound` for what is no field of it, or of another type.
+    """
+    wanted = _types_of(made)  # type: ignore[arg-type]
+    for name, value in found.items():
+        if name not in wanted or not (name in kept or fits(value, wanted[name])):
+            raise Unsound
+    return found | {name: each.taken(found[name]) for name, each in kept.items() if name in found}
+
+
+@cache
+def _types_of(made: type[Any]) -> Mapping[str, Any]:
+    return get_type_hints(made)
 
 
 class Mapper(Generic[T]):
@@ -84,10 +135,10 @@ class Mapper(Generic[T]):
     ) -> None:
         own = [each for each in fields(made) if each.name not in apart]  # type: ignore[arg-type]
         self._made = made
-        self._kept = kept or {}
+        self.kept = kept or {}
         self._beside = beside or {}
         self._names = tuple(each.name for each in own)
-        self._takes = [(self._names.index(name), each.take) for name, each in self._kept.items()]
+        self._takes = [(self._names.index(name), each.taken) for name, each in self.kept.items()]
         self._in_order = not (apart or any(each.kw_only for each in own))
         self._width = len(self._names)
         self._written = tuple(name for name in self._names if name != "id")
@@ -141,7 +192,7 @@ class Mapper(Generic[T]):
     def row(self, value: Any) -> Row:
         """The row of a value, without the id, which the table or the key gives."""
         row = dict(zip(self._written, self._values_of(value), strict=True))
-        for name, each in self._kept.items():
+        for name, each in self.kept.items():
             row[name] = each.put(row[name])
         for column, work_out in self._beside.items():
             row[column] = work_out(value)

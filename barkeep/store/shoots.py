@@ -64,13 +64,15 @@ SHOOT = Mapper(
         "drinks": Kept(
             lambda drinks: [_drink_row(each) for each in drinks],
             lambda found: tuple(_drink(each) for each in found),
+            list[ShootDrink],
         ),
         "starts": Kept(
             lambda starts: starts.isoformat("minutes") if starts else None,
             lambda found: time.fromisoformat(found) if found else None,
+            str | None,
         ),
-        "ticked": Kept(sorted, frozenset),
-        "log": Kept(_log_row, _log),
+        "ticked": Kept(sorted, frozenset, list[str]),
+        "log": Kept(_log_row, _log, ShootLog | None),
     },
     beside={"hidden": lambda _one: False},
 )

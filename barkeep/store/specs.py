@@ -16,7 +16,7 @@ from barkeep.domain.specs.trials import Score, Trial
 from barkeep.store.rows import MANY, WORDS_OR_NULL, Mapper, kept_records, records_or_null
 from barkeep.store.schema import spec, spec_line, trial
 
-_LINE = Mapper(Line, spec_line, kept=dict.fromkeys(("alternatives", "stated"), WORDS_OR_NULL))
+LINE = Mapper(Line, spec_line, kept=dict.fromkeys(("alternatives", "stated"), WORDS_OR_NULL))
 
 SPEC = Mapper(
     Spec,
@@ -26,7 +26,7 @@ SPEC = Mapper(
     beside={
         "folded_name": lambda one: folded(one.name),
         "hidden": lambda _one: False,
-        "lines": lambda one: [_LINE.row(line) for line in one.lines],
+        "lines": lambda one: [LINE.row(line) for line in one.lines],
     },
 )
 
@@ -36,8 +36,8 @@ TRIAL = Mapper(
 
 
 _OWNER = spec_line.c.spec_id
-_LINES = select(*_LINE.columns, _OWNER)
-_LINES_AS_TEXT = select(_OWNER, *_LINE.columns_as_text)
+_LINES = select(*LINE.columns, _OWNER)
+_LINES_AS_TEXT = select(_OWNER, *LINE.columns_as_text)
 
 
 def read_specs(connection: Connection, ids: Collection[int] | None = None) -> tuple[Spec, ...]:
@@ -48,7 +48,7 @@ def read_specs(connection: Connection, ids: Collection[int] | None = None) -> tu
     if ids is not None:
         shown, in_order = shown.where(spec.c.id.in_(ids)), in_order.where(_OWNER.in_(ids))
     lines: dict[int, list[Line]] = {}
-    value = _LINE.sharing()
+    value = LINE.sharing()
     with _collector_paused():
         for some in connection.execute(in_order).partitions(MANY):
             for row in some:
@@ -69,7 +69,7 @@ def read_spec(connection: Connection, spec_id: int) -> Spec | None:
     if row is None:
         return None
     own = _LINES.where(spec_line.c.spec_id == spec_id).order_by(spec_line.c.position)
-    return _spec(row, [_LINE.value(each) for each in connection.execute(own)])
+    return _spec(row, [LINE.value(each) for each in connection.execute(own)])
 
 
 def taken_names(

@@ -11,14 +11,16 @@ from typing import Self
 from sqlalchemy import Connection, Engine
 
 from barkeep.store import history
+from barkeep.store.checking import check_file, damage_spoken
 from barkeep.store.connection import (
     BUSY_MS,
     local_path,
     make_engine,
     spoken_errors,
 )
+from barkeep.store.faults import Fault
 from barkeep.store.history import Action, Way
-from barkeep.store.opening import file_faults, make_ready
+from barkeep.store.opening import make_ready
 from barkeep.store.unit_of_work import Touched, UnitOfWork
 
 Clock = Callable[[], datetime]
@@ -39,15 +41,21 @@ class Store:
 
     @classmethod
     def open(
-        cls, location: str | Path, clock: Clock = datetime.now, busy_ms: int = BUSY_MS
+        cls,
+        location: str | Path,
+        clock: Clock = datetime.now,
+        busy_ms: int = BUSY_MS,
+        *,
+        new: bool | None = None,
     ) -> Self:
-        """Open a bar, make a new one where there is none, upgrade an older one.
+        """Open a bar, upgrade an older one, or make a new one where there is no file.
 
-        Raises `UnreadableFile`, `NewerBar` or `BarIsHeld`; such a file is left
-        as it is.
+        None is ever made where `new` is False; one must be made where it is True.
+        Raises `NoBarThere`, `UnreadableFile`, `NewerBar`, `CannotWrite` or
+        `BarIsHeld`; such a file is left as it is.
         """
         path = local_path(location)
-        is_new = make_ready(path, busy_ms * _OPENING_WAITS)
+        is_new = make_ready(path, busy_ms * _OPENING_WAITS, new)
         return cls(path, make_engine(path, busy_ms), clock, is_new=is_new)
 
     def close(self) -> None:
@@ -57,7 +65,7 @@ class Store:
     @contextmanager
     def reading(self) -> Iterator[Connection]:
         """A connection within one transaction, so that all that is read fits together."""
-        with spoken_errors(self.path), self._engine.connect() as connection:
+        with self._told(), self._engine.connect() as connection:
             yield connection
 
     @contextmanager
@@ -86,14 +94,19 @@ class Store:
         with self.reading() as connection:
             return int(connection.exec_driver_sql("PRAGMA data_version").scalar_one())
 
-    def faults(self) -> tuple[str, ...]:
-        """What SQLite finds wrong with the file, in its own words; nothing in a sound one."""
-        with self.reading() as connection:
-            return file_faults(connection)
+    def faults(self) -> tuple[Fault, ...]:
+        """What is wrong with the file and what stands in it; nothing in a sound one."""
+        return check_file(self.path).faults
 
     @contextmanager
     def _writing(self) -> Iterator[Connection]:
-        with spoken_errors(self.path), self._engine.connect() as connection:
+        with self._told(), self._engine.connect() as connection:
             connection = connection.execution_options(writing=True)
             with connection.begin():
                 yield connection
+
+    @contextmanager
+    def _told(self) -> Iterator[None]:
+        """What goes wrong with the file, or comes of what stands in it, in a sentence."""
+        with damage_spoken(self.path), spoken_errors(self.path):
+            yield

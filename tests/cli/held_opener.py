@@ -40,5 +40,5 @@ if __name__ == "__main__":
             reached("connect")
 
     sys.addaudithook(_audit)
-    watch_writes(reached)
+    watch_writes(lambda step: reached(step.what))
     sys.exit(main(sys.argv[4:]))

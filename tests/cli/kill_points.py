@@ -1,15 +1,14 @@
-"""Kill an opening bar before each of its writes, and say what the next opening made of it.
+"""Kill a command before each of its writes, and say what the next one made of the bar.
 
-Run as a program of its own, since it forks:
+Run as a program of its own, since it forks, with `Kills` as one JSON object:
 
-    python -m tests.cli.kill_points OLD-BAR FOLDER CACHE-PAGES
+    python -m tests.cli.kill_points KILLS
 
-Where there is no OLD-BAR a new bar is begun. For the n-th time SQLite writes,
-syncs, cuts or deletes a file, or a finished copy is given its name, a fresh
-process runs `bottles` over a fresh copy and is killed just before; another one
-then runs `bottles` over what is left. It ends when a run lives. One JSON
-object a line: where it was killed, whether a journal was left, what the second
-run said, and the folder it left behind.
+For the n-th time SQLite writes, syncs, cuts or deletes a file, or a finished
+copy is given its name, a fresh process runs a command over a fresh copy and is
+killed just before; another one then runs a second command over what is left.
+It ends when a run lives. One JSON object a line: where it was killed, whether a
+journal was left, what the second run said, and the folder it left behind.
 """
 
 from __future__ import annotations
@@ -24,8 +23,11 @@ import signal
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import redirect_stderr, redirect_stdout
+from dataclasses import dataclass
+from functools import partial
 from itertools import count
 from pathlib import Path
+from random import Random
 from typing import Any
 
 from sqlalchemy import event
@@ -91,7 +93,45 @@ _kept: list[Any] = []
 """What SQLite holds pointers to, and Python must therefore not let go of."""
 
 
-def watch_writes(before: Callable[[str], None]) -> None:
+@dataclass(frozen=True)
+class Step:
+    """What is about to be done to a file; `tear` does half of it, where it is a write.
+
+    `lose` takes back, of what was written and never synced, what a machine
+    that loses its power may lose.
+    """
+
+    what: str
+    tear: Callable[[], object]
+    lose: Callable[[Random], None]
+
+
+@dataclass
+class _Written:
+    """What was written to one file since it was synced: where, and what stood there before."""
+
+    file: int
+    parts: list[tuple[int, bytes, int]]
+
+    def note(self, offset: int, length: int) -> None:
+        self.parts.append((offset, os.pread(self.file, length, offset), length))
+
+    def lose(self, random: Random) -> None:
+        for offset, before, length in reversed(self.parts):
+            if random.random() < 0.5:
+                os.pwrite(self.file, before.ljust(length, b"\0"), offset)
+
+
+_written: dict[str, _Written] = {}
+"""By path; never closed, since that would drop the locks SQLite holds."""
+
+
+def _lose(random: Random) -> None:
+    for each in _written.values():
+        each.lose(random)
+
+
+def watch_writes(before: Callable[[Step], None]) -> None:
     """Call `before` with what will be done, each time SQLite is about to change a file."""
     library = ctypes.CDLL(_sqlite3.__file__)  # finds what the module itself is linked to
     library.sqlite3_vfs_find.restype = ctypes.POINTER(_Vfs)
@@ -102,12 +142,13 @@ def watch_writes(before: Callable[[str], None]) -> None:
         status = opens(this, name, file, flags, shown)
         if status == 0 and name:  # a nameless file is temporary
             opened = ctypes.cast(file, ctypes.POINTER(_File)).contents
-            _watch_file(opened, _path(name).name, before)
+            _watch_file(opened, _path(name), before)
         return int(status)
 
     def x_delete(this: int, name: int, sync: int) -> int:
         if _path(name).exists():
-            before(f"delete {_path(name).name}")
+            before(Step(f"delete {_path(name).name}", int, _lose))
+            _written.pop(str(_path(name)), None)
         return int(deletes(this, name, sync))
 
     vfs.x_open, vfs.x_delete = _XOPEN(x_open), _XDELETE(x_delete)
@@ -116,7 +157,7 @@ def watch_writes(before: Callable[[str], None]) -> None:
     replaces = Path.replace
 
     def replace(self: Path, target: Path) -> Path:
-        before(f"name {target.name}")
+        before(Step(f"name {target.name}", int, _lose))
         return replaces(self, target)
 
     Path.replace = replace  # type: ignore[method-assign, assignment]
@@ -126,23 +167,34 @@ def _path(name: int) -> Path:
     return Path(os.fsdecode(ctypes.string_at(name)))
 
 
-def _watch_file(file: _File, name: str, before: Callable[[str], None]) -> None:
+def _watch_file(file: _File, path: Path, before: Callable[[Step], None]) -> None:
+    written = _written[str(path)] = _Written(os.open(path, os.O_RDWR), [])
+    name = path.name
     methods = _Methods.from_buffer_copy(file.methods.contents)
-    for word, kind in (("write", _XWRITE), ("truncate", _XTRUNCATE), ("sync", _XSYNC)):
-        original = _copied(kind, getattr(methods, f"x_{word}"))
-        setattr(methods, f"x_{word}", kind(_told(f"{word} {name}", original, before)))
+    writes = _copied(_XWRITE, methods.x_write)
+    truncates = _copied(_XTRUNCATE, methods.x_truncate)
+    syncs = _copied(_XSYNC, methods.x_sync)
+
+    def x_write(this: int, data: int, length: int, offset: int) -> int:
+        half = partial(writes, this, data, length // 2, offset)
+        before(Step(f"write {name}", half, _lose))
+        written.note(offset, length)
+        return int(writes(this, data, length, offset))
+
+    def x_truncate(this: int, size: int) -> int:
+        before(Step(f"truncate {name}", int, _lose))
+        return int(truncates(this, size))
+
+    def x_sync(this: int, flags: int) -> int:
+        before(Step(f"sync {name}", int, _lose))
+        status = int(syncs(this, flags))
+        written.parts.clear()
+        return status
+
+    methods.x_write, methods.x_truncate = _XWRITE(x_write), _XTRUNCATE(x_truncate)
+    methods.x_sync = _XSYNC(x_sync)
     _kept.append(methods)
     file.methods = ctypes.pointer(methods)
-
-
-def _told(
-    what: str, original: Callable[..., int], before: Callable[[str], None]
-) -> Callable[..., int]:
-    def told(*arguments: int) -> int:
-        before(what)
-        return int(original(*arguments))
-
-    return told
 
 
 def _copied(kind: Any, function: Any) -> Any:
@@ -150,53 +202,81 @@ def _copied(kind: Any, function: Any) -> Any:
     return kind(ctypes.cast(function, _POINTER).value)
 
 
-def killed_everywhere(old: Path | None, folder: Path) -> Iterator[dict[str, Any]]:
+@dataclass(frozen=True)
+class Kills:
+    """What is run and killed, and what is run then; `old` is empty where there is no bar before.
+
+    `how` is *killed* just before a step, *torn* with half of a write done, or
+    *powerless*: of what was not synced about half is lost as well. One place in
+    `every` is tried; `{folder}` in a command is the folder of the bar.
+    """
+
+    old: str
+    folder: str
+    command: list[str]
+    then: list[str]
+    cache_pages: int = -2000
+    how: str = "killed"
+    every: int = 1
+
+
+def killed_everywhere(plan: Kills) -> Iterator[dict[str, Any]]:
     """What became of a bar after each kill; at the end of one that was not killed."""
-    for number in count(1):
-        here = folder / str(number)
+    for number in count(1, plan.every):
+        here = Path(plan.folder, str(number))
         here.mkdir()
-        if old is not None:
-            shutil.copyfile(old, here / BAR)
-        report = _killed_at(number, here)
+        if plan.old:
+            shutil.copyfile(plan.old, here / BAR)
+        report = _killed_at(number, here, plan)
         yield report
         if report["first_status"] == 0:
             return
 
 
-def _killed_at(number: int, here: Path) -> dict[str, Any]:
-    status, answer = _forked(lambda: _run_until(number, here))
+def _killed_at(number: int, here: Path, plan: Kills) -> dict[str, Any]:
+    status, answer = _forked(lambda: _run_until(number, here, plan))
     journal = here / f"{BAR}-journal"
     hot = journal.exists() and journal.stat().st_size > 0
-    _, then = _forked(lambda: _run(here))
+    _, then = _forked(lambda: _run(here, plan.then))
     return {
         "folder": str(here),
         "first_status": status,
         "killed_at": answer["killed_at"],
         "hot": hot,
         "then": then,
+        "first": answer.get("first"),
     }
 
 
-def _run_until(number: int, here: Path) -> dict[str, Any]:
+def _run_until(number: int, here: Path, plan: Kills) -> dict[str, Any]:
     seen, last, said_to = count(1), "", _answer_end
 
-    def before(what: str) -> None:
+    def before(step: Step) -> None:
         nonlocal last
+        what = step.what
         again, last = what == last, what
         if again and what.endswith(".part"):
             return  # one kill amid the pages of a copy stands for all of them
         if next(seen) == number:
+            if plan.how != "killed":
+                step.tear()
+            if plan.how == "powerless":
+                step.lose(Random(number))
             os.write(said_to, json.dumps({"killed_at": what}).encode())
             os.kill(os.getpid(), signal.SIGKILL)
 
     watch_writes(before)
-    return {"killed_at": None, **_run(here)}
+    done = _run(here, plan.command)
+    if plan.how == "powerless":  # right after it said that it is done
+        _lose(Random(number))
+    return {"killed_at": None, "first": done}
 
 
-def _run(here: Path) -> dict[str, Any]:
+def _run(here: Path, command: list[str]) -> dict[str, Any]:
     out, err = io.StringIO(), io.StringIO()
+    words = [each.replace("{folder}", str(here)) for each in command]
     with redirect_stdout(out), redirect_stderr(err):
-        status = main(["--bar", str(here / BAR), "bottles"])
+        status = main(["--bar", str(here / BAR), *words])
     return {"status": status, "out": out.getvalue(), "err": err.getvalue()}
 
 
@@ -220,12 +300,17 @@ def _forked(run: Callable[[], dict[str, Any]]) -> tuple[int, dict[str, Any]]:
 
 
 if __name__ == "__main__":
-    from_bar, into, pages = sys.argv[1:]
+    wanted = Kills(**json.loads(sys.argv[1]))
 
     @event.listens_for(Engine, "connect")
     def _small_cache(connection: Any, _record: Any) -> None:
-        connection.execute(f"PRAGMA cache_size = {int(pages)}")
+        connection.execute(f"PRAGMA cache_size = {wanted.cache_pages}")
 
-    _run(Path(into))  # what this imports and reads, no child has to
-    for each in killed_everywhere(Path(from_bar) if from_bar else None, Path(into)):
+    warm = Path(wanted.folder, "warm")  # what this imports and reads, no child has to
+    warm.mkdir()
+    if wanted.old:
+        shutil.copyfile(wanted.old, warm / BAR)
+    for words in (wanted.command, wanted.then):
+        _run(warm, words)
+    for each in killed_everywhere(wanted):
         print(json.dumps(each), flush=True)

@@ -143,7 +143,7 @@ class TestTonight:
             encoding="utf-8",
         )
         empty = tmp_path / "empty.bar"
-        barkeep("--bar", empty, "spec", "add", path)
+        barkeep("--bar", empty, "--new", "spec", "add", path)
         assert (
             "  Three Short: no vodka, no cranberry juice drink and no grapefruit juice\n"
             in barkeep("--bar", empty, "tonight", "--all").out
@@ -204,7 +204,7 @@ class TestNextBottle:
         ) in grenadine
 
     def test_an_empty_bar_still_gets_an_answer(self, barkeep, tmp_path):
-        ran = barkeep("--bar", tmp_path / "new.bar", "next-bottle")
+        ran = barkeep("--bar", tmp_path / "new.bar", "--new", "next-bottle")
         assert ran.status == 0 and ran.out
 
 

@@ -39,7 +39,7 @@ def test_a_whole_bar_comes_back_equal(barkeep, bar, tmp_path):
     before = bottles_in(bar)
     said = barkeep("--bar", bar, "export", file).out
     assert said == f"{len(before)} bottles were written to {file}.\n"
-    assert barkeep("--bar", other, "import", file).status == 0
+    assert barkeep("--bar", other, "--new", "import", file).status == 0
     after = bottles_in(other)
     assert list(map(as_it_is, after)) == list(map(as_it_is, before))
     assert doubts(after) == pytest.approx(doubts(before), abs=0.1)
@@ -79,7 +79,7 @@ def test_what_is_seldom_comes_back_too(barkeep, tmp_path):
                 bar.counting.count({bottle.id: MeasuredLevel(left, method, sigma)})
         before = bar.snapshot.bottles
     assert barkeep("--bar", one, "export", file, "--bottles").status == 0
-    assert barkeep("--bar", other, "import", file).status == 0
+    assert barkeep("--bar", other, "--new", "import", file).status == 0
     after = bottles_in(other)
     assert list(map(as_it_is, after)) == list(map(as_it_is, before))
     assert doubts(after) == pytest.approx(doubts(before), abs=0.1)
@@ -107,5 +107,6 @@ def test_which_is_meant_and_what_cannot_be(barkeep, bar, tmp_path):
     assert "must end in .csv" in barkeep("--bar", bar, "export", "x.json", "--bottles").refusal
     said = barkeep("--bar", bar, "export", specs, "Daiquiri", "--bottles").refusal
     assert "writes all bottles and no spec" in said
-    empty = barkeep("--bar", tmp_path / "new.bar", "export", tmp_path / "bottles.csv").refusal
-    assert "There is no bottle to export." in empty
+    new = ("--bar", tmp_path / "new.bar", "--new")
+    said = barkeep(*new, "export", tmp_path / "bottles.csv")
+    assert said.status == 1 and "There is no bottle to export." in said.err

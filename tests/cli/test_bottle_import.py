@@ -16,7 +16,7 @@ UNKNOWN = "Fog Water,,Londn dry gin,40,70 cl,,€20,03/04/2026,low\n"
 def empty(tmp_path, barkeep):
     """A bar with nothing in it."""
     path = tmp_path / "new.bar"
-    barkeep("--bar", path, "bottles")
+    barkeep("--bar", path, "--new", "bottles")
     return path
 
 

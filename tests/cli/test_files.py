@@ -19,7 +19,7 @@ class TestImport:
             encoding="utf-8",
         )
         bar = tmp_path / "new.bar"
-        ran = barkeep("--bar", bar, "import", rows)
+        ran = barkeep("--bar", bar, "--new", "import", rows)
         assert (ran.status, ran.out) == (0, "2 bottles came in, 1 new product among them.\n")
         assert ran.err == f"barkeep: a new bar was begun in {bar}.\n"
         first, second = barkeep("--bar", bar, "bottles", "--json").answer["bottles"]

@@ -27,7 +27,8 @@ def shelf(barkeep, tmp_path):
     def filled(rows: str, header: str = HEADER):
         file = tmp_path / "bottles.csv"
         file.write_text(header + rows, encoding="utf-8")
-        assert barkeep("--bar", location, "import", file).status == 0
+        new = () if location.exists() else ("--new",)
+        assert barkeep("--bar", location, *new, "import", file).status == 0
         return location
 
     return filled

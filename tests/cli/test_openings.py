@@ -13,13 +13,14 @@ import subprocess
 import sys
 from collections.abc import Iterator
 from contextlib import ExitStack, closing, contextmanager
+from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
 import pytest
 
 from barkeep.store.migrations import schema_number
-from tests.cli.kill_points import BAR
+from tests.cli.kill_points import BAR, Kills
 
 OLD_BARS = Path(__file__).parent.parent / "reference" / "old_bars"
 """Bars as released programs of schemas 1 to 4 left them; never to be changed."""
@@ -53,14 +54,33 @@ def copies_from(schema: int) -> list[str]:
     return [f"{BAR}.before-schema-{number}" for number in range(schema + 1, schema_number() + 1)]
 
 
-def run(*arguments: str | Path) -> subprocess.CompletedProcess[str]:
+def run(*arguments: str | Path, **how: Any) -> subprocess.CompletedProcess[str]:
     command = [sys.executable, *map(str, arguments)]
-    return subprocess.run(command, capture_output=True, text=True, check=False, cwd=TESTS)
+    return subprocess.run(command, capture_output=True, text=True, check=False, cwd=TESTS, **how)
+
+
+USUAL = "bar.barkeep"
+"""The name of the bar that opens where none is named."""
+
+
+def naming(bar: Path) -> tuple[str, ...]:
+    """What names a bar in a command: nothing for the usual one."""
+    return () if bar.name == USUAL else ("--bar", str(bar))
+
+
+def at_home(bar: Path) -> dict[str, str]:
+    """The surroundings in which a bar of the usual name is the usual one."""
+    return {**os.environ, "XDG_DATA_HOME": str(bar.parent.parent)}
 
 
 def killed_everywhere(old: Path | str, folder: Path, cache: int) -> list[dict[str, Any]]:
-    folder.mkdir()
-    done = run("-m", "tests.cli.kill_points", old, folder, str(cache))
+    command = ["bottles"] if old else ["--new", "bottles"]
+    return kill(Kills(str(old), str(folder), command, command, cache))
+
+
+def kill(plan: Kills) -> list[dict[str, Any]]:
+    Path(plan.folder).mkdir()
+    done = run("-m", "tests.cli.kill_points", json.dumps(asdict(plan)))
     assert (done.returncode, done.stderr) == (0, "")
     return [json.loads(line) for line in done.stdout.splitlines()]
 
@@ -115,13 +135,14 @@ class Held:
     def __init__(self, bar: Path, place: str) -> None:
         self._ready, ready = os.pipe()
         go, self._go = os.pipe()
-        words = [place, str(ready), str(go), "--bar", str(bar), "bottles"]
+        words = [place, str(ready), str(go), *naming(bar), "bottles"]
         self.process = subprocess.Popen(
             [sys.executable, "-m", "tests.cli.held_opener", *words],
             stdout=subprocess.PIPE,
             stderr=subprocess.PIPE,
             text=True,
             cwd=TESTS,
+            env=at_home(bar),
             pass_fds=(ready, go),
         )
         os.close(ready)
@@ -157,13 +178,15 @@ def held(bar: Path, *places: str) -> Iterator[list[Held]]:
 @pytest.fixture(params=[1, None], ids=lambda schema: f"schema {schema}")
 def opened_by_many(request, tmp_path):
     """A bar to open, and a check of what openers made of it: their answers are given."""
-    bar = tmp_path / "here" / BAR
-    alone = tmp_path / "alone" / BAR
+    bar, alone = (
+        tmp_path / home / "barkeep" / (BAR if request.param else USUAL)
+        for home in ("here", "alone")
+    )
     for path in (bar, alone):
-        path.parent.mkdir()
+        path.parent.mkdir(parents=True)
         if request.param:
             shutil.copyfile(old_bar(request.param), path)
-    one = run("-m", "barkeep", "--bar", alone, "bottles")
+    one = run("-m", "barkeep", *naming(alone), "bottles", env=at_home(alone))
     begun = f"barkeep: a new bar was begun in {bar}.\n"
 
     def check(answers: list[tuple[int, str, str]]) -> None:
@@ -172,7 +195,7 @@ def opened_by_many(request, tmp_path):
         assert said == ([] if request.param else [begun])
         assert dump(bar) == dump(alone)
         copies = copies_from(request.param) if request.param else []
-        assert names(bar.parent) == [BAR, *copies] == names(alone.parent)
+        assert names(bar.parent) == [bar.name, *copies] == names(alone.parent)
         for copy in copies:
             assert dump(bar.with_name(copy)) == dump(alone.with_name(copy))
 
@@ -191,10 +214,10 @@ def test_several_openers_at_once_all_succeed(opened_by_many, number, place):
         check([each.answer() for each in openers])
 
 
-@pytest.mark.parametrize("place", [f"sync {BAR}-journal", f"sync {BAR}"])
-def test_an_opener_waits_for_one_that_is_amid_its_writing(opened_by_many, place):
+@pytest.mark.parametrize("journal", ["-journal", ""])
+def test_an_opener_waits_for_one_that_is_amid_its_writing(opened_by_many, journal):
     bar, check = opened_by_many
-    with held(bar, place) as (first,):
+    with held(bar, f"sync {bar.name}{journal}") as (first,):
         first.reach()
         with held(bar, "connect") as (second,):
             second.reach()
@@ -236,6 +259,7 @@ def another_programs(path: Path, *, tables: bool, application_id: int, wal: bool
         {"tables": True, "application_id": 1234},
         {"tables": True, "application_id": 0, "wal": True},
         {"tables": False, "application_id": 1234, "wal": True},
+        {"tables": False, "application_id": 0, "wal": True},
     ],
     ids=str,
 )
@@ -258,7 +282,7 @@ def test_a_file_that_only_has_the_name_of_a_journal_is_not_lost(tmp_path, barkee
     if there:
         path.write_text("Snow Plough\n60 ml gin\n" * 50, encoding="utf-8")
     beside.write_text("What I wrote that winter.", encoding="utf-8")
-    said = barkeep("--bar", path, "bottles").refusal
+    said = barkeep("--bar", path, *(() if there else ("--new",)), "bottles").refusal
     assert said == (
         f"{path} cannot be used: {beside.name} beside it would be lost, as SQLite keeps a file of "
         "that name; give that one another name first."
@@ -267,9 +291,14 @@ def test_a_file_that_only_has_the_name_of_a_journal_is_not_lost(tmp_path, barkee
     assert path.exists() == there
 
 
-def test_an_empty_file_becomes_a_bar_and_says_so(tmp_path):
+def test_an_empty_file_becomes_a_bar_where_that_is_asked_and_says_so(tmp_path):
     bar = tmp_path / BAR
     bar.touch()
     ran = run("-m", "barkeep", "--bar", bar, "bottles")
+    assert (ran.returncode, ran.stdout) == (1, "")
+    said = f"There is no bar in {bar}: it is empty (0 bytes). To begin a new bar there, add --new."
+    assert ran.stderr == f"barkeep: {said}\n"
+    assert bar.read_bytes() == b"" and names(tmp_path) == [BAR]
+    ran = run("-m", "barkeep", "--bar", bar, "--new", "bottles")
     assert (ran.returncode, ran.stderr) == (0, f"barkeep: a new bar was begun in {bar}.\n")
     assert "0 bottles" in ran.stdout and names(tmp_path) == [BAR]

@@ -132,7 +132,7 @@ class TestAddShowList:
     def test_what_is_shown_can_be_added_elsewhere(self, barkeep, write, bar, tmp_path):
         text = barkeep("--bar", bar, "spec", "show", "Drift Fence").out
         other = tmp_path / "other.bar"
-        barkeep("--bar", other, "bottles")
+        barkeep("--bar", other, "--new", "bottles")
         assert barkeep("--bar", other, "spec", "add", write(text)).out == "Added Drift Fence.\n"
 
     def test_with_a_problem_nothing_is_added(self, barkeep, write, bar):

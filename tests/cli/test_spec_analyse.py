@@ -38,7 +38,9 @@ def test_another_method_thins_it_otherwise(barkeep, bar):
 
 
 def test_what_cannot_be_said_is_null(barkeep, tmp_path):
-    found = barkeep("--bar", tmp_path / "new.bar", "spec", "analyse", "Hot Toddy", "--json")
+    found = barkeep(
+        "--bar", tmp_path / "new.bar", "--new", "spec", "analyse", "Hot Toddy", "--json"
+    )
     assert found.status == 0
     import json
 

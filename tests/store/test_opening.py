@@ -11,7 +11,7 @@ import pytest
 from barkeep.errors import NewerBar, UnreadableFile
 from barkeep.store.connection import APPLICATION_ID, read_header
 from barkeep.store.migrations import schema_number
-from barkeep.store.refusals import BarIsBusy, CannotWrite
+from barkeep.store.refusals import BarIsBusy, CannotWrite, NoBarThere
 from barkeep.store.store import Store
 from tests.store.conftest import NOON, fill
 
@@ -44,16 +44,37 @@ def test_a_new_file_carries_its_marks_and_its_rules(store, path):
     }
 
 
-def test_an_empty_file_and_an_empty_database_become_bars(path, tmp_path):
+def test_an_empty_file_becomes_a_bar_only_where_that_is_asked(path):
     path.touch()
-    Store.open(path).close()
+    for new in (None, False):
+        with pytest.raises(NoBarThere, match=r"it is empty \(0 bytes\)"):
+            Store.open(path, new=new)
+        assert path.read_bytes() == b""
+        assert [each.name for each in path.parent.iterdir()] == [path.name]
+    Store.open(path, new=True).close()
     assert read_header(path).application_id == APPLICATION_ID
-    bare = tmp_path / "bare.db"
-    with closing(sqlite3.connect(bare)) as file:
+
+
+@pytest.mark.parametrize("new", [None, False, True])
+def test_an_empty_database_is_another_programs(path, new):
+    with closing(sqlite3.connect(path)) as file:
         file.execute("CREATE TABLE t (a)")
         file.execute("DROP TABLE t")
-    Store.open(bare).close()
-    assert read_header(bare).application_id == APPLICATION_ID
+    before = path.read_bytes()
+    with pytest.raises(UnreadableFile, match="the database of another program"):
+        Store.open(path, new=new)
+    assert path.read_bytes() == before
+
+
+def test_no_bar_begins_where_none_is_wanted_or_one_is_there(path):
+    with pytest.raises(NoBarThere, match="there is no such file"):
+        Store.open(path, new=False)
+    assert not path.exists()
+    Store.open(path).close()
+    before = path.read_bytes()
+    with pytest.raises(CannotWrite, match="there is a bar in it already"):
+        Store.open(path, new=True)
+    assert path.read_bytes() == before
 
 
 def test_a_text_is_refused(path):
@@ -110,7 +131,7 @@ def test_a_bar_with_a_broken_reference_is_refused(store, path):
     store.close()
     with closing(sqlite3.connect(path)) as file, file:
         file.execute("UPDATE bottle SET product_id = 77 WHERE id = ?", [ids[0]])
-    refused(path, r"damaged \(row 1 of bottle refers to a product that is not there\)")
+    refused(path, r"damaged \(bottle 1, product_id: 77 stands there, .* a product that is there\)")
 
 
 def test_a_folder_a_pipe_and_a_missing_folder_are_refused(tmp_path):

@@ -121,6 +121,12 @@ class Faults(QObject):
         self._handler.close()
         self._stacks.close()
 
+    def write_down(self, error: BaseException) -> str:
+        """Write an error to the log; its details."""
+        details = details_of(error)
+        LOGGER.error("%s", details)
+        return details
+
     def _on_error(
         self,
         kind: type[BaseException],
@@ -130,9 +136,7 @@ class Faults(QObject):
         if issubclass(kind, KeyboardInterrupt):
             sys.__excepthook__(kind, error, trace)
             return
-        details = details_of(error)
-        LOGGER.error("%s", details)
-        self._from_anywhere.emit(details)
+        self._from_anywhere.emit(self.write_down(error))
 
     def _on_thread_error(self, args: threading.ExceptHookArgs) -> None:
         if args.exc_value is not None:

@@ -12,7 +12,7 @@ from threading import Thread
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, QTimer
-from PySide6.QtWidgets import QApplication, QFileDialog, QMessageBox
+from PySide6.QtWidgets import QApplication, QMessageBox
 
 from barkeep import __version__
 from barkeep.application import paths
@@ -21,9 +21,10 @@ from barkeep.desktop.look.icons import app_icon
 from barkeep.desktop.look.theme import CHOICES, Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
+from barkeep.desktop.shell.cannot_open import Wanted, ask_instead
 from barkeep.desktop.shell.faults import CrashDialog, Faults
 from barkeep.desktop.shell.opening import GarbageOnThisThread, OpeningWindow, ended_by_signals
-from barkeep.errors import UserError
+from barkeep.errors import BarkeepError, UnreadableFile, UserError
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
@@ -46,8 +47,8 @@ HEAVY = ("networkx", "scipy.optimize", "rapidfuzz")
 def main(argv: Sequence[str]) -> int:
     """Show the desktop until its window closes; the process's exit status.
 
-    `--bar FILE` names the bar, `--sample` shows a throw-away copy of the
-    sample bar.
+    `--bar FILE` names the bar, `--new` begins it; `--sample` shows a throw-away
+    copy of the sample bar.
     """
     options = _parse(argv)
     app = QApplication.instance() or QApplication(["barkeep"])
@@ -57,13 +58,14 @@ def main(argv: Sequence[str]) -> int:
     with ExitStack() as stack:
         stack.enter_context(ended_by_signals(app))  # first in, last out: all is put away before
         desktop = Desktop(app, stack)
-        desktop.begin(options.bar, sample=options.sample)
+        desktop.begin(Wanted(options.bar, options.new), sample=options.sample)
         return app.exec()
 
 
 def _parse(argv: Sequence[str]) -> argparse.Namespace:
     parser = argparse.ArgumentParser("barkeep")
     parser.add_argument("--bar")
+    parser.add_argument("--new", action="store_true")
     parser.add_argument("--sample", action="store_true")
     return parser.parse_args(argv)
 
@@ -95,32 +97,41 @@ class Desktop(QObject):
         stack.callback(self._wait_for_warm_up)
         stack.callback(self._close)
 
-    def begin(self, location: str | None, *, sample: bool = False) -> None:
+    def begin(self, wanted: Wanted, *, sample: bool = False) -> None:
         """Show a window at once, read what is needed beside it, then show the bar in it."""
         opening = OpeningWindow(self.state)
         waiting = Background(self)
         self._stack.callback(waiting.finish)
 
-        def show(wanted: str | Path) -> None:
-            started = self.start(wanted)
+        def show(prepared: Wanted | Exception) -> None:
+            if isinstance(prepared, Exception):
+                self._say_why_not(prepared)
+            started = isinstance(prepared, Wanted) and self._start(prepared)
             opening.close()
             if not started:
                 self._app.exit(1)
 
-        prepare = partial(self._prepare, location, sample)
+        prepare = partial(self._prepare, wanted, sample)
         # Not before the paint is done: reading holds up everything else.
         later = Qt.ConnectionType.QueuedConnection
         opening.painted.connect(lambda: waiting.ask("bar", prepare, show), later)
         opening.show()
 
-    def _prepare(self, location: str | None, sample: bool) -> str | Path:
-        """Import and read what the bar's window needs; where its bar is."""
-        for name in NEEDED:
-            importlib.import_module(name)
-        from barkeep.application.knowledge import shipped
+    def _prepare(self, wanted: Wanted, sample: bool) -> Wanted | Exception:
+        """Import and read what the bar's window needs; which bar it shows, or why it cannot.
 
-        shipped()
-        return self.sample() if sample else location or paths.default_bar()
+        What is raised here must not be left to the event loop: a window that says
+        “Opening the bar…” would stay for ever.
+        """
+        try:
+            for name in NEEDED:
+                importlib.import_module(name)
+            from barkeep.application.knowledge import shipped
+
+            shipped()
+            return Wanted(self.sample()) if sample else wanted
+        except Exception as error:
+            return error
 
     def sample(self) -> Path:
         """A copy of the sample bar that is gone afterwards."""
@@ -130,20 +141,32 @@ class Desktop(QObject):
         self._stack.callback(self._close)  # before the copy goes
         return path
 
-    def start(self, location: str | Path) -> bool:
+    def start(self, location: str | Path | None, *, new: bool = False) -> bool:
         """Show a bar, or ask for another while it cannot be shown; whether one is."""
-        wanted: str | Path | None = location
+        return self._start(Wanted(location, new))
+
+    def _start(self, first: Wanted) -> bool:
+        wanted: Wanted | None = first
         while wanted is not None:
             try:
-                self.open(wanted)
+                self._show(wanted)
             except UserError as error:
-                wanted = _ask_for_another(error)
+                wanted = ask_instead(error)
+            except Exception as error:
+                wanted = ask_instead(self._written_down(error, wanted))
             else:
                 return True
         return False
 
     def open(self, location: str | Path) -> None:
-        """Show the bar at a place, in place of the one before. Raises a `UserError`."""
+        """Show the bar that is in a file, in place of the one before. Raises a `UserError`."""
+        self._show(Wanted(location))
+
+    def begin_bar(self, location: str | Path) -> None:
+        """Begin a new bar in a file, and show it as `open` does."""
+        self._show(Wanted(location, new=True))
+
+    def _show(self, wanted: Wanted) -> None:
         from barkeep.application.bar import Bar
         from barkeep.desktop.importing.files import import_files, import_texts
         from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
@@ -151,9 +174,18 @@ class Desktop(QObject):
 
         if self.window is not None and not self.window.may_close():
             return
-        bar = Bar.open(location)
-        hooks = WindowHooks(self.open, import_files, edit_settings, import_texts)
-        window = MainWindow(bar, self.state, self.theme, hooks)
+        if wanted.location is None and not wanted.new:
+            bar = Bar.open_usual()
+        else:
+            bar = Bar.open(wanted.location or paths.default_bar(), new=wanted.new)
+        hooks = WindowHooks(
+            self.open, import_files, edit_settings, import_texts, new_bar=self.begin_bar
+        )
+        try:
+            window = MainWindow(bar, self.state, self.theme, hooks)
+        except BaseException:
+            bar.close()
+            raise
         window.first_shown.connect(lambda: QTimer.singleShot(0, self._start_warm_up))
         window.theme_chosen.connect(self._keep_theme)
         window.show()
@@ -182,6 +214,24 @@ class Desktop(QObject):
         if self._warm_up.is_alive():
             self._warm_up.join()
 
+    def _say_why_not(self, error: Exception) -> None:
+        """Say why no bar at all can be shown; there is nothing to choose then."""
+        told = str(error) if isinstance(error, BarkeepError) else self._fault_in_words(error)
+        box = QMessageBox(QMessageBox.Icon.Critical, "barkeep", "barkeep cannot start")
+        box.setInformativeText(told)
+        box.exec()
+        box.deleteLater()
+
+    def _written_down(self, error: Exception, wanted: Wanted) -> UserError:
+        """A fault met while a bar was opened, as a refusal of that bar."""
+        file = str(wanted.location or paths.default_bar())
+        return UnreadableFile(file, self._fault_in_words(error).rstrip("."))
+
+    def _fault_in_words(self, error: Exception) -> str:
+        self.faults.write_down(error)
+        kind = type(error).__name__
+        return f"barkeep met a fault ({kind}), which is written in {self.faults.log}."
+
     def _show_fault(self, details: str) -> None:
         if self._crash is not None:
             self._crash.add(details)
@@ -206,20 +256,3 @@ def import_heavy() -> None:
 def _theme_choice(program: WindowState) -> ThemeChoice:
     choice = program.text(THEME, "system")
     return choice if choice in CHOICES else "system"
-
-
-def _ask_for_another(error: UserError) -> Path | None:
-    """Say why a bar cannot be shown; the file to show instead, None to leave."""
-    box = QMessageBox()
-    box.setIcon(QMessageBox.Icon.Warning)
-    box.setWindowTitle("barkeep")
-    box.setText("This bar cannot be opened")
-    box.setInformativeText(str(error))
-    another = box.addButton("Open another bar…", QMessageBox.ButtonRole.AcceptRole)
-    leave = box.addButton("Quit", QMessageBox.ButtonRole.RejectRole)
-    box.setEscapeButton(leave)
-    box.exec()
-    if box.clickedButton() is not another:
-        return None
-    name, _kind = QFileDialog.getOpenFileName(None, "Open bar", str(paths.data_folder()))
-    return Path(name) if name else None

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
 from typing import Protocol, cast
 
@@ -36,6 +37,7 @@ from barkeep.desktop.widgets.notices import Toast
 from barkeep.documents.specs.files import SUFFIXES
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
+from barkeep.store.refusals import DamagedBar
 
 NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
@@ -51,15 +53,17 @@ CLIPBOARD = "What was pasted"
 class WindowHooks:
     """What the window asks others for; an action without its hook is not offered.
 
-    `open_bar` shows the bar in a file, new or there; `import_files` takes in
-    files chosen or dropped, `import_texts` texts that were pasted; `settings`
-    edits the bar's settings. The last argument is the window they come before.
+    `open_bar` shows the bar in a file, `new_bar` begins one there; `import_files`
+    takes in files chosen or dropped, `import_texts` texts that were pasted;
+    `settings` edits the bar's settings. The last argument is the window they
+    come before.
     """
 
     open_bar: Callable[[Path], object] | None = None
     import_files: Callable[[ScreenContext, Sequence[Path], QWidget], object] | None = None
     settings: Callable[[ScreenContext, QWidget], object] | None = None
     import_texts: Callable[[ScreenContext, Sequence[NamedText], QWidget], object] | None = None
+    new_bar: Callable[[Path], object] | None = None
 
 
 class Telling(Protocol):
@@ -199,14 +203,15 @@ class MainWindow(QMainWindow):
         name, _kind = QFileDialog.getSaveFileName(self, "New bar", folder, BARS)
         if name:
             path = Path(name)
-            self._open(path if path.suffix else path.with_suffix(".barkeep"))
+            named = path if path.suffix else path.with_suffix(".barkeep")
+            self._show_in_place(self.hooks.new_bar, named)
 
     def open_bar(self) -> None:
         """Show the bar in another file."""
         folder = str(self.bar.path.parent)
         name, _kind = QFileDialog.getOpenFileName(self, "Open bar", folder, BARS)
         if name:
-            self._open(Path(name))
+            self._show_in_place(self.hooks.open_bar, Path(name))
 
     def import_files(self) -> None:
         """Take in lists of bottles."""
@@ -400,8 +405,8 @@ class MainWindow(QMainWindow):
         )
         for action, act in offered:
             _on(action, act)
-        for action in (actions.new_bar, actions.open_bar):
-            action.setVisible(self.hooks.open_bar is not None)
+        actions.new_bar.setVisible(self.hooks.new_bar is not None)
+        actions.open_bar.setVisible(self.hooks.open_bar is not None)
         for action in (actions.import_files, actions.import_specs):
             action.setVisible(self.hooks.import_files is not None)
         actions.paste.setVisible(self.hooks.import_texts is not None)
@@ -443,21 +448,32 @@ class MainWindow(QMainWindow):
         if names and self.hooks.import_files is not None:
             self.hooks.import_files(self.context, [Path(name) for name in names], self)
 
-    def _open(self, path: Path) -> None:
-        open_bar = self.hooks.open_bar
-        if open_bar is not None:
-            run_operation(self, lambda: open_bar(path), None, self._refused)
+    def _show_in_place(self, show: Callable[[Path], object] | None, path: Path) -> None:
+        if show is not None:
+            run_operation(self, lambda: show(path), None, partial(self._not_shown, path))
+
+    def _not_shown(self, path: Path, error: UserError) -> None:
+        self._refused(error)
+        if isinstance(error, DamagedBar):
+            self._look_over(path)
 
     def _tell_findings(self, findings: tuple[str, ...]) -> None:
-        if not findings:
+        if findings:
+            self._look_over(self.bar.path, findings)
+        else:
             self.toast.say("Nothing is wrong with this bar")
-            return
-        box = QMessageBox(self)
-        box.setIcon(QMessageBox.Icon.Warning)
-        box.setWindowTitle("Check this bar")
-        box.setText("The bar has faults. Back it up before anything else.")
-        box.setInformativeText("\n".join(findings))
-        box.open()
+
+    def _look_over(self, path: Path, known: tuple[str, ...] = ()) -> None:
+        """Say what is wrong with a bar, and show the one in which what can be read was saved."""
+        from barkeep.desktop.shell.check import CheckDialog  # need not be there at first
+
+        dialog = CheckDialog(path, self, known)
+        dialog.accepted.connect(lambda: self._show_saved(dialog.to_open))
+        dialog.open()
+
+    def _show_saved(self, path: Path | None) -> None:
+        if path is not None:
+            self._show_in_place(self.hooks.open_bar, path)
 
     def _refused(self, error: UserError) -> None:
         self.current.show_refusal(error)

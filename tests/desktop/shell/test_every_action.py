@@ -67,7 +67,13 @@ def asked(monkeypatch):
 @pytest.fixture(params=["empty", "sample"])
 def window(request, theme, qtbot, tmp_path):
     over = request.getfixturevalue("empty_bar" if request.param == "empty" else "bar")
-    hooks = WindowHooks(lambda _path: None, import_files, edit_settings, import_texts)
+    hooks = WindowHooks(
+        lambda _path: None,
+        import_files,
+        edit_settings,
+        import_texts,
+        new_bar=lambda _path: None,
+    )
     shown = MainWindow(over, WindowState(tmp_path / "window.ini"), theme, hooks)
     shown.resize(1280, 860)
     qtbot.addWidget(shown)

@@ -9,7 +9,7 @@ from contextlib import ExitStack
 from pathlib import Path
 
 import pytest
-from PySide6.QtWidgets import QMessageBox
+from PySide6.QtWidgets import QFileDialog, QMessageBox
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.shell import main as main_module
@@ -128,7 +128,7 @@ def desktop(qapp, tmp_path, monkeypatch):
 def test_another_bar_takes_the_place_of_the_first(desktop, sample_bar, tmp_path, qtbot):
     assert desktop.start(sample_bar)
     first = desktop.window
-    desktop.open(tmp_path / "other.barkeep")
+    desktop.begin_bar(tmp_path / "other.barkeep")
     assert desktop.window is not first
     assert not first.isVisible()
     assert desktop.window.bar.path == tmp_path / "other.barkeep"
@@ -148,9 +148,7 @@ def test_a_bar_that_cannot_be_opened_is_explained_and_another_offered(
         return 0
 
     monkeypatch.setattr(QMessageBox, "exec", choose)
-    monkeypatch.setattr(
-        main_module.QFileDialog, "getOpenFileName", lambda *_args: (str(sample_bar), "")
-    )
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_args: (str(sample_bar), ""))
     assert desktop.start(broken)
     assert "broken.barkeep cannot be used" in told[0]
     assert desktop.window.bar.path == sample_bar

@@ -1,0 +1,83 @@
+"""Looking a bar's file over, also one that cannot be opened, and saving what can be read of it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from barkeep.application.bar import Bar
+from barkeep.application.likely_bars import with_likely
+from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.store.checking import check_file
+from barkeep.store.connection import local_path
+from barkeep.store.refusals import NoBarThere
+from barkeep.store.saving import Salvage, save_what_can_be, what_can_be_saved
+
+_NAMES: Mapping[str, str] = {
+    "product": "products",
+    "bottle": "bottles",
+    "ledger": "ledger entries",
+    "spec": "specs",
+    "trial": "trials",
+    "shoot": "shoots",
+    "own_ingredient": "ingredients of your own",
+    "own_stand_in": "stand-ins of your own",
+    "own_recipe": "recipes of your own",
+    "setting": "settings",
+}
+"""The tables a person knows of, in the words of the screens."""
+
+
+@dataclass(frozen=True, slots=True)
+class Saveable:
+    """What of a bar can be read: how many of each thing, and in sentences what is lost."""
+
+    counts: Mapping[str, int]
+    lost: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """What was found wrong with a bar's file, in sentences, and whether it can be opened.
+
+    `saveable` is what of a bar that cannot be opened can be saved, None for one that can.
+    """
+
+    file: Path
+    findings: tuple[str, ...]
+    opens: bool
+    saveable: Saveable | None = None
+
+
+def check(location: str | Path, knowledge: Knowledge | None = None) -> Checked:
+    """Look a bar's file over and change nothing of it.
+
+    A bar of an older schema is looked over as it is: what it means is said once it is opened.
+    Raises `UnreadableFile` for what is no bar, `NewerBar` or `BarIsBusy`.
+    """
+    path = local_path(location)
+    try:
+        looked = check_file(path)
+    except NoBarThere as none:
+        raise with_likely(none) from None
+    if looked.faults:
+        said = tuple(f"The file is damaged: {each}." for each in looked.faults)
+        return Checked(path, said, False, _told(what_can_be_saved(path)))
+    if looked.is_older:
+        return Checked(path, (), True)
+    with Bar.open(path, knowledge) as bar:
+        return Checked(path, bar.check(), True)
+
+
+def save(location: str | Path, target: str | Path) -> Saveable:
+    """Write a new bar with all that can be read of one, sound or not; the old file stays.
+
+    Raises what `check` does, and `CannotWrite` where the target exists or cannot be written.
+    """
+    return _told(save_what_can_be(local_path(location), Path(target).expanduser().absolute()))
+
+
+def _told(found: Salvage) -> Saveable:
+    counts = {words: found.counts.get(table, 0) for table, words in _NAMES.items()}
+    return Saveable(counts, tuple(f"{each}." for each in found.lost))

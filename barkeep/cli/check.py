@@ -1,0 +1,90 @@
+"""`barkeep check`: what is wrong with a bar, and what can be saved of it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from contextlib import ExitStack
+from pathlib import Path
+
+from barkeep.application import paths
+from barkeep.application.checking import Checked, Saveable, check, save
+from barkeep.cli.arguments import Arguments, argument, command
+from barkeep.cli.output import Answer
+from barkeep.domain.phrases import counted
+from barkeep.errors import spoken_list
+
+WAY_OUT = "barkeep check --save-what-can-be NEW"
+
+
+@command(
+    argument(
+        "--save-what-can-be",
+        metavar="NEW",
+        help="write a new bar with everything that can be read, and say what cannot",
+    ),
+    epilog="Nothing in the bar is changed, and what is found wrong is an answer like any other.",
+)
+def run(arguments: Arguments) -> Answer:
+    """Look a bar over, also one that cannot be opened."""
+    with ExitStack() as stack:
+        location = _location(arguments, stack)
+        if arguments.save_what_can_be is None:
+            return _found(check(location))
+        new = Path(arguments.save_what_can_be).expanduser().absolute()
+        return _saved(new, save(location, new))
+
+
+def _location(arguments: Arguments, stack: ExitStack) -> str | Path:
+    if arguments.sample:
+        from barkeep.application import sample  # what builds it is of no use to other bars
+
+        return stack.enter_context(sample.throw_away_copy())
+    return arguments.bar or paths.default_bar()
+
+
+def _found(found: Checked) -> Answer:
+    def as_json() -> Mapping[str, object]:
+        saveable = found.saveable
+        return {
+            "file": str(found.file),
+            "sound": not found.findings,
+            "opens": found.opens,
+            "findings": list(found.findings),
+            "saveable": None if saveable is None else _saveable_json(saveable),
+        }
+
+    return Answer(as_json, _found_shown(found))
+
+
+def _found_shown(found: Checked) -> Iterator[str]:
+    if not found.findings:
+        yield f"Nothing is wrong with {found.file}."
+        return
+    yield from found.findings
+    if found.saveable is not None:
+        yield ""
+        yield f"Of it {_counts(found.saveable)} can be saved: {WAY_OUT}"
+
+
+def _saved(new: Path, saved: Saveable) -> Answer:
+    def as_json() -> Mapping[str, object]:
+        return {"file": str(new), **_saveable_json(saved)}
+
+    return Answer(as_json, _saved_shown(new, saved))
+
+
+def _saved_shown(new: Path, saved: Saveable) -> Iterator[str]:
+    yield f"{_counts(saved)} are saved in {new}, a new bar; what could be undone is not."
+    if not saved.lost:
+        yield "Everything could be read."
+        return
+    yield f"{counted(len(saved.lost), 'thing')} could not be read:"
+    yield from (f"- {each}" for each in saved.lost)
+
+
+def _saveable_json(saveable: Saveable) -> Mapping[str, object]:
+    return {"saved": dict(saveable.counts), "lost": list(saveable.lost)}
+
+
+def _counts(saveable: Saveable) -> str:
+    return spoken_list([f"{n} {what}" for what, n in saveable.counts.items() if n], "and")

@@ -1,0 +1,107 @@
+"""What is wrong with a bar, and saving what can be read of it into a new one."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path
+
+from PySide6.QtWidgets import QDialog, QFileDialog, QPlainTextEdit, QWidget
+
+from barkeep.application.checking import Checked, Saveable, check, save
+from barkeep.desktop.look.metrics import PAD, TypeSize
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
+from barkeep.desktop.widgets.notices import Banner
+from barkeep.domain.phrases import counted
+from barkeep.errors import UserError, spoken_list
+
+TITLE = "Check this bar"
+BACK_UP_FIRST = "The bar has faults. Back it up before anything else."
+CANNOT_BE_OPENED = "The bar cannot be opened as it is. Nothing of it is changed here."
+
+
+class CheckDialog(QDialog):
+    """Says what is wrong with the bar in a file, and saves what can be read of a damaged one.
+
+    `known` are findings that are known already, and may be of what is on the screen.
+    `to_open` is the new bar that was saved and is to be shown, None where none is.
+    """
+
+    def __init__(
+        self, file: Path, parent: QWidget | None = None, known: tuple[str, ...] = ()
+    ) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(TITLE)
+        self.resize(640, 440)
+        self.to_open: Path | None = None
+        self._file, self._saved, self._known = file, file, known
+        self._head = text_label("", TypeSize.SUBTITLE, wrap=True)
+        self._text = QPlainTextEdit()
+        self._text.setReadOnly(True)
+        self._text.setAccessibleName("What was found")
+        self._banner = Banner()
+        self._save = button("&Save what can be read…", self.save)
+        self._open = primary_button("&Open the new bar", self._open_saved)
+        self._close = primary_button("C&lose", self.reject)
+        buttons = row_of(self._save, SPRING, self._open, self._close)
+        column_of(self._head, wide(self._text), self._banner, buttons, on=self, margins=PAD)
+        self._open.hide()
+        self._save.hide()
+        run_operation(self, lambda: check(file), self._show, self.show_refusal)
+
+    @property
+    def told(self) -> str:
+        """All that is said, as it can be copied."""
+        return f"{self._head.text()}\n{self._text.toPlainText()}"
+
+    def save(self) -> None:
+        """Ask for a name, and write a new bar with everything that can be read."""
+        offered = self._file.with_name(f"{self._file.stem} saved.barkeep")
+        name, _kind = QFileDialog.getSaveFileName(self, "Save what can be read", str(offered))
+        if name:
+            path = Path(name)
+            self._saved = path if path.suffix else path.with_suffix(".barkeep")
+            run_operation(
+                self, lambda: save(self._file, self._saved), self._show_saved, self.show_refusal
+            )
+
+    def show_refusal(self, error: UserError) -> None:
+        """Say why not."""
+        self._banner.say(str(error), "error")
+
+    def clear_refusal(self) -> None:
+        """Take it away again."""
+        self._banner.clear()
+
+    def _show(self, found: Checked) -> None:
+        self._head.setText(BACK_UP_FIRST if found.opens else CANNOT_BE_OPENED)
+        rows = list(dict.fromkeys((*found.findings, *self._known)))
+        if not rows:
+            self._head.setText("Nothing is wrong with this bar")
+        if found.saveable is not None:
+            rows += ["", f"Of it {_counts(found.saveable.counts)} can be saved."]
+            self._save.show()
+            self._save.setFocus()
+        self._text.setPlainText("\n".join(rows))
+
+    def _show_saved(self, saved: Saveable) -> None:
+        self.clear_refusal()
+        self._head.setText(f"Saved in {self._saved}")
+        rows = [f"{_counts(saved.counts)} are in the new bar; what could be undone is not."]
+        if saved.lost:
+            rows += ["", f"{counted(len(saved.lost), 'thing')} could not be read:"]
+            rows += [f"• {each}" for each in saved.lost]
+        self._text.setPlainText("\n".join(rows))
+        self._save.hide()
+        self._open.show()
+        self._open.setFocus()
+
+    def _open_saved(self) -> None:
+        self.to_open = self._saved
+        self.accept()
+
+
+def _counts(counts: Mapping[str, int]) -> str:
+    return spoken_list([f"{number} {what}" for what, number in counts.items() if number], "and")
