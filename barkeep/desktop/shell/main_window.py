@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
 from typing import Protocol, cast
 
@@ -20,6 +21,7 @@ from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWid
 
 from barkeep.application import paths
 from barkeep.application.bar import Bar
+from barkeep.application.done import Step
 from barkeep.application.imports import NamedText
 from barkeep.desktop.look.metrics import ICON, PAD, UNIT
 from barkeep.desktop.look.theme import Theme, ThemeChoice
@@ -113,6 +115,8 @@ class MainWindow(QMainWindow):
         self._day = bar.snapshot.on
         self._was_shown = False
         self._asks = True
+        self._undoes: Step | None = None
+        self._redoes: Step | None = None
         self.navigation = Navigation(pages)
         self.stack = _Pages()
         centre = self._centre()
@@ -165,13 +169,13 @@ class MainWindow(QMainWindow):
         """Put the cursor into the shown page's search."""
         self.current.focus_search()
 
-    def undo(self) -> None:
-        """Take the newest change back, and say which."""
-        self._step(self.bar.undo, "Undone")
+    def undo(self, named: Step | None = None) -> None:
+        """Take back the change that the menu names, or another that is named, and say which."""
+        self._step(partial(self.bar.undo, named or self._undoes), "Undone")
 
     def redo(self) -> None:
-        """Do the change again that was undone last, and say which."""
-        self._step(self.bar.redo, "Done again")
+        """Do the change again that the menu names, and say which."""
+        self._step(partial(self.bar.redo, self._redoes), "Done again")
 
     def read_again(self) -> None:
         """Read what another program may have written, and ask the shown page again."""
@@ -423,7 +427,9 @@ class MainWindow(QMainWindow):
         self.bar_name.setText(name)
         self.navigation.show_name(name)
         self.saved.setToolTip(f"Every change is in {self.bar.path} at once")
-        self.actions_.name_undo(self.bar.undo_label, self.bar.redo_label)
+        self._undoes, self._redoes = self.bar.next_step("undo"), self.bar.next_step("redo")
+        undo, redo = (None if each is None else each.label for each in (self._undoes, self._redoes))
+        self.actions_.name_undo(undo, redo)
 
     def _catch_up(self) -> None:
         """Back after another program, or after midnight."""
@@ -436,7 +442,12 @@ class MainWindow(QMainWindow):
         def done(result: object) -> None:
             self.toast.say(f"{said}: {getattr(result, 'label', '')}")
 
-        run_operation(self, step, done, self._refused)
+        def refused(error: UserError) -> None:
+            if not self.bar.refresh():  # which names the steps as well
+                self._name_things()
+            self._refused(error)
+
+        run_operation(self, step, done, refused)
 
     def _choose_and_import(self, title: str, kinds: str) -> None:
         names, _kind = QFileDialog.getOpenFileNames(self, title, "", kinds)

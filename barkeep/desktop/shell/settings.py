@@ -68,7 +68,9 @@ def edit_settings(context: ScreenContext, parent: QWidget) -> None:
     """Ask for the settings of the bar."""
     dialog = SettingsDialog(context.bar, parent)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    dialog.changed.connect(lambda said: context.toast.say(said, "Undo", context.undo))
+    dialog.changed.connect(
+        lambda said: context.toast.say(said, "Undo", partial(context.undo, context.bar.last_step))
+    )
     dialog.open()
 
 
