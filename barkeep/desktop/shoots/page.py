@@ -194,14 +194,14 @@ class ShootsScreen(TableScreen[Shoot]):
         editor.written.connect(lambda done: self.show_thing(done.value.id))
         self._open(editor)
 
-    def change(self, shoot: Shoot, say: str) -> None:
-        """Write a changed shoot down."""
-        self.do(lambda: self.context.bar.shoots.replace(shoot), say=say)
+    def change(self, before: Shoot, shoot: Shoot, say: str) -> None:
+        """Write a changed shoot down, where it is still as it was before."""
+        self.do(lambda: self.context.bar.shoots.replace(shoot, before), say=say)
 
     def rescue(self, shoot: Shoot, found: Rescue) -> None:
         """Take a stand-in for a line that runs out."""
         name = self.context.bar.snapshot.knowledge.tree.name(found.chosen.ingredient)
-        self.change(rescued(shoot, found), f"{name} goes into {found.name}")
+        self.change(shoot, rescued(shoot, found), f"{name} goes into {found.name}")
 
     def pour_as_written(self, shoot: Shoot, number: int, line: int) -> None:
         """Pour a line as its spec says again."""
@@ -211,7 +211,9 @@ class ShootsScreen(TableScreen[Shoot]):
         """Move a drink in the running order."""
         drinks = list(shoot.drinks)
         drinks.insert(number + by, drinks.pop(number))
-        self.change(replace(shoot, drinks=tuple(drinks)), f"Moved {shoot.drinks[number].name}")
+        self.change(
+            shoot, replace(shoot, drinks=tuple(drinks)), f"Moved {shoot.drinks[number].name}"
+        )
 
     def tick(self, shoot: Shoot, key: str, done: bool) -> None:
         """Tick off a step of the mise en place, or take the tick back."""
@@ -258,7 +260,9 @@ class ShootsScreen(TableScreen[Shoot]):
     def _with_drink(self, shoot: Shoot, number: int, drink: ShootDrink) -> None:
         drinks = list(shoot.drinks)
         drinks[number] = drink
-        self.change(replace(shoot, drinks=tuple(drinks)), f"Changed {shoot.drinks[number].name}")
+        self.change(
+            shoot, replace(shoot, drinks=tuple(drinks)), f"Changed {shoot.drinks[number].name}"
+        )
 
     # What opens another window
 
