@@ -207,8 +207,14 @@ class Screen(RefusedInBanner, QWidget):
         self.search.clear()
 
     def unsaved(self) -> str:
-        """One sentence on what closing the window would lose, empty where it loses nothing."""
+        """One sentence on what is not in the bar as the window closes, empty for nothing."""
         return ""
+
+    def forget_unsaved(self) -> None:
+        """Throw away what `unsaved` says."""
+
+    def go_on_with(self, name: str) -> None:
+        """Go on with what was left under a name the last time."""
 
     def offer_import(self, import_bottles: Callable[[], object] | None) -> None:
         """Offer to bring in a list of bottles where the page has a place for that; None for not."""

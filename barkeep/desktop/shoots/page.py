@@ -16,7 +16,7 @@ from barkeep.application.publishing import camera_drinks_of
 from barkeep.application.shoots import FilmedAhead, NotFilmedYet
 from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.making.batch import open_batch
-from barkeep.desktop.screens.kept import KeptTyping
+from barkeep.desktop.screens.kept import LOG, KeptTyping
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
@@ -297,6 +297,12 @@ class ShootsScreen(TableScreen[Shoot]):
         spec = as_poured(shoot.drinks[number], self.context.bar.snapshot)
         if spec is not None:
             self.dialog = open_batch(self.context, spec, self)
+
+    def go_on_with(self, name: str) -> None:
+        shoot = self.context.bar.snapshot.shoot_by_id.get(int(name.removeprefix(LOG)))
+        if shoot is not None:
+            self.show_thing(shoot.id)
+            self.write_log(shoot)
 
     def shop(self, shoot: Shoot | None) -> None:
         """Open the shopping list."""
