@@ -9,7 +9,7 @@ from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING, Self
 
-from barkeep.application.done import Done
+from barkeep.application.done import Done, Step
 from barkeep.application.findings import findings
 from barkeep.application.knowledge import shipped
 from barkeep.application.likely_bars import bars_in, with_likely
@@ -195,6 +195,15 @@ class Bar:
         """Read anew what another program may have written; whether there was anything."""
         return self._session.refresh()
 
+    def next_step(self, way: Way) -> Step | None:
+        """What `undo` would take back, or `redo` do again; None where there is nothing."""
+        return self._session.store.next_action(way)
+
+    @property
+    def last_step(self) -> Step | None:
+        """What was done last by this bar and nobody else; None before anything was."""
+        return self._session.last_step
+
     @property
     def undo_label(self) -> str | None:
         """What `undo` would take back, None where there is nothing."""
@@ -205,13 +214,19 @@ class Bar:
         """What `redo` would do again, None where there is nothing."""
         return self._label("redo")
 
-    def undo(self) -> Done[None]:
-        """Take the newest action back. Raises `NothingToUndo` or `CannotUndo`."""
-        return self._step("undo")
+    def undo(self, named: Step | None = None) -> Done[None]:
+        """Take the newest action back, which is the one that is `named` or none.
 
-    def redo(self) -> Done[None]:
-        """Do again what was undone last. Raises `NothingToUndo` or `CannotUndo`."""
-        return self._step("redo")
+        Raises `NothingToUndo`, `AnotherStep` or `CannotUndo`.
+        """
+        return self._step("undo", named)
+
+    def redo(self, named: Step | None = None) -> Done[None]:
+        """Do again what was undone last, which is the one that is `named` or none.
+
+        Raises as `undo` does.
+        """
+        return self._step("redo", named)
 
     def back_up(self, target: str | Path) -> Path:
         """Copy the whole bar to a new file, safely while it is open. Raises `CannotWrite`."""
@@ -228,9 +243,9 @@ class Bar:
         return tuple(findings(self._session))
 
     def _label(self, way: Way) -> str | None:
-        action = self._session.store.next_action(way)
+        action = self.next_step(way)
         return None if action is None else action.label
 
-    def _step(self, way: Way) -> Done[None]:
-        action, touched = self._session.store.undo_or_redo(way)
+    def _step(self, way: Way, named: Step | None) -> Done[None]:
+        action, touched = self._session.store.undo_or_redo(way, named)
         return self._session.settle(action.label, touched, lambda _bar: None)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from functools import partial
 from math import isfinite
 from typing import Literal
 
@@ -31,6 +32,7 @@ from barkeep.application.shelving import (
     take_one,
     taken_from,
 )
+from barkeep.application.stale import dates_in_words, label_in_words, refuse_stale
 from barkeep.domain.bottles.bottle import (
     NOTHING_KNOWN,
     Bottle,
@@ -55,15 +57,21 @@ class Inventory(UseCases):
             product_id = take_in(work, checked).id
         return self._session.finished(work, lambda bar: bar.product_by_id[product_id])
 
-    def change_product(self, product_id: int, draft: Label) -> Done[Product]:
+    def change_product(
+        self, product_id: int, draft: Label, seen: Label | None = None
+    ) -> Done[Product]:
         """Correct what a product's label says. Raises as `add_product` does.
 
-        Raises `LevelAboveSize` where a bottle of it holds more than the new size, and
-        `UnlikelyTare` where what one weighed full does not go with the new label.
+        Raises `LevelAboveSize` where a bottle of it holds more than the new size,
+        `UnlikelyTare` where what one weighed full does not go with the new label, and
+        `ChangedSince` where the label does not say what it did when it was `seen`.
         """
         checked = checked_draft(draft, self._session.tree)
         with self._session.writing(f"Change product {checked.title}") as work:
             old = product_there(work, product_id)
+            words = partial(label_in_words, tree=self._session.tree)
+            what = f"the label of {old.title}"
+            refuse_stale(what, seen=seen, now=old, mine=checked, words=words)
             refuse_taken(work, checked, apart_from=product_id)
             _refuse_overfull(work, old, checked)
             work.put("product", (product_id,), checked)
@@ -182,15 +190,26 @@ class Inventory(UseCases):
                     work.change("bottle", (bottle_id,), position=position)
         return self._session.finished(work, lambda bar: bar.bottles)
 
-    def redate(self, bottle_id: int, made: date | None, use_by: date | None) -> Done[Bottle]:
-        """Correct a bottle's dates. Raises `InvalidField` for a use-by before it was made."""
+    def redate(
+        self,
+        bottle_id: int,
+        made: date | None,
+        use_by: date | None,
+        seen: BottleFacts | None = None,
+    ) -> Done[Bottle]:
+        """Correct a bottle's dates. Raises `InvalidField` for a use-by before it was made.
+
+        Raises `ChangedSince` where they are not as they were `seen`.
+        """
         refuse_dates(made, use_by)
-        return on_bottle(
-            self._session,
-            bottle_id,
-            "Change the dates of",
-            lambda work, _: work.change("bottle", (bottle_id,), made=made, use_by=use_by),
-        )
+        wanted = BottleFacts(made=made, use_by=use_by)
+
+        def put(work: UnitOfWork, bottle: Bottle) -> None:
+            what = f"the dates of {bottle.product.title}"
+            refuse_stale(what, seen=seen, now=bottle, mine=wanted, words=dates_in_words)
+            work.change("bottle", (bottle_id,), made=made, use_by=use_by)
+
+        return on_bottle(self._session, bottle_id, "Change the dates of", put)
 
     def remove(self, bottle_id: int) -> Done[Bottle]:
         """Take a bottle off the shelf; its ledger stays."""

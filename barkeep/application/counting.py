@@ -9,8 +9,16 @@ from typing import TYPE_CHECKING
 from barkeep.application.done import Done
 from barkeep.application.session import Session, UseCases
 from barkeep.application.shelving import bottle_there, count_one, on_bottle, refuse_repeats
+from barkeep.application.stale import dasher_in_words, refuse_stale, weights_in_words
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import LEAST_DASH_ML, MOST_DASH_ML, Bottle, Product, Tare
+from barkeep.domain.bottles.bottle import (
+    LEAST_DASH_ML,
+    MOST_DASH_ML,
+    Bottle,
+    BottleFacts,
+    Product,
+    Tare,
+)
 from barkeep.domain.bottles.level_words import Comparison, difference, doubt_of, quantity, sentence
 from barkeep.domain.bottles.taring import odd_glass, tare_again, weighed_empty, weighed_full
 from barkeep.errors import InvalidField
@@ -168,17 +176,26 @@ class Counting(UseCases):
                 work.label = f"Count {len(pairs)} bottles"
         return self._session.finished(work, lambda bar: _counted(bar, before, dict(pairs)))
 
-    def learn_tare(self, bottle_id: int, weight_g: float, full: bool = False) -> Done[Weighed]:
+    def learn_tare(
+        self,
+        bottle_id: int,
+        weight_g: float,
+        full: bool = False,
+        seen: BottleFacts | None = None,
+    ) -> Done[Weighed]:
         """Take down what a bottle weighs empty, or full with its contents; without its cap.
 
         Weighed full, what the nominal contents leave is the bottle's weight. What
         strength and sugar say nothing of, such as cream, gets its density from
-        both weighings. Raises `UnknownName`, `InvalidField` or `UnlikelyTare`.
+        both weighings. Raises `UnknownName`, `InvalidField` or `UnlikelyTare`, and
+        `ChangedSince` where its weights are not as they were `seen`.
         """
         with self._session.writing() as work:
             bottle = bottle_there(work, bottle_id)
             work.label = f"Weigh {bottle.product.title} {'full' if full else 'empty'}"
             found = weighed(bottle, weight_g, full, self._session.snapshot)
+            what = f"the weight of {bottle.product.title}"
+            refuse_stale(what, seen=seen, now=bottle, mine=found.bottle, words=weights_in_words)
             put_measured(work, found.bottle)
             if found.density_g_per_ml is not None:
                 density = found.density_g_per_ml
@@ -187,10 +204,12 @@ class Counting(UseCases):
             work, lambda bar: replace(found, bottle=bar.bottle_by_id[bottle_id])
         )
 
-    def set_dasher(self, bottle_id: int, dash_ml: float | None) -> Done[Bottle]:
+    def set_dasher(
+        self, bottle_id: int, dash_ml: float | None, seen: BottleFacts | None = None
+    ) -> Done[Bottle]:
         """Say what one dash from this bottle comes to; None for the bar's usual dash.
 
-        Raises `UnknownName` or `InvalidField`.
+        Raises `UnknownName`, `InvalidField`, and `ChangedSince` where it is not as it was `seen`.
         """
         if dash_ml is not None and not LEAST_DASH_ML <= dash_ml <= MOST_DASH_ML:
             expected = f"a dash is {LEAST_DASH_ML:g} to {MOST_DASH_ML:g} ml"
@@ -200,7 +219,9 @@ class Counting(UseCases):
             if bottle.product.unit != "ml":
                 title = bottle.product.title
                 raise InvalidField("dash", title, "only what is poured has a dasher")
-            put_measured(work, replace(bottle, dash_ml=dash_ml))
+            what, wanted = f"the dasher of {bottle.product.title}", replace(bottle, dash_ml=dash_ml)
+            refuse_stale(what, seen=seen, now=bottle, mine=wanted, words=dasher_in_words)
+            put_measured(work, wanted)
 
         return on_bottle(self._session, bottle_id, "Set the dasher of", put)
 

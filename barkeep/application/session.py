@@ -5,10 +5,11 @@ from __future__ import annotations
 from bisect import insort
 from collections.abc import Callable, Iterable, Iterator, Mapping, Set
 from contextlib import contextmanager
+from dataclasses import replace
 from datetime import datetime
 from typing import TYPE_CHECKING, Any, TypeVar
 
-from barkeep.application.done import Done
+from barkeep.application.done import Done, Step
 from barkeep.application.knowledge import complete_knowledge
 from barkeep.application.own_locale import own_region
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
@@ -53,6 +54,8 @@ class Session:
         self.store = store
         self.clock = clock
         self.shipped = shipped
+        self.last_step: Step | None = None
+        """What was done here last; None before anything was."""
         self._subscribers: list[Subscriber] = []
         self._snapshot = Snapshot(shipped, clock().date())
         self._data_version = store.data_version()
@@ -79,7 +82,10 @@ class Session:
 
     def finished(self, work: UnitOfWork, value: Callable[[Snapshot], T]) -> Done[T]:
         """Renew the snapshot, tell the subscribers; `value` is asked of the new snapshot."""
-        return self.settle(work.label, work.touched, value)
+        step = None if work.action_id is None else Step(work.action_id, work.label)
+        self.last_step = step or self.last_step
+        done = self.settle(work.label, work.touched, value)
+        return replace(done, step=step)
 
     def settle(self, label: str, touched: Touched, value: Callable[[Snapshot], T]) -> Done[T]:
         """As `finished`, for what the store has done without a unit of work."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from difflib import get_close_matches
 from math import isfinite
 from typing import TypeVar
@@ -24,6 +24,7 @@ from barkeep.application.settings_of_kinds import (
     show_house_pours,
     show_shelf_lives,
 )
+from barkeep.application.stale import ChangedSince, Words, differences_of
 from barkeep.domain.amounts.amount import Amount, parse_amount, show_number, show_range
 from barkeep.domain.amounts.measures import (
     show_measures,
@@ -52,10 +53,17 @@ _CURRENCY = re.compile(r"[A-Z]{3}")  # ISO 4217's form; which codes exist change
 class BarSettings(UseCases):
     """The use cases of `bar.settings`."""
 
-    def change(self, settings: Settings) -> Done[Settings]:
-        """Write the settings that differ. Raises `InvalidField`."""
+    def change(self, settings: Settings, seen: Settings | None = None) -> Done[Settings]:
+        """Write the settings that differ from those the change began from, or else from the bar's.
+
+        Raises `InvalidField`, and `ChangedSince` where one of these is not as it was `seen`.
+        """
         checked = self._checked(settings)
         with self._session.writing("Change settings") as work:
+            now = read_settings(work.connection)
+            if seen is not None:
+                _refuse_stale(seen, now, checked, self._session.snapshot)
+                checked = self._checked(with_changes(now, seen, checked))
             self._write(work, checked)
         return self._session.finished(work, lambda bar: bar.settings)
 
@@ -113,6 +121,25 @@ class BarSettings(UseCases):
                 expected = "only what counts as always there can be missing"
                 raise InvalidField("not there", key, expected)
         return replace(settings, name=name, scales=scales)
+
+
+def _refuse_stale(seen: Settings, now: Settings, mine: Settings, bar: Snapshot) -> None:
+    """Raise `ChangedSince` for what both have set, and not to the same."""
+    began, theirs, wanted = (settings_in_words(each, bar) for each in (seen, now, mine))
+    both = tuple(
+        each
+        for each in differences_of(wanted, theirs)
+        if began[each.field] not in (each.mine, each.theirs)
+    )
+    if both:
+        raise ChangedSince("the settings", now, both)
+
+
+def with_changes(now: Settings, seen: Settings, mine: Settings) -> Settings:
+    """What the bar says by now, with what I have set otherwise than I saw it."""
+    wanted = {each.name: getattr(mine, each.name) for each in fields(Settings)}
+    changed = {name: value for name, value in wanted.items() if value != getattr(seen, name)}
+    return replace(now, **changed)
 
 
 def _checked_par(par: Par, snapshot: Snapshot) -> Par:
@@ -361,6 +388,16 @@ OUNCE_WORDS: Mapping[Ounce, str] = {"oz": "us", "imp_oz": "imperial"}
 def style_word(style: Style) -> str:
     """The word that chooses a style: *as-written*."""
     return style.replace("_", "-")
+
+
+def settings_in_words(settings: Settings, bar: Snapshot) -> Words:
+    """Every setting in words, those without a word of their own among them."""
+    as_if, tree = bar.changed(settings=settings), bar.knowledge.tree
+    said = {each.key: each.say(as_if) for each in SETTINGS}
+    said["not there"] = ", ".join(sorted(tree.name(each) for each in settings.not_there))
+    pars = (f"{tree.name(each.ingredient)} = {each.amount:g}" for each in settings.pars)
+    said["pars"] = "; ".join(pars)
+    return said
 
 
 SETTINGS: tuple[SettingWords, ...] = (

@@ -6,14 +6,16 @@ Each use case is one transaction and one undo.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
 from datetime import date, datetime
+from functools import partial
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_bottle, find_drink, find_ingredient, find_spec, there
 from barkeep.application.session import UseCases
 from barkeep.application.shelving import bottle_there, count_one, taken_from
+from barkeep.application.stale import RemovedSince, refuse_stale, shoot_in_words
 from barkeep.domain.amounts.measures import quantity_in
 from barkeep.domain.bar.shoots import (
     MOST_SHOOT_SERVES,
@@ -108,14 +110,33 @@ class Shoots(UseCases):
             (shoot_id,) = work.insert("shoot", [checked])
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
-    def replace(self, shoot: Shoot) -> Done[Shoot]:
+    def replace(self, shoot: Shoot, seen: Shoot | None = None) -> Done[Shoot]:
         """Make the shoot of this id what is given; its log stays as it is.
 
         Raises as `add` does. A drink may stay that was there before, whatever
-        became of its spec.
+        became of its spec. Raises `ChangedSince` or `RemovedSince` where the
+        shoot is not as it was `seen`.
         """
+
+        def changed(now: Shoot) -> Shoot:
+            words = partial(shoot_in_words, tree=self._session.tree)
+            mine = replace(shoot, log=now.log)
+            refuse_stale(f"the shoot {now.theme}", seen=seen, now=now, mine=mine, words=words)
+            return mine
+
+        if seen is not None and self._is_gone(shoot.id):
+            raise RemovedSince(f"the shoot {seen.theme}")
+        return self._rewrite(shoot.id, changed)
+
+    def _is_gone(self, shoot_id: int | None) -> bool:
+        with self._session.store.reading() as connection:
+            return shoot_rows.read_shoot(connection, shoot_id or 0) is None
+
+    def _rewrite(self, of: int | None, changed: Callable[[Shoot], Shoot]) -> Done[Shoot]:
+        """Make a shoot what `changed` makes of it as it is within the transaction."""
         with self._session.writing() as work:
-            before, shoot_id = _there(work, shoot.id)
+            before, shoot_id = _there(work, of)
+            shoot = changed(before)
             kept = frozenset(each.name for each in before.drinks)
             checked = replace(self._checked(shoot, kept), log=before.log)
             if before.log and len(checked.drinks) != len(before.drinks):
@@ -145,21 +166,19 @@ class Shoots(UseCases):
 
     def move(self, shoot_id: int, state: ShootState) -> Done[Shoot]:
         """Say that a shoot is an idea, planned or filmed. Raises as `replace` does."""
-        shoot = self._shoot(shoot_id)
-        return self.replace(replace(shoot, state=state))
+        return self._rewrite(shoot_id, lambda now: replace(now, state=state))
 
     def film_today(self, shoot_id: int) -> Done[Shoot]:
         """Say that a shoot was filmed, and today, whatever day it was planned for."""
-        shoot = self._shoot(shoot_id)
-        return self.replace(replace(shoot, state="filmed", on=self._session.snapshot.on))
+        today = self._session.snapshot.on
+        return self._rewrite(shoot_id, lambda now: replace(now, state="filmed", on=today))
 
     def tick(self, shoot_id: int, key: str, done: bool = True) -> Done[Shoot]:
         """Tick off one step of the mise en place, or take the tick back."""
-        shoot = self._shoot(shoot_id)
-        ticked = shoot.ticked | {key} if done else shoot.ticked - {key}
-        with self._session.writing(
-            f"{'Tick' if done else 'Untick'} a step of {shoot.theme}"
-        ) as work:
+        with self._session.writing() as work:
+            shoot, _ = _there(work, shoot_id)
+            ticked = shoot.ticked | {key} if done else shoot.ticked - {key}
+            work.label = f"{'Tick' if done else 'Untick'} a step of {shoot.theme}"
             work.put("shoot", (shoot_id,), replace(shoot, ticked=ticked))
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 

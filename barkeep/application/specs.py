@@ -9,6 +9,12 @@ from datetime import date
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient, find_spec, nearest_names
 from barkeep.application.session import Session, UseCases
+from barkeep.application.stale import (
+    RemovedSince,
+    refuse_stale,
+    spec_in_words,
+    trial_in_words,
+)
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES
 from barkeep.domain.spec_text.settling import settled
@@ -42,14 +48,19 @@ class Specs(UseCases):
             ids = work.insert("spec", [replace(each, added=today) for each in checked])
         return self._session.finished(work, lambda bar: tuple(map(bar.spec_by_id.__getitem__, ids)))
 
-    def replace(self, spec: Spec) -> Done[Spec]:
+    def replace(self, spec: Spec, seen: Spec | None = None) -> Done[Spec]:
         """Make the owner's spec of this id what is given. Raises as `add` does.
 
-        A spec may stay a riff of one that has been removed since.
+        A spec may stay a riff of one that has been removed since. Raises `ChangedSince`
+        or `RemovedSince` where the spec is not as it was `seen`.
         """
         checked = self._checked(spec)
         with self._session.writing(f"Change spec {checked.name}") as work:
+            _refuse_removed(seen, spec_rows.read_spec(work.connection, spec.id or 0))
             old, spec_id = _spec_there(work, spec.id)
+            refuse_stale(
+                f"the spec {old.name}", seen=seen, now=old, mine=checked, words=spec_in_words
+            )
             refuse_taken_names(self._session, work, [checked], [spec_id])
             if checked.riff_of != old.riff_of:
                 self._refuse_unknown_riffs([checked])
@@ -133,6 +144,12 @@ def _spec_there(work: UnitOfWork, spec_id: int | None) -> tuple[Spec, int]:
     return found, spec_id
 
 
+def _refuse_removed(seen: Spec | None, now: Spec | None) -> None:
+    """Raise `RemovedSince` for a spec that was seen and is no longer there."""
+    if seen is not None and now is None:
+        raise RemovedSince(f"the spec {seen.name}")
+
+
 def _label(verb: str, specs: Sequence[Spec]) -> str:
     if len(specs) == 1:
         return f"{verb} spec {specs[0].name}"
@@ -155,15 +172,18 @@ class Trials(UseCases):
             (trial_id,) = work.insert("trial", [checked])
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
-    def replace(self, trial: Trial) -> Done[Trial]:
+    def replace(self, trial: Trial, seen: Trial | None = None) -> Done[Trial]:
         """Make the trial of this id what is given. Raises as `add` does.
 
-        A score may stay that was there before, whatever became of its scale.
+        A score may stay that was there before, whatever became of its scale. Raises
+        `ChangedSince` where the trial is not as it was `seen`.
         """
         with self._session.writing() as work:
             before, trial_id = _trial_there(work, trial.id)
             checked = self._checked(trial, before.scores)
-            work.label = f"Change trial of {_spec_there(work, trial.spec_id)[0].name}"
+            of = f"trial of {_spec_there(work, trial.spec_id)[0].name}"
+            work.label = f"Change {of}"
+            refuse_stale(f"the {of}", seen=seen, now=before, mine=checked, words=trial_in_words)
             work.put("trial", (trial_id,), checked)
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 

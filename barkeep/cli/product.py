@@ -114,7 +114,7 @@ def redate(arguments: Arguments, bar: Bar) -> Answer:
         raise InvalidField("redate", bottle.product.title, "say --made, --use-by or both")
     made = bottle.made if arguments.made is None else _given(arguments.made)
     use_by = bottle.use_by if arguments.use_by is None else _given(arguments.use_by)
-    bottle = bar.inventory.redate(bottle.id, made, use_by).value
+    bottle = bar.inventory.redate(bottle.id, made, use_by, bottle).value
     title, dates = bottle.product.title, {"made": iso(bottle.made), "use_by": iso(bottle.use_by)}
     keeps = f"is used by {bottle.use_by}" if bottle.use_by else "has no use-by day"
     begun = f", made {bottle.made}" if bottle.made else ""

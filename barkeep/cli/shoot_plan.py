@@ -102,7 +102,8 @@ def _done(arguments: Arguments, bar: Bar) -> tuple[Shoot, str]:
         return shoot, f"{_said(shoot)} is planned again."
     found_or_none = _meant(arguments.theme, arguments.on, snapshot)
     if found_or_none is not None:
-        shoot = bar.shoots.replace(changed(found_or_none, arguments, snapshot)).value
+        wanted = changed(found_or_none, arguments, snapshot)
+        shoot = bar.shoots.replace(wanted, found_or_none).value
         return shoot, f"{_said(shoot)} is changed."
     new = Shoot(None, arguments.theme, arguments.on)
     shoot = bar.shoots.add(changed(new, arguments, snapshot)).value

@@ -46,7 +46,7 @@ def setting(arguments: Arguments) -> Answer:
         if words is not None and arguments.value:
             wanted = words.read(bar.snapshot, " ".join(arguments.value))
             kept = kept_in_words(bar.snapshot, wanted)
-            bar.settings.change(wanted)
+            bar.settings.change(wanted, before)
         snapshot, settings = bar.snapshot, bar.snapshot.settings
     if words is None:
         shown = table(("setting", "value"), ((each.key, each.say(snapshot)) for each in SETTINGS))

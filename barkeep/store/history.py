@@ -18,7 +18,7 @@ from barkeep.errors import NothingToUndo
 from barkeep.store import records
 from barkeep.store.bottles import restore_entries, reverse_entries
 from barkeep.store.records import KINDS, Key
-from barkeep.store.refusals import CannotUndo
+from barkeep.store.refusals import AnotherStep, CannotUndo
 from barkeep.store.schema import action, action_image
 from barkeep.store.unit_of_work import Touched, UnitOfWork
 
@@ -42,13 +42,18 @@ def next_action(connection: Connection, way: Way) -> Action | None:
     return None if row is None else Action(row[0], row[1])
 
 
-def step(connection: Connection, way: Way, at: datetime) -> tuple[Action, Touched]:
+def step(
+    connection: Connection, way: Way, at: datetime, named: Action | None = None
+) -> tuple[Action, Touched]:
     """Undo or redo one action within the caller's transaction.
 
-    Raises `NothingToUndo`, and `CannotUndo` where the records as they were no
-    longer fit into the bar.
+    Where one is `named`, it is that one or none. Raises `NothingToUndo`,
+    `AnotherStep`, and `CannotUndo` where the records as they were no longer
+    fit into the bar.
     """
     found = next_action(connection, way)
+    if named is not None and (found is None or found.id != named.id):
+        raise _another(connection, way, named, found)
     if found is None:
         raise NothingToUndo(way)
     try:
@@ -60,6 +65,18 @@ def step(connection: Connection, way: Way, at: datetime) -> tuple[Action, Touche
     state = "undone" if way == "undo" else "done"
     connection.execute(update(action).where(action.c.id == found.id).values(state=state))
     return found, Touched.by_writing(written, bottle_ids)
+
+
+def _another(connection: Connection, way: Way, named: Action, found: Action | None) -> AnotherStep:
+    """Why a step that a menu named is not the next one any more."""
+    state = connection.execute(select(action.c.state).where(action.c.id == named.id)).scalar()
+    if way == "redo":
+        gone = "was done again already" if state == "done" else "was followed by another change"
+    elif state == "done" and found is not None:
+        gone = f"was followed by “{found.label}”"
+    else:
+        gone = "was undone already"
+    return AnotherStep(way, named.label, gone, "" if found is None else found.label)
 
 
 def begin_here(work: UnitOfWork) -> None:

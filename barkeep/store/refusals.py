@@ -73,6 +73,27 @@ class CannotUndo(UserError):
     says = "Cannot {what} “{label}”: {reason}. Nothing was changed."
 
 
+class AnotherStep(UserError):
+    """A step to undo or redo (`what`) that is no longer the next one: `gone` says why.
+
+    `next_one` is the step that is next by now, empty for none.
+    """
+
+    what: str
+    label: str
+    gone: str
+    next_one: str
+
+    def __str__(self) -> str:
+        left = f"{self.what.capitalize()} now means “{self.next_one}”"
+        if not self.next_one:
+            left = f"There is nothing else to {self.what}"
+        return (
+            f"“{self.label}” {self.gone}, here, in another window or by a command, "
+            f"so nothing was changed. {left}."
+        )
+
+
 class CannotWrite(UserError):
     """A file that cannot be written; `reason` says why."""
 

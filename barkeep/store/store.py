@@ -76,13 +76,14 @@ class Store:
             yield work
             work.finish()
 
-    def undo_or_redo(self, way: Way) -> tuple[Action, Touched]:
+    def undo_or_redo(self, way: Way, named: Action | None = None) -> tuple[Action, Touched]:
         """Take the newest action back, or do the one last taken back again.
 
-        Raises `NothingToUndo` or `CannotUndo`.
+        Only the one that is `named`, where one is. Raises `NothingToUndo`,
+        `AnotherStep` or `CannotUndo`.
         """
         with self._writing() as connection:
-            return history.step(connection, way, self._clock())
+            return history.step(connection, way, self._clock(), named)
 
     def next_action(self, way: Way) -> Action | None:
         """What undo or redo would act on."""

@@ -69,6 +69,11 @@ class UnitOfWork:
         written = ((image["record"], image["key"]) for image in self._images)
         return Touched.by_writing(written, self._bottle_ids)
 
+    @property
+    def action_id(self) -> int | None:
+        """The action that this has become, once it is finished; None where nothing was changed."""
+        return self._action_id if self._images or self._bottle_ids else None
+
     def insert(self, record: str, values: Iterable[object]) -> tuple[int, ...]:
         """Add values as records of a soft kind, which numbers itself; their ids, in order."""
         rows = [KINDS[record].row(value) for value in values]

@@ -20,7 +20,7 @@ from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.domain.amounts.measures import read_amount
-from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.bottles.bottle import Bottle, BottleFacts
 from barkeep.domain.bottles.levels import read_weight_g
 from barkeep.domain.phrases import begun_small
 from barkeep.errors import UserError, spoken_list
@@ -34,8 +34,9 @@ class FactTask:
     """One fact to be asked for.
 
     `preview` says what a text would come to and raises a `UserError` for one
-    that cannot be used; `perform` writes it down. `empty_means` is what no text
-    at all would come to, where that may be written.
+    that cannot be used; `perform` writes it down over what was `seen` of the
+    bottle. `empty_means` is what no text at all would come to, where that may
+    be written.
     """
 
     title: str
@@ -44,7 +45,8 @@ class FactTask:
     hint: str
     intro: str
     preview: Callable[[str], str]
-    perform: Callable[[str], Done[Any]]
+    perform: Callable[[str, BottleFacts], Done[Any]]
+    seen: BottleFacts
     said: str
     empty_means: str = ""
 
@@ -85,7 +87,8 @@ def dasher_task(bar: Bar, bottle: Bottle) -> FactTask:
         intro="Count the dashes that fill 10 ml, and divide 10 ml by them. Left empty, a dash is "
         "what the bar means by one.",
         preview=preview,
-        perform=lambda text: bar.counting.set_dasher(bottle.id, read(text)),
+        perform=lambda text, seen: bar.counting.set_dasher(bottle.id, read(text), seen),
+        seen=bottle,
         said=f"Set the dasher of {title}",
         empty_means=usual,
     )
@@ -111,7 +114,8 @@ def use_by_task(bar: Bar, bottle: Bottle) -> FactTask:
         hint="Such as 2026-12-31",
         intro=f"Write the day until which it is good.{known} Left empty, it has none.",
         preview=preview,
-        perform=lambda text: bar.inventory.redate(bottle.id, bottle.made, read(text)),
+        perform=lambda text, seen: bar.inventory.redate(bottle.id, seen.made, read(text), seen),
+        seen=bottle,
         said=f"Set the use-by day of {title}",
         empty_means="It has no use-by day.",
     )
@@ -141,7 +145,8 @@ def house_task(bar: Bar, bottle: Bottle) -> FactTask:
         intro="Name the kind that it is poured for where a spec says no more. The settings list "
         "your house pours, and take one away.",
         preview=preview,
-        perform=lambda text: bar.settings.set_house_pour(text, product.id),
+        perform=lambda text, _seen: bar.settings.set_house_pour(text, product.id),
+        seen=bottle,
         said=f"{product.title} is a house pour",
     )
 
@@ -152,8 +157,8 @@ def _weighing(bar: Bar, *, bottle: Bottle, how: str, hint: str, intro: str) -> F
     def preview(text: str) -> str:
         return weighed(bottle, read_weight_g(text), full, bar.snapshot).sentence
 
-    def perform(text: str) -> Done[Any]:
-        return bar.counting.learn_tare(bottle.id, read_weight_g(text), full)
+    def perform(text: str, seen: BottleFacts) -> Done[Any]:
+        return bar.counting.learn_tare(bottle.id, read_weight_g(text), full, seen)
 
     known = f" So far it is taken to weigh {tare_in_words(bottle.tare)}." if bottle.tare else ""
     return FactTask(
@@ -164,6 +169,7 @@ def _weighing(bar: Bar, *, bottle: Bottle, how: str, hint: str, intro: str) -> F
         intro=f"{intro}{known}",
         preview=preview,
         perform=perform,
+        seen=bottle,
         said=f"Weighed {title} {how}",
     )
 
@@ -175,7 +181,7 @@ class FactDialog(FormDialog):
 
     def __init__(self, task: FactTask, parent: QWidget | None = None) -> None:
         super().__init__(task.title, task.verb, parent)
-        self.task = task
+        self.task, self._seen = task, task.seen
         self.fact = QLineEdit()
         self.fact.setPlaceholderText(task.hint)
         self.outcome = text_label(task.empty_means, wrap=True)
@@ -194,7 +200,10 @@ class FactDialog(FormDialog):
             self.read(FACT, lambda: self.task.preview(text))
         if self.has_problems():
             return
-        run_operation(self, lambda: self.task.perform(text), self._finish)
+        run_operation(self, lambda: self.task.perform(text, self._seen), self._finish)
+
+    def see(self, theirs: BottleFacts) -> None:
+        self._seen = theirs
 
     def field_of(self, error: UserError) -> str | None:
         return FACT  # whatever is refused here, it is the one field

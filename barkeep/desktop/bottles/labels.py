@@ -398,7 +398,15 @@ class ChangeLabelDialog(FormDialog):
         product = self._product
         wanted = replace(draft, density_g_per_ml=product.density_g_per_ml)
         change = self._bar.inventory.change_product
-        run_operation(self, lambda: change(product.id, wanted), self._finish)
+        run_operation(self, lambda: change(product.id, wanted, product), self._finish)
+
+    def see(self, theirs: Product) -> None:
+        self._bar.refresh()
+        self._product = theirs
+
+    def show_theirs(self) -> None:
+        self.label.choose_ingredient(self._product.ingredient)
+        self.label.fill(self._product)
 
     def field_of(self, error: UserError) -> str | None:
         return _of_a_label(error, too_much="size") or super().field_of(error)

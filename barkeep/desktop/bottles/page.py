@@ -44,6 +44,7 @@ from barkeep.desktop.bottles.rows import (
 from barkeep.desktop.counting.page import CountingPage
 from barkeep.desktop.counting.rows import bottles_in_words
 from barkeep.desktop.look.metrics import PAD
+from barkeep.desktop.screens.kept import COUNT
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
@@ -181,13 +182,19 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
-        self.counting.count = self.count.kept_for(snapshot.bottles)
+        before = self.count
+        self.counting.count = before.kept_for(snapshot.bottles)
         self.show_rows(bottle_rows(snapshot))
         self._sum_up()
         if self.is_counting:
             self.counting.refresh()
         else:
             self._remind_of_count()
+        if lost := len(before) - len(self.count):
+            are = "is left out, as it is" if lost == 1 else "are left out, as they are"
+            words = f"The counts of {bottles_in_words(lost)} {are} gone or smaller by now"
+            self.counting.say(words)
+            self.banner.say(f"{words}.", "warning")
 
     def identity(self, row: BottleRow) -> Hashable:
         return row.bottle.id
@@ -232,6 +239,13 @@ class BottlesScreen(TableScreen[BottleRow]):
             return ""
         bottles = "1 counted bottle is" if many == 1 else f"{many} counted bottles are"
         return f"{bottles} not confirmed yet."
+
+    def forget_unsaved(self) -> None:
+        self.counting.count = ShelfCount()
+
+    def go_on_with(self, name: str) -> None:
+        if name == COUNT:
+            self.count_shelf()
 
     def show_row(self, row: BottleRow | None) -> None:
         if row is None:

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.application.done import Done
+from barkeep.application.done import Done, Step
 from barkeep.application.shopping import MOST_PACKAGES, bought_of
 from barkeep.desktop.buying.pars import ParsDialog
 from barkeep.desktop.look.metrics import HALF, PAD, TypeSize
@@ -340,12 +340,13 @@ class ShoppingDialog(RefusedInBanner, QDialog):
     def _finish(self, done: Done[tuple[Bottle, ...]]) -> None:
         count = len(done.value)
         said = "1 package is" if count == 1 else f"{count} packages are"
-        self.banner.say(f"{said} in the bar", "done", "Undo", self._undo)
+        undo = partial(self._undo, done.step)
+        self.banner.say(f"{said} in the bar", "done", "Undo", undo)
         self.renew()
 
-    def _undo(self) -> None:
+    def _undo(self, step: Step | None) -> None:
         self.banner.clear()
-        run_operation(self, self._bar.undo, lambda _done: self.renew())
+        run_operation(self, lambda: self._bar.undo(step), lambda _done: self.renew())
 
     def _offer_buttons(self) -> None:
         listed = self.ready and bool(self.table.things)

@@ -10,12 +10,14 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QDialog,
     QHeaderView,
+    QMessageBox,
     QProgressBar,
     QPushButton,
     QTableView,
     QWidget,
 )
 
+from barkeep.desktop.counting.kept import CountLeft, as_values, count_left
 from barkeep.desktop.counting.keys import (
     FULL,
     LEGEND,
@@ -42,6 +44,7 @@ from barkeep.desktop.counting.rows import (
 )
 from barkeep.desktop.counting.view import CountingView
 from barkeep.desktop.look.metrics import HALF, TypeSize
+from barkeep.desktop.screens.kept import COUNT, START_AFRESH, KeptTyping
 from barkeep.desktop.screens.list_stack import ListStack, prepare_view
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.screens.screen import ScreenContext
@@ -50,7 +53,7 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.desktop.widgets.labels import ElidedLabel, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
-from barkeep.desktop.widgets.notices import announce
+from barkeep.desktop.widgets.notices import announce, question_before_losing
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import (
     CountRow,
@@ -155,15 +158,18 @@ class CountingPage(QWidget):
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context = context
-        self.count = ShelfCount()
-        """What was found so far; it outlives a change of page."""
+        self._kept = KeptTyping(context.state.folder, context.bar.path)
+        self._left: CountLeft | None = None
+        self._count = self._take_up()
         self.sheet: CountSheet | None = None
+        self.question: QMessageBox | None = None
         self._in_hand = InHand(0)
         self.heading = text_label("Count the shelf", TypeSize.TITLE)
         self.summary = text_label("", quiet=True)
         self.said = ElidedLabel()
         self.progress = QProgressBar()
         self.everything = _chip("Sealed, empty and pantry too", self._on_everything)
+        self.afresh_button = button(f"{START_AFRESH}…", self.ask_to_start_afresh)
         self.leave_button = button("Leave", self._leave)
         self.confirm_button = primary_button("Confirm…", self.confirmed.emit, "check")
         self.table: RowTable[CountRow] = RowTable(count_columns(), self)
@@ -175,6 +181,17 @@ class CountingPage(QWidget):
 
     # What the Bottles page calls
 
+    @property
+    def count(self) -> ShelfCount:
+        """What was found so far; it outlives a change of page, and the program's end."""
+        return self._count
+
+    @count.setter
+    def count(self, count: ShelfCount) -> None:
+        if count != self._count:
+            self._count = count
+            self._keep()
+
     def begin(self) -> None:
         """Go to the first bottle that is not counted yet."""
         self.refresh()
@@ -184,15 +201,18 @@ class CountingPage(QWidget):
             self.say("Nothing to count here yet; Esc goes back to the list")
             self.take_focus()
             return
+        left, self._left = self._left, None
         self.say(
-            f"Going on: {bottles_in_words(many)} counted before, not written down yet"
-            if many
+            _going_on(many, left)
+            if many or (left and left.said)
             else "A digit for the tenths that are left, or Enter for ml, a weight or a height; "
             "nothing is written before you confirm"
         )
         first = next((n for n, row in enumerate(rows) if row.typed is None), 0)
         self.view.go_to(first)
         self.take_focus()
+        if left is not None and left.typing is not None:
+            self._go_on_typing(*left.typing)
 
     def take_focus(self) -> None:
         """The keys go to the list, or to what can be done where it has no bottle."""
@@ -235,6 +255,28 @@ class CountingPage(QWidget):
         self.sheet.finished.connect(self._on_sheet_closed)
         self.sheet.open()
 
+    def ask_to_start_afresh(self) -> None:
+        """Throw the counts away, once that is confirmed."""
+        if not len(self.count):
+            self.say("Nothing is counted yet, so there is nothing to throw away")
+            return
+        self.question = question_before_losing(
+            self,
+            title=START_AFRESH,
+            text=f"Throw away the counts of {bottles_in_words(len(self.count))}?",
+            keep="&Keep counting",
+        )
+        self.question.finished.connect(self._on_answered)
+        self.question.open()
+
+    def start_afresh(self) -> None:
+        """Throw the counts away."""
+        self.view.close_entry()
+        self.count = ShelfCount()
+        self.refresh()
+        self.say("All counts are thrown away; nothing was written")
+        self.take_focus()
+
     @property
     def present(self) -> CountRow | None:
         """The row of the bottle in hand."""
@@ -258,6 +300,40 @@ class CountingPage(QWidget):
     def _leave(self) -> None:
         if self.settle():
             self.left.emit()
+
+    # What outlives the program
+
+    def _keep(self) -> None:
+        """Keep the counts, and the amount that is being typed."""
+        typing, row = self.view.entry.text().strip() if self.view.is_entering else "", self.present
+        typed = (row.bottle.id, typing) if row is not None and typing else None
+        if not len(self.count) and typed is None:
+            self._kept.drop(COUNT)
+            return
+        bottles = self._context.bar.snapshot.bottle_by_id
+        self._kept.keep(COUNT, as_values(self.count, bottles, typed))
+
+    def _take_up(self) -> ShelfCount:
+        """What was left the last time."""
+        values = self._kept.left(COUNT)
+        if values is not None:
+            self._left = count_left(values, self._context.bar.snapshot.bottles)
+        return ShelfCount() if self._left is None else self._left.count
+
+    def _go_on_typing(self, bottle_id: int, text: str) -> None:
+        place = [row.bottle.id for row in self.table.rows]
+        if bottle_id in place:
+            self.view.go_to(place.index(bottle_id))
+            self.view.open_entry(text, select=False)
+            self._on_exact_edited(text)
+
+    def _on_answered(self) -> None:
+        question, self.question = self.question, None
+        role = QMessageBox.ButtonRole.DestructiveRole
+        if question is not None and question.buttonRole(question.clickedButton()) == role:
+            self.start_afresh()
+        else:
+            self.take_focus()
 
     # What the keys do
 
@@ -311,6 +387,7 @@ class CountingPage(QWidget):
             typed = None
         words = exact_in_words(typed, row.bottle) if row and typed else ""
         self.view.show_reading(words)
+        self._keep()
 
     def _on_picked(self, number: int, share: float) -> None:
         """The mouse stays with its bottle: a second click may put it right."""
@@ -407,7 +484,12 @@ class CountingPage(QWidget):
         self.progress.setTextVisible(False)
         self.progress.setAccessibleName("Bottles counted")
         top = row_of(wide(column_of(self.heading, self.summary, gap=2)))
-        for each in (self.everything, self.leave_button, self.confirm_button):
+        for each in (
+            self.everything,
+            self.afresh_button,
+            self.leave_button,
+            self.confirm_button,
+        ):
             each.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a click leaves the keys to the list
             top.addWidget(each)
         column_of(top, self.progress, self.said, wide(Card(self.pages)), self.legend, HALF, on=self)
@@ -417,8 +499,15 @@ class CountingPage(QWidget):
         view.meant.connect(self._on_meant)
         view.exact_given.connect(self._take_exactly)
         view.exact_edited.connect(self._on_exact_edited)
+        view.entry.cancelled.connect(self._keep)
         view.other_typed.connect(lambda typed: self.say(no_key(typed)))
         view.picked.connect(self._on_picked)
+
+
+def _going_on(many: int, left: CountLeft | None) -> str:
+    since = f" on {left.when}" if left is not None else ""
+    said = f"; {left.said}" if left is not None and left.said else ""
+    return f"Going on: {bottles_in_words(many)} counted before{since}, not written down yet{said}"
 
 
 def _chip(words: str, on_toggled: Callable[[bool], object]) -> QPushButton:

@@ -31,7 +31,7 @@ from barkeep.application.bottle_imports import (
     terms_of,
     with_ready_answers,
 )
-from barkeep.application.done import Done
+from barkeep.application.done import Done, Step
 from barkeep.application.imports import NamedText, Progress
 from barkeep.desktop.importing.bottle_details import BottleDetails
 from barkeep.desktop.importing.bottle_rows import (
@@ -97,6 +97,8 @@ class ImportDialog(RefusedInBanner, QDialog):
         self.setWindowTitle("Import bottles")
         self.resize(960, 600)
         self.imported: ImportedBottles | None = None
+        self.step: Step | None = None
+        """What takes it back."""
         self.left_out = 0
         self._named, self._snapshot = named, snapshot
         self._write, self._save, self._teach = write, save, teach
@@ -235,7 +237,7 @@ class ImportDialog(RefusedInBanner, QDialog):
         self.asking.ask(partial(self._write, bottles), self._on_written, self.show_refusal)
 
     def _on_written(self, done: Done[ImportedBottles]) -> None:
-        self.imported = done.value
+        self.imported, self.step = done.value, done.step
         self.accept()
 
     def _on_moved(self, done: int, total: int) -> None:
@@ -465,4 +467,4 @@ def _after(context: ScreenContext, dialog: ImportDialog) -> None:
     words = f"{count:,} bottle{'s' * (count != 1)} came in"
     if left:
         words += f"; {left:,} {'row was' if left == 1 else 'rows were'} left out"
-    context.toast.say(words, "Undo", context.undo)
+    context.toast.say(words, "Undo", partial(context.undo, dialog.step))

@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.application.done import Done
+from barkeep.application.done import Done, Step
 from barkeep.application.imports import (
     Decision,
     Differing,
@@ -433,6 +433,8 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         self.setWindowTitle("Import specs")
         self.resize(960, 600)
         self.imported: ImportedSpecs | None = None
+        self.step: Step | None = None
+        """What takes it back."""
         self._texts, self._snapshot, self._write = tuple(texts), snapshot, write
         self._found = ImportPreview()
         self._keeping: frozenset[PlaceKey] = frozenset()
@@ -581,7 +583,7 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         blocker.unblock()
 
     def _on_written(self, done: Done[ImportedSpecs]) -> None:
-        self.imported = done.value
+        self.imported, self.step = done.value, done.step
         self.accept()
 
     def _on_moved(self, done: int, total: int) -> None:
@@ -740,17 +742,18 @@ def preview_specs(context: ScreenContext, texts: Sequence[NamedText], parent: QW
         parent=parent,
     )
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    dialog.accepted.connect(lambda: _after(context, dialog.imported))
+    dialog.accepted.connect(lambda: _after(context, dialog))
     dialog.open()
 
 
-def _after(context: ScreenContext, imported: ImportedSpecs | None) -> None:
+def _after(context: ScreenContext, dialog: ImportSpecsDialog) -> None:
     context.bar.refresh()
+    imported = dialog.imported
     if imported is None:
         return
     said = [(len(imported.added), "came in"), (len(imported.replaced), "replaced")]
     words = [f"{count:,} spec{'s' * (count != 1)} {verb}" for count, verb in said if count]
-    context.toast.say(spoken_list(words, "and"), "Undo", context.undo)
+    context.toast.say(spoken_list(words, "and"), "Undo", partial(context.undo, dialog.step))
     names = (*imported.added, *imported.replaced)
     if names:
         context.go("specs", names[0])

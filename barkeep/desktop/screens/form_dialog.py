@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import ClassVar, TypeVar
+from typing import Any, ClassVar, TypeVar
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
@@ -19,7 +19,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from barkeep.application.stale import ChangedSince
 from barkeep.desktop.look.metrics import HALF, UNIT, WIDE, TypeSize, set_style
+from barkeep.desktop.screens.both_versions import BothVersions
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.details import ScrolledPage
 from barkeep.desktop.widgets.labels import in_danger, text_label
@@ -73,6 +75,8 @@ class FormDialog(QDialog):
         self.cancel_button: QPushButton = button("Cancel", self.reject)
         self.cancel_button.setAutoDefault(False)
         self.form = QGridLayout()
+        self.whose: BothVersions | None = None
+        """The question whose version holds, once it was asked."""
         self._scrolled: ScrolledPage | None = None
         self._lay_out()
 
@@ -86,6 +90,13 @@ class FormDialog(QDialog):
         """The field a refusal is about; None shows it above the buttons."""
         name = error.field if isinstance(error, InvalidField) else None
         return name if name in self.fields else None
+
+    def see(self, theirs: Any) -> None:
+        """Begin from what somebody else has written; what is typed stays as it is."""
+
+    def show_theirs(self) -> None:
+        """Put what was seen last in place of what is typed; without fields for it, leave."""
+        self.reject()
 
     # What a dialog calls
 
@@ -214,7 +225,12 @@ class FormDialog(QDialog):
     # Where refusals of use cases arrive
 
     def show_refusal(self, error: UserError) -> None:
-        """Say why not, below the field it is about."""
+        """Say why not, below the field it is about; of two versions, ask whose holds."""
+        if isinstance(error, ChangedSince):
+            self.see(error.theirs)
+            self.whose = BothVersions(error, self.show_theirs, self.submit, self)
+            self.whose.open()
+            return
         name = self.field_of(error)
         if name is None:
             self.banner.say(str(error), "error")

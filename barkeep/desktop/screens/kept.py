@@ -11,6 +11,8 @@ from pathlib import Path
 from typing import Any
 
 FOLDER = "left"
+COUNT, LOG = "shelf-count", "log-"
+"""Under which the count of the shelf is left, and before its id the log of a shoot."""
 START_AFRESH = "Start afresh"
 """What drops what was left, where it stands again."""
 AT = "at"
@@ -62,6 +64,13 @@ class KeptTyping:
         self._held.pop(name, None)
         with suppress(OSError):
             self._file(name).unlink(missing_ok=True)
+
+    def names(self) -> tuple[str, ...]:
+        """Under which names something was left, the oldest first."""
+        with suppress(OSError):
+            files = sorted(self._folder.glob("*.json"), key=lambda each: each.stat().st_mtime)
+            return tuple(each.stem for each in files)
+        return ()
 
     def _file(self, name: str) -> Path:
         return self._folder / f"{name}.json"

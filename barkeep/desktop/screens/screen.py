@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.application.bar import Bar
-from barkeep.application.done import Done
+from barkeep.application.done import Done, Step
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.screens.background import Background
@@ -45,8 +45,8 @@ from barkeep.errors import UserError
 class ScreenContext:
     """One per window. `go(page, thing)` shows another page and, there, one thing.
 
-    `undo` takes the newest change back and says which; `refuse` says on the
-    page that is shown why something cannot be done.
+    `undo` takes one change back and says which; `refuse` says on the page that
+    is shown why something cannot be done.
     """
 
     bar: Bar
@@ -54,7 +54,7 @@ class ScreenContext:
     background: Background
     toast: Toast
     go: Callable[[str, object], None]
-    undo: Callable[[], object]
+    undo: Callable[[Step | None], object]
     refuse: Callable[[UserError], object]
 
 
@@ -211,8 +211,14 @@ class Screen(RefusedInBanner, QWidget):
         self.search.clear()
 
     def unsaved(self) -> str:
-        """One sentence on what closing the window would lose, empty where it loses nothing."""
+        """One sentence on what is not in the bar as the window closes, empty for nothing."""
         return ""
+
+    def forget_unsaved(self) -> None:
+        """Throw away what `unsaved` says."""
+
+    def go_on_with(self, name: str) -> None:
+        """Go on with what was left under a name the last time."""
 
     def offer_import(self, import_bottles: Callable[[], object] | None) -> None:
         """Offer to bring in a list of bottles where the page has a place for that; None for not."""
@@ -270,8 +276,9 @@ class Screen(RefusedInBanner, QWidget):
         return run_operation(self, operation, done)
 
     def say_done(self, said: str) -> None:
-        """Say what was done, and offer to undo it."""
-        self.context.toast.say(said, "Undo", partial(run_operation, self, self.context.bar.undo))
+        """Say what was done last, and offer to undo just that."""
+        context = self.context
+        context.toast.say(said, "Undo", partial(context.undo, context.bar.last_step))
 
     def open_dialog(self, dialog: QDialog, come_back: Callable[[], object] | None = None) -> None:
         """Open a dialog over this page; once it is closed, go to the list or `come_back`."""

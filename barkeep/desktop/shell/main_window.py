@@ -6,9 +6,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
-from typing import Protocol, cast
+from typing import Literal, Protocol, cast
 
-from PySide6.QtCore import QEvent, QMimeData, QObject, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QMimeData, QObject, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QCloseEvent,
     QDragEnterEvent,
@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWid
 
 from barkeep.application import paths
 from barkeep.application.bar import Bar
+from barkeep.application.done import Step
 from barkeep.application.imports import NamedText
 from barkeep.desktop.look.metrics import ICON, PAD, UNIT
 from barkeep.desktop.look.theme import Theme, ThemeChoice
@@ -117,6 +118,8 @@ class MainWindow(QMainWindow):
         self._day = bar.snapshot.on
         self._was_shown = False
         self._asks = True
+        self._undoes: Step | None = None
+        self._redoes: Step | None = None
         self.navigation = Navigation(pages)
         self.stack = _Pages()
         centre = self._centre()
@@ -169,13 +172,13 @@ class MainWindow(QMainWindow):
         """Put the cursor into the shown page's search."""
         self.current.focus_search()
 
-    def undo(self) -> None:
-        """Take the newest change back, and say which."""
-        self._step(self.bar.undo, "Undone")
+    def undo(self, named: Step | None = None) -> None:
+        """Take back the change that the menu names, or another that is named, and say which."""
+        self._step(partial(self.bar.undo, named or self._undoes), "Undone")
 
     def redo(self) -> None:
-        """Do the change again that was undone last, and say which."""
-        self._step(self.bar.redo, "Done again")
+        """Do the change again that the menu names, and say which."""
+        self._step(partial(self.bar.redo, self._redoes), "Done again")
 
     def read_again(self) -> None:
         """Read what another program may have written, and ask the shown page again."""
@@ -314,6 +317,7 @@ class MainWindow(QMainWindow):
             self._was_shown = True
             self.current.focus_list()
             self.first_shown.emit()
+            QTimer.singleShot(0, self, self._tell_what_was_left)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -325,9 +329,13 @@ class MainWindow(QMainWindow):
             self._catch_up()
 
     def may_close(self) -> bool:
-        """Whether closing loses nothing, or the user agrees to lose it."""
-        unsaved = [words for each in self._screens.values() if (words := each.unsaved())]
-        return not unsaved or _agrees_to_lose(" ".join(unsaved), self)
+        """Whether everything is in the bar, or the user says what becomes of the rest."""
+        unsaved = {each: words for each in self._screens.values() if (words := each.unsaved())}
+        answer = _asked_about(" ".join(unsaved.values()), self) if unsaved else "later"
+        if answer == "discard":
+            for each in unsaved:
+                each.forget_unsaved()
+        return answer != "stay"
 
     def close_unasked(self) -> None:
         """Close without a question: the program ends, or the user was asked before."""
@@ -428,7 +436,9 @@ class MainWindow(QMainWindow):
         self.bar_name.setText(name)
         self.navigation.show_name(name)
         self.saved.setToolTip(f"Every change is in {self.bar.path} at once")
-        self.actions_.name_undo(self.bar.undo_label, self.bar.redo_label)
+        self._undoes, self._redoes = self.bar.next_step("undo"), self.bar.next_step("redo")
+        undo, redo = (None if each is None else each.label for each in (self._undoes, self._redoes))
+        self.actions_.name_undo(undo, redo)
 
     def _catch_up(self) -> None:
         """Back after another program, or after midnight."""
@@ -437,11 +447,32 @@ class MainWindow(QMainWindow):
             self._day = self.bar.snapshot.on
             self._on_changed(EVERYTHING)
 
+    def _tell_what_was_left(self) -> None:
+        """Say what was typed the last time and is not in the bar, and offer to go on with it."""
+        from barkeep.desktop.shell.left import what_was_left  # is nothing, nearly always
+
+        left = what_was_left(self.state.folder, self.bar)
+        if not left or self.current.banner.text:
+            return
+        first = left[0]
+
+        def go_on() -> None:
+            self.current.banner.clear()
+            self.show_page(first.page).go_on_with(first.name)
+
+        said = " ".join(each.said for each in left)
+        self.current.banner.say(said, "info", first.act, go_on)
+
     def _step(self, step: Callable[[], object], said: str) -> None:
         def done(result: object) -> None:
             self.toast.say(f"{said}: {getattr(result, 'label', '')}")
 
-        run_operation(self, step, done, self._refused)
+        def refused(error: UserError) -> None:
+            if not self.bar.refresh():  # which names the steps as well
+                self._name_things()
+            self._refused(error)
+
+        run_operation(self, step, done, refused)
 
     def _choose_and_import(self, title: str, kinds: str) -> None:
         names, _kind = QFileDialog.getOpenFileNames(self, title, "", kinds)
@@ -492,17 +523,20 @@ def _files_in(data: QMimeData) -> list[Path]:
     return [Path(url.toLocalFile()) for url in data.urls() if url.isLocalFile()]
 
 
-def _agrees_to_lose(unsaved: str, parent: QWidget) -> bool:
-    """Ask whether to close although something is lost; Esc stays."""
+def _asked_about(unsaved: str, parent: QWidget) -> Literal["discard", "later", "stay"]:
+    """Ask what becomes of what is not in the bar yet; Esc stays."""
     box = QMessageBox(parent)
     box.setIcon(QMessageBox.Icon.Warning)
     box.setWindowTitle("barkeep")
     box.setText(unsaved)
-    box.setInformativeText("Nothing of them is in the ledger, and closing forgets them.")
+    box.setInformativeText("Nothing of them is in the ledger. Left for later, they are kept.")
     lose = box.addButton("Discard counts", QMessageBox.ButtonRole.DestructiveRole)
+    later = box.addButton("Leave for &later", QMessageBox.ButtonRole.AcceptRole)
     keep = box.addButton("Keep counting", QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(keep)
     box.setEscapeButton(keep)
     box.exec()
     box.deleteLater()
-    return box.clickedButton() is lose
+    if box.clickedButton() is lose:
+        return "discard"
+    return "later" if box.clickedButton() is later else "stay"

@@ -26,6 +26,7 @@ from barkeep.application.settings import (
     ounce_names,
     read_dash_ml,
     region_names,
+    with_changes,
 )
 from barkeep.application.settings_of_kinds import (
     HOUSE,
@@ -51,7 +52,6 @@ from barkeep.errors import AmbiguousName, InvalidField, UnknownName
 
 Key = TypeVar("Key", bound=str)
 
-
 WIDTH = 780
 NAME, CURRENCY, NOT_THERE = "name", "currency", "not there"
 OUNCE, DASH, SHOWN_IN, COUNTRY = "ounce", "dash", "shown in", "country"
@@ -68,7 +68,9 @@ def edit_settings(context: ScreenContext, parent: QWidget) -> None:
     """Ask for the settings of the bar."""
     dialog = SettingsDialog(context.bar, parent)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    dialog.changed.connect(lambda said: context.toast.say(said, "Undo", context.undo))
+    dialog.changed.connect(
+        lambda said: context.toast.say(said, "Undo", partial(context.undo, context.bar.last_step))
+    )
     dialog.open()
 
 
@@ -80,38 +82,54 @@ class SettingsDialog(FormDialog):
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
         super().__init__("Settings", "Save", parent)
         self._bar = bar
-        settings, tree = bar.snapshot.settings, bar.snapshot.knowledge.tree
-        self.name = QLineEdit(settings.name)
-        self.currency = QLineEdit(settings.currency)
-        self._dash_before = show_volume(settings.dash_ml)
-        self.ounce = _choice(ounce_names(), settings.ounce)
-        self.dash = QLineEdit(self._dash_before)
-        self.shown_in = _choice(STYLE_NAMES, settings.shown_in)
-        self.country = _choice({each: each for each in countries()}, settings.country)
-        self.region = _choice(region_names(), settings.region)
-        classics = "yes" if settings.classics else "no"
-        self.classics = _choice({"yes": "Yes", "no": "No, only my own specs"}, classics)
-        self.scales = QLineEdit(show_scales(settings.scales))
-        self.scales.setCursorPosition(0)
-        self._measures_before = show_measures(settings.measures, settings.units)
-        self.measures = QLineEdit(self._measures_before)
+        self._seen = self._began = bar.snapshot.settings
+        tree = bar.snapshot.knowledge.tree
+        self.name, self.currency, self.dash = QLineEdit(), QLineEdit(), QLineEdit()
+        self.ounce = _choice(ounce_names())
+        self.shown_in = _choice(STYLE_NAMES)
+        self.country = _choice({each: each for each in countries()})
+        self.region = _choice(region_names())
+        self.classics = _choice({"yes": "Yes", "no": "No, only my own specs"})
+        self.scales, self.measures = QLineEdit(), QLineEdit()
         self.measures.setPlaceholderText("small ladle = 1.5 oz; thimble = 10 ml")
-        self.measures.setCursorPosition(0)
         there = sorted((key for key in tree if tree[key].always_there), key=tree.name)
         self.there = CheckGroup({key: tree.name(key) for key in there}, THERE_HINT)
-        self.there.choose(frozenset(there) - settings.not_there)
-        self._house_before = show_house_pours(bar.snapshot)
-        self.house = QLineEdit(self._house_before)
+        self.house, self.keeps = QLineEdit(), QLineEdit()
         self.house.setPlaceholderText("rum = the label of a bottle")
-        self.house.setCursorPosition(0)
-        self._keeps_before = show_shelf_lives(bar.snapshot)
-        self.keeps = QLineEdit(self._keeps_before)
         self.keeps.setPlaceholderText("sweet vermouth = 60")
-        self.keeps.setCursorPosition(0)
+        self.show_theirs()
         self._add_fields()
         self.setMinimumWidth(WIDTH)
         self.name.setFocus()
         self.name.selectAll()
+
+    def see(self, theirs: Settings) -> None:
+        self._bar.refresh()
+        self._seen = theirs
+
+    def show_theirs(self) -> None:
+        settings = self._began = self._seen
+        bar = self._bar.snapshot.changed(settings=settings)
+        self._dash_before = show_volume(settings.dash_ml)
+        self._measures_before = show_measures(settings.measures, settings.units)
+        self._house_before, self._keeps_before = show_house_pours(bar), show_shelf_lives(bar)
+        for field, said in (
+            (self.name, settings.name),
+            (self.currency, settings.currency),
+            (self.dash, self._dash_before),
+            (self.scales, show_scales(settings.scales)),
+            (self.measures, self._measures_before),
+            (self.house, self._house_before),
+            (self.keeps, self._keeps_before),
+        ):
+            field.setText(said)
+            field.setCursorPosition(0)
+        _choose(self.ounce, settings.ounce)
+        _choose(self.shown_in, settings.shown_in)
+        _choose(self.country, settings.country)
+        _choose(self.region, settings.region)
+        _choose(self.classics, "yes" if settings.classics else "no")
+        self.there.choose(frozenset(self.there.boxes) - settings.not_there)
 
     def submit(self) -> None:
         self.clear_refusal()
@@ -123,17 +141,18 @@ class SettingsDialog(FormDialog):
         except (UnknownName, AmbiguousName) as error:  # of what is in the bar
             self.show_refusal(error)
             return
-        if wanted == self._bar.snapshot.settings:
+        if wanted == self._began:
             self.accept()
             return
         kept = kept_in_words(self._bar.snapshot, wanted)
+        wanted = with_changes(self._seen, self._began, wanted)
         said = f"Settings changed. {kept}" if kept else "Settings changed"
         finish = partial(self._finish, said)
-        run_operation(self, lambda: self._bar.settings.change(wanted), finish)
+        run_operation(self, lambda: self._bar.settings.change(wanted, self._seen), finish)
 
     def _wanted(self) -> Settings:
         """What the fields say, checked by nobody yet. Raises `InvalidField`."""
-        before, dash = self._bar.snapshot.settings, self.dash.text()
+        before, dash = self._began, self.dash.text()
         ounce = self.ounce.currentData()
         return replace(
             before,
@@ -157,7 +176,7 @@ class SettingsDialog(FormDialog):
         """What the field says, and nothing beside it; a bottle that is gone stays as it is."""
         bar, text = self._bar.snapshot, self.house.text()
         if text == self._house_before:
-            return bar.settings.house
+            return self._began.house
         none = replace(bar, settings=replace(bar.settings, house=()))
         return read_house_pours(none, text).house
 
@@ -165,7 +184,7 @@ class SettingsDialog(FormDialog):
         """What the field says, and nothing beside it."""
         bar, text = self._bar.snapshot, self.keeps.text()
         if text == self._keeps_before:
-            return bar.settings.keeps
+            return self._began.keeps
         none = replace(bar, settings=replace(bar.settings, keeps=()))
         return read_shelf_lives(none, text).keeps
 
@@ -173,7 +192,7 @@ class SettingsDialog(FormDialog):
         """What the field says; what is shown may have fewer digits than what is meant."""
         text = self.measures.text()
         if text == self._measures_before:
-            return self._bar.snapshot.settings.measures
+            return self._began.measures
         return with_measures(text, units)
 
     def _finish(self, said: str, done: Done[Settings]) -> None:
@@ -200,12 +219,16 @@ class SettingsDialog(FormDialog):
         self.add_field(CLASSICS, "&Book of classics", self.classics, hint=CLASSICS_HINT)
 
 
-def _choice(words: Mapping[Key, str], chosen: Key) -> QComboBox:
-    """A box of the words, each with its key; what is chosen is there even if it is not known."""
+def _choice(words: Mapping[Key, str]) -> QComboBox:
+    """A box of the words, each with its key."""
     box = QComboBox()
-    if chosen not in words:
-        box.addItem(chosen, chosen)
     for key, said in words.items():
         box.addItem(said, key)
-    box.setCurrentIndex(box.findData(chosen))
     return box
+
+
+def _choose(box: QComboBox, chosen: str) -> None:
+    """Choose by the key; what is chosen is there even if it is not known."""
+    if box.findData(chosen) < 0:
+        box.insertItem(0, chosen, chosen)
+    box.setCurrentIndex(box.findData(chosen))

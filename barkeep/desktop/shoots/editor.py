@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import asdict, replace
 from datetime import date, datetime, time
+from functools import partial
 from typing import Any
 
 from PySide6.QtCore import QDate, QEvent, QObject, Qt, Signal
@@ -116,8 +117,18 @@ class ShootEditor(FormDialog):
         if self.has_problems():
             return
         shoot = self._wanted(starts)
-        act = self._bar.shoots.add if shoot.id is None else self._bar.shoots.replace
-        run_operation(self, lambda: act(shoot), self._finish)
+        before, shoots = self._shoot, self._bar.shoots
+        act = partial(shoots.add, shoot)
+        if shoot.id is not None:
+            act = partial(shoots.replace, shoot, before)
+        run_operation(self, act, self._finish)
+
+    def see(self, theirs: Shoot) -> None:
+        self._bar.refresh()
+        self._shoot, self._base = theirs, _values_in(theirs)
+
+    def show_theirs(self) -> None:
+        self._fill(self._base)
 
     def reject(self) -> None:
         """Leave; what is not saved is kept as it stands."""
@@ -301,6 +312,18 @@ class ShootEditor(FormDialog):
             self.table.setCellWidget(row, column, field)
         self.table.resizeRowToContents(row)
         self.table.setCurrentCell(row, 0)
+
+
+def _values_in(shoot: Shoot) -> dict[str, Any]:
+    """What the fields say of a shoot that is there."""
+    return {
+        THEME: shoot.theme,
+        ON: shoot.on.isoformat(),
+        STARTS: f"{shoot.starts:%H:%M}" if shoot.starts else "",
+        DRINK: "",
+        DRINKS: [_values_of(each) for each in shoot.drinks],
+        NOTES: shoot.notes,
+    }
 
 
 def _values_of(drink: ShootDrink) -> dict[str, Any]:

@@ -39,7 +39,7 @@ from barkeep.desktop.counting.keys import (
     no_key,
 )
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
-from barkeep.desktop.screens.kept import START_AFRESH, KeptTyping, when_left
+from barkeep.desktop.screens.kept import LOG, START_AFRESH, KeptTyping, when_left
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.widgets.buttons import button, number_field, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
@@ -532,10 +532,13 @@ class LogDialog(RefusedInBanner, QDialog):
             field.blockSignals(False)
 
     def _keep(self) -> None:
+        """Keep what is said so far, so that no end of the program can lose it."""
+        if not self._typed_in_words():
+            self._drop()
+            return
         unread = [[*place, text] for place, (text, _error) in self._unread.items()]
         values = self.draft.as_values(bottle_id for bottle_id, _column in self._unread)
         self._kept.keep(self._name, {**values, UNREAD: unread})
-        self.left.emit()
 
     def _drop(self) -> None:
         self._kept.drop(self._name)
@@ -543,7 +546,7 @@ class LogDialog(RefusedInBanner, QDialog):
     @property
     def _name(self) -> str:
         """What it is kept under."""
-        return f"log-{self._shoot.id}"
+        return f"{LOG}{self._shoot.id}"
 
     def _finish(self, done: object) -> None:
         self._drop()
@@ -562,6 +565,7 @@ class LogDialog(RefusedInBanner, QDialog):
     def _on_made(self, number: int, count: int) -> None:
         self.draft.make(number, count)
         self._fill()
+        self._keep()
         self._say_unread()  # a bottle that goes takes its typing along
 
     def _on_changed(self, item: QTableWidgetItem) -> None:
@@ -571,6 +575,7 @@ class LogDialog(RefusedInBanner, QDialog):
         self._read(row.bottle.id, item.column(), item.text())
         self._say_unread()
         self._fill()
+        self._keep()
 
     def _read(self, bottle_id: int, column: int, text: str) -> None:
         """Take what was typed in a cell; what cannot be read stays as it is typed."""
@@ -630,6 +635,7 @@ class LogDialog(RefusedInBanner, QDialog):
         self._unread.pop((bottle_id, COUNTED), None)
         self.draft.take(bottle_id, measured)
         self._fill()
+        self._keep()
         self._say_unread()
         announce(self.table, " ".join(self.draft.rows()[number].texts))
 
@@ -663,6 +669,7 @@ class LogDialog(RefusedInBanner, QDialog):
             super().reject()
         elif role == Role.AcceptRole:
             self._keep()
+            self.left.emit()
             super().reject()
         else:
             self.table.setFocus(Qt.FocusReason.OtherFocusReason)

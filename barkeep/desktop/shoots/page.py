@@ -16,7 +16,7 @@ from barkeep.application.publishing import camera_drinks_of
 from barkeep.application.shoots import FilmedAhead, NotFilmedYet
 from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.making.batch import open_batch
-from barkeep.desktop.screens.kept import KeptTyping
+from barkeep.desktop.screens.kept import LOG, KeptTyping
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
@@ -194,14 +194,14 @@ class ShootsScreen(TableScreen[Shoot]):
         editor.written.connect(lambda done: self.show_thing(done.value.id))
         self._open(editor)
 
-    def change(self, shoot: Shoot, say: str) -> None:
-        """Write a changed shoot down."""
-        self.do(lambda: self.context.bar.shoots.replace(shoot), say=say)
+    def change(self, before: Shoot, shoot: Shoot, say: str) -> None:
+        """Write a changed shoot down, where it is still as it was before."""
+        self.do(lambda: self.context.bar.shoots.replace(shoot, before), say=say)
 
     def rescue(self, shoot: Shoot, found: Rescue) -> None:
         """Take a stand-in for a line that runs out."""
         name = self.context.bar.snapshot.knowledge.tree.name(found.chosen.ingredient)
-        self.change(rescued(shoot, found), f"{name} goes into {found.name}")
+        self.change(shoot, rescued(shoot, found), f"{name} goes into {found.name}")
 
     def pour_as_written(self, shoot: Shoot, number: int, line: int) -> None:
         """Pour a line as its spec says again."""
@@ -211,7 +211,9 @@ class ShootsScreen(TableScreen[Shoot]):
         """Move a drink in the running order."""
         drinks = list(shoot.drinks)
         drinks.insert(number + by, drinks.pop(number))
-        self.change(replace(shoot, drinks=tuple(drinks)), f"Moved {shoot.drinks[number].name}")
+        self.change(
+            shoot, replace(shoot, drinks=tuple(drinks)), f"Moved {shoot.drinks[number].name}"
+        )
 
     def tick(self, shoot: Shoot, key: str, done: bool) -> None:
         """Tick off a step of the mise en place, or take the tick back."""
@@ -258,7 +260,9 @@ class ShootsScreen(TableScreen[Shoot]):
     def _with_drink(self, shoot: Shoot, number: int, drink: ShootDrink) -> None:
         drinks = list(shoot.drinks)
         drinks[number] = drink
-        self.change(replace(shoot, drinks=tuple(drinks)), f"Changed {shoot.drinks[number].name}")
+        self.change(
+            shoot, replace(shoot, drinks=tuple(drinks)), f"Changed {shoot.drinks[number].name}"
+        )
 
     # What opens another window
 
@@ -293,6 +297,12 @@ class ShootsScreen(TableScreen[Shoot]):
         spec = as_poured(shoot.drinks[number], self.context.bar.snapshot)
         if spec is not None:
             self.dialog = open_batch(self.context, spec, self)
+
+    def go_on_with(self, name: str) -> None:
+        shoot = self.context.bar.snapshot.shoot_by_id.get(int(name.removeprefix(LOG)))
+        if shoot is not None:
+            self.show_thing(shoot.id)
+            self.write_log(shoot)
 
     def shop(self, shoot: Shoot | None) -> None:
         """Open the shopping list."""

@@ -25,7 +25,7 @@ class SpecDraft:
     """`changes` is the spec being changed; `renames` says that a name is still to be chosen.
 
     `text` is what it starts from; `written` what was written since, where a
-    draft is gone on with.
+    draft is gone on with. `is_stale` says that the spec was changed since then.
     """
 
     title: str
@@ -33,6 +33,7 @@ class SpecDraft:
     changes: Spec | None = None
     renames: bool = False
     written: str | None = None
+    is_stale: bool = False
 
 
 def for_new() -> SpecDraft:
@@ -83,7 +84,7 @@ class KeptDraft:
         first = next((row.strip() for row in self.text.splitlines() if row.strip()), "")
         return first or self.title
 
-    def resumed(self, spec: Spec | None) -> SpecDraft:
+    def resumed(self, spec: Spec | None, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecDraft:
         """The editor's start; without the spec that it changed it is a new one."""
         kept = spec is not None or self.spec_id is None
         return SpecDraft(
@@ -91,6 +92,7 @@ class KeptDraft:
             self.base if kept else "",
             spec,
             written=self.text,
+            is_stale=spec is not None and write_spec(spec, tree, units) != self.base,
         )
 
 

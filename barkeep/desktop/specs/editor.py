@@ -19,10 +19,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from barkeep.application.stale import ChangedSince, RemovedSince
 from barkeep.desktop.drink.analysis_view import view_of_read
 from barkeep.desktop.ingredients.own_ingredient import Way
 from barkeep.desktop.ingredients.teaching import Teach, teach_by_keys, teacher
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
+from barkeep.desktop.screens.both_versions import BothVersions
 from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.specs.drafts import DraftKeeper, KeptDraft, KeptDrafts, SpecDraft
@@ -39,7 +41,9 @@ from barkeep.desktop.widgets.notices import Banner, question_before_losing
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.fields import LineFields
+from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.spec import Spec
+from barkeep.errors import UserError
 
 READ_AFTER_MS = 120
 _VIEWS = (
@@ -50,6 +54,7 @@ NOTHING_WRITTEN = "There is nothing to save yet: write a name, and below it one 
 ONE_ONLY = (
     "Only one spec can be changed at a time; take the others out, or write them as new specs."
 )
+OR_AS_NEW = "What you typed is still here, and can be saved as a new one."
 
 
 def keep_words(specs: Sequence[Spec]) -> str:
@@ -81,6 +86,12 @@ class SpecEditor(RefusedInBanner, QDialog):
         self._draft, self._save_specs, self._keeper = draft, save, keeper
         self._teach = teach
         self._tree, self._units = snapshot.knowledge.tree, snapshot.settings.units
+        self.changes = draft.changes
+        """The spec it changes, as it was seen last; None for new ones."""
+        self.is_stale = draft.is_stale
+        """Whether that spec was changed by somebody else, and nobody asked yet whose holds."""
+        self.whose: BothVersions | None = None
+        """The question whose version holds, once it was asked."""
         self._taken = _taken_names(snapshot, draft.changes)
         self.seen = Seen()
         """What is understood of the text."""
@@ -128,7 +139,7 @@ class SpecEditor(RefusedInBanner, QDialog):
         if not seen.specs:
             self.banner.say(NOTHING_WRITTEN, "error")
             self._focus_left()
-        elif self._draft.changes is not None and len(seen.specs) > 1:
+        elif self.changes is not None and len(seen.specs) > 1:
             self.banner.say(ONE_ONLY, "error")
             self._go_to(seen.specs[1].first)
         elif seen.faults:
@@ -140,7 +151,7 @@ class SpecEditor(RefusedInBanner, QDialog):
         """Put everything into the bar with the lines that are not understood, and close."""
         self.lines.commit()
         kept = self.read().with_questions
-        if kept and (self._draft.changes is None or len(kept) == 1):
+        if kept and (self.changes is None or len(kept) == 1):
             self._put(kept)
         else:
             self.save()
@@ -156,6 +167,28 @@ class SpecEditor(RefusedInBanner, QDialog):
         self.lines.commit()
         if self._teach is not None:
             self._teach(self, words, way, self._learn)
+
+    def show_refusal(self, error: UserError) -> None:
+        """Say why not; of two versions, ask whose holds."""
+        if isinstance(error, ChangedSince) and isinstance(error.theirs, Spec):
+            self.changes, self.is_stale = error.theirs, False
+            self.whose = BothVersions(error, self._take_theirs, self._save_again, self)
+            self.whose.open()
+        elif isinstance(error, RemovedSince):
+            self.changes = None
+            self.banner.say(f"{error} {OR_AS_NEW}", "error", "Save as a new one", self.save)
+        else:
+            super().show_refusal(error)
+
+    def _take_theirs(self) -> None:
+        """Their text in place of mine, which the text's own undo brings back."""
+        if self.changes is not None:
+            self._rewrite(write_spec(self.changes, self._tree, self._units))
+            self._focus_left()
+
+    def _save_again(self) -> None:
+        """As it was saved before, with its questions or without."""
+        self._put(self.read().usable or self.seen.with_questions)
 
     def _teach_here(self, way: Way) -> None:
         """As `teach`, for the line the cursor is in, or else for the first unknown words."""
@@ -344,13 +377,10 @@ def _taken_names(snapshot: Snapshot, apart_from: Spec | None) -> frozenset[str]:
     return frozenset(names - ({folded(apart_from.name)} if apart_from else set()))
 
 
-Replace = Callable[[Spec, SpecEditor, Sequence[Spec]], bool]
-
-
 class SpecWriting:
     """The editor over one page; `add` and `replace` put specs into the bar."""
 
-    def __init__(self, page: Screen, add: Save, replace: Replace) -> None:
+    def __init__(self, page: Screen, add: Save, replace: Save) -> None:
         self._page, self._add, self._replace = page, add, replace
         self.editor: SpecEditor | None = None
         context = page.context
@@ -372,13 +402,14 @@ class SpecWriting:
 
     def _go_on(self, kept: KeptDraft) -> None:
         self._page.banner.clear()
-        specs = self._page.context.bar.snapshot.spec_by_id
-        draft = kept.resumed(specs.get(kept.spec_id or 0))
+        bar = self._page.context.bar.snapshot
+        spec = bar.spec_by_id.get(kept.spec_id or 0)
+        draft = kept.resumed(spec, bar.knowledge.tree, bar.settings.units)
         self._open(draft, self.drafts.go_on(kept, draft))
 
     def _open(self, draft: SpecDraft, keeper: DraftKeeper) -> SpecEditor:
         changes = draft.changes
-        save = self._add if changes is None else partial(self._replace, changes)
+        save = self._add if changes is None else self._replace
         snapshot = self._page.context.bar.snapshot
         editor = SpecEditor(
             draft=draft,

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QComboBox, QWidget
 
 from barkeep.application.done import Done
 from barkeep.application.publishing import camera_drinks
+from barkeep.application.stale import spec_changed_since
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import correction_words, view_of
 from barkeep.desktop.drink.camera_sheet import open_on_camera
@@ -329,12 +330,20 @@ class SpecsScreen(TableScreen[SpecRow]):
 
         return run_operation(editor, partial(self.context.bar.specs.add, specs), saved)
 
-    def _replace(self, before: Spec, editor: SpecEditor, specs: Sequence[Spec]) -> bool:
+    def _replace(self, editor: SpecEditor, specs: Sequence[Spec]) -> bool:
+        before = editor.changes
+        if before is None:  # it was removed since
+            return self._add(editor, specs)
+
         def saved(done: Done[Spec]) -> None:
             self._after_saving(f"Changed {done.value.name}", done.value.name)
 
         changed = replace(specs[0], id=before.id)
-        return run_operation(editor, partial(self.context.bar.specs.replace, changed), saved)
+        if editor.is_stale:
+            editor.show_refusal(spec_changed_since(changed, before))
+            return False
+        act = partial(self.context.bar.specs.replace, changed, before)
+        return run_operation(editor, act, saved)
 
     def _after_saving(self, said: str, name: str) -> None:
         self.say_done(said)

@@ -171,8 +171,14 @@ class TrialDialog(FormDialog):
         trial = self.read(SCORES, self._wanted)
         if trial is None:
             return
-        act = self._bar.trials.add if trial.id is None else self._bar.trials.replace
-        run_operation(self, lambda: act(trial), self._finish)
+        before, trials = self._trial, self._bar.trials
+        act = partial(trials.add, trial)
+        if trial.id is not None:
+            act = partial(trials.replace, trial, before)
+        run_operation(self, act, self._finish)
+
+    def see(self, theirs: Trial) -> None:
+        self._trial = theirs
 
     def field_of(self, error: UserError) -> str | None:
         if isinstance(error, UnknownName) and error.kind == "scale":

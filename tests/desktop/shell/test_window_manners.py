@@ -157,5 +157,6 @@ def test_tab_goes_over_the_bottles_page_as_the_eye_does(window, qtbot):
 
 def test_tab_goes_over_the_count_as_the_eye_does(window, counting, qtbot):
     count = counting.counting
-    wanted = [count.everything, count.leave_button, count.confirm_button, count.view]
-    assert tabbed(counting, count.everything, qtbot)[:4] == wanted
+    buttons = [count.everything, count.afresh_button, count.leave_button, count.confirm_button]
+    wanted = [*buttons, count.view]
+    assert tabbed(counting, count.everything, qtbot)[:5] == wanted

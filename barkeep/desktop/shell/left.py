@@ -1,0 +1,44 @@
+"""What was typed the last time and is in no ledger yet, to be told as the window opens."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from barkeep.application.bar import Bar
+from barkeep.desktop.screens.kept import COUNT, LOG, KeptTyping, when_left
+from barkeep.domain.phrases import counted
+
+
+@dataclass(frozen=True, slots=True)
+class Left:
+    """One thing that was left: under which name, on which page, and what is said and offered."""
+
+    name: str
+    page: str
+    said: str
+    act: str
+
+
+def what_was_left(state_folder: Path, bar: Bar) -> tuple[Left, ...]:
+    """All that was left of this bar's counts and logs, the oldest first."""
+    return tuple(_left(KeptTyping(state_folder, bar.path), bar))
+
+
+def _left(kept: KeptTyping, bar: Bar) -> Iterator[Left]:
+    for name in kept.names():
+        values = kept.left(name)
+        try:
+            when = when_left(values or {})
+            if name == COUNT and values is not None:
+                bottles = counted(len(values["counts"]), "bottle")
+                said = f"{bottles} counted on {when} and not written down yet."
+                yield Left(name, "bottles", said, "Go on counting")
+            elif name.startswith(LOG):
+                shoot = bar.snapshot.shoot_by_id.get(int(name.removeprefix(LOG)))
+                if shoot is not None and shoot.log is None:
+                    said = f"The log of {shoot.theme} was begun on {when} and is not written yet."
+                    yield Left(name, "shoots", said, "Go on with the log")
+        except (KeyError, TypeError, ValueError):  # somebody else has written it
+            continue
