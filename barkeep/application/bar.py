@@ -11,18 +11,11 @@ from typing import TYPE_CHECKING, Self
 
 from barkeep.application.done import Done
 from barkeep.application.knowledge import NOT_KNOWN, shipped
-from barkeep.application.session import Session, Subscriber
-from barkeep.application.shelving import ROUNDING
-from barkeep.application.written_files import write_file
+from barkeep.application.session import AllRead, Session, Subscriber
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.store.backup import copy_bar
-from barkeep.store.bottles import read_bottles
-from barkeep.store.history import Way
-from barkeep.store.knowledge import read_own_ingredients
-from barkeep.store.store import Store
 
-if TYPE_CHECKING:  # each room is loaded by whoever enters it first
+if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it first
     from barkeep.application.bottles import Inventory
     from barkeep.application.counting import Counting
     from barkeep.application.imports import Imports
@@ -32,6 +25,7 @@ if TYPE_CHECKING:  # each room is loaded by whoever enters it first
     from barkeep.application.shoots import Shoots
     from barkeep.application.shopping import Shopping
     from barkeep.application.specs import Specs, Trials
+    from barkeep.store.history import Way
 
 
 class Bar:
@@ -52,6 +46,8 @@ class Bar:
         Raises `UnreadableFile`, `NewerBar` or another `UserError`; the file is
         then as it was.
         """
+        from barkeep.store.store import Store
+
         known = shipped() if knowledge is None else knowledge
         store = Store.open(location, clock)
         try:
@@ -167,6 +163,18 @@ class Bar:
         """The bar as it is now; frozen, and renewed after each change."""
         return self._session.snapshot
 
+    @property
+    def all_read(self) -> AllRead:
+        """What was read of it, to be kept for the next time."""
+        return self._session.all_read()
+
+    def digest_as_read(self) -> str | None:
+        """A short number for the file as it was read.
+
+        None where another program has written to it since, and for a large one.
+        """
+        return self._session.digest_as_read()
+
     def subscribe(self, callback: Subscriber) -> Callable[[], None]:
         """Call back after each write with what has changed; the result ends that."""
         return self._session.subscribe(callback)
@@ -195,12 +203,16 @@ class Bar:
 
     def back_up(self, target: str | Path) -> Path:
         """Copy the whole bar to a new file, safely while it is open. Raises `CannotWrite`."""
+        from barkeep.store.backup import copy_bar
+
         path = Path(target).expanduser().absolute()
         copy_bar(self.path, path)
         return path
 
     def write_file(self, path: str | Path, content: str | bytes) -> Path:
         """Write a file the user named, whole and never over a bar. Raises `CannotWrite`."""
+        from barkeep.application.written_files import write_file
+
         return write_file(path, content, self.path)
 
     def check(self) -> tuple[str, ...]:
@@ -218,6 +230,10 @@ class Bar:
 
 def _findings(session: Session) -> Iterator[str]:
     """What is wrong with the file, its references, and what its ledgers say."""
+    from barkeep.application.shelving import ROUNDING
+    from barkeep.store.bottles import read_bottles
+    from barkeep.store.knowledge import read_own_ingredients
+
     yield from (f"The file is damaged: {fault}." for fault in session.store.faults())
     with session.store.reading() as connection:
         written, own = read_bottles(connection), read_own_ingredients(connection)

@@ -4,47 +4,76 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
+from dataclasses import dataclass
 from datetime import datetime
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from barkeep.application.done import Done
 from barkeep.application.knowledge import complete_knowledge
 from barkeep.application.own_locale import own_region
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
 from barkeep.domain.bar.knowledge import Knowledge
-from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Product
+from barkeep.domain.bar.shoots import Shoot
+from barkeep.domain.bar.snapshot import Settings, Snapshot
+from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.ingredients.regions import names_in
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.relations import MadeFrom, StandIn
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.specs.spec import Spec
-from barkeep.store.bottles import read_bottles, read_products
-from barkeep.store.knowledge import (
-    read_own_ingredients,
-    read_own_recipes,
-    read_own_stand_ins,
-    read_settings,
-)
-from barkeep.store.shoots import read_shoots
-from barkeep.store.specs import read_specs, read_trials
-from barkeep.store.store import Store
-from barkeep.store.unit_of_work import Touched, UnitOfWork
+from barkeep.domain.specs.trials import Trial
+
+if TYPE_CHECKING:  # loads slowly, and what was kept of a bar is shown without it
+    from barkeep.store.store import Store
+    from barkeep.store.unit_of_work import Touched, UnitOfWork
 
 T = TypeVar("T")
 
 Subscriber = Callable[[Changes], None]
 
 
-class Session:
-    """One open bar: its snapshot is renewed after each write, then the subscribers are called."""
+AS_KNOWN = -1
+"""The data version of a bar of which all is known, as long as that is so."""
 
-    def __init__(self, store: Store, shipped: Knowledge, clock: Callable[[], datetime]) -> None:
+
+@dataclass(frozen=True, slots=True)
+class AllRead:
+    """All that is read of a bar when it is opened."""
+
+    products: tuple[Product, ...]
+    bottles: tuple[Bottle, ...]
+    specs: tuple[Spec, ...]
+    trials: tuple[Trial, ...]
+    shoots: tuple[Shoot, ...]
+    settings: Settings
+    own_ingredients: tuple[Ingredient, ...]
+    own_stand_ins: tuple[StandIn, ...]
+    own_recipes: tuple[MadeFrom, ...]
+
+
+class Session:
+    """One open bar: its snapshot is renewed after each write, then the subscribers are called.
+
+    `known` is what would be read of it now, where that is known already.
+    """
+
+    def __init__(
+        self,
+        store: Store,
+        shipped: Knowledge,
+        clock: Callable[[], datetime],
+        known: AllRead | None = None,
+    ) -> None:
         self.store = store
         self.clock = clock
         self.shipped = shipped
         self._subscribers: list[Subscriber] = []
         self._snapshot = Snapshot(shipped, clock().date())
-        self._data_version = store.data_version()
-        self._renew_all()
+        self._data_version = AS_KNOWN
+        if known is None:
+            self._data_version = store.data_version()
+            self._renew_all()
+        else:
+            self._take(known)
 
     @property
     def snapshot(self) -> Snapshot:
@@ -112,11 +141,58 @@ class Session:
             for subscriber in tuple(self._subscribers):
                 subscriber(changes)
 
+    def all_read(self) -> AllRead:
+        """What was read of the bar, to be kept for the next time."""
+        bar = self._snapshot
+        return AllRead(
+            products=bar.products,
+            bottles=bar.bottles,
+            specs=bar.specs,
+            trials=bar.trials,
+            shoots=bar.shoots,
+            settings=bar.settings,
+            own_ingredients=self._own_ingredients,
+            own_stand_ins=self._own_stand_ins,
+            own_recipes=self._own_recipes,
+        )
+
+    def digest_as_read(self) -> str | None:
+        """The digest of the file all of which was read; None where another program wrote since."""
+        digest = self.store.digest()
+        return digest if self.store.data_version() == self._data_version else None
+
+    def _take(self, known: AllRead) -> None:
+        self._own_ingredients = known.own_ingredients
+        self._own_stand_ins = known.own_stand_ins
+        self._own_recipes = known.own_recipes
+        new = Snapshot(self.shipped, self.clock().date()).changed(
+            products=known.products,
+            bottles=known.bottles,
+            specs=known.specs,
+            trials=known.trials,
+            shoots=known.shoots,
+            settings=known.settings,
+        )
+        self._unnamed = self._whole_knowledge(new.products, new.specs)
+        self._snapshot = new.changed(knowledge=self._named(new))
+
     def _renew_all(self) -> None:
+        from barkeep.store.unit_of_work import Touched
+
         self._renew(Touched(EVERYTHING), Snapshot(self.shipped, self.clock().date()))
 
     def _renew(self, touched: Touched, new: Snapshot) -> None:
         """Read the parts that changed; the others stay the very same objects."""
+        from barkeep.store.bottles import read_bottles, read_products
+        from barkeep.store.knowledge import (
+            read_own_ingredients,
+            read_own_recipes,
+            read_own_stand_ins,
+            read_settings,
+        )
+        from barkeep.store.shoots import read_shoots
+        from barkeep.store.specs import read_specs, read_trials
+
         with self.store.reading() as connection:
             if Part.PRODUCTS in touched.changes:
                 new = new.changed(products=read_products(connection))

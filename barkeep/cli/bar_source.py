@@ -8,7 +8,7 @@ from contextlib import AbstractContextManager, contextmanager
 from functools import wraps
 from pathlib import Path
 
-from barkeep.application import paths
+from barkeep.application import kept_bar, paths, sample_copy
 from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
@@ -32,13 +32,15 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
     where it cannot be opened.
     """
     if arguments.sample:
-        from barkeep.application import sample  # what builds it is of no use to other bars
-
-        with sample.throw_away_copy() as path, Bar.open(path) as bar, _teaching(arguments, bar):
+        with (
+            sample_copy.throw_away() as path,
+            kept_bar.open_bar(path) as bar,
+            _teaching(arguments, bar),
+        ):
             yield bar
         return
     location = arguments.bar or paths.default_bar()
-    with Bar.open(location) as bar:
+    with kept_bar.open_bar(location) as bar:
         if bar.is_new:
             complain(f"a new bar was begun in {bar.path}.")
         with _teaching(arguments, bar):

@@ -10,11 +10,12 @@ from typing import Self
 
 from sqlalchemy import Connection, Engine
 
-from barkeep.store import history
+from barkeep.store import content, history
 from barkeep.store.connection import (
     BUSY_MS,
     local_path,
     make_engine,
+    raw,
     spoken_errors,
 )
 from barkeep.store.history import Action, Way
@@ -85,6 +86,11 @@ class Store:
         """A number that changes when another program has written to the file."""
         with self.reading() as connection:
             return int(connection.exec_driver_sql("PRAGMA data_version").scalar_one())
+
+    def digest(self) -> str | None:
+        """A short number for all that is in the bar now; None for a large one."""
+        with self.reading() as connection:
+            return content.digest(raw(connection))
 
     def faults(self) -> tuple[str, ...]:
         """What SQLite finds wrong with the file, in its own words; nothing in a sound one."""

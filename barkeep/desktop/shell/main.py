@@ -35,7 +35,7 @@ THEME = "look/theme"
 
 NEEDED = (
     "barkeep.application.bar",
-    "barkeep.application.sample",
+    "barkeep.application.sample_copy",
     "barkeep.desktop.shell.main_window",
 )
 """What the bar's window needs and the first paint does not."""
@@ -124,9 +124,9 @@ class Desktop(QObject):
 
     def sample(self) -> Path:
         """A copy of the sample bar that is gone afterwards."""
-        from barkeep.application.sample import throw_away_copy
+        from barkeep.application import sample_copy
 
-        path = self._stack.enter_context(throw_away_copy())
+        path = self._stack.enter_context(sample_copy.throw_away())
         self._stack.callback(self._close)  # before the copy goes
         return path
 
