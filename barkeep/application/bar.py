@@ -10,20 +10,14 @@ from types import TracebackType
 from typing import TYPE_CHECKING, Self
 
 from barkeep.application.done import Done, Step
-from barkeep.application.findings import findings
 from barkeep.application.knowledge import shipped
-from barkeep.application.likely_bars import bars_in, with_likely
 from barkeep.application.paths import default_bar
-from barkeep.application.session import Session, Subscriber
-from barkeep.application.written_files import write_file
+from barkeep.application.session import AllRead, Session, Subscriber
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.store.backup import copy_bar
-from barkeep.store.history import Way
 from barkeep.store.refusals import NoBarThere
-from barkeep.store.store import Store
 
-if TYPE_CHECKING:  # each room is loaded by whoever enters it first
+if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it first
     from barkeep.application.bottles import Inventory
     from barkeep.application.counting import Counting
     from barkeep.application.imports import Imports
@@ -33,6 +27,22 @@ if TYPE_CHECKING:  # each room is loaded by whoever enters it first
     from barkeep.application.shoots import Shoots
     from barkeep.application.shopping import Shopping
     from barkeep.application.specs import Specs, Trials
+    from barkeep.store.steps import Way
+
+
+def usual_bar() -> Path:
+    """The file of the bar in the data folder, which the very first start begins.
+
+    Raises `NoBarThere` where other bars are in that folder and this one is gone.
+    """
+    path = default_bar()
+    if not path.exists():
+        from barkeep.application.likely_bars import bars_in
+
+        if others := bars_in(path.parent):
+            likely = tuple(map(str, others))
+            raise NoBarThere(str(path), "it is gone, though other bars are beside it", likely)
+    return path
 
 
 class Bar:
@@ -56,29 +66,20 @@ class Bar:
         also in a file that is empty. Raises `NoBarThere`, `UnreadableFile`,
         `NewerBar` or another `UserError`; the file is then as it was.
         """
+        from barkeep.store.store import Store
+
         known = shipped() if knowledge is None else knowledge
         try:
             store = Store.open(location, clock, new=new)
         except NoBarThere as error:
+            from barkeep.application.likely_bars import with_likely
+
             raise with_likely(error) from None
         try:
             return cls(Session(store, known, clock))
         except BaseException:
             store.close()
             raise
-
-    @classmethod
-    def open_usual(cls) -> Self:
-        """Open the bar in the data folder; the very first start begins it.
-
-        Raises `NoBarThere` where other bars are in that folder and this one is
-        gone, and what `open` does.
-        """
-        path = default_bar()
-        if not path.exists() and (others := bars_in(path.parent)):
-            likely = tuple(map(str, others))
-            raise NoBarThere(str(path), "it is gone, though other bars are beside it", likely)
-        return cls.open(path)
 
     def beside(self) -> Bar:
         """The same bar opened once more, for what another thread does with it.
@@ -187,6 +188,18 @@ class Bar:
         """The bar as it is now; frozen, and renewed after each change."""
         return self._session.snapshot
 
+    @property
+    def all_read(self) -> AllRead:
+        """What was read of it, to be kept for the next time."""
+        return self._session.all_read()
+
+    def digest_as_read(self) -> str | None:
+        """A short number for the file as it was read.
+
+        None where another program has written to it since, and for a large one.
+        """
+        return self._session.digest_as_read()
+
     def subscribe(self, callback: Subscriber) -> Callable[[], None]:
         """Call back after each write with what has changed; the result ends that."""
         return self._session.subscribe(callback)
@@ -230,16 +243,22 @@ class Bar:
 
     def back_up(self, target: str | Path) -> Path:
         """Copy the whole bar to a new file, safely while it is open. Raises `CannotWrite`."""
+        from barkeep.store.backup import copy_bar
+
         path = Path(target).expanduser().absolute()
         copy_bar(self.path, path)
         return path
 
     def write_file(self, path: str | Path, content: str | bytes) -> Path:
         """Write a file the user named, whole and never over a bar. Raises `CannotWrite`."""
+        from barkeep.application.written_files import write_file
+
         return write_file(path, content, self.path)
 
     def check(self) -> tuple[str, ...]:
         """What is wrong with the file or what it says, in sentences; nothing in a sound bar."""
+        from barkeep.application.findings import findings
+
         return tuple(findings(self._session))
 
     def _label(self, way: Way) -> str | None:

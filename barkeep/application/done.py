@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Generic, TypeAlias, TypeVar
 
 from barkeep.domain.bar.changes import Changes
-from barkeep.store.history import Action
+from barkeep.store.steps import Action
 
 T = TypeVar("T")
 

@@ -14,9 +14,9 @@ from __future__ import annotations
 import os
 import sys
 from collections.abc import Callable, Iterator
+from functools import cache
 from hashlib import blake2b
 from pathlib import Path
-from tempfile import NamedTemporaryFile
 from typing import TypeVar
 
 import barkeep
@@ -44,24 +44,21 @@ def kept(kind: type[Value], file: Path, read: Callable[[], Value], *, of: str = 
 
     `of` names what else it depends on, such as a day.
     """
-    now = _fingerprint(of)
-    found = _found(kind, file, now)
-    if found is not None:
-        return found
-    value = read()
-    content = packed(value)
-    _write(file, now + _digest(content) + content)
+    value = found(kind, file, of)
+    if value is None:
+        value = read()
+        keep(value, file, of)
     return value
 
 
-def _found(kind: type[Value], file: Path, fingerprint: bytes) -> Value | None:
+def found(kind: type[Value], file: Path, of: str = "") -> Value | None:
     """What a file holds; None where there is none, it is of other data, or damaged."""
     try:
         form = file.read_bytes()
     except OSError:
         return None
     content = form[2 * _DIGEST :]
-    if form[: 2 * _DIGEST] != fingerprint + _digest(content):
+    if form[: 2 * _DIGEST] != _fingerprint(of) + _digest(content):
         return None
     try:
         return unpacked(content, kind)
@@ -69,7 +66,15 @@ def _found(kind: type[Value], file: Path, fingerprint: bytes) -> Value | None:
         return None
 
 
+def keep(value: object, file: Path, of: str = "") -> None:
+    """Write the form of a value, which depends on `of` as well; nothing where it cannot be kept."""
+    content = packed(value)
+    _write(file, _fingerprint(of) + _digest(content) + content)
+
+
 def _write(file: Path, form: bytes) -> None:
+    from tempfile import NamedTemporaryFile  # most starts only read
+
     try:
         file.parent.mkdir(parents=True, exist_ok=True)
         with NamedTemporaryFile(dir=file.parent, prefix=f".{file.name}-", delete=False) as beside:
@@ -88,15 +93,25 @@ def _digest(content: bytes) -> bytes:
 
 
 def _fingerprint(of: str) -> bytes:
-    """Of the shipped files, byte by byte, and of the code: its version, and its files as dated."""
-    total = blake2b(f"{__version__} {sys.version} {of}".encode(), digest_size=_DIGEST)
+    total = _of_what_reads_it().copy()
+    total.update(of.encode())
+    return total.digest()
+
+
+@cache
+def _of_what_reads_it() -> blake2b:
+    """Of the shipped files, byte by byte, and of the code: its version, and its files as dated.
+
+    Looked at once: a process reads with what it began with.
+    """
+    total = blake2b(f"{__version__} {sys.version} ".encode(), digest_size=_DIGEST)
     for top, inside, end in _DATA:
         for name in resource_files.names(*inside, folder=top, suffix=end):
             content = resource_files.read_text(*inside, name, folder=top).encode()
             total.update(f"{name} {len(content)} ".encode() + content)
     for line in sorted(_code()):
         total.update(line.encode())
-    return total.digest()
+    return total
 
 
 def _code() -> Iterator[str]:

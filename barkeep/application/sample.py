@@ -6,15 +6,11 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta
-from functools import partial
 from pathlib import Path
-from tempfile import TemporaryDirectory
 
 from barkeep import resource_files
 from barkeep.application.counting import put_measured, weighed
 from barkeep.application.knowledge import shipped, sound_specs
-from barkeep.application.paths import cache_folder
-from barkeep.application.quick_form import kept
 from barkeep.application.session import Session
 from barkeep.application.settings import BarSettings
 from barkeep.application.shelving import (
@@ -101,27 +97,6 @@ def build(
     except BaseException:
         target.unlink(missing_ok=True)
         raise
-
-
-@contextmanager
-def throw_away_copy(clock: Callable[[], datetime] = datetime.now) -> Iterator[Path]:
-    """The path of a sample bar that is gone afterwards. Close the bar before leaving.
-
-    It is built once a day; what happened at its start carries the time of that.
-    """
-    with TemporaryDirectory(prefix="barkeep-", ignore_cleanup_errors=True) as folder:
-        path = Path(folder) / "sample.barkeep"
-        day = clock().date().isoformat()
-        path.write_bytes(kept(bytes, cache_folder() / "sample", partial(_built, clock), of=day))
-        yield path
-
-
-def _built(clock: Callable[[], datetime]) -> bytes:
-    """The file of a sample bar."""
-    with TemporaryDirectory(prefix="barkeep-", ignore_cleanup_errors=True) as folder:
-        path = Path(folder) / "sample.barkeep"
-        build(path, clock)
-        return path.read_bytes()
 
 
 def read_sample(texts: Mapping[str, str], tree: FamilyTree) -> SampleText:

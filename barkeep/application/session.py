@@ -2,55 +2,67 @@
 
 from __future__ import annotations
 
-from bisect import insort
-from collections.abc import Callable, Iterable, Iterator, Mapping, Set
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import datetime
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from barkeep.application.done import Done, Step
 from barkeep.application.knowledge import complete_knowledge
 from barkeep.application.own_locale import own_region
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
 from barkeep.domain.bar.knowledge import Knowledge
-from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bar.shoots import Shoot
+from barkeep.domain.bar.snapshot import Settings, Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.ingredients.regions import names_in
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.relations import MadeFrom, StandIn
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.specs.spec import Spec
-from barkeep.store.bottles import (
-    bottle_in_order,
-    product_in_order,
-    read_bottles,
-    read_products,
-)
-from barkeep.store.knowledge import (
-    read_own_ingredients,
-    read_own_recipes,
-    read_own_stand_ins,
-    read_settings,
-)
-from barkeep.store.rows import MANY
-from barkeep.store.shoots import read_shoots
-from barkeep.store.specs import in_order as spec_in_order
-from barkeep.store.specs import read_specs, read_trials
-from barkeep.store.store import Store
-from barkeep.store.unit_of_work import Touched, UnitOfWork
+from barkeep.domain.specs.trials import Trial
 
-if TYPE_CHECKING:
-    from sqlalchemy import Connection
+if TYPE_CHECKING:  # loads slowly, and what was kept of a bar is shown without it
+    from barkeep.store.store import Store
+    from barkeep.store.unit_of_work import Touched, UnitOfWork
 
 T = TypeVar("T")
-Read = TypeVar("Read", Product, Bottle, Spec)
 
 Subscriber = Callable[[Changes], None]
 
 
-class Session:
-    """One open bar: its snapshot is renewed after each write, then the subscribers are called."""
+AS_KNOWN = -1
+"""The data version of a bar of which all is known, as long as that is so."""
 
-    def __init__(self, store: Store, shipped: Knowledge, clock: Callable[[], datetime]) -> None:
+
+@dataclass(frozen=True, slots=True)
+class AllRead:
+    """All that is read of a bar when it is opened."""
+
+    products: tuple[Product, ...]
+    bottles: tuple[Bottle, ...]
+    specs: tuple[Spec, ...]
+    trials: tuple[Trial, ...]
+    shoots: tuple[Shoot, ...]
+    settings: Settings
+    own_ingredients: tuple[Ingredient, ...]
+    own_stand_ins: tuple[StandIn, ...]
+    own_recipes: tuple[MadeFrom, ...]
+
+
+class Session:
+    """One open bar: its snapshot is renewed after each write, then the subscribers are called.
+
+    `known` is what would be read of it now, where that is known already.
+    """
+
+    def __init__(
+        self,
+        store: Store,
+        shipped: Knowledge,
+        clock: Callable[[], datetime],
+        known: AllRead | None = None,
+    ) -> None:
         self.store = store
         self.clock = clock
         self.shipped = shipped
@@ -58,8 +70,12 @@ class Session:
         """What was done here last; None before anything was."""
         self._subscribers: list[Subscriber] = []
         self._snapshot = Snapshot(shipped, clock().date())
-        self._data_version = store.data_version()
-        self._renew_all()
+        self._data_version = AS_KNOWN
+        if known is None:
+            self._data_version = store.data_version()
+            self._renew_all()
+        else:
+            self._take(known)
 
     @property
     def snapshot(self) -> Snapshot:
@@ -130,28 +146,56 @@ class Session:
             for subscriber in tuple(self._subscribers):
                 subscriber(changes)
 
+    def all_read(self) -> AllRead:
+        """What was read of the bar, to be kept for the next time."""
+        bar = self._snapshot
+        return AllRead(
+            products=bar.products,
+            bottles=bar.bottles,
+            specs=bar.specs,
+            trials=bar.trials,
+            shoots=bar.shoots,
+            settings=bar.settings,
+            own_ingredients=self._own_ingredients,
+            own_stand_ins=self._own_stand_ins,
+            own_recipes=self._own_recipes,
+        )
+
+    def digest_as_read(self) -> str | None:
+        """The digest of the file all of which was read; None where another program wrote since."""
+        digest = self.store.digest()
+        return digest if self.store.data_version() == self._data_version else None
+
+    def _take(self, known: AllRead) -> None:
+        self._own_ingredients = known.own_ingredients
+        self._own_stand_ins = known.own_stand_ins
+        self._own_recipes = known.own_recipes
+        new = Snapshot(self.shipped, self.clock().date()).changed(
+            products=known.products,
+            bottles=known.bottles,
+            specs=known.specs,
+            trials=known.trials,
+            shoots=known.shoots,
+            settings=known.settings,
+        )
+        self._unnamed = self._whole_knowledge(new.products, new.specs)
+        self._snapshot = new.changed(knowledge=self._named(new))
+
     def _renew_all(self) -> None:
+        from barkeep.store.unit_of_work import Touched
+
         self._renew(Touched(EVERYTHING), Snapshot(self.shipped, self.clock().date()))
 
     def _renew(self, touched: Touched, new: Snapshot) -> None:
         """Read the parts that changed; the others stay the very same objects."""
+        from barkeep.application import reading
+
         with self.store.reading() as connection:
-            if Part.PRODUCTS in touched.changes:
-                new = new.changed(products=_products(connection, new, touched))
-            if Part.BOTTLES in touched.changes:
-                new = new.changed(bottles=_bottles(connection, new, touched))
-            if Part.SPECS in touched.changes:
-                new = new.changed(specs=_specs(connection, new, touched))
-            if touched.changes & {Part.SPECS, Part.TRIALS}:  # a spec takes its trials along
-                new = new.changed(trials=read_trials(connection))
-            if Part.SHOOTS in touched.changes:
-                new = new.changed(shoots=read_shoots(connection))
-            if Part.SETTINGS in touched.changes:
-                new = new.changed(settings=read_settings(connection))
+            new = reading.renewed(connection, new, touched)
             if Part.KNOWLEDGE in touched.changes:
-                self._own_ingredients = read_own_ingredients(connection)
-                self._own_stand_ins = read_own_stand_ins(connection)
-                self._own_recipes = read_own_recipes(connection)
+                self._own_ingredients = reading.read_own_ingredients(connection)
+                self._own_stand_ins = reading.read_own_stand_ins(connection)
+                self._own_recipes = reading.read_own_recipes(connection)
         if Part.KNOWLEDGE in touched.changes or self._has_strangers(new, touched):
             self._unnamed = self._whole_knowledge(new.products, new.specs)
             new = new.changed(knowledge=self._named(new))
@@ -184,47 +228,6 @@ class UseCases:
 
     def __init__(self, session: Session) -> None:
         self._session = session
-
-
-def _products(connection: Connection, bar: Snapshot, touched: Touched) -> tuple[Product, ...]:
-    ids = _few(touched.ids.get("product"))
-    if ids is None:
-        return read_products(connection)
-    return _put_among(bar.products, ids, read_products(connection, ids), product_in_order)
-
-
-def _bottles(connection: Connection, bar: Snapshot, touched: Touched) -> tuple[Bottle, ...]:
-    """The bottles, with those read that were written, whose level moved or whose label changed."""
-    labels, moved = touched.ids.get("product", frozenset()), touched.bottle_ids
-    of_labels = {each.id for each in bar.bottles if each.product.id in labels}
-    ids = None
-    if touched.ids or moved:
-        ids = _few(touched.ids.get("bottle", frozenset()) | moved | of_labels)
-    still = {each.id: each.level for each in bar.bottles if each.id not in moved}
-    found = read_bottles(connection, bar.products, still, ids)
-    return found if ids is None else _put_among(bar.bottles, ids, found, bottle_in_order)
-
-
-def _specs(connection: Connection, bar: Snapshot, touched: Touched) -> tuple[Spec, ...]:
-    ids = _few(touched.ids.get("spec"))
-    if ids is None:
-        return read_specs(connection)
-    return _put_among(bar.specs, ids, read_specs(connection, ids), spec_in_order)
-
-
-def _few(ids: Set[int] | None) -> Set[int] | None:
-    """The ids where it is quicker to read those alone, None for all there are."""
-    return None if ids is None or len(ids) > MANY else ids
-
-
-def _put_among(
-    before: Iterable[Read], ids: Set[int], found: Iterable[Read], order: Callable[[Read], Any]
-) -> tuple[Read, ...]:
-    """What was read before with those of these ids as they are now, in their order."""
-    among = [each for each in before if each.id not in ids]
-    for each in found:
-        insort(among, each, key=order)
-    return tuple(among)
 
 
 def _used(products: Iterable[Product], specs: Iterable[Spec]) -> set[str]:

@@ -8,8 +8,8 @@ from contextlib import AbstractContextManager, contextmanager
 from functools import wraps
 from pathlib import Path
 
-from barkeep.application import paths
-from barkeep.application.bar import Bar
+from barkeep.application import kept_bar, paths, sample_copy
+from barkeep.application.bar import Bar, usual_bar
 from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.endings import complain
@@ -35,9 +35,11 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
     Raises a `UserError` where it cannot be opened.
     """
     if arguments.sample:
-        from barkeep.application import sample  # what builds it is of no use to other bars
-
-        with sample.throw_away_copy() as path, Bar.open(path) as bar, _teaching(arguments, bar):
+        with (
+            sample_copy.throw_away() as path,
+            kept_bar.open_bar(path) as bar,
+            _teaching(arguments, bar),
+        ):
             yield bar
         return
     with _opened(arguments) as bar:
@@ -49,11 +51,9 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
 
 def _opened(arguments: Arguments) -> Bar:
     try:
-        if arguments.new:
-            return Bar.open(arguments.bar or paths.default_bar(), new=True)
-        if arguments.bar is None:
-            return Bar.open_usual()
-        return Bar.open(arguments.bar, new=False)
+        if arguments.bar is None and not arguments.new:
+            return kept_bar.open_bar(usual_bar())
+        return kept_bar.open_bar(arguments.bar or paths.default_bar(), new=arguments.new)
     except NoBarThere as none:
         raise NoBarThere(none.file, none.reason, none.likely, HOW_NEW) from None
     except DamagedBar as damaged:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from contextlib import ExitStack
 from pathlib import Path
 
-from barkeep.application import paths
+from barkeep.application import paths, sample_copy
 from barkeep.application.checking import Checked, Saveable, check, save
 from barkeep.cli.arguments import Arguments, argument, command
 from barkeep.cli.output import Answer
@@ -36,9 +36,7 @@ def run(arguments: Arguments) -> Answer:
 
 def _location(arguments: Arguments, stack: ExitStack) -> str | Path:
     if arguments.sample:
-        from barkeep.application import sample  # what builds it is of no use to other bars
-
-        return stack.enter_context(sample.throw_away_copy())
+        return stack.enter_context(sample_copy.throw_away())
     return arguments.bar or paths.default_bar()
 
 

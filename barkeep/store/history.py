@@ -7,9 +7,8 @@ those that are undone *superseded*, for good.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import datetime
-from typing import Any, Literal
+from typing import Any
 
 from sqlalchemy import Connection, select, update
 from sqlalchemy.exc import IntegrityError
@@ -20,17 +19,8 @@ from barkeep.store.bottles import restore_entries, reverse_entries
 from barkeep.store.records import KINDS, Key
 from barkeep.store.refusals import AnotherStep, CannotUndo
 from barkeep.store.schema import action, action_image
+from barkeep.store.steps import Action, Way
 from barkeep.store.unit_of_work import Touched, UnitOfWork
-
-Way = Literal["undo", "redo"]
-
-
-@dataclass(frozen=True, slots=True)
-class Action:
-    """One action as menus name it."""
-
-    id: int
-    label: str
 
 
 def next_action(connection: Connection, way: Way) -> Action | None:

@@ -10,17 +10,18 @@ from typing import Self
 
 from sqlalchemy import Connection, Engine
 
-from barkeep.store import history
+from barkeep.store import content, history
 from barkeep.store.checking import check_file, damage_spoken
 from barkeep.store.connection import (
     BUSY_MS,
     local_path,
     make_engine,
+    raw,
     spoken_errors,
 )
 from barkeep.store.faults import Fault
-from barkeep.store.history import Action, Way
 from barkeep.store.opening import make_ready
+from barkeep.store.steps import Action, Way
 from barkeep.store.unit_of_work import Touched, UnitOfWork
 
 Clock = Callable[[], datetime]
@@ -94,6 +95,11 @@ class Store:
         """A number that changes when another program has written to the file."""
         with self.reading() as connection:
             return int(connection.exec_driver_sql("PRAGMA data_version").scalar_one())
+
+    def digest(self) -> str | None:
+        """A short number for all that is in the bar now; None for a large one."""
+        with self.reading() as connection:
+            return content.digest(raw(connection))
 
     def faults(self) -> tuple[Fault, ...]:
         """What is wrong with the file and what stands in it; nothing in a sound one."""

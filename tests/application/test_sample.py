@@ -8,7 +8,7 @@ from datetime import timedelta
 import pytest
 
 from barkeep import resource_files
-from barkeep.application import sample
+from barkeep.application import sample, sample_copy
 from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
 from barkeep.domain.bottles.bottle import history
@@ -302,7 +302,7 @@ class TestBuilding:
         assert list(tmp_path.iterdir()) == []
 
     def test_a_throw_away_copy_is_gone_afterwards(self, clock):
-        with sample.throw_away_copy(clock) as path, Bar.open(path, clock=clock) as bar:
+        with sample_copy.throw_away(clock) as path, Bar.open(path, clock=clock) as bar:
             assert bar.snapshot.settings.name == "Tallowby signal box"
         assert not path.exists()
 

@@ -126,7 +126,10 @@ def test_a_new_bar_that_is_killed_anywhere_is_begun_by_the_next_opening(tmp_path
     assert any(report["hot"] and report["killed_at"] == f"sync {BAR}" for report in reports)
     for report in reports[:-1]:
         bar = Path(report["folder"], BAR)
-        assert report["then"]["err"] == f"barkeep: a new bar was begun in {bar}.\n"
+        # Killed as what was read of it is kept for the next time, the bar is there already.
+        is_there = report["killed_at"].startswith("name ")
+        said = "" if is_there else f"barkeep: a new bar was begun in {bar}.\n"
+        assert report["then"]["err"] == said
 
 
 class Held:

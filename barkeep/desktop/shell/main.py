@@ -36,7 +36,7 @@ THEME = "look/theme"
 
 NEEDED = (
     "barkeep.application.bar",
-    "barkeep.application.sample",
+    "barkeep.application.sample_copy",
     "barkeep.desktop.shell.main_window",
 )
 """What the bar's window needs and the first paint does not."""
@@ -135,9 +135,9 @@ class Desktop(QObject):
 
     def sample(self) -> Path:
         """A copy of the sample bar that is gone afterwards."""
-        from barkeep.application.sample import throw_away_copy
+        from barkeep.application import sample_copy
 
-        path = self._stack.enter_context(throw_away_copy())
+        path = self._stack.enter_context(sample_copy.throw_away())
         self._stack.callback(self._close)  # before the copy goes
         return path
 
@@ -167,7 +167,7 @@ class Desktop(QObject):
         self._show(Wanted(location, new=True))
 
     def _show(self, wanted: Wanted) -> None:
-        from barkeep.application.bar import Bar
+        from barkeep.application.bar import Bar, usual_bar
         from barkeep.desktop.importing.files import import_files, import_texts
         from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
         from barkeep.desktop.shell.settings import edit_settings
@@ -175,7 +175,7 @@ class Desktop(QObject):
         if self.window is not None and not self.window.may_close():
             return
         if wanted.location is None and not wanted.new:
-            bar = Bar.open_usual()
+            bar = Bar.open(usual_bar())
         else:
             bar = Bar.open(wanted.location or paths.default_bar(), new=wanted.new)
         hooks = WindowHooks(

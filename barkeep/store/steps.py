@@ -1,0 +1,19 @@
+"""What undo and redo are asked by, for those who name a step without taking it.
+
+SQLAlchemy is not here: every answer of a use case holds one of these.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+Way = Literal["undo", "redo"]
+
+
+@dataclass(frozen=True, slots=True)
+class Action:
+    """One action as menus name it."""
+
+    id: int
+    label: str
