@@ -85,12 +85,12 @@ class _Missing:
         number = np.arange(len(lines.spec)) - (np.cumsum(each) - each)[lines.spec]
         spec = lines.spec[these]
         return cls(
-            spec,
-            lines.ask[these],
-            lines.ingredient[these],
-            lines.amount[these],
-            number[these],
-            np.bincount(spec, minlength=len(lines.specs)),
+            spec=spec,
+            ask=lines.ask[these],
+            ingredient=lines.ingredient[these],
+            amount=lines.amount[these],
+            number=number[these],
+            of_spec=np.bincount(spec, minlength=len(lines.specs)),
         )
 
 
@@ -121,11 +121,11 @@ class _Helps:
         found.sort(key=lambda each: each[:2])
         ask = np.array([each[0] for each in found], np.int64)
         return cls(
-            tuple(sold),
-            np.bincount(ask, minlength=len(asks)),
-            ask,
-            np.array([each[1] for each in found], np.int64),
-            tuple(each[2] for each in found),
+            keys=tuple(sold),
+            counts=np.bincount(ask, minlength=len(asks)),
+            ask=ask,
+            key=np.array([each[1] for each in found], np.int64),
+            first=tuple(each[2] for each in found),
         )
 
     def place(self, ask: Numbers, key: Numbers) -> Numbers:
@@ -188,7 +188,9 @@ def turning(found: Drawn, bought: BoughtWays, sold: Sequence[str]) -> Turning:
     near = _near(missing, helps, width)
     pair, line = spread(spec, missing.of_spec)
     entry = helps.place(missing.ask[line], key[pair])
-    whole = _Pairs(found, missing, helps, bought, spec, key, pair, line, entry)
+    whole = _Pairs(
+        found, missing, helps, bought, spec=spec, key=key, pair=pair, line=line, entry=entry
+    )
     pools, draws = whole.draws()
     return Turning(
         tuple(sold),

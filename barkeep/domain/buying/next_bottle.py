@@ -70,8 +70,8 @@ def next_bottle(
         snapshot,
         sourcing,
         decided,
-        bought,
-        turned,
+        bought=bought,
+        turning=turned,
         _level=memory.by_spec(("short of much", within), snapshot),
         _tried=memory.by_spec(("tried one by one", within), snapshot),
         _absent=memory.by_spec(("short of kinds", within), snapshot, levels_matter=False),
@@ -79,8 +79,9 @@ def next_bottle(
     )
     forms = tuple(map(market.weighed, sold))
     worth = tuple(each for each in forms if each.unlocks or not market.has(each))
-    around = (snapshot.knowledge, snapshot.products, snapshot.owned, snapshot.past, worth)
-    return memory.once(("rows", within), around, lambda: Purchases(snapshot).rows(worth))
+    there = (snapshot.products, snapshot.owned, snapshot.always_there, snapshot.past)
+    of = (snapshot.knowledge, *there, worth)
+    return memory.once(("rows", within), of, lambda: Purchases(snapshot).rows(worth))
 
 
 def _may_buy(key: str, sourcing: Sourcing) -> bool:

@@ -85,7 +85,7 @@ class Sourcing:
         # With a stand-in for the garnish that gives it its name it is another drink.
         floor = WITHIN["exact"] if line.garnish and spec.requires(line) else self.floor
         scopes, asked = scopes_of(spec.technique, does), self.usual.asked(line, spec)
-        return Terms(line.wanted, scopes, floor, line.min_abv_percent, asked)
+        return Terms(line.wanted, scopes, floor, least=line.min_abv_percent, asked=asked)
 
     def _sold(self, least_abv: float) -> frozenset[str]:
         """Keys of everything that is usually this strong when bought."""
