@@ -6,11 +6,12 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from math import log
-from time import process_time
+from typing import Protocol
 
 from barkeep.application.benchmarks.invented_bars import invented_bar
 from barkeep.application.benchmarks.peers import peers
 from barkeep.application.benchmarks.plain_book import plain_book
+from barkeep.application.benchmarks.timing import best_ms
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.buying.next_bottle import next_bottle
@@ -20,8 +21,6 @@ from barkeep.domain.pouring.verdicts import verdicts
 
 SIZES = (262, 1_000, 10_000, 100_000)
 BOTTLES = 300
-_ENOUGH_S = 0.5
-_MOST_RUNS = 7
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +61,18 @@ def rows(
         yield from _rows_of(bar)
 
 
-def growth(found: Sequence[Row]) -> tuple[Growth, ...]:
+class Timed(Protocol):
+    """A question that was timed at a size."""
+
+    @property
+    def specs(self) -> int: ...
+    @property
+    def question(self) -> str: ...
+    @property
+    def ms(self) -> float: ...
+
+
+def growth(found: Sequence[Timed]) -> tuple[Growth, ...]:
     """How each question grows from the smallest bar to the largest; none from one size alone."""
     questions = dict.fromkeys(row.question for row in found)
     by_question = {name: [row for row in found if row.question == name] for name in questions}
@@ -73,7 +83,7 @@ def growth(found: Sequence[Row]) -> tuple[Growth, ...]:
     )
 
 
-def _slope(first: Row, last: Row) -> float:
+def _slope(first: Timed, last: Timed) -> float:
     return log(last.ms / first.ms) / log(last.specs / first.specs)
 
 
@@ -96,20 +106,6 @@ def _timed_peers(bar: Snapshot) -> dict[str, dict[str, float]]:
         }
         for name, peer in found.items()
     }
-
-
-def best_ms(ask: Callable[[], object]) -> float:
-    """The least CPU time of some runs, in ms: as many as half a second takes, seven at most."""
-    took = [_one_ms(ask)]
-    while len(took) < _MOST_RUNS and sum(took) < _ENOUGH_S * 1000:
-        took.append(_one_ms(ask))
-    return max(min(took), 1e-6)
-
-
-def _one_ms(ask: Callable[[], object]) -> float:
-    start = process_time()
-    ask()
-    return (process_time() - start) * 1000
 
 
 _Ask = Callable[[Snapshot, Memory], object]

@@ -12,7 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
-from functools import cached_property, partial
+from functools import cache, cached_property, partial
 from typing import TYPE_CHECKING, TypeAlias
 
 from barkeep.domain.ingredients.relations import (
@@ -138,6 +138,7 @@ class Want:
     asked: frozenset[str] = frozenset()
 
 
+@cache
 def scopes_of(technique: Technique, role: Role) -> frozenset[Scope]:
     """The stand-in conditions that hold for a line of this role in this drink."""
     held: set[Scope] = set()

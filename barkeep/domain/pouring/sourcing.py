@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 from itertools import product as cross_product
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Literal, NamedTuple
 
 from barkeep.domain.ingredients.derivations import (
     Derivation,
@@ -15,11 +15,12 @@ from barkeep.domain.ingredients.derivations import (
     closest_per_leaves,
     scopes_of,
 )
+from barkeep.domain.ingredients.relations import Role, Scope
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.serves import Way
 from barkeep.domain.pouring.supply import Supply
 from barkeep.domain.pouring.usual import UsualPours
-from barkeep.domain.specs.spec import Line, Spec, role
+from barkeep.domain.specs.spec import Line, Spec, base_ml, role, role_beside
 
 if TYPE_CHECKING:
     from barkeep.domain.ingredients.graph import SubstitutionGraph
@@ -34,6 +35,16 @@ WITHIN: Mapping[Within, float] = {"exact": 1.0, "close": 0.8, "loose": 0.6}
 
 TOP_UP_ML = 90.0
 """What *top with* is taken to pour where a line gives no amount (*common practice*)."""
+
+
+class Terms(NamedTuple):
+    """What a line asks for, as it decides the wants: lines of the same terms have the same."""
+
+    wanted: tuple[str, ...]
+    scopes: frozenset[Scope]
+    floor: float
+    least: float | None
+    asked: frozenset[str]
 
 
 @dataclass(frozen=True)
@@ -54,13 +65,27 @@ class Sourcing:
 
     def wants(self, line: Line, spec: Spec) -> tuple[Want, ...]:
         """What a line asks for, as the search takes it; any one of them will do."""
-        least = line.min_abv_percent
+        return self.wants_of(self._terms(line, spec, role(line, spec, self.tree)))
+
+    def terms_of(self, spec: Spec) -> Iterator[tuple[Line, Terms]]:
+        """Each required line of a spec with what it asks for."""
+        lines = spec.required_lines
+        largest = base_ml(lines, self.tree)
+        for line in lines:
+            does = role_beside(line, lambda: largest, self.tree)
+            yield line, self._terms(line, spec, does)
+
+    def wants_of(self, terms: Terms) -> tuple[Want, ...]:
+        """The wants of which any one will do."""
+        wanted, scopes, floor, least, asked = terms
         strong = None if least is None else self.supply.strong(least) | self._sold(least)
-        scopes = scopes_of(spec.technique, role(line, spec, self.tree))
+        return tuple(Want(key, scopes, floor, strong, asked=asked) for key in wanted)
+
+    def _terms(self, line: Line, spec: Spec, does: Role) -> Terms:
         # With a stand-in for the garnish that gives it its name it is another drink.
         floor = WITHIN["exact"] if line.garnish and spec.requires(line) else self.floor
-        asked = self.usual.asked(line, spec)
-        return tuple(Want(key, scopes, floor, strong, asked=asked) for key in line.wanted)
+        scopes, asked = scopes_of(spec.technique, does), self.usual.asked(line, spec)
+        return Terms(line.wanted, scopes, floor, least=line.min_abv_percent, asked=asked)
 
     def _sold(self, least_abv: float) -> frozenset[str]:
         """Keys of everything that is usually this strong when bought."""

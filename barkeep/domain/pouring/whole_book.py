@@ -29,7 +29,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import Derivation, Want
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.sourcing import Sourcing, Within, need
+from barkeep.domain.pouring.sourcing import Sourcing, Terms, Within, need
 from barkeep.domain.specs.spec import Spec
 
 Numbers: TypeAlias = NDArray[np.int64]
@@ -61,7 +61,7 @@ class Numbering:
     again.
     """
 
-    asks: dict[Ask, int]
+    asks: dict[Terms, int]
     ingredients: dict[str, int]
     _lines: dict[int, tuple[Spec, tuple[_Asking, ...]]]
 
@@ -77,11 +77,11 @@ class Numbering:
             return known[1]
         lines = tuple(
             _Asking(
-                self.asks.setdefault(sourcing.wants(line, spec), len(self.asks)),
+                self.asks.setdefault(terms, len(self.asks)),
                 need(line, sourcing.tree),
                 self.ingredients.setdefault(line.ingredient, len(self.ingredients)),
             )
-            for line in spec.required_lines
+            for line, terms in sourcing.terms_of(spec)
         )
         self._lines[id(spec)] = spec, lines
         return lines
@@ -113,7 +113,7 @@ def book_lines(specs: tuple[Spec, ...], numbering: Numbering, sourcing: Sourcing
     lines = [line for some in of_spec for line in some]
     return BookLines(
         specs,
-        tuple(numbering.asks),
+        tuple(map(sourcing.wants_of, numbering.asks)),
         tuple(numbering.ingredients),
         spec=np.repeat(np.arange(len(specs)), [len(some) for some in of_spec]),
         ask=np.array([line.ask for line in lines], np.int64),
@@ -243,12 +243,13 @@ def distinct(of: Numbers, what: Numbers, count: int) -> Numbers:
 class Decided:
     """What the arrays decide: a code for each spec, and how many things it lacks.
 
-    Of an undecided spec `lacking` says nothing.
+    Of an undecided spec `lacking` says nothing. `drawn` is what it was decided on.
     """
 
     specs: tuple[Spec, ...]
     codes: Numbers
     lacking: Numbers
+    drawn: Drawn
 
     def undecided(self) -> list[tuple[int, Spec]]:
         """The specs that have to be looked at one by one, each with its place."""
@@ -258,11 +259,6 @@ class Decided:
     def settle(self, place: int, code: int, lacking: int) -> None:
         """Write down what looking at one of them has found."""
         self.codes[place], self.lacking[place] = code, lacking
-
-    def not_makeable(self) -> Iterator[tuple[Spec, bool]]:
-        """Each spec that is not known to be makeable, and whether that is decided."""
-        for place in np.flatnonzero((self.codes == UNDECIDED) | (self.codes >= ONE_SHORT)).tolist():
-            yield self.specs[place], bool(self.codes[place] != UNDECIDED)
 
     def in_order(self) -> list[int]:
         """The places of all specs, best verdict first, then what lacks least, then as they were."""
@@ -277,7 +273,7 @@ def decided(found: Drawn, sourcing: Sourcing, serves: int) -> Decided:
     codes = np.minimum(ONE_SHORT - 1 + lacking, SHORT)
     codes[lacking == 0] = np.where(found.all_exact, READY, STAND_IN)[lacking == 0]
     codes[~found.fits(there, serves) | found.lines.is_strong] = UNDECIDED
-    return Decided(found.lines.specs, codes, lacking)
+    return Decided(found.lines.specs, codes, lacking, found)
 
 
 def decide(

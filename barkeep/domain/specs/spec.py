@@ -130,7 +130,9 @@ class Spec:
     @property
     def required_lines(self) -> tuple[Line, ...]:
         """The lines the drink cannot be made without."""
-        return tuple(line for line in self.lines if self.requires(line))
+        plain = (not (line.optional or line.garnish) for line in self.lines)
+        both = zip(self.lines, plain, strict=True)
+        return tuple(line for line, is_plain in both if is_plain or self.requires(line))
 
     def requires(self, line: Line) -> bool:
         """Whether the drink cannot be made without one of its lines: an onion may be its name."""
@@ -171,13 +173,18 @@ def role(line: Line, spec: Spec, tree: FamilyTree) -> Role:
     The base is the largest alcoholic line, or the largest of all in a drink
     without alcohol (*common practice*).
     """
+    return role_beside(line, lambda: base_ml(spec.required_lines, tree), tree)
+
+
+def role_beside(line: Line, largest: Callable[[], float], tree: FamilyTree) -> Role:
+    """What a line does in a drink whose `base_ml` is the `largest`, which is asked if need be."""
     if line.quantity is None or line.unit in ("dash", "drop", "pinch"):
         return "accent"
     if tree[line.ingredient].unit != "ml":
         return "modifier"
     if line.quantity <= ACCENT_ML:
         return "accent"
-    return "base" if line.quantity >= _base_ml(spec.required_lines, tree) else "modifier"
+    return "base" if line.quantity >= largest() else "modifier"
 
 
 def base(spec: Spec, tree: FamilyTree) -> str | None:
@@ -192,7 +199,8 @@ def base_kind(key: str, tree: FamilyTree) -> str:
     return max(above, key=lambda each: (len(tree.descendants(each)), each), default=key)
 
 
-def _base_ml(lines: Sequence[Line], tree: FamilyTree) -> float:
+def base_ml(lines: Sequence[Line], tree: FamilyTree) -> float:
+    """What the largest alcoholic line pours, or the largest of all in a drink without alcohol."""
     poured = [line for line in lines if line.quantity and tree[line.ingredient].unit == "ml"]
     strong = [line for line in poured if line.ingredient in tree.alcoholic]
     return max((line.quantity or 0.0 for line in strong or poured), default=0.0)
