@@ -120,7 +120,7 @@ class NextBottleScreen(TableScreen[Candidate]):
             self.table.columns = candidate_columns(self._tree, self._currency)
         within = self.closeness.choice
         question = partial(next_bottle, snapshot, within, self._memory)  # type: ignore[arg-type]
-        self.context.background.ask(self.key, question, self._show_answer)
+        self.ask(question, self._show_answer, "Weighing purchases…")
 
     def identity(self, row: Candidate) -> Hashable:
         return row.ingredient
