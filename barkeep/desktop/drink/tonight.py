@@ -179,7 +179,7 @@ class TonightScreen(TableScreen[TonightRow]):
         if row is None:
             self.detail.clear()
             return
-        is_news, drink = row.drink is None, row.worked_out()
+        is_news, drink = row.hindrance is None, row.worked_out()
         if is_news:
             self._tell((row,))
         self._show_drink(drink)
