@@ -33,8 +33,8 @@ class Page(Generic[Page_]):
     went: list[tuple[str, object]] = field(default_factory=list)
 
     def settle(self, qtbot) -> None:
-        """Wait for the answers that are still to come."""
-        qtbot.waitUntil(lambda: not self.background.is_busy)
+        """Wait for the answers that are still to come, and for what is worked out of rows seen."""
+        settled(self.background, qtbot)
 
     def detail_texts(self) -> list[str]:
         """Everything the details say, top to bottom."""
@@ -44,8 +44,16 @@ class Page(Generic[Page_]):
 
 def settle(window, qtbot) -> None:
     """Wait for the answers that are still to come, and for the layout of what they show."""
-    qtbot.waitUntil(lambda: not window.background.is_busy)
-    QApplication.processEvents()
+    settled(window.background, qtbot)
+
+
+def settled(background: Background, qtbot) -> None:
+    """Wait until nothing is asked any more, not even by what has just been painted."""
+    while True:
+        qtbot.waitUntil(lambda: not background.is_busy)
+        QApplication.processEvents()
+        if not background.is_busy:
+            return
 
 
 def tabbed(page: QWidget, start: QWidget, qtbot) -> list[QWidget]:

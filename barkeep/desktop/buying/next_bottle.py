@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Hashable
+from collections.abc import Hashable, Iterator, Sequence
 from functools import partial
 
 from PySide6.QtWidgets import QCheckBox, QWidget
@@ -120,7 +120,7 @@ class NextBottleScreen(TableScreen[Candidate]):
             self.table.columns = candidate_columns(self._tree, self._currency)
         within = self.closeness.choice
         question = partial(next_bottle, snapshot, within, self._memory)  # type: ignore[arg-type]
-        self.context.background.ask(self.key, question, self._show_answer)
+        self.ask(question, self._show_answer, "Weighing purchases…")
 
     def identity(self, row: Candidate) -> Hashable:
         return row.ingredient
@@ -145,20 +145,19 @@ class NextBottleScreen(TableScreen[Candidate]):
         if row is None:
             self.detail.clear()
             return
-        exact = set(row.exactly)
         sections = [DetailSection("Why", (DetailRow(row.why),))]
         if len(row.forms) > 1:
             forms = tuple(map(self._form, row.forms))
             sections.append(DetailSection("One purchase, in any of these forms", forms))
         if row.unlocks:
-            turned = tuple(_turned(name, name in exact) for name in row.unlocks)
-            sections.append(DetailSection(f"Turns ready ({len(turned)})", turned))
+            turned = tuple(_turned(row.unlocks, frozenset(row.exactly)))
+            sections.append(DetailSection(f"Turns ready ({len(row.unlocks)})", turned))
         if row.nearest:
             near = tuple(
-                DetailRow(name, picture="verdict-one-short", tone="one_short")
-                for name in row.nearest
+                DetailRow(names, picture="verdict-one-short", tone="one_short")
+                for names in _listed(row.nearest)
             )
-            sections.append(DetailSection(f"Then one short ({len(near)})", near))
+            sections.append(DetailSection(f"Then one short ({len(row.nearest)})", near))
         asked = tuple(
             DetailRow(each, picture="warning", tone="warning")
             for each in unweighed(self.context.bar.snapshot)
@@ -194,7 +193,28 @@ class NextBottleScreen(TableScreen[Candidate]):
             self.context.go("stand-ins", self.current.ingredient)
 
 
-def _turned(name: str, exactly: bool) -> DetailRow:
-    if exactly:
-        return DetailRow(name, picture="verdict-ready", tone="ready")
-    return DetailRow(name, note="with a stand-in", picture="verdict-stand-in", tone="stand_in")
+A_ROW_EACH = 40
+"""Drinks; of more there are no rows of their own, which would take long to lay out."""
+
+
+def _listed(names: Sequence[str]) -> Sequence[str]:
+    """Names one by one, or all of them in one sentence where they are many."""
+    return names if len(names) <= A_ROW_EACH else [", ".join(names)]
+
+
+def _turned(names: Sequence[str], exactly: frozenset[str]) -> Iterator[DetailRow]:
+    """The drinks that a purchase turns ready; of many, those without a stand-in first."""
+    if len(names) <= A_ROW_EACH:
+        groups = [[name] for name in names]
+    else:
+        groups = [[each for each in names if (each in exactly) is way] for way in (True, False)]
+    for group in filter(None, groups):
+        if group[0] in exactly:
+            yield DetailRow(", ".join(group), picture="verdict-ready", tone="ready")
+        else:
+            yield DetailRow(
+                ", ".join(group),
+                note="with a stand-in",
+                picture="verdict-stand-in",
+                tone="stand_in",
+            )

@@ -117,6 +117,13 @@ class TonightScreen(TableScreen[TonightRow]):
         self.serves = number_field("Serves", 1, 99)
         self.also_short = QCheckBox("Also what cannot be made")
         self.filters = TonightFilters()
+        self._badge = VerdictBadge("short")
+        self._buttons = (
+            button("Open the spec", self._open_spec),
+            button(ALL_CAUTIONS, self.show_all_cautions),
+            button("What stands in?", self._ask_for_stand_ins),
+        )
+        """With the badge the details' own, from the first on."""
         self._prepare_filters()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
         set_widths(self.view, (222, 98, 70, 92, 60))
@@ -172,7 +179,7 @@ class TonightScreen(TableScreen[TonightRow]):
         if row is None:
             self.detail.clear()
             return
-        is_news, drink = row.drink is None, row.worked_out()
+        is_news, drink = row.hindrance is None, row.worked_out()
         if is_news:
             self._tell((row,))
         self._show_drink(drink)
@@ -208,19 +215,15 @@ class TonightScreen(TableScreen[TonightRow]):
         if row.spec.method:
             sections.append(DetailSection("Method", (DetailRow(row.spec.method),)))
         sections.append(DetailSection("Care", (DetailRow(IN_GENERAL),)))
-        buttons = [
-            button("Open the spec", self._open_spec),
-            button(ALL_CAUTIONS, self.show_all_cautions),
-        ]
-        if row.missing:
-            buttons.append(button("What stands in?", self._ask_for_stand_ins))
+        self._badge.show_verdict(row.verdict)
         self.detail.show_details(
             row.spec.name,
             _subtitle(row, self._tree),
             sections,
-            top=VerdictBadge(row.verdict),
-            buttons=buttons,
+            top=self._badge,
+            buttons=self._buttons,
         )
+        self._buttons[-1].setVisible(bool(row.missing))
 
     def show_all_cautions(self) -> None:
         """Show every caution of the chosen drink, with its authority."""

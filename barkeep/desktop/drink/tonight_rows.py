@@ -48,6 +48,8 @@ class TonightRow:
     base: str
     base_kind: str | None
     evening: Evening = field(repr=False)
+    _hindrances: dict[int, str] = field(repr=False)
+    """What hinders each drink of the evening, by its place, as far as that is worded."""
 
     @property
     def makeable(self) -> bool:
@@ -61,7 +63,16 @@ class TonightRow:
 
     def worked_out(self) -> Drink:
         """What is poured for it, worked out now where it is not known yet."""
-        return self.evening.drink(self.spec)
+        drink = self.evening.drink(self.spec)
+        if self.place not in self._hindrances:
+            tree = self.evening.snapshot.knowledge.tree
+            self._hindrances[self.place] = hindrance(drink, tree)
+        return drink
+
+    @property
+    def hindrance(self) -> str | None:
+        """What is missing or runs out first, in words; None while that has not been worked out."""
+        return self._hindrances.get(self.place)
 
 
 @dataclass(frozen=True)
@@ -86,6 +97,7 @@ def rows_of(evening: Evening, memory: Memory) -> tuple[TonightRow, ...]:
     """A row for each drink, best verdict first."""
     snapshot = evening.snapshot
     bases, filmed = bases_in(snapshot.knowledge.tree, memory), filmed_next(snapshot)
+    hindrances: dict[int, str] = {}
     return tuple(
         TonightRow(
             spec=each.spec,
@@ -95,6 +107,7 @@ def rows_of(evening: Evening, memory: Memory) -> tuple[TonightRow, ...]:
             base=(found := bases.of(each.spec)).name,
             base_kind=found.kind,
             evening=evening,
+            _hindrances=hindrances,
         )
         for each in evening.placed
     )
@@ -132,13 +145,13 @@ def tonight_columns(tree: FamilyTree) -> tuple[Column[TonightRow], ...]:
         ),
         Column(
             "Limited by",
-            lambda row: hindrance(row.drink, tree) if row.drink else NOT_YET,
+            lambda row: NOT_YET if row.hindrance is None else row.hindrance,
             roles={
                 Qt.ItemDataRole.AccessibleTextRole: lambda row: (
-                    hindrance(row.drink, tree) if row.drink else NOT_YET_SAID
+                    NOT_YET_SAID if row.hindrance is None else row.hindrance
                 )
             },
-            known=lambda row: row.drink is not None,
+            known=lambda row: row.hindrance is not None,
         ),
         Column(
             "Whose",

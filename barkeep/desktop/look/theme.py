@@ -58,6 +58,8 @@ class Theme(QObject):
         self._app = app
         self.choice = choice
         """What the user chose."""
+        self._shown: tuple[Scheme | None, ...] = ()
+        """The scheme that is shown, None for the platform's own; empty before the first."""
         self._pictures = StylePictures()
         # Both are kept: Qt hands out the second as a part of the first.
         self._hints = app.styleHints()
@@ -87,6 +89,10 @@ class Theme(QObject):
 
     def apply(self) -> None:
         """Redraw everything as the choice and the platform have it."""
+        wanted = None if self.high_contrast else self.scheme
+        if self._shown and wanted == self._shown[0]:
+            return  # every widget would be polished once more, to look as it does
+        self._shown = (wanted,)
         if self.high_contrast:
             self._app.setStyleSheet("")
             self._app.setPalette(QPalette())

@@ -9,8 +9,10 @@ from random import Random
 import numpy as np
 import pytest
 
+from barkeep.application.bar import Bar
 from barkeep.domain.bottles.bottle import Level
 from barkeep.domain.pouring.assessment import sourcing_for
+from barkeep.domain.pouring.evening import evening_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICTS, drink_for, tonight, verdicts
 from barkeep.domain.pouring.whole_book import UNDECIDED, decide, distinct, spread
@@ -41,6 +43,12 @@ def test_the_book_at_once_is_each_spec_by_itself(within, serves):
         ]
         assert [found.of[each] for each in found.order] == [each.verdict for each in expected], seed
         assert list(tonight(bar, within, serves)) == expected
+        evening = evening_of(bar, within, serves)
+        assert [each.verdict for each in evening.placed] == [each.verdict for each in expected]
+        looked_at = Random(seed).sample(evening.placed, len(evening.placed))
+        assert {each.place: evening.drink(each.spec) for each in looked_at} == dict(
+            enumerate(expected)
+        )
         decision, _ = decide(bar, within, serves, Memory())
         seen["decided"] += int(np.count_nonzero(decision.codes != UNDECIDED))
         seen.update(each.verdict for each in expected)
@@ -48,6 +56,45 @@ def test_the_book_at_once_is_each_spec_by_itself(within, serves):
     assert all(
         seen[verdict] > 2 for verdict in VERDICTS if within != "exact" or verdict != "stand_in"
     )
+
+
+def test_an_evening_knows_nothing_that_nobody_asked_for():
+    evening = evening_of(random_bar(Random(1)))
+    asked, other = evening.placed[0].spec, evening.placed[-1].spec
+    assert evening.known(asked) is None
+    drink = evening.drink(asked)
+    assert evening.known(asked) is drink
+    assert evening.known(other) is None
+
+
+def test_the_next_evening_keeps_what_a_count_cannot_have_touched(sample_bar, clock):
+    with Bar.open(sample_bar, clock=clock) as opened:
+        snapshot = opened.snapshot
+    memory = Memory()
+    before = evening_of(snapshot, memory=memory)
+    for each in before.placed:
+        before.drink(each.spec)
+    counted = next(each for each in snapshot.bottles if each.level.state == "open")
+    level = replace(counted.level, amount=counted.level.amount / 2)
+    bottles = tuple(
+        replace(each, level=level) if each is counted else each for each in snapshot.bottles
+    )
+    bar = snapshot.changed(bottles=bottles)
+    after = evening_of(bar, memory=memory)
+    kept = [each for each in after.placed if after.known(each.spec)]
+    assert len(before.placed) / 4 < len(kept) < len(before.placed)
+    assert [after.drink(each.spec) for each in after.placed] == list(tonight(bar))
+
+
+@pytest.mark.parametrize(("within", "serves"), [("close", 1), ("loose", 4)])
+def test_an_evening_of_the_sample_and_of_an_empty_bar(sample_bar, clock, within, serves):
+    with Bar.open(sample_bar, clock=clock) as opened:
+        snapshot = opened.snapshot
+    for bar in (snapshot, snapshot.changed(bottles=())):
+        evening = evening_of(bar, within, serves)
+        assert [evening.drink(each.spec) for each in evening.placed] == one_by_one(
+            bar, within, serves
+        )
 
 
 def changed(chance: Random, bar):
