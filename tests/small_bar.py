@@ -156,6 +156,6 @@ def build(folder: Path) -> Path:
     bottles, specs, bar = folder / "bottles.csv", folder / "specs.txt", folder / "small.barkeep"
     bottles.write_text(BOTTLES, "utf-8")
     specs.write_text(SPECS, "utf-8")
-    for words in (("import", bottles), ("spec", "add", specs, "--keep-questions")):
+    for words in (("--new", "import", bottles), ("spec", "add", specs, "--keep-questions")):
         assert main(["--bar", str(bar), *map(str, words)]) == 0
     return bar

@@ -250,10 +250,10 @@ def _refuse_what_sqlite_would_delete(path: Path) -> None:
     for ending, beginnings in _OWN_BESIDE.items():
         beside = path.with_name(path.name + ending)
         start = _first_bytes(beside)
-        # A journal that is over may have been emptied, or its beginning zeroed.
-        if start.strip(b"\x00") and not any(
-            own.startswith(start[: len(own)]) for own in beginnings
-        ):
+        # A journal that is over may have been emptied, or its beginning zeroed; one that a
+        # lost machine was writing may have a part of its beginning.
+        begun = start.rstrip(b"\x00")
+        if begun and not any(own.startswith(begun[: len(own)]) for own in beginnings):
             reason = f"{beside.name} beside it would be lost, as SQLite keeps a file of that name"
             raise UnreadableFile(str(path), f"{reason}; give that one another name first")
 

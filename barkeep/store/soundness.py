@@ -65,7 +65,11 @@ _TYPES: Mapping[type[Any], tuple[str, str]] = {
         "a moment such as 2026-03-31 18:00:00.000000",
     ),
     Date: (f"typeof({{0}}) = 'text' AND {_DAY}", "a day such as 2026-03-31"),
-    JSON: ("typeof({0}) = 'text' AND json_valid({0})", "JSON"),
+    # SQLite keeps JSON that is one number as that number.
+    JSON: (
+        "(typeof({0}) = 'text' AND json_valid({0}) OR typeof({0}) IN ('integer', 'real'))",
+        "JSON",
+    ),
 }
 """Kind of column -> what holds of a cell that is not NULL, and what it is called."""
 
@@ -247,8 +251,9 @@ def _wrong_json(
     for column, read in readers.items():
         if column in cells and column not in apart_from and cells[column] is not None:
             is_json = isinstance(schema.METADATA.tables[table].c[column].type, JSON)
+            is_text = isinstance(cells[column], str)
             try:
-                read(json.loads(cells[column]) if is_json else cells[column])
+                read(json.loads(cells[column]) if is_json and is_text else cells[column])
             except (ValueError, TypeError, LookupError, AttributeError):
                 yield column, "as barkeep writes it"
 

@@ -1,14 +1,15 @@
 """Kill a command before each of its writes, and say what the next one made of the bar.
 
-Run as a program of its own, since it forks, with `Kills` as one JSON object:
+Run as a program of its own, since it forks, with several `Kills` as JSON:
 
     python -m tests.cli.kill_points KILLS
 
 For the n-th time SQLite writes, syncs, cuts or deletes a file, or a finished
 copy is given its name, a fresh process runs a command over a fresh copy and is
 killed just before; another one then runs a second command over what is left.
-It ends when a run lives. One JSON object a line: where it was killed, whether a
-journal was left, what the second run said, and the folder it left behind.
+It ends when a run lives. A line of JSON for each `Kills` lists its runs: where it
+was killed, whether a journal was left, what the second command said, and the
+folder it left behind.
 """
 
 from __future__ import annotations
@@ -157,7 +158,7 @@ def watch_writes(before: Callable[[Step], None]) -> None:
     replaces = Path.replace
 
     def replace(self: Path, target: Path) -> Path:
-        before(Step(f"name {target.name}", int, _lose))
+        before(Step(f"name {Path(target).name}", int, _lose))
         return replaces(self, target)
 
     Path.replace = replace  # type: ignore[method-assign, assignment]
@@ -300,17 +301,18 @@ def _forked(run: Callable[[], dict[str, Any]]) -> tuple[int, dict[str, Any]]:
 
 
 if __name__ == "__main__":
-    wanted = Kills(**json.loads(sys.argv[1]))
+    pages = [0]
 
     @event.listens_for(Engine, "connect")
     def _small_cache(connection: Any, _record: Any) -> None:
-        connection.execute(f"PRAGMA cache_size = {wanted.cache_pages}")
+        connection.execute(f"PRAGMA cache_size = {pages[0]}")
 
-    warm = Path(wanted.folder, "warm")  # what this imports and reads, no child has to
-    warm.mkdir()
-    if wanted.old:
-        shutil.copyfile(wanted.old, warm / BAR)
-    for words in (wanted.command, wanted.then):
-        _run(warm, words)
-    for each in killed_everywhere(wanted):
-        print(json.dumps(each), flush=True)
+    for wanted in (Kills(**each) for each in json.loads(sys.argv[1])):
+        pages[0] = wanted.cache_pages
+        warm = Path(wanted.folder, "warm")  # what this imports and reads, no child has to
+        warm.mkdir(parents=True)
+        if wanted.old:
+            shutil.copyfile(wanted.old, warm / BAR)
+        for words in (wanted.command, wanted.then):
+            _run(warm, words)
+        print(json.dumps(list(killed_everywhere(wanted))), flush=True)

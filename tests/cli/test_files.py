@@ -155,7 +155,7 @@ class TestNeverOverABar:
         name = open_bar.with_name(f"{open_bar.name}{suffix}")
         said = barkeep("--bar", open_bar, "publish", "Upper Berth", "--to", name).refusal
         assert "SQLite keeps this name for the journal of shelf.json" in said
-        for command in (("sample", name), ("--bar", name, "bottles")):
+        for command in (("sample", name), ("--bar", name, "--new", "bottles")):
             assert (
                 "SQLite keeps this name for the journal of shelf.json" in barkeep(*command).refusal
             )
@@ -194,9 +194,13 @@ class TestWhichBar:
     def test_what_is_no_bar_is_refused_and_left_alone(self, barkeep, tmp_path):
         text = tmp_path / "notes.txt"
         text.write_text("mine " * 100, encoding="utf-8")
-        for name in (text, tmp_path, tmp_path / "no" / "where.bar", "postgresql://host/bar"):
+        for name in (text, tmp_path, "postgresql://host/bar"):
             said = barkeep("--bar", name, "bottles").refusal
             assert "cannot be used" in said and "\n" not in said
+        nowhere = tmp_path / "no" / "where.bar"
+        assert f"There is no bar in {nowhere}" in barkeep("--bar", nowhere, "bottles").refusal
+        said = barkeep("--bar", nowhere, "--new", "bottles").refusal
+        assert f"cannot be used: the folder {nowhere.parent} does not exist." in said
         assert text.read_text(encoding="utf-8") == "mine " * 100
 
     def test_a_newer_bar_is_refused_untouched(self, barkeep, bar):

@@ -75,12 +75,12 @@ def at_home(bar: Path) -> dict[str, str]:
 
 def killed_everywhere(old: Path | str, folder: Path, cache: int) -> list[dict[str, Any]]:
     command = ["bottles"] if old else ["--new", "bottles"]
-    return kill(Kills(str(old), str(folder), command, command, cache))
+    return kill([Kills(str(old), str(folder), command, command, cache)])[0]
 
 
-def kill(plan: Kills) -> list[dict[str, Any]]:
-    Path(plan.folder).mkdir()
-    done = run("-m", "tests.cli.kill_points", json.dumps(asdict(plan)))
+def kill(plans: list[Kills]) -> list[list[dict[str, Any]]]:
+    """For each plan what became of it at each of its places; its last run was not killed."""
+    done = run("-m", "tests.cli.kill_points", json.dumps([asdict(each) for each in plans]))
     assert (done.returncode, done.stderr) == (0, "")
     return [json.loads(line) for line in done.stdout.splitlines()]
 

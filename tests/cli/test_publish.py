@@ -83,7 +83,7 @@ def test_named_specs_and_classics(barkeep, bar, tmp_path):
 
 def test_what_cannot_be_exported_is_said(barkeep, bar, tmp_path):
     assert "must end in .txt" in barkeep("--bar", bar, "export", tmp_path / "a.pdf").refusal
-    new = barkeep("--bar", tmp_path / "new.barkeep", "export", tmp_path / "a.csv")
+    new = barkeep("--bar", tmp_path / "new.barkeep", "--new", "export", tmp_path / "a.csv")
     assert (new.status, new.out) == (1, "")
     assert "no spec of your own" in new.err
     folder = barkeep("--bar", bar, "export", tmp_path / "nowhere" / "a.csv").refusal

@@ -283,7 +283,7 @@ def test_variances_over_shoots_come_with_a_reason(shoot):
 
 def test_a_new_bar_has_neither_shoots_nor_variances(barkeep, tmp_path):
     new = tmp_path / "new.bar"
-    assert barkeep("--bar", new, "shoot", "list").out == "No shoot is planned yet.\n"
+    assert barkeep("--bar", new, "--new", "shoot", "list").out == "No shoot is planned yet.\n"
     said = barkeep("--bar", new, "shoot", "log", "--variances").out
     assert said == "No shoot has counted a bottle yet.\n"
 

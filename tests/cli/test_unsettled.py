@@ -158,7 +158,7 @@ def test_every_format_gives_it_back_as_it_was(do, barkeep, fog, tmp_path, name):
     file = tmp_path / name
     do("export", file, "Fog Signal")
     other = tmp_path / "other.barkeep"
-    asked = barkeep("--bar", other, "import", file)
+    asked = barkeep("--bar", other, "--new", "import", file)
     assert asked.status == 1 and "--keep-questions keeps such lines" in asked.err
     assert barkeep("--bar", other, "spec", "show", "Fog Signal").status == 1
     came = barkeep("--bar", other, "import", file, "--keep-questions")

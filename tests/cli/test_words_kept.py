@@ -112,7 +112,7 @@ def test_a_description_says_what_the_spec_says(ask, form):
 def test_a_spec_that_goes_out_comes_back_with_its_words(ask, barkeep, tmp_path, suffix):
     out, other = tmp_path / f"lamp.{suffix}", tmp_path / "other.bar"
     assert ask("export", out, "Signal Lamp").status == 0
-    assert barkeep("--bar", other, "import", out).status == 0
+    assert barkeep("--bar", other, "--new", "import", out).status == 0
     (there,) = barkeep("--bar", other, "spec", "show", "Signal Lamp", "--json").answer["specs"]
     (here,) = ask("spec", "show", "Signal Lamp", "--json").answer["specs"]
     assert [each["called"] for each in there["lines"]] == [each["called"] for each in here["lines"]]

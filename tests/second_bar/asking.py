@@ -286,7 +286,7 @@ def _block(shown: str, name: str) -> Iterator[str]:
 def build(path: Path) -> SecondBar:
     """A new bar with all of it: what was bought from a list, what was made here, the own specs."""
     bar = SecondBar(path)
-    bar.tell("import", str(HERE / "bottles.csv"), "--again")
+    bar.tell("--new", "import", str(HERE / "bottles.csv"), "--again")
     with Bar.open(path, clock=_clock_on(TODAY)) as opened:
         for row in _rows("made_here.csv"):
             size, unit = row["size"].split()
