@@ -13,6 +13,7 @@ from typing import Any, Generic, TypeVar
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QSortFilterProxyModel, Qt
 
 from barkeep.desktop.widgets.delegates import SORT_ROLE, VALUE_ROLE, Index
+from barkeep.desktop.widgets.tips import plain_tip
 
 Row = TypeVar("Row")
 
@@ -83,7 +84,7 @@ class RowTable(QAbstractTableModel, Generic[Row]):
             case Qt.ItemDataRole.TextAlignmentRole:
                 return column.alignment
             case Qt.ItemDataRole.ToolTipRole:
-                return column.tooltip(row) if column.tooltip else None
+                return plain_tip(column.tooltip(row)) if column.tooltip else None
             case _ if role == VALUE_ROLE:
                 return row
             case _ if role == SORT_ROLE:

@@ -213,6 +213,7 @@ def _ask_for_another(error: UserError) -> Path | None:
     box = QMessageBox()
     box.setIcon(QMessageBox.Icon.Warning)
     box.setWindowTitle("barkeep")
+    box.setTextFormat(Qt.TextFormat.PlainText)
     box.setText("This bar cannot be opened")
     box.setInformativeText(str(error))
     another = box.addButton("Open another bar…", QMessageBox.ButtonRole.AcceptRole)

@@ -35,6 +35,7 @@ from barkeep.desktop.shell.navigation import PAGES, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import row_of, wide
 from barkeep.desktop.widgets.notices import Toast
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.documents.specs.files import SUFFIXES
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
@@ -431,7 +432,7 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(f"{name} – barkeep")
         self.bar_name.setText(name)
         self.navigation.show_name(name)
-        self.saved.setToolTip(f"Every change is in {self.bar.path} at once")
+        self.saved.setToolTip(plain_tip(f"Every change is in {self.bar.path} at once"))
         self._undoes, self._redoes = self.bar.next_step("undo"), self.bar.next_step("redo")
         undo, redo = (None if each is None else each.label for each in (self._undoes, self._redoes))
         self.actions_.name_undo(undo, redo)
@@ -487,6 +488,7 @@ class MainWindow(QMainWindow):
         box = QMessageBox(self)
         box.setIcon(QMessageBox.Icon.Warning)
         box.setWindowTitle("Check this bar")
+        box.setTextFormat(Qt.TextFormat.PlainText)
         box.setText("The bar has faults. Back it up before anything else.")
         box.setInformativeText("\n".join(findings))
         box.open()
@@ -513,6 +515,7 @@ def _asked_about(unsaved: str, parent: QWidget) -> Literal["discard", "later", "
     box = QMessageBox(parent)
     box.setIcon(QMessageBox.Icon.Warning)
     box.setWindowTitle("barkeep")
+    box.setTextFormat(Qt.TextFormat.PlainText)
     box.setText(unsaved)
     box.setInformativeText("Nothing of them is in the ledger. Left for later, they are kept.")
     lose = box.addButton("Discard counts", QMessageBox.ButtonRole.DestructiveRole)

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QVBoxLay
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of
+from barkeep.desktop.widgets.tips import plain_tip
 
 
 def add_heading(column: QVBoxLayout, heading: str) -> None:
@@ -146,7 +147,7 @@ class DetailPanel(ScrolledPage):
 
     def _add_row(self, grid: QGridLayout, number: int, row: DetailRow) -> None:
         text = copyable(row.text)
-        text.setToolTip(row.tip)
+        text.setToolTip(plain_tip(row.tip))
         text.setAccessibleDescription(row.tip)
         drawn = PictureLabel(row.picture, 16, row.tone, row.label) if row.picture else None
         label = drawn or (text_label(row.label, quiet=True) if row.label else None)
