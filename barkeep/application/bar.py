@@ -11,14 +11,14 @@ from typing import TYPE_CHECKING, Self
 
 from barkeep.application.done import Done, Step
 from barkeep.application.knowledge import NOT_KNOWN, shipped
-from barkeep.application.session import Session, Subscriber
+from barkeep.application.session import Followed, Session, Subscriber
 from barkeep.application.shelving import ROUNDING
 from barkeep.application.written_files import write_file
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.store.backup import copy_bar
 from barkeep.store.bottles import read_bottles
-from barkeep.store.history import Way
+from barkeep.store.history import Stamp, Way
 from barkeep.store.knowledge import read_own_ingredients
 from barkeep.store.store import Store
 
@@ -179,6 +179,18 @@ class Bar:
         """What `undo` would take back, or `redo` do again; None where there is nothing."""
         return self._session.store.next_action(way)
 
+    def follow(self) -> Followed:
+        """As `refresh`, without waiting for anybody; what has become of the file meanwhile."""
+        return self._session.follow()
+
+    def open_again(self) -> None:
+        """Show the file that lies in the place of the one that was opened. Raises a `UserError`."""
+        self._session.open_again()
+
+    def newest_step(self) -> Stamp | None:
+        """What was done to the bar last and when, whatever became of it; None for nothing."""
+        return self._session.store.newest_action()
+
     @property
     def last_step(self) -> Step | None:
         """What was done last by this bar and nobody else; None before anything was."""
@@ -211,8 +223,19 @@ class Bar:
     def back_up(self, target: str | Path) -> Path:
         """Copy the whole bar to a new file, safely while it is open. Raises `CannotWrite`."""
         path = Path(target).expanduser().absolute()
-        copy_bar(self.path, path)
+        if self._session.store.beneath == "same":
+            copy_bar(self.path, path)
+        else:
+            self._session.store.write_copy(path)
         return path
+
+    def put_back(self) -> None:
+        """Write the bar that was opened where its file has gone from, and open it there.
+
+        Raises `CannotWrite` where another file lies there by now.
+        """
+        self._session.store.write_copy(self.path)
+        self.open_again()
 
     def write_file(self, path: str | Path, content: str | bytes) -> Path:
         """Write a file the user named, whole and never over a bar. Raises `CannotWrite`."""

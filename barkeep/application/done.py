@@ -7,8 +7,12 @@ from typing import Generic, TypeAlias, TypeVar
 
 from barkeep.domain.bar.changes import Changes
 from barkeep.store.history import Action
+from barkeep.store.refusals import BarIsBusy, WrittenNotRead
 
 T = TypeVar("T")
+
+BUSY = (BarIsBusy, WrittenNotRead)
+"""What is raised while another program holds the file: it may be tried again."""
 
 Step: TypeAlias = Action
 """One change that undo takes back or redo does again, as a menu names it."""

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import replace
 from datetime import datetime
-from typing import TypeVar
+from typing import Literal, TypeVar
 
 from barkeep.application.done import Done, Step
 from barkeep.application.knowledge import complete_knowledge
@@ -25,6 +25,7 @@ from barkeep.store.knowledge import (
     read_own_stand_ins,
     read_settings,
 )
+from barkeep.store.refusals import BarIsBusy, WrittenNotRead
 from barkeep.store.shoots import read_shoots
 from barkeep.store.specs import read_specs, read_trials
 from barkeep.store.store import Store
@@ -33,6 +34,12 @@ from barkeep.store.unit_of_work import Touched, UnitOfWork
 T = TypeVar("T")
 
 Subscriber = Callable[[Changes], None]
+
+Followed = Literal["same", "written", "restored", "replaced", "gone", "busy"]
+"""What another program has done to the file: *restored* is put back to an older state."""
+
+_UNREAD = -1
+"""No number of a version of the file: all of it is still to be read."""
 
 
 class Session:
@@ -48,6 +55,7 @@ class Session:
         self._snapshot = Snapshot(shipped, clock().date())
         self._data_version = store.data_version()
         self._renew_all()
+        self._newest = store.newest_action()
 
     @property
     def snapshot(self) -> Snapshot:
@@ -78,11 +86,16 @@ class Session:
     def settle(self, label: str, touched: Touched, value: Callable[[Snapshot], T]) -> Done[T]:
         """As `finished`, for what the store has done without a unit of work."""
         changes, names = touched.changes, self.tree.shown
-        if self._others_wrote():
-            changes = EVERYTHING
-            self._renew_all()
-        elif changes:
-            self._renew(touched, self.snapshot)
+        try:
+            if self._others_wrote():
+                changes = EVERYTHING
+                self._renew_all()
+            elif changes:
+                self._renew(touched, self.snapshot)
+            self._newest = self.store.newest_action()
+        except BarIsBusy as error:
+            self._data_version = _UNREAD
+            raise WrittenNotRead(str(self.store.path)) from error
         if self.tree.shown != names:  # the region is another, and with it what things are called
             changes |= {Part.KNOWLEDGE}
         done = Done(value(self.snapshot), changes, label)
@@ -93,9 +106,41 @@ class Session:
         """Read the bar anew where another program has written to it; whether it had."""
         if not self._others_wrote():
             return False
-        self._renew_all()
-        self._tell(EVERYTHING)
+        self._read_all()
         return True
+
+    def follow(self) -> Followed:
+        """As `refresh`, without waiting; what has become of the file since it was looked at last.
+
+        Of one that is gone or replaced nothing is read.
+        """
+        beneath = self.store.beneath
+        if beneath != "same":
+            return beneath
+        known = self._newest
+        try:
+            with self.store.not_waiting():
+                before = self._data_version
+                if not self._others_wrote():
+                    return "same"
+                now, self._data_version = self._data_version, before  # until all of it is read
+                is_older = known is not None and not self.store.still_holds(known)
+                self._read_all()
+                self._data_version = now
+        except BarIsBusy:
+            return "busy"
+        return "restored" if is_older else "written"
+
+    def open_again(self) -> None:
+        """Show what lies in the place of the file that was opened. Raises as opening does."""
+        self.store.open_again()
+        self._others_wrote()
+        self._read_all()
+
+    def _read_all(self) -> None:
+        self._renew_all()
+        self._newest = self.store.newest_action()
+        self._tell(EVERYTHING)
 
     def subscribe(self, subscriber: Subscriber) -> Callable[[], None]:
         """Call `subscriber` after each write with what has changed; the result ends that."""

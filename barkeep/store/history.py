@@ -34,6 +34,29 @@ class Action:
     label: str
 
 
+@dataclass(frozen=True, slots=True)
+class Stamp:
+    """An action that was written, and when: numbers only ever rise in one file."""
+
+    id: int
+    at: datetime
+    label: str
+
+
+def newest(connection: Connection) -> Stamp | None:
+    """The action written last, None where there is none."""
+    newest_first = select(action.c.id, action.c.at, action.c.label).order_by(action.c.id.desc())
+    row = connection.execute(newest_first.limit(1)).first()
+    return None if row is None else Stamp(*row)
+
+
+def at(connection: Connection, action_id: int) -> Stamp | None:
+    """The action of a number, None where there is none."""
+    one = select(action.c.id, action.c.at, action.c.label).where(action.c.id == action_id)
+    row = connection.execute(one).first()
+    return None if row is None else Stamp(*row)
+
+
 def next_action(connection: Connection, way: Way) -> Action | None:
     """What undo or redo would act on, None where there is nothing."""
     state, newest = ("done", True) if way == "undo" else ("undone", False)

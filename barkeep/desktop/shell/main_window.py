@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
@@ -21,7 +22,7 @@ from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWid
 
 from barkeep.application import paths
 from barkeep.application.bar import Bar
-from barkeep.application.done import Step
+from barkeep.application.done import BUSY, Step
 from barkeep.application.imports import NamedText
 from barkeep.desktop.look.metrics import ICON, PAD, UNIT
 from barkeep.desktop.look.theme import Theme, ThemeChoice
@@ -29,6 +30,7 @@ from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
+from barkeep.desktop.shell.following import Following
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import PAGES, Navigation, Page
@@ -131,13 +133,14 @@ class MainWindow(QMainWindow):
             toast=self.toast,
             go=self.go,
             undo=self.undo,
-            refuse=self._refused,
+            refuse=self.refuse,
         )
         self.actions_ = WindowActions(self.menuBar(), pages)
         self._add_status()
         self._connect()
         self.signals = BarSignals(bar, self)
         self.signals.changed.connect(self._on_changed)
+        self.following = Following(self.context, lambda: self.current, self.saved, self)
         self.setAcceptDrops(self.hooks.import_files is not None)
         self._restore()
         self._name_things()
@@ -180,11 +183,16 @@ class MainWindow(QMainWindow):
 
     def read_again(self) -> None:
         """Read what another program may have written, and ask the shown page again."""
-        if self.bar.refresh():
-            self.toast.say("What another program wrote was read")
-        else:
-            self.current.notice(EVERYTHING)
-            self.toast.say("Read again: nobody else has changed the bar")
+
+        def read(others_wrote: bool) -> None:
+            self.current.clear_refusal()
+            if others_wrote:
+                self.toast.say("What another program wrote was read")
+            else:
+                self.current.notice(EVERYTHING)
+                self.toast.say("Read again: nobody else has changed the bar")
+
+        run_operation(self, self.bar.refresh, read, self.refuse)
 
     def reset_columns(self) -> None:
         """Lay the shown page's columns out as they were at first."""
@@ -253,7 +261,7 @@ class MainWindow(QMainWindow):
                 self,
                 lambda: bar.write_file(named, list_of_bottles(bar.snapshot)),
                 lambda file: self.toast.say(f"All bottles are written to {file}"),
-                self._refused,
+                self.refuse,
             )
 
     def back_up(self) -> None:
@@ -266,7 +274,7 @@ class MainWindow(QMainWindow):
                 self,
                 lambda: bar.back_up(name),
                 lambda path: self.toast.say(f"Backed up to {path}"),
-                self._refused,
+                self.refuse,
             )
 
     def settings(self) -> None:
@@ -288,7 +296,7 @@ class MainWindow(QMainWindow):
 
     def check(self) -> None:
         """Look for what is wrong with the bar, and say it."""
-        run_operation(self, self.bar.check, self._tell_findings, self._refused)
+        run_operation(self, self.bar.check, self._tell_findings, self.refuse)
 
     def show_shortcuts(self) -> None:
         """Show what the keyboard can do."""
@@ -314,6 +322,7 @@ class MainWindow(QMainWindow):
             self._was_shown = True
             self.current.focus_list()
             self.first_shown.emit()
+            self.following.start()
             QTimer.singleShot(0, self, self._tell_what_was_left)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -348,6 +357,7 @@ class MainWindow(QMainWindow):
         for screen in self._screens.values():
             screen.save_layout()
         self.state.write()
+        self.following.stop()
         self.signals.stop()
         self.background.finish()
         super().closeEvent(event)
@@ -433,13 +443,14 @@ class MainWindow(QMainWindow):
         self.bar_name.setText(name)
         self.navigation.show_name(name)
         self.saved.setToolTip(plain_tip(f"Every change is in {self.bar.path} at once"))
-        self._undoes, self._redoes = self.bar.next_step("undo"), self.bar.next_step("redo")
+        with suppress(*BUSY):  # whoever is named by the menu is undone, or nobody
+            self._undoes, self._redoes = self.bar.next_step("undo"), self.bar.next_step("redo")
         undo, redo = (None if each is None else each.label for each in (self._undoes, self._redoes))
         self.actions_.name_undo(undo, redo)
 
     def _catch_up(self) -> None:
         """Back after another program, or after midnight."""
-        self.bar.refresh()
+        run_operation(self, self.bar.refresh, None, self.refuse)
         if self.bar.snapshot.on != self._day:
             self._day = self.bar.snapshot.on
             self._on_changed(EVERYTHING)
@@ -465,9 +476,10 @@ class MainWindow(QMainWindow):
             self.toast.say(f"{said}: {getattr(result, 'label', '')}")
 
         def refused(error: UserError) -> None:
-            if not self.bar.refresh():  # which names the steps as well
-                self._name_things()
-            self._refused(error)
+            with suppress(UserError):
+                if not self.bar.refresh():  # which names the steps as well
+                    self._name_things()
+            self.refuse(error)
 
         run_operation(self, step, done, refused)
 
@@ -479,7 +491,7 @@ class MainWindow(QMainWindow):
     def _open(self, path: Path) -> None:
         open_bar = self.hooks.open_bar
         if open_bar is not None:
-            run_operation(self, lambda: open_bar(path), None, self._refused)
+            run_operation(self, lambda: open_bar(path), None, self.refuse)
 
     def _tell_findings(self, findings: tuple[str, ...]) -> None:
         if not findings:
@@ -493,8 +505,12 @@ class MainWindow(QMainWindow):
         box.setInformativeText("\n".join(findings))
         box.open()
 
-    def _refused(self, error: UserError) -> None:
-        self.current.show_refusal(error)
+    def refuse(self, error: UserError) -> None:
+        """Say on the page that is shown why something cannot be done."""
+        if isinstance(error, BUSY):
+            self.current.banner.say(str(error), "error", "Try again", self.read_again)
+        else:
+            self.current.show_refusal(error)
 
 
 def _on(action: object, act: Callable[[], object]) -> None:
