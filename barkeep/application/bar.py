@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Self
 from barkeep.application.done import Done, Step
 from barkeep.application.knowledge import shipped
 from barkeep.application.paths import default_bar
-from barkeep.application.session import AllRead, Session, Subscriber
+from barkeep.application.session import AllRead, Followed, Session, Subscriber
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.store.refusals import NoBarThere
@@ -27,7 +27,7 @@ if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it fi
     from barkeep.application.shoots import Shoots
     from barkeep.application.shopping import Shopping
     from barkeep.application.specs import Specs, Trials
-    from barkeep.store.steps import Way
+    from barkeep.store.steps import Stamp, Way
 
 
 def usual_bar() -> Path:
@@ -212,6 +212,18 @@ class Bar:
         """What `undo` would take back, or `redo` do again; None where there is nothing."""
         return self._session.store.next_action(way)
 
+    def follow(self) -> Followed:
+        """As `refresh`, without waiting for anybody; what has become of the file meanwhile."""
+        return self._session.follow()
+
+    def open_again(self) -> None:
+        """Show the file that lies in the place of the one that was opened. Raises a `UserError`."""
+        self._session.open_again()
+
+    def newest_step(self) -> Stamp | None:
+        """What was done to the bar last and when, whatever became of it; None for nothing."""
+        return self._session.store.newest_action()
+
     @property
     def last_step(self) -> Step | None:
         """What was done last by this bar and nobody else; None before anything was."""
@@ -246,8 +258,19 @@ class Bar:
         from barkeep.store.backup import copy_bar
 
         path = Path(target).expanduser().absolute()
-        copy_bar(self.path, path)
+        if self._session.store.beneath == "same":
+            copy_bar(self.path, path)
+        else:
+            self._session.store.write_copy(path)
         return path
+
+    def put_back(self) -> None:
+        """Write the bar that was opened where its file has gone from, and open it there.
+
+        Raises `CannotWrite` where another file lies there by now.
+        """
+        self._session.store.write_copy(self.path)
+        self.open_again()
 
     def write_file(self, path: str | Path, content: str | bytes) -> Path:
         """Write a file the user named, whole and never over a bar. Raises `CannotWrite`."""

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from datetime import datetime
-from typing import TYPE_CHECKING, TypeVar
+from typing import TYPE_CHECKING, Literal, TypeVar
 
 from barkeep.application.done import Done, Step
 from barkeep.application.knowledge import complete_knowledge
@@ -21,6 +21,8 @@ from barkeep.domain.ingredients.relations import MadeFrom, StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial
+from barkeep.store.refusals import BarIsBusy, WrittenNotRead
+from barkeep.store.steps import Stamp
 
 if TYPE_CHECKING:  # loads slowly, and what was kept of a bar is shown without it
     from barkeep.store.store import Store
@@ -30,6 +32,11 @@ T = TypeVar("T")
 
 Subscriber = Callable[[Changes], None]
 
+Followed = Literal["same", "written", "restored", "replaced", "gone", "busy"]
+"""What another program has done to the file: *restored* is put back to an older state."""
+
+_UNREAD = -2
+"""No number of a version of the file: all of it is still to be read."""
 
 AS_KNOWN = -1
 """The data version of a bar of which all is known, as long as that is so."""
@@ -48,6 +55,7 @@ class AllRead:
     own_ingredients: tuple[Ingredient, ...]
     own_stand_ins: tuple[StandIn, ...]
     own_recipes: tuple[MadeFrom, ...]
+    newest: Stamp | None
 
 
 class Session:
@@ -74,6 +82,7 @@ class Session:
         if known is None:
             self._data_version = store.data_version()
             self._renew_all()
+            self._newest = store.newest_action()
         else:
             self._take(known)
 
@@ -106,11 +115,16 @@ class Session:
     def settle(self, label: str, touched: Touched, value: Callable[[Snapshot], T]) -> Done[T]:
         """As `finished`, for what the store has done without a unit of work."""
         changes, names = touched.changes, self.tree.shown
-        if self._others_wrote():
-            changes = EVERYTHING
-            self._renew_all()
-        elif changes:
-            self._renew(touched, self.snapshot)
+        try:
+            if self._others_wrote():
+                changes = EVERYTHING
+                self._renew_all()
+            elif changes:
+                self._renew(touched, self.snapshot)
+            self._newest = self.store.newest_action()
+        except BarIsBusy as error:
+            self._data_version = _UNREAD
+            raise WrittenNotRead(str(self.store.path)) from error
         if self.tree.shown != names:  # the region is another, and with it what things are called
             changes |= {Part.KNOWLEDGE}
         done = Done(value(self.snapshot), changes, label)
@@ -121,9 +135,41 @@ class Session:
         """Read the bar anew where another program has written to it; whether it had."""
         if not self._others_wrote():
             return False
-        self._renew_all()
-        self._tell(EVERYTHING)
+        self._read_all()
         return True
+
+    def follow(self) -> Followed:
+        """As `refresh`, without waiting; what has become of the file since it was looked at last.
+
+        Of one that is gone or replaced nothing is read.
+        """
+        beneath = self.store.beneath
+        if beneath != "same":
+            return beneath
+        known = self._newest
+        try:
+            with self.store.not_waiting():
+                before = self._data_version
+                if not self._others_wrote():
+                    return "same"
+                now, self._data_version = self._data_version, before  # until all of it is read
+                is_older = known is not None and not self.store.still_holds(known)
+                self._read_all()
+                self._data_version = now
+        except BarIsBusy:
+            return "busy"
+        return "restored" if is_older else "written"
+
+    def open_again(self) -> None:
+        """Show what lies in the place of the file that was opened. Raises as opening does."""
+        self.store.open_again()
+        self._others_wrote()
+        self._read_all()
+
+    def _read_all(self) -> None:
+        self._renew_all()
+        self._newest = self.store.newest_action()
+        self._tell(EVERYTHING)
 
     def subscribe(self, subscriber: Subscriber) -> Callable[[], None]:
         """Call `subscriber` after each write with what has changed; the result ends that."""
@@ -159,6 +205,7 @@ class Session:
             own_ingredients=self._own_ingredients,
             own_stand_ins=self._own_stand_ins,
             own_recipes=self._own_recipes,
+            newest=self._newest,
         )
 
     def digest_as_read(self) -> str | None:
@@ -170,6 +217,7 @@ class Session:
         self._own_ingredients = known.own_ingredients
         self._own_stand_ins = known.own_stand_ins
         self._own_recipes = known.own_recipes
+        self._newest = known.newest
         new = Snapshot(self.shipped, self.clock().date()).changed(
             products=known.products,
             bottles=known.bottles,

@@ -12,7 +12,7 @@ from importlib import import_module
 from typing import Any
 
 from barkeep import __version__
-from barkeep.cli.output import Answer
+from barkeep.cli.output import Answer, only_shown
 from barkeep.domain.phrases import capitalised
 
 
@@ -168,10 +168,17 @@ class Arguments(argparse.Namespace):
     json: bool
 
 
+class _Parser(argparse.ArgumentParser):
+    """Says what cannot be understood without letting it steer the terminal."""
+
+    def _print_message(self, message: str, file: Any = None) -> None:
+        super()._print_message(only_shown(message), file)
+
+
 def parse(argv: Sequence[str] | None = None) -> Arguments:
     """Read the arguments; leaves with status 2 where they cannot be understood."""
     written = list(sys.argv[1:] if argv is None else argv)
-    parser = argparse.ArgumentParser(
+    parser = _Parser(
         prog="barkeep",
         description="Know what is in a home bar, what it can make, what stands in, "
         "and what to buy next.",

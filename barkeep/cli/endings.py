@@ -7,6 +7,7 @@ import sys
 import traceback
 from collections.abc import Callable
 
+from barkeep.cli.output import only_shown
 from barkeep.errors import BarkeepError, UnusableFile
 
 CANNOT_BE_USED, FAULT, INTERRUPTED = 1, 70, 130
@@ -42,7 +43,7 @@ def run_guarded(run: Callable[[], int]) -> int:
 
 def complain(sentence: str) -> None:
     """Say a sentence on stderr."""
-    print(f"barkeep: {sentence}", file=sys.stderr)
+    print(f"barkeep: {only_shown(sentence)}", file=sys.stderr)
 
 
 def _written_down(error: Exception) -> str:

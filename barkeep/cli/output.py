@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import sys
 import textwrap
 import unicodedata
@@ -34,9 +35,31 @@ def print_answer(answer: Answer, *, as_json: bool) -> None:
     """Print an answer in one of its forms. Of JSON, letters a terminal cannot show are escaped."""
     if as_json:
         plain = (sys.stdout.encoding or "ascii").lower().replace("-", "") != "utf8"
-        print(json.dumps(answer.as_json(), ensure_ascii=plain, indent=2))
+        text = json.dumps(answer.as_json(), ensure_ascii=plain, indent=2)
+        print(_STEERING.sub(lambda found: f"\\u{ord(found[0]):04x}", text))
     else:
-        print(answer.shown if isinstance(answer.shown, str) else "\n".join(answer.shown))
+        text = answer.shown if isinstance(answer.shown, str) else "\n".join(answer.shown)
+        print(only_shown(text))
+
+
+_STEERING = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\u202a-\u202e\u2066-\u2069]")
+"""Letters that steer a terminal or turn a line around; none of them is ever seen."""
+_PICTURES, _DELETE, _LOST = 0x2400, 0x7F, "\ufffd"
+
+
+def only_shown(text: str) -> str:
+    """A text that a terminal shows and never obeys; what would steer it is seen as a sign.
+
+    >>> only_shown("Fog\\x1b[31m Lamp")
+    'Fog␛[31m Lamp'
+    """
+    return _STEERING.sub(lambda found: _sign(ord(found[0])), text)
+
+
+def _sign(code: int) -> str:
+    if code == _DELETE:
+        return "␡"
+    return chr(_PICTURES + code) if code < ord(" ") else _LOST
 
 
 def rounded(number: float | None, digits: int = 1) -> float | None:

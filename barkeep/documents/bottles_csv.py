@@ -36,8 +36,6 @@ answer; see `bottle_cells`.
 
 from __future__ import annotations
 
-import csv
-import io
 import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
@@ -71,6 +69,7 @@ from barkeep.documents.bottle_cells import (
     says_nothing,
     words,
 )
+from barkeep.documents.csv_cells import csv_text
 from barkeep.documents.foreign_text import Record, fields_of_header, read_records
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit
@@ -272,14 +271,12 @@ def rest_csv(rows: Sequence[ListedRow], aside: Sequence[str]) -> str:
     """
     used = [each for each in COLUMNS if each in REQUIRED or any(each in row.cells for row in rows)]
     kept = [place for place, name in enumerate(aside) if folded(name) != PROBLEM]
-    out = io.StringIO(newline="")
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow((*used, *(aside[place] for place in kept), PROBLEM))
+    written = [(*used, *(aside[place] for place in kept), PROBLEM)]
     for row in rows:
         cells = (row.cells.get(column, "") for column in used)
         others = (row.aside[place] if place < len(row.aside) else "" for place in kept)
-        writer.writerow((*cells, *others, told(row), *row.beyond))
-    return out.getvalue()
+        written.append((*cells, *others, told(row), *row.beyond))
+    return csv_text(written)
 
 
 def told(row: ListedRow) -> str:

@@ -8,12 +8,11 @@ that a jug or the eye usually leaves.
 
 from __future__ import annotations
 
-import csv
-import io
 from collections.abc import Iterable, Mapping
 from datetime import date
 
 from barkeep.documents.bottles_csv import COLUMNS
+from barkeep.documents.csv_cells import csv_text
 from barkeep.domain.bottles.bottle import (
     SCALE_SIGMA_G,
     SIGMAS,
@@ -36,11 +35,7 @@ def bottles_csv(bottles: Iterable[Bottle], currency: str) -> str:
     """
     rows = [_cells(each, currency) for each in bottles]
     used = [each for each in COLUMNS if each in ALWAYS or any(row[each] for row in rows)]
-    out = io.StringIO(newline="")
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(used)
-    writer.writerows([row[column] for column in used] for row in rows)
-    return out.getvalue()
+    return csv_text([used, *([row[column] for column in used] for row in rows)])
 
 
 def _cells(bottle: Bottle, currency: str) -> Mapping[str, str]:

@@ -13,6 +13,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from barkeep.documents.csv_cells import read_cell
 from barkeep.errors import Problem, UnreadableFile
 
 DEEPEST = 60
@@ -85,7 +86,7 @@ def read_records(text: str) -> tuple[list[Record], Problem | None]:
     try:
         for row, fields in enumerate(reader, 1):
             if any(field.strip() for field in fields):
-                found.append(Record(line, fields, row))
+                found.append(Record(line, [read_cell(each) for each in fields], row))
             line = before + reader.line_num + 1
     except csv.Error as error:
         return found, Problem(line, 1, f"this is not CSV: {error}")

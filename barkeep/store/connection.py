@@ -19,7 +19,7 @@ from sqlalchemy.engine import make_url
 from sqlalchemy.exc import ArgumentError, DBAPIError
 
 from barkeep.errors import UnreadableFile
-from barkeep.store.refusals import BarIsBusy, CannotWrite
+from barkeep.store.refusals import BarIsBusy, BarMoved, CannotWrite
 
 _MAGIC = b"SQLite format 3\0"
 """How every SQLite file begins."""
@@ -213,6 +213,8 @@ def _raise_spoken(path: Path, error: object, cause: Exception) -> None:
     # Extended codes such as SQLITE_IOERR_WRITE begin with the plain one.
     words = str(getattr(error, "sqlite_errorname", "")).split("_")[:2]
     code = "_".join(words)
+    if getattr(error, "sqlite_errorname", "") == "SQLITE_READONLY_DBMOVED":
+        raise BarMoved(str(path)) from cause
     if code in ("SQLITE_BUSY", "SQLITE_LOCKED"):
         raise BarIsBusy(str(path)) from cause
     if code in _WRITE_REASONS:

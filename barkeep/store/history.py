@@ -19,8 +19,22 @@ from barkeep.store.bottles import restore_entries, reverse_entries
 from barkeep.store.records import KINDS, Key
 from barkeep.store.refusals import AnotherStep, CannotUndo
 from barkeep.store.schema import action, action_image
-from barkeep.store.steps import Action, Way
+from barkeep.store.steps import Action, Stamp, Way
 from barkeep.store.unit_of_work import Touched, UnitOfWork
+
+
+def newest(connection: Connection) -> Stamp | None:
+    """The action written last, None where there is none."""
+    newest_first = select(action.c.id, action.c.at, action.c.label).order_by(action.c.id.desc())
+    row = connection.execute(newest_first.limit(1)).first()
+    return None if row is None else Stamp(*row)
+
+
+def at(connection: Connection, action_id: int) -> Stamp | None:
+    """The action of a number, None where there is none."""
+    one = select(action.c.id, action.c.at, action.c.label).where(action.c.id == action_id)
+    row = connection.execute(one).first()
+    return None if row is None else Stamp(*row)
 
 
 def next_action(connection: Connection, way: Way) -> Action | None:

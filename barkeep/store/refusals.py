@@ -18,6 +18,26 @@ class BarIsBusy(UserError):
     )
 
 
+class BarMoved(UserError):
+    """A write to a bar whose file has been deleted, moved or replaced beneath it."""
+
+    file: str
+    says = (
+        "{file} was deleted, moved or replaced while it was open here, and nothing was changed. "
+        "What is shown was read before that."
+    )
+
+
+class WrittenNotRead(UserError):
+    """A change that is written, after which the file could not be read, as another holds it."""
+
+    file: str
+    says = (
+        "What you did is written, but {file} is in use by another program just now, so it does "
+        "not show yet. Read it again in a moment."
+    )
+
+
 class BarIsHeld(BarIsBusy):
     """Another program kept the file locked for all of `waited_s` seconds while a bar was opened."""
 

@@ -6,6 +6,7 @@ SQLAlchemy is not here: every answer of a use case holds one of these.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 from typing import Literal
 
 Way = Literal["undo", "redo"]
@@ -16,4 +17,13 @@ class Action:
     """One action as menus name it."""
 
     id: int
+    label: str
+
+
+@dataclass(frozen=True, slots=True)
+class Stamp:
+    """An action that was written, and when: numbers only ever rise in one file."""
+
+    id: int
+    at: datetime
     label: str

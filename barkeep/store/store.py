@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import sqlite3
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from datetime import datetime
 from pathlib import Path
-from typing import Self
+from tempfile import TemporaryDirectory
+from typing import Literal, Self
 
 from sqlalchemy import Connection, Engine
 
+from barkeep.errors import UnreadableFile
 from barkeep.store import content, history
 from barkeep.store.checking import check_file, damage_spoken
 from barkeep.store.connection import (
@@ -21,10 +24,14 @@ from barkeep.store.connection import (
 )
 from barkeep.store.faults import Fault
 from barkeep.store.opening import make_ready
-from barkeep.store.steps import Action, Way
+from barkeep.store.refusals import CannotWrite
+from barkeep.store.steps import Action, Stamp, Way
 from barkeep.store.unit_of_work import Touched, UnitOfWork
 
 Clock = Callable[[], datetime]
+
+Beneath = Literal["same", "replaced", "gone"]
+"""Whether the file that was opened is still in its place, or another, or none."""
 
 
 _OPENING_WAITS = 5
@@ -39,6 +46,7 @@ class Store:
         self.is_new = is_new
         self._engine = engine
         self._clock = clock
+        self._file = _file_at(path)
 
     @classmethod
     def open(
@@ -62,6 +70,53 @@ class Store:
     def close(self) -> None:
         """Let go of the file."""
         self._engine.dispose()
+
+    def open_again(self, busy_ms: int = BUSY_MS) -> None:
+        """Let go of the file that was opened, and open what lies in its place by now.
+
+        Raises as `open` does; the file that was opened then stays so.
+        """
+        if self.beneath == "gone":
+            raise UnreadableFile(str(self.path), "there is no such file")
+        make_ready(self.path, busy_ms * _OPENING_WAITS)
+        self._engine.dispose()
+        self._engine, self._file = make_engine(self.path, busy_ms), _file_at(self.path)
+
+    @property
+    def beneath(self) -> Beneath:
+        """What lies in the place of the file that was opened."""
+        now = _file_at(self.path)
+        if now is None:
+            return "gone"
+        return "same" if now == self._file else "replaced"
+
+    def write_copy(self, target: Path) -> None:
+        """Copy the file that was opened to a new one, even where it is no longer in its place.
+
+        Raises `CannotWrite` where the target exists or its folder cannot take it.
+        """
+        if target.exists():
+            raise CannotWrite(str(target), "there is a file of that name already")
+        try:
+            with TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
+                partial = Path(folder) / "copy"
+                with self.reading() as connection, closing(sqlite3.connect(partial)) as copy:
+                    raw(connection).backup(copy)
+                partial.replace(target)
+        except OSError as error:
+            raise CannotWrite(str(target), error.strerror or str(error)) from error
+
+    @contextmanager
+    def not_waiting(self) -> Iterator[None]:
+        """Within this a file that another program holds is refused at once."""
+        with self._engine.connect() as connection:
+            before = raw(connection).execute("PRAGMA busy_timeout").fetchone()[0]
+            raw(connection).execute("PRAGMA busy_timeout = 0").fetchall()
+        try:
+            yield
+        finally:
+            with self._engine.connect() as connection:
+                raw(connection).execute(f"PRAGMA busy_timeout = {before}").fetchall()
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
@@ -91,6 +146,16 @@ class Store:
         with self.reading() as connection:
             return history.next_action(connection, way)
 
+    def newest_action(self) -> Stamp | None:
+        """The action written last, whatever became of it; None where there is none."""
+        with self.reading() as connection:
+            return history.newest(connection)
+
+    def still_holds(self, written: Stamp) -> bool:
+        """Whether an action that was read before is in the file."""
+        with self.reading() as connection:
+            return history.at(connection, written.id) == written
+
     def data_version(self) -> int:
         """A number that changes when another program has written to the file."""
         with self.reading() as connection:
@@ -117,3 +182,12 @@ class Store:
         """What goes wrong with the file, or comes of what stands in it, in a sentence."""
         with damage_spoken(self.path), spoken_errors(self.path):
             yield
+
+
+def _file_at(path: Path) -> tuple[int, int] | None:
+    """What tells the file at a path from any other, None for no file."""
+    try:
+        found = path.stat()
+    except OSError:
+        return None
+    return (found.st_dev, found.st_ino)

@@ -12,6 +12,7 @@ from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE, RowDelegate
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.search_field import SearchField
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.phrases import folded
@@ -38,7 +39,7 @@ class ChooseBottle(QDialog):
             left = quantity(each.level.amount, each.product.unit)
             item.setData(SUBTITLE_ROLE, left)
             item.setData(Qt.ItemDataRole.AccessibleTextRole, f"{each.product.title}, {left}")
-            item.setToolTip(each.product.title)
+            item.setToolTip(plain_tip(each.product.title))
             self.view.addItem(item)
         self.take_button = primary_button("Take", self.take)
         self._lay_out()

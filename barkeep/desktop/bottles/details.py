@@ -27,6 +27,7 @@ from barkeep.desktop.widgets.details import DetailRow, DetailSection, in_pairs
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.levels import LevelGauge
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bottles.bottle import Bottle, Entry
 from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.level_words import (
@@ -70,7 +71,7 @@ class LevelHistory(QWidget):
         first, last = (quantity(steps[place][1], bottle.product.unit) for place in (0, -1))
         words = f"From {first} on {self._ends[0]} to {last} today, in {len(steps)} entries"
         self.setAccessibleDescription(words)
-        self.setToolTip(words)
+        self.setToolTip(plain_tip(words))
         self.update()
 
     def sizeHint(self) -> QSize:

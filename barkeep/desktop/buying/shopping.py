@@ -31,6 +31,7 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.desktop.widgets.ticks import Tickable, TickList
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.buying.shopping import (
@@ -189,7 +190,7 @@ class ShoppingTable(QTableWidget):
                 flags |= Qt.ItemFlag.ItemIsEditable
                 cell.setToolTip(COUNT_TIP if column == COUNT else PRICE_TIP)
             else:
-                cell.setToolTip("\n".join(thing.why) if column == WHY else text)
+                cell.setToolTip(plain_tip("\n".join(thing.why) if column == WHY else text))
             if column == WHAT:
                 flags |= Qt.ItemFlag.ItemIsUserCheckable
                 cell.setCheckState(Qt.CheckState.Unchecked)

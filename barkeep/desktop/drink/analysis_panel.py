@@ -16,6 +16,7 @@ from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import caption, copyable, text_label
 from barkeep.desktop.widgets.layouts import at_left, column_of
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.drink.words import INFORMATION, Fact
 
 NAME = "Balance among its family"
@@ -40,7 +41,7 @@ class BalancePicture(QWidget):
         self.bars = tuple(bars)
         said = "; ".join(bar.in_words for bar in bars)
         self.setAccessibleDescription(said)
-        self.setToolTip(said)
+        self.setToolTip(plain_tip(said))
         self.updateGeometry()
         self.update()
 

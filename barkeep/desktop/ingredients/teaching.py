@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QPushButton, QSizePolicy, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.ingredients.own_ingredient import OwnIngredientDialog, Way
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.snapshot import Snapshot
 
 TEACH: dict[Way, tuple[str, str]] = {
@@ -53,7 +54,7 @@ def teach_buttons(words: str, act: Callable[[str, Way], object]) -> Iterator[QPu
         made.setProperty("chip", True)
         made.setAutoDefault(False)
         made.setAccessibleName(f"{said} “{words}”")
-        made.setToolTip(f"Say what “{words}” is ({keys})")
+        made.setToolTip(plain_tip(f"Say what “{words}” is ({keys})"))
         made.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
         made.clicked.connect(partial(_act, act, words, way))
         yield made

@@ -27,6 +27,7 @@ from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import column_of, wide
 from barkeep.desktop.widgets.notices import Banner
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import show_quantity, to_quantity
 from barkeep.domain.amounts.rounding import rounded_down
@@ -273,7 +274,7 @@ class BatchDialog(QDialog):
         for number, row in enumerate(rows):
             for column, text in enumerate(row):
                 item = QTableWidgetItem(text)
-                item.setToolTip(text)
+                item.setToolTip(plain_tip(text))
                 if column in (1, 2):
                     right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
                     item.setTextAlignment(right)

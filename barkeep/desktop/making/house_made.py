@@ -32,6 +32,7 @@ from barkeep.desktop.widgets.buttons import button, day_field, day_in
 from barkeep.desktop.widgets.details import ScrolledPage, add_heading, grid_of_rows
 from barkeep.desktop.widgets.labels import copyable, in_danger, text_label
 from barkeep.desktop.widgets.layouts import column_of
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
@@ -320,7 +321,7 @@ class MakeDialog(FormDialog):
         for each in recipes_for(self._key, self._snapshot.knowledge):
             self.recipe.addItem(recipe_words(each, self._tree), each)
         self.recipe.blockSignals(False)
-        self.recipe.setToolTip(self.recipe.currentText())
+        self.recipe.setToolTip(plain_tip(self.recipe.currentText()))
 
     def _offer_sizes(self, amount: float | None) -> None:
         recipe = self.recipe.currentData()
@@ -486,7 +487,7 @@ class MakeDialog(FormDialog):
             self.choose(key)
 
     def _on_recipe(self) -> None:
-        self.recipe.setToolTip(self.recipe.currentText())
+        self.recipe.setToolTip(plain_tip(self.recipe.currentText()))
         self._renew()
 
     def _on_edited(self, name: str) -> None:

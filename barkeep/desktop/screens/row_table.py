@@ -14,6 +14,7 @@ from typing import Any, Generic, TypeVar
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, Qt, Signal
 
 from barkeep.desktop.widgets.delegates import VALUE_ROLE, Index
+from barkeep.desktop.widgets.tips import plain_tip
 
 Row = TypeVar("Row")
 DISPLAY = Qt.ItemDataRole.DisplayRole.value
@@ -108,7 +109,7 @@ class RowTable(QAbstractTableModel, Generic[Row]):
         if role == VALUE_ROLE:
             return row
         if role == TOOLTIP:
-            return column.tooltip(row) if column.tooltip else None
+            return plain_tip(column.tooltip(row)) if column.tooltip else None
         say = column.text if role == DISPLAY else column.roles.get(role)
         if say is None:
             return None

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
@@ -21,7 +22,7 @@ from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWid
 
 from barkeep.application import paths
 from barkeep.application.bar import Bar
-from barkeep.application.done import Step
+from barkeep.application.done import BUSY, Step
 from barkeep.application.imports import NamedText
 from barkeep.desktop.look.metrics import ICON, PAD, UNIT
 from barkeep.desktop.look.theme import Theme, ThemeChoice
@@ -29,12 +30,14 @@ from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
+from barkeep.desktop.shell.following import Following
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import PAGES, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import row_of, wide
 from barkeep.desktop.widgets.notices import Toast
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.documents.specs.files import SUFFIXES
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
@@ -133,13 +136,14 @@ class MainWindow(QMainWindow):
             toast=self.toast,
             go=self.go,
             undo=self.undo,
-            refuse=self._refused,
+            refuse=self.refuse,
         )
         self.actions_ = WindowActions(self.menuBar(), pages)
         self._add_status()
         self._connect()
         self.signals = BarSignals(bar, self)
         self.signals.changed.connect(self._on_changed)
+        self.following = Following(self.context, lambda: self.current, self.saved, self)
         self.setAcceptDrops(self.hooks.import_files is not None)
         self._restore()
         self._name_things()
@@ -182,11 +186,16 @@ class MainWindow(QMainWindow):
 
     def read_again(self) -> None:
         """Read what another program may have written, and ask the shown page again."""
-        if self.bar.refresh():
-            self.toast.say("What another program wrote was read")
-        else:
-            self.current.notice(EVERYTHING)
-            self.toast.say("Read again: nobody else has changed the bar")
+
+        def read(others_wrote: bool) -> None:
+            self.current.clear_refusal()
+            if others_wrote:
+                self.toast.say("What another program wrote was read")
+            else:
+                self.current.notice(EVERYTHING)
+                self.toast.say("Read again: nobody else has changed the bar")
+
+        run_operation(self, self.bar.refresh, read, self.refuse)
 
     def reset_columns(self) -> None:
         """Lay the shown page's columns out as they were at first."""
@@ -256,7 +265,7 @@ class MainWindow(QMainWindow):
                 self,
                 lambda: bar.write_file(named, list_of_bottles(bar.snapshot)),
                 lambda file: self.toast.say(f"All bottles are written to {file}"),
-                self._refused,
+                self.refuse,
             )
 
     def back_up(self) -> None:
@@ -269,7 +278,7 @@ class MainWindow(QMainWindow):
                 self,
                 lambda: bar.back_up(name),
                 lambda path: self.toast.say(f"Backed up to {path}"),
-                self._refused,
+                self.refuse,
             )
 
     def settings(self) -> None:
@@ -291,7 +300,7 @@ class MainWindow(QMainWindow):
 
     def check(self) -> None:
         """Look for what is wrong with the bar, and say it."""
-        run_operation(self, self.bar.check, self._tell_findings, self._refused)
+        run_operation(self, self.bar.check, self._tell_findings, self.refuse)
 
     def show_shortcuts(self) -> None:
         """Show what the keyboard can do."""
@@ -317,6 +326,7 @@ class MainWindow(QMainWindow):
             self._was_shown = True
             self.current.focus_list()
             self.first_shown.emit()
+            self.following.start()
             QTimer.singleShot(0, self, self._tell_what_was_left)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -351,6 +361,7 @@ class MainWindow(QMainWindow):
         for screen in self._screens.values():
             screen.save_layout()
         self.state.write()
+        self.following.stop()
         self.signals.stop()
         self.background.finish()
         super().closeEvent(event)
@@ -435,14 +446,15 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(f"{name} – barkeep")
         self.bar_name.setText(name)
         self.navigation.show_name(name)
-        self.saved.setToolTip(f"Every change is in {self.bar.path} at once")
-        self._undoes, self._redoes = self.bar.next_step("undo"), self.bar.next_step("redo")
+        self.saved.setToolTip(plain_tip(f"Every change is in {self.bar.path} at once"))
+        with suppress(*BUSY):  # whoever is named by the menu is undone, or nobody
+            self._undoes, self._redoes = self.bar.next_step("undo"), self.bar.next_step("redo")
         undo, redo = (None if each is None else each.label for each in (self._undoes, self._redoes))
         self.actions_.name_undo(undo, redo)
 
     def _catch_up(self) -> None:
         """Back after another program, or after midnight."""
-        self.bar.refresh()
+        run_operation(self, self.bar.refresh, None, self.refuse)
         if self.bar.snapshot.on != self._day:
             self._day = self.bar.snapshot.on
             self._on_changed(EVERYTHING)
@@ -468,9 +480,10 @@ class MainWindow(QMainWindow):
             self.toast.say(f"{said}: {getattr(result, 'label', '')}")
 
         def refused(error: UserError) -> None:
-            if not self.bar.refresh():  # which names the steps as well
-                self._name_things()
-            self._refused(error)
+            with suppress(UserError):
+                if not self.bar.refresh():  # which names the steps as well
+                    self._name_things()
+            self.refuse(error)
 
         run_operation(self, step, done, refused)
 
@@ -484,7 +497,7 @@ class MainWindow(QMainWindow):
             run_operation(self, lambda: show(path), None, partial(self._not_shown, path))
 
     def _not_shown(self, path: Path, error: UserError) -> None:
-        self._refused(error)
+        self.refuse(error)
         if isinstance(error, DamagedBar):
             self._look_over(path)
 
@@ -506,8 +519,12 @@ class MainWindow(QMainWindow):
         if path is not None:
             self._show_in_place(self.hooks.open_bar, path)
 
-    def _refused(self, error: UserError) -> None:
-        self.current.show_refusal(error)
+    def refuse(self, error: UserError) -> None:
+        """Say on the page that is shown why something cannot be done."""
+        if isinstance(error, BUSY):
+            self.current.banner.say(str(error), "error", "Try again", self.read_again)
+        else:
+            self.current.show_refusal(error)
 
 
 def _on(action: object, act: Callable[[], object]) -> None:
@@ -528,6 +545,7 @@ def _asked_about(unsaved: str, parent: QWidget) -> Literal["discard", "later", "
     box = QMessageBox(parent)
     box.setIcon(QMessageBox.Icon.Warning)
     box.setWindowTitle("barkeep")
+    box.setTextFormat(Qt.TextFormat.PlainText)
     box.setText(unsaved)
     box.setInformativeText("Nothing of them is in the ledger. Left for later, they are kept.")
     lose = box.addButton("Discard counts", QMessageBox.ButtonRole.DestructiveRole)

@@ -80,6 +80,8 @@ class WindowActions(QObject):
         menu = self._menu("&Edit")
         self.undo = self._add(menu, "&Undo", Keys.Undo, "undo")
         self.redo = self._add(menu, "&Redo", "Ctrl+Shift+Z", "redo")
+        for each, word in ((self.undo, "Undo"), (self.redo, "Redo")):
+            each.setToolTip(word)  # or it would be what the menu names first, for good
         menu.addSeparator()
         self.paste = self._add(menu, "&Paste specs…", Keys.Paste)
         self.find = self._add(menu, "&Find", Keys.Find, "search")

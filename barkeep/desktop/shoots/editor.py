@@ -30,6 +30,7 @@ from barkeep.desktop.widgets.buttons import button, day_field, day_in, number_fi
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.shoots import (
     MOST_SHOOT_SERVES,
     ChosenPour,
@@ -303,7 +304,7 @@ class ShootEditor(FormDialog):
         row = self.table.rowCount()
         self.table.insertRow(row)
         item = QTableWidgetItem(drink.name)
-        item.setToolTip(drink.name)
+        item.setToolTip(plain_tip(drink.name))
         self.table.setItem(row, 0, item)
         counts = (drink.serves.tests, drink.serves.camera, drink.serves.tasting)
         for column, (word, count) in enumerate(zip(COLUMNS[1:], counts, strict=True), 1):

@@ -48,6 +48,7 @@ from barkeep.desktop.widgets.keys import HELD, KeyLegend, typed_key
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, announce, question_before_losing
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.amounts.amount import parse_amount
 from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.bar.shoots import MOST_SHOOT_SERVES, Shoot
@@ -700,7 +701,7 @@ class LogDialog(RefusedInBanner, QDialog):
             if column in (SPILLED, COUNTED):
                 flags |= Qt.ItemFlag.ItemIsEditable
             item.setFlags(flags)
-            item.setToolTip(text)
+            item.setToolTip(plain_tip(text))
             if column:
                 item.setTextAlignment(RIGHT)
             self.table.setItem(number, column, item)

@@ -20,6 +20,7 @@ from barkeep.desktop.widgets.labels import (
     text_label,
 )
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.comparison import FigureRow, RiffComparison, compare, figure_rows
 from barkeep.domain.phrases import folded
@@ -288,7 +289,7 @@ def _add_beside(
 
 def _add_pair(grid: QGridLayout, number: int, row: PairRow) -> None:
     mark = text_label(row.mark, TypeSize.STRONG, quiet=not row.word)
-    mark.setToolTip(row.word or "The same")
+    mark.setToolTip(plain_tip(row.word or "The same"))
     mark.setAccessibleName(row.in_words)
     grid.addWidget(mark, number, 0, TOP | Qt.AlignmentFlag.AlignHCenter)
     grid.addWidget(_side(row.before), number, 1, TOP)

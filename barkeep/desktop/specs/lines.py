@@ -31,6 +31,7 @@ from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, Index, RowDelegate
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import Card, column_of, wide
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.amounts.rounding import Style
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Snapshot
@@ -223,7 +224,7 @@ class LineTable(RowTable[LineRow]):
             case Qt.ItemDataRole.CheckStateRole if column in _TICKS:
                 return _CHECKED if _value(row.fields, column) else _UNCHECKED
             case Qt.ItemDataRole.ToolTipRole:
-                return row.fault or _words(row.fields, column) or None
+                return plain_tip(row.fault or _words(row.fields, column)) or None
             case _ if role == ICONS_ROLE and column == INGREDIENT:
                 return ("error",) if row.fault else ()
             case Qt.ItemDataRole.AccessibleTextRole if column in _TICKS:

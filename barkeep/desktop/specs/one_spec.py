@@ -25,6 +25,7 @@ from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.details import add_heading, add_noted, grid_of_rows, in_pairs
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, caption, copyable
 from barkeep.desktop.widgets.layouts import column_of
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import capitalised
@@ -169,7 +170,7 @@ class SpecPage(QWidget):
         parts = line_parts(line, self._tree[line.ingredient], shown.text)
         label = self._linked(parts, self.ingredient_followed.emit)
         asked = f"What stands in for {names_in_sentence(line, self._tree)}?"
-        label.setToolTip(f"{written(shown)}\n{asked}" if shown.written else asked)
+        label.setToolTip(plain_tip(f"{written(shown)}\n{asked}" if shown.written else asked))
         label.setAccessibleDescription(written(shown))
         if answer is None:
             add_noted(grid, number, label, kind_in_words(line, self._tree))

@@ -17,6 +17,7 @@ from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.details import ScrolledPage
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.amounts.amount import show_range
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -139,7 +140,7 @@ class ReadingPanel(ScrolledPage):
         made = QPushButton(fix.text.replace("&", "&&"))
         made.setProperty("chip", True)
         made.setAccessibleName(f"Write {fix.text} instead")
-        made.setToolTip(f"Write “{fix.text}” instead")
+        made.setToolTip(plain_tip(f"Write “{fix.text}” instead"))
         made.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
         made.clicked.connect(partial(self._choose, fix))
         self.fix_buttons.append(made)

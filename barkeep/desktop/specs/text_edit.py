@@ -20,6 +20,7 @@ from barkeep.desktop.screens.name_completion import TEXT, OfferedNames
 from barkeep.desktop.screens.offer_list import OfferDelegate, OfferList
 from barkeep.desktop.specs.line_names import IngredientNames
 from barkeep.desktop.specs.reading import Fault, Fix
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.documents.specs.files import KIND_WORDS, kind_of, parts_in_file
 from barkeep.documents.specs.jsonld import is_web_page
 from barkeep.domain.spec_text.parts import SpecParts, text_of_all
@@ -290,7 +291,7 @@ class SpecTextEdit(QPlainTextEdit):
         wave = QTextCharFormat()
         wave.setUnderlineStyle(QTextCharFormat.UnderlineStyle.WaveUnderline)
         wave.setUnderlineColor(QColor(current_tones().danger))
-        wave.setToolTip(fault.message)
+        wave.setToolTip(plain_tip(fault.message))
         selection.cursor = cursor
         selection.format = wave
         return selection

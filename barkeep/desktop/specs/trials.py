@@ -32,6 +32,7 @@ from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.details import add_heading
 from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, selectable, text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, read_score_value, show_score
@@ -90,7 +91,7 @@ class ScoreGrid(QTableWidget):
         self.setRowCount(len(rows))
         for row, taster in enumerate(rows):
             header = QTableWidgetItem(self._shortened(taster))
-            header.setToolTip(taster)
+            header.setToolTip(plain_tip(taster))
             self.setVerticalHeaderItem(row, header)
             for column in range(self.columnCount()) if row >= before else ():
                 cell = QTableWidgetItem()

@@ -16,6 +16,7 @@ from barkeep.desktop.screens.form_dialog import FormDialog, read_number
 from barkeep.desktop.screens.name_completion import NameCompleter, complete_with, ingredient_names
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.ticks import CheckGroup
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.ingredients.relations import Scope, StandIn
 from barkeep.domain.stand_ins.offers import FLOOR
 from barkeep.domain.stand_ins.words import SCOPE_WORDS, closeness_word
@@ -88,7 +89,7 @@ class OwnStandInDialog(FormDialog):
         self.add_field(OFFERED, "&Pour instead", self.edits[OFFERED])
         self.add_field(CLOSENESS, "&Closeness", self.edits[CLOSENESS], TOO_FAR)
         self.add_field(RATIO, "&Ratio", self.edits[RATIO], "times as much")
-        self.edits[RATIO].setToolTip(f"How much of it replaces one part of {wanted}")
+        self.edits[RATIO].setToolTip(plain_tip(f"How much of it replaces one part of {wanted}"))
         self.add_field(WHY, "&Why", self.edits[WHY])
         self.add_field(SCOPE, "W&here", self.scopes, tall=True)
         self.scopes.ticked.connect(self._on_scope)

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import HALF, ICON
+from barkeep.desktop.widgets.tips import plain_tip
 
 
 def button(
@@ -53,7 +54,7 @@ def quiet_button(
     made = QToolButton()
     made.setProperty("quiet", True)
     made.setAccessibleName(name)
-    made.setToolTip(name)
+    made.setToolTip(plain_tip(name))
     made.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonIconOnly)
     _dress(made, picture)
     if on_click is not None:
@@ -114,4 +115,4 @@ def offer(thing: QAction | QAbstractButton, unless: str = "") -> None:
         kept = thing.toolTip()
         thing.setProperty("own_tooltip", kept)
     thing.setEnabled(not unless)
-    thing.setToolTip(unless or str(kept))
+    thing.setToolTip(plain_tip(unless) or str(kept))

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QButtonGroup, QLayout, QLayoutItem, QPushButton, Q
 from barkeep.desktop.look.metrics import HALF, UNIT
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import row_of
+from barkeep.desktop.widgets.tips import plain_tip
 
 
 class FlowLayout(QLayout):
@@ -122,7 +123,7 @@ class FilterChips(QWidget):
         made.setProperty("chip", True)
         made.setCheckable(True)
         made.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
-        made.setToolTip(explanation)
+        made.setToolTip(plain_tip(explanation))
         made.setAccessibleName(f"{title}: {word}")
         made.setAccessibleDescription(explanation)
         self._group.addButton(made)

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import ICON, TypeSize, set_type
 from barkeep.desktop.look.tones import current_tones
+from barkeep.desktop.widgets.tips import plain_tip
 
 
 def text_label(
@@ -85,7 +86,7 @@ class ElidedLabel(QLabel):
         painter.drawText(self.contentsRect(), int(self.alignment()), self.shown_text)
 
     def _explain(self) -> None:
-        self.setToolTip("" if self.shown_text == self.text() else self.text())
+        self.setToolTip("" if self.shown_text == self.text() else plain_tip(self.text()))
 
 
 class PictureLabel(QLabel):
@@ -94,7 +95,7 @@ class PictureLabel(QLabel):
     def __init__(self, name: str, size: int = ICON, tone: str = "text", meaning: str = "") -> None:
         super().__init__()
         self._size = size
-        self.setToolTip(meaning)
+        self.setToolTip(plain_tip(meaning))
         self.setAccessibleName(meaning)
         self.setFixedSize(size, size)
         self.show_picture(name, tone)

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import UNIT
 from barkeep.desktop.look.tones import Tones, current_tones
+from barkeep.desktop.widgets.tips import plain_tip
 
 FULL_LINE = 0.30
 """Where 100 % stands in the drawn bottle, as a share of its height from the top."""
@@ -264,7 +265,7 @@ class LevelGauge(QWidget):
         """Draw a reading; `words` say the same: “Level 315 of 700 ml, 45 %”."""
         self.reading = reading
         self.setAccessibleDescription(words)
-        self.setToolTip(words)
+        self.setToolTip(plain_tip(words))
         self.update()
 
     def sizeHint(self) -> QSize:

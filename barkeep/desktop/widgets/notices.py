@@ -33,6 +33,7 @@ def question_before_losing(
     question, tones = QMessageBox(parent), current_tones()
     question.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     question.setWindowTitle(title)
+    question.setTextFormat(Qt.TextFormat.PlainText)
     question.setText(text)
     ratio = parent.devicePixelRatioF()
     question.setIconPixmap(

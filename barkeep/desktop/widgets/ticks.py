@@ -15,6 +15,7 @@ from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import Card, Slot, add_parts, column_of, row_of, wide
 from barkeep.desktop.widgets.search_field import SearchField
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.phrases import folded
 
 Key = TypeVar("Key", bound=str)
@@ -129,7 +130,9 @@ class TickList(QWidget, Generic[T]):
             wanted = each.title in ticked
             item.setCheckState(Qt.CheckState.Checked if wanted else Qt.CheckState.Unchecked)
             item.setData(THING_ROLE, folded(f"{each.title} {each.words}"))
-            item.setToolTip("\n".join(words for words in (each.title, each.words) if words))
+            item.setToolTip(
+                plain_tip("\n".join(words for words in (each.title, each.words) if words))
+            )
             item.setSizeHint(QSize(0, ROW_HEIGHT))
             self.view.addItem(item)
             first = item if wanted and first is None else first

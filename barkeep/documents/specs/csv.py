@@ -7,13 +7,12 @@ inside their field. Which column is what is told by `barkeep.documents.specs.col
 
 from __future__ import annotations
 
-import csv
-import io
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import PurePath
 
+from barkeep.documents.csv_cells import csv_text
 from barkeep.documents.foreign_text import Record, read_records
 from barkeep.documents.specs.columns import ColumnUse, Listing, listing
 from barkeep.documents.specs.document import Document, in_short
@@ -50,9 +49,7 @@ class _Draft:
 
 def specs_csv(specs: Sequence[SpecParts]) -> str:
     """Specs as a CSV text that `parts_in_csv` reads back."""
-    out = io.StringIO(newline="")
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(COLUMNS)
+    rows: list[Sequence[str]] = [COLUMNS]
     for spec in specs:
         once = (
             "\n".join(spec.method),
@@ -66,10 +63,9 @@ def specs_csv(specs: Sequence[SpecParts]) -> str:
             spec.source,
         )
         first, *others = spec.lines or ("",)
-        writer.writerow((spec.name, first, *once))
-        for line in others:
-            writer.writerow((spec.name, line, *("" for _ in once)))
-    return out.getvalue()
+        rows.append((spec.name, first, *once))
+        rows.extend((spec.name, line, *("" for _ in once)) for line in others)
+    return csv_text(rows)
 
 
 def csv_document(text: str, file: str, uses: Sequence[ColumnUse] | None = None) -> Document:

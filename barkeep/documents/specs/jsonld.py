@@ -84,7 +84,9 @@ def recipe_text(specs: Sequence[SpecParts]) -> str:
     recipes = [_recipe(spec) for spec in specs]
     context = {"@context": "https://schema.org"}
     whole = {**context, **recipes[0]} if len(recipes) == 1 else {**context, "@graph": recipes}
-    return json.dumps(whole, ensure_ascii=False, indent=2) + "\n"
+    text = json.dumps(whole, ensure_ascii=False, indent=2)
+    # Or a name could end the script of the page that it is pasted into.
+    return text.replace("<", "\\u003c") + "\n"
 
 
 def _recipes(value: Any) -> Iterator[Thing]:

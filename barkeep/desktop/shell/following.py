@@ -1,0 +1,147 @@
+"""The window follows its file: what others write to it, and what becomes of it beneath the window.
+
+Once a second it is looked at, without waiting for whoever holds it. A file that is gone, or that
+another lies in the place of, is said once, with what can be done; nothing that is shown is lost.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Qt, QTimer
+from PySide6.QtWidgets import QFileDialog, QLabel, QMessageBox, QWidget
+
+from barkeep.application.session import Followed
+from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.screens.screen import Screen, ScreenContext
+from barkeep.domain.bar.changes import EVERYTHING
+
+EVERY_MS = 1000
+GONE = (
+    "{file} is gone: it was deleted, moved or renamed. What is shown was read before that, and "
+    "nothing can be written to it."
+)
+REPLACED = (
+    "Another file lies in the place of {file} since it was opened. What is shown is still the bar "
+    "that was opened, and nothing can be written to it."
+)
+RESTORED = "{file} was put back to an older state, which is what is shown now. {newest}"
+WHAT_NOW = "What can be done…"
+
+
+class Following(QObject):
+    """`question` is what was asked last of a file that is gone or replaced."""
+
+    def __init__(
+        self,
+        context: ScreenContext,
+        current: Callable[[], Screen],
+        saved: QLabel,
+        parent: QWidget,
+    ) -> None:
+        """`current` is the page that is shown, `saved` what the status bar says of the file."""
+        super().__init__(parent)
+        self._context, self._current, self._saved = context, current, saved
+        self._parent = parent
+        self._last: Followed = "same"
+        self.question: QMessageBox | None = None
+        self._timer = QTimer(self)
+        self._timer.setInterval(EVERY_MS)
+        self._timer.timeout.connect(self.look)
+
+    def start(self) -> None:
+        """Look every second from now on."""
+        self._timer.start()
+
+    def stop(self) -> None:
+        """Look no longer."""
+        self._timer.stop()
+
+    def look(self) -> None:
+        """Look at the file now, and say what has become of it."""
+        run_operation(self._parent, self._context.bar.follow, self._tell, self._context.refuse)
+
+    def _tell(self, now: Followed) -> None:
+        before, self._last = self._last, now if now in ("gone", "replaced") else "same"
+        if now == "restored":
+            self._say(RESTORED.format(file=self._file, newest=self._newest()), "", None)
+        elif self._last == before:
+            return
+        elif self._last == "same":
+            self._saved.setText("Saved")
+            self._say(f"{self._file} is back, as it was opened.", "", None)
+        else:
+            self._saved.setText("Not in its file")
+            words = GONE if now == "gone" else REPLACED
+            self._say(words.format(file=self._file), WHAT_NOW, partial(self.ask, now))
+
+    def ask(self, what: Followed) -> None:
+        """Offer what can be done about a file that is gone or replaced."""
+        box = QMessageBox(self._parent)
+        box.setIcon(QMessageBox.Icon.Warning)
+        box.setWindowTitle("barkeep")
+        box.setTextFormat(Qt.TextFormat.PlainText)
+        box.setText((GONE if what == "gone" else REPLACED).format(file=self._file))
+        role = QMessageBox.ButtonRole.ActionRole
+        ways: dict[object, Callable[[], object]] = {}
+        if what == "gone":
+            ways[box.addButton("&Write it there again", role)] = self.put_back
+        else:
+            ways[box.addButton("&Show the new one", role)] = self.show_new
+        ways[box.addButton("Save what is shown &elsewhere…", role)] = self.save_elsewhere
+        leave = box.addButton("&Go on looking", QMessageBox.ButtonRole.RejectRole)
+        box.setDefaultButton(leave)
+        box.setEscapeButton(leave)
+        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        box.finished.connect(lambda: ways.get(box.clickedButton(), self._leave)())
+        self.question = box
+        box.open()
+
+    def put_back(self) -> None:
+        """Write the bar that is shown where its file was."""
+        done = f"The bar is in {self._file} again, with everything that is shown"
+        self._do(self._context.bar.put_back, done)
+
+    def show_new(self) -> None:
+        """Show the bar that lies there now."""
+        self._do(self._context.bar.open_again, f"{self._file} was opened anew")
+
+    def save_elsewhere(self) -> None:
+        """Copy the bar that is shown to another file."""
+        offered = self._file.with_name(f"{self._file.stem} saved.barkeep")
+        name, _kind = QFileDialog.getSaveFileName(self._parent, "Save what is shown", str(offered))
+        if name:
+            run_operation(
+                self._parent,
+                lambda: self._context.bar.back_up(Path(name)),
+                lambda path: self._context.toast.say(f"What is shown is in {path}"),
+                self._context.refuse,
+            )
+
+    def _do(self, act: Callable[[], object], said: str) -> None:
+        def done(_result: object) -> None:
+            self._last = "same"
+            self._saved.setText("Saved")
+            self._current().banner.clear()
+            self._current().notice(EVERYTHING)
+            self._context.toast.say(said)
+
+        run_operation(self._parent, act, done, self._context.refuse)
+
+    def _leave(self) -> None:
+        """Nothing is done; the status bar goes on saying it."""
+
+    @property
+    def _file(self) -> Path:
+        return self._context.bar.path
+
+    def _newest(self) -> str:
+        found = self._context.bar.newest_step()
+        if found is None:
+            return "Nothing was done to it that can be undone."
+        return f"What was done last in it is “{found.label}”, on {found.at:%Y-%m-%d at %H:%M}."
+
+    def _say(self, words: str, act: str, on_act: Callable[[], object] | None) -> None:
+        self._current().banner.say(words, "warning", act, on_act)
