@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QVBoxLay
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of
+from barkeep.desktop.widgets.tips import plain_tip
 
 
 def add_heading(column: QVBoxLayout, heading: str) -> None:
