@@ -31,7 +31,6 @@ ALLOWED = {
     "formatter_class": "argparse reads it",
     "index_of_the_same_rows": "SQLAlchemy calls it where PostgreSQL makes an index",
     "isolation_level": "sqlite3 reads it",
-    "is_busy": "how a test waits for an answer without a clock",
 }
 
 

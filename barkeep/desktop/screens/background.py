@@ -37,9 +37,11 @@ class Background(QObject):
     None is begun before the GUI thread has done what it is at: both hold Python's lock.
     A newer question under the same key takes the place of one that waits, and
     the answer to one that already runs is thrown away. A fault in a question
-    is raised on the GUI thread, where the crash dialog takes it.
+    is raised on the GUI thread, where the crash dialog takes it. `idle` comes when an answer was
+    given and no other is to come.
     """
 
+    idle = Signal()
     _answered = Signal(object)
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -111,6 +113,8 @@ class Background(QObject):
         self._starter.start()
         if wanted:
             _hand_over(question)
+        if not self.is_busy:
+            self.idle.emit()
 
 
 def _hand_over(question: _Question) -> None:

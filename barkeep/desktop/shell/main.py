@@ -12,7 +12,7 @@ from threading import Thread
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, QTimer
-from PySide6.QtWidgets import QApplication, QMessageBox
+from PySide6.QtWidgets import QApplication, QMessageBox, QWidget
 
 from barkeep import __version__
 from barkeep.application import paths
@@ -28,6 +28,8 @@ from barkeep.errors import BarkeepError, UnreadableFile, UserError
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
+    from barkeep.application.imports import NamedText
+    from barkeep.desktop.screens.screen import ScreenContext
     from barkeep.desktop.shell.main_window import MainWindow
 
 
@@ -38,10 +40,17 @@ NEEDED = (
     "barkeep.application.bar",
     "barkeep.application.sample_copy",
     "barkeep.desktop.shell.main_window",
+    "barkeep.store.store",
 )
 """What the bar's window needs and the first paint does not."""
-HEAVY = ("networkx", "scipy.optimize", "rapidfuzz")
-"""What the answers need and the bar's window does not."""
+HEAVY = (
+    "barkeep.desktop.importing.files",
+    "barkeep.desktop.shell.settings",
+    "rapidfuzz",
+    "networkx",
+    "scipy.optimize",
+)
+"""What is needed later, and by neither the bar's window nor its first answer."""
 
 
 def main(argv: Sequence[str]) -> int:
@@ -168,9 +177,7 @@ class Desktop(QObject):
 
     def _show(self, wanted: Wanted) -> None:
         from barkeep.application.bar import Bar, usual_bar
-        from barkeep.desktop.importing.files import import_files, import_texts
         from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
-        from barkeep.desktop.shell.settings import edit_settings
 
         if self.window is not None and not self.window.may_close():
             return
@@ -179,14 +186,14 @@ class Desktop(QObject):
         else:
             bar = Bar.open(wanted.location or paths.default_bar(), new=wanted.new)
         hooks = WindowHooks(
-            self.open, import_files, edit_settings, import_texts, new_bar=self.begin_bar
+            self.open, _import_files, _edit_settings, _import_texts, new_bar=self.begin_bar
         )
         try:
             window = MainWindow(bar, self.state, self.theme, hooks)
         except BaseException:
             bar.close()
             raise
-        window.first_shown.connect(lambda: QTimer.singleShot(0, self._start_warm_up))
+        window.first_shown.connect(lambda: QTimer.singleShot(0, self._warm_up_when_idle))
         window.theme_chosen.connect(self._keep_theme)
         window.show()
         self._close()
@@ -204,6 +211,14 @@ class Desktop(QObject):
     def _keep_theme(self, choice: str) -> None:
         self.program.keep_text(THEME, choice)
         self.program.write()
+
+    def _warm_up_when_idle(self) -> None:
+        """Import the rest once nothing is waited for: it would hold up the first answer."""
+        if self.window is None:
+            return
+        self.window.background.idle.connect(self._start_warm_up)
+        if not self.window.background.is_busy:
+            self._start_warm_up()
 
     def _start_warm_up(self) -> None:
         if not self._warm_up.is_alive() and self._warm_up.ident is None:
@@ -244,8 +259,26 @@ class Desktop(QObject):
         self._crash = None
 
 
+def _import_files(context: ScreenContext, files: Sequence[Path], parent: QWidget) -> None:
+    from barkeep.desktop.importing.files import import_files  # every reader of documents
+
+    import_files(context, files, parent)
+
+
+def _import_texts(context: ScreenContext, texts: Sequence[NamedText], parent: QWidget) -> None:
+    from barkeep.desktop.importing.files import import_texts
+
+    import_texts(context, texts, parent)
+
+
+def _edit_settings(context: ScreenContext, parent: QWidget) -> None:
+    from barkeep.desktop.shell.settings import edit_settings
+
+    edit_settings(context, parent)
+
+
 def import_heavy() -> None:
-    """Import what would hold up the first paint; a missing one shows when it is needed."""
+    """Import what would hold up the first answer; a missing one shows when it is needed."""
     for name in HEAVY:
         try:
             importlib.import_module(name)

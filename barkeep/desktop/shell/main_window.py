@@ -7,7 +7,7 @@ from contextlib import suppress
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
-from typing import Literal, Protocol, cast
+from typing import TYPE_CHECKING, Literal, Protocol, cast
 
 from PySide6.QtCore import QEvent, QMimeData, QObject, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -23,7 +23,6 @@ from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWid
 from barkeep.application import paths
 from barkeep.application.bar import Bar
 from barkeep.application.done import BUSY, Step
-from barkeep.application.imports import NamedText
 from barkeep.desktop.look.metrics import ICON, PAD, UNIT
 from barkeep.desktop.look.theme import Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
@@ -38,10 +37,12 @@ from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import row_of, wide
 from barkeep.desktop.widgets.notices import Toast
 from barkeep.desktop.widgets.tips import plain_tip
-from barkeep.documents.specs.files import SUFFIXES
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
 from barkeep.store.refusals import DamagedBar
+
+if TYPE_CHECKING:
+    from barkeep.application.imports import NamedText
 
 NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
@@ -49,7 +50,6 @@ PAGE = "window/page"
 
 BARS = "Bars (*.barkeep);;All files (*)"
 LISTS = "Lists of bottles (*.csv);;All files (*)"
-DOCUMENTS = f"Specs ({' '.join(f'*{suffix}' for suffix in SUFFIXES)});;All files (*)"
 CLIPBOARD = "What was pasted"
 
 
@@ -231,7 +231,10 @@ class MainWindow(QMainWindow):
 
     def import_specs(self) -> None:
         """Take in documents of specs."""
-        self._choose_and_import("Import specs", DOCUMENTS)
+        from barkeep.documents.specs.files import SUFFIXES  # every reader of documents
+
+        documents = " ".join(f"*{suffix}" for suffix in SUFFIXES)
+        self._choose_and_import("Import specs", f"Specs ({documents});;All files (*)")
 
     def paste(self) -> None:
         """Take in what is on the clipboard: files, or the text of a document."""
@@ -241,6 +244,8 @@ class MainWindow(QMainWindow):
         if files and hooks.import_files is not None:
             hooks.import_files(self.context, files, self)
         elif found.text().strip() and hooks.import_texts is not None:
+            from barkeep.application.imports import NamedText
+
             hooks.import_texts(self.context, [NamedText(CLIPBOARD, found.text())], self)
         else:
             self.toast.say("There is no text to paste")
