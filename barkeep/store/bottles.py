@@ -14,7 +14,7 @@ from sqlalchemy import Connection, func, insert, select
 
 from barkeep.domain.bottles.bottle import Bottle, Entry, Label, Level, Product, Tare, fold
 from barkeep.domain.phrases import folded
-from barkeep.store.rows import MANY, Mapper
+from barkeep.store.rows import MANY, Mapper, insert_many
 from barkeep.store.schema import bottle, ledger, product
 
 PRODUCT = Mapper(
@@ -161,7 +161,7 @@ def append_entry(connection: Connection, entry: Entry, action_id: int) -> Entry:
 def append_entries(connection: Connection, entries: Iterable[Entry], action_id: int) -> None:
     """Add several entries, in their order."""
     rows = [{**_ENTRY.row(each), "action_id": action_id} for each in entries]
-    connection.execute(insert(ledger), rows)
+    insert_many(connection, ledger, rows)
 
 
 def entries_of(connection: Connection, bottle_id: int) -> tuple[Entry, ...]:

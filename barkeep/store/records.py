@@ -27,7 +27,7 @@ from sqlalchemy import (
 
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.store import bottles, knowledge, schema, shoots, specs
-from barkeep.store.rows import Row
+from barkeep.store.rows import Row, insert_many
 
 Key = tuple[Any, ...]
 
@@ -137,8 +137,7 @@ def insert_lines(
         for key, lines in lines_of.items()
         for position, line in enumerate(lines)
     ]
-    if rows:
-        connection.execute(insert(kind.lines), rows)
+    insert_many(connection, kind.lines, rows)
 
 
 def to_image(row: Row | None) -> Row | None:

@@ -13,7 +13,7 @@ from functools import cache
 from operator import attrgetter
 from typing import Any, Generic, TypeVar, get_type_hints
 
-from sqlalchemy import JSON, Connection, Select, Table, Text, type_coerce
+from sqlalchemy import JSON, Connection, Select, Table, Text, insert, type_coerce
 
 from barkeep.shipped_data import fits
 
@@ -91,6 +91,24 @@ def records_or_null(kind: type[Any]) -> Kept:
         lambda found: each.take(found or ()),
         each.shape | None,
     )
+
+
+def insert_many(connection: Connection, table: Table, rows: Sequence[Row]) -> None:
+    """Add rows that all have the same columns, as the driver takes them.
+
+    SQLAlchemy puts the values of each row together anew, which takes as long as adding it.
+    """
+    if not rows:
+        return
+    dialect = connection.dialect
+    compiled = insert(table).compile(dialect=dialect, column_keys=list(rows[0]))
+    names = list(compiled.positiontup or ())
+    columns: list[Sequence[Any]] = []
+    for name in names:
+        put = table.c[name].type.dialect_impl(dialect).bind_processor(dialect)
+        values = [row[name] for row in rows]
+        columns.append(values if put is None else list(map(put, values)))
+    connection.exec_driver_sql(str(compiled), list(zip(*columns, strict=True)))
 
 
 def put_fields(value: Any, kept: Mapping[str, Kept]) -> Row:

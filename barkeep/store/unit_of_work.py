@@ -20,7 +20,7 @@ from barkeep.domain.bottles.bottle import CountMethod, Entry, EntryKind
 from barkeep.store import records, schema
 from barkeep.store.bottles import append_entries, append_entry
 from barkeep.store.records import KINDS, Key
-from barkeep.store.rows import Row
+from barkeep.store.rows import Row, insert_many
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,7 +148,7 @@ class UnitOfWork:
                 {**image, "action_id": self._action_id, "position": position}
                 for position, image in enumerate(self._images)
             ]
-            self.connection.execute(insert(schema.action_image), numbered)
+            insert_many(self.connection, schema.action_image, numbered)
 
     @cached_property
     def _action_id(self) -> int:
