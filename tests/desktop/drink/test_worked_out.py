@@ -50,7 +50,7 @@ def test_what_is_seen_is_worked_out_and_the_rest_says_that_it_is_not(page, qtbot
     assert cell(page, last, NAME, description) == "Not worked out yet"
     page.settle(qtbot)
     page.screen.view.setFocus()
-    qtbot.keyClick(page.screen.view, Qt.Key.Key_End)
+    qtbot.keyClick(page.screen.view, Qt.Key.Key_End, Qt.KeyboardModifier.ControlModifier)
     rows = page.screen.shown.shown_rows()
     qtbot.waitUntil(lambda: rows[last - 3].drink is not None)
     page.settle(qtbot)
