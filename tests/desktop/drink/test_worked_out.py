@@ -104,6 +104,17 @@ def test_a_later_question_takes_the_place_of_one_that_is_worked_on(bar, page, he
     assert serves == sorted(serves)
 
 
+def test_what_is_not_asked_for_any_more_is_not_worked_out(page, held, qtbot):
+    screen = page.screen
+    screen.filters.no_egg.click()
+    qtbot.waitUntil(lambda: not screen.waiting.label.isHidden())
+    screen.filters.no_egg.click()
+    assert screen.waiting.label.isHidden() and not screen.view.graphicsEffect().isEnabled()
+    held.set()
+    page.settle(qtbot)
+    assert any(row.drink is None for row in screen.table.rows)
+
+
 def test_after_a_count_the_list_is_sorted_by_what_is_so_then(bar, page, qtbot):
     page.screen.view.sortByColumn(SERVES, Qt.SortOrder.DescendingOrder)
     page.settle(qtbot)
