@@ -104,6 +104,7 @@ class TonightScreen(TableScreen[TonightRow]):
         self._answer: Answered | None = None
         self._coming: Answered | None = None
         """What is shown once it can be sorted as it is asked."""
+        self._query_waits = False
         self._any_made, self._stays = False, ""
         empty = EmptyState("picture-empty-glass", "No specs yet", "Write one on the Specs page")
         super().__init__(context, tonight_columns(self._tree), empty, parent)
@@ -288,11 +289,12 @@ class TonightScreen(TableScreen[TonightRow]):
         """Whether a spec is found; by the query before it until all that it asks is known."""
         if self._coming is not None:
             return self._finding.last_finder()
-        if CARRIED in self._finding.asks:
-            unknown = [each for each in answer.rows if each.drink is None]
-            if unknown:
-                self._need(unknown)
-                return self._finding.last_finder()
+        carried = CARRIED in self._finding.asks
+        unknown = [each for each in answer.rows if carried and each.drink is None]
+        self._query_waits = bool(unknown)
+        if unknown:
+            self._need(unknown)
+            return self._finding.last_finder()
         return self._finding.finder(answer)
 
     def _can_be_sorted(self) -> bool:
@@ -303,6 +305,9 @@ class TonightScreen(TableScreen[TonightRow]):
         lacking = self.shown.lacking(self.shown.kept())
         if lacking:
             self._need(lacking)
+        elif not self._query_waits:
+            self._drinks.need_nothing()
+            self.waiting.end(DRINKS)
         return not lacking
 
     def _need(self, rows: Sequence[TonightRow]) -> None:

@@ -72,6 +72,10 @@ class WorkedOut(Generic[Thing]):
         self._on_done = on_done
         self._ask()
 
+    def need_nothing(self) -> None:
+        """Nothing is needed any more but what is looked at."""
+        self._pile.needed, self._on_done = [], None
+
     def _ask(self) -> None:
         if not self._is_asked:
             self._is_asked = True

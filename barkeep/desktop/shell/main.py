@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import importlib
+import sys
 from collections.abc import Sequence
 from contextlib import ExitStack
 from functools import partial
@@ -33,6 +34,8 @@ if TYPE_CHECKING:
     from barkeep.desktop.shell.main_window import MainWindow
 
 
+SWITCH_S = 0.001
+"""How soon a working answer gives Python's lock to the window that waits for it; else 5 ms."""
 STATE_FILE, PROGRAM_FILE = "window.ini", "barkeep.ini"
 THEME = "look/theme"
 
@@ -63,6 +66,7 @@ def main(argv: Sequence[str]) -> int:
     app = QApplication.instance() or QApplication(["barkeep"])
     assert isinstance(app, QApplication)
     print_numbers_as_the_user_does()
+    sys.setswitchinterval(SWITCH_S)
     app.setStyle("Fusion")  # once, before any widget or style sheet: Qt may not swap it later
     with ExitStack() as stack:
         stack.enter_context(ended_by_signals(app))  # first in, last out: all is put away before

@@ -9,7 +9,7 @@ from contextlib import contextmanager
 from functools import partial
 
 from PySide6.QtCore import QObject, Qt, QTimer, Signal
-from PySide6.QtGui import QPaintEvent
+from PySide6.QtGui import QGuiApplication, QPaintEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
 
 from barkeep.desktop.look.metrics import UNIT, TypeSize
@@ -70,6 +70,8 @@ def ended_by_signals(app: QApplication) -> Iterator[None]:
 
 
 EVERY_MS = 1000
+AN_ANSWER = 20_000
+"""Things made since the last time; what a user does in a second makes far fewer."""
 
 
 class GarbageOnThisThread(QObject):
@@ -79,17 +81,33 @@ class GarbageOnThisThread(QObject):
     the widget; Qt objects must go on the thread they live on. Answers are worked
     out on another thread and allocate a great deal, so left to itself the
     collector would mostly run there.
+
+    Looking through a large answer would hold the window, and an answer is no garbage: after
+    one, all that is there is set aside unseen, and looked through when nobody uses the window.
     """
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         gc.disable()
+        self._is_set_aside = False
         self._timer = QTimer(self)
         self._timer.timeout.connect(self.collect)
         self._timer.start(EVERY_MS)
 
     def collect(self) -> None:
         """Collect the oldest generation that is due, if any."""
+        is_used = QGuiApplication.focusWindow() is not None
+        if is_used and gc.get_count()[0] > AN_ANSWER:
+            gc.freeze()
+            self._is_set_aside = True
+        elif self._is_set_aside and not is_used:
+            gc.unfreeze()
+            self._is_set_aside = False
+            gc.collect()
+        else:
+            self._collect_due()
+
+    def _collect_due(self) -> None:
         due = [
             generation
             for generation, (count, limit) in enumerate(
@@ -103,4 +121,5 @@ class GarbageOnThisThread(QObject):
     def stop(self) -> None:
         """Let Python collect by itself again."""
         self._timer.stop()
+        gc.unfreeze()
         gc.enable()

@@ -105,12 +105,19 @@ def put_away(window, qtbot) -> None:
         each.close()
     window.toast.dismiss()
     window.activateWindow()
+    at_rest(window, qtbot)
+
+
+def at_rest(window, qtbot) -> None:
+    """Wait for the answers, and for what is worked out of the rows that are painted."""
+    settle(window, qtbot)
+    window.grab()
     settle(window, qtbot)
 
 
 def begin(window, key, qtbot) -> None:
     window.show_page(key)
-    settle(window, qtbot)
+    at_rest(window, qtbot)
     page = window.current
     if key == "bottles":
         page.leave_count()

@@ -5,7 +5,10 @@ from __future__ import annotations
 import gc
 import threading
 
+import shiboken6
 from PySide6.QtCore import QObject
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QWidget
 
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.shell.opening import GarbageOnThisThread
@@ -44,3 +47,23 @@ def test_a_busy_answer_collects_nothing_and_the_gui_thread_does(qtbot):
     finally:
         garbage.stop()
     assert gc.isenabled()
+
+
+def test_a_large_answer_is_looked_through_when_nobody_uses_the_window(qtbot):
+    went: list[int] = []
+    window = QWidget()
+    with qtbot.waitActive(window):
+        window.show()
+        window.activateWindow()
+    garbage = GarbageOnThisThread()
+    try:
+        Cyclic(went)
+        answer = [[number] for number in range(100_000)]
+        garbage.collect()
+        assert went == [] and gc.get_freeze_count() > len(answer)
+        shiboken6.delete(window)
+        qtbot.waitUntil(lambda: QGuiApplication.focusWindow() is None)
+        garbage.collect()
+        assert went == [threading.get_ident()] and gc.get_freeze_count() == 0
+    finally:
+        garbage.stop()
