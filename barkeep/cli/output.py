@@ -11,6 +11,9 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING
 
+from barkeep.domain.phrases import begun_small
+from barkeep.errors import NotPrinted
+
 if TYPE_CHECKING:  # every start waits for what is imported here
     from barkeep.domain.bottles.bottle import Bottle
     from barkeep.domain.pouring.assumed import Assumed
@@ -34,9 +37,20 @@ def print_answer(answer: Answer, *, as_json: bool) -> None:
     """Print an answer in one of its forms. Of JSON, letters a terminal cannot show are escaped."""
     if as_json:
         plain = (sys.stdout.encoding or "ascii").lower().replace("-", "") != "utf8"
-        print(json.dumps(answer.as_json(), ensure_ascii=plain, indent=2))
+        text = json.dumps(answer.as_json(), ensure_ascii=plain, indent=2)
     else:
-        print(answer.shown if isinstance(answer.shown, str) else "\n".join(answer.shown))
+        text = answer.shown if isinstance(answer.shown, str) else "\n".join(answer.shown)
+    _put_out(text)
+
+
+def _put_out(text: str) -> None:
+    """Print what was worked out. Raises `NotPrinted`, and `BrokenPipeError` as it comes."""
+    try:
+        print(text, flush=True)
+    except BrokenPipeError:
+        raise
+    except OSError as error:
+        raise NotPrinted(begun_small(error.strerror or str(error))) from error
 
 
 def rounded(number: float | None, digits: int = 1) -> float | None:
