@@ -44,9 +44,9 @@ def read_specs(connection: Connection) -> tuple[Spec, ...]:
     in_order = _LINES.order_by(spec_line.c.spec_id, spec_line.c.position)
     lines: dict[int, list[Line]] = {}
     with _collector_paused():
-        for *line, spec_id in connection.execute(in_order):
+        for *line, spec_id in connection.execute(in_order).all():
             lines.setdefault(spec_id, []).append(LINE.value(line))
-        return tuple(_spec(row, lines.get(row.id, ())) for row in connection.execute(shown))
+        return tuple(_spec(row, lines.get(row.id, ())) for row in connection.execute(shown).all())
 
 
 def read_spec(connection: Connection, spec_id: int) -> Spec | None:
@@ -56,7 +56,7 @@ def read_spec(connection: Connection, spec_id: int) -> Spec | None:
     if row is None:
         return None
     own = _LINES.where(spec_line.c.spec_id == spec_id).order_by(spec_line.c.position)
-    return _spec(row, [LINE.value(each) for each in connection.execute(own)])
+    return _spec(row, [LINE.value(each) for each in connection.execute(own).all()])
 
 
 def taken_names(connection: Connection, apart_from: Collection[int] = ()) -> frozenset[str]:
