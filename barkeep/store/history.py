@@ -6,9 +6,9 @@ those that are undone *superseded*, for good.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from itertools import groupby
 from typing import Any, Literal
 
 from sqlalchemy import Connection, select, update
@@ -77,24 +77,23 @@ def begin_here(work: UnitOfWork) -> None:
 def _put_images(connection: Connection, found: Action, way: Way) -> Changes:
     """Make the records what they were before, or after, the action; what that changes.
 
-    What the action added is hidden first and shown last, which frees the names
-    that other records may need.
+    Step by step as they were written, for undo from the last one back. What a
+    step needs, such as a name that another record gave up, is then there, and a
+    record that was added and changed, or changed several times, passes through
+    the same states again.
     """
-    added: dict[str, list[Key]] = {}
-    changed = []
-    for image in _images(connection, found.id, way):
-        if image.before is None and image.after is None:
-            added.setdefault(image.record, []).append(tuple(image.key))
+    images = _images(connection, found.id, way)
+    for (record, is_added), run in groupby(images, _record_and_whether_added):
+        if is_added:
+            _hide_or_show(connection, found, way, record, [tuple(each.key) for each in run])
         else:
-            changed.append(image)
-    if way == "undo":
-        _hide_added(connection, found, way, added)
-    for image in changed:
-        _put_image(connection, found, way, image)
-    if way == "redo":
-        _hide_added(connection, found, way, added)
-    written = {*added, *(image.record for image in changed)}
-    return NOTHING.union(*(KINDS[record].changes for record in written))
+            for image in run:
+                _put_image(connection, found, way, image)
+    return NOTHING.union(*(KINDS[image.record].changes for image in images))
+
+
+def _record_and_whether_added(image: Any) -> tuple[str, bool]:
+    return image.record, image.before is None and image.after is None
 
 
 def _images(connection: Connection, action_id: int, way: Way) -> list[Any]:
@@ -103,12 +102,12 @@ def _images(connection: Connection, action_id: int, way: Way) -> list[Any]:
     return list(connection.execute(statement.order_by(order)))
 
 
-def _hide_added(
-    connection: Connection, found: Action, way: Way, added: Mapping[str, list[Key]]
+def _hide_or_show(
+    connection: Connection, found: Action, way: Way, record: str, keys: list[Key]
 ) -> None:
-    for record, keys in added.items():
-        if records.set_hidden(connection, KINDS[record], keys, way == "undo") != len(keys):
-            raise CannotUndo(way, found.label, _moved(record))
+    """Hide what the action added, or show it again."""
+    if records.set_hidden(connection, KINDS[record], keys, way == "undo") != len(keys):
+        raise CannotUndo(way, found.label, _moved(record))
 
 
 def _put_image(connection: Connection, found: Action, way: Way, image: Any) -> None:
