@@ -354,6 +354,28 @@ class UnreadableFile(UserError):
         return Problem(self.line or 1, self.column or 1, told)
 
 
+class NotText(UserError):
+    """Something written that holds bytes which are no letters, shown as far as it can be."""
+
+    text: str
+    says = "“{text}” holds bytes that are no text (UTF-8); write it anew."
+
+
+class NotPrinted(UserError):
+    """An answer that could not be printed, though what was asked was done."""
+
+    reason: str
+    says = "What was asked is done, but the answer could not be printed: {reason}."
+
+
+class CannotUse(UserError):
+    """Something of this machine, most often a file, that cannot be used; `reason` says why."""
+
+    what: str
+    reason: str
+    says = "{what} cannot be used: {reason}."
+
+
 class Stopped(UserError):
     """The user stopped something before it was done; `what` names it. Nothing was written."""
 

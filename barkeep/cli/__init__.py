@@ -21,7 +21,8 @@ def main(argv: Sequence[str] | None = None) -> int:
     """Run one command, or the desktop where none is named; the process's exit status.
 
     0 done, 1 the input cannot be used, 2 the command cannot be understood,
-    3 the desktop cannot start here, 70 a fault of the program.
+    3 the desktop cannot start here, 4 done, but the answer could not be printed,
+    70 a fault of the program.
     """
     return run_guarded(lambda: _run(argv))
 

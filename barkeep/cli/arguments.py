@@ -14,6 +14,7 @@ from typing import Any
 from barkeep import __version__
 from barkeep.cli.output import Answer, only_shown
 from barkeep.domain.phrases import capitalised
+from barkeep.errors import NotText
 
 
 @dataclass(frozen=True, slots=True)
@@ -199,7 +200,28 @@ def parse(argv: Sequence[str] | None = None) -> Arguments:
         parser.error("--new begins a bar that stays, and --sample is thrown away")
     if arguments.bar == "":
         parser.error("--bar names no file: it is empty")
+    _refuse_no_text(arguments)
     return arguments
+
+
+_FILES = frozenset({"bar", "file", "rest", "save_what_can_be", "to"})
+"""The arguments that name files, which may be called anything."""
+
+
+def _refuse_no_text(arguments: Arguments) -> None:
+    """Raise `NotText` for bytes that are no letters, but in the names of files."""
+    for name, value in vars(arguments).items():
+        for each in value if isinstance(value, list) else (value,):
+            if isinstance(each, str) and name not in _FILES and not _is_text(each):
+                raise NotText(each.encode("utf-8", "surrogateescape").decode("utf-8", "replace"))
+
+
+def _is_text(written: str) -> bool:
+    try:
+        written.encode("utf-8")
+    except UnicodeEncodeError:
+        return False
+    return True
 
 
 def _take_into_query(

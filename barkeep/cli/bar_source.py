@@ -99,6 +99,8 @@ def read_document(name: str) -> DecodedText:
     try:
         if name == STDIN:
             # Bytes, so that the terminal's encoding does not matter.
+            if sys.stdin is None:
+                raise UnreadableFile(shown_name(name), "it is closed")
             content = sys.stdin.buffer.read() if hasattr(sys.stdin, "buffer") else None
             if content is None:
                 return DecodedText(sys.stdin.read())

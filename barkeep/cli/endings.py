@@ -6,11 +6,12 @@ import os
 import sys
 import traceback
 from collections.abc import Callable
+from contextlib import suppress
 
 from barkeep.cli.output import only_shown
-from barkeep.errors import BarkeepError, UnusableFile
+from barkeep.errors import BarkeepError, CannotUse, NotPrinted, UnusableFile
 
-CANNOT_BE_USED, FAULT, INTERRUPTED = 1, 70, 130
+CANNOT_BE_USED, NOT_PRINTED, FAULT, INTERRUPTED = 1, 4, 70, 130
 
 
 def run_guarded(run: Callable[[], int]) -> int:
@@ -27,13 +28,20 @@ def run_guarded(run: Callable[[], int]) -> int:
         if error.way_out:
             complain(f"{error.file}: {error.way_out.rstrip('.')}.")
         return CANNOT_BE_USED
+    except NotPrinted as error:
+        _print_no_more()
+        complain(str(error))
+        return NOT_PRINTED
     except BarkeepError as error:
         complain(str(error))
         return CANNOT_BE_USED
     except BrokenPipeError:
-        # Whoever read our output has enough; keep the interpreter from complaining at its end.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        _print_no_more()  # whoever read our output has enough
         return 0
+    except OSError as error:  # of the machine: a folder that cannot be, a name that is too long
+        named = str(error.filename or "what the command needs")
+        complain(str(CannotUse(named, (error.strerror or str(error)).rstrip("."))))
+        return CANNOT_BE_USED
     except KeyboardInterrupt:
         return INTERRUPTED
     except Exception as error:
@@ -42,8 +50,14 @@ def run_guarded(run: Callable[[], int]) -> int:
 
 
 def complain(sentence: str) -> None:
-    """Say a sentence on stderr."""
-    print(f"barkeep: {only_shown(sentence)}", file=sys.stderr)
+    """Say a sentence on stderr; where that cannot be written the status must do."""
+    with suppress(OSError):
+        print(f"barkeep: {only_shown(sentence)}", file=sys.stderr, flush=True)
+
+
+def _print_no_more() -> None:
+    """Keep the interpreter from trying again at its end."""
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 def _written_down(error: Exception) -> str:

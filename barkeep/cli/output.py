@@ -12,6 +12,9 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING
 
+from barkeep.domain.phrases import begun_small
+from barkeep.errors import NotPrinted
+
 if TYPE_CHECKING:  # every start waits for what is imported here
     from barkeep.domain.bottles.bottle import Bottle
     from barkeep.domain.pouring.assumed import Assumed
@@ -36,10 +39,11 @@ def print_answer(answer: Answer, *, as_json: bool) -> None:
     if as_json:
         plain = (sys.stdout.encoding or "ascii").lower().replace("-", "") != "utf8"
         text = json.dumps(answer.as_json(), ensure_ascii=plain, indent=2)
-        print(_STEERING.sub(lambda found: f"\\u{ord(found[0]):04x}", text))
+        text = _STEERING.sub(lambda found: f"\\u{ord(found[0]):04x}", text)
     else:
         text = answer.shown if isinstance(answer.shown, str) else "\n".join(answer.shown)
-        print(only_shown(text))
+        text = only_shown(text)
+    _put_out(text)
 
 
 _STEERING = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\u202a-\u202e\u2066-\u2069]")
@@ -60,6 +64,16 @@ def _sign(code: int) -> str:
     if code == _DELETE:
         return "␡"
     return chr(_PICTURES + code) if code < ord(" ") else _LOST
+
+
+def _put_out(text: str) -> None:
+    """Print what was worked out. Raises `NotPrinted`, and `BrokenPipeError` as it comes."""
+    try:
+        print(text, flush=True)
+    except BrokenPipeError:
+        raise
+    except OSError as error:
+        raise NotPrinted(begun_small(error.strerror or str(error))) from error
 
 
 def rounded(number: float | None, digits: int = 1) -> float | None:

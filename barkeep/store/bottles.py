@@ -222,6 +222,6 @@ def _entries(connection: Connection, bottle_ids: Collection[int] | None) -> Iter
     statement = select(*_ENTRY.columns).order_by(ledger.c.id)
     if bottle_ids is not None and len(bottle_ids) <= MANY:
         statement = statement.where(ledger.c.bottle_id.in_(bottle_ids))
-    for row in connection.execute(statement):
+    for row in connection.execute(statement).all():
         if bottle_ids is None or row.bottle_id in bottle_ids:
             yield _ENTRY.value(row)

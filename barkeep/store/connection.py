@@ -69,11 +69,15 @@ def local_path(location: str | Path) -> Path:
         return Path(location).expanduser().absolute()
     try:
         url = make_url(location)
-    except ArgumentError:
-        raise UnreadableFile(location, "it is neither a path nor a database URL") from None
+    except (ArgumentError, ValueError):  # a port that is no number is the latter
+        before_host = location.rpartition("@")[0]
+        shown = location.replace(before_host, "…", 1) if before_host else location
+        raise UnreadableFile(shown, "it is neither a path nor a database URL") from None
     shown = url.render_as_string(hide_password=True)
     if url.get_backend_name() != "sqlite":
         raise UnreadableFile(shown, "only SQLite files can hold a bar so far")
+    if url.host or url.query:
+        raise UnreadableFile(shown, "write it as sqlite:/// and the path, with nothing more")
     if not url.database:
         raise UnreadableFile(shown, "it names no file")
     return Path(url.database).expanduser().absolute()

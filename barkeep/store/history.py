@@ -6,8 +6,8 @@ those that are undone *superseded*, for good.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from datetime import datetime
+from itertools import groupby
 from typing import Any
 
 from sqlalchemy import Connection, select, update
@@ -95,24 +95,23 @@ def begin_here(work: UnitOfWork) -> None:
 def _put_images(connection: Connection, found: Action, way: Way) -> list[tuple[str, Key]]:
     """Make the records what they were before, or after, the action; the records these are.
 
-    What the action added is hidden first and shown last, which frees the names
-    that other records may need.
+    Step by step as they were written, for undo from the last one back. What a
+    step needs, such as a name that another record gave up, is then there, and a
+    record that was added and changed, or changed several times, passes through
+    the same states again.
     """
-    added: dict[str, list[Key]] = {}
-    changed = []
     images = _images(connection, found.id, way)
-    for image in images:
-        if image.before is None and image.after is None:
-            added.setdefault(image.record, []).append(tuple(image.key))
+    for (record, is_added), run in groupby(images, _record_and_whether_added):
+        if is_added:
+            _hide_or_show(connection, found, way, record, [tuple(each.key) for each in run])
         else:
-            changed.append(image)
-    if way == "undo":
-        _hide_added(connection, found, way, added)
-    for image in changed:
-        _put_image(connection, found, way, image)
-    if way == "redo":
-        _hide_added(connection, found, way, added)
+            for image in run:
+                _put_image(connection, found, way, image)
     return [(image.record, tuple(image.key)) for image in images]
+
+
+def _record_and_whether_added(image: Any) -> tuple[str, bool]:
+    return image.record, image.before is None and image.after is None
 
 
 def _images(connection: Connection, action_id: int, way: Way) -> list[Any]:
@@ -121,12 +120,12 @@ def _images(connection: Connection, action_id: int, way: Way) -> list[Any]:
     return list(connection.execute(statement.order_by(order)))
 
 
-def _hide_added(
-    connection: Connection, found: Action, way: Way, added: Mapping[str, list[Key]]
+def _hide_or_show(
+    connection: Connection, found: Action, way: Way, record: str, keys: list[Key]
 ) -> None:
-    for record, keys in added.items():
-        if records.set_hidden(connection, KINDS[record], keys, way == "undo") != len(keys):
-            raise CannotUndo(way, found.label, _moved(record))
+    """Hide what the action added, or show it again."""
+    if records.set_hidden(connection, KINDS[record], keys, way == "undo") != len(keys):
+        raise CannotUndo(way, found.label, _moved(record))
 
 
 def _put_image(connection: Connection, found: Action, way: Way, image: Any) -> None:

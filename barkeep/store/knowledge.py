@@ -65,7 +65,7 @@ _SETTINGS: Mapping[str, Kept] = {
 def read_own_ingredients(connection: Connection) -> tuple[Ingredient, ...]:
     """The owner's ingredients, by key."""
     statement = select(own_ingredient.c.details).order_by(own_ingredient.c.key)
-    return tuple(map(taken_ingredient, connection.execute(statement).scalars()))
+    return tuple(map(taken_ingredient, connection.execute(statement).scalars().all()))
 
 
 def taken_ingredient(details: Row) -> Ingredient:
@@ -78,18 +78,18 @@ def taken_ingredient(details: Row) -> Ingredient:
 def read_own_stand_ins(connection: Connection) -> tuple[StandIn, ...]:
     """The owner's stand-ins, by what is wanted."""
     ordered = select(*STAND_IN.columns).order_by(*own_stand_in.primary_key.columns)
-    return tuple(STAND_IN.value(row, own=True) for row in connection.execute(ordered))
+    return tuple(STAND_IN.value(row, own=True) for row in connection.execute(ordered).all())
 
 
 def read_own_recipes(connection: Connection) -> tuple[MadeFrom, ...]:
     """The owner's recipes, by what is made."""
     ordered = select(*RECIPE.columns).order_by(own_recipe.c.made)
-    return tuple(RECIPE.value(row, own=True) for row in connection.execute(ordered))
+    return tuple(RECIPE.value(row, own=True) for row in connection.execute(ordered).all())
 
 
 def read_settings(connection: Connection) -> Settings:
     """The settings; what was never chosen is as barkeep comes."""
-    rows: Row = {row.key: row.value for row in connection.execute(select(setting))}
+    rows: Row = {row.key: row.value for row in connection.execute(select(setting)).all()}
     return Settings(**taken_settings(rows))
 
 

@@ -12,6 +12,8 @@ from pathlib import Path
 
 from sqlalchemy import Engine
 
+from barkeep.domain.phrases import begun_small
+from barkeep.errors import UnreadableFile
 from barkeep.store import migrations, soundness
 from barkeep.store.checking import refuse_damaged
 from barkeep.store.connection import (
@@ -47,6 +49,8 @@ def make_ready(path: Path, wait_ms: int, new: bool | None = None) -> bool:
             return _make_ready(path, wait_ms, new)
     except BarIsBusy as busy:
         raise BarIsHeld(str(path), wait_ms / 1000) from busy
+    except OSError as error:  # a name that is too long, a folder that may not be looked into
+        raise UnreadableFile(str(path), begun_small(error.strerror or str(error))) from error
 
 
 def _make_ready(path: Path, wait_ms: int, new: bool | None) -> bool:

@@ -199,8 +199,12 @@ class Mapper(Generic[T]):
         return value
 
     def every(self, connection: Connection, statement: Select[Any]) -> tuple[T, ...]:
-        """The value of each row of a statement, in its order."""
-        return tuple(self.value(row) for row in connection.execute(statement))
+        """The value of each row of a statement, in its order.
+
+        All rows are fetched first: a row that cannot be read would leave the file locked
+        for as long as anybody holds the error.
+        """
+        return tuple(self.value(row) for row in connection.execute(statement).all())
 
     def first(self, connection: Connection, statement: Select[Any]) -> T | None:
         """The value of the first row of a statement, None where it has none."""

@@ -50,10 +50,11 @@ def read_specs(connection: Connection, ids: Collection[int] | None = None) -> tu
     lines: dict[int, list[Line]] = {}
     value = LINE.sharing()
     with _collector_paused():
-        for some in connection.execute(in_order).partitions(MANY):
-            for row in some:
-                lines.setdefault(row[0], []).append(value(row[1:]))
-        rows = connection.execute(shown)
+        with connection.execute(in_order) as found:
+            for some in found.partitions(MANY):
+                for row in some:
+                    lines.setdefault(row[0], []).append(value(row[1:]))
+        rows = connection.execute(shown).all()
         return tuple(_spec(row, _each_once(lines.get(row.id, ()))) for row in rows)
 
 
@@ -69,7 +70,7 @@ def read_spec(connection: Connection, spec_id: int) -> Spec | None:
     if row is None:
         return None
     own = _LINES.where(spec_line.c.spec_id == spec_id).order_by(spec_line.c.position)
-    return _spec(row, [LINE.value(each) for each in connection.execute(own)])
+    return _spec(row, [LINE.value(each) for each in connection.execute(own).all()])
 
 
 def taken_names(

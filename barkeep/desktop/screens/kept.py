@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import os
 from collections.abc import Mapping
 from contextlib import suppress
 from datetime import datetime
@@ -20,7 +21,7 @@ AT = "at"
 
 def folder_of(bar: Path, state_folder: Path, kind: str) -> Path:
     """Where what is kept of one kind for one bar lies, beside the window's state."""
-    digest = sha256(str(bar).encode()).hexdigest()[:16]
+    digest = sha256(os.fsencode(bar)).hexdigest()[:16]
     return state_folder / kind / digest
 
 
