@@ -18,6 +18,7 @@ from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.store.backup import copy_bar
 from barkeep.store.bottles import read_bottles
+from barkeep.store.connection import local_path
 from barkeep.store.history import Stamp, Way
 from barkeep.store.knowledge import read_own_ingredients
 from barkeep.store.store import Store
@@ -59,6 +60,11 @@ class Bar:
         except BaseException:
             store.close()
             raise
+
+    @staticmethod
+    def file_of(location: str | Path) -> Path:
+        """The file that a path or a URL names as a bar. Raises `UnreadableFile`."""
+        return local_path(location)
 
     def beside(self) -> Bar:
         """The same bar opened once more, for what another thread does with it.

@@ -6,6 +6,7 @@ import os
 import sys
 import traceback
 from collections.abc import Callable
+from contextlib import closing
 
 from barkeep.cli.output import only_shown
 from barkeep.errors import BarkeepError, UnusableFile
@@ -47,12 +48,16 @@ def complain(sentence: str) -> None:
 
 
 def _written_down(error: Exception) -> str:
+    import logging
+
+    from barkeep.application.fault_log import rotating
     from barkeep.application.paths import log_file
 
     fault = f"this is a fault of the program ({type(error).__name__})"
     try:
-        with log_file().open("a", encoding="utf-8") as log:
-            log.write(f"{' '.join(sys.argv)}\n{''.join(traceback.format_exception(error))}\n")
+        said = f"{' '.join(sys.argv)}\n{''.join(traceback.format_exception(error))}"
+        with closing(rotating(log_file())) as log:
+            log.handle(logging.makeLogRecord({"msg": "%s", "args": (said,)}))
     except OSError:
         return f"{fault}: {error}."
     return f"{fault}; what happened is written in {log_file()}."

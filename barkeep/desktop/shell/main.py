@@ -21,7 +21,8 @@ from barkeep.desktop.look.icons import app_icon
 from barkeep.desktop.look.theme import CHOICES, Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.shell.faults import CrashDialog, Faults
+from barkeep.desktop.shell.faults import CrashDialog, Faults, last_end_in_words, safety_in_words
+from barkeep.desktop.shell.one_window import OneWindow, OpenElsewhere
 from barkeep.desktop.shell.opening import GarbageOnThisThread, OpeningWindow, ended_by_signals
 from barkeep.errors import UserError
 
@@ -83,6 +84,7 @@ class Desktop(QObject):
         self.program = WindowState(paths.config_folder() / PROGRAM_FILE)
         self.faults = Faults(paths.log_file(), self)
         self.faults.met.connect(self._show_fault)
+        self.faults.refused.connect(self._refuse)
         self.faults.catch()
         stack.callback(self.faults.stop)
         stack.callback(GarbageOnThisThread(self).stop)
@@ -91,6 +93,7 @@ class Desktop(QObject):
         self.window: MainWindow | None = None
         self._bar: Bar | None = None
         self._crash: CrashDialog | None = None
+        self._one: OneWindow | None = None
         self._warm_up = Thread(target=import_heavy, name="warm-up", daemon=True)
         stack.callback(self._wait_for_warm_up)
         stack.callback(self._close)
@@ -104,8 +107,8 @@ class Desktop(QObject):
         def show(wanted: str | Path) -> None:
             started = self.start(wanted)
             opening.close()
-            if not started:
-                self._app.exit(1)
+            if self.window is None:
+                self._app.exit(0 if started else 1)
 
         prepare = partial(self._prepare, location, sample)
         # Not before the paint is done: reading holds up everything else.
@@ -131,11 +134,18 @@ class Desktop(QObject):
         return path
 
     def start(self, location: str | Path) -> bool:
-        """Show a bar, or ask for another while it cannot be shown; whether one is."""
+        """Show a bar, or ask for another while it cannot be shown; whether one is.
+
+        It may be shown by another window, which has come forward.
+        """
         wanted: str | Path | None = location
         while wanted is not None:
             try:
                 self.open(wanted)
+            except OpenElsewhere as error:
+                if error.raised and self.window is None:
+                    return True
+                wanted = _ask_for_another(error)
             except UserError as error:
                 wanted = _ask_for_another(error)
             else:
@@ -151,16 +161,45 @@ class Desktop(QObject):
 
         if self.window is not None and not self.window.may_close():
             return
-        bar = Bar.open(location)
+        one = self._one_window(Bar.file_of(location))
+        try:
+            bar = Bar.open(location)
+        except BaseException:
+            if one is not self._one:
+                one.leave()
+            raise
         hooks = WindowHooks(self.open, import_files, edit_settings, import_texts)
         window = MainWindow(bar, self.state, self.theme, hooks)
+        if one.ended is not None:
+            window.told_first = last_end_in_words(one.ended, self.faults.log)
+            one.ended = None
         window.first_shown.connect(lambda: QTimer.singleShot(0, self._start_warm_up))
         window.theme_chosen.connect(self._keep_theme)
+        window.first_shown.connect(lambda: QTimer.singleShot(0, window, partial(self._shown, one)))
         window.show()
-        self._close()
-        self.window, self._bar = window, bar
+        self._close(keeps=one)
+        self.window, self._bar, self._one = window, bar, one
 
-    def _close(self) -> None:
+    def _one_window(self, bar: Path) -> OneWindow:
+        """The right to show a bar. Raises `OpenElsewhere`."""
+        one = OneWindow(bar, paths.state_folder(), self)
+        if self._one is not None and self._one.bar == one.bar:
+            return self._one
+        one.take()
+        return one
+
+    def _shown(self, one: OneWindow) -> None:
+        """What can wait until the window is there."""
+        one.listen(self._come_forward)
+
+    def _come_forward(self) -> None:
+        if self.window is not None:
+            self.window.setWindowState(self.window.windowState() & ~Qt.WindowState.WindowMinimized)
+            self.window.show()
+            self.window.raise_()
+            self.window.activateWindow()
+
+    def _close(self, keeps: OneWindow | None = None) -> None:
         if self.window is not None:
             self.window.close_unasked()
             self.window.deleteLater()
@@ -168,6 +207,9 @@ class Desktop(QObject):
         if self._bar is not None:
             self._bar.close()
             self._bar = None
+        if self._one is not None and self._one is not keeps:
+            self._one.leave()
+            self._one = None
 
     def _keep_theme(self, choice: str) -> None:
         self.program.keep_text(THEME, choice)
@@ -182,13 +224,19 @@ class Desktop(QObject):
         if self._warm_up.is_alive():
             self._warm_up.join()
 
-    def _show_fault(self, details: str) -> None:
+    def _show_fault(self, details: str, report: str) -> None:
         if self._crash is not None:
-            self._crash.add(details)
+            self._crash.add(details, report)
             return
-        self._crash = CrashDialog(details, self.faults.log, self.window)
+        self._crash = CrashDialog(details, self.faults.log, self.window, report=report)
+        self._crash.say_safety(safety_in_words(None if self._bar is None else self._bar.check))
         self._crash.finished.connect(self._forget_crash)
         self._crash.open()
+
+    def _refuse(self, error: UserError) -> None:
+        """Say what nobody else has said, such as a lock met on the way."""
+        if self.window is not None:
+            self.window.refuse(error)
 
     def _forget_crash(self) -> None:
         self._crash = None
