@@ -193,6 +193,11 @@ class Bar:
         """Show the file that lies in the place of the one that was opened. Raises a `UserError`."""
         self._session.open_again()
 
+    @property
+    def is_in_place(self) -> bool:
+        """Whether the file that was opened still lies where it was opened."""
+        return self._session.store.beneath == "same"
+
     def newest_step(self) -> Stamp | None:
         """What was done to the bar last and when, whatever became of it; None for nothing."""
         return self._session.store.newest_action()

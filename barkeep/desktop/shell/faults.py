@@ -8,11 +8,12 @@ import platform
 import sys
 import threading
 import traceback
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from contextlib import suppress
 from datetime import datetime
 from pathlib import Path
 from types import TracebackType
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, QUrl, Signal, qVersion
 from PySide6.QtGui import QDesktopServices, QFontDatabase, QGuiApplication
@@ -25,6 +26,9 @@ from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.errors import UserError
+
+if TYPE_CHECKING:  # the window is painted before a bar can be opened
+    from barkeep.application.bar import Bar
 
 TITLE = "barkeep has a fault"
 WORDS = (
@@ -201,12 +205,13 @@ def _place(file: str) -> str:
     return Path(file).name
 
 
-def safety_in_words(check: Callable[[], Sequence[str]] | None) -> str:
+def safety_in_words(bar: Bar | None) -> str:
     """Whether the bar is safe, which is said only once it was checked; empty without one."""
-    if check is None:
+    if bar is None:
         return ""
     try:
-        findings = check()
+        moved = () if bar.is_in_place else (f"{bar.path} is not the file that was opened.",)
+        findings = (*moved, *bar.check())
     except Exception as error:  # whatever it was that went wrong may do so again
         return f"Whether your bar is safe could not be checked ({type(error).__name__})."
     if findings:

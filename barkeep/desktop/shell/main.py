@@ -229,7 +229,7 @@ class Desktop(QObject):
             self._crash.add(details, report)
             return
         self._crash = CrashDialog(details, self.faults.log, self.window, report=report)
-        self._crash.say_safety(safety_in_words(None if self._bar is None else self._bar.check))
+        self._crash.say_safety(safety_in_words(self._bar))
         self._crash.finished.connect(self._forget_crash)
         self._crash.open()
 

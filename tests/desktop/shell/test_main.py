@@ -6,7 +6,7 @@ import os
 import sqlite3
 import subprocess
 import sys
-from contextlib import ExitStack
+from contextlib import ExitStack, closing
 from pathlib import Path
 
 import pytest
@@ -227,15 +227,21 @@ def test_a_fault_over_a_damaged_bar_does_not_say_that_it_is_safe(desktop, sample
     crash.accept()
 
 
-def test_a_fault_without_a_check_says_that_nobody_knows(desktop, sample_bar, qtbot):
+def test_a_fault_over_a_file_that_is_gone_does_not_say_that_it_is_safe(desktop, sample_bar, qtbot):
     desktop.start(sample_bar)
     sample_bar.unlink()
-    with sqlite3.connect(sample_bar) as other:
-        other.execute("CREATE TABLE nothing (x)")
-    other.close()
-    desktop._bar.close()
     crash = met(desktop, qtbot, ZeroDivisionError("kaboom"))
-    assert crash.safety.text().startswith("Whether your bar is safe could not be checked")
+    assert crash.safety.text().endswith(f"{sample_bar} is not the file that was opened.")
+    crash.accept()
+
+
+def test_a_fault_without_a_check_says_that_nobody_knows(desktop, sample_bar, qtbot):
+    desktop.start(sample_bar)
+    with closing(sqlite3.connect(sample_bar, isolation_level=None)) as holder:
+        holder.execute("BEGIN EXCLUSIVE")
+        crash = met(desktop, qtbot, ZeroDivisionError("kaboom"))
+    words = "Whether your bar is safe could not be checked (BarIsBusy)."
+    assert crash.safety.text() == words
     crash.accept()
 
 
