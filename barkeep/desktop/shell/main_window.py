@@ -142,7 +142,7 @@ class MainWindow(QMainWindow):
         self._connect()
         self.signals = BarSignals(bar, self)
         self.signals.changed.connect(self._on_changed)
-        self.following = Following(self.context, lambda: self.current, self.saved, self)
+        self.following = Following(self.context, lambda: self.current, self._say_saved, self)
         self.setAcceptDrops(self.hooks.import_files is not None)
         self._restore()
         self._name_things()
@@ -387,9 +387,16 @@ class MainWindow(QMainWindow):
         self.saved = text_label("Saved", quiet=True)
         bar = self.statusBar()
         bar.addWidget(self.bar_name, 1)
-        bar.addPermanentWidget(PictureLabel("check", ICON - 4, "ready"))
+        self.saved_picture = PictureLabel("check", ICON - 4, "ready")
+        bar.addPermanentWidget(self.saved_picture)
         bar.addPermanentWidget(self.saved)
         bar.setContentsMargins(0, 0, PAD, 0)
+
+    def _say_saved(self, is_saved: bool) -> None:
+        """Say whether every change is in the bar's file at once."""
+        self.saved.setText("Saved" if is_saved else "Not in its file")
+        picture = ("check", "ready") if is_saved else ("warning", "warning")
+        self.saved_picture.show_picture(*picture)
 
     def _connect(self) -> None:
         actions = self.actions_
