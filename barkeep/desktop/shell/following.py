@@ -41,7 +41,7 @@ class Following(QObject):
         say_saved: Callable[[bool], object],
         parent: QWidget,
     ) -> None:
-        """`current` is the page that is shown; `say_saved` is told whether changes reach the file."""
+        """`current` is the page that is shown; `say_saved` is told whether a change is saved."""
         super().__init__(parent)
         self._context, self._current, self._say_saved = context, current, say_saved
         self._parent = parent

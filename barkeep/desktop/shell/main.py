@@ -22,13 +22,13 @@ from barkeep.desktop.look.theme import CHOICES, Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.faults import CrashDialog, Faults, last_end_in_words, safety_in_words
-from barkeep.desktop.shell.one_window import OneWindow, OpenElsewhere
 from barkeep.desktop.shell.opening import GarbageOnThisThread, OpeningWindow, ended_by_signals
 from barkeep.errors import UserError
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
     from barkeep.desktop.shell.main_window import MainWindow
+    from barkeep.desktop.shell.one_window import OneWindow
 
 
 STATE_FILE, PROGRAM_FILE = "window.ini", "barkeep.ini"
@@ -138,6 +138,8 @@ class Desktop(QObject):
 
         It may be shown by another window, which has come forward.
         """
+        from barkeep.desktop.shell.one_window import OpenElsewhere  # not before the first paint
+
         wanted: str | Path | None = location
         while wanted is not None:
             try:
@@ -182,6 +184,8 @@ class Desktop(QObject):
 
     def _one_window(self, bar: Path) -> OneWindow:
         """The right to show a bar. Raises `OpenElsewhere`."""
+        from barkeep.desktop.shell.one_window import OneWindow
+
         one = OneWindow(bar, paths.state_folder(), self)
         if self._one is not None and self._one.bar == one.bar:
             return self._one
