@@ -81,6 +81,13 @@ class Bar:
             store.close()
             raise
 
+    @staticmethod
+    def file_of(location: str | Path) -> Path:
+        """The file that a path or a URL names as a bar. Raises `UnreadableFile`."""
+        from barkeep.store.connection import local_path
+
+        return local_path(location)
+
     def beside(self) -> Bar:
         """The same bar opened once more, for what another thread does with it.
 
@@ -219,6 +226,11 @@ class Bar:
     def open_again(self) -> None:
         """Show the file that lies in the place of the one that was opened. Raises a `UserError`."""
         self._session.open_again()
+
+    @property
+    def is_in_place(self) -> bool:
+        """Whether the file that was opened still lies where it was opened."""
+        return self._session.store.beneath == "same"
 
     def newest_step(self) -> Stamp | None:
         """What was done to the bar last and when, whatever became of it; None for nothing."""

@@ -6,7 +6,7 @@ import os
 import sys
 import traceback
 from collections.abc import Callable
-from contextlib import suppress
+from contextlib import closing, suppress
 
 from barkeep.cli.output import only_shown
 from barkeep.errors import BarkeepError, CannotUse, NotPrinted, UnusableFile
@@ -61,12 +61,16 @@ def _print_no_more() -> None:
 
 
 def _written_down(error: Exception) -> str:
+    import logging
+
+    from barkeep.application.fault_log import rotating
     from barkeep.application.paths import log_file
 
     fault = f"this is a fault of the program ({type(error).__name__})"
     try:
-        with log_file().open("a", encoding="utf-8") as log:
-            log.write(f"{' '.join(sys.argv)}\n{''.join(traceback.format_exception(error))}\n")
+        said = f"{' '.join(sys.argv)}\n{''.join(traceback.format_exception(error))}"
+        with closing(rotating(log_file())) as log:
+            log.handle(logging.makeLogRecord({"msg": "%s", "args": (said,)}))
     except OSError:
         return f"{fault}: {error}."
     return f"{fault}; what happened is written in {log_file()}."

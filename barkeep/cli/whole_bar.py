@@ -18,6 +18,7 @@ from barkeep.cli.arguments import Arguments, argument, command
 from barkeep.cli.bar_source import in_bar, opened_bar
 from barkeep.cli.output import Answer, table
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.errors import UserError
 
 
 @command(
@@ -98,17 +99,47 @@ def sample(arguments: Arguments) -> Answer:
     return Answer(lambda: {"file": str(path)}, said)
 
 
-@command()
+class NotNext(UserError):
+    """A step that was named to undo or redo (`what`) while another is next, or none."""
+
+    what: str
+    named: str
+    next_one: str
+
+    def __str__(self) -> str:
+        now = f"{self.what} now means “{self.next_one}”" if self.next_one else "there is nothing"
+        return f"“{self.named}” is not the next step to {self.what}, so nothing was changed: {now}."
+
+
+STEP = argument(
+    "step",
+    metavar="STEP",
+    nargs="*",
+    help="what it is called, as it was said before; where another is next by now nothing is done",
+)
+
+
+def _refuse_another(what: str, arguments: Arguments, label: str | None) -> None:
+    named = " ".join(arguments.step)
+    if named and named != label:
+        raise NotNext(what, named, label or "")
+
+
+@command(STEP)
 @in_bar
-def undo(_arguments: Arguments, bar: Bar) -> Answer:
+def undo(arguments: Arguments, bar: Bar) -> Answer:
     """Undo one change, and say which it was."""
-    label = bar.undo().label
+    step = bar.next_step("undo")
+    _refuse_another("undo", arguments, bar.undo_label)
+    label = bar.undo(step).label
     return Answer(lambda: {"undone": label}, f"Undone: {label}.")
 
 
-@command()
+@command(STEP)
 @in_bar
-def redo(_arguments: Arguments, bar: Bar) -> Answer:
+def redo(arguments: Arguments, bar: Bar) -> Answer:
     """Redo one change, and say which it was."""
-    label = bar.redo().label
+    step = bar.next_step("redo")
+    _refuse_another("redo", arguments, bar.redo_label)
+    label = bar.redo(step).label
     return Answer(lambda: {"redone": label}, f"Done again: {label}.")

@@ -364,3 +364,25 @@ class TestOwnMeasures:
         refused = set_measure("small ladles = 3 oz")
         assert refused.status == 1
         assert "“small ladle” is there already, and it would be read as that" in refused.err
+
+
+class TestUndoByName:
+    def test_a_step_that_is_named_is_undone_where_it_is_next(self, barkeep, bar):
+        barkeep("--bar", bar, "setting", "currency", "SEK")
+        assert barkeep("--bar", bar, "undo", "Change", "settings").out == (
+            "Undone: Change settings.\n"
+        )
+        done = barkeep("--bar", bar, "redo", "Change settings", "--json").answer
+        assert done == {"redone": "Change settings"}
+
+    def test_another_step_than_the_named_one_stays(self, barkeep, bar):
+        barkeep("--bar", bar, "setting", "currency", "SEK")
+        assert barkeep("--bar", bar, "undo", "Count gin").refusal == (
+            "“Count gin” is not the next step to undo, so nothing was changed: "
+            "undo now means “Change settings”."
+        )
+        assert barkeep("--bar", bar, "redo", "Count gin").refusal == (
+            "“Count gin” is not the next step to redo, so nothing was changed: there is nothing."
+        )
+        settings = barkeep("--bar", bar, "setting", "--json").answer["settings"]
+        assert settings["currency"] == "SEK"

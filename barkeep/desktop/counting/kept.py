@@ -74,11 +74,11 @@ def count_left(values: Mapping[str, Any], bottles: Iterable[Bottle]) -> CountLef
         gone = [each[TITLE] for key, each in kept.items() if key not in count]
         typing = values[TYPING]
         return CountLeft(
-            count,
-            tuple(gone),
-            tuple(moved),
-            (int(typing[0]), str(typing[1])) if typing else None,
-            when_left(values),
+            count=count,
+            gone=tuple(gone),
+            moved=tuple(moved),
+            typing=(int(typing[0]), str(typing[1])) if typing else None,
+            when=when_left(values),
         )
     except (KeyError, TypeError, ValueError, AttributeError):  # somebody else has written it
         return None

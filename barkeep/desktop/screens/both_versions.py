@@ -24,8 +24,8 @@ SIZE = (720, 420)
 COLUMNS = ("", "Yours", "Theirs")
 FIELD_WIDTH = 120
 INTRO = (
-    "What you typed is still there and nothing of it is written. Below is what differs. "
-    "Undo brings back whichever of the two is written over."
+    "What you typed is still there, and nothing of it is written yet. Below is what differs. "
+    "Where yours is put over theirs, undo brings theirs back."
 )
 
 

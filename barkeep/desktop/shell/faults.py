@@ -9,32 +9,45 @@ import sys
 import threading
 import traceback
 from collections.abc import Callable
-from logging.handlers import RotatingFileHandler
+from contextlib import suppress
+from datetime import datetime
 from pathlib import Path
 from types import TracebackType
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, QUrl, Signal, qVersion
 from PySide6.QtGui import QDesktopServices, QFontDatabase, QGuiApplication
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QPlainTextEdit, QWidget
 
 from barkeep import __version__
+from barkeep.application.fault_log import rotating
 from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
+from barkeep.errors import UserError
+
+if TYPE_CHECKING:  # the window is painted before a bar can be opened
+    from barkeep.application.bar import Bar
 
 TITLE = "barkeep has a fault"
 WORDS = (
-    "The last step may not have been done. What was saved before is safe, and you can go on. "
-    "If it happens again, send the details below to whoever looks after barkeep."
+    "The last step may not have been done; you can go on. If it happens again, send the report "
+    "to whoever looks after barkeep: it says where it happened, and nothing of what is in your bar."
 )
 
 
 class CrashDialog(QDialog):
     """Shows details and the log's place; later faults are added to an open dialog."""
 
-    def __init__(self, details: str, log: Path, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, details: str, log: Path, parent: QWidget | None = None, *, report: str = ""
+    ) -> None:
         super().__init__(parent)
+        self.report = report or details
+        """What is copied: the details without anything of the bar's."""
+        self.safety = text_label("", TypeSize.STRONG, wrap=True)
+        self.safety.hide()
         self.setWindowTitle(TITLE)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.resize(640, 440)
@@ -48,6 +61,7 @@ class CrashDialog(QDialog):
         )
         column_of(
             head,
+            self.safety,
             text_label(WORDS, wrap=True),
             wide(self._details),
             text_label(f"Written to {log}", TypeSize.CAPTION, quiet=True, wrap=True),
@@ -58,23 +72,30 @@ class CrashDialog(QDialog):
 
     @property
     def details(self) -> str:
-        """What is shown, and copied."""
+        """What is shown."""
         return self._details.toPlainText()
 
-    def add(self, details: str) -> None:
+    def say_safety(self, words: str) -> None:
+        """Say what a check of the bar has found."""
+        self.safety.setText(words)
+        self.safety.setVisible(bool(words))
+
+    def add(self, details: str, report: str = "") -> None:
         """Show one more fault below the others."""
-        self._details.appendPlainText(f"\n{'-' * 40}\n{details}")
+        between = f"\n{'-' * 40}\n"
+        self._details.appendPlainText(f"{between}{details}")
+        self.report = f"{self.report}{between}{report or details}"
 
     def copy(self) -> None:
-        """Put the details on the clipboard."""
-        QGuiApplication.clipboard().setText(self.details)
+        """Put the report on the clipboard."""
+        QGuiApplication.clipboard().setText(self.report)
 
     def _buttons(self) -> QHBoxLayout:
         close = primary_button("&Go on", self.accept)
         close.setDefault(True)
         close.setFocus()
         return row_of(
-            button("&Copy details", self.copy),
+            button("&Copy report", self.copy),
             button("Open log &folder", self._open_folder),
             SPRING,
             close,
@@ -85,22 +106,26 @@ class CrashDialog(QDialog):
 
 
 LOGGER = logging.getLogger("barkeep")
-LOG_BYTES, LOG_FILES = 512 * 1024, 3
 
 
 class Faults(QObject):
-    """Catches what nothing else caught; `met` carries the details, on the GUI thread."""
+    """Catches what nothing else caught; signals come on the GUI thread.
 
-    met = Signal(str)
-    _from_anywhere = Signal(str)
+    `met` carries the details of a fault and the report of it, `refused` a `UserError` that
+    nobody has shown.
+    """
+
+    met = Signal(str, str)
+    refused = Signal(object)
+    _from_anywhere = Signal(str, str)
+    _refused_anywhere = Signal(object)
 
     def __init__(self, log: Path, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.log = log
         self._from_anywhere.connect(self.met, Qt.ConnectionType.QueuedConnection)
-        self._handler = RotatingFileHandler(
-            log, maxBytes=LOG_BYTES, backupCount=LOG_FILES, encoding="utf-8", delay=True
-        )
+        self._refused_anywhere.connect(self.refused, Qt.ConnectionType.QueuedConnection)
+        self._handler = rotating(log)
         self._handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
         LOGGER.addHandler(self._handler)
         self._before: Callable[..., object] = sys.excepthook
@@ -136,7 +161,11 @@ class Faults(QObject):
         if issubclass(kind, KeyboardInterrupt):
             sys.__excepthook__(kind, error, trace)
             return
-        self._from_anywhere.emit(self.write_down(error))
+        if isinstance(error, UserError):
+            LOGGER.warning("%s", details_of(error))
+            self._refused_anywhere.emit(error)
+            return
+        self._from_anywhere.emit(self.write_down(error), report_of(error))
 
     def _on_thread_error(self, args: threading.ExceptHookArgs) -> None:
         if args.exc_value is not None:
@@ -147,6 +176,69 @@ def details_of(error: BaseException) -> str:
     """Everything a report needs: versions, platform, and where it happened."""
     trace = "".join(traceback.format_exception(error))
     return f"{versions()}\n\n{trace}"
+
+
+def report_of(error: BaseException) -> str:
+    """What can be sent to anybody: versions, kinds of errors, and the places in the program.
+
+    What an error says is left out, since it may name what is in the bar, and so is every
+    folder.
+    """
+    parts: list[str] = []
+    seen: BaseException | None = error
+    while seen is not None and len(parts) < MOST_CAUSES:
+        frames = traceback.extract_tb(seen.__traceback__)
+        places = "\n".join(
+            f"  {_place(each.filename)}:{each.lineno} {each.name}" for each in frames
+        )
+        parts.append(f"{type(seen).__module__}.{type(seen).__qualname__}\n{places}")
+        seen = seen.__cause__ or seen.__context__
+    return "\n\n".join((versions(), "\nbefore it, ".join(parts)))
+
+
+MOST_CAUSES = 10
+
+
+def _place(file: str) -> str:
+    """A file of the program or of a library, without the folders it lies in."""
+    parts = Path(file).parts
+    for root in ("site-packages", "barkeep"):
+        if root in parts:
+            place = len(parts) - 1 - parts[::-1].index(root)
+            return "/".join(parts[place + (root == "site-packages") :])
+    return Path(file).name
+
+
+def safety_in_words(bar: Bar | None) -> str:
+    """Whether the bar is safe, which is said only once it was checked; empty without one."""
+    if bar is None:
+        return ""
+    try:
+        moved = () if bar.is_in_place else (f"{bar.path} is not the file that was opened.",)
+        findings = (*moved, *bar.check())
+    except Exception as error:  # whatever it was that went wrong may do so again
+        return f"Whether your bar is safe could not be checked ({type(error).__name__})."
+    if findings:
+        return (
+            "Your bar was checked just now, and something is wrong with it. Back it up before "
+            f"anything else. {' '.join(findings)}"
+        )
+    return "Your bar was checked just now: its file is sound, and all that was saved is in it."
+
+
+def last_end_in_words(opened: datetime, log: Path) -> str:
+    """What is told at the start after a window that was never closed."""
+    stacks = log.with_suffix(".stack")
+    said = (
+        f"The window that was opened on {opened:%Y-%m-%d at %H:%M} was not closed but ended, as "
+        "by a crash or a power cut. The file was checked as it was opened now, and is sound: all "
+        "that was saved is in it."
+    )
+    with suppress(OSError):
+        found = stacks.stat()
+        if found.st_size and found.st_mtime >= opened.timestamp():
+            said += f" Where it happened is in {stacks}."
+    return said
 
 
 def versions() -> str:

@@ -11,7 +11,7 @@ from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Qt, QTimer
-from PySide6.QtWidgets import QFileDialog, QLabel, QMessageBox, QWidget
+from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
 from barkeep.application.session import Followed
 from barkeep.desktop.screens.operations import run_operation
@@ -38,12 +38,12 @@ class Following(QObject):
         self,
         context: ScreenContext,
         current: Callable[[], Screen],
-        saved: QLabel,
+        say_saved: Callable[[bool], object],
         parent: QWidget,
     ) -> None:
-        """`current` is the page that is shown, `saved` what the status bar says of the file."""
+        """`current` is the page that is shown; `say_saved` is told whether a change is saved."""
         super().__init__(parent)
-        self._context, self._current, self._saved = context, current, saved
+        self._context, self._current, self._say_saved = context, current, say_saved
         self._parent = parent
         self._last: Followed = "same"
         self.question: QMessageBox | None = None
@@ -70,10 +70,10 @@ class Following(QObject):
         elif self._last == before:
             return
         elif self._last == "same":
-            self._saved.setText("Saved")
+            self._say_saved(True)
             self._say(f"{self._file} is back, as it was opened.", "", None)
         else:
-            self._saved.setText("Not in its file")
+            self._say_saved(False)
             words = GONE if now == "gone" else REPLACED
             self._say(words.format(file=self._file), WHAT_NOW, partial(self.ask, now))
 
@@ -123,7 +123,7 @@ class Following(QObject):
     def _do(self, act: Callable[[], object], said: str) -> None:
         def done(_result: object) -> None:
             self._last = "same"
-            self._saved.setText("Saved")
+            self._say_saved(True)
             self._current().banner.clear()
             self._current().notice(EVERYTHING)
             self._context.toast.say(said)

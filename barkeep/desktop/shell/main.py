@@ -23,7 +23,7 @@ from barkeep.desktop.look.theme import CHOICES, Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.cannot_open import Wanted, ask_instead
-from barkeep.desktop.shell.faults import CrashDialog, Faults
+from barkeep.desktop.shell.faults import CrashDialog, Faults, last_end_in_words, safety_in_words
 from barkeep.desktop.shell.opening import GarbageOnThisThread, OpeningWindow, ended_by_signals
 from barkeep.errors import BarkeepError, UnreadableFile, UserError
 
@@ -32,6 +32,7 @@ if TYPE_CHECKING:
     from barkeep.application.imports import NamedText
     from barkeep.desktop.screens.screen import ScreenContext
     from barkeep.desktop.shell.main_window import MainWindow
+    from barkeep.desktop.shell.one_window import OneWindow
 
 
 SWITCH_S = 0.001
@@ -98,6 +99,7 @@ class Desktop(QObject):
         self.program = WindowState(paths.config_folder() / PROGRAM_FILE)
         self.faults = Faults(paths.log_file(), self)
         self.faults.met.connect(self._show_fault)
+        self.faults.refused.connect(self._refuse)
         self.faults.catch()
         stack.callback(self.faults.stop)
         stack.callback(GarbageOnThisThread(self).stop)
@@ -106,6 +108,7 @@ class Desktop(QObject):
         self.window: MainWindow | None = None
         self._bar: Bar | None = None
         self._crash: CrashDialog | None = None
+        self._one: OneWindow | None = None
         self._warm_up = Thread(target=import_heavy, name="warm-up", daemon=True)
         stack.callback(self._wait_for_warm_up)
         stack.callback(self._close)
@@ -121,8 +124,8 @@ class Desktop(QObject):
                 self._say_why_not(prepared)
             started = isinstance(prepared, Wanted) and self._start(prepared)
             opening.close()
-            if not started:
-                self._app.exit(1)
+            if self.window is None:
+                self._app.exit(0 if started else 1)
 
         prepare = partial(self._prepare, wanted, sample)
         # Not before the paint is done: reading holds up everything else.
@@ -155,14 +158,23 @@ class Desktop(QObject):
         return path
 
     def start(self, location: str | Path | None, *, new: bool = False) -> bool:
-        """Show a bar, or ask for another while it cannot be shown; whether one is."""
+        """Show a bar, or ask for another while it cannot be shown; whether one is.
+
+        It may be shown by another window, which has come forward.
+        """
         return self._start(Wanted(location, new))
 
     def _start(self, first: Wanted) -> bool:
+        from barkeep.desktop.shell.one_window import OpenElsewhere  # not before the first paint
+
         wanted: Wanted | None = first
         while wanted is not None:
             try:
                 self._show(wanted)
+            except OpenElsewhere as error:
+                if error.raised and self.window is None:
+                    return True
+                wanted = ask_instead(error)
             except UserError as error:
                 wanted = ask_instead(error)
             except Exception as error:
@@ -185,10 +197,14 @@ class Desktop(QObject):
 
         if self.window is not None and not self.window.may_close():
             return
-        if wanted.location is None and not wanted.new:
-            bar = Bar.open(usual_bar())
-        else:
-            bar = Bar.open(wanted.location or paths.default_bar(), new=wanted.new)
+        is_usual = wanted.location is None and not wanted.new
+        place = usual_bar() if is_usual else wanted.location or paths.default_bar()
+        one = self._one_window(Bar.file_of(place))
+        try:
+            bar = Bar.open(place, new=None if is_usual else wanted.new)
+        except BaseException:
+            self._give_up(one)
+            raise
         hooks = WindowHooks(
             self.open, _import_files, _edit_settings, _import_texts, new_bar=self.begin_bar
         )
@@ -196,14 +212,45 @@ class Desktop(QObject):
             window = MainWindow(bar, self.state, self.theme, hooks)
         except BaseException:
             bar.close()
+            self._give_up(one)
             raise
+        if one.ended is not None:
+            window.told_first = last_end_in_words(one.ended, self.faults.log)
+            one.ended = None
         window.first_shown.connect(lambda: QTimer.singleShot(0, self._warm_up_when_idle))
         window.theme_chosen.connect(self._keep_theme)
+        window.first_shown.connect(lambda: QTimer.singleShot(0, window, partial(self._shown, one)))
         window.show()
-        self._close()
-        self.window, self._bar = window, bar
+        self._close(keeps=one)
+        self.window, self._bar, self._one = window, bar, one
 
-    def _close(self) -> None:
+    def _one_window(self, bar: Path) -> OneWindow:
+        """The right to show a bar. Raises `OpenElsewhere`."""
+        from barkeep.desktop.shell.one_window import OneWindow
+
+        one = OneWindow(bar, paths.state_folder(), self)
+        if self._one is not None and self._one.bar == one.bar:
+            return self._one
+        one.take()
+        return one
+
+    def _give_up(self, one: OneWindow) -> None:
+        """Let others show a bar that cannot be shown here."""
+        if one is not self._one:
+            one.leave()
+
+    def _shown(self, one: OneWindow) -> None:
+        """What can wait until the window is there."""
+        one.listen(self._come_forward)
+
+    def _come_forward(self) -> None:
+        if self.window is not None:
+            self.window.setWindowState(self.window.windowState() & ~Qt.WindowState.WindowMinimized)
+            self.window.show()
+            self.window.raise_()
+            self.window.activateWindow()
+
+    def _close(self, keeps: OneWindow | None = None) -> None:
         if self.window is not None:
             self.window.close_unasked()
             self.window.deleteLater()
@@ -211,6 +258,9 @@ class Desktop(QObject):
         if self._bar is not None:
             self._bar.close()
             self._bar = None
+        if self._one is not None and self._one is not keeps:
+            self._one.leave()
+            self._one = None
 
     def _keep_theme(self, choice: str) -> None:
         self.program.keep_text(THEME, choice)
@@ -251,13 +301,19 @@ class Desktop(QObject):
         kind = type(error).__name__
         return f"barkeep met a fault ({kind}), which is written in {self.faults.log}."
 
-    def _show_fault(self, details: str) -> None:
+    def _show_fault(self, details: str, report: str) -> None:
         if self._crash is not None:
-            self._crash.add(details)
+            self._crash.add(details, report)
             return
-        self._crash = CrashDialog(details, self.faults.log, self.window)
+        self._crash = CrashDialog(details, self.faults.log, self.window, report=report)
+        self._crash.say_safety(safety_in_words(self._bar))
         self._crash.finished.connect(self._forget_crash)
         self._crash.open()
+
+    def _refuse(self, error: UserError) -> None:
+        """Say what nobody else has said, such as a lock met on the way."""
+        if self.window is not None:
+            self.window.refuse(error)
 
     def _forget_crash(self) -> None:
         self._crash = None

@@ -35,7 +35,7 @@ from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import PAGES, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import row_of, wide
-from barkeep.desktop.widgets.notices import Toast
+from barkeep.desktop.widgets.notices import BannerKind, Toast
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
@@ -121,6 +121,8 @@ class MainWindow(QMainWindow):
         self._day = bar.snapshot.on
         self._was_shown = False
         self._asks = True
+        self.told_first = ""
+        """What is to be said as it opens."""
         self._undoes: Step | None = None
         self._redoes: Step | None = None
         self.navigation = Navigation(pages)
@@ -143,7 +145,7 @@ class MainWindow(QMainWindow):
         self._connect()
         self.signals = BarSignals(bar, self)
         self.signals.changed.connect(self._on_changed)
-        self.following = Following(self.context, lambda: self.current, self.saved, self)
+        self.following = Following(self.context, lambda: self.current, self._say_saved, self)
         self.setAcceptDrops(self.hooks.import_files is not None)
         self._restore()
         self._name_things()
@@ -394,9 +396,16 @@ class MainWindow(QMainWindow):
         self.saved = text_label("Saved", quiet=True)
         bar = self.statusBar()
         bar.addWidget(self.bar_name, 1)
-        bar.addPermanentWidget(PictureLabel("check", ICON - 4, "ready"))
+        self.saved_picture = PictureLabel("check", ICON - 4, "ready")
+        bar.addPermanentWidget(self.saved_picture)
         bar.addPermanentWidget(self.saved)
         bar.setContentsMargins(0, 0, PAD, 0)
+
+    def _say_saved(self, is_saved: bool) -> None:
+        """Say whether every change is in the bar's file at once."""
+        self.saved.setText("Saved" if is_saved else "Not in its file")
+        picture = ("check", "ready") if is_saved else ("warning", "warning")
+        self.saved_picture.show_picture(*picture)
 
     def _connect(self) -> None:
         actions = self.actions_
@@ -468,17 +477,17 @@ class MainWindow(QMainWindow):
         """Say what was typed the last time and is not in the bar, and offer to go on with it."""
         from barkeep.desktop.shell.left import what_was_left  # is nothing, nearly always
 
-        left = what_was_left(self.state.folder, self.bar)
-        if not left or self.current.banner.text:
+        left, banner = what_was_left(self.state.folder, self.bar), self.current.banner
+        said = " ".join([*filter(None, [self.told_first]), *(each.said for each in left)])
+        if not said or (banner.text and not self.told_first):
             return
-        first = left[0]
 
         def go_on() -> None:
             self.current.banner.clear()
-            self.show_page(first.page).go_on_with(first.name)
+            self.show_page(left[0].page).go_on_with(left[0].name)
 
-        said = " ".join(each.said for each in left)
-        self.current.banner.say(said, "info", first.act, go_on)
+        kind: BannerKind = "warning" if self.told_first else "info"
+        banner.say(said, kind, left[0].act if left else "", go_on if left else None)
 
     def _step(self, step: Callable[[], object], said: str) -> None:
         def done(result: object) -> None:

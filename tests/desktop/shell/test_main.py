@@ -3,17 +3,21 @@
 from __future__ import annotations
 
 import os
+import sqlite3
 import subprocess
 import sys
-from contextlib import ExitStack
+from contextlib import ExitStack, closing
 from pathlib import Path
 
 import pytest
-from PySide6.QtWidgets import QFileDialog, QMessageBox
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QFileDialog, QMessageBox, QPushButton
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.shell import main as main_module
 from barkeep.desktop.shell.main import Desktop
+from barkeep.store.refusals import BarIsBusy
+from tests.desktop.audit import cut_off
 
 LATE = ("numpy", "scipy", "pint", "alembic", "jsonschema")
 """What the window must not wait for."""
@@ -37,17 +41,21 @@ print("ended with", main({argv!r}))
 """
 
 
-def run(script: str, home: Path) -> subprocess.CompletedProcess[str]:
-    """Run Python with a home of its own."""
+def environment_of(home: Path) -> dict[str, str]:
+    """The environment of a process with a home of its own."""
     places = {
         name: str(home / name.lower())
         for name in ("HOME", "XDG_DATA_HOME", "XDG_STATE_HOME", "XDG_CONFIG_HOME")
     }
     root = Path(__file__).resolve().parents[3]
-    environment = {**os.environ, **places, "PYTHONPATH": str(root)}
+    return {**os.environ, **places, "PYTHONPATH": str(root)}
+
+
+def run(script: str, home: Path) -> subprocess.CompletedProcess[str]:
+    """Run Python with a home of its own."""
     return subprocess.run(
         [sys.executable, "-X", "faulthandler", "-c", script],
-        env=environment,
+        env=environment_of(home),
         capture_output=True,
         text=True,
         timeout=120,
@@ -182,6 +190,90 @@ def test_a_fault_is_shown_once_and_the_window_stays(desktop, sample_bar, qtbot):
     desktop._crash.accept()
     assert desktop.window.isVisible()
     assert "fault 2" in desktop.faults.log.read_text(encoding="utf-8")
+
+
+def met(desktop, qtbot, error):
+    """The dialog of a fault, once it is shown."""
+    try:
+        raise error
+    except type(error) as caught:
+        sys.excepthook(type(caught), caught, caught.__traceback__)
+    qtbot.waitUntil(lambda: desktop._crash is not None and desktop._crash.isVisible())
+    return desktop._crash
+
+
+def test_a_fault_says_that_the_bar_is_safe_once_that_was_checked(desktop, sample_bar, qtbot):
+    desktop.start(sample_bar)
+    crash = met(desktop, qtbot, ZeroDivisionError("kaboom"))
+    assert crash.safety.text() == (
+        "Your bar was checked just now: its file is sound, and all that was saved is in it."
+    )
+    assert cut_off(crash) == []
+    crash.accept()
+
+
+def test_a_fault_over_a_damaged_bar_does_not_say_that_it_is_safe(desktop, sample_bar, qtbot):
+    desktop.start(sample_bar)
+    with sqlite3.connect(sample_bar) as file:
+        file.execute("PRAGMA foreign_keys = OFF")
+        file.execute("UPDATE trial SET spec_id = 999999 WHERE id = (SELECT min(id) FROM trial)")
+    file.close()
+    crash = met(desktop, qtbot, ZeroDivisionError("kaboom"))
+    assert crash.safety.text().startswith(
+        "Your bar was checked just now, and something is wrong with it. Back it up before "
+    )
+    crash.accept()
+
+
+def test_a_fault_over_a_file_that_is_gone_does_not_say_that_it_is_safe(desktop, sample_bar, qtbot):
+    desktop.start(sample_bar)
+    sample_bar.unlink()
+    crash = met(desktop, qtbot, ZeroDivisionError("kaboom"))
+    assert crash.safety.text().endswith(f"{sample_bar} is not the file that was opened.")
+    crash.accept()
+
+
+def test_a_fault_without_a_check_says_that_nobody_knows(desktop, sample_bar, qtbot):
+    desktop.start(sample_bar)
+    with closing(sqlite3.connect(sample_bar, isolation_level=None)) as holder:
+        holder.execute("BEGIN EXCLUSIVE")
+        crash = met(desktop, qtbot, ZeroDivisionError("kaboom"))
+    words = "Whether your bar is safe could not be checked (BarIsBusy)."
+    assert crash.safety.text() == words
+    crash.accept()
+
+
+def test_the_report_that_is_copied_holds_nothing_of_the_bar(desktop, sample_bar, qtbot):
+    desktop.start(sample_bar)
+    secret = f"Pellow & Rudge gin in {sample_bar}"
+    try:
+        raise KeyError(secret)
+    except KeyError as first:
+        error = ValueError(f"{secret}\n  File “{Path.home()}”")
+        error.__cause__ = first
+    crash = met(desktop, qtbot, error)
+    crash.copy()
+    report = QGuiApplication.clipboard().text()
+    for word in ("barkeep ", "Python 3.", "Qt 6.", "builtins.ValueError", "builtins.KeyError"):
+        assert word in report
+    assert "test_main.py:" in report
+    for word in ("Pellow", str(sample_bar), str(Path.home()), str(Path(__file__).parent)):
+        assert word not in report
+    assert "Pellow" in crash.details
+    crash.accept()
+
+
+def test_a_sentence_for_the_user_is_no_fault_wherever_it_is_met(desktop, sample_bar, qtbot):
+    desktop.start(sample_bar)
+    busy = BarIsBusy(str(sample_bar))
+    sys.excepthook(BarIsBusy, busy, None)
+    banner = desktop.window.current.banner
+    qtbot.waitUntil(lambda: banner.text == str(busy))
+    assert desktop._crash is None
+    (again,) = [each for each in banner.findChildren(QPushButton) if each.text()]
+    assert again.text() == "Try again"
+    again.click()
+    assert banner.text == ""
 
 
 def test_two_windows_over_one_file_see_each_others_changes(desktop, sample_bar, qtbot):
