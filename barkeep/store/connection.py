@@ -38,7 +38,7 @@ _OWN_BESIDE = {
 }
 """How the files begin that SQLite keeps beside a database, by the end of their names."""
 
-_JOURNALS = ("-journal", "-wal", "-shm")
+JOURNALS = ("-journal", "-wal", "-shm")
 """What SQLite puts behind the name of a database for the files it keeps beside it."""
 
 
@@ -131,7 +131,7 @@ def journal_owner(path: Path, known: Path | None = None) -> Path | None:
 
     `known` is a database that may be open here, and is not looked into.
     """
-    for suffix in _JOURNALS:
+    for suffix in JOURNALS:
         if not path.name.casefold().endswith(suffix):
             continue
         owner = path.with_name(path.name[: -len(suffix)] or path.name)
