@@ -10,6 +10,7 @@ from types import TracebackType
 from typing import TYPE_CHECKING, Self
 
 from barkeep.application.done import Done
+from barkeep.application.kept_backups import OwnBackups
 from barkeep.application.knowledge import NOT_KNOWN, shipped
 from barkeep.application.session import Session, Subscriber
 from barkeep.application.shelving import ROUNDING
@@ -23,6 +24,7 @@ from barkeep.store.knowledge import read_own_ingredients
 from barkeep.store.store import Store
 
 if TYPE_CHECKING:  # each room is loaded by whoever enters it first
+    from barkeep.application.backups import Backups
     from barkeep.application.bottles import Inventory
     from barkeep.application.counting import Counting
     from barkeep.application.imports import Imports
@@ -37,8 +39,9 @@ if TYPE_CHECKING:  # each room is loaded by whoever enters it first
 class Bar:
     """The use cases of one bar. To be used from one thread; its snapshots may go anywhere."""
 
-    def __init__(self, session: Session) -> None:
+    def __init__(self, session: Session, told: Callable[[str], object] | None = None) -> None:
         self._session = session
+        self._told = told
 
     @classmethod
     def open(
@@ -46,16 +49,20 @@ class Bar:
         location: str | Path,
         knowledge: Knowledge | None = None,
         clock: Callable[[], datetime] = datetime.now,
+        told: Callable[[str], object] | None = None,
     ) -> Self:
         """Open the bar in a file, or make a new one there.
 
+        With `told` a backup is kept before a day's first write and before an
+        import; it is called with a sentence where none could be made.
         Raises `UnreadableFile`, `NewerBar` or another `UserError`; the file is
         then as it was.
         """
         known = shipped() if knowledge is None else knowledge
         store = Store.open(location, clock)
         try:
-            return cls(Session(store, known, clock))
+            backups = None if told is None else OwnBackups(store.path, told)
+            return cls(Session(store, known, clock, backups), told)
         except BaseException:
             store.close()
             raise
@@ -65,7 +72,7 @@ class Bar:
 
         This one learns of that by `refresh`.
         """
-        return Bar.open(self.path, self._session.shipped, self._session.clock)
+        return Bar.open(self.path, self._session.shipped, self._session.clock, self._told)
 
     def close(self) -> None:
         """Let go of the file."""
@@ -158,6 +165,11 @@ class Bar:
         return self._session.store.path
 
     @property
+    def is_read_only(self) -> bool:
+        """Whether it is open to be looked at only, since the file or its folder is read-only."""
+        return self._session.store.is_read_only
+
+    @property
     def is_new(self) -> bool:
         """Whether opening it began it."""
         return self._session.store.is_new
@@ -193,6 +205,13 @@ class Bar:
         """Do again what was undone last. Raises `NothingToUndo` or `CannotUndo`."""
         return self._step("redo")
 
+    @cached_property
+    def backups(self) -> Backups:
+        """Copies of the bar: made, listed, put back."""
+        from barkeep.application.backups import Backups
+
+        return Backups(self._session)
+
     def back_up(self, target: str | Path) -> Path:
         """Copy the whole bar to a new file, safely while it is open. Raises `CannotWrite`."""
         path = Path(target).expanduser().absolute()
@@ -212,6 +231,7 @@ class Bar:
         return None if action is None else action.label
 
     def _step(self, way: Way) -> Done[None]:
+        self._session.before_writing()
         action, touched = self._session.store.undo_or_redo(way)
         return self._session.settle(action.label, touched, lambda _bar: None)
 

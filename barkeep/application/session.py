@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from datetime import datetime
+from pathlib import Path
 from typing import TypeVar
 
 from barkeep.application.done import Done
+from barkeep.application.kept_backups import OwnBackups, folder_of
 from barkeep.application.knowledge import complete_knowledge
 from barkeep.application.own_locale import own_region
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
@@ -37,8 +39,15 @@ Subscriber = Callable[[Changes], None]
 class Session:
     """One open bar: its snapshot is renewed after each write, then the subscribers are called."""
 
-    def __init__(self, store: Store, shipped: Knowledge, clock: Callable[[], datetime]) -> None:
+    def __init__(
+        self,
+        store: Store,
+        shipped: Knowledge,
+        clock: Callable[[], datetime],
+        backups: OwnBackups | None = None,
+    ) -> None:
         self.store = store
+        self._backups = backups
         self.clock = clock
         self.shipped = shipped
         self._subscribers: list[Subscriber] = []
@@ -62,8 +71,29 @@ class Session:
     @contextmanager
     def writing(self, label: str = "") -> Iterator[UnitOfWork]:
         """One unit of work. Give `finished` the same unit once this has ended."""
+        self.before_writing()
         with self.store.unit_of_work(label) as work:
             yield work
+
+    @property
+    def backup_folder(self) -> Path:
+        """Where backups of the bar are kept."""
+        return folder_of(self.store.path, self._snapshot.settings.backups)
+
+    def before_writing(self) -> None:
+        """Keep the day's backup, where that is wanted and there is none yet.
+
+        Raises `ReadOnlyBar`.
+        """
+        self.store.refuse_read_only()
+        if self._backups is not None:
+            self._backups.before_write(self.backup_folder, self.clock())
+
+    def before_import(self) -> None:
+        """Keep a backup of the bar as it is, where that is wanted. Raises `ReadOnlyBar`."""
+        self.store.refuse_read_only()
+        if self._backups is not None:
+            self._backups.before_import(self.backup_folder, self.clock())
 
     def finished(self, work: UnitOfWork, value: Callable[[Snapshot], T]) -> Done[T]:
         """Renew the snapshot, tell the subscribers; `value` is asked of the new snapshot."""

@@ -139,6 +139,8 @@ COMMANDS = (
     Command("setting", "list the bar's settings, or change one", "whole_bar:setting"),
     Command("publish", "describe a drink for others, or give it as data", "files:publish"),
     Command("export", "write specs, or the bottles, to a file", "files:export"),
+    Command("backup", "copy the whole bar, or list the copies there are", "backups:backup"),
+    Command("restore", "put a backup in the bar's place", "backups:put_back"),
     Command("bench", "how long the answers take, on made-up bars of any size", "bench:run"),
     Command("sample", "write the sample bar to a file", "whole_bar:sample"),
     Command("undo", "take the last change back", "whole_bar:undo"),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shlex
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager, contextmanager
@@ -10,6 +11,7 @@ from pathlib import Path
 
 from barkeep.application import paths
 from barkeep.application.bar import Bar
+from barkeep.application.kept_backups import with_backup_offered
 from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.endings import complain
@@ -37,12 +39,28 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
         with sample.throw_away_copy() as path, Bar.open(path) as bar, _teaching(arguments, bar):
             yield bar
         return
-    location = arguments.bar or paths.default_bar()
-    with Bar.open(location) as bar:
+    with _named(arguments) as bar:
         if bar.is_new:
             complain(f"a new bar was begun in {bar.path}.")
+        if bar.is_read_only:
+            complain(f"{bar.path} is read-only: it is open to be looked at.")
         with _teaching(arguments, bar):
             yield bar
+
+
+def _named(arguments: Arguments) -> Bar:
+    """The bar of `--bar`, or the one in the data folder; with its backup offered where it fails."""
+    location = arguments.bar or paths.default_bar()
+    try:
+        return Bar.open(location, told=complain)
+    except UnreadableFile as error:
+        which = ["--bar", arguments.bar] if arguments.bar else []
+
+        def how(backup: str) -> str:
+            said = shlex.join(["barkeep", *which, "restore", backup])
+            return f"; to see what it would bring back, say {said}"
+
+        raise with_backup_offered(error, location, how) from error
 
 
 def _teaching(arguments: Arguments, bar: Bar) -> AbstractContextManager[None]:

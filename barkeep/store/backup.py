@@ -197,6 +197,7 @@ def _told(target: Path) -> Iterator[None]:
 def _copy_whole(source: Path, partial: Path) -> None:
     """A copy that is on the disk and sound. Raises `UnreadableFile` for a damaged bar."""
     _copy_pages(source, partial)
+    shutil.copymode(source, partial)  # what only its owner may read stays so
     _sync(partial)
     faults = faults_of(partial)
     if faults:

@@ -18,7 +18,9 @@ from barkeep.store.connection import (
     spoken_errors,
 )
 from barkeep.store.history import Action, Way
+from barkeep.store.looking import is_read_only, see_that_it_is_sound
 from barkeep.store.opening import file_faults, make_ready
+from barkeep.store.refusals import ReadOnlyBar
 from barkeep.store.unit_of_work import Touched, UnitOfWork
 
 Clock = Callable[[], datetime]
@@ -29,11 +31,23 @@ _OPENING_WAITS = 5
 
 
 class Store:
-    """A bar file, open until `close`; `is_new` where opening began it. For use from one thread."""
+    """A bar file, open until `close`; `is_new` where opening began it. For use from one thread.
 
-    def __init__(self, path: Path, engine: Engine, clock: Clock, *, is_new: bool = False) -> None:
+    One that `is_read_only` is there to be looked at.
+    """
+
+    def __init__(
+        self,
+        path: Path,
+        engine: Engine,
+        clock: Clock,
+        *,
+        is_new: bool = False,
+        is_read_only: bool = False,
+    ) -> None:
         self.path = path
         self.is_new = is_new
+        self.is_read_only = is_read_only
         self._engine = engine
         self._clock = clock
 
@@ -47,12 +61,20 @@ class Store:
         as it is.
         """
         path = local_path(location)
+        if is_read_only(path):
+            see_that_it_is_sound(path, busy_ms)
+            return cls(path, make_engine(path, busy_ms), clock, is_read_only=True)
         is_new = make_ready(path, busy_ms * _OPENING_WAITS)
         return cls(path, make_engine(path, busy_ms), clock, is_new=is_new)
 
     def close(self) -> None:
         """Let go of the file."""
         self._engine.dispose()
+
+    def refuse_read_only(self) -> None:
+        """Raise `ReadOnlyBar` where nothing can be written."""
+        if self.is_read_only:
+            raise ReadOnlyBar(str(self.path))
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
@@ -93,6 +115,7 @@ class Store:
 
     @contextmanager
     def _writing(self) -> Iterator[Connection]:
+        self.refuse_read_only()
         with spoken_errors(self.path), self._engine.connect() as connection:
             connection = connection.execution_options(writing=True)
             with connection.begin():

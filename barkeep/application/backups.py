@@ -1,0 +1,109 @@
+"""Backups of a bar: made when asked for, listed, and one of them put in the bar's place."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from datetime import datetime
+from pathlib import Path
+
+from barkeep.application.done import Done
+from barkeep.application.kept_backups import (
+    Comparison,
+    KeptBackup,
+    Restored,
+    back_up,
+    backups_of,
+    prepared,
+    replace_bar,
+)
+from barkeep.application.knowledge import shipped
+from barkeep.application.session import Session, UseCases
+from barkeep.domain.bar.changes import NOTHING
+from barkeep.errors import KnowledgeError, NewerBar, UnreadableFile
+from barkeep.store.backup import copy_bar
+from barkeep.store.store import Store
+
+Clock = Callable[[], datetime]
+
+
+class Backups(UseCases):
+    """The use cases of `bar.backups`."""
+
+    @property
+    def folder(self) -> Path:
+        """Where they are kept; it need not be there yet."""
+        return self._session.backup_folder
+
+    def listed(self) -> tuple[KeptBackup, ...]:
+        """Every backup of the bar, the newest first."""
+        return backups_of(self._session.store.path)
+
+    def make(self) -> Path:
+        """Keep a backup now; its file. Raises `CannotWrite`, `UnreadableFile` or `BarIsBusy`."""
+        path = self._session.store.path
+        return back_up(path, self.folder, "asked for", self._session.clock())
+
+    def compare(self, file: Path) -> Comparison:
+        """The bar beside what a file would put in its place. Raises as `compare` does."""
+        return compare(self._session.store.path, file, self._session.clock)
+
+    def restore(self, file: Path) -> Done[Restored]:
+        """Put what a file holds in the bar's place; undo goes no further back than it does there.
+
+        Raises as `restore` does; the bar is then as it was.
+        """
+        session = self._session
+        session.store.refuse_read_only()
+        restored = restore(session.store.path, file, self.folder, session.clock)
+        session.refresh()
+        return Done(restored, NOTHING, "Restore")
+
+
+def compare(bar: Path, file: Path, clock: Clock = datetime.now) -> Comparison:
+    """A bar, whatever its state, beside what a file would put in its place.
+
+    Raises `UnreadableFile` for a file that is no sound bar, and `NewerBar`.
+    """
+    with prepared(bar, file, _filling(clock)) as (_ready, comparison):
+        return comparison
+
+
+def restore(bar: Path, file: Path, folder: Path, clock: Clock = datetime.now) -> Restored:
+    """Put what a file holds in the place of a bar, which may be damaged or gone.
+
+    What it replaces is kept in `folder` first. Raises as `compare` does, and
+    `CannotWrite` or `BarIsBusy`; the bar is then as it was.
+    """
+    with prepared(bar, file, _filling(clock)) as (ready, comparison):
+        return Restored(comparison, replace_bar(bar, ready, folder, clock()))
+
+
+def _filling(clock: Clock) -> Callable[[Path, Path], None]:
+    return lambda file, ready: _fill(file, ready, clock)
+
+
+def _fill(file: Path, ready: Path, clock: Clock) -> None:
+    """Make the bar of a file, brought to the newest schema, and see that it can be opened."""
+    if file.stat().st_size == 0:
+        raise UnreadableFile(str(file), "it is empty")
+    copy_bar(file, ready)
+    with _said_of(file):
+        store = Store.open(ready, clock)
+        try:
+            Session(store, shipped(), clock)
+        finally:
+            store.close()
+
+
+@contextmanager
+def _said_of(file: Path) -> Iterator[None]:
+    """Name the file that was given in place of the one that was made of it."""
+    try:
+        yield
+    except NewerBar as error:
+        raise NewerBar(str(file), error.found, error.known) from error
+    except UnreadableFile as error:
+        raise UnreadableFile(str(file), error.reason) from error
+    except KnowledgeError as error:
+        raise UnreadableFile(str(file), f"what it says of ingredients: {error}") from error
