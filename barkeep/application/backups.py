@@ -19,10 +19,18 @@ from barkeep.application.kept_backups import (
 )
 from barkeep.application.knowledge import shipped
 from barkeep.application.session import Session, UseCases
+from barkeep.documents.bytes_read import decoded
+from barkeep.documents.everything import everything_json, is_everything, parts_of, read_everything
 from barkeep.domain.bar.changes import NOTHING
+from barkeep.domain.phrases import begun_small
 from barkeep.errors import KnowledgeError, NewerBar, UnreadableFile
 from barkeep.store.backup import copy_bar
+from barkeep.store.everything import fill_with
+from barkeep.store.everything import read_everything as read_all
 from barkeep.store.store import Store
+
+_LOOKED_AT = 1000
+"""Bytes of a file that tell what it is."""
 
 Clock = Callable[[], datetime]
 
@@ -43,6 +51,15 @@ class Backups(UseCases):
         """Keep a backup now; its file. Raises `CannotWrite`, `UnreadableFile` or `BarIsBusy`."""
         path = self._session.store.path
         return back_up(path, self.folder, "asked for", self._session.clock())
+
+    def everything(self) -> str:
+        """The whole bar as one JSON document, which a restore or an import takes back.
+
+        Left out is what undo remembers. Raises `UnreadableFile` for what no document can hold.
+        """
+        with self._session.store.reading() as connection:
+            parts = read_all(connection)
+        return everything_json(parts, str(self._session.store.path))
 
     def compare(self, file: Path) -> Comparison:
         """The bar beside what a file would put in its place. Raises as `compare` does."""
@@ -87,13 +104,32 @@ def _fill(file: Path, ready: Path, clock: Clock) -> None:
     """Make the bar of a file, brought to the newest schema, and see that it can be opened."""
     if file.stat().st_size == 0:
         raise UnreadableFile(str(file), "it is empty")
-    copy_bar(file, ready)
+    text = _document_in(file)
+    if text is None:
+        copy_bar(file, ready)
     with _said_of(file):
         store = Store.open(ready, clock)
         try:
+            if text is not None:
+                parts = parts_of(read_everything(text, str(file)))
+                with store.unit_of_work("Import everything") as work:
+                    fill_with(work, parts)
             Session(store, shipped(), clock)
         finally:
             store.close()
+
+
+def _document_in(file: Path) -> str | None:
+    """The text of a whole bar's document, None for a file that is none."""
+    try:
+        with file.open("rb") as opened:
+            if not is_everything(opened.read(_LOOKED_AT).decode("utf-8", "replace")):
+                return None
+        return decoded(file.read_bytes(), str(file)).text
+    except OSError as error:
+        raise UnreadableFile(
+            str(file), begun_small(error.strerror or "it cannot be read")
+        ) from error
 
 
 @contextmanager

@@ -235,6 +235,16 @@ def _looked_at(path: Path, at: datetime, why: str) -> KeptBackup:
     return KeptBackup(path=path, at=at, why=why, size=size, holds=holds, problem=problem)
 
 
+def holds_nothing(bar: Path) -> bool:
+    """Whether there is no bar in a file yet, or one in which nothing has happened."""
+    if not bar.exists():
+        return True
+    try:
+        return holdings_of(bar).changed is None
+    except UserError:  # it may hold what can be saved
+        return False
+
+
 # Making them
 
 
