@@ -107,7 +107,7 @@ def _fill(file: Path, ready: Path, clock: Clock) -> None:
     text = _document_in(file)
     if text is None:
         copy_bar(file, ready)
-    with _said_of(file):
+    with _said_of(file, ready):
         store = Store.open(ready, clock)
         try:
             if text is not None:
@@ -133,13 +133,15 @@ def _document_in(file: Path) -> str | None:
 
 
 @contextmanager
-def _said_of(file: Path) -> Iterator[None]:
+def _said_of(file: Path, ready: Path) -> Iterator[None]:
     """Name the file that was given in place of the one that was made of it."""
     try:
         yield
     except NewerBar as error:
         raise NewerBar(str(file), error.found, error.known) from error
     except UnreadableFile as error:
+        if error.file != str(ready):
+            raise
         raise UnreadableFile(str(file), error.reason) from error
     except KnowledgeError as error:
         raise UnreadableFile(str(file), f"what it says of ingredients: {error}") from error

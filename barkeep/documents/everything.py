@@ -448,6 +448,9 @@ def _located(error: msgspec.ValidationError, file: str) -> UnreadableFile:
             " or ".join(_WORDS.get(one, one) for one in each.split(" | ")) for each in names
         )
         reason = f"{wanted} is expected, and it is {given}"
+    elif told.startswith("Expected `") and names:
+        limit = told.removeprefix(f"Expected `{names[0]}`")
+        reason = f"{_WORDS.get(names[0], names[0])}{limit} is expected"
     elif told.startswith("Object missing") and names:
         reason = f"“{names[0]}” is missing"
     elif told.startswith("Object contains unknown") and names:

@@ -59,14 +59,10 @@ def fill_with(work: UnitOfWork, parts: Mapping[str, Any]) -> None:
 
     The action is named and dated as the last change, and undo does not go behind it.
     """
-    connection, changed = work.connection, parts["changed"]
-    done = {"at": work.at, "label": work.label, "state": "superseded"}
-    if changed is not None:
-        done |= changed
-    identity = connection.execute(insert(schema.action).values(done)).inserted_primary_key
-    assert identity is not None
+    connection = work.connection
+    action_id = _write_action(work, parts)
     for name, table in _TABLES.items():
-        rows = [_row(name, each, int(identity[0])) for each in parts[name]]
+        rows = [_row(name, each, action_id) for each in parts[name]]
         for row in rows:  # one by one: a reversal refers to an entry before it
             connection.execute(insert(table).values(row))
     lines = [
@@ -81,6 +77,16 @@ def fill_with(work: UnitOfWork, parts: Mapping[str, Any]) -> None:
         connection.execute(insert(schema.own_ingredient).values(row))
     for key, value in parts["settings"].items():
         connection.execute(insert(schema.setting).values(key=key, value=value))
+
+
+def _write_action(work: UnitOfWork, parts: Mapping[str, Any]) -> int:
+    """The number of the one action; of a bar in which nothing has happened there is none."""
+    if parts["changed"] is None and not parts["ledger"]:
+        return 0
+    done = {"at": work.at, "label": work.label, "state": "superseded"} | (parts["changed"] or {})
+    identity = work.connection.execute(insert(schema.action).values(done)).inserted_primary_key
+    assert identity is not None
+    return int(identity[0])
 
 
 def _rows(connection: Connection, table: Any) -> list[Row]:
