@@ -63,11 +63,13 @@ def test_a_wrong_document_changes_nothing(barkeep, bar, document):
         f"{document} cannot be used: at bottles[2].product_id: 10000 is none of the products."
     )
     whole["bottles"][2]["product_id"] = 1
-    own = {"key": "odd", "name": "odd", "parents": ["nothing-known"]}
-    whole["own_ingredients"] = [own]
+    circle = {"key": "gin", "name": "gin", "parents": ["london-dry-gin"]}
+    whole["own_ingredients"] = [circle]
     document.write_text(json.dumps(whole), encoding="utf-8")
-    refusal = barkeep("--bar", bar, "import", document, "--yes").refusal
-    assert refusal.startswith(f"{document} cannot be used: what it says of ingredients: ")
+    assert barkeep("--bar", bar, "import", document, "--yes").refusal == (
+        f"{document} cannot be used: what it says of ingredients: ingredients.toml: "
+        "the family tree runs in a circle: gin → london-dry-gin → gin."
+    )
     assert bar.read_bytes() == before
 
 
