@@ -7,7 +7,6 @@ from contextlib import contextmanager
 from datetime import datetime
 from pathlib import Path
 
-from barkeep.application.done import Done
 from barkeep.application.kept_backups import (
     Comparison,
     KeptBackup,
@@ -21,7 +20,6 @@ from barkeep.application.knowledge import shipped
 from barkeep.application.session import Session, UseCases
 from barkeep.documents.bytes_read import decoded
 from barkeep.documents.everything import everything_json, is_everything, parts_of, read_everything
-from barkeep.domain.bar.changes import NOTHING
 from barkeep.domain.phrases import begun_small
 from barkeep.errors import KnowledgeError, NewerBar, UnreadableFile
 from barkeep.store.backup import copy_bar
@@ -61,25 +59,11 @@ class Backups(UseCases):
             parts = read_all(connection)
         return everything_json(parts, str(self._session.store.path))
 
-    def compare(self, file: Path) -> Comparison:
-        """The bar beside what a file would put in its place. Raises as `compare` does."""
-        return compare(self._session.store.path, file, self._session.clock)
-
-    def restore(self, file: Path) -> Done[Restored]:
-        """Put what a file holds in the bar's place; undo goes no further back than it does there.
-
-        Raises as `restore` does; the bar is then as it was.
-        """
-        session = self._session
-        session.store.refuse_read_only()
-        restored = restore(session.store.path, file, self.folder, session.clock)
-        session.refresh()
-        return Done(restored, NOTHING, "Restore")
-
 
 def compare(bar: Path, file: Path, clock: Clock = datetime.now) -> Comparison:
     """A bar, whatever its state, beside what a file would put in its place.
 
+    As `restore`, it may be asked on any thread; an open bar learns of that by `refresh`.
     Raises `UnreadableFile` for a file that is no sound bar, and `NewerBar`.
     """
     with prepared(bar, file, _filling(clock)) as (_ready, comparison):

@@ -30,6 +30,7 @@ if TYPE_CHECKING:  # each room is loaded by whoever enters it first
     from barkeep.application.imports import Imports
     from barkeep.application.making import HouseMaking
     from barkeep.application.owner_knowledge import OwnerKnowledge
+    from barkeep.application.removed import RemovedThings
     from barkeep.application.settings import BarSettings
     from barkeep.application.shoots import Shoots
     from barkeep.application.shopping import Shopping
@@ -211,6 +212,13 @@ class Bar:
         from barkeep.application.backups import Backups
 
         return Backups(self._session)
+
+    @cached_property
+    def removed(self) -> RemovedThings:
+        """What was removed, to be brought back."""
+        from barkeep.application.removed import RemovedThings
+
+        return RemovedThings(self._session)
 
     def back_up(self, target: str | Path) -> Path:
         """Copy the whole bar to a new file, safely while it is open. Raises `CannotWrite`."""

@@ -143,6 +143,14 @@ COMMANDS = (
     Command("export", "write specs, the bottles, or everything, to a file", "files:export"),
     Command("backup", "copy the whole bar, or list the copies there are", "backups:backup"),
     Command("restore", "put a backup in the bar's place", "backups:put_back"),
+    Command(
+        "removed",
+        "what was removed from the bar, and bringing it back",
+        parts=(
+            Command("list", "list what was removed, the latest first", "removed:listed"),
+            Command("bring-back", "bring one removed thing back", "removed:bring_back"),
+        ),
+    ),
     Command("bench", "how long the answers take, on made-up bars of any size", "bench:run"),
     Command("sample", "write the sample bar to a file", "whole_bar:sample"),
     Command("undo", "take the last change back", "whole_bar:undo"),
