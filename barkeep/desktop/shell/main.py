@@ -11,7 +11,7 @@ from pathlib import Path
 from threading import Thread
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Qt, QTimer
+from PySide6.QtCore import QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import QApplication, QFileDialog, QMessageBox
 
 from barkeep import __version__
@@ -23,7 +23,7 @@ from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.faults import CrashDialog, Faults
 from barkeep.desktop.shell.opening import GarbageOnThisThread, OpeningWindow, ended_by_signals
-from barkeep.errors import UserError
+from barkeep.errors import UnreadableFile, UserError
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
@@ -69,7 +69,12 @@ def _parse(argv: Sequence[str]) -> argparse.Namespace:
 
 
 class Desktop(QObject):
-    """The running program: its look, its log, and the window over one bar."""
+    """The running program: its look, its log, and the window over one bar.
+
+    `no_backup` carries a sentence where a backup could not be made, from any thread.
+    """
+
+    no_backup = Signal(str)
 
     def __init__(self, app: QApplication, stack: ExitStack) -> None:
         super().__init__(app)
@@ -90,6 +95,7 @@ class Desktop(QObject):
         stack.callback(self.theme.remove_pictures)
         self.window: MainWindow | None = None
         self._bar: Bar | None = None
+        self._sample: Path | None = None
         self._crash: CrashDialog | None = None
         self._warm_up = Thread(target=import_heavy, name="warm-up", daemon=True)
         stack.callback(self._wait_for_warm_up)
@@ -126,7 +132,7 @@ class Desktop(QObject):
         """A copy of the sample bar that is gone afterwards."""
         from barkeep.application.sample import throw_away_copy
 
-        path = self._stack.enter_context(throw_away_copy())
+        path = self._sample = self._stack.enter_context(throw_away_copy())
         self._stack.callback(self._close)  # before the copy goes
         return path
 
@@ -137,7 +143,7 @@ class Desktop(QObject):
             try:
                 self.open(wanted)
             except UserError as error:
-                wanted = _ask_for_another(error)
+                wanted = _ask_for_another(error, wanted)
             else:
                 return True
         return False
@@ -151,11 +157,13 @@ class Desktop(QObject):
 
         if self.window is not None and not self.window.may_close():
             return
-        bar = Bar.open(location)
+        told = None if location == self._sample else self.no_backup.emit
+        bar = Bar.open(location, told=told)
         hooks = WindowHooks(self.open, import_files, edit_settings, import_texts)
         window = MainWindow(bar, self.state, self.theme, hooks)
         window.first_shown.connect(lambda: QTimer.singleShot(0, self._start_warm_up))
         window.theme_chosen.connect(self._keep_theme)
+        self.no_backup.connect(window.toast.say)
         window.show()
         self._close()
         self.window, self._bar = window, bar
@@ -208,18 +216,44 @@ def _theme_choice(program: WindowState) -> ThemeChoice:
     return choice if choice in CHOICES else "system"
 
 
-def _ask_for_another(error: UserError) -> Path | None:
-    """Say why a bar cannot be shown; the file to show instead, None to leave."""
+def _ask_for_another(error: UserError, location: str | Path) -> str | Path | None:
+    """Say why a bar cannot be shown; what to show instead, None to leave.
+
+    Of a bar that cannot be read the newest good backup is offered, and put in its place.
+    """
+    from barkeep.application.kept_backups import BackupOffered, with_backup_offered
+
+    if isinstance(error, UnreadableFile):
+        error = with_backup_offered(error, location, lambda _name: "")
     box = QMessageBox()
     box.setIcon(QMessageBox.Icon.Warning)
     box.setWindowTitle("barkeep")
     box.setText("This bar cannot be opened")
     box.setInformativeText(str(error))
-    another = box.addButton("Open another bar…", QMessageBox.ButtonRole.AcceptRole)
+    offered = isinstance(error, BackupOffered)
+    accept = QMessageBox.ButtonRole.AcceptRole
+    restored = box.addButton("Restore that backup", accept) if offered else None
+    another = box.addButton("Open another bar…", accept)
     leave = box.addButton("Quit", QMessageBox.ButtonRole.RejectRole)
     box.setEscapeButton(leave)
     box.exec()
+    if isinstance(error, BackupOffered) and box.clickedButton() is restored:
+        return _put_back(error.backup, location)
     if box.clickedButton() is not another:
         return None
     name, _kind = QFileDialog.getOpenFileName(None, "Open bar", str(paths.data_folder()))
     return Path(name) if name else None
+
+
+def _put_back(backup: str, location: str | Path) -> str | Path | None:
+    """Put a backup in the place of a bar that cannot be read, which is kept; the bar to show."""
+    from barkeep.application.backups import restore
+    from barkeep.application.kept_backups import backup_named, bar_file, folders_of
+
+    bar = bar_file(location)
+    try:
+        restore(bar, backup_named(bar, backup), folders_of(bar)[-1])
+    except UserError as error:
+        QMessageBox.warning(None, "barkeep", str(error))
+        return None
+    return location

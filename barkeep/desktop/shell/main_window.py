@@ -43,6 +43,7 @@ PAGE = "window/page"
 
 BARS = "Bars (*.barkeep);;All files (*)"
 LISTS = "Lists of bottles (*.csv);;All files (*)"
+WHOLE = "Documents of a whole bar (*.json);;All files (*)"
 DOCUMENTS = f"Specs ({' '.join(f'*{suffix}' for suffix in SUFFIXES)});;All files (*)"
 CLIPBOARD = "What was pasted"
 
@@ -251,6 +252,33 @@ class MainWindow(QMainWindow):
                 self._refused,
             )
 
+    def export_everything(self) -> None:
+        """Write the whole bar to one document, which a restore takes back."""
+        bar = self.bar
+        offered = bar.path.with_suffix(".json")
+        name, _kind = QFileDialog.getSaveFileName(self, "Export everything", str(offered), WHOLE)
+        if name:
+            path = Path(name)
+            named = path if path.suffix else path.with_suffix(".json")
+            run_operation(
+                self,
+                lambda: bar.write_file(named, bar.backups.everything()),
+                lambda file: self.toast.say(f"The whole bar is written to {file}"),
+                self._refused,
+            )
+
+    def show_backups(self) -> None:
+        """Show the bar's backups, to make one or put one in its place."""
+        from barkeep.desktop.shell.backups import BackupsDialog  # as above
+
+        BackupsDialog(self.context, self.may_close, self).open()
+
+    def show_removed(self) -> None:
+        """Show what was removed, to bring it back."""
+        from barkeep.desktop.shell.removed import RemovedDialog  # as above
+
+        RemovedDialog(self.bar, self).open()
+
     def back_up(self) -> None:
         """Copy the whole bar to another file."""
         bar = self.bar
@@ -383,7 +411,10 @@ class MainWindow(QMainWindow):
             (actions.paste, self.paste),
             (actions.publish, self.publish),
             (actions.export_bottles, self.export_bottles),
+            (actions.export_everything, self.export_everything),
             (actions.back_up, self.back_up),
+            (actions.backups, self.show_backups),
+            (actions.removed, self.show_removed),
             (actions.settings, self.settings),
             (actions.quit, self.close),
             (actions.undo, self.undo),
@@ -422,7 +453,11 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(f"{name} – barkeep")
         self.bar_name.setText(name)
         self.navigation.show_name(name)
-        self.saved.setToolTip(f"Every change is in {self.bar.path} at once")
+        if self.bar.is_read_only:
+            self.saved.setText("Read-only")
+            self.saved.setToolTip(f"{self.bar.path} can be looked at, and nothing can be changed")
+        else:
+            self.saved.setToolTip(f"Every change is in {self.bar.path} at once")
         self.actions_.name_undo(self.bar.undo_label, self.bar.redo_label)
 
     def _catch_up(self) -> None:
