@@ -32,6 +32,7 @@ if TYPE_CHECKING:
 
 STATE_FILE, PROGRAM_FILE = "window.ini", "barkeep.ini"
 THEME = "look/theme"
+RESTORE = "Restore that backup"
 
 NEEDED = (
     "barkeep.application.bar",
@@ -159,7 +160,7 @@ class Desktop(QObject):
             return
         told = None if location == self._sample else self.no_backup.emit
         bar = Bar.open(location, told=told)
-        hooks = WindowHooks(self.open, import_files, edit_settings, import_texts)
+        hooks = WindowHooks(self._open_or_offer, import_files, edit_settings, import_texts)
         window = MainWindow(bar, self.state, self.theme, hooks)
         window.first_shown.connect(lambda: QTimer.singleShot(0, self._start_warm_up))
         window.theme_chosen.connect(self._keep_theme)
@@ -167,6 +168,22 @@ class Desktop(QObject):
         window.show()
         self._close()
         self.window, self._bar = window, bar
+
+    def _open_or_offer(self, path: Path) -> None:
+        """Show another bar; of one that cannot be read, offer to put its backup in its place.
+
+        Raises a `UserError`; the bar before is then still shown.
+        """
+        from barkeep.application.kept_backups import BackupOffered, with_backup_offered
+
+        try:
+            self.open(path)
+        except UnreadableFile as error:
+            offered = with_backup_offered(error, path, nothing_more)
+            if not isinstance(offered, BackupOffered) or not _wants_backup(offered):
+                raise offered from error
+            _put_back(offered.backup, path)
+            self.open(path)
 
     def _close(self) -> None:
         if self.window is not None:
@@ -216,6 +233,30 @@ def _theme_choice(program: WindowState) -> ThemeChoice:
     return choice if choice in CHOICES else "system"
 
 
+def nothing_more(_backup: str) -> str:
+    """What the window adds to the sentence that names a backup: its buttons say the rest."""
+    return ""
+
+
+def _wants_backup(error: UserError) -> bool:
+    """Whether the backup that is offered shall be put in its bar's place."""
+    box = _box(error)
+    restored = box.addButton(RESTORE, QMessageBox.ButtonRole.AcceptRole)
+    leave = box.addButton("Cancel", QMessageBox.ButtonRole.RejectRole)
+    box.setEscapeButton(leave)
+    box.exec()
+    return box.clickedButton() is restored
+
+
+def _box(error: UserError) -> QMessageBox:
+    box = QMessageBox()
+    box.setIcon(QMessageBox.Icon.Warning)
+    box.setWindowTitle("barkeep")
+    box.setText("This bar cannot be opened")
+    box.setInformativeText(str(error))
+    return box
+
+
 def _ask_for_another(error: UserError, location: str | Path) -> str | Path | None:
     """Say why a bar cannot be shown; what to show instead, None to leave.
 
@@ -224,36 +265,29 @@ def _ask_for_another(error: UserError, location: str | Path) -> str | Path | Non
     from barkeep.application.kept_backups import BackupOffered, with_backup_offered
 
     if isinstance(error, UnreadableFile):
-        error = with_backup_offered(error, location, lambda _name: "")
-    box = QMessageBox()
-    box.setIcon(QMessageBox.Icon.Warning)
-    box.setWindowTitle("barkeep")
-    box.setText("This bar cannot be opened")
-    box.setInformativeText(str(error))
-    offered = isinstance(error, BackupOffered)
-    accept = QMessageBox.ButtonRole.AcceptRole
-    restored = box.addButton("Restore that backup", accept) if offered else None
+        error = with_backup_offered(error, location, nothing_more)
+    box, accept = _box(error), QMessageBox.ButtonRole.AcceptRole
+    restored = box.addButton(RESTORE, accept) if isinstance(error, BackupOffered) else None
     another = box.addButton("Open another bar…", accept)
     leave = box.addButton("Quit", QMessageBox.ButtonRole.RejectRole)
     box.setEscapeButton(leave)
     box.exec()
     if isinstance(error, BackupOffered) and box.clickedButton() is restored:
-        return _put_back(error.backup, location)
+        try:
+            _put_back(error.backup, location)
+        except UserError as refused:
+            return _ask_for_another(refused, location)
+        return location
     if box.clickedButton() is not another:
         return None
     name, _kind = QFileDialog.getOpenFileName(None, "Open bar", str(paths.data_folder()))
     return Path(name) if name else None
 
 
-def _put_back(backup: str, location: str | Path) -> str | Path | None:
-    """Put a backup in the place of a bar that cannot be read, which is kept; the bar to show."""
+def _put_back(backup: str, location: str | Path) -> None:
+    """Put a backup in the place of a bar that cannot be read, which is kept."""
     from barkeep.application.backups import restore
     from barkeep.application.kept_backups import backup_named, bar_file, folders_of
 
     bar = bar_file(location)
-    try:
-        restore(bar, backup_named(bar, backup), folders_of(bar)[-1])
-    except UserError as error:
-        QMessageBox.warning(None, "barkeep", str(error))
-        return None
-    return location
+    restore(bar, backup_named(bar, backup), folders_of(bar)[-1])
