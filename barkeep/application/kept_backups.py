@@ -362,7 +362,8 @@ def prepared(bar: Path, file: Path, fill: Filled) -> Iterator[tuple[Path, Compar
             now = holdings_of(bar)
         except UserError as error:
             problem = str(error)
-        yield ready, Comparison(bar, now, problem, file, holdings_of(ready))
+        then = holdings_of(ready)
+        yield ready, Comparison(bar=bar, now=now, problem=problem, file=file, then=then)
 
 
 def replace_bar(bar: Path, ready: Path, folder: Path, now: datetime) -> Path | None:

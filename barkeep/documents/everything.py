@@ -24,7 +24,6 @@ from barkeep.domain.phrases import folded
 from barkeep.errors import UnreadableFile
 
 FORMAT, VERSION = "barkeep-bar", 1
-SCHEMA_FILE = "barkeep-bar.schema.json"
 
 Id = Annotated[int, Meta(ge=1, le=2**63 - 1)]
 Whole = Annotated[int, Meta(ge=0, le=2**31)]
@@ -395,17 +394,6 @@ def parts_of(whole: WholeBar) -> dict[str, Any]:
         if shoot["log"] is not None:
             shoot["log"]["at"] = shoot["log"]["at"].isoformat()
     return built
-
-
-def schema_json() -> str:
-    """The published schema of the document, JSON Schema 2020-12."""
-    told = {
-        "$schema": "https://json-schema.org/draft/2020-12/schema",
-        "title": "A whole bar, as barkeep export --everything writes it",
-    }
-    return (
-        json.dumps({**told, **msgspec.json.schema(WholeBar)}, ensure_ascii=False, indent=1) + "\n"
-    )
 
 
 def _refuse_other_versions(head: _Head, file: str) -> None:

@@ -68,7 +68,7 @@ def _bottles(connection: Connection, when: When) -> Iterator[Removed]:
         if active(entries):
             left = fold(entries, its.unit).amount
             at = when.get(("bottle", bottle_id))
-            yield Removed("bottle", bottle_id, its.title, at, left, its.unit)
+            yield Removed("bottle", bottle_id, its.title, at, left=left, unit=its.unit)
 
 
 def _others(connection: Connection, when: When) -> Iterator[Removed]:

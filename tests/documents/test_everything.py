@@ -5,20 +5,32 @@ from __future__ import annotations
 import json
 from typing import Any
 
+import msgspec
 import pytest
 
 from barkeep import resource_files
 from barkeep.application.bar import Bar
 from barkeep.documents.everything import (
-    SCHEMA_FILE,
+    WholeBar,
     everything_json,
     is_everything,
     parts_of,
     read_everything,
-    schema_json,
 )
 from barkeep.errors import UnreadableFile
 from tests.conftest import NOON
+
+SCHEMA_FILE = "barkeep-bar.schema.json"
+
+
+def schema_json() -> str:
+    """The schema of the document as it is published: to be written to `resources` anew."""
+    told = {
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "title": "A whole bar, as barkeep export --everything writes it",
+    }
+    schema = {**told, **msgspec.json.schema(WholeBar)}
+    return json.dumps(schema, ensure_ascii=False, indent=1) + "\n"
 
 
 @pytest.fixture(scope="module")
