@@ -23,6 +23,7 @@ LIBRARIES: dict[str, set[str]] = {
     "barkeep.cli": set(),
     "barkeep.desktop": {"PySide6", "shiboken6"},
     "barkeep.documents": set(),
+    "barkeep.documents.everything": {"msgspec"},
     "barkeep.domain": {"rapidfuzz"},
     "barkeep.domain.amounts": {"pint"},
     "barkeep.domain.ingredients": {"networkx"},

@@ -18,16 +18,20 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.store.refusals import NoBarThere
 
 if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it first
+    from barkeep.application.backups import Backups
     from barkeep.application.bottles import Inventory
     from barkeep.application.counting import Counting
     from barkeep.application.imports import Imports
+    from barkeep.application.kept_backups import OwnBackups
     from barkeep.application.making import HouseMaking
     from barkeep.application.owner_knowledge import OwnerKnowledge
+    from barkeep.application.removed import RemovedThings
     from barkeep.application.settings import BarSettings
     from barkeep.application.shoots import Shoots
     from barkeep.application.shopping import Shopping
     from barkeep.application.specs import Specs, Trials
     from barkeep.store.steps import Stamp, Way
+    from barkeep.store.store import Store
 
 
 def usual_bar() -> Path:
@@ -45,11 +49,21 @@ def usual_bar() -> Path:
     return path
 
 
+def own_backups(store: Store, told: Callable[[str], object] | None) -> OwnBackups | None:
+    """What keeps a bar's backups by itself, for whoever is told where none can be made."""
+    if told is None:
+        return None
+    from barkeep.application.kept_backups import OwnBackups
+
+    return OwnBackups(store.path, told)
+
+
 class Bar:
     """The use cases of one bar. To be used from one thread; its snapshots may go anywhere."""
 
-    def __init__(self, session: Session) -> None:
+    def __init__(self, session: Session, told: Callable[[str], object] | None = None) -> None:
         self._session = session
+        self._told = told
 
     @classmethod
     def open(
@@ -57,14 +71,17 @@ class Bar:
         location: str | Path,
         knowledge: Knowledge | None = None,
         clock: Callable[[], datetime] = datetime.now,
+        told: Callable[[str], object] | None = None,
         *,
         new: bool | None = None,
     ) -> Self:
         """Open the bar in a file, or make a new one where there is no file.
 
         None is ever made where `new` is False; one must be made where it is True,
-        also in a file that is empty. Raises `NoBarThere`, `UnreadableFile`,
-        `NewerBar` or another `UserError`; the file is then as it was.
+        also in a file that is empty. With `told` a backup is kept before a day's
+        first write and before an import; it is called with a sentence where none
+        could be made. Raises `NoBarThere`, `UnreadableFile`, `NewerBar` or
+        another `UserError`; the file is then as it was.
         """
         from barkeep.store.store import Store
 
@@ -76,7 +93,7 @@ class Bar:
 
             raise with_likely(error) from None
         try:
-            return cls(Session(store, known, clock))
+            return cls(Session(store, known, clock, backups=own_backups(store, told)), told)
         except BaseException:
             store.close()
             raise
@@ -93,7 +110,8 @@ class Bar:
 
         This one learns of that by `refresh`.
         """
-        return Bar.open(self.path, self._session.shipped, self._session.clock, new=False)
+        shipped, clock = self._session.shipped, self._session.clock
+        return Bar.open(self.path, shipped, clock, self._told, new=False)
 
     def close(self) -> None:
         """Let go of the file."""
@@ -186,6 +204,11 @@ class Bar:
         return self._session.store.path
 
     @property
+    def is_read_only(self) -> bool:
+        """Whether it is open to be looked at only, since the file or its folder is read-only."""
+        return self._session.store.is_read_only
+
+    @property
     def is_new(self) -> bool:
         """Whether opening it began it."""
         return self._session.store.is_new
@@ -265,6 +288,20 @@ class Bar:
         """
         return self._step("redo", named)
 
+    @cached_property
+    def backups(self) -> Backups:
+        """Copies of the bar: made, listed, put back."""
+        from barkeep.application.backups import Backups
+
+        return Backups(self._session)
+
+    @cached_property
+    def removed(self) -> RemovedThings:
+        """What was removed, to be brought back."""
+        from barkeep.application.removed import RemovedThings
+
+        return RemovedThings(self._session)
+
     def back_up(self, target: str | Path) -> Path:
         """Copy the whole bar to a new file, safely while it is open. Raises `CannotWrite`."""
         from barkeep.store.backup import copy_bar
@@ -301,5 +338,6 @@ class Bar:
         return None if action is None else action.label
 
     def _step(self, way: Way, named: Step | None) -> Done[None]:
+        self._session.before_writing()
         action, touched = self._session.store.undo_or_redo(way, named)
         return self._session.settle(action.label, touched, lambda _bar: None)

@@ -563,6 +563,7 @@ class Imports(UseCases):
         where `progress` says not to go on.
         """
         label = f"Import {len(rows)} bottle{'s' * (len(rows) != 1)}"
+        self._session.before_import()
         with self._session.writing(label) as work:
             taken = TakingIn(work, self._session.tree)
             problems = taken.take(rows, progress)
@@ -599,6 +600,8 @@ class Imports(UseCases):
                 kept.append(each.mine.name)
         count = len(adding) + len(replacing)
         step = StepCount(count, progress or go_on, "The import")
+        if count:
+            self._session.before_import()
         with self._session.writing(f"Import {count} spec{'s' * (count != 1)}") as work:
             refuse_taken_names(self._session, work, adding)
             _replace_all(work, replacing, step)

@@ -16,7 +16,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, cast
 
 from barkeep.application import quick_form
-from barkeep.application.bar import Bar
+from barkeep.application.bar import Bar, own_backups
 from barkeep.application.knowledge import shipped
 from barkeep.application.paths import cache_folder
 from barkeep.application.session import AS_KNOWN, AllRead, Session
@@ -33,18 +33,20 @@ def open_bar(
     location: str | Path,
     clock: Callable[[], datetime] = datetime.now,
     *,
+    told: Callable[[str], object] | None = None,
     new: bool | None = None,
 ) -> Bar:
     """As `Bar.open`, without a look at the file's rows where what they say is known."""
     if new:
-        return Bar.open(location, clock=clock, new=True)
+        return Bar.open(location, clock=clock, told=told, new=True)
     path = _local_file(location)
     digest = None if path is None else digest_of_file(path)
     known = None if digest is None else quick_form.found(AllRead, _form(digest), digest)
     if path is not None and digest is not None and known is not None:
         store = cast("Store", StoreWhenNeeded(path, digest, clock))
-        return Bar(Session(store, shipped(), clock, known))
-    return _opened_and_kept(location, clock, new)
+        backups = own_backups(store, told)
+        return Bar(Session(store, shipped(), clock, known=known, backups=backups), told)
+    return _kept(Bar.open(location, clock=clock, told=told, new=new))
 
 
 class StoreWhenNeeded:
@@ -56,7 +58,7 @@ class StoreWhenNeeded:
 
     def __init__(self, path: Path, digest: str, clock: Callable[[], datetime]) -> None:
         self.path = path
-        self.is_new = False
+        self.is_new = self.is_read_only = False
         self._version_as_known: int | None = None
         self._digest = digest
         self._clock = clock
@@ -85,9 +87,8 @@ class StoreWhenNeeded:
         return store
 
 
-def _opened_and_kept(location: str | Path, clock: Callable[[], datetime], new: bool | None) -> Bar:
-    """The bar opened and read; what was read is kept where no other program wrote meanwhile."""
-    bar = Bar.open(location, clock=clock, new=new)
+def _kept(bar: Bar) -> Bar:
+    """A bar that was just read; what was read is kept where no other program wrote meanwhile."""
     digest = bar.digest_as_read()
     if digest is not None:
         quick_form.keep(bar.all_read, _form(digest), digest)

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from datetime import datetime
+from pathlib import Path
 from typing import TYPE_CHECKING, Literal, TypeVar
 
 from barkeep.application.done import Done, Step
@@ -25,6 +26,7 @@ from barkeep.store.refusals import BarIsBusy, WrittenNotRead
 from barkeep.store.steps import Stamp
 
 if TYPE_CHECKING:  # loads slowly, and what was kept of a bar is shown without it
+    from barkeep.application.kept_backups import OwnBackups
     from barkeep.store.store import Store
     from barkeep.store.unit_of_work import Touched, UnitOfWork
 
@@ -69,9 +71,12 @@ class Session:
         store: Store,
         shipped: Knowledge,
         clock: Callable[[], datetime],
+        *,
         known: AllRead | None = None,
+        backups: OwnBackups | None = None,
     ) -> None:
         self.store = store
+        self._backups = backups
         self.clock = clock
         self.shipped = shipped
         self.last_step: Step | None = None
@@ -102,8 +107,31 @@ class Session:
     @contextmanager
     def writing(self, label: str = "") -> Iterator[UnitOfWork]:
         """One unit of work. Give `finished` the same unit once this has ended."""
+        self.before_writing()
         with self.store.unit_of_work(label) as work:
             yield work
+
+    @property
+    def backup_folder(self) -> Path:
+        """Where backups of the bar are kept."""
+        from barkeep.application.kept_backups import folder_of
+
+        return folder_of(self.store.path, self._snapshot.settings.backups)
+
+    def before_writing(self) -> None:
+        """Keep the day's backup, where that is wanted and there is none yet.
+
+        Raises `ReadOnlyBar`.
+        """
+        self.store.refuse_read_only()
+        if self._backups is not None:
+            self._backups.before_write(self.backup_folder, self.clock())
+
+    def before_import(self) -> None:
+        """Keep a backup of the bar as it is, where that is wanted. Raises `ReadOnlyBar`."""
+        self.store.refuse_read_only()
+        if self._backups is not None:
+            self._backups.before_import(self.backup_folder, self.clock())
 
     def finished(self, work: UnitOfWork, value: Callable[[Snapshot], T]) -> Done[T]:
         """Renew the snapshot, tell the subscribers; `value` is asked of the new snapshot."""

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import os
 import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
 from difflib import get_close_matches
 from math import isfinite
+from pathlib import Path
 from typing import TypeVar
 
 from barkeep.application.done import Done
@@ -114,6 +116,8 @@ class BarSettings(UseCases):
             shown = (*shipped_regions(), _NONE, _SYSTEM)
             raise InvalidField("region", settings.region, f"it is {spoken_list(shown)}")
         scales = _checked_scales(settings.scales)
+        if settings.backups != self._session.snapshot.settings.backups:
+            settings = replace(settings, backups=_checked_folder(settings.backups))
         tree = self._session.tree
         _refuse_names_of_ingredients(settings, tree)
         for key in sorted(settings.not_there):
@@ -140,6 +144,21 @@ def with_changes(now: Settings, seen: Settings, mine: Settings) -> Settings:
     wanted = {each.name: getattr(mine, each.name) for each in fields(Settings)}
     changed = {name: value for name, value in wanted.items() if value != getattr(seen, name)}
     return replace(now, **changed)
+
+
+def _checked_folder(text: str) -> str:
+    """A folder for backups that is there and takes files; empty for the one beside the bar."""
+    if not text.strip():
+        return ""
+    folder = Path(text.strip()).expanduser()
+    if not folder.is_absolute():
+        expected = f"it is the whole path of a folder, or “{_BESIDE}”"
+        raise InvalidField("backups", text, expected)
+    if not folder.is_dir():
+        raise InvalidField("backups", text, "there is no such folder")
+    if not os.access(folder, os.W_OK):
+        raise InvalidField("backups", text, "that folder is read-only")
+    return str(folder)
 
 
 def _checked_par(par: Par, snapshot: Snapshot) -> Par:
@@ -258,6 +277,12 @@ MEASURES_HINT = (
 )
 
 
+BACKUPS_HINT = (
+    "In which folder the bar’s backups are kept; another disk saves them when this one is lost. "
+    "Those that there are stay where they are."
+)
+
+
 def ounce_names() -> Mapping[Ounce, str]:
     """What each ounce is called, with what it comes to."""
     names: dict[Ounce, str] = {"oz": "US fluid ounce", "imp_oz": "imperial fluid ounce"}
@@ -358,6 +383,7 @@ def _classics(bar: Snapshot, text: str) -> Settings:
 
 
 _SYSTEM = "system"
+_BESIDE = "beside"
 _NONE = "none"
 
 
@@ -461,6 +487,12 @@ SETTINGS: tuple[SettingWords, ...] = (
         lambda: f"{KEEPS_HINT} “sweet vermouth =” takes one away.",
         lambda bar: show_shelf_lives(bar) or "as barkeep comes",
         read_shelf_lives,
+    ),
+    SettingWords(
+        "backups",
+        lambda: f"{BACKUPS_HINT} “{_BESIDE}” keeps them beside the bar.",
+        lambda bar: bar.settings.backups or "beside the bar",
+        lambda bar, text: replace(bar.settings, backups="" if text.strip() == _BESIDE else text),
     ),
 )
 """Every setting, in the order they are listed."""

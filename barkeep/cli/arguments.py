@@ -136,11 +136,23 @@ COMMANDS = (
     ),
     Command("batch", "make one serve many, or all there is of one thing", "batch:run"),
     Command("make", "make a syrup, juice, cordial or infusion here", "make:run"),
-    Command("import", "take in bottles from CSV, specs from documents", "files:take_in"),
+    Command(
+        "import", "take in bottles from CSV, specs from documents, a whole bar", "files:take_in"
+    ),
     Command("setting", "list the bar's settings, or change one", "whole_bar:setting"),
     Command("publish", "describe a drink for others, or give it as data", "files:publish"),
-    Command("export", "write specs, or the bottles, to a file", "files:export"),
+    Command("export", "write specs, the bottles, or everything, to a file", "files:export"),
     Command("check", "look the bar over, and save what can be read of it", "check:run"),
+    Command("backup", "copy the whole bar, or list the copies there are", "backups:backup"),
+    Command("restore", "put a backup in the bar's place", "backups:put_back"),
+    Command(
+        "removed",
+        "what was removed from the bar, and bringing it back",
+        parts=(
+            Command("list", "list what was removed, the latest first", "removed:listed"),
+            Command("bring-back", "bring one removed thing back", "removed:bring_back"),
+        ),
+    ),
     Command("bench", "how long the answers take, on made-up bars of any size", "bench:run"),
     Command("sample", "write the sample bar to a file", "whole_bar:sample"),
     Command("undo", "take the last change back", "whole_bar:undo"),

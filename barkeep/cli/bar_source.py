@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shlex
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager, contextmanager
@@ -45,6 +46,8 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
     with _opened(arguments) as bar:
         if bar.is_new:
             complain(f"a new bar was begun in {bar.path}.")
+        if bar.is_read_only:
+            complain(f"{bar.path} is read-only: it is open to be looked at.")
         with _teaching(arguments, bar):
             yield bar
 
@@ -52,13 +55,30 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
 def _opened(arguments: Arguments) -> Bar:
     try:
         if arguments.bar is None and not arguments.new:
-            return kept_bar.open_bar(usual_bar())
-        return kept_bar.open_bar(arguments.bar or paths.default_bar(), new=arguments.new)
+            return kept_bar.open_bar(usual_bar(), told=complain)
+        location = arguments.bar or paths.default_bar()
+        return kept_bar.open_bar(location, told=complain, new=arguments.new)
     except NoBarThere as none:
         raise NoBarThere(none.file, none.reason, none.likely, HOW_NEW) from None
     except DamagedBar as damaged:
         advice = "“barkeep check” says all that is wrong with it, and saves what can be read"
-        raise UnreadableFile(damaged.file, f"{damaged.reason}; {advice}") from damaged
+        advised = UnreadableFile(damaged.file, f"{damaged.reason}; {advice}")
+        raise _with_backup(arguments, advised) from damaged
+    except UnreadableFile as error:
+        raise _with_backup(arguments, error) from error
+
+
+def _with_backup(arguments: Arguments, error: UnreadableFile) -> UnreadableFile:
+    """The same with the bar's newest good backup, and how it is put back."""
+    from barkeep.application.kept_backups import with_backup_offered
+
+    which = ["--bar", arguments.bar] if arguments.bar else []
+
+    def how(backup: str) -> str:
+        said = shlex.join(["barkeep", *which, "restore", backup])
+        return f"; to see what it would bring back, say {said}"
+
+    return with_backup_offered(error, arguments.bar or paths.default_bar(), how)
 
 
 def _teaching(arguments: Arguments, bar: Bar) -> AbstractContextManager[None]:

@@ -17,14 +17,17 @@ from barkeep.application.imports import (
     keep_none,
     preview,
 )
+from barkeep.application.kept_backups import holds_nothing
 from barkeep.application.publishing import cards_of, list_of_bottles, specs_to_export
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
-from barkeep.cli.bar_source import in_bar, opened_bar, read_document, shown_name
+from barkeep.cli.backups import YES, named_bar, replaced_by
+from barkeep.cli.bar_source import STDIN, in_bar, opened_bar, read_document, shown_name
 from barkeep.cli.bottle_import import import_bottles
 from barkeep.cli.output import Answer, left_aside_shown
 from barkeep.cli.spec import HOW_TO_KEEP, KEEP_QUESTIONS
 from barkeep.documents.bottles_csv import COLUMNS
 from barkeep.documents.bytes_read import DecodedText
+from barkeep.documents.everything import is_everything
 from barkeep.documents.foreign_text import fields_of_header
 from barkeep.documents.printed.cards import CardContent
 from barkeep.documents.printed.descriptions import (
@@ -65,6 +68,10 @@ brings in the other rows. --rest FILE does too, and writes the rows that were le
 to a new CSV file with a column problem; put them right there and import that file.
 A row that looks like a bottle that is there already (the same product and size) is
 left out, unless --again is given. One undo takes all of a file back.
+
+A whole bar comes from what “export --everything” wrote, in the place of the bar that is
+there; what it replaces is kept as a backup. Without --yes the two are only set side by
+side, unless the bar that is there is new. With it --json prints what restore does.
 
 Specs come from a file that ends in {", ".join(SUFFIXES)}: plain text, Markdown,
 barkeep's own JSON, schema.org Recipe as JSON or within a saved web page (JSON-LD,
@@ -128,6 +135,7 @@ COLUMNS_OPTION = argument(
         metavar="FILE",
         help="as --good-rows, and write the other rows to a new file, to be repaired and imported",
     ),
+    YES,
     flag("--again", "also bring in bottles that look like ones that are there already"),
     KEEP_QUESTIONS,
     COLUMNS_OPTION,
@@ -136,6 +144,8 @@ COLUMNS_OPTION = argument(
 def take_in(arguments: Arguments) -> Answer:
     """Import a file. With a problem nothing is written unless that is asked for; each is said."""
     read, name = read_document(arguments.file), shown_name(arguments.file)
+    if is_everything(read.text):
+        return _everything_in(arguments, name)
     specs = bool(arguments.columns) or holds_specs(read.text, arguments.file)
     if not specs and (arguments.dry_run or arguments.take_theirs or arguments.keep_questions):
         options = "--dry-run, --take-theirs and --keep-questions"
@@ -147,6 +157,20 @@ def take_in(arguments: Arguments) -> Answer:
         if specs:
             return _specs(bar, _named(read, arguments), arguments)
         return import_bottles(bar, name, read, arguments)
+
+
+def _everything_in(arguments: Arguments, name: str) -> Answer:
+    options = ("dry_run", "take_theirs", "keep_questions", "good_rows", "rest", "again", "columns")
+    given = [each for each in options if getattr(arguments, each)]
+    if given:
+        said = f"--{given[0].replace('_', '-')} is for parts of a bar; it holds a whole one"
+        raise UnreadableFile(name, said)
+    if arguments.file == STDIN:
+        raise UnreadableFile(name, "a whole bar is imported from a file; name it")
+    with named_bar(arguments) as bar:
+        file = Path(arguments.file).expanduser().absolute()
+        agreed = arguments.yes or holds_nothing(bar)
+        return replaced_by(file, bar, agreed=agreed, verb="imported")
 
 
 def _named(read: DecodedText, arguments: Arguments) -> NamedText:
@@ -290,11 +314,16 @@ _KINDS = ", ".join(f"{each.suffix} {each.title}" for each in EXPORT_FORMATS.valu
 ABOUT_EXPORT = f"""\
 Write specs to a file. Its suffix says what it will be: {_KINDS}.
 
+With --everything the whole bar is written, as one JSON document: removed things, the
+ledger, settings and all, but for what undo remembers. An import of that file, or a
+restore, makes an equal bar of it; resources/barkeep-bar.schema.json is its schema.
+
 To a file called {BOTTLES_FILE}, or to any .csv with --bottles, the bottles are written
 instead, each with its label, its level, its days and what was weighed of it. An
 import of that file brings all of them back.
 
---json prints file, and specs (names) or bottles (their numbers).
+--json prints file, and specs (names) or bottles (their numbers); with --everything
+file, and bottles, products, specs and shoots (how many).
 """
 
 
@@ -303,11 +332,14 @@ import of that file brings all of them back.
     argument("names", metavar="NAME", nargs="*", help="which specs (default: all your own)"),
     flag("--classics", "the classics as well"),
     flag("--bottles", f"the bottles instead of specs, as they are to {BOTTLES_FILE} anyway"),
+    flag("--everything", "the whole bar as one JSON document"),
     description=ABOUT_EXPORT,
 )
 @in_bar
 def export(arguments: Arguments, bar: Bar) -> Answer:
     """Write the file, whole or not at all."""
+    if arguments.everything:
+        return _everything_out(arguments, bar)
     if _means_bottles(arguments):
         return _bottles_out(arguments, bar)
     specs = specs_to_export(bar.snapshot, arguments.names, classics=arguments.classics)
@@ -317,6 +349,20 @@ def export(arguments: Arguments, bar: Bar) -> Answer:
     return Answer(
         lambda: {"file": str(file), "specs": [spec.name for spec in specs]},
         f"{counted(len(specs), 'spec')} {was} written to {file}.",
+    )
+
+
+def _everything_out(arguments: Arguments, bar: Bar) -> Answer:
+    if arguments.names or arguments.classics or arguments.bottles:
+        raise UnreadableFile(arguments.file, "--everything writes the whole bar and no part of it")
+    file = bar.write_file(arguments.file, bar.backups.everything())
+    snapshot = bar.snapshot
+    counts = {
+        word: len(getattr(snapshot, word)) for word in ("bottles", "products", "specs", "shoots")
+    }
+    return Answer(
+        lambda: {"file": str(file), **counts},
+        f"The whole bar is written to {file}. What undo remembers is not in it.",
     )
 
 

@@ -36,7 +36,8 @@ from barkeep.errors import UserError
         "or parts for shown-in; yes or no for classics; “Balance 1 to 5, Flavour 1 to 10” for "
         "scales; “small ladle=1.5 oz” for measure, “small ladle=” to take "
         "it away; “rum=Label of a bottle” for house; "
-        "“sweet vermouth=60”, in days, for keeps (left out: say what it is)",
+        "“sweet vermouth=60”, in days, for keeps; a folder, or beside, for backups "
+        "(left out: say what it is)",
     ),
 )
 def setting(arguments: Arguments) -> Answer:
@@ -85,6 +86,7 @@ def _json(snapshot: Snapshot) -> dict[str, object]:
             for each in settings.keeps
             if each.kind in tree
         ],
+        "backups": settings.backups or None,
     }
 
 

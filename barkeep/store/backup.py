@@ -1,31 +1,58 @@
-"""Safe copies of a bar, also while it is open and being written."""
+"""Safe copies of a bar, also while it is open and being written, and one put in its place.
+
+A copy is made by SQLite's backup API under another name, brought to the disk
+and checked; only then does it get its name, and that is brought to the disk
+too. So a copy that has its name is whole, wherever the program was stopped.
+"""
 
 from __future__ import annotations
 
 import os
+import shutil
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
 from filecmp import cmp
 from itertools import count
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
-from barkeep.store.connection import journal_owner, kept_for, spoken_errors
-from barkeep.store.refusals import CannotWrite
+from barkeep.errors import UnreadableFile
+from barkeep.store.connection import (
+    BUSY_MS,
+    JOURNALS,
+    journal_owner,
+    kept_for,
+    open_file,
+    spoken_errors,
+)
+from barkeep.store.refusals import BarIsBusy, CannotWrite
+
+_PART = ".part"
+"""What the name of an unfinished copy ends in."""
+
+_NO_ROOM = "the disk is full or reported an error"
+_WRITE_REASONS = {
+    "SQLITE_CANTOPEN": "its folder takes no file",
+    **dict.fromkeys(("SQLITE_FULL", "SQLITE_IOERR_WRITE", "SQLITE_IOERR_FSYNC"), _NO_ROOM),
+}
+
+_SLEEP_S = 0.05
+"""How long to wait before a locked file is tried again."""
 
 
 def copy_bar(source: Path, target: Path) -> None:
-    """Copy a bar by SQLite's backup API; the target appears whole or not at all.
+    """Copy a bar to a new file; the target appears whole or not at all.
 
-    Raises `CannotWrite` where the target exists or its folder cannot take it.
+    Raises `CannotWrite` where the target exists or its folder cannot take it,
+    `UnreadableFile` for a bar that is damaged, and `BarIsBusy`.
     """
     refuse_taken_name(target, source)
     # A file of the owner's may be called NAME.part: nothing beside the target is touched.
     with told_of(target), TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
         partial = Path(folder) / "copy"
-        _copy_pages(source, partial)
-        partial.replace(os.path.realpath(target))
+        _copy_whole(source, partial)
+        _name(partial, Path(os.path.realpath(target)))
 
 
 def refuse_taken_name(target: Path, source: Path) -> None:
@@ -45,16 +72,17 @@ def copy_beside(path: Path, suffix: str) -> Path:
 
     A copy that is there already is good enough where it is the same to the
     byte, so that an upgrade that was broken off and tried again leaves one.
+    Raises as `copy_bar` does.
     """
-    partial = path.with_name(f"{path.name}.{suffix}.part")
+    partial = path.with_name(f"{path.name}.{suffix}{_PART}")
     with told_of(partial):
         try:
             partial.unlink(missing_ok=True)
-            _copy_pages(path, partial)
+            _copy_whole(path, partial)
             for name in _numbered(f"{path.name}.{suffix}"):
                 target = path.with_name(name)
                 if not target.exists():
-                    partial.replace(target)
+                    _name(partial, target)
                     return target
                 if cmp(partial, target, shallow=False):
                     return target
@@ -63,10 +91,102 @@ def copy_beside(path: Path, suffix: str) -> Path:
     raise AssertionError("there is always a next number")
 
 
+def copy_into(source: Path, folder: Path, name: Callable[[int], str]) -> Path:
+    """Copy a bar into a folder of its backups, which is made where it is missing.
+
+    `name` gives the copy's name by a number from 1 on; the first that is free
+    is taken. Raises as `copy_bar` does.
+    """
+    with _in_own_folder(folder, name) as (partial, target):
+        _copy_whole(source, partial)
+        _name(partial, target)
+    return target
+
+
+def keep_as_it_is(source: Path, folder: Path, name: Callable[[int], str]) -> Path:
+    """Copy a file that SQLite cannot read, byte by byte, with what SQLite kept beside it.
+
+    To be asked only of a file that is not open here. Raises `CannotWrite`.
+    """
+    with _in_own_folder(folder, name) as (partial, target):
+        for ending in _endings_beside(source):
+            beside = partial.with_name(f"{partial.name}{ending}")
+            shutil.copyfile(f"{source}{ending}", beside)
+            _sync(beside)
+            _name(beside, target.with_name(f"{target.name}{ending}"))
+        shutil.copyfile(source, partial)
+        _sync(partial)
+        _name(partial, target)
+    return target
+
+
+def put_in_place(source: Path, bar: Path) -> None:
+    """Make a bar hold what another file holds: all of it, or it stays as it was.
+
+    SQLite does it in one transaction, which other programs wait for and see,
+    and which a kill takes back. A file it cannot write into, being none of its
+    own, is replaced, and what SQLite kept beside that is deleted before: to
+    another file's pages it would be put back. `source` is whole and not in
+    use. Raises `CannotWrite` or `BarIsBusy`.
+    """
+    with told_of(bar):
+        if bar.exists() and bar.stat().st_size:
+            try:
+                _copy_pages(source, bar)
+            except UnreadableFile:
+                pass
+            else:
+                return
+        target = Path(os.path.realpath(bar))
+        partial = target.with_name(f"{target.name}.restored{_PART}")
+        try:
+            _copy_whole(source, partial)
+            if target.exists():
+                shutil.copymode(target, partial)
+            for ending in _endings_beside(target):
+                Path(f"{target}{ending}").unlink()
+            _sync(target.parent)
+            _name(partial, target)
+        finally:
+            partial.unlink(missing_ok=True)
+
+
+def faults_of(path: Path) -> tuple[str, ...]:
+    """What SQLite finds wrong with a whole file, in its own words. Raises `UnreadableFile`."""
+    with spoken_errors(path), closing(open_file(path, 0)) as file:
+        found = [str(row[0]) for row in file.execute("PRAGMA integrity_check")]
+    return () if found == ["ok"] else tuple(found)
+
+
+def unfinished(folder: Path) -> Iterator[Path]:
+    """Copies in a folder of backups that never got their names."""
+    return folder.glob(f"*{_PART}*")
+
+
+@contextmanager
+def _in_own_folder(folder: Path, name: Callable[[int], str]) -> Iterator[tuple[Path, Path]]:
+    """A name for what is unfinished, and the first free name for when it is done."""
+    with told_of(folder):
+        if not folder.is_dir():
+            folder.mkdir(parents=True)
+            _sync(folder.parent)
+        target = next(path for n in count(1) if not (path := folder / name(n)).exists())
+        partial = folder / f"{target.name}.{os.getpid()}{_PART}"
+        try:
+            yield partial, target
+        finally:
+            for ending in ("", *JOURNALS):
+                partial.with_name(f"{partial.name}{ending}").unlink(missing_ok=True)
+
+
 def _numbered(name: str) -> Iterator[str]:
     yield name
     for number in count(2):
         yield f"{name}-{number}"
+
+
+def _endings_beside(path: Path) -> list[str]:
+    return [each for each in JOURNALS if Path(f"{path}{each}").exists()]
 
 
 @contextmanager
@@ -78,14 +198,69 @@ def told_of(target: Path) -> Iterator[None]:
         raise CannotWrite(str(target), error.strerror or str(error)) from error
 
 
+def _copy_whole(source: Path, partial: Path) -> None:
+    """A copy that is on the disk and sound. Raises `UnreadableFile` for a damaged bar."""
+    _copy_pages(source, partial)
+    shutil.copymode(source, partial)  # what only its owner may read stays so
+    _sync(partial)
+    faults = faults_of(partial)
+    if faults:
+        raise UnreadableFile(str(source), f"it is damaged ({faults[0]})")
+
+
 def _copy_pages(source: Path, target: Path) -> None:
-    with (
-        spoken_errors(source),
-        closing(_reading(source)) as original,
-        closing(sqlite3.connect(target)) as copy,
-    ):
-        original.backup(copy)
+    with closing(open_file(source, 0)) as original:
+        with spoken_errors(source):
+            original.execute("SELECT count(*) FROM sqlite_master").fetchall()
+        with spoken_errors(target), _writes_told(target), closing(_writing(target)) as copy:
+            original.backup(copy, progress=_waiting_for(source), sleep=_SLEEP_S)
 
 
-def _reading(source: Path) -> sqlite3.Connection:
-    return sqlite3.connect(f"{source.absolute().as_uri()}?mode=ro", uri=True)
+def _waiting_for(source: Path) -> Callable[[int, int, int], None]:
+    """What ends a copy that meets a locked file for too long; it would wait for ever."""
+    most, tried = int(BUSY_MS / 1000 / _SLEEP_S), count(1)
+
+    def go_on(status: int, _left: int, _of: int) -> None:
+        if status in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED) and next(tried) > most:
+            raise BarIsBusy(str(source))
+
+    return go_on
+
+
+def _writing(target: Path) -> sqlite3.Connection:
+    copy = sqlite3.connect(target, timeout=0, isolation_level=None)
+    copy.execute("PRAGMA synchronous = FULL")
+    return copy
+
+
+@contextmanager
+def _writes_told(target: Path) -> Iterator[None]:
+    """What SQLite says of writing a copy, where that is no word of the file that is read."""
+    try:
+        yield
+    except sqlite3.Error as error:
+        reason = _WRITE_REASONS.get(str(getattr(error, "sqlite_errorname", "")))
+        if reason is None:
+            raise
+        raise CannotWrite(str(target), reason) from error
+
+
+def _name(partial: Path, target: Path) -> None:
+    """Give a finished copy its name, for good."""
+    partial.replace(target)
+    _sync(target.parent)
+
+
+def _sync(path: Path) -> None:
+    """Bring a file, or the names in a folder, to the disk."""
+    flags = os.O_RDONLY | getattr(os, "O_BINARY", 0)
+    try:
+        handle = os.open(path, flags)
+    except PermissionError:
+        if path.is_dir():  # some platforms open no folder
+            return
+        raise
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)

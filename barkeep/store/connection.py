@@ -38,7 +38,7 @@ _OWN_BESIDE = {
 }
 """How the files begin that SQLite keeps beside a database, by the end of their names."""
 
-_JOURNALS = ("-journal", "-wal", "-shm")
+JOURNALS = ("-journal", "-wal", "-shm")
 """What SQLite puts behind the name of a database for the files it keeps beside it."""
 
 
@@ -108,7 +108,7 @@ def read_header(path: Path, busy_ms: int = BUSY_MS) -> FileHeader | None:
 
 def open_file(path: Path, busy_ms: int = BUSY_MS) -> sqlite3.Connection:
     """A file that is there, opened as it is: SQLite may roll back what was left half written."""
-    file = sqlite3.connect(f"{path.as_uri()}?mode=rw", uri=True, timeout=busy_ms / 1000)
+    file = sqlite3.connect(f"{path.absolute().as_uri()}?mode=rw", uri=True, timeout=busy_ms / 1000)
     file.isolation_level = None
     return file
 
@@ -148,7 +148,7 @@ def journal_owner(path: Path, known: Path | None = None) -> Path | None:
 
     `known` is a database that may be open here, and is not looked into.
     """
-    for suffix in _JOURNALS:
+    for suffix in JOURNALS:
         if not path.name.casefold().endswith(suffix):
             continue
         owner = path.with_name(path.name[: -len(suffix)] or path.name)

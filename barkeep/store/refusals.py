@@ -120,3 +120,10 @@ class CannotWrite(UserError):
     file: str
     reason: str
     says = "{file} cannot be written: {reason}. Nothing was changed."
+
+
+class ReadOnlyBar(CannotWrite):
+    """A bar that may only be looked at."""
+
+    reason: str = "the file or its folder is read-only"
+    says = "{file} is read-only: it can be looked at, and nothing in it can be changed."

@@ -23,8 +23,9 @@ from barkeep.store.connection import (
     spoken_errors,
 )
 from barkeep.store.faults import Fault
+from barkeep.store.looking import is_read_only, see_that_it_is_sound
 from barkeep.store.opening import make_ready
-from barkeep.store.refusals import CannotWrite
+from barkeep.store.refusals import CannotWrite, ReadOnlyBar
 from barkeep.store.steps import Action, Stamp, Way
 from barkeep.store.unit_of_work import Touched, UnitOfWork
 
@@ -39,11 +40,23 @@ _OPENING_WAITS = 5
 
 
 class Store:
-    """A bar file, open until `close`; `is_new` where opening began it. For use from one thread."""
+    """A bar file, open until `close`; `is_new` where opening began it. For use from one thread.
 
-    def __init__(self, path: Path, engine: Engine, clock: Clock, *, is_new: bool = False) -> None:
+    One that `is_read_only` is there to be looked at.
+    """
+
+    def __init__(
+        self,
+        path: Path,
+        engine: Engine,
+        clock: Clock,
+        *,
+        is_new: bool = False,
+        is_read_only: bool = False,
+    ) -> None:
         self.path = path
         self.is_new = is_new
+        self.is_read_only = is_read_only
         self._engine = engine
         self._clock = clock
         self._file = _file_at(path)
@@ -64,6 +77,9 @@ class Store:
         `BarIsHeld`; such a file is left as it is.
         """
         path = local_path(location)
+        if new is not True and is_read_only(path):
+            see_that_it_is_sound(path, busy_ms)
+            return cls(path, make_engine(path, busy_ms), clock, is_read_only=True)
         is_new = make_ready(path, busy_ms * _OPENING_WAITS, new)
         return cls(path, make_engine(path, busy_ms), clock, is_new=is_new)
 
@@ -117,6 +133,11 @@ class Store:
         finally:
             with self._engine.connect() as connection:
                 raw(connection).execute(f"PRAGMA busy_timeout = {before}").fetchall()
+
+    def refuse_read_only(self) -> None:
+        """Raise `ReadOnlyBar` where nothing can be written."""
+        if self.is_read_only:
+            raise ReadOnlyBar(str(self.path))
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
@@ -172,6 +193,7 @@ class Store:
 
     @contextmanager
     def _writing(self) -> Iterator[Connection]:
+        self.refuse_read_only()
         with self._told(), self._engine.connect() as connection:
             connection = connection.execution_options(writing=True)
             with connection.begin():

@@ -152,6 +152,7 @@ class TestWords:
             "measure": "none of your own",
             "house": "none chosen",
             "keeps": "as barkeep comes",
+            "backups": "beside the bar",
         }
         assert all(each.hint().endswith(".") for each in SETTINGS)
 

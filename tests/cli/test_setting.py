@@ -9,7 +9,7 @@ import pytest
 KEYS = [
     *("name", "currency", "ounce", "dash_ml", "shown_in", "country", "region"),
     *("classics", "scales"),
-    *("measures", "house", "keeps"),
+    *("measures", "house", "keeps", "backups"),
 ]
 
 TWO_OUNCES = "Milepost\n2 oz London dry gin\n2 dashes orange bitters\n\nStir.\n"
@@ -30,7 +30,7 @@ class TestSettings:
         assert [row.split()[0] for row in listed.out.splitlines()[2:]] == [
             *("name", "currency", "ounce", "dash", "shown-in", "country", "region"),
             *("classics", "scales"),
-            *("measure", "house", "keeps"),
+            *("measure", "house", "keeps", "backups"),
         ]
         assert "US fluid ounce, 29.6 ml" in listed.out
 

@@ -11,7 +11,7 @@ import pytest
 from barkeep.errors import NewerBar, UnreadableFile
 from barkeep.store.connection import APPLICATION_ID, read_header
 from barkeep.store.migrations import schema_number
-from barkeep.store.refusals import BarIsBusy, CannotWrite, NoBarThere
+from barkeep.store.refusals import BarIsBusy, CannotWrite, NoBarThere, ReadOnlyBar
 from barkeep.store.store import Store
 from tests.store.conftest import NOON, fill
 
@@ -171,9 +171,16 @@ def nothing_writable(monkeypatch):
     monkeypatch.setattr(os, "access", lambda _path, _mode: False)
 
 
-def test_a_read_only_bar_is_refused(store, path, nothing_writable):
+def test_a_read_only_bar_opens_to_be_looked_at(store, path, nothing_writable):
+    fill(store)
     store.close()
-    refused(path, "read-only")
+    looked_at = Store.open(path, busy_ms=50)
+    assert looked_at.is_read_only and looked_at.next_action("undo").label == "Fill"
+    with pytest.raises(ReadOnlyBar, match="nothing in it can be changed"):
+        looked_at.undo_or_redo("undo")
+    with pytest.raises(ReadOnlyBar), looked_at.unit_of_work("Open"):
+        raise AssertionError("nothing may be written")
+    looked_at.close()
 
 
 def test_a_bar_cannot_begin_in_a_read_only_folder(path, nothing_writable):

@@ -7,14 +7,25 @@ from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog, QMessageBox
 
 from barkeep.application import paths
+from barkeep.application.backups import restore
+from barkeep.application.kept_backups import (
+    BackupOffered,
+    backup_named,
+    bar_file,
+    folders_of,
+    with_backup_offered,
+)
 from barkeep.desktop.shell.check import CheckDialog
-from barkeep.errors import UserError
+from barkeep.errors import UnreadableFile, UserError
 from barkeep.store.refusals import DamagedBar, NoBarThere
 
 Role = QMessageBox.ButtonRole
+
+RESTORE = "Restore that backup"
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,15 +36,18 @@ class Wanted:
     new: bool = False
 
 
-def ask_instead(error: UserError) -> Wanted | None:
-    """Say why a bar cannot be shown; what to show instead, None to leave."""
+def ask_instead(error: UserError, wanted: Wanted) -> Wanted | None:
+    """Say why a bar cannot be shown; what to show instead, None to leave.
+
+    Of a bar that cannot be read the newest good backup is offered, and put in its place.
+    """
+    offered = _with_backup(error, wanted.location or paths.default_bar())
     while True:
-        box = QMessageBox()
-        box.setIcon(QMessageBox.Icon.Warning)
-        box.setWindowTitle("barkeep")
-        box.setText("This bar cannot be opened")
-        box.setInformativeText(str(error))
-        acts = [(box.addButton(words, Role.AcceptRole), act) for words, act in _offers(error)]
+        box = _box(offered)
+        acts = [
+            (box.addButton(words, Role.AcceptRole), act)
+            for words, act in _offers(error, offered, wanted)
+        ]
         box.setDefaultButton(acts[0][0])
         box.setEscapeButton(box.addButton("&Quit", Role.RejectRole))
         box.exec()
@@ -41,16 +55,64 @@ def ask_instead(error: UserError) -> Wanted | None:
         box.deleteLater()
         if act is None:
             return None
-        wanted = act()
-        if wanted is not None:
-            return wanted
+        try:
+            instead = act()
+        except UserError as refused:
+            return ask_instead(refused, wanted)
+        if instead is not None:
+            return instead
         if not isinstance(error, DamagedBar | NoBarThere):
             return None
 
 
-def _offers(error: UserError) -> list[tuple[str, Callable[[], Wanted | None]]]:
+def restore_instead(error: UnreadableFile, path: Path) -> None:
+    """Put the backup of a bar that cannot be read in its place, where that is agreed to.
+
+    Raises the error, with the backup it has, where it is not, and a `UserError`
+    where that could not be done.
+    """
+    offered = _with_backup(error, path)
+    if not isinstance(offered, BackupOffered):
+        raise error
+    if not _is_agreed(offered):
+        raise offered from error
+    _put_back(offered.backup, path)
+
+
+def _is_agreed(offered: BackupOffered) -> bool:
+    box = _box(offered)
+    restored = box.addButton(RESTORE, Role.AcceptRole)
+    box.setEscapeButton(box.addButton("Cancel", Role.RejectRole))
+    box.exec()
+    is_agreed = box.clickedButton() is restored
+    box.deleteLater()
+    return is_agreed
+
+
+def _with_backup(error: UserError, location: str | Path) -> UserError:
+    """The error with the newest good backup of a bar that cannot be read, where there is one."""
+    if not isinstance(error, UnreadableFile):
+        return error
+    return with_backup_offered(error, location, lambda _backup: "")  # the buttons say the rest
+
+
+def _box(error: UserError) -> QMessageBox:
+    box = QMessageBox()
+    box.setIcon(QMessageBox.Icon.Warning)
+    box.setWindowTitle("barkeep")
+    box.setTextFormat(Qt.TextFormat.PlainText)
+    box.setText("This bar cannot be opened")
+    box.setInformativeText(str(error))
+    return box
+
+
+def _offers(
+    error: UserError, offered: UserError, wanted: Wanted
+) -> list[tuple[str, Callable[[], Wanted | None]]]:
     """What can be done: words for a button, and what gives the bar to show then."""
     offers: list[tuple[str, Callable[[], Wanted | None]]] = []
+    if isinstance(offered, BackupOffered):
+        offers.append((RESTORE, partial(_restored, offered.backup, wanted)))
     if isinstance(error, DamagedBar):
         offers.append(("&Look it over…", partial(_look_over, error.file)))
     if isinstance(error, NoBarThere):
@@ -60,6 +122,17 @@ def _offers(error: UserError) -> list[tuple[str, Callable[[], Wanted | None]]]:
         offers.append(("&Begin a new bar there", partial(Wanted, error.file, new=True)))
     offers.append(("&Open another bar…", _choose))
     return offers
+
+
+def _restored(backup: str, wanted: Wanted) -> Wanted:
+    _put_back(backup, wanted.location or paths.default_bar())
+    return Wanted(wanted.location)
+
+
+def _put_back(backup: str, location: str | Path) -> None:
+    """Put a backup in the place of a bar that cannot be read, which is kept."""
+    bar = bar_file(location)
+    restore(bar, backup_named(bar, backup), folders_of(bar)[-1])
 
 
 def _choose() -> Wanted | None:

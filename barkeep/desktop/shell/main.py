@@ -12,7 +12,7 @@ from pathlib import Path
 from threading import Thread
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Qt, QTimer
+from PySide6.QtCore import QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import QApplication, QMessageBox, QWidget
 
 from barkeep import __version__
@@ -22,7 +22,7 @@ from barkeep.desktop.look.icons import app_icon
 from barkeep.desktop.look.theme import CHOICES, Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.shell.cannot_open import Wanted, ask_instead
+from barkeep.desktop.shell.cannot_open import Wanted, ask_instead, restore_instead
 from barkeep.desktop.shell.faults import CrashDialog, Faults, last_end_in_words, safety_in_words
 from barkeep.desktop.shell.opening import GarbageOnThisThread, OpeningWindow, ended_by_signals
 from barkeep.errors import BarkeepError, UnreadableFile, UserError
@@ -85,7 +85,12 @@ def _parse(argv: Sequence[str]) -> argparse.Namespace:
 
 
 class Desktop(QObject):
-    """The running program: its look, its log, and the window over one bar."""
+    """The running program: its look, its log, and the window over one bar.
+
+    `no_backup` carries a sentence where a backup could not be made, from any thread.
+    """
+
+    no_backup = Signal(str)
 
     def __init__(self, app: QApplication, stack: ExitStack) -> None:
         super().__init__(app)
@@ -107,6 +112,7 @@ class Desktop(QObject):
         stack.callback(self.theme.remove_pictures)
         self.window: MainWindow | None = None
         self._bar: Bar | None = None
+        self._sample: Path | None = None
         self._crash: CrashDialog | None = None
         self._one: OneWindow | None = None
         self._warm_up = Thread(target=import_heavy, name="warm-up", daemon=True)
@@ -153,7 +159,7 @@ class Desktop(QObject):
         """A copy of the sample bar that is gone afterwards."""
         from barkeep.application import sample_copy
 
-        path = self._stack.enter_context(sample_copy.throw_away())
+        path = self._sample = self._stack.enter_context(sample_copy.throw_away())
         self._stack.callback(self._close)  # before the copy goes
         return path
 
@@ -174,11 +180,11 @@ class Desktop(QObject):
             except OpenElsewhere as error:
                 if error.raised and self.window is None:
                     return True
-                wanted = ask_instead(error)
+                wanted = ask_instead(error, wanted)
             except UserError as error:
-                wanted = ask_instead(error)
+                wanted = ask_instead(error, wanted)
             except Exception as error:
-                wanted = ask_instead(self._written_down(error, wanted))
+                wanted = ask_instead(self._written_down(error, wanted), wanted)
             else:
                 return True
         return False
@@ -201,12 +207,17 @@ class Desktop(QObject):
         place = usual_bar() if is_usual else wanted.location or paths.default_bar()
         one = self._one_window(Bar.file_of(place))
         try:
-            bar = Bar.open(place, new=None if is_usual else wanted.new)
+            told = None if place == self._sample else self.no_backup.emit
+            bar = Bar.open(place, told=told, new=None if is_usual else wanted.new)
         except BaseException:
             self._give_up(one)
             raise
         hooks = WindowHooks(
-            self.open, _import_files, _edit_settings, _import_texts, new_bar=self.begin_bar
+            self._open_or_offer,
+            _import_files,
+            _edit_settings,
+            _import_texts,
+            new_bar=self.begin_bar,
         )
         try:
             window = MainWindow(bar, self.state, self.theme, hooks)
@@ -219,6 +230,7 @@ class Desktop(QObject):
             one.ended = None
         window.first_shown.connect(lambda: QTimer.singleShot(0, self._warm_up_when_idle))
         window.theme_chosen.connect(self._keep_theme)
+        self.no_backup.connect(window.toast.say)
         window.first_shown.connect(lambda: QTimer.singleShot(0, window, partial(self._shown, one)))
         window.show()
         self._close(keeps=one)
@@ -249,6 +261,17 @@ class Desktop(QObject):
             self.window.show()
             self.window.raise_()
             self.window.activateWindow()
+
+    def _open_or_offer(self, path: Path) -> None:
+        """Show another bar; of one that cannot be read, offer to put its backup in its place.
+
+        Raises a `UserError`; the bar before is then still shown.
+        """
+        try:
+            self.open(path)
+        except UnreadableFile as error:
+            restore_instead(error, path)
+            self.open(path)
 
     def _close(self, keeps: OneWindow | None = None) -> None:
         if self.window is not None:

@@ -50,6 +50,7 @@ PAGE = "window/page"
 
 BARS = "Bars (*.barkeep);;All files (*)"
 LISTS = "Lists of bottles (*.csv);;All files (*)"
+WHOLE = "Documents of a whole bar (*.json);;All files (*)"
 CLIPBOARD = "What was pasted"
 
 
@@ -275,6 +276,33 @@ class MainWindow(QMainWindow):
                 self.refuse,
             )
 
+    def export_everything(self) -> None:
+        """Write the whole bar to one document, which a restore takes back."""
+        bar = self.bar
+        offered = bar.path.with_suffix(".json")
+        name, _kind = QFileDialog.getSaveFileName(self, "Export everything", str(offered), WHOLE)
+        if name:
+            path = Path(name)
+            named = path if path.suffix else path.with_suffix(".json")
+            run_operation(
+                self,
+                lambda: bar.write_file(named, bar.backups.everything()),
+                lambda file: self.toast.say(f"The whole bar is written to {file}"),
+                self.refuse,
+            )
+
+    def show_backups(self) -> None:
+        """Show the bar's backups, to make one or put one in its place."""
+        from barkeep.desktop.shell.backups import BackupsDialog  # as above
+
+        BackupsDialog(self.context, self.may_close, self).open()
+
+    def show_removed(self) -> None:
+        """Show what was removed, to bring it back."""
+        from barkeep.desktop.shell.removed import RemovedDialog  # as above
+
+        RemovedDialog(self.bar, self).open()
+
     def back_up(self) -> None:
         """Copy the whole bar to another file."""
         bar = self.bar
@@ -421,7 +449,10 @@ class MainWindow(QMainWindow):
             (actions.paste, self.paste),
             (actions.publish, self.publish),
             (actions.export_bottles, self.export_bottles),
+            (actions.export_everything, self.export_everything),
             (actions.back_up, self.back_up),
+            (actions.backups, self.show_backups),
+            (actions.removed, self.show_removed),
             (actions.settings, self.settings),
             (actions.quit, self.close),
             (actions.undo, self.undo),
@@ -460,7 +491,12 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(f"{name} – barkeep")
         self.bar_name.setText(name)
         self.navigation.show_name(name)
-        self.saved.setToolTip(plain_tip(f"Every change is in {self.bar.path} at once"))
+        if self.bar.is_read_only:
+            self.saved.setText("Read-only")
+            said = f"{self.bar.path} can be looked at, and nothing can be changed"
+        else:
+            said = f"Every change is in {self.bar.path} at once"
+        self.saved.setToolTip(plain_tip(said))
         with suppress(*BUSY):  # whoever is named by the menu is undone, or nobody
             self._undoes, self._redoes = self.bar.next_step("undo"), self.bar.next_step("redo")
         undo, redo = (None if each is None else each.label for each in (self._undoes, self._redoes))
@@ -512,7 +548,7 @@ class MainWindow(QMainWindow):
 
     def _not_shown(self, path: Path, error: UserError) -> None:
         self.refuse(error)
-        if isinstance(error, DamagedBar):
+        if isinstance(error, DamagedBar) or isinstance(error.__cause__, DamagedBar):
             self._look_over(path)
 
     def _tell_findings(self, findings: tuple[str, ...]) -> None:

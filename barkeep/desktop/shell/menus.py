@@ -70,7 +70,9 @@ class WindowActions(QObject):
         self.import_specs = self._add(menu, "I&mport specs…", "Ctrl+Shift+I", "import")
         self.export_bottles = self._add(menu, "&Export bottles…", None, "export")
         self.publish = self._add(menu, "&Print and publish…", Keys.Print, "print")
+        self.export_everything = self._add(menu, "Export e&verything…", None, "export")
         self.back_up = self._add(menu, "&Back up…", None, "export")
+        self.backups = self._add(menu, "Bac&kups…", "Ctrl+Shift+B", "history")
         menu.addSeparator()
         self.settings = self._add(menu, "&Settings…", "Ctrl+,", "settings")
         # Plain X11 binds nothing to QKeySequence.Quit, nor to Preferences.
@@ -82,6 +84,7 @@ class WindowActions(QObject):
         self.redo = self._add(menu, "&Redo", "Ctrl+Shift+Z", "redo")
         for each, word in ((self.undo, "Undo"), (self.redo, "Redo")):
             each.setToolTip(word)  # or it would be what the menu names first, for good
+        self.removed = self._add(menu, "&Bring back…", None, "history")
         menu.addSeparator()
         self.paste = self._add(menu, "&Paste specs…", Keys.Paste)
         self.find = self._add(menu, "&Find", Keys.Find, "search")

@@ -39,7 +39,8 @@ class Settings:
     `measures` are the owner's own, by name. `region` decides what things are
     called where nobody wrote a name: a key of `regions.toml`, *none* for the
     kinds' own names, empty for the system's. `house` are the owner's usual pours,
-    `keeps` how long things keep where the owner knows better.
+    `keeps` how long things keep where the owner knows better. `backups` is the folder
+    where the bar's backups go; empty for the one beside it.
     """
 
     name: str = "My bar"
@@ -56,6 +57,7 @@ class Settings:
     region: str = ""
     house: tuple[HousePour, ...] = ()
     keeps: tuple[ShelfLife, ...] = ()
+    backups: str = ""
 
     @property
     def units(self) -> BarUnits:

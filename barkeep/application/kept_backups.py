@@ -1,0 +1,386 @@
+"""The backups of a bar in a file, whether it can be opened or not: found, made, put back."""
+
+from __future__ import annotations
+
+import time
+import zlib
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager, suppress
+from dataclasses import dataclass
+from datetime import date, datetime
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from barkeep.domain.bar.backups import BackupName, Why, is_due, read_name, to_let_go
+from barkeep.domain.phrases import counted
+from barkeep.errors import UnreadableFile, UserError, spoken_list
+from barkeep.store.backup import (
+    copy_into,
+    faults_of,
+    keep_as_it_is,
+    put_in_place,
+    unfinished,
+)
+from barkeep.store.connection import local_path
+from barkeep.store.holdings import Holdings, holdings_of
+from barkeep.store.looking import is_read_only
+from barkeep.store.refusals import CannotWrite, ReadOnlyBar
+
+FOLDER_SUFFIX = ".backups"
+ELSEWHERE = "kept elsewhere.txt"
+"""Beside a bar, in the folder named after it: in which other folder its backups are."""
+
+BEFORE_UPGRADE = ".before-schema-"
+"""In the names of the copies that upgrades leave beside a bar."""
+
+_OLD_S = 86_400.0
+"""An unfinished copy of so many seconds ago is nobody's any more."""
+
+
+class NoBackup(UserError):
+    """No backup could be made of a bar; `reason` is a sentence. What was to be done goes on."""
+
+    file: str
+    reason: str
+    says = "No backup of {file} could be made: {reason} What you did is written all the same."
+
+
+class NoSuchBackup(UserError):
+    """A backup that is neither a file nor among those of the bar; `newest` may be offered."""
+
+    name: str
+    folder: str
+    newest: tuple[str, ...] = ()
+
+    def __str__(self) -> str:
+        said = f"There is no backup “{self.name}”, neither as a file nor in {self.folder}."
+        newest = spoken_list([f"“{each}”" for each in self.newest], "and")
+        return f"{said} The newest there are {newest}." if newest else said
+
+
+class BackupOffered(UnreadableFile):
+    """A bar that cannot be read, and the newest backup of it that can: its name, and what it is.
+
+    `how` says how it is put in the bar's place.
+    """
+
+    backup: str = ""
+    told: str = ""
+    how: str = ""
+
+    def __str__(self) -> str:
+        offered = f"Its newest good backup is “{self.backup}” {self.told}"
+        return f"{super().__str__()} {offered}{self.how}."
+
+
+@dataclass(frozen=True, slots=True)
+class KeptBackup:
+    """One backup: its file, when it was made and why, its size in bytes and what it holds.
+
+    `problem` says why that cannot be told; `holds` is then None.
+    """
+
+    path: Path
+    at: datetime
+    why: str
+    size: int
+    holds: Holdings | None
+    problem: str = ""
+
+    @property
+    def name(self) -> str:
+        """What it is called, as it may be asked for."""
+        return self.path.name
+
+    @property
+    def told(self) -> str:
+        """Its day and what it holds, as part of a sentence."""
+        held = in_words(self.holds) if self.holds else "cannot be read"
+        return f"of {said_at(self.at)} ({held})"
+
+
+def in_words(holds: Holdings) -> str:
+    """What a bar holds: *66 bottles, 31 specs and 9 shoots*."""
+    counts = ((holds.bottles, "bottle"), (holds.specs, "spec"), (holds.shoots, "shoot"))
+    return spoken_list([counted(number, word) for number, word in counts], "and")
+
+
+def said_at(moment: datetime) -> str:
+    """A moment as the program's sentences have it."""
+    return f"{moment:%Y-%m-%d %H:%M}"
+
+
+def last_change(holds: Holdings) -> str:
+    """When and by what a bar was changed last."""
+    if holds.changed is None:
+        return "never changed"
+    return f"{said_at(holds.changed)}, {holds.last}"
+
+
+# Where they are
+
+
+def beside(bar: Path) -> Path:
+    """The folder of a bar's backups where its owner has not chosen another."""
+    return bar.with_name(f"{bar.name}{FOLDER_SUFFIX}")
+
+
+def folder_of(bar: Path, chosen: str) -> Path:
+    """Where the backups of a bar go; in a `chosen` folder, bars of one name are kept apart."""
+    if not chosen:
+        return beside(bar)
+    mark = zlib.crc32(str(bar).encode("utf-8", "surrogateescape"))
+    return Path(chosen).expanduser() / f"{bar.name}{FOLDER_SUFFIX}-{mark:08x}"
+
+
+def folders_of(bar: Path) -> tuple[Path, ...]:
+    """Where there are backups of a bar, told without reading the bar itself."""
+    own = beside(bar)
+    try:
+        noted = (own / ELSEWHERE).read_text(encoding="utf-8", errors="surrogateescape").strip()
+    except OSError:
+        noted = ""
+    return (own, Path(noted)) if noted else (own,)
+
+
+def backups_of(bar: Path) -> tuple[KeptBackup, ...]:
+    """Every backup of a bar, the newest first, with what each holds."""
+    found = [_looked_at(*each) for each in _all_files(bar)]
+    return tuple(sorted(found, key=lambda each: (each.at, each.name), reverse=True))
+
+
+def newest_good(bar: Path) -> KeptBackup | None:
+    """The newest backup that is sound, None where there is none."""
+    for path, at, why in sorted(_all_files(bar), key=lambda each: each[1], reverse=True):
+        found = _looked_at(path, at, why)
+        if found.holds is not None and why != "unreadable" and not faults_of(path):
+            return found
+    return None
+
+
+def bar_file(location: str | Path) -> Path:
+    """The file that the bar at a place is in. Raises `UnreadableFile` for no place of a file."""
+    return local_path(location)
+
+
+def with_backup_offered(
+    error: UnreadableFile, location: str | Path, how: Callable[[str], str]
+) -> UnreadableFile:
+    """What cannot be read, with the newest good backup offered where there is one.
+
+    `how` says, after its name, how to put it in the bar's place.
+    """
+    with suppress(UserError, OSError):
+        kept = newest_good(bar_file(location))
+        if kept is not None:
+            held = vars(error)
+            return BackupOffered(
+                **{name: held[name] for name in ("file", "reason", "line", "column", "overall")},
+                backup=kept.name,
+                told=kept.told,
+                how=how(kept.name),
+            )
+    return error
+
+
+def backup_named(bar: Path, name: str) -> Path:
+    """The file of a backup, by its path, its name among the bar's, or the beginning of that.
+
+    Raises `NoSuchBackup`.
+    """
+    path = Path(name).expanduser()
+    if name and path.is_file():
+        return path.absolute()
+    files = [each for each, _at, _why in sorted(_all_files(bar), key=lambda found: found[1])]
+    of_name = [each for each in files if each.name == name]
+    begun = [each for each in files if name and each.name.startswith(name)]
+    if len(of_name or begun) == 1:
+        return (of_name or begun)[0]
+    newest = tuple(each.name for each in reversed(begun or files))[:3]
+    raise NoSuchBackup(name, spoken_list([str(each) for each in folders_of(bar)]), newest)
+
+
+def _all_files(bar: Path) -> Iterator[tuple[Path, datetime, str]]:
+    for folder in folders_of(bar):
+        for path, name in _named(folder):
+            yield path, name.at, name.why
+    for path in bar.parent.glob(f"{_literal(bar.name)}{BEFORE_UPGRADE}*"):
+        with suppress(OSError):
+            if path.is_file() and not path.name.endswith(".part"):
+                yield path, datetime.fromtimestamp(path.stat().st_mtime), "before upgrade"
+
+
+def _literal(name: str) -> str:
+    return "".join(f"[{each}]" if each in "*?[" else each for each in name)
+
+
+def _named(folder: Path) -> Iterator[tuple[Path, BackupName]]:
+    """The backups in a folder; none where it is not there or cannot be read."""
+    with suppress(OSError):
+        for path in folder.iterdir():
+            name = read_name(path.name)
+            if name is not None:
+                yield path, name
+
+
+def _looked_at(path: Path, at: datetime, why: str) -> KeptBackup:
+    size, holds, problem = 0, None, ""
+    try:
+        size = path.stat().st_size
+        holds = holdings_of(path)
+    except OSError as error:
+        problem = error.strerror or str(error)
+    except UserError as error:
+        problem = str(error)
+    return KeptBackup(path=path, at=at, why=why, size=size, holds=holds, problem=problem)
+
+
+def holds_nothing(bar: Path) -> bool:
+    """Whether there is no bar in a file yet, or one in which nothing has happened."""
+    if not bar.exists():
+        return True
+    try:
+        return holdings_of(bar).changed is None
+    except UserError:  # it may hold what can be saved
+        return False
+
+
+# Making them
+
+
+def back_up(bar: Path, folder: Path, why: Why, now: datetime) -> Path:
+    """Keep a backup of a bar, and let go of those that are one too many.
+
+    Raises `CannotWrite`, `UnreadableFile` for a damaged bar, or `BarIsBusy`.
+    """
+    kept = copy_into(bar, folder, lambda number: str(BackupName(now, why, number)))
+    _note_where(bar, folder)
+    _tidy(folder, now)
+    return kept
+
+
+class OwnBackups:
+    """What barkeep keeps of one open bar by itself: before a day's first write, before an import.
+
+    Where no backup can be made what was to be done goes on, and `told` is
+    called with a sentence.
+    """
+
+    def __init__(self, bar: Path, told: Callable[[str], object]) -> None:
+        self._bar = bar
+        self._told = told
+        self._seen_to: date | None = None
+
+    def before_write(self, folder: Path, now: datetime) -> None:
+        """Keep the day's backup where there is none yet. A bar that holds nothing needs none."""
+        if self._seen_to == now.date():
+            return
+        self._seen_to = now.date()
+        with self._telling():
+            due = is_due((name for _, name in _named(folder)), now)
+            if due and holdings_of(self._bar).changed is not None:
+                back_up(self._bar, folder, "daily", now)
+
+    def before_import(self, folder: Path, now: datetime) -> None:
+        """Keep the bar as it is before much comes into it at once."""
+        with self._telling():
+            if holdings_of(self._bar).changed is not None:
+                back_up(self._bar, folder, "before import", now)
+
+    @contextmanager
+    def _telling(self) -> Iterator[None]:
+        try:
+            yield
+        except UserError as error:
+            self._told(str(NoBackup(str(self._bar), str(error))))
+
+
+def _note_where(bar: Path, folder: Path) -> None:
+    """Leave a note beside the bar where its backups are elsewhere, for when it cannot be read."""
+    own = beside(bar)
+    if folder == own:
+        return
+    note, said = own / ELSEWHERE, f"{folder}\n".encode("utf-8", "surrogateescape")
+    with suppress(OSError):  # the bar itself may lie where only it may be written
+        if not note.is_file() or note.read_bytes() != said:
+            own.mkdir(exist_ok=True)
+            note.write_bytes(said)
+
+
+def _tidy(folder: Path, now: datetime) -> None:
+    """Delete what is one too many; a file that stays is no harm."""
+    kept = {name: path for path, name in _named(folder)}
+    too_many = [kept[name] for name in to_let_go(kept, now)]
+    oldest = time.time() - _OLD_S
+    for path in (*too_many, *unfinished(folder)):
+        with suppress(OSError):
+            if path in too_many or path.stat().st_mtime < oldest:
+                path.unlink()
+
+
+# Putting one back
+
+
+@dataclass(frozen=True, slots=True)
+class Comparison:
+    """A bar as it is and what would be put in its place; `problem` says why it cannot be told."""
+
+    bar: Path
+    now: Holdings | None
+    problem: str
+    file: Path
+    then: Holdings
+
+
+@dataclass(frozen=True, slots=True)
+class Restored:
+    """What was put in place, and where what it replaced is kept; None where nothing was there."""
+
+    comparison: Comparison
+    kept: Path | None
+
+
+Filled = Callable[[Path, Path], None]
+"""Fills a new file with the bar that another file is, or says, or raises a `UserError`."""
+
+
+@contextmanager
+def prepared(bar: Path, file: Path, fill: Filled) -> Iterator[tuple[Path, Comparison]]:
+    """A whole bar made out of a file, ready to be put in place, set beside what is there.
+
+    It is gone afterwards. Raises a `UserError` for a file that is no sound bar.
+    """
+    try:
+        folder = TemporaryDirectory(prefix="barkeep-", ignore_cleanup_errors=True)
+    except OSError as error:
+        raise CannotWrite("the folder for temporary files", str(error.strerror)) from error
+    with folder as name:
+        ready = Path(name) / "bar"
+        fill(file, ready)
+        now, problem = None, ""
+        try:
+            now = holdings_of(bar)
+        except UserError as error:
+            problem = str(error)
+        then = holdings_of(ready)
+        yield ready, Comparison(bar=bar, now=now, problem=problem, file=file, then=then)
+
+
+def replace_bar(bar: Path, ready: Path, folder: Path, now: datetime) -> Path | None:
+    """Put a prepared bar in place; where what was there before is kept.
+
+    Raises `CannotWrite`, `ReadOnlyBar` or `BarIsBusy`; the bar is then as it was.
+    """
+    if is_read_only(bar):
+        raise ReadOnlyBar(str(bar))
+    there = bar.exists() and bar.stat().st_size > 0
+    kept = _kept_before(bar, folder, now) if there else None
+    put_in_place(ready, bar)
+    return kept
+
+
+def _kept_before(bar: Path, folder: Path, now: datetime) -> Path:
+    try:
+        return back_up(bar, folder, "before restore", now)
+    except UnreadableFile:
+        return keep_as_it_is(bar, folder, lambda number: str(BackupName(now, "unreadable", number)))
