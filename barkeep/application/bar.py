@@ -9,9 +9,10 @@ from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING, Self
 
+from barkeep.application import kept_bar
 from barkeep.application.done import Done
 from barkeep.application.knowledge import NOT_KNOWN, shipped
-from barkeep.application.session import AllRead, Session, Subscriber
+from barkeep.application.session import Session, Subscriber
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 
@@ -40,18 +41,29 @@ class Bar:
         location: str | Path,
         knowledge: Knowledge | None = None,
         clock: Callable[[], datetime] = datetime.now,
+        *,
+        kept: bool = False,
     ) -> Self:
         """Open the bar in a file, or make a new one there.
 
-        Raises `UnreadableFile`, `NewerBar` or another `UserError`; the file is
-        then as it was.
+        Where it may be `kept`, a bar that is as it was when it was last read is
+        not read again: its file is opened when more is asked of it. Raises
+        `UnreadableFile`, `NewerBar` or another `UserError`; the file is then as
+        it was.
         """
-        from barkeep.store.store import Store
-
         known = shipped() if knowledge is None else knowledge
+        found = kept_bar.known_already(location, clock) if kept else None
+        if found is not None:
+            store, all_read = found
+            return cls(Session(store, known, clock, all_read))
+        from barkeep.store.store import Store  # loads slowly, and what is known needs none
+
         store = Store.open(location, clock)
         try:
-            return cls(Session(store, known, clock))
+            session = Session(store, known, clock)
+            if kept:
+                kept_bar.keep(session)
+            return cls(session)
         except BaseException:
             store.close()
             raise
@@ -162,18 +174,6 @@ class Bar:
     def snapshot(self) -> Snapshot:
         """The bar as it is now; frozen, and renewed after each change."""
         return self._session.snapshot
-
-    @property
-    def all_read(self) -> AllRead:
-        """What was read of it, to be kept for the next time."""
-        return self._session.all_read()
-
-    def digest_as_read(self) -> str | None:
-        """A short number for the file as it was read.
-
-        None where another program has written to it since, and for a large one.
-        """
-        return self._session.digest_as_read()
 
     def subscribe(self, callback: Subscriber) -> Callable[[], None]:
         """Call back after each write with what has changed; the result ends that."""

@@ -8,7 +8,7 @@ from contextlib import AbstractContextManager, contextmanager
 from functools import wraps
 from pathlib import Path
 
-from barkeep.application import kept_bar, paths, sample_copy
+from barkeep.application import paths, sample_copy
 from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
@@ -34,13 +34,13 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
     if arguments.sample:
         with (
             sample_copy.throw_away() as path,
-            kept_bar.open_bar(path) as bar,
+            Bar.open(path, kept=True) as bar,
             _teaching(arguments, bar),
         ):
             yield bar
         return
     location = arguments.bar or paths.default_bar()
-    with kept_bar.open_bar(location) as bar:
+    with Bar.open(location, kept=True) as bar:
         if bar.is_new:
             complain(f"a new bar was begun in {bar.path}.")
         with _teaching(arguments, bar):
