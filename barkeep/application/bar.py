@@ -9,10 +9,11 @@ from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING, Self
 
+from barkeep.application import kept_bar
 from barkeep.application.done import Done, Step
 from barkeep.application.knowledge import shipped
 from barkeep.application.paths import default_bar
-from barkeep.application.session import AllRead, Followed, Session, Subscriber
+from barkeep.application.session import Followed, Session, Subscriber
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.store.refusals import NoBarThere
@@ -74,18 +75,26 @@ class Bar:
         told: Callable[[str], object] | None = None,
         *,
         new: bool | None = None,
+        kept: bool = False,
     ) -> Self:
         """Open the bar in a file, or make a new one where there is no file.
 
         None is ever made where `new` is False; one must be made where it is True,
         also in a file that is empty. With `told` a backup is kept before a day's
         first write and before an import; it is called with a sentence where none
-        could be made. Raises `NoBarThere`, `UnreadableFile`, `NewerBar` or
-        another `UserError`; the file is then as it was.
+        could be made. Where it may be `kept`, a bar that is as it was when it was
+        last read is not read again: its file is opened when more is asked of it.
+        Raises `NoBarThere`, `UnreadableFile`, `NewerBar` or another `UserError`;
+        the file is then as it was.
         """
-        from barkeep.store.store import Store
-
         known = shipped() if knowledge is None else knowledge
+        found = kept_bar.known_already(location, clock) if kept and not new else None
+        if found is not None:
+            store, all_read = found
+            backups = own_backups(store, told)
+            return cls(Session(store, known, clock, known=all_read, backups=backups), told)
+        from barkeep.store.store import Store  # loads slowly, and what is known needs none
+
         try:
             store = Store.open(location, clock, new=new)
         except NoBarThere as error:
@@ -93,7 +102,10 @@ class Bar:
 
             raise with_likely(error) from None
         try:
-            return cls(Session(store, known, clock, backups=own_backups(store, told)), told)
+            session = Session(store, known, clock, backups=own_backups(store, told))
+            if kept:
+                kept_bar.keep(session)
+            return cls(session, told)
         except BaseException:
             store.close()
             raise
@@ -217,18 +229,6 @@ class Bar:
     def snapshot(self) -> Snapshot:
         """The bar as it is now; frozen, and renewed after each change."""
         return self._session.snapshot
-
-    @property
-    def all_read(self) -> AllRead:
-        """What was read of it, to be kept for the next time."""
-        return self._session.all_read()
-
-    def digest_as_read(self) -> str | None:
-        """A short number for the file as it was read.
-
-        None where another program has written to it since, and for a large one.
-        """
-        return self._session.digest_as_read()
 
     def subscribe(self, callback: Subscriber) -> Callable[[], None]:
         """Call back after each write with what has changed; the result ends that."""

@@ -16,8 +16,6 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, cast
 
 from barkeep.application import quick_form
-from barkeep.application.bar import Bar, own_backups
-from barkeep.application.knowledge import shipped
 from barkeep.application.paths import cache_folder
 from barkeep.application.session import AS_KNOWN, AllRead, Session
 from barkeep.store.content import digest_of_file
@@ -29,24 +27,24 @@ MOST_KEPT = 8
 """What was read of so many bars is kept, the latest."""
 
 
-def open_bar(
-    location: str | Path,
-    clock: Callable[[], datetime] = datetime.now,
-    *,
-    told: Callable[[str], object] | None = None,
-    new: bool | None = None,
-) -> Bar:
-    """As `Bar.open`, without a look at the file's rows where what they say is known."""
-    if new:
-        return Bar.open(location, clock=clock, told=told, new=True)
+def known_already(
+    location: str | Path, clock: Callable[[], datetime]
+) -> tuple[Store, AllRead] | None:
+    """The store of a bar, not opened yet, and what is known of it; None where nothing is."""
     path = _local_file(location)
     digest = None if path is None else digest_of_file(path)
-    known = None if digest is None else quick_form.found(AllRead, _form(digest), digest)
-    if path is not None and digest is not None and known is not None:
-        store = cast("Store", StoreWhenNeeded(path, digest, clock))
-        backups = own_backups(store, told)
-        return Bar(Session(store, shipped(), clock, known=known, backups=backups), told)
-    return _kept(Bar.open(location, clock=clock, told=told, new=new))
+    if path is None or digest is None:
+        return None
+    known = quick_form.found(AllRead, _form(digest), digest)
+    return None if known is None else (cast("Store", StoreWhenNeeded(path, digest, clock)), known)
+
+
+def keep(session: Session) -> None:
+    """Keep what was just read of a bar, unless another program has written to it meanwhile."""
+    digest = session.digest_as_read()
+    if digest is not None:
+        quick_form.keep(session.all_read(), _form(digest), digest)
+        _forget_the_oldest()
 
 
 class StoreWhenNeeded:
@@ -85,15 +83,6 @@ class StoreWhenNeeded:
         if store.digest() == self._digest:
             self._version_as_known = version
         return store
-
-
-def _kept(bar: Bar) -> Bar:
-    """A bar that was just read; what was read is kept where no other program wrote meanwhile."""
-    digest = bar.digest_as_read()
-    if digest is not None:
-        quick_form.keep(bar.all_read, _form(digest), digest)
-        _forget_the_oldest()
-    return bar
 
 
 def _local_file(location: str | Path) -> Path | None:

@@ -9,7 +9,7 @@ from contextlib import AbstractContextManager, contextmanager
 from functools import wraps
 from pathlib import Path
 
-from barkeep.application import kept_bar, paths, sample_copy
+from barkeep.application import paths, sample_copy
 from barkeep.application.bar import Bar, usual_bar
 from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
@@ -38,7 +38,7 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
     if arguments.sample:
         with (
             sample_copy.throw_away() as path,
-            kept_bar.open_bar(path) as bar,
+            Bar.open(path, kept=True) as bar,
             _teaching(arguments, bar),
         ):
             yield bar
@@ -55,9 +55,9 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
 def _opened(arguments: Arguments) -> Bar:
     try:
         if arguments.bar is None and not arguments.new:
-            return kept_bar.open_bar(usual_bar(), told=complain)
+            return Bar.open(usual_bar(), told=complain, kept=True)
         location = arguments.bar or paths.default_bar()
-        return kept_bar.open_bar(location, told=complain, new=arguments.new)
+        return Bar.open(location, told=complain, kept=True, new=arguments.new)
     except NoBarThere as none:
         raise NoBarThere(none.file, none.reason, none.likely, HOW_NEW) from None
     except DamagedBar as damaged:
