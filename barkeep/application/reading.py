@@ -6,30 +6,19 @@ read: what was kept of a bar is shown without SQL.
 
 from __future__ import annotations
 
-from bisect import insort
-from collections.abc import Callable, Iterable, Set
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING
 
 from barkeep.domain.bar.changes import Part
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, Product
-from barkeep.domain.specs.spec import Spec
-from barkeep.store.bottles import (
-    bottle_in_order,
-    product_in_order,
-    read_bottles,
-    read_products,
-)
+from barkeep.store.after_changes import bottles_after, products_after, specs_after
 from barkeep.store.knowledge import (
     read_own_ingredients,
     read_own_recipes,
     read_own_stand_ins,
     read_settings,
 )
-from barkeep.store.rows import MANY
 from barkeep.store.shoots import read_shoots
-from barkeep.store.specs import in_order as spec_in_order
-from barkeep.store.specs import read_specs, read_trials
+from barkeep.store.specs import read_trials
 from barkeep.store.unit_of_work import Touched
 
 if TYPE_CHECKING:
@@ -37,17 +26,15 @@ if TYPE_CHECKING:
 
 __all__ = ["read_own_ingredients", "read_own_recipes", "read_own_stand_ins", "renewed"]
 
-Read = TypeVar("Read", Product, Bottle, Spec)
-
 
 def renewed(connection: Connection, new: Snapshot, touched: Touched) -> Snapshot:
     """The snapshot with the parts that changed; the others stay the very same objects."""
     if Part.PRODUCTS in touched.changes:
-        new = new.changed(products=_products(connection, new, touched))
+        new = new.changed(products=products_after(connection, new.products, touched))
     if Part.BOTTLES in touched.changes:
-        new = new.changed(bottles=_bottles(connection, new, touched))
+        new = new.changed(bottles=bottles_after(connection, new.bottles, new.products, touched))
     if Part.SPECS in touched.changes:
-        new = new.changed(specs=_specs(connection, new, touched))
+        new = new.changed(specs=specs_after(connection, new.specs, touched))
     if touched.changes & {Part.SPECS, Part.TRIALS}:  # a spec takes its trials along
         new = new.changed(trials=read_trials(connection))
     if Part.SHOOTS in touched.changes:
@@ -55,44 +42,3 @@ def renewed(connection: Connection, new: Snapshot, touched: Touched) -> Snapshot
     if Part.SETTINGS in touched.changes:
         new = new.changed(settings=read_settings(connection))
     return new
-
-
-def _products(connection: Connection, bar: Snapshot, touched: Touched) -> tuple[Product, ...]:
-    ids = _few(touched.ids.get("product"))
-    if ids is None:
-        return read_products(connection)
-    return _put_among(bar.products, ids, read_products(connection, ids), product_in_order)
-
-
-def _bottles(connection: Connection, bar: Snapshot, touched: Touched) -> tuple[Bottle, ...]:
-    """The bottles, with those read that were written, whose level moved or whose label changed."""
-    labels, moved = touched.ids.get("product", frozenset()), touched.bottle_ids
-    of_labels = {each.id for each in bar.bottles if each.product.id in labels}
-    ids = None
-    if touched.ids or moved:
-        ids = _few(touched.ids.get("bottle", frozenset()) | moved | of_labels)
-    still = {each.id: each.level for each in bar.bottles if each.id not in moved}
-    found = read_bottles(connection, bar.products, still, ids)
-    return found if ids is None else _put_among(bar.bottles, ids, found, bottle_in_order)
-
-
-def _specs(connection: Connection, bar: Snapshot, touched: Touched) -> tuple[Spec, ...]:
-    ids = _few(touched.ids.get("spec"))
-    if ids is None:
-        return read_specs(connection)
-    return _put_among(bar.specs, ids, read_specs(connection, ids), spec_in_order)
-
-
-def _few(ids: Set[int] | None) -> Set[int] | None:
-    """The ids where it is quicker to read those alone, None for all there are."""
-    return None if ids is None or len(ids) > MANY else ids
-
-
-def _put_among(
-    before: Iterable[Read], ids: Set[int], found: Iterable[Read], order: Callable[[Read], Any]
-) -> tuple[Read, ...]:
-    """What was read before with those of these ids as they are now, in their order."""
-    among = [each for each in before if each.id not in ids]
-    for each in found:
-        insort(among, each, key=order)
-    return tuple(among)

@@ -63,12 +63,14 @@ class Memory:
             changed = last.snapshot.owned ^ snapshot.owned
             if levels_matter:
                 changed |= _changed_keys(last.snapshot, snapshot)
-            reached = _Reached(snapshot, changed)
-            values = {
-                item: value
-                for item, value in last.values.copy().items()  # the last answer may still grow
-                if not (changed and any(map(reached, asks(item, value))))
-            }
+            values = last.values
+            if changed:
+                reached = _Reached(snapshot, changed)
+                values = {
+                    item: value
+                    for item, value in values.copy().items()  # the last answer may still grow
+                    if not any(map(reached, asks(item, value)))
+                }
         self._settled[question] = _Settled(snapshot, values)
         return values
 
