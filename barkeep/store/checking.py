@@ -11,7 +11,7 @@ from pathlib import Path
 
 from barkeep.errors import UserError
 from barkeep.store import migrations, soundness
-from barkeep.store.connection import BUSY_MS, FileHeader, open_file, read_header, spoken_errors
+from barkeep.store.connection import BUSY_MS, FileHeader, garbled_errors, open_file, read_header
 from barkeep.store.faults import Fault
 from barkeep.store.refusals import EMPTY, NO_FILE, NoBarThere, damaged_bar
 
@@ -65,7 +65,7 @@ def refuse_damaged(path: Path, file: sqlite3.Connection) -> None:
 @contextmanager
 def opened_to_look(path: Path, busy_ms: int = BUSY_MS) -> Iterator[sqlite3.Connection]:
     """A bar of any schema, sound or not, within one transaction that only reads."""
-    with spoken_errors(path), closing(open_file(path, busy_ms)) as file:
+    with garbled_errors(path), closing(open_file(path, busy_ms)) as file:
         file.execute("BEGIN")
         yield file
 
@@ -105,9 +105,10 @@ def _faults(file: sqlite3.Connection, how: str) -> Iterator[Fault]:
 
 def _said_by_sqlite(file: sqlite3.Connection, how: str) -> tuple[str, ...]:
     try:
-        found = tuple(str(row[0]) for row in file.execute(f"PRAGMA {how}"))
+        rows = [str(row[0]) for row in file.execute(f"PRAGMA {how}")]
     except sqlite3.DatabaseError as error:  # where it cannot even look
         if getattr(error, "sqlite_errorname", "") not in ("SQLITE_CORRUPT", "SQLITE_NOTADB"):
             raise
         return (str(error),)
-    return () if found == ("ok",) else found
+    lines = (line for row in rows for line in row.splitlines())
+    return tuple(line for line in lines if line != "ok" and not line.startswith("***"))

@@ -99,7 +99,7 @@ def read_header(path: Path, busy_ms: int = BUSY_MS) -> FileHeader | None:
         return None
     if not path.is_file():
         raise UnreadableFile(str(path), "it is not an ordinary file")
-    with spoken_errors(path), closing(open_file(path, busy_ms)) as file:
+    with garbled_errors(path), closing(open_file(path, busy_ms)) as file:
         file.execute("BEGIN")  # so that what is read fits together
         has_pages = file.execute("PRAGMA page_count").fetchone()[0]
         # What has pages was something to some program, even where no table is in it.
@@ -211,6 +211,16 @@ def spoken_errors(path: Path) -> Iterator[None]:
     except sqlite3.Error as error:
         _raise_spoken(path, error, error)
         raise
+
+
+@contextmanager
+def garbled_errors(path: Path) -> Iterator[None]:
+    """As `spoken_errors`, where nothing but SQLite speaks: it may quote bytes that are no text."""
+    try:
+        with spoken_errors(path):
+            yield
+    except UnicodeDecodeError as error:
+        raise UnreadableFile(str(path), _REASONS["SQLITE_CORRUPT"]) from error
 
 
 def _raise_spoken(path: Path, error: object, cause: Exception) -> None:

@@ -18,12 +18,12 @@ from barkeep.store import migrations, soundness
 from barkeep.store.checking import refuse_damaged
 from barkeep.store.connection import (
     FileHeader,
+    garbled_errors,
     header_of,
     make_engine,
     raw,
     read_header,
     refuse_unless_writable,
-    spoken_errors,
 )
 from barkeep.store.refusals import (
     EMPTY,
@@ -45,7 +45,7 @@ def make_ready(path: Path, wait_ms: int, new: bool | None = None) -> bool:
     `NewerBar`, `CannotWrite` or `BarIsHeld`.
     """
     try:
-        with spoken_errors(path):
+        with garbled_errors(path):
             return _make_ready(path, wait_ms, new)
     except BarIsBusy as busy:
         raise BarIsHeld(str(path), wait_ms / 1000) from busy
