@@ -24,6 +24,8 @@ from barkeep.domain.phrases import folded
 from barkeep.errors import UnreadableFile
 
 FORMAT, VERSION = "barkeep-bar", 1
+HOW_TO_RESTORE = "restore it by “barkeep import”, or in the window by File, Backups…"
+"""What is said where such a document is given for something else."""
 
 Id = Annotated[int, Meta(ge=1, le=2**63 - 1)]
 Whole = Annotated[int, Meta(ge=0, le=2**31)]

@@ -11,6 +11,7 @@ import pytest
 
 from barkeep.application.backups import restore
 from barkeep.application.bar import Bar
+from barkeep.application.imports import NamedText, preview
 from barkeep.domain.amounts.units import OwnMeasure
 from barkeep.domain.bar.of_kinds import HousePour, ShelfLife
 from barkeep.domain.bar.pars import Par
@@ -157,3 +158,12 @@ def test_a_random_bar_comes_back(sample_bar, tmp_path, clock, seed):
         assert sum(random_step(bar, rng) for _ in range(60)) > 30
         with again(bar, tmp_path) as copy:
             assert_equal(bar, copy)
+
+
+def test_where_specs_are_wanted_it_says_what_it_is(sample_bar, clock):
+    with Bar.open(sample_bar, clock=clock) as bar:
+        found = preview(bar.snapshot, [NamedText("all.json", bar.backups.everything())])
+    assert [each.message for each in found.problems] == [
+        "it holds a whole bar and no list of specs; restore it by “barkeep import”, or in the "
+        "window by File, Backups…"
+    ]

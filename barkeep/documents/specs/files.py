@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from barkeep.documents.bottles_csv import is_bottles_csv
+from barkeep.documents.everything import HOW_TO_RESTORE, is_everything
 from barkeep.documents.foreign_text import fields_of_header
 from barkeep.documents.specs.columns import MOST_COLUMNS, ColumnUse, looks_like_lines, names_columns
 from barkeep.documents.specs.csv import csv_document, records_of, specs_csv
@@ -99,6 +100,8 @@ def document_in(text: str, file: str, uses: Sequence[ColumnUse] | None = None) -
         "markdown": lambda: markdown_document(text, file),
     }
     kind = "csv" if uses else kind_of(text, file)
+    if is_everything(text):
+        raise UnreadableFile(file, f"it holds a whole bar and no list of specs; {HOW_TO_RESTORE}")
     if kind == "text":
         raise ValueError("plain text is read by barkeep.domain.spec_text.text")
     return readers[kind]()
