@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Self
 from barkeep.application import kept_bar
 from barkeep.application.done import Done, Step
 from barkeep.application.knowledge import shipped
+from barkeep.application.own_backups import OwnBackups
 from barkeep.application.paths import default_bar
 from barkeep.application.session import Followed, Session, Subscriber
 from barkeep.domain.bar.knowledge import Knowledge
@@ -23,7 +24,6 @@ if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it fi
     from barkeep.application.bottles import Inventory
     from barkeep.application.counting import Counting
     from barkeep.application.imports import Imports
-    from barkeep.application.kept_backups import OwnBackups
     from barkeep.application.making import HouseMaking
     from barkeep.application.owner_knowledge import OwnerKnowledge
     from barkeep.application.removed import RemovedThings
@@ -32,7 +32,6 @@ if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it fi
     from barkeep.application.shopping import Shopping
     from barkeep.application.specs import Specs, Trials
     from barkeep.store.steps import Stamp, Way
-    from barkeep.store.store import Store
 
 
 def usual_bar() -> Path:
@@ -48,15 +47,6 @@ def usual_bar() -> Path:
             likely = tuple(map(str, others))
             raise NoBarThere(str(path), "it is gone, though other bars are beside it", likely)
     return path
-
-
-def own_backups(store: Store, told: Callable[[str], object] | None) -> OwnBackups | None:
-    """What keeps a bar's backups by itself, for whoever is told where none can be made."""
-    if told is None:
-        return None
-    from barkeep.application.kept_backups import OwnBackups
-
-    return OwnBackups(store.path, told)
 
 
 class Bar:
@@ -91,7 +81,7 @@ class Bar:
         found = kept_bar.known_already(location, clock) if kept and not new else None
         if found is not None:
             store, all_read = found
-            backups = own_backups(store, told)
+            backups = None if told is None else OwnBackups(store.path, told)
             return cls(Session(store, known, clock, known=all_read, backups=backups), told)
         from barkeep.store.store import Store  # loads slowly, and what is known needs none
 
@@ -102,7 +92,8 @@ class Bar:
 
             raise with_likely(error) from None
         try:
-            session = Session(store, known, clock, backups=own_backups(store, told))
+            backups = None if told is None else OwnBackups(store.path, told)
+            session = Session(store, known, clock, backups=backups)
             if kept:
                 kept_bar.keep(session)
             return cls(session, told)

@@ -7,7 +7,7 @@ import zlib
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import datetime
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -35,14 +35,6 @@ BEFORE_UPGRADE = ".before-schema-"
 
 _OLD_S = 86_400.0
 """An unfinished copy of so many seconds ago is nobody's any more."""
-
-
-class NoBackup(UserError):
-    """No backup could be made of a bar; `reason` is a sentence. What was to be done goes on."""
-
-    file: str
-    reason: str
-    says = "No backup of {file} could be made: {reason} What you did is written all the same."
 
 
 class NoSuchBackup(UserError):
@@ -259,40 +251,16 @@ def back_up(bar: Path, folder: Path, why: Why, now: datetime) -> Path:
     return kept
 
 
-class OwnBackups:
-    """What barkeep keeps of one open bar by itself: before a day's first write, before an import.
+def back_up_if_due(bar: Path, folder: Path, now: datetime) -> None:
+    """Keep the day's backup where there is none yet. Raises as `back_up` does."""
+    if is_due((name for _, name in _named(folder)), now):
+        back_up_unless_empty(bar, folder, "daily", now)
 
-    Where no backup can be made what was to be done goes on, and `told` is
-    called with a sentence.
-    """
 
-    def __init__(self, bar: Path, told: Callable[[str], object]) -> None:
-        self._bar = bar
-        self._told = told
-        self._seen_to: date | None = None
-
-    def before_write(self, folder: Path, now: datetime) -> None:
-        """Keep the day's backup where there is none yet. A bar that holds nothing needs none."""
-        if self._seen_to == now.date():
-            return
-        self._seen_to = now.date()
-        with self._telling():
-            due = is_due((name for _, name in _named(folder)), now)
-            if due and holdings_of(self._bar).changed is not None:
-                back_up(self._bar, folder, "daily", now)
-
-    def before_import(self, folder: Path, now: datetime) -> None:
-        """Keep the bar as it is before much comes into it at once."""
-        with self._telling():
-            if holdings_of(self._bar).changed is not None:
-                back_up(self._bar, folder, "before import", now)
-
-    @contextmanager
-    def _telling(self) -> Iterator[None]:
-        try:
-            yield
-        except UserError as error:
-            self._told(str(NoBackup(str(self._bar), str(error))))
+def back_up_unless_empty(bar: Path, folder: Path, why: Why, now: datetime) -> None:
+    """Keep a backup of a bar in which anything ever happened. Raises as `back_up` does."""
+    if holdings_of(bar).changed is not None:
+        back_up(bar, folder, why, now)
 
 
 def _note_where(bar: Path, folder: Path) -> None:

@@ -26,7 +26,7 @@ from barkeep.store.refusals import BarIsBusy, WrittenNotRead
 from barkeep.store.steps import Stamp
 
 if TYPE_CHECKING:  # loads slowly, and what was kept of a bar is shown without it
-    from barkeep.application.kept_backups import OwnBackups
+    from barkeep.application.own_backups import OwnBackups
     from barkeep.store.store import Store
     from barkeep.store.unit_of_work import Touched, UnitOfWork
 
@@ -264,14 +264,15 @@ class Session:
 
     def _renew(self, touched: Touched, new: Snapshot) -> None:
         """Read the parts that changed; the others stay the very same objects."""
-        from barkeep.application import reading
+        from barkeep.store import knowledge
+        from barkeep.store.after_changes import renewed
 
         with self.store.reading() as connection:
-            new = reading.renewed(connection, new, touched)
+            new = renewed(connection, new, touched)
             if Part.KNOWLEDGE in touched.changes:
-                self._own_ingredients = reading.read_own_ingredients(connection)
-                self._own_stand_ins = reading.read_own_stand_ins(connection)
-                self._own_recipes = reading.read_own_recipes(connection)
+                self._own_ingredients = knowledge.read_own_ingredients(connection)
+                self._own_stand_ins = knowledge.read_own_stand_ins(connection)
+                self._own_recipes = knowledge.read_own_recipes(connection)
         if Part.KNOWLEDGE in touched.changes or self._has_strangers(new, touched):
             self._unnamed = self._whole_knowledge(new.products, new.specs)
             new = new.changed(knowledge=self._named(new))

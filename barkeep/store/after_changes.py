@@ -8,17 +8,38 @@ from typing import Any, TypeVar
 
 from sqlalchemy import Connection
 
+from barkeep.domain.bar.changes import Part
+from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.specs.spec import Spec
 from barkeep.store.bottles import bottle_in_order, product_in_order, read_bottles, read_products
+from barkeep.store.knowledge import read_settings
 from barkeep.store.rows import MANY
-from barkeep.store.specs import in_order, read_specs
+from barkeep.store.shoots import read_shoots
+from barkeep.store.specs import in_order, read_specs, read_trials
 from barkeep.store.unit_of_work import Touched
 
 Read = TypeVar("Read", Product, Bottle, Spec)
 
 
-def products_after(
+def renewed(connection: Connection, new: Snapshot, touched: Touched) -> Snapshot:
+    """The snapshot with the parts that changed; the others stay the very same objects."""
+    if Part.PRODUCTS in touched.changes:
+        new = new.changed(products=_products(connection, new.products, touched))
+    if Part.BOTTLES in touched.changes:
+        new = new.changed(bottles=_bottles(connection, new.bottles, new.products, touched))
+    if Part.SPECS in touched.changes:
+        new = new.changed(specs=_specs(connection, new.specs, touched))
+    if touched.changes & {Part.SPECS, Part.TRIALS}:  # a spec takes its trials along
+        new = new.changed(trials=read_trials(connection))
+    if Part.SHOOTS in touched.changes:
+        new = new.changed(shoots=read_shoots(connection))
+    if Part.SETTINGS in touched.changes:
+        new = new.changed(settings=read_settings(connection))
+    return new
+
+
+def _products(
     connection: Connection, before: tuple[Product, ...], touched: Touched
 ) -> tuple[Product, ...]:
     """The products after a change."""
@@ -28,7 +49,7 @@ def products_after(
     return _put_among(before, ids, read_products(connection, ids), product_in_order)
 
 
-def bottles_after(
+def _bottles(
     connection: Connection,
     before: tuple[Bottle, ...],
     products: tuple[Product, ...],
@@ -45,9 +66,7 @@ def bottles_after(
     return found if ids is None else _put_among(before, ids, found, bottle_in_order)
 
 
-def specs_after(
-    connection: Connection, before: tuple[Spec, ...], touched: Touched
-) -> tuple[Spec, ...]:
+def _specs(connection: Connection, before: tuple[Spec, ...], touched: Touched) -> tuple[Spec, ...]:
     """The specs after a change."""
     ids = _few(touched.ids.get("spec"))
     if ids is None:

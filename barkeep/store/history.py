@@ -103,7 +103,10 @@ def _put_images(connection: Connection, found: Action, way: Way) -> list[tuple[s
     images = _images(connection, found.id, way)
     for (record, is_added), run in groupby(images, _record_and_whether_added):
         if is_added:
-            _hide_or_show(connection, found, way, record, [tuple(each.key) for each in run])
+            keys = [tuple(each.key) for each in run]
+            # What the action added is hidden, or shown again.
+            if records.set_hidden(connection, KINDS[record], keys, way == "undo") != len(keys):
+                raise CannotUndo(way, found.label, _moved(record))
         else:
             for image in run:
                 _put_image(connection, found, way, image)
@@ -118,14 +121,6 @@ def _images(connection: Connection, action_id: int, way: Way) -> list[Any]:
     order = action_image.c.position.desc() if way == "undo" else action_image.c.position
     statement = select(action_image).where(action_image.c.action_id == action_id)
     return list(connection.execute(statement.order_by(order)))
-
-
-def _hide_or_show(
-    connection: Connection, found: Action, way: Way, record: str, keys: list[Key]
-) -> None:
-    """Hide what the action added, or show it again."""
-    if records.set_hidden(connection, KINDS[record], keys, way == "undo") != len(keys):
-        raise CannotUndo(way, found.label, _moved(record))
 
 
 def _put_image(connection: Connection, found: Action, way: Way, image: Any) -> None:

@@ -55,7 +55,7 @@ def spec_rows(
         if found is None or (found.spec is not spec and found.spec != spec):
             rows.append(SpecRow(spec, bases.of(spec), tree))
         else:
-            rows.append(SpecRow(spec, bases.of(spec), tree, found, evening))
+            rows.append(SpecRow(spec, bases.of(spec), tree, placed=found, evening=evening))
     return tuple(rows)
 
 
