@@ -8,7 +8,7 @@ from contextlib import AbstractContextManager, contextmanager
 from functools import wraps
 from pathlib import Path
 
-from barkeep.application import paths, sample_copy
+from barkeep.application import paths
 from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
@@ -32,6 +32,8 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
     where it cannot be opened.
     """
     if arguments.sample:
+        from barkeep.application import sample_copy  # other bars need no folder to throw away
+
         with (
             sample_copy.throw_away() as path,
             Bar.open(path, kept=True) as bar,
