@@ -62,6 +62,8 @@ class StoreWhenNeeded:
         self._clock = clock
 
     def __getattr__(self, name: str) -> Any:
+        if name.startswith("_"):  # its own, and not there: opening it for that would never end
+            raise AttributeError(name)
         return getattr(self._store, name)
 
     def data_version(self) -> int:

@@ -8,6 +8,7 @@ import sys
 from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass
 from datetime import date
+from functools import cache
 from importlib import import_module
 from typing import Any
 
@@ -269,6 +270,7 @@ def _tell(commands: Any, command: Command, written: Collection[str]) -> None:
     own.set_defaults(run=does.run)
 
 
+@cache
 def common_options() -> argparse.ArgumentParser:
     """The options that may stand before or after the command.
 

@@ -9,7 +9,7 @@ from contextlib import AbstractContextManager, contextmanager
 from functools import wraps
 from pathlib import Path
 
-from barkeep.application import paths, sample_copy
+from barkeep.application import paths
 from barkeep.application.bar import Bar, usual_bar
 from barkeep.application.knowledge import shipped
 from barkeep.cli.arguments import Arguments
@@ -36,6 +36,8 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
     Raises a `UserError` where it cannot be opened.
     """
     if arguments.sample:
+        from barkeep.application import sample_copy  # other bars need no folder to throw away
+
         with (
             sample_copy.throw_away() as path,
             Bar.open(path, kept=True) as bar,

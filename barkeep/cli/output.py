@@ -138,7 +138,7 @@ def width(text: str) -> int:
     >>> width("½ oz"), width("梅酒")
     (4, 4)
     """
-    return sum(map(_cells, text))
+    return len(text) if text.isascii() else sum(map(_cells, text))
 
 
 def level_bar(share: float) -> str:

@@ -7,8 +7,6 @@ from contextlib import contextmanager
 from dataclasses import replace
 
 from barkeep.cli.arguments import Arguments
-from barkeep.domain.ingredients.names import bare_name
-from barkeep.domain.ingredients.own import likely_kind
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.errors import Problem, UnknownName, UnusableFile
@@ -46,6 +44,8 @@ def told_how_to_teach(
     problems: Sequence[Problem], tree: FamilyTree, arguments: Arguments
 ) -> tuple[Problem, ...]:
     """The problems, the first with each unknown name saying how to teach that."""
+    from barkeep.domain.ingredients.names import bare_name  # only a refusal needs it
+
     seen: set[str] = set()
     told = []
     for each in problems:
@@ -60,6 +60,9 @@ def told_how_to_teach(
 
 def how_to_teach(words: str, tree: FamilyTree, arguments: Arguments) -> str:
     """The two commands that make an unknown name known, to be pasted."""
+    from barkeep.domain.ingredients.names import bare_name
+    from barkeep.domain.ingredients.own import likely_kind
+
     name, kind = bare_name(words), likely_kind(words, tree)
     likely = ANY_KIND if kind is None else tree.name(kind)
     program = "barkeep" if arguments.bar is None else f"barkeep --bar {_quoted(arguments.bar)}"

@@ -49,7 +49,7 @@ class Phrases:
         >>> [flame.found_in(each) for each in ("flamed peel", "never set it alight")]
         [True, False]
         """
-        if not any(stem in words for stem in self._stems):
+        if not any(map(words.__contains__, self._stems)):  # asked of every drink, by every caution
             return False
         left = self._disarming.sub(";", words)
         return any(_is_meant(left, match.start()) for match in self._saying.finditer(left))

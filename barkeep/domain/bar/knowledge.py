@@ -13,7 +13,6 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from barkeep.domain.bar.book import listed
-from barkeep.domain.ingredients.own import as_their_kinds
 from barkeep.domain.ingredients.relations import MadeFrom, NoStandIn, StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, with_own
 from barkeep.domain.specs.spec import Spec
@@ -82,6 +81,9 @@ def with_owner(
     """
     if not (ingredients or stand_ins or recipes):
         return knowledge
+    # Reads names, and a bar without kinds of its own reads none.
+    from barkeep.domain.ingredients.own import as_their_kinds
+
     decided = {(entry.wanted, entry.offered) for entry in stand_ins}
     kept = tuple(e for e in knowledge.stand_ins if (e.wanted, e.offered) not in decided)
     lifted = {entry.wanted for entry in stand_ins}

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from statistics import fmean, median
 from typing import Literal, Protocol
 
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
@@ -134,6 +133,8 @@ def _middle_of_kinds(key: str, tree: FamilyTree) -> Liquid:
 
 def _middle(values: Iterable[float | None]) -> Figure:
     known = [value or 0.0 for value in values]
+    from statistics import fmean, median  # loads slowly, and few kinds need it
+
     mean = fmean(known)
     sigma = fmean((value - mean) ** 2 for value in known) ** 0.5
     return Figure(value=median(known), sigma=sigma, source="kinds", low=min(known), high=max(known))
