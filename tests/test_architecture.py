@@ -25,6 +25,7 @@ LIBRARIES: dict[str, set[str]] = {
     "barkeep.documents": set(),
     "barkeep.domain": {"rapidfuzz"},
     "barkeep.domain.amounts": {"pint"},
+    "barkeep.domain.buying": {"numpy"},
     "barkeep.domain.ingredients": {"networkx"},
     "barkeep.domain.liquids": {"scipy"},
     "barkeep.domain.pouring": {"numpy", "scipy"},
