@@ -36,7 +36,7 @@ def drink(window, qtbot, name: str):
     settle(window, qtbot)
     window.current.choose(name)
     settle(window, qtbot)
-    return window.current.current
+    return window.current.current.drink
 
 
 def chosen_bottle(window, qtbot, title: str):

@@ -52,10 +52,15 @@ def spec_rows(
     rows = []
     for spec in snapshot.all_specs:
         found = placed.get(spec.name)
-        if found is None or (found.spec is not spec and found.spec != spec):
-            rows.append(SpecRow(spec, bases.of(spec), tree))
-        else:
-            rows.append(SpecRow(spec, bases.of(spec), tree, found, evening))
+        is_of_it = found is not None and (found.spec is spec or found.spec == spec)
+        row = SpecRow(
+            spec,
+            bases.of(spec),
+            tree,
+            placed=found if is_of_it else None,
+            evening=evening if is_of_it else None,
+        )
+        rows.append(row)
     return tuple(rows)
 
 

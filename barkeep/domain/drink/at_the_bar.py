@@ -9,7 +9,7 @@ from typing import Literal
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.search import facts_for, filmed_next, query_of
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.verdicts import VERDICTS, Drink
+from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.specs.query import SpecFacts
 from barkeep.domain.specs.spec import Spec
 
@@ -46,12 +46,6 @@ def wanted_tonight(
         if query.finds(each)
     )
     return tuple(sorted(found, key=lambda each: list(WHOSE).index(each.whose)))
-
-
-def as_wanted(drink: Drink, filmed: Collection[str]) -> tuple[int, int, int, str]:
-    """Sorts drinks as one wants them at the bar: whose, then the best verdict, then by name."""
-    place = list(WHOSE).index(whose(drink.spec, filmed))
-    return (place, VERDICTS.index(drink.verdict), drink.lacking, drink.spec.name.casefold())
 
 
 def whose(spec: Spec, filmed: Collection[str]) -> Whose:

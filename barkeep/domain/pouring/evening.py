@@ -72,4 +72,4 @@ def evening_of(
         Placed(snapshot.all_specs[number], found.of[number], place)
         for place, number in enumerate(found.order)
     )
-    return Evening(snapshot, placed, serves, sourcing, drinks)
+    return Evening(snapshot, placed, _serves=serves, _sourcing=sourcing, _drinks=drinks)
