@@ -82,7 +82,6 @@ def with_owner(
     if not (ingredients or stand_ins or recipes):
         return knowledge
     # Reads names, and a bar without kinds of its own reads none.
-    from barkeep.domain.ingredients.own import as_their_kinds
 
     decided = {(entry.wanted, entry.offered) for entry in stand_ins}
     kept = tuple(e for e in knowledge.stand_ins if (e.wanted, e.offered) not in decided)

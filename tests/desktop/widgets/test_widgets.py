@@ -466,9 +466,20 @@ def test_new_details_take_the_place_of_the_old(host):
     panel = DetailPanel("Bottle", host)
     panel.show_details("One", "", sections())
     panel.show_details("Two")
-    assert [each.text() for each in panel.widget().findChildren(QLabel)] == ["Two"]
+    assert said_by(panel) == ["Two"]
+    panel.show_details("Three", "", sections())
+    afresh = DetailPanel("Bottle", host)
+    afresh.show_details("Three", "", sections())
+    assert said_by(panel) == said_by(afresh) and len(said_by(panel)) > 3
     panel.clear()
-    assert panel.widget().findChildren(QLabel) == []
+    assert said_by(panel) == []
+    assert not any(each.isVisibleTo(panel) for each in panel.findChildren(QLabel))
+
+
+def said_by(panel) -> list[str]:
+    """What the details say, top to bottom; what is made for other facts says nothing."""
+    labels = panel.widget().findChildren(QLabel)
+    return [each.text() for each in labels if each.text()]
 
 
 def test_an_elided_label_explains_itself_only_where_it_must(host):
