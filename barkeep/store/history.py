@@ -6,6 +6,7 @@ those that are undone *superseded*, for good.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from itertools import groupby
@@ -18,7 +19,7 @@ from barkeep.domain.bar.changes import NOTHING, Changes, Part
 from barkeep.errors import NothingToUndo
 from barkeep.store import records
 from barkeep.store.bottles import restore_entries, reverse_entries
-from barkeep.store.records import KINDS, Key
+from barkeep.store.records import KINDS
 from barkeep.store.refusals import CannotUndo
 from barkeep.store.schema import action, action_image
 from barkeep.store.unit_of_work import Touched, UnitOfWork
@@ -83,9 +84,9 @@ def _put_images(connection: Connection, found: Action, way: Way) -> Changes:
     the same states again.
     """
     images = _images(connection, found.id, way)
-    for (record, is_added), run in groupby(images, _record_and_whether_added):
+    for (_record, is_added), run in groupby(images, _record_and_whether_added):
         if is_added:
-            _hide_or_show(connection, found, way, record, [tuple(each.key) for each in run])
+            _hide_or_show(connection, found, way, tuple(run))
         else:
             for image in run:
                 _put_image(connection, found, way, image)
@@ -102,10 +103,10 @@ def _images(connection: Connection, action_id: int, way: Way) -> list[Any]:
     return list(connection.execute(statement.order_by(order)))
 
 
-def _hide_or_show(
-    connection: Connection, found: Action, way: Way, record: str, keys: list[Key]
-) -> None:
-    """Hide what the action added, or show it again."""
+def _hide_or_show(connection: Connection, found: Action, way: Way, added: Sequence[Any]) -> None:
+    """Hide records of one kind that the action added, or show them again."""
+    record = added[0].record
+    keys = [tuple(each.key) for each in added]
     if records.set_hidden(connection, KINDS[record], keys, way == "undo") != len(keys):
         raise CannotUndo(way, found.label, _moved(record))
 

@@ -217,7 +217,10 @@ def _row(
         wrong[name] = expected
     key = tuple(cells[each.name] for each in table.primary_key.columns)
     row = ", ".join(_shown(each).strip("“”") for each in key)
-    told = (Fault(table.name, row, name, _shown(raw[name]), wrong[name]) for name in wrong)
+    told = (
+        Fault(table.name, row, name, found=_shown(raw[name]), expected=wrong[name])
+        for name in wrong
+    )
     return ReadRow(key, cells, tuple(told))
 
 
