@@ -6,6 +6,7 @@ those that are undone *superseded*, for good.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime
 from itertools import groupby
 from typing import Any
@@ -101,12 +102,9 @@ def _put_images(connection: Connection, found: Action, way: Way) -> list[tuple[s
     the same states again.
     """
     images = _images(connection, found.id, way)
-    for (record, is_added), run in groupby(images, _record_and_whether_added):
+    for (_record, is_added), run in groupby(images, _record_and_whether_added):
         if is_added:
-            keys = [tuple(each.key) for each in run]
-            # What the action added is hidden, or shown again.
-            if records.set_hidden(connection, KINDS[record], keys, way == "undo") != len(keys):
-                raise CannotUndo(way, found.label, _moved(record))
+            _hide_or_show(connection, found, way, tuple(run))
         else:
             for image in run:
                 _put_image(connection, found, way, image)
@@ -121,6 +119,14 @@ def _images(connection: Connection, action_id: int, way: Way) -> list[Any]:
     order = action_image.c.position.desc() if way == "undo" else action_image.c.position
     statement = select(action_image).where(action_image.c.action_id == action_id)
     return list(connection.execute(statement.order_by(order)))
+
+
+def _hide_or_show(connection: Connection, found: Action, way: Way, added: Sequence[Any]) -> None:
+    """Hide records of one kind that the action added, or show them again."""
+    record = added[0].record
+    keys = [tuple(each.key) for each in added]
+    if records.set_hidden(connection, KINDS[record], keys, way == "undo") != len(keys):
+        raise CannotUndo(way, found.label, _moved(record))
 
 
 def _put_image(connection: Connection, found: Action, way: Way, image: Any) -> None:

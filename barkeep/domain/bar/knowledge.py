@@ -90,6 +90,8 @@ def with_owner(
     shipped = tuple(each for each in knowledge.made_from if each.made not in remade)
     tree = with_own(knowledge.tree, ingredients)
     new = [each.key for each in ingredients if each.key not in knowledge.tree]
+    from barkeep.domain.ingredients.own import as_their_kinds  # the names, for owners of kinds
+
     return replace(
         knowledge,
         tree=as_their_kinds(tree, new) if new else tree,

@@ -184,3 +184,16 @@ def test_a_bar_damaged_in_the_open_window_is_looked_over_from_the_menu(
     qtbot.waitUntil(lambda: bool(told), timeout=WAIT_MS)
     assert "product 3, size: “big” stands there, and it must be a number." in told[0]
     assert "can be saved." in told[0]
+
+
+def test_a_bar_whose_name_is_no_text_has_every_page(desktop, sample_bar, tmp_path, qtbot):
+    odd = sample_bar.rename(tmp_path / "n\udcffo.barkeep")
+    assert desktop.start(odd)
+    window = desktop.window
+    for key in window.actions_.pages:
+        window.show_page(key)
+        qtbot.waitUntil(lambda: not window.background.is_busy, timeout=WAIT_MS)
+    window.show_page("specs")
+    window.show_about()
+    window.actions_.check.trigger()
+    assert window.toast.text == "Nothing is wrong with this bar"

@@ -1,0 +1,141 @@
+"""`barkeep check`: any bar looked over, a damaged one saved as far as can be; which is meant."""
+
+from __future__ import annotations
+
+import sqlite3
+from contextlib import closing
+
+import pytest
+
+from tests.cli.test_openings import old_bar
+from tests.store.damages import Damage
+
+CHEAP = Damage("product", "price", "cheap")
+WRONG = "product 3, price: “cheap” stands there, and it must be a number"
+
+
+def test_a_sound_bar_is_called_sound(barkeep, bar):
+    before = bar.read_bytes()
+    assert barkeep("--bar", bar, "check").out == f"Nothing is wrong with {bar}.\n"
+    assert barkeep("--bar", bar, "check", "--json").answer == {
+        "file": str(bar),
+        "sound": True,
+        "opens": True,
+        "findings": [],
+        "saveable": None,
+    }
+    assert bar.read_bytes() == before
+
+
+def test_a_damaged_bar_is_refused_in_one_sentence_that_says_where_to_go_on(barkeep, bar):
+    CHEAP.do(bar)
+    for words in (("bottles",), ("tonight", "--json"), ("undo",), ("count", "1", "0.4")):
+        assert barkeep("--bar", bar, *words).refusal == (
+            f"{bar} cannot be used: it is damaged ({WRONG}); “barkeep check” says all that is "
+            "wrong with it, and saves what can be read."
+        )
+
+
+def test_a_damaged_bar_is_looked_over_and_saved(barkeep, bar, tmp_path):
+    CHEAP.do(bar)
+    before, new = bar.read_bytes(), tmp_path / "saved.barkeep"
+    shown = barkeep("--bar", bar, "check").out
+    assert f"The file is damaged: {WRONG}.\n" in shown
+    assert "113 products, 81 bottles" in shown and "--save-what-can-be" in shown
+    answer = barkeep("--bar", bar, "check", "--json").answer
+    assert (answer["sound"], answer["opens"]) == (False, False)
+    assert answer["findings"] == [f"The file is damaged: {WRONG}."]
+    assert answer["saveable"]["saved"]["bottles"] == 81
+    shown = barkeep("--bar", bar, "check", "--save-what-can-be", new).out
+    assert shown.splitlines()[1:] == [
+        "1 thing could not be read:",
+        f"- {WRONG}; that cell is left empty.",
+    ]
+    assert bar.read_bytes() == before
+    assert barkeep("--bar", new, "check", "--json").answer["sound"]
+    assert len(barkeep("--bar", new, "bottles", "--json").answer["bottles"]) > 50
+    said = barkeep("--bar", bar, "check", "--save-what-can-be", new).refusal
+    assert said == (
+        f"{new} cannot be written: there is a file of that name already. Nothing was changed."
+    )
+
+
+@pytest.mark.parametrize("schema", [1, 4])
+def test_an_old_bar_is_looked_over_as_it_is_and_saved_as_a_new_one(barkeep, tmp_path, schema):
+    old = tmp_path / "old.barkeep"
+    old.write_bytes(old_bar(schema).read_bytes())
+    assert barkeep("--bar", old, "check").out == f"Nothing is wrong with {old}.\n"
+    new = tmp_path / "new.barkeep"
+    assert barkeep("--bar", old, "check", "--save-what-can-be", new).out.endswith(
+        "Everything could be read.\n"
+    )
+    assert old.read_bytes() == old_bar(schema).read_bytes()
+    saved = barkeep("--bar", new, "bottles").out
+    assert saved == barkeep("--bar", old, "bottles").out  # which upgrades it
+
+
+def test_what_is_odd_but_can_be_is_found_and_the_bar_still_opens(barkeep, bar):
+    with closing(sqlite3.connect(bar)) as file, file:
+        file.execute("UPDATE product SET sugar_g_per_l = 5000 WHERE id = 3")
+        file.execute("UPDATE bottle SET made = '2026-03-02', use_by = '2026-03-01' WHERE id = 1")
+        file.execute("UPDATE product SET ingredient = 'moon-dust' WHERE id = 2")
+        file.execute("UPDATE product SET size = 100 WHERE id = 1")
+    found = barkeep("--bar", bar, "check", "--json").answer
+    assert found["opens"] and not found["sound"]
+    told = "\n".join(found["findings"])
+    assert "has 5,000 g/l of sugar, more than there can be." in told
+    assert "was made on 2026-03-02 and to be used by 2026-03-01, before that." in told
+    assert "The ingredient “moon-dust” is used in this bar, but not known" in told
+    assert "says it holds" in told
+    assert barkeep("--bar", bar, "bottles").status == 0
+
+
+def test_what_is_no_bar_is_refused(barkeep, bar, tmp_path):
+    text = tmp_path / "notes.txt"
+    text.write_text("mine " * 100, encoding="utf-8")
+    assert "it is not a SQLite file" in barkeep("--bar", text, "check").refusal
+    said = barkeep("--bar", bar.with_name("copy.bra"), "check").refusal
+    assert said == (
+        f"There is no bar in {bar.with_name('copy.bra')}: there is no such file. "
+        f"Did you mean {bar}?"
+    )
+
+
+class TestWhichBarIsMeant:
+    """A mistyped name begins no bar, and the likely one is named."""
+
+    @pytest.mark.parametrize("typed", ["cpoy.bar", "copy", "Copy.BAR", "copy.barkeep", "copy.bar "])
+    def test_a_like_name_beside_it(self, barkeep, bar, typed):
+        path = bar.with_name(typed)
+        said = barkeep("--bar", path, "bottles").refusal
+        assert said == (
+            f"There is no bar in {path}: there is no such file. Did you mean {bar}? "
+            "To begin a new bar there, add --new."
+        )
+        assert not path.exists()
+
+    def test_the_usual_bar_where_nothing_is_alike(self, barkeep, tmp_path):
+        assert barkeep("bottles").err.startswith("barkeep: a new bar was begun in ")
+        usual = tmp_path / "data" / "barkeep" / "bar.barkeep"
+        said = barkeep("--bar", tmp_path / "zebra.db", "bottles").refusal
+        assert f"Did you mean {usual}?" in said
+
+    def test_a_usual_bar_that_is_gone(self, barkeep, bar, tmp_path):
+        folder = tmp_path / "data" / "barkeep"
+        folder.mkdir(parents=True)
+        mine = bar.rename(folder / "mine.barkeep")
+        said = barkeep("bottles").refusal
+        assert said == (
+            f"There is no bar in {folder / 'bar.barkeep'}: it is gone, though other bars are "
+            f"beside it. Did you mean {mine}? To begin a new bar there, add --new."
+        )
+        assert [each.name for each in folder.iterdir()] == ["mine.barkeep"]
+        assert barkeep("--new", "bottles").status == 0
+
+    def test_new_begins_none_where_one_is(self, barkeep, bar):
+        before = bar.read_bytes()
+        said = barkeep("--bar", bar, "--new", "bottles").refusal
+        assert (
+            said == f"{bar} cannot be written: there is a bar in it already. Nothing was changed."
+        )
+        assert bar.read_bytes() == before
