@@ -144,12 +144,13 @@ class Session:
         """As `finished`, for what the store has done without a unit of work."""
         changes, names = touched.changes, self.tree.shown
         try:
-            if self._others_wrote():
+            version = self.store.data_version()
+            if version != self._data_version:
                 changes = EVERYTHING
                 self._renew_all()
             elif changes:
                 self._renew(touched, self.snapshot)
-            self._newest = self.store.newest_action()
+            self._newest, self._data_version = self.store.newest_action(), version
         except BarIsBusy as error:
             self._data_version = _UNREAD
             raise WrittenNotRead(str(self.store.path)) from error
@@ -161,9 +162,10 @@ class Session:
 
     def refresh(self) -> bool:
         """Read the bar anew where another program has written to it; whether it had."""
-        if not self._others_wrote():
+        version = self.store.data_version()
+        if version == self._data_version:
             return False
-        self._read_all()
+        self._read_all(version)
         return True
 
     def follow(self) -> Followed:
@@ -177,13 +179,11 @@ class Session:
         known = self._newest
         try:
             with self.store.not_waiting():
-                before = self._data_version
-                if not self._others_wrote():
+                version = self.store.data_version()
+                if version == self._data_version:
                     return "same"
-                now, self._data_version = self._data_version, before  # until all of it is read
                 is_older = known is not None and not self.store.still_holds(known)
-                self._read_all()
-                self._data_version = now
+                self._read_all(version)
         except BarIsBusy:
             return "busy"
         return "restored" if is_older else "written"
@@ -191,12 +191,12 @@ class Session:
     def open_again(self) -> None:
         """Show what lies in the place of the file that was opened. Raises as opening does."""
         self.store.open_again()
-        self._others_wrote()
-        self._read_all()
+        self._read_all(self.store.data_version())
 
-    def _read_all(self) -> None:
+    def _read_all(self, version: int) -> None:
+        """Read everything; which version of the file that was is known only once it is read."""
         self._renew_all()
-        self._newest = self.store.newest_action()
+        self._newest, self._data_version = self.store.newest_action(), version
         self._tell(EVERYTHING)
 
     def subscribe(self, subscriber: Subscriber) -> Callable[[], None]:
@@ -208,12 +208,6 @@ class Session:
                 self._subscribers.remove(subscriber)
 
         return unsubscribe
-
-    def _others_wrote(self) -> bool:
-        version = self.store.data_version()
-        moved = version != self._data_version
-        self._data_version = version
-        return moved
 
     def _tell(self, changes: Changes) -> None:
         if changes:

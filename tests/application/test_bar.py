@@ -16,7 +16,7 @@ from barkeep.domain.bottles.bottle import NOTHING_KNOWN, new_bottle
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.errors import UnreadableFile
-from barkeep.store.refusals import CannotWrite
+from barkeep.store.refusals import BarIsBusy, CannotWrite, WrittenNotRead
 from tests.application.conftest import INGREDIENTS, gin_draft, plough
 
 
@@ -185,3 +185,40 @@ def test_a_bar_of_500_bottles(bar, reopen):
     assert len(later.snapshot.bottles) == 500
     levels = [each.level.amount for each in later.snapshot.bottles]
     assert levels.count(430.0) == 499 and poured.value.level.amount == 400.0
+
+
+def test_a_change_is_called_written_where_only_reading_it_again_is_held_up(tmp_path, monkeypatch):
+    file = tmp_path / "held.bar"
+    with Bar.open(file) as bar, closing(sqlite3.connect(file, isolation_level=None)) as holder:
+        settle = bar._session.settle
+
+        def held(*how):
+            holder.execute("BEGIN EXCLUSIVE")
+            try:
+                return settle(*how)
+            finally:
+                holder.execute("ROLLBACK")
+
+        monkeypatch.setattr(bar._session, "settle", held)
+        with pytest.raises(WrittenNotRead) as told:
+            bar.settings.change(replace(bar.snapshot.settings, name="Branch line bar"))
+        assert str(told.value) == (
+            f"What you did is written, but {file} is in use by another program just now, so it "
+            "does not show yet. Read it again in a moment."
+        )
+        assert bar.follow() == "written"
+        assert bar.snapshot.settings.name == "Branch line bar"
+        assert bar.follow() == "same"
+
+
+def test_what_could_not_be_read_at_once_is_read_the_next_time(tmp_path):
+    file = tmp_path / "held.bar"
+    with Bar.open(file) as bar, closing(sqlite3.connect(file, isolation_level=None)) as holder:
+        holder.execute("INSERT INTO setting VALUES ('name', '\"Elsewhere\"')")
+        holder.execute("BEGIN EXCLUSIVE")
+        assert bar.follow() == "busy"
+        with pytest.raises(BarIsBusy):
+            bar.refresh()
+        holder.execute("ROLLBACK")
+        assert bar.refresh()
+        assert bar.snapshot.settings.name == "Elsewhere"

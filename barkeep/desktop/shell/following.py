@@ -60,8 +60,13 @@ class Following(QObject):
         self._timer.stop()
 
     def look(self) -> None:
-        """Look at the file now, and say what has become of it."""
-        run_operation(self._parent, self._context.bar.follow, self._tell, self._context.refuse)
+        """Look at the file now, and say what has become of it.
+
+        Where that cannot be found out, it is said once and not each second.
+        """
+        bar, refuse = self._context.bar, self._context.refuse
+        if not run_operation(self._parent, bar.follow, self._tell, refuse):
+            self.stop()
 
     def _tell(self, now: Followed) -> None:
         before, self._last = self._last, now if now in ("gone", "replaced") else "same"

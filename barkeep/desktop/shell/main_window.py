@@ -505,6 +505,8 @@ class MainWindow(QMainWindow):
     def _catch_up(self) -> None:
         """Back after another program, or after midnight."""
         run_operation(self, self.bar.refresh, None, self.refuse)
+        if self._was_shown:
+            self.following.start()
         if self.bar.snapshot.on != self._day:
             self._day = self.bar.snapshot.on
             self._on_changed(EVERYTHING)
