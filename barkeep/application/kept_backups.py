@@ -18,8 +18,8 @@ from barkeep.store.backup import (
     copy_into,
     faults_of,
     keep_as_it_is,
+    name_to_be,
     put_in_place,
-    unfinished,
 )
 from barkeep.store.connection import local_path
 from barkeep.store.holdings import Holdings, holdings_of
@@ -280,10 +280,19 @@ def _tidy(folder: Path, now: datetime) -> None:
     kept = {name: path for path, name in _named(folder)}
     too_many = [kept[name] for name in to_let_go(kept, now)]
     oldest = time.time() - _OLD_S
-    for path in (*too_many, *unfinished(folder)):
+    for path in (*too_many, *_unfinished(folder)):
         with suppress(OSError):
             if path in too_many or path.stat().st_mtime < oldest:
                 path.unlink()
+
+
+def _unfinished(folder: Path) -> Iterator[Path]:
+    """Copies that never got their names: what made them was stopped, or is at it still."""
+    with suppress(OSError):
+        for path in folder.iterdir():
+            name = name_to_be(path)
+            if name is not None and read_name(name) is not None:
+                yield path
 
 
 # Putting one back

@@ -108,13 +108,15 @@ def _json(each: KeptBackup) -> dict[str, object]:
         "at": each.at.isoformat(timespec="seconds"),
         "why": each.why,
         "bytes": each.size,
-        **(figures(each.holds) if each.holds else {}),
+        **figures(each.holds),
         "problem": each.problem or None,
     }
 
 
-def figures(holds: Holdings) -> dict[str, object]:
-    """What a bar holds, as JSON gives it."""
+def figures(holds: Holdings | None) -> dict[str, object]:
+    """What a bar holds, as JSON gives it; null where it cannot be read."""
+    if holds is None:
+        return dict.fromkeys(("bottles", "products", "specs", "shoots", "changed", "last"))
     changed = holds.changed
     return {
         "bottles": holds.bottles,

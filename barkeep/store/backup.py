@@ -8,6 +8,7 @@ too. So a copy that has its name is whole, wherever the program was stopped.
 from __future__ import annotations
 
 import os
+import re
 import shutil
 import sqlite3
 from collections.abc import Callable, Iterator
@@ -36,6 +37,10 @@ _WRITE_REASONS = {
     "SQLITE_CANTOPEN": "its folder takes no file",
     **dict.fromkeys(("SQLITE_FULL", "SQLITE_IOERR_WRITE", "SQLITE_IOERR_FSYNC"), _NO_ROOM),
 }
+
+_UNFINISHED = re.compile(
+    rf"(?P<name>.+)\.[0-9]+{re.escape(_PART)}({'|'.join(map(re.escape, JOURNALS))})?"
+)
 
 _SLEEP_S = 0.05
 """How long to wait before a locked file is tried again."""
@@ -132,14 +137,14 @@ def put_in_place(source: Path, bar: Path) -> None:
     with told_of(bar):
         if bar.exists() and bar.stat().st_size:
             try:
-                _copy_pages(source, bar)
+                _copy_pages(source, bar, used=bar)
             except UnreadableFile:
                 pass
             else:
                 return
         target = Path(os.path.realpath(bar))
-        partial = target.with_name(f"{target.name}.restored{_PART}")
-        try:
+        with TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
+            partial = Path(folder) / "copy"
             _copy_whole(source, partial)
             if target.exists():
                 shutil.copymode(target, partial)
@@ -147,8 +152,6 @@ def put_in_place(source: Path, bar: Path) -> None:
                 Path(f"{target}{ending}").unlink()
             _sync(target.parent)
             _name(partial, target)
-        finally:
-            partial.unlink(missing_ok=True)
 
 
 def faults_of(path: Path) -> tuple[str, ...]:
@@ -158,9 +161,10 @@ def faults_of(path: Path) -> tuple[str, ...]:
     return () if found == ["ok"] else tuple(found)
 
 
-def unfinished(folder: Path) -> Iterator[Path]:
-    """Copies in a folder of backups that never got their names."""
-    return folder.glob(f"*{_PART}*")
+def name_to_be(path: Path) -> str | None:
+    """The name that an unfinished copy in a folder of backups would have got, None for another."""
+    found = _UNFINISHED.fullmatch(path.name)
+    return None if found is None else found["name"]
 
 
 @contextmanager
@@ -208,21 +212,23 @@ def _copy_whole(source: Path, partial: Path) -> None:
         raise UnreadableFile(str(source), f"it is damaged ({faults[0]})")
 
 
-def _copy_pages(source: Path, target: Path) -> None:
-    with closing(open_file(source, 0)) as original:
+def _copy_pages(source: Path, target: Path, *, used: Path | None = None) -> None:
+    """Copy page by page; `used` is which of the two others may use, the source where not said."""
+    with closing(open_file(source, BUSY_MS)) as original:
         with spoken_errors(source):
             original.execute("SELECT count(*) FROM sqlite_master").fetchall()
+            original.execute("PRAGMA busy_timeout = 0")  # from here on the copying waits
         with spoken_errors(target), _writes_told(target), closing(_writing(target)) as copy:
-            original.backup(copy, progress=_waiting_for(source), sleep=_SLEEP_S)
+            original.backup(copy, progress=_waiting_for(used or source), sleep=_SLEEP_S)
 
 
-def _waiting_for(source: Path) -> Callable[[int, int, int], None]:
+def _waiting_for(used: Path) -> Callable[[int, int, int], None]:
     """What ends a copy that meets a locked file for too long; it would wait for ever."""
     most, tried = int(BUSY_MS / 1000 / _SLEEP_S), count(1)
 
     def go_on(status: int, _left: int, _of: int) -> None:
         if status in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED) and next(tried) > most:
-            raise BarIsBusy(str(source))
+            raise BarIsBusy(str(used))
 
     return go_on
 

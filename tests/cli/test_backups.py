@@ -100,6 +100,7 @@ def test_a_damaged_backup_is_listed_as_one(barkeep, bar):
     (name,) = kept(bar)
     (folder(bar) / name).write_bytes(b"nothing of the kind")
     (found,) = barkeep("--bar", bar, "backup", "--list", "--json").answer["backups"]
+    assert found["bottles"] is None
     assert found["problem"].endswith("cannot be used: it is not a SQLite file.")
 
 
@@ -149,7 +150,12 @@ def test_old_ones_are_thinned_and_those_asked_for_stay(barkeep, bar):
             shutil.copyfile(bar, folder(bar) / str(BackupName(first + timedelta(day), why)))
     other = folder(bar) / "a letter.txt"
     other.write_text("mine", encoding="utf-8")
+    mine, left = folder(bar) / "film.part", folder(bar) / f"{BackupName(first, 'daily')}.77.part"
+    for each in (mine, left):
+        each.write_bytes(b"half")
+        os.utime(each, (0, 0))
     barkeep("--bar", bar, "count", "1", "0.4")
+    assert mine.exists() and not left.exists()  # of a program that was stopped
     assert 7 + 6 <= len(kept(bar, "daily")) <= 7 + 8 + 5
     assert len(kept(bar, "asked for")) == 1
     assert other.read_text(encoding="utf-8") == "mine"
@@ -467,7 +473,9 @@ def test_a_bar_that_another_program_is_writing_is_not_restored(barkeep, counted)
     with closing(sqlite3.connect(counted, isolation_level=None)) as other:
         other.execute("BEGIN IMMEDIATE")
         refusal = barkeep("--bar", counted, "restore", name, "--yes").refusal
-    assert "is in use by another program just now, and nothing was changed" in refusal
+    assert refusal.startswith(
+        f"{counted} is in use by another program just now, and nothing was changed."
+    )
     assert barkeep("--bar", counted, "bottles").status == 0
 
 

@@ -82,6 +82,7 @@ def with_owner(
     if not (ingredients or stand_ins or recipes):
         return knowledge
     # Reads names, and a bar without kinds of its own reads none.
+    from barkeep.domain.ingredients.own import as_their_kinds
 
     decided = {(entry.wanted, entry.offered) for entry in stand_ins}
     kept = tuple(e for e in knowledge.stand_ins if (e.wanted, e.offered) not in decided)
@@ -90,8 +91,6 @@ def with_owner(
     shipped = tuple(each for each in knowledge.made_from if each.made not in remade)
     tree = with_own(knowledge.tree, ingredients)
     new = [each.key for each in ingredients if each.key not in knowledge.tree]
-    from barkeep.domain.ingredients.own import as_their_kinds  # the names, for owners of kinds
-
     return replace(
         knowledge,
         tree=as_their_kinds(tree, new) if new else tree,
