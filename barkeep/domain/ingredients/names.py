@@ -178,7 +178,8 @@ _ONE_OF_IT = frozenset(
 """*The white one*, *the London dry kind*: words that stand for the kind itself."""
 
 _TOLD_APART = re.compile(
-    r"(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like|e\.?g\.?|see"
+    r"(?:or|not|no|nothing|never|without|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
+    r"|ideally|like|e\.?g\.?|see"
     r"|i[ ]use|we[ ]use|try)\b|.*\b(?:works?|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine"
     r"|good|ok|okay))"
     r"(?:[ ](?:too|as[ ]well|here|also))?$",
@@ -401,6 +402,11 @@ def _states(note: str) -> bool:
         return False  # a least strength has a field of its own
     rest = _words(STATEMENT.sub(" ", note))
     return all(word.strip(".,'&") in _STATING | WITHOUT_MEANING for word in rest)
+
+
+def states(word: str) -> bool:
+    """Whether a word, folded, tells of strength, age, origin, colour, sweetness or style."""
+    return word in _STATING
 
 
 def match_name(name: str, tree: FamilyTree) -> Match | None:

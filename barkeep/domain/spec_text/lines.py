@@ -38,6 +38,7 @@ from barkeep.domain.spec_text.corrections import corrected, is_left, without_its
 from barkeep.domain.spec_text.flavours import may_be_poured
 from barkeep.domain.spec_text.for_so_many import question_of
 from barkeep.domain.spec_text.foreign_grammar import Unsure
+from barkeep.domain.spec_text.freely import said_freely
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
 from barkeep.domain.spec_text.several import items_in, likely_split
@@ -156,7 +157,8 @@ class Complaint:
     `say` tells it; looking for the nearest names is only paid for when it is told.
     `unknown` is the text that names nothing known, where that is what is wrong;
     `answer` is the line as it is likely meant, ready to be taken; `which` says that only
-    the kind of a grouping is asked for.
+    the kind of a grouping is asked for, and `in_other_order` that the words may be understood
+    where they are taken in another order than the usual one.
     """
 
     at: int
@@ -164,6 +166,7 @@ class Complaint:
     unknown: str | None = None
     answer: str | None = None
     which: bool = False
+    in_other_order: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -316,7 +319,20 @@ def _read_english(
         return (ReadLine(line, (Complaint(0, lambda: too_long),)),)
     spoken = _without_mark(squeezed(spaced(text).rstrip()))
     said = corrected(put_in_writing(spoken, units), tree, units)
-    items = items_in(said, tree, units)
+    read = _read_items(items_in(said, tree, units), text, tree=tree, units=units, garnish=garnish)
+    if not any(each.in_other_order for line in read for each in line.complaints):
+        return read
+    freely = said_freely(said, tree, units)
+    if not freely:
+        return read
+    again = _read_items(freely, text, tree=tree, units=units, garnish=garnish)
+    return read if any(each.complaints for each in again) else again
+
+
+def _read_items(
+    items: Sequence[Traced], text: str, *, tree: FamilyTree, units: BarUnits, garnish: bool
+) -> tuple[ReadLine, ...]:
+    """The things of a line, each in the usual order."""
     if len(items) == 1:
         read = _read_item(items[0], text.strip(), tree=tree, units=units, garnish=garnish)
         kind = with_its_kind(items[0], units) if read.complaints else items[0]
@@ -405,7 +421,9 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         if unit:
             return replace(read, complaints=(unit,))
         told = partial(_unknown, draft.rest, tree)
-        return replace(read, complaints=(Complaint(draft.at, told, draft.rest),))
+        return replace(
+            read, complaints=(Complaint(draft.at, told, draft.rest, in_other_order=True),)
+        )
     read = _measured(read, draft, tree[match.key])
     asked = tuple(_questions(draft, choice, line.text, tree))
     read = replace(read, complaints=(*asked, *read.complaints)) if asked else read
@@ -629,7 +647,7 @@ def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, 
     placed = Placed(amount=draft.amount, wanted=wanted, makers=choice.makers, notes=told, kept=kept)
     beside = draft.beside_amount
     return tuple(
-        Complaint(each.place_in(beside), each.say)
+        Complaint(each.place_in(beside), each.say, in_other_order=True)
         for each in unplaced(placed, beside[draft.begins :], tree, draft.units)
     )
 
