@@ -190,8 +190,8 @@ _OVER_IT = re.compile(
 )
 """*Express a lemon peel over (the drink)*: where a thing is expressed, behind it."""
 _RIM = re.compile(
-    r"(?:(?:an?|the)[ ])?(?P<half>half(?:[ -]a)?[ -])?(?P<what>[^\W\d_][\w' -]*?)[ -]"
-    r"(?:rim(?:med)?)(?:[ ](?:the[ ])?glass)?(?![\w-])[ ]*",
+    r"(?:(?:an?|the)[ ])?(?P<half>half(?:[ -]a)?[ -])?(?P<what>[^\W\d_][\w' -]*?)"
+    r"(?<![ ]the)(?<![ ]of)(?<![ ]to)(?<![ ]on)[ -](?:rim(?:med)?)(?:[ ](?:the[ ])?glass)?(?![\w-])[ ]*",
     re.IGNORECASE,
 )
 _ON_THE_RIM = re.compile(
@@ -214,7 +214,8 @@ _PART_OF = re.compile(
 )
 _OF_AN_EGG = re.compile(
     r"(?P<count>.{0,12}?)(?:the[ ])?\b(?P<part>white|yolk)s?[ ](?:of|from)[ ]"
-    r"(?:an?[ ]|one[ ])?eggs?\b",
+    r"(?:an?[ ]|one[ ]|1[ ]|the[ ])?(?P<how>(?:(?:small|medium|large|big|fresh|free[ -]range|whole|extra"
+    r"|very|good|nice|organic)[ ])*)eggs?\b",
     re.IGNORECASE,
 )
 _HALF_A = re.compile(
@@ -653,7 +654,8 @@ def _take_egg(draft: Draft) -> bool:
         return False
     ends = draft.at + egg.end()
     draft.at += egg.start("part")
-    draft.rest = f"egg {egg['part'].lower()}{draft.rest[egg.end() :]}"
+    how = f", {egg['how'].strip()}" if egg["how"].strip() else ""
+    draft.rest = f"egg {egg['part'].lower()}{how}{draft.rest[egg.end() :]}"
     if found is None and not egg["count"]:
         _take_after(draft)  # white of egg, about 2 oz
     if draft.amount is None:

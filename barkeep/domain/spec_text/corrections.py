@@ -21,6 +21,7 @@ import re
 from collections.abc import Sequence
 
 from barkeep.domain.amounts.amount import show_amount, show_number
+from barkeep.domain.amounts.spoken import HOW_FULL
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.ingredients.names import match_ingredient, named
 from barkeep.domain.ingredients.tree import FamilyTree, words_of_a_name
@@ -44,7 +45,9 @@ _SURE = (
     r"|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
     r"|let's[ ](?:say|make[ ](?:it|that)|call[ ]it|go)|no,?[ ](?=make|i[ ]mean|sorry|not[ ])"
     r"|no,?[ ](?=(?:one|two|three|four|five|six|half|ten|fifteen|twenty|thirty|[0-9])\b)"
-    r"|no,?[ ](?=an?[ ](?:ounce|half|quarter|dash|splash|barspoon|teaspoon)\b))"
+    r"|no,?[ ](?=an?[ ](?:(?:small|big|large|good|tiny|little|generous|heavy|light|scant|full)[ ])?"
+    r"(?:ounce|half|quarter|dash|splash|barspoon|teaspoon|pinch|drop|tablespoon|cup|couple)\b)"
+    r"|no[ ]*[-–—][ ]*(?=make|i[ ]mean|sorry|scratch|wait)|no[ ](?=make[ ](?:that|it)))"
 )
 _SMALL = r"(?:oh,?|er,?|uh,?|um,?|well,?)"
 _JOINT = (
@@ -57,6 +60,7 @@ _SLIP = re.compile(
     re.IGNORECASE,
 )
 _NOT_IT = re.compile(r"not[ ](?P<wrong>[^,]+),[ ]*(?:but[ ])?(?P<right>.+)", re.IGNORECASE)
+_HOW_FULL = re.compile(rf"an?[ ](?P<how>{'|'.join(HOW_FULL)})[ ](?=\w)", re.IGNORECASE)
 _IT_NOT = re.compile(r"(?P<right>.+?),?[ ]not[ ](?P<wrong>.+)", re.IGNORECASE)
 _CHANGE = re.compile(
     r"(?:[ ]*[,.;–—-]+[ ]*|^|[ ]+(?=(?:(?:oh|and|then|no|wait|sorry|actually)[ ,]+)*"
@@ -64,7 +68,7 @@ _CHANGE = re.compile(
     r"(?:(?:and|then|now|no|wait|sorry|actually|oh)[ ,]+)*"
     r"(?:(?:change|swap|switch)[ ](?:(?:that|it)(?:[ ]last[ ]one)?|(?:the[ ])?(?P<changed>[\w ]+?))"
     r"[ ](?:to|for|into)[ ](?P<to>.+)"
-    r"|make[ ](?:the[ ])(?P<made>[\w ]+?)[ ]"
+    r"|(?:(?:scratch|strike|forget)[ ]that[ ,]+|hang[ ]on[ ,]+)?make[ ](?:the[ ])(?P<made>[\w ]+?)[ ]"
     r"(?P<amount>(?:an?[ ]|one|two|three|four|half|[0-9¼-¾.]).*)"
     r"|(?:the[ ])?(?P<should>[\w ]+?)[ ]should[ ](?:be|have[ ]been)[ ](?P<be>.+)"
     r"|(?:you[ ]know[ ]what[, ]+)?(?:let's[ ])?(?:bump|take|bring|drop|knock|push|cut)[ ]"
@@ -266,6 +270,10 @@ def _put_right(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits)
         return recounted
     is_a_name = named(after.text.strip(" .!"), tree) is not None  # I mean 151 rum
     given = None if is_a_name else amount_at(f"{after.text} ", units)
+    full = _HOW_FULL.match(after.text) if given is None and not is_a_name else None
+    if full and amount_at(f"a {after.text[full.end() :]} ", units):  # no, a small pinch
+        after = joined(("a ", after.part(full.end()), f", {full['how']}"))
+        given = amount_at(f"{after.text} ", units)
     number = share_at(after.text) if given is None and not is_a_name else None
     end = given.end if given else (number or (0, ""))[0]
     rest = after.part(end)

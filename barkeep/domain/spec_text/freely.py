@@ -45,7 +45,7 @@ _REACH = 3
 
 _PUT_RIGHT = frozenset(
     {"sorry", "scratch", "wait", "oops", "correction", "rather", "nope", "strike", "meant", "pardon"}
-    | {"instead"}
+    | {"instead", "actually", "mistake", "swap", "change", "forget", "ignore"}
 )
 """Words of a correction: what they put right is found by whoever reads corrections, or asked."""
 
@@ -62,10 +62,29 @@ _TIME = re.compile(
     r"(?:[0-9]+(?:[.,][0-9]+)?|an?|one|two|three|four|five|six|eight|ten|twelve|fifteen|twenty|thirty"
     r"|forty|sixty)(?:(?:[ ]?[-–][ ]?|[ ](?:to|or)[ ])(?:[0-9]+|two|three|four|five|six|ten|fifteen"
     r"|twenty|thirty))?[ -]?(?:seconds?|secs?|minutes?|mins?|hours?|hrs?|days?|weeks?|months?"
-    r"|times?|°[ ]?[CF]?|degrees)\b",
+    r"|times?|°[ ]?[CF]?|degrees)\b"
+    r"|(?:two|three|four|[2-4])[ ](?:different[ ])?(?:kinds?|types?|sorts?|things|ways|steps|parts[ ]to[ ]it"
+    r"|ingredients|styles|rums|gins|whiske?ys?|whiskies|vermouths|bitters[ ]here|fingers|hands|people|guests|drinks"
+    r"|friends|rounds|glasses)\b|\b(?:step|page|number|day|batch|version|round|take)[ ][0-9]{1,3}\b"
+    r"|\bone[ ](?:thing|side|hand|more[ ]thing|last[ ]thing|of[ ](?:my|our|the|those|these))\b"
+    r"|\b(?:this|that|last|first|next|which|good|other|any|each|every|the)[ ]one\b",
     re.IGNORECASE,
 )
-"""*Ten seconds*, *2-3 hours*: numbers that are no amount of anything poured."""
+"""*Ten seconds*, *two kinds*: numbers that are no amount of anything poured."""
+
+
+_NO = re.compile(
+    r"\bno\b(?![ ](?:ice|pith|pulp|sugar|need|salt|seeds?|skin|foam|straw|garnish|more|less|bits|bubbles"
+    r"|peel|stems?|stalks?|shell|rush|matter|question|fuss|added|substitutes?|exceptions?))|\bwas[ ]it\b",
+    re.IGNORECASE,
+)
+"""*No* where it is not told of what there is none: it may put right what was said before."""
+
+_POURED = frozenset({"volume", "part", "mass"})
+
+_SHARE = re.compile(r"(?:an?[ ])?(?:half|three[ -]quarters?|a[ ]quarter|quarter)\b", re.IGNORECASE)
+
+_ARTICLE = re.compile(r"(?<![\w])(?:an?|one)[ ]+$", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,12 +103,22 @@ def said_freely(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced
     words = list(WORD.finditer(said.text))
     if not 1 < len(words) <= MOST_WORDS:
         return ()
-    if any(folded(word.group()) in _PUT_RIGHT for word in words):
+    if any(folded(word.group()) in _PUT_RIGHT for word in words) or _NO.search(said.text):
         return ()
+    said = _joined_words(said, tree)
     text = _TIME.sub(lambda time: "~" * len(time.group()), said.text)
-    amounts = _amounts(text, units, tree)
+    amounts = _amounts(text, units)
     names = [each for each in names_in(text, tree) if not _inside(each, amounts)]
+    amounts = _with_articles(text, _with_shares(text, amounts, names, tree), names)
+    if len({dimension(str(each.amount.unit), units) for each in amounts} & _POURED) > 1:
+        return ()  # three parts of what two ounces are of
     names = list(_widened(text, names, amounts, tree))
+    measured = [each for each in amounts if each.amount.unit is not None] or amounts
+    kinds = _of_one_head(text, measured, names, tree) if names and measured else None
+    pairs = kinds or (_paired(text, measured, names) if names and measured else None)
+    if pairs is None or _is_said_twice(pairs):
+        return ()
+    names += [name for _, name in kinds or ()]
     spans = [(each.start, each.end) for each in (*amounts, *names)]
     left = [word for word in WORD.finditer(text) if not _covered(word.span(), spans)]
     said_units = {each.amount.unit for each in amounts if each.amount.unit}
@@ -100,22 +129,80 @@ def said_freely(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced
     }
     if makers and not _are_a_makers(text, makers, names, tree):
         return ()
-    things = _things(text, amounts, names, tree)
-    return tuple(_in_order(said, each, makers) for each in things)
+    things = _things(text, pairs)
+    return tuple(_in_order(said, each, makers, tree) for each in things)
 
 
 def _is_accounted_for(word: str) -> bool:
     plain = folded(word)
-    if is_a_number(word) or unit_named(plain):
+    if is_a_number(word) or (unit_named(plain) and not tells_nothing_else(plain)):
         return False
     return plain in ADJECTIVES or states(plain) or tells_nothing_else(plain)
 
 
-def _amounts(text: str, units: BarUnits, tree: FamilyTree) -> list[FoundAmount]:
+def _joined_words(said: Traced, tree: FamilyTree) -> Traced:
+    """*Grape fruit* as *grapefruit*, where the two are no words of a name by themselves."""
+    words = list(WORD.finditer(said.text))
+    for one, other in reversed([*zip(words, words[1:], strict=False)]):
+        whole = folded(one.group() + other.group())
+        apart = said.text[one.end() : other.start()] == " "
+        if apart and len(whole) > 6 and whole in tree.words and not tells_nothing_else(whole):
+            pair = folded(f"{one.group()} {other.group()}")
+            if pair not in tree.by_name:
+                said = joined((said.part(0, one.end()), said.part(other.start())))
+    return said
+
+
+def _with_shares(
+    text: str, amounts: Sequence[FoundAmount], names: Sequence[FoundName], tree: FamilyTree
+) -> list[FoundAmount]:
+    """*Lime cordial three quarters* beside ounces: a share is of the unit that the others are in."""
+    units = {each.amount.unit for each in amounts if each.amount.unit}
+    taken = [(each.start, each.end) for each in (*amounts, *names)]
+    if len(units) != 1:
+        return [*amounts]
+    found = [*amounts]
+    for share in _SHARE.finditer(text):
+        read = share_at(share.group())
+        if read is None or _covered(share.span(), taken):
+            continue
+        value = {"1/2": 0.5, "1/4": 0.25, "3/4": 0.75}.get(read[1])
+        near = any(
+            text[share.end() : each.start].strip() in ("", "of")
+            or not text[each.end : share.start()].strip(" ,")
+            for each in names
+            if tree[each.key].unit == "ml" and (share.end() <= each.start or each.end <= share.start())
+        )
+        if value is None or not near:
+            continue
+        amount = ReadAmount(
+            value=value, high=None, unit=min(map(str, units)), end=len(share.group()), unit_at=0
+        )
+        found.append(FoundAmount(share.start(), share.end(), amount))
+    return sorted(found, key=lambda each: each.start)
+
+
+def _with_articles(
+    text: str, amounts: Sequence[FoundAmount], names: Sequence[FoundName]
+) -> list[FoundAmount]:
+    """*An egg white*, where nothing else counts: one of it."""
+    if amounts:
+        return [*amounts]
+    for name in names[:1]:
+        article = _ARTICLE.search(text[: name.start])
+        if article:
+            one = ReadAmount(value=1.0, high=None, unit=None, end=article.end(), unit_at=0)
+            return [FoundAmount(article.start(), article.end(), one)]
+    return []
+
+
+def _amounts(text: str, units: BarUnits) -> list[FoundAmount]:
     """The amounts of a line, two that are the ends of one range as one, and none said twice."""
     found: list[FoundAmount] = []
-    for each in amounts_in(text, units):
+    for each in _plainly(text, amounts_in(text, units)):
         last = found[-1] if found else None
+        if last and each.amount.unit and _says_again(last, each, text):
+            continue  # a splash just a little splash
         between = text[last.end : each.start] if last else ""
         if last and _OR_MORE.fullmatch(between):
             both = _as_range(last, each, between)
@@ -126,6 +213,27 @@ def _amounts(text: str, units: BarUnits, tree: FamilyTree) -> list[FoundAmount]:
         else:
             found.append(each)
     return found
+
+
+def _plainly(text: str, amounts: Iterator[FoundAmount]) -> Iterator[FoundAmount]:
+    """Without a unit that only stands before an amount: *float 1/2 oz*."""
+    last: FoundAmount | None = None
+    for each in amounts:
+        if last is not None and (last.amount.unit_at or text[last.end : each.start].strip(" ,")):
+            yield last
+        last = each
+    if last is not None:
+        yield last
+
+
+def _says_again(one: FoundAmount, other: FoundAmount, text: str) -> bool:
+    """Whether an amount is said again, and nothing is named between."""
+    same = (one.amount.value, one.amount.high, one.amount.unit) == (
+        *(other.amount.value, other.amount.high),
+        other.amount.unit,
+    )
+    words = [folded(each.group()) for each in WORD.finditer(text[one.end : other.start])]
+    return same and all(tells_nothing_else(each) and not states(each) for each in words)
 
 
 def _as_range(one: FoundAmount, other: FoundAmount, between: str) -> FoundAmount | None:
@@ -207,18 +315,11 @@ def _are_a_makers(
     return whole is not None and whole.key is not None and bool(whole.maker)
 
 
-def _things(
-    text: str, amounts: Sequence[FoundAmount], names: Sequence[FoundName], tree: FamilyTree
-) -> list[_Thing]:
-    """Each thing with its amount; none where it is not plain which amount is whose."""
-    measured = [each for each in amounts if each.amount.unit is not None]
-    counted = measured or list(amounts)
-    if not counted or not names:
-        return []
-    pairs = _paired(text, counted, names, tree)
-    if pairs is None:
-        return []
+def _things(text: str, pairs: Sequence[tuple[FoundAmount, FoundName]]) -> list[_Thing]:
+    """Each thing with all that is told of it; none where they stand within each other."""
     ends = _borders(text, pairs)
+    if len(ends) != len(pairs) - 1:
+        return []
     starts = (0, *ends)
     return [
         _Thing(amount, name, start, end)
@@ -226,8 +327,53 @@ def _things(
     ]
 
 
-def _paired(
+def _of_one_head(
     text: str, amounts: Sequence[FoundAmount], names: Sequence[FoundName], tree: FamilyTree
+) -> list[tuple[FoundAmount, FoundName]] | None:
+    """*Rum: dark 1 oz, light 1 oz*: what stands beside each amount is a kind of the first name."""
+    head = names[0]
+    if len(amounts) < 2 or head.start > amounts[0].start:
+        return None
+    kind = text[head.start : head.end]
+    found: list[tuple[FoundAmount, FoundName]] = []
+    at = head.end
+    for number, amount in enumerate(amounts):
+        until = amounts[number + 1].start if number + 1 < len(amounts) else len(text)
+        which = _kind_told(text, at, amount.start, kind, tree=tree)
+        which = which or _kind_told(text, amount.end, until, kind, tree=tree)
+        if which is None or not tree.is_a(which.key, head.key):
+            return None
+        found.append((amount, which))
+        at = max(amount.end, which.end)
+    return found
+
+
+def _kind_told(text: str, start: int, end: int, kind: str, *, tree: FamilyTree) -> FoundName | None:
+    """The words of a stretch that tell which one of a kind is meant: *dark*, of rum."""
+    words = [
+        (each.start() + start, each.end() + start, each.group())
+        for each in WORD.finditer(text[start:end])
+    ]
+    for count in (3, 2, 1):
+        for at in range(len(words) - count + 1):
+            said = " ".join(word for _, _, word in words[at : at + count])
+            found = match_name(f"{said} {kind}", tree)
+            exact = found is not None and found.confidence >= ADJUSTED and not found.stated
+            if found and found.key and exact and folded(said) not in ADJECTIVES:
+                alone = match_name(kind, tree)
+                if alone is None or alone.key != found.key:
+                    return FoundName(words[at][0], words[at + count - 1][1], found.key)
+    return None
+
+
+def _is_said_twice(pairs: Sequence[tuple[FoundAmount, FoundName]]) -> bool:
+    """Whether the same is measured twice: one of the two may put the other right."""
+    keys = [name.key for _, name in pairs]
+    return len(set(keys)) < len(keys)
+
+
+def _paired(
+    text: str, amounts: Sequence[FoundAmount], names: Sequence[FoundName]
 ) -> list[tuple[FoundAmount, FoundName]] | None:
     """Each amount with its name: the next one, or the one before where none follows."""
     first = names[0].start < amounts[0].start
@@ -273,7 +419,9 @@ def _borders(text: str, pairs: Sequence[tuple[FoundAmount, FoundName]]) -> tuple
     return tuple(found)
 
 
-def _in_order(said: Traced, thing: _Thing, makers: set[tuple[int, int]]) -> Traced:
+def _in_order(
+    said: Traced, thing: _Thing, makers: set[tuple[int, int]], tree: FamilyTree
+) -> Traced:
     """One thing in the usual order: its amount, its name with its maker, and all else behind."""
     name_at = thing.name.start
     own = [start for start, end in makers if thing.start <= start and end <= name_at]
@@ -284,6 +432,8 @@ def _in_order(said: Traced, thing: _Thing, makers: set[tuple[int, int]]) -> Trac
         whole.append((thing.amount.start, thing.amount.end))
         parts = [_written(said, thing.amount), " "]
     parts.append(said.part(begins, thing.name.end))
+    if _names_nothing(said.text[begins : thing.name.end], thing.name.key, tree):
+        parts[-1] = _in_full(said.part(begins, thing.name.end), thing.name.key, tree)
     at = thing.start
     for start, end in (*sorted(whole), (thing.end, thing.end)):
         for chunk in _chunks(said.part(at, max(at, start))):
@@ -292,12 +442,28 @@ def _in_order(said: Traced, thing: _Thing, makers: set[tuple[int, int]]) -> Trac
     return joined(parts)
 
 
+def _names_nothing(words: str, key: str, tree: FamilyTree) -> bool:
+    """Whether words are no name by themselves, but told which one of a kind was meant."""
+    found = match_name(words, tree)
+    return found is None or not found.key or not tree.is_a(found.key, key)
+
+
+def _in_full(part: Traced, key: str, tree: FamilyTree) -> Traced:
+    name = tree.in_sentence(key)
+    return Traced(name, (part.place(0),) * len(name))
+
+
 def _written(said: Traced, amount: FoundAmount) -> Traced:
     """The words of an amount, a range in figures."""
     part = said.part(amount.start, amount.end).stripped()
     read = amount.amount
-    if read.high is None:
+    if read.high is None and (read.unit is None or read.unit_at or part.text[0].isdigit()):
+        if folded(part.text) in ("a", "an"):
+            return Traced("1", part.places[:1])
         return part
+    if read.high is None:  # three quarters, of the unit that the others are in
+        share = f"{show_number(read.value, fractions=False, mark='.')} {read.unit}"
+        return Traced(share, (part.place(0),) * len(share))
     low, high = (show_number(each, fractions=False, mark=".") for each in (read.value, read.high))
     words = f"{low}-{high} {read.unit or ''}".strip()
     return Traced(words, (part.place(0),) * len(words))

@@ -109,7 +109,8 @@ _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
     r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted"
     r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
-    r"|^to[ ](?:finish|decorate)$"
+    r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved|sprinkled)"
+    r"(?:[, ]+(?:over|on))?(?:[ ](?:it|top|the[ ](?:top|drink|foam|surface|glass)))?$"
     r"|^on[ ]top$|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
@@ -644,7 +645,14 @@ def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, 
     notes = (*draft.hedges, *draft.notes, *choice.notes)
     told = tuple(note for each in notes for note in _single([each]) if not _tells(note))
     kept = (choice.match.called, *choice.match.stated, *notes)
-    placed = Placed(amount=draft.amount, wanted=wanted, makers=choice.makers, notes=told, kept=kept)
+    placed = Placed(
+        amount=draft.amount,
+        wanted=wanted,
+        makers=choice.makers,
+        notes=told,
+        kept=kept,
+        grouping=tree[wanted[0]].family,
+    )
     beside = draft.beside_amount
     return tuple(
         Complaint(each.place_in(beside), each.say, in_other_order=True)

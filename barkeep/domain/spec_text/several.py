@@ -49,7 +49,9 @@ _EACH_ENDS = re.compile(
     r"[ ]*(?:(?:of[ ])?each|apiece)(?:[ ]of[ ](?:them|those|these))?[ .!]*", re.IGNORECASE
 )
 _EQUAL = re.compile(
-    r"(?:(?:in|at)[ ])?equal[ ](?:parts|measures|amounts|quantities|proportions)(?:[ ]of)?[ :,]*",
+    r"(?:(?:in|at)[ ])?equal[ ](?:parts|measures|amounts|quantities|proportions)(?:[ ]of)?"
+    r"(?:[ ](?:all[ ](?:of[ ])?(?:(?:the|these|them)\b[ ]?)?(?:two|three|four)?|both(?:[ ]of)?|each(?:[ ]of)?"
+    r"|the[ ](?:two|three|four)|these(?:[ ](?:two|three|four))?|everything)(?=[ :,]))?[ :,]*",
     re.IGNORECASE,
 )
 _SPLIT = re.compile(

@@ -36,8 +36,35 @@ _SHORTHAND: Mapping[str, str] = {
     "lrg": "large",
     "lg": "large",
     "w/": "with ",
+    "w/o": "without ",
+    "lt": "light",
+    "dk": "dark",
+    "garn": "garnish:",
+    "gf": "grapefruit",
+    "med": "medium",
+    "sm": "small",
+    "sml": "small",
+    "lge": "large",
+    "frsh": "fresh",
+    "fr": "fresh",
+    "sqzd": "squeezed",
+    "swt": "sweet",
+    "verm": "vermouth",
+    "choc": "chocolate",
+    "mara": "maraschino",
+    "pref": "preferably",
+    "xtra": "extra",
+    "hvy": "heavy",
+    "blk": "black",
+    "wht": "white",
+    "bbn": "bourbon",
+    "teq": "tequila",
 }
-_SHORT = re.compile(r"(?<![\w/.'’-])(?:(?:ea|dshs?|oj|lrg|lg)\b(?![’'/-])\.?|w/(?!o))[ ]?", re.I)
+_SHORT = re.compile(
+    r"(?<![\w/.'’-])(?:(?:ea|dshs?|oj|lrg|lge?|lt|dk|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc"
+    r"|mara|pref|xtra|hvy|blk|wht|bbn|teq)\b(?![’'/-])\.?|garn\b[.:]*|w/o(?![a-z])|w/(?!o\b))[ ]?",
+    re.IGNORECASE,
+)
 
 _FILLER = re.compile(
     r"[ ,]*\b(?:what(?:['’]s|[ ]is)[ ](?:it|that|this)[ ]called"
@@ -88,6 +115,22 @@ _RATIO = re.compile(
     re.IGNORECASE,
 )
 """*Simple, two to one*: how much sugar to how much water, where a syrup stands beside."""
+_RATIO_IN_PARTS = re.compile(
+    r"(?P<sugar>[1-3]|one|two|three|1[.]5)[ ]parts?(?P<first>[ ](?:of[ ])?(?:honey|sugar|maple|agave"
+    r"|demerara|[\w]+[ ]sugar))?(?:[ ]*,[ ]*|[ ](?:to|and)[ ]|[ ])(?P<water>1|2|one|two)"
+    r"(?:[ ]parts?)?[ ](?:of[ ])?(?:(?:hot|warm|boiling)[ ])?water\b",
+    re.IGNORECASE,
+)
+"""*Three parts honey, one part water*: how a syrup is made."""
+_TO_THE_TOP = re.compile(
+    r"(?P<gap>[ ,]+)(?:(?:and|then|just|you|to)[ ]+)*(?:fill(?:[ ](?:it|the[ ](?:glass|rest)|that|her))?"
+    r"(?:[ ]up)?[ ](?:(?:all[ ]the[ ]way[ ])?to|right[ ](?:up[ ])?to)|all[ ]the[ ]way(?:[ ]up)?[ ]to"
+    r"|(?:right[ ])?up[ ]to|to)[ ](?:(?:within|about)[ ](?:an?|one|half[ ]an?)[ ](?:inch|centimet(?:er|re)|cm"
+    r"|finger)[ ](?:of|from|below)[ ])?the[ ](?:top|rim|brim|line|edge|lip)(?:[ ]of[ ](?:the|your)[ ]"
+    r"(?:glass|mug|cup))?[ .!]*$",
+    re.IGNORECASE,
+)
+"""*Ginger ale, fill it to the top*; *hot coffee to within an inch of the rim*."""
 _IN_FIGURES: Mapping[str, str] = {
     **{"one": "1", "two": "2", "three": "3", "one and a half": "1.5"},
     **{each: each for each in ("1", "2", "3", "1.5")},
@@ -168,13 +211,15 @@ _PURPOSE = re.compile(
 )
 
 _HINTS = re.compile(
-    r"\b(?:ea|dshs?|oj|lrg|lg|w(?=/)|called|call|whats|whatsit|whatchamacallit|what['’]?s|say|know|see"
+    r"\b(?:ea|dshs?|oj|lrg|lge?|w(?=/)|called|call|whats|whatsit|whatchamacallit|what['’]?s|say|know|see"
     r"|ones?|kind|sort|style|stuff|type|version|variety|not|other|another|similar|anything|something"
     r"|whatever|still|leave|skip|omit|really|honestly|seriously|easy|seven|same|much|equal|some|bit|little|ounce"
     r"|barspoon|teaspoon|tablespoon|cup|drop|dash|splash|stick|perch|hang|pop|inch|in|cm|for)\b"
     r"|\b(?:touch|hint|whisper|kiss|tad|inch(?:es)?|soaked|doused|drenched|moistened|saturated)\b"
     r"|optional|[ ]shakes?[ ]|[¹²³†‡*]|that['’]?s|which[ ]is|it['’]s"
     r"|[ ]or[ ](?:two|three)\b|[ -]to[ -](?:one|two|[12])\b"
+    r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq)\b"
+    r"|parts?|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
     re.IGNORECASE,
 )
@@ -196,7 +241,7 @@ def _in_full(said: Traced, _units: BarUnits) -> Traced:
 
 
 def _short(found: re.Match[str]) -> str:
-    return found.group().casefold().strip(" .")
+    return found.group().casefold().strip(" .:")
 
 
 def _without_fillers(said: Traced, _units: BarUnits) -> Traced:
@@ -339,6 +384,33 @@ def _with_its_ratio(said: Traced, _units: BarUnits) -> Traced:
     return said
 
 
+def _with_its_ratio_of_parts(said: Traced, _units: BarUnits) -> Traced:
+    """*Honey syrup, three parts honey to one part water* is *honey syrup, 3:1*."""
+    found = _RATIO_IN_PARTS.search(said.text)
+    elsewhere = f"{said.text[: found.start()]} {said.text[found.end() :]}" if found else ""
+    if found is None or not re.search(_SYRUP, elsewhere, re.IGNORECASE):
+        return said
+    begins = found.start()
+    lead = re.search(r"[ ,(]*(?:that['’]?s|which[ ]is|it['’]?s|so)[ ]+$", said.text[:begins], re.I)
+    sugar, water = (_IN_FIGURES[folded(found[each])] for each in ("sugar", "water"))
+    said = said.said_instead(begins, found.end(), f"{sugar}:{water}")
+    return said.said_instead(lead.start(), begins, ", ") if lead else said
+
+
+def _with_its_top_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*Ginger ale fill it to the top* is ginger ale, to fill."""
+    found = _TO_THE_TOP.search(said.text)
+    if found is None or not said.text[: found.start()].strip():
+        return said
+    return said.said_instead(*found.span(), ", to fill" + _kept(found.group()))
+
+
+def _kept(words: str) -> str:
+    """What is said of how full, in brackets, where it is more than *to the top*."""
+    less = re.search(r"within.*|about.*", words, re.IGNORECASE)
+    return f", {less.group().strip(' .!')}" if less else ""
+
+
 def _without_footnotes(said: Traced, _units: BarUnits) -> Traced:
     """*Irish whiskey¹*: a mark that points below is no part of the name."""
     for mark in reversed(list(_FOOTNOTE.finditer(said.text))):
@@ -400,7 +472,7 @@ def _with_how_much_first(said: Traced, units: BarUnits) -> Traced:
 
 
 _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
-    *(_from_cells, _with_its_ratio, _in_full, _without_fillers, _without_purpose, _without_verb),
+    *(_from_cells, _in_full, _with_its_ratio_of_parts, _with_its_ratio, _with_its_top_behind, _without_fillers, _without_purpose, _without_verb),
     *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
     *(_without_footnotes, _with_optional_behind, _with_dashes),
     *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),

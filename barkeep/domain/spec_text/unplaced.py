@@ -63,8 +63,10 @@ _ONLY_HEDGED = re.compile(
 _OR_SO_MUCH = re.compile(r"or[ ](?:use[ ])?(?=[0-9.¼½¾]|an?[ ]|one|two|half)", re.IGNORECASE)
 
 _TOLD_APART = re.compile(
-    r"\b(?:or|not|no|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
-    r"|ideally|like)[ ]",
+    r"\b(?:or|not|no|nothing|never|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
+    r"|ideally|like|without|rather[ ]than|than|unless|from|similar[ ]to|reminds[ ]me[ ]of"
+    r"|(?:with|into|in|over|onto|on|after|before|alongside|under|to|against|between|beside)"
+    r"[ ](?:the|your|all[ ]the|both|that|those))[ ]",
     re.IGNORECASE,
 )
 
@@ -80,12 +82,28 @@ _WHAT_IT_IS = re.compile(
 )
 """*(The soda)*: a note that says what sort of thing the name is."""
 
+_WHICH_ONE_IT_IS = re.compile(
+    r"\b(?:(?:that['’]?s|which[ ]is|it['’]?s|this[ ]is)[ ])?(?:the|my|our|an?|that|this)[ ]"
+    r"(?:[\w'-]+[ ]){1,3}(?:ones?|kind|stuff|sort|type|version|flavou?r|style)\b",
+    re.IGNORECASE,
+)
+"""*That's the almond one*: what tells which it is by what it is made of or tastes of."""
+
 _SOMETHING_TO_TOP = re.compile(
-    r"(?!(?:just|only|enough|use|used|as|a[ ]little|some|more)\b)[^\W\d_].*[ ]to[ ](?:top|fill)"
+    r"(?!(?:(?:plus|and|with)[ ](?:a[ ](?:bit|little|splash)[ ])?(?:more|extra|some|another)|just|only|enough|use|used|as|a[ ]little|some|more)\b)[^\W\d_].*[ ]to[ ](?:top|fill)"
     r"(?:[ ]up)?",
     re.IGNORECASE,
 )
 """*Rum 2 oz, fizz to top*: another thing, even where nobody knows it."""
+
+_OR_SO_MANY = re.compile(
+    r"(?:^|\b(?:or|maybe|perhaps|even|auch|ou|peut[ ]être|même|anche|forse|o|tal[ ]vez|incluso|quizás?"
+    r"|sogar|eher|lieber|vielleicht|oder|plutôt|piuttosto|mejor|make[ ]it|better|rather|up[ ]to)[ ])"
+    r"(?:[0-9]+(?:[.,/][0-9]+)?|[¼½¾]|[0-9]+[ ]?[¼½¾]|two|three|four|five|six|seven|eight|ten|twelve)"
+    r"(?=[ ]*$|[ ]+(?:if|for|when|depending|wenn|falls|si|se|per|pour|para|selon|je)\b)",
+    re.IGNORECASE,
+)
+"""*Or 3*, *gern auch 6*, *maybe two if it is tart*: another number, of what the line counts."""
 
 _VAGUE_UNITS = frozenset({"handful", "bunch"})
 
@@ -123,13 +141,14 @@ class Stray:
 @dataclass(frozen=True, slots=True)
 class Placed:
     """What was made of a line: its amount, the keys of its ingredients, the words that stand
-    beside, and whatever else was kept."""
+    beside, and whatever else was kept; `grouping` where the first only groups others."""
 
     amount: Amount | None
     wanted: tuple[str, ...]
     makers: tuple[str, ...]
     notes: tuple[str, ...]
     kept: tuple[str, ...] = ()
+    grouping: bool = False
 
 
 _ANOTHER_AMOUNT = "is a second amount; give what it measures a line of its own"
@@ -175,7 +194,7 @@ def _in_a_maker(maker: str, placed: Placed, tree: FamilyTree, units: BarUnits) -
 def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> Iterator[Stray]:
     plain = _NO_AMOUNT.sub(" ", note).strip()
     times = _TIMES.match(plain)
-    if _OR_SO_MUCH.match(plain):
+    if _OR_SO_MUCH.match(plain) and not _OR_SO_MANY.search(plain):
         return  # or ½ oz simple syrup: what would do as well
     for words, amount in _amounts(plain, units):
         if len(_words(words)) == 1 and not is_a_number(words):
@@ -194,12 +213,14 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
     counts = [each for each in _words(plain) if folded(each) not in _BETWEEN_NUMBERS]
     measured = any(amount.unit for _, amount in _amounts(plain, units))
     bare = bool(counts) and all(map(is_a_number, counts)) and not measured
+    bare = bare or (not measured and _OR_SO_MANY.search(plain) is not None)
     if placed.amount and bare and not _says_again(note, placed.amount):
         yield Stray(note, _WHOSE_NUMBER)
     if _SOMETHING_TO_TOP.fullmatch(note):
         yield Stray(note, _ANOTHER_THING)
     elif not _WHAT_IT_IS.fullmatch(note):
         told = _THINNED.sub(" ", _TOLD_APART_OF.sub(" ", plain))
+        told = told if placed.grouping else _WHICH_ONE_IT_IS.sub(" ", told)
         yield from _names(told, placed, tree)
 
 
