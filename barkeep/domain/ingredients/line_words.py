@@ -31,6 +31,23 @@ def shipped_line_words() -> LineWords:
 
 
 @cache
+def _beside() -> frozenset[str]:
+    """The forms of words that may stand right behind a name and make no other of it."""
+    lists = shipped_line_words()
+    found = {*_listed(lists.small), *_listed(lists.done)}
+    for word in _listed(lists.doing):
+        found |= {form for form in _forms_of_doing(word) if form.endswith(("ed", "ing"))}
+    for word in _listed(lists.how):
+        found |= {word, *_forms_of_how(word)}
+    return frozenset(found)
+
+
+def may_follow_a_name(word: str) -> bool:
+    """Whether a word, folded, right behind a name is no part of another: *gin cold*, no *barrel*."""
+    return word.strip(".'") in _beside()
+
+
+@cache
 def _words() -> frozenset[str]:
     """Every form of every word, folded, hyphens as the space they are folded to."""
     lists = shipped_line_words()

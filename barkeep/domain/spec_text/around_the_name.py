@@ -837,6 +837,8 @@ def _take_loose(draft: Draft) -> None:
 def take_how_much(draft: Draft, notes: Sequence[str]) -> tuple[str, ...]:
     """The notes of a *float of rum, about ½ oz*, whose amount is what the last of them says."""
     amount = draft.amount
+    if amount is not None and any(map(_VAGUE.fullmatch, draft.hedges)):
+        return _counted_in_a_note(draft, amount, notes)
     if amount is None or amount.unit not in ("float", "rinse") or amount.value != 1.0:
         return tuple(notes)
     for place, note in enumerate(notes):
@@ -851,6 +853,36 @@ def take_how_much(draft: Draft, notes: Sequence[str]) -> tuple[str, ...]:
             draft.amount = Amount(found.value, found.high, found.unit or "each")
             return (*notes[:place], amount.unit, *notes[place:])
     return tuple(notes)
+
+
+def _counted_in_a_note(draft: Draft, amount: Amount, notes: Sequence[str]) -> tuple[str, ...]:
+    """*A few mint leaves (8-10)*: how many they are, said behind them."""
+    for note in notes:
+        lead = lead_in(note)
+        try:
+            found = _amount(f"{note[lead.length if lead else 0 :]} ", draft.units)
+        except (AmountError, NegativeAmount):
+            continue
+        behind = note[(lead.length if lead else 0) + found.end :].strip() if found else "x"
+        if found and not behind and found.unit in (None, "each", amount.unit):
+            draft.amount = Amount(found.value, found.high, amount.unit)
+    return tuple(notes)
+
+
+def hold_what_is_noted(draft: Draft, notes: Sequence[str]) -> None:
+    """*A small bottle of tonic water (200 ml)*: the size that stands behind the name."""
+    amount = draft.amount
+    if amount is None or amount.unit not in ("bottle", "can") or draft.holds is not None:
+        return
+    for note in notes:
+        try:
+            size = _amount(f"{note} ", draft.units)
+        except (AmountError, NegativeAmount):
+            continue
+        whole = size is not None and not note[size.end :].strip(" .")
+        if size and whole and size.high is None and dimension(size.unit or "each") == "volume":
+            draft.holds = Amount(size.value, None, size.unit or "each")
+            return
 
 
 def _set(draft: Draft, amount: Amount, at: int, end: int) -> None:

@@ -22,8 +22,15 @@ from dataclasses import dataclass, replace
 from barkeep.domain.amounts.amount import ReadAmount, show_number
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.units import BarUnits, unit_named
-from barkeep.domain.ingredients.line_words import tells_nothing_else
-from barkeep.domain.ingredients.names import ADJECTIVES, ADJUSTED, match_name, states
+from barkeep.domain.ingredients.line_words import may_follow_a_name, tells_nothing_else
+from barkeep.domain.ingredients.names import (
+    ADJECTIVES,
+    ADJUSTED,
+    STATEMENT,
+    match_name,
+    may_change,
+    states,
+)
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
@@ -45,9 +52,18 @@ _REACH = 3
 
 _PUT_RIGHT = frozenset(
     {"sorry", "scratch", "wait", "oops", "correction", "rather", "nope", "strike", "meant", "pardon"}
-    | {"instead", "actually", "mistake", "swap", "change", "forget", "ignore"}
+    | {"instead", "actually", "mistake", "swap", "change", "forget", "ignore", "double", "halve"}
+    | {"triple", "twice", "each", "both", "apiece", "equal", "equally", "evenly", "split", "divided"}
+    | {"respectively", "total", "altogether", "ditto", "same"}
 )
-"""Words of a correction: what they put right is found by whoever reads corrections, or asked."""
+"""Words that put right, share out or say again: read by whoever knows how, or asked about."""
+
+_MARKS = re.compile(r"[#=?$€£@^<>{}%*]")
+
+_NOT_BEFORE_AN_AMOUNT = re.compile(
+    r"(?:^|[ ,])(?:an?|not|no|of[ ](?:the|that|your|my|our|this|those|these)|never|without)[ ]*$",
+    re.IGNORECASE,
+)
 
 _OR_MORE = re.compile(
     r"[ ,]*(?:(?:or|to|maybe|perhaps|even|up|possibly|sometimes|or[ ]even|or[ ]maybe|and|make[ ]it"
@@ -56,7 +72,10 @@ _OR_MORE = re.compile(
 )
 """What stands between the two ends of a range, or between an amount and what it may be."""
 
-_STOPS = re.compile(r"[ ]*[,;:()\[\]–—|/.!?][ ,;:()\[\]–—|/.!?]*|[ ]+-+[ ]+")
+_STOPS = re.compile(
+    r"[ ]*(?:[,;:()\[\]–—|/!?]|(?<![ ][a-z]{1}[a-z])(?<!approx)(?<!max)(?<!min)[.])"
+    r"[ ,;:()\[\]–—|/.!?]*|[ ]+-+[ ]+"
+)
 
 _TIME = re.compile(
     r"(?:[0-9]+(?:[.,][0-9]+)?|an?|one|two|three|four|five|six|eight|ten|twelve|fifteen|twenty|thirty"
@@ -97,13 +116,20 @@ class _Thing:
     end: int
 
 
-def said_freely(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
-    """The line as one for each of its things, in the usual order; none where a word is left over."""
+def said_freely(
+    said: Traced, tree: FamilyTree, units: BarUnits, told: frozenset[str] = frozenset()
+) -> tuple[Traced, ...]:
+    """The line as one for each of its things, in the usual order; none where a word is left over.
+
+    `told` are words of another language that name nothing, beside those of English.
+    """
     said = said.stripped()
     words = list(WORD.finditer(said.text))
     if not 1 < len(words) <= MOST_WORDS:
         return ()
     if any(folded(word.group()) in _PUT_RIGHT for word in words) or _NO.search(said.text):
+        return ()
+    if _MARKS.search(STATEMENT.sub("", said.text)):
         return ()
     said = _joined_words(said, tree)
     text = _TIME.sub(lambda time: "~" * len(time.group()), said.text)
@@ -118,23 +144,95 @@ def said_freely(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced
     pairs = kinds or (_paired(text, measured, names) if names and measured else None)
     if pairs is None or _is_said_twice(pairs):
         return ()
+    if any(_NOT_BEFORE_AN_AMOUNT.search(text[: amount.start]) for amount, _ in pairs):
+        return ()
+    if any(_ends_in_a_unit(text[: amount.start]) for amount, _ in pairs):
+        return ()
+    if not _stand_apart(text, pairs, names, tree):
+        return ()
     names += [name for _, name in kinds or ()]
-    spans = [(each.start, each.end) for each in (*amounts, *names)]
+    spans = [(each.start, each.end) for each in (*measured, *names)]
     left = [word for word in WORD.finditer(text) if not _covered(word.span(), spans)]
-    said_units = {each.amount.unit for each in amounts if each.amount.unit}
-    makers = {
-        word.span()
-        for word in left
-        if not _is_accounted_for(word.group()) and unit_named(word.group()) not in said_units
-    }
+    makers = {word.span() for word in left if not _is_accounted_for(word.group(), told)}
+    makers -= set(_said_again(text, measured))
     if makers and not _are_a_makers(text, makers, names, tree):
         return ()
     things = _things(text, pairs)
     return tuple(_in_order(said, each, makers, tree) for each in things)
 
 
-def _is_accounted_for(word: str) -> bool:
+def _said_again(text: str, amounts: Sequence[FoundAmount]) -> Iterator[tuple[int, int]]:
+    """The units that are said again with how much they are: *a splash, just a little splash*."""
+    for amount in amounts:
+        for again in _HOW_MUCH.finditer(text, amount.end):
+            if unit_named(again["unit"]) == amount.amount.unit:
+                yield again.span("unit")
+
+
+def _stand_apart(
+    text: str,
+    pairs: Sequence[tuple[FoundAmount, FoundName]],
+    names: Sequence[FoundName],
+    tree: FamilyTree,
+) -> bool:
+    """Whether no word right beside a name makes another name of it: *root beer barrel*.
+
+    What is measured in brackets beside another amount is no thing of its own.
+    """
+    if len(pairs) > 1 and any(_is_in_brackets(text, amount.start) for amount, _ in pairs):
+        return False
+    if any(one.end + 1 >= other.start for one, other in zip(names, names[1:], strict=False)):
+        return False
+    for _, name in pairs:
+        behind = _NEXT.match(text, name.end)
+        if behind and not _may_follow(behind["word"], name, tree):
+            return False
+        before = _LAST.search(text[: name.start])
+        if before and _makes_another(before["word"], name, tree):
+            return False
+    return True
+
+
+def _may_follow(word: str, name: FoundName, tree: FamilyTree) -> bool:
     plain = folded(word)
+    if _CONTRARY.get(plain, "-") in folded(tree.name(name.key)).split():
+        return False
+    asked = states(plain) and name.key in tree.alcoholic
+    return may_follow_a_name(plain) or is_a_number(word) or asked
+
+
+_CONTRARY = {"cold": "hot", "iced": "hot", "chilled": "hot", "hot": "iced", "warm": "iced"}
+
+
+def _makes_another(word: str, name: FoundName, tree: FamilyTree) -> bool:
+    """Whether a word right before a name makes something else of it: *light coconut milk*."""
+    plain = folded(word)
+    return may_change(plain) and name.key not in tree.alcoholic
+
+
+def _ends_in_a_unit(text: str) -> bool:
+    """*Dash 2 dashes*: whether a unit stands before an amount; *in the tin* it is none."""
+    last = re.search(r"(?P<the>\b(?:the|my|your|a)[ ])?(?P<word>[^\W\d_]+)[ ]*$", text)
+    return last is not None and not last["the"] and unit_named(last["word"]) is not None
+
+
+def _is_in_brackets(text: str, at: int) -> bool:
+    return text[:at].count("(") > text[:at].count(")")
+
+
+_NEXT = re.compile(r"[ -](?P<word>[^\W_]+(?:['’][^\W_]+)*)")
+_LAST = re.compile(r"(?P<word>[^\W_]+(?:['’][^\W_]+)*)[ -]$")
+_HOW_MUCH = re.compile(
+    r"\b(?:an?|one|the)[ ](?:(?:very|really)[ ])?(?:little|tiny|small|big|good|generous|scant|light|healthy"
+    r"|quick|heavy|large)[ ](?P<unit>[^\W\d_]+)",
+    re.IGNORECASE,
+)
+
+
+def _is_accounted_for(word: str, told: frozenset[str] = frozenset()) -> bool:
+    plain = folded(word)
+    if plain in told:
+        return True
     if is_a_number(word) or (unit_named(plain) and not tells_nothing_else(plain)):
         return False
     return plain in ADJECTIVES or states(plain) or tells_nothing_else(plain)
@@ -167,13 +265,13 @@ def _with_shares(
         if read is None or _covered(share.span(), taken):
             continue
         value = {"1/2": 0.5, "1/4": 0.25, "3/4": 0.75}.get(read[1])
-        near = any(
-            text[share.end() : each.start].strip() in ("", "of")
-            or not text[each.end : share.start()].strip(" ,")
-            for each in names
-            if tree[each.key].unit == "ml" and (share.end() <= each.start or each.end <= share.start())
-        )
-        if value is None or not near:
+        follows = next((each for each in names if share.end() <= each.start), None)
+        if follows is None or text[share.end() : follows.start].strip() not in ("", "of"):
+            follows = next(
+                (each for each in names if not text[each.end : share.start()].strip(" ,")), None
+            )
+        counted = follows is not None and tree[follows.key].unit != "ml"
+        if value is None or follows is None or (counted and value != 0.75):
             continue
         amount = ReadAmount(
             value=value, high=None, unit=min(map(str, units)), end=len(share.group()), unit_at=0
@@ -429,8 +527,10 @@ def _in_order(
     whole = [(begins, thing.name.end)]
     parts: list[Traced | str] = []
     if thing.amount is not None:
-        whole.append((thing.amount.start, thing.amount.end))
-        parts = [_written(said, thing.amount), " "]
+        hedge = re.search(r"[~≈±][ ]?$", said.text[: thing.amount.start])
+        starts = hedge.start() if hedge else thing.amount.start
+        whole.append((starts, thing.amount.end))
+        parts = [said.part(starts, thing.amount.start), _written(said, thing.amount), " "]
     parts.append(said.part(begins, thing.name.end))
     if _names_nothing(said.text[begins : thing.name.end], thing.name.key, tree):
         parts[-1] = _in_full(said.part(begins, thing.name.end), thing.name.key, tree)

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.ingredients.languages import WORD, action_words, header_words, plain, words_of
+from barkeep.domain.ingredients.line_words import tells_nothing_else
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.glasses import glass_named
 from barkeep.errors import AmountError, NegativeAmount
@@ -170,6 +171,25 @@ def is_chatter(text: str) -> bool:
     """Whether a row is a sentence that is said to whoever listens, by its words."""
     words = text.split()
     return len(words) >= _FEWEST_WORDS_OF_CHATTER and bool(_CHATTER.search(text))
+
+
+_SPEAKS = re.compile(
+    r"\b(?:i|i['’](?:m|d|ll|ve)|my|me|we|we['’](?:re|ll|ve|d)|our|us|you|you['’](?:re|ll|ve|d)|your|he|she|his|her"
+    r"|they|their|them|it|it['’]s|that['’]s|this|there['’]s|is|are|was|were|be|has|have|had|do|does|don['’]t|did"
+    r"|didn['’]t|can|can['’]t|will|won['’]t|would|should|never|always|let|let['’]s)\b",
+    re.IGNORECASE,
+)
+_MOST_UNKNOWN = 0.25
+"""Of the words of a sentence that may be none of a line's words (*chosen here*)."""
+
+
+def speaks_of_nothing_poured(text: str) -> bool:
+    """Whether a row that names and counts nothing is a sentence, by nearly all of its words."""
+    words = [folded(each) for each in re.findall(r"[^\W\d_]+(?:['’][^\W\d_]+)*", text)]
+    if len(words) < _FEWEST_WORDS_OF_CHATTER or not _SPEAKS.search(text):
+        return False
+    unknown = sum(not tells_nothing_else(each) for each in words)
+    return unknown <= _MOST_UNKNOWN * len(words)
 
 
 def tells_of_the_page(text: str) -> bool:

@@ -13,7 +13,7 @@ from functools import partial
 from typing import cast
 
 from barkeep.domain.amounts.amount import EXAMPLES, spaced
-from barkeep.domain.amounts.measures import dimension
+from barkeep.domain.amounts.measures import dimension, to_quantity
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
 from barkeep.domain.ingredients.names import (
     ADJECTIVES,
@@ -32,7 +32,13 @@ from barkeep.domain.ingredients.names import (
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular, words_of_a_name
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around, take_how_much
+from barkeep.domain.spec_text.around_the_name import (
+    Draft,
+    begun,
+    hold_what_is_noted,
+    take_around,
+    take_how_much,
+)
 from barkeep.domain.spec_text.choices import Choice, choice_in, with_notes
 from barkeep.domain.spec_text.corrections import corrected, is_left, without_its_lead
 from barkeep.domain.spec_text.flavours import may_be_poured
@@ -110,7 +116,7 @@ _ON_TOP = re.compile(
     r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted"
     r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
     r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved|sprinkled)"
-    r"(?:[, ]+(?:over|on))?(?:[ ](?:it|top|the[ ](?:top|drink|foam|surface|glass)))?$"
+    r"[, ]+(?:over|on)(?:[ ](?:it|top|the[ ](?:top|drink|foam|surface|glass)))?$"
     r"|^on[ ]top$|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
@@ -229,7 +235,7 @@ def _read_anew(
     said = in_english(text[: LONGEST + 1], tree)
     if said.language is None:
         return _read_english(text, tree, units, garnish=garnish)
-    read = _read_english(said.text, tree, units, garnish=garnish)
+    read = _read_english(said.text, tree, units, garnish=garnish, told=said.told)
     return tuple(_in_own_words(each, said, tree, alone=len(read) == 1) for each in read)
 
 
@@ -311,9 +317,14 @@ def _either(unsure: Unsure, tree: FamilyTree) -> str:
 
 
 def _read_english(
-    text: str, tree: FamilyTree, units: BarUnits, *, garnish: bool
+    text: str,
+    tree: FamilyTree,
+    units: BarUnits,
+    *,
+    garnish: bool,
+    told: frozenset[str] = frozenset(),
 ) -> tuple[ReadLine, ...]:
-    """A line that is in English."""
+    """A line that is in English, but for words that `told` holds and name nothing."""
     if len(text) > LONGEST:
         too_long = f"a line has at most {LONGEST} characters"
         line = Line(text.strip()[:LONGEST], "", garnish=garnish)
@@ -323,7 +334,7 @@ def _read_english(
     read = _read_items(items_in(said, tree, units), text, tree=tree, units=units, garnish=garnish)
     if not any(each.in_other_order for line in read for each in line.complaints):
         return read
-    freely = said_freely(said, tree, units)
+    freely = said_freely(said, tree, units, told)
     if not freely:
         return read
     again = _read_items(freely, text, tree=tree, units=units, garnish=garnish)
@@ -395,6 +406,7 @@ def _read_item(
 def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     choice = _find(draft, tree)
     if choice is not None:
+        hold_what_is_noted(draft, choice.notes)
         choice = replace(choice, notes=take_how_much(draft, choice.notes))
     amount = draft.amount
     match = choice.match if choice else Match(None, None, 0.0)
@@ -486,12 +498,27 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
     """The question of *1 oz vermouth*: sweet and dry stand in for each other nowhere."""
     word = folded(match.called or match.matched or "")
     name = _ASKED_ALONE.get(word)
+    if word == "bitters" and draft.amount and _is_more_than_dashes(draft):
+        which = "so much bitters is seldom poured; which are these, or how many dashes?"
+        return Complaint(draft.at, lambda: which)
     told_more = match.stated or match.maker or match.changed
     if name is None or told_more or draft.amount is None or draft.beside_others:
         return None
     likely = _with_name(draft, word, name) if name else None
     told = f"which {word} is this? " + (f"likely “{likely}”" if likely else "write its name")
     return Complaint(draft.at, lambda: told, answer=likely, which=True)
+
+
+_MOST_BITTERS_ML = 10.0
+"""More of what is only called bitters is likely something else (*common practice*)."""
+
+
+def _is_more_than_dashes(draft: Draft) -> bool:
+    """Whether a measured volume is more than anybody dashes."""
+    amount = draft.amount
+    if amount is None or dimension(amount.unit, draft.units) != "volume":
+        return False
+    return to_quantity(amount, "ml", draft.units) > _MOST_BITTERS_ML
 
 
 _RATIO = re.compile(r"[0-9.,]+[ ]?:[ ]?[0-9.,]+")

@@ -44,6 +44,7 @@ from barkeep.domain.spec_text.headers import (
     names_a_glass,
     serves_in_method,
     serves_in_title,
+    speaks_of_nothing_poured,
     tells_of_the_page,
     tells_what_to_do_elsewhere,
     times_in_title,
@@ -231,6 +232,7 @@ class Reading:
         if (
             wrong
             and (tells_what_to_do(told) or tells_what_to_do_elsewhere(told))
+            and not any(each.guesses for each in read)
             and not _measures_a_thing(text, self.tree, self.units)
         ):
             self.method.append(text)
@@ -238,7 +240,8 @@ class Reading:
         if wrong and not _measures(text, self.units) and names_a_glass(text):
             self.method.append(text)
             return False
-        if wrong and is_chatter(text) and not self._names_anything(text):
+        speaks = is_chatter(text) or speaks_of_nothing_poured(text)
+        if wrong and speaks and not self._names_anything(text):
             words = " ".join(text.split())
             self.fields.notes.append(words)
             self.remark(f"“{words}” is kept as a note")

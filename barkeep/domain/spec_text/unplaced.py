@@ -64,7 +64,7 @@ _OR_SO_MUCH = re.compile(r"or[ ](?:use[ ])?(?=[0-9.¼½¾]|an?[ ]|one|two|half)"
 
 _TOLD_APART = re.compile(
     r"\b(?:or|not|no|nothing|never|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
-    r"|ideally|like|without|rather[ ]than|than|unless|from|similar[ ]to|reminds[ ]me[ ]of"
+    r"|ideally|like|without|rather[ ]than|than|unless|from|vom|von|aus|du|d['’]un|dal|dall['’]|del|similar[ ]to|reminds[ ]me[ ]of"
     r"|(?:with|into|in|over|onto|on|after|before|alongside|under|to|against|between|beside)"
     r"[ ](?:the|your|all[ ]the|both|that|those))[ ]",
     re.IGNORECASE,
