@@ -109,8 +109,10 @@ _FIRST = re.compile(
 )
 """What an amount that is not all in figures begins with."""
 
+_NOUGHTS = ("zero", "nought", "oh", "o")
+
 _BEGIN = frozenset(
-    {*_NUMBERS, *_SHARES, "a", "an", "couple", "few", "dozen", "equal", "between", "point"}
+    {*_NUMBERS, "zero", "nought", "oh", *_SHARES, "a", "an", "couple", "few", "dozen", "equal", "between", "point"}
 )
 
 
@@ -297,8 +299,9 @@ def _share(text: str, at: int, bare: bool = False) -> _Said | None:
 
 def _number(text: str, at: int) -> _Said | None:
     """*Two*, *forty-five*, *a hundred and twenty*, *seven point five*."""
-    front = _words(text, at, "point")
-    whole = _Said(0.0, _gap(text, at)) if front is not None else _whole(text, at)
+    nought = next((end for each in _NOUGHTS if (end := _words(text, at, each))), None)
+    front = _words(text, at if nought is None else nought, "point")
+    whole = _Said(0.0, at if nought is None else nought) if front is not None else _whole(text, at)
     point = None if whole is None else _words(text, whole.end, "point")
     if whole is None or point is None:
         return whole

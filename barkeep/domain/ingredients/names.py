@@ -84,7 +84,8 @@ WORDS_AFTER = re.compile(
         |if|at[ ]least|at[ ]most|preferably|ideally|such[ ]as|like[ ]the|plus|about
         |roughly|approximately|more[ ]or[ ]less|per[ ]\w+|straight[ ](?:in|from|out)|just[ ]to
         |then|so|we|i|i'm|it|it's|and[ ](?:that's|then|that|dump|stir|shake|give|be|go|don't|strain
-        |tuck|stick|stand|lay|place|drop|rub|wipe|discard|hang|perch|pop|serve|set|slide)
+        |tuck|stick|stand|lay|place|drop|rub|wipe|discard|hang|perch|pop|serve|set|slide
+            |throw|toss|pour|swirl|empty|tip|chuck|leave|bin|turn|roll|let|wait|save|keep|do|we|you|it's|they)
         |but)\b.*)$""",
     re.IGNORECASE | re.VERBOSE,
 )
@@ -145,6 +146,13 @@ _FREE_OF = re.compile(
     r"\b(?:additive|pith|seed|stone|pulp|gluten|lactose|caffeine)[ -]free\b", re.I
 )
 """What a thing may be free of and stay what it is."""
+
+_HARD_AS_DONE = re.compile(
+    r"\b(?:too|so|very|really|pretty|super|it|them|that|this|shaken?|shake|stir|stirred|press|pressed|muddled?"
+    r"|squeezed?|nice[ ]and)[ ]hard\b",
+    re.IGNORECASE,
+)
+"""*Don't muddle them too hard*: how something is done."""
 
 _PLAINLY_SWEET_G_PER_L = 100.0
 """From so much sugar on a thing is sweetened by what it is (*chosen here*)."""
@@ -281,7 +289,7 @@ def _with_its_notes(
 
 def _changes(note: str, found: Match, tree: FamilyTree) -> bool:
     """Whether a note makes something else of what was found; what is sweet is sweetened anyway."""
-    plain = _FREE_OF.sub(" ", note)
+    plain = _FREE_OF.sub(" ", _HARD_AS_DONE.sub(" ", note))
     changing = _NEVER_BESIDE & set(_words(plain))
     if changing == {"sweetened"}:
         return (tree[str(found.key)].sugar_g_per_l or 0.0) < _PLAINLY_SWEET_G_PER_L
@@ -295,7 +303,8 @@ def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Mat
     after = WORDS_AFTER.search(note)
     narrower = narrowed(found, note[: after.start()], tree) if after else None
     if after and narrower:
-        return narrower, after["note"]
+        only_if_there = after["note"].casefold().startswith(("if ", "when "))
+        return (found, note) if only_if_there else (narrower, after["note"])
     made = _narrowed_by_a_maker(found, note, tree)
     if made:
         return made, ""
@@ -402,7 +411,7 @@ def _states(note: str) -> bool:
     if _AT_LEAST.match(note):
         return False  # a least strength has a field of its own
     rest = _words(STATEMENT.sub(" ", note))
-    return all(word.strip(".,'&") in _STATING | WITHOUT_MEANING for word in rest)
+    return all(word.strip(".,'&") in _STATING | WITHOUT_MEANING | _ONE_OF_IT for word in rest)
 
 
 def may_change(word: str) -> bool:
@@ -665,6 +674,8 @@ def _may_be_a_maker(words: list[str], tree: FamilyTree) -> bool:
         plain = word.strip(".,'&")
         if plain in _CHANGING or any(form in tree.by_name for form in _forms(plain)):
             return False
+        if len(plain) > 4 and plain.endswith("y") and plain[:-1] in tree.by_name:
+            return False  # peachy bourbon
         if any(f"{plain} {kind}" in tree.by_name for kind in _FLAVOURED):
             return False
     return True

@@ -166,8 +166,9 @@ _VESSEL = (
     r"(?:glass(?:es)?|coupes?|flutes?|goblets?|tumblers?|mugs?|inside|rim)"
 )
 _RINSE = re.compile(
+    rf"(?:(?:and|then|now|i|we|you|just|first|so)[ ,]+)*"
     rf"(?:rinse|wash|coat|season|swirl|spray|mist)[ ](?:out[ ]|down[ ])?{_VESSEL}"
-    r"[ ](?:out[ ])?with[ ]",
+    r"[ ](?:out[ ])?with[ ](?:(?:just[ ])?a[ ](?:(?:little|tiny|wee)[ ])?(?:bit|touch|hint|splash|dash|drop)[ ]of[ ])?",
     re.IGNORECASE,
 )
 _EXPRESS = re.compile(
@@ -416,7 +417,9 @@ def _begins_a_use(text: str) -> bool:
 
 _PLENTY = re.compile(
     r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]"
-    r"|plenty[ ]|enough[ ]|some[ ](?!of\b))(?=\w)",
+    r"|plenty[ ]|enough[ ]|some[ ](?!of\b)|a[ ]little[ ](?:bit[ ]of[ ])?(?:of[ ])?"
+    r"(?!(?:splash|dash|drop|pinch|squeeze|drizzle|bit|less|more|under|over|touch|float|sprig|slice|piece|wedge"
+    r"|spoon|glug|slug|cube|handful|of|extra|short|shy)))(?=\w)",
     re.IGNORECASE,
 )
 """How much, without an amount."""
@@ -837,8 +840,6 @@ def _take_loose(draft: Draft) -> None:
 def take_how_much(draft: Draft, notes: Sequence[str]) -> tuple[str, ...]:
     """The notes of a *float of rum, about ½ oz*, whose amount is what the last of them says."""
     amount = draft.amount
-    if amount is not None and any(map(_VAGUE.fullmatch, draft.hedges)):
-        return _counted_in_a_note(draft, amount, notes)
     if amount is None or amount.unit not in ("float", "rinse") or amount.value != 1.0:
         return tuple(notes)
     for place, note in enumerate(notes):
@@ -855,18 +856,24 @@ def take_how_much(draft: Draft, notes: Sequence[str]) -> tuple[str, ...]:
     return tuple(notes)
 
 
-def _counted_in_a_note(draft: Draft, amount: Amount, notes: Sequence[str]) -> tuple[str, ...]:
-    """*A few mint leaves (8-10)*: how many they are, said behind them."""
+def count_what_is_noted(draft: Draft, notes: Sequence[str]) -> None:
+    """*A few mint leaves (8-10)*, *cucumber slices (3 or 4)*: how many they are, said behind."""
+    vague = any(map(_VAGUE.fullmatch, draft.hedges))
+    if draft.amount is not None and not vague:
+        return
     for note in notes:
         lead = lead_in(note)
+        begins = lead.length if lead else 0
         try:
-            found = _amount(f"{note[lead.length if lead else 0 :]} ", draft.units)
+            found = _amount(f"{note[begins:]} ", draft.units)
         except (AmountError, NegativeAmount):
             continue
-        behind = note[(lead.length if lead else 0) + found.end :].strip() if found else "x"
-        if found and not behind and found.unit in (None, "each", amount.unit):
-            draft.amount = Amount(found.value, found.high, amount.unit)
-    return tuple(notes)
+        if found is None or note[begins + found.end :].strip(" ."):
+            continue
+        unit = draft.amount.unit if draft.amount else "each"
+        if found.unit in (None, "each", unit):
+            draft.amount = Amount(found.value, found.high, unit)
+            return
 
 
 def hold_what_is_noted(draft: Draft, notes: Sequence[str]) -> None:

@@ -42,6 +42,8 @@ _SURE = (
     r"|i[ ]meant|i[ ]said[ ][\w ]{1,20},[ ]*(?:but[ ])?i[ ]mean(?:t)?|i[ ]should[ ](?:say"
     r"|have[ ]said)"
     r"|or[ ]was[ ]it,?[ ](?:yeah|yes|yep),?|no,?[ ](?:less|more),?[ ]like|actually,?"
+    r"|edit\b[:,]?|update\b[:,]?|edited[:,]?|fix[:,]|should['’]?ve[ ]been|shoulda[ ]been"
+    r"|(?:that|it)[ ](?:should(?:['’]ve|[ ]have)?[ ]been|should[ ]be|was[ ]meant[ ]to[ ]be|ought[ ]to[ ]be)"
     r"|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
     r"|let's[ ](?:say|make[ ](?:it|that)|call[ ]it|go)|no,?[ ](?=make|i[ ]mean|sorry|not[ ])"
     r"|no,?[ ](?=(?:one|two|three|four|five|six|half|ten|fifteen|twenty|thirty|[0-9])\b)"
@@ -216,6 +218,8 @@ def _slip(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
         wrong = _NOT_IT.match(after.text)
         if wrong:
             after = after.part(wrong.start("right"))
+        else:
+            after = _without_what_it_is_not(after, tree)
         other = None if wrong else _IT_NOT.fullmatch(after.text)
         if other:
             after = after.part(0, other.end("right"))
@@ -223,6 +227,16 @@ def _slip(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
         if better:
             return better
     return None
+
+
+def _without_what_it_is_not(after: Traced, tree: FamilyTree) -> Traced:
+    """*Not lime orange*: two names in a row behind *not* are what it is not, and what it is."""
+    if not after.text.casefold().startswith("not "):
+        return after
+    names = list(names_in(after.text, tree))
+    if len(names) < 2 or names[0].start > len("not the "):
+        return after
+    return after.part(names[1].start) if names[1].start == names[0].end + 1 else after
 
 
 def _change(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
@@ -262,8 +276,21 @@ def _end_of_the_thing(
     return None
 
 
+_WHY = re.compile(
+    r"[ ,]+(?:(?:be)?cause|['’]cause|cuz|cos|since|as[ ](?:these|the|this|my|it|they|i|we)|seeing[ ]as|otherwise"
+    r"|so[ ](?:that|it|we|the)|it['’]?s[ ](?:a|so|too|really)|they['’]?re|these[ ]are|this[ ]is|i[ ]think|if[ ]"
+    r"(?:you|the|it|they)|when[ ]the|for[ ]this[ ]one|this[ ]time|today|tonight|i[ ](?:like|want|prefer))\b.*$",
+    re.IGNORECASE,
+)
+"""*Make it three quarters because the lemons are sour*: why, which corrects nothing itself."""
+
+
 def _put_right(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
     """What was said before with what is said after in its place; None where that is neither."""
+    why = _WHY.search(after.text)
+    if why and after.text[: why.start()].strip():
+        better = _put_right(before, after.part(0, why.start()), tree, units)
+        return joined((better, ", ", after.part(why.start()).stripped())) if better else None
     amount, name = _last_amount(before.text, units), _last_name(before.text, tree, units)
     recounted = _recounted(before, after, name, tree)
     if recounted:

@@ -31,7 +31,8 @@ from barkeep.domain.ingredients.names import (
     may_change,
     states,
 )
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.slips import put_right
+from barkeep.domain.ingredients.tree import FamilyTree, singular
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
     WORD,
@@ -50,6 +51,8 @@ MOST_WORDS = 40
 _REACH = 3
 """So many words on either side of a name are tried with it."""
 
+_UNIT_IS_DONE = re.compile(r"[ ](?:it|them|that|this|those|in|into|on|onto|off|over|the|everything)\b", re.I)
+
 _PUT_RIGHT = frozenset(
     {"sorry", "scratch", "wait", "oops", "correction", "rather", "nope", "strike", "meant", "pardon"}
     | {"instead", "actually", "mistake", "swap", "change", "forget", "ignore", "double", "halve"}
@@ -57,6 +60,8 @@ _PUT_RIGHT = frozenset(
     | {"respectively", "total", "altogether", "ditto", "same"}
 )
 """Words that put right, share out or say again: read by whoever knows how, or asked about."""
+
+_INSTEAD_OF = re.compile(r"\binstead[ ]of\b", re.IGNORECASE)
 
 _MARKS = re.compile(r"[#=?$€£@^<>{}%*]")
 
@@ -86,7 +91,8 @@ _TIME = re.compile(
     r"|ingredients|styles|rums|gins|whiske?ys?|whiskies|vermouths|bitters[ ]here|fingers|hands|people|guests|drinks"
     r"|friends|rounds|glasses)\b|\b(?:step|page|number|day|batch|version|round|take)[ ][0-9]{1,3}\b"
     r"|\bone[ ](?:thing|side|hand|more[ ]thing|last[ ]thing|of[ ](?:my|our|the|those|these))\b"
-    r"|\b(?:this|that|last|first|next|which|good|other|any|each|every|the)[ ]one\b",
+    r"|\b(?:this|that|last|first|next|which|good|other|any|each|every)[ ]one\b"
+    r"|\b(?:the|that|this|my|our|a)[ ](?:[^\W\d_]+[ ])?(?P<one>one)\b",
     re.IGNORECASE,
 )
 """*Ten seconds*, *two kinds*: numbers that are no amount of anything poured."""
@@ -123,42 +129,89 @@ def said_freely(
 
     `told` are words of another language that name nothing, beside those of English.
     """
-    said = said.stripped()
-    words = list(WORD.finditer(said.text))
-    if not 1 < len(words) <= MOST_WORDS:
+    said = _joined_words(said.stripped(), tree)
+    if not 1 < len(said.text.split()) <= MOST_WORDS or _NO.search(said.text):
         return ()
-    if any(folded(word.group()) in _PUT_RIGHT for word in words) or _NO.search(said.text):
-        return ()
-    if _MARKS.search(STATEMENT.sub("", said.text)):
-        return ()
-    said = _joined_words(said, tree)
-    text = _TIME.sub(lambda time: "~" * len(time.group()), said.text)
-    amounts = _amounts(text, units)
+    text = _TIME.sub(_hidden, said.text)
+    told_of_it = [each.span() for each in STATEMENT.finditer(text)]
+    amounts = [each for each in _amounts(text, units) if not _covered(_span(each), told_of_it)]
     names = [each for each in names_in(text, tree) if not _inside(each, amounts)]
     amounts = _with_articles(text, _with_shares(text, amounts, names, tree), names)
     if len({dimension(str(each.amount.unit), units) for each in amounts} & _POURED) > 1:
         return ()  # three parts of what two ounces are of
     names = list(_widened(text, names, amounts, tree))
-    measured = [each for each in amounts if each.amount.unit is not None] or amounts
-    kinds = _of_one_head(text, measured, names, tree) if names and measured else None
-    pairs = kinds or (_paired(text, measured, names) if names and measured else None)
-    if pairs is None or _is_said_twice(pairs):
+    measured = [each for each in amounts if _counts(each, text, names)] or amounts
+    if not names or not measured:
         return ()
-    if any(_NOT_BEFORE_AN_AMOUNT.search(text[: amount.start]) for amount, _ in pairs):
-        return ()
-    if any(_ends_in_a_unit(text[: amount.start]) for amount, _ in pairs):
-        return ()
-    if not _stand_apart(text, pairs, names, tree):
+    kinds = _of_one_head(text, measured, names, tree)
+    if kinds is None:
+        names = _completed(text, names, measured, tree)
+    pairs = kinds or _paired(text, measured, names)
+    if pairs is None or not _is_plain(text, pairs, names, tree):
         return ()
     names += [name for _, name in kinds or ()]
-    spans = [(each.start, each.end) for each in (*measured, *names)]
+    spans = [*map(_span, (*measured, *names)), *told_of_it]
     left = [word for word in WORD.finditer(text) if not _covered(word.span(), spans)]
+    others = _INSTEAD_OF.sub("", " ".join(folded(word.group()) for word in left)).split()
+    if not _PUT_RIGHT.isdisjoint(others) or _MARKS.search(STATEMENT.sub("", said.text)):
+        return ()
     makers = {word.span() for word in left if not _is_accounted_for(word.group(), told)}
     makers -= set(_said_again(text, measured))
     if makers and not _are_a_makers(text, makers, names, tree):
         return ()
     things = _things(text, pairs)
     return tuple(_in_order(said, each, makers, tree) for each in things)
+
+
+def _hidden(time: re.Match[str]) -> str:
+    """As many marks as letters; of *the white one* the last word alone is hidden."""
+    start = time.start("one") - time.start() if time["one"] else 0
+    return time.group()[:start] + "~" * (len(time.group()) - start)
+
+
+def _span(found: FoundAmount | FoundName) -> tuple[int, int]:
+    return found.start, found.end
+
+
+def _counts(amount: FoundAmount, text: str, names: Sequence[FoundName]) -> bool:
+    """Whether an amount has a unit, or stands right before what it counts: *one egg white*."""
+    if amount.amount.unit is not None:
+        return True
+    return any(each.start >= amount.end and _belongs(text[amount.end : each.start]) for each in names)
+
+
+def _is_plain(
+    text: str,
+    pairs: Sequence[tuple[FoundAmount, FoundName]],
+    names: Sequence[FoundName],
+    tree: FamilyTree,
+) -> bool:
+    """Whether each amount and name stand so that nothing is said of them that changes them."""
+    if _is_said_twice(pairs) or not _stand_apart(text, pairs, names, tree):
+        return False
+    return not any(
+        _NOT_BEFORE_AN_AMOUNT.search(text[: amount.start])
+        or _ends_in_a_unit(text[: amount.start])
+        for amount, _ in pairs
+    )
+
+
+def _completed(
+    text: str, names: Sequence[FoundName], amounts: Sequence[FoundAmount], tree: FamilyTree
+) -> list[FoundName]:
+    """The names, with those that another one ends: *citric acid, 1/2 tsp malic*."""
+    ends = {text[each.start : each.end].split()[-1] for each in names}
+    found = [*names]
+    for number, amount in enumerate(amounts):
+        until = amounts[number + 1].start if number + 1 < len(amounts) else len(text)
+        if any(amount.end <= each.start < until for each in names):
+            continue
+        for end in sorted(ends):
+            which = _kind_told(text, amount.end, until, end, tree=tree)
+            if which is not None:
+                found.append(which)
+                break
+    return sorted(found, key=lambda each: each.start)
 
 
 def _said_again(text: str, amounts: Sequence[FoundAmount]) -> Iterator[tuple[int, int]]:
@@ -231,7 +284,7 @@ _HOW_MUCH = re.compile(
 
 def _is_accounted_for(word: str, told: frozenset[str] = frozenset()) -> bool:
     plain = folded(word)
-    if plain in told:
+    if plain in told or plain in ("one", "ones"):
         return True
     if is_a_number(word) or (unit_named(plain) and not tells_nothing_else(plain)):
         return False
@@ -317,6 +370,8 @@ def _plainly(text: str, amounts: Iterator[FoundAmount]) -> Iterator[FoundAmount]
     """Without a unit that only stands before an amount: *float 1/2 oz*."""
     last: FoundAmount | None = None
     for each in amounts:
+        if each.amount.unit_at == 0 and _UNIT_IS_DONE.match(text, each.end):
+            continue  # and drop it in
         if last is not None and (last.amount.unit_at or text[last.end : each.start].strip(" ,")):
             yield last
         last = each
@@ -375,7 +430,7 @@ def _words_beside(
     for word in reversed(words) if backwards else words:
         start, end = word.span()
         gap = text[end:edge] if backwards else text[edge:start]
-        if gap.strip(" -") or _covered((start + at, end + at), taken) or len(found) == _REACH:
+        if folded(word.group()) in _ONLY_JOINS or gap.strip(" -") or _covered((start + at, end + at), taken) or len(found) == _REACH:
             break
         found.append(start + at if backwards else end + at)
         edge = start if backwards else end
@@ -462,6 +517,42 @@ def _kind_told(text: str, start: int, end: int, kind: str, *, tree: FamilyTree) 
                 if alone is None or alone.key != found.key:
                     return FoundName(words[at][0], words[at + count - 1][1], found.key)
     return None
+
+
+def _in_one_word(word: str, tree: FamilyTree) -> tuple[str, str] | None:
+    """The two words that one was run together of: *darkrum*, *ouncesof*; None for any other."""
+    plain = folded(word)
+    if len(plain) < 6 or not plain.isalpha() or plain in tree.words or tells_nothing_else(plain):
+        return None
+    parted = [(plain[:at], plain[at:]) for at in range(2, len(plain) - 1)]
+    known = [each for each in parted if all(_is_known(part, tree) for part in each)]
+    return known[0] if len(known) == 1 else None
+
+
+def _is_known(part: str, tree: FamilyTree) -> bool:
+    if part in ("of", "and", "the", "with"):
+        return True
+    return len(part) > 2 and (part in tree.words or unit_named(part) is not None)
+
+
+def put_apart(said: Traced, tree: FamilyTree) -> Traced:
+    """The line with words that were run together put apart, and slips of the keys put right."""
+    for word in reversed([*WORD.finditer(said.text)]):
+        plain = folded(word.group())
+        if plain in tree.words or _is_accounted_for(plain) or is_a_number(plain) or unit_named(plain):
+            continue
+        if singular(plain) in tree.words:
+            continue
+        parted = _in_one_word(plain, tree)
+        meant = " ".join(parted) if parted else put_right(plain, tree.slips)
+        if meant and not _is_a_form_of(plain, meant):
+            said = said.said_instead(word.start(), word.end(), meant)
+    return said
+
+
+def _is_a_form_of(word: str, meant: str) -> bool:
+    """*Peachy* and *limes* are no slips."""
+    return word.startswith(meant) and word[len(meant) :] in ("y", "s", "ed", "d")
 
 
 def _is_said_twice(pairs: Sequence[tuple[FoundAmount, FoundName]]) -> bool:
@@ -580,4 +671,6 @@ def _chunks(part: Traced) -> Iterator[Traced]:
             yield piece
 
 
-_ONLY_JOINS = frozenset({"of", "and", "the", "a", "an", "then", "plus", "with", "so", "it"})
+_ONLY_JOINS = frozenset(
+    {"of", "and", "the", "a", "an", "then", "plus", "with", "so", "it", "or", "in", "to", "from"}
+)

@@ -163,7 +163,8 @@ def names_a_glass(text: str) -> bool:
 def tells_what_to_do_elsewhere(text: str) -> bool:
     """Whether a row that is no ingredient says in another language what is done."""
     words = [plain(each.group()) for each in WORD.finditer(text)]
-    counted = any(mark.isnumeric() for mark in text)
+    begins = bool(words) and words[0] in action_words()  # Frapper … pendant 10 s
+    counted = any(mark.isnumeric() for mark in text) and not begins
     return len(words) > 1 and not counted and not action_words().isdisjoint(words)
 
 
@@ -190,6 +191,27 @@ def speaks_of_nothing_poured(text: str) -> bool:
         return False
     unknown = sum(not tells_nothing_else(each) for each in words)
     return unknown <= _MOST_UNKNOWN * len(words)
+
+
+_TELLS_OF_THEN = re.compile(
+    r"\b(?:last[ ](?:time|week|night|year|month)|was|were|wasn['’]t|weren['’]t|used[ ]to|tried|liked|thought|had[ ](?:it"
+    r"|this|one|a)|follow|subscribe|comments?|episode|pt[ ]?[0-9]|part[ ](?:two|2)|channel|customers?|always[ ]tell"
+    r"|remember|invented|story|history|no[ ][^,]+[ ]in[ ](?:this|it|here)|(?:i|we)[ ](?:never|always|once|first|often)"
+    r"|reminds?|tastes?[ ](?:like|of)|wouldn['’]t|shouldn['’]t|don['’]t[ ](?:use|buy|bother|worry|skimp|be|forget|you)"
+    r"|never[ ]use|stands?[ ]for|means|is[ ](?:called|named|basically|actually|my|the[ ](?:best|star|key|secret))"
+    r"|good[ ](?:morning|evening|afternoon)|welcome|hello|everyone|thanks|cheers|link|recipe[ ](?:below|in))\b",
+    re.IGNORECASE,
+)
+_SPOKEN_TO_WHOEVER_LISTENS = 5
+
+
+def tells_of_another_time(text: str) -> bool:
+    """Whether a row that measures nothing tells a story, though it names something.
+
+    *Last time I used bourbon but it was too sweet*, *no citrus in this one*.
+    """
+    words = text.split()
+    return len(words) >= _SPOKEN_TO_WHOEVER_LISTENS and bool(_TELLS_OF_THEN.search(text))
 
 
 def tells_of_the_page(text: str) -> bool:

@@ -35,6 +35,7 @@ from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import (
     Draft,
     begun,
+    count_what_is_noted,
     hold_what_is_noted,
     take_around,
     take_how_much,
@@ -44,7 +45,8 @@ from barkeep.domain.spec_text.corrections import corrected, is_left, without_its
 from barkeep.domain.spec_text.flavours import may_be_poured
 from barkeep.domain.spec_text.for_so_many import question_of
 from barkeep.domain.spec_text.foreign_grammar import Unsure
-from barkeep.domain.spec_text.freely import said_freely
+from barkeep.domain.spec_text.found import WORD
+from barkeep.domain.spec_text.freely import put_apart, said_freely
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
 from barkeep.domain.spec_text.several import items_in, likely_split
@@ -91,7 +93,8 @@ _OPTIONAL = frozenset(
     }
 )
 _OPTIONAL_SAID = re.compile(
-    r"(?<!not )\boptional\b|\bif[ ](?:you(?:['’]re)?|one)[ ]"
+    r"(?<!not )\boptional\b|^(?:(?:and|but|only|just|totally|it['’]?s|that['’]?s|this|is|all|use|add|go[ ]for[ ]it"
+    r"|maybe)[ ,]+)*if[ ](?:you(?:['’]re)?|one)[ ]"
     r"(?:like|want|fancy|feel(?:ing)?|wish|prefer)\b",
     re.IGNORECASE,
 )
@@ -332,13 +335,53 @@ def _read_english(
     spoken = _without_mark(squeezed(spaced(text).rstrip()))
     said = corrected(put_in_writing(spoken, units), tree, units)
     read = _read_items(items_in(said, tree, units), text, tree=tree, units=units, garnish=garnish)
+    read = _without_repeats(read, said, spoken)
     if not any(each.in_other_order for line in read for each in line.complaints):
         return read
-    freely = said_freely(said, tree, units, told)
-    if not freely:
+    for better in (said, put_apart(said, tree)):
+        ways = [said_freely(better, tree, units, told)]
+        if better is not said:
+            ways.insert(0, items_in(better, tree, units))
+        for way in filter(None, ways):
+            again = _read_items(way, text, tree=tree, units=units, garnish=garnish)
+            if not any(each.complaints for each in again):
+                return tuple(_with_its_slips(each, better, spoken.text, tree) for each in again)
+        if better.text == said.text:
+            continue
+    return read
+
+
+def _with_its_slips(read: ReadLine, said: Traced, written: str, tree: FamilyTree) -> ReadLine:
+    """A line in whose name a slip was put right, called as it was written: *bourbn*."""
+    line = read.line
+    called = line.called or tree.in_sentence(line.ingredient)
+    for word in WORD.finditer(said.text):
+        places = said.places[word.start() : word.end()]
+        there = written[places[0] : places[-1] + 1] if places else ""
+        if len(set(places)) == 1 and len(word.group()) > 1:  # it was put in place of another
+            there = next(
+                (each.group() for each in WORD.finditer(written) if each.start() == places[0]), ""
+            )
+            called = re.sub(rf"(?<!\w){re.escape(word.group())}(?!\w)", there, called, flags=re.I)
+    called = re.sub(r"(?<!\w)(\w+)[ ]\1(?!\w)", r"\1", called)  # run together, and put apart
+    same = called == (line.called or tree.in_sentence(line.ingredient))
+    return read if same else replace(read, line=replace(line, called=called))
+
+
+def _without_repeats(
+    read: tuple[ReadLine, ...], said: Traced, spoken: Traced
+) -> tuple[ReadLine, ...]:
+    """A line put right by saying all of it again, once: *wait no it's the Old Tom, two ounces*."""
+    if said == spoken or len(read) < 2:
         return read
-    again = _read_items(freely, text, tree=tree, units=units, garnish=garnish)
-    return read if any(each.complaints for each in again) else again
+    kept: list[ReadLine] = []
+    for each in read:
+        line = each.line
+        alike = (line.ingredient, line.amount, line.amount_high, line.unit)
+        last = kept[-1].line if kept else None
+        if not last or alike != (last.ingredient, last.amount, last.amount_high, last.unit):
+            kept.append(each)
+    return tuple(kept)
 
 
 def _read_items(
@@ -407,6 +450,8 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     choice = _find(draft, tree)
     if choice is not None:
         hold_what_is_noted(draft, choice.notes)
+        if choice.match.key and tree[choice.match.key].unit == "each":
+            count_what_is_noted(draft, choice.notes)
         choice = replace(choice, notes=take_how_much(draft, choice.notes))
     amount = draft.amount
     match = choice.match if choice else Match(None, None, 0.0)

@@ -115,6 +115,11 @@ _RATIO = re.compile(
     re.IGNORECASE,
 )
 """*Simple, two to one*: how much sugar to how much water, where a syrup stands beside."""
+_JUST_THE_ONE = re.compile(
+    r"(?P<what>[^\W\d_][^,;()]*?)(?P<gap>[ ,]+just[ ](?:the[ ])?(?P<count>one|two|three)[ .!]*)$",
+    re.IGNORECASE,
+)
+"""*Egg white, just the one*."""
 _RATIO_IN_PARTS = re.compile(
     r"(?P<sugar>[1-3]|one|two|three|1[.]5)[ ]parts?(?P<first>[ ](?:of[ ])?(?:honey|sugar|maple|agave"
     r"|demerara|[\w]+[ ]sugar))?(?:[ ]*,[ ]*|[ ](?:to|and)[ ]|[ ])(?P<water>1|2|one|two)"
@@ -219,7 +224,7 @@ _HINTS = re.compile(
     r"|optional|[ ]shakes?[ ]|[¹²³†‡*]|that['’]?s|which[ ]is|it['’]s"
     r"|[ ]or[ ](?:two|three)\b|[ -]to[ -](?:one|two|[12])\b"
     r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq)\b"
-    r"|parts?|[ ]to[ ]the|all[ ]the[ ]way|fill"
+    r"|parts?|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
     re.IGNORECASE,
 )
@@ -397,6 +402,15 @@ def _with_its_ratio_of_parts(said: Traced, _units: BarUnits) -> Traced:
     return said.said_instead(lead.start(), begins, ", ") if lead else said
 
 
+def _with_its_count_first(said: Traced, units: BarUnits) -> Traced:
+    """*Egg white, just the one* is one egg white."""
+    found = _JUST_THE_ONE.fullmatch(said.text)
+    if found is None or next(amounts_in(found["what"], units), None) is not None:
+        return said
+    count = said.part(*found.span("count"))
+    return joined((count, " ", said.part(*found.span("what"))))
+
+
 def _with_its_top_behind(said: Traced, _units: BarUnits) -> Traced:
     """*Ginger ale fill it to the top* is ginger ale, to fill."""
     found = _TO_THE_TOP.search(said.text)
@@ -472,7 +486,7 @@ def _with_how_much_first(said: Traced, units: BarUnits) -> Traced:
 
 
 _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
-    *(_from_cells, _in_full, _with_its_ratio_of_parts, _with_its_ratio, _with_its_top_behind, _without_fillers, _without_purpose, _without_verb),
+    *(_from_cells, _in_full, _with_its_count_first, _with_its_ratio_of_parts, _with_its_ratio, _with_its_top_behind, _without_fillers, _without_purpose, _without_verb),
     *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
     *(_without_footnotes, _with_optional_behind, _with_dashes),
     *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),

@@ -45,6 +45,7 @@ from barkeep.domain.spec_text.headers import (
     serves_in_method,
     serves_in_title,
     speaks_of_nothing_poured,
+    tells_of_another_time,
     tells_of_the_page,
     tells_what_to_do_elsewhere,
     times_in_title,
@@ -228,10 +229,10 @@ class Reading:
         if wrong and self.lines and (begins_a_method(text) or _is_one_word_of_method(text)):
             self.method.append(text)
             return True
-        told = MARK.sub("", text, 1)
+        told_plainly = MARK.sub("", text, 1)
         if (
             wrong
-            and (tells_what_to_do(told) or tells_what_to_do_elsewhere(told))
+            and (tells_what_to_do(told_plainly) or tells_what_to_do_elsewhere(told_plainly))
             and not any(each.guesses for each in read)
             and not _measures_a_thing(text, self.tree, self.units)
         ):
@@ -241,7 +242,8 @@ class Reading:
             self.method.append(text)
             return False
         speaks = is_chatter(text) or speaks_of_nothing_poured(text)
-        if wrong and speaks and not self._names_anything(text):
+        told = tells_of_another_time(text) and not self._counts_anything(text)
+        if wrong and ((speaks and not self._names_anything(text)) or told):
             words = " ".join(text.split())
             self.fields.notes.append(words)
             self.remark(f"“{words}” is kept as a note")
@@ -263,6 +265,10 @@ class Reading:
             question = as_sentence("; ".join(asked))
             self._asked.append(_Asked(first, len(self.lines), " ".join(text.split()), question))
         return False
+
+    def _counts_anything(self, text: str) -> bool:
+        """Whether a text measures something, or begins with a number."""
+        return _measures(text, self.units) or text.strip()[:1].isnumeric()
 
     def _names_anything(self, text: str) -> bool:
         """Whether a text has a number, a unit or the name of an ingredient."""

@@ -73,6 +73,11 @@ _SAID_TWICE = re.compile(
 )
 
 
+_STAMMERED = re.compile(
+    r"\b(?P<words>[^\W\d_]+(?:[ ][^\W\d_]+){1,3})(?:[ ]*,?[ ]+(?P=words)\b)+", re.IGNORECASE
+)
+"""*Quarter ounce quarter ounce of*: words that are begun again."""
+
 _ISH = re.compile(r"(?P<number>(?:[0-9]+[ ])?[0-9./,]*[0-9¼½¾⅓⅔])[ -]?ish\b", re.IGNORECASE)
 
 
@@ -99,4 +104,6 @@ def squeezed(text: str) -> Traced:
         )
     for twice in reversed(list(_SAID_TWICE.finditer(found.text))):
         found = joined((found.part(0, twice.end("word")), found.part(twice.end())))
+    for twice in reversed(list(_STAMMERED.finditer(found.text))):
+        found = joined((found.part(0, twice.end("words")), found.part(twice.end())))
     return found

@@ -65,6 +65,11 @@ _OR_SO_MUCH = re.compile(r"or[ ](?:use[ ])?(?=[0-9.¼½¾]|an?[ ]|one|two|half)"
 _TOLD_APART = re.compile(
     r"\b(?:or|not|no|nothing|never|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
     r"|ideally|like|without|rather[ ]than|than|unless|from|vom|von|aus|du|d['’]un|dal|dall['’]|del|similar[ ]to|reminds[ ]me[ ]of"
+    r"|(?:so[ ])?that['’]?s[ ](?:the|your|my|our)|(?:i|we)[ ](?:also[ ])?(?:make|use|like|love|prefer|have|had|take)"
+    r"|(?:be)?cause|['’]cause|cos|since|these|those[ ]are|they['’]?re|this[ ]is|it['’]?s[ ](?:a|like|basically|just)"
+    r"|mine|ours|made[ ](?:with|from|of)|goes[ ]with|ersatzweise|alternativ|wahlweise|notfalls|statt|anstatt"
+    r"|anstelle|oder|à[ ]défaut|sinon|ou|au[ ]lieu[ ]de|plutôt[ ]que|in[ ]alternativa|oppure|altrimenti|invece[ ]di"
+    r"|al[ ]posto[ ]di|o[ ]in[ ]alternativa|en[ ]su[ ]defecto|o[ ]bien|o[ ]si[ ]no|si[ ]no|en[ ]vez[ ]de|en[ ]lugar[ ]de"
     r"|(?:with|into|in|over|onto|on|after|before|alongside|under|to|against|between|beside)"
     r"[ ](?:the|your|all[ ]the|both|that|those))[ ]",
     re.IGNORECASE,
@@ -100,7 +105,7 @@ _OR_SO_MANY = re.compile(
     r"(?:^|\b(?:or|maybe|perhaps|even|auch|ou|peut[ ]être|même|anche|forse|o|tal[ ]vez|incluso|quizás?"
     r"|sogar|eher|lieber|vielleicht|oder|plutôt|piuttosto|mejor|make[ ]it|better|rather|up[ ]to)[ ])"
     r"(?:[0-9]+(?:[.,/][0-9]+)?|[¼½¾]|[0-9]+[ ]?[¼½¾]|two|three|four|five|six|seven|eight|ten|twelve)"
-    r"(?=[ ]*$|[ ]+(?:if|for|when|depending|wenn|falls|si|se|per|pour|para|selon|je)\b)",
+    r"(?=[ .!]*$)",
     re.IGNORECASE,
 )
 """*Or 3*, *gern auch 6*, *maybe two if it is tart*: another number, of what the line counts."""
