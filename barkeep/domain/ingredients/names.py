@@ -28,6 +28,7 @@ from itertools import combinations
 
 from barkeep.domain.amounts.units import unit_named
 from barkeep.domain.ingredients.finder import nearest
+from barkeep.domain.ingredients.line_words import tells_nothing_else
 from barkeep.domain.ingredients.tree import (
     WITHOUT_MEANING,
     FamilyTree,
@@ -69,6 +70,11 @@ WORDS_AFTER = re.compile(
         |beaten|halved|quartered|diced|expressed|flamed|torn|slapped|floated|freshly|finely|lightly
         |gently|strained|shaken|softened|melted|split|left|please|each
         |an?[ ](?:bit|little|touch|tad)[ ](?:more|less)
+        |cracked|ground|shaved|dusted|sprinkled|poured|drizzled|pulled|brewed|steeped|picked|plucked|scooped
+        |whipped|whisked|heated|boiled|cooked|thinned|reduced|measured|weighed|packed|heaped|levelled|leveled
+        |rubbed|wiped|spanked|smacked|clapped|cubed|skewered|speared|stuck|tucked|draped|perched|placed|added
+        |used|needed|required|preferred|obviously|honestly|just|only|maybe|perhaps|probably|whatever|whichever
+        |or[ ]whatever|give[ ]it|as[ ]needed|if[ ]needed
         |soaked|doused|drenched|moistened|saturated|smashed|bashed|slightly|very
         |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance)|on[ ]top
         |(?:for|serves|makes|yields)[ ](?:about[ ]|around[ ])?(?:[0-9]+|one|two|three|four|five|six
@@ -411,7 +417,8 @@ def _states(note: str) -> bool:
     if _AT_LEAST.match(note):
         return False  # a least strength has a field of its own
     rest = _words(STATEMENT.sub(" ", note))
-    return all(word.strip(".,'&") in _STATING | WITHOUT_MEANING | _ONE_OF_IT for word in rest)
+    passing = WITHOUT_MEANING | _ONE_OF_IT if STATEMENT.search(note) else WITHOUT_MEANING
+    return all(word.strip(".,'&") in _STATING | passing for word in rest)
 
 
 def may_change(word: str) -> bool:
@@ -635,8 +642,15 @@ def _after_a_maker(name: str, tree: FamilyTree) -> Match | None:
         found = _named(_words(kind), tree, MAKER)
         if found and found.key is not None:
             made = _has_a_maker(found.key, tree) and _may_be_a_maker(_words(maker), tree)
+            made = made and not _is_only_talk(maker)
             return replace(found, maker=maker, called=kind) if made else None
     return None
+
+
+def _is_only_talk(words: str) -> bool:
+    """*Take your*, *I said*: whether small words are what anybody says, and no maker's."""
+    said = words.split()
+    return words == words.lower() and all(tells_nothing_else(folded(each)) for each in said)
 
 
 def _before_a_maker(name: str, tree: FamilyTree) -> Match | None:

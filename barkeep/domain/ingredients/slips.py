@@ -1,26 +1,23 @@
-"""Words of names as they are mistyped: one letter too many, too few, another, or two changed about.
+"""Words of names as fingers slip: a letter doubled or not, or two changed about.
 
-A slip is only put right where one word of all names is as near as that, and the first letter is
-its own: *tequilla*, *grapefriut*, *bourbn*. A short word is never put right, since it may as well
-be another.
+*Tequilla*, *grapefriut*, *lemmon*: such a word is hardly anything else, where one word of all names
+is as near as that. Whatever else is misspelt, or is short, may well be another word, and is asked
+about.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 
-LEAST_LETTERS = 5
+LEAST_LETTERS = 6
 """A shorter word is too near too many others."""
-
-_LEAST_TO_CHANGE_ONE = 6
-"""With one letter for another a word of five may be another word: *grape*, *crape*."""
 
 
 def slips_of(words: Iterable[str]) -> Mapping[str, tuple[str, ...]]:
     """What is left of each word with no letter or any one letter left out -> the words."""
     found: dict[str, tuple[str, ...]] = {}
     for word in words:
-        if len(word) >= LEAST_LETTERS and word.isalpha():
+        if len(word) >= LEAST_LETTERS - 1 and word.isalpha():
             for form in _shorter(word):
                 found[form] = (*found.get(form, ()), word)
     return found
@@ -47,12 +44,14 @@ def _shorter(word: str) -> Iterator[str]:
 def _is_a_slip(word: str, meant: str) -> bool:
     if abs(len(word) - len(meant)) == 1:
         longer, shorter = (word, meant) if len(word) > len(meant) else (meant, word)
-        return shorter in _shorter(longer)
+        return any(
+            longer[at] == longer[at - 1] and longer[:at] + longer[at + 1 :] == shorter
+            for at in range(1, len(longer))
+        )
     if len(word) != len(meant):
         return False
     other = [at for at in range(len(word)) if word[at] != meant[at]]
-    if len(other) == 2:
-        one, two = other
-        changed_about = word[one] == meant[two] and word[two] == meant[one]
-        return two == one + 1 and changed_about
-    return len(other) == 1 and len(word) >= _LEAST_TO_CHANGE_ONE
+    if len(other) != 2 or other[1] != other[0] + 1:
+        return False
+    one, two = other
+    return word[one] == meant[two] and word[two] == meant[one]

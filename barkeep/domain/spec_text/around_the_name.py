@@ -417,6 +417,10 @@ def _begins_a_use(text: str) -> bool:
 
 _PLENTY = re.compile(
     r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]"
+    r"|(?:(?:just|give[ ]it|with|add|and|then)[ ])*(?:an?|the|one|another|your)[ ](?:[^\W\d_]+,?[ ]){0,2}"
+    r"(?:squeeze|spritz|spray|mist|drizzle|hit|kiss|dollop|knob|grind|crack|dusting|shaving|swirl|smear|swig|sip"
+    r"|touch|hint|whisper|tad|suggestion|lick|smidgen|smidge|scrape|sprinkling|sprinkle|pour|shower|trickle"
+    r"|dribble|squirt|drizzling|whiff|nub|turn)s?[ ]of[ ](?:(?:the|your|my)[ ])?"
     r"|plenty[ ]|enough[ ]|some[ ](?!of\b)|a[ ]little[ ](?:bit[ ]of[ ])?(?:of[ ])?"
     r"(?!(?:splash|dash|drop|pinch|squeeze|drizzle|bit|less|more|under|over|touch|float|sprig|slice|piece|wedge"
     r"|spoon|glug|slug|cube|handful|of|extra|short|shy)))(?=\w)",

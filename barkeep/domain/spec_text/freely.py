@@ -109,7 +109,7 @@ _POURED = frozenset({"volume", "part", "mass"})
 
 _SHARE = re.compile(r"(?:an?[ ])?(?:half|three[ -]quarters?|a[ ]quarter|quarter)\b", re.IGNORECASE)
 
-_ARTICLE = re.compile(r"(?<![\w])(?:an?|one)[ ]+$", re.IGNORECASE)
+_ARTICLE = re.compile(r"(?<![\w])(?:an?|one)[ ]+(?P<how>(?:[^\W\d_]+,?[ ]+){0,3})$", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,6 +141,8 @@ def said_freely(
         return ()  # three parts of what two ounces are of
     names = list(_widened(text, names, amounts, tree))
     measured = [each for each in amounts if _counts(each, text, names)] or amounts
+    if len(names) == 1 and any(each.amount.unit_at for each in measured):
+        measured = [each for each in measured if each.amount.unit_at]  # a float of …, half an ounce
     if not names or not measured:
         return ()
     kinds = _of_one_head(text, measured, names, tree)
@@ -157,7 +159,7 @@ def said_freely(
         return ()
     makers = {word.span() for word in left if not _is_accounted_for(word.group(), told)}
     makers -= set(_said_again(text, measured))
-    if makers and not _are_a_makers(text, makers, names, tree):
+    if makers and not _are_a_makers(text, makers, [name for _, name in pairs], tree):
         return ()
     things = _things(text, pairs)
     return tuple(_in_order(said, each, makers, tree) for each in things)
@@ -341,9 +343,11 @@ def _with_articles(
         return [*amounts]
     for name in names[:1]:
         article = _ARTICLE.search(text[: name.start])
-        if article:
-            one = ReadAmount(value=1.0, high=None, unit=None, end=article.end(), unit_at=0)
-            return [FoundAmount(article.start(), article.end(), one)]
+        how = article["how"].replace(",", " ").split() if article else []
+        if article and all(folded(each) in ADJECTIVES or may_follow_a_name(each) for each in how):
+            ends = article.start("how")
+            one = ReadAmount(value=1.0, high=None, unit=None, end=ends - article.start(), unit_at=0)
+            return [FoundAmount(article.start(), ends, one)]
     return []
 
 
@@ -494,7 +498,7 @@ def _of_one_head(
         until = amounts[number + 1].start if number + 1 < len(amounts) else len(text)
         which = _kind_told(text, at, amount.start, kind, tree=tree)
         which = which or _kind_told(text, amount.end, until, kind, tree=tree)
-        if which is None or not tree.is_a(which.key, head.key):
+        if which is None:
             return None
         found.append((amount, which))
         at = max(amount.end, which.end)
@@ -566,6 +570,8 @@ def _paired(
 ) -> list[tuple[FoundAmount, FoundName]] | None:
     """Each amount with its name: the next one, or the one before where none follows."""
     first = names[0].start < amounts[0].start
+    if first and _take_turns(names, amounts):
+        return [*zip(amounts, names, strict=True)]
     pairs: list[tuple[FoundAmount, FoundName]] = []
     for number, amount in enumerate(amounts):
         last = amounts[number - 1].end if number else 0
@@ -583,6 +589,14 @@ def _paired(
         else:
             return None
     return pairs
+
+
+def _take_turns(names: Sequence[FoundName], amounts: Sequence[FoundAmount]) -> bool:
+    """Whether each name has its amount behind it: *dark rum one ounce light rum one ounce*."""
+    if len(names) != len(amounts):
+        return False
+    found = [each for pair in zip(names, amounts, strict=True) for each in pair]
+    return all(one.end <= other.start for one, other in zip(found, found[1:], strict=False))
 
 
 def _belongs(gap: str) -> bool:
@@ -614,7 +628,7 @@ def _in_order(
     """One thing in the usual order: its amount, its name with its maker, and all else behind."""
     name_at = thing.name.start
     own = [start for start, end in makers if thing.start <= start and end <= name_at]
-    begins = min(own) if own and own[-1] < name_at else name_at
+    begins = min(own) if own and not _STOPS.search(said.text[min(own) : name_at]) else name_at
     whole = [(begins, thing.name.end)]
     parts: list[Traced | str] = []
     if thing.amount is not None:

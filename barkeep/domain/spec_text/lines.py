@@ -545,7 +545,7 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
     name = _ASKED_ALONE.get(word)
     if word == "bitters" and draft.amount and _is_more_than_dashes(draft):
         which = "so much bitters is seldom poured; which are these, or how many dashes?"
-        return Complaint(draft.at, lambda: which)
+        return Complaint(draft.at, lambda: which, which=True)
     told_more = match.stated or match.maker or match.changed
     if name is None or told_more or draft.amount is None or draft.beside_others:
         return None

@@ -120,6 +120,13 @@ _JUST_THE_ONE = re.compile(
     re.IGNORECASE,
 )
 """*Egg white, just the one*."""
+_WHATEVER = re.compile(
+    r"(?<![\w])(?P<which>whatever|whichever|any)[ ](?P<what>[^,;()]+?)[ ](?P<tail>(?:you|we|i|they|is|happens)"
+    r"(?:['’](?:ve|re|s|d))?[ ](?:like|have|got|prefer|love|want|on[ ]hand|around|open|there|to[ ]be|fancy|find|can|use)"
+    r"\b.*)$",
+    re.IGNORECASE,
+)
+"""*Whatever ginger beer you like*."""
 _RATIO_IN_PARTS = re.compile(
     r"(?P<sugar>[1-3]|one|two|three|1[.]5)[ ]parts?(?P<first>[ ](?:of[ ])?(?:honey|sugar|maple|agave"
     r"|demerara|[\w]+[ ]sugar))?(?:[ ]*,[ ]*|[ ](?:to|and)[ ]|[ ])(?P<water>1|2|one|two)"
@@ -224,7 +231,7 @@ _HINTS = re.compile(
     r"|optional|[ ]shakes?[ ]|[¹²³†‡*]|that['’]?s|which[ ]is|it['’]s"
     r"|[ ]or[ ](?:two|three)\b|[ -]to[ -](?:one|two|[12])\b"
     r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq)\b"
-    r"|parts?|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
+    r"|parts?|which|any[ ]|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
     re.IGNORECASE,
 )
@@ -411,6 +418,15 @@ def _with_its_count_first(said: Traced, units: BarUnits) -> Traced:
     return joined((count, " ", said.part(*found.span("what"))))
 
 
+def _with_its_choice_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*Whatever ginger beer you like* is ginger beer, whatever you like."""
+    found = _WHATEVER.search(said.text)
+    if found is None:
+        return said
+    parts = [said.part(*found.span(each)) for each in ("what", "which", "tail")]
+    return joined((said.part(0, found.start()), parts[0], ", ", parts[1], " ", parts[2]))
+
+
 def _with_its_top_behind(said: Traced, _units: BarUnits) -> Traced:
     """*Ginger ale fill it to the top* is ginger ale, to fill."""
     found = _TO_THE_TOP.search(said.text)
@@ -486,7 +502,7 @@ def _with_how_much_first(said: Traced, units: BarUnits) -> Traced:
 
 
 _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
-    *(_from_cells, _in_full, _with_its_count_first, _with_its_ratio_of_parts, _with_its_ratio, _with_its_top_behind, _without_fillers, _without_purpose, _without_verb),
+    *(_from_cells, _in_full, _with_its_choice_behind, _with_its_count_first, _with_its_ratio_of_parts, _with_its_ratio, _with_its_top_behind, _without_fillers, _without_purpose, _without_verb),
     *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
     *(_without_footnotes, _with_optional_behind, _with_dashes),
     *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),

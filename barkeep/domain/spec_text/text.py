@@ -225,7 +225,7 @@ class Reading:
         if self._takes_out(text) or self._only_says_again(text) or self._corrects(text, row):
             return False
         read = self._read_after_the_last(text)
-        wrong = any(each.complaints for each in read)
+        wrong = any(each.complaints for each in read) or self._only_ices(text, read)
         if wrong and self.lines and (begins_a_method(text) or _is_one_word_of_method(text)):
             self.method.append(text)
             return True
@@ -265,6 +265,11 @@ class Reading:
             question = as_sentence("; ".join(asked))
             self._asked.append(_Asked(first, len(self.lines), " ".join(text.split()), question))
         return False
+
+    def _only_ices(self, text: str, read: Sequence[ReadLine]) -> bool:
+        """*Strain over one big rock*: whether a row says what to do, and names but the ice for it."""
+        ices = all(self.tree.is_a(each.line.ingredient, "ice") for each in read if each.known)
+        return ices and begins_a_method(text) and tells_what_to_do(text)
 
     def _counts_anything(self, text: str) -> bool:
         """Whether a text measures something, or begins with a number."""

@@ -74,7 +74,7 @@ _SAID_TWICE = re.compile(
 
 
 _STAMMERED = re.compile(
-    r"\b(?P<words>[^\W\d_]+(?:[ ][^\W\d_]+){1,3})(?:[ ]*,?[ ]+(?P=words)\b)+", re.IGNORECASE
+    r"\b(?P<words>[^\W\d_]+(?:[ ][^\W\d_]+){1,3}(?<![ ]and)(?<![ ]or)(?<![ ]to))(?:[ ]*,?[ ]+(?P=words)\b)+", re.IGNORECASE
 )
 """*Quarter ounce quarter ounce of*: words that are begun again."""
 
