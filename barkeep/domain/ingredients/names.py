@@ -51,7 +51,7 @@ _ADJECTIVES_LIST = """
     cold cool iced hot warm strong good quality high fine best large small medium big thin thick
     long short heavy scant generous level heaped ripe raw homemade house made organic unwaxed washed
     premium bottled quality decent flaky flaked coarse house generic standard
-    whole clear plain pure real few your favourite favorite of the well
+    whole clear plain pure real few your favourite favorite of the well other another any similar
 """
 ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 """Words in front of a name that leave it the same ingredient (*common practice*)."""
@@ -643,6 +643,7 @@ def _after_a_maker(name: str, tree: FamilyTree) -> Match | None:
         if found and found.key is not None:
             made = _has_a_maker(found.key, tree) and _may_be_a_maker(_words(maker), tree)
             made = made and not _is_only_talk(maker)
+            made = made and (found.key in tree.alcoholic or maker[:1].isupper())
             return replace(found, maker=maker, called=kind) if made else None
     return None
 
@@ -677,12 +678,13 @@ def _has_a_maker(key: str, tree: FamilyTree) -> bool:
     return (ingredient.abv_percent or 0.0) > 0.5 or several
 
 
+_PUTS_RIGHT = frozenset({"sorry", "meant", "mean", "wait", "actually", "scratch", "oops"})
 _JOINS = frozenset({"or", "oder", "ou", "oppure", "o", "u", "and", "with", "plus", "and/or"})
 
 
 def _may_be_a_maker(words: list[str], tree: FamilyTree) -> bool:
     """Whether no word is an ingredient, a flavour, or changes what the kind is."""
-    if words and words[-1] in _JOINS:
+    if words and (words[-1] in _JOINS or not _PUTS_RIGHT.isdisjoint(words)):
         return False  # korn or vodka: what is joined is no maker's
     for word in words:
         plain = word.strip(".,'&")

@@ -129,7 +129,7 @@ _SPEECH_LIST = """
     build building balance sour sweet bitter acid side sugar citrus fruit split goes everything else
     throughout always usually today tonight episode recipe spec call calls called calling if feel
     make making makes made mix end finish finishing round rounding bring hit hitting knock finally
-    combine combining stir shake muddle grate crack cracking cracked at them other along alongside
+    combine combining juice stir shake muddle grate crack cracking cracked at them other along alongside
     thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
     schooner mug flute goblet tumbler pitcher jug kick people folks guests place sprinkle tell
     under almost nearly roughly exactly shy
@@ -166,6 +166,7 @@ _VESSEL = (
     r"(?:glass(?:es)?|coupes?|flutes?|goblets?|tumblers?|mugs?|inside|rim)"
 )
 _RINSE = re.compile(
+    r"(?:absinthe[ ])?rinse[ ]*[:–-][ ]*(?=\w)|"
     rf"(?:(?:and|then|now|i|we|you|just|first|so)[ ,]+)*"
     rf"(?:rinse|wash|coat|season|swirl|spray|mist)[ ](?:out[ ]|down[ ])?{_VESSEL}"
     r"[ ](?:out[ ])?with[ ](?:(?:just[ ])?a[ ](?:(?:little|tiny|wee)[ ])?(?:bit|touch|hint|splash|dash|drop)[ ]of[ ])?",

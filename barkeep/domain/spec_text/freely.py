@@ -78,7 +78,7 @@ _OR_MORE = re.compile(
 """What stands between the two ends of a range, or between an amount and what it may be."""
 
 _STOPS = re.compile(
-    r"[ ]*(?:[,;:()\[\]–—|/!?]|(?<![ ][a-z]{1}[a-z])(?<!approx)(?<!max)(?<!min)[.])"
+    r"[ ]*(?:[,;:()\[\]–—|/!?]|(?<!\bca)(?<!\boz)(?<!\bml)(?<!\bcl)(?<!\bc)(?<!approx)(?<!max)(?<!min)[.])"
     r"[ ,;:()\[\]–—|/.!?]*|[ ]+-+[ ]+"
 )
 
@@ -88,8 +88,7 @@ _TIME = re.compile(
     r"|twenty|thirty))?[ -]?(?:seconds?|secs?|minutes?|mins?|hours?|hrs?|days?|weeks?|months?"
     r"|times?|°[ ]?[CF]?|degrees)\b"
     r"|(?:two|three|four|[2-4])[ ](?:different[ ])?(?:kinds?|types?|sorts?|things|ways|steps|parts[ ]to[ ]it"
-    r"|ingredients|styles|rums|gins|whiske?ys?|whiskies|vermouths|bitters[ ]here|fingers|hands|people|guests|drinks"
-    r"|friends|rounds|glasses)\b|\b(?:step|page|number|day|batch|version|round|take)[ ][0-9]{1,3}\b"
+    r"|ingredients|styles|rums|gins|whiske?ys?|whiskies|vermouths|people|guests|friends)\b|\b(?:step|page|number|day|batch|version|round|take)[ ][0-9]{1,3}\b"
     r"|\bone[ ](?:thing|side|hand|more[ ]thing|last[ ]thing|of[ ](?:my|our|the|those|these))\b"
     r"|\b(?:this|that|last|first|next|which|good|other|any|each|every)[ ]one\b"
     r"|\b(?:the|that|this|my|our|a)[ ](?:[^\W\d_]+[ ])?(?P<one>one)\b",
@@ -141,18 +140,21 @@ def said_freely(
         return ()  # three parts of what two ounces are of
     names = list(_widened(text, names, amounts, tree))
     measured = [each for each in amounts if _counts(each, text, names)] or amounts
-    if len(names) == 1 and any(each.amount.unit_at for each in measured):
-        measured = [each for each in measured if each.amount.unit_at]  # a float of …, half an ounce
+    if len(names) == 1:
+        measured = _after_a_float(text, measured, names[0])
+    if len(names) == 1 and not measured:
+        return _with_no_amount(said, text, names[0], told, tree=tree)
     if not names or not measured:
         return ()
     kinds = _of_one_head(text, measured, names, tree)
     if kinds is None:
         names = _completed(text, names, measured, tree)
+    measured, beside = _without_twins(text, measured)
     pairs = kinds or _paired(text, measured, names)
     if pairs is None or not _is_plain(text, pairs, names, tree):
         return ()
     names += [name for _, name in kinds or ()]
-    spans = [*map(_span, (*measured, *names)), *told_of_it]
+    spans = [*map(_span, (*measured, *beside, *names)), *told_of_it]
     left = [word for word in WORD.finditer(text) if not _covered(word.span(), spans)]
     others = _INSTEAD_OF.sub("", " ".join(folded(word.group()) for word in left)).split()
     if not _PUT_RIGHT.isdisjoint(others) or _MARKS.search(STATEMENT.sub("", said.text)):
@@ -169,6 +171,52 @@ def _hidden(time: re.Match[str]) -> str:
     """As many marks as letters; of *the white one* the last word alone is hidden."""
     start = time.start("one") - time.start() if time["one"] else 0
     return time.group()[:start] + "~" * (len(time.group()) - start)
+
+
+_MOST_WORDS_ALONE = 9
+"""Words of a line without an amount; more of them tell what to do."""
+
+
+def _with_no_amount(
+    said: Traced, text: str, name: FoundName, told: frozenset[str], *, tree: FamilyTree
+) -> tuple[Traced, ...]:
+    """*Just enough soda to fill the glass*: a name alone, and what is said of how much of it."""
+    words = [word for word in WORD.finditer(text) if not _covered(word.span(), [_span(name)])]
+    before = [folded(word.group()) for word in words if word.end() <= name.start]
+    if len(words) > _MOST_WORDS_ALONE or not _stand_apart(text, [], [name], tree):
+        return ()
+    if not all(_is_accounted_for(word.group(), told) for word in words):
+        return ()
+    if not all(may_follow_a_name(each) or each in ADJECTIVES or each in told for each in before):
+        return ()
+    if not _PUT_RIGHT.isdisjoint(folded(word.group()) for word in words) or _MARKS.search(text):
+        return ()
+    if _NOT_BEFORE_AN_AMOUNT.search(text[: name.start].removesuffix("a ").removesuffix("an ")):
+        return ()
+    return (_in_order(said, _Thing(None, name, 0, len(text)), set(), tree),)
+
+
+def _after_a_float(
+    text: str, amounts: Sequence[FoundAmount], name: FoundName
+) -> list[FoundAmount]:
+    """*Float of red wine half an ounce*: the amount behind the name says how much that is."""
+    loose = [each for each in amounts if not each.amount.unit_at and each.end <= name.start]
+    rest = [each for each in amounts if each not in loose]
+    behind = all(each.start >= name.end and not _is_in_brackets(text, each.start) for each in rest)
+    return rest if loose and rest and behind else [*amounts]
+
+
+def _without_twins(
+    text: str, amounts: Sequence[FoundAmount]
+) -> tuple[list[FoundAmount], list[FoundAmount]]:
+    """The amounts, and those that stand in brackets right behind one: *1 bottle (75 cl)*."""
+    kept: list[FoundAmount] = []
+    beside: list[FoundAmount] = []
+    for each in amounts:
+        gap = text[kept[-1].end : each.start] if kept else ""
+        closed = text[each.end :].lstrip(" .").startswith(")")
+        (beside if gap.strip() == "(" and closed else kept).append(each)
+    return kept, beside
 
 
 def _span(found: FoundAmount | FoundName) -> tuple[int, int]:
@@ -189,7 +237,7 @@ def _is_plain(
     tree: FamilyTree,
 ) -> bool:
     """Whether each amount and name stand so that nothing is said of them that changes them."""
-    if _is_said_twice(pairs) or not _stand_apart(text, pairs, names, tree):
+    if _is_said_twice(pairs) or _is_made_up_of_others(pairs, tree) or not _stand_apart(text, pairs, names, tree):
         return False
     return not any(
         _NOT_BEFORE_AN_AMOUNT.search(text[: amount.start])
@@ -238,7 +286,7 @@ def _stand_apart(
         return False
     if any(one.end + 1 >= other.start for one, other in zip(names, names[1:], strict=False)):
         return False
-    for _, name in pairs:
+    for name in [name for _, name in pairs] or names:
         behind = _NEXT.match(text, name.end)
         if behind and not _may_follow(behind["word"], name, tree):
             return False
@@ -518,9 +566,25 @@ def _kind_told(text: str, start: int, end: int, kind: str, *, tree: FamilyTree) 
             exact = found is not None and found.confidence >= ADJUSTED and not found.stated
             if found and found.key and exact and folded(said) not in ADJECTIVES:
                 alone = match_name(kind, tree)
-                if alone is None or alone.key != found.key:
+                named_so = folded(said) in folded(found.matched or "")
+                if alone is None or alone.key != found.key or named_so:
                     return FoundName(words[at][0], words[at + count - 1][1], found.key)
     return None
+
+
+def _is_made_up_of_others(
+    pairs: Sequence[tuple[FoundAmount, FoundName]], tree: FamilyTree
+) -> bool:
+    """*1 oz rum blend: 1/2 oz Jamaican, 1/2 oz Demerara*: whether one amount is the others' sum."""
+    for amount, name in pairs:
+        kinds = [
+            each.amount.value
+            for each, other in pairs
+            if other is not name and tree.is_a(other.key, name.key)
+        ]
+        if len(kinds) > 1 and abs(sum(kinds) - amount.amount.value) < 0.01:
+            return True
+    return False
 
 
 def _in_one_word(word: str, tree: FamilyTree) -> tuple[str, str] | None:

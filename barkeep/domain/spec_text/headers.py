@@ -71,7 +71,8 @@ _OF_THE_PAGE = re.compile(
     r"|(?:adapted|inspired|taken|borrowed|stolen|based)[ ](?:from|by|on)[ ].*"
     r"|(?:recipe|photos?|words|created|invented)[ ](?:by|from|courtesy)[ ].*"
     r"|(?:a|my|our|this[ ]is[ ]a)[ ](?:riff|twist|take|variation)[ ]on[ ].*"
-    r"|there(?:['’]s|[ ]is|[ ]are)[ ]no[ ].*",
+    r"|there(?:['’]s|[ ]is|[ ]are)[ ]no[ ].*|(?:(?:no|without|skip[ ]the|garnish[ ]?:)[ ](?:a[ ])?)(?:garnish|none|n/a|ice)[ .!]*"
+    r"|(?:enjoy|cheers|done|voil[aà]|santé|prost|salute|salud|perfect|delicious|yum)[ .!]*",
     re.IGNORECASE,
 )
 

@@ -50,7 +50,7 @@ from barkeep.domain.spec_text.freely import put_apart, said_freely
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
 from barkeep.domain.spec_text.several import items_in, likely_split
-from barkeep.domain.spec_text.speech import put_in_writing, with_its_kind
+from barkeep.domain.spec_text.speech import in_pieces, put_in_writing, with_its_kind
 from barkeep.domain.spec_text.traced import Traced, squeezed
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
@@ -333,12 +333,14 @@ def _read_english(
         line = Line(text.strip()[:LONGEST], "", garnish=garnish)
         return (ReadLine(line, (Complaint(0, lambda: too_long),)),)
     spoken = _without_mark(squeezed(spaced(text).rstrip()))
-    said = corrected(put_in_writing(spoken, units), tree, units)
+    written = put_in_writing(spoken, units)
+    said = corrected(written, tree, units)
     read = _read_items(items_in(said, tree, units), text, tree=tree, units=units, garnish=garnish)
-    read = _without_repeats(read, said, spoken)
+    read = _without_repeats(read, said, written)
     if not any(each.in_other_order for line in read for each in line.complaints):
         return read
-    for better in (said, put_apart(said, tree)):
+    pieces = in_pieces(said, units)
+    for better in dict.fromkeys((said, pieces, put_apart(pieces, tree))):
         ways = [said_freely(better, tree, units, told)]
         if better is not said:
             ways.insert(0, items_in(better, tree, units))
@@ -346,8 +348,6 @@ def _read_english(
             again = _read_items(way, text, tree=tree, units=units, garnish=garnish)
             if not any(each.complaints for each in again):
                 return tuple(_with_its_slips(each, better, spoken.text, tree) for each in again)
-        if better.text == said.text:
-            continue
     return read
 
 
@@ -369,10 +369,10 @@ def _with_its_slips(read: ReadLine, said: Traced, written: str, tree: FamilyTree
 
 
 def _without_repeats(
-    read: tuple[ReadLine, ...], said: Traced, spoken: Traced
+    read: tuple[ReadLine, ...], said: Traced, written: Traced
 ) -> tuple[ReadLine, ...]:
     """A line put right by saying all of it again, once: *wait no it's the Old Tom, two ounces*."""
-    if said == spoken or len(read) < 2:
+    if said == written or len(read) < 2:
         return read
     kept: list[ReadLine] = []
     for each in read:
@@ -701,7 +701,8 @@ def _not_said_which(choice: Choice, draft: Draft, tree: FamilyTree) -> Complaint
     changed = choice.match.changed
     if changed:
         kind = tree.in_sentence(key)
-        return Complaint(draft.at, lambda: f"“{changed}” may make something else of {kind}")
+        told = f"“{changed}” may make something else of {kind}"
+        return Complaint(draft.at, lambda: told, in_other_order=True)
     called = folded(choice.match.called)
     if not choice.makers or called not in _ASKED_WHICH:
         return None

@@ -167,6 +167,11 @@ _MEASURED = re.compile(
 )
 """Measures as they are spelt or sound, behind a number."""
 
+_MEASURE_HINTS = frozenset(
+    {"m", "c", "o", "m.l", "c.l", "o.z", "mills", "mill's", "miles", "milz", "meals", "mil's", "em", "see"}
+    | {"cee", "ounce's", "ouncies", "announces"}
+)
+
 _GLUED = re.compile(
     r"\b(?P<tens>twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)"
     r"(?P<ones>one|two|three|four|five|six|seven|eight|nine)\b",
@@ -187,12 +192,13 @@ def as_said(said: Traced) -> Traced:
         for found in reversed(list(_HEARD.finditer(said.text))):
             meant = _MEANT[found.group().casefold()]
             said = said.said_instead(found.start(), found.end(), meant)
-    for found in reversed(list(_MEASURED.finditer(said.text))):
+    spelt = not words.isdisjoint(_MEASURE_HINTS)
+    for found in reversed(list(_MEASURED.finditer(said.text)) if spelt else []):
         before = said.text[: found.start()].split()[-1].strip(",.")
         if before[-1:].isnumeric() or before.casefold() in NUMBER_WORDS | {"five", "point"}:
             unit = "ml" if found["ml"] else "cl" if found["cl"] else "oz"
             said = said.said_instead(*found.span(), unit)
-    for found in reversed(list(_GLUED.finditer(said.text))):
+    for found in reversed(list(_GLUED.finditer(said.text)) if "ty" in said.text else []):
         said = said.said_instead(*found.span(), f"{found['tens']}-{found['ones']}")
     if not words.isdisjoint(_NUMBER_HINTS):
         for pattern, number in _NUMBERS:

@@ -127,6 +127,17 @@ _WHATEVER = re.compile(
     re.IGNORECASE,
 )
 """*Whatever ginger beer you like*."""
+_CAN_HOLDS = re.compile(
+    r"\b(?P<size>four|five|six|seven|eight|ten|twelve|fourteen|fifteen|sixteen|twenty|three[ ]hundred|five[ ]hundred"
+    r"|seven[ ]fifty)[ -](?P<unit>ounce|ml|mil)(?=[ -](?:cans?|bottles?|tins?|cartons?|jars?)\b)",
+    re.IGNORECASE,
+)
+"""*A six ounce can*: how much it holds, in words."""
+_SIZES: Mapping[str, str] = {
+    **{"four": "4", "five": "5", "six": "6", "seven": "7", "eight": "8", "ten": "10", "twelve": "12"},
+    **{"fourteen": "14", "fifteen": "15", "sixteen": "16", "twenty": "20", "three hundred": "300"},
+    **{"five hundred": "500", "seven fifty": "750"},
+}
 _RATIO_IN_PARTS = re.compile(
     r"(?P<sugar>[1-3]|one|two|three|1[.]5)[ ]parts?(?P<first>[ ](?:of[ ])?(?:honey|sugar|maple|agave"
     r"|demerara|[\w]+[ ]sugar))?(?:[ ]*,[ ]*|[ ](?:to|and)[ ]|[ ])(?P<water>1|2|one|two)"
@@ -209,6 +220,22 @@ _LONG_PIECE = re.compile(
     r"(?:[ ]of)?[ ](?=\w)",
     re.IGNORECASE,
 )
+_IN_PIECES = re.compile(
+    r"(?P<count>(?:[0-9]{1,2}(?:[ ]?(?:-|–|to|or)[ ]?[0-9]{1,2})?|an?|one|two|three|four|five|six|a[ ]few"
+    r"|a[ ]couple(?:[ ]of)?)[ ])(?P<what>(?:(?!of[ ])[^\W\d_]+[- ]){0,2}?"
+    r"(?:strip|ribbon|chunk|knob|thumb|nub|segment|spear|disc|round|ring|stalk|swath|curl|shard|sliver|length"
+    r"|cheek|scoop|bunch|bulb|clove|pod|head|ear|rib|nest|flake|shaving|nugget|block|lump)e?s?)"
+    r"[ ](?:of[ ])?(?=[^\W\d_])",
+    re.IGNORECASE,
+)
+"""*2 wide strips of orange peel*: so many pieces, and what they are like."""
+_BAG_OF = re.compile(
+    r"(?:(?:1|one|an?)[ ])?[(]?(?P<size>[0-9]+(?:[./][0-9]+)?[ -]?(?:oz|ounces?|ml|g|grams?|cl|l|lb))[.]?[)]?[ -]+"
+    r"(?P<pack>bags?|box(?:es)?|cartons?|tubs?|jars?|packets?|packs?|packages?|pouch(?:es)?|tubes?|punnets?"
+    r"|sachets?|bricks?)[ ](?:of[ ])?(?=[^\W\d_])",
+    re.IGNORECASE,
+)
+"""*12 oz bag of frozen strawberries*: how much it holds."""
 _SOME_OF = re.compile(
     r"(?:(?:and|then|now|so|we['’]ll|i['’]ll|take|add|get|use)[ ,]+)*(?:a[ ]bit|some"
     r"|a[ ]little)[ ]of"
@@ -327,6 +354,34 @@ def _with_its_length_behind(said: Traced, units: BarUnits) -> Traced:
     return joined((f"{count} piece ", said.part(long.end()), f", {size}{what}"))
 
 
+def _in_pieces(said: Traced, units: BarUnits) -> Traced:
+    """*Two wide strips of orange peel* are two pieces of it, wide strips."""
+    found = _IN_PIECES.match(said.text)
+    if found is None or _is_a_unit(found["what"], units):
+        return said
+    count, what = (said.part(*found.span(each)) for each in ("count", "what"))
+    return joined((count.stripped(), " piece ", said.part(found.end()), ", ", what))
+
+
+def in_pieces(said: Traced, units: BarUnits) -> Traced:
+    """The line with what a piece or a packet of it is like behind, where it begins with that."""
+    return _without_its_bag(_in_pieces(said, units), units)
+
+
+def _is_a_unit(word: str, units: BarUnits) -> bool:
+    found = amount_at(f"1 {word} ", units)
+    return found is not None and found.unit not in (None, "each")
+
+
+def _without_its_bag(said: Traced, _units: BarUnits) -> Traced:
+    """*12 oz bag of strawberries* is 12 oz of them, from a bag."""
+    found = _BAG_OF.match(said.text)
+    if found is None:
+        return said
+    size, pack = (said.part(*found.span(each)) for each in ("size", "pack"))
+    return joined((size, " ", said.part(found.end()), ", ", pack))
+
+
 _INCHES = re.compile(
     r"(?P<size>(?:[0-9]+(?:[./][0-9]+)?|[¼½¾]|an?|one|two|three|half[ ]an?)[ ]?(?:inch(?:es)?|cm))"
     r"[ ]of[ ](?=[^\W\d_])",
@@ -418,6 +473,15 @@ def _with_its_count_first(said: Traced, units: BarUnits) -> Traced:
     return joined((count, " ", said.part(*found.span("what"))))
 
 
+def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
+    """*A six ounce can* is a 6 oz can."""
+    return _instead(
+        said,
+        _CAN_HOLDS,
+        lambda found: f"{_SIZES[folded(found['size'])]} {'oz' if found['unit'][0] in 'oO' else 'ml'}",
+    )
+
+
 def _with_its_choice_behind(said: Traced, _units: BarUnits) -> Traced:
     """*Whatever ginger beer you like* is ginger beer, whatever you like."""
     found = _WHATEVER.search(said.text)
@@ -502,7 +566,7 @@ def _with_how_much_first(said: Traced, units: BarUnits) -> Traced:
 
 
 _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
-    *(_from_cells, _in_full, _with_its_choice_behind, _with_its_count_first, _with_its_ratio_of_parts, _with_its_ratio, _with_its_top_behind, _without_fillers, _without_purpose, _without_verb),
+    *(_from_cells, _in_full, _with_its_size_in_figures, _with_its_choice_behind, _with_its_count_first, _with_its_ratio_of_parts, _with_its_ratio, _with_its_top_behind, _without_fillers, _without_purpose, _without_verb),
     *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
     *(_without_footnotes, _with_optional_behind, _with_dashes),
     *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),

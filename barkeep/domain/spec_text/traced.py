@@ -74,7 +74,9 @@ _SAID_TWICE = re.compile(
 
 
 _STAMMERED = re.compile(
-    r"\b(?P<words>[^\W\d_]+(?:[ ][^\W\d_]+){1,3}(?<![ ]and)(?<![ ]or)(?<![ ]to))(?:[ ]*,?[ ]+(?P=words)\b)+", re.IGNORECASE
+    r"\b(?P<words>[A-Za-z'’]+(?:[ ][A-Za-z'’]+){1,3}(?<![ ]and)(?<![ ]or)(?<![ ]to))"
+    r"(?:[ ]+(?P=words)\b)+",
+    re.IGNORECASE,
 )
 """*Quarter ounce quarter ounce of*: words that are begun again."""
 
@@ -104,6 +106,8 @@ def squeezed(text: str) -> Traced:
         )
     for twice in reversed(list(_SAID_TWICE.finditer(found.text))):
         found = joined((found.part(0, twice.end("word")), found.part(twice.end())))
-    for twice in reversed(list(_STAMMERED.finditer(found.text))):
+    words = found.text.casefold().split()
+    said_again = len(words) > len(set(words)) + 1  # two words at least
+    for twice in reversed(list(_STAMMERED.finditer(found.text)) if said_again else []):
         found = joined((found.part(0, twice.end("words")), found.part(twice.end())))
     return found

@@ -101,6 +101,16 @@ _SOMETHING_TO_TOP = re.compile(
 )
 """*Rum 2 oz, fizz to top*: another thing, even where nobody knows it."""
 
+_A_TIME = re.compile(
+    r"\b(?:[0-9.,]+|[^\W\d_]+)[ -]?(?:(?:to|or|-)[ ]?(?:[0-9]+|[^\W\d_]+)[ -]?)?(?:seconds?|secs?|minutes?|mins?"
+    r"|hours?|hrs?|days?|weeks?|months?|times?|degrees)\b|\b(?:for|serves|between|into)[ ](?:[0-9]+|[^\W\d_]+)\b"
+    r"|\b(?:step|page|no\.?|number|day|batch|version|round|take|pt|part)[ ][0-9]{1,3}\b|\#[0-9]+",
+    re.IGNORECASE,
+)
+"""*For thirty seconds*, *2 hours*, *page 3*: numbers that count nothing of the line."""
+
+_NO_COUNT = frozenset({"one", "half", "couple", "few", "once", "quarter", "quarters", "third"})
+
 _OR_SO_MANY = re.compile(
     r"(?:^|\b(?:or|maybe|perhaps|even|auch|ou|peut[ ]être|même|anche|forse|o|tal[ ]vez|incluso|quizás?"
     r"|sogar|eher|lieber|vielleicht|oder|plutôt|piuttosto|mejor|make[ ]it|better|rather|up[ ]to)[ ])"
@@ -221,6 +231,12 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
     bare = bare or (not measured and _OR_SO_MANY.search(plain) is not None)
     if placed.amount and bare and not _says_again(note, placed.amount):
         yield Stray(note, _WHOSE_NUMBER)
+    if placed.amount is None and not bare:
+        yield from (
+            Stray(each, _WHOSE_NUMBER)
+            for each in _words(_A_TIME.sub(" ", plain))
+            if is_a_number(each) and folded(each) not in _NO_COUNT
+        )
     if _SOMETHING_TO_TOP.fullmatch(note):
         yield Stray(note, _ANOTHER_THING)
     elif not _WHAT_IT_IS.fullmatch(note):
