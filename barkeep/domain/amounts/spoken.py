@@ -112,7 +112,21 @@ _FIRST = re.compile(
 _NOUGHTS = ("zero", "nought", "oh", "o")
 
 _BEGIN = frozenset(
-    {*_NUMBERS, "zero", "nought", "oh", *_SHARES, "a", "an", "couple", "few", "dozen", "equal", "between", "point"}
+    {
+        *_NUMBERS,
+        "zero",
+        "nought",
+        "oh",
+        *_SHARES,
+        "a",
+        "an",
+        "couple",
+        "few",
+        "dozen",
+        "equal",
+        "between",
+        "point",
+    }
 )
 
 

@@ -43,7 +43,7 @@ def _beside() -> frozenset[str]:
 
 
 def may_follow_a_name(word: str) -> bool:
-    """Whether a word, folded, right behind a name is no part of another: *gin cold*, no *barrel*."""
+    """Whether a word, folded, right behind a name is no part of another: *gin poured*."""
     return word.strip(".'") in _beside()
 
 

@@ -123,7 +123,8 @@ STATEMENT = re.compile(
     rf"|to)[ ]?)?{_NUMBER}[ -]?(?:years?|yrs?\.?|yo|y/o)\b(?:[ -]?old)?"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?%[ ]?(?:(?:blue[ ])?agave|vol\.?|abv|alc\.?)?|[0-9]+[ -]?proof\b"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?°|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
-    r"|dry[ -]hopped\b|\bhors[ ]d['’][âa]ge\b|(?:v\.?s\.?o\.?p\.?|x\.?o\.?|v\.?s\.?|napoleon)(?!\w)",
+    r"|dry[ -]hopped\b|\bhors[ ]d['’][âa]ge\b|(?:v\.?s\.?o\.?p\.?|x\.?o\.?|v\.?s\.?"
+    r"|napoleon)(?!\w)",
     re.IGNORECASE,
 )
 """An age, a strength or a ratio: what a line may ask beyond the kind."""
@@ -135,8 +136,8 @@ _STATING_LIST = """
     caribbean islay highland lowland speyside island coastal kentucky tennessee puerto rican
     white red black green pink blue gold golden amber dark light brown rosé rose pale tawny ruby
     dry sweet bittersweet semi extra brut bone off medium rich unsweetened
-    aged unaged young old mature matured reserve reserva riserva vieux vieille vecchio vecchia viejo vieja
-    anejo reposado blanco joven solera
+    aged unaged young old mature matured reserve reserva riserva
+    vieux vieille vecchio vecchia viejo vieja anejo reposado blanco joven solera
     barrel cask single small batch strength bonded bottled straight pot column still peated unpeated
     smoky smoked funky wheated high blended malt grain agricole overproof navy full
     bodied spiced grassy herbal floral juniper forward style type premium undiluted uncut

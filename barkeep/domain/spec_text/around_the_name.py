@@ -129,8 +129,8 @@ _SPEECH_LIST = """
     build building balance sour sweet bitter acid side sugar citrus fruit split goes everything else
     throughout always usually today tonight episode recipe spec call calls called calling if feel
     make making makes made mix end finish finishing round rounding bring hit hitting knock finally
-    combine combining juice stir shake muddle grate crack cracking cracked at them other along alongside
-    thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
+    combine combining juice stir shake muddle grate crack cracking cracked at them other along
+    alongside thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
     schooner mug flute goblet tumbler pitcher jug kick people folks guests place sprinkle tell
     under almost nearly roughly exactly shy
     told probably there'll we're they they'll he'll she he's she's said says gets every any only
@@ -169,7 +169,8 @@ _RINSE = re.compile(
     r"(?:absinthe[ ])?rinse[ ]*[:–-][ ]*(?=\w)|"
     rf"(?:(?:and|then|now|i|we|you|just|first|so)[ ,]+)*"
     rf"(?:rinse|wash|coat|season|swirl|spray|mist)[ ](?:out[ ]|down[ ])?{_VESSEL}"
-    r"[ ](?:out[ ])?with[ ](?:(?:just[ ])?a[ ](?:(?:little|tiny|wee)[ ])?(?:bit|touch|hint|splash|dash|drop)[ ]of[ ])?",
+    r"[ ](?:out[ ])?with[ ](?:(?:just[ ])?a[ ](?:(?:little|tiny|wee)[ ])?(?:bit|touch|hint"
+    r"|splash|dash|drop)[ ]of[ ])?",
     re.IGNORECASE,
 )
 _EXPRESS = re.compile(
@@ -193,7 +194,8 @@ _OVER_IT = re.compile(
 """*Express a lemon peel over (the drink)*: where a thing is expressed, behind it."""
 _RIM = re.compile(
     r"(?:(?:an?|the)[ ])?(?P<half>half(?:[ -]a)?[ -])?(?P<what>[^\W\d_][\w' -]*?)"
-    r"(?<![ ]the)(?<![ ]of)(?<![ ]to)(?<![ ]on)[ -](?:rim(?:med)?)(?:[ ](?:the[ ])?glass)?(?![\w-])[ ]*",
+    r"(?<![ ]the)(?<![ ]of)(?<![ ]to)(?<![ ]on)[ -](?:rim(?:med)?)(?:[ ](?:the["
+    r" ])?glass)?(?![\w-])[ ]*",
     re.IGNORECASE,
 )
 _ON_THE_RIM = re.compile(
@@ -216,7 +218,8 @@ _PART_OF = re.compile(
 )
 _OF_AN_EGG = re.compile(
     r"(?P<count>.{0,12}?)(?:the[ ])?\b(?P<part>white|yolk)s?[ ](?:of|from)[ ]"
-    r"(?:an?[ ]|one[ ]|1[ ]|the[ ])?(?P<how>(?:(?:small|medium|large|big|fresh|free[ -]range|whole|extra"
+    r"(?:an?[ ]|one[ ]|1[ ]|the[ ])?(?P<how>(?:(?:small|medium|large|big|fresh|free[ -]range"
+    r"|whole|extra"
     r"|very|good|nice|organic)[ ])*)eggs?\b",
     re.IGNORECASE,
 )
@@ -418,7 +421,8 @@ def _begins_a_use(text: str) -> bool:
 
 _PLENTY = re.compile(
     r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]"
-    r"|(?:(?:just|give[ ]it|with|add|and|then)[ ])*(?:an?|the|one|another|your)[ ](?:[^\W\d_]+,?[ ]){0,2}"
+    r"|(?:(?:just|give[ ]it|with|add|and|then)[ ])*(?:an?|the|one|another"
+    r"|your)[ ](?:[^\W\d_]+,?[ ]){0,2}"
     r"(?:squeeze|spritz|spray|mist|drizzle|hit|kiss|dollop|knob|grind|crack|dusting|shaving|swirl|smear|swig|sip"
     r"|touch|hint|whisper|tad|suggestion|lick|smidgen|smidge|scrape|sprinkling|sprinkle|pour|shower|trickle"
     r"|dribble|squirt|drizzling|whiff|nub|turn)s?[ ]of[ ](?:(?:the|your|my)[ ])?"
@@ -859,6 +863,19 @@ def take_how_much(draft: Draft, notes: Sequence[str]) -> tuple[str, ...]:
             draft.amount = Amount(found.value, found.high, found.unit or "each")
             return (*notes[:place], amount.unit, *notes[place:])
     return tuple(notes)
+
+
+def is_its_size(draft: Draft, note: str) -> bool:
+    """Whether a note only says what the bottle or can of a line holds: *200 ml*."""
+    if draft.holds is None:
+        return False
+    try:
+        size = _amount(f"{note} ", draft.units)
+    except (AmountError, NegativeAmount):
+        return False
+    if size is None or note[size.end :].strip(" ."):
+        return False
+    return (size.value, size.unit) == (draft.holds.value, draft.holds.unit)
 
 
 def count_what_is_noted(draft: Draft, notes: Sequence[str]) -> None:

@@ -43,7 +43,8 @@ _SURE = (
     r"|have[ ]said)"
     r"|or[ ]was[ ]it,?[ ](?:yeah|yes|yep),?|no,?[ ](?:less|more),?[ ]like|actually,?"
     r"|edit\b[:,]?|update\b[:,]?|edited[:,]?|fix[:,]|should['’]?ve[ ]been|shoulda[ ]been"
-    r"|(?:that|it)[ ](?:should(?:['’]ve|[ ]have)?[ ]been|should[ ]be|was[ ]meant[ ]to[ ]be|ought[ ]to[ ]be)"
+    r"|(?:that|it)[ ](?:should(?:['’]ve|[ ]have)?[ ]been|should[ ]be|was[ ]meant[ ]to[ ]be"
+    r"|ought[ ]to[ ]be)"
     r"|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
     r"|let's[ ](?:say|make[ ](?:it|that)|call[ ]it|go)|no,?[ ](?=make|i[ ]mean|sorry|not[ ])"
     r"|no,?[ ](?=(?:one|two|three|four|five|six|half|ten|fifteen|twenty|thirty|[0-9])\b)"
@@ -70,7 +71,8 @@ _CHANGE = re.compile(
     r"(?:(?:and|then|now|no|wait|sorry|actually|oh)[ ,]+)*"
     r"(?:(?:change|swap|switch)[ ](?:(?:that|it)(?:[ ]last[ ]one)?|(?:the[ ])?(?P<changed>[\w ]+?))"
     r"[ ](?:to|for|into)[ ](?P<to>.+)"
-    r"|(?:(?:scratch|strike|forget)[ ]that[ ,]+|hang[ ]on[ ,]+)?make[ ](?:the[ ])(?P<made>[\w ]+?)[ ]"
+    r"|(?:(?:scratch|strike|forget)[ ]that[ ,]+"
+    r"|hang[ ]on[ ,]+)?make[ ](?:the[ ])(?P<made>[\w ]+?)[ ]"
     r"(?P<amount>(?:an?[ ]|one|two|three|four|half|[0-9¼-¾.]).*)"
     r"|(?:the[ ])?(?P<should>[\w ]+?)[ ]should[ ](?:be|have[ ]been)[ ](?P<be>.+)"
     r"|(?:you[ ]know[ ]what[, ]+)?(?:let's[ ])?(?:bump|take|bring|drop|knock|push|cut)[ ]"
@@ -216,10 +218,8 @@ def _slip(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
         if not before.text.strip() or after.text.casefold().startswith("split "):
             continue
         wrong = _NOT_IT.match(after.text)
-        if wrong:
-            after = after.part(wrong.start("right"))
-        else:
-            after = _without_what_it_is_not(after, tree)
+        right = wrong.start("right") if wrong else None
+        after = _without_what_it_is_not(after, tree) if right is None else after.part(right)
         other = None if wrong else _IT_NOT.fullmatch(after.text)
         if other:
             after = after.part(0, other.end("right"))
@@ -277,9 +277,12 @@ def _end_of_the_thing(
 
 
 _WHY = re.compile(
-    r"[ ,]+(?:(?:be)?cause|['’]cause|cuz|cos|since|as[ ](?:these|the|this|my|it|they|i|we)|seeing[ ]as|otherwise"
-    r"|so[ ](?:that|it|we|the)|it['’]?s[ ](?:a|so|too|really)|they['’]?re|these[ ]are|this[ ]is|i[ ]think|if[ ]"
-    r"(?:you|the|it|they)|when[ ]the|for[ ]this[ ]one|this[ ]time|today|tonight|i[ ](?:like|want|prefer))\b.*$",
+    r"[ ,]+(?:(?:be)?cause|['’]cause|cuz|cos|since|as[ ](?:these|the|this|my|it|they|i|we)"
+    r"|seeing[ ]as|otherwise"
+    r"|so[ ](?:that|it|we|the)|it['’]?s[ ](?:a|so|too|really)|they['’]?re|these[ ]are|this[ ]is"
+    r"|i[ ]think|if[ ]"
+    r"(?:you|the|it|they)|when[ ]the|for[ ]this[ ]one|this[ ]time|today|tonight|i[ ](?:like|want"
+    r"|prefer))\b.*$",
     re.IGNORECASE,
 )
 """*Make it three quarters because the lemons are sour*: why, which corrects nothing itself."""

@@ -420,7 +420,8 @@ class Sentence:
                 continue
             told = self.text[: item.start]
             last = max((each.end for each in named if each.end <= item.start), default=len(told))
-            if "," not in told[last:] and told.count("(") == told.count(")"):
+            stopped = re.search(r"[,;:]|[ ][-–—]+[ ]", told[last:])
+            if not stopped and told.count("(") == told.count(")"):
                 yield Unsure(word, item.start, ())
 
 

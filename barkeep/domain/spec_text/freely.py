@@ -5,7 +5,7 @@
 | we used the bourbon two ounces of that               | two ounces bourbon, we used the, of that |
 | tequila reposado two ounces and half an ounce mezcal | two ounces … · half an ounce mezcal      |
 | you want an ounce maybe an ounce and a quarter of rye | 1-1.25 oz rye, you want, maybe          |
-| grab your mezcal and pour forty five mils            | forty five mils mezcal, grab your, and pour |
+| grab your mezcal and pour forty five mils            | forty five mils mezcal, grab your, … |
 
 It is asked for where the usual order left a question, and answers only where every word of the
 line is accounted for: an amount, a name, a maker's, or one of `resources/line_words.toml`, which
@@ -18,6 +18,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from barkeep.domain.amounts.amount import ReadAmount, show_number
 from barkeep.domain.amounts.measures import dimension
@@ -51,12 +52,36 @@ MOST_WORDS = 40
 _REACH = 3
 """So many words on either side of a name are tried with it."""
 
-_UNIT_IS_DONE = re.compile(r"[ ](?:it|them|that|this|those|in|into|on|onto|off|over|the|everything)\b", re.I)
+_UNIT_IS_DONE = re.compile(
+    r"[ ](?:it|them|that|this|those|in|into|on|onto|off|over|the|everything)\b", re.I
+)
 
 _PUT_RIGHT = frozenset(
-    {"sorry", "scratch", "wait", "oops", "correction", "rather", "nope", "strike", "meant", "pardon"}
+    {
+        "sorry",
+        "scratch",
+        "wait",
+        "oops",
+        "correction",
+        "rather",
+        "nope",
+        "strike",
+        "meant",
+        "pardon",
+    }
     | {"instead", "actually", "mistake", "swap", "change", "forget", "ignore", "double", "halve"}
-    | {"triple", "twice", "each", "both", "apiece", "equal", "equally", "evenly", "split", "divided"}
+    | {
+        "triple",
+        "twice",
+        "each",
+        "both",
+        "apiece",
+        "equal",
+        "equally",
+        "evenly",
+        "split",
+        "divided",
+    }
     | {"respectively", "total", "altogether", "ditto", "same"}
 )
 """Words that put right, share out or say again: read by whoever knows how, or asked about."""
@@ -78,7 +103,8 @@ _OR_MORE = re.compile(
 """What stands between the two ends of a range, or between an amount and what it may be."""
 
 _STOPS = re.compile(
-    r"[ ]*(?:[,;:()\[\]–—|/!?]|(?<!\bca)(?<!\boz)(?<!\bml)(?<!\bcl)(?<!\bc)(?<!approx)(?<!max)(?<!min)[.])"
+    r"[ ]*(?:[,;:()\[\]–—|/!?]"
+    r"|(?<!\bca)(?<!\boz)(?<!\bml)(?<!\bcl)(?<!\bc)(?<!approx)(?<!max)(?<!min)[.])"
     r"[ ,;:()\[\]–—|/.!?]*|[ ]+-+[ ]+"
 )
 
@@ -87,19 +113,25 @@ _TIME = re.compile(
     r"|forty|sixty)(?:(?:[ ]?[-–][ ]?|[ ](?:to|or)[ ])(?:[0-9]+|two|three|four|five|six|ten|fifteen"
     r"|twenty|thirty))?[ -]?(?:seconds?|secs?|minutes?|mins?|hours?|hrs?|days?|weeks?|months?"
     r"|times?|°[ ]?[CF]?|degrees)\b"
-    r"|(?:two|three|four|[2-4])[ ](?:different[ ])?(?:kinds?|types?|sorts?|things|ways|steps|parts[ ]to[ ]it"
-    r"|ingredients|styles|rums|gins|whiske?ys?|whiskies|vermouths|people|guests|friends)\b|\b(?:step|page|number|day|batch|version|round|take)[ ][0-9]{1,3}\b"
+    r"|(?:two|three|four|[2-4])[ ](?:different[ ])?(?:kinds?|types?|sorts?|things|ways|steps"
+    r"|parts[ ]to[ ]it"
+    r"|ingredients|styles|rums|gins|whiske?ys?|whiskies|vermouths|people|guests|friends)\b"
+    r"|\b(?:step|page|number|day|batch|version|round|take)[ ][0-9]{1,3}\b"
     r"|\bone[ ](?:thing|side|hand|more[ ]thing|last[ ]thing|of[ ](?:my|our|the|those|these))\b"
     r"|\b(?:this|that|last|first|next|which|good|other|any|each|every)[ ]one\b"
-    r"|\b(?:the|that|this|my|our|a)[ ](?:[^\W\d_]+[ ])?(?P<one>one)\b",
+    r"|\b(?:the|that|this|my|our|a)[ ](?:[^\W\d_]+[ ])?(?P<one>one)\b"
+    r"(?![ ](?:ounces?|oz|ml|mils?|cl|dash|drop|part|barspoon|teaspoon|tablespoon|cup|and[ ]an?"
+    r"|half|quarter))",
     re.IGNORECASE,
 )
 """*Ten seconds*, *two kinds*: numbers that are no amount of anything poured."""
 
 
 _NO = re.compile(
-    r"\bno\b(?![ ](?:ice|pith|pulp|sugar|need|salt|seeds?|skin|foam|straw|garnish|more|less|bits|bubbles"
-    r"|peel|stems?|stalks?|shell|rush|matter|question|fuss|added|substitutes?|exceptions?))|\bwas[ ]it\b",
+    r"\bno\b(?![ ](?:ice|pith|pulp|sugar|need|salt|seeds?|skin|foam|straw|garnish|more|less|bits"
+    r"|bubbles"
+    r"|peel|stems?|stalks?|shell|rush|matter|question|fuss|added|substitutes?|exceptions?))"
+    r"|\bwas[ ]it\b",
     re.IGNORECASE,
 )
 """*No* where it is not told of what there is none: it may put right what was said before."""
@@ -151,10 +183,11 @@ def said_freely(
         names = _completed(text, names, measured, tree)
     measured, beside = _without_twins(text, measured)
     pairs = kinds or _paired(text, measured, names)
-    if pairs is None or not _is_plain(text, pairs, names, tree):
+    if pairs is None or not _is_plain(text, pairs, names, tree, told):
         return ()
     names += [name for _, name in kinds or ()]
-    spans = [*map(_span, (*measured, *beside, *names)), *told_of_it]
+    spans = [_span(each) for each in [*measured, *beside]] + [_span(each) for each in names]
+    spans += told_of_it
     left = [word for word in WORD.finditer(text) if not _covered(word.span(), spans)]
     others = _INSTEAD_OF.sub("", " ".join(folded(word.group()) for word in left)).split()
     if not _PUT_RIGHT.isdisjoint(others) or _MARKS.search(STATEMENT.sub("", said.text)):
@@ -173,6 +206,13 @@ def _hidden(time: re.Match[str]) -> str:
     return time.group()[:start] + "~" * (len(time.group()) - start)
 
 
+_IS_A_HEADING = re.compile(
+    r"(?:for|to|in|with|about|from|if|when|as|this|that|these|those|no|not|how|what|why|my|our"
+    r"|on|at)\b|.*:[ ]*$",
+    re.IGNORECASE,
+)
+"""*For the raspberry syrup:*, which is no line of it."""
+
 _MOST_WORDS_ALONE = 9
 """Words of a line without an amount; more of them tell what to do."""
 
@@ -183,7 +223,9 @@ def _with_no_amount(
     """*Just enough soda to fill the glass*: a name alone, and what is said of how much of it."""
     words = [word for word in WORD.finditer(text) if not _covered(word.span(), [_span(name)])]
     before = [folded(word.group()) for word in words if word.end() <= name.start]
-    if len(words) > _MOST_WORDS_ALONE or not _stand_apart(text, [], [name], tree):
+    if _IS_A_HEADING.match(text) or len(words) > _MOST_WORDS_ALONE:
+        return ()
+    if not _stand_apart(text, [], [name], tree, told):
         return ()
     if not all(_is_accounted_for(word.group(), told) for word in words):
         return ()
@@ -196,9 +238,7 @@ def _with_no_amount(
     return (_in_order(said, _Thing(None, name, 0, len(text)), set(), tree),)
 
 
-def _after_a_float(
-    text: str, amounts: Sequence[FoundAmount], name: FoundName
-) -> list[FoundAmount]:
+def _after_a_float(text: str, amounts: Sequence[FoundAmount], name: FoundName) -> list[FoundAmount]:
     """*Float of red wine half an ounce*: the amount behind the name says how much that is."""
     loose = [each for each in amounts if not each.amount.unit_at and each.end <= name.start]
     rest = [each for each in amounts if each not in loose]
@@ -227,7 +267,8 @@ def _counts(amount: FoundAmount, text: str, names: Sequence[FoundName]) -> bool:
     """Whether an amount has a unit, or stands right before what it counts: *one egg white*."""
     if amount.amount.unit is not None:
         return True
-    return any(each.start >= amount.end and _belongs(text[amount.end : each.start]) for each in names)
+    behind = (text[amount.end : each.start] for each in names if each.start >= amount.end)
+    return any(map(_belongs, behind))
 
 
 def _is_plain(
@@ -235,13 +276,17 @@ def _is_plain(
     pairs: Sequence[tuple[FoundAmount, FoundName]],
     names: Sequence[FoundName],
     tree: FamilyTree,
+    told: frozenset[str],
 ) -> bool:
     """Whether each amount and name stand so that nothing is said of them that changes them."""
-    if _is_said_twice(pairs) or _is_made_up_of_others(pairs, tree) or not _stand_apart(text, pairs, names, tree):
+    if (
+        _is_said_twice(pairs)
+        or _is_made_up_of_others(pairs, tree)
+        or not _stand_apart(text, pairs, names, tree, told)
+    ):
         return False
     return not any(
-        _NOT_BEFORE_AN_AMOUNT.search(text[: amount.start])
-        or _ends_in_a_unit(text[: amount.start])
+        _NOT_BEFORE_AN_AMOUNT.search(text[: amount.start]) or _ends_in_a_unit(text[: amount.start])
         for amount, _ in pairs
     )
 
@@ -277,6 +322,7 @@ def _stand_apart(
     pairs: Sequence[tuple[FoundAmount, FoundName]],
     names: Sequence[FoundName],
     tree: FamilyTree,
+    told: frozenset[str],
 ) -> bool:
     """Whether no word right beside a name makes another name of it: *root beer barrel*.
 
@@ -284,11 +330,12 @@ def _stand_apart(
     """
     if len(pairs) > 1 and any(_is_in_brackets(text, amount.start) for amount, _ in pairs):
         return False
-    if any(one.end + 1 >= other.start for one, other in zip(names, names[1:], strict=False)):
+    if any(one.end + 1 >= other.start for one, other in pairwise(names)):
         return False
     for name in [name for _, name in pairs] or names:
         behind = _NEXT.match(text, name.end)
-        if behind and not _may_follow(behind["word"], name, tree):
+        known = behind is None or folded(behind["word"]) in told
+        if behind and not known and not _may_follow(behind["word"], name, tree):
             return False
         before = _LAST.search(text[: name.start])
         if before and _makes_another(before["word"], name, tree):
@@ -301,6 +348,7 @@ def _may_follow(word: str, name: FoundName, tree: FamilyTree) -> bool:
     if _CONTRARY.get(plain, "-") in folded(tree.name(name.key)).split():
         return False
     asked = states(plain) and name.key in tree.alcoholic
+    asked = asked or plain in ("float", "floated", "rinse")
     return may_follow_a_name(plain) or is_a_number(word) or asked
 
 
@@ -316,7 +364,9 @@ def _makes_another(word: str, name: FoundName, tree: FamilyTree) -> bool:
 def _ends_in_a_unit(text: str) -> bool:
     """*Dash 2 dashes*: whether a unit stands before an amount; *in the tin* it is none."""
     last = re.search(r"(?P<the>\b(?:the|my|your|a)[ ])?(?P<word>[^\W\d_]+)[ ]*$", text)
-    return last is not None and not last["the"] and unit_named(last["word"]) is not None
+    if last is None or last["the"] or last["word"].casefold() in ("float", "rinse"):
+        return False
+    return unit_named(last["word"]) is not None
 
 
 def _is_in_brackets(text: str, at: int) -> bool:
@@ -326,7 +376,8 @@ def _is_in_brackets(text: str, at: int) -> bool:
 _NEXT = re.compile(r"[ -](?P<word>[^\W_]+(?:['’][^\W_]+)*)")
 _LAST = re.compile(r"(?P<word>[^\W_]+(?:['’][^\W_]+)*)[ -]$")
 _HOW_MUCH = re.compile(
-    r"\b(?:an?|one|the)[ ](?:(?:very|really)[ ])?(?:little|tiny|small|big|good|generous|scant|light|healthy"
+    r"\b(?:an?|one|the)[ ](?:(?:very|really)[ ])?(?:little|tiny|small|big|good|generous|scant"
+    r"|light|healthy"
     r"|quick|heavy|large)[ ](?P<unit>[^\W\d_]+)",
     re.IGNORECASE,
 )
@@ -344,7 +395,7 @@ def _is_accounted_for(word: str, told: frozenset[str] = frozenset()) -> bool:
 def _joined_words(said: Traced, tree: FamilyTree) -> Traced:
     """*Grape fruit* as *grapefruit*, where the two are no words of a name by themselves."""
     words = list(WORD.finditer(said.text))
-    for one, other in reversed([*zip(words, words[1:], strict=False)]):
+    for one, other in reversed([*pairwise(words)]):
         whole = folded(one.group() + other.group())
         apart = said.text[one.end() : other.start()] == " "
         if apart and len(whole) > 6 and whole in tree.words and not tells_nothing_else(whole):
@@ -357,9 +408,9 @@ def _joined_words(said: Traced, tree: FamilyTree) -> Traced:
 def _with_shares(
     text: str, amounts: Sequence[FoundAmount], names: Sequence[FoundName], tree: FamilyTree
 ) -> list[FoundAmount]:
-    """*Lime cordial three quarters* beside ounces: a share is of the unit that the others are in."""
+    """*Lime cordial three quarters* beside ounces: a share is of the unit of the others."""
     units = {each.amount.unit for each in amounts if each.amount.unit}
-    taken = [(each.start, each.end) for each in (*amounts, *names)]
+    taken = [*map(_span, amounts), *map(_span, names)]
     if len(units) != 1:
         return [*amounts]
     found = [*amounts]
@@ -465,7 +516,7 @@ def _widened(
     text: str, names: Sequence[FoundName], amounts: Sequence[FoundAmount], tree: FamilyTree
 ) -> Iterator[FoundName]:
     """Each name with the words beside it that narrow it: *scotch blended*."""
-    taken = [(each.start, each.end) for each in (*amounts, *names)]
+    taken = [*map(_span, amounts), *map(_span, names)]
     for name in names:
         before = _words_beside(text[: name.start], taken, 0, backwards=True)
         behind = _words_beside(text[name.end :], taken, name.end, backwards=False)
@@ -482,7 +533,12 @@ def _words_beside(
     for word in reversed(words) if backwards else words:
         start, end = word.span()
         gap = text[end:edge] if backwards else text[edge:start]
-        if folded(word.group()) in _ONLY_JOINS or gap.strip(" -") or _covered((start + at, end + at), taken) or len(found) == _REACH:
+        if (
+            folded(word.group()) in _NO_PART_OF_A_NAME
+            or gap.strip(" -")
+            or _covered((start + at, end + at), taken)
+            or len(found) == _REACH
+        ):
             break
         found.append(start + at if backwards else end + at)
         edge = start if backwards else end
@@ -498,8 +554,7 @@ def _widest(
                 break
             found = match_name(text[start:end], tree)
             if found and found.key and found.confidence >= ADJUSTED and not found.stated:
-                if tree.is_a(found.key, name.key) or start == name.start or end == name.end:
-                    return FoundName(start, end, found.key)
+                return FoundName(start, end, found.key)
     return name
 
 
@@ -510,7 +565,7 @@ def _are_a_makers(
     spans = sorted(words)
     if len(spans) > 4:
         return False
-    for (_, end), (start, _) in zip(spans, spans[1:], strict=False):
+    for (_, end), (start, _) in pairwise(spans):
         if text[end:start].strip(" &'’-") not in ("", "and"):
             return False
     after = next((each for each in names if each.start >= spans[-1][1]), None)
@@ -572,9 +627,7 @@ def _kind_told(text: str, start: int, end: int, kind: str, *, tree: FamilyTree) 
     return None
 
 
-def _is_made_up_of_others(
-    pairs: Sequence[tuple[FoundAmount, FoundName]], tree: FamilyTree
-) -> bool:
+def _is_made_up_of_others(pairs: Sequence[tuple[FoundAmount, FoundName]], tree: FamilyTree) -> bool:
     """*1 oz rum blend: 1/2 oz Jamaican, 1/2 oz Demerara*: whether one amount is the others' sum."""
     for amount, name in pairs:
         kinds = [
@@ -607,7 +660,12 @@ def put_apart(said: Traced, tree: FamilyTree) -> Traced:
     """The line with words that were run together put apart, and slips of the keys put right."""
     for word in reversed([*WORD.finditer(said.text)]):
         plain = folded(word.group())
-        if plain in tree.words or _is_accounted_for(plain) or is_a_number(plain) or unit_named(plain):
+        if (
+            plain in tree.words
+            or _is_accounted_for(plain)
+            or is_a_number(plain)
+            or unit_named(plain)
+        ):
             continue
         if singular(plain) in tree.words:
             continue
@@ -660,29 +718,34 @@ def _take_turns(names: Sequence[FoundName], amounts: Sequence[FoundAmount]) -> b
     if len(names) != len(amounts):
         return False
     found = [each for pair in zip(names, amounts, strict=True) for each in pair]
-    return all(one.end <= other.start for one, other in zip(found, found[1:], strict=False))
+    return all(one.end <= other.start for one, other in pairwise(found))
 
 
 def _belongs(gap: str) -> bool:
     """Whether a name right behind an amount is what it measures: *two ounces of the rye*."""
-    plain = gap.strip()
-    return not plain or all(
-        folded(word.group()) in ADJECTIVES | {"of", "the", "a", "an", "your", "our", "my"}
-        for word in WORD.finditer(gap)
-    ) and not _STOPS.search(gap)
+    if _STOPS.search(gap):
+        return False
+    joining = ADJECTIVES | {"of", "the", "a", "an", "your", "our", "my"}
+    return all(folded(word.group()) in joining for word in WORD.finditer(gap))
+
+
+_JOINT = re.compile(r"[;/|+&]|[.:](?=[ ])|\b(?:and|then|plus|with|now)\b", re.IGNORECASE)
+
+_COMMA = re.compile(r",")
 
 
 def _borders(text: str, pairs: Sequence[tuple[FoundAmount, FoundName]]) -> tuple[int, ...]:
     """Where what is told of one thing ends and of the next begins."""
     found: list[int] = []
-    for (one_amount, one_name), (amount, name) in zip(pairs, pairs[1:], strict=False):
+    for (one_amount, one_name), (amount, name) in pairwise(pairs):
         ends = max(one_amount.end, one_name.end)
         begins = min(amount.start, name.start)
         if begins < ends:
             return ()
         between = text[ends:begins]
-        stop = re.search(r"[,;.:/|–—]|\b(?:and|then|plus|with|now)\b", between, re.IGNORECASE)
-        found.append(ends + (stop.start() if stop else 0 if len(between.split()) < 3 else len(between)))
+        stops = [*_JOINT.finditer(between)] or [*_COMMA.finditer(between)]
+        most = len(between) if len(between.split()) > 2 else 0
+        found.append(ends + (stops[-1].start() if stops else most))
     return tuple(found)
 
 
@@ -748,6 +811,11 @@ def _chunks(part: Traced) -> Iterator[Traced]:
         if words and not all(each in _ONLY_JOINS for each in words):
             yield piece
 
+
+_NO_PART_OF_A_NAME = frozenset(
+    {"of", "and", "the", "a", "an", "then", "plus", "with", "so", "it", "or", "in", "to", "from"}
+    | {"any", "other", "another", "similar", "your", "my", "our"}
+)
 
 _ONLY_JOINS = frozenset(
     {"of", "and", "the", "a", "an", "then", "plus", "with", "so", "it", "or", "in", "to", "from"}

@@ -71,7 +71,8 @@ _OF_THE_PAGE = re.compile(
     r"|(?:adapted|inspired|taken|borrowed|stolen|based)[ ](?:from|by|on)[ ].*"
     r"|(?:recipe|photos?|words|created|invented)[ ](?:by|from|courtesy)[ ].*"
     r"|(?:a|my|our|this[ ]is[ ]a)[ ](?:riff|twist|take|variation)[ ]on[ ].*"
-    r"|there(?:['’]s|[ ]is|[ ]are)[ ]no[ ].*|(?:(?:no|without|skip[ ]the|garnish[ ]?:)[ ](?:a[ ])?)(?:garnish|none|n/a|ice)[ .!]*"
+    r"|there(?:['’]s|[ ]is|[ ]are)[ ]no[ ].*|(?:(?:no|without|skip[ ]the"
+    r"|garnish[ ]?:)[ ](?:a[ ])?)(?:garnish|none|n/a|ice)[ .!]*"
     r"|(?:enjoy|cheers|done|voil[aà]|santé|prost|salute|salud|perfect|delicious|yum)[ .!]*",
     re.IGNORECASE,
 )
@@ -195,12 +196,18 @@ def speaks_of_nothing_poured(text: str) -> bool:
 
 
 _TELLS_OF_THEN = re.compile(
-    r"\b(?:last[ ](?:time|week|night|year|month)|was|were|wasn['’]t|weren['’]t|used[ ]to|tried|liked|thought|had[ ](?:it"
-    r"|this|one|a)|follow|subscribe|comments?|episode|pt[ ]?[0-9]|part[ ](?:two|2)|channel|customers?|always[ ]tell"
-    r"|remember|invented|story|history|no[ ][^,]+[ ]in[ ](?:this|it|here)|(?:i|we)[ ](?:never|always|once|first|often)"
-    r"|reminds?|tastes?[ ](?:like|of)|wouldn['’]t|shouldn['’]t|don['’]t[ ](?:use|buy|bother|worry|skimp|be|forget|you)"
-    r"|never[ ]use|stands?[ ]for|means|is[ ](?:called|named|basically|actually|my|the[ ](?:best|star|key|secret))"
-    r"|good[ ](?:morning|evening|afternoon)|welcome|hello|everyone|thanks|cheers|link|recipe[ ](?:below|in))\b",
+    r"\b(?:last[ ](?:time|week|night|year|month)|was|were|wasn['’]t|weren['’]t|used[ ]to|tried"
+    r"|liked|thought|had[ ](?:it"
+    r"|this|one|a)|follow|subscribe|comments?|episode|pt[ ]?[0-9]|part[ ](?:two|2)|channel"
+    r"|customers?|always[ ]tell"
+    r"|remember|invented|story|history|no[ ][^,]+[ ]in[ ](?:this|it|here)|(?:i|we)[ ](?:never"
+    r"|always|once|first|often)"
+    r"|reminds?|tastes?[ ](?:like|of)|wouldn['’]t|shouldn['’]t|don['’]t[ ](?:use|buy|bother"
+    r"|worry|skimp|be|forget|you)"
+    r"|never[ ]use|stands?[ ]for|means|is[ ](?:called|named|basically|actually|my|the[ ](?:best"
+    r"|star|key|secret))"
+    r"|good[ ](?:morning|evening|afternoon)|welcome|hello|everyone|thanks|cheers|link"
+    r"|recipe[ ](?:below|in))\b",
     re.IGNORECASE,
 )
 _SPOKEN_TO_WHOEVER_LISTENS = 5

@@ -132,9 +132,7 @@ def _said(text: str, vocabulary: Vocabulary, items: Sequence[Item], tree: Family
     line.say_notes()
     english, pieces = _composed(text, line.items)
     unsure = (*line.unsure(), *line.strangers())
-    return Said(
-        english, vocabulary.key, text, pieces=pieces, unsure=unsure, told=vocabulary.told
-    )
+    return Said(english, vocabulary.key, text, pieces=pieces, unsure=unsure, told=vocabulary.told)
 
 
 def _composed(text: str, items: Sequence[Item]) -> tuple[str, tuple[_Piece, ...]]:

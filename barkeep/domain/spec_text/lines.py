@@ -37,6 +37,7 @@ from barkeep.domain.spec_text.around_the_name import (
     begun,
     count_what_is_noted,
     hold_what_is_noted,
+    is_its_size,
     take_around,
     take_how_much,
 )
@@ -93,7 +94,8 @@ _OPTIONAL = frozenset(
     }
 )
 _OPTIONAL_SAID = re.compile(
-    r"(?<!not )\boptional\b|^(?:(?:and|but|only|just|totally|it['’]?s|that['’]?s|this|is|all|use|add|go[ ]for[ ]it"
+    r"(?<!not )\boptional\b|^(?:(?:and|but|only|just|totally|it['’]?s|that['’]?s|this|is|all|use"
+    r"|add|go[ ]for[ ]it"
     r"|maybe)[ ,]+)*if[ ](?:you(?:['’]re)?|one)[ ]"
     r"(?:like|want|fancy|feel(?:ing)?|wish|prefer)\b",
     re.IGNORECASE,
@@ -118,7 +120,8 @@ _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
     r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted"
     r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
-    r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved|sprinkled)"
+    r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved"
+    r"|sprinkled)"
     r"[, ]+(?:over|on)(?:[ ](?:it|top|the[ ](?:top|drink|foam|surface|glass)))?$"
     r"|^on[ ]top$|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
@@ -717,6 +720,7 @@ def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, 
     wanted = (str(choice.match.key), *choice.alternatives)
     notes = (*draft.hedges, *draft.notes, *choice.notes)
     told = tuple(note for each in notes for note in _single([each]) if not _tells(note))
+    told = tuple(each for each in told if not is_its_size(draft, each))
     kept = (choice.match.called, *choice.match.stated, *notes)
     placed = Placed(
         amount=draft.amount,

@@ -168,7 +168,22 @@ _MEASURED = re.compile(
 """Measures as they are spelt or sound, behind a number."""
 
 _MEASURE_HINTS = frozenset(
-    {"m", "c", "o", "m.l", "c.l", "o.z", "mills", "mill's", "miles", "milz", "meals", "mil's", "em", "see"}
+    {
+        "m",
+        "c",
+        "o",
+        "m.l",
+        "c.l",
+        "o.z",
+        "mills",
+        "mill's",
+        "miles",
+        "milz",
+        "meals",
+        "mil's",
+        "em",
+        "see",
+    }
     | {"cee", "ounce's", "ouncies", "announces"}
 )
 

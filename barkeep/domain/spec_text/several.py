@@ -50,7 +50,8 @@ _EACH_ENDS = re.compile(
 )
 _EQUAL = re.compile(
     r"(?:(?:in|at)[ ])?equal[ ](?:parts|measures|amounts|quantities|proportions)(?:[ ]of)?"
-    r"(?:[ ](?:all[ ](?:of[ ])?(?:(?:the|these|them)\b[ ]?)?(?:two|three|four)?|both(?:[ ]of)?|each(?:[ ]of)?"
+    r"(?:[ ](?:all[ ](?:of[ ])?(?:(?:the|these|them)\b[ ]?)?(?:two|three|four)?|both(?:[ ]of)?"
+    r"|each(?:[ ]of)?"
     r"|the[ ](?:two|three|four)|these(?:[ ](?:two|three|four))?|everything)(?=[ :,]))?[ :,]*",
     re.IGNORECASE,
 )

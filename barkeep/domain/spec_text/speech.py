@@ -121,35 +121,51 @@ _JUST_THE_ONE = re.compile(
 )
 """*Egg white, just the one*."""
 _WHATEVER = re.compile(
-    r"(?<![\w])(?P<which>whatever|whichever|any)[ ](?P<what>[^,;()]+?)[ ](?P<tail>(?:you|we|i|they|is|happens)"
-    r"(?:['’](?:ve|re|s|d))?[ ](?:like|have|got|prefer|love|want|on[ ]hand|around|open|there|to[ ]be|fancy|find|can|use)"
+    r"(?<![\w])(?P<which>whatever|whichever|any)[ ](?P<what>[^,;()]+?)[ ](?P<tail>(?:you|we|i"
+    r"|they|is|happens)"
+    r"(?:['’](?:ve|re|s|d))?[ ](?:like|have|got|prefer|love|want|on[ ]hand|around|open|there"
+    r"|to[ ]be|fancy|find|can|use)"
     r"\b.*)$",
     re.IGNORECASE,
 )
 """*Whatever ginger beer you like*."""
 _CAN_HOLDS = re.compile(
-    r"\b(?P<size>four|five|six|seven|eight|ten|twelve|fourteen|fifteen|sixteen|twenty|three[ ]hundred|five[ ]hundred"
+    r"\b(?P<size>four|five|six|seven|eight|ten|twelve|fourteen|fifteen|sixteen|twenty"
+    r"|three[ ]hundred|five[ ]hundred"
     r"|seven[ ]fifty)[ -](?P<unit>ounce|ml|mil)(?=[ -](?:cans?|bottles?|tins?|cartons?|jars?)\b)",
     re.IGNORECASE,
 )
 """*A six ounce can*: how much it holds, in words."""
 _SIZES: Mapping[str, str] = {
-    **{"four": "4", "five": "5", "six": "6", "seven": "7", "eight": "8", "ten": "10", "twelve": "12"},
+    **{
+        "four": "4",
+        "five": "5",
+        "six": "6",
+        "seven": "7",
+        "eight": "8",
+        "ten": "10",
+        "twelve": "12",
+    },
     **{"fourteen": "14", "fifteen": "15", "sixteen": "16", "twenty": "20", "three hundred": "300"},
     **{"five hundred": "500", "seven fifty": "750"},
 }
 _RATIO_IN_PARTS = re.compile(
-    r"(?P<sugar>[1-3]|one|two|three|1[.]5)[ ]parts?(?P<first>[ ](?:of[ ])?(?:honey|sugar|maple|agave"
+    r"(?P<sugar>[1-3]|one|two|three|1[.]5)[ ]parts?(?P<first>[ ](?:of[ ])?(?:honey|sugar|maple"
+    r"|agave"
     r"|demerara|[\w]+[ ]sugar))?(?:[ ]*,[ ]*|[ ](?:to|and)[ ]|[ ])(?P<water>1|2|one|two)"
     r"(?:[ ]parts?)?[ ](?:of[ ])?(?:(?:hot|warm|boiling)[ ])?water\b",
     re.IGNORECASE,
 )
 """*Three parts honey, one part water*: how a syrup is made."""
 _TO_THE_TOP = re.compile(
-    r"(?P<gap>[ ,]+)(?:(?:and|then|just|you|to)[ ]+)*(?:fill(?:[ ](?:it|the[ ](?:glass|rest)|that|her))?"
-    r"(?:[ ]up)?[ ](?:(?:all[ ]the[ ]way[ ])?to|right[ ](?:up[ ])?to)|all[ ]the[ ]way(?:[ ]up)?[ ]to"
-    r"|(?:right[ ])?up[ ]to|to)[ ](?:(?:within|about)[ ](?:an?|one|half[ ]an?)[ ](?:inch|centimet(?:er|re)|cm"
-    r"|finger)[ ](?:of|from|below)[ ])?the[ ](?:top|rim|brim|line|edge|lip)(?:[ ]of[ ](?:the|your)[ ]"
+    r"(?P<gap>[ ,]+)(?:(?:and|then|just|you|to)[ ]+)*(?:fill(?:[ ](?:it|the[ ](?:glass|rest)"
+    r"|that|her))?"
+    r"(?:[ ]up)?[ ](?:(?:all[ ]the[ ]way[ ])?to|right[ ](?:up[ ])?to)"
+    r"|all[ ]the[ ]way(?:[ ]up)?[ ]to"
+    r"|(?:right[ ])?up[ ]to|to)[ ](?:(?:within|about)[ ](?:an?|one|half[ ]an?)[ ](?:inch"
+    r"|centimet(?:er|re)|cm"
+    r"|finger)[ ](?:of|from|below)[ ])?the[ ](?:top|rim|brim|line|edge|lip)(?:[ ]of[ ](?:the"
+    r"|your)[ ]"
     r"(?:glass|mug|cup))?[ .!]*$",
     re.IGNORECASE,
 )
@@ -221,7 +237,8 @@ _LONG_PIECE = re.compile(
     re.IGNORECASE,
 )
 _IN_PIECES = re.compile(
-    r"(?P<count>(?:[0-9]{1,2}(?:[ ]?(?:-|–|to|or)[ ]?[0-9]{1,2})?|an?|one|two|three|four|five|six|a[ ]few"
+    r"(?P<count>(?:[0-9]{1,2}(?:[ ]?(?:-|–|to|or)[ ]?[0-9]{1,2})?|an?|one|two|three|four|five"
+    r"|six|a[ ]few"
     r"|a[ ]couple(?:[ ]of)?)[ ])(?P<what>(?:(?!of[ ])[^\W\d_]+[- ]){0,2}?"
     r"(?:strip|ribbon|chunk|knob|thumb|nub|segment|spear|disc|round|ring|stalk|swath|curl|shard|sliver|length"
     r"|cheek|scoop|bunch|bulb|clove|pod|head|ear|rib|nest|flake|shaving|nugget|block|lump)e?s?)"
@@ -230,7 +247,8 @@ _IN_PIECES = re.compile(
 )
 """*2 wide strips of orange peel*: so many pieces, and what they are like."""
 _BAG_OF = re.compile(
-    r"(?:(?:1|one|an?)[ ])?[(]?(?P<size>[0-9]+(?:[./][0-9]+)?[ -]?(?:oz|ounces?|ml|g|grams?|cl|l|lb))[.]?[)]?[ -]+"
+    r"(?:(?:1|one|an?)[ ])?[(]?(?P<size>[0-9]+(?:[./][0-9]+)?[ -]?(?:oz|ounces?|ml|g|grams?|cl|l"
+    r"|lb))[.]?[)]?[ -]+"
     r"(?P<pack>bags?|box(?:es)?|cartons?|tubs?|jars?|packets?|packs?|packages?|pouch(?:es)?|tubes?|punnets?"
     r"|sachets?|bricks?)[ ](?:of[ ])?(?=[^\W\d_])",
     re.IGNORECASE,
@@ -478,7 +496,9 @@ def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
     return _instead(
         said,
         _CAN_HOLDS,
-        lambda found: f"{_SIZES[folded(found['size'])]} {'oz' if found['unit'][0] in 'oO' else 'ml'}",
+        lambda found: (
+            f"{_SIZES[folded(found['size'])]} {'oz' if found['unit'][0] in 'oO' else 'ml'}"
+        ),
     )
 
 
@@ -566,7 +586,19 @@ def _with_how_much_first(said: Traced, units: BarUnits) -> Traced:
 
 
 _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
-    *(_from_cells, _in_full, _with_its_size_in_figures, _with_its_choice_behind, _with_its_count_first, _with_its_ratio_of_parts, _with_its_ratio, _with_its_top_behind, _without_fillers, _without_purpose, _without_verb),
+    *(
+        _from_cells,
+        _in_full,
+        _with_its_size_in_figures,
+        _with_its_choice_behind,
+        _with_its_count_first,
+        _with_its_ratio_of_parts,
+        _with_its_ratio,
+        _with_its_top_behind,
+        _without_fillers,
+        _without_purpose,
+        _without_verb,
+    ),
     *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
     *(_without_footnotes, _with_optional_behind, _with_dashes),
     *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),

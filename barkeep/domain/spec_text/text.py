@@ -267,7 +267,7 @@ class Reading:
         return False
 
     def _only_ices(self, text: str, read: Sequence[ReadLine]) -> bool:
-        """*Strain over one big rock*: whether a row says what to do, and names but the ice for it."""
+        """*Strain over one big rock*: whether a row says what to do, and names but its ice."""
         ices = all(self.tree.is_a(each.line.ingredient, "ice") for each in read if each.known)
         return ices and begins_a_method(text) and tells_what_to_do(text)
 

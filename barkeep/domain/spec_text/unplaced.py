@@ -64,12 +64,18 @@ _OR_SO_MUCH = re.compile(r"or[ ](?:use[ ])?(?=[0-9.¼½¾]|an?[ ]|one|two|half)"
 
 _TOLD_APART = re.compile(
     r"\b(?:or|not|no|nothing|never|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
-    r"|ideally|like|without|rather[ ]than|than|unless|from|vom|von|aus|du|d['’]un|dal|dall['’]|del|similar[ ]to|reminds[ ]me[ ]of"
-    r"|(?:so[ ])?that['’]?s[ ](?:the|your|my|our)|(?:i|we)[ ](?:also[ ])?(?:make|use|like|love|prefer|have|had|take)"
-    r"|(?:be)?cause|['’]cause|cos|since|these|those[ ]are|they['’]?re|this[ ]is|it['’]?s[ ](?:a|like|basically|just)"
-    r"|mine|ours|made[ ](?:with|from|of)|goes[ ]with|ersatzweise|alternativ|wahlweise|notfalls|statt|anstatt"
-    r"|anstelle|oder|à[ ]défaut|sinon|ou|au[ ]lieu[ ]de|plutôt[ ]que|in[ ]alternativa|oppure|altrimenti|invece[ ]di"
-    r"|al[ ]posto[ ]di|o[ ]in[ ]alternativa|en[ ]su[ ]defecto|o[ ]bien|o[ ]si[ ]no|si[ ]no|en[ ]vez[ ]de|en[ ]lugar[ ]de"
+    r"|ideally|like|without|rather[ ]than|than|unless|from|vom|von|aus|du|d['’]un|dal|dall['’]"
+    r"|del|similar[ ]to|reminds[ ]me[ ]of"
+    r"|(?:so[ ])?that['’]?s[ ](?:the|your|my|our)|(?:i|we)[ ](?:also[ ])?(?:make|use|like|love"
+    r"|prefer|have|had|take)"
+    r"|(?:be)?cause|['’]cause|cos|since|these|those[ ]are|they['’]?re|this[ ]is|it['’]?s[ ](?:a"
+    r"|like|basically|just)"
+    r"|mine|ours|made[ ](?:with|from|of)|goes[ ]with|ersatzweise|alternativ|wahlweise|notfalls"
+    r"|statt|anstatt"
+    r"|anstelle|oder|à[ ]défaut|sinon|ou|au[ ]lieu[ ]de|plutôt[ ]que|in[ ]alternativa|oppure"
+    r"|altrimenti|invece[ ]di"
+    r"|al[ ]posto[ ]di|o[ ]in[ ]alternativa|en[ ]su[ ]defecto|o[ ]bien|o[ ]si[ ]no|si[ ]no"
+    r"|en[ ]vez[ ]de|en[ ]lugar[ ]de"
     r"|(?:with|into|in|over|onto|on|after|before|alongside|under|to|against|between|beside)"
     r"[ ](?:the|your|all[ ]the|both|that|those))[ ]",
     re.IGNORECASE,
@@ -95,15 +101,18 @@ _WHICH_ONE_IT_IS = re.compile(
 """*That's the almond one*: what tells which it is by what it is made of or tastes of."""
 
 _SOMETHING_TO_TOP = re.compile(
-    r"(?!(?:(?:plus|and|with)[ ](?:a[ ](?:bit|little|splash)[ ])?(?:more|extra|some|another)|just|only|enough|use|used|as|a[ ]little|some|more)\b)[^\W\d_].*[ ]to[ ](?:top|fill)"
+    r"(?!(?:(?:plus|and|with)[ ](?:a[ ](?:bit|little|splash)[ ])?(?:more|extra|some|another)"
+    r"|just|only|enough|use|used|as|a[ ]little|some|more)\b)[^\W\d_].*[ ]to[ ](?:top|fill)"
     r"(?:[ ]up)?",
     re.IGNORECASE,
 )
 """*Rum 2 oz, fizz to top*: another thing, even where nobody knows it."""
 
 _A_TIME = re.compile(
-    r"\b(?:[0-9.,]+|[^\W\d_]+)[ -]?(?:(?:to|or|-)[ ]?(?:[0-9]+|[^\W\d_]+)[ -]?)?(?:seconds?|secs?|minutes?|mins?"
-    r"|hours?|hrs?|days?|weeks?|months?|times?|degrees)\b|\b(?:for|serves|between|into)[ ](?:[0-9]+|[^\W\d_]+)\b"
+    r"\b(?:[0-9.,]+|[^\W\d_]+)[ -]?(?:(?:to|or|-)[ ]?(?:[0-9]+|[^\W\d_]+)[ -]?)?(?:seconds?"
+    r"|secs?|minutes?|mins?"
+    r"|hours?|hrs?|days?|weeks?|months?|times?|degrees)\b|\b(?:for|serves|between"
+    r"|into)[ ](?:[0-9]+|[^\W\d_]+)\b"
     r"|\b(?:step|page|no\.?|number|day|batch|version|round|take|pt|part)[ ][0-9]{1,3}\b|\#[0-9]+",
     re.IGNORECASE,
 )
@@ -112,9 +121,12 @@ _A_TIME = re.compile(
 _NO_COUNT = frozenset({"one", "half", "couple", "few", "once", "quarter", "quarters", "third"})
 
 _OR_SO_MANY = re.compile(
-    r"(?:^|\b(?:or|maybe|perhaps|even|auch|ou|peut[ ]être|même|anche|forse|o|tal[ ]vez|incluso|quizás?"
-    r"|sogar|eher|lieber|vielleicht|oder|plutôt|piuttosto|mejor|make[ ]it|better|rather|up[ ]to)[ ])"
-    r"(?:[0-9]+(?:[.,/][0-9]+)?|[¼½¾]|[0-9]+[ ]?[¼½¾]|two|three|four|five|six|seven|eight|ten|twelve)"
+    r"(?:^|\b(?:or|maybe|perhaps|even|auch|ou|peut[ ]être|même|anche|forse|o|tal[ ]vez|incluso"
+    r"|quizás?"
+    r"|sogar|eher|lieber|vielleicht|oder|plutôt|piuttosto|mejor|make[ ]it|better|rather"
+    r"|up[ ]to)[ ])"
+    r"(?:[0-9]+(?:[.,/][0-9]+)?|[¼½¾]|[0-9]+[ ]?[¼½¾]|two|three|four|five|six|seven|eight|ten"
+    r"|twelve)"
     r"(?=[ .!]*$)",
     re.IGNORECASE,
 )

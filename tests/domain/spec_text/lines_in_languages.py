@@ -176,7 +176,6 @@ optional 1 Dash Orange Bitters | 1 dash orange-bitters optional
 """
 
 FRENCH = """
-5 à 6 feuilles de menthe + 1 brin pour décorer | 5-6 leaf mint-leaf ; 1 sprig mint-leaf garnish
 5 cl de rhum blanc | 5 cl white-rum
 2 cl de jus de citron vert | 2 cl lime-juice
 le jus d'un demi-citron | 0.5 each lemon # juice
