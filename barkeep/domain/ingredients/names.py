@@ -628,6 +628,8 @@ def _narrowed_or_stated(found: Match, words: str, name: str, tree: FamilyTree) -
 def _only_states(words: str) -> bool:
     """Whether words ask something of the bottle and make nothing else of what is in it."""
     plain = _AGED_IN.sub(" aged ", STATEMENT.sub(" ", words))
+    if _words(words) and _words(words)[-1] in _JOINS:
+        return False  # dark and light rum
     return _states(_AGED_IN.sub(" aged ", words)) and not _CHANGING & set(_words(plain)) - {"still"}
 
 

@@ -88,10 +88,16 @@ _PUT_RIGHT = frozenset(
 
 _INSTEAD_OF = re.compile(r"\binstead[ ]of\b", re.IGNORECASE)
 
+_PART_OF_IT = re.compile(
+    r"\bof[ ](?:which|whom|them|those)\b|\bincluding\b|\bin[ ]total\b", re.IGNORECASE
+)
+"""*60 ml gin, 30 ml of which …*: what is a part of another amount is no line beside it."""
+
 _MARKS = re.compile(r"[#=?$€£@^<>{}%*]")
 
 _NOT_BEFORE_AN_AMOUNT = re.compile(
-    r"(?:^|[ ,])(?:an?|not|no|of[ ](?:the|that|your|my|our|this|those|these)|never|without)[ ]*$",
+    r"(?:^|[ ,])(?:an?|not|no|(?:[0-9]+|one|two|three|four|five|six)[ ]and|of[ ](?:the|that|your"
+    r"|my|our|this|those|these)|never|without)[ ]*$",
     re.IGNORECASE,
 )
 
@@ -118,8 +124,8 @@ _TIME = re.compile(
     r"|ingredients|styles|rums|gins|whiske?ys?|whiskies|vermouths|people|guests|friends)\b"
     r"|\b(?:step|page|number|day|batch|version|round|take)[ ][0-9]{1,3}\b"
     r"|\bone[ ](?:thing|side|hand|more[ ]thing|last[ ]thing|of[ ](?:my|our|the|those|these))\b"
-    r"|\b(?:this|that|last|first|next|which|good|other|any|each|every)[ ]one\b"
-    r"|\b(?:the|that|this|my|our|a)[ ](?:[^\W\d_]+[ ])?(?P<one>one)\b"
+    r"|\b(?:(?:this|that|last|first|next|which|other|any|each|every)"
+    r"|(?:the|that|this|my|our|a)[ ](?:[^\W\d_]+[ ])?)(?P<one>[ ]?one)\b"
     r"(?![ ](?:ounces?|oz|ml|mils?|cl|dash|drop|part|barspoon|teaspoon|tablespoon|cup|and[ ]an?"
     r"|half|quarter))",
     re.IGNORECASE,
@@ -163,6 +169,8 @@ def said_freely(
     said = _joined_words(said.stripped(), tree)
     if not 1 < len(said.text.split()) <= MOST_WORDS or _NO.search(said.text):
         return ()
+    if _PART_OF_IT.search(said.text):
+        return ()
     text = _TIME.sub(_hidden, said.text)
     told_of_it = [each.span() for each in STATEMENT.finditer(text)]
     amounts = [each for each in _amounts(text, units) if not _covered(_span(each), told_of_it)]
@@ -202,7 +210,7 @@ def said_freely(
 
 def _hidden(time: re.Match[str]) -> str:
     """As many marks as letters; of *the white one* the last word alone is hidden."""
-    start = time.start("one") - time.start() if time["one"] else 0
+    start = time.end("one") - len("one") - time.start() if time["one"] else 0
     return time.group()[:start] + "~" * (len(time.group()) - start)
 
 
@@ -337,6 +345,9 @@ def _stand_apart(
         known = behind is None or folded(behind["word"]) in told
         if behind and not known and not _may_follow(behind["word"], name, tree):
             return False
+        listed = _LISTED.search(text[: name.start])
+        if listed and states(folded(listed["word"])):
+            return False  # dark and light rum
         before = _LAST.search(text[: name.start])
         if before and _makes_another(before["word"], name, tree):
             return False
@@ -375,6 +386,7 @@ def _is_in_brackets(text: str, at: int) -> bool:
 
 _NEXT = re.compile(r"[ -](?P<word>[^\W_]+(?:['’][^\W_]+)*)")
 _LAST = re.compile(r"(?P<word>[^\W_]+(?:['’][^\W_]+)*)[ -]$")
+_LISTED = re.compile(r"(?P<word>[^\W\d_]+)[ ](?:and|or|&)[ ]$", re.IGNORECASE)
 _HOW_MUCH = re.compile(
     r"\b(?:an?|one|the)[ ](?:(?:very|really)[ ])?(?:little|tiny|small|big|good|generous|scant"
     r"|light|healthy"

@@ -149,6 +149,13 @@ _SIZES: Mapping[str, str] = {
     **{"fourteen": "14", "fifteen": "15", "sixteen": "16", "twenty": "20", "three hundred": "300"},
     **{"five hundred": "500", "seven fifty": "750"},
 }
+_PART_ONLY = re.compile(
+    r"\begg(?P<many>s?)(?P<told>[ ,(–-]+(?:(?:just|only)[ ](?:the[ ]|its[ ])?(?P<first>white"
+    r"|yolk)s?|(?:the[ ])?"
+    r"(?P<last>white|yolk)s?[ ]only)[ ]*\)?)",
+    re.IGNORECASE,
+)
+"""*1 egg (white only)* is an egg white."""
 _RATIO_IN_PARTS = re.compile(
     r"(?P<sugar>[1-3]|one|two|three|1[.]5)[ ]parts?(?P<first>[ ](?:of[ ])?(?:honey|sugar|maple"
     r"|agave"
@@ -276,7 +283,7 @@ _HINTS = re.compile(
     r"|optional|[ ]shakes?[ ]|[¹²³†‡*]|that['’]?s|which[ ]is|it['’]s"
     r"|[ ]or[ ](?:two|three)\b|[ -]to[ -](?:one|two|[12])\b"
     r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq)\b"
-    r"|parts?|which|any[ ]|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
+    r"|only|parts?|which|any[ ]|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
     re.IGNORECASE,
 )
@@ -502,6 +509,15 @@ def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
     )
 
 
+def _with_the_part_of_an_egg(said: Traced, _units: BarUnits) -> Traced:
+    """*1 egg (white only)* is 1 egg white."""
+    found = _PART_ONLY.search(said.text)
+    if found is None:
+        return said
+    part = folded(found["first"] or found["last"])
+    return said.said_instead(found.end("many"), found.end(), f" {part}")
+
+
 def _with_its_choice_behind(said: Traced, _units: BarUnits) -> Traced:
     """*Whatever ginger beer you like* is ginger beer, whatever you like."""
     found = _WHATEVER.search(said.text)
@@ -589,6 +605,7 @@ _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
     *(
         _from_cells,
         _in_full,
+        _with_the_part_of_an_egg,
         _with_its_size_in_figures,
         _with_its_choice_behind,
         _with_its_count_first,
