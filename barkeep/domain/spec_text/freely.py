@@ -190,10 +190,10 @@ def said_freely(
     if kinds is None:
         names = _completed(text, names, measured, tree)
     measured, beside = _without_twins(text, measured)
-    pairs = kinds or _paired(text, measured, names)
-    if pairs is None or not _is_plain(text, pairs, names, tree, told):
+    pairs = _without_choices(text, kinds or _paired(text, measured, names) or ())
+    if not pairs or not _is_plain(text, pairs, names, tree, told):
         return ()
-    names += [name for _, name in kinds or ()]
+    names += [name for _, name in pairs if kinds]
     spans = [_span(each) for each in [*measured, *beside]] + [_span(each) for each in names]
     spans += told_of_it
     left = [word for word in WORD.finditer(text) if not _covered(word.span(), spans)]
@@ -237,13 +237,29 @@ def _with_no_amount(
         return ()
     if not all(_is_accounted_for(word.group(), told) for word in words):
         return ()
-    if not all(may_follow_a_name(each) or each in ADJECTIVES or each in told for each in before):
+    leads = ADJECTIVES | told | {"add", "use", "need", "grab", "take", "get"}
+    if not all(may_follow_a_name(each) or each in leads for each in before):
         return ()
     if not _PUT_RIGHT.isdisjoint(folded(word.group()) for word in words) or _MARKS.search(text):
         return ()
     if _NOT_BEFORE_AN_AMOUNT.search(text[: name.start].removesuffix("a ").removesuffix("an ")):
         return ()
     return (_in_order(said, _Thing(None, name, 0, len(text)), set(), tree),)
+
+
+def _without_choices(
+    text: str, pairs: Sequence[tuple[FoundAmount, FoundName]]
+) -> list[tuple[FoundAmount, FoundName]]:
+    """Without what only would do as well: *one egg white or thirty mils aquafaba*."""
+    kept: list[tuple[FoundAmount, FoundName]] = []
+    for amount, name in pairs:
+        begins = min(amount.start, name.start)
+        if not kept or not _OR_ELSE.search(text[:begins]):
+            kept.append((amount, name))
+    return kept
+
+
+_OR_ELSE = re.compile(r"\bor[ ](?:[^\W\d_]+[ ]){0,3}$", re.IGNORECASE)
 
 
 def _after_a_float(text: str, amounts: Sequence[FoundAmount], name: FoundName) -> list[FoundAmount]:

@@ -60,7 +60,11 @@ _ONLY_HEDGED = re.compile(
     re.I,
 )
 
-_OR_SO_MUCH = re.compile(r"or[ ](?:use[ ])?(?=[0-9.¼½¾]|an?[ ]|one|two|half)", re.IGNORECASE)
+_OR_SO_MUCH = re.compile(
+    r"or[ ](?:use[ ])?(?=[0-9.¼½¾]|an?[ ]|one|two|three|four|five|six|ten|fifteen|twenty|thirty"
+    r"|forty|sixty|half|maybe|just)",
+    re.IGNORECASE,
+)
 
 _TOLD_APART = re.compile(
     r"\b(?:or|not|no|nothing|never|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
