@@ -25,7 +25,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from unicodedata import numeric
 
 from barkeep.domain.amounts.amount import ReadAmount, amount_at_start, unit_at
@@ -90,6 +90,11 @@ def any_amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | N
     Raises as `barkeep.domain.amounts.amount.amount_at_start` does.
     """
     first = _FIRST.match(text)
+    if first and first["word"] and _UNIT_OR_TWO.match(text):
+        one = amount_at_start(f"a {text}", units)  # dash or two
+        said = spoken_at_start(f"a {text}", units) if one and one.unit else None
+        if said is not None and said.high is not None:
+            return replace(said, end=said.end - 2, unit_at=said.unit_at - 2)
     if first is None or (first["word"] and first["word"].casefold() not in _BEGIN):
         return amount_at_start(text, units)  # no word that a number is said with
     return (
@@ -97,13 +102,31 @@ def any_amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | N
     )
 
 
+_UNIT_OR_TWO = re.compile(r"[^\W\d_]+[ ]or[ ](?:two|three|four)\b", re.IGNORECASE)
+
 _FIRST = re.compile(
     r"[ -]*(?:(?P<word>[^\W\d_]+)|(?=[0-9]{1,4}[ ]*(?:and\b|dozen\b|[x×*])))", re.IGNORECASE
 )
 """What an amount that is not all in figures begins with."""
 
+_NOUGHTS = ("zero", "nought", "oh", "o")
+
 _BEGIN = frozenset(
-    {*_NUMBERS, *_SHARES, "a", "an", "couple", "few", "dozen", "equal", "between", "point"}
+    {
+        *_NUMBERS,
+        "zero",
+        "nought",
+        "oh",
+        *_SHARES,
+        "a",
+        "an",
+        "couple",
+        "few",
+        "dozen",
+        "equal",
+        "between",
+        "point",
+    }
 )
 
 
@@ -152,6 +175,9 @@ def _unit_before_share(text: str, units: BarUnits) -> ReadAmount | None:
     share = None if unit is None or joined is None else _share(text, joined)
     if unit is None or share is None:
         return None
+    again, _ = unit_at(text, _gap(text, _of_a(text, share.end)), units)
+    if again is not None:
+        return None  # two ounces and half an ounce of what follows
     return ReadAmount(
         value=number.value + share.value, high=None, unit=unit, end=share.end, unit_at=begins
     )
@@ -287,8 +313,9 @@ def _share(text: str, at: int, bare: bool = False) -> _Said | None:
 
 def _number(text: str, at: int) -> _Said | None:
     """*Two*, *forty-five*, *a hundred and twenty*, *seven point five*."""
-    front = _words(text, at, "point")
-    whole = _Said(0.0, _gap(text, at)) if front is not None else _whole(text, at)
+    nought = next((end for each in _NOUGHTS if (end := _words(text, at, each))), None)
+    front = _words(text, at if nought is None else nought, "point")
+    whole = _Said(0.0, at if nought is None else nought) if front is not None else _whole(text, at)
     point = None if whole is None else _words(text, whole.end, "point")
     if whole is None or point is None:
         return whole
@@ -322,6 +349,12 @@ def _below_a_hundred(text: str, at: int) -> _Said | None:
         more = _NUMBERS.get(ones.group().casefold(), 10.0) if ones else 10.0
         if ones and more < 10.0:
             return _Said(value + more, ones.end())
+    if value < 10.0:  # one fifty, two twenty-five: so many hundred and fifty
+        tens = _WORD.match(text, _gap(text, found.end()))
+        if tens and tens.group().casefold() in _TENS.split():
+            more_said = _below_a_hundred(text, found.end())
+            if more_said is not None:
+                return _Said(value * 100.0 + more_said.value, more_said.end)
     return _Said(value, found.end())
 
 

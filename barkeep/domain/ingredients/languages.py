@@ -54,6 +54,8 @@ WORD = re.compile(
 
 _HEADERS = re.compile(r"^\[headers\]\n(?:(?!\[).*\n?)*", re.MULTILINE)
 
+_TOLD = re.compile(r'^told = """.*?"""', re.MULTILINE | re.DOTALL)
+
 _ROLES: Mapping[str, Role] = {
     "of": "of",
     "the": "the",
@@ -68,6 +70,9 @@ _ROLES: Mapping[str, Role] = {
     "peel of": "part",
     "top with": "top",
     "garnish with": "top",
+    "equal parts of": "top",
+    "in equal parts": "after",
+    "on top": "after",
     "to top": "after",
     "for garnish": "after",
     "to taste": "after",
@@ -113,6 +118,7 @@ class Language:
     heads: Mapping[str, Texts]
     headers: Mapping[str, Texts]
     weak: Texts
+    told: str = ""
     actions: Texts = ()
     unsure: tuple[Unsure, ...] = ()
     endings: Texts = ()
@@ -145,13 +151,15 @@ class Vocabulary:
 
     `phrases` lists them by their first word, the longest first. `backs` and
     `fronts` are the parts of a compound (*Limetten|scheibe*), and `links` stands
-    between them where they are words of their own (*jus de …*).
+    between them where they are words of their own (*jus de …*). `told` are words that tell
+    something of a thing, or only join, and name nothing.
     """
 
     key: str
     capitals: bool
     phrases: Mapping[str, tuple[Phrase, ...]]
     weak: frozenset[str]
+    told: frozenset[str]
     heads: Mapping[str, str]
     fronts: Mapping[str, str]
     links: tuple[tuple[str, ...], ...]
@@ -242,7 +250,7 @@ def meanings() -> Mapping[str, frozenset[str]]:
 @cache
 def _written() -> frozenset[str]:
     """Every word that stands in the files: quickly had, before they are understood."""
-    texts = (resource_files.read_text(FOLDER, each) for each in _files())
+    texts = (_TOLD.sub("", resource_files.read_text(FOLDER, each)) for each in _files())
     found = {word for text in texts for word in re.findall(r"[^\W\d_]+", text)}
     return frozenset(word.casefold() if word.isascii() else plain(word) for word in found)
 
@@ -276,6 +284,7 @@ def _vocabulary(language: Language) -> Vocabulary:
         weak=frozenset(
             " ".join(words) for each in language.weak for words in _forms(each, language)
         ),
+        told=frozenset(words_of(language.told)),
         heads={plain(word): english for word, english in _each(language.heads)},
         fronts={
             form: english

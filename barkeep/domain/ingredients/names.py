@@ -28,6 +28,7 @@ from itertools import combinations
 
 from barkeep.domain.amounts.units import unit_named
 from barkeep.domain.ingredients.finder import nearest
+from barkeep.domain.ingredients.line_words import tells_nothing_else
 from barkeep.domain.ingredients.tree import (
     WITHOUT_MEANING,
     FamilyTree,
@@ -50,7 +51,7 @@ _ADJECTIVES_LIST = """
     cold cool iced hot warm strong good quality high fine best large small medium big thin thick
     long short heavy scant generous level heaped ripe raw homemade house made organic unwaxed washed
     premium bottled quality decent flaky flaked coarse house generic standard
-    whole clear plain pure real few your favourite favorite of the well
+    whole clear plain pure real few your favourite favorite of the well other another any similar
 """
 ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 """Words in front of a name that leave it the same ingredient (*common practice*)."""
@@ -69,6 +70,11 @@ WORDS_AFTER = re.compile(
         |beaten|halved|quartered|diced|expressed|flamed|torn|slapped|floated|freshly|finely|lightly
         |gently|strained|shaken|softened|melted|split|left|please|each
         |an?[ ](?:bit|little|touch|tad)[ ](?:more|less)
+        |cracked|ground|shaved|dusted|sprinkled|poured|drizzled|pulled|brewed|steeped|picked|plucked|scooped
+        |whipped|whisked|heated|boiled|cooked|thinned|reduced|measured|weighed|packed|heaped|levelled|leveled
+        |rubbed|wiped|spanked|smacked|clapped|cubed|skewered|speared|stuck|tucked|draped|perched|placed|added
+        |used|needed|required|preferred|obviously|honestly|just|only|maybe|perhaps|probably|whatever|whichever
+        |or[ ]whatever|give[ ]it|as[ ]needed|if[ ]needed
         |soaked|doused|drenched|moistened|saturated|smashed|bashed|slightly|very
         |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance)|on[ ]top
         |(?:for|serves|makes|yields)[ ](?:about[ ]|around[ ])?(?:[0-9]+|one|two|three|four|five|six
@@ -84,7 +90,8 @@ WORDS_AFTER = re.compile(
         |if|at[ ]least|at[ ]most|preferably|ideally|such[ ]as|like[ ]the|plus|about
         |roughly|approximately|more[ ]or[ ]less|per[ ]\w+|straight[ ](?:in|from|out)|just[ ]to
         |then|so|we|i|i'm|it|it's|and[ ](?:that's|then|that|dump|stir|shake|give|be|go|don't|strain
-        |tuck|stick|stand|lay|place|drop|rub|wipe|discard|hang|perch|pop|serve|set|slide)
+        |tuck|stick|stand|lay|place|drop|rub|wipe|discard|hang|perch|pop|serve|set|slide
+            |throw|toss|pour|swirl|empty|tip|chuck|leave|bin|turn|roll|let|wait|save|keep|do|we|you|it's|they)
         |but)\b.*)$""",
     re.IGNORECASE | re.VERBOSE,
 )
@@ -116,7 +123,8 @@ STATEMENT = re.compile(
     rf"|to)[ ]?)?{_NUMBER}[ -]?(?:years?|yrs?\.?|yo|y/o)\b(?:[ -]?old)?"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?%[ ]?(?:(?:blue[ ])?agave|vol\.?|abv|alc\.?)?|[0-9]+[ -]?proof\b"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?°|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
-    r"|dry[ -]hopped\b|(?:v\.?s\.?o\.?p\.?|x\.?o\.?|v\.?s\.?|napoleon)(?!\w)",
+    r"|dry[ -]hopped\b|\bhors[ ]d['’][âa]ge\b|(?:v\.?s\.?o\.?p\.?|x\.?o\.?|v\.?s\.?"
+    r"|napoleon)(?!\w)",
     re.IGNORECASE,
 )
 """An age, a strength or a ratio: what a line may ask beyond the kind."""
@@ -128,7 +136,8 @@ _STATING_LIST = """
     caribbean islay highland lowland speyside island coastal kentucky tennessee puerto rican
     white red black green pink blue gold golden amber dark light brown rosé rose pale tawny ruby
     dry sweet bittersweet semi extra brut bone off medium rich unsweetened
-    aged unaged young old mature matured reserve reserva anejo reposado blanco joven solera
+    aged unaged young old mature matured reserve reserva riserva
+    vieux vieille vecchio vecchia viejo vieja anejo reposado blanco joven solera
     barrel cask single small batch strength bonded bottled straight pot column still peated unpeated
     smoky smoked funky wheated high blended malt grain agricole overproof navy full
     bodied spiced grassy herbal floral juniper forward style type premium undiluted uncut
@@ -144,6 +153,13 @@ _FREE_OF = re.compile(
     r"\b(?:additive|pith|seed|stone|pulp|gluten|lactose|caffeine)[ -]free\b", re.I
 )
 """What a thing may be free of and stay what it is."""
+
+_HARD_AS_DONE = re.compile(
+    r"\b(?:too|so|very|really|pretty|super|it|them|that|this|shaken?|shake|stir|stirred|press|pressed|muddled?"
+    r"|squeezed?|nice[ ]and)[ ]hard\b",
+    re.IGNORECASE,
+)
+"""*Don't muddle them too hard*: how something is done."""
 
 _PLAINLY_SWEET_G_PER_L = 100.0
 """From so much sugar on a thing is sweetened by what it is (*chosen here*)."""
@@ -178,7 +194,8 @@ _ONE_OF_IT = frozenset(
 """*The white one*, *the London dry kind*: words that stand for the kind itself."""
 
 _TOLD_APART = re.compile(
-    r"(?:or|not|no|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably|ideally|like|e\.?g\.?|see"
+    r"(?:or|not|no|nothing|never|without|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
+    r"|ideally|like|e\.?g\.?|see"
     r"|i[ ]use|we[ ]use|try)\b|.*\b(?:works?|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine"
     r"|good|ok|okay))"
     r"(?:[ ](?:too|as[ ]well|here|also))?$",
@@ -279,7 +296,7 @@ def _with_its_notes(
 
 def _changes(note: str, found: Match, tree: FamilyTree) -> bool:
     """Whether a note makes something else of what was found; what is sweet is sweetened anyway."""
-    plain = _FREE_OF.sub(" ", note)
+    plain = _FREE_OF.sub(" ", _HARD_AS_DONE.sub(" ", note))
     changing = _NEVER_BESIDE & set(_words(plain))
     if changing == {"sweetened"}:
         return (tree[str(found.key)].sugar_g_per_l or 0.0) < _PLAINLY_SWEET_G_PER_L
@@ -293,7 +310,8 @@ def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Mat
     after = WORDS_AFTER.search(note)
     narrower = narrowed(found, note[: after.start()], tree) if after else None
     if after and narrower:
-        return narrower, after["note"]
+        only_if_there = after["note"].casefold().startswith(("if ", "when "))
+        return (found, note) if only_if_there else (narrower, after["note"])
     made = _narrowed_by_a_maker(found, note, tree)
     if made:
         return made, ""
@@ -400,7 +418,24 @@ def _states(note: str) -> bool:
     if _AT_LEAST.match(note):
         return False  # a least strength has a field of its own
     rest = _words(STATEMENT.sub(" ", note))
-    return all(word.strip(".,'&") in _STATING | WITHOUT_MEANING for word in rest)
+    passing = WITHOUT_MEANING | _ONE_OF_IT if STATEMENT.search(note) else WITHOUT_MEANING
+    return all(word.strip(".,'&") in _STATING | passing for word in rest)
+
+
+def may_change(word: str) -> bool:
+    """Whether a word, folded, may make something else of what it stands beside."""
+    return word in _CHANGING and word not in _DONE_AND_NOTHING_ELSE
+
+
+_DONE_AND_NOTHING_ELSE = frozenset(
+    {"stir", "shake", "add", "pour", "build", "strain", "serve", "muddle", "top", "mix", "with"}
+    | {"without", "no", "still"}
+)
+
+
+def states(word: str) -> bool:
+    """Whether a word, folded, tells of strength, age, origin, colour, sweetness or style."""
+    return word in _STATING
 
 
 def match_name(name: str, tree: FamilyTree) -> Match | None:
@@ -593,6 +628,8 @@ def _narrowed_or_stated(found: Match, words: str, name: str, tree: FamilyTree) -
 def _only_states(words: str) -> bool:
     """Whether words ask something of the bottle and make nothing else of what is in it."""
     plain = _AGED_IN.sub(" aged ", STATEMENT.sub(" ", words))
+    if _words(words) and _words(words)[-1] in _JOINS:
+        return False  # dark and light rum
     return _states(_AGED_IN.sub(" aged ", words)) and not _CHANGING & set(_words(plain)) - {"still"}
 
 
@@ -608,8 +645,16 @@ def _after_a_maker(name: str, tree: FamilyTree) -> Match | None:
         found = _named(_words(kind), tree, MAKER)
         if found and found.key is not None:
             made = _has_a_maker(found.key, tree) and _may_be_a_maker(_words(maker), tree)
+            made = made and not _is_only_talk(maker)
+            made = made and (found.key in tree.alcoholic or maker[:1].isupper())
             return replace(found, maker=maker, called=kind) if made else None
     return None
+
+
+def _is_only_talk(words: str) -> bool:
+    """*Take your*, *I said*: whether small words are what anybody says, and no maker's."""
+    said = words.split()
+    return words == words.lower() and all(tells_nothing_else(folded(each)) for each in said)
 
 
 def _before_a_maker(name: str, tree: FamilyTree) -> Match | None:
@@ -636,17 +681,20 @@ def _has_a_maker(key: str, tree: FamilyTree) -> bool:
     return (ingredient.abv_percent or 0.0) > 0.5 or several
 
 
+_PUTS_RIGHT = frozenset({"sorry", "meant", "mean", "wait", "actually", "scratch", "oops"})
 _JOINS = frozenset({"or", "oder", "ou", "oppure", "o", "u", "and", "with", "plus", "and/or"})
 
 
 def _may_be_a_maker(words: list[str], tree: FamilyTree) -> bool:
     """Whether no word is an ingredient, a flavour, or changes what the kind is."""
-    if words and words[-1] in _JOINS:
+    if words and (words[-1] in _JOINS or not _PUTS_RIGHT.isdisjoint(words)):
         return False  # korn or vodka: what is joined is no maker's
     for word in words:
         plain = word.strip(".,'&")
         if plain in _CHANGING or any(form in tree.by_name for form in _forms(plain)):
             return False
+        if len(plain) > 4 and plain.endswith("y") and plain[:-1] in tree.by_name:
+            return False  # peachy bourbon
         if any(f"{plain} {kind}" in tree.by_name for kind in _FLAVOURED):
             return False
     return True

@@ -23,6 +23,7 @@ from graphlib import CycleError, TopologicalSorter
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.ingredients.languages import meanings, words_of
 from barkeep.domain.ingredients.ordinary import NOTHING_SAID, Ordinary, WithAge
+from barkeep.domain.ingredients.slips import slips_of
 from barkeep.domain.name_search import Named, NameIndex
 from barkeep.domain.phrases import begun_small, capitalised, folded
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
@@ -202,6 +203,11 @@ class FamilyTree:
     def words(self) -> frozenset[str]:
         """Every word of an English name, as words of a line are compared."""
         return frozenset(word for names in self.folded_names.values() for word in words_of(names))
+
+    @cached_property
+    def slips(self) -> Mapping[str, tuple[str, ...]]:
+        """The words of English names by what is left of them when a letter is mistyped."""
+        return slips_of(self.words)
 
     def called(self, name: str) -> str | None:
         """The key of what is called so in English, else in another language; None for neither.

@@ -129,8 +129,8 @@ _SPEECH_LIST = """
     build building balance sour sweet bitter acid side sugar citrus fruit split goes everything else
     throughout always usually today tonight episode recipe spec call calls called calling if feel
     make making makes made mix end finish finishing round rounding bring hit hitting knock finally
-    combine combining stir shake muddle grate crack cracking cracked at them other along alongside
-    thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
+    combine combining juice stir shake muddle grate crack cracking cracked at them other along
+    alongside thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
     schooner mug flute goblet tumbler pitcher jug kick people folks guests place sprinkle tell
     under almost nearly roughly exactly shy
     told probably there'll we're they they'll he'll she he's she's said says gets every any only
@@ -166,8 +166,11 @@ _VESSEL = (
     r"(?:glass(?:es)?|coupes?|flutes?|goblets?|tumblers?|mugs?|inside|rim)"
 )
 _RINSE = re.compile(
+    r"(?:absinthe[ ])?rinse[ ]*[:–-][ ]*(?=\w)|"
+    rf"(?:(?:and|then|now|i|we|you|just|first|so)[ ,]+)*"
     rf"(?:rinse|wash|coat|season|swirl|spray|mist)[ ](?:out[ ]|down[ ])?{_VESSEL}"
-    r"[ ](?:out[ ])?with[ ]",
+    r"[ ](?:out[ ])?with[ ](?:(?:just[ ])?a[ ](?:(?:little|tiny|wee)[ ])?(?:bit|touch|hint"
+    r"|splash|dash|drop)[ ]of[ ])?",
     re.IGNORECASE,
 )
 _EXPRESS = re.compile(
@@ -190,8 +193,9 @@ _OVER_IT = re.compile(
 )
 """*Express a lemon peel over (the drink)*: where a thing is expressed, behind it."""
 _RIM = re.compile(
-    r"(?:(?:an?|the)[ ])?(?P<half>half(?:[ -]a)?[ -])?(?P<what>[^\W\d_][\w' -]*?)[ -]"
-    r"(?:rim(?:med)?)(?:[ ](?:the[ ])?glass)?(?![\w-])[ ]*",
+    r"(?:(?:an?|the)[ ])?(?P<half>half(?:[ -]a)?[ -])?(?P<what>[^\W\d_][\w' -]*?)"
+    r"(?<![ ]the)(?<![ ]of)(?<![ ]to)(?<![ ]on)[ -](?:rim(?:med)?)(?:[ ](?:the["
+    r" ])?glass)?(?![\w-])[ ]*",
     re.IGNORECASE,
 )
 _ON_THE_RIM = re.compile(
@@ -214,7 +218,9 @@ _PART_OF = re.compile(
 )
 _OF_AN_EGG = re.compile(
     r"(?P<count>.{0,12}?)(?:the[ ])?\b(?P<part>white|yolk)s?[ ](?:of|from)[ ]"
-    r"(?:an?[ ]|one[ ])?eggs?\b",
+    r"(?:an?[ ]|one[ ]|1[ ]|the[ ])?(?P<how>(?:(?:small|medium|large|big|fresh|free[ -]range"
+    r"|whole|extra"
+    r"|very|good|nice|organic)[ ])*)eggs?\b",
     re.IGNORECASE,
 )
 _HALF_A = re.compile(
@@ -415,7 +421,14 @@ def _begins_a_use(text: str) -> bool:
 
 _PLENTY = re.compile(
     r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]"
-    r"|plenty[ ]|enough[ ]|some[ ](?!of\b))(?=\w)",
+    r"|(?:(?:just|give[ ]it|with|add|and|then)[ ])*(?:an?|the|one|another"
+    r"|your)[ ](?:[^\W\d_]+,?[ ]){0,2}"
+    r"(?:squeeze|spritz|spray|mist|drizzle|hit|kiss|dollop|knob|grind|crack|dusting|shaving|swirl|smear|swig|sip"
+    r"|touch|hint|whisper|tad|suggestion|lick|smidgen|smidge|scrape|sprinkling|sprinkle|pour|shower|trickle"
+    r"|dribble|squirt|drizzling|whiff|nub|turn)s?[ ]of[ ](?:(?:the|your|my)[ ])?"
+    r"|plenty[ ]|enough[ ]|some[ ](?!of\b)|a[ ]little[ ](?:bit[ ]of[ ])?(?:of[ ])?"
+    r"(?!(?:splash|dash|drop|pinch|squeeze|drizzle|bit|less|more|under|over|touch|float|sprig|slice|piece|wedge"
+    r"|spoon|glug|slug|cube|handful|of|extra|short|shy)))(?=\w)",
     re.IGNORECASE,
 )
 """How much, without an amount."""
@@ -653,7 +666,8 @@ def _take_egg(draft: Draft) -> bool:
         return False
     ends = draft.at + egg.end()
     draft.at += egg.start("part")
-    draft.rest = f"egg {egg['part'].lower()}{draft.rest[egg.end() :]}"
+    how = f", {egg['how'].strip()}" if egg["how"].strip() else ""
+    draft.rest = f"egg {egg['part'].lower()}{how}{draft.rest[egg.end() :]}"
     if found is None and not egg["count"]:
         _take_after(draft)  # white of egg, about 2 oz
     if draft.amount is None:
@@ -849,6 +863,55 @@ def take_how_much(draft: Draft, notes: Sequence[str]) -> tuple[str, ...]:
             draft.amount = Amount(found.value, found.high, found.unit or "each")
             return (*notes[:place], amount.unit, *notes[place:])
     return tuple(notes)
+
+
+def is_its_size(draft: Draft, note: str) -> bool:
+    """Whether a note only says what the bottle or can of a line holds: *200 ml*."""
+    if draft.holds is None:
+        return False
+    try:
+        size = _amount(f"{note} ", draft.units)
+    except (AmountError, NegativeAmount):
+        return False
+    if size is None or note[size.end :].strip(" ."):
+        return False
+    return (size.value, size.unit) == (draft.holds.value, draft.holds.unit)
+
+
+def count_what_is_noted(draft: Draft, notes: Sequence[str]) -> None:
+    """*A few mint leaves (8-10)*, *cucumber slices (3 or 4)*: how many they are, said behind."""
+    vague = any(map(_VAGUE.fullmatch, draft.hedges))
+    if draft.amount is not None and not vague:
+        return
+    for note in notes:
+        lead = lead_in(note)
+        begins = lead.length if lead else 0
+        try:
+            found = _amount(f"{note[begins:]} ", draft.units)
+        except (AmountError, NegativeAmount):
+            continue
+        if found is None or note[begins + found.end :].strip(" ."):
+            continue
+        unit = draft.amount.unit if draft.amount else "each"
+        if found.unit in (None, "each", unit):
+            draft.amount = Amount(found.value, found.high, unit)
+            return
+
+
+def hold_what_is_noted(draft: Draft, notes: Sequence[str]) -> None:
+    """*A small bottle of tonic water (200 ml)*: the size that stands behind the name."""
+    amount = draft.amount
+    if amount is None or amount.unit not in ("bottle", "can") or draft.holds is not None:
+        return
+    for note in notes:
+        try:
+            size = _amount(f"{note} ", draft.units)
+        except (AmountError, NegativeAmount):
+            continue
+        whole = size is not None and not note[size.end :].strip(" .")
+        if size and whole and size.high is None and dimension(size.unit or "each") == "volume":
+            draft.holds = Amount(size.value, None, size.unit or "each")
+            return
 
 
 def _set(draft: Draft, amount: Amount, at: int, end: int) -> None:

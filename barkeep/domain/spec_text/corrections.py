@@ -21,6 +21,7 @@ import re
 from collections.abc import Sequence
 
 from barkeep.domain.amounts.amount import show_amount, show_number
+from barkeep.domain.amounts.spoken import HOW_FULL
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.ingredients.names import match_ingredient, named
 from barkeep.domain.ingredients.tree import FamilyTree, words_of_a_name
@@ -41,10 +42,15 @@ _SURE = (
     r"|i[ ]meant|i[ ]said[ ][\w ]{1,20},[ ]*(?:but[ ])?i[ ]mean(?:t)?|i[ ]should[ ](?:say"
     r"|have[ ]said)"
     r"|or[ ]was[ ]it,?[ ](?:yeah|yes|yep),?|no,?[ ](?:less|more),?[ ]like|actually,?"
+    r"|edit\b[:,]?|update\b[:,]?|edited[:,]?|fix[:,]|should['’]?ve[ ]been|shoulda[ ]been"
+    r"|(?:that|it)[ ](?:should(?:['’]ve|[ ]have)?[ ]been|should[ ]be|was[ ]meant[ ]to[ ]be"
+    r"|ought[ ]to[ ]be)"
     r"|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
     r"|let's[ ](?:say|make[ ](?:it|that)|call[ ]it|go)|no,?[ ](?=make|i[ ]mean|sorry|not[ ])"
     r"|no,?[ ](?=(?:one|two|three|four|five|six|half|ten|fifteen|twenty|thirty|[0-9])\b)"
-    r"|no,?[ ](?=an?[ ](?:ounce|half|quarter|dash|splash|barspoon|teaspoon)\b))"
+    r"|no,?[ ](?=an?[ ](?:(?:small|big|large|good|tiny|little|generous|heavy|light|scant|full)[ ])?"
+    r"(?:ounce|half|quarter|dash|splash|barspoon|teaspoon|pinch|drop|tablespoon|cup|couple)\b)"
+    r"|no[ ]*[-–—][ ]*(?=make|i[ ]mean|sorry|scratch|wait)|no[ ](?=make[ ](?:that|it)))"
 )
 _SMALL = r"(?:oh,?|er,?|uh,?|um,?|well,?)"
 _JOINT = (
@@ -57,6 +63,7 @@ _SLIP = re.compile(
     re.IGNORECASE,
 )
 _NOT_IT = re.compile(r"not[ ](?P<wrong>[^,]+),[ ]*(?:but[ ])?(?P<right>.+)", re.IGNORECASE)
+_HOW_FULL = re.compile(rf"an?[ ](?P<how>{'|'.join(HOW_FULL)})[ ](?=\w)", re.IGNORECASE)
 _IT_NOT = re.compile(r"(?P<right>.+?),?[ ]not[ ](?P<wrong>.+)", re.IGNORECASE)
 _CHANGE = re.compile(
     r"(?:[ ]*[,.;–—-]+[ ]*|^|[ ]+(?=(?:(?:oh|and|then|no|wait|sorry|actually)[ ,]+)*"
@@ -64,7 +71,8 @@ _CHANGE = re.compile(
     r"(?:(?:and|then|now|no|wait|sorry|actually|oh)[ ,]+)*"
     r"(?:(?:change|swap|switch)[ ](?:(?:that|it)(?:[ ]last[ ]one)?|(?:the[ ])?(?P<changed>[\w ]+?))"
     r"[ ](?:to|for|into)[ ](?P<to>.+)"
-    r"|make[ ](?:the[ ])(?P<made>[\w ]+?)[ ]"
+    r"|(?:(?:scratch|strike|forget)[ ]that[ ,]+"
+    r"|hang[ ]on[ ,]+)?make[ ](?:the[ ])(?P<made>[\w ]+?)[ ]"
     r"(?P<amount>(?:an?[ ]|one|two|three|four|half|[0-9¼-¾.]).*)"
     r"|(?:the[ ])?(?P<should>[\w ]+?)[ ]should[ ](?:be|have[ ]been)[ ](?P<be>.+)"
     r"|(?:you[ ]know[ ]what[, ]+)?(?:let's[ ])?(?:bump|take|bring|drop|knock|push|cut)[ ]"
@@ -210,8 +218,8 @@ def _slip(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
         if not before.text.strip() or after.text.casefold().startswith("split "):
             continue
         wrong = _NOT_IT.match(after.text)
-        if wrong:
-            after = after.part(wrong.start("right"))
+        right = wrong.start("right") if wrong else None
+        after = _without_what_it_is_not(after, tree) if right is None else after.part(right)
         other = None if wrong else _IT_NOT.fullmatch(after.text)
         if other:
             after = after.part(0, other.end("right"))
@@ -219,6 +227,16 @@ def _slip(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
         if better:
             return better
     return None
+
+
+def _without_what_it_is_not(after: Traced, tree: FamilyTree) -> Traced:
+    """*Not lime orange*: two names in a row behind *not* are what it is not, and what it is."""
+    if not after.text.casefold().startswith("not "):
+        return after
+    names = list(names_in(after.text, tree))
+    if len(names) < 2 or names[0].start > len("not the "):
+        return after
+    return after.part(names[1].start) if names[1].start == names[0].end + 1 else after
 
 
 def _change(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
@@ -258,14 +276,34 @@ def _end_of_the_thing(
     return None
 
 
+_WHY = re.compile(
+    r"[ ,]+(?:(?:be)?cause|['’]cause|cuz|cos|since|as[ ](?:these|the|this|my|it|they|i|we)"
+    r"|seeing[ ]as|otherwise"
+    r"|so[ ](?:that|it|we|the)|it['’]?s[ ](?:a|so|too|really)|they['’]?re|these[ ]are|this[ ]is"
+    r"|i[ ]think|if[ ]"
+    r"(?:you|the|it|they)|when[ ]the|for[ ]this[ ]one|this[ ]time|today|tonight|i[ ](?:like|want"
+    r"|prefer))\b.*$",
+    re.IGNORECASE,
+)
+"""*Make it three quarters because the lemons are sour*: why, which corrects nothing itself."""
+
+
 def _put_right(before: Traced, after: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
     """What was said before with what is said after in its place; None where that is neither."""
+    why = _WHY.search(after.text)
+    if why and after.text[: why.start()].strip():
+        better = _put_right(before, after.part(0, why.start()), tree, units)
+        return joined((better, ", ", after.part(why.start()).stripped())) if better else None
     amount, name = _last_amount(before.text, units), _last_name(before.text, tree, units)
     recounted = _recounted(before, after, name, tree)
     if recounted:
         return recounted
     is_a_name = named(after.text.strip(" .!"), tree) is not None  # I mean 151 rum
     given = None if is_a_name else amount_at(f"{after.text} ", units)
+    full = _HOW_FULL.match(after.text) if given is None and not is_a_name else None
+    if full and amount_at(f"a {after.text[full.end() :]} ", units):  # no, a small pinch
+        after = joined(("a ", after.part(full.end()), f", {full['how']}"))
+        given = amount_at(f"{after.text} ", units)
     number = share_at(after.text) if given is None and not is_a_name else None
     end = given.end if given else (number or (0, ""))[0]
     rest = after.part(end)

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from barkeep.domain.amounts.spoken import HOW_FULL
-from barkeep.domain.ingredients.languages import WORD, Role, plain
+from barkeep.domain.ingredients.languages import WORD, Role, Vocabulary, plain
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.english import is_english
@@ -55,12 +55,13 @@ class Sentence:
     """The items of a line while each finds its English; an item is dropped by saying ""."""
 
     def __init__(
-        self, text: str, items: list[Item], tree: FamilyTree, *, adjectives_after: bool
+        self, text: str, items: list[Item], tree: FamilyTree, vocabulary: Vocabulary
     ) -> None:
         self.text = text
         self.items = items
         self.tree = tree
-        self.adjectives_after = adjectives_after
+        self.adjectives_after = bool(vocabulary.links)
+        self.told = vocabulary.told
 
     def before(self, place: int) -> int | None:
         """The place of the nearest item before that is said."""
@@ -414,11 +415,13 @@ class Sentence:
             word = self.text[item.start : item.end]
             joint = item.foreign and item.role in _JOINTS and item.english is None
             strange = item.role is None and not is_english(plain(word), self.tree)
+            strange = strange and plain(word) not in self.told
             if not (joint or strange) or not self._is_small(item):
                 continue
             told = self.text[: item.start]
             last = max((each.end for each in named if each.end <= item.start), default=len(told))
-            if "," not in told[last:] and told.count("(") == told.count(")"):
+            stopped = re.search(r"[,;:]|[ ][-–—]+[ ]", told[last:])
+            if not stopped and told.count("(") == told.count(")"):
                 yield Unsure(word, item.start, ())
 
 

@@ -69,7 +69,9 @@ def may_begin_an_amount(word: str) -> bool:
     """Whether an amount may begin with a word: a figure, a number said, or a unit."""
     plain = word.casefold().split("-")[0]
     return (
-        bool(DIGIT.match(word)) or plain in NUMBER_WORDS | {"between", "point"} or _is_a_unit(plain)
+        bool(DIGIT.match(word))
+        or plain in NUMBER_WORDS | {"between", "point", "zero", "nought", "oh"}
+        or _is_a_unit(plain)
     )
 
 

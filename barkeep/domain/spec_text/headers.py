@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.ingredients.languages import WORD, action_words, header_words, plain, words_of
+from barkeep.domain.ingredients.line_words import tells_nothing_else
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.glasses import glass_named
 from barkeep.errors import AmountError, NegativeAmount
@@ -70,7 +71,9 @@ _OF_THE_PAGE = re.compile(
     r"|(?:adapted|inspired|taken|borrowed|stolen|based)[ ](?:from|by|on)[ ].*"
     r"|(?:recipe|photos?|words|created|invented)[ ](?:by|from|courtesy)[ ].*"
     r"|(?:a|my|our|this[ ]is[ ]a)[ ](?:riff|twist|take|variation)[ ]on[ ].*"
-    r"|there(?:['’]s|[ ]is|[ ]are)[ ]no[ ].*",
+    r"|there(?:['’]s|[ ]is|[ ]are)[ ]no[ ].*|(?:(?:no|without|skip[ ]the"
+    r"|garnish[ ]?:)[ ](?:a[ ])?)(?:garnish|none|n/a|ice)[ .!]*"
+    r"|(?:enjoy|cheers|done|voil[aà]|santé|prost|salute|salud|perfect|delicious|yum)[ .!]*",
     re.IGNORECASE,
 )
 
@@ -162,7 +165,8 @@ def names_a_glass(text: str) -> bool:
 def tells_what_to_do_elsewhere(text: str) -> bool:
     """Whether a row that is no ingredient says in another language what is done."""
     words = [plain(each.group()) for each in WORD.finditer(text)]
-    counted = any(mark.isnumeric() for mark in text)
+    begins = bool(words) and words[0] in action_words()  # Frapper … pendant 10 s
+    counted = any(mark.isnumeric() for mark in text) and not begins
     return len(words) > 1 and not counted and not action_words().isdisjoint(words)
 
 
@@ -170,6 +174,52 @@ def is_chatter(text: str) -> bool:
     """Whether a row is a sentence that is said to whoever listens, by its words."""
     words = text.split()
     return len(words) >= _FEWEST_WORDS_OF_CHATTER and bool(_CHATTER.search(text))
+
+
+_SPEAKS = re.compile(
+    r"\b(?:i|i['’](?:m|d|ll|ve)|my|me|we|we['’](?:re|ll|ve|d)|our|us|you|you['’](?:re|ll|ve|d)|your|he|she|his|her"
+    r"|they|their|them|it|it['’]s|that['’]s|this|there['’]s|is|are|was|were|be|has|have|had|do|does|don['’]t|did"
+    r"|didn['’]t|can|can['’]t|will|won['’]t|would|should|never|always|let|let['’]s)\b",
+    re.IGNORECASE,
+)
+_MOST_UNKNOWN = 0.25
+"""Of the words of a sentence that may be none of a line's words (*chosen here*)."""
+
+
+def speaks_of_nothing_poured(text: str) -> bool:
+    """Whether a row that names and counts nothing is a sentence, by nearly all of its words."""
+    words = [folded(each) for each in re.findall(r"[^\W\d_]+(?:['’][^\W\d_]+)*", text)]
+    if len(words) < _FEWEST_WORDS_OF_CHATTER or not _SPEAKS.search(text):
+        return False
+    unknown = sum(not tells_nothing_else(each) for each in words)
+    return unknown <= _MOST_UNKNOWN * len(words)
+
+
+_TELLS_OF_THEN = re.compile(
+    r"\b(?:last[ ](?:time|week|night|year|month)|was|were|wasn['’]t|weren['’]t|used[ ]to|tried"
+    r"|liked|thought|had[ ](?:it"
+    r"|this|one|a)|follow|subscribe|comments?|episode|pt[ ]?[0-9]|part[ ](?:two|2)|channel"
+    r"|customers?|always[ ]tell"
+    r"|remember|invented|story|history|no[ ][^,]+[ ]in[ ](?:this|it|here)|(?:i|we)[ ](?:never"
+    r"|always|once|first|often)"
+    r"|reminds?|tastes?[ ](?:like|of)|wouldn['’]t|shouldn['’]t|don['’]t[ ](?:use|buy|bother"
+    r"|worry|skimp|be|forget|you)"
+    r"|never[ ]use|stands?[ ]for|means|is[ ](?:called|named|basically|actually|my|the[ ](?:best"
+    r"|star|key|secret))"
+    r"|good[ ](?:morning|evening|afternoon)|welcome|hello|everyone|thanks|cheers|link"
+    r"|recipe[ ](?:below|in))\b",
+    re.IGNORECASE,
+)
+_SPOKEN_TO_WHOEVER_LISTENS = 5
+
+
+def tells_of_another_time(text: str) -> bool:
+    """Whether a row that measures nothing tells a story, though it names something.
+
+    *Last time I used bourbon but it was too sweet*, *no citrus in this one*.
+    """
+    words = text.split()
+    return len(words) >= _SPOKEN_TO_WHOEVER_LISTENS and bool(_TELLS_OF_THEN.search(text))
 
 
 def tells_of_the_page(text: str) -> bool:

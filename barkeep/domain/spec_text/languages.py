@@ -40,13 +40,17 @@ class _Piece:
 
 @dataclass(frozen=True, slots=True)
 class Said:
-    """A line in English. `language` is None where it was so already, and `text` as it was."""
+    """A line in English. `language` is None where it was so already, and `text` as it was.
+
+    `told` are the language's words that name nothing.
+    """
 
     text: str
     language: str | None = None
     original: str = ""
     pieces: tuple[_Piece, ...] = ()
     unsure: tuple[Unsure, ...] = ()
+    told: frozenset[str] = frozenset()
 
     def place(self, at: int) -> int:
         """The place in the line as it was written of a place in the English text, from 0."""
@@ -116,7 +120,7 @@ def in_english(text: str, tree: FamilyTree) -> Said:
 
 def _said(text: str, vocabulary: Vocabulary, items: Sequence[Item], tree: FamilyTree) -> Said:
     sure = [settled(each, text, tree) for each in items]
-    line = Sentence(text, sure, tree, adjectives_after=bool(vocabulary.links))
+    line = Sentence(text, sure, tree, vocabulary)
     line.leave_asides()
     line.leave_shares()
     line.say_eggs()
@@ -128,7 +132,7 @@ def _said(text: str, vocabulary: Vocabulary, items: Sequence[Item], tree: Family
     line.say_notes()
     english, pieces = _composed(text, line.items)
     unsure = (*line.unsure(), *line.strangers())
-    return Said(english, vocabulary.key, text, pieces=pieces, unsure=unsure)
+    return Said(english, vocabulary.key, text, pieces=pieces, unsure=unsure, told=vocabulary.told)
 
 
 def _composed(text: str, items: Sequence[Item]) -> tuple[str, tuple[_Piece, ...]]:

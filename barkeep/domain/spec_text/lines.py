@@ -13,7 +13,7 @@ from functools import partial
 from typing import cast
 
 from barkeep.domain.amounts.amount import EXAMPLES, spaced
-from barkeep.domain.amounts.measures import dimension
+from barkeep.domain.amounts.measures import dimension, to_quantity
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
 from barkeep.domain.ingredients.names import (
     ADJECTIVES,
@@ -32,16 +32,26 @@ from barkeep.domain.ingredients.names import (
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular, words_of_a_name
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
-from barkeep.domain.spec_text.around_the_name import Draft, begun, take_around, take_how_much
+from barkeep.domain.spec_text.around_the_name import (
+    Draft,
+    begun,
+    count_what_is_noted,
+    hold_what_is_noted,
+    is_its_size,
+    take_around,
+    take_how_much,
+)
 from barkeep.domain.spec_text.choices import Choice, choice_in, with_notes
 from barkeep.domain.spec_text.corrections import corrected, is_left, without_its_lead
 from barkeep.domain.spec_text.flavours import may_be_poured
 from barkeep.domain.spec_text.for_so_many import question_of
 from barkeep.domain.spec_text.foreign_grammar import Unsure
+from barkeep.domain.spec_text.found import WORD
+from barkeep.domain.spec_text.freely import put_apart, said_freely
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
 from barkeep.domain.spec_text.several import items_in, likely_split
-from barkeep.domain.spec_text.speech import put_in_writing, with_its_kind
+from barkeep.domain.spec_text.speech import in_pieces, put_in_writing, with_its_kind
 from barkeep.domain.spec_text.traced import Traced, squeezed
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
@@ -84,7 +94,9 @@ _OPTIONAL = frozenset(
     }
 )
 _OPTIONAL_SAID = re.compile(
-    r"(?<!not )\boptional\b|\bif[ ](?:you(?:['’]re)?|one)[ ]"
+    r"(?<!not )\boptional\b|^(?:(?:and|but|only|just|totally|it['’]?s|that['’]?s|this|is|all|use"
+    r"|add|go[ ]for[ ]it"
+    r"|maybe)[ ,]+)*if[ ](?:you(?:['’]re)?|one)[ ]"
     r"(?:like|want|fancy|feel(?:ing)?|wish|prefer)\b",
     re.IGNORECASE,
 )
@@ -108,7 +120,9 @@ _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
     r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted"
     r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
-    r"|^to[ ](?:finish|decorate)$"
+    r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved"
+    r"|sprinkled)"
+    r"[, ]+(?:over|on)(?:[ ](?:it|top|the[ ](?:top|drink|foam|surface|glass)))?$"
     r"|^on[ ]top$|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
@@ -156,7 +170,8 @@ class Complaint:
     `say` tells it; looking for the nearest names is only paid for when it is told.
     `unknown` is the text that names nothing known, where that is what is wrong;
     `answer` is the line as it is likely meant, ready to be taken; `which` says that only
-    the kind of a grouping is asked for.
+    the kind of a grouping is asked for, and `in_other_order` that the words may be understood
+    where they are taken in another order than the usual one.
     """
 
     at: int
@@ -164,6 +179,7 @@ class Complaint:
     unknown: str | None = None
     answer: str | None = None
     which: bool = False
+    in_other_order: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -225,7 +241,7 @@ def _read_anew(
     said = in_english(text[: LONGEST + 1], tree)
     if said.language is None:
         return _read_english(text, tree, units, garnish=garnish)
-    read = _read_english(said.text, tree, units, garnish=garnish)
+    read = _read_english(said.text, tree, units, garnish=garnish, told=said.told)
     return tuple(_in_own_words(each, said, tree, alone=len(read) == 1) for each in read)
 
 
@@ -307,16 +323,74 @@ def _either(unsure: Unsure, tree: FamilyTree) -> str:
 
 
 def _read_english(
-    text: str, tree: FamilyTree, units: BarUnits, *, garnish: bool
+    text: str,
+    tree: FamilyTree,
+    units: BarUnits,
+    *,
+    garnish: bool,
+    told: frozenset[str] = frozenset(),
 ) -> tuple[ReadLine, ...]:
-    """A line that is in English."""
+    """A line that is in English, but for words that `told` holds and name nothing."""
     if len(text) > LONGEST:
         too_long = f"a line has at most {LONGEST} characters"
         line = Line(text.strip()[:LONGEST], "", garnish=garnish)
         return (ReadLine(line, (Complaint(0, lambda: too_long),)),)
     spoken = _without_mark(squeezed(spaced(text).rstrip()))
-    said = corrected(put_in_writing(spoken, units), tree, units)
-    items = items_in(said, tree, units)
+    written = put_in_writing(spoken, units)
+    said = corrected(written, tree, units)
+    read = _read_items(items_in(said, tree, units), text, tree=tree, units=units, garnish=garnish)
+    read = _without_repeats(read, said, written)
+    if not any(each.in_other_order for line in read for each in line.complaints):
+        return read
+    pieces = in_pieces(said, units)
+    for better in dict.fromkeys((said, pieces, put_apart(pieces, tree))):
+        ways = [said_freely(better, tree, units, told)]
+        if better is not said:
+            ways.insert(0, items_in(better, tree, units))
+        for way in filter(None, ways):
+            again = _read_items(way, text, tree=tree, units=units, garnish=garnish)
+            if not any(each.complaints for each in again):
+                return tuple(_with_its_slips(each, better, spoken.text, tree) for each in again)
+    return read
+
+
+def _with_its_slips(read: ReadLine, said: Traced, written: str, tree: FamilyTree) -> ReadLine:
+    """A line in whose name a slip was put right, called as it was written: *bourbn*."""
+    line = read.line
+    called = line.called or tree.in_sentence(line.ingredient)
+    for word in WORD.finditer(said.text):
+        places = said.places[word.start() : word.end()]
+        there = written[places[0] : places[-1] + 1] if places else ""
+        if len(set(places)) == 1 and len(word.group()) > 1:  # it was put in place of another
+            there = next(
+                (each.group() for each in WORD.finditer(written) if each.start() == places[0]), ""
+            )
+            called = re.sub(rf"(?<!\w){re.escape(word.group())}(?!\w)", there, called, flags=re.I)
+    called = re.sub(r"(?<!\w)(\w+)[ ]\1(?!\w)", r"\1", called)  # run together, and put apart
+    same = called == (line.called or tree.in_sentence(line.ingredient))
+    return read if same else replace(read, line=replace(line, called=called))
+
+
+def _without_repeats(
+    read: tuple[ReadLine, ...], said: Traced, written: Traced
+) -> tuple[ReadLine, ...]:
+    """A line put right by saying all of it again, once: *wait no it's the Old Tom, two ounces*."""
+    if said == written or len(read) < 2:
+        return read
+    kept: list[ReadLine] = []
+    for each in read:
+        line = each.line
+        alike = (line.ingredient, line.amount, line.amount_high, line.unit)
+        last = kept[-1].line if kept else None
+        if not last or alike != (last.ingredient, last.amount, last.amount_high, last.unit):
+            kept.append(each)
+    return tuple(kept)
+
+
+def _read_items(
+    items: Sequence[Traced], text: str, *, tree: FamilyTree, units: BarUnits, garnish: bool
+) -> tuple[ReadLine, ...]:
+    """The things of a line, each in the usual order."""
     if len(items) == 1:
         read = _read_item(items[0], text.strip(), tree=tree, units=units, garnish=garnish)
         kind = with_its_kind(items[0], units) if read.complaints else items[0]
@@ -378,6 +452,9 @@ def _read_item(
 def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     choice = _find(draft, tree)
     if choice is not None:
+        hold_what_is_noted(draft, choice.notes)
+        if choice.match.key and tree[choice.match.key].unit == "each":
+            count_what_is_noted(draft, choice.notes)
         choice = replace(choice, notes=take_how_much(draft, choice.notes))
     amount = draft.amount
     match = choice.match if choice else Match(None, None, 0.0)
@@ -405,7 +482,9 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
         if unit:
             return replace(read, complaints=(unit,))
         told = partial(_unknown, draft.rest, tree)
-        return replace(read, complaints=(Complaint(draft.at, told, draft.rest),))
+        return replace(
+            read, complaints=(Complaint(draft.at, told, draft.rest, in_other_order=True),)
+        )
     read = _measured(read, draft, tree[match.key])
     asked = tuple(_questions(draft, choice, line.text, tree))
     read = replace(read, complaints=(*asked, *read.complaints)) if asked else read
@@ -467,12 +546,27 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
     """The question of *1 oz vermouth*: sweet and dry stand in for each other nowhere."""
     word = folded(match.called or match.matched or "")
     name = _ASKED_ALONE.get(word)
+    if word == "bitters" and draft.amount and _is_more_than_dashes(draft):
+        which = "so much bitters is seldom poured; which are these, or how many dashes?"
+        return Complaint(draft.at, lambda: which, which=True)
     told_more = match.stated or match.maker or match.changed
     if name is None or told_more or draft.amount is None or draft.beside_others:
         return None
     likely = _with_name(draft, word, name) if name else None
     told = f"which {word} is this? " + (f"likely “{likely}”" if likely else "write its name")
     return Complaint(draft.at, lambda: told, answer=likely, which=True)
+
+
+_MOST_BITTERS_ML = 10.0
+"""More of what is only called bitters is likely something else (*common practice*)."""
+
+
+def _is_more_than_dashes(draft: Draft) -> bool:
+    """Whether a measured volume is more than anybody dashes."""
+    amount = draft.amount
+    if amount is None or dimension(amount.unit, draft.units) != "volume":
+        return False
+    return to_quantity(amount, "ml", draft.units) > _MOST_BITTERS_ML
 
 
 _RATIO = re.compile(r"[0-9.,]+[ ]?:[ ]?[0-9.,]+")
@@ -610,7 +704,8 @@ def _not_said_which(choice: Choice, draft: Draft, tree: FamilyTree) -> Complaint
     changed = choice.match.changed
     if changed:
         kind = tree.in_sentence(key)
-        return Complaint(draft.at, lambda: f"“{changed}” may make something else of {kind}")
+        told = f"“{changed}” may make something else of {kind}"
+        return Complaint(draft.at, lambda: told, in_other_order=True)
     called = folded(choice.match.called)
     if not choice.makers or called not in _ASKED_WHICH:
         return None
@@ -625,11 +720,19 @@ def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, 
     wanted = (str(choice.match.key), *choice.alternatives)
     notes = (*draft.hedges, *draft.notes, *choice.notes)
     told = tuple(note for each in notes for note in _single([each]) if not _tells(note))
+    told = tuple(each for each in told if not is_its_size(draft, each))
     kept = (choice.match.called, *choice.match.stated, *notes)
-    placed = Placed(amount=draft.amount, wanted=wanted, makers=choice.makers, notes=told, kept=kept)
+    placed = Placed(
+        amount=draft.amount,
+        wanted=wanted,
+        makers=choice.makers,
+        notes=told,
+        kept=kept,
+        grouping=tree[wanted[0]].family,
+    )
     beside = draft.beside_amount
     return tuple(
-        Complaint(each.place_in(beside), each.say)
+        Complaint(each.place_in(beside), each.say, in_other_order=True)
         for each in unplaced(placed, beside[draft.begins :], tree, draft.units)
     )
 

@@ -17,6 +17,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
+from barkeep.domain.amounts.spoken import NUMBER_WORDS
 from barkeep.domain.spec_text.traced import Traced
 
 _SOUNDS_LIKE = """
@@ -78,6 +79,51 @@ _SOUNDS_LIKE = """
     crème de cassis: cream de cassis, cream to cassis, creme de cassis, creme day cassis
     barspoon: bar spun, bars spoon, bar's spoon
     barspoons: bar spoons, bar's spoons
+    grapefruit: grape fruit
+    superfine: super fine
+    superfine sugar: super fine sugar, sugar super fine
+    butterscotch: butter scotch
+    dragon fruit: dragonfruit
+    passion fruit: passion froot, passionate fruit
+    VSOP: v s o p, vs op, v.s. o.p
+    XO: x o, ex oh
+    PX sherry: p x sherry, p.x. sherry, p.x sherry, pea ex sherry
+    pedro ximénez sherry: pedro him enez, pedro jimenez, pedro ximenes, pedro hymen ez
+    reposado: repo sado, rep a sado, reposado's, repos auto, repo soddo, rest a sado
+    añejo: on yeah ho, an yay ho, on a ho, anneyho, an a ho
+    blanco: blank oh, blanko
+    crème de mûre: creme de mure, cream de mure, creme de moor, cream de moor, creme de mur
+    crème de pêche: creme de pesh, cream de pesh, creme de peche
+    genever: jenny ver, jen ever, gen ever, yen ever, jenever
+    kirsch: kersh, kirsh, curse wasser
+    limoncello: lemon cello, limon cello, lemoncello, lemon chello
+    espresso: expresso, express oh, espresso's
+    Worcestershire: worcester sure, wooster sure, wooster, woostershire, worchester, worstershire,
+        worcester shire, wor chester shire, war chester shire, wuster
+    aquafaba: aqua fava, aqua faba, aqua fabba, aquafava
+    tonka: tonk a
+    hibiscus: high biscuits, hi biscus, high biscus
+    chamomile: camel mile, cam a mile
+    lapsang souchong: lap sang souchong, lap sang sue chong
+    grappa: grapper, grap a
+    rhum agricole: rum agricole, rum agri cole, room agricole, rum agree cole, roma agricole
+    Scotch: scotts, skotch
+    whiskey: whisk key, wiskey, whiskie
+    vodka: vodca, vod ka
+    liqueur: liquer, liquour, liquere, likeur
+    cinnamon: cinammon, cinnamin, sin a man, cinnamun
+    cucumber: queue cumber, cue cumber
+    raspberry: raz berry, rasberry
+    coconut: coco nut, cocoanut
+    pomegranate: palm a granite, pomegranite, pom a granite
+    tamarind: tamarin, tamar end
+    elderflower liqueur: elderflower lick her
+    overproof: over proof, over prove
+    bianco vermouth: be anko vermouth, bianca vermouth
+    rosso vermouth: row so vermouth, rose oh vermouth
+    mint leaves: mint lives
+    simple syrup: simple sear up, simple sir up, simple syrop, simple siren, simple stirrup
+    honey syrup: honey serum, honey sir up
 """
 
 _AS_ONE = (entry.partition(": ") for entry in re.split(r"\n {4}(?! )", _SOUNDS_LIKE.strip()))
@@ -114,6 +160,40 @@ _NUMBERS: tuple[tuple[re.Pattern[str], str], ...] = (
         "ounce",
     ),
 )
+_MEASURED = re.compile(
+    r"(?<=[\w¼½¾][ ])(?:(?P<ml>m[ .]l|mills|mill's|miles|milz|meals|mil's|em[ ]el)"
+    r"|(?P<cl>c[ .]l|see[ ]el|cee[ ]el)|(?P<oz>o[ .]z|ounce's|ouncies|announces))\b(?![ ]of[ ]ice)",
+    re.IGNORECASE,
+)
+"""Measures as they are spelt or sound, behind a number."""
+
+_MEASURE_HINTS = frozenset(
+    {
+        "m",
+        "c",
+        "o",
+        "m.l",
+        "c.l",
+        "o.z",
+        "mills",
+        "mill's",
+        "miles",
+        "milz",
+        "meals",
+        "mil's",
+        "em",
+        "see",
+    }
+    | {"cee", "ounce's", "ouncies", "announces"}
+)
+
+_GLUED = re.compile(
+    r"\b(?P<tens>twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)"
+    r"(?P<ones>one|two|three|four|five|six|seven|eight|nine)\b",
+    re.IGNORECASE,
+)
+"""*Fortyfive*, taken down as one word."""
+
 _NUMBER_HINTS = frozenset(
     {"to", "too", "for", "fore", "tree", "free", "ate", "won", "once", "announce", "nounce"}
     | {"in", "on", "and"}
@@ -127,6 +207,14 @@ def as_said(said: Traced) -> Traced:
         for found in reversed(list(_HEARD.finditer(said.text))):
             meant = _MEANT[found.group().casefold()]
             said = said.said_instead(found.start(), found.end(), meant)
+    spelt = not words.isdisjoint(_MEASURE_HINTS)
+    for found in reversed(list(_MEASURED.finditer(said.text)) if spelt else []):
+        before = said.text[: found.start()].split()[-1].strip(",.")
+        if before[-1:].isnumeric() or before.casefold() in NUMBER_WORDS | {"five", "point"}:
+            unit = "ml" if found["ml"] else "cl" if found["cl"] else "oz"
+            said = said.said_instead(*found.span(), unit)
+    for found in reversed(list(_GLUED.finditer(said.text)) if "ty" in said.text else []):
+        said = said.said_instead(*found.span(), f"{found['tens']}-{found['ones']}")
     if not words.isdisjoint(_NUMBER_HINTS):
         for pattern, number in _NUMBERS:
             for found in reversed(list(pattern.finditer(said.text))):

@@ -55,5 +55,5 @@ def _is_plainly(read: tuple[ReadLine, ...], ingredient: Ingredient) -> bool:
     """Whether this was read, and nothing beside it."""
     line = read[0].line
     beside = line.note or line.optional or line.garnish or line.alternatives
-    wrong = [each for each in read[0].complaints if not (each.which and ingredient.family)]
+    wrong = [each for each in read[0].complaints if not each.which]
     return len(read) == 1 and line.ingredient == ingredient.key and not (beside or wrong)

@@ -49,7 +49,10 @@ _EACH_ENDS = re.compile(
     r"[ ]*(?:(?:of[ ])?each|apiece)(?:[ ]of[ ](?:them|those|these))?[ .!]*", re.IGNORECASE
 )
 _EQUAL = re.compile(
-    r"(?:(?:in|at)[ ])?equal[ ](?:parts|measures|amounts|quantities|proportions)(?:[ ]of)?[ :,]*",
+    r"(?:(?:in|at)[ ])?equal[ ](?:parts|measures|amounts|quantities|proportions)(?:[ ]of)?"
+    r"(?:[ ](?:all[ ](?:of[ ])?(?:(?:the|these|them)\b[ ]?)?(?:two|three|four)?|both(?:[ ]of)?"
+    r"|each(?:[ ]of)?"
+    r"|the[ ](?:two|three|four)|these(?:[ ](?:two|three|four))?|everything)(?=[ :,]))?[ :,]*",
     re.IGNORECASE,
 )
 _SPLIT = re.compile(
@@ -242,6 +245,8 @@ def _of_each(
     """Each thing of a list behind the amount; none where it is fewer than two known things."""
     bare = things.part(0, len(things.text.rstrip(" .,:–-")))
     listed = things_in(bare.text, tree)
+    if _DASHED.search(amount):
+        listed = tuple(_all_bitters(listed))
     further = next((place for part, place in listed[2:] if _begins_with_amount(part)), None)
     if further is not None and units is not None:
         shared = _of_each(bare.part(0, further), amount, tree)
@@ -261,6 +266,17 @@ def _of_each(
     if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):
         return ()
     return tuple(joined((f"{amount} ", _written(part, bare.part(at)))) for part, at in listed)
+
+
+_DASHED = re.compile(r"\b(?:dash|drop)", re.IGNORECASE)
+
+
+def _all_bitters(listed: Sequence[tuple[str, int]]) -> Iterator[tuple[str, int]]:
+    """*1 dash each orange and aromatic bitters*: what is dashed beside bitters is bitters too."""
+    bitters = bool(listed) and listed[-1][0].casefold().endswith(" bitters")
+    for part, at in listed:
+        whole = f"{part} bitters"
+        yield (whole if bitters and part.count(" ") < 2 and "bitters" not in part else part), at
 
 
 def _written(words: str, said: Traced) -> Traced:
@@ -301,7 +317,7 @@ def _in_halves(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced,
 
 _ONE_TO_TEN = "(?:[0-9]{1,2}|one|two|three|four|five|six|seven|eight|nine|ten)"
 _GARNISH_ENDS = re.compile(
-    r"[ ,(–-]+(?:to|for|as)[ ](?:an?[ ]|the[ ])?garnish(?:es)?[ .)]*$", re.IGNORECASE
+    r"[ ,(–-]+(?:(?:to|for|as)[ ](?:an?[ ]|the[ ])?)?garnish(?:es)?[ .)]*$", re.IGNORECASE
 )
 _GARNISH_BEGINS = re.compile(
     r"(?:(?:and|then)[ ])*(?:for[ ](?:the[ ]|an?[ ])?)?garnish(?:ed)?(?:[ ](?:it[ ])?with"
@@ -348,7 +364,7 @@ _SOME_KEPT = re.compile(
     r"(?:[ ](?:nice|big|extra|more|whole|small|large|good|pretty|sprigs?|lea(?:f|ves)"
     r"|slices?|wedges?"
     r"|pieces?|of[ ](?:them|those|it)))*)"
-    r"(?P<use>[ ](?:to|for|as|goes|reserved|kept|on|set)[ ][\w ]*?\b(?:garnish|top|serve"
+    r"(?P<use>[ ,]+(?:to|for|as|goes|reserved|kept|on|set)[ ][\w ]*?\b(?:garnish|top|serve"
     r"|decorate)\b.*)$",
     re.IGNORECASE,
 )

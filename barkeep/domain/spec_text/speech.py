@@ -36,8 +36,35 @@ _SHORTHAND: Mapping[str, str] = {
     "lrg": "large",
     "lg": "large",
     "w/": "with ",
+    "w/o": "without ",
+    "lt": "light",
+    "dk": "dark",
+    "garn": "garnish:",
+    "gf": "grapefruit",
+    "med": "medium",
+    "sm": "small",
+    "sml": "small",
+    "lge": "large",
+    "frsh": "fresh",
+    "fr": "fresh",
+    "sqzd": "squeezed",
+    "swt": "sweet",
+    "verm": "vermouth",
+    "choc": "chocolate",
+    "mara": "maraschino",
+    "pref": "preferably",
+    "xtra": "extra",
+    "hvy": "heavy",
+    "blk": "black",
+    "wht": "white",
+    "bbn": "bourbon",
+    "teq": "tequila",
 }
-_SHORT = re.compile(r"(?<![\w/.'’-])(?:(?:ea|dshs?|oj|lrg|lg)\b(?![’'/-])\.?|w/(?!o))[ ]?", re.I)
+_SHORT = re.compile(
+    r"(?<![\w/.'’-])(?:(?:ea|dshs?|oj|lrg|lge?|lt|dk|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc"
+    r"|mara|pref|xtra|hvy|blk|wht|bbn|teq)\b(?![’'/-])\.?|garn\b[.:]*|w/o(?![a-z])|w/(?!o\b))[ ]?",
+    re.IGNORECASE,
+)
 
 _FILLER = re.compile(
     r"[ ,]*\b(?:what(?:['’]s|[ ]is)[ ](?:it|that|this)[ ]called"
@@ -88,6 +115,68 @@ _RATIO = re.compile(
     re.IGNORECASE,
 )
 """*Simple, two to one*: how much sugar to how much water, where a syrup stands beside."""
+_JUST_THE_ONE = re.compile(
+    r"(?P<what>[^\W\d_][^,;()]*?)(?P<gap>[ ,]+just[ ](?:the[ ])?(?P<count>one|two|three)[ .!]*)$",
+    re.IGNORECASE,
+)
+"""*Egg white, just the one*."""
+_WHATEVER = re.compile(
+    r"(?<![\w])(?P<which>whatever|whichever|any)[ ](?P<what>[^,;()]+?)[ ](?P<tail>(?:you|we|i"
+    r"|they|is|happens)"
+    r"(?:['’](?:ve|re|s|d))?[ ](?:like|have|got|prefer|love|want|on[ ]hand|around|open|there"
+    r"|to[ ]be|fancy|find|can|use)"
+    r"\b.*)$",
+    re.IGNORECASE,
+)
+"""*Whatever ginger beer you like*."""
+_CAN_HOLDS = re.compile(
+    r"\b(?P<size>four|five|six|seven|eight|ten|twelve|fourteen|fifteen|sixteen|twenty"
+    r"|three[ ]hundred|five[ ]hundred"
+    r"|seven[ ]fifty)[ -](?P<unit>ounce|ml|mil)(?=[ -](?:cans?|bottles?|tins?|cartons?|jars?)\b)",
+    re.IGNORECASE,
+)
+"""*A six ounce can*: how much it holds, in words."""
+_SIZES: Mapping[str, str] = {
+    **{
+        "four": "4",
+        "five": "5",
+        "six": "6",
+        "seven": "7",
+        "eight": "8",
+        "ten": "10",
+        "twelve": "12",
+    },
+    **{"fourteen": "14", "fifteen": "15", "sixteen": "16", "twenty": "20", "three hundred": "300"},
+    **{"five hundred": "500", "seven fifty": "750"},
+}
+_PART_ONLY = re.compile(
+    r"\begg(?P<many>s?)(?P<told>[ ,(–-]+(?:(?:just|only)[ ](?:the[ ]|its[ ])?(?P<first>white"
+    r"|yolk)s?|(?:the[ ])?"
+    r"(?P<last>white|yolk)s?[ ]only)[ ]*\)?)",
+    re.IGNORECASE,
+)
+"""*1 egg (white only)* is an egg white."""
+_RATIO_IN_PARTS = re.compile(
+    r"(?P<sugar>[1-3]|one|two|three|1[.]5)[ ]parts?(?P<first>[ ](?:of[ ])?(?:honey|sugar|maple"
+    r"|agave"
+    r"|demerara|[\w]+[ ]sugar))?(?:[ ]*,[ ]*|[ ](?:to|and)[ ]|[ ])(?P<water>1|2|one|two)"
+    r"(?:[ ]parts?)?[ ](?:of[ ])?(?:(?:hot|warm|boiling)[ ])?water\b",
+    re.IGNORECASE,
+)
+"""*Three parts honey, one part water*: how a syrup is made."""
+_TO_THE_TOP = re.compile(
+    r"(?P<gap>[ ,]+)(?:(?:and|then|just|you|to)[ ]+)*(?:fill(?:[ ](?:it|the[ ](?:glass|rest)"
+    r"|that|her))?"
+    r"(?:[ ]up)?[ ](?:(?:all[ ]the[ ]way[ ])?to|right[ ](?:up[ ])?to)"
+    r"|all[ ]the[ ]way(?:[ ]up)?[ ]to"
+    r"|(?:right[ ])?up[ ]to|to)[ ](?:(?:within|about)[ ](?:an?|one|half[ ]an?)[ ](?:inch"
+    r"|centimet(?:er|re)|cm"
+    r"|finger)[ ](?:of|from|below)[ ])?the[ ](?:top|rim|brim|line|edge|lip)(?:[ ]of[ ](?:the"
+    r"|your)[ ]"
+    r"(?:glass|mug|cup))?[ .!]*$",
+    re.IGNORECASE,
+)
+"""*Ginger ale, fill it to the top*; *hot coffee to within an inch of the rim*."""
 _IN_FIGURES: Mapping[str, str] = {
     **{"one": "1", "two": "2", "three": "3", "one and a half": "1.5"},
     **{each: each for each in ("1", "2", "3", "1.5")},
@@ -154,6 +243,24 @@ _LONG_PIECE = re.compile(
     r"(?:[ ]of)?[ ](?=\w)",
     re.IGNORECASE,
 )
+_IN_PIECES = re.compile(
+    r"(?P<count>(?:[0-9]{1,2}(?:[ ]?(?:-|–|to|or)[ ]?[0-9]{1,2})?|an?|one|two|three|four|five"
+    r"|six|a[ ]few"
+    r"|a[ ]couple(?:[ ]of)?)[ ])(?P<what>(?:(?!of[ ])[^\W\d_]+[- ]){0,2}?"
+    r"(?:strip|ribbon|chunk|knob|thumb|nub|segment|spear|disc|round|ring|stalk|swath|curl|shard|sliver|length"
+    r"|cheek|scoop|bunch|bulb|clove|pod|head|ear|rib|nest|flake|shaving|nugget|block|lump)e?s?)"
+    r"[ ](?:of[ ])?(?=[^\W\d_])",
+    re.IGNORECASE,
+)
+"""*2 wide strips of orange peel*: so many pieces, and what they are like."""
+_BAG_OF = re.compile(
+    r"(?:(?:1|one|an?)[ ])?[(]?(?P<size>[0-9]+(?:[./][0-9]+)?[ -]?(?:oz|ounces?|ml|g|grams?|cl|l"
+    r"|lb))[.]?[)]?[ -]+"
+    r"(?P<pack>bags?|box(?:es)?|cartons?|tubs?|jars?|packets?|packs?|packages?|pouch(?:es)?|tubes?|punnets?"
+    r"|sachets?|bricks?)[ ](?:of[ ])?(?=[^\W\d_])",
+    re.IGNORECASE,
+)
+"""*12 oz bag of frozen strawberries*: how much it holds."""
 _SOME_OF = re.compile(
     r"(?:(?:and|then|now|so|we['’]ll|i['’]ll|take|add|get|use)[ ,]+)*(?:a[ ]bit|some"
     r"|a[ ]little)[ ]of"
@@ -168,13 +275,15 @@ _PURPOSE = re.compile(
 )
 
 _HINTS = re.compile(
-    r"\b(?:ea|dshs?|oj|lrg|lg|w(?=/)|called|call|whats|whatsit|whatchamacallit|what['’]?s|say|know|see"
+    r"\b(?:ea|dshs?|oj|lrg|lge?|w(?=/)|called|call|whats|whatsit|whatchamacallit|what['’]?s|say|know|see"
     r"|ones?|kind|sort|style|stuff|type|version|variety|not|other|another|similar|anything|something"
     r"|whatever|still|leave|skip|omit|really|honestly|seriously|easy|seven|same|much|equal|some|bit|little|ounce"
     r"|barspoon|teaspoon|tablespoon|cup|drop|dash|splash|stick|perch|hang|pop|inch|in|cm|for)\b"
     r"|\b(?:touch|hint|whisper|kiss|tad|inch(?:es)?|soaked|doused|drenched|moistened|saturated)\b"
     r"|optional|[ ]shakes?[ ]|[¹²³†‡*]|that['’]?s|which[ ]is|it['’]s"
     r"|[ ]or[ ](?:two|three)\b|[ -]to[ -](?:one|two|[12])\b"
+    r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq)\b"
+    r"|only|parts?|which|any[ ]|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
     re.IGNORECASE,
 )
@@ -196,7 +305,7 @@ def _in_full(said: Traced, _units: BarUnits) -> Traced:
 
 
 def _short(found: re.Match[str]) -> str:
-    return found.group().casefold().strip(" .")
+    return found.group().casefold().strip(" .:")
 
 
 def _without_fillers(said: Traced, _units: BarUnits) -> Traced:
@@ -270,6 +379,34 @@ def _with_its_length_behind(said: Traced, units: BarUnits) -> Traced:
     return joined((f"{count} piece ", said.part(long.end()), f", {size}{what}"))
 
 
+def _in_pieces(said: Traced, units: BarUnits) -> Traced:
+    """*Two wide strips of orange peel* are two pieces of it, wide strips."""
+    found = _IN_PIECES.match(said.text)
+    if found is None or _is_a_unit(found["what"], units):
+        return said
+    count, what = (said.part(*found.span(each)) for each in ("count", "what"))
+    return joined((count.stripped(), " piece ", said.part(found.end()), ", ", what))
+
+
+def in_pieces(said: Traced, units: BarUnits) -> Traced:
+    """The line with what a piece or a packet of it is like behind, where it begins with that."""
+    return _without_its_bag(_in_pieces(said, units), units)
+
+
+def _is_a_unit(word: str, units: BarUnits) -> bool:
+    found = amount_at(f"1 {word} ", units)
+    return found is not None and found.unit not in (None, "each")
+
+
+def _without_its_bag(said: Traced, _units: BarUnits) -> Traced:
+    """*12 oz bag of strawberries* is 12 oz of them, from a bag."""
+    found = _BAG_OF.match(said.text)
+    if found is None:
+        return said
+    size, pack = (said.part(*found.span(each)) for each in ("size", "pack"))
+    return joined((size, " ", said.part(found.end()), ", ", pack))
+
+
 _INCHES = re.compile(
     r"(?P<size>(?:[0-9]+(?:[./][0-9]+)?|[¼½¾]|an?|one|two|three|half[ ]an?)[ ]?(?:inch(?:es)?|cm))"
     r"[ ]of[ ](?=[^\W\d_])",
@@ -339,6 +476,71 @@ def _with_its_ratio(said: Traced, _units: BarUnits) -> Traced:
     return said
 
 
+def _with_its_ratio_of_parts(said: Traced, _units: BarUnits) -> Traced:
+    """*Honey syrup, three parts honey to one part water* is *honey syrup, 3:1*."""
+    found = _RATIO_IN_PARTS.search(said.text)
+    elsewhere = f"{said.text[: found.start()]} {said.text[found.end() :]}" if found else ""
+    if found is None or not re.search(_SYRUP, elsewhere, re.IGNORECASE):
+        return said
+    begins = found.start()
+    lead = re.search(r"[ ,(]*(?:that['’]?s|which[ ]is|it['’]?s|so)[ ]+$", said.text[:begins], re.I)
+    sugar, water = (_IN_FIGURES[folded(found[each])] for each in ("sugar", "water"))
+    said = said.said_instead(begins, found.end(), f"{sugar}:{water}")
+    return said.said_instead(lead.start(), begins, ", ") if lead else said
+
+
+def _with_its_count_first(said: Traced, units: BarUnits) -> Traced:
+    """*Egg white, just the one* is one egg white."""
+    found = _JUST_THE_ONE.fullmatch(said.text)
+    if found is None or next(amounts_in(found["what"], units), None) is not None:
+        return said
+    count = said.part(*found.span("count"))
+    return joined((count, " ", said.part(*found.span("what"))))
+
+
+def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
+    """*A six ounce can* is a 6 oz can."""
+    return _instead(
+        said,
+        _CAN_HOLDS,
+        lambda found: (
+            f"{_SIZES[folded(found['size'])]} {'oz' if found['unit'][0] in 'oO' else 'ml'}"
+        ),
+    )
+
+
+def _with_the_part_of_an_egg(said: Traced, _units: BarUnits) -> Traced:
+    """*1 egg (white only)* is 1 egg white."""
+    found = _PART_ONLY.search(said.text)
+    if found is None:
+        return said
+    part = folded(found["first"] or found["last"])
+    return said.said_instead(found.end("many"), found.end(), f" {part}")
+
+
+def _with_its_choice_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*Whatever ginger beer you like* is ginger beer, whatever you like."""
+    found = _WHATEVER.search(said.text)
+    if found is None:
+        return said
+    parts = [said.part(*found.span(each)) for each in ("what", "which", "tail")]
+    return joined((said.part(0, found.start()), parts[0], ", ", parts[1], " ", parts[2]))
+
+
+def _with_its_top_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*Ginger ale fill it to the top* is ginger ale, to fill."""
+    found = _TO_THE_TOP.search(said.text)
+    if found is None or not said.text[: found.start()].strip():
+        return said
+    return said.said_instead(*found.span(), ", to fill" + _kept(found.group()))
+
+
+def _kept(words: str) -> str:
+    """What is said of how full, in brackets, where it is more than *to the top*."""
+    less = re.search(r"within.*|about.*", words, re.IGNORECASE)
+    return f", {less.group().strip(' .!')}" if less else ""
+
+
 def _without_footnotes(said: Traced, _units: BarUnits) -> Traced:
     """*Irish whiskey¹*: a mark that points below is no part of the name."""
     for mark in reversed(list(_FOOTNOTE.finditer(said.text))):
@@ -400,7 +602,20 @@ def _with_how_much_first(said: Traced, units: BarUnits) -> Traced:
 
 
 _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
-    *(_from_cells, _with_its_ratio, _in_full, _without_fillers, _without_purpose, _without_verb),
+    *(
+        _from_cells,
+        _in_full,
+        _with_the_part_of_an_egg,
+        _with_its_size_in_figures,
+        _with_its_choice_behind,
+        _with_its_count_first,
+        _with_its_ratio_of_parts,
+        _with_its_ratio,
+        _with_its_top_behind,
+        _without_fillers,
+        _without_purpose,
+        _without_verb,
+    ),
     *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
     *(_without_footnotes, _with_optional_behind, _with_dashes),
     *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),

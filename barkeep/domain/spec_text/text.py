@@ -44,6 +44,8 @@ from barkeep.domain.spec_text.headers import (
     names_a_glass,
     serves_in_method,
     serves_in_title,
+    speaks_of_nothing_poured,
+    tells_of_another_time,
     tells_of_the_page,
     tells_what_to_do_elsewhere,
     times_in_title,
@@ -223,14 +225,15 @@ class Reading:
         if self._takes_out(text) or self._only_says_again(text) or self._corrects(text, row):
             return False
         read = self._read_after_the_last(text)
-        wrong = any(each.complaints for each in read)
+        wrong = any(each.complaints for each in read) or self._only_ices(text, read)
         if wrong and self.lines and (begins_a_method(text) or _is_one_word_of_method(text)):
             self.method.append(text)
             return True
-        told = MARK.sub("", text, 1)
+        told_plainly = MARK.sub("", text, 1)
         if (
             wrong
-            and (tells_what_to_do(told) or tells_what_to_do_elsewhere(told))
+            and (tells_what_to_do(told_plainly) or tells_what_to_do_elsewhere(told_plainly))
+            and not any(each.guesses for each in read)
             and not _measures_a_thing(text, self.tree, self.units)
         ):
             self.method.append(text)
@@ -238,7 +241,9 @@ class Reading:
         if wrong and not _measures(text, self.units) and names_a_glass(text):
             self.method.append(text)
             return False
-        if wrong and is_chatter(text) and not self._names_anything(text):
+        speaks = is_chatter(text) or speaks_of_nothing_poured(text)
+        told = tells_of_another_time(text) and not self._counts_anything(text)
+        if wrong and ((speaks and not self._names_anything(text)) or told):
             words = " ".join(text.split())
             self.fields.notes.append(words)
             self.remark(f"“{words}” is kept as a note")
@@ -260,6 +265,15 @@ class Reading:
             question = as_sentence("; ".join(asked))
             self._asked.append(_Asked(first, len(self.lines), " ".join(text.split()), question))
         return False
+
+    def _only_ices(self, text: str, read: Sequence[ReadLine]) -> bool:
+        """*Strain over one big rock*: whether a row says what to do, and names but its ice."""
+        ices = all(self.tree.is_a(each.line.ingredient, "ice") for each in read if each.known)
+        return ices and begins_a_method(text) and tells_what_to_do(text)
+
+    def _counts_anything(self, text: str) -> bool:
+        """Whether a text measures something, or begins with a number."""
+        return _measures(text, self.units) or text.strip()[:1].isnumeric()
 
     def _names_anything(self, text: str) -> bool:
         """Whether a text has a number, a unit or the name of an ingredient."""

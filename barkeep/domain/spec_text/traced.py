@@ -73,6 +73,13 @@ _SAID_TWICE = re.compile(
 )
 
 
+_STAMMERED = re.compile(
+    r"\b(?P<words>[A-Za-z'’]+(?:[ ][A-Za-z'’]+){1,3}(?<![ ]and)(?<![ ]or)(?<![ ]to))"
+    r"(?:[ ]+(?P=words)\b)+",
+    re.IGNORECASE,
+)
+"""*Quarter ounce quarter ounce of*: words that are begun again."""
+
 _ISH = re.compile(r"(?P<number>(?:[0-9]+[ ])?[0-9./,]*[0-9¼½¾⅓⅔])[ -]?ish\b", re.IGNORECASE)
 
 
@@ -99,4 +106,8 @@ def squeezed(text: str) -> Traced:
         )
     for twice in reversed(list(_SAID_TWICE.finditer(found.text))):
         found = joined((found.part(0, twice.end("word")), found.part(twice.end())))
+    words = found.text.casefold().split()
+    said_again = len(words) > len(set(words)) + 1  # two words at least
+    for twice in reversed(list(_STAMMERED.finditer(found.text)) if said_again else []):
+        found = joined((found.part(0, twice.end("words")), found.part(twice.end())))
     return found

@@ -60,11 +60,28 @@ _ONLY_HEDGED = re.compile(
     re.I,
 )
 
-_OR_SO_MUCH = re.compile(r"or[ ](?:use[ ])?(?=[0-9.¼½¾]|an?[ ]|one|two|half)", re.IGNORECASE)
+_OR_SO_MUCH = re.compile(
+    r"or[ ](?:use[ ])?(?=[0-9.¼½¾]|an?[ ]|one|two|three|four|five|six|ten|fifteen|twenty|thirty"
+    r"|forty|sixty|half|maybe|just)",
+    re.IGNORECASE,
+)
 
 _TOLD_APART = re.compile(
-    r"\b(?:or|not|no|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
-    r"|ideally|like)[ ]",
+    r"\b(?:or|not|no|nothing|never|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
+    r"|ideally|like|without|rather[ ]than|than|unless|from|vom|von|aus|du|d['’]un|dal|dall['’]"
+    r"|del|similar[ ]to|reminds[ ]me[ ]of"
+    r"|(?:so[ ])?that['’]?s[ ](?:the|your|my|our)|(?:i|we)[ ](?:also[ ])?(?:make|use|like|love"
+    r"|prefer|have|had|take)"
+    r"|(?:be)?cause|['’]cause|cos|since|these|those[ ]are|they['’]?re|this[ ]is|it['’]?s[ ](?:a"
+    r"|like|basically|just)"
+    r"|mine|ours|made[ ](?:with|from|of)|goes[ ]with|ersatzweise|alternativ|wahlweise|notfalls"
+    r"|statt|anstatt"
+    r"|anstelle|oder|à[ ]défaut|sinon|ou|au[ ]lieu[ ]de|plutôt[ ]que|in[ ]alternativa|oppure"
+    r"|altrimenti|invece[ ]di"
+    r"|al[ ]posto[ ]di|o[ ]in[ ]alternativa|en[ ]su[ ]defecto|o[ ]bien|o[ ]si[ ]no|si[ ]no"
+    r"|en[ ]vez[ ]de|en[ ]lugar[ ]de"
+    r"|(?:with|into|in|over|onto|on|after|before|alongside|under|to|against|between|beside)"
+    r"[ ](?:the|your|all[ ]the|both|that|those))[ ]",
     re.IGNORECASE,
 )
 
@@ -80,12 +97,44 @@ _WHAT_IT_IS = re.compile(
 )
 """*(The soda)*: a note that says what sort of thing the name is."""
 
+_WHICH_ONE_IT_IS = re.compile(
+    r"\b(?:(?:that['’]?s|which[ ]is|it['’]?s|this[ ]is)[ ])?(?:the|my|our|an?|that|this)[ ]"
+    r"(?:[\w'-]+[ ]){1,3}(?:ones?|kind|stuff|sort|type|version|flavou?r|style)\b",
+    re.IGNORECASE,
+)
+"""*That's the almond one*: what tells which it is by what it is made of or tastes of."""
+
 _SOMETHING_TO_TOP = re.compile(
-    r"(?!(?:just|only|enough|use|used|as|a[ ]little|some|more)\b)[^\W\d_].*[ ]to[ ](?:top|fill)"
+    r"(?!(?:(?:plus|and|with)[ ](?:a[ ](?:bit|little|splash)[ ])?(?:more|extra|some|another)"
+    r"|just|only|enough|use|used|as|a[ ]little|some|more)\b)[^\W\d_].*[ ]to[ ](?:top|fill)"
     r"(?:[ ]up)?",
     re.IGNORECASE,
 )
 """*Rum 2 oz, fizz to top*: another thing, even where nobody knows it."""
+
+_A_TIME = re.compile(
+    r"\b(?:[0-9.,]+|[^\W\d_]+)[ -]?(?:(?:to|or|-)[ ]?(?:[0-9]+|[^\W\d_]+)[ -]?)?(?:seconds?"
+    r"|secs?|minutes?|mins?"
+    r"|hours?|hrs?|days?|weeks?|months?|times?|degrees)\b|\b(?:for|serves|between"
+    r"|into)[ ](?:[0-9]+|[^\W\d_]+)\b"
+    r"|\b(?:step|page|no\.?|number|day|batch|version|round|take|pt|part)[ ][0-9]{1,3}\b|\#[0-9]+",
+    re.IGNORECASE,
+)
+"""*For thirty seconds*, *2 hours*, *page 3*: numbers that count nothing of the line."""
+
+_NO_COUNT = frozenset({"one", "half", "couple", "few", "once", "quarter", "quarters", "third"})
+
+_OR_SO_MANY = re.compile(
+    r"(?:^|\b(?:or|maybe|perhaps|even|auch|ou|peut[ ]être|même|anche|forse|o|tal[ ]vez|incluso"
+    r"|quizás?"
+    r"|sogar|eher|lieber|vielleicht|oder|plutôt|piuttosto|mejor|make[ ]it|better|rather"
+    r"|up[ ]to)[ ])"
+    r"(?:[0-9]+(?:[.,/][0-9]+)?|[¼½¾]|[0-9]+[ ]?[¼½¾]|two|three|four|five|six|seven|eight|ten"
+    r"|twelve)"
+    r"(?=[ .!]*$)",
+    re.IGNORECASE,
+)
+"""*Or 3*, *gern auch 6*, *maybe two if it is tart*: another number, of what the line counts."""
 
 _VAGUE_UNITS = frozenset({"handful", "bunch"})
 
@@ -123,13 +172,14 @@ class Stray:
 @dataclass(frozen=True, slots=True)
 class Placed:
     """What was made of a line: its amount, the keys of its ingredients, the words that stand
-    beside, and whatever else was kept."""
+    beside, and whatever else was kept; `grouping` where the first only groups others."""
 
     amount: Amount | None
     wanted: tuple[str, ...]
     makers: tuple[str, ...]
     notes: tuple[str, ...]
     kept: tuple[str, ...] = ()
+    grouping: bool = False
 
 
 _ANOTHER_AMOUNT = "is a second amount; give what it measures a line of its own"
@@ -175,7 +225,7 @@ def _in_a_maker(maker: str, placed: Placed, tree: FamilyTree, units: BarUnits) -
 def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> Iterator[Stray]:
     plain = _NO_AMOUNT.sub(" ", note).strip()
     times = _TIMES.match(plain)
-    if _OR_SO_MUCH.match(plain):
+    if _OR_SO_MUCH.match(plain) and not _OR_SO_MANY.search(plain):
         return  # or ½ oz simple syrup: what would do as well
     for words, amount in _amounts(plain, units):
         if len(_words(words)) == 1 and not is_a_number(words):
@@ -194,12 +244,20 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
     counts = [each for each in _words(plain) if folded(each) not in _BETWEEN_NUMBERS]
     measured = any(amount.unit for _, amount in _amounts(plain, units))
     bare = bool(counts) and all(map(is_a_number, counts)) and not measured
+    bare = bare or (not measured and _OR_SO_MANY.search(plain) is not None)
     if placed.amount and bare and not _says_again(note, placed.amount):
         yield Stray(note, _WHOSE_NUMBER)
+    if placed.amount is None and not bare:
+        yield from (
+            Stray(each, _WHOSE_NUMBER)
+            for each in _words(_A_TIME.sub(" ", plain))
+            if is_a_number(each) and folded(each) not in _NO_COUNT
+        )
     if _SOMETHING_TO_TOP.fullmatch(note):
         yield Stray(note, _ANOTHER_THING)
     elif not _WHAT_IT_IS.fullmatch(note):
         told = _THINNED.sub(" ", _TOLD_APART_OF.sub(" ", plain))
+        told = told if placed.grouping else _WHICH_ONE_IT_IS.sub(" ", told)
         yield from _names(told, placed, tree)
 
 

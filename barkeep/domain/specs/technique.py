@@ -91,9 +91,24 @@ def begins_a_method(line: str) -> bool:
 
 
 _TELLS = re.compile(
-    r"(?:(?:and|so|then|now|just|okay|ok|finally|-)[ ,]+)*"
-    r"(?:don['’]t|do not|never|you (?:should|can|could|might)|give (?:it|that|this)"
+    r"(?:(?:and|so|then|now|just|okay|ok|finally|next|last|first|after[ ]that|once[ ]more|again"
+    r"|all[ ]right"
+    r"|alright|right|well|oh|also|you|we|i|you['’](?:re|ll|ve|d)|we['’](?:re|ll|d)|i['’](?:m|ll|d)|let['’]s|going|gonna"
+    r"|want|wanna|need|like|have|got|to|can|could|will|would|should|always|please|gently|quickly|briefly|carefully"
+    r"|slowly|really|only|simply|basically|here|it['’]s|time|dry|wet|hard|-)[ ,]+)*"
+    r"(?:don['’]t|do not|never|you (?:should|can|could|might)|give (?:it|that|this|everything"
+    r"|all|the)(?: \w+){0,4}"
+    r" (?:shake|stir|swirl|mix|go|whirl|blitz|taste|minute|second|seconds|rest|muddle|press|roll"
+    r"|toss|whip|turn)"
     r"|chill|discard|dump|serve|(?:double |fine |dry )?(?:strain|shake)|stir|muddle|build|blend"
+    r"|(?:put|pop|place|stick) (?:it|that|this|everything|all|the lid)|bring (?:it|that|to)"
+    r"|set (?:it|that|aside)|top (?:it|that) (?:up|off)?(?= and)|whisk|whip|beat|simmer|boil"
+    r"|heat|warm|steep|infuse|reduce"
+    r"|cover|seal|store|keep (?:it|in|for)|garnish and|combine (?:everything|all)|mix (?:it"
+    r"|everything|all|well|together)"
+    r"|shaking|stirring|straining|pouring it|break (?:it|them) up|swirl (?:it|and)|turn"
+    r"|toss (?:it|that)|hold (?:it|the)"
+    r"|remove|discard|peel and|press down|allow|cool it|cut the heat|strain"
     r"|swizzle|throw|roll|pour (?:it|that|this|over|into)|taste (?:it|and)"
     r"|(?:let|leave) (?:it|that)|wait (?:for|until|till)|repeat|enjoy|cheers"
     r"|that['’]s (?:it|your|the)|adjust|refrigerate|freeze|preheat)\b",

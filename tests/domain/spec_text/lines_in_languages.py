@@ -8,6 +8,7 @@ from __future__ import annotations
 
 GERMAN = """
 5 cl weißer Rum | 5 cl white-rum
+2 cl Limettensaft dazugeben | 2 cl lime-juice # dazugeben
 2 cl Limettensaft | 2 cl lime-juice
 Saft einer halben Limette | 0.5 each lime # juice
 Saft von einer Zitrone | 1 each lemon # juice
@@ -527,6 +528,7 @@ azúcar al gusto | - - sugar # to taste
 45 ml de pisco | 45 ml pisco
 1 oz de jugo de naranja | 1 oz orange-juice
 2 oz de ron blanco | 2 oz white-rum
+2 oz de mezcal espadín joven | 2 oz mezcal
 1 cda de azúcar | 1 tbsp sugar
 2 cdtas de miel | 2 tsp honey
 1/2 taza de azúcar | 0.5 cup sugar
@@ -688,7 +690,6 @@ media onza de jarabe de goma | jarabe de goma | gum-syrup simple-syrup
 """Words that mean one thing here and another there: asked about, with all that they may be."""
 
 ASKED = """
-2 cl Limettensaft dazugeben
 2 cl würziger Limettensaft
 2 cl alkoholfreier Gin
 un verre de vin blanc
@@ -701,11 +702,9 @@ jugo, 2 oz
 ohne Zucker: 3 cl Limettensaft
 6 cl de gin infusé au thé
 une noix de beurre doux
-5 à 6 feuilles de menthe + 1 brin pour décorer
 un pizzico di sale e pepe
 succo e scorza di un limone
 una punta di cucchiaino di sale
-2 oz de mezcal espadín joven
 """
 """Lines that say what one line cannot hold, or what is not known: asked, never guessed."""
 

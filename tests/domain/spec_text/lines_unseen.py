@@ -163,7 +163,7 @@ two to one gin and dry vermouth | unreadable
 a three to one mix of gin to dry vermouth | 3 part gin ; 1 part dry-vermouth
 equal parts mezcal and aperol style bitter | unreadable
 half an ounce of simple, skip it if you like it dry | 0.5 oz simple-syrup optional # skip it if you like it dry
-a bit of orange flower water, like three drops | unreadable
+a bit of orange flower water, like three drops | 3 drop orange-flower-water # a bit
 just enough soda to fill the glass | - - soda-water # fill
 stick a lime wedge on the rim | 1 each lime-wedge garnish # rim
 drop a cherry in the bottom | 1 each cocktail-cherry # bottom

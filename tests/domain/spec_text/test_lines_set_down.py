@@ -7,10 +7,13 @@ import pytest
 from barkeep.application.knowledge import shipped
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.text import ReadSpec, read_specs
-from tests.domain.spec_text.lines_set_down import ASKED, ASKED_RIGHTLY, OTHERWISE, READ
+from tests.domain.spec_text import lines_in_any_order, lines_set_down
 from tests.domain.spec_text.test_lines_as_written import _line_as_said, rows
 
 TREE = shipped().tree
+TABLES = (lines_set_down, lines_in_any_order)
+READ_AS_MEANT = "\n".join(part.strip() for each in TABLES for part in (each.READ, each.OTHERWISE))
+ASKED = "\n".join(part.strip() for each in TABLES for part in (each.ASKED_RIGHTLY, each.ASKED))
 NO_LINE = "a spec needs at least one line such as “60 ml London dry gin”"
 
 
@@ -19,7 +22,7 @@ def in_a_spec(text: str) -> ReadSpec:
     return read
 
 
-@pytest.mark.parametrize(("text", "said"), rows(READ) + rows(OTHERWISE))
+@pytest.mark.parametrize(("text", "said"), rows(READ_AS_MEANT))
 def test_a_line_is_read_as_it_was_meant_and_its_words_are_kept(text, said):
     wanted, _, words = said.partition(" # ")
     read = in_a_spec(text)
@@ -31,7 +34,7 @@ def test_a_line_is_read_as_it_was_meant_and_its_words_are_kept(text, said):
         assert folded(word) in folded(kept)
 
 
-@pytest.mark.parametrize("text", (ASKED_RIGHTLY + ASKED.lstrip()).strip().splitlines())
+@pytest.mark.parametrize("text", ASKED.splitlines())
 def test_what_is_not_understood_is_asked_and_the_line_is_kept(text):
     read = in_a_spec(text)
     assert any(each.asks for each in read.problems)
@@ -42,7 +45,7 @@ def test_what_is_not_understood_is_asked_and_the_line_is_kept(text):
 
 @pytest.mark.parametrize(
     "text",
-    [row for table in (READ, OTHERWISE) for row, said in rows(table) if said.startswith("nothing")],
+    [row for row, said in rows(READ_AS_MEANT) if said.startswith("nothing")],
 )
 def test_what_is_no_ingredient_stays_in_the_words_of_the_spec(text):
     spec = in_a_spec(text).understood
@@ -53,5 +56,6 @@ def test_what_is_no_ingredient_stays_in_the_words_of_the_spec(text):
 
 
 def test_all_three_hundred_are_there():
-    tables = (READ, OTHERWISE, ASKED_RIGHTLY, ASKED)
+    first = lines_set_down
+    tables = (first.READ, first.OTHERWISE, first.ASKED_RIGHTLY, first.ASKED)
     assert sum(len(table.strip().splitlines()) for table in tables) == 300

@@ -1,0 +1,57 @@
+"""Words of names as fingers slip: a letter doubled or not, or two changed about.
+
+*Tequilla*, *grapefriut*, *lemmon*: such a word is hardly anything else, where one word of all names
+is as near as that. Whatever else is misspelt, or is short, may well be another word, and is asked
+about.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+
+LEAST_LETTERS = 6
+"""A shorter word is too near too many others."""
+
+
+def slips_of(words: Iterable[str]) -> Mapping[str, tuple[str, ...]]:
+    """What is left of each word with no letter or any one letter left out -> the words."""
+    found: dict[str, tuple[str, ...]] = {}
+    for word in words:
+        if len(word) >= LEAST_LETTERS - 1 and word.isalpha():
+            for form in _shorter(word):
+                found[form] = (*found.get(form, ()), word)
+    return found
+
+
+def put_right(word: str, slips: Mapping[str, tuple[str, ...]]) -> str | None:
+    """The one word that a folded word is a slip of, None where there is none or more than one.
+
+    >>> put_right("tequilla", slips_of(["tequila", "vanilla"]))
+    'tequila'
+    """
+    if len(word) < LEAST_LETTERS or not word.isalpha():
+        return None
+    near = {each for form in _shorter(word) for each in slips.get(form, ())}
+    likely = {each for each in near if each[0] == word[0] and _is_a_slip(word, each)}
+    return likely.pop() if len(likely) == 1 else None
+
+
+def _shorter(word: str) -> Iterator[str]:
+    yield word
+    yield from {word[:at] + word[at + 1 :] for at in range(len(word))}
+
+
+def _is_a_slip(word: str, meant: str) -> bool:
+    if abs(len(word) - len(meant)) == 1:
+        longer, shorter = (word, meant) if len(word) > len(meant) else (meant, word)
+        return any(
+            longer[at] == longer[at - 1] and longer[:at] + longer[at + 1 :] == shorter
+            for at in range(1, len(longer))
+        )
+    if len(word) != len(meant):
+        return False
+    other = [at for at in range(len(word)) if word[at] != meant[at]]
+    if len(other) != 2 or other[1] != other[0] + 1:
+        return False
+    one, two = other
+    return word[one] == meant[two] and word[two] == meant[one]
