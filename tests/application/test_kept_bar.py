@@ -172,7 +172,9 @@ def test_a_form_of_another_version_is_not_trusted(known, opened, monkeypatch):
     quick_form._of_what_reads_it.cache_clear()
     seen = []
     real = Store.open
-    monkeypatch.setattr(Store, "open", lambda *given: seen.append(given) or real(*given))
+    monkeypatch.setattr(
+        Store, "open", lambda *given, **named: seen.append(given) or real(*given, **named)
+    )
     try:
         opened(known).close()
     finally:
