@@ -10,7 +10,6 @@ from pathlib import Path
 from PySide6.QtWidgets import QFileDialog, QMessageBox
 
 from barkeep.application import paths
-from barkeep.desktop.shell.check import CheckDialog
 from barkeep.errors import UserError
 from barkeep.store.refusals import DamagedBar, NoBarThere
 
@@ -68,6 +67,8 @@ def _choose() -> Wanted | None:
 
 
 def _look_over(file: str) -> Wanted | None:
+    from barkeep.desktop.shell.check import CheckDialog  # the first paint does not wait for it
+
     dialog = CheckDialog(Path(file))
     dialog.exec()
     dialog.deleteLater()
