@@ -9,22 +9,24 @@ from pathlib import Path
 from barkeep.application.bar import Bar
 from barkeep.application.likely_bars import with_likely
 from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.phrases import counted
+from barkeep.errors import spoken_list
 from barkeep.store.checking import check_file
 from barkeep.store.connection import local_path
 from barkeep.store.refusals import NoBarThere
 from barkeep.store.saving import Salvage, save_what_can_be, what_can_be_saved
 
-_NAMES: Mapping[str, str] = {
-    "product": "products",
-    "bottle": "bottles",
-    "ledger": "ledger entries",
-    "spec": "specs",
-    "trial": "trials",
-    "shoot": "shoots",
-    "own_ingredient": "ingredients of your own",
-    "own_stand_in": "stand-ins of your own",
-    "own_recipe": "recipes of your own",
-    "setting": "settings",
+_NAMES: Mapping[str, tuple[str, str]] = {
+    "product": ("product", "products"),
+    "bottle": ("bottle", "bottles"),
+    "ledger": ("ledger entry", "ledger entries"),
+    "spec": ("spec", "specs"),
+    "trial": ("trial", "trials"),
+    "shoot": ("shoot", "shoots"),
+    "own_ingredient": ("ingredient of your own", "ingredients of your own"),
+    "own_stand_in": ("stand-in of your own", "stand-ins of your own"),
+    "own_recipe": ("recipe of your own", "recipes of your own"),
+    "setting": ("setting", "settings"),
 }
 """The tables a person knows of, in the words of the screens."""
 
@@ -35,6 +37,16 @@ class Saveable:
 
     counts: Mapping[str, int]
     lost: tuple[str, ...]
+
+    @property
+    def in_words(self) -> str:
+        """How much there is, as it stands in a sentence: *2 products and 1 setting*."""
+        words = (
+            counted(self.counts[many], one, many)
+            for one, many in _NAMES.values()
+            if self.counts[many]
+        )
+        return spoken_list(tuple(words), "and")
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,5 +91,5 @@ def save(location: str | Path, target: str | Path) -> Saveable:
 
 
 def _told(found: Salvage) -> Saveable:
-    counts = {words: found.counts.get(table, 0) for table, words in _NAMES.items()}
+    counts = {many: found.counts.get(table, 0) for table, (_one, many) in _NAMES.items()}
     return Saveable(counts, tuple(f"{each}." for each in found.lost))

@@ -11,7 +11,6 @@ from barkeep.application.checking import Checked, Saveable, check, save
 from barkeep.cli.arguments import Arguments, argument, command
 from barkeep.cli.output import Answer
 from barkeep.domain.phrases import counted
-from barkeep.errors import spoken_list
 
 WAY_OUT = "barkeep check --save-what-can-be NEW"
 
@@ -61,7 +60,7 @@ def _found_shown(found: Checked) -> Iterator[str]:
     yield from found.findings
     if found.saveable is not None:
         yield ""
-        yield f"Of it {_counts(found.saveable)} can be saved: {WAY_OUT}"
+        yield f"Of it {found.saveable.in_words} can be saved: {WAY_OUT}"
 
 
 def _saved(new: Path, saved: Saveable) -> Answer:
@@ -72,7 +71,7 @@ def _saved(new: Path, saved: Saveable) -> Answer:
 
 
 def _saved_shown(new: Path, saved: Saveable) -> Iterator[str]:
-    yield f"{_counts(saved)} are saved in {new}, a new bar; what could be undone is not."
+    yield f"{saved.in_words} are saved in {new}, a new bar; what could be undone is not."
     if not saved.lost:
         yield "Everything could be read."
         return
@@ -82,7 +81,3 @@ def _saved_shown(new: Path, saved: Saveable) -> Iterator[str]:
 
 def _saveable_json(saveable: Saveable) -> Mapping[str, object]:
     return {"saved": dict(saveable.counts), "lost": list(saveable.lost)}
-
-
-def _counts(saveable: Saveable) -> str:
-    return spoken_list([f"{n} {what}" for what, n in saveable.counts.items() if n], "and")

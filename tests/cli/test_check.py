@@ -1,4 +1,4 @@
-"""`barkeep check`: any bar looked over, a damaged one saved as far as can be; which is meant."""
+"""`barkeep check`: any bar looked over, a damaged one saved as far as it can; which is meant."""
 
 from __future__ import annotations
 

@@ -6,22 +6,17 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog, QMessageBox
 
 from barkeep.application import paths
-from barkeep.application.backups import restore
-from barkeep.application.kept_backups import (
-    BackupOffered,
-    backup_named,
-    bar_file,
-    folders_of,
-    with_backup_offered,
-)
-from barkeep.desktop.shell.check import CheckDialog
 from barkeep.errors import UnreadableFile, UserError
 from barkeep.store.refusals import DamagedBar, NoBarThere
+
+if TYPE_CHECKING:
+    from barkeep.application.kept_backups import BackupOffered
 
 Role = QMessageBox.ButtonRole
 
@@ -71,6 +66,8 @@ def restore_instead(error: UnreadableFile, path: Path) -> None:
     Raises the error, with the backup it has, where it is not, and a `UserError`
     where that could not be done.
     """
+    from barkeep.application.kept_backups import BackupOffered  # not before the first paint
+
     offered = _with_backup(error, path)
     if not isinstance(offered, BackupOffered):
         raise error
@@ -93,6 +90,8 @@ def _with_backup(error: UserError, location: str | Path) -> UserError:
     """The error with the newest good backup of a bar that cannot be read, where there is one."""
     if not isinstance(error, UnreadableFile):
         return error
+    from barkeep.application.kept_backups import with_backup_offered
+
     return with_backup_offered(error, location, lambda _backup: "")  # the buttons say the rest
 
 
@@ -110,6 +109,8 @@ def _offers(
     error: UserError, offered: UserError, wanted: Wanted
 ) -> list[tuple[str, Callable[[], Wanted | None]]]:
     """What can be done: words for a button, and what gives the bar to show then."""
+    from barkeep.application.kept_backups import BackupOffered
+
     offers: list[tuple[str, Callable[[], Wanted | None]]] = []
     if isinstance(offered, BackupOffered):
         offers.append((RESTORE, partial(_restored, offered.backup, wanted)))
@@ -131,6 +132,9 @@ def _restored(backup: str, wanted: Wanted) -> Wanted:
 
 def _put_back(backup: str, location: str | Path) -> None:
     """Put a backup in the place of a bar that cannot be read, which is kept."""
+    from barkeep.application.backups import restore
+    from barkeep.application.kept_backups import backup_named, bar_file, folders_of
+
     bar = bar_file(location)
     restore(bar, backup_named(bar, backup), folders_of(bar)[-1])
 
@@ -141,6 +145,8 @@ def _choose() -> Wanted | None:
 
 
 def _look_over(file: str) -> Wanted | None:
+    from barkeep.desktop.shell.check import CheckDialog  # the first paint does not wait for it
+
     dialog = CheckDialog(Path(file))
     dialog.exec()
     dialog.deleteLater()

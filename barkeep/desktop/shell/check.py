@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from pathlib import Path
 
 from PySide6.QtWidgets import QDialog, QFileDialog, QPlainTextEdit, QWidget
@@ -15,7 +14,7 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.phrases import counted
-from barkeep.errors import UserError, spoken_list
+from barkeep.errors import UserError
 
 TITLE = "Check this bar"
 BACK_UP_FIRST = "The bar has faults. Back it up before anything else."
@@ -81,7 +80,7 @@ class CheckDialog(QDialog):
         if not rows:
             self._head.setText("Nothing is wrong with this bar")
         if found.saveable is not None:
-            rows += ["", f"Of it {_counts(found.saveable.counts)} can be saved."]
+            rows += ["", f"Of it {found.saveable.in_words} can be saved."]
             self._save.show()
             self._save.setFocus()
         self._text.setPlainText("\n".join(rows))
@@ -89,7 +88,7 @@ class CheckDialog(QDialog):
     def _show_saved(self, saved: Saveable) -> None:
         self.clear_refusal()
         self._head.setText(f"Saved in {self._saved}")
-        rows = [f"{_counts(saved.counts)} are in the new bar; what could be undone is not."]
+        rows = [f"{saved.in_words} are in the new bar; what could be undone is not."]
         if saved.lost:
             rows += ["", f"{counted(len(saved.lost), 'thing')} could not be read:"]
             rows += [f"• {each}" for each in saved.lost]
@@ -101,7 +100,3 @@ class CheckDialog(QDialog):
     def _open_saved(self) -> None:
         self.to_open = self._saved
         self.accept()
-
-
-def _counts(counts: Mapping[str, int]) -> str:
-    return spoken_list([f"{number} {what}" for what, number in counts.items() if number], "and")
