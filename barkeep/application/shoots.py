@@ -15,7 +15,12 @@ from barkeep.application.done import Done
 from barkeep.application.finding import find_bottle, find_drink, find_ingredient, find_spec, there
 from barkeep.application.session import UseCases
 from barkeep.application.shelving import bottle_there, count_one, taken_from
-from barkeep.application.stale import RemovedSince, refuse_stale, shoot_in_words
+from barkeep.application.stale import (
+    RemovedSince,
+    drinks_in_words,
+    refuse_stale,
+    shoot_in_words,
+)
 from barkeep.domain.amounts.measures import quantity_in
 from barkeep.domain.bar.shoots import (
     MOST_SHOOT_SERVES,
@@ -182,17 +187,29 @@ class Shoots(UseCases):
             work.put("shoot", (shoot_id,), replace(shoot, ticked=ticked))
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
-    def log(self, shoot_id: int, sheet: LogSheet, *, what_there_is: bool = True) -> Done[Shoot]:
+    def log(
+        self,
+        shoot_id: int,
+        sheet: LogSheet,
+        *,
+        what_there_is: bool = True,
+        seen: Shoot | None = None,
+    ) -> Done[Shoot]:
         """Write what a shoot poured, spilled and left, for all its bottles or for none.
 
         Of serves that take more than there is, what there is is poured; without
         `what_there_is` they raise `PouredBeyond`, so that the user may be asked.
         Raises `SpilledBeyond`, `AlreadyLogged`, `NotFilmedYet`, `SpecGone`,
-        `InvalidField` for serves that make no sense, and what a pour or a count
-        of a bottle raises.
+        `InvalidField` for serves that make no sense, `ChangedSince` where the
+        drinks are not those that were `seen`, and what a pour or a count of a
+        bottle raises.
         """
+        drinks = partial(drinks_in_words, tree=self._session.tree)
         with self._session.writing() as work:
             shoot, _ = _there(work, shoot_id)
+            mine = seen or shoot
+            what = f"the drinks of {shoot.theme}"
+            refuse_stale(what, seen=seen, now=shoot, mine=mine, words=drinks)
             snapshot = self._session.snapshot
             _refuse_log(shoot, sheet, snapshot)
             work.label = f"Log shoot {shoot.theme}"

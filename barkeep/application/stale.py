@@ -115,11 +115,16 @@ def shoot_in_words(shoot: Shoot, tree: FamilyTree) -> Words:
         "day": shoot.on.isoformat(),
         "starts": f"{shoot.starts:%H:%M}" if shoot.starts else "",
         "state": shoot.state,
-        "drinks": "\n".join(_drink_in_words(each, tree) for each in shoot.drinks),
+        **drinks_in_words(shoot, tree),
         "notes": shoot.notes,
         "ticked": ", ".join(sorted(shoot.ticked)),
         "log": f"written on {shoot.log.at:%Y-%m-%d at %H:%M}" if shoot.log else "",
     }
+
+
+def drinks_in_words(shoot: Shoot, tree: FamilyTree) -> Words:
+    """The drinks of a shoot in running order, with what is poured for their lines."""
+    return {"drinks": "\n".join(_drink_in_words(each, tree) for each in shoot.drinks)}
 
 
 def label_in_words(label: Label, tree: FamilyTree) -> Words:

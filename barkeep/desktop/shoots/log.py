@@ -459,7 +459,13 @@ class LogDialog(RefusedInBanner, QDialog):
         identity = self._shoot.id
         if identity is None:
             return
-        log = partial(self._bar.shoots.log, identity, self.draft.sheet, what_there_is=what_there_is)
+        log = partial(
+            self._bar.shoots.log,
+            identity,
+            self.draft.sheet,
+            what_there_is=what_there_is,
+            seen=self._shoot,
+        )
         run_operation(self, log, self._finish, self.show_refusal)
 
     def reject(self) -> None:

@@ -256,6 +256,25 @@ def test_a_tick_keeps_what_another_has_changed_of_the_shoot(window, other):
     assert (now.notes, "ice" in now.ticked) == ("Bring the lamp.", True)
 
 
+def test_a_log_is_not_written_for_other_drinks_than_it_was_typed_for(window, other, qtbot):
+    page = window.show_page("shoots")
+    shoot = next(each for each in window.bar.snapshot.shoots if each.theme == "Snow Plough")
+    page.write_log(shoot)
+    log = page.dialog
+    qtbot.keyClicks(log.table, "4")
+    counted = dict(log.draft.sheet.counted)
+    other.shoots.replace(replace(shoot, drinks=tuple(reversed(shoot.drinks))))
+    log.write_button.click()
+    assert log.banner.text.startswith(
+        "Another window or a command has changed the drinks of Snow Plough since you began, so "
+        "nothing was written. Drinks: yours “"
+    )
+    assert log.isVisible() and log.draft.sheet.counted == counted
+    assert window.bar.snapshot.shoot_by_id[shoot.id].log is None
+    log.start_afresh()
+    log.close()
+
+
 def opened_settings(open_window, qtbot):
     window = open_window(WindowHooks(settings=edit_settings))
     window.current.focus_list()
