@@ -15,7 +15,8 @@ otherwise is asked about.
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from itertools import pairwise
 
 from barkeep.domain.amounts.spoken import NUMBER_WORDS
 from barkeep.domain.spec_text.traced import Traced
@@ -130,6 +131,8 @@ _AS_ONE = (entry.partition(": ") for entry in re.split(r"\n {4}(?! )", _SOUNDS_L
 _MEANT: Mapping[str, str] = {
     " ".join(heard.split()): meant for meant, _, said in _AS_ONE for heard in said.split(",")
 }
+_BEGINNINGS = frozenset(" ".join(heard.split()[:2]) for heard in _MEANT)
+"""The first two words of each, or its only one."""
 _FIRST_WORDS = frozenset(heard.split()[0] for heard in _MEANT)
 _HEARD = re.compile(
     rf"(?<![\w'’-])(?:{'|'.join(sorted(_MEANT, key=len, reverse=True))})(?![\w'’-])",
@@ -200,10 +203,25 @@ _NUMBER_HINTS = frozenset(
 )
 
 
+_HINTS = _FIRST_WORDS | _NUMBER_HINTS | _MEASURE_HINTS
+"""A line without any of these was taken down as it was said."""
+
+
+def _may_be_heard(words: Sequence[str]) -> bool:
+    plain = [each.strip(".;:()!?") for each in words]
+    return any(
+        one in _BEGINNINGS or f"{one} {other}" in _BEGINNINGS
+        for one, other in pairwise([*plain, ""])
+    )
+
+
 def as_said(said: Traced) -> Traced:
     """The line as it was said, where it was taken down by its sound."""
-    words = frozenset(said.text.casefold().replace(",", " ").split())
-    if not words.isdisjoint(_FIRST_WORDS):
+    spoken = said.text.casefold().replace(",", " ").split()
+    words = frozenset(spoken)
+    if words.isdisjoint(_HINTS) and "ty" not in said.text:
+        return said
+    if _may_be_heard(spoken):
         for found in reversed(list(_HEARD.finditer(said.text))):
             meant = _MEANT[found.group().casefold()]
             said = said.said_instead(found.start(), found.end(), meant)

@@ -106,8 +106,10 @@ def squeezed(text: str) -> Traced:
         )
     for twice in reversed(list(_SAID_TWICE.finditer(found.text))):
         found = joined((found.part(0, twice.end("word")), found.part(twice.end())))
+    if found.text.count(" ") < 3:
+        return found  # too short to begin anything again
     words = found.text.casefold().split()
-    said_again = len(words) > len(set(words)) + 1  # two words at least
-    for twice in reversed(list(_STAMMERED.finditer(found.text)) if said_again else []):
-        found = joined((found.part(0, twice.end("words")), found.part(twice.end())))
+    if len(words) > len(set(words)) + 1:  # two words at least are said again
+        for twice in reversed(list(_STAMMERED.finditer(found.text))):
+            found = joined((found.part(0, twice.end("words")), found.part(twice.end())))
     return found
