@@ -85,8 +85,11 @@ def test_what_follows_the_bottle_shown_is_named_on_the_page(window, qtbot):
     assert f"{found.serves} serves, then Old Tom gin for" in said
     assert f"After {found.serves} serves" in said
     assert "avy-strength gin for" in said and "(stand-in)" in said
-    row = next(each for each in window.current.table.columns if each.title == "Serves")
-    assert row.text(found) == f"{found.serves} + {found.serves_in_all - found.serves}"
+    column = next(each for each in window.current.table.columns if each.title == "Serves")
+    assert (
+        column.text(window.current.current)
+        == f"{found.serves} + {found.serves_in_all - found.serves}"
+    )
 
 
 def test_faded_and_spoilt_are_told_apart_on_every_page(window, bar, qtbot):

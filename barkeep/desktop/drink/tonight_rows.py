@@ -29,6 +29,7 @@ MANY = 10**6
 """Sorts what nothing limits after every number."""
 NOT_YET, NOT_YET_SAID = "…", "Not worked out yet"
 """What stands where something has not been worked out, and what is said of it."""
+NONE = "—"
 WHOSE_BRIEFLY: Mapping[Whose, str] = {"shoot": "Shoot", "own": "Own", "classic": "Classic"}
 _BEST_FIRST = {verdict: place for place, verdict in enumerate(VERDICTS)}
 _WHOSE_FIRST = {each: place for place, each in enumerate(WHOSE)}
@@ -136,7 +137,7 @@ def tonight_columns(tree: FamilyTree) -> tuple[Column[TonightRow], ...]:
         ),
         Column(
             "Serves",
-            serves_in_brief,
+            _serves_shown,
             key=_serves,
             right=True,
             roles={Qt.ItemDataRole.AccessibleTextRole: _serves_said},
@@ -176,17 +177,21 @@ def _serves(row: TonightRow) -> int:
 
 
 def _serves_said(row: TonightRow) -> str:
-    said = serves_in_brief(row)
+    said = _serves_shown(row)
     return NOT_YET_SAID if said == NOT_YET else said
 
 
-def serves_in_brief(row: TonightRow) -> str:
-    """How many serves of the bottles shown, and after the plus of others; an em dash for none."""
-    drink = row.drink
+def _serves_shown(row: TonightRow) -> str:
+    """How many serves, or that this is still to be worked out; an em dash for none."""
     if not row.makeable:
-        return "—"
-    if drink is None:
-        return NOT_YET
+        return NONE
+    return NOT_YET if row.drink is None else serves_in_brief(row.drink)
+
+
+def serves_in_brief(drink: Drink) -> str:
+    """How many serves of the bottles shown, and after the plus of others; an em dash for none."""
+    if not drink.makeable:
+        return NONE
     if drink.serves is None:
         return "no limit"
     more = [each.serves for each in drink.then]
