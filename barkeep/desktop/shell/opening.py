@@ -70,8 +70,21 @@ def ended_by_signals(app: QApplication) -> Iterator[None]:
 
 
 EVERY_MS = 1000
+OLD = 2
+"""The oldest generation, which holds nearly everything."""
 AN_ANSWER = 20_000
 """Things made since the last time; what a user does in a second makes far fewer."""
+
+
+def _due() -> list[int]:
+    """The generations that Python would collect, youngest first."""
+    return [
+        generation
+        for generation, (count, limit) in enumerate(
+            zip(gc.get_count(), gc.get_threshold(), strict=True)
+        )
+        if limit and count > limit
+    ]
 
 
 class GarbageOnThisThread(QObject):
@@ -95,28 +108,28 @@ class GarbageOnThisThread(QObject):
         self._timer.start(EVERY_MS)
 
     def collect(self) -> None:
-        """Collect the oldest generation that is due, if any."""
-        is_used = QGuiApplication.focusWindow() is not None
-        if is_used and gc.get_count()[0] > AN_ANSWER:
-            gc.freeze()
-            self._is_set_aside = True
-        elif self._is_set_aside and not is_used:
+        """Collect the oldest generation that is due, if any; the very old ones out of use only."""
+        if QGuiApplication.focusWindow() is None:
+            self._bring_back()
+            for generation in _due()[-1:]:
+                gc.collect(generation)
+        elif gc.get_count()[0] > AN_ANSWER:
+            self._set_aside()
+        else:
+            for generation in _due()[-1:]:
+                gc.collect(min(generation, OLD - 1))
+                if generation == OLD:
+                    self._set_aside()
+
+    def _set_aside(self) -> None:
+        gc.freeze()
+        self._is_set_aside = True
+
+    def _bring_back(self) -> None:
+        if self._is_set_aside:
             gc.unfreeze()
             self._is_set_aside = False
             gc.collect()
-        else:
-            self._collect_due()
-
-    def _collect_due(self) -> None:
-        due = [
-            generation
-            for generation, (count, limit) in enumerate(
-                zip(gc.get_count(), gc.get_threshold(), strict=True)
-            )
-            if limit and count > limit
-        ]
-        if due:
-            gc.collect(due[-1])
 
     def stop(self) -> None:
         """Let Python collect by itself again."""
