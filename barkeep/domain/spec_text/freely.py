@@ -191,7 +191,7 @@ def said_freely(
         names = _completed(text, names, measured, tree)
     measured, beside = _without_twins(text, measured)
     pairs = _without_choices(text, kinds or _paired(text, measured, names) or ())
-    if not pairs or not _is_plain(text, pairs, names, tree, told):
+    if not pairs or not _is_plain(text, pairs, names, tree=tree, told=told):
         return ()
     names += [name for _, name in pairs if kinds]
     spans = [_span(each) for each in [*measured, *beside]] + [_span(each) for each in names]
@@ -233,7 +233,7 @@ def _with_no_amount(
     before = [folded(word.group()) for word in words if word.end() <= name.start]
     if _IS_A_HEADING.match(text) or len(words) > _MOST_WORDS_ALONE:
         return ()
-    if not _stand_apart(text, [], [name], tree, told):
+    if not _stand_apart(text, [], [name], tree=tree, told=told):
         return ()
     if not all(_is_accounted_for(word.group(), told) for word in words):
         return ()
@@ -299,6 +299,7 @@ def _is_plain(
     text: str,
     pairs: Sequence[tuple[FoundAmount, FoundName]],
     names: Sequence[FoundName],
+    *,
     tree: FamilyTree,
     told: frozenset[str],
 ) -> bool:
@@ -306,7 +307,7 @@ def _is_plain(
     if (
         _is_said_twice(pairs)
         or _is_made_up_of_others(pairs, tree)
-        or not _stand_apart(text, pairs, names, tree, told)
+        or not _stand_apart(text, pairs, names, tree=tree, told=told)
     ):
         return False
     return not any(
@@ -345,6 +346,7 @@ def _stand_apart(
     text: str,
     pairs: Sequence[tuple[FoundAmount, FoundName]],
     names: Sequence[FoundName],
+    *,
     tree: FamilyTree,
     told: frozenset[str],
 ) -> bool:
