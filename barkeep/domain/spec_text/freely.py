@@ -191,7 +191,7 @@ def said_freely(
         names = _completed(text, names, measured, tree)
     measured, beside = _without_twins(text, measured)
     pairs = _without_choices(text, kinds or _paired(text, measured, names) or ())
-    if not pairs or not _is_plain(text, pairs, names, tree, told=told):
+    if not pairs or not _is_plain(text, pairs, names, tree=tree, told=told):
         return ()
     names += [name for _, name in pairs if kinds]
     spans = [_span(each) for each in [*measured, *beside]] + [_span(each) for each in names]
@@ -233,7 +233,7 @@ def _with_no_amount(
     before = [folded(word.group()) for word in words if word.end() <= name.start]
     if _IS_A_HEADING.match(text) or len(words) > _MOST_WORDS_ALONE:
         return ()
-    if not _stand_apart(text, [], [name], tree, told=told):
+    if not _stand_apart(text, [], [name], tree=tree, told=told):
         return ()
     if not all(_is_accounted_for(word.group(), told) for word in words):
         return ()
@@ -299,15 +299,15 @@ def _is_plain(
     text: str,
     pairs: Sequence[tuple[FoundAmount, FoundName]],
     names: Sequence[FoundName],
-    tree: FamilyTree,
     *,
+    tree: FamilyTree,
     told: frozenset[str],
 ) -> bool:
     """Whether each amount and name stand so that nothing is said of them that changes them."""
     if (
         _is_said_twice(pairs)
         or _is_made_up_of_others(pairs, tree)
-        or not _stand_apart(text, pairs, names, tree, told=told)
+        or not _stand_apart(text, pairs, names, tree=tree, told=told)
     ):
         return False
     return not any(
@@ -346,8 +346,8 @@ def _stand_apart(
     text: str,
     pairs: Sequence[tuple[FoundAmount, FoundName]],
     names: Sequence[FoundName],
-    tree: FamilyTree,
     *,
+    tree: FamilyTree,
     told: frozenset[str],
 ) -> bool:
     """Whether no word right beside a name makes another name of it: *root beer barrel*.
