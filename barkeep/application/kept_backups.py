@@ -137,13 +137,12 @@ def folders_of(bar: Path) -> tuple[Path, ...]:
 
 def backups_of(bar: Path) -> tuple[KeptBackup, ...]:
     """Every backup of a bar, the newest first, with what each holds."""
-    found = [_looked_at(*each) for each in _all_files(bar)]
-    return tuple(sorted(found, key=lambda each: (each.at, each.name), reverse=True))
+    return tuple(_looked_at(*each) for each in _newest_first(bar))
 
 
 def newest_good(bar: Path) -> KeptBackup | None:
     """The newest backup that is sound, None where there is none."""
-    for path, at, why in sorted(_all_files(bar), key=lambda each: each[1], reverse=True):
+    for path, at, why in _newest_first(bar):
         found = _looked_at(path, at, why)
         if found.holds is not None and why != "unreadable" and not faults_of(path):
             return found
@@ -183,13 +182,23 @@ def backup_named(bar: Path, name: str) -> Path:
     path = Path(name).expanduser()
     if name and path.is_file():
         return path.absolute()
-    files = [each for each, _at, _why in sorted(_all_files(bar), key=lambda found: found[1])]
+    files = [each for each, _at, _why in _newest_first(bar)]
     of_name = [each for each in files if each.name == name]
     begun = [each for each in files if name and each.name.startswith(name)]
     if len(of_name or begun) == 1:
         return (of_name or begun)[0]
-    newest = tuple(each.name for each in reversed(begun or files))[:3]
+    newest = tuple(each.name for each in (begun or files)[:3])
     raise NoSuchBackup(name, spoken_list([str(each) for each in folders_of(bar)]), newest)
+
+
+def _newest_first(bar: Path) -> list[tuple[Path, datetime, str]]:
+    """Of those of one moment the one with the larger number is the newer."""
+
+    def age(found: tuple[Path, datetime, str]) -> tuple[datetime, int]:
+        name = read_name(found[0].name)
+        return found[1], name.number if name else 1
+
+    return sorted(_all_files(bar), key=age, reverse=True)
 
 
 def _all_files(bar: Path) -> Iterator[tuple[Path, datetime, str]]:

@@ -72,7 +72,7 @@ class WindowActions(QObject):
         self.publish = self._add(menu, "&Print and publish…", Keys.Print, "print")
         self.export_everything = self._add(menu, "Export e&verything…", None, "export")
         self.back_up = self._add(menu, "&Back up…", None, "export")
-        self.backups = self._add(menu, "Bac&kups…", "Ctrl+Shift+B", "history")
+        self.backups = self._add(menu, "Bac&kups…", "Ctrl+Shift+U", "history")
         menu.addSeparator()
         self.settings = self._add(menu, "&Settings…", "Ctrl+,", "settings")
         # Plain X11 binds nothing to QKeySequence.Quit, nor to Preferences.

@@ -20,7 +20,7 @@ ALT = Qt.KeyboardModifier.AltModifier
 
 def backups_dialog(window, qtbot) -> BackupsDialog:
     keys = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
-    qtbot.keyClick(window, Qt.Key.Key_B, keys)
+    qtbot.keyClick(window, Qt.Key.Key_U, keys)
     (dialog,) = window.findChildren(BackupsDialog)
     qtbot.waitUntil(dialog.isVisible)
     return dialog
