@@ -10,8 +10,8 @@ from typing import Any
 
 from sqlalchemy import Table
 
-MOST_TRIED = 100_000
-"""So many ids at most are tried one by one where a table cannot be read through."""
+MOST_TRIED, MOST_BEYOND = 100_000, 2_000
+"""So many ids at most are tried one by one: between two rows, and where no end can be read."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +44,7 @@ def readable_rows(
         downwards = ", ".join(f"{each} DESC" for each in order.split(", "))
         _read_into(back, file, f"{select} ORDER BY {downwards}")
         low = ahead[-1][0] if ahead else 0
-        high = back[-1][0] if back else low + MOST_TRIED
+        high = back[-1][0] if back else low + MOST_BEYOND
         between = _between(file, f"{select} WHERE {first} = ?", low, high)
         seen = {row[1:] for row in ahead}
         yield from (row[1:] for row in (*between, *reversed(back)) if row[1:] not in seen)
