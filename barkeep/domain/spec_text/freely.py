@@ -759,7 +759,11 @@ def _belongs(gap: str) -> bool:
     return all(folded(word.group()) in joining for word in WORD.finditer(gap))
 
 
-_JOINT = re.compile(r"[;/|+&]|[.:](?=[ ])|\b(?:and|then|plus|with|now)\b", re.IGNORECASE)
+_JOINT = re.compile(
+    r"[;/|+&]|:(?=[ ])|(?<!\bca)(?<!\bc)(?<!approx)(?<!max)(?<!min)[.](?=[ ])"
+    r"|\b(?:and|then|plus|with|now)\b",
+    re.IGNORECASE,
+)
 
 _COMMA = re.compile(r",")
 
