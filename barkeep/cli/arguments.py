@@ -137,9 +137,7 @@ COMMANDS = (
     ),
     Command("batch", "make one serve many, or all there is of one thing", "batch:run"),
     Command("make", "make a syrup, juice, cordial or infusion here", "make:run"),
-    Command(
-        "import", "take in bottles from CSV, specs from documents, a whole bar", "files:take_in"
-    ),
+    Command("import", "take in bottles, specs, or a whole bar, from files", "files:take_in"),
     Command("setting", "list the bar's settings, or change one", "whole_bar:setting"),
     Command("publish", "describe a drink for others, or give it as data", "files:publish"),
     Command("export", "write specs, the bottles, or everything, to a file", "files:export"),

@@ -26,11 +26,11 @@ def digest_of_file(path: Path) -> str | None:
     None too where the file must be put in order first, or cannot be written
     to: all that is for who opens it to see. The file is not changed.
     """
-    if not path.is_file() or any(Path(f"{path}{end}").exists() for end in _BESIDE):
-        return None
-    if not (os.access(path, os.W_OK) and os.access(path.parent, os.W_OK)):
-        return None
     try:
+        if not path.is_file() or any(Path(f"{path}{end}").exists() for end in _BESIDE):
+            return None
+        if not (os.access(path, os.W_OK) and os.access(path.parent, os.W_OK)):
+            return None
         # Through SQLite and its locks: no other program is half way through a change.
         with closing(
             sqlite3.connect(f"{path.as_uri()}?mode=ro", uri=True, timeout=0, isolation_level=None)

@@ -12,7 +12,11 @@ from barkeep.store.migrations import schema_number
 
 def is_read_only(path: Path) -> bool:
     """Whether there is a file that cannot be written, or whose folder takes no journal."""
-    return path.is_file() and not (os.access(path, os.W_OK) and os.access(path.parent, os.W_OK))
+    try:
+        is_there = path.is_file()
+    except OSError:  # a name that is too long, say: whoever opens it says so
+        return False
+    return is_there and not (os.access(path, os.W_OK) and os.access(path.parent, os.W_OK))
 
 
 def see_that_it_is_sound(path: Path, wait_ms: int) -> None:

@@ -163,7 +163,7 @@ def test_old_ones_are_thinned_and_those_asked_for_stay(barkeep, bar):
 
 def test_a_new_bar_and_the_sample_keep_none(barkeep, tmp_path):
     bar = tmp_path / "new.bar"
-    barkeep("--bar", bar, "product", "add", "Gin", "--ingredient", "gin")
+    barkeep("--bar", bar, "--new", "product", "add", "Gin", "--ingredient", "gin")
     assert kept(bar) == []
     barkeep("--bar", bar, "product", "add", "Rum", "--ingredient", "rum")
     assert len(kept(bar, "daily")) == 1

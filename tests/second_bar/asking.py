@@ -11,6 +11,7 @@ import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date, datetime, time
+from functools import partial
 from pathlib import Path
 from types import SimpleNamespace
 from typing import Any
@@ -75,7 +76,7 @@ class SecondBar:
 
     def _day(self) -> contextlib.AbstractContextManager[object]:
         clock = _clock_on(self.on)
-        dated = SimpleNamespace(open=lambda location: Bar.open(location, clock=clock))
+        dated = SimpleNamespace(open=partial(Bar.open, clock=clock))
         return patch.object(bar_source, "Bar", dated)
 
     # What stands there

@@ -124,7 +124,7 @@ def test_bottles_go_out_with_their_days_and_come_back_equal(bar, tmp_path):
     (salt,) = (each for each in rows if each["product"] == "Fine salt")
     assert salt["size"] == "500 g"
     again = SecondBar(tmp_path / "again.bar")
-    again.tell("import", str(file), "--again")
+    again.tell("--new", "import", str(file), "--again")
     assert shelf(again) == shelf(bar)
 
 

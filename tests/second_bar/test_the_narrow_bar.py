@@ -11,7 +11,7 @@ from tests.second_bar.asking import HERE, TODAY, SecondBar, about, flat
 def narrow_file(tmp_path_factory):
     """The bar, built once."""
     bar = SecondBar(tmp_path_factory.mktemp("narrow") / "narrow.bar")
-    bar.tell("import", str(HERE / "narrow_bottles.csv"))
+    bar.tell("--new", "import", str(HERE / "narrow_bottles.csv"))
     bar.tell("spec", "add", str(HERE / "narrow_specs.txt"))
     bar.without_classics()
     return bar.path

@@ -14,7 +14,7 @@ from typing import cast
 
 from barkeep.domain.amounts.amount import EXAMPLES, spaced
 from barkeep.domain.amounts.measures import dimension, to_quantity
-from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
+from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_named, unit_words
 from barkeep.domain.ingredients.names import (
     ADJECTIVES,
     ADJUSTED,
@@ -478,7 +478,7 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     if prepared is not None:
         return _made_of(prepared, read, draft, tree)
     if choice is None or match.key is None:
-        unit = _unit_meant(draft)
+        unit = _unit_meant(draft) or _size_of_own_measure(draft)
         if unit:
             return replace(read, complaints=(unit,))
         told = partial(_unknown, draft.rest, tree)
@@ -923,6 +923,18 @@ def _unit_meant(draft: Draft) -> Complaint | None:
         return None
     answer = draft.plain.replace(f" {first[0]} ", f" {likely} ", 1)
     told = f"“{first[0]}” may be a {likely}; likely “{answer}”"
+    return Complaint(draft.amount_at, lambda: told, answer=answer)
+
+
+def _size_of_own_measure(draft: Draft) -> Complaint | None:
+    """The question of *1 large ladle gin*, where a ladle is the bar's own and has one size."""
+    size, _, others = draft.rest.partition(" ")
+    word = others.split(" ", 1)[0]
+    own = unit_named(word, draft.units) if word else None
+    if own is None or draft.units.measure(own) is None:
+        return None
+    answer = draft.plain.replace(f"{size} {word}", word, 1)
+    told = f"“{size} {word}” is no unit that is known; likely “{answer}”"
     return Complaint(draft.amount_at, lambda: told, answer=answer)
 
 

@@ -142,7 +142,7 @@ def test_a_usual_bar_that_is_gone_beside_others_is_asked_for(
 def test_a_fault_met_while_opening_is_said_and_written_down(
     desktop, sample_bar, tmp_path, answers, monkeypatch
 ):
-    monkeypatch.setattr("barkeep.application.session.read_trials", lambda _connection: 1 / 0)
+    monkeypatch.setattr("barkeep.store.after_changes.read_trials", lambda _connection: 1 / 0)
     told = answers("Quit")
     assert not desktop.start(sample_bar)
     assert "barkeep met a fault (ZeroDivisionError), which is written in" in told[0]
