@@ -74,7 +74,7 @@ VOLUMES = st.lists(AMOUNT, min_size=2, max_size=7)
 
 
 @given(VOLUMES)
-@settings(max_examples=800, deadline=None)
+@settings(max_examples=400, deadline=None)
 def test_parts_read_back_within_half_a_step_and_are_printed_the_same(amounts):
     lines = [line(f"{value} {unit.replace('_', ' ')}") for value, unit in amounts]
     parts = parts_of(lines, TREE)
