@@ -38,7 +38,8 @@ _SOUNDS_LIKE = """
         cure a saw, cura so
     amaro: a morrow, am arrow, a marrow, ah maro, a maro, amoro
     amaretto: am a retto, ammo retto, ama retto, a more etto, am aretto, ammaretto
-    cachaça: ka shasa, ca shasa, kasha saw, cash asa, ka shah sa, catch aca, ka chaka, cuh shasa
+    cachaça: ka shasa, ca shasa, kasha saw, cash asa, ka shah sa, catch aca, ka chaka, cuh shasa,
+        cashasa, kashasa, cachasa, cashassa, cachassa
     absinthe: ab synth, ab sent, ab sinth, app synth, absent, ab since, absynth
     bitters: bidders, betters, bit hers
     prosecco: pro secco, pro seco, pro sec oh, press ecco, prose echo, pro say co
