@@ -91,7 +91,7 @@ _THINNED = re.compile(
 """*Cut 1:1 with water*: how a thing is made ready, and no water of the drink."""
 
 _AS_IT_TASTES = re.compile(
-    r"\b[^\W\d_]+(?:-|[ ])(?:heavy|forward|led|driven|accented|dominant|y|like|ish|centric)\b",
+    r"\b[^\W\d_]+(?:-(?:heavy|led|driven|accented|dominant|y|like|ish|centric)|[- ]forward)\b",
     re.IGNORECASE,
 )
 """*Something juniper-heavy*: what a thing tastes of is no other thing."""
