@@ -49,7 +49,8 @@ _SURE = (
     r"|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
     r"|let's[ ](?:say|make[ ](?:it|that)|call[ ]it|go)|no,?[ ](?=make|i[ ]mean|sorry|not[ ])"
     r"|no,?[ ](?=(?:one|two|three|four|five|six|half|ten|fifteen|twenty|thirty|[0-9])\b)"
-    r"|no,?[ ](?=(?:just|only|maybe|about)[ ](?:one|two|three|four|five|six|half|an?|[0-9¼½¾])\b)"
+    r"|(?<=\bof[ ])no,?[ ](?=(?:just|only|maybe|about)[ ]"
+    r"(?:one|two|three|four|five|six|half|an?|[0-9¼½¾])\b)"
     r"|no,?[ ](?=an?[ ](?:(?:small|big|large|good|tiny|little|generous|heavy|light|scant|full)[ ])?"
     r"(?:ounce|half|quarter|dash|splash|barspoon|teaspoon|pinch|drop|tablespoon|cup|couple)\b)"
     r"|no[ ]*[-–—][ ]*(?=make|i[ ]mean|sorry|scratch|wait)|no[ ](?=make[ ](?:that|it)))"
@@ -248,7 +249,7 @@ def _slip(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
 
 
 _RATHER = re.compile(
-    r"[ ,.–—-]+(?:well|or|okay|ok|more[ ]like|maybe|or[ ]maybe|hm+|say)[ ,]+"
+    r"[ ,.–—-]+(?:well|okay|ok|hm+|(?:or[ ])?more[ ]like|or[ ]rather)[ ,]+"
     r"(?P<after>[^,.;]+?)[ ,]+"
     r"(?:really|actually|rather|i[ ]guess|i[ ]suppose|i[ ]think|to[ ]be[ ]honest)[ .!]*$",
     re.IGNORECASE,

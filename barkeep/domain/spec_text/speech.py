@@ -90,8 +90,10 @@ _ASIDE = re.compile(
         |not[ ]\w
         |or[ ](?:any[ ])?(?:other|another|similar|anything|something|whatever)\b
         |(?:something|anything)[ ]\w
-        |(?:trust|believe)[ ]me\b|i[ ](?:swear|promise)\b|(?:ice|stone)[ -]cold\b
-        |(?:torched|singed|slapped|smacked|spanked|clapped|bruised)\b
+        |(?:trust|believe)[ ]me\b|i[ ](?:swear|promise)\b
+        |(?:ice|stone)[ -]cold(?=(?:[ ,]+please)?[ .!]*$|[,;)])
+        |(?<![0-9][ ])(?<!ly[ ])(?:torched|singed|slapped|smacked|spanked|clapped|bruised)
+            (?=[ .]*$|[,;)]|[ ](?:a[ ]|and|over|as|for|before|in[ ]|on[ ]|just|until|first)\b)
         |still[ ](?:hot|warm|cold|frozen|fizzy)\b
         |(?:leave|skip|omit)[ ](?:it|this|that)\b
         |(?:yes|no)[ ](?:really|honestly|seriously)\b
