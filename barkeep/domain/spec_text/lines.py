@@ -128,7 +128,7 @@ _GARNISH = frozenset(
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
     r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ](?:the|an?|our|my|your)[ ]garnish|dusted"
-    r"|over[ ](?:the|its|your)[ ](?:foam|froth|head|crust|surface|drink)|^dusting[ ]of"
+    r"|over[ ](?:the|its|your)[ ](?:foam|froth|head|crust)|^dusting[ ]of"
     r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
     r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved"
     r"|sprinkled)"
@@ -356,7 +356,7 @@ def _read_english(
         line = Line(text.strip()[:LONGEST], "", garnish=garnish)
         return (ReadLine(line, (Complaint(0, lambda: too_long),)),)
     spoken = _without_mark(squeezed(spaced(text).rstrip()))
-    written = put_in_writing(spoken, units)
+    written = put_in_writing(spoken, units, english=not told)
     said = corrected(written, tree, units)
     read = _read_items(items_in(said, tree, units), text, tree=tree, units=units, garnish=garnish)
     read = _without_repeats(read, said, written)

@@ -304,9 +304,13 @@ _HINTS = re.compile(
 """A line without any of these is put no other way."""
 
 
-def put_in_writing(said: Traced, units: BarUnits) -> Traced:
-    """The line with its shorthand in full, its fillers out and the stops it was spoken with."""
-    said = _with_spoons_in_full(as_said(_with_spoken_stops(said)))
+def put_in_writing(said: Traced, units: BarUnits, *, english: bool = True) -> Traced:
+    """The line with its shorthand in full, its fillers out and the stops it was spoken with.
+
+    `english` says that it was written so: elsewhere one letter is another spoon or a cup.
+    """
+    said = as_said(_with_spoken_stops(said))
+    said = _with_spoons_in_full(said) if english else said
     said = _without_what_is_said_again(said)
     if not _HINTS.search(said.text):
         return said

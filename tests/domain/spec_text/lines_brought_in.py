@@ -360,6 +360,7 @@ ASKED_OF_THE_SAME_KIND = r"""
 2 oz gin ⏎ ↑ 1.5 oz
 ^ Old Tom
 1 T VANILLA EXTRACT
+1 T. Zucker, gehäuft
 3/4 oz citrus juice
 one ounce that's sixty mils of pisco
 2 oz gin (lemon juice if you have it)
