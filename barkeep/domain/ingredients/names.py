@@ -147,7 +147,7 @@ _STATING_LIST = """
 _STATING = frozenset(_STATING_LIST.split())
 """Words of strength, age, origin, colour, sweetness and style."""
 
-_BETWEEN_NOTES = re.compile(r"[,;]")
+_BETWEEN_NOTES = re.compile(r";|,(?![0-9]+[ ]?(?:m|c|d|k)?[lg]\b)", re.IGNORECASE)
 
 _FREE_OF = re.compile(
     r"\b(?:additive|pith|seed|stone|pulp|gluten|lactose|caffeine)[ -]free\b", re.I
@@ -172,6 +172,14 @@ _HOW_CUT = re.compile(
 )
 """*Cut into wedges*: how the whole of it is cut, and no kind of it."""
 
+LOOSENED = re.compile(
+    r"\b(?:dissolved|melted|loosened|thinned|softened|diluted)\b.*\bin[ ](?:an?[ ]|the[ ])?"
+    r"(?:(?:little|bit|some|splash|drop|touch|same|equal|amount|of|as|much)[ ]+)*"
+    r"(?:(?:very|just)[ ])?(?:(?:hot|warm|boiling|cold|boiled)[ ])?water\b",
+    re.IGNORECASE,
+)
+"""*Dissolved in a little hot water*: how it is made ready, and no water of the drink."""
+
 _SAID_FOR: Mapping[str, str] = {"strong": "overproof", "bubbly": "sparkling", "fizzy": "sparkling"}
 """Words that are said for the one that a name has."""
 
@@ -189,7 +197,7 @@ _AT_LEAST = re.compile(r"(?:at least|min|over)\b|.* or (?:more|above|stronger)$"
 
 _ONE_OF_IT = frozenset(
     {"kind", "one", "ones", "sort", "type", "version", "stuff", "style", "variety"}
-    | {"something", "that", "this"}
+    | {"something", "that", "this", "ratio"}
 )
 """*The white one*, *the London dry kind*: words that stand for the kind itself."""
 
@@ -305,7 +313,7 @@ def _changes(note: str, found: Match, tree: FamilyTree) -> bool:
 
 def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Match, str]:
     """*London dry, on top*: what begins a note may narrow the name; what is within it is asked."""
-    if _TOLD_APART.match(note):
+    if _TOLD_APART.match(note) or LOOSENED.search(note):
         return found, note
     after = WORDS_AFTER.search(note)
     narrower = narrowed(found, note[: after.start()], tree) if after else None

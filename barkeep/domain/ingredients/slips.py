@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 
 LEAST_LETTERS = 6
-"""A shorter word is too near too many others."""
+"""A shorter word is too near too many others, but where two of its letters are changed about."""
 
 
 def slips_of(words: Iterable[str]) -> Mapping[str, tuple[str, ...]]:
@@ -29,9 +29,11 @@ def put_right(word: str, slips: Mapping[str, tuple[str, ...]]) -> str | None:
     >>> put_right("tequilla", slips_of(["tequila", "vanilla"]))
     'tequila'
     """
-    if len(word) < LEAST_LETTERS or not word.isalpha():
+    if len(word) < LEAST_LETTERS - 1 or not word.isalpha():
         return None
     near = {each for form in _shorter(word) for each in slips.get(form, ())}
+    short = len(word) < LEAST_LETTERS
+    near = {each for each in near if not short or len(each) == len(word)}
     likely = {each for each in near if each[0] == word[0] and _is_a_slip(word, each)}
     return likely.pop() if len(likely) == 1 else None
 

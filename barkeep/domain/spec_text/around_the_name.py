@@ -211,6 +211,12 @@ _RIM_WITH = re.compile(
     r"(?P<half>half(?:[ ]with|[ ]in)?[ ])?",
     re.IGNORECASE,
 )
+_RIMMED_WITH = re.compile(
+    r"(?P<what>salt|sugar)[ ](?:(?P<half>half)[ ](?:of[ ])?)?(?:the|your|a|each|its)[ ]"
+    r"(?:(?!of[ ])[\w'’]+[ ])?rim(?:[ ]of[ ](?:the|your|each)[ ]\w+)?(?=[ .]*(?:$|[,;(]))",
+    re.IGNORECASE,
+)
+"""*Salt half the rim*: what is done names what with."""
 _LOOSE = re.compile(r"(?P<word>float|rinse)(?:[ ]with|[ ]on)?[ :]+(?!of\b)", re.IGNORECASE)
 _PART_OF = re.compile(
     r"(?:the[ ])?(?P<part>juice|zest|peel|pulp|flesh|seeds)[ ](?:of|from)[ ]+(?:the[ ](?=\w))?",
@@ -243,7 +249,8 @@ _AFTER_AMOUNT = re.compile(
     re.IGNORECASE,
 )
 _TWIN = re.compile(
-    r"[ ]*[/=≈|][ ]*|,?[ ]+or[ ]+(?=[0-9a-z])|,[ ]*(?:that's|which[ ]is|so|i\.e\.)[ ]+",
+    r"[ ]*[/=≈|][ ]*|,?[ ]+or[ ]+(?=[0-9a-z])|,[ ]*(?:that's|which[ ]is|so|i\.e\.)[ ]+"
+    r"|[ ]+(?:that['’]s|which[ ]is)[ ]+",
     re.IGNORECASE,
 )
 _TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?(?=[0-9.¼½¾])", re.IGNORECASE)
@@ -358,6 +365,12 @@ def take_around(draft: Draft) -> None:
 
 
 _TO_TOP_BEHIND = re.compile(r"[ ]to[ ](?:top|fill)(?:[ ]up)?[ .]*$", re.IGNORECASE)
+_TO_TASTE = re.compile(
+    r"(?!(?:more|extra|some|plus|and|with|or|adjust|less|a|an|the|your|any)\b)[^,;()]+?"
+    r"[ ,]+to[ ]taste[ .]*",
+    re.IGNORECASE,
+)
+"""*Sugar to taste*, and no more of what stands before."""
 _TELLS_OF_THE_LAST = re.compile(
     r"(?:from|that['’]?s|that[ ]is|which|i\.e\.|it['’]?s)\b", re.IGNORECASE
 )
@@ -378,6 +391,7 @@ def begins_an_item(text: str, tree: FamilyTree, units: BarUnits) -> bool:
         for each in draft.notes
     )
     tops = _TO_TOP_BEHIND.search(draft.rest)  # soda to top
+    used = used or bool(_TO_TASTE.fullmatch(draft.rest))
     if draft.amount is None and not used and not (tops and draft.rest[: tops.start()].strip()):
         return False
     return next(names_in(draft.rest, tree), None) is not None
@@ -480,7 +494,7 @@ def _take_rim(draft: Draft) -> bool:
             "half rim" if behind["half"] or behind["some"] or behind["part"] else "rim"
         )
         return True
-    rim = _ON_THE_RIM.match(draft.rest) or _RIM.match(draft.rest)
+    rim = _RIMMED_WITH.match(draft.rest) or _ON_THE_RIM.match(draft.rest) or _RIM.match(draft.rest)
     if rim is None or (_amount(draft.rest, draft.units) is not None and not rim["half"]):
         return False
     draft.garnish = True

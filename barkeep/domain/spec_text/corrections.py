@@ -10,6 +10,7 @@
 | an ounce of sweet vermouth, make the vermouth ¾  | ¾ of an ounce of sweet vermouth    |
 | two dashes of orange bitters, change that to aromatic | two dashes of aromatic bitters |
 | an ounce of gin, double that; …, cut that in half | 2 oz of gin; ½ oz                 |
+| a dash of saline, well, three or four drops really | three or four drops of saline    |
 
 What a correction puts in place stands where the old words did; nothing else of
 the line is touched. One that corrects nothing is left for the reader to ask about.
@@ -48,6 +49,8 @@ _SURE = (
     r"|oops,?|make[ ](?:that|it)|call[ ](?:that|it)|hang[ ]on,?|hold[ ]on,?"
     r"|let's[ ](?:say|make[ ](?:it|that)|call[ ]it|go)|no,?[ ](?=make|i[ ]mean|sorry|not[ ])"
     r"|no,?[ ](?=(?:one|two|three|four|five|six|half|ten|fifteen|twenty|thirty|[0-9])\b)"
+    r"|(?<=\bof[ ])no,?[ ](?=(?:just|only|maybe|about)[ ]"
+    r"(?:one|two|three|four|five|six|half|an?|[0-9¼½¾])\b)"
     r"|no,?[ ](?=an?[ ](?:(?:small|big|large|good|tiny|little|generous|heavy|light|scant|full)[ ])?"
     r"(?:ounce|half|quarter|dash|splash|barspoon|teaspoon|pinch|drop|tablespoon|cup|couple)\b)"
     r"|no[ ]*[-–—][ ]*(?=make|i[ ]mean|sorry|scratch|wait)|no[ ](?=make[ ](?:that|it)))"
@@ -108,11 +111,27 @@ _SAME = re.compile(
 def corrected(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced:
     """A line with each slip in it put right, the last first said; else as it is."""
     for _ in range(4):  # nobody corrects a line more often in one breath
-        better = _change(said, tree, units) or _slip(said, tree, units)
+        better = (
+            _change(said, tree, units)
+            or _slip(said, tree, units)
+            or _thought_better(said, tree, units)
+        )
         if better is None:
             return said
         said = better
     return said
+
+
+_POINTS_BACK = re.compile(r"\(?[ ]*(?:\^+|[↑⬆]\ufe0f?)[ ,:]*(?P<told>.*?)[ )]*", re.DOTALL)
+
+
+def points_back(text: str) -> str | None:
+    """What a row tells of the one before, which a mark points at: *^ make that Old Tom*.
+
+    None for a row without such a mark.
+    """
+    found = _POINTS_BACK.fullmatch(text.strip())
+    return found["told"] if found else None
 
 
 def put_right(text: str, tree: FamilyTree, units: BarUnits) -> bool:
@@ -227,6 +246,27 @@ def _slip(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
         if better:
             return better
     return None
+
+
+_RATHER = re.compile(
+    r"[ ,.–—-]+(?:well|okay|ok|hm+|(?:or[ ])?more[ ]like|or[ ]rather)[ ,]+"
+    r"(?P<after>[^,.;]+?)[ ,]+"
+    r"(?:really|actually|rather|i[ ]guess|i[ ]suppose|i[ ]think|to[ ]be[ ]honest)[ .!]*$",
+    re.IGNORECASE,
+)
+"""*A dash of saline, well, three or four drops really*."""
+
+
+def _thought_better(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced | None:
+    """With the amount that is said last, where it is all that is said then."""
+    found = _RATHER.search(said.text)
+    amount = amount_at(f"{found['after']} ", units) if found else None
+    if found is None or amount is None or amount.unit is None:
+        return None
+    if found["after"][amount.end :].strip():
+        return None
+    before, after = said.part(0, found.start()), said.part(*found.span("after"))
+    return _put_right(before, after, tree, units)
 
 
 def _without_what_it_is_not(after: Traced, tree: FamilyTree) -> Traced:

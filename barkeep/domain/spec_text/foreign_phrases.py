@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
+from barkeep.domain.amounts.units import unit_named
 from barkeep.domain.ingredients.languages import Phrase, Role, Vocabulary
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
@@ -261,6 +262,8 @@ def _is_clear(place: int, items: Sequence[Item], text: str) -> bool:
         counted = items[place - 2].role == "number"  # a quarter of a spoon, a good pinch
     small = text[item.start].islower()
     if item.role == "unit":
+        if unit_named(text[item.start : item.end]) is not None:
+            return False  # *fl oz* is so everywhere
         if item.weak and after is not None and text[after.start : after.end] == "of":
             return False
         return counted or (before is None and not item.weak and after is not None)

@@ -369,6 +369,9 @@ def _stand_apart(
         before = _LAST.search(text[: name.start])
         if before and _makes_another(before["word"], name, tree):
             return False
+        measured = [_span(amount) for amount, _ in pairs]
+        if before and unit_named(before["word"]) and not _covered(before.span("word"), measured):
+            return False  # a dash of dash gin
     return True
 
 

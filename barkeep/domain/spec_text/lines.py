@@ -51,7 +51,12 @@ from barkeep.domain.spec_text.freely import put_apart, said_freely
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
 from barkeep.domain.spec_text.several import items_in, likely_split
-from barkeep.domain.spec_text.speech import in_pieces, put_in_writing, with_its_kind
+from barkeep.domain.spec_text.speech import (
+    in_pieces,
+    put_in_writing,
+    with_its_kind,
+    with_its_maker_behind,
+)
 from barkeep.domain.spec_text.traced import Traced, squeezed
 from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
@@ -96,8 +101,12 @@ _OPTIONAL = frozenset(
 _OPTIONAL_SAID = re.compile(
     r"(?<!not )\boptional\b|^(?:(?:and|but|only|just|totally|it['’]?s|that['’]?s|this|is|all|use"
     r"|add|go[ ]for[ ]it"
-    r"|maybe)[ ,]+)*if[ ](?:you(?:['’]re)?|one)[ ]"
-    r"(?:like|want|fancy|feel(?:ing)?|wish|prefer)\b",
+    r"|maybe)[ ,]+)*if[ ](?:(?:you(?:['’]re|[ ]are)?|one)[ ](?:(?:really|all)[ ])?"
+    r"(?:like|want|fancy|feel(?:ing)?|wish|prefer|care[ ]for|dig|enjoy|(?:so[ ])?inclined|into"
+    r"|up[ ]for|keen[ ]on|a[ ]fan[ ]of|partial[ ]to|brave[ ]enough|in[ ]the[ ]mood"
+    r"|swing[ ]that[ ]way|can[ ]be[ ]bothered)\b"
+    r"|(?:that|it|this)(?:['’]s|[ ]is)[ ](?:your|their)[ ](?:thing|jam|bag|cup[ ]of[ ]tea|style"
+    r"|taste)\b)",
     re.IGNORECASE,
 )
 """What says so within other words: *and that's optional*."""
@@ -118,7 +127,8 @@ _GARNISH = frozenset(
 
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
-    r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ]the[ ]garnish|dusted"
+    r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ](?:the|an?|our|my|your)[ ]garnish|dusted"
+    r"|over[ ](?:the|its|your)[ ](?:foam|froth|head|crust)|^dusting[ ]of"
     r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
     r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved"
     r"|sprinkled)"
@@ -127,6 +137,16 @@ _ON_TOP = re.compile(
     re.IGNORECASE,
 )
 """What is done with a garnish and nothing else."""
+
+_WITH_IT = re.compile(r"(?:^|, )(?:for serving|to serve|on the side)(?:$|,)", re.IGNORECASE)
+"""*A lime wedge, to serve*: what is put beside the drink, where it is a piece of fruit."""
+
+_CUT = frozenset({"wedge", "slice", "wheel", "peel", "twist", "zest", "cherry", "olive"})
+
+
+def _is_cut_fruit(key: str, tree: FamilyTree) -> bool:
+    return folded(tree.name(key)).split()[-1] in _CUT
+
 
 _WANTED_MAYBE = re.compile(
     r"(?:only[ ])?if[ ](?:you|people|anyone|anybody|they|your[ ]guests?|guests)(?:['’]d)?[ ]"
@@ -336,7 +356,7 @@ def _read_english(
         line = Line(text.strip()[:LONGEST], "", garnish=garnish)
         return (ReadLine(line, (Complaint(0, lambda: too_long),)),)
     spoken = _without_mark(squeezed(spaced(text).rstrip()))
-    written = put_in_writing(spoken, units)
+    written = put_in_writing(spoken, units, english=not told)
     said = corrected(written, tree, units)
     read = _read_items(items_in(said, tree, units), text, tree=tree, units=units, garnish=garnish)
     read = _without_repeats(read, said, written)
@@ -393,10 +413,11 @@ def _read_items(
     """The things of a line, each in the usual order."""
     if len(items) == 1:
         read = _read_item(items[0], text.strip(), tree=tree, units=units, garnish=garnish)
-        kind = with_its_kind(items[0], units) if read.complaints else items[0]
-        if kind is not items[0]:
-            again = _read_item(kind, text.strip(), tree=tree, units=units, garnish=garnish)
-            read = read if again.complaints else again
+        for way in (with_its_kind, with_its_maker_behind) if read.complaints else ():
+            better = way(items[0], units)
+            if better is not items[0]:
+                again = _read_item(better, text.strip(), tree=tree, units=units, garnish=garnish)
+                read = read if again.complaints else again
         return (_said_otherwise(read, text.strip(), tree, units),)
     return tuple(_read_item(each, "", tree=tree, units=units, garnish=garnish) for each in items)
 
@@ -471,7 +492,8 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     kept = (*choice.makers, *choice.notes) if choice else without_notes(draft.rest)[-1][1]
     line = _with_notes(line, [*draft.hedges, *draft.notes, *kept])
     on_top = _ON_TOP.search(line.note) and not _IN_THE_DRINK.search(line.note)
-    if match.key and tree[match.key].unit != "ml" and on_top:
+    served = match.key and _WITH_IT.search(line.note) and _is_cut_fruit(match.key, tree)
+    if match.key and ((tree[match.key].unit != "ml" and on_top) or served):
         line = replace(line, garnish=True)
     read = ReadLine(line, matched=match.matched, confidence=match.confidence)
     prepared = prepared_from(draft.rest, tree)
@@ -536,7 +558,8 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
 
 
 _ASKED_ALONE: Mapping[str, str] = {
-    **{"vermouth": "sweet vermouth", "syrup": "simple syrup"},
+    **{"vermouth": "sweet vermouth", "syrup": "simple syrup", "citrus": "lemon juice"},
+    "citrus juice": "lemon juice",
     **dict.fromkeys(("juice", "liqueur", "cordial", "spirit", "shrub"), ""),
 }
 """Names of groupings that say too little by themselves, with what is likeliest, if anything."""

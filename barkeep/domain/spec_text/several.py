@@ -37,7 +37,8 @@ from barkeep.domain.spec_text.found import (
 from barkeep.domain.spec_text.traced import Traced, joined
 
 _BREAK = re.compile(
-    r"[ ]*[;|][ ]*(?:(?:and|then|plus)\b[ ,]*)*|[ ]*,(?![0-9])[ ]*(?:(?:and|then|plus)\b[ ,]*)*"
+    r"[ ]*[;|][ ]*(?:(?:and|then|plus)\b[ ,]*)*"
+    r"|[ ]*,(?![0-9]|[ ]*to[ ]taste)[ ]*(?:(?:and|then|plus)\b[ ,]*)*"
     r"|[ ](?:and[ ]then|and|then|plus|with)[ ]|[ ]?[+&][ ]?|[ ]/[ ]|[ ]–[ ]"
     r"|(?<=[a-z]{3})(?<!approx)(?<!max)(?<!min)[.][ ]+(?=\S)",
     re.IGNORECASE,
@@ -105,7 +106,7 @@ _ONLY_PARTING_LIST = """
     and then plus each of equal equally evenly parts part measures amounts quantities proportions
     in at garnish garnished for as split divided shared between among amongst across half down the
     middle to all them that it apiece also with ratio mix mixture blend it's those these a an
-    other actually let's do no sorry
+    other more actually let's do no sorry
 """
 _ONLY_PARTING = frozenset(_ONLY_PARTING_LIST.split())
 """Words that part the things of a line and are no part of any."""
@@ -360,10 +361,10 @@ def _is_one_thing(text: str, tree: FamilyTree, units: BarUnits) -> bool:
 
 _SOME_KEPT = re.compile(
     r"[ ,(]+(?:and|plus|with|[+])[ ,]+"
-    r"(?P<more>(?:an?|one|two|three|four|[0-9]{1,2}|the[ ]other[ ]half)"
+    r"(?P<more>(?:an?(?:other)?|one|two|three|four|[0-9]{1,2}|the[ ]other[ ]half)"
     r"(?:[ ](?:nice|big|extra|more|whole|small|large|good|pretty|sprigs?|lea(?:f|ves)"
     r"|slices?|wedges?"
-    r"|pieces?|of[ ](?:them|those|it)))*)"
+    r"|pieces?|ribbons?|strips?|curls?|spears?|rounds?|twists?|of[ ](?:them|those|it)))*)"
     r"(?P<use>[ ,]+(?:to|for|as|goes|reserved|kept|on|set)[ ][\w ]*?\b(?:garnish|top|serve"
     r"|decorate)\b.*)$",
     re.IGNORECASE,
@@ -378,6 +379,15 @@ def _some_kept(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced,
     if kept is None or len(names) != 1 or not begins_an_item(first.text, tree, units):
         return ()
     more = said.part(*kept.span("more"))
+    if again := re.search(r"[ ](?:more|other)$", more.text, re.IGNORECASE):
+        more = more.part(0, again.start())
+    if more.text.casefold().startswith("another"):
+        more = more.said_instead(0, len("another"), "one")
+    shape = re.search(r"(?:ribbon|strip|curl|spear|round)s?$", more.text, re.IGNORECASE)
+    if shape:
+        name = first.text[names[0].start : names[0].end]
+        count, what = more.part(0, shape.start()).stripped(), more.part(shape.start())
+        return (first, joined(("garnish with ", count, f" piece {name}, ", what)))
     name = re.sub(r"^half[ ]an?[ ]", "", first.text[names[0].start : names[0].end], flags=re.I)
     piece = re.search(r"(?:sprig|lea(?:f|ve)|slice|wedge|piece)s?$", more.text, re.IGNORECASE)
     if piece:
@@ -462,7 +472,8 @@ _COUNTED = re.compile(
 """What may be an amount, or tell that one is shared: a line with one of them is one line."""
 
 _USED = re.compile(
-    r"\b(?:top|fill|rim|express|rinse|garnish|lengthen|grate|dust|sprinkle|shave)", re.IGNORECASE
+    r"\b(?:top|fill|rim|express|rinse|garnish|lengthen|grate|dust|sprinkle|shave|to[ ]taste)",
+    re.IGNORECASE,
 )
 
 

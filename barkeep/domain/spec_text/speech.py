@@ -11,6 +11,9 @@
 | a Speyside ounce and a half               | a Speyside an ounce and a half             |
 | drop a cherry in the bottom               | a cherry in the bottom                     |
 | 1-inch piece ginger                       | one piece ginger, 1-inch                   |
+| lemon juice comma strained period         | lemon juice, strained                      |
+| 1 T sugar, 1 t vanilla extract            | 1 tbsp sugar, 1 tsp vanilla extract        |
+| eight dashes yes eight of bitters         | eight dashes of bitters                    |
 | simple, two to one                        | simple, 2:1                                |
 | `| gin | 45 ml | chilled |`               | 45 ml gin, chilled                         |
 
@@ -87,6 +90,10 @@ _ASIDE = re.compile(
         |not[ ]\w
         |or[ ](?:any[ ])?(?:other|another|similar|anything|something|whatever)\b
         |(?:something|anything)[ ]\w
+        |(?:trust|believe)[ ]me\b|i[ ](?:swear|promise)\b
+        |(?:ice|stone)[ -]cold(?=(?:[ ,]+please)?[ .!]*$|[,;)])
+        |(?<![0-9][ ])(?<!ly[ ])(?:torched|singed|slapped|smacked|spanked|clapped|bruised)
+            (?=[ .]*$|[,;)]|[ ](?:a[ ]|and|over|as|for|before|in[ ]|on[ ]|just|until|first)\b)
         |still[ ](?:hot|warm|cold|frozen|fizzy)\b
         |(?:leave|skip|omit)[ ](?:it|this|that)\b
         |(?:yes|no)[ ](?:really|honestly|seriously)\b
@@ -198,6 +205,12 @@ _ITS_KIND = re.compile(
     r"(?:the|an?|our|my)[ ](?P<kind>[^\W\d_][\w' -]*?)[ .]*$",
     re.IGNORECASE,
 )
+_ITS_MAKER = re.compile(
+    r"(?P<name>[^,;()]*?[^\W\d_])(?P<gap>[ ]+)(?:from|by)[ ](?!(?:the|an?|half|one|two|three|my|our"
+    r"|your)\b)[^\W\d_]+(?:[ ](?:&[ ])?[^\W\d_]+){0,3}[ .]*$",
+    re.IGNORECASE,
+)
+"""*Coffee liqueur from hollow lamp*."""
 _SHARE_OF_ONE = re.compile(
     r"(?P<unit>ounce|barspoon|teaspoon|tablespoon|cup)[ ]and[ ](?:an?[ ])?(?:half|quarter)\b", re.I
 )
@@ -247,7 +260,7 @@ _IN_PIECES = re.compile(
     r"(?P<count>(?:[0-9]{1,2}(?:[ ]?(?:-|–|to|or)[ ]?[0-9]{1,2})?|an?|one|two|three|four|five"
     r"|six|a[ ]few"
     r"|a[ ]couple(?:[ ]of)?)[ ])(?P<what>(?:(?!of[ ])[^\W\d_]+[- ]){0,2}?"
-    r"(?:strip|ribbon|chunk|knob|thumb|nub|segment|spear|disc|round|ring|stalk|swath|curl|shard|sliver|length"
+    r"(?:strip|ribbon|chunk|knob|thumb|nub|segment|spear|disc|round|ring|stalk|swath|curl|piece|shard|sliver|length"
     r"|cheek|scoop|bunch|bulb|clove|pod|head|ear|rib|nest|flake|shaving|nugget|block|lump)e?s?)"
     r"[ ](?:of[ ])?(?=[^\W\d_])",
     re.IGNORECASE,
@@ -284,20 +297,82 @@ _HINTS = re.compile(
     r"|[ ]or[ ](?:two|three)\b|[ -]to[ -](?:one|two|[12])\b"
     r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq)\b"
     r"|only|parts?|which|any[ ]|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
-    r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\"",
+    r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\""
+    r"|trust|believe|swear|promise|cold|torched|singed|slapped|smacked|spanked|clapped|bruised",
     re.IGNORECASE,
 )
 """A line without any of these is put no other way."""
 
 
-def put_in_writing(said: Traced, units: BarUnits) -> Traced:
-    """The line with its shorthand in full, its fillers out and the stops it was spoken with."""
-    said = as_said(said)
+def put_in_writing(said: Traced, units: BarUnits, *, english: bool = True) -> Traced:
+    """The line with its shorthand in full, its fillers out and the stops it was spoken with.
+
+    `english` says that it was written so: elsewhere one letter is another spoon or a cup.
+    """
+    said = as_said(_with_spoken_stops(said))
+    said = _with_spoons_in_full(said) if english else said
+    said = _without_what_is_said_again(said)
     if not _HINTS.search(said.text):
         return said
     for way in _WAYS:
         said = way(said, units)
     return said
+
+
+_SPOKEN_STOPS = re.compile(
+    r"(?P<comma>[ ]comma(?=[ ]))|(?P<colon>[ ]semi-?[ ]?colon(?=[ ]))"
+    r"|(?P<end>[ ](?:period|full[ ]stop|exclamation[ ](?:mark|point))[ .]*$)"
+    r"|(?P<open>(?<=[ ])open(?:ing)?[ ](?:bracket|paren(?:thesis|s)?)[ ])"
+    r"|(?P<close>[ ]clos(?:e|ed|ing)[ ](?:bracket|paren(?:thesis|s)?)(?![\w]))"
+    r"|(?<!\w)(?P<over>one|two|three|[1-9])[ ]slash[ ](?P<under>two|three|four|eight|[2-8])(?!\w)",
+    re.IGNORECASE,
+)
+"""Marks that were said aloud: *lemon juice comma strained period*, *one slash two ounce*."""
+_SAID_AS = {"comma": ",", "colon": ";", "open": "(", "close": ")"}
+_FIGURES = {"one": "1", "two": "2", "three": "3", "four": "4", "eight": "8"}
+
+
+def _with_spoken_stops(said: Traced) -> Traced:
+    """The marks that were said aloud as marks."""
+    for found in reversed(list(_SPOKEN_STOPS.finditer(said.text))):
+        if found["end"]:
+            said = said.part(0, found.start())
+            continue
+        mark = next((_SAID_AS[each] for each in _SAID_AS if found[each]), "")
+        if not mark:
+            over, under = (folded(found[each]) for each in ("over", "under"))
+            mark = f"{_FIGURES.get(over, over)}/{_FIGURES.get(under, under)}"
+        said = said.said_instead(*found.span(), mark)
+    return said
+
+
+_SPOON = re.compile(r"(?<=[0-9¼-¾])[ ]?(?P<word>T|Tb|Tbs|Tbl|t)\.?[ ](?=[^\W\d_])")
+"""A tablespoon is written with a large T and a teaspoon with a small one (*common practice*)."""
+
+
+def _with_spoons_in_full(said: Traced) -> Traced:
+    """*1 T sugar*, where not all of the line is written large."""
+    if said.text.upper() == said.text:
+        return said
+    return _instead(
+        said, _SPOON, lambda found: " tbsp " if found["word"].startswith("T") else " tsp "
+    )
+
+
+_SAID_AGAIN = re.compile(
+    r"(?<!\w)(?P<number>[\w¼-¾]+)[ ](?P<unit>[^\W\d_]+)(?P<again>[ ,]+(?:yes|yeah|yep"
+    r"|right|that's[ ]right"
+    r"|you[ ]heard(?:[ ]me)?|i[ ]said)[ ,]+(?P=number)(?:[ ](?P=unit))?[ ,]*)(?=of[ ])",
+    re.IGNORECASE,
+)
+
+
+def _without_what_is_said_again(said: Traced) -> Traced:
+    """*Eight dashes, yes, eight of bitters*: the same number once more, so as to be heard."""
+    found = _SAID_AGAIN.search(said.text)
+    if found is None or not is_a_number(found["number"]):
+        return said
+    return said.said_instead(*found.span("again"), " ")
 
 
 def _in_full(said: Traced, _units: BarUnits) -> Traced:
@@ -571,6 +646,12 @@ def with_its_kind(said: Traced, units: BarUnits) -> Traced:
         return said
     kind, name = (said.part(*found.span(each)) for each in ("kind", "name"))
     return joined((said.part(0, begins), kind, ", ", name))
+
+
+def with_its_maker_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*Coffee liqueur from hollow lamp* is coffee liqueur, from hollow lamp."""
+    found = _ITS_MAKER.fullmatch(said.text)
+    return said.said_instead(*found.span("gap"), ", ") if found else said
 
 
 def _with_or_two(said: Traced, _units: BarUnits) -> Traced:

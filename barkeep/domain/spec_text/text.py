@@ -27,6 +27,7 @@ from barkeep.domain.spec_text.around_the_name import MARK
 from barkeep.domain.spec_text.blocks import Row, blocks
 from barkeep.domain.spec_text.corrections import (
     corrects,
+    points_back,
     put_right,
     says_again,
     taken_out,
@@ -124,6 +125,14 @@ class ReadSpec:
     def glass(self) -> str:
         """The glass, empty where none is named."""
         return self.understood.glass
+
+
+_STRAINED = re.compile(
+    r"(?:(?:and|then|now|so)[ ,]+)*(?:(?:double|fine|finely)[ -])?strain(?:ed)?[ ]"
+    r"(?:(?:it|this|that|everything|into|in|the|a|glass)[ ])*(?:over|onto)\b",
+    re.IGNORECASE,
+)
+"""*Strain it over …*: what is done last, whatever it is poured over."""
 
 
 @dataclass
@@ -269,7 +278,8 @@ class Reading:
     def _only_ices(self, text: str, read: Sequence[ReadLine]) -> bool:
         """*Strain over one big rock*: whether a row says what to do, and names but its ice."""
         ices = all(self.tree.is_a(each.line.ingredient, "ice") for each in read if each.known)
-        return ices and begins_a_method(text) and tells_what_to_do(text)
+        strained = _STRAINED.match(text) is not None
+        return ices and (strained or (begins_a_method(text) and tells_what_to_do(text)))
 
     def _counts_anything(self, text: str) -> bool:
         """Whether a text measures something, or begins with a number."""
@@ -283,6 +293,8 @@ class Reading:
     def _read_after_the_last(self, text: str) -> tuple[ReadLine, ...]:
         """A line, which may take as much as the one before: *the same amount of syrup*."""
         before = self.lines[-1].line.text if self.lines else ""
+        if points_back(text) is not None:
+            return (_points_at_nothing(text),)
         whole = with_the_same(text, before, self.units) if before else None
         if whole is None:
             return read_lines(text, self.tree, self.units)
@@ -290,17 +302,19 @@ class Reading:
         return tuple(replace(each, line=replace(each.line, text=text.strip())) for each in read)
 
     def _corrects(self, text: str, row: int) -> bool:
-        """Put an earlier line right, where this one is a correction of it."""
-        if not self.lines or not corrects(text.strip()):
+        """Put an earlier line right, where this one is a correction of it, or points at it."""
+        pointed = points_back(text)
+        said = text.strip() if pointed is None else pointed
+        if not self.lines or not (pointed or corrects(said)):
             return False
-        number = target(text.strip(), [each.line.text for each in self.lines], self.tree)
+        number = target(said, [each.line.text for each in self.lines], self.tree)
         if number is None:
             return False
         old = self.lines[number]
-        joint = f"{without_garnish(old.line.text)}, {text.strip()}"
+        joint = f"{without_garnish(old.line.text)}, {said}"
         read = read_lines(joint, self.tree, self.units, garnish=old.line.garnish)
         new = read[0]
-        applied = put_right(joint, self.tree, self.units)
+        applied = bool(pointed) or put_right(joint, self.tree, self.units)
         if len(read) != 1 or new.complaints or not applied:
             return False
         if old.line.text != without_garnish(old.line.text):
@@ -694,6 +708,13 @@ def _text(
     head += [f"Notes: {note}" for note in notes[written:]]
     text = "\n".join(head) + "\n"
     return "\n".join((text, *method, "")) if method else text
+
+
+def _points_at_nothing(text: str) -> ReadLine:
+    """A row that points at the one before, and nothing there is put right by it."""
+    told = " ".join(text.split())
+    asked = f"“{told}” points at the line before; write on that line what is meant"
+    return ReadLine(Line(told, ""), (Complaint(0, lambda: asked),))
 
 
 def _fields(spec: Spec) -> Iterator[tuple[str, str]]:

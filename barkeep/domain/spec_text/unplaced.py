@@ -26,7 +26,7 @@ from functools import lru_cache
 from barkeep.domain.amounts.amount import Amount, ReadAmount
 from barkeep.domain.amounts.measures import dimension, to_quantity
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit, unit_named
-from barkeep.domain.ingredients.names import ADJECTIVES
+from barkeep.domain.ingredients.names import ADJECTIVES, LOOSENED
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
@@ -47,7 +47,7 @@ _NO_AMOUNT = re.compile(
     r"(?:[ -]?olds?\b)?"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
     r"|(?:[0-9./]+|[¼½¾])[ -]?(?:inch|cm|in)\b(?:[ ](?:strip|slice|stick|cube)\b)?"
-    r"|\b(?:over|on|with|without|no)[ ](?:[^\W\d_]+[ ])?ice\b"
+    r"|\b(?:over|on|with|without|no)[ ](?:[^\W\d_]+[ ])?ice\b|\bice[ -]cold\b"
     r"|\b(?:in|into)[ ](?:[0-9]+|[^\W\d_]+)[ ](?:wedges|slices|wheels|pieces|cubes|sticks)\b",
     re.IGNORECASE,
 )
@@ -89,6 +89,12 @@ _THINNED = re.compile(
     r"\b(?:cut|thinned|diluted|let[ ]down|loosened)\b.*\bwith[ ](?:[\w]+[ ])?water\b", re.IGNORECASE
 )
 """*Cut 1:1 with water*: how a thing is made ready, and no water of the drink."""
+
+_AS_IT_TASTES = re.compile(
+    r"\b[^\W\d_]+(?:-(?:heavy|led|driven|accented|dominant|y|like|ish|centric)|[- ]forward)\b",
+    re.IGNORECASE,
+)
+"""*Something juniper-heavy*: what a thing tastes of is no other thing."""
 
 _WHAT_IT_IS = re.compile(
     r"the[ ](?:soda|(?:soft[ ]|fizzy[ ])?drink|liqueur|syrup|juice|spirit|wine|beer|mixer|cordial"
@@ -256,9 +262,32 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
     if _SOMETHING_TO_TOP.fullmatch(note):
         yield Stray(note, _ANOTHER_THING)
     elif not _WHAT_IT_IS.fullmatch(note):
-        told = _THINNED.sub(" ", _TOLD_APART_OF.sub(" ", plain))
+        told = _THINNED.sub(" ", LOOSENED.sub(" ", _TOLD_APART_OF.sub(" ", plain)))
+        told = _AS_IT_TASTES.sub(" ", told)
+        told = "" if _says_which_is_better(plain, placed, tree) else told
         told = told if placed.grouping else _WHICH_ONE_IT_IS.sub(" ", told)
         yield from _names(told, placed, tree)
+
+
+_IF_THERE = re.compile(
+    r"(?:(?:use|sub|subbed|substitute|swap)[ ](?:in[ ]|with[ ]|for[ ])?)?(?P<what>[\w' -]+?)[ ,]+"
+    r"(?:if|when|where(?:ver)?)[ ](?:you[ ](?:can|have|must|need)|it['’]s|in[ ]season|there['’]s"
+    r"|you['’](?:ve|re))\b.*",
+    re.IGNORECASE,
+)
+_IN_ITS_PLACE = re.compile(r"(?:sub|subbed|substitute|swap)[ ]", re.IGNORECASE)
+
+
+def _says_which_is_better(note: str, placed: Placed, tree: FamilyTree) -> bool:
+    """*Blood orange if you can find it*, of orange juice; *sub vodka if you must*."""
+    found = _IF_THERE.fullmatch(note.strip())
+    if found is None:
+        return False
+    if _IN_ITS_PLACE.match(note.strip()):
+        return True
+    last = (folded(tree.name(each)).split()[-1] for each in placed.wanted)
+    kinds = (tree.key_of(f"{found['what'].strip()} {each}") for each in last)
+    return any(kind and tree.is_a(kind, each) for kind in kinds for each in placed.wanted)
 
 
 def _says_again(note: str, amount: Amount) -> bool:

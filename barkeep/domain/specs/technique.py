@@ -100,6 +100,7 @@ _TELLS = re.compile(
     r"|all|the)(?: \w+){0,4}"
     r" (?:shake|stir|swirl|mix|go|whirl|blitz|taste|minute|second|seconds|rest|muddle|press|roll"
     r"|toss|whip|turn)"
+    r"|fill (?:it|the|your|a|each)\b[^,.;]*\bice(?= (?:and|then)\b)"
     r"|chill|discard|dump|serve|(?:double |fine |dry )?(?:strain|shake)|stir|muddle|build|blend"
     r"|(?:put|pop|place|stick) (?:it|that|this|everything|all|the lid)|bring (?:it|that|to)"
     r"|set (?:it|that|aside)|top (?:it|that) (?:up|off)?(?= and)|whisk|whip|beat|simmer|boil"

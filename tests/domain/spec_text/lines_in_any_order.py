@@ -134,7 +134,7 @@ Ingwerbier (gut gekühlt), zum Auffüllen | - - ginger-beer # gekühlt
 1 Prise Muskat | 1 pinch nutmeg
 4 cl de rhum blanc agricole | 4 cl rhum-agricole-blanc
 le jus d'un demi-citron vert | 0.5 each lime
-1 c. à c. de sucre en poudre | 1 tsp sugar
+1 c. à c. de sucre en poudre | 1 tsp superfine-sugar
 2 c. à soupe de sirop de sucre de canne | 2 tbsp cane-syrup
 1 trait d'amer à l'orange | 1 dash orange-bitters
 compléter avec de l'eau gazeuse | - - soda-water
@@ -350,6 +350,7 @@ unas gotas de amargo aromático | 3 drop aromatic-bitters
 Agitar con hielo y colar en copa fría | nothing
 2 tazas de flor de jamaica seca | 2 cup hibiscus-flowers
 rodajas de pepino (3 o 4) | 3-4 each cucumber-slice
+1 Fl. Sekt, gut gekühlt | 1 bottle sparkling-wine # gut gekühlt
 """
 """What is read as its writer expected."""
 
@@ -404,7 +405,6 @@ ASKED = """
 two ounces of rye actually you know what bourbon works better here two ounces bourbon
 1.5oz coconut-fat-washed bourbon
 the gin is hollow lamp navy strength fifty mil of that
-1 Fl. Sekt, gut gekühlt
 4 cl calva + 2 cl citron + 1 cl grenadine
 """
 """What its writer would have understood; it is asked about, and nothing is taken."""

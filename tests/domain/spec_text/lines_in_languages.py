@@ -252,7 +252,7 @@ LE JUS D’UN CITRON | 1 each lemon # juice
 1 cl de sirop d'orgeat | 1 cl orgeat
 le jus d'1/2 citron | 0.5 each lemon # juice
 jus d'une demi-orange pressée | 0.5 each orange # juice, pressée
-1 cuillère à café rase de sucre en poudre | 1 tsp sugar # rase
+1 cuillère à café rase de sucre en poudre | 1 tsp superfine-sugar # rase
 1 c. à soupe bombée de miel | 1 tbsp honey # bombée
 2 pincées de sel fin | 2 pinch salt
 une goutte d'eau de fleur d'oranger | 1 drop orange-flower-water
@@ -306,7 +306,7 @@ jus de 2 citrons verts pressés | 2 each lime # juice, pressés
 1 cl de sirop de grenadine | 1 cl grenadine
 une rondelle d'orange en décoration | 1 wheel orange-slice garnish
 3 gouttes de bitter orange | 3 drop orange-bitters
-1 c. à café rase de sucre en poudre | 1 tsp sugar # rase
+1 c. à café rase de sucre en poudre | 1 tsp superfine-sugar # rase
 12 cl de limonade bien fraîche | 12 cl sparkling-lemonade # bien fraîche
 1 bâton de cannelle pour remuer | 1 each cinnamon-stick # pour remuer
 80 ml de lait d'amande non sucré | 80 ml almond-milk

@@ -254,6 +254,7 @@ media taza de leche condensada | 0.5 cup condensed-milk
 3 rodajas de pepino sin piel | 3 slice cucumber-slice # sin piel
 jerez fino muy frío 6 cl | 6 cl fino-sherry # frío
 zumo de piña natural 9 cl, o de bote si no hay | 9 cl pineapple-juice # natural / bote
+two ounces cashasa | 2 oz cachaca
 """
 """What is read as its writer expected."""
 
@@ -299,7 +300,6 @@ creme de casis 15ml
 1 oz orgeet
 2 oz bourbn, bottled in bond
 dry vermouth half ounce french style no just dry vermouth
-two ounces cashasa
 three quarters curacao dry if we have it otherwise triple sec
 quarter ounce of chili tincture no sorry drops three drops
 un tour de moulin de poivre noir

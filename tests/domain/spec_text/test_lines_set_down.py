@@ -7,11 +7,11 @@ import pytest
 from barkeep.application.knowledge import shipped
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.text import ReadSpec, read_specs
-from tests.domain.spec_text import lines_in_any_order, lines_set_down
+from tests.domain.spec_text import lines_brought_in, lines_in_any_order, lines_set_down
 from tests.domain.spec_text.test_lines_as_written import _line_as_said, rows
 
 TREE = shipped().tree
-TABLES = (lines_set_down, lines_in_any_order)
+TABLES = (lines_set_down, lines_in_any_order, lines_brought_in)
 READ_AS_MEANT = "\n".join(part.strip() for each in TABLES for part in (each.READ, each.OTHERWISE))
 ASKED = "\n".join(part.strip() for each in TABLES for part in (each.ASKED_RIGHTLY, each.ASKED))
 NO_LINE = "a spec needs at least one line such as “60 ml London dry gin”"
@@ -20,6 +20,10 @@ NO_LINE = "a spec needs at least one line such as “60 ml London dry gin”"
 def in_a_spec(text: str) -> ReadSpec:
     (read,) = read_specs(f"Night Mail\n{text.replace(' ⏎ ', chr(10))}\n", TREE)
     return read
+
+
+READ_AS_MEANT += f"\n{lines_brought_in.OF_THE_SAME_KIND.strip()}"
+ASKED += f"\n{lines_brought_in.ASKED_OF_THE_SAME_KIND.strip()}"
 
 
 @pytest.mark.parametrize(("text", "said"), rows(READ_AS_MEANT))
@@ -59,3 +63,6 @@ def test_all_three_hundred_are_there():
     first = lines_set_down
     tables = (first.READ, first.OTHERWISE, first.ASKED_RIGHTLY, first.ASKED)
     assert sum(len(table.strip().splitlines()) for table in tables) == 300
+    last = lines_brought_in
+    tables = (last.READ, last.OTHERWISE, last.ASKED_RIGHTLY, last.ASKED)
+    assert sum(len(table.strip().splitlines()) for table in tables) == 296
