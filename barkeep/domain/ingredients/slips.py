@@ -38,6 +38,28 @@ def put_right(word: str, slips: Mapping[str, tuple[str, ...]]) -> str | None:
     return likely.pop() if len(likely) == 1 else None
 
 
+def one_letter_off(word: str, slips: Mapping[str, tuple[str, ...]]) -> frozenset[str]:
+    """The words that differ from a folded word by one letter, left out, added or another.
+
+    >>> sorted(one_letter_off("bourbn", slips_of(["bourbon", "bonbon"])))
+    ['bourbon']
+    """
+    if len(word) < LEAST_LETTERS - 1:
+        return frozenset()
+    near = {each for form in _shorter(word) for each in slips.get(form, ())}
+    return frozenset(each for each in near if each != word and _is_one_off(word, each))
+
+
+def _is_one_off(word: str, other: str) -> bool:
+    start = next(
+        (at for at, pair in enumerate(zip(word, other, strict=False)) if pair[0] != pair[1]), None
+    )
+    if start is None:
+        return abs(len(word) - len(other)) == 1
+    rest, others = word[start:], other[start:]
+    return rest[1:] == others[1:] or rest[1:] == others or rest == others[1:]
+
+
 def _shorter(word: str) -> Iterator[str]:
     yield word
     yield from {word[:at] + word[at + 1 :] for at in range(len(word))}

@@ -29,6 +29,7 @@ from barkeep.domain.ingredients.names import (
     suggestions,
     without_notes,
 )
+from barkeep.domain.ingredients.slips import one_letter_off
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular, words_of_a_name
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
@@ -516,6 +517,25 @@ def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:
     return replace(read, complaints=read.complaints + strays) if strays else read
 
 
+def _a_slip_of_what_narrows(draft: Draft, choice: Choice, tree: FamilyTree) -> Complaint | None:
+    """*Bourbn whisky*: what would be a maker's word is a letter off what narrows the kind."""
+    below = tree.descendants(str(choice.match.key))
+    words = {word for said in choice.makers for word in said.split()}
+    slips = {word: sorted(one_letter_off(folded(word), tree.slips)) for word in words}
+    if not any(slips.values()):
+        return None
+    narrowing = {
+        word for key in below for each in tree[key].all_names for word in folded(each).split()
+    }
+    found = [(word, each) for word in sorted(words) for each in slips[word] if each in narrowing]
+    if not found:
+        return None
+    (word, meant), *_ = found
+    answer = draft.plain.replace(word, meant, 1)
+    told = f"“{word}” may be {meant}; likely “{answer}”"
+    return Complaint(draft.at, lambda: told, answer=answer)
+
+
 def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Iterator[Complaint]:
     """What a line leaves open though its name is known, the plainest first."""
     match, notes = choice.match, choice.notes
@@ -537,6 +557,7 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
         unclear = f"“{left}” corrects nothing that was found here"
         yield Complaint(draft.at, lambda: unclear)
     others = (
+        _a_slip_of_what_narrows(draft, choice, tree),
         _which_of_a_flavour(draft, choice, tree),
         _for_how_many(draft, choice),
         _which_made(draft, choice, tree),

@@ -368,5 +368,7 @@ one ounce that's sixty mils of pisco
 a dash of dash gin
 2 oz gin no just a splash of soda
 2 oz gin and one more for the garnish
+1 oz bourbn whisky
+2 oz lundon gin
 """
 """Lines like them that mean something else, or may."""
