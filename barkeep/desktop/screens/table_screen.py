@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Iterable, Sequence
+from functools import partial
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt
@@ -37,6 +38,10 @@ class TableScreen(Screen, Generic[Row]):
         self.view.selectionModel().currentRowChanged.connect(self._on_current)
         self.search.searched.connect(self._on_searched)
         self._wanted: Hashable = None
+        self._is_listed = False
+        """Whether rows have been shown, be it none."""
+        self._pressed: list[Callable[[], object]] = []
+        """What was pressed for a row that was still to come."""
         self._folded: dict[int, str] = {}
         """The words of each row that has been searched, folded, by the row's id."""
         self.of_a_row: list[QAction] = []
@@ -73,7 +78,8 @@ class TableScreen(Screen, Generic[Row]):
         Each has its words, keys, picture, what it does, and whether that is with one row.
         """
         for words, keys, picture, act, of_a_row in actions:
-            action = self.new_action(words, act, *([keys] if keys else []), picture=picture)
+            does = partial(self.once_listed, act) if of_a_row else act
+            action = self.new_action(words, does, *([keys] if keys else []), picture=picture)
             self.add_bar_action(action)
             if of_a_row:
                 self.of_a_row.append(action)
@@ -82,12 +88,19 @@ class TableScreen(Screen, Generic[Row]):
         self.view.addActions(self.bar_actions)
 
     def offer_actions(self) -> None:
-        """Offer what can be done with the row that is chosen, if one is."""
-        why = "" if self.current is not None else f"Choose one of the {self.noun} first"
+        """Offer what can be done with the row that is chosen, or will be once rows are there."""
+        is_offered = self.current is not None or not self._is_listed
         for action in self.of_a_row:
-            offer(action, why)
+            offer(action, "" if is_offered else self._choose_one_first())
 
     # What a screen calls
+
+    def once_listed(self, act: Callable[[], object]) -> None:
+        """Do something with the chosen row; where the rows are still to come, then."""
+        if self._is_listed:
+            act()
+        else:
+            self._pressed.append(act)
 
     @property
     def current(self) -> Row | None:
@@ -102,13 +115,31 @@ class TableScreen(Screen, Generic[Row]):
         self._folded.clear()
         self.shown.keep_next(self.matcher(rows))
         self.table.show_rows(rows)
+        self._is_listed = True
         self._go_on_with(kept)
+        self._do_what_was_pressed(kept)
 
     def filter_again(self) -> None:
         """Search and filter once more, keeping the choice where its row still is shown."""
+        if not self._is_listed:  # or a list that is still to come would be called empty
+            return
         kept = self._current_identity()
         self.shown.keep(self.matcher(self.table.rows))
         self._go_on_with(kept)
+
+    def _do_what_was_pressed(self, wanted: Hashable) -> None:
+        """Once, and only with the row that was asked for: nobody has seen which is the first."""
+        pressed, self._pressed = self._pressed, []
+        if not pressed:
+            return
+        is_there = wanted is not None and wanted == self._current_identity()
+        if is_there and self.isVisible() and all(each == pressed[0] for each in pressed):
+            pressed[0]()
+        else:
+            self.banner.say(f"{self._choose_one_first()}.", "info")
+
+    def _choose_one_first(self) -> str:
+        return f"Choose one of the {self.noun} first"
 
     def _go_on_with(self, kept: Hashable) -> None:
         self.show_counts(self.shown.rowCount(), len(self.table.rows))

@@ -15,6 +15,7 @@ from barkeep.desktop.bottles.facts import FactDialog, use_by_task
 from barkeep.desktop.shell.main_window import WindowHooks
 from barkeep.desktop.shell.settings import SettingsDialog, edit_settings
 from barkeep.domain.bottles.bottle import label_of
+from tests.desktop.pages import settle
 
 Keys, Ctrl = Qt.Key, Qt.KeyboardModifier.ControlModifier
 
@@ -92,7 +93,9 @@ def test_the_undo_of_a_toast_takes_back_what_the_toast_says(window, other, qtbot
     page = window.show_page("specs")
     spec = window.bar.snapshot.specs[0]
     page.show_thing(spec.name)
-    page.remove_current()
+    page.focus_list()
+    qtbot.keyClick(page.view, Keys.Key_Delete)
+    settle(window, qtbot)
     assert window.toast.text == f"Removed {spec.name}"
     rename(other, "Renamed elsewhere")
     undo = next(each for each in window.toast.findChildren(QPushButton) if each.text() == "Undo")
@@ -127,6 +130,7 @@ def edited_spec(window, qtbot):
     page.show_thing(spec.name)
     page.focus_list()
     ctrl(qtbot, window, Keys.Key_E)
+    settle(window, qtbot)  # it is opened once its spec is listed
     qtbot.waitUntil(page.editor.isActiveWindow)
     return page, page.editor, spec
 

@@ -99,6 +99,7 @@ def test_no_page_and_no_dialog_takes_a_name_for_markup(window, qtbot):
 def test_questions_say_names_letter_by_letter(window, qtbot):
     page = window.show_page("specs")
     page.show_thing(f"{MARK} Brazier")
+    settle(window, qtbot)
     page.edit_current()
     page.editor.text.setPlainText(f"{MARK}\n60 ml gin")
     page.editor.reject()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 import signal
 import subprocess
 import sys
@@ -9,6 +10,7 @@ import threading
 from pathlib import Path
 
 import pytest
+from PySide6.QtWidgets import QFileDialog
 
 from barkeep.desktop.shell.one_window import OneWindow, OpenElsewhere
 from tests.desktop.patience import WAIT_S
@@ -104,21 +106,33 @@ def test_a_second_start_raises_the_first_and_a_killed_one_is_told_of(
     assert until(fourth, "says") == "says"
 
 
+@pytest.fixture
+def opened_from_the_menu(desktop, monkeypatch):
+    """Opens a bar as File > Open bar does; returns the window that is shown then."""
+
+    def choose(path: Path):
+        monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_args: (str(path), ""))
+        desktop.window.actions_.open_bar.trigger()
+        return desktop.window
+
+    return choose
+
+
 def test_a_bar_that_another_window_shows_is_not_opened_from_the_menu(
-    desktop, sample_bar, tmp_path, qtbot
+    desktop, sample_bar, tmp_path, opened_from_the_menu
 ):
     other = tmp_path / "other.barkeep"
+    shutil.copyfile(sample_bar, other)
     elsewhere = OneWindow(other, tmp_path)
     elsewhere.take()
     desktop.start(sample_bar)
-    desktop.window._open(other)
-    assert desktop.window.current.banner.text == (
+    shown = opened_from_the_menu(other)
+    assert shown.current.banner.text == (
         f"{other} is open in another window already; it does not answer just now."
     )
-    assert desktop.window.bar.path == sample_bar
+    assert shown.bar.path == sample_bar
     elsewhere.leave()
-    desktop.open(other)
-    assert desktop.window.bar.path == other
+    assert opened_from_the_menu(other).bar.path == other
     OneWindow(sample_bar, tmp_path).take()  # the one before was let go of
 
 
@@ -129,10 +143,12 @@ def test_opening_the_same_bar_again_is_no_other_window(desktop, sample_bar, tmp_
         OneWindow(sample_bar, tmp_path).take()
 
 
-def test_a_bar_that_cannot_be_opened_keeps_no_lock(desktop, tmp_path, sample_bar):
+def test_a_bar_that_cannot_be_opened_keeps_no_lock(
+    desktop, tmp_path, sample_bar, opened_from_the_menu
+):
     broken = tmp_path / "broken.barkeep"
     broken.write_bytes(b"this is no bar" * 100)
     desktop.start(sample_bar)
-    desktop.window._open(broken)
-    assert "it is not a SQLite file" in desktop.window.current.banner.text
+    shown = opened_from_the_menu(broken)
+    assert "it is not a SQLite file" in shown.current.banner.text
     OneWindow(broken, tmp_path).take()

@@ -160,3 +160,51 @@ def test_tab_goes_over_the_count_as_the_eye_does(window, counting, qtbot):
     buttons = [count.everything, count.afresh_button, count.leave_button, count.confirm_button]
     wanted = [*buttons, count.view]
     assert tabbed(counting, count.everything, qtbot)[:5] == wanted
+
+
+def pressed_at_first(window, qtbot, *keys):
+    """The Specs page, with keys pressed before the first answer has brought its rows."""
+    page = window.current
+    page.focus_list()
+    assert not page.table.rows
+    for key, modifiers in keys:
+        qtbot.keyClick(page.view, key, modifiers)
+    settle(window, qtbot)
+    return page
+
+
+EDIT = (Qt.Key.Key_E, Qt.KeyboardModifier.ControlModifier)
+REMOVE = (Qt.Key.Key_Delete, Qt.KeyboardModifier.NoModifier)
+
+
+def test_what_is_pressed_for_a_spec_that_is_still_to_be_listed_is_done_then(window, qtbot):
+    spec = window.bar.snapshot.specs[1]
+    window.go("specs", spec.name)
+    page = pressed_at_first(window, qtbot, EDIT, EDIT)
+    assert page.editor.text.toPlainText().startswith(spec.name)
+    page.editor.close()
+
+
+@pytest.mark.parametrize("keys", [(EDIT,), (REMOVE,)])
+def test_what_is_pressed_for_no_spec_before_any_is_listed_asks_for_one(window, qtbot, keys):
+    before = window.bar.snapshot.specs
+    window.show_page("specs")
+    page = pressed_at_first(window, qtbot, *keys)
+    assert page.banner.text == "Choose one of the specs first."
+    assert page.editor is None and window.bar.snapshot.specs == before
+
+
+def test_two_things_pressed_for_a_spec_that_is_still_to_be_listed_ask_which(window, qtbot):
+    spec = window.bar.snapshot.specs[1]
+    window.go("specs", spec.name)
+    page = pressed_at_first(window, qtbot, EDIT, REMOVE)
+    assert page.banner.text == "Choose one of the specs first."
+    assert page.editor is None and spec in window.bar.snapshot.specs
+
+
+def test_what_is_searched_before_any_spec_is_listed_says_of_none_that_there_are_none(window, qtbot):
+    page = window.show_page("specs")
+    page.search.set_text("lemon")
+    assert page.list_stack.currentWidget() is page.view
+    settle(window, qtbot)
+    assert 0 < page.shown.rowCount() < len(page.table.rows)
