@@ -37,16 +37,28 @@ if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it fi
 def usual_bar() -> Path:
     """The file of the bar in the data folder, which the very first start begins.
 
-    Raises `NoBarThere` where other bars are in that folder and this one is gone.
+    Also in an empty file, as a first start that was killed leaves it. Raises `NoBarThere`
+    where other bars are in that folder, or backups of this one, and it is gone or empty.
     """
     path = default_bar()
-    if not path.exists():
-        from barkeep.application.likely_bars import bars_in
+    is_gone = not path.exists()
+    if is_gone or path.stat().st_size == 0:
+        from barkeep.application.likely_bars import bars_beside
 
-        if others := bars_in(path.parent):
+        if others := bars_beside(path):
+            what = "gone" if is_gone else "empty"
             likely = tuple(map(str, others))
-            raise NoBarThere(str(path), "it is gone, though other bars are beside it", likely)
+            raise NoBarThere(str(path), f"it is {what}, though other bars are beside it", likely)
+        if not is_gone:
+            _refuse_where_it_was_more(path)
     return path
+
+
+def _refuse_where_it_was_more(empty: Path) -> None:
+    from barkeep.application.kept_backups import beside
+
+    if beside(empty).exists():
+        raise NoBarThere(str(empty), "it is empty, though there are backups of it")
 
 
 class Bar:
@@ -65,12 +77,13 @@ class Bar:
         told: Callable[[str], object] | None = None,
         *,
         new: bool | None = None,
+        empty_too: bool = False,
         kept: bool = False,
     ) -> Self:
         """Open the bar in a file, or make a new one where there is no file.
 
         None is ever made where `new` is False; one must be made where it is True,
-        also in a file that is empty. With `told` a backup is kept before a day's
+        also in a file that is empty, and with `empty_too` may be there. With `told` a backup is kept before a day's
         first write and before an import; it is called with a sentence where none
         could be made. Where it may be `kept`, a bar that is as it was when it was
         last read is not read again: its file is opened when more is asked of it.
@@ -86,7 +99,7 @@ class Bar:
         from barkeep.store.store import Store  # loads slowly, and what is known needs none
 
         try:
-            store = Store.open(location, clock, new=new)
+            store = Store.open(location, clock, new=new, empty_too=empty_too)
         except NoBarThere as error:
             from barkeep.application.likely_bars import with_likely
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from pathlib import Path
 
-from barkeep.application.paths import default_bar
+from barkeep.application.paths import where_default_bar_is
 from barkeep.store.connection import is_bar
 from barkeep.store.refusals import NoBarThere
 
@@ -24,13 +24,17 @@ def with_likely(error: NoBarThere) -> NoBarThere:
     '/there/is/no/such.bar'
     """
     path = Path(error.file)
-    found = _alike(path) or [each for each in (default_bar(),) if each != path and is_bar(each)]
+    usual = where_default_bar_is()
+    found = _alike(path) or [each for each in (usual,) if each != path and is_bar(each)]
     return NoBarThere(error.file, error.reason, tuple(map(str, found)))
 
 
-def bars_in(folder: Path) -> list[Path]:
-    """The bars in a folder, by name; none where it cannot be read."""
-    return _bars(_files(folder))
+def bars_beside(path: Path) -> list[Path]:
+    """The other bars in the folder of a file, by name; none where it cannot be read.
+
+    The file is not looked into: another program may just be beginning a bar in it.
+    """
+    return _bars(each for each in _files(path.parent) if each != path)
 
 
 def _alike(path: Path) -> list[Path]:

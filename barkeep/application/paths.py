@@ -31,7 +31,13 @@ def cache_folder() -> Path:
 
 def default_bar() -> Path:
     """The bar that opens where none is named."""
-    return data_folder() / "bar.barkeep"
+    data_folder()
+    return where_default_bar_is()
+
+
+def where_default_bar_is() -> Path:
+    """The same for who only looks: nothing is made for it, and it need not be there."""
+    return _DIRS.user_data_path / "bar.barkeep"
 
 
 def log_file() -> Path:

@@ -57,7 +57,7 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
 def _opened(arguments: Arguments) -> Bar:
     try:
         if arguments.bar is None and not arguments.new:
-            return Bar.open(usual_bar(), told=complain, kept=True)
+            return Bar.open(usual_bar(), told=complain, kept=True, empty_too=True)
         location = arguments.bar or paths.default_bar()
         return Bar.open(location, told=complain, kept=True, new=arguments.new)
     except NoBarThere as none:

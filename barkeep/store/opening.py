@@ -36,24 +36,27 @@ from barkeep.store.refusals import (
 )
 
 
-def make_ready(path: Path, wait_ms: int, new: bool | None = None) -> bool:
+def make_ready(
+    path: Path, wait_ms: int, new: bool | None = None, *, empty_too: bool = False
+) -> bool:
     """Make the file a sound bar of the newest schema; whether a new one was begun.
 
     A bar is begun where there is no file, but never where `new` is False; where it
-    is True one must be begun, also in an empty file. Waits up to `wait_ms` for
+    is True one must be begun, also in an empty file. With `empty_too` one may be begun
+    in an empty file as well, as a first start that was killed leaves it. Waits up to `wait_ms` for
     another program to let go of it. Raises `NoBarThere`, `UnreadableFile`,
     `NewerBar`, `CannotWrite` or `BarIsHeld`.
     """
     try:
         with garbled_errors(path):
-            return _make_ready(path, wait_ms, new)
+            return _make_ready(path, wait_ms, new, empty_too)
     except BarIsBusy as busy:
         raise BarIsHeld(str(path), wait_ms / 1000) from busy
     except OSError as error:  # a name that is too long, a folder that may not be looked into
         raise UnreadableFile(str(path), begun_small(error.strerror or str(error))) from error
 
 
-def _make_ready(path: Path, wait_ms: int, new: bool | None) -> bool:
+def _make_ready(path: Path, wait_ms: int, new: bool | None, empty_too: bool) -> bool:
     is_there = path.exists()
     if new is False and not is_there:
         raise NoBarThere(str(path), NO_FILE)
@@ -66,7 +69,8 @@ def _make_ready(path: Path, wait_ms: int, new: bool | None) -> bool:
         refuse_unless_writable(path)
     engine = make_engine(path, wait_ms)
     try:
-        header = header or _begin(engine, path, may_begin=bool(new) or not is_there)
+        may_begin = bool(new) or empty_too or not is_there
+        header = header or _begin(engine, path, may_begin=may_begin)
         if header is None:
             return True
         migrations.refuse_unknown(path, header)

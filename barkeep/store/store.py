@@ -69,10 +69,12 @@ class Store:
         busy_ms: int = BUSY_MS,
         *,
         new: bool | None = None,
+        empty_too: bool = False,
     ) -> Self:
         """Open a bar, upgrade an older one, or make a new one where there is no file.
 
-        None is ever made where `new` is False; one must be made where it is True.
+        None is ever made where `new` is False; one must be made where it is True;
+        with `empty_too` one may be made in an empty file as well.
         Raises `NoBarThere`, `UnreadableFile`, `NewerBar`, `CannotWrite` or
         `BarIsHeld`; such a file is left as it is.
         """
@@ -80,7 +82,7 @@ class Store:
         if new is not True and is_read_only(path):
             see_that_it_is_sound(path, busy_ms)
             return cls(path, make_engine(path, busy_ms), clock, is_read_only=True)
-        is_new = make_ready(path, busy_ms * _OPENING_WAITS, new)
+        is_new = make_ready(path, busy_ms * _OPENING_WAITS, new, empty_too=empty_too)
         return cls(path, make_engine(path, busy_ms), clock, is_new=is_new)
 
     def close(self) -> None:

@@ -4,12 +4,13 @@ Run as a program of its own, since it forks, with several `Kills` as JSON:
 
     python -m tests.cli.kill_points KILLS
 
-For the n-th time SQLite writes, syncs, cuts or deletes a file, or a finished
-copy is given its name, a fresh process runs a command over a fresh copy and is
-killed just before; another one then runs a second command over what is left.
-It ends when a run lives. A line of JSON for each `Kills` lists its runs: where it
-was killed, whether a journal was left, what the second command said, and the
-folder it left behind.
+Its places are the times that SQLite writes, syncs, cuts or deletes a file, a
+file is brought to the disk, or one is given its name or deleted. For each of
+them a fresh process runs a command over a fresh copy and is killed just before;
+another one then runs a second command over what is left. A line of JSON for each
+`Kills` lists its runs: where it was killed, whether a journal was left, what the
+second command said, and the folder it left behind. The last run lives, and
+lists all the places.
 """
 
 from __future__ import annotations
@@ -19,14 +20,15 @@ import ctypes
 import io
 import json
 import os
+import re
 import shutil
 import signal
 import sys
-from collections.abc import Callable, Iterator
+from collections import defaultdict
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import redirect_stderr, redirect_stdout
 from dataclasses import dataclass
 from functools import partial
-from itertools import count
 from pathlib import Path
 from random import Random
 from typing import Any
@@ -37,6 +39,9 @@ from sqlalchemy.engine import Engine
 from barkeep.cli import main
 
 BAR = "home.barkeep"
+
+USUAL = "bar.barkeep"
+"""The name of the bar that opens where none is named."""
 
 
 _POINTER = ctypes.c_void_p
@@ -155,13 +160,19 @@ def watch_writes(before: Callable[[Step], None]) -> None:
     vfs.x_open, vfs.x_delete = _XOPEN(x_open), _XDELETE(x_delete)
     _kept.extend((vfs, library))
 
-    replaces = Path.replace
+    _watch(Path, "replace", before, lambda _, target: f"name {Path(target).name}")
+    _watch(Path, "unlink", before, lambda path: f"delete {path.name}")
+    _watch(os, "fsync", before, lambda _: "sync a file")
 
-    def replace(self: Path, target: Path) -> Path:
-        before(Step(f"name {Path(target).name}", int, _lose))
-        return replaces(self, target)
 
-    Path.replace = replace  # type: ignore[method-assign, assignment]
+def _watch(owner: Any, name: str, before: Callable[[Step], None], what: Callable[..., str]) -> None:
+    original = getattr(owner, name)
+
+    def watched(*arguments: Any, **named: Any) -> Any:
+        before(Step(what(*arguments), int, _lose))
+        return original(*arguments, **named)
+
+    setattr(owner, name, watched)
 
 
 def _path(name: int) -> Path:
@@ -205,11 +216,13 @@ def _copied(kind: Any, function: Any) -> Any:
 
 @dataclass(frozen=True)
 class Kills:
-    """What is run and killed, and what is run then; `old` is empty where there is no bar before.
+    """What is run and killed, and what is run then, if anything.
 
+    `old` is a bar, or a folder with one and more, and empty where there is none before.
     `how` is *killed* just before a step, *torn* with half of a write done, or
-    *powerless*: of what was not synced about half is lost as well. One place in
-    `every` is tried; `{folder}` in a command is the folder of the bar.
+    *powerless*: of what was not synced about half is lost as well. At most `most` places
+    of a kind are tried, where it is given: always the same, from the first to the last.
+    `{folder}` in a command is the folder of the bar; a `usual` bar is not named.
     """
 
     old: str
@@ -218,39 +231,63 @@ class Kills:
     then: list[str]
     cache_pages: int = -2000
     how: str = "killed"
-    every: int = 1
+    most: int | None = None
+    usual: bool = False
+
+    @property
+    def name(self) -> str:
+        """What the file of the bar is called."""
+        return USUAL if self.usual else BAR
 
 
 def killed_everywhere(plan: Kills) -> Iterator[dict[str, Any]]:
     """What became of a bar after each kill; at the end of one that was not killed."""
-    for number in count(1, plan.every):
-        here = Path(plan.folder, str(number))
-        here.mkdir()
-        if plan.old:
-            shutil.copyfile(plan.old, here / BAR)
-        report = _killed_at(number, here, plan)
-        yield report
-        if report["first_status"] == 0:
-            return
+    alive = _killed_at(0, plan)
+    for number in _chosen(alive["places"], plan.most):
+        yield _killed_at(number, plan)
+    yield alive
 
 
-def _killed_at(number: int, here: Path, plan: Kills) -> dict[str, Any]:
+def _chosen(places: Sequence[str], most: int | None) -> list[int]:
+    """The numbers, from 1, of the places to try: of each kind as many, spread evenly."""
+    kinds: dict[str, list[int]] = defaultdict(list)
+    for number, what in enumerate(places, 1):
+        kinds[re.sub("[0-9]+", "", what)].append(number)
+    return sorted(number for each in kinds.values() for number in _spread(each, most))
+
+
+def _spread(numbers: list[int], most: int | None) -> list[int]:
+    if most is None or len(numbers) <= most:
+        return numbers
+    if most == 1:
+        return [numbers[len(numbers) // 2]]
+    return [numbers[place * (len(numbers) - 1) // (most - 1)] for place in range(most)]
+
+
+def _prepared(name: str, plan: Kills) -> Path:
+    """A fresh folder with all that is there before."""
+    here = Path(plan.folder, name, "barkeep")
+    if Path(plan.old).is_dir() and plan.old:
+        shutil.copytree(plan.old, here)
+        return here
+    here.mkdir(parents=True)
+    if plan.old:
+        shutil.copyfile(plan.old, here / plan.name)
+    return here
+
+
+def _killed_at(number: int, plan: Kills) -> dict[str, Any]:
+    here = _prepared(str(number), plan)
     status, answer = _forked(lambda: _run_until(number, here, plan))
-    journal = here / f"{BAR}-journal"
+    journal = here / f"{plan.name}-journal"
     hot = journal.exists() and journal.stat().st_size > 0
-    _, then = _forked(lambda: _run(here, plan.then))
-    return {
-        "folder": str(here),
-        "first_status": status,
-        "killed_at": answer["killed_at"],
-        "hot": hot,
-        "then": then,
-        "first": answer.get("first"),
-    }
+    then = _forked(lambda: _run(here, plan, plan.then))[1] if plan.then else None
+    return {"folder": str(here), "first_status": status, "hot": hot, "then": then, **answer}
 
 
 def _run_until(number: int, here: Path, plan: Kills) -> dict[str, Any]:
-    seen, last, said_to = count(1), "", _answer_end
+    places: list[str] = []
+    last, said_to = "", _answer_end
 
     def before(step: Step) -> None:
         nonlocal last
@@ -258,7 +295,8 @@ def _run_until(number: int, here: Path, plan: Kills) -> dict[str, Any]:
         again, last = what == last, what
         if again and what.endswith(".part"):
             return  # one kill amid the pages of a copy stands for all of them
-        if next(seen) == number:
+        places.append(what)
+        if len(places) == number:
             if plan.how != "killed":
                 step.tear()
             if plan.how == "powerless":
@@ -267,17 +305,21 @@ def _run_until(number: int, here: Path, plan: Kills) -> dict[str, Any]:
             os.kill(os.getpid(), signal.SIGKILL)
 
     watch_writes(before)
-    done = _run(here, plan.command)
+    done = _run(here, plan, plan.command)
     if plan.how == "powerless":  # right after it said that it is done
         _lose(Random(number))
-    return {"killed_at": None, "first": done}
+    return {"killed_at": None, "first": done, "places": places}
 
 
-def _run(here: Path, command: list[str]) -> dict[str, Any]:
+def _run(here: Path, plan: Kills, command: list[str]) -> dict[str, Any]:
     out, err = io.StringIO(), io.StringIO()
     words = [each.replace("{folder}", str(here)) for each in command]
+    if plan.usual:
+        os.environ["XDG_DATA_HOME"] = str(here.parent)
+    else:
+        words = ["--bar", str(here / BAR), *words]
     with redirect_stdout(out), redirect_stderr(err):
-        status = main(["--bar", str(here / BAR), *words])
+        status = main(words)
     return {"status": status, "out": out.getvalue(), "err": err.getvalue()}
 
 
@@ -309,10 +351,7 @@ if __name__ == "__main__":
 
     for wanted in (Kills(**each) for each in json.loads(sys.argv[1])):
         pages[0] = wanted.cache_pages
-        warm = Path(wanted.folder, "warm")  # what this imports and reads, no child has to
-        warm.mkdir(parents=True)
-        if wanted.old:
-            shutil.copyfile(wanted.old, warm / BAR)
-        for words in (wanted.command, wanted.then):
-            _run(warm, words)
+        warm = _prepared("warm", wanted)  # what this imports and reads, no child has to
+        for words in filter(None, (wanted.command, wanted.then)):
+            _run(warm, wanted, words)
         print(json.dumps(list(killed_everywhere(wanted))), flush=True)

@@ -1,27 +1,20 @@
 """A backup or a restore that is killed anywhere: the bar, or its old self, is whole.
 
-Real processes. Ordinarily one kill in a few; with `EVERY_KILL=1` one before each step.
+Real processes. Ordinarily a kill at each kind of step; with `ENDURANCE=full` one before each step.
 """
 
 from __future__ import annotations
 
-import json
-import os
 import shutil
 import sqlite3
-import subprocess
-import sys
 from contextlib import closing
 from pathlib import Path
 
 import pytest
 
 from barkeep.domain.bar.backups import read_name
-from tests.cli.test_openings import dump
-
-PROJECT = Path(__file__).parent.parent.parent
-BAR = "home.barkeep"
-APART = 1 if os.environ.get("EVERY_KILL") else 23
+from tests.cli.kill_points import BAR, Kills
+from tests.cli.test_openings import MOST, dump, kill
 
 
 @pytest.fixture
@@ -36,17 +29,11 @@ def origin(barkeep, bar, tmp_path) -> Path:
     return folder
 
 
-def killed(origin: Path, *words: str, apart: int = APART) -> list[tuple[Path, str | None]]:
-    into = origin.parent / "killed"
-    into.mkdir()
-    told = [str(origin), str(into), str(apart), *words]
-    done = subprocess.run(
-        [sys.executable, "-m", "tests.cli.kill_backups", *told],
-        capture_output=True, text=True, check=False, cwd=PROJECT,
-    )  # fmt: skip
-    assert (done.returncode, done.stderr) == (0, "")
-    reports = [json.loads(line) for line in done.stdout.splitlines()]
-    assert reports[-1]["killed_at"] is None and len(reports) > 3
+def killed(origin: Path, *words: str) -> list[tuple[Path, str | None]]:
+    (reports,) = kill([Kills(str(origin), str(origin.parent / "killed"), [*words], [], most=MOST)])
+    *killed, alive = reports
+    assert (alive["first_status"], alive["first"]["status"]) == (0, 0)
+    assert len(killed) > 2 and all(each["first_status"] == -9 for each in killed)
     return [(Path(each["folder"]), each["killed_at"]) for each in reports]
 
 
@@ -62,10 +49,10 @@ def backups(folder: Path) -> list[Path]:
     return [each for each in inside.glob("*") if read_name(each.name)] if inside.is_dir() else []
 
 
-@pytest.mark.parametrize("words", [("backup",), ("backup", "{}/new.barkeep")])
+@pytest.mark.parametrize("words", [("backup",), ("backup", "{folder}/new.barkeep")])
 def test_a_backup_that_has_its_name_is_whole(barkeep, origin, words):
     before = dump(origin / BAR)
-    for folder, where in killed(origin, "--bar", f"{{}}/{BAR}", *words, apart=APART * 3):
+    for folder, where in killed(origin, *words):
         made = [*backups(folder), *folder.glob("new.barkeep")]
         assert all(dump(each) == before for each in made), (folder, where)
         assert dump(folder / BAR) == before, (folder, where)
@@ -74,7 +61,7 @@ def test_a_backup_that_has_its_name_is_whole(barkeep, origin, words):
 
 def test_a_restore_is_done_or_not_and_what_it_replaces_is_kept(barkeep, origin):
     before, after = dump(origin / BAR), dump(origin / "old.barkeep")
-    words = ("--bar", f"{{}}/{BAR}", "restore", "{}/old.barkeep", "--yes")
+    words = ("restore", "{folder}/old.barkeep", "--yes")
     seen = set()
     for folder, where in killed(origin, *words):
         opened(barkeep, folder / BAR)
@@ -91,7 +78,7 @@ def test_a_restore_over_what_cannot_be_read_keeps_that_or_is_done(barkeep, origi
     after = dump(origin / "old.barkeep")
     broken = b"\xff" * 200 + (origin / BAR).read_bytes()[200:]
     (origin / BAR).write_bytes(broken)
-    words = ("--bar", f"{{}}/{BAR}", "restore", "{}/old.barkeep", "--yes")
+    words = ("restore", "{folder}/old.barkeep", "--yes")
     done = 0
     for folder, where in killed(origin, *words):
         if (folder / BAR).read_bytes() == broken:
@@ -106,8 +93,8 @@ def test_a_restore_over_what_cannot_be_read_keeps_that_or_is_done(barkeep, origi
 def test_an_import_of_everything_is_done_or_not(barkeep, origin):
     before = dump(origin / BAR)
     barkeep("--bar", origin / "old.barkeep", "export", "--everything", origin / "all.json")
-    words = ("--bar", f"{{}}/{BAR}", "import", "{}/all.json", "--yes")
-    *early, (last, _) = killed(origin, *words, apart=APART * 5)
+    words = ("import", "{folder}/all.json", "--yes")
+    *early, (last, _) = killed(origin, *words)
     right = dump(last / BAR)
     assert right != before
     for folder, where in early:
@@ -119,7 +106,7 @@ def test_a_days_first_write_that_is_killed_amid_its_backup_is_not_done_and_comes
     barkeep, origin
 ):
     before = dump(origin / BAR)
-    for folder, where in killed(origin, "--bar", f"{{}}/{BAR}", "count", "2", "0.4"):
+    for folder, where in killed(origin, "count", "2", "0.4"):
         assert all(dump(each) == before for each in backups(folder)), (folder, where)
         barkeep("--bar", folder / BAR, "count", "3", "0.4")
         assert backups(folder)

@@ -208,7 +208,8 @@ class Desktop(QObject):
         one = self._one_window(Bar.file_of(place))
         try:
             told = None if place == self._sample else self.no_backup.emit
-            bar = Bar.open(place, told=told, new=None if is_usual else wanted.new)
+            new = None if is_usual else wanted.new
+            bar = Bar.open(place, told=told, new=new, empty_too=is_usual)
         except BaseException:
             self._give_up(one)
             raise
