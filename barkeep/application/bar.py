@@ -83,10 +83,11 @@ class Bar:
         """Open the bar in a file, or make a new one where there is no file.
 
         None is ever made where `new` is False; one must be made where it is True,
-        also in a file that is empty, and with `empty_too` may be there. With `told` a backup is kept before a day's
-        first write and before an import; it is called with a sentence where none
-        could be made. Where it may be `kept`, a bar that is as it was when it was
-        last read is not read again: its file is opened when more is asked of it.
+        also in a file that is empty; with `empty_too` one may be made there. With
+        `told` a backup is kept before a day's first write and before an import; it is
+        called with a sentence where none could be made. Where it may be `kept`, a bar
+        that is as it was when it was last read is not read again: its file is opened
+        when more is asked of it.
         Raises `NoBarThere`, `UnreadableFile`, `NewerBar` or another `UserError`;
         the file is then as it was.
         """

@@ -252,8 +252,16 @@ def _chosen(places: Sequence[str], most: int | None) -> list[int]:
     """The numbers, from 1, of the places to try: of each kind as many, spread evenly."""
     kinds: dict[str, list[int]] = defaultdict(list)
     for number, what in enumerate(places, 1):
-        kinds[re.sub("[0-9]+", "", what)].append(number)
+        kinds[_kind(what)].append(number)
     return sorted(number for each in kinds.values() for number in _spread(each, most))
+
+
+def _kind(place: str) -> str:
+    """What is done there and to what; files beside a bar have made up names, and are one kind."""
+    done, _, name = place.partition(" ")
+    if not name.startswith((BAR, USUAL)):
+        name = "other-journal" if name.endswith("-journal") else "other"
+    return f"{done} {re.sub('[0-9]+', '', name)}"
 
 
 def _spread(numbers: list[int], most: int | None) -> list[int]:

@@ -132,6 +132,20 @@ class TestWhichBarIsMeant:
         assert [each.name for each in folder.iterdir()] == ["mine.barkeep"]
         assert barkeep("--new", "bottles").status == 0
 
+    def test_a_usual_bar_that_was_emptied(self, barkeep, tmp_path):
+        usual = tmp_path / "data" / "barkeep" / "bar.barkeep"
+        usual.parent.mkdir(parents=True)
+        usual.touch()
+        kept = usual.with_name("bar.barkeep.backups")
+        kept.mkdir()
+        said = barkeep("bottles").refusal
+        assert said.startswith(
+            f"There is no bar in {usual}: it is empty, though there are backups of it."
+        )
+        assert usual.read_bytes() == b""
+        kept.rmdir()
+        assert barkeep("bottles").err == f"barkeep: a new bar was begun in {usual}.\n"
+
     def test_new_begins_none_where_one_is(self, barkeep, bar):
         before = bar.read_bytes()
         said = barkeep("--bar", bar, "--new", "bottles").refusal
