@@ -312,12 +312,20 @@ def put_in_writing(said: Traced, units: BarUnits, *, english: bool = True) -> Tr
     said = as_said(_with_spoken_stops(said))
     said = _with_spoons_in_full(said) if english else said
     said = _without_what_is_said_again(said)
+    proof = _PROOF_IN_A_NAME.search(said.text) if "151" in said.text else None
+    if proof:
+        said = said.said_instead(*proof.span("gap"), ", ")
     if not _HINTS.search(said.text):
         return said
     for way in _WAYS:
         said = way(said, units)
     return said
 
+
+_PROOF_IN_A_NAME = re.compile(
+    r"(?<=[^\W\d_][ ])151(?P<gap>[ ]+)(?=[¼½¾⅓⅔⅛⅜⅝⅞]|[0-9]{1,2}[ ]?[/⁄][ ]?[0-9])"
+)
+"""*Demerara 151 ¾ oz*: the proof that a rum is called by is no part of its amount."""
 
 _SPOKEN_STOPS = re.compile(
     r"(?P<comma>[ ]comma(?=[ ]))|(?P<colon>[ ]semi-?[ ]?colon(?=[ ]))"

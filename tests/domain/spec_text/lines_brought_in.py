@@ -327,6 +327,8 @@ zumo de medio limón | 0.5 each lemon # juice
 """
 
 OF_THE_SAME_KIND = r"""
+demerara 151 ¾ oz | 0.75 oz 151-rum
+rum 151 1 1/2 oz | 1.5 oz 151-rum
 2 oz gin ⏎ ^ chilled | 2 oz gin # chilled
 2 oz gin ⏎ ^ or vodka | 2 oz gin = vodka
 2 oz gin ⏎ ^ Old Tom | 2 oz old-tom-gin
