@@ -255,14 +255,15 @@ def poured_lines(answer: ShootAnswer, number: int) -> tuple[PouredLine, ...]:
         note = _note(said.get(place, ""), _from(met, answer), state)
         return garnishes.get(place) or _Standing(state, note)
 
+    stands = [standing(place) for place in range(len(spec.lines))]
     rows = tuple(
         PouredLine(
             place=place,
             name=names_in_sentence(written.lines[place], tree),
             text=with_duty(line, shown[place].text or _worded(line, shown[place].amount, tree)),
-            note=standing(place).note,
+            note=stands[place].note,
             chosen=place in said,
-            state=standing(place).state,
+            state=stands[place].state,
         )
         for place, line in enumerate(spec.lines)
     )

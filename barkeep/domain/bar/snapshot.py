@@ -117,6 +117,18 @@ class Snapshot:
     def _of_specs(self) -> dict[str, BySpec[Any]]:
         return {}
 
+    def on_day(self, day: date) -> Snapshot:
+        """The bar as of a day, the very same picture whenever it is asked for."""
+        if day == self.on:
+            return self
+        if day not in self._on_days:
+            self._on_days[day] = self.changed(on=day)
+        return self._on_days[day]
+
+    @cached_property
+    def _on_days(self) -> dict[date, Snapshot]:
+        return {}
+
     def once(self, make: Callable[[Snapshot], Made]) -> Made:
         """What is made of this very picture, made when it is first asked for."""
         if make not in self._made:

@@ -101,7 +101,7 @@ def as_of(shoot: Shoot, snapshot: Snapshot) -> Snapshot:
     filmed may have poured what was still good then.
     """
     past = shoot.state in ("filmed", "logged")
-    return snapshot.changed(on=shoot.on if past else max(shoot.on, snapshot.on))
+    return snapshot.on_day(shoot.on if past else max(shoot.on, snapshot.on))
 
 
 def plan(shoot: Shoot, snapshot: Snapshot, within: Within = "exact") -> ShootPlan:
