@@ -10,6 +10,7 @@ from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.supply import purchase
 from barkeep.domain.pouring.verdicts import tonight
+from tests.how_much import some_of
 from tests.worlds import makeable
 
 
@@ -41,7 +42,7 @@ def test_really_buying_each_candidate_gives_exactly_the_drinks_claimed(bar):
     assert len(candidates) > 250
     turning = [each for each in candidates if each.unlocks]
     others = [each for each in candidates if not each.unlocks]
-    for candidate in (*turning, *others[::4]):  # of what turns nothing a quarter takes long enough
+    for candidate in (*some_of(turning, 2), *some_of(others, 8)):
         bought(bar, candidate.ingredient)
         after = makeable(bar.snapshot, "close", memory)
         assert after - before == set(candidate.unlocks), candidate

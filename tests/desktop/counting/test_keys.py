@@ -23,6 +23,7 @@ from barkeep.desktop.shoots.log import SPILLED
 from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.domain.bottles.bottle import Bottle, Label
 from tests.desktop.count_keys import type_keys
+from tests.how_much import some_of
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -215,7 +216,12 @@ def read(place: Place, row: int, counted: float | str) -> str:
     return f"{amount:.0f} ml" if product.unit == "ml" else f"{amount:.0f}"
 
 
-@pytest.mark.parametrize("name", list(RUNS))
+IN_THE_LOG = some_of(list(RUNS), 4)
+IN_PLACES = [*(("shelf", name) for name in RUNS), *(("log", name) for name in IN_THE_LOG)]
+"""The log counts by the same keys as the shelf, so that a few of the runs tell."""
+
+
+@pytest.mark.parametrize(("place", "name"), IN_PLACES, indirect=["place"])
 def test_a_run_of_keys(place, name):
     keys, counted, row = RUNS[name]
     before = place.cells()

@@ -23,7 +23,7 @@ from tests.domain.spec_text.lines_as_written import AMOUNTS, SPOKEN, WORDED
 from tests.domain.spec_text.lines_led_in import HEDGED, LED_IN, STRANGE
 from tests.domain.spec_text.lines_unseen import UNSEEN
 
-TRIES = int(os.environ.get("BARKEEP_FUZZ", "3000"))
+TRIES = int(os.environ.get("BARKEEP_FUZZ", "1500"))
 ROUNDS = 10
 LINES = [
     row.split(" | ")[0]

@@ -16,6 +16,7 @@ from barkeep.domain.pouring.verdicts import tonight
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import stand_in
 from tests.domain.pouring.test_verdicts import KNOWLEDGE, drink, line, spec
+from tests.how_much import some_of
 from tests.worlds import bottle, having, makeable, random_bar, snapshot
 
 
@@ -55,7 +56,7 @@ def full(bar):
 
 
 @pytest.mark.parametrize("within", ["exact", "close", "loose"])
-@pytest.mark.parametrize("first", [0, 30])
+@pytest.mark.parametrize("first", some_of([0, 30], 2))
 def test_a_drink_can_be_made_where_one_of_those_it_amounts_to_can(within, first):
     made = short = 0
     for seed in range(first, first + 30):
@@ -87,7 +88,7 @@ def test_no_serve_is_lost_by_having_the_choice():
 @pytest.mark.parametrize("within", ["exact", "close"])
 def test_what_a_purchase_is_said_to_turn_is_what_really_buying_it_turns(within):
     claimed = 0
-    for seed in range(60):
+    for seed in some_of(range(60), 2):
         bar = with_choices(Random(seed), random_bar(Random(seed)))
         before, named = makeable(bar, within), set()
         for each in (form for row in next_bottle(bar, within) for form in row.forms):
