@@ -22,8 +22,10 @@ SHOWN = """
 import sys
 import threading
 from PySide6.QtCore import QTimer
-from barkeep.desktop.shell import main_window
+from barkeep.desktop.shell import main_window, one_window
 from barkeep.desktop.shell.main import Desktop, main
+
+one_window.WAIT_MS = 600_000  # a busy machine answers late
 
 def say(words):
     print(words, flush=True)
