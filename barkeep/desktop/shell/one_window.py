@@ -74,9 +74,10 @@ class OneWindow(QObject):
         def asked() -> None:
             while (caller := server.nextPendingConnection()) is not None:
                 come_forward()
-                caller.write(RAISED)
+                # Who asked hangs up: what it has not read yet would go with the connection.
                 caller.disconnected.connect(caller.deleteLater)
-                caller.disconnectFromServer()
+                caller.write(RAISED)
+                caller.flush()
 
         self._server = server = QLocalServer(self)
         server.setSocketOptions(QLocalServer.SocketOption.UserAccessOption)
@@ -108,6 +109,9 @@ def _asked_to_raise(name: str) -> bool:
         return False
     socket.write(RAISE)
     socket.flush()
-    came = socket.waitForReadyRead(WAIT_MS) and bytes(socket.readAll().data()) == RAISED
+    # The answer may be there before it is waited for, and would then be waited for in vain.
+    if not socket.bytesAvailable():
+        socket.waitForReadyRead(WAIT_MS)
+    came = bytes(socket.readAll().data()) == RAISED
     socket.abort()
     return came
