@@ -11,6 +11,7 @@ import os
 import re
 import shutil
 import sqlite3
+import stat
 from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
 from filecmp import cmp
@@ -57,6 +58,20 @@ def copy_bar(source: Path, target: Path) -> None:
     with told_of(target), TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
         partial = Path(folder) / "copy"
         _copy_whole(source, partial)
+        _name(partial, Path(os.path.realpath(target)))
+
+
+def copy_open(file: sqlite3.Connection, target: Path, mode: int) -> None:
+    """Copy a bar that is open to a new file, also where its own is no longer in its place.
+
+    `mode` is the copy's, as `os.stat` gives it. Raises as `copy_bar` does.
+    """
+    refuse_taken_name(target, target)
+    with told_of(target), TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
+        partial = Path(folder) / "copy"
+        _fill(partial, file, used=target)
+        partial.chmod(stat.S_IMODE(mode))
+        _see_that_it_is_whole(partial, target)
         _name(partial, Path(os.path.realpath(target)))
 
 
@@ -206,6 +221,10 @@ def _copy_whole(source: Path, partial: Path) -> None:
     """A copy that is on the disk and sound. Raises `UnreadableFile` for a damaged bar."""
     _copy_pages(source, partial)
     shutil.copymode(source, partial)  # what only its owner may read stays so
+    _see_that_it_is_whole(partial, source)
+
+
+def _see_that_it_is_whole(partial: Path, source: Path) -> None:
     _sync(partial)
     faults = faults_of(partial)
     if faults:
@@ -218,8 +237,12 @@ def _copy_pages(source: Path, target: Path, *, used: Path | None = None) -> None
         with spoken_errors(source):
             original.execute("SELECT count(*) FROM sqlite_master").fetchall()
             original.execute("PRAGMA busy_timeout = 0")  # from here on the copying waits
-        with spoken_errors(target), _writes_told(target), closing(_writing(target)) as copy:
-            original.backup(copy, progress=_waiting_for(used or source), sleep=_SLEEP_S)
+        _fill(target, original, used=used or source)
+
+
+def _fill(target: Path, original: sqlite3.Connection, used: Path) -> None:
+    with spoken_errors(target), _writes_told(target), closing(_writing(target)) as copy:
+        original.backup(copy, progress=_waiting_for(used), sleep=_SLEEP_S)
 
 
 def _waiting_for(used: Path) -> Callable[[int, int, int], None]:

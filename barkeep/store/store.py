@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-import sqlite3
+import os
 from collections.abc import Callable, Iterator
-from contextlib import closing, contextmanager
+from contextlib import contextmanager
 from datetime import datetime
+from os.path import samestat
 from pathlib import Path
-from tempfile import TemporaryDirectory
 from typing import Literal, Self
 
 from sqlalchemy import Connection, Engine
 
 from barkeep.errors import UnreadableFile
 from barkeep.store import content, history
+from barkeep.store.backup import copy_open
 from barkeep.store.checking import check_file, damage_spoken
 from barkeep.store.connection import (
     BUSY_MS,
@@ -25,7 +26,7 @@ from barkeep.store.connection import (
 from barkeep.store.faults import Fault
 from barkeep.store.looking import is_read_only, see_that_it_is_sound
 from barkeep.store.opening import make_ready
-from barkeep.store.refusals import CannotWrite, ReadOnlyBar
+from barkeep.store.refusals import ReadOnlyBar
 from barkeep.store.steps import Action, Stamp, Way
 from barkeep.store.unit_of_work import Touched, UnitOfWork
 
@@ -96,7 +97,7 @@ class Store:
         """
         if self.beneath == "gone":
             raise UnreadableFile(str(self.path), "there is no such file")
-        make_ready(self.path, busy_ms * _OPENING_WAITS)
+        make_ready(self.path, busy_ms * _OPENING_WAITS, new=False)
         self._engine.dispose()
         self._engine, self._file = make_engine(self.path, busy_ms), _file_at(self.path)
 
@@ -106,23 +107,16 @@ class Store:
         now = _file_at(self.path)
         if now is None:
             return "gone"
-        return "same" if now == self._file else "replaced"
+        return "same" if self._file is not None and samestat(now, self._file) else "replaced"
 
     def write_copy(self, target: Path) -> None:
         """Copy the file that was opened to a new one, even where it is no longer in its place.
 
         Raises `CannotWrite` where the target exists or its folder cannot take it.
         """
-        if target.exists():
-            raise CannotWrite(str(target), "there is a file of that name already")
-        try:
-            with TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
-                partial = Path(folder) / "copy"
-                with self.reading() as connection, closing(sqlite3.connect(partial)) as copy:
-                    raw(connection).backup(copy)
-                partial.replace(target)
-        except OSError as error:
-            raise CannotWrite(str(target), error.strerror or str(error)) from error
+        mode = 0o600 if self._file is None else self._file.st_mode
+        with self.reading() as connection:
+            copy_open(raw(connection), target, mode)
 
     @contextmanager
     def not_waiting(self) -> Iterator[None]:
@@ -208,10 +202,9 @@ class Store:
             yield
 
 
-def _file_at(path: Path) -> tuple[int, int] | None:
+def _file_at(path: Path) -> os.stat_result | None:
     """What tells the file at a path from any other, None for no file."""
     try:
-        found = path.stat()
+        return path.stat()
     except OSError:
         return None
-    return (found.st_dev, found.st_ino)

@@ -21,7 +21,7 @@ import pytest
 
 from barkeep.store.migrations import schema_number
 from tests.cli.kill_points import BAR, USUAL, Kills
-from tests.how_much import some_of
+from tests.how_much import EVERYTHING, some_of
 
 OLD_BARS = Path(__file__).parent.parent / "reference" / "old_bars"
 """Bars as released programs of schemas 1 to 4 left them; never to be changed."""
@@ -70,8 +70,7 @@ def at_home(bar: Path) -> dict[str, str]:
     return {**os.environ, "XDG_DATA_HOME": str(bar.parent.parent)}
 
 
-EVERYWHERE = os.environ.get("ENDURANCE") == "full"
-MOST = None if EVERYWHERE else 1
+MOST = None if EVERYTHING else 1
 """So many places of a kind are tried in the ordinary run: the one amid them."""
 
 
@@ -115,7 +114,7 @@ def test_an_upgrade_that_is_killed_anywhere_is_done_by_the_next_opening(tmp_path
     assert sum(each.startswith(f"name {BAR}.before") for each in where) == steps
     # The fault this guards against: pages of a step in the file, and a journal to take them back.
     half_written = [each for each in reports if each["hot"] and each["killed_at"] == f"sync {BAR}"]
-    assert len(half_written) >= (steps if EVERYWHERE else 1)
+    assert len(half_written) >= (steps if EVERYTHING else 1)
     *killed, alive = reports
     for copy in copies_from(schema):
         undisturbed = Path(alive["folder"], copy).read_bytes()

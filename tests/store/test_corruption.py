@@ -6,7 +6,6 @@ tests/store/test_corruption.py -s` tries 500 and prints what became of them.
 
 from __future__ import annotations
 
-import os
 from collections import Counter
 from collections.abc import Callable
 from random import Random
@@ -16,10 +15,11 @@ import pytest
 from barkeep.application.bar import Bar
 from barkeep.application.checking import check
 from barkeep.errors import UserError
+from tests.how_much import EVERYTHING
 
 pytestmark = pytest.mark.endurance
 
-TRIED = 500 if os.environ.get("ENDURANCE") == "full" else 24
+TRIED = 500 if EVERYTHING else 24
 PAGE = 4096
 
 Harm = Callable[[bytearray, Random], None]

@@ -98,6 +98,15 @@ class _Pages(QStackedWidget):
         return self.minimumSizeHint()
 
 
+@dataclass(frozen=True, slots=True)
+class _Written:
+    """What is said where a file is written: the dialog's title, its kinds, and once it is done."""
+
+    title: str
+    kinds: str
+    done: str
+
+
 class MainWindow(QMainWindow):
     """Shows one bar. `first_shown` comes once, `theme_chosen` with each choice of a look."""
 
@@ -264,30 +273,31 @@ class MainWindow(QMainWindow):
         from barkeep.application.publishing import list_of_bottles  # as above
 
         bar = self.bar
-        offered = bar.path.with_name("bottles.csv")
-        name, _kind = QFileDialog.getSaveFileName(self, "Export bottles", str(offered), LISTS)
-        if name:
-            path = Path(name)
-            named = path if path.suffix else path.with_suffix(".csv")
-            run_operation(
-                self,
-                lambda: bar.write_file(named, list_of_bottles(bar.snapshot)),
-                lambda file: self.toast.say(f"All bottles are written to {file}"),
-                self.refuse,
-            )
+        self._write(
+            _Written("Export bottles", LISTS, "All bottles are written to {file}"),
+            bar.path.with_name("bottles.csv"),
+            lambda path: bar.write_file(path, list_of_bottles(bar.snapshot)),
+        )
 
     def export_everything(self) -> None:
         """Write the whole bar to one document, which a restore takes back."""
         bar = self.bar
-        offered = bar.path.with_suffix(".json")
-        name, _kind = QFileDialog.getSaveFileName(self, "Export everything", str(offered), WHOLE)
+        self._write(
+            _Written("Export everything", WHOLE, "The whole bar is written to {file}"),
+            bar.path.with_suffix(".json"),
+            lambda path: bar.write_file(path, bar.backups.everything()),
+        )
+
+    def _write(self, said: _Written, offered: Path, write: Callable[[Path], Path]) -> None:
+        """Write a file the user names; one without a suffix gets that of the name offered."""
+        name, _kind = QFileDialog.getSaveFileName(self, said.title, str(offered), said.kinds)
         if name:
             path = Path(name)
-            named = path if path.suffix else path.with_suffix(".json")
+            named = path if path.suffix else path.with_suffix(offered.suffix)
             run_operation(
                 self,
-                lambda: bar.write_file(named, bar.backups.everything()),
-                lambda file: self.toast.say(f"The whole bar is written to {file}"),
+                lambda: write(named),
+                lambda file: self.toast.say(said.done.format(file=file)),
                 self.refuse,
             )
 

@@ -13,7 +13,6 @@ from barkeep.application.bar import Bar
 from barkeep.desktop.shell.backups import BackupsDialog, RestoreDialog
 from barkeep.desktop.shell.removed import RemovedDialog
 from tests.desktop.pages import settle
-from tests.desktop.shell.test_main import desktop as desktop
 
 ALT = Qt.KeyboardModifier.AltModifier
 

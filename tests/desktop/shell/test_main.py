@@ -14,7 +14,6 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QPushButton
 
 from barkeep.application.bar import Bar
-from barkeep.desktop.shell import main as main_module
 from barkeep.desktop.shell.main import Desktop
 from barkeep.store.refusals import BarIsBusy
 from tests.desktop.audit import cut_off
@@ -114,23 +113,6 @@ def test_a_first_start_begins_a_bar_in_the_data_folder(tmp_path):
     assert "ended with 0" in done.stdout, done.stderr
     assert (tmp_path / "xdg_data_home" / "barkeep" / "bar.barkeep").is_file()
     assert (tmp_path / "xdg_state_home" / "barkeep" / "window.ini").is_file()
-
-
-@pytest.fixture
-def desktop(qapp, tmp_path, monkeypatch):
-    """A running desktop, without its event loop."""
-    for place in ("state_folder", "config_folder", "data_folder"):
-        monkeypatch.setattr(main_module.paths, place, lambda: tmp_path)
-    monkeypatch.setattr(main_module.paths, "log_file", lambda: tmp_path / "barkeep.log")
-    monkeypatch.setattr(main_module, "import_heavy", lambda: None)
-    monkeypatch.setattr(sys, "excepthook", sys.excepthook)
-    palette, sheet = qapp.palette(), qapp.styleSheet()
-    with ExitStack() as stack:
-        made = Desktop(qapp, stack)
-        yield made
-    qapp.setPalette(palette)
-    qapp.setStyleSheet(sheet)
-    made.theme.deleteLater()
 
 
 def test_another_bar_takes_the_place_of_the_first(desktop, sample_bar, tmp_path, qtbot):

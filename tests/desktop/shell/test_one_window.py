@@ -14,9 +14,7 @@ from PySide6.QtWidgets import QFileDialog
 
 from barkeep.desktop.shell.one_window import OneWindow, OpenElsewhere
 from tests.desktop.patience import WAIT_S
-from tests.desktop.shell.test_main import desktop, environment_of
-
-__all__ = ["desktop"]
+from tests.desktop.shell.test_main import environment_of
 
 SHOWN = """
 import sys

@@ -3,38 +3,18 @@
 from __future__ import annotations
 
 import sqlite3
-import sys
-from contextlib import ExitStack, closing
+from contextlib import closing
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication, QFileDialog, QMessageBox, QPushButton
 
-from barkeep.desktop.shell import main as main_module
 from barkeep.desktop.shell.cannot_open import Wanted
 from barkeep.desktop.shell.check import CheckDialog
-from barkeep.desktop.shell.main import Desktop
 from barkeep.desktop.shell.opening import OpeningWindow
 from tests.desktop.patience import WAIT_MS
 from tests.store import damages
-
-
-@pytest.fixture
-def desktop(qapp, tmp_path, monkeypatch):
-    """A running desktop, without its event loop."""
-    for place in ("state_folder", "config_folder", "data_folder"):
-        monkeypatch.setattr(main_module.paths, place, lambda: tmp_path)
-    monkeypatch.setattr(main_module.paths, "log_file", lambda: tmp_path / "barkeep.log")
-    monkeypatch.setattr(main_module, "import_heavy", lambda: None)
-    monkeypatch.setattr(sys, "excepthook", sys.excepthook)
-    palette, sheet = qapp.palette(), qapp.styleSheet()
-    with ExitStack() as stack:
-        made = Desktop(qapp, stack)
-        yield made
-    qapp.setPalette(palette)
-    qapp.setStyleSheet(sheet)
-    made.theme.deleteLater()
 
 
 @pytest.fixture

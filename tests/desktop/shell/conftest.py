@@ -1,0 +1,28 @@
+"""What tests of the shell start from."""
+
+from __future__ import annotations
+
+import sys
+from contextlib import ExitStack
+
+import pytest
+
+from barkeep.desktop.shell import main as main_module
+from barkeep.desktop.shell.main import Desktop
+
+
+@pytest.fixture
+def desktop(qapp, tmp_path, monkeypatch):
+    """A running desktop, without its event loop."""
+    for place in ("state_folder", "config_folder", "data_folder"):
+        monkeypatch.setattr(main_module.paths, place, lambda: tmp_path)
+    monkeypatch.setattr(main_module.paths, "log_file", lambda: tmp_path / "barkeep.log")
+    monkeypatch.setattr(main_module, "import_heavy", lambda: None)
+    monkeypatch.setattr(sys, "excepthook", sys.excepthook)
+    palette, sheet = qapp.palette(), qapp.styleSheet()
+    with ExitStack() as stack:
+        made = Desktop(qapp, stack)
+        yield made
+    qapp.setPalette(palette)
+    qapp.setStyleSheet(sheet)
+    made.theme.deleteLater()
