@@ -14,6 +14,7 @@ from barkeep.desktop.bottles.labels import USUAL_SHAPE
 from barkeep.domain.bottles.bottle import Label, Tare
 from barkeep.domain.bottles.shapes import shipped_shapes
 from tests.desktop.bottles.bottle_page import bottle_named, bottles_page, texts
+from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -112,8 +113,8 @@ class TestWeighing:
         assert now(page, cream).level.method == "weight"
         assert "weighed, ± 8.5 ml" in texts(screen.detail)
 
-    @pytest.mark.parametrize(
-        ("key", "text", "reason"),
+    @walked(
+        "key, text, reason",
         [
             ("tare", "", "Write it down, such as 520 g."),
             ("tare", "520", "needs its unit"),
@@ -232,8 +233,8 @@ class TestLabel:
         assert now(page, cordial).product.acid_g_per_l == 42.5
         assert "42.5 g per litre" in texts(screen.detail)
 
-    @pytest.mark.parametrize(
-        ("field", "text", "reason"),
+    @walked(
+        "field, text, reason",
         [
             ("name", "", "A product needs a name"),
             ("ingredient", "moss", "There is no ingredient"),
@@ -291,8 +292,8 @@ class TestWhereToFindThem:
 
 
 class TestTheCountDialog:
-    @pytest.mark.parametrize(
-        ("text", "found"),
+    @walked(
+        "text, found",
         [
             ("783 g", r"783 g: 315 ml ± 3\. As expected: 0\.3 ml more, within ± 70 ml"),
             ("9.5 cm", r"9\.5 cm: 3\d\d ml ± \d\d\. As expected: .* within ± \d+ ml"),
@@ -309,6 +310,7 @@ class TestTheCountDialog:
         dialog.accept_button.click()
         (counted,) = [each for each in page.bar.snapshot.bottles if each.id == gin.id]
         assert counted.level.counted is not None
+        page.bar.undo()
 
     def test_a_new_bottle_is_measured_by_its_height(self, page, screen, qtbot, sample_bar, clock):
         screen.actions_by_key["add"].trigger()

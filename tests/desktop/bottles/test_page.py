@@ -27,6 +27,7 @@ from barkeep.documents.bottles_csv import ListedBottle
 from barkeep.domain.bottles.bottle import Label
 from barkeep.domain.phrases import folded
 from tests.desktop.bottles.bottle_page import bottle_named, bottles_page, ledger, texts, titles
+from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -76,8 +77,8 @@ def test_rows_come_in_the_owners_order(page, screen):
     assert [row.place for row in screen.table.rows] == list(range(1, len(along) + 1))
 
 
-@pytest.mark.parametrize(
-    ("column", "key"),
+@walked(
+    "column, key",
     [
         (BOTTLE, lambda bottle: folded(bottle.product.title)),
         (LEVEL, lambda bottle: bottle.share),
@@ -93,8 +94,8 @@ def test_each_column_sorts_both_ways(screen, column, key):
         assert len(set(found)) > 10
 
 
-@pytest.mark.parametrize(
-    ("column", "date_of"),
+@walked(
+    "column, date_of",
     [(USE_BY, lambda row: row.last), (OPENED, lambda row: row.bottle.level.opened)],
 )
 def test_dates_sort_with_none_last(screen, column, date_of):
@@ -132,8 +133,8 @@ def test_past_use_by_has_a_word_and_a_mark(screen):
 # Finding
 
 
-@pytest.mark.parametrize(
-    ("words", "title"),
+@walked(
+    "words, title",
     [
         ("whisky", "Copperbend Straight bourbon"),
         ("spirit", "Copperbend Straight bourbon"),
@@ -146,6 +147,7 @@ def test_past_use_by_has_a_word_and_a_mark(screen):
 )
 def test_search_finds(screen, qtbot, words, title):
     line = screen.search.findChild(QLineEdit)
+    line.clear()
     qtbot.keyClicks(line, words)
     found = titles(screen)
     assert title in found
@@ -172,7 +174,7 @@ def test_kinds_part_the_shelf(screen):
     assert len(pantry) + len(bottles) == len(screen.table.rows)
 
 
-@pytest.mark.parametrize("state", ["open", "sealed", "empty"])
+@walked("state", ["open", "sealed", "empty"])
 def test_states_filter(screen, state):
     screen.states.chip(state).click()
     shown = {row.bottle.level.state for row in screen.shown.shown_rows()}

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import pytest
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication, QPushButton
 
@@ -10,6 +9,7 @@ from barkeep.application.bar import Bar
 from barkeep.desktop.shoots.log import COUNTED
 from tests.desktop.audit import cut_off
 from tests.desktop.pages import settle
+from tests.walked import walked
 
 Keys, Ctrl = Qt.Key, Qt.KeyboardModifier.ControlModifier
 
@@ -183,7 +183,7 @@ def test_the_log_of_a_shoot_outlives_a_program_that_was_killed(
     log.start_afresh()
 
 
-@pytest.mark.parametrize("text", ["", "[]", '{"at": "x", "counts": 3}', '{"counts": {"a": {}}}'])
+@walked("text", ["", "[]", '{"at": "x", "counts": 3}', '{"counts": {"a": {}}}'])
 def test_a_file_that_is_no_count_is_no_count(window, open_window, text, qtbot):
     page = counting(window, qtbot)
     qtbot.keyClicks(page.counting.view, "4")

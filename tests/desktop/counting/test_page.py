@@ -27,6 +27,7 @@ from barkeep.domain.bottles.bottle import TENTHS_SIGMA, Bottle, Label, Level, Pr
 from barkeep.domain.bottles.counting import CountRow, ShelfCount, Typed, as_expected, tenths
 from barkeep.domain.bottles.levels import EMPTY_SIGMA, MeasuredLevel
 from tests.desktop.bottles.bottle_page import bottle_named, bottles_page, ledger
+from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -49,6 +50,12 @@ def screen(page):
 @pytest.fixture
 def counting(screen):
     return screen.counting
+
+
+def begin_afresh(counting):
+    """At the first bottle, with nothing counted."""
+    counting.start_afresh()
+    counting.view.go_to(0)
 
 
 @pytest.fixture
@@ -132,8 +139,9 @@ def test_model_keeps_qts_rules(bar, qtmodeltester):
 # The keys
 
 
-@pytest.mark.parametrize("digit", range(10))
+@walked("digit", range(10))
 def test_a_digit_sets_tenths_and_moves_on(counting, press, digit):
+    begin_afresh(counting)
     size = rows(counting)[0].bottle.product.size
     press(str(digit))
     assert counted(counting)[0] == pytest.approx(size * digit / 10)
@@ -227,8 +235,8 @@ def test_pieces_are_counted_not_judged(page, counting, press):
 # Exact amounts
 
 
-@pytest.mark.parametrize(
-    ("text", "amount", "method"),
+@walked(
+    "text, amount, method",
     [
         ("315 ml", 315.0, "volume"),
         ("10 oz", pytest.approx(295.735, abs=0.001), "volume"),
@@ -241,6 +249,7 @@ def test_pieces_are_counted_not_judged(page, counting, press):
     ],
 )
 def test_an_exact_amount_is_typed_in_the_row(counting, press, text, amount, method):
+    begin_afresh(counting)
     press(KEY.Key_Return)
     assert counting.view.is_entering
     assert counting.view.entry.hasFocus()
@@ -255,8 +264,8 @@ def test_an_exact_amount_is_typed_in_the_row(counting, press, text, amount, meth
     assert count_columns()[COUNTED].text(rows(counting)[0]).endswith(" ml")
 
 
-@pytest.mark.parametrize(
-    ("text", "reason"),
+@walked(
+    "text, reason",
     [
         ("1.4", "a share of the bottle is 0 to 1"),
         ("-3", "below nothing"),
@@ -269,6 +278,7 @@ def test_an_exact_amount_is_typed_in_the_row(counting, press, text, amount, meth
     ],
 )
 def test_a_mistake_is_said_under_the_row(counting, press, text, reason):
+    begin_afresh(counting)
     press(KEY.Key_Return)
     press(text)
     press(KEY.Key_Return)
@@ -315,8 +325,8 @@ def test_escape_leaves_the_entry_and_then_the_count(screen, counting, press):
     assert screen.search.isVisible()
 
 
-@pytest.mark.parametrize(
-    ("text", "read"),
+@walked(
+    "text, read",
     [
         ("783 g", "315 ml ± 3, weighed"),
         ("9.5 cm", r"3\d\d ml ± \d\d, by height"),

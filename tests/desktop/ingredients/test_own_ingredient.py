@@ -17,6 +17,7 @@ from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import Ingredient
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import settle, tabbed
+from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -342,8 +343,8 @@ def form(window, bar, qtbot):
     return form_over(page, qtbot)
 
 
-@pytest.mark.parametrize(
-    ("fields", "where", "said"),
+@walked(
+    "fields, where, said",
     [
         ({"name": ""}, "name", "Write what it is called."),
         ({"name": "gin"}, "name", "There is already an ingredient called “gin”"),
@@ -363,6 +364,8 @@ def form(window, bar, qtbot):
 )
 def test_a_mistake_is_said_below_its_field(bar, form, fields, where, said):
     before = bar.undo_label
+    for edit in form.edits.values():
+        edit.clear()
     for name, text in ({"name": "Fog thing", "kind": "Gin"} | fields).items():
         form.edits[name].setText(text)
     form.accept_button.click()
@@ -370,8 +373,8 @@ def test_a_mistake_is_said_below_its_field(bar, form, fields, where, said):
     assert bar.undo_label == before
 
 
-@pytest.mark.parametrize(
-    ("row", "said"),
+@walked(
+    "row, said",
     [
         ({"name": "quite unknown"}, "there is no ingredient of this name"),
         ({"name": "rum", "closeness": "5"}, "it is more than 0 and at most 1"),
@@ -383,8 +386,8 @@ def test_a_mistake_is_said_below_its_field(bar, form, fields, where, said):
 def test_a_mistake_in_a_stand_in_is_said_below_them(bar, form, row, said):
     form.edits["name"].setText("Fog thing")
     form.edits["kind"].setText("Gin")
-    for name, text in row.items():
-        getattr(form.stand_ins.rows[0], name).setText(text)
+    for name in ("name", "closeness", "ratio"):
+        getattr(form.stand_ins.rows[0], name).setText(row.get(name, ""))
     form.accept_button.click()
     assert form.isVisible() and said in form.problem("stand-ins")
     assert "fog-thing" not in bar.snapshot.knowledge.tree

@@ -19,6 +19,7 @@ from tests.cli.test_batch import OF_ICE
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import context_over
 from tests.desktop.shell.test_main_window import press, settle
+from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -177,9 +178,16 @@ def test_a_hot_drink_begins_as_served_hot(window, qtbot):
     dialog.reject()
 
 
-@pytest.mark.parametrize("amount", ["699.99 ml", "1015.6 ml", "23.7 oz", "7 ⅞ oz", "33.35 cl"])
-def test_no_more_is_shown_than_there_is_of_what_it_is_made_from(window, qtbot, amount):
-    dialog = opened(window, "Request Stop", qtbot)
+@pytest.fixture
+def dialog(window, qtbot):
+    """A batch of Request Stop."""
+    shown = opened(window, "Request Stop", qtbot)
+    yield shown
+    shown.reject()
+
+
+@walked("amount", ["699.99 ml", "1015.6 ml", "23.7 oz", "7 ⅞ oz", "33.35 cl"])
+def test_no_more_is_shown_than_there_is_of_what_it_is_made_from(dialog, amount):
     dialog.choose("from:london-dry-gin", amount)
     most_ml = to_quantity(parse_amount(amount), "ml")
     for shown in row(dialog, "London dry gin")[1:3]:
@@ -189,7 +197,6 @@ def test_no_more_is_shown_than_there_is_of_what_it_is_made_from(window, qtbot, a
     assert said in dialog.words.text()
     dialog.copy()
     assert said in QGuiApplication.clipboard().text()
-    dialog.reject()
 
 
 def test_all_there_is_offered_is_no_more_than_there_is(window, qtbot):

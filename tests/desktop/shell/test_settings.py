@@ -16,6 +16,7 @@ from barkeep.domain.pouring.verdicts import tonight
 from barkeep.domain.specs.trials import DEFAULT_SCALES, Scale
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import settle
+from tests.walked import walked
 
 
 @pytest.fixture
@@ -114,8 +115,8 @@ def test_what_was_unticked_is_unticked_and_can_come_back(window, bar):
     assert bar.snapshot.settings.not_there == frozenset()
 
 
-@pytest.mark.parametrize(
-    ("field", "text", "said"),
+@walked(
+    "field, text, said",
     [
         ("name", " ", "a bar needs a name"),
         ("currency", "euro", "three capital letters"),
@@ -129,13 +130,16 @@ def test_what_was_unticked_is_unticked_and_can_come_back(window, bar):
 )
 def test_a_mistake_is_said_below_its_field_and_nothing_is_written(dialog, bar, field, text, said):
     before, label = bar.snapshot.settings, bar.undo_label
-    dialog.fields[field].widget.setText(text)
-    dialog.there.boxes["sugar"].click()
+    edit = dialog.fields[field].widget
+    said_before = edit.text()
+    edit.setText(text)
+    dialog.there.boxes["sugar"].setChecked("sugar" in before.not_there)
     dialog.accept_button.click()
     assert dialog.isVisible()
     assert said in dialog.problem(field)
-    assert dialog.focusWidget() is dialog.fields[field].widget
+    assert dialog.focusWidget() is edit
     assert (bar.snapshot.settings, bar.undo_label) == (before, label)
+    edit.setText(said_before)
 
 
 def test_a_corrected_mistake_is_forgiven(dialog, bar, qtbot):

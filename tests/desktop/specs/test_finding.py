@@ -10,6 +10,7 @@ from barkeep.desktop.specs.page import SpecsScreen
 from barkeep.domain.drink.search import search
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import shown_page
+from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -42,7 +43,7 @@ def wanted(bar, text):
     return sorted((spec.name for spec in search(bar.snapshot, text)), key=str.casefold)
 
 
-@pytest.mark.parametrize(
+@walked(
     "text",
     [
         "with:rum -egg",

@@ -12,6 +12,7 @@ from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.stand_ins.offers import FLOOR, stand_in
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import shown_page
+from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -236,8 +237,8 @@ def test_outside_its_scope_an_own_one_is_not_offered_but_shown(bar, page, qtbot)
     assert "Your own, not offered here" in page.detail_texts()
 
 
-@pytest.mark.parametrize(
-    ("field", "text", "said"),
+@walked(
+    "field, text, said",
     [
         ("offered", "", "Say what is poured instead."),
         ("offered", "quite unknown", "There is no ingredient called “quite unknown”."),
@@ -253,7 +254,8 @@ def test_outside_its_scope_an_own_one_is_not_offered_but_shown(bar, page, qtbot)
         ("why", " ", "Say why in a few words"),
     ],
 )
-def test_a_mistake_is_said_below_its_field(bar, dialog, field, text, said):
+def test_a_mistake_is_said_below_its_field(bar, page, qtbot, field, text, said):
+    dialog = open_form(page, qtbot, WANTED)
     before = bar.undo_label
     fill(dialog, **{field: text})
     dialog.accept_button.click()
@@ -265,6 +267,7 @@ def test_a_mistake_is_said_below_its_field(bar, dialog, field, text, said):
     fill(dialog)
     dialog.submit()
     assert entry_of(bar).own
+    bar.undo()
 
 
 def test_a_false_friend_is_refused_with_its_reason(bar, page, qtbot):
