@@ -34,6 +34,13 @@ if "BARKEEP_TESTS_CACHE" not in os.environ:  # set by whoever started this proce
 os.environ["XDG_CACHE_HOME"] = os.environ["BARKEEP_TESTS_CACHE"]
 
 
+@pytest.fixture(scope="session", autouse=True)
+def compiled_once():
+    """What tests start finds its code compiled, also where nothing may be written beside it."""
+    if os.environ.pop("PYTHONDONTWRITEBYTECODE", ""):
+        os.environ["PYTHONPYCACHEPREFIX"] = str(Path(os.environ["XDG_CACHE_HOME"], "compiled"))
+
+
 NOON = datetime(2026, 11, 21, 12, 0)
 """The moment every test's clock shows."""
 
