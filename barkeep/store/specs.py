@@ -26,8 +26,8 @@ SPEC = Mapper(
     beside={
         "folded_name": lambda one: folded(one.name),
         "hidden": lambda _one: False,
-        "lines": lambda one: [LINE.row(line) for line in one.lines],
     },
+    lines=LINE,
 )
 
 TRIAL = Mapper(
