@@ -41,8 +41,10 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cache, cached_property
+from operator import eq
 from typing import TypeVar
 
+from barkeep.collector import collector_paused
 from barkeep.documents.bottle_cells import (
     NUMBER,
     UnlikeName,
@@ -212,6 +214,7 @@ def _with_likely(problem: CellProblem) -> str:
     return f"{problem.message.rstrip('.')}. Perhaps {problem.likely}."
 
 
+@collector_paused()
 def read_bottles_csv(
     text: str,
     tree: FamilyTree,
@@ -237,10 +240,11 @@ def read_bottles_csv(
         return BottlesFile((), faults)
     rows: list[ListedRow] = []
     terms = Terms(tree, units, currency, today)
+    names = [folded(each) for each in records[0].fields]
     for number, record in enumerate(records[1:]):
         if number % EVERY == 0:
             reached(number, len(records) - 1)
-        if not _is_header_again(record, records[0]):
+        if not _is_header_again(record, names):
             rows.append(_listed(record, header, terms))
     return BottlesFile(tuple(rows), faults, header.ignored, tuple(header.aside.values()))
 
@@ -395,8 +399,10 @@ def _width(header: Record) -> int:
     return max((place + 1 for place, each in enumerate(header.fields) if each.strip()), default=0)
 
 
-def _is_header_again(record: Record, header: Record) -> bool:
-    return [folded(each) for each in record.fields] == [folded(each) for each in header.fields]
+def _is_header_again(record: Record, names: Sequence[str]) -> bool:
+    """Whether a row only says once more what the columns, by these folded `names`, are called."""
+    alike = len(record.fields) == len(names)
+    return alike and all(map(eq, map(folded, record.fields), names))
 
 
 # Rows

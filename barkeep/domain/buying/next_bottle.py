@@ -16,6 +16,7 @@ from dataclasses import dataclass, field, replace
 from operator import itemgetter
 from typing import TYPE_CHECKING, TypeAlias
 
+from barkeep.collector import collector_paused
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.buying.purchases import Candidate, Form, Purchases
 from barkeep.domain.ingredients.derivations import Derivation, Want
@@ -60,6 +61,7 @@ def next_bottle(
     return memory.answer(asked, snapshot, lambda: _next_bottle(snapshot, within, memory))
 
 
+@collector_paused()
 def _next_bottle(snapshot: Snapshot, within: Within, memory: Memory) -> tuple[Candidate, ...]:
     from barkeep.domain.buying.at_once import BoughtWays, turning  # numpy loads slowly
     from barkeep.domain.pouring.whole_book import decide

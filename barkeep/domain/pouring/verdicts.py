@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Literal, NamedTuple, get_args
 
+from barkeep.collector import collector_paused
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import EXACT, Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -151,6 +152,7 @@ def verdicts(
     return memory.answer(asked, snapshot, lambda: _verdicts(snapshot, within, serves, memory))
 
 
+@collector_paused()
 def _verdicts(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -> Verdicts:
     from barkeep.domain.pouring.whole_book import decide  # numpy loads slowly
 
