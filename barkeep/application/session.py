@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Literal, TypeVar
 from barkeep.application.done import Done, Step
 from barkeep.application.knowledge import complete_knowledge
 from barkeep.application.own_locale import own_region
+from barkeep.collector import collector_paused
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.shoots import Shoot
@@ -261,7 +262,7 @@ class Session:
         from barkeep.store import knowledge
         from barkeep.store.after_changes import renewed
 
-        with self.store.reading() as connection:
+        with self.store.reading() as connection, collector_paused():
             new = renewed(connection, new, touched)
             if Part.KNOWLEDGE in touched.changes:
                 self._own_ingredients = knowledge.read_own_ingredients(connection)

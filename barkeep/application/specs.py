@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Sequence
 from dataclasses import replace
 from datetime import date
+from operator import is_
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient, find_spec, nearest_names
@@ -99,6 +100,8 @@ class Specs(UseCases):
                 "serves", spec.serves, f"it is more than 0 and at most {MOST_SPEC_SERVES:.0f}"
             )
         lines = tuple(map(self._of_known_kinds, spec.lines))
+        if name == spec.name and not spec.classic and all(map(is_, lines, spec.lines)):
+            return spec
         return replace(spec, name=name, lines=lines, classic=False)
 
     def _of_known_kinds(self, line: Line) -> Line:

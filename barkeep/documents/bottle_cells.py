@@ -55,6 +55,8 @@ _COUNTED_FROM = date(1899, 12, 30)
 
 
 NUMBER = re.compile(r"[0-9]{1,7}(?:[.,][0-9]{1,9})?")
+_ABV = re.compile(r"(?i)^(?:abv|alc\.?|vol\.?)[ :]*")
+_DEGREES = re.compile(r"([0-9]{1,2}(?:[.,][0-9]+)?)[ ]?(?:°|º|degrees)")
 _GROUPED = re.compile(r"[0-9]{1,3}(?:(?P<mark>[.,' ’])[0-9]{3})+(?:[.,][0-9]{1,2})?")
 _PRICE = re.compile(r"(?P<before>[^\d\s.,-]*)\s*(?P<number>.*?)\s*(?P<after>[^\d\s,-]*)", re.DOTALL)
 _ISO_DAY = re.compile(r"(?P<year>[0-9]{4})([-/.])(?P<month>[0-9]{1,2})\2(?P<day>[0-9]{1,2})")
@@ -140,7 +142,8 @@ def answer(text: str) -> str:
 
 def says_nothing(text: str) -> bool:
     """Whether a cell says that nothing is known: a dash, *n/a*."""
-    return not folded(text) or answer(text) == "nothing"
+    word = folded(text)
+    return not word or _answers().get(word) == "nothing"
 
 
 def read_ingredient(text: str, tree: FamilyTree, beside: str = "") -> str:
@@ -198,8 +201,8 @@ def read_abv(text: str, usual: float | None) -> float:
 
     Raises `InvalidField`, or `UnsureField`.
     """
-    plain = re.sub(r"(?i)^(?:abv|alc\.?|vol\.?)[ :]*", "", text)
-    degrees = re.fullmatch(r"([0-9]{1,2}(?:[.,][0-9]+)?)[ ]?(?:°|º|degrees)", plain)
+    plain = _ABV.sub("", text)
+    degrees = _DEGREES.fullmatch(plain)
     if degrees:
         expected = f"write {degrees[1]} % where that is % vol, or {degrees[1]} proof"
         raise UnsureField("abv", text, expected, f"{degrees[1]} %")

@@ -40,9 +40,11 @@ import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
-from functools import cache
+from functools import cache, cached_property
+from operator import eq
 from typing import TypeVar
 
+from barkeep.collector import collector_paused
 from barkeep.documents.bottle_cells import (
     NUMBER,
     UnlikeName,
@@ -212,6 +214,7 @@ def _with_likely(problem: CellProblem) -> str:
     return f"{problem.message.rstrip('.')}. Perhaps {problem.likely}."
 
 
+@collector_paused()
 def read_bottles_csv(
     text: str,
     tree: FamilyTree,
@@ -237,10 +240,11 @@ def read_bottles_csv(
         return BottlesFile((), faults)
     rows: list[ListedRow] = []
     terms = Terms(tree, units, currency, today)
+    names = [folded(each) for each in records[0].fields]
     for number, record in enumerate(records[1:]):
         if number % EVERY == 0:
             reached(number, len(records) - 1)
-        if not _is_header_again(record, records[0]):
+        if not _is_header_again(record, names):
             rows.append(_listed(record, header, terms))
     return BottlesFile(tuple(rows), faults, header.ignored, tuple(header.aside.values()))
 
@@ -296,11 +300,13 @@ def _told(problem: CellProblem) -> str:
 class _Header:
     """Where each known column stands, from 0, with the unit said there; and the other columns.
 
-    `again` are the places of a column that is there more than once.
+    `numbers` count the columns from 1, as they are told. `again` are the places of a column
+    that is there more than once.
     """
 
     width: int
     places: Mapping[str, int]
+    numbers: Mapping[str, int]
     units: Mapping[str, str]
     again: Mapping[int, str]
     aside: Mapping[int, str]
@@ -379,6 +385,7 @@ def _header(record: Record) -> _Header:
     return _Header(
         width=_width(record),
         places=places,
+        numbers={column: place + 1 for column, place in places.items()},
         units=units,
         again=again,
         aside=aside,
@@ -392,8 +399,10 @@ def _width(header: Record) -> int:
     return max((place + 1 for place, each in enumerate(header.fields) if each.strip()), default=0)
 
 
-def _is_header_again(record: Record, header: Record) -> bool:
-    return [folded(each) for each in record.fields] == [folded(each) for each in header.fields]
+def _is_header_again(record: Record, names: Sequence[str]) -> bool:
+    """Whether a row only says once more what the columns, by these folded `names`, are called."""
+    alike = len(record.fields) == len(names)
+    return alike and all(map(eq, map(folded, record.fields), names))
 
 
 # Rows
@@ -404,7 +413,7 @@ def _listed(record: Record, header: _Header, terms: Terms) -> ListedRow:
     cells = {
         column: _with_unit(column, fields[place], header.units[column], terms)
         for column, place in header.places.items()
-        if place < len(fields) and not says_nothing(fields[place])
+        if place < len(fields) and fields[place] and not says_nothing(fields[place])
     }
     row = ListedRow(
         row=record.row,
@@ -412,7 +421,7 @@ def _listed(record: Record, header: _Header, terms: Terms) -> ListedRow:
         cells=cells,
         aside=tuple(fields[place] if place < len(fields) else "" for place in header.aside),
         beyond=_beyond(fields, header.width),
-        columns={column: place + 1 for column, place in header.places.items()},
+        columns=header.numbers,
     )
     twice = tuple(_said_otherwise(fields, cells, header))
     return _read(row, terms, twice)
@@ -453,10 +462,15 @@ class _Reading:
     problems: list[CellProblem]
     remarks: list[str] = field(default_factory=list)
 
+    @cached_property
+    def _texts(self) -> Mapping[str, str]:
+        """The cells that say something, by their columns."""
+        said = ((column, cell) for column, cell in self.row.cells.items() if not says_nothing(cell))
+        return {column: " ".join(cell.split()) for column, cell in said}
+
     def text(self, column: str) -> str:
         """A cell's text, empty where there is none or it says that nothing is known."""
-        cell = self.row.cells.get(column, "")
-        return "" if says_nothing(cell) else " ".join(cell.split())
+        return self._texts.get(column, "")
 
     def likely_text(self, column: str) -> str:
         """A cell's text, or its likely answer where it was asked about."""
@@ -477,8 +491,9 @@ class _Reading:
             likely = error.likely if isinstance(error, UnsureField | UnlikeName) else ""
             unknown = text if isinstance(error, UnlikeName) else None
             self.refuse(CellProblem(column, str(error), likely, unknown))
+        likely = self.likely_text(column) if self.problems else text
         try:
-            return how(self.likely_text(column)) if self.likely_text(column) != text else default
+            return how(likely) if likely != text else default
         except UserError:
             return default
 

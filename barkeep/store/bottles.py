@@ -160,8 +160,9 @@ def append_entry(connection: Connection, entry: Entry, action_id: int) -> Entry:
 
 def append_entries(connection: Connection, entries: Iterable[Entry], action_id: int) -> None:
     """Add several entries, in their order."""
-    rows = [{**_ENTRY.row(each), "action_id": action_id} for each in entries]
-    insert_many(connection, ledger, rows)
+    some = tuple(entries)
+    columns = _ENTRY.in_columns(some) | {"action_id": [action_id] * len(some)}
+    insert_many(connection, ledger, columns)
 
 
 def entries_of(connection: Connection, bottle_id: int) -> tuple[Entry, ...]:

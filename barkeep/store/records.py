@@ -6,7 +6,7 @@ hidden where it would be deleted, so its row and its id stay.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any
@@ -20,6 +20,7 @@ from sqlalchemy import (
     and_,
     bindparam,
     delete,
+    func,
     insert,
     select,
     update,
@@ -27,23 +28,39 @@ from sqlalchemy import (
 
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.store import bottles, knowledge, schema, shoots, specs
-from barkeep.store.rows import Row, insert_many
+from barkeep.store.rows import Columns, Mapper, Row, in_columns, insert_many
 
 Key = tuple[Any, ...]
 
 
 @dataclass(frozen=True, slots=True)
 class RecordKind:
-    """One kind of record: its table, the table of its lines, and what a change of it changes.
+    """One kind of record: its table, and what a change of it changes.
 
-    `row` gives the row of a value, without an id that the table gives.
+    `row` gives the row of a value, without an id that the table gives. What is soft has a
+    `mapper`.
     """
 
     table: Table
     row: Callable[[Any], Row]
     changes: Changes
-    soft: bool = False
-    lines: Table | None = None
+    mapper: Mapper[Any] | None = None
+
+    @classmethod
+    def numbering_itself(cls, mapper: Mapper[Any], changes: Changes) -> RecordKind:
+        """A soft kind, whose table gives the ids."""
+        return cls(mapper.table, mapper.row, changes, mapper)
+
+    @property
+    def soft(self) -> bool:
+        """Whether a record is hidden where it would be deleted."""
+        return self.mapper is not None
+
+    @property
+    def lines(self) -> Table | None:
+        """The table of a record's lines, None where it has none."""
+        own = None if self.mapper is None else self.mapper.lines
+        return None if own is None else own.table
 
     def named(self, key: Key) -> Row:
         """The part of a record's row that its key is."""
@@ -51,22 +68,13 @@ class RecordKind:
 
 
 KINDS: Mapping[str, RecordKind] = {
-    "product": RecordKind(
-        schema.product,
-        bottles.PRODUCT.row,
-        frozenset({Part.PRODUCTS, Part.BOTTLES}),
-        soft=True,
+    "product": RecordKind.numbering_itself(
+        bottles.PRODUCT, frozenset({Part.PRODUCTS, Part.BOTTLES})
     ),
-    "bottle": RecordKind(schema.bottle, bottles.BOTTLE.row, frozenset({Part.BOTTLES}), soft=True),
-    "spec": RecordKind(
-        schema.spec,
-        specs.SPEC.row,
-        frozenset({Part.SPECS}),
-        soft=True,
-        lines=schema.spec_line,
-    ),
-    "trial": RecordKind(schema.trial, specs.TRIAL.row, frozenset({Part.TRIALS}), soft=True),
-    "shoot": RecordKind(schema.shoot, shoots.SHOOT.row, frozenset({Part.SHOOTS}), soft=True),
+    "bottle": RecordKind.numbering_itself(bottles.BOTTLE, frozenset({Part.BOTTLES})),
+    "spec": RecordKind.numbering_itself(specs.SPEC, frozenset({Part.SPECS})),
+    "trial": RecordKind.numbering_itself(specs.TRIAL, frozenset({Part.TRIALS})),
+    "shoot": RecordKind.numbering_itself(shoots.SHOOT, frozenset({Part.SHOOTS})),
     "own_recipe": RecordKind(schema.own_recipe, knowledge.RECIPE.row, frozenset({Part.KNOWLEDGE})),
     "own_ingredient": RecordKind(
         schema.own_ingredient, knowledge.ingredient_row, frozenset({Part.KNOWLEDGE})
@@ -100,7 +108,7 @@ def write(connection: Connection, kind: RecordKind, key: Key, row: Row | None) -
         connection.execute(insert(kind.table).values(own))
     if kind.lines is not None:
         connection.execute(delete(kind.lines).where(_first(kind.lines) == key[0]))
-        insert_lines(connection, kind, {key: row["lines"]})
+        _insert_lines(connection, kind.lines, {key[0]: row["lines"]}, in_columns(row["lines"]))
 
 
 def set_hidden(connection: Connection, kind: RecordKind, keys: list[Key], hidden: bool) -> int:
@@ -114,30 +122,43 @@ def set_hidden(connection: Connection, kind: RecordKind, keys: list[Key], hidden
     return connection.execute(statement, [{"identity": key[0]} for key in keys]).rowcount
 
 
-def insert_new(connection: Connection, kind: RecordKind, rows: list[Row]) -> tuple[int, ...]:
-    """Add records of a kind that numbers itself; their ids, in order. Takes the rows apart."""
-    lines = [] if kind.lines is None else [row.pop("lines") for row in rows]
-    identity = _first(kind.table)
-    statement = insert(kind.table).returning(identity, sort_by_parameter_order=True)
-    ids = tuple(connection.execute(statement, rows).scalars())
-    if lines:
-        pairs = zip(ids, lines, strict=True)
-        insert_lines(connection, kind, {(each,): some for each, some in pairs})
+def insert_new(connection: Connection, kind: RecordKind, values: Sequence[Any]) -> tuple[int, ...]:
+    """Add values as records of a kind that numbers itself; their ids, in order."""
+    assert kind.mapper is not None
+    ids = _insert_numbered(connection, kind.table, kind.mapper.in_columns(values))
+    if kind.mapper.lines is not None and kind.lines is not None:
+        columns = kind.mapper.lines.in_columns([line for each in values for line in each.lines])
+        lines_of = {each: value.lines for each, value in zip(ids, values, strict=True)}
+        _insert_lines(connection, kind.lines, lines_of, columns)
     return ids
 
 
-def insert_lines(
-    connection: Connection, kind: RecordKind, lines_of: Mapping[Key, list[Row]]
+def _insert_numbered(connection: Connection, table: Table, columns: Columns) -> tuple[int, ...]:
+    """Add rows that the table numbers; their numbers, in order."""
+    identity = _first(table)
+    if connection.dialect.name != "sqlite":
+        rows = [dict(zip(columns, row, strict=True)) for row in zip(*columns.values(), strict=True)]
+        statement = insert(table).returning(identity, sort_by_parameter_order=True)
+        return tuple(connection.execute(statement, rows).scalars()) if rows else ()
+    # SQLite gives numbers back for one row at a time. It has one writer, and counts on
+    # from the highest.
+    highest = connection.execute(select(func.coalesce(func.max(identity), 0))).scalar_one()
+    insert_many(connection, table, columns)
+    new = select(identity).where(identity > highest).order_by(identity)
+    return tuple(connection.execute(new).scalars())
+
+
+def _insert_lines(
+    connection: Connection,
+    table: Table,
+    lines_of: Mapping[Any, Sequence[Any]],
+    columns: Columns,
 ) -> None:
-    """Add the lines of records, numbered from 0."""
-    assert kind.lines is not None
-    owner = _first(kind.lines).name
-    rows = [
-        {**line, owner: key[0], "position": position}
-        for key, lines in lines_of.items()
-        for position, line in enumerate(lines)
-    ]
-    insert_many(connection, kind.lines, rows)
+    """Add the lines of records, by the key of each, numbered from 0; `columns` hold them all."""
+    owners = [key for key, lines in lines_of.items() for _line in lines]
+    positions = [place for lines in lines_of.values() for place in range(len(lines))]
+    numbered = {_first(table).name: owners, "position": positions}
+    insert_many(connection, table, {**columns, **numbered})
 
 
 def to_image(row: Row | None) -> Row | None:

@@ -21,6 +21,9 @@ T = TypeVar("T")
 
 Row = dict[str, Any]
 
+Columns = Mapping[str, Sequence[Any]]
+"""What stands in each column of some rows, in the rows' order."""
+
 MANY = 500
 """No more values than these are named in one statement: SQLite refuses too many of them."""
 
@@ -93,22 +96,37 @@ def records_or_null(kind: type[Any]) -> Kept:
     )
 
 
-def insert_many(connection: Connection, table: Table, rows: Sequence[Row]) -> None:
-    """Add rows that all have the same columns, as the driver takes them.
+def insert_many(connection: Connection, table: Table, columns: Columns) -> None:
+    """Add rows, as many as each column has values, as the driver takes them.
 
     SQLAlchemy puts the values of each row together anew, which takes as long as adding it.
     """
-    if not rows:
+    if not next(iter(columns.values()), ()):
         return
     dialect = connection.dialect
-    compiled = insert(table).compile(dialect=dialect, column_keys=list(rows[0]))
-    names = list(compiled.positiontup or ())
-    columns: list[Sequence[Any]] = []
-    for name in names:
-        put = table.c[name].type.dialect_impl(dialect).bind_processor(dialect)
-        values = [row[name] for row in rows]
-        columns.append(values if put is None else list(map(put, values)))
-    connection.exec_driver_sql(str(compiled), list(zip(*columns, strict=True)))
+    compiled = insert(table).compile(dialect=dialect, column_keys=list(columns))
+    processors = {name: table.c[name].type.dialect_impl(dialect) for name in columns}
+    ready = [
+        _as_driven(columns[name], processors[name].bind_processor(dialect))
+        for name in compiled.positiontup or ()
+    ]
+    connection.exec_driver_sql(str(compiled), list(zip(*ready, strict=True)))
+
+
+def _as_driven(values: Sequence[Any], put: Callable[[Any], Any] | None) -> Sequence[Any]:
+    """The values of a column as the driver takes them; what stands there often is put once."""
+    if put is None:
+        return values
+    often = {value: put(value) for value in (None, False, True) if value in values}
+    return [
+        often[value] if value is None or value is True or value is False else put(value)
+        for value in values
+    ]
+
+
+def in_columns(rows: Sequence[Row]) -> Columns:
+    """Rows that all have the same columns, by column."""
+    return {name: [row[name] for row in rows] for name in rows[0]} if rows else {}
 
 
 def put_fields(value: Any, kept: Mapping[str, Kept]) -> Row:
@@ -140,6 +158,7 @@ class Mapper(Generic[T]):
     `kept` are the fields that lie otherwise in their columns. `apart` are
     those without a column, which are given by name when a row is read.
     `beside` works out the columns that are no field from a value to be written.
+    `lines` is the mapper of a value's `lines`, which lie in a table of their own.
     """
 
     def __init__(
@@ -150,11 +169,14 @@ class Mapper(Generic[T]):
         kept: Mapping[str, Kept] | None = None,
         apart: Collection[str] = (),
         beside: Mapping[str, Callable[[Any], Any]] | None = None,
+        lines: Mapper[Any] | None = None,
     ) -> None:
         own = [each for each in fields(made) if each.name not in apart]  # type: ignore[arg-type]
         self._made = made
         self.kept = kept or {}
         self._beside = beside or {}
+        self.table = table
+        self.lines = lines
         self._names = tuple(each.name for each in own)
         self._takes = [(self._names.index(name), each.taken) for name, each in self.kept.items()]
         self._in_order = not (apart or any(each.kw_only for each in own))
@@ -218,4 +240,15 @@ class Mapper(Generic[T]):
             row[name] = each.put(row[name])
         for column, work_out in self._beside.items():
             row[column] = work_out(value)
+        if self.lines is not None:
+            row["lines"] = [self.lines.row(line) for line in value.lines]
         return row
+
+    def in_columns(self, values: Sequence[Any]) -> dict[str, Sequence[Any]]:
+        """The rows of several values by column, without their ids and their lines."""
+        found = {name: list(map(attrgetter(name), values)) for name in self._written}
+        for name, each in self.kept.items():
+            found[name] = list(map(each.put, found[name]))
+        for column, work_out in self._beside.items():
+            found[column] = list(map(work_out, values))
+        return dict(found)

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import gc
-from collections.abc import Collection, Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Collection, Sequence
 from dataclasses import replace
 from typing import Any
 
 from sqlalchemy import Connection, select
 
+from barkeep.collector import collector_paused
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.domain.specs.trials import Score, Trial
@@ -26,8 +25,8 @@ SPEC = Mapper(
     beside={
         "folded_name": lambda one: folded(one.name),
         "hidden": lambda _one: False,
-        "lines": lambda one: [LINE.row(line) for line in one.lines],
     },
+    lines=LINE,
 )
 
 TRIAL = Mapper(
@@ -49,7 +48,7 @@ def read_specs(connection: Connection, ids: Collection[int] | None = None) -> tu
         shown, in_order = shown.where(spec.c.id.in_(ids)), in_order.where(_OWNER.in_(ids))
     lines: dict[int, list[Line]] = {}
     value = LINE.sharing()
-    with _collector_paused():
+    with collector_paused():
         with connection.execute(in_order) as found:
             for some in found.partitions(MANY):
                 for row in some:
@@ -82,18 +81,6 @@ def taken_names(
         found = found.where(spec.c.folded_name.in_(names))
     rows = connection.execute(found)
     return frozenset(row[1] for row in rows if row[0] not in apart_from)
-
-
-@contextmanager
-def _collector_paused() -> Iterator[None]:
-    """No cyclic garbage collection: it takes a quarter of the time of a large read for nothing."""
-    was_on = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if was_on:
-            gc.enable()
 
 
 def _each_once(lines: Sequence[Line]) -> Sequence[Line]:

@@ -12,6 +12,7 @@ from typing import Literal, Self
 
 from sqlalchemy import Connection, Engine
 
+from barkeep.collector import collector_paused
 from barkeep.errors import UnreadableFile
 from barkeep.store import content, history
 from barkeep.store.backup import copy_open
@@ -144,7 +145,7 @@ class Store:
     @contextmanager
     def unit_of_work(self, label: str) -> Iterator[UnitOfWork]:
         """Change the bar: committed at the end, or not at all where anything is raised."""
-        with self._writing() as connection:
+        with self._writing() as connection, collector_paused():
             work = UnitOfWork(connection, label, self._clock())
             yield work
             work.finish()

@@ -20,7 +20,7 @@ from barkeep.domain.bottles.bottle import CountMethod, Entry, EntryKind
 from barkeep.store import records, schema
 from barkeep.store.bottles import append_entries, append_entry
 from barkeep.store.records import KINDS, Key
-from barkeep.store.rows import Row, insert_many
+from barkeep.store.rows import Row, in_columns, insert_many
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,8 +76,7 @@ class UnitOfWork:
 
     def insert(self, record: str, values: Iterable[object]) -> tuple[int, ...]:
         """Add values as records of a soft kind, which numbers itself; their ids, in order."""
-        rows = [KINDS[record].row(value) for value in values]
-        ids = records.insert_new(self.connection, KINDS[record], rows) if rows else ()
+        ids = records.insert_new(self.connection, KINDS[record], tuple(values))
         for identity in ids:
             self._keep(record, (identity,), None, None)
         return ids
@@ -143,12 +142,10 @@ class UnitOfWork:
             return
         named = update(schema.action).where(schema.action.c.id == self._action_id)
         self.connection.execute(named.values(label=self.label))
-        if self._images:
-            numbered = [
-                {**image, "action_id": self._action_id, "position": position}
-                for position, image in enumerate(self._images)
-            ]
-            insert_many(self.connection, schema.action_image, numbered)
+        count = len(self._images)
+        numbered = {"action_id": [self._action_id] * count, "position": range(count)}
+        images = {**in_columns(self._images), **numbered}
+        insert_many(self.connection, schema.action_image, images)
 
     @cached_property
     def _action_id(self) -> int:

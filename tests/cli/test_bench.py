@@ -9,12 +9,15 @@ QUESTIONS = [
     "tonight, after a count",
     "next bottle, from nothing",
     "next bottle, after a count",
+    "both, from nothing",
+    "both, after a count",
+    "both, asked again",
 ]
 
 
 def test_each_question_is_set_beside_each_peer_at_each_size(barkeep):
     answer = barkeep("bench", "--specs", "20", "5", "--bottles", "10", "--json").answer
-    assert [row["specs"] for row in answer["rows"]] == [5] * 4 + [20] * 4
+    assert [row["specs"] for row in answer["rows"]] == [5] * 7 + [20] * 7
     assert [row["question"] for row in answer["rows"]] == QUESTIONS * 2
     for row in answer["rows"]:
         assert row.keys() == {

@@ -9,7 +9,7 @@ from math import log
 from typing import Protocol
 
 from barkeep.application.benchmarks.invented_bars import invented_bar
-from barkeep.application.benchmarks.peers import peers
+from barkeep.application.benchmarks.peers import Peer, peers
 from barkeep.application.benchmarks.plain_book import plain_book
 from barkeep.application.benchmarks.timing import best_ms
 from barkeep.domain.bar.knowledge import Knowledge
@@ -96,16 +96,15 @@ def _rows_of(bar: Snapshot) -> Iterator[Row]:
 
 
 def _timed_peers(bar: Snapshot) -> dict[str, dict[str, float]]:
-    """What each peer takes for each of the two questions, in ms, once it is prepared."""
+    """What each peer takes for either question and for both, in ms, once it is prepared."""
     book = plain_book(bar, "close")
     found = peers(book, bar.knowledge, bar.owned, WITHIN["close"])
-    return {
-        name: {
-            "tonight": best_ms(peer.ready),
-            "next bottle": best_ms(peer.turned),
-        }
-        for name, peer in found.items()
-    }
+    return {name: _timed(peer) for name, peer in found.items()}
+
+
+def _timed(peer: Peer) -> dict[str, float]:
+    tonight, next_one = best_ms(peer.ready), best_ms(peer.turned)
+    return {"tonight": tonight, "next bottle": next_one, "both": tonight + next_one}
 
 
 _Ask = Callable[[Snapshot, Memory], object]
@@ -119,6 +118,10 @@ def _next_bottle(bar: Snapshot, memory: Memory) -> object:
     return next_bottle(bar, memory=memory)
 
 
+def _both(bar: Snapshot, memory: Memory) -> object:
+    return _tonight(bar, memory), _next_bottle(bar, memory)
+
+
 def _afresh(ask: _Ask) -> Callable[[Snapshot], float]:
     return lambda bar: best_ms(lambda: ask(_unknown(bar), Memory()))
 
@@ -126,6 +129,15 @@ def _afresh(ask: _Ask) -> Callable[[Snapshot], float]:
 def _unknown(bar: Snapshot) -> Snapshot:
     """The same bar, with nothing worked out of it yet."""
     return replace(bar)
+
+
+def _again(ask: _Ask) -> Callable[[Snapshot], float]:
+    def timed(bar: Snapshot) -> float:
+        memory = Memory()
+        ask(bar, memory)
+        return best_ms(lambda: ask(bar, memory))
+
+    return timed
 
 
 def _after_a_count(ask: _Ask) -> Callable[[Snapshot], float]:
@@ -157,5 +169,8 @@ _QUESTIONS: Mapping[str, tuple[str, Callable[[Snapshot], float]]] = {
     "tonight, after a count": ("tonight", _after_a_count(_tonight)),
     "next bottle, from nothing": ("next bottle", _afresh(_next_bottle)),
     "next bottle, after a count": ("next bottle", _after_a_count(_next_bottle)),
+    "both, from nothing": ("both", _afresh(_both)),
+    "both, after a count": ("both", _after_a_count(_both)),
+    "both, asked again": ("both", _again(_both)),
 }
 """Each question with the peers' one it is set beside, and how it is timed."""

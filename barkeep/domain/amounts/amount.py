@@ -90,6 +90,10 @@ class ReadAmount:
     unit_at: int
 
 
+_WORD = re.compile(r"[^\W\d_]+")
+_SPACE = re.compile(r"\s")
+
+
 def parse_amount(text: str, units: BarUnits = US_UNITS) -> Amount:
     """Read a whole text as an amount; a bare number is so many of a thing (*each*).
 
@@ -148,7 +152,7 @@ def unit_at(text: str, start: int, units: BarUnits = US_UNITS) -> tuple[str | No
     if found is None:
         mark = _INCH_MARK.match(text, start)
         return ("in", mark.end()) if mark and _ends(text, mark.end()) else (None, start)
-    ends = [each.end() for each in re.finditer(r"[^\W\d_]+", found["word"])]
+    ends = [each.end() for each in _WORD.finditer(found["word"])]
     for end in reversed(ends[:3]):  # the longest unit has three words
         unit = unit_named(found["word"][:end], units)
         stop = found.start("word") + end
@@ -218,7 +222,7 @@ def _near_fraction(value: float) -> str:
 
 def spaced(text: str) -> str:
     """The text with every kind of space a plain one; as long as it was."""
-    return re.sub(r"\s", " ", text)
+    return _SPACE.sub(" ", text)
 
 
 def _three_digits(value: float) -> str:
@@ -230,19 +234,26 @@ def _three_digits(value: float) -> str:
     return shown.rstrip("0").rstrip(".") if "." in shown else shown
 
 
+_WITH_COMMA = re.compile(r"[1-9][0-9]{0,2},[0-9]{3}")
+_WITH_POINT = re.compile(r"[1-9][0-9]{0,2}\.[0-9]{2}0")
+"""What may be thousands as well as a decimal."""
+_DECIMAL = re.compile(r"[0-9]+(?:\.[0-9]+)?")
+
+
 def _number(text: str, written: str) -> float:
     if text.casefold() in ("a", "an"):
         return 1.0
-    if re.fullmatch(r"[1-9][0-9]{0,2},[0-9]{3}", text):
+    if _WITH_COMMA.fullmatch(text):
         plain = text.replace(",", "")
         expected = f"write {plain} for thousands or {text.replace(',', '.')} for a decimal"
         raise AmountError(written.strip(), expected)
-    if re.fullmatch(r"[1-9][0-9]{0,2}\.[0-9]{2}0", text):
+    if _WITH_POINT.fullmatch(text):
         plain = text.replace(".", "")
         expected = f"write {plain} for thousands or {float(text):g} for a decimal"
         raise AmountError(written.strip(), expected)
     try:
-        value = sum(_plain_number(word) for word in _number_words(text))
+        words = [text] if _DECIMAL.fullmatch(text) else _number_words(text)
+        value = sum(map(_plain_number, words))
     except ZeroDivisionError:
         raise AmountError(written.strip(), "nothing can be divided by zero") from None
     if value > LARGEST:
@@ -259,7 +270,7 @@ def _plain_number(word: str) -> float:
     if "/" in word:
         over, under = word.split("/")
         return int(over) / int(under)
-    if re.fullmatch(_GLYPH, word):
+    if not word.isascii() and re.fullmatch(_GLYPH, word):
         return float(Fraction(unicodedata.numeric(word)).limit_denominator(10))
     return float(word.replace(",", "."))
 

@@ -8,7 +8,7 @@ list of entries that no active entry reverses, oldest first.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import dataclass, fields
 from datetime import date, datetime
 from math import hypot, sqrt
 from typing import Literal
@@ -271,6 +271,7 @@ def variance(expected: float, counted: float) -> float:
 
 def _after(level: Level, entry: Entry, unit: Unit) -> Level:
     amount, state, opened = level.amount, level.state, level.opened
+    counted = level.counted, level.method, level.sigma
     match entry.kind:
         case "receive":
             amount, state = entry.amount, "sealed"
@@ -279,7 +280,7 @@ def _after(level: Level, entry: Entry, unit: Unit) -> Level:
         case "count":
             untouched = state == "sealed" and _as_it_was(level, entry)
             amount = entry.amount
-            level = replace(level, counted=entry.at, method=entry.method, sigma=entry.sigma)
+            counted = entry.at, entry.method, entry.sigma
             if not untouched:
                 state = "open"
                 # Of one that is found empty nobody knows on which day it was opened.
@@ -295,7 +296,7 @@ def _after(level: Level, entry: Entry, unit: Unit) -> Level:
     if amount == 0.0 and entry.kind in ("count", "pour", "waste"):
         state = "empty"
     doubt = _doubt_after(level.expected_sigma, entry, unit)
-    return replace(level, amount=amount, state=state, opened=opened, expected_sigma=doubt)
+    return Level(amount, state, opened, *counted, expected_sigma=doubt)
 
 
 def _as_it_was(level: Level, count: Entry) -> bool:

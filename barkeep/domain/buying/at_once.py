@@ -13,24 +13,17 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
+from typing import NamedTuple
 
 import numpy as np
 
 from barkeep.domain.ingredients.derivations import Derivation, Want
 from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.pouring.book_lines import Amounts, Ask, Flags, Numbers, spread
 from barkeep.domain.pouring.made_first import made_first
 from barkeep.domain.pouring.sourcing import Sourcing, any_of
 from barkeep.domain.pouring.supply import purchase
-from barkeep.domain.pouring.whole_book import (
-    ONE_SHORT,
-    Amounts,
-    Ask,
-    Decided,
-    Drawn,
-    Flags,
-    Numbers,
-    spread,
-)
+from barkeep.domain.pouring.whole_book import ONE_SHORT, Decided, Drawn
 
 
 @dataclass(frozen=True)
@@ -78,19 +71,18 @@ class _Missing:
 
     @classmethod
     def of(cls, found: Drawn) -> _Missing:
-        lines = found.lines
-        usable = (lines.unsettled == 0) & ~lines.is_strong
-        these = ~found.has_way & usable[lines.spec]
-        each = np.bincount(lines.spec, minlength=len(lines.specs))
-        number = np.arange(len(lines.spec)) - (np.cumsum(each) - each)[lines.spec]
-        spec = lines.spec[these]
+        rows = found.lines.rows
+        usable = (rows.unsettled == 0) & ~rows.is_strong
+        these = ~found.has_way & usable[rows.spec]
+        number = np.arange(len(rows.spec)) - (np.cumsum(rows.counts) - rows.counts)[rows.spec]
+        spec = rows.spec[these]
         return cls(
             spec=spec,
-            ask=lines.ask[these],
-            ingredient=lines.ingredient[these],
-            amount=lines.amount[these],
+            ask=rows.ask[these],
+            ingredient=rows.ingredient[these],
+            amount=rows.amount[these],
             number=number[these],
-            of_spec=np.bincount(spec, minlength=len(lines.specs)),
+            of_spec=np.bincount(spec, minlength=len(rows.counts)),
         )
 
 
@@ -134,13 +126,25 @@ class _Helps:
         return np.searchsorted(self.ask * width + self.key, ask * width + key)
 
 
+class Turned(NamedTuple):
+    """A drink that a purchase turns: by which lines, and what has to be made of it first.
+
+    `exactly` is whether the drink then needs no stand-in.
+    """
+
+    name: str
+    exactly: bool
+    lines: tuple[int, ...]
+    makes: tuple[MadeFrom, ...]
+
+
 @dataclass(frozen=True, eq=False)
 class Turning:
     """Each drink with each purchase that gives all its lines a way, whatever the levels are.
 
-    One row a pair: `spec` its place in the book, `key` the number of what is bought; `exactly`
-    whether it then needs no stand-in, where what it takes is there, None where that takes a closer
-    look. `near_spec` and `near_key`
+    One row a pair, by purchase and then as the book has them: `spec` its place in the book, `key`
+    the number of what is bought; `turned` what is said of it where what it takes is there, None
+    where that takes a closer look. `near_spec` and `near_key`
     are the pairs where a purchase leaves a drink one short. Of `draws` one row is what a pair
     takes of one pool, `there` being what is bought of it.
     """
@@ -148,7 +152,7 @@ class Turning:
     keys: tuple[str, ...]
     spec: Numbers
     key: Numbers
-    exactly: Sequence[bool | None]
+    turned: Sequence[Turned | None]
     near_spec: Numbers
     near_key: Numbers
     pools: tuple[str, ...]
@@ -157,12 +161,38 @@ class Turning:
     amount: Amounts
     there: Amounts
     lines: Mapping[int, tuple[tuple[int, Ask], ...]]
-    made: Sequence[tuple[MadeFrom, ...] | None]
 
     @cached_property
-    def numbers(self) -> Mapping[int, tuple[int, ...]]:
-        """The numbers of the lines without a way, by the place of the spec."""
-        return {place: tuple(number for number, _ask in some) for place, some in self.lines.items()}
+    def number(self) -> Mapping[str, int]:
+        """The number of each purchase."""
+        return {key: number for number, key in enumerate(self.keys)}
+
+    @cached_property
+    def place(self) -> list[int]:
+        """Of each pair the place of its drink in the book."""
+        places: list[int] = self.spec.tolist()
+        return places
+
+    @cached_property
+    def near_place(self) -> list[int]:
+        """The same of the pairs where a purchase leaves a drink one short."""
+        places: list[int] = self.near_spec.tolist()
+        return places
+
+    @cached_property
+    def starts(self) -> list[int]:
+        """Where the pairs of each purchase begin, and after the last where they end."""
+        return _starts(self.key, len(self.keys))
+
+    @cached_property
+    def near_starts(self) -> list[int]:
+        """The same of the pairs where it leaves a drink one short."""
+        return _starts(self.near_key, len(self.keys))
+
+    @cached_property
+    def is_clear(self) -> Flags:
+        """Of each pair whether it takes no closer look where what it takes is there."""
+        return np.array([each is not None for each in self.turned], np.bool_)
 
     def fits(self, total: Callable[[str], float]) -> Flags:
         """Of each pair whether what it takes is there, `total` being how much of a pool is."""
@@ -172,9 +202,14 @@ class Turning:
         fits[self.pair[over]] = False
         return fits
 
-    def counted(self, of: Numbers, decided: Decided) -> Numbers:
-        """The places of the pairs of drinks that are decided to be short."""
-        return np.flatnonzero(decided.codes[of] >= ONE_SHORT)
+    def counted(self, of: Numbers, decided: Decided) -> Flags:
+        """Of each pair whether its drink is decided to be short."""
+        return decided.codes[of] >= ONE_SHORT
+
+
+def _starts(key: Numbers, count: int) -> list[int]:
+    starts: list[int] = np.searchsorted(key, np.arange(count + 1)).tolist()
+    return starts
 
 
 def turning(found: Drawn, bought: BoughtWays, sold: Sequence[str]) -> Turning:
@@ -183,30 +218,36 @@ def turning(found: Drawn, bought: BoughtWays, sold: Sequence[str]) -> Turning:
     asks = found.lines.asks
     helps = _Helps.of(asks, np.unique(missing.ask).tolist(), bought, sold)
     width = max(1, len(sold))
-    pairs = _helped_by_all(missing, helps, width)
-    spec, key = pairs // width, pairs % width
-    near = _near(missing, helps, width)
+    spec, key = _by_key(_helped_by_all(missing, helps, width), width)
+    near_spec, near_key = _by_key(_near(missing, helps, width), width)
     pair, line = spread(spec, missing.of_spec)
     entry = helps.place(missing.ask[line], key[pair])
     whole = _Pairs(
         found, missing, helps, bought, spec=spec, key=key, pair=pair, line=line, entry=entry
     )
     pools, draws = whole.draws()
+    lines = whole.lines_of_spec()
     return Turning(
         tuple(sold),
         spec=spec,
         key=key,
-        exactly=whole.exactly(),
-        near_spec=near // width,
-        near_key=near % width,
+        turned=whole.turned(lines),
+        near_spec=near_spec,
+        near_key=near_key,
         pools=pools,
         pair=draws[0],
         pool=draws[1],
         amount=draws[2],
         there=draws[3],
-        lines=whole.lines_of_spec(),
-        made=whole.made(),
+        lines=lines,
     )
+
+
+def _by_key(pairs: Numbers, width: int) -> tuple[Numbers, Numbers]:
+    """The specs and the keys of pairs in one number, by key and then by spec."""
+    spec, key = pairs // width, pairs % width
+    order = np.argsort(key, kind="stable")
+    return spec[order], key[order]
 
 
 def _helped_by_all(missing: _Missing, helps: _Helps, width: int) -> Numbers:
@@ -298,14 +339,14 @@ class _Pairs:
         key = self.key[pair]
         return np.where(own[key] == pool, sizes[key], 0.0)
 
-    def exactly(self) -> list[bool | None]:
+    def _exactly(self) -> list[bool | None]:
         """Of each pair whether every line has an exact way, where levels do not bind."""
         found, lines = self.found, self.found.lines
         is_exact = np.array([way.exact for way in self.helps.first], np.bool_)
         bought = np.ones(len(self.spec), np.bool_)
         bought[self.pair[~is_exact[self.entry]]] = False
         others = np.ones(len(lines.specs), np.bool_)
-        others[lines.spec[found.has_way & ~found.has_exact]] = False
+        others[lines.rows.spec[found.has_way & ~found.has_exact]] = False
         known: list[bool | None] = bought.tolist()
         for place in np.flatnonzero(bought & ~others[self.spec]).tolist():
             key, asks = self.helps.keys[self.key[place]], self._not_exact[int(self.spec[place])]
@@ -320,19 +361,10 @@ class _Pairs:
         """What the lines of a spec ask for whose only ways are stand-ins."""
         return self._asks_where(self.found.has_way & ~self.found.has_exact)
 
-    @cached_property
-    def _indirect(self) -> Mapping[int, list[Ask]]:
-        """What the lines of a spec ask for that have a way, but are not poured just as written."""
-        lines, sourcing = self.found.lines, self.bought.sourcing
-        direct = [
-            bool(ways) and ways[0].exact and not ways[0].steps and not ways[0].choice
-            for ways in map(sourcing.ways_for_any, lines.asks)
-        ]
-        return self._asks_where(self.found.has_way & ~np.array(direct, np.bool_)[lines.ask])
-
     def _asks_where(self, of_line: Flags) -> Mapping[int, list[Ask]]:
         lines, found = self.found.lines, dict[int, list[Ask]]()
-        pairs = zip(lines.spec[of_line].tolist(), lines.ask[of_line].tolist(), strict=True)
+        rows = lines.rows
+        pairs = zip(rows.spec[of_line].tolist(), rows.ask[of_line].tolist(), strict=True)
         for spec, ask in pairs:
             found.setdefault(spec, []).append(lines.asks[ask])
         return found
@@ -348,25 +380,56 @@ class _Pairs:
             found.setdefault(spec, []).append((number, asks[ask]))
         return {spec: tuple(some) for spec, some in found.items()}
 
-    def made(self) -> list[tuple[MadeFrom, ...] | None]:
+    def turned(self, lines: Mapping[int, tuple[tuple[int, Ask], ...]]) -> list[Turned | None]:
+        """What is said of each pair, None where it takes a closer look."""
+        numbers = {spec: tuple(number for number, _ask in some) for spec, some in lines.items()}
+        specs = self.found.lines.specs
+        rows = zip(self.spec.tolist(), self._exactly(), self._made(), strict=True)
+        return [
+            None
+            if exactly is None or made is None
+            else Turned(specs[spec].name, exactly, numbers[spec], made)
+            for spec, exactly, made in rows
+        ]
+
+    def _made(self) -> list[tuple[MadeFrom, ...] | None]:
         """What has to be made of each pair's purchase first, where levels do not bind.
 
         None where it takes a closer look: where it is a closer way to another line as well.
         """
-        firsts: list[list[Derivation]] = [[] for _ in range(len(self.spec))]
-        for pair, entry in zip(self.pair.tolist(), self.entry.tolist(), strict=True):
-            firsts[pair].append(self.helps.first[entry])
-        keys = (self.helps.keys[each] for each in self.key.tolist())
-        both = zip(self.spec.tolist(), keys, firsts, strict=True)
-        return [self._made(spec, key, ways) for spec, key, ways in both]
+        tree, firsts = self.bought.sourcing.tree, self.helps.first
+        makes = np.array([bool(way.made) for way in firsts], np.bool_)[self.entry]
+        starts = _starts(self.pair, len(self.spec))
+        closer = self._is_closer()
+        found: list[tuple[MadeFrom, ...] | None] = [None if each else () for each in closer]
+        for pair in np.unique(self.pair[makes & ~closer[self.pair]]).tolist():
+            entries = self.entry[starts[pair] : starts[pair + 1]].tolist()
+            found[pair] = made_first((firsts[each] for each in entries), tree)
+        return found
 
-    def _made(self, spec: int, key: str, ways: Sequence[Derivation]) -> tuple[MadeFrom, ...] | None:
-        asks = self._indirect.get(spec, ())
-        if any(self._is_closer(ask, key) for ask in asks):
-            return None
-        return made_first(ways, self.bought.sourcing.tree) if any(w.made for w in ways) else ()
+    def _is_closer(self) -> Flags:
+        """Of each pair whether the purchase gives a line a way before the one it has.
 
-    def _is_closer(self, ask: Ask, key: str) -> bool:
-        """Whether a purchase gives a line a way before the one it has."""
-        ways = self.bought.of(ask).get(key, ())
-        return bool(ways) and ways[0].rank < self.bought.sourcing.ways_for_any(ask)[0].rank
+        A line that is poured just as written has none before.
+        """
+        lines, sourcing = self.found.lines, self.bought.sourcing
+        rows, width = lines.rows, max(1, len(self.helps.keys))
+        ways_to = [sourcing.ways_for_any(ask) for ask in lines.asks]
+        plain = np.array([not ways or _as_written(ways[0]) for ways in ways_to], np.bool_)
+        others = ~plain[rows.ask]
+        ask, of_spec = rows.ask[others], np.bincount(rows.spec[others], minlength=len(rows.counts))
+        pair, line = spread(self.spec, of_spec)
+        number = {key: place for place, key in enumerate(self.helps.keys)}
+        closer = [
+            each * width + number[key]
+            for each in np.unique(ask[line]).tolist()
+            for key, ways in self.bought.of(lines.asks[each]).items()
+            if key in number and ways[0].rank < ways_to[each][0].rank
+        ]
+        found = np.zeros(len(self.spec), np.bool_)
+        found[pair[np.isin(ask[line] * width + self.key[pair], closer)]] = True
+        return found
+
+
+def _as_written(way: Derivation) -> bool:
+    return way.exact and not way.steps and not way.choice

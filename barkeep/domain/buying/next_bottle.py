@@ -11,18 +11,18 @@ now, which single purchases could meet it; only those are weighed.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
-from functools import cached_property
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from operator import itemgetter
 from typing import TYPE_CHECKING, TypeAlias
 
+from barkeep.collector import collector_paused
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.buying.purchases import Candidate, Form, Purchases
 from barkeep.domain.ingredients.derivations import Derivation, Want
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.pouring.assessment import Assessment, asked_by_want, assess
+from barkeep.domain.pouring.assessment import Assessment, asked_by_want, assess, laid_out_before
 from barkeep.domain.pouring.made_first import made_first
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import (
@@ -38,7 +38,8 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
 
 if TYPE_CHECKING:
-    from barkeep.domain.buying.at_once import BoughtWays, Turning
+    from barkeep.domain.buying.at_once import BoughtWays, Turned, Turning
+    from barkeep.domain.pouring.book_lines import Flags
     from barkeep.domain.pouring.whole_book import Decided
 
 
@@ -56,6 +57,12 @@ def next_bottle(
     changes no answer.
     """
     memory = memory or Memory()
+    asked = ("next bottle", within)
+    return memory.answer(asked, snapshot, lambda: _next_bottle(snapshot, within, memory))
+
+
+@collector_paused()
+def _next_bottle(snapshot: Snapshot, within: Within, memory: Memory) -> tuple[Candidate, ...]:
     from barkeep.domain.buying.at_once import BoughtWays, turning  # numpy loads slowly
     from barkeep.domain.pouring.whole_book import decide
 
@@ -64,20 +71,26 @@ def next_bottle(
         ("buying", within), snapshot, asked_by_want, levels_matter=False
     )
     bought, found = BoughtWays(sourcing, ways), decided.drawn
-    sold = [key for key in sourcing.tree if _may_buy(key, sourcing)]
-    turned = memory.once(("turning", within), (found,), lambda: turning(found, bought, sold))
+
+    def turned() -> Turning:
+        sold = [key for key in sourcing.tree if _may_buy(key, sourcing)]
+        return turning(found, bought, sold)
+
+    turns = memory.once(("turning", within), (found,), turned)
     market = _Market(
         snapshot,
         sourcing,
         decided,
         bought=bought,
-        turning=turned,
-        _level=memory.by_spec(("short of much", within), snapshot),
+        turning=turns,
+        _level=laid_out_before(snapshot, within, memory),
         _tried=memory.by_spec(("tried one by one", within), snapshot),
+        _near=memory.by_spec(("near one by one", within), snapshot),
         _absent=memory.by_spec(("short of kinds", within), snapshot, levels_matter=False),
         _here=memory.once(("made here", within), (found,), dict),
     )
-    forms = tuple(map(market.weighed, sold))
+    last = memory.once(("weighed", within), (turns, snapshot.price_of), _Last)
+    forms = market.weighed(last)
     worth = tuple(each for each in forms if each.unlocks or not market.has(each))
     there = (snapshot.products, snapshot.owned, snapshot.always_there, snapshot.past)
     of = (snapshot.knowledge, *there, worth)
@@ -99,34 +112,43 @@ def unweighed(snapshot: Snapshot) -> tuple[str, ...]:
     )
 
 
-@dataclass(frozen=True)
-class _Judged:
-    """A spec as it stands now, whether it fails, and the lines that fail even alone."""
-
-    laid_out: Assessment
-    fails: bool
-    alone: tuple[int, ...]
-
-    @property
-    def name(self) -> str:
-        return self.laid_out.spec.name
-
-
-def _judged(spec: Spec, sourcing: Sourcing) -> _Judged:
-    """How a spec stands now."""
-    laid_out = assess(spec, sourcing)
-    fails = not laid_out.enough()
-    return _Judged(laid_out, fails, laid_out.alone_short() if fails else ())
-
-
 @dataclass(frozen=True, slots=True)
-class _Turned:
-    """A drink that a purchase turns, and what is said of it."""
+class _Singly:
+    """What looking at drinks one by one finds for a purchase, by their places in the book.
 
-    name: str
-    exactly: bool
-    lines: tuple[int, ...]
-    makes: tuple[MadeFrom, ...]
+    Beside each drink that it leaves one short stand the numbers of the lines it bears on.
+    """
+
+    turned: tuple[tuple[int, Turned], ...] = ()
+    near: tuple[tuple[int, tuple[int, ...]], ...] = ()
+
+
+@dataclass
+class _Last:
+    """What was weighed last: the form of each purchase, and what it came from.
+
+    `turns` and `nears` say of each pair of a `Turning` whether it counts as it stands; None
+    before anything was weighed.
+    """
+
+    turns: Flags | None = None
+    nears: Flags | None = None
+    singly: Mapping[str, _Singly] = field(default_factory=dict)
+    forms: tuple[Form, ...] = ()
+
+    def changed(
+        self, pairs: Turning, turns: Flags, nears: Flags, singly: Mapping[str, _Singly]
+    ) -> Iterable[int]:
+        """The numbers of the purchases whose form comes from other things now."""
+        if self.turns is None or self.nears is None:
+            return range(len(pairs.keys))
+        keys = singly.keys() | self.singly.keys()
+        differing = (key for key in keys if singly.get(key) != self.singly.get(key))
+        return {
+            *pairs.key[turns != self.turns].tolist(),
+            *pairs.near_key[nears != self.nears].tolist(),
+            *(pairs.number[key] for key in differing),
+        }
 
 
 @dataclass(frozen=True)
@@ -138,9 +160,10 @@ class _Market:
     decided: Decided
     bought: BoughtWays
     turning: Turning
-    _level: BySpec[_Judged]
-    _tried: BySpec[Mapping[str, _Turned]]
-    _absent: BySpec[_Judged]
+    _level: BySpec[Assessment]
+    _tried: BySpec[Mapping[str, Turned]]
+    _near: BySpec[Mapping[str, tuple[int, ...]]]
+    _absent: BySpec[Assessment]
     _here: dict[str, bool]
 
     @property
@@ -157,92 +180,128 @@ class _Market:
             self._here[key] = any(map(_is_made, self.sourcing.derivations.of(want)))
         return self._here[key]
 
-    def weighed(self, key: str) -> Form:
-        """What buying one ordinary bottle of it would do."""
-        turned, near = self._turned.get(key, ()), self._brought_near.get(key, ())
-        reasons = [(each.name, each.lines) for each in turned]
-        if not turned:
-            reasons = [(self._name(each), self._borne_on(each, key)) for each in near]
+    def weighed(self, last: _Last) -> tuple[Form, ...]:
+        """What buying one ordinary bottle of each would do.
+
+        A form that was weighed last is taken where nothing that it came from has changed.
+        """
+        pairs = self.turning
+        short = pairs.counted(pairs.spec, self.decided)
+        turns = short & pairs.fits(self.sourcing.supply.total) & pairs.is_clear
+        nears = pairs.counted(pairs.near_spec, self.decided)
+        singly = self._one_by_one(short & ~turns)
+        forms = dict(enumerate(last.forms))
+        turning, near = turns.tolist(), nears.tolist()
+        for number in last.changed(pairs, turns, nears, singly):
+            alone = singly.get(pairs.keys[number], _Singly())
+            forms[number] = self._form(number, turning, near, alone)
+        last.turns, last.nears, last.singly = turns, nears, singly
+        last.forms = tuple(forms[number] for number in range(len(pairs.keys)))
+        return last.forms
+
+    def _form(
+        self, number: int, turns: Sequence[bool], nears: Sequence[bool], singly: _Singly
+    ) -> Form:
+        """What buying one ordinary bottle would do; `turns` and `nears` are as in `_Last`."""
+        pairs, key = self.turning, self.turning.keys[number]
+        turned = [*self._turned_at_once(number, turns), *singly.turned]
+        starts, near_lines = pairs.near_starts, dict(singly.near)
+        near = [
+            pairs.near_place[each]
+            for each in range(starts[number], starts[number + 1])
+            if nears[each]
+        ]
+        if singly.turned:
+            turned.sort(key=itemgetter(0))
+        if near_lines:
+            near = sorted((*near, *near_lines))
+        drinks = [each for _place, each in turned]
+        reasons = [(each.name, each.lines) for each in drinks]
+        if not drinks:
+            reasons = [
+                (self._name(place), near_lines.get(place) or self._borne_on(place, key))
+                for place in near
+            ]
         return Form(
             ingredient=key,
-            unlocks=tuple(each.name for each in turned),
-            exactly=tuple(each.name for each in turned if each.exactly),
+            unlocks=tuple(each.name for each in drinks),
+            exactly=tuple(each.name for each in drinks if each.exactly),
             nearest=tuple(map(self._name, near)),
             price=self.snapshot.price_of.get(key),
             owned=key in self.sourcing.supply.owned,
             reason=tuple(reasons),
-            makes=tuple((each.name, each.makes) for each in turned if each.makes),
+            makes=tuple((each.name, each.makes) for each in drinks if each.makes),
         )
 
     def _name(self, place: int) -> str:
         return self.decided.specs[place].name
 
-    @cached_property
-    def _turned(self) -> Mapping[str, list[_Turned]]:
-        """Key -> the drinks that a purchase of it turns, as the book has them."""
-        found: dict[str, list[tuple[int, _Turned]]] = {}
-        for place, key, turned in (*self._turned_at_once(), *self._turned_one_by_one()):
-            found.setdefault(key, []).append((place, turned))
-        in_order = {key: sorted(some, key=itemgetter(0)) for key, some in found.items()}
-        return {key: [turned for _place, turned in some] for key, some in in_order.items()}
-
-    def _turned_at_once(self) -> Iterator[tuple[int, str, _Turned]]:
-        """Of the drinks that arrays decide; where those leave it open each is looked at."""
+    def _turned_at_once(self, number: int, turns: Sequence[bool]) -> Iterator[tuple[int, Turned]]:
         pairs = self.turning
-        fits = pairs.fits(self.sourcing.supply.total).tolist()
-        specs, keys = pairs.spec.tolist(), pairs.key.tolist()
-        for each in pairs.counted(pairs.spec, self.decided).tolist():
-            place, key = specs[each], pairs.keys[keys[each]]
-            exactly, made = pairs.exactly[each], pairs.made[each]
-            turned: _Turned | None
-            if fits[each] and exactly is not None and made is not None:
-                turned = _Turned(self._name(place), exactly, pairs.numbers[place], made)
-            else:
-                judged = self._absent.of(self.decided.specs[place], self._judged)
-                turned = self._looked_at(judged, key)
-            if turned is not None:
-                yield place, key, turned
+        for each in range(pairs.starts[number], pairs.starts[number + 1]):
+            turned = pairs.turned[each]
+            if turns[each] and turned is not None:
+                yield pairs.place[each], turned
 
-    def _turned_one_by_one(self) -> Iterator[tuple[int, str, _Turned]]:
-        """Of the drinks that are looked at one by one."""
-        for place, failing in self._failing.items():
-            for key, turned in self._tried.of(failing.laid_out.spec, self._try).items():
-                yield place, key, turned
+    def _one_by_one(self, unclear: Flags) -> Mapping[str, _Singly]:
+        """What looking at drinks finds: at those that no array decides, and at `unclear` pairs."""
+        pairs = self.turning
+        turned: dict[str, list[tuple[int, Turned]]] = {}
+        near: dict[str, list[tuple[int, tuple[int, ...]]]] = {}
+        for each in unclear.nonzero()[0].tolist():
+            place, key = pairs.place[each], pairs.keys[int(pairs.key[each])]
+            found = self._looked_at(self._absent.of(self.decided.specs[place], self._laid_out), key)
+            if found is not None:
+                turned.setdefault(key, []).append((place, found))
+        for place, spec in self._failing():
+            for key, found in self._tried.of(spec, self._try).items():
+                turned.setdefault(key, []).append((place, found))
+            for key, lines in self._near.of(spec, self._leaving_one_short).items():
+                near.setdefault(key, []).append((place, lines))
+        return {
+            key: _Singly(tuple(turned.get(key, ())), tuple(near.get(key, ())))
+            for key in turned.keys() | near.keys()
+        }
 
-    def _try(self, spec: Spec) -> Mapping[str, _Turned]:
+    def _failing(self) -> Iterator[tuple[int, Spec]]:
+        """The specs that no array decides and that cannot be made, each with its place."""
+        for place, spec in self.decided.undecided():
+            if not spec.unsettled and self._level.of(spec, self._laid_out).fails:
+                yield place, spec
+
+    def _laid_out(self, spec: Spec) -> Assessment:
+        return assess(spec, self.sourcing)
+
+    def _try(self, spec: Spec) -> Mapping[str, Turned]:
         """What each purchase that might turn a drink does for it.
 
         It must bear on every line that fails alone; where none does, on any.
         """
-        failing = self._level.of(spec, self._judged)
-        lines = failing.alone or failing.laid_out.numbers
-        bearing = [self._bearing_on(failing, each) for each in lines]
-        keys = set.intersection(*bearing) if failing.alone else set().union(*bearing)
+        failing = self._level.of(spec, self._laid_out)
+        bearing = [self._bearing_on(failing, each) for each in _to_be_helped(failing)]
+        keys = set.intersection(*bearing) if failing.short_alone else set().union(*bearing)
         sold = (key for key in keys if _may_buy(key, self.sourcing))
         tried = ((key, self._looked_at(failing, key)) for key in sold)
         return {key: turned for key, turned in tried if turned is not None}
 
-    def _looked_at(self, failing: _Judged, key: str) -> _Turned | None:
+    def _looked_at(self, failing: Assessment, key: str) -> Turned | None:
         """What really buying one does for a drink, None where it does not turn it."""
+        from barkeep.domain.buying.at_once import Turned
+
         after = self._after(failing, purchase(key, self.tree))
-        if not after.enough():
+        if after.fails:
             return None
         exactly, made = after.enough(exact=True), self._made_of(key, after)
-        return _Turned(failing.name, exactly, self._lines_borne_on(failing, key), made)
-
-    def _judged(self, spec: Spec) -> _Judged:
-        return _judged(spec, self.sourcing)
+        return Turned(failing.spec.name, exactly, self._lines_borne_on(failing, key), made)
 
     def _borne_on(self, place: int, key: str) -> tuple[int, ...]:
-        """The numbers of the lines of a drink that a purchase bears on."""
-        if place in self._failing:
-            return self._lines_borne_on(self._failing[place], key)
+        """The numbers of the lines of a drink decided by arrays that a purchase bears on."""
         lines = self.turning.lines[place]
         return tuple(number for number, ask in lines if key in self.bought.of(ask))
 
-    def _lines_borne_on(self, failing: _Judged, key: str) -> tuple[int, ...]:
+    def _lines_borne_on(self, failing: Assessment, key: str) -> tuple[int, ...]:
         """The numbers of the lines that fail by themselves, else of any, that a purchase helps."""
-        lines = failing.alone or failing.laid_out.numbers
+        lines = _to_be_helped(failing)
         return tuple(each for each in lines if key in self._bearing_on(failing, each))
 
     def _made_of(self, key: str, turned: Assessment) -> tuple[MadeFrom, ...]:
@@ -252,49 +311,28 @@ class _Market:
         ways = turned.chosen(turned.numbers, exact=turned.enough(exact=True))
         return made_first((way for way in ways if key in way.draws), self.tree)
 
-    @cached_property
-    def _failing(self) -> Mapping[int, _Judged]:
-        """The specs that no array decides and that cannot be made, by their places."""
-        judged = (
-            (place, self._level.of(spec, self._judged))
-            for place, spec in self.decided.undecided()
-            if not spec.unsettled
-        )
-        return {place: each for place, each in judged if each.fails}
-
-    @cached_property
-    def _brought_near(self) -> Mapping[str, list[int]]:
-        """Key -> the places of the failing drinks that a purchase of it leaves one short."""
-        near: dict[str, list[int]] = {}
-        pairs = self.turning
-        counted = pairs.counted(pairs.near_spec, self.decided)
-        specs, keys = pairs.near_spec[counted].tolist(), pairs.near_key[counted].tolist()
-        for place, key in zip(specs, keys, strict=True):
-            near.setdefault(pairs.keys[key], []).append(place)
-        for place, failing in self._failing.items():
-            for key in self._leaving_one_short(failing):
-                near.setdefault(key, []).append(place)
-        return {key: sorted(places) for key, places in near.items()}
-
-    def _leaving_one_short(self, failing: _Judged) -> Iterator[str]:
+    def _leaving_one_short(self, spec: Spec) -> Mapping[str, tuple[int, ...]]:
+        """Key of each purchase that leaves a failing drink one short -> the lines it bears on."""
+        failing = self._level.of(spec, self._laid_out)
         wants: dict[str, set[str]] = {}
-        for number in failing.alone:
-            wanted = failing.laid_out.lines[number].ingredient
+        for number in failing.short_alone:
+            wanted = failing.lines[number].ingredient
             bearing = self._bearing_on(failing, number)
             wants[wanted] = wants[wanted] & bearing if wanted in wants else bearing
-        for key in set().union(*wants.values()) if len(wants) > 1 else ():
-            if sum(key not in bearing for bearing in wants.values()) == 1:
-                yield key
+        return {
+            key: self._lines_borne_on(failing, key)
+            for key in (set().union(*wants.values()) if len(wants) > 1 else ())
+            if sum(key not in bearing for bearing in wants.values()) == 1
+            and _may_buy(key, self.sourcing)
+        }
 
-    def _bearing_on(self, failing: _Judged, number: int) -> set[str]:
+    def _bearing_on(self, failing: Assessment, number: int) -> set[str]:
         """Keys of which a purchase could help a line: a new way to it, or more of an old one."""
-        laid_out = failing.laid_out
-        drawn = {key for each in laid_out.choices[number] for key in each.derivation.draws}
-        return drawn | self.bought.of(laid_out.wants[number]).keys()
+        drawn = {key for each in failing.choices[number] for key in each.derivation.draws}
+        return drawn | self.bought.of(failing.wants[number]).keys()
 
-    def _after(self, judged: _Judged, bought: Stock) -> Assessment:
+    def _after(self, before: Assessment, bought: Stock) -> Assessment:
         """The spec laid out once more with the purchase in the bar."""
-        before = judged.laid_out
         some = tuple(
             before.widened(each, self._bought_choices(before, each, bought.ingredient))
             for each in before.numbers
@@ -310,6 +348,11 @@ class _Market:
         return choices(
             before.lines[number], derivations=bought, limits=limits, supply=supply, tree=self.tree
         )
+
+
+def _to_be_helped(failing: Assessment) -> Sequence[int]:
+    """The numbers of the lines that fail by themselves, else of all."""
+    return failing.short_alone or failing.numbers
 
 
 def _takes_making(way: Derivation, key: str) -> bool:

@@ -130,7 +130,8 @@ class Purchases:
         return recipe is not None and task_of(recipe, self.tree) == "cut"
 
     def _ordered(self, forms: Iterable[Form]) -> list[Form]:
-        return sorted(forms, key=self._to_buy_first)
+        some = list(forms)
+        return sorted(some, key=self._to_buy_first) if len(some) > 1 else some
 
     def _to_buy_first(self, form: Form) -> tuple[object, ...]:
         """What turns most, then most exactly, then ready tonight, then cheapest, then usual."""
@@ -245,10 +246,14 @@ def _without_the_lesser(
     """
     most_first = sorted(purchases, key=lambda some: -len(some[0].unlocks))
     kept: list[Sequence[Form]] = []
+    bought_for: dict[tuple[str, tuple[int, ...]], list[int]] = {}
     for forms in most_first:
-        better = (place for place, each in enumerate(kept) if _is_lesser(forms[0], each[0], tree))
-        place = next(better, None)
+        lead = forms[0]
+        likely = bought_for.get(lead.reason[0], ()) if lead.unlocks else ()
+        place = next((each for each in likely if _is_lesser(lead, kept[each][0], tree)), None)
         if place is None:
+            for reason in lead.reason:
+                bought_for.setdefault(reason, []).append(len(kept))
             kept.append(forms)
         else:
             kept[place] = (*kept[place], *forms)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 from math import inf
 
 from barkeep.domain.bar.snapshot import Snapshot
@@ -22,6 +23,7 @@ from barkeep.domain.pouring.sourcing import (
 )
 from barkeep.domain.pouring.supply import Pool, supply_of
 from barkeep.domain.pouring.usual import usual_pours
+from barkeep.domain.specs.by_spec import BySpec
 from barkeep.domain.specs.spec import Line, Spec
 
 
@@ -86,7 +88,17 @@ class Assessment:
         numbers = self.numbers if only is None else only
         return allows(self._ways(numbers, exact), self.supply, self.serves)
 
-    def alone_short(self) -> tuple[int, ...]:
+    def for_serves(self, serves: int) -> Assessment:
+        """The same for so many serves."""
+        return self if serves == self.serves else replace(self, serves=serves)
+
+    @cached_property
+    def fails(self) -> bool:
+        """Whether all lines together do not allow the serves asked for."""
+        return not self.enough()
+
+    @cached_property
+    def short_alone(self) -> tuple[int, ...]:
         """The numbers of the lines that cannot be met even alone."""
         return tuple(each for each in self.numbers if not self.enough([each]))
 
@@ -96,7 +108,7 @@ class Assessment:
         First every line that cannot be met even alone; then, where the rest
         cannot be poured together, the first line whose absence lets them.
         """
-        short = list(self.alone_short())
+        short = list(self.short_alone)
         kept = [each for each in self.numbers if each not in short]
         while kept and not self.enough(kept):
             dropped = next((each for each in kept if self._enough_without(kept, each)), kept[0])
@@ -198,6 +210,11 @@ def sourcing_for(snapshot: Snapshot, within: Within, memory: Memory | None = Non
 def asked_by_want(want: Want, _found: object) -> Iterable[str]:
     """What a want asks for, as `Memory` is told it."""
     return (want.ingredient,)
+
+
+def laid_out_before(snapshot: Snapshot, within: Within, memory: Memory) -> BySpec[Assessment]:
+    """The specs that were laid out for one serve before, where that still holds."""
+    return memory.by_spec(("laid out", within), snapshot)
 
 
 def assess(spec: Spec, sourcing: Sourcing, serves: int = 1) -> Assessment:

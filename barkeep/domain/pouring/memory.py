@@ -34,6 +34,7 @@ class Memory:
 
     _settled: dict[Hashable, _Settled] = field(default_factory=dict)
     _made: dict[Hashable, tuple[tuple[object, ...], object]] = field(default_factory=dict)
+    _answered: dict[Hashable, tuple[Snapshot, object]] = field(default_factory=dict)
 
     def once(self, what: Hashable, of: tuple[object, ...], make: Callable[[], Value]) -> Value:
         """What was made under this name last, where it was made of equal things; else made now."""
@@ -41,6 +42,13 @@ class Memory:
         if known is None or not _same(known[0], of):
             known = of, make()
             self._made[what] = known
+        return cast(Value, known[1])
+
+    def answer(self, question: Hashable, snapshot: Snapshot, make: Callable[[], Value]) -> Value:
+        """The last answer to a question where it was of the very same picture; else made now."""
+        known = self._answered.get(question)
+        if known is None or known[0] is not snapshot:
+            known = self._answered[question] = snapshot, make()
         return cast(Value, known[1])
 
     def recall(

@@ -20,7 +20,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.serves import Way
 from barkeep.domain.pouring.supply import Supply
 from barkeep.domain.pouring.usual import UsualPours
-from barkeep.domain.specs.spec import Line, Spec, base_ml, role, role_beside
+from barkeep.domain.specs.spec import Line, Spec, role
 
 if TYPE_CHECKING:
     from barkeep.domain.ingredients.graph import SubstitutionGraph
@@ -35,6 +35,8 @@ WITHIN: Mapping[Within, float] = {"exact": 1.0, "close": 0.8, "loose": 0.6}
 
 TOP_UP_ML = 90.0
 """What *top with* is taken to pour where a line gives no amount (*common practice*)."""
+PIECES_POURED = 1.0
+"""How many pieces a line takes that counts something and gives no amount."""
 
 
 class Terms(NamedTuple):
@@ -65,15 +67,7 @@ class Sourcing:
 
     def wants(self, line: Line, spec: Spec) -> tuple[Want, ...]:
         """What a line asks for, as the search takes it; any one of them will do."""
-        return self.wants_of(self._terms(line, spec, role(line, spec, self.tree)))
-
-    def terms_of(self, spec: Spec) -> Iterator[tuple[Line, Terms]]:
-        """Each required line of a spec with what it asks for."""
-        lines = spec.required_lines
-        largest = base_ml(lines, self.tree)
-        for line in lines:
-            does = role_beside(line, lambda: largest, self.tree)
-            yield line, self._terms(line, spec, does)
+        return self.wants_of(self.terms(line, spec, role(line, spec, self.tree)))
 
     def wants_of(self, terms: Terms) -> tuple[Want, ...]:
         """The wants of which any one will do."""
@@ -81,11 +75,16 @@ class Sourcing:
         strong = None if least is None else self.supply.strong(least) | self._sold(least)
         return tuple(Want(key, scopes, floor, strong, asked=asked) for key in wanted)
 
-    def _terms(self, line: Line, spec: Spec, does: Role) -> Terms:
+    def terms(self, line: Line, spec: Spec, does: Role) -> Terms:
+        """What decides the wants of a line that does this in the drink."""
         # With a stand-in for the garnish that gives it its name it is another drink.
         floor = WITHIN["exact"] if line.garnish and spec.requires(line) else self.floor
         scopes, asked = scopes_of(spec.technique, does), self.usual.asked(line, spec)
         return Terms(line.wanted, scopes, floor, least=line.min_abv_percent, asked=asked)
+
+    def plain_terms(self, key: str, scopes: frozenset[Scope]) -> Terms:
+        """The same of a line that asks for one kind and nothing beyond it."""
+        return Terms((key,), scopes, self.floor, least=None, asked=frozenset())
 
     def _sold(self, least_abv: float) -> frozenset[str]:
         """Keys of everything that is usually this strong when bought."""
@@ -129,7 +128,7 @@ def need(line: Line, tree: FamilyTree) -> float:
     """
     if line.quantity is not None:
         return line.quantity
-    return TOP_UP_ML if tree[line.ingredient].unit == "ml" else 1.0
+    return TOP_UP_ML if tree[line.ingredient].unit == "ml" else PIECES_POURED
 
 
 def thresholds(spec: Spec) -> tuple[float, ...]:

@@ -108,6 +108,10 @@ class UsualPours:
         default_factory=dict, repr=False, compare=False
     )
 
+    def may_ask(self, wanted: str) -> bool:
+        """Whether `asked` can find anything for a line that wants this and nothing else."""
+        return wanted in self.tree.special_below or wanted in self.house
+
     def asked(self, line: Line, spec: Spec) -> frozenset[str]:
         """The kinds poured only when asked for that the line or its usual pour asks for."""
         found = asked_in_words(line, spec, self.tree)

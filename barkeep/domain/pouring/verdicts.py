@@ -7,10 +7,17 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Literal, NamedTuple, get_args
 
+from barkeep.collector import collector_paused
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import EXACT, Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.pouring.assessment import Assessment, LineAnswer, assess, sourcing_for
+from barkeep.domain.pouring.assessment import (
+    Assessment,
+    LineAnswer,
+    assess,
+    laid_out_before,
+    sourcing_for,
+)
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.minded import Minded, minded_after, minded_of
 from barkeep.domain.pouring.runs import Serving, what_goes_in
@@ -140,16 +147,27 @@ def verdicts(
 
     Takes what `tonight` takes, and says what that says.
     """
+    memory = memory or Memory()
+    asked = ("verdicts", within, serves)
+    return memory.answer(asked, snapshot, lambda: _verdicts(snapshot, within, serves, memory))
+
+
+@collector_paused()
+def _verdicts(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -> Verdicts:
     from barkeep.domain.pouring.whole_book import decide  # numpy loads slowly
 
-    memory = memory or Memory()
     found, sourcing = decide(snapshot, within, serves, memory)
+    laid_out = laid_out_before(snapshot, within, memory)
     known: BySpec[_Standing] = memory.by_spec(("standing", within, serves), snapshot)
+
+    def standing_of(spec: Spec) -> _Standing:
+        return _standing(laid_out.of(spec, lambda each: assess(each, sourcing)).for_serves(serves))
+
     for place, spec in found.undecided():
-        standing = known.of(spec, lambda each: _standing(assess(each, sourcing, serves)))
+        standing = known.of(spec, standing_of)
         found.settle(place, VERDICTS.index(standing.verdict), standing.lacking)
     return Verdicts(
-        of=tuple(VERDICTS[code] for code in found.codes.tolist()),
+        of=tuple(map(VERDICTS.__getitem__, found.codes.tolist())),
         order=tuple(found.in_order()),  # the book is in the order of its names, which stays
     )
 
@@ -270,7 +288,7 @@ class _Standing:
 
 def _standing(laid_out: Assessment) -> _Standing:
     exact = laid_out.enough(exact=True)
-    short = () if exact or laid_out.enough() else laid_out.short_lines()
+    short = () if exact or not laid_out.fails else laid_out.short_lines()
     missing = tuple(dict.fromkeys(laid_out.lines[each].ingredient for each in short))
     return _Standing(exact, short, missing, len(missing) + len(laid_out.spec.unsettled))
 

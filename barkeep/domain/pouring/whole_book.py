@@ -20,112 +20,27 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from typing import TypeAlias
 
 import numpy as np
-from numpy.typing import NDArray
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.ingredients.derivations import Derivation, Want
+from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.pouring.assessment import sourcing_for
+from barkeep.domain.pouring.book_lines import (
+    Amounts,
+    BookLines,
+    Flags,
+    Numbering,
+    Numbers,
+    spread,
+)
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.sourcing import Sourcing, Terms, Within, need
+from barkeep.domain.pouring.sourcing import Sourcing, Within
 from barkeep.domain.specs.spec import Spec
-
-Numbers: TypeAlias = NDArray[np.int64]
-Amounts: TypeAlias = NDArray[np.float64]
-Flags: TypeAlias = NDArray[np.bool_]
-Ask: TypeAlias = tuple[Want, ...]
-"""What a line asks for: any one of these will do."""
 
 UNDECIDED = -1
 READY, STAND_IN, ONE_SHORT, SHORT = range(4)
 """What is known of a drink; the latter four are the places of the verdicts, best first."""
-
-
-@dataclass(frozen=True, slots=True)
-class _Asking:
-    """A required line: the number of its ask, what a serve takes, its ingredient's number."""
-
-    ask: int
-    amount: float
-    ingredient: int
-
-
-@dataclass(slots=True)
-class Numbering:
-    """The asks and ingredients by number, and each spec's lines as numbers.
-
-    It grows as specs come and is kept while neither the knowledge nor the
-    owner's usual pours change; a spec that is the same object is not read
-    again.
-    """
-
-    asks: dict[Terms, int]
-    ingredients: dict[str, int]
-    _lines: dict[int, tuple[Spec, tuple[_Asking, ...]]]
-
-    @classmethod
-    def empty(cls) -> Numbering:
-        """Nothing numbered yet."""
-        return cls({}, {}, {})
-
-    def lines_of(self, spec: Spec, sourcing: Sourcing) -> tuple[_Asking, ...]:
-        """The required lines of a spec."""
-        known = self._lines.get(id(spec))
-        if known is not None and known[0] is spec:
-            return known[1]
-        lines = tuple(
-            _Asking(
-                self.asks.setdefault(terms, len(self.asks)),
-                need(line, sourcing.tree),
-                self.ingredients.setdefault(line.ingredient, len(self.ingredients)),
-            )
-            for line, terms in sourcing.terms_of(spec)
-        )
-        self._lines[id(spec)] = spec, lines
-        return lines
-
-
-@dataclass(frozen=True, eq=False)
-class BookLines:
-    """The required lines of all specs, one row each, a spec's rows together and in order.
-
-    `spec` is the place of the spec in `specs`, the others are those of
-    `_Asking`. `is_strong` says of a spec that a line asks for a least
-    strength, `unsettled` how many lines of it nobody understands.
-    """
-
-    specs: tuple[Spec, ...]
-    asks: tuple[Ask, ...]
-    ingredients: tuple[str, ...]
-    spec: Numbers
-    ask: Numbers
-    amount: Amounts
-    ingredient: Numbers
-    is_strong: Flags
-    unsettled: Numbers
-
-
-def book_lines(specs: tuple[Spec, ...], numbering: Numbering, sourcing: Sourcing) -> BookLines:
-    """All specs as arrays."""
-    of_spec = [numbering.lines_of(spec, sourcing) for spec in specs]
-    lines = [line for some in of_spec for line in some]
-    return BookLines(
-        specs,
-        tuple(map(sourcing.wants_of, numbering.asks)),
-        tuple(numbering.ingredients),
-        spec=np.repeat(np.arange(len(specs)), [len(some) for some in of_spec]),
-        ask=np.array([line.ask for line in lines], np.int64),
-        amount=np.array([line.amount for line in lines], np.float64),
-        ingredient=np.array([line.ingredient for line in lines], np.int64),
-        is_strong=np.array([_asks_strength(spec) for spec in specs], np.bool_),
-        unsettled=np.array([len(spec.unsettled) for spec in specs], np.int64),
-    )
-
-
-def _asks_strength(spec: Spec) -> bool:
-    return any(line.min_abv_percent is not None for line in spec.lines)
 
 
 @dataclass(frozen=True, eq=False)
@@ -154,7 +69,9 @@ class Drawn:
         """Of each spec how many ingredients its lines without a way ask for, each once."""
         without = ~self.has_way
         return distinct(
-            self.lines.spec[without], self.lines.ingredient[without], len(self.lines.specs)
+            self.lines.rows.spec[without],
+            self.lines.rows.ingredient[without],
+            len(self.lines.specs),
         )
 
     def fits(self, there: Amounts, serves: int) -> Flags:
@@ -169,7 +86,7 @@ class Drawn:
 
     def _each(self, of_line: Flags) -> Flags:
         found = np.ones(len(self.lines.specs), np.bool_)
-        found[self.lines.spec[~of_line]] = False
+        found[self.lines.rows.spec[~of_line]] = False
         return found
 
 
@@ -181,19 +98,20 @@ def drawn(lines: BookLines, sourcing: Sourcing) -> Drawn:
     counts = np.array([len(some) for some in draws], np.int64)
     pools = np.array([pool for some in draws for pool, _rate in some], np.int64)
     rates = np.array([rate for some in draws for _pool, rate in some], np.float64)
-    row, entry = spread(lines.ask, counts)
-    pairs = lines.spec[row] * max(1, len(numbers)) + pools[entry]
+    rows = lines.rows
+    row, entry = spread(rows.ask, counts)
+    pairs = rows.spec[row] * max(1, len(numbers)) + pools[entry]
     both, place = np.unique(pairs, return_inverse=True)
     has_way = np.array([each is not None for each in firsts], np.bool_)
     has_exact = np.array([each is not None and each.exact for each in firsts], np.bool_)
     return Drawn(
         lines,
         tuple(numbers),
-        has_way=has_way[lines.ask],
-        has_exact=has_exact[lines.ask],
+        has_way=has_way[rows.ask],
+        has_exact=has_exact[rows.ask],
         spec=both // max(1, len(numbers)),
         pool=both % max(1, len(numbers)),
-        amount=np.bincount(place, lines.amount[row] * rates[entry], len(both)).astype(np.float64),
+        amount=np.bincount(place, rows.amount[row] * rates[entry], len(both)).astype(np.float64),
     )
 
 
@@ -210,23 +128,6 @@ def _draws(
             for key, rate in (way.draws.items() if way else ())
             if key not in always
         ]
-
-
-def spread(numbers: Numbers, counts: Numbers) -> tuple[Numbers, Numbers]:
-    """Rows of a table that stands for ragged lists, for each of some of the lists in turn.
-
-    `numbers` name lists, `counts` are the lengths of all lists that stand one
-    behind the other. Gives for each row the place in `numbers` and the place
-    in the table.
-
-    >>> spread(np.array([1, 0, 1]), np.array([1, 2]))
-    (array([0, 0, 1, 2, 2]), array([1, 2, 0, 1, 2]))
-    """
-    lengths = counts[numbers]
-    starts = (np.cumsum(counts) - counts)[numbers]
-    row = np.repeat(np.arange(len(numbers)), lengths)
-    within = np.arange(len(row)) - np.repeat(np.cumsum(lengths) - lengths, lengths)
-    return row, starts[row] + within
 
 
 def distinct(of: Numbers, what: Numbers, count: int) -> Numbers:
@@ -269,10 +170,10 @@ class Decided:
 def decided(found: Drawn, sourcing: Sourcing, serves: int) -> Decided:
     """Decide what can be decided for so many serves."""
     there = np.array([sourcing.supply.total(key) for key in found.pools], np.float64)
-    lacking = found.missing + found.lines.unsettled
+    lacking = found.missing + found.lines.rows.unsettled
     codes = np.minimum(ONE_SHORT - 1 + lacking, SHORT)
     codes[lacking == 0] = np.where(found.all_exact, READY, STAND_IN)[lacking == 0]
-    codes[~found.fits(there, serves) | found.lines.is_strong] = UNDECIDED
+    codes[~found.fits(there, serves) | found.lines.rows.is_strong] = UNDECIDED
     return Decided(found.lines.specs, codes, lacking, found)
 
 
@@ -285,10 +186,10 @@ def decide(
     """
     sourcing = sourcing_for(snapshot, within, memory)
     world = (snapshot.knowledge, sourcing.usual.house)
-    numbering = memory.once(("numbers", within), world, Numbering.empty)
+    numbering = memory.once(("numbers", within), world, Numbering)
     specs = snapshot.all_specs
     lines = memory.once(
-        ("lines", within), (*world, specs), lambda: book_lines(specs, numbering, sourcing)
+        ("lines", within), (*world, specs), lambda: numbering.book_lines(specs, sourcing)
     )
     owned = (lines, sourcing.supply.owned, sourcing.supply.always)
     found = memory.once(("drawn", within), owned, lambda: drawn(lines, sourcing))

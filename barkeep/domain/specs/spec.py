@@ -20,6 +20,8 @@ U = TypeVar("U")
 
 ACCENT_ML = 7.5
 """A line of no more than this is an accent (*common practice*: a quarter ounce)."""
+ACCENT_UNITS = frozenset({"dash", "drop", "pinch"})
+"""A line in one of these is an accent as well."""
 
 
 FEW_LINES = 3
@@ -178,7 +180,7 @@ def role(line: Line, spec: Spec, tree: FamilyTree) -> Role:
 
 def role_beside(line: Line, largest: Callable[[], float], tree: FamilyTree) -> Role:
     """What a line does in a drink whose `base_ml` is the `largest`, which is asked if need be."""
-    if line.quantity is None or line.unit in ("dash", "drop", "pinch"):
+    if line.quantity is None or line.unit in ACCENT_UNITS:
         return "accent"
     if tree[line.ingredient].unit != "ml":
         return "modifier"
