@@ -25,8 +25,8 @@ _COLOUR = re.compile(r"#[0-9a-f]{6}")
 Rgb = tuple[float, float, float]
 """Red, green and blue from 0 to 1."""
 
-CLOUDY = 0.3
-"""What is cloudier than this is called so."""
+CLOUDY = 0.03
+"""What is cloudier than this is no longer clear."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +48,7 @@ class Tint:
 
     @property
     def is_cloudy(self) -> bool:
-        """Whether one does not see through it."""
+        """Whether one does not see through it clearly."""
         return self.cloud > CLOUDY
 
 

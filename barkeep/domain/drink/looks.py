@@ -97,8 +97,11 @@ class Looks:
         return self.vessels[glass.key].holding(glass.brim_ml)
 
     def tint_of(self, kind: str, tree: FamilyTree) -> Tint:
-        """How a kind looks; one nobody has looked at is clear as water."""
-        return _nearest(kind, self.tints, tree) or WATER
+        """How a kind looks; one nobody has looked at is clear as water, a fruit is its flesh."""
+        liquid = _nearest(kind, self.tints, tree)
+        if liquid is not None or kind not in tree or not tree.is_a(kind, "fruit"):
+            return liquid or WATER
+        return tint(self.garnish_of(kind, tree).colour, FLESH)
 
     def garnish_of(self, kind: str, tree: FamilyTree) -> GarnishLook:
         """How a kind is drawn as a garnish."""
@@ -115,6 +118,8 @@ class Looks:
 
 
 WATER = tint("#fbfcfc", 0.0)
+FLESH = 0.9
+"""How cloudy fruit makes what it is blended into."""
 
 
 def _nearest(kind: str, said: Mapping[str, T], tree: FamilyTree) -> T | None:

@@ -15,7 +15,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import accumulate
 from typing import Literal
 
@@ -34,6 +34,8 @@ FLOATS = 0.917
 """The share of ice that lies in the liquid it floats on: its density in g/ml at 0 °C."""
 STRAW = ("swizzled", "blended")
 """Techniques whose drinks are sipped through a straw (*common practice*)."""
+SLUSH = 0.6
+"""How cloudy blended ice is."""
 MOST_PIECES = 5
 """More pieces of one garnish are not drawn, only told."""
 
@@ -205,6 +207,8 @@ def _parts(analysis: Analysis, looks: Looks, tree: FamilyTree) -> Iterator[tuple
     blend = [(_seen(each, looks, tree), each.volume_ml) for each in rest]
     mix = mixed([*blend, (WATER, melt if blend else 0.0)])
     if mix is not None:
+        if spec.technique == "blended":
+            mix = replace(mix, cloud=max(mix.cloud, SLUSH))
         yield mix, sum(volume for _, volume in blend) + melt
     yield from ((_seen(each, looks, tree), each.volume_ml) for each in above)
 
