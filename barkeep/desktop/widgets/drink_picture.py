@@ -50,7 +50,7 @@ class _Place:
 class DrinkPictureView(Picture):
     """Shows a drink; nothing at all where there is no picture of it."""
 
-    def __init__(self, high: int = 176) -> None:
+    def __init__(self, high: int = 152) -> None:
         super().__init__(NAME)
         self.shown: DrinkPicture | None = None
         """What is drawn."""

@@ -19,14 +19,16 @@ from dataclasses import dataclass, replace
 from itertools import accumulate
 from typing import Literal
 
+from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.shapes import Profile
-from barkeep.domain.drink.analysis import Analysis
+from barkeep.domain.drink.analysis import Analysis, analyse
 from barkeep.domain.drink.colours import Tint, mixed
-from barkeep.domain.drink.contents import Content
+from barkeep.domain.drink.contents import Content, pours_of
 from barkeep.domain.drink.ice import is_carbonated, is_poured_hot, lines_named
 from barkeep.domain.drink.looks import WATER, Form, Looks, Vessel, shipped_looks
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, counted, folded
+from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.specs.glasses import Glass, glass_as_written, ice_named
 from barkeep.domain.specs.spec import Line, Spec
 
@@ -146,6 +148,12 @@ def picture_of(analysis: Analysis, tree: FamilyTree) -> DrinkPicture | None:
         garnishes=garnishes,
         spills_ml=max(0.0, sum(each.volume_ml for each in layers) - _room(vessel.profile, ice)),
     )
+
+
+def poured_picture(drink: Drink, snapshot: Snapshot) -> DrinkPicture | None:
+    """A drink as it is poured tonight, stand-ins in the place of what is missing."""
+    poured = analyse(drink.spec, snapshot, pours=pours_of(drink))
+    return picture_of(poured, snapshot.knowledge.tree)
 
 
 def _ice(spec: Spec, glass: Glass) -> IceInGlass:
