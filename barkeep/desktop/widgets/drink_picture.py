@@ -78,9 +78,9 @@ def draw_drink(painter: QPainter, rect: QRectF, drink: DrinkPicture, tones: Tone
     inside = _outline(drink, place)
     _draw_behind(painter, drink, place, tones)
     if drink.vessel.made_of == "glass":
-        _draw_inside(painter, drink, place, inside, tones)
+        _draw_inside(painter, drink, place, inside, tones=tones)
     else:
-        _draw_outside(painter, drink, place, inside, tones)
+        _draw_outside(painter, drink, place, inside, tones=tones)
     _draw_stand(painter, drink, place, tones)
     _draw_rim(painter, drink, place)
     _draw_garnishes(painter, drink, place, tones)
@@ -115,7 +115,7 @@ def _round_off(path: QPainterPath, points: list[QPointF]) -> None:
 
 
 def _draw_inside(
-    painter: QPainter, drink: DrinkPicture, place: _Place, inside: QPainterPath, tones: Tones
+    painter: QPainter, drink: DrinkPicture, place: _Place, inside: QPainterPath, *, tones: Tones
 ) -> None:
     closed = QPainterPath(inside)
     closed.closeSubpath()
@@ -177,7 +177,7 @@ def _draw_ice(painter: QPainter, drink: DrinkPicture, place: _Place, tones: Tone
     if drink.ice == "large":
         side = drink.ice_side_cm
         foot = max(drink.vessel.profile.base_cm, drink.surface_cm - 0.917 * side)
-        _draw_cube(painter, place, 0.0, foot + side / 2.0, side, 4.0)
+        _draw_cube(painter, place.at(0.0, foot + side / 2.0), side * place.scale, 4.0)
         return
     _draw_heap(painter, drink, place)
 
@@ -196,17 +196,17 @@ def _draw_heap(painter: QPainter, drink: DrinkPicture, place: _Place) -> None:
             shift = ((row * 7 + number * 3) % 5 - 2) * 0.06 * side
             x = 0.0 if fit == 1 else -wide / 2.0 + wide * number / (fit - 1)
             tilt = ((row * 31 + number * 17) % 9 - 4) * 7.0
-            _draw_cube(painter, place, x + shift, height + shift, side * 0.92, tilt)
+            _draw_cube(
+                painter, place.at(x + shift, height + shift), side * 0.92 * place.scale, tilt
+            )
         row, height = row + 1, height + side * 0.98
 
 
-def _draw_cube(
-    painter: QPainter, place: _Place, x_cm: float, y_cm: float, side_cm: float, tilt: float
-) -> None:
+def _draw_cube(painter: QPainter, middle: QPointF, side: float, tilt: float) -> None:
+    """A piece of ice; in pixels and degrees."""
     painter.save()
-    painter.translate(place.at(x_cm, y_cm))
+    painter.translate(middle)
     painter.rotate(tilt)
-    side = side_cm * place.scale
     painter.drawRoundedRect(QRectF(-side / 2, -side / 2, side, side), side * 0.16, side * 0.16)
     painter.restore()
 
@@ -242,7 +242,7 @@ _METAL: Mapping[Stuff, str] = {"glass": "#000000", "metal": "#b9bcb6", "ceramic"
 
 
 def _draw_outside(
-    painter: QPainter, drink: DrinkPicture, place: _Place, inside: QPainterPath, tones: Tones
+    painter: QPainter, drink: DrinkPicture, place: _Place, inside: QPainterPath, *, tones: Tones
 ) -> None:
     """A cup that shows nothing of what is in it but what stands above its brim."""
     _draw_above_brim(painter, drink, place, tones)
@@ -270,7 +270,12 @@ def _draw_above_brim(painter: QPainter, drink: DrinkPicture, place: _Place, tone
     wide = _width_at(drink, brim)
     for number in range(9):
         x = (number / 8.0 - 0.5) * wide * 0.84
-        _draw_cube(painter, place, x, brim + 0.75 * cos(x / wide * pi), 1.0, number * 37.0 % 60.0)
+        _draw_cube(
+            painter,
+            place.at(x, brim + 0.75 * cos(x / wide * pi)),
+            place.scale,
+            number * 37.0 % 60.0,
+        )
 
 
 def _draw_stand(painter: QPainter, drink: DrinkPicture, place: _Place, tones: Tones) -> None:
@@ -349,8 +354,21 @@ def _draw_steam(painter: QPainter, drink: DrinkPicture, place: _Place, tones: To
         painter.drawPath(path)
 
 
-Draws = Callable[[QPainter, QPointF, float, QColor, int], None]
-"""Draws one piece at a place in pixels; a centimetre is so many; the piece has a number."""
+@dataclass(frozen=True, slots=True)
+class _Piece:
+    """One piece of a garnish: where it is drawn, how many pixels a centimetre is, which it is."""
+
+    at: QPointF
+    cm: float
+    colour: QColor
+    number: int
+
+    def off(self, x_cm: float, y_cm: float) -> QPointF:
+        """A place so far to the right and down from it."""
+        return self.at + QPointF(x_cm, y_cm) * self.cm
+
+
+Draws = Callable[[QPainter, _Piece], None]
 
 
 def _draw_garnishes(painter: QPainter, drink: DrinkPicture, place: _Place, tones: Tones) -> None:
@@ -361,7 +379,7 @@ def _draw_garnishes(painter: QPainter, drink: DrinkPicture, place: _Place, tones
             colour = QColor(each.colour)
             painter.setPen(QPen(colour.darker(150), 1.0))
             painter.setBrush(colour)
-            _FORMS[each.form](painter, place.at(x, y), place.scale, colour, piece)
+            _FORMS[each.form](painter, _Piece(place.at(x, y), place.scale, colour, piece))
 
 
 def _where(
@@ -388,140 +406,173 @@ def _where(
 _SUNK = ("olive", "onion", "cherry")
 
 
-def _draw_peel(painter: QPainter, at: QPointF, cm: float, colour: QColor, _piece: int) -> None:
-    pen = QPen(colour, 0.55 * cm)
+def _draw_peel(painter: QPainter, piece: _Piece) -> None:
+    pen = QPen(piece.colour, 0.55 * piece.cm)
     pen.setCapStyle(Qt.PenCapStyle.RoundCap)
     painter.setPen(pen)
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    path = QPainterPath(at + QPointF(-1.3 * cm, 0.5 * cm))
+    path = QPainterPath(piece.off(-1.3, 0.5))
     path.cubicTo(
-        at + QPointF(-0.6 * cm, -1.6 * cm),
-        at + QPointF(0.5 * cm, 0.9 * cm),
-        at + QPointF(0.9 * cm, -1.0 * cm),
+        piece.off(-0.6, -1.6),
+        piece.off(0.5, 0.9),
+        piece.off(0.9, -1.0),
     )
     painter.drawPath(path)
 
 
-def _draw_wheel(painter: QPainter, at: QPointF, cm: float, colour: QColor, _piece: int) -> None:
-    radius = 1.9 * cm
-    middle = at - QPointF(0.0, 0.8 * cm)
+def _draw_wheel(painter: QPainter, piece: _Piece) -> None:
+    radius = 1.9 * piece.cm
+    middle = piece.off(0.0, -0.8)
     painter.drawEllipse(middle, radius, radius)
-    painter.setBrush(colour.lighter(135))
-    painter.setPen(QPen(QColor("#fff8e6"), 0.16 * cm))
+    painter.setBrush(piece.colour.lighter(135))
+    painter.setPen(QPen(QColor("#fff8e6"), 0.16 * piece.cm))
     painter.drawEllipse(middle, radius * 0.84, radius * 0.84)
     for spoke in range(8):
         angle = spoke * pi / 4.0 + 0.2
         painter.drawLine(middle, middle + QPointF(cos(angle), sin(angle)) * radius * 0.78)
 
 
-def _draw_wedge(painter: QPainter, at: QPointF, cm: float, colour: QColor, _piece: int) -> None:
-    middle = at - QPointF(0.0, 0.2 * cm)
-    box = QRectF(middle.x() - 1.7 * cm, middle.y() - 1.7 * cm, 3.4 * cm, 3.4 * cm)
+def _draw_wedge(painter: QPainter, piece: _Piece) -> None:
+    middle = piece.off(0.0, -0.2)
+    box = QRectF(
+        middle.x() - 1.7 * piece.cm, middle.y() - 1.7 * piece.cm, 3.4 * piece.cm, 3.4 * piece.cm
+    )
     painter.drawChord(box, 20 * 16, 180 * 16)
     painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(colour.lighter(140))
-    painter.drawChord(box.adjusted(0.25 * cm, 0.25 * cm, -0.25 * cm, -0.25 * cm), 20 * 16, 180 * 16)
+    painter.setBrush(piece.colour.lighter(140))
+    painter.drawChord(
+        box.adjusted(0.25 * piece.cm, 0.25 * piece.cm, -0.25 * piece.cm, -0.25 * piece.cm),
+        20 * 16,
+        180 * 16,
+    )
 
 
-def _draw_slice(painter: QPainter, at: QPointF, cm: float, colour: QColor, piece: int) -> None:
+def _draw_slice(painter: QPainter, piece: _Piece) -> None:
     painter.save()
-    painter.translate(at)
-    painter.rotate(24.0 + 14.0 * piece)
-    painter.drawEllipse(QPointF(0.0, -0.8 * cm), 0.7 * cm, 1.8 * cm)
+    painter.translate(piece.at)
+    painter.rotate(24.0 + 14.0 * piece.number)
+    painter.drawEllipse(QPointF(0.0, -0.8 * piece.cm), 0.7 * piece.cm, 1.8 * piece.cm)
     painter.restore()
 
 
-def _draw_round(painter: QPainter, at: QPointF, cm: float, colour: QColor, _piece: int) -> None:
-    painter.drawEllipse(at, 0.75 * cm, 0.75 * cm)
+def _draw_round(painter: QPainter, piece: _Piece) -> None:
+    painter.drawEllipse(piece.at, 0.75 * piece.cm, 0.75 * piece.cm)
     painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(colour.lighter(165))
-    painter.drawEllipse(at + QPointF(-0.25 * cm, -0.28 * cm), 0.17 * cm, 0.17 * cm)
+    painter.setBrush(piece.colour.lighter(165))
+    painter.drawEllipse(piece.off(-0.25, -0.28), 0.17 * piece.cm, 0.17 * piece.cm)
 
 
-def _draw_cherry(painter: QPainter, at: QPointF, cm: float, colour: QColor, piece: int) -> None:
+def _draw_cherry(painter: QPainter, piece: _Piece) -> None:
     pen = painter.pen()
-    painter.setPen(QPen(colour.darker(170), 0.12 * cm))
-    stalk = QPainterPath(at)
-    stalk.quadTo(at + QPointF(0.1 * cm, -1.4 * cm), at + QPointF(0.9 * cm, -2.0 * cm))
+    painter.setPen(QPen(piece.colour.darker(170), 0.12 * piece.cm))
+    stalk = QPainterPath(piece.at)
+    stalk.quadTo(piece.off(0.1, -1.4), piece.off(0.9, -2.0))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawPath(stalk)
     painter.setPen(pen)
-    painter.setBrush(colour)
-    _draw_round(painter, at, cm, colour, piece)
+    painter.setBrush(piece.colour)
+    _draw_round(painter, piece)
 
 
-def _draw_olive(painter: QPainter, at: QPointF, cm: float, colour: QColor, _piece: int) -> None:
-    painter.drawEllipse(at, 0.95 * cm, 0.72 * cm)
+def _draw_olive(painter: QPainter, piece: _Piece) -> None:
+    painter.drawEllipse(piece.at, 0.95 * piece.cm, 0.72 * piece.cm)
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(QColor("#b9402c"))
-    painter.drawEllipse(at + QPointF(0.68 * cm, 0.0), 0.22 * cm, 0.22 * cm)
+    painter.drawEllipse(piece.off(0.68, 0.0), 0.22 * piece.cm, 0.22 * piece.cm)
 
 
-def _draw_berry(painter: QPainter, at: QPointF, cm: float, colour: QColor, _piece: int) -> None:
-    middle = at - QPointF(0.4 * cm, 0.3 * cm)
-    painter.drawEllipse(middle, 0.85 * cm, 0.95 * cm)
+def _draw_berry(painter: QPainter, piece: _Piece) -> None:
+    middle = piece.off(-0.4, -0.3)
+    painter.drawEllipse(middle, 0.85 * piece.cm, 0.95 * piece.cm)
     painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(colour.lighter(150))
+    painter.setBrush(piece.colour.lighter(150))
     for across, up in _scattered(7, 2):
         painter.drawEllipse(
-            middle + QPointF((across - 0.5) * 1.1 * cm, (up - 0.5) * 1.2 * cm), 0.1 * cm, 0.1 * cm
+            middle + QPointF((across - 0.5) * 1.1 * piece.cm, (up - 0.5) * 1.2 * piece.cm),
+            0.1 * piece.cm,
+            0.1 * piece.cm,
         )
 
 
-def _draw_leaves(painter: QPainter, at: QPointF, cm: float, colour: QColor, _piece: int) -> None:
+def _draw_leaves(painter: QPainter, piece: _Piece) -> None:
     for turn, long in ((-64.0, 1.7), (58.0, 1.7), (-28.0, 2.3), (26.0, 2.2), (0.0, 2.6)):
         painter.save()
-        painter.translate(at)
+        painter.translate(piece.at)
         painter.rotate(turn)
         leaf = QPainterPath(QPointF(0.0, 0.0))
-        leaf.cubicTo(0.9 * cm, -0.4 * long * cm, 0.6 * cm, -0.9 * long * cm, 0.0, -long * cm)
-        leaf.cubicTo(-0.6 * cm, -0.9 * long * cm, -0.9 * cm, -0.4 * long * cm, 0.0, 0.0)
+        leaf.cubicTo(
+            0.9 * piece.cm,
+            -0.4 * long * piece.cm,
+            0.6 * piece.cm,
+            -0.9 * long * piece.cm,
+            0.0,
+            -long * piece.cm,
+        )
+        leaf.cubicTo(
+            -0.6 * piece.cm,
+            -0.9 * long * piece.cm,
+            -0.9 * piece.cm,
+            -0.4 * long * piece.cm,
+            0.0,
+            0.0,
+        )
         painter.drawPath(leaf)
-        painter.drawLine(QPointF(0.0, 0.0), QPointF(0.0, -0.8 * long * cm))
+        painter.drawLine(QPointF(0.0, 0.0), QPointF(0.0, -0.8 * long * piece.cm))
         painter.restore()
 
 
-def _draw_sprig(painter: QPainter, at: QPointF, cm: float, colour: QColor, _piece: int) -> None:
-    painter.setPen(QPen(colour.darker(130), 0.2 * cm))
-    top = at + QPointF(0.9 * cm, -3.2 * cm)
-    painter.drawLine(at, top)
+def _draw_sprig(painter: QPainter, piece: _Piece) -> None:
+    painter.setPen(QPen(piece.colour.darker(130), 0.2 * piece.cm))
+    top = piece.off(0.9, -3.2)
+    painter.drawLine(piece.at, top)
     for step in range(1, 9):
-        stem = at + (top - at) * (step / 8.0)
+        stem = piece.at + (top - piece.at) * (step / 8.0)
         for side in (-1.0, 1.0):
-            painter.drawLine(stem, stem + QPointF(side * 0.6 * cm, -0.35 * cm))
+            painter.drawLine(stem, stem + QPointF(side * 0.6 * piece.cm, -0.35 * piece.cm))
 
 
-def _draw_flower(painter: QPainter, at: QPointF, cm: float, colour: QColor, _piece: int) -> None:
+def _draw_flower(painter: QPainter, piece: _Piece) -> None:
     for petal in range(5):
         angle = petal * 2.0 * pi / 5.0 - pi / 2.0
-        painter.drawEllipse(at + QPointF(cos(angle), sin(angle)) * 0.65 * cm, 0.48 * cm, 0.48 * cm)
+        painter.drawEllipse(
+            piece.at + QPointF(cos(angle), sin(angle)) * 0.65 * piece.cm,
+            0.48 * piece.cm,
+            0.48 * piece.cm,
+        )
     painter.setBrush(QColor("#f0d060"))
-    painter.drawEllipse(at, 0.3 * cm, 0.3 * cm)
+    painter.drawEllipse(piece.at, 0.3 * piece.cm, 0.3 * piece.cm)
 
 
-def _draw_blade(painter: QPainter, at: QPointF, cm: float, colour: QColor, piece: int) -> None:
+def _draw_blade(painter: QPainter, piece: _Piece) -> None:
     painter.save()
-    painter.translate(at)
-    painter.rotate(-9.0 + 7.0 * piece)
-    blade = QRectF(-0.42 * cm, -3.4 * cm, 0.84 * cm, 4.4 * cm)
-    painter.drawRoundedRect(blade, 0.36 * cm, 0.36 * cm)
+    painter.translate(piece.at)
+    painter.rotate(-9.0 + 7.0 * piece.number)
+    blade = QRectF(-0.42 * piece.cm, -3.4 * piece.cm, 0.84 * piece.cm, 4.4 * piece.cm)
+    painter.drawRoundedRect(blade, 0.36 * piece.cm, 0.36 * piece.cm)
     painter.restore()
 
 
-def _draw_beans(painter: QPainter, at: QPointF, cm: float, colour: QColor, _piece: int) -> None:
-    painter.drawEllipse(at, 0.5 * cm, 0.24 * cm)
+def _draw_beans(painter: QPainter, piece: _Piece) -> None:
+    painter.drawEllipse(piece.at, 0.5 * piece.cm, 0.24 * piece.cm)
 
 
-def _draw_dust(painter: QPainter, at: QPointF, cm: float, colour: QColor, _piece: int) -> None:
+def _draw_dust(painter: QPainter, piece: _Piece) -> None:
     painter.setPen(Qt.PenStyle.NoPen)
     for across, up in _scattered(26, 1):
-        grain = QPointF((across - 0.35) * 4.0 * cm, -up * 0.28 * cm)
-        painter.drawEllipse(at + grain, 0.9, 0.9)
+        grain = QPointF((across - 0.35) * 4.0 * piece.cm, -up * 0.28 * piece.cm)
+        painter.drawEllipse(piece.at + grain, 0.9, 0.9)
 
 
-def _draw_piece(painter: QPainter, at: QPointF, cm: float, colour: QColor, _piece: int) -> None:
+def _draw_piece(painter: QPainter, piece: _Piece) -> None:
     painter.drawRoundedRect(
-        QRectF(at.x() - 0.9 * cm, at.y() - 1.1 * cm, 1.5 * cm, 1.3 * cm), 0.3 * cm, 0.3 * cm
+        QRectF(
+            piece.at.x() - 0.9 * piece.cm,
+            piece.at.y() - 1.1 * piece.cm,
+            1.5 * piece.cm,
+            1.3 * piece.cm,
+        ),
+        0.3 * piece.cm,
+        0.3 * piece.cm,
     )
 
 

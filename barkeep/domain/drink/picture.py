@@ -51,6 +51,11 @@ _BELOW = re.compile(
     re.IGNORECASE,
 )
 _LAYERED = re.compile(r"\b(?:in\s+layers|layered|layer\s+(?:the\s+\w+\s+)?in\b|layer\s+them)", re.I)
+_OVER_ICE = re.compile(
+    r"\b(?:over|onto)\s+(?P<what>(?:[\w-]+\s+){0,3}?(?:ice|cubes?|spheres?|blocks?))\b",
+    re.IGNORECASE,
+)
+"""The ice that a drink is built on or strained over, where its spec names none by itself."""
 _STRAW = re.compile(r"\bstraws?\b")
 
 
@@ -158,7 +163,10 @@ def poured_picture(drink: Drink, snapshot: Snapshot) -> DrinkPicture | None:
 
 def _ice(spec: Spec, glass: Glass) -> IceInGlass:
     """The ice in the glass; what is blended has it in it already."""
-    found = None if spec.technique in ("blended", "hot") else ice_named(spec.ice)
+    if spec.technique in ("blended", "hot"):
+        return IceInGlass("none", 0.0)
+    over = None if spec.ice else _OVER_ICE.search(spec.method)
+    found = ice_named(over["what"] if over else spec.ice)
     if found is None or found.key == "none":
         return IceInGlass("none", 0.0)
     form: IceForm = (
