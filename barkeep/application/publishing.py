@@ -45,6 +45,7 @@ from barkeep.domain.cautions.cautions import (
     occasion_of,
 )
 from barkeep.domain.drink.analysis import analyse
+from barkeep.domain.drink.picture import picture_of
 from barkeep.domain.drink.words import caution_in_words
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.minded import Minded
@@ -107,6 +108,7 @@ def drink_facts(spec: Spec, snapshot: Snapshot, *, words: Words = "brief") -> Dr
             *(NOT_UNDERSTOOD.format(each.named) for each in spec.unsettled),
             *_cautions_in_words(minded, occasion, tree, words),
         ),
+        picture=picture_of(found, tree),
     )
 
 

@@ -10,6 +10,7 @@ from barkeep.domain.cautions.allergens import brought_in_sentence
 from barkeep.domain.cautions.cautions import IN_GENERAL, Caution, Level, of_tier
 from barkeep.domain.drink.analysis import Analysis, analyse
 from barkeep.domain.drink.balance import Quality
+from barkeep.domain.drink.picture import DrinkPicture, picture_of
 from barkeep.domain.drink.words import (
     LABEL_FIRST,
     Fact,
@@ -78,6 +79,7 @@ class AnalysisView:
     minded: Minded
     general: tuple[Caution, ...]
     uncertain: tuple[str, ...]
+    picture: DrinkPicture | None
 
     @property
     def before_anyone_drinks(self) -> str:
@@ -151,6 +153,7 @@ def view_of(spec: Spec, snapshot: Snapshot) -> AnalysisView | None:
         minded=analysis.minded,
         general=analysis.general_cautions,
         uncertain=analysis.uncertain,
+        picture=picture_of(analysis, snapshot.knowledge.tree),
     )
 
 

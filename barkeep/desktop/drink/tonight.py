@@ -30,6 +30,7 @@ from barkeep.desktop.widgets.delegates import (
     VerdictDelegate,
 )
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
+from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.empty_state import WIDER, EmptyState
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import row_of
@@ -38,6 +39,7 @@ from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.cautions.cautions import IN_GENERAL
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.at_the_bar import facts_tonight
+from barkeep.domain.drink.picture import poured_picture
 from barkeep.domain.drink.search import facts_for
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, capitalised
@@ -118,13 +120,13 @@ class TonightScreen(TableScreen[TonightRow]):
         self.serves = number_field("Serves", 1, 99)
         self.also_short = QCheckBox("Also what cannot be made")
         self.filters = TonightFilters()
-        self._badge = VerdictBadge("short")
+        self._badge, self._picture = VerdictBadge("short"), DrinkPictureView()
         self._buttons = (
             button("Open the spec", self._open_spec),
             button(ALL_CAUTIONS, self.show_all_cautions),
             button("What stands in?", self._ask_for_stand_ins),
         )
-        """With the badge the details' own, from the first on."""
+        """With the badge and the picture the details' own, from the first on."""
         self._prepare_filters()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
         set_widths(self.view, (222, 98, 70, 92, 60))
@@ -222,9 +224,11 @@ class TonightScreen(TableScreen[TonightRow]):
             _subtitle(row, self._tree),
             sections,
             top=self._badge,
+            beside=self._picture,
             buttons=self._buttons,
         )
         self._buttons[-1].setVisible(bool(row.missing))
+        self._picture.show_picture(poured_picture(row, self.context.bar.snapshot))
 
     def show_all_cautions(self) -> None:
         """Show every caution of the chosen drink, with its authority."""

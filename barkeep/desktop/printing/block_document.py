@@ -24,7 +24,7 @@ from PySide6.QtGui import (
     QTextTableFormat,
 )
 
-from barkeep.documents.printed.blocks import Block, Rows, Tick
+from barkeep.documents.printed.blocks import Rows, Tick, Words
 from barkeep.documents.printed.templates import Align, BlockStyle, Font, Template
 
 PER_POINT = 10.0
@@ -83,7 +83,7 @@ class Box:
 
 
 def document_of(
-    blocks: Sequence[Block], template: Template, width: float, scale: float = 1.0
+    blocks: Sequence[Words], template: Template, width: float, scale: float = 1.0
 ) -> QTextDocument:
     """A document of this width, its type `scale` times what the template says."""
     return _Writer(template, width, scale).written(blocks)
@@ -96,6 +96,27 @@ def rules_of(document: QTextDocument) -> tuple[RuledLine, ...]:
         below = document.documentLayout().blockBoundingRect(block).bottom()
         found.append(RuledLine(below + block.blockFormat().bottomMargin() * ABOVE_RULE, colour))
     return tuple(found)
+
+
+def breaks_a_word(document: QTextDocument) -> bool:
+    """Whether a line ends within a word, for want of room."""
+    return any(_ends_within_words(block) for block in _blocks_of(document))
+
+
+def _ends_within_words(block: QTextBlock) -> bool:
+    text, layout = block.text(), block.layout()
+    ends = (
+        layout.lineAt(number).textStart() + layout.lineAt(number).textLength()
+        for number in range(layout.lineCount() - 1)
+    )
+    return any(text[end - 1].isalnum() and text[end].isalnum() for end in ends)
+
+
+def _blocks_of(document: QTextDocument) -> Iterator[QTextBlock]:
+    block = document.begin()
+    while block.isValid():
+        yield block
+        block = block.next()
 
 
 def boxes_of(document: QTextDocument) -> tuple[Box, ...]:
@@ -112,11 +133,9 @@ def boxes_of(document: QTextDocument) -> tuple[Box, ...]:
 
 def _with_property(document: QTextDocument, which: int) -> Iterator[tuple[QTextBlock, Any]]:
     """The paragraphs that have a property of ours, and what it says."""
-    block = document.begin()
-    while block.isValid():
+    for block in _blocks_of(document):
         if kept := block.blockFormat().property(which):
             yield block, kept
-        block = block.next()
 
 
 def font_for(template: Template, style: BlockStyle, scale: float = 1.0) -> QFont:
@@ -151,7 +170,7 @@ class _Writer:
         self._cursor = QTextCursor(self._document)
         self._at_empty_block = True
 
-    def written(self, blocks: Sequence[Block]) -> QTextDocument:
+    def written(self, blocks: Sequence[Words]) -> QTextDocument:
         for block in blocks:
             style = self._template.style(block.style)
             if isinstance(block, Rows):

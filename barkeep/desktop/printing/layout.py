@@ -1,9 +1,11 @@
 """Lay a job out on pages, a little at a time: nothing is ever cut off.
 
-Cards and labels are fitted into their place by smaller type, and go on on
-another card where that is not enough. What flows is kept together where it can
-be: Qt heeds no wish to keep a paragraph from breaking, so each group is a
-document of its own.
+The type of cards and labels grows until they are full, and is made smaller where they
+do not fit; they go on on another card where that is not enough. A drink is drawn in the
+room that its words leave, and its words are left a little less large for it.
+
+What flows is kept together where it can be: Qt heeds no wish to keep a paragraph from
+breaking, so each group is a document of its own.
 """
 
 from __future__ import annotations
@@ -15,16 +17,38 @@ from math import sqrt
 from PySide6.QtCore import QRectF, QSizeF
 from PySide6.QtGui import QTextDocument
 
-from barkeep.desktop.printing.block_document import document_of, from_mm, from_points, rules_of
-from barkeep.desktop.printing.pages import Framed, Note, Placed, PrintedPage
-from barkeep.documents.printed.blocks import Group, Rows
+from barkeep.desktop.printing.block_document import (
+    breaks_a_word,
+    document_of,
+    from_mm,
+    from_points,
+    rules_of,
+)
+from barkeep.desktop.printing.pages import Drawn, Framed, Note, Placed, PrintedPage
+from barkeep.documents.printed.blocks import (
+    Block,
+    Drawing,
+    Group,
+    Rows,
+    Text,
+    Tick,
+    Words,
+    without_drawings,
+)
 from barkeep.documents.printed.jobs import CardJob, FlowJob, Job
 from barkeep.documents.printed.paper import Size, cut_marks
 from barkeep.documents.printed.templates import Template
+from barkeep.domain.drink.picture import DrinkPicture
 
 SCALE_STEP = 0.04
-LARGEST_SCALE = 1.45
+LARGEST_SCALE = 2.6
 """However large a card is, its type grows no more than this."""
+GROWS = 1.5
+"""Beyond what suits its size, the type of a card with few words grows no more than this."""
+DRAWN_SHARE = 0.3
+"""Of the height of a card, the least that a drink is drawn in."""
+LEAST_DRAWN_SCALE = 0.9
+"""No words are set smaller than this for the sake of a drawing."""
 CONTINUED_SCALE = 0.85
 """The type of what goes on on another card: there is room enough then."""
 
@@ -51,6 +75,7 @@ class _Face:
     number: int
     of: int
     title: str
+    picture: DrinkPicture | None = None
 
 
 def _card_steps(job: CardJob) -> Iterator[Step]:
@@ -69,10 +94,17 @@ def _faces(group: Group, job: CardJob) -> list[_Face]:
     card, template = job.grid.card, job.template
     margin = 2.0 * template.margin_mm
     width, height = from_mm(card.width_mm - margin), from_mm(card.height_mm - margin)
-    document, count = _fitted(group, job, width, height), 1
+    words, picture = without_drawings(group), _picture_in(group)
+    document, count = None, 1
+    if picture is not None:
+        above = QSizeF(width, height * (1.0 - DRAWN_SHARE))
+        least = max(template.least_scale, LEAST_DRAWN_SCALE * _suits(job))
+        document = _fitted(words, job, above, least)
+    if document is None:
+        document, picture = _fitted(words, job, QSizeF(width, height)), None
     if document is None:
         scale = max(template.least_scale, CONTINUED_SCALE)
-        document = document_of(group, template, width, scale)
+        document = document_of(words, template, width, scale)
         document.setPageSize(QSizeF(width, height))
         count = document.pageCount()
     return [
@@ -83,44 +115,61 @@ def _faces(group: Group, job: CardJob) -> list[_Face]:
             number=number + 1,
             of=count,
             title=_title(group),
+            picture=picture,
         )
         for number in range(count)
     ]
 
 
-def _fitted(group: Group, job: CardJob, width: float, height: float) -> QTextDocument | None:
+def _picture_in(group: Group) -> DrinkPicture | None:
+    return next((each.picture for each in group if isinstance(each, Drawing)), None)
+
+
+def _fitted(
+    words: Sequence[Words], job: CardJob, size: QSizeF, least: float | None = None
+) -> QTextDocument | None:
     """The document in the largest type in which it fits, None where it never does."""
-    scales = _scales(job)
-    best = document_of(group, job.template, width, scales[0])  # which fits most often
-    if best.size().height() <= height:
-        return best
+    suits = _suits(job)
+    scales = _scales(job.template.least_scale if least is None else least, suits)
     found: QTextDocument | None = None
-    low, high = 1, len(scales) - 1
+    low, high = 0, len(scales) - 1
     while low <= high:
         middle = (low + high) // 2
-        document = document_of(group, job.template, width, scales[middle])
-        if document.size().height() <= height:
+        document = document_of(words, job.template, size.width(), scales[middle])
+        if _fits(document, size, may_break=scales[middle] <= suits):
             found, high = document, middle - 1
         else:
             low = middle + 1
     return found
 
 
-def _scales(job: CardJob) -> list[float]:
-    """The scales of type there are for a card, the one that suits its size first."""
+def _fits(document: QTextDocument, size: QSizeF, *, may_break: bool) -> bool:
+    """Whether a document is no higher; type does not grow until a word is broken for it."""
+    if document.size().height() > size.height():
+        return False
+    return may_break or not breaks_a_word(document)
+
+
+def _suits(job: CardJob) -> float:
+    """The scale of type that suits the size of a card."""
     card, template = job.grid.card, job.template
-    suits = 1.0
-    if template.drawn_for_mm is not None:
-        width, height = template.drawn_for_mm
-        suits = sqrt(card.width_mm * card.height_mm / (width * height))
-    largest = max(template.least_scale, min(suits, LARGEST_SCALE))
-    steps = int((largest - template.least_scale) / SCALE_STEP + 1e-9)
-    return [largest - step * SCALE_STEP for step in range(steps + 1)]
+    if template.drawn_for_mm is None:
+        return 1.0
+    width, height = template.drawn_for_mm
+    return sqrt(card.width_mm * card.height_mm / (width * height))
+
+
+def _scales(least: float, suits: float) -> list[float]:
+    """The scales of type there are, the largest first."""
+    largest = max(least, min(suits * GROWS, LARGEST_SCALE))
+    steps = int((largest - least) / SCALE_STEP + 1e-9)
+    scales = {largest - step * SCALE_STEP for step in range(steps + 1)}
+    return sorted({*scales, max(least, suits)}, reverse=True)
 
 
 def _card_page(job: CardJob, faces: Sequence[_Face]) -> PrintedPage:
     grid, template = job.grid, job.template
-    placed, frames, notes = [], [], []
+    placed, frames, notes, drawn = [], [], [], []
     for number, face in enumerate(faces):
         left, top = (from_mm(each) for each in grid.corner(number))
         outside = QRectF(left, top, from_mm(grid.card.width_mm), from_mm(grid.card.height_mm))
@@ -129,6 +178,9 @@ def _card_page(job: CardJob, faces: Sequence[_Face]) -> PrintedPage:
         rules = [rule for rule in rules_of(face.document) if _within(rule.y, face)]
         placed.append(Placed(face.document, inside, face.top, rules))
         frames += _frame(outside, template)
+        if face.picture is not None:
+            below = inside.adjusted(0.0, face.document.size().height(), 0.0, 0.0)
+            drawn.append(Drawn(face.picture, below))
         if face.of > 1:
             below = QRectF(inside.left(), inside.bottom(), inside.width(), margin)
             notes.append(Note(below, f"{face.number} of {face.of}"))
@@ -140,6 +192,7 @@ def _card_page(job: CardJob, faces: Sequence[_Face]) -> PrintedPage:
         notes=notes,
         marks=cut_marks(grid),
         titles=titles,
+        drawn=drawn,
     )
 
 
@@ -154,9 +207,9 @@ def _frame(outside: QRectF, template: Template) -> list[Framed]:
     return [Framed(outside.adjusted(inset, inset, -inset, -inset), template.frame)]
 
 
-def _title(group: Group) -> str:
+def _title(group: Sequence[Block]) -> str:
     """What a group is about: its first paragraph."""
-    return next((each.text for each in group if not isinstance(each, Rows)), "")
+    return next((each.text for each in group if isinstance(each, Text | Tick)), "")
 
 
 # What flows down columns
@@ -186,7 +239,7 @@ class _Flow:
 
     def steps(self) -> Iterator[Step]:
         for group in self._job.groups:
-            yield from self._take(group)
+            yield from self._take(without_drawings(group))
             yield None
         if self._page.placed:
             yield self._finished()
@@ -199,7 +252,7 @@ class _Flow:
     def _new_page(self) -> _Open:
         return _Open(self._margin, start=self._margin, y=self._margin)
 
-    def _take(self, group: Group) -> Iterator[PrintedPage]:
+    def _take(self, group: Sequence[Words]) -> Iterator[PrintedPage]:
         if self._template.new_page_each and self._page.placed:
             yield self._finished()
         if group[0].style == "title" and not self._page.placed:
@@ -219,7 +272,7 @@ class _Flow:
             return
         yield from self._split(document, room, _title(group))
 
-    def _span(self, group: Group) -> None:
+    def _span(self, group: Sequence[Words]) -> None:
         """A title runs across all columns of the first page."""
         document = document_of(group, self._template, self._width)
         height = document.size().height()
@@ -229,7 +282,7 @@ class _Flow:
         self._page.y += height + below
         self._page.start = self._page.y
 
-    def _space_above(self, group: Group) -> float:
+    def _space_above(self, group: Sequence[Words]) -> float:
         """What a document leaves out: the space above its first paragraph."""
         first = group[0]
         return (
@@ -238,7 +291,7 @@ class _Flow:
             else from_points(self._template.style(first.style).before)
         )
 
-    def _space_below(self, group: Group) -> float:
+    def _space_below(self, group: Sequence[Words]) -> float:
         """What a document leaves out: the space below its last paragraph."""
         return from_points(self._template.style(group[-1].style).after)
 

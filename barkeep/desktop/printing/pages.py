@@ -31,16 +31,20 @@ from PySide6.QtGui import (
 )
 
 from barkeep import __version__
+from barkeep.desktop.look.tones import read_tones
 from barkeep.desktop.printing.block_document import (
     PER_INCH,
+    PER_POINT,
     Box,
     RuledLine,
     boxes_of,
     from_mm,
     from_points,
 )
+from barkeep.desktop.widgets.drink_picture import draw_drink
 from barkeep.documents.printed.paper import Mark, Size
 from barkeep.documents.printed.templates import Frame
+from barkeep.domain.drink.picture import DrinkPicture
 
 _MARK_COLOUR, _FRAME_COLOUR, _NOTE_COLOUR = QColor("#808080"), QColor("#404040"), QColor("#4d4d4d")
 _BETWEEN_FRAMES_MM = 1.0
@@ -74,6 +78,14 @@ class Note:
 
 
 @dataclass(frozen=True)
+class Drawn:
+    """A drink in its glass, in an area."""
+
+    picture: DrinkPicture
+    area: QRectF
+
+
+@dataclass(frozen=True)
 class PrintedPage:
     """One sheet, all of it in tenths of a point; `titles` are what stands on it."""
 
@@ -83,6 +95,7 @@ class PrintedPage:
     notes: Sequence[Note] = ()
     marks: Sequence[Mark] = ()
     titles: Sequence[str] = ()
+    drawn: Sequence[Drawn] = ()
 
 
 def paint_page(painter: QPainter, page: PrintedPage) -> None:
@@ -97,6 +110,18 @@ def paint_page(painter: QPainter, page: PrintedPage) -> None:
         _paint_document(painter, placed)
     for note in page.notes:
         _paint_note(painter, note)
+    for drawn in page.drawn:
+        _paint_drink(painter, drawn)
+    painter.restore()
+
+
+def _paint_drink(painter: QPainter, drawn: Drawn) -> None:
+    """In points, in which a drink's lines are as thick as on a screen, in the tones of paper."""
+    painter.save()
+    painter.translate(drawn.area.topLeft())
+    painter.scale(PER_POINT, PER_POINT)
+    size = drawn.area.size() / PER_POINT
+    draw_drink(painter, QRectF(QPointF(0.0, 0.0), size), drawn.picture, read_tones("light"))
     painter.restore()
 
 

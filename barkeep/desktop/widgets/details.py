@@ -165,10 +165,16 @@ class _DetailPage(QWidget):
         self._top, self._facts, self._foot = (column_of(gap=HALF) for _ in range(3))
         self._rows: list[_Row] = []
         self._above: QWidget | None = None
+        self._beside: QWidget | None = None
         self._buttons: tuple[QWidget, ...] = ()
         self._button_row: QWidget | None = None
-        column = column_of(self._title, self._subtitle, on=self, margins=PAD, gap=HALF)
-        for part in (self._top, self._facts, self._foot):
+        head = column_of(self._title, self._subtitle, gap=HALF)
+        head.addLayout(self._top)
+        head.addStretch(1)
+        self._head = row_of(head)
+        self._head.setStretch(0, 1)
+        column = column_of(self._head, on=self, margins=PAD, gap=HALF)
+        for part in (self._facts, self._foot):
             column.addLayout(part)
         column.addStretch(1)
 
@@ -185,8 +191,18 @@ class _DetailPage(QWidget):
         for row_left in self._rows[number:]:
             row_left.empty()
 
-    def put(self, above: QWidget | None, buttons: Sequence[QWidget]) -> None:
-        """Put a badge or a gauge below the title, and buttons at the end; they become its own."""
+    def put(
+        self, above: QWidget | None, beside: QWidget | None, buttons: Sequence[QWidget]
+    ) -> None:
+        """Put a badge or a gauge below the title, a picture beside it, and buttons at the end.
+
+        They become its own.
+        """
+        if beside is not self._beside:
+            _remove(self._beside)
+            self._beside = beside
+            if beside is not None:
+                self._head.addWidget(beside, 0, Qt.AlignmentFlag.AlignTop)
         if above is not self._above:
             _remove(self._above)
             self._above = above
@@ -247,15 +263,16 @@ class DetailPanel(ScrolledPage):
         sections: Sequence[DetailSection] = (),
         *,
         top: QWidget | None = None,
+        beside: QWidget | None = None,
         buttons: Sequence[QWidget] = (),
     ) -> None:
-        """Show one thing; `top` (a badge, a gauge) and `buttons` become the panel's own.
+        """Show one thing; `top` (a badge, a gauge), `beside` and `buttons` become the panel's own.
 
         Those that are there already stay as they are.
         """
         page = self._filled or _DetailPage()
         page.fill(title, subtitle, sections)
-        page.put(top, buttons)
+        page.put(top, beside, buttons)
         if page is not self._filled:
             self.show_page(page)
         page.show()

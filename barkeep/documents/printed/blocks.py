@@ -9,6 +9,7 @@ from typing import TypeVar
 from barkeep.documents.printed.cards import CardContent, PrintedLine
 from barkeep.documents.printed.labels import LabelContent, PrepContent, PrepRow
 from barkeep.documents.printed.menus import MenuContent, MenuDrink
+from barkeep.domain.drink.picture import DrinkPicture
 from barkeep.domain.phrases import capitalised
 
 T = TypeVar("T")
@@ -39,7 +40,15 @@ class Tick:
     done: bool = False
 
 
-Block = Text | Rows | Tick
+@dataclass(frozen=True, slots=True)
+class Drawing:
+    """A drink in its glass, drawn where the words leave room for it."""
+
+    picture: DrinkPicture
+
+
+Words = Text | Rows | Tick
+Block = Words | Drawing
 Group = tuple[Block, ...]
 """Blocks that stay together where they can."""
 Parts = Mapping[str, Callable[[T], Sequence[Block]]]
@@ -75,6 +84,11 @@ def description_groups(cards: Sequence[CardContent], parts: Sequence[str]) -> tu
     return tuple(card_blocks(card, parts) for card in cards)
 
 
+def without_drawings(group: Group) -> tuple[Words, ...]:
+    """The words of a group."""
+    return tuple(each for each in group if not isinstance(each, Drawing))
+
+
 def job_text(groups: Sequence[Group]) -> str:
     """What stands in groups of blocks as plain text, the groups parted by an empty line."""
     return "\n\n".join("\n".join(_rows_of(group)) for group in groups) + "\n"
@@ -82,7 +96,7 @@ def job_text(groups: Sequence[Group]) -> str:
 
 def _rows_of(group: Group) -> list[str]:
     rows = []
-    for block in group:
+    for block in without_drawings(group):
         cells = block.rows if isinstance(block, Rows) else (_cells(block),)
         rows += [" ".join(cell for cell in row if cell) for row in cells]
     return [row.replace(NO_BREAK, " ") for row in rows]
@@ -158,6 +172,7 @@ CARD_PARTS: Parts[CardContent] = {
     "allergens": _text("allergens", lambda card: card.allergens),
     "credit": _text("quiet", lambda card: card.credit),
     "cautions": lambda card: [Text("caution", each) for each in card.cautions],
+    "picture": lambda card: [] if card.picture is None else [Drawing(card.picture)],
 }
 LABEL_PARTS: Parts[LabelContent] = {
     "name": _text("name", lambda label: label.name),

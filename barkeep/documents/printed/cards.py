@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from barkeep.domain.amounts.amount import Amount, amount_at_start, show_amount, show_range, spaced
 from barkeep.domain.amounts.measures import dimension, to_quantity
 from barkeep.domain.amounts.rounding import Rounded, Style, rounded
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.drink.picture import DrinkPicture
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.text import line_text
 from barkeep.domain.specs.garnish_notes import garnishes_in_words
@@ -134,6 +135,7 @@ class DrinkFacts:
     country: str = ""
     allergens: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
+    picture: DrinkPicture | None = field(default=None, repr=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,6 +158,7 @@ class CardContent:
     standard_drinks: str = ""
     allergens: str = ""
     own_cautions: tuple[str, ...] = ()
+    picture: DrinkPicture | None = field(default=None, repr=False)
 
     @property
     def cautions(self) -> tuple[str, ...]:
@@ -194,6 +197,7 @@ def card_content(
         standard_drinks=_standard_drinks(known, each=spec.serves != 1.0),
         allergens=f"Contains {spoken_list(known.allergens, 'and')}" if known.allergens else "",
         own_cautions=known.cautions,
+        picture=known.picture,
     )
 
 

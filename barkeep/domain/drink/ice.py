@@ -118,7 +118,7 @@ def added_after_ice(spec: Spec, technique: Technique, tree: FamilyTree) -> froze
         if _is_last(line) or (is_carbonated(line.ingredient, tree) and technique != "blended")
     }
     for found in _APART.finditer(spec.method):
-        apart |= _named(found["what"], spec.lines, tree)
+        apart |= lines_named(found["what"], spec.lines, tree)
     return frozenset(apart)
 
 
@@ -126,7 +126,7 @@ def _is_last(line: Line) -> bool:
     return line.unit in LAST_UNITS or any(note in line.note for note in ON_TOP_NOTES)
 
 
-def _named(words: str, lines: Iterable[Line], tree: FamilyTree) -> set[int]:
+def lines_named(words: str, lines: Iterable[Line], tree: FamilyTree) -> set[int]:
     """The lines a clause names: those that answer to most of its words, garnishes apart."""
     wanted = _words(words) - _SMALL_WORDS
     if not wanted:

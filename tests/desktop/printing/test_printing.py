@@ -12,8 +12,9 @@ import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import QSize
 
+from barkeep.application.publishing import cards_of
 from barkeep.desktop.printing.block_document import PER_INCH, document_of, from_mm
-from barkeep.desktop.printing.layout import steps_of
+from barkeep.desktop.printing.layout import LARGEST_SCALE, steps_of
 from barkeep.desktop.printing.pages import PdfFile, picture_of
 from barkeep.desktop.screens.background import Steps
 from barkeep.documents.printed.blocks import Rows, job_text
@@ -216,12 +217,24 @@ def test_type_is_made_smaller_only_as_far_as_it_must(tree):
     template, size = shipped_templates("card")[0], size_named("card", "a6")
     short, long = (
         next(iter(pages_of(cards_job([card], template, None, size)))).placed[0].document
-        for card in (cards(tree)[4], replace(cards(tree)[0], method=("Shake it well. " * 40,)))
+        for card in (
+            replace(cards(tree)[0], name="Siding", method=()),
+            replace(cards(tree)[0], method=("Shake it well. " * 40,)),
+        )
     )
     largest, smaller = (each.begin().charFormat().font().pixelSize() for each in (short, long))
     name = template.style("name").size * PER_INCH / 72
-    assert largest == name
-    assert name * template.least_scale - 1 <= smaller < name
+    assert name < largest <= name * LARGEST_SCALE
+    assert name * template.least_scale - 1 <= smaller < largest
+
+
+def test_type_does_not_grow_until_a_word_is_broken(tree):
+    template, size = shipped_templates("card")[0], size_named("card", "a6")
+    card = next(each for each in cards(tree) if each.name == UNBROKEN)
+    (page, *_) = pages_of(cards_job([card], template, None, size))
+    block = page.placed[0].document.begin()
+    name = template.style("name").size * PER_INCH / 72
+    assert block.charFormat().font().pixelSize() <= name
 
 
 def test_a_drink_is_not_cut_in_two_where_it_fits_on_a_page(tree):
@@ -267,8 +280,8 @@ def test_right_to_left_names_begin_on_the_right(tree):
     picture = picture_of(page, QSize(420, 592))
     rows = [y for y in range(592) if dark(picture, 0, 420, y)]
     first = range(rows[0], rows[0] + 12)
-    assert not any(dark(picture, 0, 200, y) for y in first)
-    assert any(dark(picture, 300, 420, y) for y in first)
+    inked = [x for x in range(420) if any(dark(picture, x, x + 1, y) for y in first)]
+    assert 420 - inked[-1] < inked[0], "more is left free at the left than at the right"
 
 
 def dark(picture, left: int, right: int, y: int) -> bool:
@@ -308,3 +321,33 @@ def test_steps_leave_time_for_the_window_and_stop_when_told(qtbot):
 def test_laying_out_pauses_between_cards(tree):
     job = cards_job(cards(tree), shipped_templates("card")[0], None, size_named("card", "a6"))
     assert sum(step is None for step in steps_of(job)) == len(cards(tree))
+
+
+def test_a_card_is_full_and_its_drink_drawn(tree, bar):
+    """Words and drawing take nearly the whole height of an A6 card, whatever the drink."""
+    size = size_named("card", "a6")
+    template = shipped_templates("card")[0]
+    drinks = [each for each in bar.snapshot.all_specs if not each.classic][:12]
+    for card in cards_of(drinks, bar.snapshot):
+        (page, *more) = pages_of(cards_job([card], template, None, size))
+        words = page.placed[0].document.size().height()
+        room = page.placed[0].area.height()
+        if page.drawn:
+            (drawn,) = page.drawn
+            assert words + drawn.area.height() == pytest.approx(room), card.name
+            assert drawn.area.height() >= 0.28 * room
+        else:
+            assert more or words > 0.8 * room, card.name
+    assert any(
+        page.drawn
+        for card in cards_of(drinks, bar.snapshot)
+        for page in pages_of(cards_job([card], template, None, size))
+    )
+
+
+def test_nothing_that_is_read_while_pouring_is_below_eleven_points():
+    for kind in ("card", "run_sheet"):
+        (bench,) = (each for each in shipped_templates(kind) if "ench" in each.title)
+        for name in ("lines", "service", "method"):
+            least = bench.least_scale if kind == "card" else 1.0
+            assert bench.style(name).size * least >= 11.0, (bench.key, name)
