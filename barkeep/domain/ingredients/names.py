@@ -204,7 +204,12 @@ _ONE_OF_IT = frozenset(
 _TOLD_APART = re.compile(
     r"(?:or|not|no|nothing|never|without|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
     r"|ideally|like|e\.?g\.?|see"
-    r"|i[ ]use|we[ ]use|try)\b|.*\b(?:works?|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine"
+    r"|i[ ]use|we[ ]use|try"
+    r"|(?:(?:but|and|though|or)[ ])*(?:you|we|i|one)(?:['’]d|[ ]can|[ ]could|[ ]may|[ ]might)"
+    r"(?:[ ](?:also|always|easily|just|totally))?[ ](?:use|do|go|sub|swap|take|try)"
+    r"|(?:(?:use|try|take|sub|go[ ](?:with|for))[ ])?(?:an?|some|any|another)[ ][^,;()]+?"
+    r"[ ](?:if|when)[ ](?:you|it|that|possible)"
+    r"|(?:feel[ ]free|happy|okay|ok|fine)[ ]to[ ](?:use|sub|swap|try))\b|.*\b(?:works?|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine"
     r"|good|ok|okay))"
     r"(?:[ ](?:too|as[ ]well|here|also))?$",
     re.IGNORECASE,
@@ -302,6 +307,48 @@ def _with_its_notes(
     ) else whole
 
 
+_WHICH_IT_IS = re.compile(
+    r"(?:(?:and|but|so|then|just|really|well|here|today)[ ,]+)*"
+    r"(?:(?:it['’]?s|it[ ]is|that['’]?s|that[ ]is|this[ ]is|they['’]re|which[ ]is|being|make[ ]it"
+    r"|make[ ]that|make[ ]sure[ ]it['’]?s|make[ ]sure[ ]that['’]?s"
+    r"|(?:i|we)(?:['’](?:ll|m|re|d|ve))?[ ](?:be[ ])?(?:use|using|go|going|went|take|taking|do"
+    r"|doing|got|have|want|like)(?:[ ](?:with|for))?|go[ ](?:with|for)|going[ ](?:with|for)|use"
+    r"|using|i[ ]mean|meaning)[ ](?:just[ ])?"
+    r"(?:an?|the|my|our|some|something|one|actually|basically)?"
+    r"|just[ ](?:an?|the|some|something)|something|an?|the)[ ]*(?<=[ ])(?P<kind>[^,;()]+?)"
+    r"(?P<more>[ ,]*(?:[ ,](?:nothing|no|not|but[ ]not)[ ][^,;()]*"
+    r"|[ ](?:here|today|tonight|this[ ]time|though|please|for[ ](?:this|that)(?:[ ]one)?"
+    r"|i[ ]think|if[ ](?:i|we)[ ]can))?)[ .!]*",
+    re.IGNORECASE,
+)
+"""*It's a blended scotch, nothing fancy*: a note that says which one of a kind it is."""
+
+
+def _which_it_is(found: Match, note: str, tree: FamilyTree) -> tuple[Match, str] | None:
+    """The kind that a note says a thing is of, and what is left to be noted."""
+    said = _WHICH_IT_IS.fullmatch(note)
+    if said is None or found.key is None:
+        return None
+    kind = match_name(said["kind"], tree)
+    named_so = kind is not None and kind.key is not None and kind.confidence >= ADJUSTED
+    if named_so and kind and kind.key and tree.is_a(kind.key, found.key) and not kind.stated:
+        narrower = replace(
+            found,
+            key=kind.key,
+            matched=tree.name(kind.key),
+            confidence=min(found.confidence, ADJUSTED),
+            called=f"{found.called} ({said['kind']})",
+        )
+    else:
+        narrower = narrowed(found, said["kind"], tree)
+    if narrower is not None:
+        return narrower, said["more"].strip(" ,")
+    another = named_so and kind and kind.key and not tree.is_a(found.key, kind.key)
+    if another and kind and kind.key in tree.alcoholic and not tree[str(kind.key)].family:
+        return replace(found, changed=note), note  # gin, it's a vodka
+    return None
+
+
 def _changes(note: str, found: Match, tree: FamilyTree) -> bool:
     """Whether a note makes something else of what was found; what is sweet is sweetened anyway."""
     plain = _FREE_OF.sub(" ", _HARD_AS_DONE.sub(" ", note))
@@ -315,6 +362,9 @@ def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Mat
     """*London dry, on top*: what begins a note may narrow the name; what is within it is asked."""
     if _TOLD_APART.match(note) or LOOSENED.search(note):
         return found, note
+    which = _which_it_is(found, note, tree)
+    if which is not None:
+        return which
     after = WORDS_AFTER.search(note)
     narrower = narrowed(found, note[: after.start()], tree) if after else None
     if after and narrower:

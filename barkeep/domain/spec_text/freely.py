@@ -23,7 +23,11 @@ from itertools import pairwise
 from barkeep.domain.amounts.amount import ReadAmount, show_number
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.units import BarUnits, unit_named
-from barkeep.domain.ingredients.line_words import may_follow_a_name, tells_nothing_else
+from barkeep.domain.ingredients.line_words import (
+    may_follow_a_name,
+    says_to_do,
+    tells_nothing_else,
+)
 from barkeep.domain.ingredients.names import (
     ADJECTIVES,
     ADJUSTED,
@@ -125,7 +129,7 @@ _TIME = re.compile(
     r"|\b(?:step|page|number|day|batch|version|round|take)[ ][0-9]{1,3}\b"
     r"|\bone[ ](?:thing|side|hand|more[ ]thing|last[ ]thing|of[ ](?:my|our|the|those|these))\b"
     r"|\b(?:(?:this|that|last|first|next|which|other|any|each|every)"
-    r"|(?:the|that|this|my|our|a)[ ](?:[^\W\d_]+[ ])?)(?P<one>[ ]?one)\b"
+    r"|(?:the|that|this|my|our|an?)[ ](?:[^\W\d_]+[ ])?)(?P<one>[ ]?one)\b"
     r"(?![ ](?:ounces?|oz|ml|mils?|cl|dash|drop|part|barspoon|teaspoon|tablespoon|cup|and[ ]an?"
     r"|half|quarter))",
     re.IGNORECASE,
@@ -360,7 +364,7 @@ def _stand_apart(
         return False
     for name in [name for _, name in pairs] or names:
         behind = _NEXT.match(text, name.end)
-        known = behind is None or folded(behind["word"]) in told
+        known = behind is None or folded(behind["word"]) in told or _bids(text[behind.start() :])
         if behind and not known and not _may_follow(behind["word"], name, tree):
             return False
         listed = _LISTED.search(text[: name.start])
@@ -373,6 +377,20 @@ def _stand_apart(
         if before and unit_named(before["word"]) and not _covered(before.span("word"), measured):
             return False  # a dash of dash gin
     return True
+
+
+_BIDS = re.compile(
+    r"[ ](?P<verb>[^\W\d_]+)[ ](?:(?:in|up|out|off|down|away|over)[ ])?"
+    r"(?:it|them|that|those|this|these|the|your|a[ ](?:little|quick|good|nice|bit|few|light|gentle)"
+    r"|an?|all|both|each|some|over|into|onto|around)\b",
+    re.IGNORECASE,
+)
+
+
+def _bids(text: str) -> bool:
+    """*Mint leaves give them a slap*: whether what follows a name begins by saying what to do."""
+    found = _BIDS.match(text)
+    return found is not None and says_to_do(folded(found["verb"]))
 
 
 def _may_follow(word: str, name: FoundName, tree: FamilyTree) -> bool:
@@ -396,9 +414,12 @@ def _makes_another(word: str, name: FoundName, tree: FamilyTree) -> bool:
 def _ends_in_a_unit(text: str) -> bool:
     """*Dash 2 dashes*: whether a unit stands before an amount; *in the tin* it is none."""
     last = re.search(r"(?P<the>\b(?:the|my|your|a)[ ])?(?P<word>[^\W\d_]+)[ ]*$", text)
-    if last is None or last["the"] or last["word"].casefold() in ("float", "rinse"):
+    if last is None or last["the"] or last["word"].casefold() in _NO_UNIT_HERE:
         return False
     return unit_named(last["word"]) is not None
+
+
+_NO_UNIT_HERE = frozenset({"float", "rinse", "in"})
 
 
 def _is_in_brackets(text: str, at: int) -> bool:

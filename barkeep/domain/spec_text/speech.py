@@ -62,10 +62,37 @@ _SHORTHAND: Mapping[str, str] = {
     "wht": "white",
     "bbn": "bourbon",
     "teq": "tequila",
+    "lem": "lemon",
+    "jce": "juice",
+    "juc": "juice",
+    "simp": "simple",
+    "arom": "aromatic",
+    "aro": "aromatic",
+    "liq": "liqueur",
+    "liqu": "liqueur",
+    "syr": "syrup",
+    "gren": "grenadine",
+    "btrs": "bitters",
+    "bttrs": "bitters",
+    "bitt": "bitters",
+    "crm": "cream",
+    "rasp": "raspberry",
+    "cuke": "cucumber",
+    "cukes": "cucumbers",
+    "pom": "pomegranate",
+    "cran": "cranberry",
+    "elderfl": "elderflower",
+    "bourb": "bourbon",
+    "champ": "champagne",
+    "prosec": "prosecco",
+    "sqz": "squeeze",
+    "sqzed": "squeezed",
+    "chld": "chilled",
 }
 _SHORT = re.compile(
     r"(?<![\w/.'’-])(?:(?:ea|dshs?|oj|lrg|lge?|lt|dk|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc"
-    r"|mara|pref|xtra|hvy|blk|wht|bbn|teq)\b(?![’'/-])\.?|garn\b[.:]*|w/o(?![a-z])|w/(?!o\b))[ ]?",
+    r"|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm"
+    r"|rasp|cukes?|pom|cran|elderfl|bourb|champ|prosec|sqz|sqzed|chld)\b(?![’'/-])\.?|garn\b[.:]*|w/o(?![a-z])|w/(?!o\b))[ ]?",
     re.IGNORECASE,
 )
 
@@ -99,6 +126,12 @@ _ASIDE = re.compile(
         |(?:yes|no)[ ](?:really|honestly|seriously)\b
         |(?:go[ ]easy|whatever)\b
         |seven[ ](?:fifty|hundred)[ .]*$
+        |or[ ](?:maybe[ ]|even[ ]|perhaps[ ])?(?:an?[ ](?:bit|little|touch|tad|hair)[ ]|slightly[ ])?
+            (?:less|more)\b(?![ ](?:of|than)\b)
+        |nothing[ ](?:(?:too|very|that|super)[ ])?\w+
+        |(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go)\b
+        |(?:yolk|skin|peel|pith|shell|stems?|stalks?|seeds?|pips|pulp|lea(?:f|ves)|rind|core|fronds?
+            |tops?|zest|white)[ ]and[ ](?:all|everything)\b
     )""",
     re.IGNORECASE | re.VERBOSE,
 )
@@ -295,8 +328,10 @@ _HINTS = re.compile(
     r"|\b(?:touch|hint|whisper|kiss|tad|inch(?:es)?|soaked|doused|drenched|moistened|saturated)\b"
     r"|optional|[ ]shakes?[ ]|[¹²³†‡*]|that['’]?s|which[ ]is|it['’]s"
     r"|[ ]or[ ](?:two|three)\b|[ -]to[ -](?:one|two|[12])\b"
-    r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq)\b"
-    r"|only|parts?|which|any[ ]|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
+    r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem"
+    r"|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm|rasp|cukes?|pom|cran|elderfl|bourb|champ"
+    r"|prosec|sqz|sqzed|chld)\b|[ ][x×][ ]?[0-9]"
+    r"|only|parts?|which|any[ ]|less|more|nothing|could|[ ]or,|and[ ](?:all|everything)|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\""
     r"|trust|believe|swear|promise|cold|torched|singed|slapped|smacked|spanked|clapped|bruised",
     re.IGNORECASE,
@@ -430,6 +465,21 @@ def _with_the_amount_again(said: Traced, units: BarUnits) -> Traced:
 
 def _without_so(said: Traced) -> Traced:
     return _instead(said, re.compile(r",[ ]*so[ ]"), lambda _: ", ")
+
+
+_OR_BY_THE_WAY = re.compile(
+    r"(?P<gap>[ ,]+)or,[ ](?P<aside>[^,()0-9]{2,30}),[ ](?:de[ ](?:la[ ])?|d['’])?(?P<what>[^,;()]+)$",
+    re.IGNORECASE,
+)
+
+
+def _with_its_other_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*Raspberry syrup or, failing that, grenadine*: the aside stands behind both."""
+    found = _OR_BY_THE_WAY.search(said.text)
+    if found is None:
+        return said
+    what, aside = (said.part(*found.span(each)) for each in ("what", "aside"))
+    return joined((said.part(0, found.start()), ", or ", what, ", ", aside))
 
 
 def _with_an_article(said: Traced, _units: BarUnits) -> Traced:
@@ -581,6 +631,22 @@ def _with_its_count_first(said: Traced, units: BarUnits) -> Traced:
     return joined((count, " ", said.part(*found.span("what"))))
 
 
+_TIMES_BEHIND = re.compile(
+    r"(?:^|(?<=:[ ]))(?P<what>[^\W\d_][^:,;()0-9]*?)(?P<times>[ ]+[x×][ ]?(?P<count>[0-9]{1,2}))(?=[ .]*(?:$|[,;(]|[-–—][ ]))",
+    re.IGNORECASE,
+)
+
+
+def _with_its_times_first(said: Traced, _units: BarUnits) -> Traced:
+    """*Chilli slice x2 (seeds out)* is 2 chilli slices."""
+    found = _TIMES_BEHIND.search(said.text)
+    if found is None:
+        return said
+    parts = [said.part(*found.span(each)) for each in ("count", "what")]
+    lead = said.part(0, found.start())
+    return joined((lead, parts[0], " ", parts[1], said.part(found.end())))
+
+
 def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
     """*A six ounce can* is a 6 oz can."""
     return _instead(
@@ -698,6 +764,7 @@ _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
         _with_its_size_in_figures,
         _with_its_choice_behind,
         _with_its_count_first,
+        _with_its_times_first,
         _with_its_ratio_of_parts,
         _with_its_ratio,
         _with_its_top_behind,
@@ -705,7 +772,7 @@ _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
         _without_purpose,
         _without_verb,
     ),
-    *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
+    *(_with_the_amount_again, _with_its_other_behind, _with_stops, _with_an_article, _with_its_length_behind),
     *(_without_footnotes, _with_optional_behind, _with_dashes),
     *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),
 )
