@@ -280,7 +280,24 @@ def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...
     if within:  # rich (2:1) demerara syrup
         rest = f"{text[: within.start()]} {text[within.end() :]}, {within['brackets']}"
         return find_name(" ".join(rest.split()), tree)
+    if found is None and notes:
+        found = _kind_of_a_makers(name, notes[0], tree)
+        notes = notes[1:] if found else notes
     return _with_its_notes(found, notes, tree) if found else (None, notes)
+
+
+def _kind_of_a_makers(name: str, note: str, tree: FamilyTree) -> Match | None:
+    """*Hollow Lamp (amaro)*: words written large that name nothing, and what they are of."""
+    found = named(note, tree)
+    made = name.split()
+    if found is None or found.key is None or len(made) > _MAKER_WORDS:
+        return None
+    large = all(word[:1].isupper() or word in ("&", "and", "of") for word in made)
+    if not large or found.key not in tree.alcoholic or not _may_be_a_maker(_words(name), tree):
+        return None
+    if not _has_a_maker(found.key, tree):
+        return None
+    return replace(found, maker=name, confidence=MAKER, called=note)
 
 
 def _with_its_notes(
@@ -306,6 +323,12 @@ def _with_its_notes(
         kept
     ) else whole
 
+
+_PARTS_OF_IT = re.compile(
+    r"(?:(?:its|the|of|and|both|only|all|zest|juice|peel|skin|flesh|pulp|seeds)[ ,]*|[&+][ ]?){2,}",
+    re.IGNORECASE,
+)
+"""*2 lemons (zest + juice)*: parts of the fruit, and no kind of it."""
 
 _WHICH_IT_IS = re.compile(
     r"(?:(?:and|but|so|then|just|really|well|here|today)[ ,]+)*"
@@ -361,6 +384,8 @@ def _changes(note: str, found: Match, tree: FamilyTree) -> bool:
 def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Match, str]:
     """*London dry, on top*: what begins a note may narrow the name; what is within it is asked."""
     if _TOLD_APART.match(note) or LOOSENED.search(note):
+        return found, note
+    if _PARTS_OF_IT.fullmatch(note):
         return found, note
     which = _which_it_is(found, note, tree)
     if which is not None:

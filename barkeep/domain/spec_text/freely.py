@@ -229,6 +229,17 @@ _MOST_WORDS_ALONE = 9
 """Words of a line without an amount; more of them tell what to do."""
 
 
+_NOT_DONE = frozenset(
+    {"not", "no", "never", "without", "don't", "dont", "skip", "omit", "but", "except", "instead"}
+    | {"avoid", "stop", "won't", "wouldn't", "shouldn't", "didn't", "doesn't", "can't", "isn't"}
+)
+_ADDS = re.compile(
+    r"\b(?:add|use|take|get|grab|need|want|goes|comes|is)(?:[ ]in)?[ ](?:the|your|our|my|an?|some)[ ]$",
+    re.IGNORECASE,
+)
+"""*Before we shake, add your egg white*: what stands right before a name says that it goes in."""
+
+
 def _with_no_amount(
     said: Traced, text: str, name: FoundName, told: frozenset[str], *, tree: FamilyTree
 ) -> tuple[Traced, ...]:
@@ -242,7 +253,8 @@ def _with_no_amount(
     if not all(_is_accounted_for(word.group(), told) for word in words):
         return ()
     leads = ADJECTIVES | told | {"add", "use", "need", "grab", "take", "get"}
-    if not all(may_follow_a_name(each) or each in leads for each in before):
+    plain = all(may_follow_a_name(each) or each in leads for each in before)
+    if not _NOT_DONE.isdisjoint(before) or not (plain or _ADDS.search(text[: name.start])):
         return ()
     if not _PUT_RIGHT.isdisjoint(folded(word.group()) for word in words) or _MARKS.search(text):
         return ()
@@ -382,7 +394,8 @@ def _stand_apart(
 _BIDS = re.compile(
     r"[ ](?P<verb>[^\W\d_]+)[ ](?:(?:in|up|out|off|down|away|over)[ ])?"
     r"(?:it|them|that|those|this|these|the|your|a[ ](?:little|quick|good|nice|bit|few|light|gentle)"
-    r"|an?|all|both|each|some|over|into|onto|around)\b",
+    r"|an?|all|both|each|some|over|into|onto|around|till|until|well|again|gently|hard|once|twice|briefly"
+    r"|first|before|after|thoroughly|together|constantly)\b",
     re.IGNORECASE,
 )
 

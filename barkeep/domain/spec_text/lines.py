@@ -129,12 +129,12 @@ _GARNISH = frozenset(
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
     r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ](?:the|an?|our|my|your)[ ]garnish|dusted"
-    r"|over[ ](?:the|its|your)[ ](?:foam|froth|head|crust)|^dusting[ ]of"
+    r"|dusting[ ]of|over[ ](?:the|its|your)[ ](?:foam|froth|head|crust)|^dusting[ ]of"
     r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
     r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved"
     r"|sprinkled)"
     r"[, ]+(?:over|on)(?:[ ](?:it|top|the[ ](?:top|drink|foam|surface|glass)))?$"
-    r"|^on[ ]top$|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
+    r"|^on[ ]top(?:$|[ ](?:and|of)[ ])|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
 """What is done with a garnish and nothing else."""

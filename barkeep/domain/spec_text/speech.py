@@ -129,7 +129,9 @@ _ASIDE = re.compile(
         |or[ ](?:maybe[ ]|even[ ]|perhaps[ ])?(?:an?[ ](?:bit|little|touch|tad|hair)[ ]|slightly[ ])?
             (?:less|more)\b(?![ ](?:of|than)\b)
         |nothing[ ](?:(?:too|very|that|super)[ ])?\w+
-        |(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go)\b
+        |(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go|do|make|try)\b
+        |the[ ](?:more[ ])?\w+[ ]the[ ](?:better|merrier)\b
+        |no[ ](?:pith|pulp|seeds|pips|stems?|skin|bits|ice)\b
         |(?:yolk|skin|peel|pith|shell|stems?|stalks?|seeds?|pips|pulp|lea(?:f|ves)|rind|core|fronds?
             |tops?|zest|white)[ ]and[ ](?:all|everything)\b
     )""",
@@ -299,6 +301,12 @@ _IN_PIECES = re.compile(
     re.IGNORECASE,
 )
 """*2 wide strips of orange peel*: so many pieces, and what they are like."""
+_ONE_PIECE = re.compile(
+    r"(?:strip|ribbon|knob|chunk|thumb|piece|slice|wedge|wheel|sprig|twist|curl|swath|coin|round|stick)"
+    r"[ ]of[ ](?=[^\W\d_])",
+    re.IGNORECASE,
+)
+"""*Strip of lemon peel* is one."""
 _BAG_OF = re.compile(
     r"(?:(?:1|one|an?)[ ])?[(]?(?P<size>[0-9]+(?:[./][0-9]+)?[ -]?(?:oz|ounces?|ml|g|grams?|cl|l"
     r"|lb))[.]?[)]?[ -]+"
@@ -331,7 +339,7 @@ _HINTS = re.compile(
     r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem"
     r"|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm|rasp|cukes?|pom|cran|elderfl|bourb|champ"
     r"|prosec|sqz|sqzed|chld)\b|[ ][x×][ ]?[0-9]"
-    r"|only|parts?|which|any[ ]|less|more|nothing|could|[ ]or,|and[ ](?:all|everything)|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
+    r"|only|parts?|which|any[ ]|less|more|nothing|better|no|could|[ ]or,|and[ ](?:all|everything)|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\""
     r"|trust|believe|swear|promise|cold|torched|singed|slapped|smacked|spanked|clapped|bruised",
     re.IGNORECASE,
@@ -514,6 +522,8 @@ def _with_its_length_behind(said: Traced, units: BarUnits) -> Traced:
 
 def _in_pieces(said: Traced, units: BarUnits) -> Traced:
     """*Two wide strips of orange peel* are two pieces of it, wide strips."""
+    if _ONE_PIECE.match(said.text):
+        said = said.said_instead(0, 0, "a ")
     found = _IN_PIECES.match(said.text)
     if found is None or _is_a_unit(found["what"], units):
         return said
