@@ -59,7 +59,7 @@ ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 
 _NOTE = re.compile(
     r"[ ]*(?:\((?P<brackets>[^()]*)\)|\[(?P<square>[^\[\]]*)\]|,[ ]*(?P<comma>[^,()]*)"
-    r"|[ ][-–—]+[ ](?P<dash>[^,()]*?)|;[ ]*(?P<stop>[^,();]*)|[ ]\#+[ ]*(?P<hash>[^()]*)"
+    r"|[ ][-–—]+[ ](?P<dash>(?:(?![ ][-–—]+[ ])[^,()])*?)|;[ ]*(?P<stop>[^,();]*)|[ ]\#+[ ]*(?P<hash>[^()]*)"
     r"|(?<=[^\W\d_]):[ ]+(?P<colon>[^,():]*))[ ]*[*.]*$"
 )
 _WITHIN = re.compile(r"[ ]*\((?P<brackets>[^(),]*)\)(?=[ ]*\w)")
@@ -80,6 +80,9 @@ WORDS_AFTER = re.compile(
         |(?:for|serves|makes|yields)[ ](?:about[ ]|around[ ])?(?:[0-9]+|one|two|three|four|five|six
             |seven|eight|nine|ten|twelve|a[ ]dozen)
         |[x×][ ]?[0-9]{1,2}[ ]*$
+        |for[ ](?:(?:extra|some|a[ ](?:bit|little|touch)[ ]of|added|more)[ ])?(?:[a-z]+ness|depth|body
+            |spice|acidity|balance|texture|foam|froth|length|fizz|heat|bite|kick|aroma|smoke
+            |flavou?r|scent|dilution|luck|fun|height|crunch|looks|show|contrast|structure|lift)\b
         |for[ ](?:garnish|rinsing|the[ ]\w+|this|that|colour|color|good|me|you|us|an?[ ]\w+)
         |as[ ](?:a[ ])?(?:garnish|rinse|float|usual|needed)|or[ ]so|or[ ]thereabouts
         |give[ ]or[ ]take

@@ -46,7 +46,9 @@ MARK = re.compile(
 
 
 _JOIN = re.compile(
-    r"(?:(?:and|plus)\b|[+&])[ ,:]*|(?P<needs>(?:(?:then|also|finally|lastly|next|add)\b[ ,:]*)+)",
+    r"(?:(?:and|plus)\b|[+&])[ ,:]*|(?P<needs>(?:(?:then|also|finally|lastly|next|add"
+    r"|(?:don['’]?t|do[ ]not|not)[ ]forget(?:ting)?(?:[ ](?:the|your|about(?:[ ]the)?))?"
+    r"|remember(?:[ ](?:the|your))?)\b[ ,:]*)+)",
     re.IGNORECASE,
 )
 
@@ -63,7 +65,7 @@ _HEDGES = (
     r"|whisker|shade|fraction)|slightly|ever[ ]so[ ]slightly)[ ](?:under|over|above|below"
     r"|(?:more|less)[ ]than|s(?:hy|hort)[ ]of)|(?:just[ ])?(?:shy|short)[ ]of"
     r"|close[ ]to|call[ ]it"
-    r"|ish|(?:maybe|about|just|say|something|probably)[ ]like|like|probably"
+    r"|ish|(?:maybe|about|just|say|something|probably)[ ]like|like|probably|say"
     r"|something[ ]like|somewhere[ ]around|anywhere[ ]from"
     r"{further})\b"
 )
@@ -154,8 +156,8 @@ _IF_YOU_LIKE = re.compile(
 )
 
 _GARNISH = re.compile(
-    r"(?:(?:for|as|to)[ ](?:an?[ ]|the[ ]|our[ ]|my[ ])?)?garnish(?:ed|ing)?"
-    r"(?:[ ]*[:–-]|[ ](?:it[ ])?with\b|[ ](?:is|of)\b|(?<=or garnish)[ ]*,?(?=[ ])"
+    r"(?:(?:for|as|to)[ ](?:an?[ ]|the[ ]|our[ ]|my[ ])?)?garnish(?:ed|ing|es)?"
+    r"(?:[ ]*[:–-]|[ ](?:(?:it|that|this|them|each|everything|(?:the|your|each)[ ](?:drink|glass))[ ])?with\b|[ ](?:is|of)\b|(?<=or garnish)[ ]*,?(?=[ ])"
     r"|(?<=s garnish)[ ]*,?(?=[ ])|(?<=r garnish)[ ]*,?(?=[ ]))[ ]*",
     re.IGNORECASE,
 )
@@ -165,7 +167,7 @@ _ONLY_SAID = re.compile(
     re.IGNORECASE,
 )
 """*For garnish just a lime wheel*."""
-_ALL_OF_IT = r"(?:[ ](?:it|this|that|everything|the[ ](?:glass|drink|rest|whole[ ]thing)))?"
+_ALL_OF_IT = r"(?:[ ](?:it|this|that|everything|(?:(?:the|your|each|a)[ ])?(?:glass|glasses|flute|mug|drink|rest|whole[ ]thing)))?"
 _TOP = re.compile(
     rf"(?:(?P<verb>top(?:ped|ping)?|fill(?:ed|ing)?|lengthen(?:ed|ing)?|charge[d]?|finish(?:ed|ing)?"
     rf"|crown(?:ed)?){_ALL_OF_IT}(?:[ ]up|[ ]off|[ ]out)?[ ](?:with|by)|(?P<short>top))[ :]+",
@@ -455,8 +457,8 @@ def _begins_a_use(text: str) -> bool:
 
 _PLENTY = re.compile(
     r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]"
-    r"|(?:(?:just|give[ ]it|with|add|and|then)[ ])*(?:an?|the|one|another"
-    r"|your)[ ](?:[^\W\d_]+,?[ ]){0,2}"
+    r"|(?:(?:just|give[ ]it|with|add|and|then)[ ])*(?:(?:an?|the|one|another|your)[ ]"
+    r"(?:[^\W\d_]+,?[ ]){0,2}|(?:(?:big|small|good|little|light|quick|generous|tiny|healthy)[ ])?)"
     r"(?:squeeze|spritz|spray|mist|drizzle|hit|kiss|dollop|knob|grind|crack|dusting|shaving|swirl|smear|swig|sip"
     r"|touch|hint|whisper|tad|suggestion|lick|smidgen|smidge|scrape|sprinkling|sprinkle|pour|shower|trickle"
     r"|dribble|squirt|drizzling|whiff|nub|turn)s?[ ]of[ ](?:(?:the|your|my)[ ])?"

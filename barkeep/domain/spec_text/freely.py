@@ -16,13 +16,14 @@ about all the same.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cache
 from itertools import pairwise
 
 from barkeep.domain.amounts.amount import ReadAmount, show_number
 from barkeep.domain.amounts.measures import dimension
-from barkeep.domain.amounts.units import BarUnits, unit_named
+from barkeep.domain.amounts.units import BarUnits, unit_named, words_of_units
 from barkeep.domain.ingredients.line_words import (
     may_follow_a_name,
     says_to_do,
@@ -36,7 +37,7 @@ from barkeep.domain.ingredients.names import (
     may_change,
     states,
 )
-from barkeep.domain.ingredients.slips import put_right
+from barkeep.domain.ingredients.slips import put_right, slips_of
 from barkeep.domain.ingredients.tree import FamilyTree, singular
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
@@ -736,6 +737,15 @@ def put_apart(said: Traced, tree: FamilyTree) -> Traced:
             continue
         if singular(plain) in tree.words:
             continue
+        before = folded(said.text[: word.start()]).split()[-1:]
+        unit = put_right(plain, unit_slips()) if before and is_a_number(before[0]) else None
+        if unit:
+            said = said.said_instead(word.start(), word.end(), unit)
+            continue
+        once = _THRICE.sub(r"\1\1", plain)
+        if once != plain and once in tree.words:
+            said = said.said_instead(word.start(), word.end(), once)
+            continue
         parted = _in_one_word(plain, tree)
         meant = " ".join(parted) if parted else put_right(plain, tree.slips)
         if meant and not _is_a_form_of(plain, meant):
@@ -743,9 +753,22 @@ def put_apart(said: Traced, tree: FamilyTree) -> Traced:
     return said
 
 
+_THRICE = re.compile(r"(\w)\1{2,}")
+"""*Beeer*: no word has a letter three times over."""
+
+
+@cache
+def unit_slips() -> Mapping[str, tuple[str, ...]]:
+    """The words of units as fingers slip."""
+    return slips_of(each for each in words_of_units() if each.isalpha())
+
+
+_ENDINGS = frozenset({"y", "s", "ed", "d", "er", "r", "ing", "ish", "n", "ie"})
+
+
 def _is_a_form_of(word: str, meant: str) -> bool:
     """*Peachy* and *limes* are no slips."""
-    return word.startswith(meant) and word[len(meant) :] in ("y", "s", "ed", "d")
+    return word.startswith(meant) and word[len(meant) :] in _ENDINGS
 
 
 def _is_said_twice(pairs: Sequence[tuple[FoundAmount, FoundName]]) -> bool:

@@ -76,7 +76,8 @@ _OF_THE_PAGE = re.compile(
     r"|(?:recipe|photos?|words|created|invented)[ ](?:by|from|courtesy)[ ].*"
     r"|(?:a|my|our|this[ ]is[ ]a)[ ](?:riff|twist|take|variation)[ ]on[ ].*"
     r"|there(?:['’]s|[ ]is|[ ]are)[ ]no[ ].*|(?:(?:no|without|skip[ ]the"
-    r"|garnish[ ]?:)[ ](?:a[ ])?)(?:garnish|none|n/a|ice)[ .!]*"
+    r"|garnish[ ]?:)[ ](?:a[ ])?)(?:garnish|none|n/a|ice)"
+    r"(?:[ ](?:on|for|in|with|needed|necessary|here|today|tonight|required)\b.*)?[ .!]*"
     r"|(?:enjoy|cheers|done|voil[aà]|santé|prost|salute|salud|perfect|delicious|yum)[ .!]*",
     re.IGNORECASE,
 )

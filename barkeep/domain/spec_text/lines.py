@@ -128,7 +128,7 @@ _GARNISH = frozenset(
 
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
-    r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ](?:the|an?|our|my|your)[ ]garnish|dusted"
+    r"(?:the[ ])?top|over[ ]the[ ]top|(?:on|for|around)[ ](?:half[ ](?:of[ ])?)?(?:the|a|your)[ ](?:glass[ ])?rim|as[ ](?:the|an?|our|my|your)[ ]garnish|dusted"
     r"|dusting[ ]of|over[ ](?:the|its|your)[ ](?:foam|froth|head|crust)|^dusting[ ]of"
     r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
     r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved"
@@ -543,7 +543,7 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
     unsaid = _not_said_which(choice, draft, tree)
     if unsaid:
         yield unsaid
-    alone = _which_of_a_grouping(draft, match, tree)
+    alone = _which_of_a_grouping(draft, match, tree) or _which_bitters(draft, match, tree)
     if alone:
         yield alone
     usual = next((note for note in notes if _THE_USUAL.search(note)), None)
@@ -599,6 +599,17 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
     likely = _with_name(draft, word, name) if name else None
     told = f"which {word} is this? " + (f"likely “{likely}”" if likely else "write its name")
     return Complaint(draft.at, lambda: told, answer=likely, which=True)
+
+
+def _which_bitters(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
+    """The question of *2 dashes bitter*: no beer is dashed."""
+    dashed = draft.amount is not None and draft.amount.unit in ("dash", "drop")
+    if not dashed or not tree.is_a(str(match.key), "beer"):
+        return None
+    likely = _with_name(draft, "bitter", "aromatic bitters")
+    told = f"nobody dashes {tree.in_sentence(str(match.key))}"
+    told += f"; likely “{likely}”" if likely else "; which bitters are these?"
+    return Complaint(draft.at, lambda: told, answer=likely)
 
 
 _MOST_BITTERS_ML = 10.0

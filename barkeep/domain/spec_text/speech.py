@@ -25,7 +25,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Mapping
 
-from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.amounts.units import BarUnits, unit_named
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import amount_at, amounts_in, is_a_number
 from barkeep.domain.spec_text.misheard import as_said
@@ -131,6 +131,8 @@ _ASIDE = re.compile(
         |nothing[ ](?:(?:too|very|that|super)[ ])?\w+
         |(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go|do|make|try)\b
         |the[ ](?:more[ ])?\w+[ ]the[ ](?:better|merrier)\b
+        |(?P<fine>\w+[ ](?:is|are|works)[ ](?:(?:also|totally|just|perfectly)[ ])?
+            (?:fine|ok|okay|good|great|better|best|perfect|well)\b)
         |no[ ](?:pith|pulp|seeds|pips|stems?|skin|bits|ice)\b
         |(?:yolk|skin|peel|pith|shell|stems?|stalks?|seeds?|pips|pulp|lea(?:f|ves)|rind|core|fronds?
             |tops?|zest|white)[ ]and[ ](?:all|everything)\b
@@ -241,8 +243,8 @@ _ITS_KIND = re.compile(
     re.IGNORECASE,
 )
 _ITS_MAKER = re.compile(
-    r"(?P<name>[^,;()]*?[^\W\d_])(?P<gap>[ ]+)(?:from|by)[ ](?!(?:the|an?|half|one|two|three|my|our"
-    r"|your)\b)[^\W\d_]+(?:[ ](?:&[ ])?[^\W\d_]+){0,3}[ .]*$",
+    r"(?P<name>[^,;()]*?[^\W\d_])(?P<gap>[ ]+)(?:from|by|like|such[ ]as|say|e\.?g\.?)[ ](?!(?:the|an?"
+    r"|half|one|two|three|my|our|your|so|this|that|it|you|we|i)\b)[^\W\d_]+(?:[ ](?:&[ ])?[^\W\d_]+){0,5}[ .]*$",
     re.IGNORECASE,
 )
 """*Coffee liqueur from hollow lamp*."""
@@ -339,7 +341,7 @@ _HINTS = re.compile(
     r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem"
     r"|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm|rasp|cukes?|pom|cran|elderfl|bourb|champ"
     r"|prosec|sqz|sqzed|chld)\b|[ ][x×][ ]?[0-9]"
-    r"|only|parts?|which|any[ ]|less|more|nothing|better|no|could|[ ]or,|and[ ](?:all|everything)|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
+    r"|only|parts?|which|any[ ]|less|more|nothing|better|no|is|are|works|could|e[.]?g[.]?|[ ]or,|and[ ](?:all|everything)|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\""
     r"|trust|believe|swear|promise|cold|torched|singed|slapped|smacked|spanked|clapped|bruised",
     re.IGNORECASE,
@@ -454,7 +456,9 @@ def _with_stops(said: Traced, _units: BarUnits) -> Traced:
 def _asides(text: str) -> Iterator[tuple[int, int]]:
     """The gaps of a text at which something is told by the way."""
     for found in _ASIDE.finditer(text):
-        if found["before"].casefold() not in _NEEDS_WHAT_FOLLOWS:
+        before = found["before"].casefold()
+        counts = found["fine"] and (is_a_number(before) or unit_named(before) is not None)
+        if before not in _NEEDS_WHAT_FOLLOWS and not counts:
             yield found.span("gap")
 
 
@@ -668,8 +672,19 @@ def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
     )
 
 
+_WANTS_THE_PART = re.compile(
+    r"\beggs?(?![ ](?:white|yolk))(?P<gap>[ ,]+)(?:[\w'’]+[ ,]+){0,7}?(?:only|just)[ ](?:want|need|using|use|after|keep)[ ]"
+    r"(?:the[ ])?(?P<part>white|yolk)s?\b",
+    re.IGNORECASE,
+)
+"""*One egg, separate it, we only want the white*."""
+
+
 def _with_the_part_of_an_egg(said: Traced, _units: BarUnits) -> Traced:
     """*1 egg (white only)* is 1 egg white."""
+    wanted = _WANTS_THE_PART.search(said.text)
+    if wanted:
+        return said.said_instead(*wanted.span("gap"), f" {folded(wanted['part'])}, ")
     found = _PART_ONLY.search(said.text)
     if found is None:
         return said

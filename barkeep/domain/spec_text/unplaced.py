@@ -268,10 +268,21 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
     elif not _WHAT_IT_IS.fullmatch(note):
         told = _THINNED.sub(" ", LOOSENED.sub(" ", _TOLD_APART_OF.sub(" ", plain)))
         told = _AND_ALL.sub(" ", STATEMENT.sub(" ", _AS_IT_TASTES.sub(" ", told)))
-        told = "" if _says_which_is_better(plain, placed, tree) else told
+        better = _says_which_is_better(plain, placed, tree) or _WOULD_DO.fullmatch(plain)
+        told = "" if better else told
         told = told if placed.grouping else _WHICH_ONE_IT_IS.sub(" ", told)
         yield from _names(told, placed, tree)
 
+
+_WOULD_DO = re.compile(
+    r"(?:sub(?:s|bed|bing|stitute[sd]?|stituting)?|swap(?:ped)?|orig(?:inal(?:ly)?)?|alt(?:ernat(?:e|ive)(?:ly)?)?"
+    r"|replac(?:e|es|ed|ing)|in[ ]lieu[ ]of)\b[ .:,].*"
+    r"|[^,;]*\b(?:works?|will[ ]do|would[ ]do|can[ ]be[ ]used|(?:is|are|['’]s)[ ](?:(?:also|totally|just|perfectly)[ ])?"
+    r"(?:fine|ok|okay|good|great|nice|alright))"
+    r"(?:[ ](?:too|as[ ]well|here|also|instead|just[ ]as[ ]well|in[ ]a[ ]pinch))*[ .!]*",
+    re.IGNORECASE,
+)
+"""*Sub: vodka*, *vodka works too*: what would do as well."""
 
 _IF_THERE = re.compile(
     r"(?:(?:use|sub|subbed|substitute|swap)[ ](?:in[ ]|with[ ]|for[ ])?)?(?P<what>[\w' -]+?)[ ,]+"
