@@ -604,11 +604,12 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
 def _which_bitters(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
     """The question of *2 dashes bitter*: no beer is dashed."""
     dashed = draft.amount is not None and draft.amount.unit in ("dash", "drop")
-    if not dashed or not tree.is_a(str(match.key), "beer"):
+    said = folded(match.called or match.matched or "").split()[-1:]
+    if not dashed or said != ["bitter"] or not tree.is_a(str(match.key), "beer"):
         return None
     likely = _with_name(draft, "bitter", "aromatic bitters")
     told = f"nobody dashes {tree.in_sentence(str(match.key))}"
-    told += f"; likely “{likely}”" if likely else "; which bitters are these?"
+    told += f"; likely “{likely}”" if likely else ""
     return Complaint(draft.at, lambda: told, answer=likely)
 
 
