@@ -108,7 +108,7 @@ _CHANGING_LIST = """
     alcohol alcoholic non free zero low no imitation mock flavoured flavored infused spiced smoked
     sweet sweetened dry sparkling still red white black green pink blue gold golden dark light brown
     stir shake add pour build strain serve muddle top mix with without scented hard nitro overproof
-    key washed dealcoholised dealcoholized vegan decaf decaffeinated dairy gluten lactose oat soy
+    key washed virgin faux mocktail dealcoholised dealcoholized vegan decaf decaffeinated dairy gluten lactose oat soy
 """
 _CHANGING = frozenset(_CHANGING_LIST.split())
 """Words that make something else of what follows them."""
@@ -116,6 +116,7 @@ _CHANGING = frozenset(_CHANGING_LIST.split())
 _NEVER_BESIDE = frozenset(
     {"alcohol", "alcoholic", "non", "free", "zero", "imitation", "mock", "flavoured", "flavored"}
     | {"infused", "sweetened", "hard", "nitro", "key", "scented", "washed", "dealcoholised"}
+    | {"virgin", "faux", "mocktail"}
 )
 """The same said behind a kind: where no kind holds it, it is asked about."""
 
@@ -341,7 +342,7 @@ _WHICH_IT_IS = re.compile(
     r"|doing|got|have|want|like)(?:[ ](?:with|for))?|go[ ](?:with|for)|going[ ](?:with|for)|use"
     r"|using|i[ ]mean|meaning)[ ](?:just[ ])?"
     r"(?:an?|the|my|our|some|something|one|actually|basically)?"
-    r"|just[ ](?:an?|the|some|something)|something|an?|the)[ ]*(?<=[ ])(?P<kind>[^,;()]+?)"
+    r"|just[ ](?:an?|the|some|something)|something|an?|the)[ ]*(?<=[ ])(?P<kind>(?:(?![ ](?:and|or|&)[ ])[^,;()])+?)"
     r"(?P<more>[ ,]*(?:[ ,](?:nothing|no|not|but[ ]not)[ ][^,;()]*"
     r"|[ ](?:here|today|tonight|this[ ]time|though|please|for[ ](?:this|that)(?:[ ]one)?"
     r"|i[ ]think|if[ ](?:i|we)[ ]can))?)[ .!]*",
@@ -433,13 +434,28 @@ def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
 
     What the note says beyond is stated; words that state nothing are no part of a name.
     """
-    if found.key is None or _HOW_CUT.search(note):
+    if found.key is None or _HOW_CUT.search(note) or _are_two_kinds(found, note, tree):
         return None
     said = STATEMENT.sub(_as_one_word, _AGED_IN.sub(lambda each: each["how"], note))
     words = [word for word in _words(said) if word not in WITHOUT_MEANING]
     bare = [_SAID_FOR.get(word, word) for word in words if word not in _ONE_OF_IT]
     whole = _narrowed_by(words, found, note, tree)
     return whole or (_narrowed_by(bare, found, note, tree) if bare != words else None)
+
+
+_BETWEEN_KINDS = re.compile(r"[ ](?:and|or|&)[ ]|[ ]?/[ ]?", re.IGNORECASE)
+
+
+def _are_two_kinds(found: Match, note: str, tree: FamilyTree) -> bool:
+    """*Dark and light*, of rum: whether a note joins what narrows a name to several kinds."""
+    parts = _BETWEEN_KINDS.split(note)
+    if len(parts) < 2:
+        return False
+    kinds = [narrower.key for each in parts if (narrower := narrowed(found, each, tree))]
+    return any(
+        not tree.is_a(str(one), str(other)) and not tree.is_a(str(other), str(one))
+        for one, other in combinations(kinds, 2)
+    )
 
 
 def _as_one_word(statement: re.Match[str]) -> str:

@@ -53,6 +53,18 @@ def one_letter_off(word: str, slips: Mapping[str, tuple[str, ...]]) -> frozenset
     return frozenset(each for each in near if each != word and _is_one_off(word, each))
 
 
+def slips_beside(word: str, words: Iterable[str]) -> frozenset[str]:
+    """Which of some words a short one is a letter off, or has two letters of changed about.
+
+    >>> sorted(slips_beside("ray", ["rye", "corn"]))
+    []
+    >>> sorted(slips_beside("rey", ["rye", "corn"]))
+    ['rye']
+    """
+    near = {each for each in words if len(each) > 2 and each != word and each[0] == word[0]}
+    return frozenset(each for each in near if _is_one_off(word, each) or _is_a_slip(word, each))
+
+
 def _is_one_off(word: str, other: str) -> bool:
     start = next(
         (at for at, pair in enumerate(zip(word, other, strict=False)) if pair[0] != pair[1]), None

@@ -87,7 +87,7 @@ _PUT_RIGHT = frozenset(
         "split",
         "divided",
     }
-    | {"respectively", "total", "altogether", "ditto", "same"}
+    | {"respectively", "total", "altogether", "ditto", "same", "replace", "trade", "exchange"}
 )
 """Words that put right, share out or say again: read by whoever knows how, or asked about."""
 
@@ -142,7 +142,7 @@ _NO = re.compile(
     r"\bno\b(?![ ](?:ice|pith|pulp|sugar|need|salt|seeds?|skin|foam|straw|garnish|more|less|bits"
     r"|bubbles"
     r"|peel|stems?|stalks?|shell|rush|matter|question|fuss|added|substitutes?|exceptions?))"
-    r"|\bwas[ ]it\b",
+    r"|\bwas[ ]it\b|\ba[ ]miss\b",
     re.IGNORECASE,
 )
 """*No* where it is not told of what there is none: it may put right what was said before."""

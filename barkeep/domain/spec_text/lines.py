@@ -29,7 +29,7 @@ from barkeep.domain.ingredients.names import (
     suggestions,
     without_notes,
 )
-from barkeep.domain.ingredients.slips import one_letter_off
+from barkeep.domain.ingredients.slips import LEAST_LETTERS, one_letter_off, slips_beside
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular, words_of_a_name
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
@@ -521,13 +521,20 @@ def _a_slip_of_what_narrows(draft: Draft, choice: Choice, tree: FamilyTree) -> C
     """*Bourbn whisky*: what would be a maker's word is a letter off what narrows the kind."""
     below = tree.descendants(str(choice.match.key))
     words = {word for said in choice.makers for word in said.split()}
+    short = {word for word in words if len(word) < LEAST_LETTERS - 1 and word.islower()}
     slips = {word: sorted(one_letter_off(folded(word), tree.slips)) for word in words}
-    if not any(slips.values()):
+    if not any(slips.values()) and not short:
         return None
     narrowing = {
         word for key in below for each in tree[key].all_names for word in folded(each).split()
     }
-    found = [(word, each) for word in sorted(words) for each in slips[word] if each in narrowing]
+    kind = folded(choice.match.called or choice.match.matched or "")
+    found = [
+        (word, each)
+        for word in sorted(words)
+        for each in (*slips[word], *(sorted(slips_beside(word, narrowing)) if word in short else ()))
+        if each in narrowing or (each[0] == word[0] and f"{each} {kind}" in tree.by_name)
+    ]
     if not found:
         return None
     (word, meant), *_ = found
