@@ -229,7 +229,7 @@ def _range_or_number(text: str, units: BarUnits) -> ReadAmount | None:
     if low is None:
         return None
     joined = _words(text, low.end, "to") or _words(text, low.end, "or")
-    high = None if joined is None else _quantity(text, joined)
+    high = None if joined is None else _quantity(text, joined) or _one_of(text, joined, units)
     if high is not None and high.value <= low.value:
         high = None
     last = high or low
@@ -245,6 +245,12 @@ def _range_or_number(text: str, units: BarUnits) -> ReadAmount | None:
         end=ends,
         unit_at=begins,
     )
+
+
+def _one_of(text: str, at: int, units: BarUnits) -> _Said | None:
+    """The *an* of *three quarters to an ounce*."""
+    one = _article(text, at)
+    return one if one and unit_at(text, _gap(text, one.end), units)[0] else None
 
 
 def _quantity(text: str, at: int) -> _Said | None:

@@ -236,6 +236,11 @@ def _by_word() -> dict[str, str]:
 _BY_WORD: Mapping[str, str] = _by_word()
 
 
+def words_of_units() -> Iterator[str]:
+    """Every word of every unit of the table, of one and of many."""
+    yield from _BY_WORD
+
+
 def _may_be_prefixed() -> re.Pattern[str]:
     """What only can be a prefixed litre or gram: pint is too slow to be asked of every word."""
     prefixes = [_PREFIX.fullmatch(line) for line in _definitions() if "- =" in line]

@@ -92,6 +92,7 @@ _ROLES: Mapping[str, Role] = {
     "with": "with",
     "garnish": "garnish",
     "optional": "note",
+    "preferably": "note",
 }
 """What the English phrases of the files do; any other says how sure the amount is."""
 

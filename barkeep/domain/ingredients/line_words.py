@@ -48,6 +48,16 @@ def may_follow_a_name(word: str) -> bool:
 
 
 @cache
+def _bidden() -> frozenset[str]:
+    return frozenset(_listed(shipped_line_words().doing))
+
+
+def says_to_do(word: str) -> bool:
+    """Whether a word, folded, is the plain form of something that is done: *give*, *slap*."""
+    return word in _bidden()
+
+
+@cache
 def _words() -> frozenset[str]:
     """Every form of every word, folded, hyphens as the space they are folded to."""
     lists = shipped_line_words()

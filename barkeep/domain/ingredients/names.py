@@ -59,7 +59,7 @@ ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 
 _NOTE = re.compile(
     r"[ ]*(?:\((?P<brackets>[^()]*)\)|\[(?P<square>[^\[\]]*)\]|,[ ]*(?P<comma>[^,()]*)"
-    r"|[ ][-–—]+[ ](?P<dash>[^,()]*?)|;[ ]*(?P<stop>[^,();]*)|[ ]\#+[ ]*(?P<hash>[^()]*)"
+    r"|[ ][-–—]+[ ](?P<dash>(?:(?![ ][-–—]+[ ])[^,()])*?)|;[ ]*(?P<stop>[^,();]*)|[ ]\#+[ ]*(?P<hash>[^()]*)"
     r"|(?<=[^\W\d_]):[ ]+(?P<colon>[^,():]*))[ ]*[*.]*$"
 )
 _WITHIN = re.compile(r"[ ]*\((?P<brackets>[^(),]*)\)(?=[ ]*\w)")
@@ -80,6 +80,9 @@ WORDS_AFTER = re.compile(
         |(?:for|serves|makes|yields)[ ](?:about[ ]|around[ ])?(?:[0-9]+|one|two|three|four|five|six
             |seven|eight|nine|ten|twelve|a[ ]dozen)
         |[x×][ ]?[0-9]{1,2}[ ]*$
+        |for[ ](?:(?:extra|some|a[ ](?:bit|little|touch)[ ]of|added|more)[ ])?(?:[a-z]+ness|depth|body
+            |spice|acidity|balance|texture|foam|froth|length|fizz|heat|bite|kick|aroma|smoke
+            |flavou?r|scent|dilution|luck|fun|height|crunch|looks|show|contrast|structure|lift)\b
         |for[ ](?:garnish|rinsing|the[ ]\w+|this|that|colour|color|good|me|you|us|an?[ ]\w+)
         |as[ ](?:a[ ])?(?:garnish|rinse|float|usual|needed)|or[ ]so|or[ ]thereabouts
         |give[ ]or[ ]take
@@ -105,7 +108,7 @@ _CHANGING_LIST = """
     alcohol alcoholic non free zero low no imitation mock flavoured flavored infused spiced smoked
     sweet sweetened dry sparkling still red white black green pink blue gold golden dark light brown
     stir shake add pour build strain serve muddle top mix with without scented hard nitro overproof
-    key washed dealcoholised dealcoholized vegan decaf decaffeinated dairy gluten lactose oat soy
+    key washed virgin faux mocktail dealcoholised dealcoholized vegan decaf decaffeinated dairy gluten lactose oat soy
 """
 _CHANGING = frozenset(_CHANGING_LIST.split())
 """Words that make something else of what follows them."""
@@ -113,6 +116,7 @@ _CHANGING = frozenset(_CHANGING_LIST.split())
 _NEVER_BESIDE = frozenset(
     {"alcohol", "alcoholic", "non", "free", "zero", "imitation", "mock", "flavoured", "flavored"}
     | {"infused", "sweetened", "hard", "nitro", "key", "scented", "washed", "dealcoholised"}
+    | {"virgin", "faux", "mocktail"}
 )
 """The same said behind a kind: where no kind holds it, it is asked about."""
 
@@ -204,7 +208,12 @@ _ONE_OF_IT = frozenset(
 _TOLD_APART = re.compile(
     r"(?:or|not|no|nothing|never|without|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
     r"|ideally|like|e\.?g\.?|see"
-    r"|i[ ]use|we[ ]use|try)\b|.*\b(?:works?|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine"
+    r"|i[ ]use|we[ ]use|try"
+    r"|(?:(?:but|and|though|or)[ ])*(?:you|we|i|one)(?:['’]d|[ ]can|[ ]could|[ ]may|[ ]might)"
+    r"(?:[ ](?:also|always|easily|just|totally))?[ ](?:use|do|go|sub|swap|take|try)"
+    r"|(?:(?:use|try|take|sub|go[ ](?:with|for))[ ])?(?:an?|some|any|another)[ ][^,;()]+?"
+    r"[ ](?:if|when)[ ](?:you|it|that|possible)"
+    r"|(?:feel[ ]free|happy|okay|ok|fine)[ ]to[ ](?:use|sub|swap|try))\b|.*\b(?:works?|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine"
     r"|good|ok|okay))"
     r"(?:[ ](?:too|as[ ]well|here|also))?$",
     re.IGNORECASE,
@@ -275,7 +284,24 @@ def find_name(text: str, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...
     if within:  # rich (2:1) demerara syrup
         rest = f"{text[: within.start()]} {text[within.end() :]}, {within['brackets']}"
         return find_name(" ".join(rest.split()), tree)
+    if found is None and notes:
+        found = _kind_of_a_makers(name, notes[0], tree)
+        notes = notes[1:] if found else notes
     return _with_its_notes(found, notes, tree) if found else (None, notes)
+
+
+def _kind_of_a_makers(name: str, note: str, tree: FamilyTree) -> Match | None:
+    """*Hollow Lamp (amaro)*: words written large that name nothing, and what they are of."""
+    found = named(note, tree)
+    made = name.split()
+    if found is None or found.key is None or len(made) > _MAKER_WORDS:
+        return None
+    large = all(word[:1].isupper() or word in ("&", "and", "of") for word in made)
+    if not large or found.key not in tree.alcoholic or not _may_be_a_maker(_words(name), tree):
+        return None
+    if not _has_a_maker(found.key, tree):
+        return None
+    return replace(found, maker=name, confidence=MAKER, called=note)
 
 
 def _with_its_notes(
@@ -302,6 +328,54 @@ def _with_its_notes(
     ) else whole
 
 
+_PARTS_OF_IT = re.compile(
+    r"(?:(?:its|the|of|and|both|only|all|zest|juice|peel|skin|flesh|pulp|seeds)[ ,]*|[&+][ ]?){2,}",
+    re.IGNORECASE,
+)
+"""*2 lemons (zest + juice)*: parts of the fruit, and no kind of it."""
+
+_WHICH_IT_IS = re.compile(
+    r"(?:(?:and|but|so|then|just|really|well|here|today)[ ,]+)*"
+    r"(?:(?:it['’]?s|it[ ]is|that['’]?s|that[ ]is|this[ ]is|they['’]re|which[ ]is|being|make[ ]it"
+    r"|make[ ]that|make[ ]sure[ ]it['’]?s|make[ ]sure[ ]that['’]?s"
+    r"|(?:i|we)(?:['’](?:ll|m|re|d|ve))?[ ](?:be[ ])?(?:use|using|go|going|went|take|taking|do"
+    r"|doing|got|have|want|like)(?:[ ](?:with|for))?|go[ ](?:with|for)|going[ ](?:with|for)|use"
+    r"|using|i[ ]mean|meaning)[ ](?:just[ ])?"
+    r"(?:an?|the|my|our|some|something|one|actually|basically)?"
+    r"|just[ ](?:an?|the|some|something)|something|an?|the)[ ]*(?<=[ ])(?P<kind>(?:(?![ ](?:and|or|&)[ ])[^,;()])+?)"
+    r"(?P<more>[ ,]*(?:[ ,](?:nothing|no|not|but[ ]not)[ ][^,;()]*"
+    r"|[ ](?:here|today|tonight|this[ ]time|though|please|for[ ](?:this|that)(?:[ ]one)?"
+    r"|i[ ]think|if[ ](?:i|we)[ ]can))?)[ .!]*",
+    re.IGNORECASE,
+)
+"""*It's a blended scotch, nothing fancy*: a note that says which one of a kind it is."""
+
+
+def _which_it_is(found: Match, note: str, tree: FamilyTree) -> tuple[Match, str] | None:
+    """The kind that a note says a thing is of, and what is left to be noted."""
+    said = _WHICH_IT_IS.fullmatch(note)
+    if said is None or found.key is None:
+        return None
+    kind = match_name(said["kind"], tree)
+    named_so = kind is not None and kind.key is not None and kind.confidence >= ADJUSTED
+    if named_so and kind and kind.key and tree.is_a(kind.key, found.key) and not kind.stated:
+        narrower = replace(
+            found,
+            key=kind.key,
+            matched=tree.name(kind.key),
+            confidence=min(found.confidence, ADJUSTED),
+            called=f"{found.called} ({said['kind']})",
+        )
+    else:
+        narrower = narrowed(found, said["kind"], tree)
+    if narrower is not None:
+        return narrower, said["more"].strip(" ,")
+    another = named_so and kind and kind.key and not tree.is_a(found.key, kind.key)
+    if another and kind and kind.key in tree.alcoholic and not tree[str(kind.key)].family:
+        return replace(found, changed=note), note  # gin, it's a vodka
+    return None
+
+
 def _changes(note: str, found: Match, tree: FamilyTree) -> bool:
     """Whether a note makes something else of what was found; what is sweet is sweetened anyway."""
     plain = _FREE_OF.sub(" ", _HARD_AS_DONE.sub(" ", note))
@@ -315,6 +389,11 @@ def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Mat
     """*London dry, on top*: what begins a note may narrow the name; what is within it is asked."""
     if _TOLD_APART.match(note) or LOOSENED.search(note):
         return found, note
+    if _PARTS_OF_IT.fullmatch(note):
+        return found, note
+    which = _which_it_is(found, note, tree)
+    if which is not None:
+        return which
     after = WORDS_AFTER.search(note)
     narrower = narrowed(found, note[: after.start()], tree) if after else None
     if after and narrower:
@@ -355,13 +434,28 @@ def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
 
     What the note says beyond is stated; words that state nothing are no part of a name.
     """
-    if found.key is None or _HOW_CUT.search(note):
+    if found.key is None or _HOW_CUT.search(note) or _are_two_kinds(found, note, tree):
         return None
     said = STATEMENT.sub(_as_one_word, _AGED_IN.sub(lambda each: each["how"], note))
     words = [word for word in _words(said) if word not in WITHOUT_MEANING]
     bare = [_SAID_FOR.get(word, word) for word in words if word not in _ONE_OF_IT]
     whole = _narrowed_by(words, found, note, tree)
     return whole or (_narrowed_by(bare, found, note, tree) if bare != words else None)
+
+
+_BETWEEN_KINDS = re.compile(r"[ ](?:and|or|&)[ ]|[ ]?/[ ]?", re.IGNORECASE)
+
+
+def _are_two_kinds(found: Match, note: str, tree: FamilyTree) -> bool:
+    """*Dark and light*, of rum: whether a note joins what narrows a name to several kinds."""
+    parts = _BETWEEN_KINDS.split(note)
+    if len(parts) < 2:
+        return False
+    kinds = [narrower.key for each in parts if (narrower := narrowed(found, each, tree))]
+    return any(
+        not tree.is_a(str(one), str(other)) and not tree.is_a(str(other), str(one))
+        for one, other in combinations(kinds, 2)
+    )
 
 
 def _as_one_word(statement: re.Match[str]) -> str:

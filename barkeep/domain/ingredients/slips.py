@@ -1,8 +1,8 @@
-"""Words of names as fingers slip: a letter doubled or not, or two changed about.
+"""Words of names as fingers slip: a letter left out or one too many, or two changed about.
 
-*Tequilla*, *grapefriut*, *lemmon*: such a word is hardly anything else, where one word of all names
-is as near as that. Whatever else is misspelt, or is short, may well be another word, and is asked
-about.
+*Tequilla*, *grapefriut*, *lemmon*, *pinapple*: such a word is hardly anything else, where one word
+of all names is as near as that. Whatever else is misspelt, or is short, may well be another word,
+and is asked about.
 """
 
 from __future__ import annotations
@@ -33,8 +33,11 @@ def put_right(word: str, slips: Mapping[str, tuple[str, ...]]) -> str | None:
         return None
     near = {each for form in _shorter(word) for each in slips.get(form, ())}
     short = len(word) < LEAST_LETTERS
-    near = {each for each in near if not short or len(each) == len(word)}
-    likely = {each for each in near if each[0] == word[0] and _is_a_slip(word, each)}
+    near = {each for each in near if not short or len(each) >= len(word)}
+    near = {each for each in near if each[0] == word[0]}
+    likely = {each for each in near if _is_a_slip(word, each)}
+    if not likely:
+        likely = {each for each in near if _lacks_a_letter(word, each)}
     return likely.pop() if len(likely) == 1 else None
 
 
@@ -50,6 +53,18 @@ def one_letter_off(word: str, slips: Mapping[str, tuple[str, ...]]) -> frozenset
     return frozenset(each for each in near if each != word and _is_one_off(word, each))
 
 
+def slips_beside(word: str, words: Iterable[str]) -> frozenset[str]:
+    """Which of some words a short one is a letter off, or has two letters of changed about.
+
+    >>> sorted(slips_beside("ray", ["rye", "corn"]))
+    []
+    >>> sorted(slips_beside("rey", ["rye", "corn"]))
+    ['rye']
+    """
+    near = {each for each in words if len(each) > 2 and each != word and each[0] == word[0]}
+    return frozenset(each for each in near if _is_one_off(word, each) or _is_a_slip(word, each))
+
+
 def _is_one_off(word: str, other: str) -> bool:
     start = next(
         (at for at, pair in enumerate(zip(word, other, strict=False)) if pair[0] != pair[1]), None
@@ -58,6 +73,12 @@ def _is_one_off(word: str, other: str) -> bool:
         return abs(len(word) - len(other)) == 1
     rest, others = word[start:], other[start:]
     return rest[1:] == others[1:] or rest[1:] == others or rest == others[1:]
+
+
+def _lacks_a_letter(word: str, other: str) -> bool:
+    """*Pinapple*, *proscecco*: whether a long word has one letter more or less than the other."""
+    long = min(len(word), len(other)) >= LEAST_LETTERS
+    return long and abs(len(word) - len(other)) == 1 and _is_one_off(word, other)
 
 
 def _shorter(word: str) -> Iterator[str]:

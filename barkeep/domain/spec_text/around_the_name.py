@@ -34,6 +34,7 @@ from barkeep.domain.amounts.spoken import HOW_FULL, any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.ingredients.names import WORDS_AFTER
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import names_in
 from barkeep.errors import AmountError, NegativeAmount
 
@@ -45,7 +46,9 @@ MARK = re.compile(
 
 
 _JOIN = re.compile(
-    r"(?:(?:and|plus)\b|[+&])[ ,:]*|(?P<needs>(?:(?:then|also|finally|lastly|next|add)\b[ ,:]*)+)",
+    r"(?:(?:and|plus)\b|[+&])[ ,:]*|(?P<needs>(?:(?:then|also|finally|lastly|next|add"
+    r"|(?:don['’]?t|do[ ]not|not)[ ]forget(?:ting)?(?:[ ](?:the|your|about(?:[ ]the)?))?"
+    r"|remember(?:[ ](?:the|your))?)\b[ ,:]*)+)",
     re.IGNORECASE,
 )
 
@@ -57,9 +60,12 @@ _OPTIONAL = re.compile(
 
 _HEDGES = (
     r"[~≈±]|(?:ca|c|approx|max|min)\.|(?:ca|circa|approx|approximately|about|around|roughly|nearly|almost"
-    r"|maybe|perhaps|possibly|barely|exactly|max|min|just[ ](?:under|over|shy[ ]of|about)"
-    r"|a[ ](?:bit|little|touch)[ ](?:under|over|more[ ]than|less[ ]than)|close[ ]to|call[ ]it"
-    r"|ish|(?:maybe|about|just|say|something|probably)[ ]like|like|probably"
+    r"|maybe|perhaps|possibly|barely|exactly|max|min|just[ ](?:under|over|about)"
+    r"|(?:just[ ])?(?:a[ ](?:(?:tiny|wee|little)[ ])?(?:bit|little|touch|hair|tad|smidge|smidgen"
+    r"|whisker|shade|fraction)|slightly|ever[ ]so[ ]slightly)[ ](?:under|over|above|below"
+    r"|(?:more|less)[ ]than|s(?:hy|hort)[ ]of)|(?:just[ ])?(?:shy|short)[ ]of"
+    r"|close[ ]to|call[ ]it"
+    r"|ish|(?:maybe|about|just|say|something|probably)[ ]like|like|probably|say"
     r"|something[ ]like|somewhere[ ]around|anywhere[ ]from"
     r"{further})\b"
 )
@@ -150,12 +156,18 @@ _IF_YOU_LIKE = re.compile(
 )
 
 _GARNISH = re.compile(
-    r"(?:(?:for|as|to)[ ](?:an?[ ]|the[ ]|our[ ]|my[ ])?)?garnish(?:ed|ing)?"
-    r"(?:[ ]*[:–-]|[ ](?:it[ ])?with\b|[ ](?:is|of)\b|(?<=or garnish)[ ]*,?(?=[ ])"
+    r"(?:(?:for|as|to)[ ](?:an?[ ]|the[ ]|our[ ]|my[ ])?)?garnish(?:ed|ing|es)?"
+    r"(?:[ ]*[:–-]|[ ](?:(?:it|that|this|them|each|everything|(?:the|your|each)[ ](?:drink|glass))[ ])?with\b|[ ](?:is|of)\b|(?<=or garnish)[ ]*,?(?=[ ])"
     r"|(?<=s garnish)[ ]*,?(?=[ ])|(?<=r garnish)[ ]*,?(?=[ ]))[ ]*",
     re.IGNORECASE,
 )
-_ALL_OF_IT = r"(?:[ ](?:it|this|that|everything|the[ ](?:glass|drink|rest|whole[ ]thing)))?"
+_ONLY_SAID = re.compile(
+    r"(?:(?:just|simply|only|(?:i|we)(?:['’](?:ll|m|re|d))?[ ](?:use|using|do|doing|like|go[ ]with"
+    r"|going[ ]with|want|take)|use|let['’]s[ ](?:do|use))[ ]+)+(?=\w)",
+    re.IGNORECASE,
+)
+"""*For garnish just a lime wheel*."""
+_ALL_OF_IT = r"(?:[ ](?:it|this|that|everything|(?:(?:the|your|each|a)[ ])?(?:glass|glasses|flute|mug|drink|rest|whole[ ]thing)))?"
 _TOP = re.compile(
     rf"(?:(?P<verb>top(?:ped|ping)?|fill(?:ed|ing)?|lengthen(?:ed|ing)?|charge[d]?|finish(?:ed|ing)?"
     rf"|crown(?:ed)?){_ALL_OF_IT}(?:[ ]up|[ ]off|[ ]out)?[ ](?:with|by)|(?P<short>top))[ :]+",
@@ -351,11 +363,12 @@ def take_around(draft: Draft) -> None:
     if _take_speech(draft):
         _take_lead_ins(draft)
     draft.garnish = bool(draft.take(_GARNISH))
+    if draft.garnish and (said := draft.take(_ONLY_SAID)):
+        draft.hedges.append(said.group().strip().lower())
     if _take_rim(draft):
         return
-    plenty = draft.take(_PLENTY)
-    if plenty:
-        draft.notes.append(plenty.group().strip().lower())
+    if plenty := _noted_plenty(draft):
+        draft.notes += plenty
         return
     _take_use(draft)
     _take_front(draft)
@@ -394,7 +407,16 @@ def begins_an_item(text: str, tree: FamilyTree, units: BarUnits) -> bool:
     used = used or bool(_TO_TASTE.fullmatch(draft.rest))
     if draft.amount is None and not used and not (tops and draft.rest[: tops.start()].strip()):
         return False
-    return next(names_in(draft.rest, tree), None) is not None
+    name = next(names_in(draft.rest, tree), None)
+    return name is not None and not _is_only_one(draft, name.key, text, tree)
+
+
+def _is_only_one(draft: Draft, key: str, text: str, tree: FamilyTree) -> bool:
+    """*2 oz gin, a London dry if possible*: an article measures nothing that is poured."""
+    counted = draft.amount is not None and draft.amount.unit == "each"
+    said = text[draft.amount_at : draft.amount_end].strip().casefold()
+    poured = tree[key].unit == "ml" and not folded(tree.name(key)).startswith("egg ")
+    return counted and said in ("a", "an") and poured
 
 
 def _take_speech(draft: Draft) -> bool:
@@ -435,8 +457,8 @@ def _begins_a_use(text: str) -> bool:
 
 _PLENTY = re.compile(
     r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]"
-    r"|(?:(?:just|give[ ]it|with|add|and|then)[ ])*(?:an?|the|one|another"
-    r"|your)[ ](?:[^\W\d_]+,?[ ]){0,2}"
+    r"|(?:(?:just|give[ ]it|with|add|and|then)[ ])*(?:(?:an?|the|one|another|your)[ ]"
+    r"(?:[^\W\d_]+,?[ ]){0,2}|(?:(?:big|small|good|little|light|quick|generous|tiny|healthy)[ ])?)"
     r"(?:squeeze|spritz|spray|mist|drizzle|hit|kiss|dollop|knob|grind|crack|dusting|shaving|swirl|smear|swig|sip"
     r"|touch|hint|whisper|tad|suggestion|lick|smidgen|smidge|scrape|sprinkling|sprinkle|pour|shower|trickle"
     r"|dribble|squirt|drizzling|whiff|nub|turn)s?[ ]of[ ](?:(?:the|your|my)[ ])?"
@@ -448,12 +470,18 @@ _PLENTY = re.compile(
 """How much, without an amount."""
 
 
+def _noted_plenty(draft: Draft) -> list[str]:
+    plenty = draft.take(_PLENTY)
+    return [plenty.group().strip().lower()] if plenty else []
+
+
 def _take_use(draft: Draft) -> None:
     """Take off what is done with it: *top with*, *rinse the glass with*, *express*."""
     top = draft.take(_TOP)
     if top:
         filled = (top["verb"] or "").lower().startswith("fill")
         draft.notes.append("to fill" if filled else "to top")
+        draft.notes += _noted_plenty(draft)  # top it off with some ginger beer
     rinse = _RINSE.match(draft.rest)
     if rinse:
         at = draft.at

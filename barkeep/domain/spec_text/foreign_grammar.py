@@ -96,7 +96,7 @@ class Sentence:
 
     def leave_asides(self) -> None:
         """Leave words in brackets as they are that only tell something: *(aus dem Eisfach)*."""
-        for aside in re.finditer(r"\([^()]*\)", self.text):
+        for aside in re.finditer(r"(?<=[(,])[^(),]*(?=,[^()]*\)|\))", self.text):
             within = [
                 at
                 for at, each in enumerate(self.items)

@@ -283,7 +283,10 @@ def _is_clear(place: int, items: Sequence[Item], text: str) -> bool:
         named = after is not None and after.role in ("name", "unsure", "unit")
         qualified = before is not None and before.role == "name"
         return not item.weak and small and (named or qualified)
-    return not item.weak and item.role not in ("the", "and", "or", "to", "each")
+    if item.role == "or":
+        named = before is not None and after is not None and before.role == after.role == "name"
+        return named and not item.weak and small
+    return not item.weak and item.role not in ("the", "and", "to", "each")
 
 
 def has_small_nouns(items: Sequence[Item], vocabulary: Vocabulary, text: str) -> bool:

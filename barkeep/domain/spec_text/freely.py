@@ -16,14 +16,19 @@ about all the same.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cache
 from itertools import pairwise
 
 from barkeep.domain.amounts.amount import ReadAmount, show_number
 from barkeep.domain.amounts.measures import dimension
-from barkeep.domain.amounts.units import BarUnits, unit_named
-from barkeep.domain.ingredients.line_words import may_follow_a_name, tells_nothing_else
+from barkeep.domain.amounts.units import BarUnits, unit_named, words_of_units
+from barkeep.domain.ingredients.line_words import (
+    may_follow_a_name,
+    says_to_do,
+    tells_nothing_else,
+)
 from barkeep.domain.ingredients.names import (
     ADJECTIVES,
     ADJUSTED,
@@ -32,7 +37,7 @@ from barkeep.domain.ingredients.names import (
     may_change,
     states,
 )
-from barkeep.domain.ingredients.slips import put_right
+from barkeep.domain.ingredients.slips import put_right, slips_of
 from barkeep.domain.ingredients.tree import FamilyTree, singular
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
@@ -82,7 +87,7 @@ _PUT_RIGHT = frozenset(
         "split",
         "divided",
     }
-    | {"respectively", "total", "altogether", "ditto", "same"}
+    | {"respectively", "total", "altogether", "ditto", "same", "replace", "trade", "exchange"}
 )
 """Words that put right, share out or say again: read by whoever knows how, or asked about."""
 
@@ -125,7 +130,7 @@ _TIME = re.compile(
     r"|\b(?:step|page|number|day|batch|version|round|take)[ ][0-9]{1,3}\b"
     r"|\bone[ ](?:thing|side|hand|more[ ]thing|last[ ]thing|of[ ](?:my|our|the|those|these))\b"
     r"|\b(?:(?:this|that|last|first|next|which|other|any|each|every)"
-    r"|(?:the|that|this|my|our|a)[ ](?:[^\W\d_]+[ ])?)(?P<one>[ ]?one)\b"
+    r"|(?:the|that|this|my|our|an?)[ ](?:[^\W\d_]+[ ])?)(?P<one>[ ]?one)\b"
     r"(?![ ](?:ounces?|oz|ml|mils?|cl|dash|drop|part|barspoon|teaspoon|tablespoon|cup|and[ ]an?"
     r"|half|quarter))",
     re.IGNORECASE,
@@ -137,7 +142,7 @@ _NO = re.compile(
     r"\bno\b(?![ ](?:ice|pith|pulp|sugar|need|salt|seeds?|skin|foam|straw|garnish|more|less|bits"
     r"|bubbles"
     r"|peel|stems?|stalks?|shell|rush|matter|question|fuss|added|substitutes?|exceptions?))"
-    r"|\bwas[ ]it\b",
+    r"|\bwas[ ]it\b|\ba[ ]miss\b",
     re.IGNORECASE,
 )
 """*No* where it is not told of what there is none: it may put right what was said before."""
@@ -225,6 +230,17 @@ _MOST_WORDS_ALONE = 9
 """Words of a line without an amount; more of them tell what to do."""
 
 
+_NOT_DONE = frozenset(
+    {"not", "no", "never", "without", "don't", "dont", "skip", "omit", "but", "except", "instead"}
+    | {"avoid", "stop", "won't", "wouldn't", "shouldn't", "didn't", "doesn't", "can't", "isn't"}
+)
+_ADDS = re.compile(
+    r"\b(?:add|use|take|get|grab|need|want|goes|comes|is)(?:[ ]in)?[ ](?:the|your|our|my|an?|some)[ ]$",
+    re.IGNORECASE,
+)
+"""*Before we shake, add your egg white*: what stands right before a name says that it goes in."""
+
+
 def _with_no_amount(
     said: Traced, text: str, name: FoundName, told: frozenset[str], *, tree: FamilyTree
 ) -> tuple[Traced, ...]:
@@ -238,7 +254,8 @@ def _with_no_amount(
     if not all(_is_accounted_for(word.group(), told) for word in words):
         return ()
     leads = ADJECTIVES | told | {"add", "use", "need", "grab", "take", "get"}
-    if not all(may_follow_a_name(each) or each in leads for each in before):
+    plain = all(may_follow_a_name(each) or each in leads for each in before)
+    if not _NOT_DONE.isdisjoint(before) or not (plain or _ADDS.search(text[: name.start])):
         return ()
     if not _PUT_RIGHT.isdisjoint(folded(word.group()) for word in words) or _MARKS.search(text):
         return ()
@@ -360,7 +377,7 @@ def _stand_apart(
         return False
     for name in [name for _, name in pairs] or names:
         behind = _NEXT.match(text, name.end)
-        known = behind is None or folded(behind["word"]) in told
+        known = behind is None or folded(behind["word"]) in told or _bids(text[behind.start() :])
         if behind and not known and not _may_follow(behind["word"], name, tree):
             return False
         listed = _LISTED.search(text[: name.start])
@@ -373,6 +390,21 @@ def _stand_apart(
         if before and unit_named(before["word"]) and not _covered(before.span("word"), measured):
             return False  # a dash of dash gin
     return True
+
+
+_BIDS = re.compile(
+    r"[ ](?P<verb>[^\W\d_]+)[ ](?:(?:in|up|out|off|down|away|over)[ ])?"
+    r"(?:it|them|that|those|this|these|the|your|a[ ](?:little|quick|good|nice|bit|few|light|gentle)"
+    r"|an?|all|both|each|some|over|into|onto|around|till|until|well|again|gently|hard|once|twice|briefly"
+    r"|first|before|after|thoroughly|together|constantly)\b",
+    re.IGNORECASE,
+)
+
+
+def _bids(text: str) -> bool:
+    """*Mint leaves give them a slap*: whether what follows a name begins by saying what to do."""
+    found = _BIDS.match(text)
+    return found is not None and says_to_do(folded(found["verb"]))
 
 
 def _may_follow(word: str, name: FoundName, tree: FamilyTree) -> bool:
@@ -396,9 +428,12 @@ def _makes_another(word: str, name: FoundName, tree: FamilyTree) -> bool:
 def _ends_in_a_unit(text: str) -> bool:
     """*Dash 2 dashes*: whether a unit stands before an amount; *in the tin* it is none."""
     last = re.search(r"(?P<the>\b(?:the|my|your|a)[ ])?(?P<word>[^\W\d_]+)[ ]*$", text)
-    if last is None or last["the"] or last["word"].casefold() in ("float", "rinse"):
+    if last is None or last["the"] or last["word"].casefold() in _NO_UNIT_HERE:
         return False
     return unit_named(last["word"]) is not None
+
+
+_NO_UNIT_HERE = frozenset({"float", "rinse", "in"})
 
 
 def _is_in_brackets(text: str, at: int) -> bool:
@@ -702,6 +737,15 @@ def put_apart(said: Traced, tree: FamilyTree) -> Traced:
             continue
         if singular(plain) in tree.words:
             continue
+        before = folded(said.text[: word.start()]).split()[-1:]
+        unit = put_right(plain, unit_slips()) if before and is_a_number(before[0]) else None
+        if unit:
+            said = said.said_instead(word.start(), word.end(), unit)
+            continue
+        once = _THRICE.sub(r"\1\1", plain)
+        if once != plain and once in tree.words:
+            said = said.said_instead(word.start(), word.end(), once)
+            continue
         parted = _in_one_word(plain, tree)
         meant = " ".join(parted) if parted else put_right(plain, tree.slips)
         if meant and not _is_a_form_of(plain, meant):
@@ -709,9 +753,22 @@ def put_apart(said: Traced, tree: FamilyTree) -> Traced:
     return said
 
 
+_THRICE = re.compile(r"(\w)\1{2,}")
+"""*Beeer*: no word has a letter three times over."""
+
+
+@cache
+def unit_slips() -> Mapping[str, tuple[str, ...]]:
+    """The words of units as fingers slip."""
+    return slips_of(each for each in words_of_units() if each.isalpha())
+
+
+_ENDINGS = frozenset({"y", "s", "ed", "d", "er", "r", "ing", "ish", "n", "ie"})
+
+
 def _is_a_form_of(word: str, meant: str) -> bool:
     """*Peachy* and *limes* are no slips."""
-    return word.startswith(meant) and word[len(meant) :] in ("y", "s", "ed", "d")
+    return word.startswith(meant) and word[len(meant) :] in _ENDINGS
 
 
 def _is_said_twice(pairs: Sequence[tuple[FoundAmount, FoundName]]) -> bool:

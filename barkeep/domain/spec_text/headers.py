@@ -60,6 +60,10 @@ _OF_THE_PAGE = re.compile(
     r"|(?:n\.?b\.?|p\.?s\.?|fyi|remember|reminder|warning)(?:[ :.,-]|$).*|tip[ ]?[:,–-].*"
     r"|for[ ](?:the|one)[ ](?:[\w-]+[ ])?(?:syrup|drink|cocktail|punch|batch|mix"
     r"|foam|base|infusion|cordial|shrub|garnish|topping|puree|brine|tincture|glass):?"
+    r"|[^\W\d_][^0-9:;,]{1,40}:"
+    r"|(?:(?:hey|hi|hello|howdy|welcome|alright|okay|ok|so|and|thanks|thank|what['’]?s|up|back"
+    r"|everyone|everybody|guys|folks|friends|y['’]?all|all|there|again|to|the|channel|bar|you|for"
+    r"|watching|good|morning|evening|afternoon|team|people)\b[ ,.!]*)+"
     r"|(?:[$£€¥][ ]?[0-9]+(?:[.,][0-9]{1,2})?|[0-9]+(?:[.,][0-9]{1,2})?[ ]?[$£€])"
     r"|[★☆⭐]{3,}.*|[0-9](?:[.,][0-9])?[ ]?(?:/[ ]?5|stars?|out[ ]of[ ](?:5|five))"
     r"(?:[ ]*(?:stars?\b|from\b|rating|\().*)?[ .]*"
@@ -72,7 +76,8 @@ _OF_THE_PAGE = re.compile(
     r"|(?:recipe|photos?|words|created|invented)[ ](?:by|from|courtesy)[ ].*"
     r"|(?:a|my|our|this[ ]is[ ]a)[ ](?:riff|twist|take|variation)[ ]on[ ].*"
     r"|there(?:['’]s|[ ]is|[ ]are)[ ]no[ ].*|(?:(?:no|without|skip[ ]the"
-    r"|garnish[ ]?:)[ ](?:a[ ])?)(?:garnish|none|n/a|ice)[ .!]*"
+    r"|garnish[ ]?:)[ ](?:a[ ])?)(?:garnish|none|n/a|ice)"
+    r"(?:[ ](?:on|for|in|with|needed|necessary|here|today|tonight|required)\b.*)?[ .!]*"
     r"|(?:enjoy|cheers|done|voil[aà]|santé|prost|salute|salud|perfect|delicious|yum)[ .!]*",
     re.IGNORECASE,
 )

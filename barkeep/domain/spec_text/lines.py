@@ -29,7 +29,7 @@ from barkeep.domain.ingredients.names import (
     suggestions,
     without_notes,
 )
-from barkeep.domain.ingredients.slips import one_letter_off
+from barkeep.domain.ingredients.slips import LEAST_LETTERS, one_letter_off, slips_beside
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, singular, words_of_a_name
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
@@ -128,13 +128,13 @@ _GARNISH = frozenset(
 
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
-    r"(?:the[ ])?top|over[ ]the[ ]top|on[ ]the[ ]rim|as[ ](?:the|an?|our|my|your)[ ]garnish|dusted"
-    r"|over[ ](?:the|its|your)[ ](?:foam|froth|head|crust)|^dusting[ ]of"
+    r"(?:the[ ])?top|over[ ]the[ ]top|(?:on|for|around)[ ](?:half[ ](?:of[ ])?)?(?:the|a|your)[ ](?:glass[ ])?rim|as[ ](?:the|an?|our|my|your)[ ]garnish|dusted"
+    r"|dusting[ ]of|over[ ](?:the|its|your)[ ](?:foam|froth|head|crust)|^dusting[ ]of"
     r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
     r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved"
     r"|sprinkled)"
     r"[, ]+(?:over|on)(?:[ ](?:it|top|the[ ](?:top|drink|foam|surface|glass)))?$"
-    r"|^on[ ]top$|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
+    r"|^on[ ]top(?:$|[ ](?:and|of)[ ])|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
 """What is done with a garnish and nothing else."""
@@ -521,13 +521,20 @@ def _a_slip_of_what_narrows(draft: Draft, choice: Choice, tree: FamilyTree) -> C
     """*Bourbn whisky*: what would be a maker's word is a letter off what narrows the kind."""
     below = tree.descendants(str(choice.match.key))
     words = {word for said in choice.makers for word in said.split()}
+    short = {word for word in words if len(word) < LEAST_LETTERS - 1 and word.islower()}
     slips = {word: sorted(one_letter_off(folded(word), tree.slips)) for word in words}
-    if not any(slips.values()):
+    if not any(slips.values()) and not short:
         return None
     narrowing = {
         word for key in below for each in tree[key].all_names for word in folded(each).split()
     }
-    found = [(word, each) for word in sorted(words) for each in slips[word] if each in narrowing]
+    kind = folded(choice.match.called or choice.match.matched or "")
+    found = [
+        (word, each)
+        for word in sorted(words)
+        for each in (*slips[word], *(sorted(slips_beside(word, narrowing)) if word in short else ()))
+        if each in narrowing or (each[0] == word[0] and f"{each} {kind}" in tree.by_name)
+    ]
     if not found:
         return None
     (word, meant), *_ = found
@@ -543,7 +550,7 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
     unsaid = _not_said_which(choice, draft, tree)
     if unsaid:
         yield unsaid
-    alone = _which_of_a_grouping(draft, match, tree)
+    alone = _which_of_a_grouping(draft, match, tree) or _which_bitters(draft, match, tree)
     if alone:
         yield alone
     usual = next((note for note in notes if _THE_USUAL.search(note)), None)
@@ -599,6 +606,18 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
     likely = _with_name(draft, word, name) if name else None
     told = f"which {word} is this? " + (f"likely “{likely}”" if likely else "write its name")
     return Complaint(draft.at, lambda: told, answer=likely, which=True)
+
+
+def _which_bitters(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
+    """The question of *2 dashes bitter*: no beer is dashed."""
+    dashed = draft.amount is not None and draft.amount.unit in ("dash", "drop")
+    said = folded(match.called or match.matched or "").split()[-1:]
+    if not dashed or said != ["bitter"] or not tree.is_a(str(match.key), "beer"):
+        return None
+    likely = _with_name(draft, "bitter", "aromatic bitters")
+    told = f"nobody dashes {tree.in_sentence(str(match.key))}"
+    told += f"; likely “{likely}”" if likely else ""
+    return Complaint(draft.at, lambda: told, answer=likely)
 
 
 _MOST_BITTERS_ML = 10.0

@@ -89,8 +89,8 @@ _NUMBERS: tuple[tuple[re.Pattern[str], str], ...] = (
     ),
 )
 _MEASURED = re.compile(
-    r"(?<=[\w¼½¾][ ])(?:(?P<ml>m[ .]l|mills|mill's|miles|milz|meals|mil's|em[ ]el)"
-    r"|(?P<cl>c[ .]l|see[ ]el|cee[ ]el)|(?P<oz>o[ .]z|ounce's|ouncies|announces))\b(?![ ]of[ ]ice)",
+    r"(?<=[\w¼½¾][ ])(?:(?P<ml>m[ .]l|mll|mml|mils's|mills|mill's|miles|milz|meals|mil's|em[ ]el)"
+    r"|(?P<cl>c[ .]l|see[ ]el|cee[ ]el)|(?P<oz>o[ .]z|ozz|0z|ounce's|ouncies|announces|ounzes?|ouces?|ounes))\b(?![ ]of[ ]ice)",
     re.IGNORECASE,
 )
 """Measures as they are spelt or sound, behind a number."""
@@ -112,7 +112,8 @@ _MEASURE_HINTS = frozenset(
         "em",
         "see",
     }
-    | {"cee", "ounce's", "ouncies", "announces"}
+    | {"cee", "ounce's", "ouncies", "announces", "ozz", "0z", "mll", "mml", "mils's"}
+    | {"ounze", "ounzes", "ouce", "ouces", "ounes"}
 )
 
 _GLUED = re.compile(

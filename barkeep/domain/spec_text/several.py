@@ -72,7 +72,7 @@ _TO = re.compile(r"[ ,]*\bto[ ](?=\S)", re.IGNORECASE)
 _ALL_UNITS = re.compile(r"[ ]*,[ ]*all(?:[ ]in|[ ]of[ ]them)?[ ](?P<unit>[\w ]+?)[ .]*$", re.I)
 _AND_HALVES = re.compile(
     r"(?:[ ]*[,(:–-]+[ ]*|[ ,]+(?:(?:actually|no|sorry)[ ,]+)?(?:let's[ ])?split[ ](?:it"
-    r"|that)[ ,]+)"
+    r"|that)[ ,]+|[ ](?=half[ ](?!(?:an?|of|the|and|ounces?|oz)\b)))"
     r"(?:half|(?P<whole>one))(?:[ ](?:of[ ](?:that|it|them)|and[ ]half))?[ ](?P<one>[\w' -]+?)"
     r"[ ]*,?[ ](?:and[ ])?(?(whole)one|half)(?:[ ]of[ ](?:that|it"
     r"|them))?[ ](?P<other>[\w' -]+?)[ ).]*$",

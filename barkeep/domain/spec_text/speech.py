@@ -25,7 +25,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Mapping
 
-from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.amounts.units import BarUnits, unit_named
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import amount_at, amounts_in, is_a_number
 from barkeep.domain.spec_text.misheard import as_said
@@ -62,10 +62,37 @@ _SHORTHAND: Mapping[str, str] = {
     "wht": "white",
     "bbn": "bourbon",
     "teq": "tequila",
+    "lem": "lemon",
+    "jce": "juice",
+    "juc": "juice",
+    "simp": "simple",
+    "arom": "aromatic",
+    "aro": "aromatic",
+    "liq": "liqueur",
+    "liqu": "liqueur",
+    "syr": "syrup",
+    "gren": "grenadine",
+    "btrs": "bitters",
+    "bttrs": "bitters",
+    "bitt": "bitters",
+    "crm": "cream",
+    "rasp": "raspberry",
+    "cuke": "cucumber",
+    "cukes": "cucumbers",
+    "pom": "pomegranate",
+    "cran": "cranberry",
+    "elderfl": "elderflower",
+    "bourb": "bourbon",
+    "champ": "champagne",
+    "prosec": "prosecco",
+    "sqz": "squeeze",
+    "sqzed": "squeezed",
+    "chld": "chilled",
 }
 _SHORT = re.compile(
     r"(?<![\w/.'’-])(?:(?:ea|dshs?|oj|lrg|lge?|lt|dk|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc"
-    r"|mara|pref|xtra|hvy|blk|wht|bbn|teq)\b(?![’'/-])\.?|garn\b[.:]*|w/o(?![a-z])|w/(?!o\b))[ ]?",
+    r"|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm"
+    r"|rasp|cukes?|pom|cran|elderfl|bourb|champ|prosec|sqz|sqzed|chld)\b(?![’'/-])\.?|garn\b[.:]*|w/o(?![a-z])|w/(?!o\b))[ ]?",
     re.IGNORECASE,
 )
 
@@ -99,6 +126,16 @@ _ASIDE = re.compile(
         |(?:yes|no)[ ](?:really|honestly|seriously)\b
         |(?:go[ ]easy|whatever)\b
         |seven[ ](?:fifty|hundred)[ .]*$
+        |or[ ](?:maybe[ ]|even[ ]|perhaps[ ])?(?:an?[ ](?:bit|little|touch|tad|hair)[ ]|slightly[ ])?
+            (?:less|more)\b(?![ ](?:of|than)\b)
+        |nothing[ ](?:(?:too|very|that|super)[ ])?\w+
+        |(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go|do|make|try)\b
+        |the[ ](?:more[ ])?\w+[ ]the[ ](?:better|merrier)\b
+        |(?P<fine>\w+[ ](?:is|are|works)[ ](?:(?:also|totally|just|perfectly)[ ])?
+            (?:fine|ok|okay|good|great|better|best|perfect|well)\b)
+        |no[ ](?:pith|pulp|seeds|pips|stems?|skin|bits|ice)\b
+        |(?:yolk|skin|peel|pith|shell|stems?|stalks?|seeds?|pips|pulp|lea(?:f|ves)|rind|core|fronds?
+            |tops?|zest|white)[ ]and[ ](?:all|everything)\b
     )""",
     re.IGNORECASE | re.VERBOSE,
 )
@@ -206,8 +243,8 @@ _ITS_KIND = re.compile(
     re.IGNORECASE,
 )
 _ITS_MAKER = re.compile(
-    r"(?P<name>[^,;()]*?[^\W\d_])(?P<gap>[ ]+)(?:from|by)[ ](?!(?:the|an?|half|one|two|three|my|our"
-    r"|your)\b)[^\W\d_]+(?:[ ](?:&[ ])?[^\W\d_]+){0,3}[ .]*$",
+    r"(?P<name>[^,;()]*?[^\W\d_])(?P<gap>[ ]+)(?:from|by|like|such[ ]as|say|e\.?g\.?)[ ](?!(?:the|an?"
+    r"|half|one|two|three|my|our|your|so|this|that|it|you|we|i)\b)[^\W\d_]+(?:[ ](?:&[ ])?[^\W\d_]+){0,5}[ .]*$",
     re.IGNORECASE,
 )
 """*Coffee liqueur from hollow lamp*."""
@@ -266,6 +303,12 @@ _IN_PIECES = re.compile(
     re.IGNORECASE,
 )
 """*2 wide strips of orange peel*: so many pieces, and what they are like."""
+_ONE_PIECE = re.compile(
+    r"(?:strip|ribbon|knob|chunk|thumb|piece|slice|wedge|wheel|sprig|twist|curl|swath|coin|round|stick)"
+    r"[ ]of[ ](?=[^\W\d_])",
+    re.IGNORECASE,
+)
+"""*Strip of lemon peel* is one."""
 _BAG_OF = re.compile(
     r"(?:(?:1|one|an?)[ ])?[(]?(?P<size>[0-9]+(?:[./][0-9]+)?[ -]?(?:oz|ounces?|ml|g|grams?|cl|l"
     r"|lb))[.]?[)]?[ -]+"
@@ -295,8 +338,10 @@ _HINTS = re.compile(
     r"|\b(?:touch|hint|whisper|kiss|tad|inch(?:es)?|soaked|doused|drenched|moistened|saturated)\b"
     r"|optional|[ ]shakes?[ ]|[¹²³†‡*]|that['’]?s|which[ ]is|it['’]s"
     r"|[ ]or[ ](?:two|three)\b|[ -]to[ -](?:one|two|[12])\b"
-    r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq)\b"
-    r"|only|parts?|which|any[ ]|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
+    r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem"
+    r"|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm|rasp|cukes?|pom|cran|elderfl|bourb|champ"
+    r"|prosec|sqz|sqzed|chld)\b|[ ][x×][ ]?[0-9]"
+    r"|only|parts?|which|any[ ]|less|more|nothing|better|no|is|are|works|could|e[.]?g[.]?|[ ]or,|and[ ](?:all|everything)|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\""
     r"|trust|believe|swear|promise|cold|torched|singed|slapped|smacked|spanked|clapped|bruised",
     re.IGNORECASE,
@@ -411,7 +456,9 @@ def _with_stops(said: Traced, _units: BarUnits) -> Traced:
 def _asides(text: str) -> Iterator[tuple[int, int]]:
     """The gaps of a text at which something is told by the way."""
     for found in _ASIDE.finditer(text):
-        if found["before"].casefold() not in _NEEDS_WHAT_FOLLOWS:
+        before = found["before"].casefold()
+        counts = found["fine"] and (is_a_number(before) or unit_named(before) is not None)
+        if before not in _NEEDS_WHAT_FOLLOWS and not counts:
             yield found.span("gap")
 
 
@@ -430,6 +477,21 @@ def _with_the_amount_again(said: Traced, units: BarUnits) -> Traced:
 
 def _without_so(said: Traced) -> Traced:
     return _instead(said, re.compile(r",[ ]*so[ ]"), lambda _: ", ")
+
+
+_OR_BY_THE_WAY = re.compile(
+    r"(?P<gap>[ ,]+)or,[ ](?P<aside>[^,()0-9]{2,30}),[ ](?:de[ ](?:la[ ])?|d['’])?(?P<what>[^,;()]+)$",
+    re.IGNORECASE,
+)
+
+
+def _with_its_other_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*Raspberry syrup or, failing that, grenadine*: the aside stands behind both."""
+    found = _OR_BY_THE_WAY.search(said.text)
+    if found is None:
+        return said
+    what, aside = (said.part(*found.span(each)) for each in ("what", "aside"))
+    return joined((said.part(0, found.start()), ", or ", what, ", ", aside))
 
 
 def _with_an_article(said: Traced, _units: BarUnits) -> Traced:
@@ -464,6 +526,8 @@ def _with_its_length_behind(said: Traced, units: BarUnits) -> Traced:
 
 def _in_pieces(said: Traced, units: BarUnits) -> Traced:
     """*Two wide strips of orange peel* are two pieces of it, wide strips."""
+    if _ONE_PIECE.match(said.text):
+        said = said.said_instead(0, 0, "a ")
     found = _IN_PIECES.match(said.text)
     if found is None or _is_a_unit(found["what"], units):
         return said
@@ -581,6 +645,22 @@ def _with_its_count_first(said: Traced, units: BarUnits) -> Traced:
     return joined((count, " ", said.part(*found.span("what"))))
 
 
+_TIMES_BEHIND = re.compile(
+    r"(?:^|(?<=:[ ]))(?P<what>[^\W\d_][^:,;()0-9]*?)(?P<times>[ ]+[x×][ ]?(?P<count>[0-9]{1,2}))(?=[ .]*(?:$|[,;(]|[-–—][ ]))",
+    re.IGNORECASE,
+)
+
+
+def _with_its_times_first(said: Traced, _units: BarUnits) -> Traced:
+    """*Chilli slice x2 (seeds out)* is 2 chilli slices."""
+    found = _TIMES_BEHIND.search(said.text)
+    if found is None:
+        return said
+    parts = [said.part(*found.span(each)) for each in ("count", "what")]
+    lead = said.part(0, found.start())
+    return joined((lead, parts[0], " ", parts[1], said.part(found.end())))
+
+
 def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
     """*A six ounce can* is a 6 oz can."""
     return _instead(
@@ -592,8 +672,19 @@ def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
     )
 
 
+_WANTS_THE_PART = re.compile(
+    r"\beggs?(?![ ](?:white|yolk))(?P<gap>[ ,]+)(?:[\w'’]+[ ,]+){0,7}?(?:only|just)[ ](?:want|need|using|use|after|keep)[ ]"
+    r"(?:the[ ])?(?P<part>white|yolk)s?\b",
+    re.IGNORECASE,
+)
+"""*One egg, separate it, we only want the white*."""
+
+
 def _with_the_part_of_an_egg(said: Traced, _units: BarUnits) -> Traced:
     """*1 egg (white only)* is 1 egg white."""
+    wanted = _WANTS_THE_PART.search(said.text)
+    if wanted:
+        return said.said_instead(*wanted.span("gap"), f" {folded(wanted['part'])}, ")
     found = _PART_ONLY.search(said.text)
     if found is None:
         return said
@@ -698,6 +789,7 @@ _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
         _with_its_size_in_figures,
         _with_its_choice_behind,
         _with_its_count_first,
+        _with_its_times_first,
         _with_its_ratio_of_parts,
         _with_its_ratio,
         _with_its_top_behind,
@@ -705,7 +797,7 @@ _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
         _without_purpose,
         _without_verb,
     ),
-    *(_with_the_amount_again, _with_stops, _with_an_article, _with_its_length_behind),
+    *(_with_the_amount_again, _with_its_other_behind, _with_stops, _with_an_article, _with_its_length_behind),
     *(_without_footnotes, _with_optional_behind, _with_dashes),
     *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),
 )

@@ -135,6 +135,9 @@ _STRAINED = re.compile(
 """*Strain it over …*: what is done last, whatever it is poured over."""
 
 
+_IN_BRACKETS = re.compile(r"^[(\[]([^()\[\]]*)[)\]]$")
+
+
 @dataclass
 class Hints:
     """How many more unknown names of a text are worth looking up."""
@@ -304,7 +307,7 @@ class Reading:
     def _corrects(self, text: str, row: int) -> bool:
         """Put an earlier line right, where this one is a correction of it, or points at it."""
         pointed = points_back(text)
-        said = text.strip() if pointed is None else pointed
+        said = _IN_BRACKETS.sub(r"\1", text.strip()) if pointed is None else pointed
         if not self.lines or not (pointed or corrects(said)):
             return False
         number = target(said, [each.line.text for each in self.lines], self.tree)

@@ -26,7 +26,7 @@ from functools import lru_cache
 from barkeep.domain.amounts.amount import Amount, ReadAmount
 from barkeep.domain.amounts.measures import dimension, to_quantity
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit, unit_named
-from barkeep.domain.ingredients.names import ADJECTIVES, LOOSENED
+from barkeep.domain.ingredients.names import ADJECTIVES, LOOSENED, STATEMENT
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
@@ -48,6 +48,7 @@ _NO_AMOUNT = re.compile(
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
     r"|(?:[0-9./]+|[¼½¾])[ -]?(?:inch|cm|in)\b(?:[ ](?:strip|slice|stick|cube)\b)?"
     r"|\b(?:over|on|with|without|no)[ ](?:[^\W\d_]+[ ])?ice\b|\bice[ -]cold\b"
+    r"|\b(?:in|at)[ ]a[ ](?:pinch|push)\b"
     r"|\b(?:in|into)[ ](?:[0-9]+|[^\W\d_]+)[ ](?:wedges|slices|wheels|pieces|cubes|sticks)\b",
     re.IGNORECASE,
 )
@@ -95,6 +96,9 @@ _AS_IT_TASTES = re.compile(
     re.IGNORECASE,
 )
 """*Something juniper-heavy*: what a thing tastes of is no other thing."""
+
+_AND_ALL = re.compile(r"\b[^\W\d_]+[ ]and[ ](?:all|everything)\b", re.IGNORECASE)
+"""*Yolk and all*: a part of the thing that the line names."""
 
 _WHAT_IT_IS = re.compile(
     r"the[ ](?:soda|(?:soft[ ]|fizzy[ ])?drink|liqueur|syrup|juice|spirit|wine|beer|mixer|cordial"
@@ -263,11 +267,22 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
         yield Stray(note, _ANOTHER_THING)
     elif not _WHAT_IT_IS.fullmatch(note):
         told = _THINNED.sub(" ", LOOSENED.sub(" ", _TOLD_APART_OF.sub(" ", plain)))
-        told = _AS_IT_TASTES.sub(" ", told)
-        told = "" if _says_which_is_better(plain, placed, tree) else told
+        told = _AND_ALL.sub(" ", STATEMENT.sub(" ", _AS_IT_TASTES.sub(" ", told)))
+        better = _says_which_is_better(plain, placed, tree) or _WOULD_DO.fullmatch(plain)
+        told = "" if better else told
         told = told if placed.grouping else _WHICH_ONE_IT_IS.sub(" ", told)
         yield from _names(told, placed, tree)
 
+
+_WOULD_DO = re.compile(
+    r"(?:sub(?:s|bed|bing|stitute[sd]?|stituting)?|swap(?:ped)?|orig(?:inal(?:ly)?)?|alt(?:ernat(?:e|ive)(?:ly)?)?"
+    r"|replac(?:es|ing)|in[ ]lieu[ ]of)\b[ .:,].*"
+    r"|(?:(?!(?:on|in|with|and|plus|over|add)\b)[\w'’-]+[ ]){1,5}(?:works?|will[ ]do|would[ ]do|can[ ]be[ ]used|(?:is|are)[ ](?:(?:also|totally|just|perfectly)[ ])?"
+    r"(?:fine|ok|okay|good|great|nice|alright))"
+    r"(?:[ ](?:too|as[ ]well|here|also|instead|just[ ]as[ ]well|in[ ]a[ ]pinch))*[ .!]*",
+    re.IGNORECASE,
+)
+"""*Sub: vodka*, *vodka works too*: what would do as well."""
 
 _IF_THERE = re.compile(
     r"(?:(?:use|sub|subbed|substitute|swap)[ ](?:in[ ]|with[ ]|for[ ])?)?(?P<what>[\w' -]+?)[ ,]+"

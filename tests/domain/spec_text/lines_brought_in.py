@@ -274,6 +274,7 @@ salsa picante al gusto | - - hot-sauce
 25 ml de licor de café, mejor poco dulce | 25 ml coffee-liqueur # poco dulce
 1 ramita de romero (opcional) | 1 sprig rosemary optional
 ron añejo, 2 oz | 2 oz aged-rum
+we want about two ounces of rum i like a jamaican here | 2 oz jamaican-rum # about / here
 """
 """What is read as its writer expected."""
 
@@ -301,7 +302,6 @@ ASKED = r"""
 1 oz swet vermoth
 2 oz blanco tequila infused with jalapeño
 1.5oz brown-butter-washed bourbon
-we want about two ounces of rum i like a jamaican here
 for the batch one whole bottle of gin
 2 TL Honig, in etwas heißem Wasser gelöst
 """

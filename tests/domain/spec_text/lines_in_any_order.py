@@ -197,7 +197,7 @@ equal parts gin, red bitter, sweet verm | 1 part gin ; 1 part red-bitter ; 1 par
 Top w/ ~60ml prosecco | 60 ml prosecco # top
 1 barspoon creme de cassis (scant) | 1 barspoon creme-de-cassis # scant
 Rum (overproof, Jamaican) – 0.5 oz, floated | 0.5 oz white-overproof-rum # Jamaican / float
-egg white x1 (or 20ml aquafaba) | - - egg-white # aquafaba
+egg white x1 (or 20ml aquafaba) | 1 each egg-white # aquafaba
 3 cucumber slices, muddled | 3 each cucumber-slice # muddled
 Salt rim (half) optional | - - salt garnish optional # rim / half
 Grated nutmeg on top | - - nutmeg garnish # grated

@@ -13,7 +13,7 @@ READ = """
 1 Eiweiß (pasteurisiert) | 1 each pasteurised-egg-white # pasteurisiert
 50ml blended Scotch, the cheap one | 50 ml blended-scotch # cheap
 3/4 oz lemon (fresh, strained) | 0.75 oz lemon-juice # fresh / strained
-1 oz. Jamaican rum - overproof! | 1 oz jamaican-rum # overproof
+1 oz. Jamaican rum - overproof! | 1 oz white-overproof-rum # overproof
 2 oz (60 ml) rye, 100 proof | 2 oz rye-whiskey # 100 proof
 Two dashes orange bitters, one dash aromatic bitters | 2 dash orange-bitters ; 1 dash aromatic-bitters
 top w/ soda | - - soda-water
@@ -255,6 +255,8 @@ media taza de leche condensada | 0.5 cup condensed-milk
 jerez fino muy frío 6 cl | 6 cl fino-sherry # frío
 zumo de piña natural 9 cl, o de bote si no hay | 9 cl pineapple-juice # natural / bote
 two ounces cashasa | 2 oz cachaca
+creme de casis 15ml | 15 ml creme-de-cassis
+2 oz bourbn, bottled in bond | 2 oz bonded-bourbon # bourbn / bottled in bond
 """
 """What is read as its writer expected."""
 
@@ -296,9 +298,7 @@ je 3 cl Gin, roter Wermut und Bitter
 
 ASKED = """
 1 pt half & half
-creme de casis 15ml
 1 oz orgeet
-2 oz bourbn, bottled in bond
 dry vermouth half ounce french style no just dry vermouth
 three quarters curacao dry if we have it otherwise triple sec
 quarter ounce of chili tincture no sorry drops three drops
