@@ -7,13 +7,13 @@ columns, those that come from elsewhere, and the columns that are no field.
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Collection, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import asdict, dataclass, fields
 from functools import cache
 from operator import attrgetter
 from typing import Any, Generic, TypeVar, get_type_hints
 
-from sqlalchemy import JSON, Connection, Select, Table, Text, insert, type_coerce
+from sqlalchemy import JSON, Connection, Select, Table, Text, cast, insert
 
 from barkeep.shipped_data import fits
 
@@ -102,13 +102,16 @@ def insert_many(connection: Connection, table: Table, rows: Sequence[Row]) -> No
         return
     dialect = connection.dialect
     compiled = insert(table).compile(dialect=dialect, column_keys=list(rows[0]))
-    names = list(compiled.positiontup or ())
+    names = list(compiled.positiontup or compiled.bind_names.values())
     columns: list[Sequence[Any]] = []
     for name in names:
         put = table.c[name].type.dialect_impl(dialect).bind_processor(dialect)
         values = [row[name] for row in rows]
         columns.append(values if put is None else list(map(put, values)))
-    connection.exec_driver_sql(str(compiled), list(zip(*columns, strict=True)))
+    given: Iterable[Any] = zip(*columns, strict=True)
+    if not compiled.positional:
+        given = (dict(zip(names, each, strict=True)) for each in given)
+    connection.exec_driver_sql(str(compiled), list(given))
 
 
 def put_fields(value: Any, kept: Mapping[str, Kept]) -> Row:
@@ -163,8 +166,7 @@ class Mapper(Generic[T]):
         self._values_of = attrgetter(*self._written)
         self.columns = tuple(table.c[name] for name in self._names)
         self.columns_as_text = tuple(
-            type_coerce(each, Text) if isinstance(each.type, JSON) else each
-            for each in self.columns
+            cast(each, Text) if isinstance(each.type, JSON) else each for each in self.columns
         )
 
     def value(self, row: Sequence[Any], **apart: Any) -> T:
