@@ -7,12 +7,13 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from os.path import samestat
 from pathlib import Path
+from typing import Literal
 
 from sqlalchemy import Connection, Engine
 
 from barkeep.errors import UnreadableFile
 from barkeep.store import backup, content
-from barkeep.store.checking import check_file, damage_spoken, faults_now
+from barkeep.store.checking import Looked, check_file, damage_spoken, faults_now
 from barkeep.store.connection import BUSY_MS, make_engine, raw, spoken_errors
 from barkeep.store.faults import Fault
 from barkeep.store.holdings import Holdings, holdings_of
@@ -23,6 +24,8 @@ from barkeep.store.steps import Beneath
 
 class FilePlace:
     """A file, and from `open` to `close` the bar in it."""
+
+    kind: Literal["file", "database"] = "file"
 
     def __init__(self, path: Path, busy_ms: int = BUSY_MS) -> None:
         self.at = path
@@ -107,7 +110,7 @@ class FilePlace:
 
     def faults(self) -> tuple[Fault, ...]:
         """What is wrong with the file and what stands in it."""
-        return check_file(self.at).faults
+        return self.looked_over().faults
 
     def write_copy(self, target: Path) -> None:
         """Copy the bar to a new file; while it is open, the one that was opened.
@@ -121,6 +124,10 @@ class FilePlace:
             backup.copy_open(raw(connection), target, self._file.st_mode)
 
     # Whether it is open or not
+
+    def looked_over(self) -> Looked:
+        """What is wrong with what lies there, as `check_file` says it."""
+        return check_file(self.at)
 
     def is_there(self) -> bool:
         """Whether anything lies there."""

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from contextlib import AbstractContextManager
 from pathlib import Path
-from typing import Protocol
+from typing import Literal, Protocol
 
 from sqlalchemy import Connection
 
 from barkeep.store.address import At, Location, ServerAddress, is_on_a_server, read_address
+from barkeep.store.checking import Looked
 from barkeep.store.connection import BUSY_MS, local_path
 from barkeep.store.faults import Fault
 from barkeep.store.file_place import FilePlace
@@ -22,6 +23,7 @@ from barkeep.store.steps import Beneath
 class Place(Protocol):
     """What is asked of the place of a bar; `FilePlace` says what each does."""
 
+    kind: Literal["file", "database"]
     is_read_only: bool
 
     @property
@@ -42,6 +44,7 @@ class Place(Protocol):
     def faults(self) -> tuple[Fault, ...]: ...
 
     def write_copy(self, target: Path) -> None: ...
+    def looked_over(self) -> Looked: ...
     def is_there(self) -> bool: ...
     def may_be_written(self) -> bool: ...
     def holdings(self) -> Holdings: ...

@@ -179,14 +179,14 @@ def _why_not_connected(address: ServerAddress, error: DBAPIError) -> str:
     said, user = _said(address, error), named_user(address)
     asked = getattr(error.orig, "pgconn", None)
     if asked is not None and asked.needs_password:
-        return f"it wants a password of {user}: {_HOW_TO_GIVE}"
+        return f"the server wants a password of {user}; {_HOW_TO_GIVE}"
     if "password authentication failed" in said:
-        return f"it does not take the password of {user}; {_HOW_TO_GIVE}"
+        return f"the server does not take the password of {user}; {_HOW_TO_GIVE}"
     if f'database "{address.database}" does not exist' in said:
         return f"there is no database “{address.database}” on that server"
     if "FATAL" in str(error.orig):
         return f"the server says “{said}”"
-    return f"no server answers there ({said})"
+    return f"no connection to the server can be made ({said})"
 
 
 def named_user(address: ServerAddress) -> str:

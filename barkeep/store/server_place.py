@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
 from tempfile import TemporaryDirectory
+from typing import Literal
 
 from sqlalchemy import Connection, Engine, RootTransaction
 from sqlalchemy.exc import DBAPIError, IntegrityError
@@ -14,7 +15,7 @@ from sqlalchemy.exc import DBAPIError, IntegrityError
 from barkeep.errors import NewerBar, UnreadableFile, UserError
 from barkeep.store import backup, server_tables
 from barkeep.store.address import ServerAddress
-from barkeep.store.checking import check_file, damage_spoken
+from barkeep.store.checking import Looked, check_file, damage_spoken
 from barkeep.store.connection import BUSY_MS
 from barkeep.store.connection import make_engine as file_engine
 from barkeep.store.copying import copy_rows
@@ -51,6 +52,8 @@ _ASKED_FOR_S, _ASKED_EVERY_S = 4.0, 0.1
 
 class ServerPlace:
     """An address, and from `open` to `close` the bar there."""
+
+    kind: Literal["file", "database"] = "database"
 
     def __init__(self, address: ServerAddress, busy_ms: int = BUSY_MS) -> None:
         self.at = address
@@ -153,6 +156,14 @@ class ServerPlace:
     def write_copy(self, target: Path) -> None:
         """Copy the bar to a new file. Raises as `backup.copy_bar` does."""
         backup.write_filled(target, self._fill)
+
+    def looked_over(self) -> Looked:
+        """What is wrong with the bar, opened or not. Raises as `open` does."""
+        with self.reading() as connection:
+            found = server_tables.look(connection, self.at.schema)
+            self._refuse(found, new=False, empty_too=False)
+        is_older = found.header is not None and found.header.schema < schema_number()
+        return Looked(() if is_older else self.faults(), is_older)
 
     def is_there(self) -> bool:
         """Whether anything lies there."""

@@ -11,7 +11,7 @@ from typing import Self
 from sqlalchemy import Connection
 
 from barkeep.store import history
-from barkeep.store.address import Location
+from barkeep.store.address import At, Location
 from barkeep.store.connection import BUSY_MS
 from barkeep.store.faults import Fault
 from barkeep.store.place import Place, in_a_file, place_of
@@ -59,6 +59,11 @@ class Store:
     def path(self) -> Path:
         """The file that the bar is in. Raises `NotInAFile`."""
         return in_a_file(self.place.at)
+
+    @property
+    def at(self) -> At:
+        """Where it is."""
+        return self.place.at
 
     @property
     def name(self) -> str:
