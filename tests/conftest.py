@@ -11,6 +11,8 @@ from tempfile import TemporaryDirectory
 import pytest
 from hypothesis import settings
 
+from tests import servers
+
 # No test asserts a time, and a first call may import something heavy.
 gc.set_threshold(50_000, 20, 50)  # the suite keeps much alive, and looking through it takes long
 settings.register_profile("untimed", deadline=None)
@@ -41,6 +43,17 @@ def compiled_once():
         os.environ["PYTHONPYCACHEPREFIX"] = str(Path(os.environ["XDG_CACHE_HOME"], "compiled"))
 
 
+# The same server for all, started by whoever asks for it first and stopped by who began the run.
+began_the_run = servers.FOLDER not in os.environ
+if began_the_run:
+    os.environ[servers.FOLDER] = str(servers.make_folder())
+
+
+def pytest_unconfigure():
+    if began_the_run:
+        servers.put_away(Path(os.environ[servers.FOLDER]))
+
+
 NOON = datetime(2026, 11, 21, 12, 0)
 """The moment every test's clock shows."""
 
@@ -49,6 +62,21 @@ NOON = datetime(2026, 11, 21, 12, 0)
 def clock():
     """A clock that stands still."""
     return lambda: NOON
+
+
+@pytest.fixture(scope="session")
+def server():
+    """A PostgreSQL server that all tests share; without one its tests are skipped."""
+    found = servers.shared()
+    if found is None:
+        pytest.skip(servers.NOT_HERE)
+    return found
+
+
+@pytest.fixture
+def engine(request):
+    """What keeps the bar of a test: *sqlite*, or what `on_both` says."""
+    return getattr(request, "param", "sqlite")
 
 
 @pytest.fixture(scope="session")

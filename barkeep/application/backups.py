@@ -22,6 +22,7 @@ from barkeep.documents.bytes_read import decoded
 from barkeep.documents.everything import everything_json, is_everything, parts_of, read_everything
 from barkeep.domain.phrases import begun_small
 from barkeep.errors import KnowledgeError, NewerBar, UnreadableFile
+from barkeep.store.address import At
 from barkeep.store.backup import copy_bar
 from barkeep.store.everything import fill_with
 from barkeep.store.everything import read_everything as read_all
@@ -43,12 +44,11 @@ class Backups(UseCases):
 
     def listed(self) -> tuple[KeptBackup, ...]:
         """Every backup of the bar, the newest first."""
-        return backups_of(self._session.store.path)
+        return backups_of(self._session.store.at)
 
     def make(self) -> Path:
         """Keep a backup now; its file. Raises `CannotWrite`, `UnreadableFile` or `BarIsBusy`."""
-        path = self._session.store.path
-        return back_up(path, self.folder, "asked for", self._session.clock())
+        return back_up(self._session.store.at, self.folder, "asked for", self._session.clock())
 
     def everything(self) -> str:
         """The whole bar as one JSON document, which a restore or an import takes back.
@@ -57,10 +57,10 @@ class Backups(UseCases):
         """
         with self._session.store.reading() as connection:
             parts = read_all(connection)
-        return everything_json(parts, str(self._session.store.path))
+        return everything_json(parts, self._session.store.name)
 
 
-def compare(bar: Path, file: Path, clock: Clock = datetime.now) -> Comparison:
+def compare(bar: At, file: Path, clock: Clock = datetime.now) -> Comparison:
     """A bar, whatever its state, beside what a file would put in its place.
 
     As `restore`, it may be asked on any thread; an open bar learns of that by `refresh`.
@@ -70,7 +70,7 @@ def compare(bar: Path, file: Path, clock: Clock = datetime.now) -> Comparison:
         return comparison
 
 
-def restore(bar: Path, file: Path, folder: Path, clock: Clock = datetime.now) -> Restored:
+def restore(bar: At, file: Path, folder: Path, clock: Clock = datetime.now) -> Restored:
     """Put what a file holds in the place of a bar, which may be damaged or gone.
 
     What it replaces is kept in `folder` first. Raises as `compare` does, and

@@ -13,10 +13,11 @@ from barkeep.application import kept_bar
 from barkeep.application.done import Done, Step
 from barkeep.application.knowledge import shipped
 from barkeep.application.own_backups import OwnBackups
-from barkeep.application.paths import default_bar
+from barkeep.application.paths import default_bar, file_of
 from barkeep.application.session import Followed, Session, Subscriber
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.store.address import At, Location
 from barkeep.store.refusals import NoBarThere
 
 if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it first
@@ -71,7 +72,7 @@ class Bar:
     @classmethod
     def open(
         cls,
-        location: str | Path,
+        location: Location,
         knowledge: Knowledge | None = None,
         clock: Callable[[], datetime] = datetime.now,
         told: Callable[[str], object] | None = None,
@@ -80,7 +81,7 @@ class Bar:
         empty_too: bool = False,
         kept: bool = False,
     ) -> Self:
-        """Open the bar in a file, or make a new one where there is no file.
+        """Open the bar in a file or on a server, or make a new one where there is none.
 
         None is ever made where `new` is False; one must be made where it is True,
         also in a file that is empty; with `empty_too` one may be made there. With
@@ -95,7 +96,7 @@ class Bar:
         found = kept_bar.known_already(location, clock) if kept and not new else None
         if found is not None:
             store, all_read = found
-            backups = None if told is None else OwnBackups(store.path, told)
+            backups = None if told is None else OwnBackups(store.at, told)
             return cls(Session(store, known, clock, known=all_read, backups=backups), told)
         from barkeep.store.store import Store  # loads slowly, and what is known needs none
 
@@ -106,7 +107,7 @@ class Bar:
 
             raise with_likely(error) from None
         try:
-            backups = None if told is None else OwnBackups(store.path, told)
+            backups = None if told is None else OwnBackups(store.at, told)
             session = Session(store, known, clock, backups=backups)
             if kept:
                 kept_bar.keep(session)
@@ -116,11 +117,11 @@ class Bar:
             raise
 
     @staticmethod
-    def file_of(location: str | Path) -> Path:
-        """The file that a path or a URL names as a bar. Raises `UnreadableFile`."""
-        from barkeep.store.connection import local_path
+    def at_location(location: Location) -> At:
+        """The file or the address that is named as a bar. Raises `UnreadableFile`."""
+        from barkeep.store.place import read_location
 
-        return local_path(location)
+        return read_location(location)
 
     def beside(self) -> Bar:
         """The same bar opened once more, for what another thread does with it.
@@ -128,7 +129,7 @@ class Bar:
         This one learns of that by `refresh`.
         """
         shipped, clock = self._session.shipped, self._session.clock
-        return Bar.open(self.path, shipped, clock, self._told, new=False)
+        return Bar.open(self.at, shipped, clock, self._told, new=False)
 
     def close(self) -> None:
         """Let go of the file."""
@@ -217,8 +218,33 @@ class Bar:
 
     @property
     def path(self) -> Path:
-        """The file the bar lives in."""
+        """The file the bar lives in. Raises `NotInAFile`."""
         return self._session.store.path
+
+    @property
+    def at(self) -> At:
+        """The file, or the address of the server, that the bar lives in."""
+        return self._session.store.at
+
+    @property
+    def where(self) -> str:
+        """The same as sentences have it, without a password."""
+        return self._session.store.name
+
+    @property
+    def kept_beside(self) -> Path:
+        """The bar's file, or a path that stands for it here: what is kept of it goes by that."""
+        return file_of(self.at)
+
+    def offered(self, ending: str) -> Path:
+        """A file to be offered for what is written of the bar: of its name, beside it.
+
+        `ending` is what the name ends in. Of a bar on a server it is in the user's own folder.
+        """
+        file = self.kept_beside
+        if isinstance(self.at, Path):
+            return file.with_name(f"{file.stem}{ending}")
+        return Path.home() / f"{self.at.database}{ending}"
 
     @property
     def is_read_only(self) -> bool:
@@ -309,13 +335,8 @@ class Bar:
 
     def back_up(self, target: str | Path) -> Path:
         """Copy the whole bar to a new file, safely while it is open. Raises `CannotWrite`."""
-        from barkeep.store.backup import copy_bar
-
         path = Path(target).expanduser().absolute()
-        if self._session.store.beneath == "same":
-            copy_bar(self.path, path)
-        else:
-            self._session.store.write_copy(path)
+        self._session.store.write_copy(path)
         return path
 
     def put_back(self) -> None:
@@ -330,7 +351,7 @@ class Bar:
         """Write a file the user named, whole and never over a bar. Raises `CannotWrite`."""
         from barkeep.application.written_files import write_file
 
-        return write_file(path, content, self.path)
+        return write_file(path, content, self.at if isinstance(self.at, Path) else None)
 
     def check(self) -> tuple[str, ...]:
         """What is wrong with the file or what it says, in sentences; nothing in a sound bar."""

@@ -7,12 +7,13 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from barkeep.application.bar import Bar
+from barkeep.application.findings import damaged
 from barkeep.application.likely_bars import with_likely
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.phrases import counted
 from barkeep.errors import spoken_list
-from barkeep.store.checking import check_file
-from barkeep.store.connection import local_path
+from barkeep.store.address import At, Location
+from barkeep.store.place import in_a_file, place_of, read_location
 from barkeep.store.refusals import NoBarThere
 from barkeep.store.saving import Salvage, save_what_can_be, what_can_be_saved
 
@@ -56,38 +57,42 @@ class Checked:
     `saveable` is what of a bar that cannot be opened can be saved, None for one that can.
     """
 
-    file: Path
+    file: At
     findings: tuple[str, ...]
     opens: bool
     saveable: Saveable | None = None
 
 
-def check(location: str | Path, knowledge: Knowledge | None = None) -> Checked:
+def check(location: Location, knowledge: Knowledge | None = None) -> Checked:
     """Look a bar's file over and change nothing of it.
 
     A bar of an older schema is looked over as it is: what it means is said once it is opened.
     Raises `UnreadableFile` for what is no bar, `NewerBar` or `BarIsBusy`.
     """
-    path = local_path(location)
+    place = place_of(location)
     try:
-        looked = check_file(path)
+        looked = place.looked_over()
     except NoBarThere as none:
         raise with_likely(none) from None
     if looked.faults:
-        said = tuple(f"The file is damaged: {each}." for each in looked.faults)
-        return Checked(path, said, False, _told(what_can_be_saved(path)))
+        said = tuple(damaged(place, each) for each in looked.faults)
+        if not isinstance(place.at, Path):
+            return Checked(place.at, said, False)
+        return Checked(place.at, said, False, _told(what_can_be_saved(place.at)))
     if looked.is_older:
-        return Checked(path, (), True)
-    with Bar.open(path, knowledge) as bar:
-        return Checked(path, bar.check(), True)
+        return Checked(place.at, (), True)
+    with Bar.open(place.at, knowledge, new=False) as bar:
+        return Checked(place.at, bar.check(), True)
 
 
-def save(location: str | Path, target: str | Path) -> Saveable:
+def save(location: Location, target: str | Path) -> Saveable:
     """Write a new bar with all that can be read of one, sound or not; the old file stays.
 
     Raises what `check` does, and `CannotWrite` where the target exists or cannot be written.
     """
-    return _told(save_what_can_be(local_path(location), Path(target).expanduser().absolute()))
+    return _told(
+        save_what_can_be(in_a_file(read_location(location)), Path(target).expanduser().absolute())
+    )
 
 
 def _told(found: Salvage) -> Saveable:

@@ -6,13 +6,13 @@ from dataclasses import dataclass
 from typing import Generic, TypeAlias, TypeVar
 
 from barkeep.domain.bar.changes import Changes
-from barkeep.store.refusals import BarIsBusy, WrittenNotRead
+from barkeep.store.refusals import BarIsBusy, OutOfReach, WrittenNotRead
 from barkeep.store.steps import Action
 
 T = TypeVar("T")
 
-BUSY = (BarIsBusy, WrittenNotRead)
-"""What is raised while another program holds the file: it may be tried again."""
+BUSY = (BarIsBusy, OutOfReach, WrittenNotRead)
+"""What is raised while another program holds the bar, or no server answers: it is tried again."""
 
 Step: TypeAlias = Action
 """One change that undo takes back or redo does again, as a menu names it."""

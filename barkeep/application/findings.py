@@ -11,13 +11,15 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.bottles.taring import HEAVIEST_G_PER_ML, LIGHTEST_G_PER_ML
 from barkeep.store.bottles import read_bottles
+from barkeep.store.faults import Fault
 from barkeep.store.knowledge import read_own_ingredients
+from barkeep.store.place import Place
 
 
 def findings(session: Session) -> Iterator[str]:
     """Everything that is wrong, the worst first; nothing for a sound bar."""
     faults = session.store.faults()
-    yield from (f"The file is damaged: {fault}." for fault in faults)
+    yield from (damaged(session.store.place, fault) for fault in faults)
     if faults:
         return  # what it means cannot be told before
     with session.store.reading() as connection:
@@ -32,6 +34,11 @@ def findings(session: Session) -> Iterator[str]:
     yield from _of_references(bar)
     known = session.shipped.tree.ingredients.keys() | {each.key for each in own}
     yield from _of_strangers(bar.knowledge.tree.ingredients.keys() - known)
+
+
+def damaged(place: Place, fault: Fault) -> str:
+    """A fault as a sentence."""
+    return f"The {place.kind} is damaged: {fault}."
 
 
 def _of_bottle(bottle: Bottle) -> Iterator[str]:

@@ -1,4 +1,7 @@
-"""The backups of a bar in a file, whether it can be opened or not: found, made, put back."""
+"""The backups of a bar, whether it can be opened or not: found, made, put back.
+
+Each is a file, also of a bar on a server; those lie on the machine they were made on.
+"""
 
 from __future__ import annotations
 
@@ -11,19 +14,14 @@ from datetime import datetime
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+from barkeep.application.paths import file_of
 from barkeep.domain.bar.backups import BackupName, Why, is_due, read_name, to_let_go
 from barkeep.domain.phrases import counted
 from barkeep.errors import UnreadableFile, UserError, spoken_list
-from barkeep.store.backup import (
-    copy_into,
-    faults_of,
-    keep_as_it_is,
-    name_to_be,
-    put_in_place,
-)
-from barkeep.store.connection import local_path
+from barkeep.store.address import At, Location
+from barkeep.store.backup import faults_of, name_to_be
 from barkeep.store.holdings import Holdings, holdings_of
-from barkeep.store.looking import is_read_only
+from barkeep.store.place import place_of, read_location
 from barkeep.store.refusals import CannotWrite, ReadOnlyBar
 
 FOLDER_SUFFIX = ".backups"
@@ -112,20 +110,21 @@ def last_change(holds: Holdings) -> str:
 # Where they are
 
 
-def beside(bar: Path) -> Path:
+def beside(bar: At) -> Path:
     """The folder of a bar's backups where its owner has not chosen another."""
-    return bar.with_name(f"{bar.name}{FOLDER_SUFFIX}")
+    file = file_of(bar)
+    return file.with_name(f"{file.name}{FOLDER_SUFFIX}")
 
 
-def folder_of(bar: Path, chosen: str) -> Path:
+def folder_of(bar: At, chosen: str) -> Path:
     """Where the backups of a bar go; in a `chosen` folder, bars of one name are kept apart."""
     if not chosen:
         return beside(bar)
     mark = zlib.crc32(str(bar).encode("utf-8", "surrogateescape"))
-    return Path(chosen).expanduser() / f"{bar.name}{FOLDER_SUFFIX}-{mark:08x}"
+    return Path(chosen).expanduser() / f"{file_of(bar).name}{FOLDER_SUFFIX}-{mark:08x}"
 
 
-def folders_of(bar: Path) -> tuple[Path, ...]:
+def folders_of(bar: At) -> tuple[Path, ...]:
     """Where there are backups of a bar, told without reading the bar itself."""
     own = beside(bar)
     try:
@@ -135,12 +134,12 @@ def folders_of(bar: Path) -> tuple[Path, ...]:
     return (own, Path(noted)) if noted else (own,)
 
 
-def backups_of(bar: Path) -> tuple[KeptBackup, ...]:
+def backups_of(bar: At) -> tuple[KeptBackup, ...]:
     """Every backup of a bar, the newest first, with what each holds."""
     return tuple(_looked_at(*each) for each in _newest_first(bar))
 
 
-def newest_good(bar: Path) -> KeptBackup | None:
+def newest_good(bar: At) -> KeptBackup | None:
     """The newest backup that is sound, None where there is none."""
     for path, at, why in _newest_first(bar):
         found = _looked_at(path, at, why)
@@ -149,20 +148,20 @@ def newest_good(bar: Path) -> KeptBackup | None:
     return None
 
 
-def bar_file(location: str | Path) -> Path:
-    """The file that the bar at a place is in. Raises `UnreadableFile` for no place of a file."""
-    return local_path(location)
+def bar_at(location: Location) -> At:
+    """The file or the address that is named as a bar. Raises `UnreadableFile`."""
+    return read_location(location)
 
 
 def with_backup_offered(
-    error: UnreadableFile, location: str | Path, how: Callable[[str], str]
+    error: UnreadableFile, location: Location, how: Callable[[str], str]
 ) -> UnreadableFile:
     """What cannot be read, with the newest good backup offered where there is one.
 
     `how` says, after its name, how to put it in the bar's place.
     """
     with suppress(UserError, OSError):
-        kept = newest_good(bar_file(location))
+        kept = newest_good(bar_at(location))
         if kept is not None:
             held = vars(error)
             return BackupOffered(
@@ -174,7 +173,7 @@ def with_backup_offered(
     return error
 
 
-def backup_named(bar: Path, name: str) -> Path:
+def backup_named(bar: At, name: str) -> Path:
     """The file of a backup, by its path, its name among the bar's, or the beginning of that.
 
     Raises `NoSuchBackup`.
@@ -191,7 +190,7 @@ def backup_named(bar: Path, name: str) -> Path:
     raise NoSuchBackup(name, spoken_list([str(each) for each in folders_of(bar)]), newest)
 
 
-def _newest_first(bar: Path) -> list[tuple[Path, datetime, str]]:
+def _newest_first(bar: At) -> list[tuple[Path, datetime, str]]:
     """Of those of one moment the one with the larger number is the newer."""
 
     def age(found: tuple[Path, datetime, str]) -> tuple[datetime, int]:
@@ -201,11 +200,12 @@ def _newest_first(bar: Path) -> list[tuple[Path, datetime, str]]:
     return sorted(_all_files(bar), key=age, reverse=True)
 
 
-def _all_files(bar: Path) -> Iterator[tuple[Path, datetime, str]]:
+def _all_files(bar: At) -> Iterator[tuple[Path, datetime, str]]:
     for folder in folders_of(bar):
         for path, name in _named(folder):
             yield path, name.at, name.why
-    for path in bar.parent.glob(f"{_literal(bar.name)}{BEFORE_UPGRADE}*"):
+    file = file_of(bar)
+    for path in file.parent.glob(f"{_literal(file.name)}{BEFORE_UPGRADE}*"):
         with suppress(OSError):
             if path.is_file() and not path.name.endswith(".part"):
                 yield path, datetime.fromtimestamp(path.stat().st_mtime), "before upgrade"
@@ -236,12 +236,13 @@ def _looked_at(path: Path, at: datetime, why: str) -> KeptBackup:
     return KeptBackup(path=path, at=at, why=why, size=size, holds=holds, problem=problem)
 
 
-def holds_nothing(bar: Path) -> bool:
-    """Whether there is no bar in a file yet, or one in which nothing has happened."""
-    if not bar.exists():
+def holds_nothing(bar: At) -> bool:
+    """Whether there is no bar in a place yet, or one in which nothing has happened."""
+    place = place_of(bar)
+    if not place.is_there():
         return True
     try:
-        return holdings_of(bar).changed is None
+        return place.holdings().changed is None
     except UserError:  # it may hold what can be saved
         return False
 
@@ -249,30 +250,30 @@ def holds_nothing(bar: Path) -> bool:
 # Making them
 
 
-def back_up(bar: Path, folder: Path, why: Why, now: datetime) -> Path:
+def back_up(bar: At, folder: Path, why: Why, now: datetime) -> Path:
     """Keep a backup of a bar, and let go of those that are one too many.
 
     Raises `CannotWrite`, `UnreadableFile` for a damaged bar, or `BarIsBusy`.
     """
-    kept = copy_into(bar, folder, lambda number: str(BackupName(now, why, number)))
+    kept = place_of(bar).copy_into(folder, lambda number: str(BackupName(now, why, number)))
     _note_where(bar, folder)
     _tidy(folder, now)
     return kept
 
 
-def back_up_if_due(bar: Path, folder: Path, now: datetime) -> None:
+def back_up_if_due(bar: At, folder: Path, now: datetime) -> None:
     """Keep the day's backup where there is none yet. Raises as `back_up` does."""
     if is_due((name for _, name in _named(folder)), now):
         back_up_unless_empty(bar, folder, "daily", now)
 
 
-def back_up_unless_empty(bar: Path, folder: Path, why: Why, now: datetime) -> None:
+def back_up_unless_empty(bar: At, folder: Path, why: Why, now: datetime) -> None:
     """Keep a backup of a bar in which anything ever happened. Raises as `back_up` does."""
-    if holdings_of(bar).changed is not None:
+    if place_of(bar).holdings().changed is not None:
         back_up(bar, folder, why, now)
 
 
-def _note_where(bar: Path, folder: Path) -> None:
+def _note_where(bar: At, folder: Path) -> None:
     """Leave a note beside the bar where its backups are elsewhere, for when it cannot be read."""
     own = beside(bar)
     if folder == own:
@@ -311,7 +312,7 @@ def _unfinished(folder: Path) -> Iterator[Path]:
 class Comparison:
     """A bar as it is and what would be put in its place; `problem` says why it cannot be told."""
 
-    bar: Path
+    bar: At
     now: Holdings | None
     problem: str
     file: Path
@@ -331,7 +332,7 @@ Filled = Callable[[Path, Path], None]
 
 
 @contextmanager
-def prepared(bar: Path, file: Path, fill: Filled) -> Iterator[tuple[Path, Comparison]]:
+def prepared(bar: At, file: Path, fill: Filled) -> Iterator[tuple[Path, Comparison]]:
     """A whole bar made out of a file, ready to be put in place, set beside what is there.
 
     It is gone afterwards. Raises a `UserError` for a file that is no sound bar.
@@ -345,28 +346,30 @@ def prepared(bar: Path, file: Path, fill: Filled) -> Iterator[tuple[Path, Compar
         fill(file, ready)
         now, problem = None, ""
         try:
-            now = holdings_of(bar)
+            now = place_of(bar).holdings()
         except UserError as error:
             problem = str(error)
         then = holdings_of(ready)
         yield ready, Comparison(bar=bar, now=now, problem=problem, file=file, then=then)
 
 
-def replace_bar(bar: Path, ready: Path, folder: Path, now: datetime) -> Path | None:
+def replace_bar(bar: At, ready: Path, folder: Path, now: datetime) -> Path | None:
     """Put a prepared bar in place; where what was there before is kept.
 
     Raises `CannotWrite`, `ReadOnlyBar` or `BarIsBusy`; the bar is then as it was.
     """
-    if is_read_only(bar):
+    place = place_of(bar)
+    if not place.may_be_written():
         raise ReadOnlyBar(str(bar))
-    there = bar.exists() and bar.stat().st_size > 0
-    kept = _kept_before(bar, folder, now) if there else None
-    put_in_place(ready, bar)
+    kept = _kept_before(bar, folder, now) if place.is_there() else None
+    place.put_in_place(ready)
     return kept
 
 
-def _kept_before(bar: Path, folder: Path, now: datetime) -> Path:
+def _kept_before(bar: At, folder: Path, now: datetime) -> Path:
     try:
         return back_up(bar, folder, "before restore", now)
     except UnreadableFile:
-        return keep_as_it_is(bar, folder, lambda number: str(BackupName(now, "unreadable", number)))
+        return place_of(bar).keep_as_it_is(
+            folder, lambda number: str(BackupName(now, "unreadable", number))
+        )

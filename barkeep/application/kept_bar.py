@@ -18,6 +18,7 @@ from typing import TYPE_CHECKING, Any, cast
 from barkeep.application import quick_form
 from barkeep.application.paths import cache_folder
 from barkeep.application.session import AS_KNOWN, AllRead, Session
+from barkeep.store.address import Location, ServerAddress
 from barkeep.store.content import digest_of_file
 
 if TYPE_CHECKING:
@@ -28,7 +29,7 @@ MOST_KEPT = 8
 
 
 def known_already(
-    location: str | Path, clock: Callable[[], datetime]
+    location: Location, clock: Callable[[], datetime]
 ) -> tuple[Store, AllRead] | None:
     """The store of a bar, not opened yet, and what is known of it; None where nothing is."""
     path = _local_file(location)
@@ -55,7 +56,7 @@ class StoreWhenNeeded:
     """
 
     def __init__(self, path: Path, digest: str, clock: Callable[[], datetime]) -> None:
-        self.path = path
+        self.at = path
         self.is_new = self.is_read_only = False
         self._version_as_known: int | None = None
         self._digest = digest
@@ -76,20 +77,30 @@ class StoreWhenNeeded:
         if "_store" in self.__dict__:
             self._store.close()
 
+    @property
+    def path(self) -> Path:
+        """The file."""
+        return self.at
+
+    @property
+    def name(self) -> str:
+        """How sentences call it."""
+        return str(self.at)
+
     @cached_property
     def _store(self) -> Store:
         from barkeep.store.store import Store
 
-        store = Store.open(self.path, self._clock, new=False)
+        store = Store.open(self.at, self._clock, new=False)
         version = store.data_version()
         if store.digest() == self._digest:
             self._version_as_known = version
         return store
 
 
-def _local_file(location: str | Path) -> Path | None:
+def _local_file(location: Location) -> Path | None:
     """The file of a plain path; an address is for who opens it to read."""
-    if isinstance(location, str) and "://" in location:
+    if isinstance(location, ServerAddress) or (isinstance(location, str) and "://" in location):
         return None
     return Path(location).expanduser().absolute()
 

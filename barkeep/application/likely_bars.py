@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from barkeep.application.paths import where_default_bar_is
+from barkeep.store.address import is_on_a_server
 from barkeep.store.connection import is_bar
 from barkeep.store.refusals import NoBarThere
 
@@ -23,6 +24,8 @@ def with_likely(error: NoBarThere) -> NoBarThere:
     >>> with_likely(NoBarThere("/there/is/no/such.bar", "there is no such file")).file
     '/there/is/no/such.bar'
     """
+    if is_on_a_server(error.file):
+        return error
     path = Path(error.file)
     usual = where_default_bar_is()
     found = _alike(path) or [each for each in (usual,) if each != path and is_bar(each)]

@@ -11,6 +11,7 @@ from datetime import date, datetime
 from pathlib import Path
 
 from barkeep.errors import UserError
+from barkeep.store.address import At
 
 
 class NoBackup(UserError):
@@ -28,7 +29,7 @@ class OwnBackups:
     called with a sentence.
     """
 
-    def __init__(self, bar: Path, told: Callable[[str], object]) -> None:
+    def __init__(self, bar: At, told: Callable[[str], object]) -> None:
         self._bar = bar
         self._told = told
         self._seen_to: date | None = None

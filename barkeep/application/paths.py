@@ -2,11 +2,18 @@
 
 from __future__ import annotations
 
+import re
+import zlib
 from pathlib import Path
 
 from platformdirs import PlatformDirs
 
+from barkeep.store.address import At, ServerAddress
+
 _DIRS = PlatformDirs("barkeep", appauthor=False)
+
+MOST_LETTERS = 80
+"""Of what a bar on a server is called, in the name of the folder that is kept of it here."""
 
 
 def data_folder() -> Path:
@@ -38,6 +45,18 @@ def default_bar() -> Path:
 def where_default_bar_is() -> Path:
     """The same for who only looks: nothing is made for it, and it need not be there."""
     return _DIRS.user_data_path / "bar.barkeep"
+
+
+def file_of(at: At) -> Path:
+    """The file of a bar; of one on a server, a path of its own on this machine that is no file.
+
+    Beside it lies what is kept of the bar here, such as its backups.
+    """
+    if not isinstance(at, ServerAddress):
+        return at
+    plain = re.sub(r"\W+", "-", f"{at.schema} of {at.database} at {at.host or 'here'}").strip("-")
+    mark = zlib.crc32(at.name.encode())
+    return where_default_bar_is().with_name("servers") / f"{plain[:MOST_LETTERS]}-{mark:08x}"
 
 
 def log_file() -> Path:

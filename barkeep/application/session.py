@@ -23,7 +23,7 @@ from barkeep.domain.ingredients.relations import MadeFrom, StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial
-from barkeep.store.refusals import BarIsBusy, WrittenNotRead
+from barkeep.store.refusals import BarIsBusy, OutOfReach, WrittenNotRead
 from barkeep.store.steps import Stamp
 
 if TYPE_CHECKING:  # loads slowly, and what was kept of a bar is shown without it
@@ -35,8 +35,11 @@ T = TypeVar("T")
 
 Subscriber = Callable[[Changes], None]
 
-Followed = Literal["same", "written", "restored", "replaced", "gone", "busy"]
-"""What another program has done to the file: *restored* is put back to an older state."""
+Followed = Literal["same", "written", "restored", "replaced", "gone", "busy", "away"]
+"""What another program has done to the bar: *restored* is put back to an older state.
+
+*away* is a bar on a server that cannot be reached just now.
+"""
 
 _UNREAD = -2
 """No number of a version of the file: all of it is still to be read."""
@@ -117,7 +120,7 @@ class Session:
         """Where backups of the bar are kept."""
         from barkeep.application.kept_backups import folder_of
 
-        return folder_of(self.store.path, self._snapshot.settings.backups)
+        return folder_of(self.store.at, self._snapshot.settings.backups)
 
     def before_writing(self) -> None:
         """Keep the day's backup, where that is wanted and there is none yet.
@@ -154,7 +157,10 @@ class Session:
             self._newest, self._data_version = self.store.newest_action(), version
         except BarIsBusy as error:
             self._data_version = _UNREAD
-            raise WrittenNotRead(str(self.store.path)) from error
+            raise WrittenNotRead(self.store.name) from error
+        except OutOfReach as error:
+            self._data_version = _UNREAD
+            raise WrittenNotRead(self.store.name, error.short) from error
         if self.tree.shown != names:  # the region is another, and with it what things are called
             changes |= {Part.KNOWLEDGE}
         done = Done(value(self.snapshot), changes, label)
@@ -187,6 +193,8 @@ class Session:
                 self._read_all(version)
         except BarIsBusy:
             return "busy"
+        except OutOfReach:
+            return "away"
         return "restored" if is_older else "written"
 
     def open_again(self) -> None:

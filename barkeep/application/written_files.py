@@ -13,12 +13,12 @@ from barkeep.store.refusals import CannotWrite
 ANOTHER = "choose another name"
 
 
-def write_file(path: str | Path, content: str | bytes, open_bar: Path) -> Path:
+def write_file(path: str | Path, content: str | bytes, open_bar: Path | None) -> Path:
     """Write a whole file or leave the old one as it was; the place that was named, made absolute.
 
     A link stays a link: the file it leads to is written. An old file's
-    permissions are kept. `open_bar` is the file of the bar that is open, which
-    is never written over, whatever it is called; nor is any other bar, nor a
+    permissions are kept. `open_bar` is the file of the bar that is open, where it is in one,
+    which is never written over, whatever it is called; nor is any other bar, nor a
     name that SQLite keeps for a bar's journal. Raises `CannotWrite`.
     """
     named = Path(path).expanduser().absolute()
@@ -34,9 +34,9 @@ def write_file(path: str | Path, content: str | bytes, open_bar: Path) -> Path:
     return named
 
 
-def _why_not(target: Path, open_bar: Path) -> str:
+def _why_not(target: Path, open_bar: Path | None) -> str:
     """Why a file must be left as it is, empty where it may be written."""
-    if _same(target, open_bar):
+    if open_bar is not None and _same(target, open_bar):
         return f"it is the bar that is open; {ANOTHER}"
     owner = journal_owner(target, known=open_bar)
     if owner is not None:

@@ -280,11 +280,10 @@ def common_options() -> argparse.ArgumentParser:
     which.add_argument(
         "--bar",
         metavar="FILE-or-URL",
-        help="the bar to use (default: the one in your data folder)",
+        help="the bar to use: a file, or postgresql://USER@HOST/DATABASE for a team's "
+        "(default: the one in your data folder)",
     )
-    which.add_argument(
-        "--new", action="store_true", help="begin a new bar in the file that --bar names"
-    )
+    which.add_argument("--new", action="store_true", help="begin a new bar where --bar names one")
     which.add_argument(
         "--sample", action="store_true", help="use a throw-away copy of the sample bar"
     )

@@ -13,7 +13,7 @@ from barkeep.application.kept_backups import (
     KeptBackup,
     backup_named,
     backups_of,
-    bar_file,
+    bar_at,
     folders_of,
     in_words,
     last_change,
@@ -22,6 +22,7 @@ from barkeep.cli.arguments import Arguments, argument, command, flag
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import Answer, table
 from barkeep.errors import InvalidField, UserError
+from barkeep.store.address import At
 from barkeep.store.holdings import Holdings, holdings_of
 
 ABOUT_BACKUP = """\
@@ -78,7 +79,7 @@ def backup(arguments: Arguments) -> Answer:
     )
 
 
-def _listed(bar: Path) -> Answer:
+def _listed(bar: At) -> Answer:
     kept, folders = backups_of(bar), folders_of(bar)
     rows = [table(HEAD, map(_row, kept), right="lr"), ""] if kept else []
     where = " and ".join(str(each) for each in folders)
@@ -143,7 +144,7 @@ def put_back(arguments: Arguments) -> Answer:
         return replaced_by(file, bar, agreed=arguments.yes, verb="restored")
 
 
-def replaced_by(file: Path, bar: Path, *, agreed: bool, verb: str) -> Answer:
+def replaced_by(file: Path, bar: At, *, agreed: bool, verb: str) -> Answer:
     """Put what a file holds in the bar's place where that is agreed to; else say what it would do.
 
     Raises `NotRestoredYet` and what `restore` does.
@@ -179,10 +180,10 @@ def _side_by_side(found: Comparison) -> str:
 
 
 @contextmanager
-def named_bar(arguments: Arguments) -> Iterator[Path]:
-    """The file of the bar that is named, which is not opened and need not be sound."""
+def named_bar(arguments: Arguments) -> Iterator[At]:
+    """Where the bar is that is named, which is not opened and need not be sound."""
     if arguments.sample:
         with opened_bar(arguments) as bar:
             yield bar.path
         return
-    yield bar_file(arguments.bar or paths.default_bar())
+    yield bar_at(arguments.bar or paths.default_bar())

@@ -47,9 +47,9 @@ def opened_bar(arguments: Arguments) -> Iterator[Bar]:
         return
     with _opened(arguments) as bar:
         if bar.is_new:
-            complain(f"a new bar was begun in {bar.path}.")
+            complain(f"a new bar was begun in {bar.where}.")
         if bar.is_read_only:
-            complain(f"{bar.path} is read-only: it is open to be looked at.")
+            complain(f"{bar.where} is read-only: it is open to be looked at.")
         with _teaching(arguments, bar):
             yield bar
 

@@ -11,6 +11,7 @@ from barkeep.application.checking import Checked, Saveable, check, save
 from barkeep.cli.arguments import Arguments, argument, command
 from barkeep.cli.output import Answer
 from barkeep.domain.phrases import counted
+from barkeep.store.address import Location
 
 WAY_OUT = "barkeep check --save-what-can-be NEW"
 
@@ -33,7 +34,7 @@ def run(arguments: Arguments) -> Answer:
         return _saved(new, save(location, new))
 
 
-def _location(arguments: Arguments, stack: ExitStack) -> str | Path:
+def _location(arguments: Arguments, stack: ExitStack) -> Location:
     if arguments.sample:
         return stack.enter_context(sample_copy.throw_away())
     return arguments.bar or paths.default_bar()

@@ -10,6 +10,7 @@ from contextlib import closing, suppress
 
 from barkeep.cli.output import only_shown
 from barkeep.errors import BarkeepError, CannotUse, NotPrinted, UnusableFile
+from barkeep.store.address import without_secrets
 
 CANNOT_BE_USED, NOT_PRINTED, FAULT, INTERRUPTED = 1, 4, 70, 130
 
@@ -68,7 +69,8 @@ def _written_down(error: Exception) -> str:
 
     fault = f"this is a fault of the program ({type(error).__name__})"
     try:
-        said = f"{' '.join(sys.argv)}\n{''.join(traceback.format_exception(error))}"
+        typed = " ".join(map(without_secrets, sys.argv))
+        said = f"{typed}\n{''.join(traceback.format_exception(error))}"
         with closing(rotating(log_file())) as log:
             log.handle(logging.makeLogRecord({"msg": "%s", "args": (said,)}))
     except OSError:

@@ -75,6 +75,23 @@ def copy_open(file: sqlite3.Connection, target: Path, mode: int) -> None:
         _name(partial, Path(os.path.realpath(target)))
 
 
+def write_filled(target: Path, fill: Callable[[Path], None]) -> None:
+    """Write a new file with what `fill` puts into it, whole or not at all. As `copy_bar` raises."""
+    refuse_taken_name(target, target)
+    with told_of(target), TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
+        partial = Path(folder) / "copy"
+        _fill_whole(partial, fill, target)
+        _name(partial, Path(os.path.realpath(target)))
+
+
+def filled_into(folder: Path, name: Callable[[int], str], fill: Callable[[Path], None]) -> Path:
+    """As `copy_into`, with what `fill` puts into a new file."""
+    with _in_own_folder(folder, name) as (partial, target):
+        _fill_whole(partial, fill, target)
+        _name(partial, target)
+    return target
+
+
 def refuse_taken_name(target: Path, source: Path) -> None:
     """Raise `CannotWrite` where no new file can be written; `source` is a bar that may be open."""
     with told_of(target):
@@ -222,6 +239,12 @@ def _copy_whole(source: Path, partial: Path) -> None:
     _copy_pages(source, partial)
     shutil.copymode(source, partial)  # what only its owner may read stays so
     _see_that_it_is_whole(partial, source)
+
+
+def _fill_whole(partial: Path, fill: Callable[[Path], None], target: Path) -> None:
+    fill(partial)
+    partial.chmod(0o600)
+    _see_that_it_is_whole(partial, target)
 
 
 def _see_that_it_is_whole(partial: Path, source: Path) -> None:

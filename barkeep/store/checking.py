@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -71,20 +71,23 @@ def opened_to_look(path: Path, busy_ms: int = BUSY_MS) -> Iterator[sqlite3.Conne
 
 
 @contextmanager
-def damage_spoken(path: Path) -> Iterator[None]:
-    """Turn a fault that comes of what stands in a bar into a `DamagedBar`; no other one."""
+def damage_spoken(bar: str, look: Callable[[], tuple[Fault, ...]]) -> Iterator[None]:
+    """Turn a fault that comes of what stands in a bar into a `DamagedBar`; no other one.
+
+    `look` finds what stands wrongly in it.
+    """
     try:
         yield
     except UserError:
         raise
     except Exception as error:
-        found = _found_in(path)
+        found = look()
         if found:
-            raise damaged_bar(str(path), found) from error
+            raise damaged_bar(bar, found) from error
         raise
 
 
-def _found_in(path: Path) -> tuple[Fault, ...]:
+def faults_now(path: Path) -> tuple[Fault, ...]:
     """What is wrong with a file that could be opened; nothing where it cannot be looked at now."""
     try:
         with opened_to_look(path) as file:

@@ -19,6 +19,7 @@ from sqlalchemy.engine import make_url
 from sqlalchemy.exc import ArgumentError, DBAPIError
 
 from barkeep.errors import UnreadableFile
+from barkeep.store.address import NEITHER, without_password
 from barkeep.store.refusals import BarIsBusy, BarMoved, CannotWrite
 
 _MAGIC = b"SQLite format 3\0"
@@ -70,12 +71,10 @@ def local_path(location: str | Path) -> Path:
     try:
         url = make_url(location)
     except (ArgumentError, ValueError):  # a port that is no number is the latter
-        before_host = location.rpartition("@")[0]
-        shown = location.replace(before_host, "…", 1) if before_host else location
-        raise UnreadableFile(shown, "it is neither a path nor a database URL") from None
+        raise UnreadableFile(without_password(location), NEITHER) from None
     shown = url.render_as_string(hide_password=True)
     if url.get_backend_name() != "sqlite":
-        raise UnreadableFile(shown, "only SQLite files can hold a bar so far")
+        raise UnreadableFile(shown, "only a SQLite file or a PostgreSQL server can hold a bar")
     if url.host or url.query:
         raise UnreadableFile(shown, "write it as sqlite:/// and the path, with nothing more")
     if not url.database:

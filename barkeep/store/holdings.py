@@ -8,9 +8,12 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
+from sqlalchemy import Connection, func, select
+
 from barkeep.errors import UnreadableFile
 from barkeep.store.connection import BUSY_MS, header_of, open_file, spoken_errors
 from barkeep.store.migrations import refuse_unknown
+from barkeep.store.schema import METADATA, action
 
 _COUNTED = ("bottle", "product", "spec", "shoot")
 
@@ -46,6 +49,22 @@ def holdings_of(path: Path) -> Holdings:
             if getattr(error, "sqlite_errorcode", 0) not in (0, sqlite3.SQLITE_ERROR):
                 raise  # what SQLite says of the file, not of a table that lacks something
             raise UnreadableFile(str(path), "it is damaged") from error
+
+
+def read_holdings(connection: Connection) -> Holdings:
+    """What a bar of the newest schema holds, wherever it lies."""
+    bottles, products, specs, shoots = (
+        int(
+            connection.execute(
+                select(func.count()).where(~METADATA.tables[name].c.hidden)
+            ).scalar_one()
+        )
+        for name in _COUNTED
+    )
+    done = select(action.c.at, action.c.label).where(action.c.state != "undone")
+    newest = connection.execute(done.order_by(action.c.id.desc()).limit(1)).first()
+    changed, last = newest or (None, "")
+    return Holdings(bottles, products, specs, shoots, changed, last)
 
 
 def _read(file: sqlite3.Connection) -> Holdings:

@@ -176,20 +176,22 @@ def create(connection: Connection, steps: Sequence[Step] = STEPS) -> None:
     _stamp(connection, schema_number(steps))
 
 
-def refuse_unknown(path: Path, found: FileHeader | None, steps: Sequence[Step] = STEPS) -> None:
+def refuse_unknown(
+    bar: Path | str, found: FileHeader | None, steps: Sequence[Step] = STEPS
+) -> None:
     """Raise for what no step can begin at.
 
     `UnreadableFile` for the file of another program and for a schema that
     never was, `NewerBar` for a schema beyond the last step.
     """
     if found is None or found.application_id != APPLICATION_ID:
-        raise UnreadableFile(str(path), "it is the database of another program")
+        raise UnreadableFile(str(bar), "it is the database of another program")
     known = schema_number(steps)
     if found.schema > known:
-        raise NewerBar(str(path), found.schema, known)
+        raise NewerBar(str(bar), found.schema, known)
     if found.schema < 1:
         reason = f"it names the schema {found.schema}, which there never was"
-        raise UnreadableFile(str(path), reason)
+        raise UnreadableFile(str(bar), reason)
 
 
 def upgrade(engine: Engine, path: Path, found: int, steps: Sequence[Step] = STEPS) -> None:

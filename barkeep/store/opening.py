@@ -35,6 +35,9 @@ from barkeep.store.refusals import (
     damaged_bar,
 )
 
+OPENING_WAITS = 5
+"""Who opens a bar waits so many times longer than who writes to it: another may be upgrading it."""
+
 
 def make_ready(
     path: Path, wait_ms: int, new: bool | None = None, *, empty_too: bool = False

@@ -29,12 +29,55 @@ class BarMoved(UserError):
 
 
 class WrittenNotRead(UserError):
-    """A change that is written, after which the file could not be read, as another holds it."""
+    """A change that is written, after which the bar could not be read; `why` as part of that."""
+
+    file: str
+    why: str = "is in use by another program"
+    says = (
+        "What you did is written, but {file} {why} just now, so it does "
+        "not show yet. Read it again in a moment."
+    )
+
+
+class OutOfReach(UserError):
+    """A bar on a server that cannot be reached just now; what is shown was read before."""
+
+    file: str
+    short = "cannot be reached"
+
+
+class NoServer(OutOfReach):
+    """A server to which there is no connection; `reason` says why."""
+
+    reason: str
+    says = "{file} cannot be used just now: {reason}. Nothing was changed."
+
+
+class ConnectionLost(OutOfReach):
+    """A connection that broke while something was asked or written, all of which was taken back."""
+
+    says = (
+        "The connection to {file} was lost, and nothing was changed. Try again in a moment; "
+        "barkeep connects again by itself."
+    )
+
+
+class WrittenOrNot(OutOfReach):
+    """A connection that broke just as a change was to be kept: nobody has said whether it was."""
+
+    says = (
+        "The connection to {file} was lost just as the change was being written, so it may be "
+        "written or not. Look whether it is there before you do it again."
+    )
+
+
+class NotInAFile(UserError):
+    """What can only be done with the file of a bar, asked of one on a server."""
 
     file: str
     says = (
-        "What you did is written, but {file} is in use by another program just now, so it does "
-        "not show yet. Read it again in a moment."
+        "{file} is on a server and in no file: what that needs is done there, by pg_dump and "
+        "pg_restore. “Export everything” and a backup are files that barkeep takes back."
     )
 
 

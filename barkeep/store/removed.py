@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from json import loads
 from typing import Literal, get_args
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection, Text, cast, func, select
 
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.bottle import Product, active, fold
@@ -46,16 +47,19 @@ def read_removed(connection: Connection) -> tuple[Removed, ...]:
 
 When = Mapping[tuple[str, int], datetime]
 
+_KEY = cast(action_image.c.key, Text)
+"""The key as its letters, which can be told from one another in any database."""
+
 
 def _last_changes(connection: Connection) -> When:
     """Kind and id -> when an action changed it last."""
     images = (
-        select(action_image.c.record, action_image.c.key, func.max(action.c.at))
+        select(action_image.c.record, _KEY, func.max(action.c.at))
         .join_from(action_image, action)
         .where(action_image.c.record.in_(KINDS))
-        .group_by(action_image.c.record, action_image.c.key)
+        .group_by(action_image.c.record, _KEY)
     )
-    return {(record, key[0]): at for record, key, at in connection.execute(images)}
+    return {(record, loads(key)[0]): at for record, key, at in connection.execute(images)}
 
 
 def _bottles(connection: Connection, when: When) -> Iterator[Removed]:

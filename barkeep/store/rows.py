@@ -7,13 +7,13 @@ columns, those that come from elsewhere, and the columns that are no field.
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Collection, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import asdict, dataclass, fields
 from functools import cache
 from operator import attrgetter
 from typing import Any, Generic, TypeVar, get_type_hints
 
-from sqlalchemy import JSON, Connection, Select, Table, Text, insert, type_coerce
+from sqlalchemy import JSON, Connection, Select, Table, Text, cast, insert
 
 from barkeep.shipped_data import fits
 
@@ -105,12 +105,13 @@ def insert_many(connection: Connection, table: Table, columns: Columns) -> None:
         return
     dialect = connection.dialect
     compiled = insert(table).compile(dialect=dialect, column_keys=list(columns))
-    processors = {name: table.c[name].type.dialect_impl(dialect) for name in columns}
-    ready = [
-        _as_driven(columns[name], processors[name].bind_processor(dialect))
-        for name in compiled.positiontup or ()
-    ]
-    connection.exec_driver_sql(str(compiled), list(zip(*ready, strict=True)))
+    names = list(compiled.positiontup or compiled.bind_names.values())
+    processors = {name: table.c[name].type.dialect_impl(dialect) for name in names}
+    ready = [_as_driven(columns[name], processors[name].bind_processor(dialect)) for name in names]
+    given: Iterable[Any] = zip(*ready, strict=True)
+    if not compiled.positional:
+        given = (dict(zip(names, each, strict=True)) for each in given)
+    connection.exec_driver_sql(str(compiled), list(given))
 
 
 def _as_driven(values: Sequence[Any], put: Callable[[Any], Any] | None) -> Sequence[Any]:
@@ -185,8 +186,7 @@ class Mapper(Generic[T]):
         self._values_of = attrgetter(*self._written)
         self.columns = tuple(table.c[name] for name in self._names)
         self.columns_as_text = tuple(
-            type_coerce(each, Text) if isinstance(each.type, JSON) else each
-            for each in self.columns
+            cast(each, Text) if isinstance(each.type, JSON) else each for each in self.columns
         )
 
     def value(self, row: Sequence[Any], **apart: Any) -> T:

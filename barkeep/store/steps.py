@@ -11,6 +11,9 @@ from typing import Literal
 
 Way = Literal["undo", "redo"]
 
+Beneath = Literal["same", "replaced", "gone"]
+"""Whether the file that was opened is still in its place, or another, or none."""
+
 
 @dataclass(frozen=True, slots=True)
 class Action:

@@ -1,146 +1,112 @@
-"""One open bar file: read it, change it all or nothing, undo, check."""
+"""One open bar: read it, change it all or nothing, undo, check."""
 
 from __future__ import annotations
 
-import os
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from datetime import datetime
-from os.path import samestat
 from pathlib import Path
-from typing import Literal, Self
+from typing import Self
 
-from sqlalchemy import Connection, Engine
+from sqlalchemy import Connection
 
 from barkeep.collector import collector_paused
-from barkeep.errors import UnreadableFile
-from barkeep.store import content, history
-from barkeep.store.backup import copy_open
-from barkeep.store.checking import check_file, damage_spoken
-from barkeep.store.connection import (
-    BUSY_MS,
-    local_path,
-    make_engine,
-    raw,
-    spoken_errors,
-)
+from barkeep.store import history
+from barkeep.store.address import At, Location
+from barkeep.store.connection import BUSY_MS
 from barkeep.store.faults import Fault
-from barkeep.store.looking import is_read_only, see_that_it_is_sound
-from barkeep.store.opening import make_ready
+from barkeep.store.place import Place, in_a_file, place_of
 from barkeep.store.refusals import ReadOnlyBar
-from barkeep.store.steps import Action, Stamp, Way
+from barkeep.store.steps import Action, Beneath, Stamp, Way
 from barkeep.store.unit_of_work import Touched, UnitOfWork
 
 Clock = Callable[[], datetime]
 
-Beneath = Literal["same", "replaced", "gone"]
-"""Whether the file that was opened is still in its place, or another, or none."""
-
-
-_OPENING_WAITS = 5
-"""Who opens a bar waits so many times longer than who writes to it: another may be upgrading it."""
-
 
 class Store:
-    """A bar file, open until `close`; `is_new` where opening began it. For use from one thread.
+    """A bar, open until `close`; `is_new` where opening it began it. For use from one thread."""
 
-    One that `is_read_only` is there to be looked at.
-    """
-
-    def __init__(
-        self,
-        path: Path,
-        engine: Engine,
-        clock: Clock,
-        *,
-        is_new: bool = False,
-        is_read_only: bool = False,
-    ) -> None:
-        self.path = path
+    def __init__(self, place: Place, clock: Clock, *, is_new: bool = False) -> None:
+        self.place = place
         self.is_new = is_new
-        self.is_read_only = is_read_only
-        self._engine = engine
         self._clock = clock
-        self._file = _file_at(path)
 
     @classmethod
     def open(
         cls,
-        location: str | Path,
+        location: Location,
         clock: Clock = datetime.now,
         busy_ms: int = BUSY_MS,
         *,
         new: bool | None = None,
         empty_too: bool = False,
     ) -> Self:
-        """Open a bar, upgrade an older one, or make a new one where there is no file.
+        """Open a bar, upgrade an older one, or make a new one where there is none.
 
         None is ever made where `new` is False; one must be made where it is True;
         with `empty_too` one may be made in an empty file as well.
-        Raises `NoBarThere`, `UnreadableFile`, `NewerBar`, `CannotWrite` or
-        `BarIsHeld`; such a file is left as it is.
+        Raises `NoBarThere`, `UnreadableFile`, `NewerBar`, `CannotWrite`,
+        `BarIsHeld` or `NoServer`; what lies there is left as it is.
         """
-        path = local_path(location)
-        if new is not True and is_read_only(path):
-            see_that_it_is_sound(path, busy_ms)
-            return cls(path, make_engine(path, busy_ms), clock, is_read_only=True)
-        is_new = make_ready(path, busy_ms * _OPENING_WAITS, new, empty_too=empty_too)
-        return cls(path, make_engine(path, busy_ms), clock, is_new=is_new)
+        place = place_of(location, busy_ms)
+        is_new = place.open(new=new, empty_too=empty_too)
+        return cls(place, clock, is_new=is_new)
 
     def close(self) -> None:
-        """Let go of the file."""
-        self._engine.dispose()
+        """Let go of the bar."""
+        self.place.close()
 
-    def open_again(self, busy_ms: int = BUSY_MS) -> None:
-        """Let go of the file that was opened, and open what lies in its place by now.
+    @property
+    def path(self) -> Path:
+        """The file that the bar is in. Raises `NotInAFile`."""
+        return in_a_file(self.place.at)
 
-        Raises as `open` does; the file that was opened then stays so.
+    @property
+    def at(self) -> At:
+        """Where it is."""
+        return self.place.at
+
+    @property
+    def name(self) -> str:
+        """How sentences call the bar: its file, or its address without the password."""
+        return self.place.name
+
+    @property
+    def is_read_only(self) -> bool:
+        """Whether it is open to be looked at."""
+        return self.place.is_read_only
+
+    def open_again(self) -> None:
+        """Let go of what was opened, and open what lies in its place by now.
+
+        Raises as `open` does; what was opened then stays so.
         """
-        if self.beneath == "gone":
-            raise UnreadableFile(str(self.path), "there is no such file")
-        make_ready(self.path, busy_ms * _OPENING_WAITS, new=False)
-        self._engine.dispose()
-        self._engine, self._file = make_engine(self.path, busy_ms), _file_at(self.path)
+        self.place.open_again()
 
     @property
     def beneath(self) -> Beneath:
-        """What lies in the place of the file that was opened."""
-        now = _file_at(self.path)
-        if now is None:
-            return "gone"
-        return "same" if self._file is not None and samestat(now, self._file) else "replaced"
+        """What lies in the place of what was opened."""
+        return self.place.beneath
 
     def write_copy(self, target: Path) -> None:
-        """Copy the file that was opened to a new one, even where it is no longer in its place.
+        """Copy the bar that was opened to a new file, even where it is no longer in its place.
 
         Raises `CannotWrite` where the target exists or its folder cannot take it.
         """
-        mode = 0o600 if self._file is None else self._file.st_mode
-        with self.reading() as connection:
-            copy_open(raw(connection), target, mode)
+        self.place.write_copy(target)
 
-    @contextmanager
-    def not_waiting(self) -> Iterator[None]:
-        """Within this a file that another program holds is refused at once."""
-        with self._engine.connect() as connection:
-            before = raw(connection).execute("PRAGMA busy_timeout").fetchone()[0]
-            raw(connection).execute("PRAGMA busy_timeout = 0").fetchall()
-        try:
-            yield
-        finally:
-            with self._engine.connect() as connection:
-                raw(connection).execute(f"PRAGMA busy_timeout = {before}").fetchall()
+    def not_waiting(self) -> AbstractContextManager[None]:
+        """Within this a bar that another program holds is refused at once."""
+        return self.place.not_waiting()
 
     def refuse_read_only(self) -> None:
         """Raise `ReadOnlyBar` where nothing can be written."""
         if self.is_read_only:
-            raise ReadOnlyBar(str(self.path))
+            raise ReadOnlyBar(self.name)
 
-    @contextmanager
-    def reading(self) -> Iterator[Connection]:
+    def reading(self) -> AbstractContextManager[Connection]:
         """A connection within one transaction, so that all that is read fits together."""
-        with self._told(), self._engine.connect() as connection:
-            yield connection
+        return self.place.reading()
 
     @contextmanager
     def unit_of_work(self, label: str) -> Iterator[UnitOfWork]:
@@ -175,37 +141,19 @@ class Store:
             return history.at(connection, written.id) == written
 
     def data_version(self) -> int:
-        """A number that changes when another program has written to the file."""
-        with self.reading() as connection:
-            return int(connection.exec_driver_sql("PRAGMA data_version").scalar_one())
+        """A number that changes when another program has written to the bar."""
+        return self.place.data_version()
 
     def digest(self) -> str | None:
-        """A short number for all that is in the bar now; None for a large one."""
-        with self.reading() as connection:
-            return content.digest(raw(connection))
+        """A short number for all that is in the bar now; None where none is to be had."""
+        return self.place.digest()
 
     def faults(self) -> tuple[Fault, ...]:
-        """What is wrong with the file and what stands in it; nothing in a sound one."""
-        return check_file(self.path).faults
+        """What is wrong with the bar and what stands in it; nothing in a sound one."""
+        return self.place.faults()
 
     @contextmanager
     def _writing(self) -> Iterator[Connection]:
         self.refuse_read_only()
-        with self._told(), self._engine.connect() as connection:
-            connection = connection.execution_options(writing=True)
-            with connection.begin():
-                yield connection
-
-    @contextmanager
-    def _told(self) -> Iterator[None]:
-        """What goes wrong with the file, or comes of what stands in it, in a sentence."""
-        with damage_spoken(self.path), spoken_errors(self.path):
-            yield
-
-
-def _file_at(path: Path) -> os.stat_result | None:
-    """What tells the file at a path from any other, None for no file."""
-    try:
-        return path.stat()
-    except OSError:
-        return None
+        with self.place.writing() as connection:
+            yield connection

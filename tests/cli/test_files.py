@@ -194,7 +194,7 @@ class TestWhichBar:
     def test_what_is_no_bar_is_refused_and_left_alone(self, barkeep, tmp_path):
         text = tmp_path / "notes.txt"
         text.write_text("mine " * 100, encoding="utf-8")
-        for name in (text, tmp_path, "postgresql://host/bar"):
+        for name in (text, tmp_path, "mysql://host/bar"):
             said = barkeep("--bar", name, "bottles").refusal
             assert "cannot be used" in said and "\n" not in said
         nowhere = tmp_path / "no" / "where.bar"

@@ -5,10 +5,12 @@ from __future__ import annotations
 from datetime import datetime
 
 import pytest
+from sqlalchemy import select
 
 from barkeep.domain.bottles.bottle import Bottle, Label, Level
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.store.bottles import read_product
+from barkeep.store.schema import METADATA
 from barkeep.store.store import Store
 
 NOON = datetime(2026, 11, 21, 12, 0)
@@ -20,8 +22,16 @@ def path(tmp_path):
 
 
 @pytest.fixture
-def store(path):
-    opened = Store.open(path, lambda: NOON, busy_ms=50)
+def location(engine, request):
+    """Where a bar may be begun: in a file, or on a server."""
+    if engine == "sqlite":
+        return request.getfixturevalue("path")
+    return request.getfixturevalue("server").new_bar()
+
+
+@pytest.fixture
+def store(location):
+    opened = Store.open(location, lambda: NOON, busy_ms=50)
     yield opened
     opened.close()
 
@@ -42,5 +52,14 @@ def fill(store, bottles=2):
 
 
 def contents(file):
-    """Every row of every table, as text."""
+    """Every row of every table of a file, as text."""
     return "\n".join(file.iterdump())
+
+
+def rows(store):
+    """Every row of every table of an open bar, wherever it lies."""
+    with store.reading() as connection:
+        return {
+            table.name: connection.execute(select(table).order_by(*table.primary_key.columns)).all()
+            for table in METADATA.sorted_tables
+        }

@@ -13,6 +13,7 @@ from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.trials import Score, Trial
 from barkeep.store import schema
 from barkeep.store.specs import read_spec, read_specs, read_trial, read_trials
+from tests.engines import on_both
 from tests.worlds import without_id
 
 
@@ -41,6 +42,7 @@ def test_ten_thousand_specs_are_read_in_two_queries(store, monkeypatch):
     assert len(statements) == 2
 
 
+@on_both
 def test_undo_of_many_additions_is_one_statement_a_kind(store):
     specs = [Spec(f"Spec {number}", (Line("gin", "gin"),)) for number in range(3000)]
     with store.unit_of_work("Many") as work:
@@ -53,6 +55,7 @@ def test_undo_of_many_additions_is_one_statement_a_kind(store):
         assert len(read_specs(connection)) == 3000
 
 
+@on_both
 def test_a_hidden_name_is_free(store):
     rows = {"method": "", "technique": "built", "glass": "", "ice": "", "notes": ""}
     named = {**rows, "name": "A", "folded_name": "a"}
@@ -73,6 +76,7 @@ def test_the_schema_can_be_said_in_postgresql():
     assert "SERIAL NOT NULL" in text and "WITHOUT ROWID" not in text
 
 
+@on_both
 def test_everything_a_spec_says_comes_back(store):
     line = Line("60 ml rye or bourbon", "rye", 60, None, "ml", 60.0, alternatives=("bourbon",))
     spec = Spec("Milepost", (line,), serves=2.5, tags=("house",), credit="Ada", source="a book")
@@ -83,6 +87,7 @@ def test_everything_a_spec_says_comes_back(store):
         assert read_specs(connection)[0] == read_spec(connection, spec_id)
 
 
+@on_both
 def test_trials_come_back_oldest_first_and_go_with_their_spec(store):
     scores = (Score("Ada", "On theme", 3.5), Score("Ben", "Balance", -1.0))
     with store.unit_of_work("Add") as work:

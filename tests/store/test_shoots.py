@@ -22,6 +22,7 @@ from barkeep.domain.bar.shoots import (
 )
 from barkeep.store.shoots import read_shoot, read_shoots
 from barkeep.store.store import Store
+from tests.engines import on_both
 
 NOON = datetime(2026, 11, 21, 12, 0)
 
@@ -101,6 +102,7 @@ def test_a_shoot_comes_back_as_it_went_in_and_by_undo_and_redo(kept, first, seco
         assert read(kept, shoot_id) == after
 
 
+@on_both
 def test_a_removed_shoot_is_hidden_and_comes_back(store):
     shoot = Shoot(None, "Night train", date(2026, 11, 21))
     with store.unit_of_work("Add") as work:
@@ -114,6 +116,7 @@ def test_a_removed_shoot_is_hidden_and_comes_back(store):
     assert read(store, shoot_id) == replace(shoot, id=shoot_id)
 
 
+@on_both
 def test_shoots_of_one_day_come_the_last_written_first(store):
     rows = [
         Shoot(None, theme, date(2026, 11, day)) for theme, day in (("a", 21), ("b", 21), ("c", 30))

@@ -10,7 +10,10 @@ from barkeep.domain.ingredients.relations import StandIn
 from barkeep.store import schema
 from barkeep.store.bottles import read_products
 from barkeep.store.knowledge import read_own_stand_ins, read_settings
+from tests.engines import on_both
 from tests.store.conftest import fill
+
+pytestmark = on_both
 
 GIN = Label("Dry gin", "Hollow Lamp", "london-dry-gin", 700.0)
 

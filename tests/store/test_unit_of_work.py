@@ -17,7 +17,8 @@ from barkeep.store.backup import copy_bar, copy_beside
 from barkeep.store.bottles import read_bottles
 from barkeep.store.specs import read_specs
 from barkeep.store.store import Store
-from tests.store.conftest import contents, fill
+from tests.engines import on_both
+from tests.store.conftest import contents, fill, rows
 
 REPOSITORY = Path(__file__).resolve().parents[2]
 
@@ -27,39 +28,43 @@ def dump(path):
         return contents(file)
 
 
-def test_an_exception_leaves_nothing(store, path):
+@on_both
+def test_an_exception_leaves_nothing(store):
     ids = fill(store)
-    before = dump(path)
+    before = rows(store)
     with pytest.raises(ZeroDivisionError), store.unit_of_work("Half") as work:
         work.append(ids[0], "pour", 60.0)
         work.change("bottle", (ids[1],), position=9)
         work.put("setting", ("name",), {"key": "name", "value": "Signal box"})
         work.put("bottle", (ids[0],), None)
         raise ZeroDivisionError
-    assert dump(path) == before
+    assert rows(store) == before
     assert store.next_action("undo").label == "Fill"
 
 
-def test_a_refused_row_leaves_nothing(store, path):
+@on_both
+def test_a_refused_row_leaves_nothing(store):
     fill(store)
-    before = dump(path)
+    before = rows(store)
     with store.reading() as connection:
         (spec,) = read_specs(connection)
     with pytest.raises(IntegrityError), store.unit_of_work("Twice") as work:
         work.put("setting", ("name",), {"key": "name", "value": "Signal box"})
         work.insert("spec", [spec])
-    assert dump(path) == before
+    assert rows(store) == before
 
 
-def test_a_unit_without_a_change_is_no_action(store, path):
+@on_both
+def test_a_unit_without_a_change_is_no_action(store):
     ids = fill(store)
-    before = dump(path)
+    before = rows(store)
     with store.unit_of_work("Nothing") as work:
         work.change("bottle", (ids[0],), position=0)
     assert not work.touched.changes
-    assert dump(path) == before
+    assert rows(store) == before
 
 
+@on_both
 def test_touched_names_what_was_written(store):
     ids = fill(store)
     with store.unit_of_work("Two") as work:

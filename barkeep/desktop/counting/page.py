@@ -158,7 +158,7 @@ class CountingPage(QWidget):
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context = context
-        self._kept = KeptTyping(context.state.folder, context.bar.path)
+        self._kept = KeptTyping(context.state.folder, context.bar.kept_beside)
         self._left: CountLeft | None = None
         self._count = self._take_up()
         self.sheet: CountSheet | None = None

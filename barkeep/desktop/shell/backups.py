@@ -115,7 +115,7 @@ class BackupsDialog(RefusedInBanner, QDialog):
 
     def restore_file(self) -> None:
         """Set a bar or a document in another file beside the bar, and ask."""
-        folder = str(self._bar.path.parent)
+        folder = str(self._bar.offered("").parent)
         name, _kind = QFileDialog.getOpenFileName(self, "Restore a file", folder, FILES)
         if name:
             self._compare(Path(name))
@@ -150,7 +150,7 @@ class BackupsDialog(RefusedInBanner, QDialog):
     # Inside
 
     def _compare(self, file: Path) -> None:
-        self._ask(partial(compare, self._bar.path, file), self._ask_whether)
+        self._ask(partial(compare, self._bar.at, file), self._ask_whether)
 
     def _ask_whether(self, found: Comparison) -> None:
         if not self.isVisible():
@@ -163,7 +163,7 @@ class BackupsDialog(RefusedInBanner, QDialog):
     def _restore(self, file: Path) -> None:
         if self._may_replace():
             folder = self._bar.backups.folder
-            self._ask(partial(restore, self._bar.path, file, folder), self._restored)
+            self._ask(partial(restore, self._bar.at, file, folder), self._restored)
 
     def _restored(self, done: Restored) -> None:
         self._bar.refresh()

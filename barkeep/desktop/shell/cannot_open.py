@@ -13,7 +13,8 @@ from PySide6.QtWidgets import QFileDialog, QMessageBox
 
 from barkeep.application import paths
 from barkeep.errors import UnreadableFile, UserError
-from barkeep.store.refusals import DamagedBar, NoBarThere
+from barkeep.store.address import Location, is_on_a_server
+from barkeep.store.refusals import DamagedBar, NoBarThere, OutOfReach
 
 if TYPE_CHECKING:
     from barkeep.application.kept_backups import BackupOffered
@@ -27,7 +28,7 @@ RESTORE = "Restore that backup"
 class Wanted:
     """A bar to show: where it is, None for the usual one; `new` where one is to be begun there."""
 
-    location: str | Path | None
+    location: Location | None
     new: bool = False
 
 
@@ -60,7 +61,7 @@ def ask_instead(error: UserError, wanted: Wanted) -> Wanted | None:
             return None
 
 
-def restore_instead(error: UnreadableFile, path: Path) -> None:
+def restore_instead(error: UnreadableFile, location: Location) -> None:
     """Put the backup of a bar that cannot be read in its place, where that is agreed to.
 
     Raises the error, with the backup it has, where it is not, and a `UserError`
@@ -68,12 +69,12 @@ def restore_instead(error: UnreadableFile, path: Path) -> None:
     """
     from barkeep.application.kept_backups import BackupOffered  # not before the first paint
 
-    offered = _with_backup(error, path)
+    offered = _with_backup(error, location)
     if not isinstance(offered, BackupOffered):
         raise error
     if not _is_agreed(offered):
         raise offered from error
-    _put_back(offered.backup, path)
+    _put_back(offered.backup, location)
 
 
 def _is_agreed(offered: BackupOffered) -> bool:
@@ -86,7 +87,7 @@ def _is_agreed(offered: BackupOffered) -> bool:
     return is_agreed
 
 
-def _with_backup(error: UserError, location: str | Path) -> UserError:
+def _with_backup(error: UserError, location: Location) -> UserError:
     """The error with the newest good backup of a bar that cannot be read, where there is one."""
     if not isinstance(error, UnreadableFile):
         return error
@@ -120,9 +121,27 @@ def _offers(
         for each in error.likely:
             shown = Path(each).name.replace("&", "&&")
             offers.append((f"Open {shown}", partial(Wanted, Path(each))))
-        offers.append(("&Begin a new bar there", partial(Wanted, error.file, new=True)))
+        offers.append(("&Begin a new bar there", partial(_begin_there, error, wanted)))
+    if isinstance(error, OutOfReach):
+        offers.append(("&Try again", partial(Wanted, wanted.location, new=wanted.new)))
     offers.append(("&Open another bar…", _choose))
+    offers.append(("Open one on a &server…", partial(_choose_server, wanted)))
     return offers
+
+
+def _begin_there(error: NoBarThere, wanted: Wanted) -> Wanted:
+    """A new bar where none was; of an address, as it was given: no error holds its password."""
+    is_on_server = wanted.location is not None and is_on_a_server(wanted.location)
+    return Wanted(wanted.location if is_on_server else error.file, new=True)
+
+
+def _choose_server(wanted: Wanted) -> Wanted | None:
+    from barkeep.desktop.shell.server_bar import ServerBarDialog  # the first paint needs it not
+
+    dialog = ServerBarDialog(wanted.location)
+    dialog.exec()
+    dialog.deleteLater()
+    return None if dialog.chosen is None else Wanted(dialog.chosen, new=dialog.is_new)
 
 
 def _restored(backup: str, wanted: Wanted) -> Wanted:
@@ -130,12 +149,12 @@ def _restored(backup: str, wanted: Wanted) -> Wanted:
     return Wanted(wanted.location)
 
 
-def _put_back(backup: str, location: str | Path) -> None:
+def _put_back(backup: str, location: Location) -> None:
     """Put a backup in the place of a bar that cannot be read, which is kept."""
     from barkeep.application.backups import restore
-    from barkeep.application.kept_backups import backup_named, bar_file, folders_of
+    from barkeep.application.kept_backups import backup_named, bar_at, folders_of
 
-    bar = bar_file(location)
+    bar = bar_at(location)
     restore(bar, backup_named(bar, backup), folders_of(bar)[-1])
 
 

@@ -15,6 +15,8 @@ from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.phrases import counted
 from barkeep.errors import UserError
+from barkeep.store.address import Location
+from barkeep.store.place import in_a_file, read_location
 
 TITLE = "Check this bar"
 BACK_UP_FIRST = "The bar has faults. Back it up before anything else."
@@ -22,20 +24,21 @@ CANNOT_BE_OPENED = "The bar cannot be opened as it is. Nothing of it is changed 
 
 
 class CheckDialog(QDialog):
-    """Says what is wrong with the bar in a file, and saves what can be read of a damaged one.
+    """Says what is wrong with the bar in a place, and saves what can be read of a damaged one.
 
     `known` are findings that are known already, and may be of what is on the screen.
     `to_open` is the new bar that was saved and is to be shown, None where none is.
     """
 
     def __init__(
-        self, file: Path, parent: QWidget | None = None, known: tuple[str, ...] = ()
+        self, location: Location, parent: QWidget | None = None, known: tuple[str, ...] = ()
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(TITLE)
         self.resize(640, 440)
         self.to_open: Path | None = None
-        self._file, self._saved, self._known = file, file, known
+        self._location, self._known = location, known
+        self._saved: Path | None = None
         self._head = text_label("", TypeSize.SUBTITLE, wrap=True)
         self._text = QPlainTextEdit()
         self._text.setReadOnly(True)
@@ -48,7 +51,7 @@ class CheckDialog(QDialog):
         column_of(self._head, wide(self._text), self._banner, buttons, on=self, margins=PAD)
         self._open.hide()
         self._save.hide()
-        run_operation(self, lambda: check(file), self._show, self.show_refusal)
+        run_operation(self, lambda: check(location), self._show, self.show_refusal)
 
     @property
     def told(self) -> str:
@@ -57,14 +60,13 @@ class CheckDialog(QDialog):
 
     def save(self) -> None:
         """Ask for a name, and write a new bar with everything that can be read."""
-        offered = self._file.with_name(f"{self._file.stem} saved.barkeep")
+        file = in_a_file(read_location(self._location))
+        offered = file.with_name(f"{file.stem} saved.barkeep")
         name, _kind = QFileDialog.getSaveFileName(self, "Save what can be read", str(offered))
         if name:
             path = Path(name)
-            self._saved = path if path.suffix else path.with_suffix(".barkeep")
-            run_operation(
-                self, lambda: save(self._file, self._saved), self._show_saved, self.show_refusal
-            )
+            self._saved = saved = path if path.suffix else path.with_suffix(".barkeep")
+            run_operation(self, lambda: save(file, saved), self._show_saved, self.show_refusal)
 
     def show_refusal(self, error: UserError) -> None:
         """Say why not."""

@@ -214,7 +214,7 @@ def safety_in_words(bar: Bar | None) -> str:
     if bar is None:
         return ""
     try:
-        moved = f"{bar.path} is not the file that was opened."
+        moved = f"{bar.where} is not the file that was opened."
         findings = bar.check() if bar.is_in_place else (moved,)
     except Exception as error:  # whatever it was that went wrong may do so again
         return f"Whether your bar is safe could not be checked ({type(error).__name__})."

@@ -27,6 +27,10 @@ REPLACED = (
     "Another file lies in the place of {file} since it was opened. What is shown is still the bar "
     "that was opened, and nothing can be written to it."
 )
+AWAY = (
+    "{file} cannot be reached just now. What is shown was read before that, and nothing can be "
+    "written to it until it is; barkeep goes on trying by itself."
+)
 RESTORED = "{file} was put back to an older state, which is what is shown now. {newest}"
 WHAT_NOW = "What can be done…"
 
@@ -69,14 +73,18 @@ class Following(QObject):
             self.stop()
 
     def _tell(self, now: Followed) -> None:
-        before, self._last = self._last, now if now in ("gone", "replaced") else "same"
+        before, self._last = self._last, now if now in ("gone", "replaced", "away") else "same"
         if now == "restored":
             self._say(RESTORED.format(file=self._file, newest=self._newest()), "", None)
         elif self._last == before:
             return
         elif self._last == "same":
             self._say_saved(True)
-            self._say(f"{self._file} is back, as it was opened.", "", None)
+            how = "can be reached again" if before == "away" else "is back, as it was opened"
+            self._say(f"{self._file} {how}.", "", None)
+        elif now == "away":
+            self._say_saved(False)
+            self._say(AWAY.format(file=self._file), "", None)
         else:
             self._say_saved(False)
             words = GONE if now == "gone" else REPLACED
@@ -115,7 +123,7 @@ class Following(QObject):
 
     def save_elsewhere(self) -> None:
         """Copy the bar that is shown to another file."""
-        offered = self._file.with_name(f"{self._file.stem} saved.barkeep")
+        offered = self._context.bar.offered(" saved.barkeep")
         name, _kind = QFileDialog.getSaveFileName(self._parent, "Save what is shown", str(offered))
         if name:
             run_operation(
@@ -139,8 +147,8 @@ class Following(QObject):
         """Nothing is done; the status bar goes on saying it."""
 
     @property
-    def _file(self) -> Path:
-        return self._context.bar.path
+    def _file(self) -> str:
+        return self._context.bar.where
 
     def _newest(self) -> str:
         found = self._context.bar.newest_step()

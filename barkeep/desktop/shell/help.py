@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from pathlib import Path
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QGuiApplication, QKeySequence
@@ -33,11 +32,11 @@ QT_WORDS = "Drawn with Qt for Python, which is free software under the LGPL vers
 class AboutDialog(QDialog):
     """`details` is what *Copy details* puts on the clipboard."""
 
-    def __init__(self, bar_path: Path, parent: QWidget | None = None) -> None:
+    def __init__(self, where: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle("About barkeep")
         self._places = (
-            ("Bar", bar_path),
+            ("Bar", where),
             ("Window and log", paths.state_folder()),
             ("Settings", paths.config_folder()),
         )

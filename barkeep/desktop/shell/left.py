@@ -23,7 +23,7 @@ class Left:
 
 def what_was_left(state_folder: Path, bar: Bar) -> tuple[Left, ...]:
     """All that was left of this bar's counts and logs, the oldest first."""
-    return tuple(_left(KeptTyping(state_folder, bar.path), bar))
+    return tuple(_left(KeptTyping(state_folder, bar.kept_beside), bar))
 
 
 def _left(kept: KeptTyping, bar: Bar) -> Iterator[Left]:

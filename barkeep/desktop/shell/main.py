@@ -26,6 +26,7 @@ from barkeep.desktop.shell.cannot_open import Wanted, ask_instead, restore_inste
 from barkeep.desktop.shell.faults import CrashDialog, Faults, last_end_in_words, safety_in_words
 from barkeep.desktop.shell.opening import GarbageOnThisThread, OpeningWindow, ended_by_signals
 from barkeep.errors import BarkeepError, UnreadableFile, UserError
+from barkeep.store.address import At, Location, without_secrets
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
@@ -163,7 +164,7 @@ class Desktop(QObject):
         self._stack.callback(self._close)  # before the copy goes
         return path
 
-    def start(self, location: str | Path | None, *, new: bool = False) -> bool:
+    def start(self, location: Location | None, *, new: bool = False) -> bool:
         """Show a bar, or ask for another while it cannot be shown; whether one is.
 
         It may be shown by another window, which has come forward.
@@ -189,12 +190,12 @@ class Desktop(QObject):
                 return True
         return False
 
-    def open(self, location: str | Path) -> None:
-        """Show the bar that is in a file, in place of the one before. Raises a `UserError`."""
+    def open(self, location: Location) -> None:
+        """Show the bar that is there, in place of the one before. Raises a `UserError`."""
         self._show(Wanted(location))
 
-    def begin_bar(self, location: str | Path) -> None:
-        """Begin a new bar in a file, and show it as `open` does."""
+    def begin_bar(self, location: Location) -> None:
+        """Begin a new bar in a file or on a server, and show it as `open` does."""
         self._show(Wanted(location, new=True))
 
     def _show(self, wanted: Wanted) -> None:
@@ -205,7 +206,7 @@ class Desktop(QObject):
             return
         is_usual = wanted.location is None and not wanted.new
         place = usual_bar() if is_usual else wanted.location or paths.default_bar()
-        one = self._one_window(Bar.file_of(place))
+        one = self._one_window(Bar.at_location(place))
         try:
             told = None if place == self._sample else self.no_backup.emit
             new = None if is_usual else wanted.new
@@ -237,7 +238,7 @@ class Desktop(QObject):
         self._close(keeps=one)
         self.window, self._bar, self._one = window, bar, one
 
-    def _one_window(self, bar: Path) -> OneWindow:
+    def _one_window(self, bar: At) -> OneWindow:
         """The right to show a bar. Raises `OpenElsewhere`."""
         from barkeep.desktop.shell.one_window import OneWindow
 
@@ -263,16 +264,16 @@ class Desktop(QObject):
             self.window.raise_()
             self.window.activateWindow()
 
-    def _open_or_offer(self, path: Path) -> None:
+    def _open_or_offer(self, location: Location) -> None:
         """Show another bar; of one that cannot be read, offer to put its backup in its place.
 
         Raises a `UserError`; the bar before is then still shown.
         """
         try:
-            self.open(path)
+            self.open(location)
         except UnreadableFile as error:
-            restore_instead(error, path)
-            self.open(path)
+            restore_instead(error, location)
+            self.open(location)
 
     def _close(self, keeps: OneWindow | None = None) -> None:
         if self.window is not None:
@@ -317,7 +318,7 @@ class Desktop(QObject):
 
     def _written_down(self, error: Exception, wanted: Wanted) -> UserError:
         """A fault met while a bar was opened, as a refusal of that bar."""
-        file = str(wanted.location or paths.default_bar())
+        file = without_secrets(str(wanted.location or paths.default_bar()))
         return UnreadableFile(file, self._fault_in_words(error).rstrip("."))
 
     def _fault_in_words(self, error: Exception) -> str:

@@ -39,6 +39,7 @@ from barkeep.desktop.widgets.notices import BannerKind, Toast
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
+from barkeep.store.address import Location, is_on_a_server
 from barkeep.store.refusals import DamagedBar
 
 if TYPE_CHECKING:
@@ -58,17 +59,17 @@ CLIPBOARD = "What was pasted"
 class WindowHooks:
     """What the window asks others for; an action without its hook is not offered.
 
-    `open_bar` shows the bar in a file, `new_bar` begins one there; `import_files`
+    `open_bar` shows the bar in a place, `new_bar` begins one there; `import_files`
     takes in files chosen or dropped, `import_texts` texts that were pasted;
     `settings` edits the bar's settings. The last argument is the window they
     come before.
     """
 
-    open_bar: Callable[[Path], object] | None = None
+    open_bar: Callable[[Location], object] | None = None
     import_files: Callable[[ScreenContext, Sequence[Path], QWidget], object] | None = None
     settings: Callable[[ScreenContext, QWidget], object] | None = None
     import_texts: Callable[[ScreenContext, Sequence[NamedText], QWidget], object] | None = None
-    new_bar: Callable[[Path], object] | None = None
+    new_bar: Callable[[Location], object] | None = None
 
 
 class Telling(Protocol):
@@ -232,10 +233,25 @@ class MainWindow(QMainWindow):
 
     def open_bar(self) -> None:
         """Show the bar in another file."""
-        folder = str(self.bar.path.parent)
+        folder = str(self.bar.offered("").parent)
         name, _kind = QFileDialog.getOpenFileName(self, "Open bar", folder, BARS)
         if name:
             self._show_in_place(self.hooks.open_bar, Path(name))
+
+    def open_server_bar(self) -> None:
+        """Show a bar on a server, or begin one there."""
+        from barkeep.desktop.shell.server_bar import ServerBarDialog  # need not be there at first
+
+        dialog = ServerBarDialog(self.bar.at, self)
+
+        def show() -> None:
+            hook = self.hooks.new_bar if dialog.is_new else self.hooks.open_bar
+            if dialog.chosen is not None:
+                self._show_in_place(hook, dialog.chosen)
+
+        dialog.accepted.connect(show)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.open()
 
     def import_files(self) -> None:
         """Take in lists of bottles."""
@@ -275,7 +291,7 @@ class MainWindow(QMainWindow):
         bar = self.bar
         self._write(
             _Written("Export bottles", LISTS, "All bottles are written to {file}"),
-            bar.path.with_name("bottles.csv"),
+            bar.offered("").with_name("bottles.csv"),
             lambda path: bar.write_file(path, list_of_bottles(bar.snapshot)),
         )
 
@@ -284,7 +300,7 @@ class MainWindow(QMainWindow):
         bar = self.bar
         self._write(
             _Written("Export everything", WHOLE, "The whole bar is written to {file}"),
-            bar.path.with_suffix(".json"),
+            bar.offered(".json"),
             lambda path: bar.write_file(path, bar.backups.everything()),
         )
 
@@ -316,7 +332,7 @@ class MainWindow(QMainWindow):
     def back_up(self) -> None:
         """Copy the whole bar to another file."""
         bar = self.bar
-        offered = bar.path.with_name(f"{bar.path.stem} {bar.snapshot.on:%Y-%m-%d}.barkeep")
+        offered = bar.offered(f" {bar.snapshot.on:%Y-%m-%d}.barkeep")
         name, _kind = QFileDialog.getSaveFileName(self, "Back up", str(offered), BARS)
         if name:
             run_operation(
@@ -361,7 +377,7 @@ class MainWindow(QMainWindow):
 
     def show_about(self) -> None:
         """Show version and places."""
-        AboutDialog(self.bar.path, self).open()
+        AboutDialog(self.bar.where, self).open()
 
     # Qt
 
@@ -441,7 +457,8 @@ class MainWindow(QMainWindow):
 
     def _say_saved(self, is_saved: bool) -> None:
         """Say whether every change is in the bar's file at once."""
-        self.saved.setText("Saved" if is_saved else "Not in its file")
+        unsaved = "Out of reach" if is_on_a_server(self.bar.at) else "Not in its file"
+        self.saved.setText("Saved" if is_saved else unsaved)
         picture = ("check", "ready") if is_saved else ("warning", "warning")
         self.saved_picture.show_picture(*picture)
 
@@ -454,6 +471,7 @@ class MainWindow(QMainWindow):
         offered: tuple[tuple[object, Callable[[], object]], ...] = (
             (actions.new_bar, self.new_bar),
             (actions.open_bar, self.open_bar),
+            (actions.open_server_bar, self.open_server_bar),
             (actions.import_files, self.import_files),
             (actions.import_specs, self.import_specs),
             (actions.paste, self.paste),
@@ -481,6 +499,7 @@ class MainWindow(QMainWindow):
             _on(action, act)
         actions.new_bar.setVisible(self.hooks.new_bar is not None)
         actions.open_bar.setVisible(self.hooks.open_bar is not None)
+        actions.open_server_bar.setVisible(self.hooks.open_bar is not None)
         for action in (actions.import_files, actions.import_specs):
             action.setVisible(self.hooks.import_files is not None)
         actions.paste.setVisible(self.hooks.import_texts is not None)
@@ -498,14 +517,15 @@ class MainWindow(QMainWindow):
 
     def _name_things(self) -> None:
         name = self.bar.snapshot.settings.name
-        self.setWindowTitle(f"{name} – barkeep")
+        shown = f"{name} ({self.bar.where})" if is_on_a_server(self.bar.at) else name
+        self.setWindowTitle(f"{shown} – barkeep")
         self.bar_name.setText(name)
         self.navigation.show_name(name)
         if self.bar.is_read_only:
             self.saved.setText("Read-only")
-            said = f"{self.bar.path} can be looked at, and nothing can be changed"
+            said = f"{self.bar.where} can be looked at, and nothing can be changed"
         else:
-            said = f"Every change is in {self.bar.path} at once"
+            said = f"Every change is in {self.bar.where} at once"
         self.saved.setToolTip(plain_tip(said))
         with suppress(*BUSY):  # whoever is named by the menu is undone, or nobody
             self._undoes, self._redoes = self.bar.next_step("undo"), self.bar.next_step("redo")
@@ -554,26 +574,26 @@ class MainWindow(QMainWindow):
         if names and self.hooks.import_files is not None:
             self.hooks.import_files(self.context, [Path(name) for name in names], self)
 
-    def _show_in_place(self, show: Callable[[Path], object] | None, path: Path) -> None:
+    def _show_in_place(self, show: Callable[[Location], object] | None, location: Location) -> None:
         if show is not None:
-            run_operation(self, lambda: show(path), None, partial(self._not_shown, path))
+            run_operation(self, lambda: show(location), None, partial(self._not_shown, location))
 
-    def _not_shown(self, path: Path, error: UserError) -> None:
+    def _not_shown(self, location: Location, error: UserError) -> None:
         self.refuse(error)
         if isinstance(error, DamagedBar) or isinstance(error.__cause__, DamagedBar):
-            self._look_over(path)
+            self._look_over(location)
 
     def _tell_findings(self, findings: tuple[str, ...]) -> None:
         if findings:
-            self._look_over(self.bar.path, findings)
+            self._look_over(self.bar.at, findings)
         else:
             self.toast.say("Nothing is wrong with this bar")
 
-    def _look_over(self, path: Path, known: tuple[str, ...] = ()) -> None:
+    def _look_over(self, location: Location, known: tuple[str, ...] = ()) -> None:
         """Say what is wrong with a bar, and show the one in which what can be read was saved."""
         from barkeep.desktop.shell.check import CheckDialog  # need not be there at first
 
-        dialog = CheckDialog(path, self, known)
+        dialog = CheckDialog(location, self, known)
         dialog.accepted.connect(lambda: self._show_saved(dialog.to_open))
         dialog.open()
 

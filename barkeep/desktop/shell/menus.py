@@ -65,6 +65,7 @@ class WindowActions(QObject):
         menu = self._menu("&File")
         self.new_bar = self._add(menu, "&New bar…", None)
         self.open_bar = self._add(menu, "&Open bar…", Keys.Open)
+        self.open_server_bar = self._add(menu, "Open bar on a se&rver…", None)
         menu.addSeparator()
         self.import_files = self._add(menu, "&Import bottles…", "Ctrl+I", "import")
         self.import_specs = self._add(menu, "I&mport specs…", "Ctrl+Shift+I", "import")

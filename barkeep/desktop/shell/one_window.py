@@ -18,6 +18,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QLockFile, QObject
 
 from barkeep.errors import UserError
+from barkeep.store.address import At
 
 if TYPE_CHECKING:
     from PySide6.QtNetwork import QLocalServer
@@ -42,9 +43,9 @@ class OpenElsewhere(UserError):
 class OneWindow(QObject):
     """The right of this process to show a bar, from `take` to `leave`."""
 
-    def __init__(self, bar: Path, state_folder: Path, parent: QObject | None = None) -> None:
+    def __init__(self, bar: At, state_folder: Path, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self.bar = Path(os.path.realpath(bar))
+        self.bar = os.path.realpath(bar) if isinstance(bar, Path) else bar.name
         digest = sha256(f"{state_folder}\n{self.bar}".encode(errors="surrogateescape")).hexdigest()
         self._name = f"barkeep-{digest[:24]}"
         self._file = state_folder / FOLDER / f"{self._name}.lock"
@@ -65,7 +66,7 @@ class OneWindow(QObject):
         if self._lock.tryLock(0):
             self.ended = left
         elif self._lock.error() == QLockFile.LockError.LockFailedError:
-            raise OpenElsewhere(str(self.bar), _asked_to_raise(self._name))
+            raise OpenElsewhere(self.bar, _asked_to_raise(self._name))
 
     def listen(self, come_forward: Callable[[], object]) -> None:
         """From now on come forward when another start asks for this bar."""

@@ -111,7 +111,7 @@ class ShootsScreen(TableScreen[Shoot]):
         empty = EmptyState("picture-empty-glass", "No shoots yet", words, "New shoot…")
         super().__init__(context, shoot_columns(), empty, parent)
         self.page: ShootPage | None = None
-        self._kept = KeptTyping(context.state.folder, context.bar.path)
+        self._kept = KeptTyping(context.state.folder, context.bar.kept_beside)
         self.chips = FilterChips("Show", STATES_SHOWN, "all")
         self.chips.chosen.connect(lambda _key: self.filter_again())
         self.add_filter(self.chips)

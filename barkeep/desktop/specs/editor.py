@@ -384,7 +384,7 @@ class SpecWriting:
         self._page, self._add, self._replace = page, add, replace
         self.editor: SpecEditor | None = None
         context = page.context
-        self.drafts = KeptDrafts(context.state.folder, context.bar.path)
+        self.drafts = KeptDrafts(context.state.folder, context.bar.kept_beside)
         self._offered: set[Path] = set()
 
     def write(self, draft: SpecDraft) -> SpecEditor:

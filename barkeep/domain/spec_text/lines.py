@@ -532,7 +532,10 @@ def _a_slip_of_what_narrows(draft: Draft, choice: Choice, tree: FamilyTree) -> C
     found = [
         (word, each)
         for word in sorted(words)
-        for each in (*slips[word], *(sorted(slips_beside(word, narrowing)) if word in short else ()))
+        for each in (
+            *slips[word],
+            *(sorted(slips_beside(word, narrowing)) if word in short else ()),
+        )
         if each in narrowing or (each[0] == word[0] and f"{each} {kind}" in tree.by_name)
     ]
     if not found:

@@ -797,7 +797,13 @@ _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
         _without_purpose,
         _without_verb,
     ),
-    *(_with_the_amount_again, _with_its_other_behind, _with_stops, _with_an_article, _with_its_length_behind),
+    *(
+        _with_the_amount_again,
+        _with_its_other_behind,
+        _with_stops,
+        _with_an_article,
+        _with_its_length_behind,
+    ),
     *(_without_footnotes, _with_optional_behind, _with_dashes),
     *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),
 )
