@@ -179,15 +179,16 @@ def test_a_hot_drink_begins_as_served_hot(window, qtbot):
 
 
 @pytest.fixture
-def dialog(window, qtbot):
-    """A batch of Request Stop."""
+def of_request_stop(window, qtbot):
+    """A batch of it."""
     shown = opened(window, "Request Stop", qtbot)
     yield shown
     shown.reject()
 
 
 @walked("amount", ["699.99 ml", "1015.6 ml", "23.7 oz", "7 ⅞ oz", "33.35 cl"])
-def test_no_more_is_shown_than_there_is_of_what_it_is_made_from(dialog, amount):
+def test_no_more_is_shown_than_there_is_of_what_it_is_made_from(of_request_stop, amount):
+    dialog = of_request_stop
     dialog.choose("from:london-dry-gin", amount)
     most_ml = to_quantity(parse_amount(amount), "ml")
     for shown in row(dialog, "London dry gin")[1:3]:
