@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from itertools import product as grid
 
 import pytest
@@ -36,6 +37,12 @@ def instead(spec: Spec, number: int, key: str, ratio: float = 1.0, snapshot=BARE
     pours = list(pours_for(spec, snapshot))
     pours[number] = Pour(key, ratio=ratio)
     return correction_of(spec, pours, frozenset({number}), snapshot)
+
+
+@cache
+def all_of_them() -> list[Correction | None]:
+    """What each known stand-in needs in each classic that it may be poured in."""
+    return [instead(spec, number, each.offered, each.ratio) for spec, number, each in STAND_INS]
 
 
 holds = st.tuples(st.floats(0.0, 0.5), st.floats(0.0, 0.9), st.floats(0.0, 0.06), st.just(1.0))
@@ -123,9 +130,7 @@ class TestDrinks:
             assert low * change.before_ml <= change.amount_ml <= high * change.before_ml
 
     def test_many_of_the_known_stand_ins_need_one(self):
-        found = [
-            instead(spec, number, each.offered, each.ratio) for spec, number, each in STAND_INS
-        ]
+        found = all_of_them()
         assert 50 < sum(each is not None for each in found) < len(found)
 
     def test_a_sweeter_stand_in_takes_less_syrup(self):
@@ -137,8 +142,7 @@ class TestDrinks:
         assert "blanco-tequila" not in by_key
 
     def test_only_own_sweet_and_sour_lines_move(self):
-        for spec, number, entry in STAND_INS[::5]:
-            found = instead(spec, number, entry.offered, entry.ratio)
+        for found in all_of_them():
             for change in found.changes if found else ():
                 if not change.stands_in:
                     kind = TREE[change.ingredient]
@@ -174,8 +178,7 @@ class TestDrinks:
         assert abs(after - 1.0) < abs(share - 1.0)
 
     def test_a_small_change_is_not_worth_saying(self):
-        for spec, number, entry in STAND_INS:
-            found = instead(spec, number, entry.offered, entry.ratio)
+        for found in all_of_them():
             changes = found.changes if found else ()
             moves = [abs(each.amount_ml / each.before_ml - 1.0) for each in changes]
             assert not moves or max(moves) >= 0.08
