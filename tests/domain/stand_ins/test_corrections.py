@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from functools import cache
 from itertools import product as grid
 
@@ -23,12 +24,15 @@ from barkeep.domain.stand_ins.offers import stand_in
 from barkeep.domain.stand_ins.rebalancing import ChangingLine, Rebalancing, measurable, solve
 from tests.domain.drink.test_analysis import BARE, TREE, bar, bottle, classic, written
 
+KNOWN = defaultdict(list)
+for each_entry in BARE.knowledge.stand_ins:
+    KNOWN[each_entry.wanted].append(each_entry)
 STAND_INS = [
     (spec, number, entry)
     for spec in BARE.knowledge.classics
     for number, line in enumerate(spec.lines)
-    for entry in BARE.knowledge.stand_ins
-    if line.required and line.ingredient == entry.wanted
+    if line.required
+    for entry in KNOWN.get(line.ingredient, ())
 ]
 SOUR = "60 ml blanco tequila\n22.5 ml triple sec\n15 ml lime juice\n7.5 ml simple syrup"
 
