@@ -12,10 +12,11 @@ import pytest
 from hypothesis import settings
 
 from tests import servers
+from tests.how_much import EVERYTHING
 
 # No test asserts a time, and a first call may import something heavy.
 gc.set_threshold(50_000, 20, 50)  # the suite keeps much alive, and looking through it takes long
-settings.register_profile("untimed", deadline=None)
+settings.register_profile("untimed", deadline=None, max_examples=100 if EVERYTHING else 60)
 settings.load_profile("untimed")
 
 

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import date
 from functools import cache
 from importlib import import_module
-from typing import Any
+from typing import Any, cast
 
 from barkeep import __version__
 from barkeep.cli.output import Answer, only_shown
@@ -187,6 +187,26 @@ class _Parser(argparse.ArgumentParser):
         super()._print_message(only_shown(message), file)
 
 
+class _Unwritten(argparse.ArgumentParser):
+    """A command that was not written: nothing is asked of it, since its help stands with others.
+
+    To make a parser takes long, and there are many commands.
+    """
+
+    def __init__(self, **_how: Any) -> None:
+        pass
+
+
+def _parsers_of(written: Collection[str]) -> type[argparse.ArgumentParser]:
+    """What makes the parser of a command, whose name is the last word of its `prog`."""
+
+    def make(**how: Any) -> argparse.ArgumentParser:
+        is_written = how["prog"].split()[-1] in written
+        return _Parser(**how) if is_written else _Unwritten(**how)
+
+    return cast("type[argparse.ArgumentParser]", make)
+
+
 def parse(argv: Sequence[str] | None = None) -> Arguments:
     """Read the arguments; leaves with status 2 where they cannot be understood."""
     written = list(sys.argv[1:] if argv is None else argv)
@@ -199,7 +219,10 @@ def parse(argv: Sequence[str] | None = None) -> Arguments:
         parents=[common_options()],
     )
     parser.add_argument("--version", action="version", version=f"barkeep {__version__}")
-    commands = parser.add_subparsers(dest="command", metavar="COMMAND", title="commands")
+    make = _parsers_of(written)
+    commands = parser.add_subparsers(
+        dest="command", metavar="COMMAND", title="commands", parser_class=make
+    )
     for each in COMMANDS:
         _tell(commands, each, written)
     begun = Arguments(bar=None, sample=False, new=False, json=False)
@@ -250,11 +273,13 @@ def _take_into_query(
 def _tell(commands: Any, command: Command, written: Collection[str]) -> None:
     """Add one command. `commands` is argparse's own action, which has no public type."""
     own = commands.add_parser(command.name, help=command.help, parents=[common_options()])
-    own.description = f"{capitalised(command.help)}."
     if command.name not in written:  # the other modules need not be imported
         return
+    own.description = f"{capitalised(command.help)}."
     if command.parts:
-        parts = own.add_subparsers(metavar="ACTION", required=True, title="actions")
+        parts = own.add_subparsers(
+            metavar="ACTION", required=True, title="actions", parser_class=_parsers_of(written)
+        )
         for part in command.parts:
             _tell(parts, part, written)
         return

@@ -1,17 +1,25 @@
-"""Run barkeep, holding it once at a named place until it is let go.
+"""Run barkeep in processes of their own, each held once at a named place until it is let go.
 
-    python -m tests.cli.held_opener PLACE READY GO ARGUMENT...
+    python -m tests.cli.held_opener SOCKET
 
-At the place it writes a byte to the pipe READY and reads one from the pipe GO.
-The places: `connect`, just before SQLite opens the bar for the first time;
-`begin`, just before the first transaction that may write; or what
-`kill_points.watch_writes` says of one write, such as `write home.barkeep`.
+What it loads, it loads once: it forks for each message that comes by the socket, which is JSON
+with the `place`, the `words` of the command and its `surroundings`, and brings the pipes READY,
+GO, OUT, ERR and ENDED. At the place a byte is written to READY and one is read from GO; at the
+end the command's status goes to ENDED. The places: `connect`, just before SQLite opens the bar
+for the first time; `begin`, just before the first transaction that may write; what
+`kill_points.watch_writes` says of one write, such as `write home.barkeep`; or none.
 """
 
 from __future__ import annotations
 
+import json
 import os
+import socket
 import sys
+import traceback
+from contextlib import redirect_stderr, redirect_stdout, suppress
+from io import StringIO
+from tempfile import TemporaryDirectory
 from typing import Any
 
 from sqlalchemy import event
@@ -20,9 +28,13 @@ from sqlalchemy.engine import Connection, Engine
 from barkeep.cli import main
 from tests.cli.kill_points import watch_writes
 
-if __name__ == "__main__":
-    place, ready, go = sys.argv[1], int(sys.argv[2]), int(sys.argv[3])
-    waiting_for = [place]
+PIPES = 5
+
+
+def run(asked: dict[str, Any], ready: int, go: int) -> int:
+    """Run the command that is asked for; its status."""
+    waiting_for = [asked["place"]]
+    os.environ.update(asked["surroundings"])
 
     def reached(here: str) -> None:
         if here in waiting_for:
@@ -41,4 +53,41 @@ if __name__ == "__main__":
 
     sys.addaudithook(_audit)
     watch_writes(lambda step: reached(step.what))
-    sys.exit(main(sys.argv[4:]))
+    return main(asked["words"])
+
+
+def answer(message: bytes, pipes: list[int]) -> None:
+    """In a process of its own: run, tell the status, and end."""
+    ready, go, out, err, ended = pipes
+    sys.stdout = os.fdopen(out, "w", encoding="utf-8")
+    sys.stderr = os.fdopen(err, "w", encoding="utf-8")
+    status = 1
+    try:
+        status = run(json.loads(message), ready, go)
+    except SystemExit as leaving:
+        status = leaving.code if isinstance(leaving.code, int) else 1
+    except BaseException:
+        traceback.print_exc()
+    finally:
+        sys.stdout.flush()
+        sys.stderr.flush()
+        os.write(ended, b"%d" % status)
+        os._exit(0)
+
+
+if __name__ == "__main__":
+    with TemporaryDirectory() as folder, redirect_stdout(StringIO()), redirect_stderr(StringIO()):
+        main(["--bar", f"{folder}/warm.barkeep", "--new", "bottles"])
+    with socket.socket(fileno=int(sys.argv[1])) as asking:
+        while True:
+            message, pipes, _flags, _address = socket.recv_fds(asking, 65_536, PIPES)
+            if not message:
+                break
+            if os.fork() == 0:
+                asking.close()
+                answer(message, pipes)
+            for each in pipes:
+                os.close(each)
+    with suppress(ChildProcessError):
+        while True:
+            os.wait()

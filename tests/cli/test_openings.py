@@ -8,11 +8,12 @@ from __future__ import annotations
 import json
 import os
 import shutil
+import socket
 import sqlite3
 import subprocess
 import sys
-from collections.abc import Iterator
-from contextlib import ExitStack, closing, contextmanager
+from collections.abc import Callable, Iterator
+from contextlib import AbstractContextManager, ExitStack, closing, contextmanager
 from dataclasses import asdict
 from pathlib import Path
 from typing import Any
@@ -137,53 +138,76 @@ def test_a_new_bar_that_is_killed_anywhere_is_begun_by_the_next_opening(tmp_path
 
 
 class Held:
-    """A `barkeep bottles` that stops once at a place and waits to be let go."""
+    """A `barkeep bottles` that stops once at a place and waits to be let go.
 
-    def __init__(self, bar: Path, place: str) -> None:
+    It is a process of its own, forked by the one that listens to `asking`.
+    """
+
+    def __init__(self, asking: socket.socket, bar: Path, place: str) -> None:
         self._ready, ready = os.pipe()
         go, self._go = os.pipe()
-        words = [place, str(ready), str(go), *naming(bar), "bottles"]
-        self.process = subprocess.Popen(
-            [sys.executable, "-m", "tests.cli.held_opener", *words],
-            stdout=subprocess.PIPE,
-            stderr=subprocess.PIPE,
-            text=True,
-            cwd=TESTS,
-            env=at_home(bar),
-            pass_fds=(ready, go),
-        )
-        os.close(ready)
-        os.close(go)
+        (self._out, out), (self._err, err), (self._ended, ended) = (os.pipe() for _ in range(3))
+        theirs = [ready, go, out, err, ended]
+        asked = {
+            "place": place,
+            "words": [*naming(bar), "bottles"],
+            "surroundings": at_home(bar),
+        }
+        socket.send_fds(asking, [json.dumps(asked).encode()], theirs)
+        for each in theirs:
+            os.close(each)
 
     def reach(self) -> None:
         """Wait until it is there; an end before that fails."""
-        assert os.read(self._ready, 1) == b".", self.process.communicate()
+        assert os.read(self._ready, 1) == b".", self.answer()
 
     def let_go(self) -> None:
         os.write(self._go, b".")
 
     def answer(self) -> tuple[int, str, str]:
-        out, err = self.process.communicate()
-        return self.process.returncode, out, err
+        out, err, ended = map(_all_of, (self._out, self._err, self._ended))
+        return int(ended), out, err
 
     def end(self) -> None:
-        self.process.kill()
-        self.process.communicate()
-        os.close(self._ready)
-        os.close(self._go)
+        """Let it go where it still waits; what it says then, nobody hears."""
+        for each in (self._ready, self._go, self._out, self._err, self._ended):
+            os.close(each)
 
 
-@contextmanager
-def held(bar: Path, *places: str) -> Iterator[list[Held]]:
-    with ExitStack() as stack:
-        openers = [Held(bar, place) for place in places]
-        for each in openers:
-            stack.callback(each.end)
-        yield openers
+def _all_of(pipe: int) -> str:
+    with os.fdopen(os.dup(pipe), encoding="utf-8") as read:
+        return read.read()
+
+
+Hold = Callable[..., AbstractContextManager[list[Held]]]
+
+
+@pytest.fixture(scope="module")
+def held() -> Iterator[Hold]:
+    """Openers of a bar, each held at one place."""
+    ours, theirs = socket.socketpair(socket.AF_UNIX, socket.SOCK_SEQPACKET)
+    forking = subprocess.Popen(
+        [sys.executable, "-m", "tests.cli.held_opener", str(theirs.fileno())],
+        cwd=TESTS,
+        pass_fds=(theirs.fileno(),),
+    )
+    theirs.close()
+
+    @contextmanager
+    def hold(bar: Path, *places: str) -> Iterator[list[Held]]:
+        with ExitStack() as stack:
+            openers = [Held(ours, bar, place) for place in places]
+            for each in openers:
+                stack.callback(each.end)
+            yield openers
+
+    yield hold
+    ours.close()
+    assert forking.wait() == 0
 
 
 @pytest.fixture(params=[1, None], ids=lambda schema: f"schema {schema}")
-def opened_by_many(request, tmp_path):
+def opened_by_many(request, tmp_path, held):
     """A bar to open, and a check of what openers made of it: their answers are given."""
     bar, alone = (
         tmp_path / home / "barkeep" / (BAR if request.param else USUAL)
@@ -193,11 +217,12 @@ def opened_by_many(request, tmp_path):
         path.parent.mkdir(parents=True)
         if request.param:
             shutil.copyfile(old_bar(request.param), path)
-    one = run("-m", "barkeep", *naming(alone), "bottles", env=at_home(alone))
+    with held(alone, "") as (one,):
+        right = one.answer()[1]
     begun = f"barkeep: a new bar was begun in {bar}.\n"
 
     def check(answers: list[tuple[int, str, str]]) -> None:
-        assert [(status, out) for status, out, _ in answers] == [(0, one.stdout)] * len(answers)
+        assert [(status, out) for status, out, _ in answers] == [(0, right)] * len(answers)
         said = sorted(err for _, _, err in answers if err)
         assert said == ([] if request.param else [begun])
         assert dump(bar) == dump(alone)
@@ -210,7 +235,7 @@ def opened_by_many(request, tmp_path):
 
 
 @pytest.mark.parametrize(("number", "place"), [(2, "begin"), (4, "begin"), (4, "connect")])
-def test_several_openers_at_once_all_succeed(opened_by_many, number, place):
+def test_several_openers_at_once_all_succeed(opened_by_many, held, number, place):
     """Let go together: having seen the old schema (`begin`), or before anything (`connect`)."""
     bar, check = opened_by_many
     with held(bar, *[place] * number) as openers:
@@ -222,7 +247,7 @@ def test_several_openers_at_once_all_succeed(opened_by_many, number, place):
 
 
 @pytest.mark.parametrize("journal", ["-journal", ""])
-def test_an_opener_waits_for_one_that_is_amid_its_writing(opened_by_many, journal):
+def test_an_opener_waits_for_one_that_is_amid_its_writing(opened_by_many, held, journal):
     bar, check = opened_by_many
     with held(bar, f"sync {bar.name}{journal}") as (first,):
         first.reach()
@@ -270,14 +295,13 @@ def another_programs(path: Path, *, tables: bool, application_id: int, wal: bool
     ],
     ids=str,
 )
-def test_the_database_of_another_program_is_refused_untouched(tmp_path, made):
+def test_the_database_of_another_program_is_refused_untouched(tmp_path, held, made):
     path = tmp_path / "mail.db"
     another_programs(path, **made)
     before = path.read_bytes()
-    ran = run("-m", "barkeep", "--bar", path, "bottles")
-    assert (ran.returncode, ran.stdout) == (1, "")
     sentence = f"{path} cannot be used: it is the database of another program."
-    assert ran.stderr == f"barkeep: {sentence}\n"
+    with held(path, "") as (one,):
+        assert one.answer() == (1, "", f"barkeep: {sentence}\n")
     assert path.read_bytes() == before and names(tmp_path) == ["mail.db"]
 
 

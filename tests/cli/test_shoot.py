@@ -10,6 +10,7 @@ import pytest
 
 from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
+from tests.walked import walked
 
 SHOOT = ["id", "theme", "on", "starts", "state", "notes", "ticked", "drinks", "log"]
 DRINK = ["name", "tests", "camera", "tasting", "removed", "chosen"]
@@ -291,8 +292,8 @@ def test_a_new_bar_has_neither_shoots_nor_variances(barkeep, tmp_path):
 TOMORROW = TODAY + timedelta(days=1)
 
 
-@pytest.mark.parametrize(
-    ("words", "said"),
+@walked(
+    "words, said",
     [
         (("show", "Nothing such"), "There is no shoot called “Nothing such”."),
         (("show", "signal", "--on", "2001-01-01"), "There is no shoot called “signal, 2001-01-01”"),

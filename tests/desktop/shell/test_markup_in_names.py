@@ -13,16 +13,19 @@ from barkeep.application.bar import Bar
 from barkeep.desktop.shell.navigation import PAGES
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bottles.bottle import label_of
+from tests.conftest import NOON
 from tests.desktop.pages import settle
 
 MARK = "<b>Fog</b>"
 Role, Format = Qt.ItemDataRole, Qt.TextFormat
 
 
-@pytest.fixture
-def bar(sample_bar, clock):
+@pytest.fixture(scope="module")
+def marked_file(_sample_file, tmp_path_factory):
     """The sample bar, every name of which looks like markup."""
-    with Bar.open(sample_bar, clock=clock) as opened:
+    path = tmp_path_factory.mktemp("marked") / "marked.bar"
+    path.write_bytes(_sample_file.read_bytes())
+    with Bar.open(path, clock=lambda: NOON) as opened:
         shot = opened.snapshot
         for each in shot.products:
             label = replace(label_of(each), name=f"{MARK} {each.name}", maker=f"{MARK}{each.maker}")
@@ -35,6 +38,15 @@ def bar(sample_bar, clock):
             spec = replace(each, name=f"{MARK} {each.name}", lines=lines, notes=MARK, riff_of=None)
             opened.specs.replace(spec)
         opened.settings.change(replace(shot.settings, name=f"{MARK} bar"))
+    return path
+
+
+@pytest.fixture
+def bar(marked_file, tmp_path, clock):
+    """A copy of it, open."""
+    copy = tmp_path / "marked.bar"
+    copy.write_bytes(marked_file.read_bytes())
+    with Bar.open(copy, clock=clock) as opened:
         yield opened
 
 
