@@ -172,7 +172,7 @@ def _verdicts(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -
         standing = known.of(spec, standing_of)
         found.settle(place, VERDICTS.index(standing.verdict), standing.lacking)
     return Verdicts(
-        of=tuple(map(VERDICTS.__getitem__, found.codes.tolist())),
+        of=found.named(VERDICTS),
         order=tuple(found.in_order()),  # the book is in the order of its names, which stays
     )
 
