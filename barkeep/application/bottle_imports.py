@@ -183,7 +183,8 @@ class _Sorting:
             self.repair.append(replace(row, bottle=None, problems=(problem,)))
             return
         self.first.setdefault(named, listed)
-        row = replace(row, remarks=(*row.remarks, *self._as_it_is(named, listed)))
+        said = tuple(self._as_it_is(named, listed))
+        row = replace(row, remarks=(*row.remarks, *said)) if said else row
         alike = self.there.get((named, listed.level is None or listed.level.amount > 0))
         if alike:
             self.same.append(SameBottle(row, alike.pop(0)))
@@ -295,7 +296,9 @@ class TakingIn:
 
     def _coming(self, row: ListedBottle) -> _Coming:
         label = self._label_for(checked_draft(row.draft, self.tree), row)
-        facts = replace(row.facts, received=row.facts.received or self.work.at.date())
+        facts = row.facts
+        if facts.received is None:
+            facts = replace(facts, received=self.work.at.date())
         return _Coming(_named(label), facts, tuple(self._entries(row, label)))
 
     def _entries(self, row: ListedBottle, label: Label) -> Iterator[Entry]:
@@ -336,7 +339,7 @@ class TakingIn:
         )
         bottle_ids = work.insert("bottle", bottles)
         work.append_all(
-            replace(entry, bottle_id=bottle_id)
+            entry.of_bottle(bottle_id)
             for bottle_id, each in zip(bottle_ids, coming, strict=True)
             for entry in each.entries
         )

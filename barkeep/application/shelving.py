@@ -210,6 +210,8 @@ def checked_draft(draft: Label, tree: FamilyTree) -> Label:
         raise InvalidField("shape", draft.shape, f"it is one of {', '.join(shipped_shapes())}")
     key = find_ingredient(tree, draft.ingredient)
     barcode = checked_gtin(draft.barcode)
+    if (name, maker, key, barcode) == (draft.name, draft.maker, draft.ingredient, draft.barcode):
+        return draft
     return replace(draft, name=name, maker=maker, ingredient=key, barcode=barcode)
 
 

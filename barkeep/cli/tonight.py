@@ -18,6 +18,7 @@ from barkeep.domain.ingredients.derivations import EXACT
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, begun_small, capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
+from barkeep.domain.pouring.evening import evening_asked_once
 from barkeep.domain.pouring.garnishes import (
     Garnish,
     garnishes_missing,
@@ -27,7 +28,7 @@ from barkeep.domain.pouring.garnishes import (
 )
 from barkeep.domain.pouring.made_first import make_first
 from barkeep.domain.pouring.serves_in_words import serves_in_words
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, Following, how_many, tonight
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, Following, how_many
 from barkeep.domain.specs.called import called_in_sentence
 from barkeep.domain.specs.shown_lines import named_with_kind, names_in_sentence
 from barkeep.domain.specs.spec import Spec
@@ -54,19 +55,17 @@ def run(arguments: Arguments, bar: Bar) -> Answer:
 
     JSON has every drink that is found, best verdict first, whether it can be made or not.
     """
-    drinks = tonight(bar.snapshot, arguments.within, arguments.serves)
-    asked = " ".join(arguments.query)
-    found = wanted_tonight(drinks, bar.snapshot, asked)
+    evening = evening_asked_once(bar.snapshot, arguments.within, arguments.serves)
+    found = wanted_tonight(evening, " ".join(arguments.query))
     tree = bar.snapshot.knowledge.tree
     return Answer(
-        lambda: {"drinks": [_wanted_json(each, tree) for each in _best_first(found, drinks)]},
+        lambda: {"drinks": [_wanted_json(each, tree) for each in _best_first(found)]},
         _shown(found, bar.snapshot, in_full=arguments.full, also_short=arguments.all),
     )
 
 
-def _best_first(found: Iterable[Wanted], drinks: Sequence[Drink]) -> list[Wanted]:
-    by_name = {each.drink.spec.name: each for each in found}
-    return [by_name[each.spec.name] for each in drinks if each.spec.name in by_name]
+def _best_first(found: Iterable[Wanted]) -> list[Wanted]:
+    return sorted(found, key=lambda each: each.placed.place)
 
 
 def _wanted_json(wanted: Wanted, tree: FamilyTree) -> dict[str, object]:
@@ -142,11 +141,11 @@ def _shown(
 ) -> Iterator[str]:
     """What can be made, by whose it is; then what cannot, where that is asked for."""
     tree = snapshot.knowledge.tree
-    poured = [each.drink for each in found if each.drink.makeable]
+    poured = [each.drink for each in found if each.placed.makeable]
     yield _summed_up(found, also_short=also_short)
     said = partial(_drink_in_full, specs=snapshot.all_specs) if in_full else _one_line
     for whose in WHOSE:
-        yield from _group(whose, [each.drink for each in found if each.whose == whose], tree, said)
+        yield from _group(whose, [each for each in found if each.whose == whose], tree, said)
     if also_short:
         yield from _short(found, tree, snapshot.all_specs)
     yield from _every_caution(poured) if in_full else _remarks(poured, tree)
@@ -158,7 +157,7 @@ def _shown(
 
 def _group(
     whose: Whose,
-    drinks: Sequence[Drink],
+    wanted: Sequence[Wanted],
     tree: FamilyTree,
     said: Callable[[Drink, FamilyTree], Iterator[str]],
 ) -> Iterator[str]:
@@ -166,8 +165,9 @@ def _group(
 
     Of the next shoot it is said which cannot: whoever films soon has to know.
     """
-    poured = [each for each in drinks if each.makeable]
-    missed = [each.spec.name for each in drinks if not each.makeable] if whose == "shoot" else []
+    poured = [each.drink for each in wanted if each.placed.makeable]
+    short = [each.placed.spec.name for each in wanted if not each.placed.makeable]
+    missed = short if whose == "shoot" else []
     if poured or missed:
         yield ""
         yield f"{WHOSE[whose]} ({len(poured)})"
@@ -180,7 +180,7 @@ def _group(
 def _summed_up(found: Sequence[Wanted], *, also_short: bool) -> str:
     if not found:
         return "No drink is found by that."
-    ready, stand_in, short = how_many(each.drink.verdict for each in found)
+    ready, stand_in, short = how_many(each.placed.verdict for each in found)
     said = [f"{ready} ready"] if ready else []
     said += [f"{stand_in} with stand-ins"] if stand_in else []
     said += [f"{short} that cannot be made"] if short else []
@@ -271,7 +271,7 @@ def _every_caution(drinks: Iterable[Drink]) -> Iterator[str]:
 def _short(found: Sequence[Wanted], tree: FamilyTree, specs: Sequence[Spec]) -> Iterator[str]:
     """What cannot be made, and what is missing."""
     for verdict, words in VERDICT_WORDS.items():
-        group = [each.drink for each in found if each.drink.verdict == verdict]
+        group = [each.drink for each in found if each.placed.verdict == verdict]
         if verdict in ("ready", "stand_in") or not group:
             continue
         yield ""

@@ -99,10 +99,10 @@ def read_bottles(
     """
     shown = _SHOWN_BOTTLES if ids is None else _SHOWN_BOTTLES.where(bottle.c.id.in_(ids))
     rows = connection.execute(shown).all()
-    bottles = _bottles(connection, rows, products or read_products(connection))
-    missing = None if known is None else {each.id for each in bottles} - known.keys()
+    by_id = _products_of(connection, rows, products or read_products(connection))
+    missing = None if known is None else {row.id for row in rows} - known.keys()
     written = entries_by_bottle(connection, missing) if missing != set() else {}
-    return tuple(_with_level(each, known or {}, written) for each in bottles)
+    return tuple(_bottle(row, by_id[row.product_id], known or {}, written) for row in rows)
 
 
 def read_bottle(connection: Connection, bottle_id: int) -> Bottle | None:
@@ -110,8 +110,9 @@ def read_bottle(connection: Connection, bottle_id: int) -> Bottle | None:
     rows = connection.execute(_SHOWN_BOTTLES.where(bottle.c.id == bottle_id)).all()
     if not rows:
         return None
-    (empty,) = _bottles(connection, rows, ())
-    return _with_level(empty, {}, entries_by_bottle(connection, {bottle_id}))
+    (row,) = rows
+    product = _products_of(connection, rows, ())[row.product_id]
+    return _bottle(row, product, {}, entries_by_bottle(connection, {bottle_id}))
 
 
 def bottles_of(connection: Connection, product_id: int) -> int:
@@ -126,28 +127,25 @@ def last_position(connection: Connection) -> int:
     return int(connection.execute(last).scalar_one())
 
 
-def _bottles(
+def _products_of(
     connection: Connection, rows: Collection[Any], products: Collection[Product]
-) -> list[Bottle]:
-    """The bottles of these rows, their levels not read yet, each with its product."""
+) -> Mapping[int, Product]:
+    """The products of these bottles' rows by their ids, `products` among them."""
     by_id = {each.id: each for each in products}
     unread = {row.product_id for row in rows} - by_id.keys()  # hidden ones, if any
     if unread:
         found = PRODUCT.every(connection, _PRODUCTS.where(product.c.id.in_(unread)))
         by_id |= {each.id: each for each in found}
-    return [_empty(row, by_id[row.product_id]) for row in rows]
+    return by_id
 
 
-def _empty(row: Any, product: Product) -> Bottle:
-    tare = None if row.tare_g is None else Tare(row.tare_g, row.tare_sigma_g)
-    return BOTTLE.value(row, product=product, level=Level(), tare=tare)
-
-
-def _with_level(
-    empty: Bottle, known: Mapping[int, Level], written: Mapping[int, Sequence[Entry]]
+def _bottle(
+    row: Any, of: Product, known: Mapping[int, Level], written: Mapping[int, Sequence[Entry]]
 ) -> Bottle:
-    level = known.get(empty.id) or fold(written.get(empty.id, ()), empty.product.unit)
-    return replace(empty, level=level)
+    """The bottle of a row, its level known or what its entries come to."""
+    tare = None if row.tare_g is None else Tare(row.tare_g, row.tare_sigma_g)
+    level = known.get(row.id) or fold(written.get(row.id, ()), of.unit)
+    return BOTTLE.value(row, product=of, level=level, tare=tare)
 
 
 def append_entry(connection: Connection, entry: Entry, action_id: int) -> Entry:

@@ -136,16 +136,17 @@ def insert_new(connection: Connection, kind: RecordKind, values: Sequence[Any]) 
 def _insert_numbered(connection: Connection, table: Table, columns: Columns) -> tuple[int, ...]:
     """Add rows that the table numbers; their numbers, in order."""
     identity = _first(table)
-    if connection.dialect.name != "sqlite":
-        rows = [dict(zip(columns, row, strict=True)) for row in zip(*columns.values(), strict=True)]
-        statement = insert(table).returning(identity, sort_by_parameter_order=True)
-        return tuple(connection.execute(statement, rows).scalars()) if rows else ()
-    # SQLite gives numbers back for one row at a time. It has one writer, and counts on
-    # from the highest.
-    highest = connection.execute(select(func.coalesce(func.max(identity), 0))).scalar_one()
-    insert_many(connection, table, columns)
-    new = select(identity).where(identity > highest).order_by(identity)
-    return tuple(connection.execute(new).scalars())
+    count = len(next(iter(columns.values()), ()))
+    if count > 1 and connection.dialect.name == "sqlite":
+        # It gives numbers back for one row at a time; but it has one writer, and counts on
+        # from the highest.
+        highest = connection.execute(select(func.coalesce(func.max(identity), 0))).scalar_one()
+        insert_many(connection, table, columns)
+        new = select(identity).where(identity > highest).order_by(identity)
+        return tuple(connection.execute(new).scalars())
+    rows = [dict(zip(columns, row, strict=True)) for row in zip(*columns.values(), strict=True)]
+    statement = insert(table).returning(identity, sort_by_parameter_order=True)
+    return tuple(connection.execute(statement, rows).scalars()) if rows else ()
 
 
 def _insert_lines(

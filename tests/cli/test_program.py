@@ -73,7 +73,7 @@ class TestFaults:
         def burst(*_args):
             raise RuntimeError("the boiler burst")
 
-        monkeypatch.setattr("barkeep.cli.tonight.tonight", burst)
+        monkeypatch.setattr("barkeep.cli.tonight.evening_asked_once", burst)
         ran = barkeep("--bar", bar, "tonight")
         assert (ran.status, ran.out) == (70, "")
         assert ran.err.startswith("barkeep: this is a fault of the program (RuntimeError)")

@@ -38,7 +38,7 @@ from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.cautions.cautions import IN_GENERAL
 from barkeep.domain.drink.analysis import analyse
-from barkeep.domain.drink.at_the_bar import facts_tonight
+from barkeep.domain.drink.at_the_bar import CARRIED, facts_tonight
 from barkeep.domain.drink.picture import poured_picture
 from barkeep.domain.drink.search import facts_for
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -79,10 +79,6 @@ def _facts_of(answer: Answered, asks: frozenset[str], memory: Memory) -> Sequenc
         return facts_for([each.spec for each in answer.rows], answer.snapshot, asks, memory)
     drinks = [each.worked_out() for each in answer.rows]
     return facts_tonight(drinks, answer.snapshot, asks, memory)
-
-
-CARRIED = "allergens"
-"""The fact that takes every drink as it would be poured."""
 
 
 class TonightScreen(TableScreen[TonightRow]):

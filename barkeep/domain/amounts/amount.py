@@ -12,6 +12,7 @@ import unicodedata
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from barkeep.domain.amounts.units import (
     METRIC,
@@ -114,6 +115,7 @@ def parse_amount(text: str, units: BarUnits = US_UNITS) -> Amount:
     return Amount(found.value, found.high, found.unit or "each")
 
 
+@lru_cache(maxsize=4_096)
 def amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | None:
     """The amount a text begins with, None where it does not begin with one.
 

@@ -115,6 +115,11 @@ class Entry:
     note: str = ""
     reverses: int | None = None
 
+    def of_bottle(self, bottle_id: int) -> Entry:
+        """The same of another bottle."""
+        beyond = (self.amount, self.method, self.sigma, self.note, self.reverses)
+        return Entry(self.id, bottle_id, self.kind, self.at, *beyond)
+
 
 @dataclass(frozen=True, slots=True)
 class Level:
@@ -167,6 +172,7 @@ class BottleFacts:
 
 
 NOTHING_KNOWN = BottleFacts()
+_FACTS = tuple(each.name for each in fields(BottleFacts))
 
 
 @dataclass(frozen=True, slots=True)
@@ -199,7 +205,7 @@ class Bottle(BottleFacts):
 
 def new_bottle(product: Product, facts: BottleFacts, position: int) -> Bottle:
     """A bottle that has not been written yet, so nothing is in its ledger."""
-    known = {each.name: getattr(facts, each.name) for each in fields(BottleFacts)}
+    known = {name: getattr(facts, name) for name in _FACTS}
     return Bottle(NEW, product, Level(), position, **known)
 
 

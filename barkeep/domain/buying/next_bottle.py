@@ -291,7 +291,7 @@ class _Market:
         after = self._after(failing, purchase(key, self.tree))
         if after.fails:
             return None
-        exactly, made = after.enough(exact=True), self._made_of(key, after)
+        exactly, made = after.exact, self._made_of(key, after)
         return Turned(failing.spec.name, exactly, self._lines_borne_on(failing, key), made)
 
     def _borne_on(self, place: int, key: str) -> tuple[int, ...]:
@@ -308,7 +308,7 @@ class _Market:
         """What has to be made of a purchase before a drink it turns."""
         if not any(_takes_making(each.derivation, key) for some in turned.choices for each in some):
             return ()
-        ways = turned.chosen(turned.numbers, exact=turned.enough(exact=True))
+        ways = turned.chosen(turned.numbers, exact=turned.exact)
         return made_first((way for way in ways if key in way.draws), self.tree)
 
     def _leaving_one_short(self, spec: Spec) -> Mapping[str, tuple[int, ...]]:

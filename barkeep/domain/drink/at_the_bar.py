@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Literal
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.search import facts_for, filmed_next, query_of
+from barkeep.domain.pouring.evening import Evening, Placed
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.specs.query import SpecFacts
@@ -24,26 +25,43 @@ WHOSE: Mapping[Whose, str] = {
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
-    """One drink and whose it is."""
+    """One drink of an evening and whose it is."""
 
-    drink: Drink
+    placed: Placed
     whose: Whose
+    _evening: Evening = field(repr=False)
+
+    @property
+    def drink(self) -> Drink:
+        """All that is poured for it, worked out when it is first asked for."""
+        return self._evening.drink(self.placed.spec)
 
 
-def wanted_tonight(
-    drinks: Sequence[Drink], snapshot: Snapshot, text: str = "", memory: Memory | None = None
-) -> tuple[Wanted, ...]:
+def wanted_tonight(evening: Evening, text: str = "") -> tuple[Wanted, ...]:
     """The drinks that a query finds, those of the next shoot first, then the owner's own.
 
-    Among those of one owner they stay in the order given. Raises `BadQuery`.
+    Among those of one owner they stay best verdict first. Raises `BadQuery`.
     """
-    found = drinks
+    found, snapshot = list(evening.placed), evening.snapshot
     for part in query_of(text, snapshot).parts:
-        facts = facts_tonight(found, snapshot, part.asks, memory)
-        found = [drink for drink, each in zip(found, facts, strict=True) if part.finds(each)]
+        facts = _facts(found, evening, part.asks)
+        found = [placed for placed, each in zip(found, facts, strict=True) if part.finds(each)]
     filmed = filmed_next(snapshot)
-    wanted = (Wanted(drink, whose(drink.spec, filmed)) for drink in found)
+    wanted = (Wanted(placed, whose(placed.spec, filmed), evening) for placed in found)
     return tuple(sorted(wanted, key=lambda each: list(WHOSE).index(each.whose)))
+
+
+def _facts(
+    found: Sequence[Placed], evening: Evening, asks: frozenset[str]
+) -> tuple[SpecFacts, ...]:
+    specs = [each.spec for each in found]
+    if CARRIED not in asks:
+        return facts_for(specs, evening.snapshot, asks)
+    return facts_tonight(list(map(evening.drink, specs)), evening.snapshot, asks)
+
+
+CARRIED = "allergens"
+"""The fact that takes every drink as it would be poured."""
 
 
 def whose(spec: Spec, filmed: Collection[str]) -> Whose:
@@ -58,7 +76,7 @@ def facts_tonight(
 ) -> tuple[SpecFacts, ...]:
     """What a query may ask of each drink; it carries what would be poured tonight."""
     facts = facts_for([each.spec for each in drinks], snapshot, asks, memory)
-    if "allergens" not in asks:
+    if CARRIED not in asks:
         return facts
     return tuple(
         replace(each, allergens=frozenset(known.word for known in drink.minded.allergens))

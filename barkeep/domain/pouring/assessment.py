@@ -102,12 +102,20 @@ class Assessment:
         """The numbers of the lines that cannot be met even alone."""
         return tuple(each for each in self.numbers if not self.enough([each]))
 
+    @cached_property
+    def exact(self) -> bool:
+        """Whether all lines together allow the serves asked for without a stand-in."""
+        return self.enough(exact=True)
+
+    @cached_property
     def short_lines(self) -> tuple[int, ...]:
         """The numbers of the lines that keep the drink from being made.
 
         First every line that cannot be met even alone; then, where the rest
         cannot be poured together, the first line whose absence lets them.
         """
+        if self.exact or not self.fails:
+            return ()
         short = list(self.short_alone)
         kept = [each for each in self.numbers if each not in short]
         while kept and not self.enough(kept):

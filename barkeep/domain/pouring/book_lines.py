@@ -55,7 +55,14 @@ class Rows:
     def none(cls) -> Rows:
         """Those of no spec."""
         none = np.zeros(0, np.int64)
-        return cls(none, none.astype(np.float64), none, none, none.astype(np.bool_), none)
+        return cls(
+            ask=none,
+            amount=none.astype(np.float64),
+            ingredient=none,
+            counts=none,
+            is_strong=none.astype(np.bool_),
+            unsettled=none,
+        )
 
     @cached_property
     def spec(self) -> Numbers:
@@ -64,17 +71,19 @@ class Rows:
 
     def and_of(self, others: Rows) -> Rows:
         """These and those of other specs behind them."""
-        both = ((getattr(self, name), getattr(others, name)) for name in _COLUMNS)
-        return Rows(*map(np.concatenate, both))
+        names = (*_OF_LINES, *_OF_SPECS)
+        both = {name: (getattr(self, name), getattr(others, name)) for name in names}
+        return Rows(**{name: np.concatenate(some) for name, some in both.items()})
 
     def of_specs(self, places: Numbers) -> Rows:
         """The rows of the specs at these places, in that order."""
         _row, line = spread(places, self.counts)
-        of_line = (self.ask[line], self.amount[line], self.ingredient[line])
-        return Rows(*of_line, self.counts[places], self.is_strong[places], self.unsettled[places])
+        of_lines = {name: getattr(self, name)[line] for name in _OF_LINES}
+        return Rows(**of_lines, **{name: getattr(self, name)[places] for name in _OF_SPECS})
 
 
-_COLUMNS = ("ask", "amount", "ingredient", "counts", "is_strong", "unsettled")
+_OF_LINES = ("ask", "amount", "ingredient")
+_OF_SPECS = ("counts", "is_strong", "unsettled")
 
 
 @dataclass(frozen=True, eq=False)

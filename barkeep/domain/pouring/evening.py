@@ -7,18 +7,29 @@ evening, and then for the drinks that someone looks at.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 from threading import Lock
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.pouring.assessment import sourcing_for
+from barkeep.domain.pouring.assessment import Assessment, assess, sourcing_for
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Sourcing, Within
-from barkeep.domain.pouring.verdicts import Drink, Verdict, drink_for, verdicts
+from barkeep.domain.pouring.verdicts import (
+    Drink,
+    Verdict,
+    Verdicts,
+    drink_of,
+    is_makeable,
+    verdicts,
+    verdicts_one_by_one,
+)
 from barkeep.domain.specs.by_spec import BySpec
 from barkeep.domain.specs.spec import Spec
+
+FEW = 600
+"""Verdicts of no more specs than these are found one by one before the arrays are loaded."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,6 +39,11 @@ class Placed:
     spec: Spec
     verdict: Verdict
     place: int
+
+    @property
+    def makeable(self) -> bool:
+        """Whether it can be made tonight at all."""
+        return is_makeable(self.verdict)
 
 
 @dataclass(frozen=True, eq=False)
@@ -39,8 +55,8 @@ class Evening:
 
     snapshot: Snapshot
     placed: tuple[Placed, ...]
-    _serves: int
     _sourcing: Sourcing = field(repr=False)
+    _laid_out: Callable[[Spec], Assessment] = field(repr=False)
     _drinks: BySpec[Drink] = field(repr=False)
     _one_at_a_time: Lock = field(default_factory=Lock, repr=False)
 
@@ -53,7 +69,7 @@ class Evening:
         """All that is poured for one spec of the book, worked out where it is not known yet."""
         with self._one_at_a_time:
             return self._drinks.of(
-                spec, lambda each: drink_for(each, self.snapshot, self._sourcing, self._serves)
+                spec, lambda each: drink_of(self._laid_out(each), self.snapshot, self._sourcing)
             )
 
     def known(self, spec: Spec) -> Drink | None:
@@ -69,8 +85,30 @@ def evening_of(
     found = verdicts(snapshot, within, serves, memory)
     sourcing = sourcing_for(snapshot, within, memory)
     drinks: BySpec[Drink] = memory.by_spec(("tonight", within, serves), snapshot)
-    placed = tuple(
+
+    def laid_out(spec: Spec) -> Assessment:
+        return assess(spec, sourcing, serves)
+
+    placed = _placed(snapshot, found)
+    return Evening(snapshot, placed, _sourcing=sourcing, _laid_out=laid_out, _drinks=drinks)
+
+
+def evening_asked_once(snapshot: Snapshot, within: Within = "close", serves: int = 1) -> Evening:
+    """The same for who asks no second time."""
+    if len(snapshot.all_specs) > FEW:
+        return evening_of(snapshot, within, serves)
+    sourcing = sourcing_for(snapshot, within)
+    known: BySpec[Assessment] = BySpec({})
+
+    def laid_out(spec: Spec) -> Assessment:
+        return known.of(spec, lambda each: assess(each, sourcing, serves))
+
+    placed = _placed(snapshot, verdicts_one_by_one(snapshot.all_specs, laid_out))
+    return Evening(snapshot, placed, _sourcing=sourcing, _laid_out=laid_out, _drinks=BySpec({}))
+
+
+def _placed(snapshot: Snapshot, found: Verdicts) -> tuple[Placed, ...]:
+    return tuple(
         Placed(snapshot.all_specs[number], found.of[number], place)
         for place, number in enumerate(found.order)
     )
-    return Evening(snapshot, placed, _serves=serves, _sourcing=sourcing, _drinks=drinks)

@@ -35,6 +35,7 @@ class Memory:
     _settled: dict[Hashable, _Settled] = field(default_factory=dict)
     _made: dict[Hashable, tuple[tuple[object, ...], object]] = field(default_factory=dict)
     _answered: dict[Hashable, tuple[Snapshot, object]] = field(default_factory=dict)
+    _reached: _Reached | None = None
 
     def once(self, what: Hashable, of: tuple[object, ...], make: Callable[[], Value]) -> Value:
         """What was made under this name last, where it was made of equal things; else made now."""
@@ -73,7 +74,7 @@ class Memory:
                 changed |= _changed_keys(last.snapshot, snapshot)
             values = last.values
             if changed:
-                reached = _Reached(snapshot, changed)
+                reached = self._reached_by(snapshot, changed)
                 values = {
                     item: value
                     for item, value in values.copy().items()  # the last answer may still grow
@@ -81,6 +82,13 @@ class Memory:
                 }
         self._settled[question] = _Settled(snapshot, values)
         return values
+
+    def _reached_by(self, snapshot: Snapshot, changed: frozenset[str]) -> _Reached:
+        """What could take a key that changed; several questions in turn are told of the same."""
+        last = self._reached
+        if last is None or last.snapshot is not snapshot or last.changed != changed:
+            last = self._reached = _Reached(snapshot, changed)
+        return last
 
     def by_spec(
         self, question: Hashable, snapshot: Snapshot, *, levels_matter: bool = True

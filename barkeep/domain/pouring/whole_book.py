@@ -20,6 +20,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from typing import TypeVar
 
 import numpy as np
 
@@ -37,6 +38,8 @@ from barkeep.domain.pouring.book_lines import (
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Sourcing, Within
 from barkeep.domain.specs.spec import Spec
+
+Name = TypeVar("Name", bound=str)
 
 UNDECIDED = -1
 READY, STAND_IN, ONE_SHORT, SHORT = range(4)
@@ -160,6 +163,10 @@ class Decided:
     def settle(self, place: int, code: int, lacking: int) -> None:
         """Write down what looking at one of them has found."""
         self.codes[place], self.lacking[place] = code, lacking
+
+    def named(self, names: Sequence[Name]) -> tuple[Name, ...]:
+        """Of each spec the name of its code, once all are settled."""
+        return tuple(np.array(names, np.object_)[self.codes].tolist())
 
     def in_order(self) -> list[int]:
         """The places of all specs, best verdict first, then what lacks least, then as they were."""

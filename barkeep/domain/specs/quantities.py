@@ -23,6 +23,10 @@ _SPOONS = frozenset({"tsp", "tbsp", "dessertspoon", "barspoon", "cup", "pint", "
 """Volumes in which pieces are measured out: *a cup of raspberries*."""
 
 
+_NOBODYS_OWN = frozenset((None, *UNITS))
+"""What a line's unit may be without being a measure of the owner's own."""
+
+
 def quantity_of(
     amount: Amount,
     ingredient: Ingredient,
@@ -46,11 +50,11 @@ def at_bar(units: BarUnits, spec: Spec, tree: FamilyTree) -> Spec:
     then, and notes how it was written. Where nothing differs it is the spec
     itself, and else the very same object each time.
     """
-    if all(line.unit is None or line.unit in UNITS for line in spec.lines):
-        return in_dashes_of(units, spec, tree)
-    lines = tuple(_as_it_was(line, spec.serves, tree, units) for line in spec.lines)
-    kept = spec if lines == spec.lines else _with_lines(spec, lines)
-    return in_dashes_of(units, kept, tree)
+    written = {line.unit for line in spec.lines}
+    if not written <= _NOBODYS_OWN:
+        lines = tuple(_as_it_was(line, spec.serves, tree, units) for line in spec.lines)
+        spec = spec if lines == spec.lines else _with_lines(spec, lines)
+    return in_dashes_of(units, spec, tree) if "dash" in written else spec
 
 
 def came_to_otherwise(line: Line, serves: float, tree: FamilyTree, units: BarUnits) -> bool:

@@ -183,7 +183,7 @@ def test_each_filter_leaves_what_its_query_finds(bar, page, qtbot, name, choice,
         qtbot.keyClick(widget, Qt.Key.Key_Down)
     assert not choice or widget.currentText() == choice
     page.settle(qtbot)
-    found = wanted_tonight(tonight(bar.snapshot), bar.snapshot, query)
+    found = wanted_tonight(evening_of(bar.snapshot), query)
     assert set(names(page)) == {each.drink.spec.name for each in found}
     assert 0 < len(found) < len(bar.snapshot.all_specs)
     page.screen.clear_filters()
@@ -205,7 +205,7 @@ def test_filters_and_words_are_asked_together(bar, page, qtbot):
     page.screen.filters.no_egg.click()
     page.screen.search.set_text('"gin')  # a quotation mark still open
     page.settle(qtbot)
-    found = wanted_tonight(tonight(bar.snapshot), bar.snapshot, 'no:egg "gin"')
+    found = wanted_tonight(evening_of(bar.snapshot), 'no:egg "gin"')
     assert set(names(page)) == {each.drink.spec.name for each in found if each.drink.makeable}
     assert names(page)
 

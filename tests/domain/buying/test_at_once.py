@@ -13,6 +13,7 @@ from barkeep.application.benchmarks.invented_bars import invented_bar
 from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring import whole_book
 from barkeep.domain.pouring.memory import Memory
+from tests.domain.pouring.test_whole_book import changed
 from tests.worlds import TODAY, random_bar
 
 SEEDS = range(int(os.environ.get("SEEDS", "40")))
@@ -55,3 +56,29 @@ def test_on_bars_like_a_real_one(knowledge, seed, left):
     found = next_bottle(bar)
     assert found == one_by_one(bar, "close")
     assert any(each.unlocks for each in found) and any(each.nearest for each in found)
+
+
+def test_after_any_changes_the_answer_is_that_of_a_bar_asked_for_the_first_time():
+    for seed in range(6):
+        chance, memory = Random(seed), Memory()
+        before = [random_bar(chance, specs=6)]
+        for step in range(10):
+            # Now and then back to a bar that was, as undo does.
+            back = chance.random() < 0.2
+            bar = chance.choice(before) if back else changed(chance, before[-1])
+            before.append(bar)
+            assert next_bottle(bar, memory=memory) == next_bottle(bar), (seed, step)
+
+
+def test_a_count_of_a_bar_like_a_real_one_changes_what_it_changes_afresh(knowledge):
+    bar, memory = invented_bar(knowledge, 80, 50, seed=4, on=TODAY), Memory()
+    answers = [next_bottle(bar, memory=memory)]
+    for number in range(0, 48, 12):
+        one = bar.bottles[number]
+        level = replace(one.level, amount=2.0)
+        now = (replace(each, level=level) if each is one else each for each in bar.bottles)
+        bar = bar.changed(bottles=tuple(now))
+        answers.append(next_bottle(bar, memory=memory))
+        assert answers[-1] == next_bottle(bar)
+        assert next_bottle(bar, memory=memory) is answers[-1]
+    assert len({tuple(each.unlocks for each in some) for some in answers}) > 1

@@ -12,7 +12,7 @@ import pytest
 from barkeep.application.bar import Bar
 from barkeep.domain.bottles.bottle import Level
 from barkeep.domain.pouring.assessment import sourcing_for
-from barkeep.domain.pouring.evening import evening_of
+from barkeep.domain.pouring.evening import evening_asked_once, evening_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICTS, drink_for, tonight, verdicts
 from barkeep.domain.pouring.whole_book import UNDECIDED, decide, distinct, spread
@@ -45,6 +45,9 @@ def test_the_book_at_once_is_each_spec_by_itself(within, serves):
         assert list(tonight(bar, within, serves)) == expected
         evening = evening_of(bar, within, serves)
         assert [each.verdict for each in evening.placed] == [each.verdict for each in expected]
+        once = evening_asked_once(bar, within, serves)
+        assert once.placed == evening.placed
+        assert [once.drink(each.spec) for each in once.placed] == expected
         looked_at = Random(seed).sample(evening.placed, len(evening.placed))
         assert {each.place: evening.drink(each.spec) for each in looked_at} == dict(
             enumerate(expected)
