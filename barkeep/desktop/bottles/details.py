@@ -21,7 +21,7 @@ from barkeep.desktop.bottles.rows import (
     state_in_words,
     use_by_in_words,
 )
-from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, font_of
+from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, font_of, scaled
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.widgets.details import DetailRow, DetailSection, in_pairs
 from barkeep.desktop.widgets.labels import text_label
@@ -75,7 +75,7 @@ class LevelHistory(QWidget):
         self.update()
 
     def sizeHint(self) -> QSize:
-        return QSize(WIDTH, HEIGHT)
+        return QSize(scaled(WIDTH), scaled(HEIGHT))
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         if not self._points:
@@ -141,7 +141,7 @@ class BottleOverview(QWidget):
 
     def __init__(self, row: BottleRow, steps: LedgerSteps, acts: Sequence[QWidget] = ()) -> None:
         super().__init__()
-        self.setFixedWidth(WIDTH)
+        self.setFixedWidth(scaled(WIDTH))
         self.gauge = LevelGauge()
         self.gauge.setFixedWidth(GAUGE_WIDTH)
         doubt = doubt_of(row.bottle.level.expected_sigma) / row.bottle.product.size

@@ -43,7 +43,7 @@ from barkeep.desktop.bottles.rows import (
 )
 from barkeep.desktop.counting.page import CountingPage
 from barkeep.desktop.counting.rows import bottles_in_words
-from barkeep.desktop.look.metrics import PAD
+from barkeep.desktop.look.metrics import PAD, scaled
 from barkeep.desktop.screens.kept import COUNT
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
@@ -542,7 +542,7 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     def _prepare_view(self) -> None:
         self.view.setItemDelegateForColumn(LEVEL, LevelDelegate(self.view))
-        self.view.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
+        self.view.verticalHeader().setDefaultSectionSize(scaled(ROW_HEIGHT))
         set_widths(self.view, COLUMN_WIDTHS)
         self.splitter.setSizes([700, 320])
         sort_by(self.view, SHELF)

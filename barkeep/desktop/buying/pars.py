@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QLineEdit, QListWidget, QListWidgetItem, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_ingredient
-from barkeep.desktop.look.metrics import HALF
+from barkeep.desktop.look.metrics import HALF, scaled
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names
 from barkeep.desktop.screens.operations import run_operation
@@ -81,7 +81,7 @@ class ParsDialog(FormDialog):
                 f"{name}: {plain_amount(par.amount, tree[par.ingredient].unit)}"
             )
             entry.setData(Qt.ItemDataRole.UserRole, par)
-            entry.setSizeHint(QSize(0, ROW_HEIGHT))
+            entry.setSizeHint(QSize(0, scaled(ROW_HEIGHT)))
             self.list.addItem(entry)
         if not self.list.count():
             entry = QListWidgetItem(NONE_YET)
@@ -114,7 +114,7 @@ class ParsDialog(FormDialog):
         self.amount.setText(plain_amount(par.amount, tree[par.ingredient].unit))
 
     def _add_fields(self) -> None:
-        self.list.setFixedHeight(LIST_HEIGHT)
+        self.list.setFixedHeight(scaled(LIST_HEIGHT))
         self.list.setAccessibleName("Pars")
         self.list.currentItemChanged.connect(lambda *_items: self._show_chosen())
         known = QWidget()

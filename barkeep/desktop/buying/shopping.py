@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 from barkeep.application.done import Done, Step
 from barkeep.application.shopping import MOST_PACKAGES, bought_of
 from barkeep.desktop.buying.pars import ParsDialog
-from barkeep.desktop.look.metrics import HALF, PAD, TypeSize
+from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, scaled
 from barkeep.desktop.screens.form_dialog import read_number
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.screen import ScreenContext
@@ -93,7 +93,7 @@ class ShoppingTable(QTableWidget):
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.verticalHeader().hide()
         self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        self.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
+        self.verticalHeader().setDefaultSectionSize(scaled(ROW_HEIGHT))
         self._size_columns()
         self.itemChanged.connect(self._on_changed)
 
@@ -131,7 +131,7 @@ class ShoppingTable(QTableWidget):
         return tuple(self._read(row) for row in range(self.rowCount()) if self._is_ticked(row))
 
     def sizeHint(self) -> QSize:
-        return QSize(sum(WIDTHS.values()) + 300, 8 * ROW_HEIGHT)
+        return QSize(scaled(sum(WIDTHS.values()) + 300), scaled(8 * ROW_HEIGHT))
 
     def _read(self, row: int) -> Taken:
         thing, name = self.things[row], name_in_words(self.things[row], self._tree)

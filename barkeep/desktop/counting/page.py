@@ -43,7 +43,7 @@ from barkeep.desktop.counting.rows import (
     totals_in_words,
 )
 from barkeep.desktop.counting.view import CountingView
-from barkeep.desktop.look.metrics import HALF, TypeSize
+from barkeep.desktop.look.metrics import HALF, TypeSize, scaled
 from barkeep.desktop.screens.kept import COUNT, START_AFRESH, KeptTyping
 from barkeep.desktop.screens.list_stack import ListStack, prepare_view
 from barkeep.desktop.screens.row_table import RowTable
@@ -103,7 +103,7 @@ class CountSheet(QDialog):
         view.setSortingEnabled(False)
         view.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         view.setColumnHidden(LEVEL, True)
-        view.verticalHeader().setDefaultSectionSize(48)
+        view.verticalHeader().setDefaultSectionSize(scaled(48))
         header = view.horizontalHeader()
         header.setStretchLastSection(False)
         header.setSectionsClickable(False)

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.counting.keys import meaning_of
 from barkeep.desktop.counting.rows import BOTTLE, COUNTED, DIFFERENCE, EXPECTED, LEVEL, reading_of
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of, set_style
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of, scaled, set_style
 from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.screens.list_stack import prepare_view, set_widths
 from barkeep.desktop.widgets.delegates import (
@@ -46,7 +46,7 @@ class BigRowDelegate(RowDelegate):
     """Draws into the upper part of a row; below it a sentence may stand."""
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
-        return QSize(super().sizeHint(option, index).width(), BIG_ROW)
+        return QSize(super().sizeHint(option, index).width(), scaled(BIG_ROW))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         held = QStyleOptionViewItem(option)
@@ -81,7 +81,7 @@ class BigRowDelegate(RowDelegate):
 
 def upper_part(cell: QRect) -> QRect:
     """The part of a cell the row is drawn in, however much stands below it."""
-    return QRect(cell.left(), cell.top(), cell.width(), min(cell.height(), BIG_ROW))
+    return QRect(cell.left(), cell.top(), cell.width(), min(cell.height(), scaled(BIG_ROW)))
 
 
 def gauge_in(cell: QRect) -> QRectF:
@@ -188,7 +188,7 @@ class CountingView(QTableView):
         self.setItemDelegate(BigRowDelegate(self))
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.verticalHeader().setDefaultSectionSize(BIG_ROW)
+        self.verticalHeader().setDefaultSectionSize(scaled(BIG_ROW))
         self.entry = ExactEntry(self.viewport())
         self.problem: QLabel = text_label("", wrap=True)
         self.problem.setParent(self.viewport())
@@ -281,7 +281,7 @@ class CountingView(QTableView):
         self.problem.hide()
         self.entry.setAccessibleDescription("")
         set_style(self.entry, "invalid", False)
-        self.setRowHeight(self.row, BIG_ROW)
+        self.setRowHeight(self.row, scaled(BIG_ROW))
         self._place_entry()
 
     def _place_entry(self) -> None:
@@ -300,10 +300,10 @@ class CountingView(QTableView):
         left = UNIT + HALF
         width = self.viewport().width() - 2 * left
         below = self.problem.heightForWidth(width) + UNIT
-        self.setRowHeight(self.row, BIG_ROW + below)
+        self.setRowHeight(self.row, scaled(BIG_ROW) + below)
         self.updateGeometries()  # at once: the last row would lie below the end of the list
         row = self.visualRect(self.currentIndex())
-        self.problem.setGeometry(left, row.top() + BIG_ROW, width, below)
+        self.problem.setGeometry(left, row.top() + scaled(BIG_ROW), width, below)
 
     # Keys and clicks
 
@@ -351,7 +351,7 @@ class CountingView(QTableView):
         self._place_entry()
 
     def _share_width(self) -> None:
-        rest = self.viewport().width() - sum(WIDTHS.values())
+        rest = self.viewport().width() - scaled(sum(WIDTHS.values()))
         names = round(rest * NAMES)
         self.setColumnWidth(BOTTLE, names)
         self.setColumnWidth(LEVEL, rest - names)

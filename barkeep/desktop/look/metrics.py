@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import Enum
 
-from PySide6.QtGui import QFont
+from PySide6.QtGui import QFont, QFontMetricsF
 from PySide6.QtWidgets import QApplication, QWidget
 
 HALF = 4
@@ -21,6 +21,16 @@ ICON = 20
 """The edge of an icon beside text."""
 ROW = 40
 """The least height of a list row."""
+DRAWN_FOR = 15.0
+"""How high a line of the type is that rows, columns and margins beside words were drawn for."""
+
+
+def scaled(pixels: float) -> int:
+    """So many pixels, and as many times more as the type is larger than what they were drawn for.
+
+    Whatever has words in it is measured so: a row, a column, what stands beside a list.
+    """
+    return round(pixels * max(1.0, QFontMetricsF(QApplication.font()).height() / DRAWN_FOR))
 
 
 class TypeSize(Enum):

@@ -8,7 +8,7 @@ from string import Template
 from typing import Literal, get_args
 
 from PySide6.QtCore import QObject, Qt, QTemporaryDir, Signal
-from PySide6.QtGui import QPalette
+from PySide6.QtGui import QFont, QPalette
 from PySide6.QtWidgets import QApplication
 
 from barkeep.desktop.look import metrics
@@ -47,15 +47,24 @@ ThemeChoice = Literal["system", "light", "dark"]
 CHOICES: tuple[ThemeChoice, ...] = get_args(ThemeChoice)
 STYLE_SHEET = "style.qss"
 
+TextSize = Literal["plain", "larger", "large", "largest"]
+TEXT_SIZES: Mapping[TextSize, float] = {"plain": 1.0, "larger": 1.25, "large": 1.5, "largest": 2.0}
+"""How many times as large as the system's all type is set."""
+
 
 class Theme(QObject):
     """The look of one application. `changed` comes after everything has been redrawn."""
 
     changed = Signal()
 
-    def __init__(self, app: QApplication, choice: ThemeChoice = "system") -> None:
+    def __init__(
+        self, app: QApplication, choice: ThemeChoice = "system", text_size: TextSize = "plain"
+    ) -> None:
         super().__init__(app)
-        self._app = app
+        self._app, self._font = app, app.font()
+        self.text_size: TextSize = text_size
+        """How large the user wants all type."""
+        self._set_type()
         self.choice = choice
         """What the user chose."""
         self._shown: tuple[Scheme | None, ...] = ()
@@ -86,6 +95,16 @@ class Theme(QObject):
         """Show another theme at once."""
         self.choice = choice
         self.apply()
+
+    def choose_text_size(self, size: TextSize) -> None:
+        """Set all type of what is built from now on so large."""
+        self.text_size = size
+        self._set_type()
+
+    def _set_type(self) -> None:
+        font = QFont(self._font)
+        font.setPointSizeF(self._font.pointSizeF() * TEXT_SIZES[self.text_size])
+        self._app.setFont(font)
 
     def apply(self) -> None:
         """Redraw everything as the choice and the platform have it."""

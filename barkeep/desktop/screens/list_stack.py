@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.desktop.look.metrics import ROW
+from barkeep.desktop.look.metrics import ROW, scaled
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.empty_state import EmptyState
 
@@ -59,7 +59,7 @@ def prepare_view(view: ListView, name: str) -> None:
         view.setShowGrid(False)
         view.setTabKeyNavigation(False)
         view.verticalHeader().hide()
-        view.verticalHeader().setDefaultSectionSize(ROW)
+        view.verticalHeader().setDefaultSectionSize(scaled(ROW))
         view.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
     else:
         view.setRootIsDecorated(True)
@@ -71,10 +71,10 @@ def prepare_view(view: ListView, name: str) -> None:
 
 
 def set_widths(view: QTableView, widths: Sequence[int] | Mapping[int, int]) -> None:
-    """Make columns so wide, the first ones or those that are named, in pixels."""
+    """Make columns so wide, the first ones or those that are named, in pixels of plain type."""
     given = widths.items() if isinstance(widths, Mapping) else enumerate(widths)
     for column, width in given:
-        view.setColumnWidth(column, width)
+        view.setColumnWidth(column, scaled(width))
 
 
 def header_of(view: ListView) -> QHeaderView:

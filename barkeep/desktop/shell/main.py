@@ -10,7 +10,7 @@ from contextlib import ExitStack
 from functools import partial
 from pathlib import Path
 from threading import Thread
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import QApplication, QMessageBox, QWidget
@@ -19,7 +19,7 @@ from barkeep import __version__
 from barkeep.application import paths
 from barkeep.application.own_locale import print_numbers_as_the_user_does
 from barkeep.desktop.look.icons import app_icon
-from barkeep.desktop.look.theme import CHOICES, Theme, ThemeChoice
+from barkeep.desktop.look.theme import CHOICES, TEXT_SIZES, TextSize, Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.cannot_open import Wanted, ask_instead, restore_instead
@@ -39,7 +39,7 @@ if TYPE_CHECKING:
 SWITCH_S = 0.001
 """How soon a working answer gives Python's lock to the window that waits for it; else 5 ms."""
 STATE_FILE, PROGRAM_FILE = "window.ini", "barkeep.ini"
-THEME = "look/theme"
+THEME, TEXT_SIZE = "look/theme", "look/text-size"
 
 NEEDED = (
     "barkeep.application.bar",
@@ -109,7 +109,7 @@ class Desktop(QObject):
         self.faults.catch()
         stack.callback(self.faults.stop)
         stack.callback(GarbageOnThisThread(self).stop)
-        self.theme = Theme(app, _theme_choice(self.program))
+        self.theme = Theme(app, _theme_choice(self.program), _text_size(self.program))
         stack.callback(self.theme.remove_pictures)
         self.window: MainWindow | None = None
         self._bar: Bar | None = None
@@ -232,6 +232,7 @@ class Desktop(QObject):
             one.ended = None
         window.first_shown.connect(lambda: QTimer.singleShot(0, self._warm_up_when_idle))
         window.theme_chosen.connect(self._keep_theme)
+        window.text_size_chosen.connect(self._set_text_size, Qt.ConnectionType.QueuedConnection)
         self.no_backup.connect(window.toast.say)
         window.first_shown.connect(lambda: QTimer.singleShot(0, window, partial(self._shown, one)))
         window.show()
@@ -290,6 +291,18 @@ class Desktop(QObject):
     def _keep_theme(self, choice: str) -> None:
         self.program.keep_text(THEME, choice)
         self.program.write()
+
+    def _set_text_size(self, size: str) -> None:
+        """Show the same bar in a window with larger or smaller type, and keep that."""
+        if size == self.theme.text_size or self._bar is None or self.window is None:
+            return
+        if not self.window.may_close():
+            self.window.actions_.mark_text_size(self.theme.text_size)
+            return
+        self.theme.choose_text_size(cast(TextSize, size))
+        self.program.keep_text(TEXT_SIZE, size)
+        self.program.write()
+        self._show(Wanted(self._bar.path))
 
     def _warm_up_when_idle(self) -> None:
         """Import the rest once nothing is waited for: it would hold up the first answer."""
@@ -374,3 +387,8 @@ def import_heavy() -> None:
 def _theme_choice(program: WindowState) -> ThemeChoice:
     choice = program.text(THEME, "system")
     return choice if choice in CHOICES else "system"
+
+
+def _text_size(program: WindowState) -> TextSize:
+    size = program.text(TEXT_SIZE, "plain")
+    return cast(TextSize, size) if size in TEXT_SIZES else "plain"

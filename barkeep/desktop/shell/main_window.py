@@ -23,7 +23,7 @@ from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWid
 from barkeep.application import paths
 from barkeep.application.bar import Bar
 from barkeep.application.done import BUSY, Step
-from barkeep.desktop.look.metrics import ICON, PAD, UNIT
+from barkeep.desktop.look.metrics import ICON, PAD, UNIT, scaled
 from barkeep.desktop.look.theme import Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.operations import run_operation
@@ -109,10 +109,15 @@ class _Written:
 
 
 class MainWindow(QMainWindow):
-    """Shows one bar. `first_shown` comes once, `theme_chosen` with each choice of a look."""
+    """Shows one bar.
+
+    `first_shown` comes once, `theme_chosen` with each choice of a look, `text_size_chosen` with
+    one of another size of type, for which the window is to be built anew.
+    """
 
     first_shown = Signal()
     theme_chosen = Signal(str)
+    text_size_chosen = Signal(str)
 
     def __init__(
         self,
@@ -392,7 +397,7 @@ class MainWindow(QMainWindow):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self.navigation.set_narrow(self.width() < NARROW_BELOW)
+        self.navigation.set_narrow(self.width() < scaled(NARROW_BELOW))
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
@@ -468,6 +473,8 @@ class MainWindow(QMainWindow):
         actions.page_wanted.connect(self.show_page)
         actions.theme_wanted.connect(self.choose_theme)
         actions.mark_theme(self._theme.choice)
+        actions.text_size_wanted.connect(self.text_size_chosen)
+        actions.mark_text_size(self._theme.text_size)
         offered: tuple[tuple[object, Callable[[], object]], ...] = (
             (actions.new_bar, self.new_bar),
             (actions.open_bar, self.open_bar),

@@ -2,31 +2,39 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar
 
 from barkeep.desktop.look.icons import wear
-from barkeep.desktop.look.theme import CHOICES, ThemeChoice
+from barkeep.desktop.look.theme import CHOICES, TEXT_SIZES, TextSize, ThemeChoice
 from barkeep.desktop.shell.navigation import Page
 from barkeep.desktop.widgets.buttons import offer
 
 Keys = QKeySequence.StandardKey
 Shortcut = QKeySequence | QKeySequence.StandardKey | str | None
 THEME_WORDS = {"system": "As the system", "light": "Light", "dark": "Dark"}
+TEXT_SIZE_WORDS: Mapping[TextSize, str] = {
+    "plain": "&As the system",
+    "larger": "&Larger",
+    "large": "L&arge",
+    "largest": "&Twice as large",
+}
 
 
 class WindowActions(QObject):
     """Every action of the menu bar, as an attribute; the window connects them.
 
-    `page_wanted` carries a page's key, `theme_wanted` a choice of theme. The
-    Bar menu starts with what the shown page offers.
+    `page_wanted` carries a page's key, `theme_wanted` a choice of theme and
+    `text_size_wanted` one of the size of all type. The Bar menu starts with what
+    the shown page offers.
     """
 
     page_wanted = Signal(str)
     theme_wanted = Signal(str)
+    text_size_wanted = Signal(str)
 
     def __init__(self, bar: QMenuBar, pages: Sequence[Page]) -> None:
         super().__init__(bar)
@@ -34,6 +42,7 @@ class WindowActions(QObject):
         self._all: list[QAction] = []
         self._page_actions: list[QAction] = []
         self.themes: dict[str, QAction] = {}
+        self.text_sizes: dict[TextSize, QAction] = {}
         self.pages: dict[str, QAction] = {}
         self._make_file()
         self._make_edit()
@@ -101,6 +110,7 @@ class WindowActions(QObject):
             self.pages[page.key] = action
         menu.addSeparator()
         self._make_themes(menu.addMenu("&Theme"))
+        self._make_text_sizes(menu.addMenu("Te&xt size"))
         self.reset_columns = self._add(menu, "Reset &columns", None)
         self.read_again = self._add(menu, "&Read again", Keys.Refresh)
 
@@ -112,6 +122,15 @@ class WindowActions(QObject):
             group.addAction(action)
             self._ask_on(action, self.theme_wanted.emit, choice)
             self.themes[choice] = action
+
+    def _make_text_sizes(self, menu: QMenu) -> None:
+        group = QActionGroup(self)
+        for size in TEXT_SIZES:
+            action = self._add(menu, TEXT_SIZE_WORDS[size], None)
+            action.setCheckable(True)
+            group.addAction(action)
+            self._ask_on(action, self.text_size_wanted.emit, size)
+            self.text_sizes[size] = action
 
     def _make_bar(self) -> None:
         self.bar_menu = self._menu("&Bar")
@@ -130,6 +149,10 @@ class WindowActions(QObject):
     def mark_theme(self, choice: ThemeChoice) -> None:
         """Tick the theme that is chosen."""
         self.themes[choice].setChecked(True)
+
+    def mark_text_size(self, size: TextSize) -> None:
+        """Tick the size of type that is chosen."""
+        self.text_sizes[size].setChecked(True)
 
     def _menu(self, title: str) -> QMenu:
         menu = self._bar.addMenu(title)

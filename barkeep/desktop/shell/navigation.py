@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.desktop.look.icons import pixmap
-from barkeep.desktop.look.metrics import HALF, ICON, PAD, TypeSize, font_of, set_type
+from barkeep.desktop.look.metrics import HALF, ICON, PAD, TypeSize, font_of, scaled, set_type
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.widgets.labels import ElidedLabel
@@ -125,7 +125,7 @@ class Navigation(QFrame):
         self.updateGeometry()
 
     def sizeHint(self) -> QSize:
-        return QSize(NARROW if self.is_narrow else WIDTH, super().sizeHint().height())
+        return QSize(NARROW if self.is_narrow else scaled(WIDTH), super().sizeHint().height())
 
     def minimumSizeHint(self) -> QSize:
         """Narrow, so that the wide form does not keep a window from becoming small."""

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.desktop.look.icons import pixmap
-from barkeep.desktop.look.metrics import HALF, ICON, PAD, ROW, UNIT, TypeSize, font_of
+from barkeep.desktop.look.metrics import HALF, ICON, PAD, ROW, UNIT, TypeSize, font_of, scaled
 from barkeep.desktop.look.tones import Tones, current_tones
 from barkeep.desktop.widgets.levels import LevelReading, draw_level
 from barkeep.desktop.widgets.verdict_badge import draw_verdict, verdict_width
@@ -47,7 +47,7 @@ class RowDelegate(QStyledItemDelegate):
         if index.data(SUBTITLE_ROLE):
             lines += QFontMetrics(_small()).height() + 2
         marks = index.data(ICONS_ROLE) or ()
-        return QSize(hint.width() + PAD + len(marks) * ICON, max(ROW, lines + UNIT + HALF))
+        return QSize(hint.width() + PAD + len(marks) * ICON, max(scaled(ROW), lines + UNIT + HALF))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         styled = QStyleOptionViewItem(option)
@@ -106,7 +106,7 @@ class LevelDelegate(QStyledItemDelegate):
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         hint = super().sizeHint(option, index)
-        return QSize(hint.width() + GAUGE_WIDTH + PAD, max(ROW, hint.height()))
+        return QSize(hint.width() + GAUGE_WIDTH + PAD, max(scaled(ROW), hint.height()))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         reading = index.data(LEVEL_ROLE)
@@ -137,7 +137,7 @@ class VerdictDelegate(QStyledItemDelegate):
         if not verdict:
             return hint
         font = option.font
-        return QSize(verdict_width(verdict, font) + PAD, max(ROW, hint.height()))
+        return QSize(verdict_width(verdict, font) + PAD, max(scaled(ROW), hint.height()))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         verdict = index.data(VERDICT_ROLE)

@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, scaled
 from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of
 from barkeep.desktop.widgets.tips import plain_tip
@@ -249,7 +249,7 @@ class DetailPanel(ScrolledPage):
     """
 
     def __init__(self, name: str = "Details", parent: QWidget | None = None) -> None:
-        super().__init__(name, 264, parent)
+        super().__init__(name, scaled(264), parent)
         self._filled: _DetailPage | None = None
 
     def show_page(self, page: QWidget) -> None:

@@ -9,7 +9,7 @@ from typing import Generic, TypeVar
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
-from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
+from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, scaled
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import text_label
@@ -133,7 +133,7 @@ class TickList(QWidget, Generic[T]):
             item.setToolTip(
                 plain_tip("\n".join(words for words in (each.title, each.words) if words))
             )
-            item.setSizeHint(QSize(0, ROW_HEIGHT))
+            item.setSizeHint(QSize(0, scaled(ROW_HEIGHT)))
             self.view.addItem(item)
             first = item if wanted and first is None else first
         self.view.blockSignals(False)

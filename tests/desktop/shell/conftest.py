@@ -19,10 +19,11 @@ def desktop(qapp, tmp_path, monkeypatch):
     monkeypatch.setattr(main_module.paths, "log_file", lambda: tmp_path / "barkeep.log")
     monkeypatch.setattr(main_module, "import_heavy", lambda: None)
     monkeypatch.setattr(sys, "excepthook", sys.excepthook)
-    palette, sheet = qapp.palette(), qapp.styleSheet()
+    palette, sheet, font = qapp.palette(), qapp.styleSheet(), qapp.font()
     with ExitStack() as stack:
         made = Desktop(qapp, stack)
         yield made
     qapp.setPalette(palette)
     qapp.setStyleSheet(sheet)
+    qapp.setFont(font)
     made.theme.deleteLater()
