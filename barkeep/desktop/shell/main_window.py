@@ -32,7 +32,7 @@ from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_
 from barkeep.desktop.shell.following import Following
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
 from barkeep.desktop.shell.menus import WindowActions
-from barkeep.desktop.shell.navigation import PAGES, Navigation, Page
+from barkeep.desktop.shell.navigation import PAGES, WIDTH, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import row_of, wide
 from barkeep.desktop.widgets.notices import BannerKind, Toast
@@ -173,6 +173,7 @@ class MainWindow(QMainWindow):
 
     def show_page(self, key: str) -> Screen:
         """Show a page, building it on the first visit."""
+        self._theme.finish()
         screen = self._screens.get(key)
         if screen is None:
             screen = self._pages[key].make(self.context)
@@ -392,12 +393,14 @@ class MainWindow(QMainWindow):
             self._was_shown = True
             self.current.focus_list()
             self.first_shown.emit()
-            self.following.start()
+            if self.bar.is_opened:
+                self.following.start()
             QTimer.singleShot(0, self, self._tell_what_was_left)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self.navigation.set_narrow(self.width() < scaled(NARROW_BELOW))
+        beside = scaled(WIDTH) + self.stack.minimumSizeHint().width()  # with large letters
+        self.navigation.set_narrow(self.width() < max(scaled(NARROW_BELOW), beside))
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
@@ -539,11 +542,18 @@ class MainWindow(QMainWindow):
         undo, redo = (None if each is None else each.label for each in (self._undoes, self._redoes))
         self.actions_.name_undo(undo, redo)
 
+    def follow(self) -> None:
+        """Open the file of a bar that is shown as it was kept, and follow it from now on.
+
+        What another program has written to it since is read.
+        """
+        run_operation(self, self.bar.refresh, None, self.refuse)
+        self.following.start()
+
     def _catch_up(self) -> None:
         """Back after another program, or after midnight."""
-        run_operation(self, self.bar.refresh, None, self.refuse)
-        if self._was_shown:
-            self.following.start()
+        if self._was_shown and self.bar.is_opened:
+            self.follow()
         if self.bar.snapshot.on != self._day:
             self._day = self.bar.snapshot.on
             self._on_changed(EVERYTHING)
