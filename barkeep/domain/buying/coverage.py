@@ -16,15 +16,18 @@ out before the bound is reached, the best that was found is given and not called
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from functools import cached_property
+from functools import cached_property, partial
+from queue import Empty, SimpleQueue
+from threading import Thread
 from time import monotonic
-from typing import Literal, TypeAlias
+from typing import TypeAlias
 
 import numpy as np
 from scipy.sparse import csr_array
 
+from barkeep.domain.buying.limits import Ended, GoOn, Limits, always
 from barkeep.domain.pouring.whole_book import Amounts, Flags, Numbers
 
 Option: TypeAlias = frozenset[int]
@@ -38,15 +41,12 @@ Refute: TypeAlias = Callable[[Chosen, Sequence[int]], Mapping[int, Need]]
 
 CREDITS = (1.0, 2.0, 3.0)
 """A target that lacks k more is worth as much as 1 / (k + 1) to one of these powers."""
-FIRST_SLICE_SECONDS = 0.5
-"""How long the programme is first tried; then twice as long each time, since it cannot be stopped."""
+LOOK_UP_SECONDS = 0.1
+"""How often it is asked whether anybody still waits for the programme."""
 SOLVED, OUT_OF_TIME = 0, 1
 """What `milp` calls its ends."""
 NEARLY = 1e-6
 """Sums of worths that differ by less are the same."""
-
-Ended = Literal["proved", "time", "cancelled"]
-"""Why the search ended: nothing can be better, its time was over, or nobody wanted more of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,14 +55,6 @@ class Target:
 
     worth: float
     needs: tuple[Need, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Limits:
-    """At most so many purchases, and so much money; None for no limit."""
-
-    bottles: int | None = None
-    budget: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,15 +70,6 @@ class Covering:
     def proved_best(self) -> bool:
         """Whether nothing can be better."""
         return self.ended == "proved"
-
-
-GoOn: TypeAlias = Callable[[float, float], bool]
-"""Is told what the best so far is worth and what nothing exceeds; says whether to go on."""
-
-
-def always(_worth: float, _bound: float) -> bool:
-    """Go on to the end."""
-    return True
 
 
 @dataclass(frozen=True)
@@ -159,18 +142,24 @@ class _Search:
         return ended or self._programmes()
 
     def _programmes(self) -> Ended:
-        """Ask the programme, a little longer each time, until it has nothing better."""
-        slice_seconds = FIRST_SLICE_SECONDS
-        while (ended := self._ended()) is None:
-            left = self.until - monotonic()
-            found = _programme(self._table, min(slice_seconds, left))
-            self.bound = min(self.bound, found.bound)
-            refuted = found.chosen is not None and self._look_at(found.chosen)
-            if not found.finished:
-                slice_seconds *= 2.0
-            elif not refuted:
-                self.bound = min(self.bound, self.worth)
-        return ended
+        """Ask the programme until nothing of what it finds is refuted.
+
+        First with parts of purchases, which is quick and says what nothing exceeds.
+        """
+        for whole in (False, True):
+            while (ended := self._ended()) is None:
+                left, made = self.until - monotonic(), _columns(self._table)
+                solve = partial(_solved, made, left, whole=whole)
+                found = _watched(solve, lambda: self.go_on(self.worth, self.bound))
+                if found is None:
+                    return "cancelled"
+                self.bound = min(self.bound, found.bound)
+                refuted = found.chosen is not None and self._look_at(found.chosen)
+                if not whole:
+                    break
+                if found.finished and not refuted:
+                    self.bound = min(self.bound, self.worth)
+        return ended or "time"
 
     def _ended(self) -> Ended | None:
         if self._least_better() > self.bound + NEARLY:
@@ -319,9 +308,7 @@ class _Table:
         """What each purchase more is worth to a set; with `credit` also what it brings near."""
         met = self.met(chosen)
         lacking = self.lacking(met)
-        unmet = _ones(
-            self.target[~met[self.need]], self.need[~met[self.need]], self.asked.shape
-        )
+        unmet = _ones(self.target[~met[self.need]], self.need[~met[self.need]], self.asked.shape)
         helped = (unmet @ self._helping(chosen)).tocoo()
         target, purchase, times = helped.row, helped.col, helped.data
         left = lacking[target] - times
@@ -330,7 +317,8 @@ class _Table:
         else:
             before, after = (lacking[target] + 1.0) ** -credit, (left + 1.0) ** -credit
             gained = self.worths[target] * (after - before)
-        return np.bincount(purchase, gained, max(1, len(self.market.costs)))
+        each = np.bincount(purchase, gained, max(1, len(self.market.costs)))
+        return each.astype(np.float64)
 
 
 def _ones(rows: Numbers, columns: Numbers, shape: tuple[int, int]) -> csr_array:
@@ -399,28 +387,57 @@ class _Found:
     finished: bool
 
 
-def _programme(table: _Table, seconds: float) -> _Found:
-    """Look for the set that is worth most, for about so many seconds.
+def _solved(made: _Columns, seconds: float, *, whole: bool) -> _Found:
+    """The set that is worth most, looked for about so many seconds.
 
-    A column is one purchase, one option of several, or all targets of the same needs.
+    Unless purchases are `whole` no set is given, but what none exceeds.
     """
     from scipy.optimize import Bounds, LinearConstraint, milp  # loads slowly
 
-    made = _columns(table)
     if not made.worths.size:
         return _Found(frozenset(), 0.0, finished=True)
     result = milp(
         -made.worths,
         constraints=LinearConstraint(made.rows, -np.inf, made.most),
-        integrality=made.whole,
+        integrality=made.whole if whole else None,
         bounds=Bounds(0.0, 1.0),
         options={"time_limit": max(0.05, seconds), "mip_rel_gap": 0.0},
     )
     if result.status not in (SOLVED, OUT_OF_TIME):
         raise ArithmeticError(f"the best purchases could not be found: {result.message}")
-    bound = -result.mip_dual_bound if result.mip_dual_bound is not None else math.inf
-    chosen = None if result.x is None else made.meant(result.x)
-    return _Found(chosen, bound, finished=result.status == SOLVED)
+    finished = result.status == SOLVED
+    highest = result.mip_dual_bound if whole else result.fun
+    bound = math.inf if highest is None else -float(highest)
+    if not whole:
+        return _Found(None, bound if finished else math.inf, finished)
+    chosen = None if result.x is None else made.meant(result.x.tolist())
+    return _Found(chosen, bound, finished)
+
+
+def _watched(solve: Callable[[], _Found], go_on: Callable[[], bool]) -> _Found | None:
+    """What is solved on a thread of its own; None where it is no longer wanted meanwhile.
+
+    The programme cannot be stopped: where nobody waits for it, it ends with its time.
+    """
+    done: SimpleQueue[_Found | BaseException] = SimpleQueue()
+
+    def run() -> None:
+        try:
+            done.put(solve())
+        except BaseException as error:
+            done.put(error)
+
+    Thread(target=run, daemon=True).start()
+    while True:
+        try:
+            found = done.get(timeout=LOOK_UP_SECONDS)
+        except Empty:
+            if not go_on():
+                return None
+            continue
+        if isinstance(found, BaseException):
+            raise found
+        return found
 
 
 @dataclass(frozen=True, eq=False)
@@ -539,8 +556,7 @@ def _worth_taking(table: _Table) -> tuple[int, ...]:
 
     for each in sorted(does, key=first):
         better = (
-            does[each] <= does[other]
-            and (not budget or market.costs[other] <= market.costs[each])
+            does[each] <= does[other] and (not budget or market.costs[other] <= market.costs[each])
             for other in kept
         )
         if market.affordable({each}) and not any(better):

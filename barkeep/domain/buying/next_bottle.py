@@ -64,7 +64,7 @@ def next_bottle(
         ("buying", within), snapshot, asked_by_want, levels_matter=False
     )
     bought, found = BoughtWays(sourcing, ways), decided.drawn
-    sold = [key for key in sourcing.tree if _may_buy(key, sourcing)]
+    sold = [key for key in sourcing.tree if may_buy(key, sourcing)]
     turned = memory.once(("turning", within), (found,), lambda: turning(found, bought, sold))
     market = _Market(
         snapshot,
@@ -84,7 +84,7 @@ def next_bottle(
     return memory.once(("rows", within), of, lambda: Purchases(snapshot).rows(worth))
 
 
-def _may_buy(key: str, sourcing: Sourcing) -> bool:
+def may_buy(key: str, sourcing: Sourcing) -> bool:
     """Whether a shop sells it and it is not simply there."""
     return not sourcing.tree[key].family and key not in sourcing.supply.always
 
@@ -218,7 +218,7 @@ class _Market:
         lines = failing.alone or failing.laid_out.numbers
         bearing = [self._bearing_on(failing, each) for each in lines]
         keys = set.intersection(*bearing) if failing.alone else set().union(*bearing)
-        sold = (key for key in keys if _may_buy(key, self.sourcing))
+        sold = (key for key in keys if may_buy(key, self.sourcing))
         tried = ((key, self._looked_at(failing, key)) for key in sold)
         return {key: turned for key, turned in tried if turned is not None}
 
@@ -299,7 +299,7 @@ class _Market:
             before.widened(each, self._bought_choices(before, each, bought.ingredient))
             for each in before.numbers
         )
-        supply = self.sourcing.supply.pools_with(bought, thresholds(before.spec))
+        supply = self.sourcing.supply.pools_with((bought,), thresholds(before.spec))
         return replace(before, choices=some, supply=supply)
 
     def _bought_choices(
