@@ -36,7 +36,7 @@ class Limits:
 def checked_limits(bottles: int | None, budget: float | None) -> Limits:
     """The limits of a plan. Raises `InvalidField` where none is said or one is no limit."""
     if bottles is None and budget is None:
-        raise InvalidField("plan", "", "say how many bottles, or how much may be spent")
+        raise InvalidField("budget", "nothing", "say how many bottles, or how much may be spent")
     if bottles is not None and not 1 <= bottles <= MOST_BOTTLES:
         raise InvalidField("bottles", bottles, f"it is 1 to {MOST_BOTTLES}")
     if budget is not None and not (isfinite(budget) and budget > 0.0):

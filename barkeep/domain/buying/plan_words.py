@@ -69,7 +69,7 @@ def _names(keys: Sequence[str], tree: FamilyTree) -> str:
     return spoken_list(names, "and")
 
 
-def step_in_words(step: Step, plan: Plan) -> str:
+def step_in_words(step: Step) -> str:
     """What one purchase opens: *opens A, B and C; 47 drinks then*."""
     drinks = f"{counted(step.makeable, 'drink')} then"
     if not step.unlocks:
