@@ -12,6 +12,7 @@ from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.buying.limits import Limits, checked_limits
 from barkeep.domain.buying.on_paper import with_bought
 from barkeep.domain.buying.packages import purchase_of
+from barkeep.domain.buying.pairs import pairs
 from barkeep.domain.buying.plan import Plan
 from barkeep.domain.buying.planning import buying_plan
 from barkeep.errors import InvalidField
@@ -222,3 +223,24 @@ def test_stopped_at_once_it_says_so_and_claims_nothing_more_than_it_found():
     late = buying_plan(bar, Limits(3), seconds=0.0)
     assert (late.ended, late.proved_best) == ("time", False)
     assert_it_holds(bar, late, "close")
+
+
+@pytest.mark.parametrize("seed", some_of(range(300), 30))
+def test_pairs_are_all_that_turn_what_neither_turns_alone(seed):
+    chance = Random(seed)
+    bar = with_choices(chance, priced(chance, random_bar(chance)))
+    within = chance.choice(["exact", "close", "loose"])
+    before = makeable(bar, within)
+    alone = {key: makeable(bought(bar, [key]), within) - before for key in sold(bar)}
+    expected = {}
+    for one, other in combinations(alone, 2):
+        opened = makeable(bought(bar, [one, other]), within) - before - alone[one] - alone[other]
+        if opened:
+            expected[frozenset((one, other))] = opened
+    found = pairs(bar, within)
+    for each in found:
+        keys = [one.ingredient for one in each.bought]
+        assert set(each.together) == expected[frozenset(keys)], (seed, keys)
+        assert [set(names) for names in each.apart] == [alone[key] for key in keys]
+    assert {frozenset(each.together) for each in found} == set(map(frozenset, expected.values()))
+    assert len({each.together for each in found}) == len(found)
