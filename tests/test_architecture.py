@@ -26,7 +26,7 @@ LIBRARIES: dict[str, set[str]] = {
     "barkeep.documents.everything": {"msgspec"},
     "barkeep.domain": {"rapidfuzz"},
     "barkeep.domain.amounts": {"pint"},
-    "barkeep.domain.buying": {"numpy"},
+    "barkeep.domain.buying": {"numpy", "scipy"},
     "barkeep.domain.ingredients": {"networkx"},
     "barkeep.domain.liquids": {"scipy"},
     "barkeep.domain.pouring": {"numpy", "scipy"},

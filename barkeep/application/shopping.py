@@ -162,3 +162,53 @@ def read_par_line(text: str, snapshot: Snapshot) -> Par:
         raise InvalidField("par", text.strip(), f"“{name.strip()}” may be several kinds; {likely}")
     key = find_ingredient(tree, name.strip(), owned=snapshot.owned)
     return Par(key, read_par(amount, tree[key], snapshot.settings.units))
+
+
+HOW_WEIGHING = "write a query, = and how many times it counts, such as “tag:summer=2” or “own=3”"
+HOW_PRICE = "write the kind, = and what a purchase of it costs, such as “calvados=30”"
+MOST_TIMES = 1000.0
+"""A drink that counts oftener is a misprint."""
+_MONEY = re.compile(
+    r"(?P<before>[^\d\s.,-]{0,4})\s*(?P<amount>[-−]?[0-9]{1,9}(?:[.,][0-9]{1,2})?)\s*(?P<after>\S{0,4})"
+)
+
+
+def read_money(text: str, field: str, currency: str) -> float:
+    """An amount of money in the bar's currency, which may be written beside it.
+
+    Raises `InvalidField`, also for another currency.
+    """
+    found = _MONEY.fullmatch(text.strip())
+    if found is None:
+        raise InvalidField(field, text.strip(), "write an amount such as 80 or 79.50")
+    for said in (found["before"], found["after"]):
+        if said and said.casefold() != currency.casefold():
+            raise InvalidField(field, text.strip(), f"prices of this bar are in {currency}")
+    return float(found["amount"].replace(",", ".").replace("−", "-"))
+
+
+def read_weighing(text: str) -> tuple[str, float]:
+    """*QUERY=TIMES*: how often the drinks that a query finds count. Raises `InvalidField`."""
+    query, equals, times = text.rpartition("=")
+    if (
+        not equals
+        or not query.strip()
+        or not re.fullmatch(r"[0-9]{1,4}(?:[.,][0-9]{1,3})?", times.strip())
+    ):
+        raise InvalidField("weigh", text.strip(), HOW_WEIGHING)
+    factor = float(times.replace(",", "."))
+    if factor > MOST_TIMES:
+        raise InvalidField("weigh", text.strip(), f"it counts {MOST_TIMES:g} times at most")
+    return query.strip(), factor
+
+
+def read_kind_price(text: str, snapshot: Snapshot) -> tuple[str, float]:
+    """*KIND=AMOUNT*: what a purchase of a kind costs. Raises `InvalidField` or `UnknownName`."""
+    name, equals, price = text.rpartition("=")
+    if not equals or not name.strip():
+        raise InvalidField("price", text.strip(), HOW_PRICE)
+    key = find_ingredient(snapshot.knowledge.tree, name.strip(), owned=snapshot.owned)
+    paid = read_money(price, "price", snapshot.settings.currency)
+    if paid < 0.0:
+        raise InvalidField("price", price.strip(), "it is nothing or more")
+    return key, paid

@@ -1,4 +1,4 @@
-"""`barkeep next-bottle` and `buy`: the one purchase that turns most drinks ready, and shopping."""
+"""`barkeep next-bottle` and `buy`: what turns most drinks, one bottle or a plan; and shopping."""
 
 from __future__ import annotations
 
@@ -6,14 +6,34 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
-from barkeep.application.shopping import read_bought, read_par_line
-from barkeep.cli.arguments import WITHIN, Arguments, argument, command, day, flag, many, one_of
-from barkeep.cli.bar_source import in_bar, opened_bar
-from barkeep.cli.output import Answer, assumed_json, iso, rounded, table
+from barkeep.application.shopping import (
+    read_bought,
+    read_kind_price,
+    read_money,
+    read_par_line,
+    read_weighing,
+)
+from barkeep.cli.arguments import (
+    WITHIN,
+    Arguments,
+    argument,
+    command,
+    day,
+    flag,
+    many,
+    one_of,
+    whole_number,
+)
+from barkeep.cli.bar_source import opened_bar
+from barkeep.cli.on_paper import ON_PAPER, of_snapshot
+from barkeep.cli.output import Answer, assumed_json, iso, rounded, table, wrapped
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.buying.limits import SECONDS, checked_limits
 from barkeep.domain.buying.next_bottle import next_bottle, unweighed
+from barkeep.domain.buying.plan import Plan, Step
+from barkeep.domain.buying.plan_words import plan_in_words, purchase_in_words, step_in_words
 from barkeep.domain.buying.purchases import Candidate, make_of
 from barkeep.domain.buying.shopping import (
     ShoppingItem,
@@ -27,9 +47,10 @@ from barkeep.domain.buying.shopping import (
     why_in_words,
 )
 from barkeep.domain.buying.shops import SHOP_WORDS, Shop
+from barkeep.domain.buying.worths import worths_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.made_here import kept_as
-from barkeep.domain.phrases import counted, price_in_words
+from barkeep.domain.phrases import as_sentence, counted, price_in_words
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import InvalidField
@@ -38,18 +59,42 @@ SHOWN: Mapping[Shop, int] = {"bottle_shop": 10, "market": 6}
 """Candidates of each shop that a person is shown; JSON gives them all."""
 
 
-@command(WITHIN)
-@in_bar
-def next_bottles(arguments: Arguments, bar: Bar) -> Answer:
-    """The candidates, bottles first, most unlocked first."""
-    candidates = next_bottle(bar.snapshot, arguments.within)
-    tree = bar.snapshot.knowledge.tree
+_PLANNED = (
+    argument("--bottles", type=int, metavar="K", help="the best set of so many purchases"),
+    argument("--budget", metavar="AMOUNT", help="the best set for so much money"),
+    many("--weigh", "QUERY=TIMES", "count the drinks that a query finds so many times, 0 for none"),
+    flag("--by-score", "count a drink by how it scored, up to twice"),
+    argument("--for", dest="shoot", metavar="THEME", help="count the drinks of this shoot alone"),
+    many("--price", "KIND=AMOUNT", "what a purchase of it costs, where the bar does not know"),
+    argument(
+        "--seconds",
+        type=whole_number,
+        metavar="N",
+        help="how long to look for something better (default: 10)",
+    ),
+)
+"""What a plan is asked with."""
+
+
+@command(WITHIN, *_PLANNED, *ON_PAPER)
+@of_snapshot
+def next_bottles(arguments: Arguments, snapshot: Snapshot) -> Answer:
+    """The candidates, bottles first, most unlocked first; or the best set of so many.
+
+    With --bottles or --budget it is a plan: the purchases that together turn most drinks ready.
+    Without them the other options are not understood.
+    """
+    if arguments.bottles is not None or arguments.budget is not None:
+        return _plan(arguments, snapshot)
+    _refuse_without_plan(arguments)
+    candidates = next_bottle(snapshot, arguments.within)
+    tree = snapshot.knowledge.tree
     return Answer(
         lambda: {
             "candidates": [_candidate_json(each, tree) for each in candidates],
-            "not_counted": list(unweighed(bar.snapshot)),
+            "not_counted": list(unweighed(snapshot)),
         },
-        _candidates_shown(candidates, bar.snapshot),
+        _candidates_shown(candidates, snapshot),
     )
 
 
@@ -96,6 +141,91 @@ def _candidate_json(candidate: Candidate, tree: FamilyTree) -> dict[str, object]
             for each in candidate.forms
         ],
     }
+
+
+# A plan
+
+
+def _refuse_without_plan(arguments: Arguments) -> None:
+    """Raise `InvalidField` for what only a plan takes."""
+    given = {
+        "--weigh": arguments.weigh,
+        "--by-score": arguments.by_score,
+        "--for": arguments.shoot,
+        "--price": arguments.price,
+        "--seconds": arguments.seconds,
+    }
+    for option, value in given.items():
+        if value:
+            raise InvalidField("option", option, "it goes with --bottles or --budget")
+
+
+def _plan(arguments: Arguments, snapshot: Snapshot) -> Answer:
+    from barkeep.domain.buying.planning import buying_plan  # numpy loads slowly
+
+    currency, tree = snapshot.settings.currency, snapshot.knowledge.tree
+    budget = None if arguments.budget is None else read_money(arguments.budget, "budget", currency)
+    shoot = None if arguments.shoot is None else find_shoot(snapshot, arguments.shoot)
+    worths = worths_of(
+        snapshot,
+        times=[read_weighing(each) for each in arguments.weigh],
+        by_score=arguments.by_score,
+        shoot=shoot,
+    )
+    found = buying_plan(
+        snapshot,
+        checked_limits(arguments.bottles, budget),
+        arguments.within,
+        worths=worths,
+        prices=dict(read_kind_price(each, snapshot) for each in arguments.price),
+        seconds=float(arguments.seconds or SECONDS),
+    )
+    return Answer(lambda: _plan_json(found, tree), _plan_shown(found, tree))
+
+
+def _plan_json(plan: Plan, tree: FamilyTree) -> dict[str, object]:
+    return {
+        "bottles": [_step_json(each, tree) for each in plan.steps],
+        "unlocks": list(plan.unlocks),
+        "cost": rounded(plan.cost, 2),
+        "unpriced": [tree.name(each) for each in plan.unpriced],
+        "proved_best": plan.proved_best,
+        "ended": plan.ended,
+        "upper_bound": rounded(plan.upper_bound, 6),
+        "worth": rounded(plan.worth, 6),
+        "before": plan.before,
+        "left_out": [tree.name(each) for each in plan.left_out],
+        "not_counted": list(plan.not_counted),
+    }
+
+
+def _step_json(step: Step, tree: FamilyTree) -> dict[str, object]:
+    bought = step.bought
+    return {
+        "ingredient": tree.name(bought.ingredient),
+        "product": None if bought.product is None else bought.product.title,
+        "packages": bought.packages,
+        "size": rounded(bought.stock.amount / bought.packages, 2),
+        "unit": tree[bought.ingredient].unit,
+        "price": rounded(bought.price, 2),
+        "shop": step.shop,
+        "owned": step.owned,
+        "unlocks": list(step.unlocks),
+        "exactly": list(step.exactly),
+        "makeable": step.makeable,
+    }
+
+
+def _plan_shown(plan: Plan, tree: FamilyTree) -> Iterator[str]:
+    for number, step in enumerate(plan.steps, 1):
+        bought = step.bought
+        what = purchase_in_words(bought, plan.currency, tree)
+        yield f"{number}. {tree.name(bought.ingredient)}: {what}"
+        yield from wrapped(as_sentence(step_in_words(step)), "      ")
+    if plan.steps:
+        yield ""
+    for said in plan_in_words(plan, tree):
+        yield from wrapped(said, "")
 
 
 @command(

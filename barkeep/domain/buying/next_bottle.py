@@ -73,7 +73,7 @@ def _next_bottle(snapshot: Snapshot, within: Within, memory: Memory) -> tuple[Ca
     bought, found = BoughtWays(sourcing, ways), decided.drawn
 
     def turned() -> Turning:
-        sold = [key for key in sourcing.tree if _may_buy(key, sourcing)]
+        sold = [key for key in sourcing.tree if may_buy(key, sourcing)]
         return turning(found, bought, sold)
 
     turns = memory.once(("turning", within), (found,), turned)
@@ -97,7 +97,7 @@ def _next_bottle(snapshot: Snapshot, within: Within, memory: Memory) -> tuple[Ca
     return memory.once(("rows", within), of, lambda: Purchases(snapshot).rows(worth))
 
 
-def _may_buy(key: str, sourcing: Sourcing) -> bool:
+def may_buy(key: str, sourcing: Sourcing) -> bool:
     """Whether a shop sells it and it is not simply there."""
     return not sourcing.tree[key].family and key not in sourcing.supply.always
 
@@ -280,7 +280,7 @@ class _Market:
         failing = self._level.of(spec, self._laid_out)
         bearing = [self._bearing_on(failing, each) for each in _to_be_helped(failing)]
         keys = set.intersection(*bearing) if failing.short_alone else set().union(*bearing)
-        sold = (key for key in keys if _may_buy(key, self.sourcing))
+        sold = (key for key in keys if may_buy(key, self.sourcing))
         tried = ((key, self._looked_at(failing, key)) for key in sold)
         return {key: turned for key, turned in tried if turned is not None}
 
@@ -323,7 +323,7 @@ class _Market:
             key: self._lines_borne_on(failing, key)
             for key in (set().union(*wants.values()) if len(wants) > 1 else ())
             if sum(key not in bearing for bearing in wants.values()) == 1
-            and _may_buy(key, self.sourcing)
+            and may_buy(key, self.sourcing)
         }
 
     def _bearing_on(self, failing: Assessment, number: int) -> set[str]:
@@ -337,7 +337,7 @@ class _Market:
             before.widened(each, self._bought_choices(before, each, bought.ingredient))
             for each in before.numbers
         )
-        supply = self.sourcing.supply.pools_with(bought, thresholds(before.spec))
+        supply = self.sourcing.supply.pools_with((bought,), thresholds(before.spec))
         return replace(before, choices=some, supply=supply)
 
     def _bought_choices(

@@ -4,8 +4,8 @@ The search walks the substitution graph from the want, never through the same
 kind twice, and gives up on a branch as soon as its closeness cannot reach the
 floor any more. What is said of one pair bars another and a recipe takes all
 its inputs at once, so networkx's simple paths would not do. The search may
-take one thing that is not owned (`buying`), which is how *next bottle* and
-*stand-ins* look beyond the shelf.
+take things that are not owned (`to_buy`): one of them is how *next bottle* and
+*stand-ins* look beyond the shelf, several how a buying plan does.
 """
 
 from __future__ import annotations
@@ -67,9 +67,9 @@ class Derivation:
     """One way to meet a want.
 
     `draws` maps the key of each thing taken to how much of it, in its own
-    unit, one unit of the want takes. `buying` is the one thing among them
-    that is not owned, if any. `offered` is what goes into the drink; `ratio`
-    is how much of it replaces one unit of the want. `choice` is the place of
+    unit, one unit of the want takes. `to_buy` are those of them that are not
+    owned. `offered` is what goes into the drink; `ratio` is how much of it
+    replaces one unit of the want. `choice` is the place of
     the want among what its line asks for: 0 unless it says *rye or bourbon*.
     """
 
@@ -79,8 +79,13 @@ class Derivation:
     ratio: float
     draws: Mapping[str, float]
     steps: tuple[Step, ...] = ()
-    buying: str | None = None
+    to_buy: frozenset[str] = frozenset()
     choice: int = 0
+
+    @property
+    def buying(self) -> str | None:
+        """The one thing it takes that is not owned; None for none or several."""
+        return next(iter(self.to_buy)) if len(self.to_buy) == 1 else None
 
     @property
     def exact(self) -> bool:
@@ -167,12 +172,16 @@ class Derivations:
 
     def of(self, want: Want) -> tuple[Derivation, ...]:
         """Every way to meet it from what is owned, closest first."""
-        return closest_per_leaves(_Search(self, want, buying=False).run())
+        return closest_per_leaves(_Search(self, want, buying=0).run())
 
     def buying_one(self, want: Want) -> tuple[Derivation, ...]:
         """The ways to meet it that take exactly one thing not owned, closest first."""
-        found = _Search(self, want, buying=True).run()
-        return closest_per_leaves(each for each in found if each.buying)
+        return self.buying_some(want, 1)
+
+    def buying_some(self, want: Want, most: int) -> tuple[Derivation, ...]:
+        """The ways to meet it that take one thing not owned or up to so many, closest first."""
+        found = _Search(self, want, buying=most).run()
+        return closest_per_leaves(each for each in found if each.to_buy)
 
     def bound(self, key: str, left: int) -> float:
         """No way to meet `key` with `left` stand-in steps is closer than this."""
@@ -231,11 +240,11 @@ _Parts: TypeAlias = tuple[tuple[Derivation, ...], float]
 
 @dataclass(frozen=True, slots=True)
 class _Search:
-    """One walk for one want."""
+    """One walk for one want, which may take so many things that are not owned (`buying`)."""
 
     world: Derivations
     want: Want
-    buying: bool
+    buying: int
 
     def run(self) -> Iterator[Derivation]:
         return self._from(_start(self.want.ingredient, STAND_IN_STEPS))
@@ -291,7 +300,7 @@ class _Search:
     def _may_pour(self, key: str) -> bool:
         if key in self.world.owned:
             return self.want.strong is None or key in self.want.strong
-        return self.buying and not self.world.tree[key].family
+        return self.buying > 0 and not self.world.tree[key].family
 
     def _stand_ins(self, place: _Place) -> Iterator[StandIn]:
         """The stand-ins that may be taken here.
@@ -320,7 +329,7 @@ class _Search:
         return self.want.scopes is None or self.want.scopes.issuperset(entry.scope)
 
     def _pour(self, place: _Place) -> Derivation:
-        bought = None if place.key in self.world.owned else place.key
+        bought = frozenset() if place.key in self.world.owned else frozenset({place.key})
         return Derivation(
             wanted=self.want.ingredient,
             offered=place.key,
@@ -328,7 +337,7 @@ class _Search:
             ratio=place.ratio,
             draws={place.key: place.ratio},
             steps=place.steps,
-            buying=bought,
+            to_buy=bought,
         )
 
     def _make(self, place: _Place, recipe: MadeFrom) -> Iterator[Derivation]:
@@ -336,7 +345,6 @@ class _Search:
         if worth < self.want.floor - 1e-9:
             return
         for parts, closeness in self._together(place, recipe, worth):
-            bought = {part.buying for part in parts if part.buying}
             yield Derivation(
                 wanted=self.want.ingredient,
                 offered=place.key,
@@ -344,11 +352,11 @@ class _Search:
                 ratio=place.ratio,
                 draws=_drawn(recipe, parts, place.ratio),
                 steps=(*place.steps, Make(recipe, parts)),
-                buying=next(iter(bought), None),
+                to_buy=_bought(parts),
             )
 
     def _together(self, place: _Place, recipe: MadeFrom, worth: float) -> list[_Parts]:
-        """Every choice of a way per input, above the floor and buying one thing at most."""
+        """Every choice of a way per input, above the floor and buying no more than it may."""
         chosen: list[_Parts] = [((), worth)]
         for taken in recipe.inputs:
             ways = self._input(taken.ingredient, place, worth)
@@ -357,7 +365,7 @@ class _Search:
                 for parts, closeness in chosen
                 for way in ways
                 if closeness * way.closeness >= self.want.floor - 1e-9
-                and len({each.buying for each in (*parts, way) if each.buying}) <= 1
+                and len(_bought((*parts, way))) <= self.buying
             ]
         return chosen
 
@@ -368,6 +376,10 @@ class _Search:
         want = Want(key, frozenset(), self.want.floor / worth)
         search = _Search(self.world, want, self.buying)
         return closest_per_leaves(search._from(_start(key, place.left, place.seen)))
+
+
+def _bought(parts: Iterable[Derivation]) -> frozenset[str]:
+    return frozenset[str]().union(*(each.to_buy for each in parts))
 
 
 def _drawn(recipe: MadeFrom, parts: tuple[Derivation, ...], ratio: float) -> dict[str, float]:

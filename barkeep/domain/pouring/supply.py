@@ -93,12 +93,15 @@ class Supply:
         stocks = self.stocks.get(key, ())
         return tuple(each for each in stocks if _strength_class(each, limits) == number)
 
-    def pools_with(self, stock: Stock, thresholds: Iterable[float] = ()) -> Mapping[Pool, float]:
-        """The same amounts with one more stock."""
+    def pools_with(
+        self, more: Iterable[Stock], thresholds: Iterable[float] = ()
+    ) -> Mapping[Pool, float]:
+        """The same amounts with some stocks more."""
         limits = tuple(thresholds)
         amounts = dict(self.pools(limits))
-        pool = (stock.ingredient, _strength_class(stock, limits))
-        amounts[pool] = amounts.get(pool, 0.0) + stock.amount
+        for stock in more:
+            pool = (stock.ingredient, _strength_class(stock, limits))
+            amounts[pool] = amounts.get(pool, 0.0) + stock.amount
         return amounts
 
 

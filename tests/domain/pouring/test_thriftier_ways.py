@@ -26,7 +26,7 @@ def with_every_way(laid_out, sourcing):
                 (
                     way
                     for want in wants
-                    for way in _Search(sourcing.derivations, want, buying=False).run()
+                    for way in _Search(sourcing.derivations, want, buying=0).run()
                 ),
                 key=lambda each: each.rank,
             ),
