@@ -67,7 +67,7 @@ def look(connection: Connection, schema: str) -> Found:
     if columns and not is_foreign:
         found = connection.execute(select(_HEADER, _MAY_INSERT)).first()
         is_foreign = found is None or found[0] != APPLICATION_ID
-        header = FileHeader(*found[:2]) if found else None
+        header = FileHeader(*found[:2]) if found else FileHeader(0, 0)
         may_be_written = bool(found and found[-1]) and not takes_nothing
     elif is_foreign:
         header = FileHeader(0, 0)
