@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import threading
 from concurrent.futures import ThreadPoolExecutor
-from contextlib import closing
 
 import pytest
 from sqlalchemy import select, text
@@ -356,31 +355,35 @@ def test_a_server_that_dies_while_it_is_written_to_loses_nothing_that_was_acknow
     acknowledged, doubtful = [], []
     enough = threading.Event()
 
-    def writes(number):
-        with closing(Store.open(address, busy_ms=60_000)) as own:
-            for turn in range(10**6):
-                amount = number + turn / 1e6
-                try:
-                    with own.unit_of_work("Pour") as work:
-                        work.append(bottle, "pour", amount)
-                        work.append(bottle, "correct", -amount)
-                except WrittenOrNot:
-                    doubtful.append(amount)
-                    return
-                except UserError:
-                    return
-                acknowledged.append(amount)
-                if len(acknowledged) > 12:
-                    enough.set()
+    def writes(own, number):
+        for turn in range(10**6):
+            amount = number + turn / 1e6
+            try:
+                with own.unit_of_work("Pour") as work:
+                    work.append(bottle, "pour", amount)
+                    work.append(bottle, "correct", -amount)
+            except WrittenOrNot:
+                doubtful.append(amount)
+                return
+            except UserError:
+                return
+            acknowledged.append(amount)
+            if len(acknowledged) > 12:
+                enough.set()
 
-    threads = [threading.Thread(target=writes, args=(number,)) for number in (1, 2, 3, 4)]
+    writers = [Store.open(address, busy_ms=60_000) for _ in range(4)]
+    threads = [
+        threading.Thread(target=writes, args=(own, number))
+        for number, own in enumerate(writers, start=1)
+    ]
     for each in threads:
         each.start()
     assert enough.wait(servers.PATIENCE_S)
     own_server.stop("immediate")
     own_server.start()
-    for each in threads:
-        each.join()
+    for own, thread in zip(writers, threads, strict=True):
+        thread.join()
+        own.close()
     with store.reading() as connection:  # connected again by itself
         entries = entries_of(connection, bottle)
     written = [each.amount for each in entries[1:]]
