@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
+import os
+import signal
+import subprocess
+import sys
 import threading
 from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
 
 import pytest
 from sqlalchemy import select, text
@@ -306,6 +311,27 @@ def test_what_postgresql_cannot_keep_is_refused_in_a_sentence(team_store):
     with cannot, team_store.unit_of_work("Name") as work:
         work.insert("product", [Label("nul\0", "", "gin", 700.0)])
     assert rows(team_store) == before
+
+
+KILLED = """
+import os, signal, sys
+from barkeep.store.store import Store
+with Store.open(sys.argv[1], new=False).unit_of_work("Killed") as work:
+    work.append(1, "pour", 60.0)
+    print("written", flush=True)
+    os.kill(os.getpid(), signal.SIGKILL)
+"""
+
+
+def test_a_killed_process_leaves_nothing_of_its_change_and_nobody_waits_for_it(team_store, address):
+    before, version = rows(team_store), team_store.data_version()
+    env = {**os.environ, "PYTHONPATH": str(Path(__file__).resolve().parents[2])}
+    command = [sys.executable, "-c", KILLED, address]
+    child = subprocess.run(command, env=env, capture_output=True, text=True, check=False)
+    assert (child.stdout, child.returncode) == ("written\n", -signal.SIGKILL), child.stderr
+    assert (rows(team_store), team_store.data_version()) == (before, version)
+    with team_store.unit_of_work("Next") as work:
+        work.append(1, "pour", 1.0)
 
 
 # Copied
