@@ -230,9 +230,7 @@ def safety_in_words(bar: Bar | None) -> str:
 
 def last_end_in_words(opened: datetime, log: Path, bar: At) -> str:
     """What is told at the start after a window over a bar that was never closed."""
-    checked = (
-        "The file was checked as it was opened now, and is sound: all that was saved is in it."
-    )
+    checked = "The file was checked as it was opened now, and is sound: all that was saved is in it"
     if is_on_a_server(bar):
         checked = "All that was saved is on the server; Bar ▸ Check this bar looks it over"
     stacks = log.with_suffix(".stack")
