@@ -144,11 +144,8 @@ def _widen_images(
 
 _IMAGES = lying_table(
     "action_image",
-    lying_column("action_id"),
-    lying_column("position"),
-    lying_column("record"),
-    lying_column("before", JSON(none_as_null=True)),
-    lying_column("after", JSON(none_as_null=True)),
+    *map(lying_column, ("action_id", "position", "record")),
+    *(lying_column(name, JSON(none_as_null=True)) for name in ("before", "after")),
 )
 """What undo remembers, as it has lain since the first schema."""
 

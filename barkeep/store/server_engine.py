@@ -102,9 +102,8 @@ def _preparing(schema: str, busy_ms: int) -> Any:
 
     def prepare(connection: Any, _record: object) -> None:
         try:
-            connection.autocommit = True  # else a rollback would take this back as well
             connection.execute(f"SELECT {said}", values)
-            connection.autocommit = False
+            connection.commit()  # else the first rollback would take this back as well
         except Exception as error:  # nobody else closes what has hardly been opened
             connection.close()
             raise OperationalError(None, None, error) from error

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from contextlib import ExitStack
+from contextlib import ExitStack, contextmanager
 from dataclasses import replace
 
 import pytest
@@ -10,6 +10,7 @@ import pytest
 from barkeep.application.bar import Bar
 from barkeep.application.stale import ChangedSince
 from barkeep.store.place import place_of
+from barkeep.store.refusals import WrittenNotRead
 from tests.application.conftest import NOON, gin_draft, plough, small_knowledge
 
 
@@ -57,3 +58,23 @@ def test_each_learns_of_the_other_and_of_an_older_state_that_is_put_back(hands, 
     assert (mine.follow(), theirs.follow()) == ("restored", "restored")
     assert mine.snapshot.products == theirs.snapshot.products == ()
     assert mine.next_step("undo") is None
+
+
+def test_what_is_written_as_the_server_goes_away_is_said_to_be_written(own_server, monkeypatch):
+    with Bar.open(own_server.new_bar(), small_knowledge(), lambda: NOON, new=True) as bar:
+        product = bar.inventory.add_product(gin_draft()).value
+        place = bar._session.store.place
+        writing = place.writing
+
+        @contextmanager
+        def written_just_in_time():
+            with writing() as connection:
+                yield connection
+            own_server.stop("immediate")
+
+        monkeypatch.setattr(place, "writing", written_just_in_time)
+        with pytest.raises(WrittenNotRead, match=r"is written, but .* cannot be reached just now"):
+            bar.inventory.receive(product.id)
+        assert bar.follow() == "away" and bar.snapshot.bottles == ()
+        own_server.start()
+        assert bar.follow() == "written" and len(bar.snapshot.bottles) == 1

@@ -365,15 +365,6 @@ def test_a_bar_goes_into_a_file_and_back_with_all_that_undo_remembers(team_store
 # The server goes away
 
 
-@pytest.fixture(scope="module")
-def own_server():
-    """A server that may be stopped."""
-    if servers.programs() is None:
-        pytest.skip(servers.NOT_HERE)
-    with servers.own() as mine:
-        yield mine
-
-
 def test_a_server_that_dies_while_it_is_written_to_loses_nothing_that_was_acknowledged(own_server):
     address = own_server.new_bar()
     store = Store.open(address, new=True)

@@ -44,43 +44,42 @@ def rename(address, name):
         other.settings.change(replace(other.snapshot.settings, name=name))
 
 
-def test_it_follows_others_and_a_server_that_goes_and_comes_back(desktop, sample_bar, qtbot):
-    if servers.programs() is None:
-        pytest.skip(servers.NOT_HERE)
-    with servers.own() as server:
-        server.run(f"GRANT CREATE ON DATABASE bars TO {servers.LOCKED}", "bars")
-        bare = server.as_user(servers.LOCKED).new_bar()
-        address = bare.replace("@", f":{servers.PASSWORD}@")
-        place_of(address).put_in_place(sample_bar)
-        assert desktop.start(address)
-        window, name = shown_by(desktop, qtbot), read_address(address).name
-        assert window.windowTitle() == f"{window.bar.snapshot.settings.name} ({name}) – barkeep"
-        assert window.saved.toolTip() == f"Every change is in {name} at once"
-        assert servers.PASSWORD not in name
+def test_it_follows_others_and_a_server_that_goes_and_comes_back(
+    desktop, own_server, sample_bar, qtbot
+):
+    server = own_server
+    server.run(f"GRANT CREATE ON DATABASE bars TO {servers.LOCKED}", "bars")
+    bare = server.as_user(servers.LOCKED).new_bar()
+    address = bare.replace("@", f":{servers.PASSWORD}@")
+    place_of(address).put_in_place(sample_bar)
+    assert desktop.start(address)
+    window, name = shown_by(desktop, qtbot), read_address(address).name
+    assert window.windowTitle() == f"{window.bar.snapshot.settings.name} ({name}) – barkeep"
+    assert window.saved.toolTip() == f"Every change is in {name} at once"
+    assert servers.PASSWORD not in name
 
-        rename(address, "Renamed elsewhere")
-        qtbot.waitUntil(lambda: window.bar_name.text() == "Renamed elsewhere")
-        assert window.actions_.undo.text() == "&Undo: Change settings"
+    rename(address, "Renamed elsewhere")
+    qtbot.waitUntil(lambda: window.bar_name.text() == "Renamed elsewhere")
+    assert window.actions_.undo.text() == "&Undo: Change settings"
 
-        server.stop("immediate")
-        says(qtbot, window, f"{name} cannot be reached just now.")
-        assert window.saved.text() == "Out of reach"
-        window.current.focus_list()
-        qtbot.keyClick(QApplication.focusWidget(), Keys.Key_Z, Qt.KeyboardModifier.ControlModifier)
-        says(qtbot, window, "cannot be used just now: no connection to the server can be made")
-        assert window.bar_name.text() == "Renamed elsewhere"
+    server.stop("immediate")
+    says(qtbot, window, f"{name} cannot be reached just now.")
+    assert window.saved.text() == "Out of reach"
+    window.current.focus_list()
+    qtbot.keyClick(QApplication.focusWidget(), Keys.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    says(qtbot, window, "cannot be used just now: no connection to the server can be made")
+    assert window.bar_name.text() == "Renamed elsewhere"
 
-        server.start()
-        says(qtbot, window, f"{name} can be reached again.")
-        assert window.saved.text() == "Saved"
-        window.current.focus_list()
-        qtbot.keyClick(QApplication.focusWidget(), Keys.Key_Z, Qt.KeyboardModifier.ControlModifier)
-        assert window.toast.text == "Undone: Change settings"
-        with Bar.open(address, new=False) as other:
-            assert other.snapshot == window.bar.snapshot
-        kept = [each for each in desktop.state.folder.rglob("*") if each.is_file()]
-        assert kept and not any(servers.PASSWORD.encode() in each.read_bytes() for each in kept)
-        desktop._close()
+    server.start()
+    says(qtbot, window, f"{name} can be reached again.")
+    assert window.saved.text() == "Saved"
+    window.current.focus_list()
+    qtbot.keyClick(QApplication.focusWidget(), Keys.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert window.toast.text == "Undone: Change settings"
+    with Bar.open(address, new=False) as other:
+        assert other.snapshot == window.bar.snapshot
+    kept = [each for each in desktop.state.folder.rglob("*") if each.is_file()]
+    assert kept and not any(servers.PASSWORD.encode() in each.read_bytes() for each in kept)
 
 
 def press_alt(qtbot, window, *keys):
