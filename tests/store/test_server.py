@@ -57,10 +57,12 @@ def team_store(address):
 def by_hand(store, *statements):
     """What somebody does to the database who owns it as the team does."""
     engine = make_engine(store.at, 2000)
-    with engine.begin() as connection:
-        for each in statements:
-            connection.execute(text(each))
-    engine.dispose()
+    try:
+        with engine.begin() as connection:
+            for each in statements:
+                connection.execute(text(each))
+    finally:
+        engine.dispose()
 
 
 # Opened and begun
