@@ -313,8 +313,8 @@ def test_any_order_of_changes_undo_redo_and_restarts_on_a_server(server):
             return server.new_bar()
 
     few = settings(
-        max_examples=100 if EVERYTHING else 4,
-        stateful_step_count=20,
+        max_examples=100 if EVERYTHING else 3,
+        stateful_step_count=15,
         suppress_health_check=[HealthCheck.too_slow],
     )
     run_state_machine_as_test(OnAServer, settings=few)
