@@ -74,6 +74,15 @@ def server():
     return found
 
 
+@pytest.fixture(scope="session")
+def own_server():
+    """A server that a test may stop, and starts again."""
+    if servers.programs() is None:
+        pytest.skip(servers.NOT_HERE)
+    with servers.own() as mine:
+        yield mine
+
+
 @pytest.fixture
 def engine(request):
     """What keeps the bar of a test: *sqlite*, or what `on_both` says."""

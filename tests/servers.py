@@ -19,6 +19,8 @@ from itertools import count
 from pathlib import Path
 from uuid import uuid4
 
+import pytest
+
 NAMED = "BARKEEP_TEST_POSTGRESQL"
 FOLDER = "BARKEEP_TESTS_SERVER"
 """Where the server of this run is, or will be once the first test asks for it."""
@@ -27,7 +29,12 @@ NOT_HERE = (
     f"there is no PostgreSQL here: install Debian's package postgresql, or name a server by {NAMED}"
 )
 
-ADMIN, TEAM, LOCKED, PASSWORD = "keeper", "team", "locked", "n0t-t0-be-sh0wn"
+ADMIN, TEAM, LOOKER, LOCKED = "keeper", "team", "looker", "locked"
+PASSWORD = "n0t-t0-be-sh0wn"
+"""Of the one user who needs one."""
+
+PATIENCE_S = 120
+"""How long a test waits for what must come, before it fails."""
 
 _WHO_MAY = f"local all {LOCKED} scram-sha-256\nlocal all all trust\n"
 _SETTINGS = {
@@ -60,7 +67,9 @@ class Server:
         return f"{self.address}{joiner}schema={schema}{more}"
 
     def as_user(self, user: str) -> Server:
-        """The same, for another user."""
+        """The same, for another user of the server."""
+        if self.folder is None:
+            pytest.skip("another's server has none of our users")
         return Server(self.address.replace(f"//{TEAM}@", f"//{user}@"), self.folder)
 
     def stop(self, how: str = "fast") -> None:
@@ -134,9 +143,11 @@ def begin(folder: Path) -> Server:
     (folder / "data" / "pg_hba.conf").write_text(_WHO_MAY)
     server = Server(_address(folder), folder)
     server.start()
-    for user in (f"{TEAM} LOGIN", f"{LOCKED} LOGIN PASSWORD '{PASSWORD}'"):
+    for user in (f"{TEAM} LOGIN", f"{LOOKER} LOGIN", f"{LOCKED} LOGIN PASSWORD '{PASSWORD}'"):
         server.run(f"CREATE ROLE {user} NOSUPERUSER")
-    server.run(f"CREATE DATABASE bars OWNER {TEAM}")
+    # Not in the order of letters' numbers, as on most people's servers.
+    of_language = "LOCALE_PROVIDER icu ICU_LOCALE 'en-US' TEMPLATE template0"
+    server.run(f"CREATE DATABASE bars OWNER {TEAM} {of_language}")
     return server
 
 

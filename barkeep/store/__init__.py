@@ -1,1 +1,1 @@
-"""The only SQL: one bar in one SQLite file, written all or nothing."""
+"""The only SQL: one bar in a SQLite file or on a PostgreSQL server, written all or nothing."""

@@ -44,7 +44,7 @@ class ServerAddress:
         'postgresql://ada@cellar/bars?schema=upstairs'
         """
         user = f"{quote(self.user, safe='')}@" if self.user else ""
-        host = f"[{self.host}]" if ":" in self.host else self.host
+        host = f"[{self.host}]" if ":" in self.host else quote(self.host, safe="")
         port = f":{self.port}" if self.port else ""
         shown = [each for each in self.options if each[0] in _SHOWN]
         if self.schema != USUAL_SCHEMA:
@@ -79,7 +79,7 @@ def read_address(text: str) -> ServerAddress:
     try:
         parts = urlsplit(text)
         found = parse_qsl(parts.query, keep_blank_values=True, strict_parsing=bool(parts.query))
-        host, port = unquote(parts.hostname or ""), parts.port
+        host, port = _host_of(parts.netloc), parts.port
         is_odd = parts.fragment or "/" in parts.path[1:] or any("@" in name for name, _ in found)
         if is_odd or parts.scheme.casefold() not in SCHEMES:
             raise ValueError(text)
@@ -101,6 +101,12 @@ def read_address(text: str) -> ServerAddress:
     if not schema:
         raise UnreadableFile(address.name, "it names no schema")
     return address
+
+
+def _host_of(netloc: str) -> str:
+    """The host with its letters as they are: it may be a folder with a socket in it."""
+    host = netloc.rpartition("@")[2]
+    return host[1:].partition("]")[0] if host[:1] == "[" else unquote(host.partition(":")[0])
 
 
 def without_secrets(word: str) -> str:

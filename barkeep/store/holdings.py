@@ -64,7 +64,14 @@ def read_holdings(connection: Connection) -> Holdings:
     done = select(action.c.at, action.c.label).where(action.c.state != "undone")
     newest = connection.execute(done.order_by(action.c.id.desc()).limit(1)).first()
     changed, last = newest or (None, "")
-    return Holdings(bottles, products, specs, shoots, changed, last)
+    return Holdings(
+        bottles=bottles,
+        products=products,
+        specs=specs,
+        shoots=shoots,
+        changed=changed,
+        last=last,
+    )
 
 
 def _read(file: sqlite3.Connection) -> Holdings:

@@ -8,10 +8,12 @@ file as it was before that step.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from json import dumps, loads
 from pathlib import Path
+from typing import Any
 
-from sqlalchemy import Connection, Engine
+from sqlalchemy import JSON, Connection, Engine, select, update
+from sqlalchemy import column as lying_column
+from sqlalchemy import table as lying_table
 from sqlalchemy.exc import OperationalError
 
 from barkeep.errors import NewerBar, UnreadableFile
@@ -130,28 +132,35 @@ def _widen_images(
     Without them a remembered record equals none in the file, and undo would
     take it for changed in another way.
     """
-    found = connection.exec_driver_sql(
-        'SELECT action_id, position, "before", "after" FROM action_image WHERE record = ?',
-        (record,),
-    )
-    for action_id, position, *images in found.fetchall():
-        wider = [_wider(image, added, added_to_lines or {}) for image in images]
-        connection.exec_driver_sql(
-            'UPDATE action_image SET "before" = ?, "after" = ? '
-            "WHERE action_id = ? AND position = ?",
-            (*wider, action_id, position),
-        )
+    images = select(*_IMAGES.columns).where(_IMAGES.c.record == record)
+    for row in connection.execute(images).all():
+        wider = {
+            name: _wider(getattr(row, name), added, added_to_lines or {})
+            for name in ("before", "after")
+        }
+        its = (_IMAGES.c.action_id == row.action_id, _IMAGES.c.position == row.position)
+        connection.execute(update(_IMAGES).where(*its).values(wider))
+
+
+_IMAGES = lying_table(
+    "action_image",
+    *map(lying_column, ("action_id", "position", "record")),
+    *(lying_column(name, JSON(none_as_null=True)) for name in ("before", "after")),
+)
+"""What undo remembers, as it has lain since the first schema."""
 
 
 def _wider(
-    image: str | None, added: Mapping[str, object], added_to_lines: Mapping[str, object]
-) -> str | None:
+    image: Mapping[str, Any] | None,
+    added: Mapping[str, object],
+    added_to_lines: Mapping[str, object],
+) -> Mapping[str, object] | None:
     if image is None:
         return None
-    row = {**loads(image), **added}
+    row = {**image, **added}
     if added_to_lines:
         row["lines"] = [{**line, **added_to_lines} for line in row["lines"]]
-    return dumps(row)
+    return row
 
 
 STEPS: tuple[Step, ...] = (

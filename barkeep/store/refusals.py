@@ -44,6 +44,7 @@ class OutOfReach(UserError):
 
     file: str
     short = "cannot be reached"
+    says = "{file} cannot be reached just now, and nothing was changed."
 
 
 class NoServer(OutOfReach):

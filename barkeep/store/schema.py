@@ -1,8 +1,8 @@
 """The tables of one bar, as SQLAlchemy Core metadata.
 
 Nothing that the user made is deleted: products, bottles, specs, trials and shoots are hidden.
-Ledger rows are only ever added, which SQLite's triggers below hold to. Types
-and constraints are those PostgreSQL has too.
+Ledger rows are only ever added, which SQLite's triggers below hold to, and those in
+`server_tables`. Types and constraints are those PostgreSQL has too.
 """
 
 from __future__ import annotations

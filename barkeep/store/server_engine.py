@@ -8,7 +8,7 @@ from contextlib import contextmanager
 from typing import Any
 
 from sqlalchemy import URL, Connection, Engine, create_engine, event
-from sqlalchemy.exc import DBAPIError
+from sqlalchemy.exc import DBAPIError, OperationalError
 
 from barkeep.errors import UnreadableFile
 from barkeep.store.address import ServerAddress
@@ -64,6 +64,7 @@ def make_engine(address: ServerAddress, busy_ms: int) -> Engine:
         engine = create_engine(
             url,
             isolation_level="REPEATABLE READ",
+            use_native_hstore=False,  # no bar has such, and it would be asked for each time
             pool_pre_ping=True,  # a server that was started anew is met again by itself
             connect_args=given | dict(address.options),
         )
@@ -100,9 +101,12 @@ def _preparing(schema: str, busy_ms: int) -> Any:
     values = [word for pair in wanted.items() for word in pair]
 
     def prepare(connection: Any, _record: object) -> None:
-        connection.autocommit = True  # else a rollback would take this back as well
-        connection.execute(f"SELECT {said}", values)
-        connection.autocommit = False
+        try:
+            connection.execute(f"SELECT {said}", values)
+            connection.commit()  # else the first rollback would take this back as well
+        except Exception as error:  # nobody else closes what has hardly been opened
+            connection.close()
+            raise OperationalError(None, None, error) from error
 
     return prepare
 

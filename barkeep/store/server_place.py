@@ -115,17 +115,8 @@ class ServerPlace:
     @contextmanager
     def writing(self) -> Iterator[Connection]:
         """A connection whose writes are committed at the end, or none of them."""
-        with (
-            self._told(),
-            self._used() as engine,
-            to_write(engine.connect()) as connection,
-            connection.begin() as change,
-        ):
+        with self._changing() as connection:
             yield connection
-            there, known = server_tables.count_this_change(connection), schema_number()
-            if there != known:  # another barkeep has upgraded it since it was opened here
-                raise NewerBar(self.name, there, known)
-            self._commit(engine, connection, change)
         self._own += 1
 
     def data_version(self) -> int:
@@ -197,20 +188,13 @@ class ServerPlace:
         """Make the bar hold what a file holds, all of it or nothing; others see it at once."""
         source = file_engine(ready)
         try:
-            with (
-                source.connect() as filled,
-                self._told(),
-                self._used() as engine,
-                to_write(engine.connect()) as connection,
-                connection.begin(),
-            ):
+            with source.connect() as filled, self._changing() as connection:
                 found = server_tables.look(connection, self.at.schema)
                 if found.header is None:
                     self._begin(connection, make_schema=not found.is_there)
                 server_tables.empty(connection)
                 copy_rows(filled, connection)
                 server_tables.number_on(connection)
-                server_tables.count_this_change(connection)
         finally:
             source.dispose()
 
@@ -287,9 +271,23 @@ class ServerPlace:
                 f'for that user: CREATE SCHEMA "{schema}" AUTHORIZATION "{self.at.user or "…"}"',
             ) from None
 
-    def _commit(self, engine: Engine, connection: Connection, change: RootTransaction) -> None:
+    @contextmanager
+    def _changing(self) -> Iterator[Connection]:
+        """One change, which is counted."""
+        with (
+            self._told(),
+            self._used() as engine,
+            to_write(engine.connect()) as connection,
+            connection.begin() as change,
+        ):
+            yield connection
+            there, number = server_tables.count_this_change(connection)
+            if there != schema_number():  # another barkeep has upgraded it since it was opened
+                raise NewerBar(self.name, there, schema_number())
+            self._commit(engine, change, number)
+
+    def _commit(self, engine: Engine, change: RootTransaction, number: int) -> None:
         """Commit; where the connection breaks just then, find out whether that was done."""
-        number = connection.exec_driver_sql("SELECT txid_current()").scalar_one()
         try:
             change.commit()
         except DBAPIError as error:

@@ -67,7 +67,7 @@ def look(connection: Connection, schema: str) -> Found:
     if columns and not is_foreign:
         found = connection.execute(select(_HEADER, _MAY_INSERT)).first()
         is_foreign = found is None or found[0] != APPLICATION_ID
-        header = FileHeader(*found[:2]) if found else None
+        header = FileHeader(*found[:2]) if found else FileHeader(0, 0)
         may_be_written = bool(found and found[-1]) and not takes_nothing
     elif is_foreign:
         header = FileHeader(0, 0)
@@ -128,10 +128,14 @@ def changes_so_far(connection: Connection) -> int:
     return int(connection.execute(select(_HEADER.c.changes)).scalar_one())
 
 
-def count_this_change(connection: Connection) -> int:
-    """Count one more change; the schema that the tables have, which may be a newer one by now."""
+def count_this_change(connection: Connection) -> tuple[int, int]:
+    """Count one more change; which schema the tables have by now, and the change's own number.
+
+    By that the server can be asked what became of it.
+    """
     more = _HEADER.update().values(changes=_HEADER.c.changes + 1)
-    return int(connection.execute(more.returning(_HEADER.c.schema_number)).scalar_one())
+    found = connection.execute(more.returning(_HEADER.c.schema_number, func.txid_current())).one()
+    return int(found[0]), int(found[1])
 
 
 def empty(connection: Connection) -> None:

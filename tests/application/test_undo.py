@@ -12,7 +12,13 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
-from hypothesis.stateful import RuleBasedStateMachine, invariant, precondition, rule
+from hypothesis.stateful import (
+    RuleBasedStateMachine,
+    invariant,
+    precondition,
+    rule,
+    run_state_machine_as_test,
+)
 
 from barkeep.application.bar import Bar
 from barkeep.domain.bar.shoots import Shoot, ShootDrink
@@ -24,6 +30,7 @@ from barkeep.domain.shoots.log import LogSheet
 from barkeep.errors import NothingToUndo, UserError
 from barkeep.store.refusals import CannotUndo
 from tests.application.conftest import NOON, gin_draft, plough, small_knowledge
+from tests.how_much import EVERYTHING
 
 
 def picture(bar):
@@ -183,7 +190,7 @@ class UndoMachine(RuleBasedStateMachine):
     def __init__(self) -> None:
         super().__init__()
         self.folder = tempfile.TemporaryDirectory()
-        self.file = Path(self.folder.name) / "bar"
+        self.location = self.begun_at()
         self.knowledge = small_knowledge()
         self.bar = self.opened()
         product = self.bar.inventory.add_product(gin_draft()).value
@@ -192,8 +199,11 @@ class UndoMachine(RuleBasedStateMachine):
         self.past = [picture(self.bar)]
         self.future: list[object] = []
 
+    def begun_at(self) -> Path | str:
+        return Path(self.folder.name) / "bar"
+
     def opened(self) -> Bar:
-        return Bar.open(self.file, self.knowledge, lambda: NOON)
+        return Bar.open(self.location, self.knowledge, lambda: NOON)
 
     def tried(self, use_case, *args):
         """Run a use case; a refusal must leave everything as it was."""
@@ -256,6 +266,21 @@ class UndoMachine(RuleBasedStateMachine):
         self.bar.close()
         self.bar = self.opened()
 
+    @rule(bottle=bottles, amount=amounts)
+    def pour_elsewhere(self, bottle, amount):
+        """Another session writes, and this one follows it."""
+        with self.opened() as other:
+            try:
+                written = other.inventory.pour(bottle, amount).changes
+            except UserError:
+                written = None
+            theirs = picture(other)
+        assert self.bar.follow() == ("written" if written else "same")
+        assert picture(self.bar) == theirs
+        if written:
+            self.past.append(theirs)
+            self.future.clear()
+
     @invariant()
     def the_bar_is_as_it_was_at_this_point(self):
         assert picture(self.bar) == self.past[-1]
@@ -280,6 +305,49 @@ TestUndoMachine.settings = settings(
     deadline=None,
     suppress_health_check=[HealthCheck.too_slow],
 )
+
+
+def test_any_order_of_changes_undo_redo_and_restarts_on_a_server(server):
+    class OnAServer(UndoMachine):
+        def begun_at(self):
+            return server.new_bar()
+
+    few = settings(
+        max_examples=100 if EVERYTHING else 3,
+        stateful_step_count=15,
+        suppress_health_check=[HealthCheck.too_slow],
+    )
+    run_state_machine_as_test(OnAServer, settings=few)
+
+
+def test_every_action_on_a_server_is_undone_and_redone_across_restarts(server):
+    """One after the other over one bar, which each leaves as it was."""
+    address, known = server.new_bar(), small_knowledge()
+
+    def reopened():
+        return Bar.open(address, known, lambda: NOON)
+
+    with reopened() as first:
+        product = first.inventory.add_product(gin_draft()).value
+        for _ in range(2):
+            first.inventory.receive(product.id)
+        first.specs.add([plough()])
+        first.knowledge.add_stand_in(StandIn("sweet-vermouth", "bourbon", 0.3, 1.0, "a last"))
+        first.shoots.add(night_train(first))
+        before = picture(first)
+    for name, act in ACTIONS.items():
+        with reopened() as bar:
+            done, after = act(bar), picture(bar)
+            assert after != before and bar.undo_label == done.label, name
+        with reopened() as later:
+            assert picture(later) == after
+            undone = later.undo()
+            assert (undone.label, undone.changes) == (done.label, done.changes)
+            assert picture(later) == before and later.redo_label == done.label
+            later.redo()
+            assert picture(later) == after
+            later.undo()
+            assert picture(later) == before
 
 
 def test_labels_survive_a_restart_in_order(bar, gin, reopen):

@@ -125,14 +125,18 @@ def _offers(
     if isinstance(error, OutOfReach):
         offers.append(("&Try again", partial(Wanted, wanted.location, new=wanted.new)))
     offers.append(("&Open another bar…", _choose))
-    offers.append(("Open one on a &server…", partial(_choose_server, wanted)))
+    if _is_on_a_server(wanted):
+        offers.append(("Open one on a &server…", partial(_choose_server, wanted)))
     return offers
 
 
 def _begin_there(error: NoBarThere, wanted: Wanted) -> Wanted:
     """A new bar where none was; of an address, as it was given: no error holds its password."""
-    is_on_server = wanted.location is not None and is_on_a_server(wanted.location)
-    return Wanted(wanted.location if is_on_server else error.file, new=True)
+    return Wanted(wanted.location if _is_on_a_server(wanted) else error.file, new=True)
+
+
+def _is_on_a_server(wanted: Wanted) -> bool:
+    return wanted.location is not None and is_on_a_server(wanted.location)
 
 
 def _choose_server(wanted: Wanted) -> Wanted | None:

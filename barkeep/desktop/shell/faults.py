@@ -26,6 +26,7 @@ from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.errors import UserError
+from barkeep.store.address import At, is_on_a_server
 
 if TYPE_CHECKING:  # the window is painted before a bar can be opened
     from barkeep.application.bar import Bar
@@ -223,16 +224,19 @@ def safety_in_words(bar: Bar | None) -> str:
             "Your bar was checked just now, and something is wrong with it. Back it up before "
             f"anything else. {' '.join(findings)}"
         )
-    return "Your bar was checked just now: its file is sound, and all that was saved is in it."
+    kept = "database" if is_on_a_server(bar.at) else "file"
+    return f"Your bar was checked just now: its {kept} is sound, and all that was saved is in it."
 
 
-def last_end_in_words(opened: datetime, log: Path) -> str:
-    """What is told at the start after a window that was never closed."""
+def last_end_in_words(opened: datetime, log: Path, bar: At) -> str:
+    """What is told at the start after a window over a bar that was never closed."""
+    checked = "The file was checked as it was opened now, and is sound: all that was saved is in it"
+    if is_on_a_server(bar):
+        checked = "All that was saved is on the server; Bar ▸ Check this bar looks it over"
     stacks = log.with_suffix(".stack")
     said = (
         f"The window that was opened on {opened:%Y-%m-%d at %H:%M} was not closed but ended, as "
-        "by a crash or a power cut. The file was checked as it was opened now, and is sound: all "
-        "that was saved is in it."
+        f"by a crash or a power cut. {checked}."
     )
     with suppress(OSError):
         found = stacks.stat()

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 from pathlib import Path
+from time import monotonic
 
 from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
@@ -19,6 +20,8 @@ from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.domain.bar.changes import EVERYTHING
 
 EVERY_MS = 1000
+RESTS = 20
+"""A server that does not answer holds the window, and is asked again after so many times that."""
 GONE = (
     "{file} is gone: it was deleted, moved or renamed. What is shown was read before that, and "
     "nothing can be written to it."
@@ -69,8 +72,11 @@ class Following(QObject):
         Where that cannot be found out, it is said once and not each second.
         """
         bar, refuse = self._context.bar, self._context.refuse
+        began = monotonic()
         if not run_operation(self._parent, bar.follow, self._tell, refuse):
             self.stop()
+        took_ms = 1000 * (monotonic() - began) if self._last == "away" else 0
+        self._timer.setInterval(max(EVERY_MS, int(RESTS * took_ms)))
 
     def _tell(self, now: Followed) -> None:
         before, self._last = self._last, now if now in ("gone", "replaced", "away") else "same"

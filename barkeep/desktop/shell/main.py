@@ -246,7 +246,7 @@ class Desktop(QObject):
             self._give_up(one)
             raise
         if one.ended is not None:
-            window.told_first = last_end_in_words(one.ended, self.faults.log)
+            window.told_first = last_end_in_words(one.ended, self.faults.log, bar.at)
             one.ended = None
         window.first_shown.connect(lambda: QTimer.singleShot(0, self._warm_up_when_idle))
         window.theme_chosen.connect(self._keep_theme)
