@@ -68,8 +68,7 @@ class Server:
 
     def as_user(self, user: str) -> Server:
         """The same, for another user of the server."""
-        if self.folder is None:
-            pytest.skip("another's server has none of our users")
+        assert self._folder
         return Server(self.address.replace(f"//{TEAM}@", f"//{user}@"), self.folder)
 
     def stop(self, how: str = "fast") -> None:
@@ -91,7 +90,8 @@ class Server:
 
     @property
     def _folder(self) -> Path:
-        assert self.folder is not None
+        if self.folder is None:
+            pytest.skip(f"the server that {NAMED} names has none of our users, and is not stopped")
         return self.folder
 
 

@@ -169,9 +169,10 @@ def test_an_upgrade_runs_once_though_several_open_at_once(team_store):
 
 
 def test_an_older_bar_that_may_only_be_looked_at_is_refused(server, team_store):
+    looker = server.as_user("looker")
     by_hand(team_store, *OLDER, *looking_allowed(team_store))
     with pytest.raises(UnreadableFile, match="of an older barkeep, and may only be looked at"):
-        Store.open(server.as_user("looker").bar(team_store.at.schema))
+        Store.open(looker.bar(team_store.at.schema))
 
 
 def test_a_bar_that_another_barkeep_upgraded_meanwhile_takes_nothing_from_this_one(team_store):
@@ -215,8 +216,9 @@ def looking_allowed(store):
 
 
 def test_a_user_who_may_only_look_opens_it_to_be_looked_at(server, team_store):
+    looker = server.as_user("looker")
     by_hand(team_store, *looking_allowed(team_store))
-    looking = Store.open(server.as_user("looker").bar(team_store.at.schema))
+    looking = Store.open(looker.bar(team_store.at.schema))
     assert looking.is_read_only and rows(looking) == rows(team_store)
     with pytest.raises(ReadOnlyBar), looking.unit_of_work("Pour") as work:
         work.append(1, "pour", 1.0)
