@@ -7,10 +7,12 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from barkeep.application.bar import Bar
+from barkeep.application.findings import said_of
 from barkeep.application.likely_bars import with_likely
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.phrases import counted
 from barkeep.errors import spoken_list
+from barkeep.store import opening
 from barkeep.store.checking import check_file
 from barkeep.store.connection import local_path
 from barkeep.store.refusals import NoBarThere
@@ -54,12 +56,14 @@ class Checked:
     """What was found wrong with a bar's file, in sentences, and whether it can be opened.
 
     `saveable` is what of a bar that cannot be opened can be saved, None for one that can.
+    One that `may_be_taken` can be as it is, but barkeep did not write it so.
     """
 
     file: Path
     findings: tuple[str, ...]
     opens: bool
     saveable: Saveable | None = None
+    may_be_taken: bool = False
 
 
 def check(location: str | Path, knowledge: Knowledge | None = None) -> Checked:
@@ -74,8 +78,10 @@ def check(location: str | Path, knowledge: Knowledge | None = None) -> Checked:
     except NoBarThere as none:
         raise with_likely(none) from None
     if looked.faults:
-        said = tuple(f"The file is damaged: {each}." for each in looked.faults)
-        return Checked(path, said, False, _told(what_can_be_saved(path)))
+        said = tuple(map(said_of, looked.faults))
+        may_be_taken = all(each.foreign for each in looked.faults)
+        saveable = _told(what_can_be_saved(path))
+        return Checked(path, said, False, saveable, may_be_taken=may_be_taken)
     if looked.is_older:
         return Checked(path, (), True)
     with Bar.open(path, knowledge) as bar:
@@ -88,6 +94,18 @@ def save(location: str | Path, target: str | Path) -> Saveable:
     Raises what `check` does, and `CannotWrite` where the target exists or cannot be written.
     """
     return _told(save_what_can_be(local_path(location), Path(target).expanduser().absolute()))
+
+
+def take_as_it_is(location: str | Path) -> tuple[str, ...]:
+    """Make a bar's own what something else has changed in it; in sentences what that was.
+
+    Raises `DamagedBar` where more than that is wrong with it, and what `check` does.
+    """
+    path = local_path(location)
+    try:
+        return tuple(f"{each}." for each in opening.take_as_it_is(path))
+    except NoBarThere as none:
+        raise with_likely(none) from None
 
 
 def _told(found: Salvage) -> Saveable:

@@ -11,14 +11,15 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.bottles.taring import HEAVIEST_G_PER_ML, LIGHTEST_G_PER_ML
 from barkeep.store.bottles import read_bottles
+from barkeep.store.faults import Fault
 from barkeep.store.knowledge import read_own_ingredients
 
 
 def findings(session: Session) -> Iterator[str]:
     """Everything that is wrong, the worst first; nothing for a sound bar."""
     faults = session.store.faults()
-    yield from (f"The file is damaged: {fault}." for fault in faults)
-    if faults:
+    yield from map(said_of, faults)
+    if not all(each.foreign for each in faults):
         return  # what it means cannot be told before
     with session.store.reading() as connection:
         written, own = read_bottles(connection), read_own_ingredients(connection)
@@ -32,6 +33,12 @@ def findings(session: Session) -> Iterator[str]:
     yield from _of_references(bar)
     known = session.shipped.tree.ingredients.keys() | {each.key for each in own}
     yield from _of_strangers(bar.knowledge.tree.ingredients.keys() - known)
+
+
+def said_of(fault: Fault) -> str:
+    """What is wrong with the file of a bar, as a sentence."""
+    what = "Damage or another program changed it" if fault.foreign else "The file is damaged"
+    return f"{what}: {fault}."
 
 
 def _of_bottle(bottle: Bottle) -> Iterator[str]:

@@ -16,11 +16,11 @@ from barkeep.domain.phrases import counted
 from barkeep.errors import UnreadableFile, UserError, spoken_list
 from barkeep.store.backup import (
     copy_into,
-    faults_of,
     keep_as_it_is,
     name_to_be,
     put_in_place,
 )
+from barkeep.store.checking import check_file
 from barkeep.store.connection import local_path
 from barkeep.store.holdings import Holdings, holdings_of
 from barkeep.store.looking import is_read_only
@@ -144,7 +144,7 @@ def newest_good(bar: Path) -> KeptBackup | None:
     """The newest backup that is sound, None where there is none."""
     for path, at, why in _newest_first(bar):
         found = _looked_at(path, at, why)
-        if found.holds is not None and why != "unreadable" and not faults_of(path):
+        if found.holds is not None and why != "unreadable" and not check_file(path).faults:
             return found
     return None
 

@@ -34,8 +34,11 @@ T = TypeVar("T")
 
 Subscriber = Callable[[Changes], None]
 
-Followed = Literal["same", "written", "restored", "replaced", "gone", "busy"]
-"""What another program has done to the file: *restored* is put back to an older state."""
+Followed = Literal["same", "written", "restored", "foreign", "replaced", "gone", "busy"]
+"""What another program has done to the file: *restored* is put back to an older state.
+
+What is *foreign* was not written by barkeep.
+"""
 
 _UNREAD = -2
 """No number of a version of the file: all of it is still to be read."""
@@ -184,8 +187,11 @@ class Session:
                     return "same"
                 is_older = known is not None and not self.store.still_holds(known)
                 self._read_all(version)
+                is_foreign = not self.store.fits_its_seal()
         except BarIsBusy:
             return "busy"
+        if is_foreign:
+            return "foreign"
         return "restored" if is_older else "written"
 
     def open_again(self) -> None:

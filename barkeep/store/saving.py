@@ -25,6 +25,7 @@ from barkeep.store.checking import known_header, opened_to_look
 from barkeep.store.connection import raw
 from barkeep.store.faults import Fault
 from barkeep.store.history import begin_here
+from barkeep.store.seal import faults, seal_anew
 from barkeep.store.soundness import ReadRow, rows_of
 from barkeep.store.store import Store
 
@@ -80,7 +81,7 @@ def what_can_be_saved(path: Path) -> Salvage:
     found = Salvage()
     with opened_to_look(path) as file:
         for table in schema.METADATA.sorted_tables:
-            if table is schema.action_image:
+            if table in (schema.action_image, schema.seal):
                 continue
             found.rows[table.name] = {}
             for row in rows_of(file, table):
@@ -88,6 +89,10 @@ def what_can_be_saved(path: Path) -> Salvage:
                     found.lost.append(Lost(row, "what stood there is lost"))
                 else:
                     found.lost.extend(_take(found, table, row))
+        told = {each.fault.table for each in found.lost}
+        for fault in faults(file):
+            if fault.table in found.rows.keys() - told:
+                found.lost.append(Lost(fault, "what stands there is kept as it is"))
     return found
 
 
@@ -120,6 +125,7 @@ def _write(path: Path, found: Salvage) -> None:
                     file.execute(
                         f'INSERT INTO "{name}" ({columns}) VALUES ({places})', tuple(cells.values())
                     )
+            seal_anew(work.connection)
             begin_here(work)
     finally:
         store.close()

@@ -13,7 +13,7 @@ from typing import Literal, Self
 from sqlalchemy import Connection, Engine
 
 from barkeep.errors import UnreadableFile
-from barkeep.store import content, history
+from barkeep.store import content, history, seal
 from barkeep.store.backup import copy_open
 from barkeep.store.checking import check_file, damage_spoken
 from barkeep.store.connection import (
@@ -182,6 +182,11 @@ class Store:
         """A short number for all that is in the bar now; None for a large one."""
         with self.reading() as connection:
             return content.digest(raw(connection))
+
+    def fits_its_seal(self) -> bool:
+        """Whether every row is as barkeep wrote it."""
+        with self.reading() as connection:
+            return seal.fits(raw(connection))
 
     def faults(self) -> tuple[Fault, ...]:
         """What is wrong with the file and what stands in it; nothing in a sound one."""
