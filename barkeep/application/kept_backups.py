@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import time
 import zlib
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
@@ -17,7 +16,6 @@ from barkeep.errors import UnreadableFile, UserError, spoken_list
 from barkeep.store.backup import (
     copy_into,
     keep_as_it_is,
-    name_to_be,
     put_in_place,
 )
 from barkeep.store.checking import check_file
@@ -32,9 +30,6 @@ ELSEWHERE = "kept elsewhere.txt"
 
 BEFORE_UPGRADE = ".before-schema-"
 """In the names of the copies that upgrades leave beside a bar."""
-
-_OLD_S = 86_400.0
-"""An unfinished copy of so many seconds ago is nobody's any more."""
 
 
 class NoSuchBackup(UserError):
@@ -207,7 +202,7 @@ def _all_files(bar: Path) -> Iterator[tuple[Path, datetime, str]]:
             yield path, name.at, name.why
     for path in bar.parent.glob(f"{_literal(bar.name)}{BEFORE_UPGRADE}*"):
         with suppress(OSError):
-            if path.is_file() and not path.name.endswith(".part"):
+            if path.is_file():
                 yield path, datetime.fromtimestamp(path.stat().st_mtime), "before upgrade"
 
 
@@ -287,21 +282,9 @@ def _note_where(bar: Path, folder: Path) -> None:
 def _tidy(folder: Path, now: datetime) -> None:
     """Delete what is one too many; a file that stays is no harm."""
     kept = {name: path for path, name in _named(folder)}
-    too_many = [kept[name] for name in to_let_go(kept, now)]
-    oldest = time.time() - _OLD_S
-    for path in (*too_many, *_unfinished(folder)):
+    for name in to_let_go(kept, now):
         with suppress(OSError):
-            if path in too_many or path.stat().st_mtime < oldest:
-                path.unlink()
-
-
-def _unfinished(folder: Path) -> Iterator[Path]:
-    """Copies that never got their names: what made them was stopped, or is at it still."""
-    with suppress(OSError):
-        for path in folder.iterdir():
-            name = name_to_be(path)
-            if name is not None and read_name(name) is not None:
-                yield path
+            kept[name].unlink()
 
 
 # Putting one back

@@ -12,7 +12,6 @@ import os
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
-from tempfile import TemporaryDirectory
 from typing import Any
 
 from sqlalchemy import Table
@@ -28,6 +27,7 @@ from barkeep.store.history import begin_here
 from barkeep.store.seal import faults, seal_anew
 from barkeep.store.soundness import ReadRow, rows_of
 from barkeep.store.store import Store
+from barkeep.store.unfinished import unfinished_in
 
 Cells = dict[str, Any]
 
@@ -106,8 +106,7 @@ def save_what_can_be(path: Path, target: Path) -> Salvage:
     found = what_can_be_saved(path)
     if not any(found.rows.values()):
         raise UnreadableFile(str(path), "nothing of it can be read")
-    with told_of(target), TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
-        partial = Path(folder) / "saved"
+    with told_of(target), unfinished_in(target.parent) as partial:
         _write(partial, found)
         partial.replace(os.path.realpath(target))
     return found
