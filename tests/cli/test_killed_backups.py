@@ -16,6 +16,8 @@ from barkeep.domain.bar.backups import read_name
 from tests.cli.kill_points import BAR, Kills
 from tests.cli.test_openings import MOST, dump, kill
 
+pytestmark = pytest.mark.endurance
+
 
 @pytest.fixture
 def origin(barkeep, bar, tmp_path) -> Path:

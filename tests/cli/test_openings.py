@@ -85,9 +85,24 @@ def killed_everywhere(old: Path | None, folder: Path, cache: int) -> list[dict[s
 
 def kill(plans: list[Kills]) -> list[list[dict[str, Any]]]:
     """For each plan what became of it at each of its places; its last run was not killed."""
-    done = run("-m", "tests.cli.kill_points", json.dumps([asdict(each) for each in plans]))
-    assert (done.returncode, done.stderr) == (0, "")
-    return [json.loads(line) for line in done.stdout.splitlines()]
+    return list(killed_one_by_one(plans))
+
+
+def killed_one_by_one(plans: list[Kills]) -> Iterator[list[dict[str, Any]]]:
+    """The same, as soon as each plan is done."""
+    asked = json.dumps([asdict(each) for each in plans])
+    command = [sys.executable, "-m", "tests.cli.kill_points", asked]
+    pipe = subprocess.PIPE
+    with subprocess.Popen(command, stdout=pipe, stderr=pipe, text=True, cwd=TESTS) as process:
+        assert process.stdout is not None and process.stderr is not None
+        for plan, line in zip(plans, process.stdout, strict=True):
+            reports = json.loads(line)
+            if "ENDURANCE" in os.environ:  # past what catches the output of tests
+                told = f"{Path(plan.folder).name}, {plan.how}: {len(reports) - 1} kills"
+                print(told, file=sys.__stdout__, flush=True)
+            yield reports
+        assert process.stderr.read() == ""
+    assert process.returncode == 0
 
 
 def right_after_every_kill(reports: list[dict[str, Any]], expected_names: list[str]) -> None:
@@ -103,6 +118,7 @@ def right_after_every_kill(reports: list[dict[str, Any]], expected_names: list[s
         assert names(Path(report["folder"])) == expected_names, where
 
 
+@pytest.mark.endurance
 @pytest.mark.parametrize(
     ("schema", "cache"),
     some_of(
@@ -135,6 +151,7 @@ def test_an_upgrade_that_is_killed_anywhere_is_done_by_the_next_opening(tmp_path
     assert {report["then"]["err"] for report in reports} == {""}
 
 
+@pytest.mark.endurance
 @pytest.mark.parametrize("cache", some_of([TINY_CACHE, ORDINARY_CACHE], 2))
 def test_a_new_bar_that_is_killed_anywhere_is_begun_by_the_next_opening(tmp_path, cache):
     reports = killed_everywhere(None, tmp_path / "killed", cache)
