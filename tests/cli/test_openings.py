@@ -166,12 +166,12 @@ def test_a_new_bar_that_is_killed_anywhere_is_begun_by_the_next_opening(tmp_path
 
 
 class Held:
-    """A `barkeep bottles` that stops once at a place and waits to be let go."""
+    """A command, `barkeep bottles` if none is said, that stops once at a place and waits there."""
 
-    def __init__(self, bar: Path, place: str) -> None:
+    def __init__(self, bar: Path, place: str, *command: str) -> None:
         self._ready, ready = os.pipe()
         go, self._go = os.pipe()
-        words = [place, str(ready), str(go), *naming(bar), "bottles"]
+        words = [place, str(ready), str(go), *naming(bar), *(command or ("bottles",))]
         self.process = subprocess.Popen(
             [sys.executable, "-m", "tests.cli.held_opener", *words],
             stdout=subprocess.PIPE,
