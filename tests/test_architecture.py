@@ -34,6 +34,7 @@ LIBRARIES: dict[str, set[str]] = {
     "barkeep.domain.stand_ins": {"numpy", "scipy"},
     "barkeep.shipped_data": {"msgspec"},
     "barkeep.store": {"sqlalchemy"},
+    "barkeep.store.seal": {"msgspec", "sqlalchemy"},
 }
 """What each package may import from outside; the nearest name above it speaks for a package."""
 

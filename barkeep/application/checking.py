@@ -7,11 +7,12 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from barkeep.application.bar import Bar
-from barkeep.application.findings import damaged
+from barkeep.application.findings import said_of
 from barkeep.application.likely_bars import with_likely
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.phrases import counted
 from barkeep.errors import spoken_list
+from barkeep.store import opening
 from barkeep.store.address import At, Location
 from barkeep.store.place import in_a_file, place_of, read_location
 from barkeep.store.refusals import NoBarThere
@@ -55,12 +56,14 @@ class Checked:
     """What was found wrong with a bar's file, in sentences, and whether it can be opened.
 
     `saveable` is what of a bar that cannot be opened can be saved, None for one that can.
+    One that `may_be_taken` can be as it is, but barkeep did not write it so.
     """
 
     file: At
     findings: tuple[str, ...]
     opens: bool
     saveable: Saveable | None = None
+    may_be_taken: bool = False
 
 
 def check(location: Location, knowledge: Knowledge | None = None) -> Checked:
@@ -75,10 +78,12 @@ def check(location: Location, knowledge: Knowledge | None = None) -> Checked:
     except NoBarThere as none:
         raise with_likely(none) from None
     if looked.faults:
-        said = tuple(damaged(place, each) for each in looked.faults)
+        said = tuple(said_of(place, each) for each in looked.faults)
         if not isinstance(place.at, Path):
             return Checked(place.at, said, False)
-        return Checked(place.at, said, False, _told(what_can_be_saved(place.at)))
+        may_be_taken = all(each.foreign for each in looked.faults)
+        saveable = _told(what_can_be_saved(place.at))
+        return Checked(place.at, said, False, saveable, may_be_taken=may_be_taken)
     if looked.is_older:
         return Checked(place.at, (), True)
     with Bar.open(place.at, knowledge, new=False) as bar:
@@ -93,6 +98,18 @@ def save(location: Location, target: str | Path) -> Saveable:
     return _told(
         save_what_can_be(in_a_file(read_location(location)), Path(target).expanduser().absolute())
     )
+
+
+def take_as_it_is(location: Location) -> tuple[str, ...]:
+    """Make a bar's own what something else has changed in it; in sentences what that was.
+
+    Raises `DamagedBar` where more than that is wrong with it, and what `check` does.
+    """
+    path = in_a_file(read_location(location))
+    try:
+        return tuple(f"{each}." for each in opening.take_as_it_is(path))
+    except NoBarThere as none:
+        raise with_likely(none) from None
 
 
 def _told(found: Salvage) -> Saveable:

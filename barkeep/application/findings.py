@@ -19,8 +19,8 @@ from barkeep.store.place import Place
 def findings(session: Session) -> Iterator[str]:
     """Everything that is wrong, the worst first; nothing for a sound bar."""
     faults = session.store.faults()
-    yield from (damaged(session.store.place, fault) for fault in faults)
-    if faults:
+    yield from (said_of(session.store.place, fault) for fault in faults)
+    if not all(each.foreign for each in faults):
         return  # what it means cannot be told before
     with session.store.reading() as connection:
         written, own = read_bottles(connection), read_own_ingredients(connection)
@@ -36,9 +36,10 @@ def findings(session: Session) -> Iterator[str]:
     yield from _of_strangers(bar.knowledge.tree.ingredients.keys() - known)
 
 
-def damaged(place: Place, fault: Fault) -> str:
-    """A fault as a sentence."""
-    return f"The {place.kind} is damaged: {fault}."
+def said_of(place: Place, fault: Fault) -> str:
+    """What is wrong with a bar, as a sentence."""
+    damaged = f"The {place.kind} is damaged"
+    return f"{'Damage or another program changed it' if fault.foreign else damaged}: {fault}."
 
 
 def _of_bottle(bottle: Bottle) -> Iterator[str]:

@@ -5,7 +5,6 @@ Each is a file, also of a bar on a server; those lie on the machine they were ma
 
 from __future__ import annotations
 
-import time
 import zlib
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
@@ -19,7 +18,7 @@ from barkeep.domain.bar.backups import BackupName, Why, is_due, read_name, to_le
 from barkeep.domain.phrases import counted
 from barkeep.errors import UnreadableFile, UserError, spoken_list
 from barkeep.store.address import At, Location
-from barkeep.store.backup import faults_of, name_to_be
+from barkeep.store.checking import check_file
 from barkeep.store.holdings import Holdings, holdings_of
 from barkeep.store.place import place_of, read_location
 from barkeep.store.refusals import CannotWrite, ReadOnlyBar
@@ -30,9 +29,6 @@ ELSEWHERE = "kept elsewhere.txt"
 
 BEFORE_UPGRADE = ".before-schema-"
 """In the names of the copies that upgrades leave beside a bar."""
-
-_OLD_S = 86_400.0
-"""An unfinished copy of so many seconds ago is nobody's any more."""
 
 
 class NoSuchBackup(UserError):
@@ -143,7 +139,7 @@ def newest_good(bar: At) -> KeptBackup | None:
     """The newest backup that is sound, None where there is none."""
     for path, at, why in _newest_first(bar):
         found = _looked_at(path, at, why)
-        if found.holds is not None and why != "unreadable" and not faults_of(path):
+        if found.holds is not None and why != "unreadable" and not check_file(path).faults:
             return found
     return None
 
@@ -207,7 +203,7 @@ def _all_files(bar: At) -> Iterator[tuple[Path, datetime, str]]:
     file = file_of(bar)
     for path in file.parent.glob(f"{_literal(file.name)}{BEFORE_UPGRADE}*"):
         with suppress(OSError):
-            if path.is_file() and not path.name.endswith(".part"):
+            if path.is_file():
                 yield path, datetime.fromtimestamp(path.stat().st_mtime), "before upgrade"
 
 
@@ -288,21 +284,9 @@ def _note_where(bar: At, folder: Path) -> None:
 def _tidy(folder: Path, now: datetime) -> None:
     """Delete what is one too many; a file that stays is no harm."""
     kept = {name: path for path, name in _named(folder)}
-    too_many = [kept[name] for name in to_let_go(kept, now)]
-    oldest = time.time() - _OLD_S
-    for path in (*too_many, *_unfinished(folder)):
+    for name in to_let_go(kept, now):
         with suppress(OSError):
-            if path in too_many or path.stat().st_mtime < oldest:
-                path.unlink()
-
-
-def _unfinished(folder: Path) -> Iterator[Path]:
-    """Copies that never got their names: what made them was stopped, or is at it still."""
-    with suppress(OSError):
-        for path in folder.iterdir():
-            name = name_to_be(path)
-            if name is not None and read_name(name) is not None:
-                yield path
+            kept[name].unlink()
 
 
 # Putting one back

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from math import isfinite
 from typing import Literal
 
@@ -17,6 +17,12 @@ from barkeep.application.own_ingredients import (
 )
 from barkeep.application.session import UseCases
 from barkeep.application.shelving import NeverOffered
+from barkeep.application.stale import (
+    RemovedSince,
+    ingredient_in_words,
+    refuse_stale,
+    stand_ins_in_words,
+)
 from barkeep.domain.ingredients.relations import SCOPES, Input, MadeFrom, StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, with_own
 from barkeep.errors import InvalidField, UnknownName, spoken_list
@@ -28,6 +34,14 @@ Standing = Literal["known", "changed", "own"]
 """What barkeep brings along, what it brings along but the owner changed, or what is the owner's."""
 
 
+@dataclass(frozen=True, slots=True)
+class SaidOf:
+    """What the owner says of an ingredient, None for nothing, and of what stands in for it."""
+
+    ingredient: Ingredient | None
+    stand_ins: tuple[StandIn, ...]
+
+
 class OwnerKnowledge(UseCases):
     """The use cases of `bar.knowledge`."""
 
@@ -36,17 +50,29 @@ class OwnerKnowledge(UseCases):
         """The keys of the owner's ingredients."""
         return frozenset(self.said)
 
-    def add_stand_in(self, stand_in: StandIn) -> Done[StandIn]:
+    def add_stand_in(
+        self, stand_in: StandIn, seen: tuple[StandIn, ...] | None = None
+    ) -> Done[StandIn]:
         """Add an own stand-in, or change the one there is for the same two ingredients.
 
-        Raises `UnknownName`, `InvalidField`, and `NeverOffered` for a pair
-        that is mistaken for each other.
+        Raises `UnknownName`, `InvalidField`, `NeverOffered` for a pair that is mistaken
+        for each other, and `ChangedSince` where what is said of the two is not as it was
+        `seen` among the own stand-ins.
         """
         tree = self._session.tree
         checked = _checked_stand_in(stand_in, tree)
         offered, wanted = tree.name(checked.offered), tree.name(checked.wanted)
         with self._session.writing(f"Let {offered} stand in for {wanted}") as work:
             key = (checked.wanted, checked.offered)
+            refuse_stale(
+                f"what you say of {offered} for {wanted}",
+                seen=seen,
+                now=rows.read_own_stand_ins(work.connection),
+                mine=(checked,),
+                words=lambda entries: stand_ins_in_words(
+                    (each for each in entries if (each.wanted, each.offered) == key), tree
+                ),
+            )
             work.put("own_stand_in", key, checked)
         return self._session.finished(work, lambda _bar: checked)
 
@@ -86,14 +112,18 @@ class OwnerKnowledge(UseCases):
         return self._session.finished(work, lambda _bar: own[key])
 
     def add_ingredient(
-        self, ingredient: Ingredient, stand_ins: Iterable[StandIn] | None = None
+        self,
+        ingredient: Ingredient,
+        stand_ins: Iterable[StandIn] | None = None,
+        seen: SaidOf | None = None,
     ) -> Done[Ingredient]:
         """Add an own ingredient; one with a key that is known replaces what is known.
 
         With `stand_ins` these are all that the owner says of what stands in for it and
         what it stands in for; without, what is said of that stays.
-        Raises `InvalidField`, `DuplicateName`, `UnderstoodAlready`, `NeverOffered`, and
-        `UnknownName` for a parent.
+        Raises `InvalidField`, `DuplicateName`, `UnderstoodAlready`, `NeverOffered`,
+        `UnknownName` for a parent, and `ChangedSince` or `RemovedSince` where what the
+        owner says of it is not as it was `seen`.
         """
         bar = self._session.snapshot
         tree = bar.knowledge.tree
@@ -102,6 +132,9 @@ class OwnerKnowledge(UseCases):
         said = tuple(_checked_stand_in(each, grown) for each in stand_ins or ())
         verb = "Change" if checked.key in tree else "Add"
         with self._session.writing(f"{verb} ingredient {checked.name}") as work:
+            now = _said_now(work, checked.key)
+            mine = SaidOf(checked, now.stand_ins if stand_ins is None else said)
+            _refuse_stale(mine, now=now, seen=seen, tree=grown)
             work.put("own_ingredient", (checked.key,), checked)
             if stand_ins is not None:
                 _put_stand_ins(work, checked.key, said)
@@ -110,10 +143,15 @@ class OwnerKnowledge(UseCases):
     def add_name(self, key: str, name: str) -> Done[Ingredient]:
         """Give an ingredient one more name. Raises `InvalidField` and `DuplicateName`."""
         bar = self._session.snapshot
-        known = self.as_said(key)
+        seen = self.said_of(key)
+        known = seen.ingredient or self._session.tree[key]
         checked = checked_name(name, known, bar)
         added = checked.aliases[-1]
         with self._session.writing(f"Let {known.name} be called {added}") as work:
+            now = _said_now(work, key)
+            _refuse_stale(
+                SaidOf(checked, now.stand_ins), now=now, seen=seen, tree=self._session.tree
+            )
             work.put("own_ingredient", (key,), checked)
         return self._session.finished(work, lambda _bar: checked)
 
@@ -158,10 +196,45 @@ class OwnerKnowledge(UseCases):
         """An ingredient as it is in `said`, or else in the tree. Raises `UnknownName`."""
         return self.said.get(key) or self._session.tree[key]
 
+    def said_of(self, key: str) -> SaidOf:
+        """All that the owner says of an ingredient, for who is going to change it."""
+        return _among(self.said.values(), self.own_stand_ins, key)
+
+    @property
+    def own_stand_ins(self) -> tuple[StandIn, ...]:
+        """All stand-ins of the owner's, as they are written."""
+        with self._session.store.reading() as connection:
+            return rows.read_own_stand_ins(connection)
+
     def own_stand_ins_of(self, key: str) -> tuple[StandIn, ...]:
         """What the owner says stands in for an ingredient, and what it stands in for."""
         entries = self._session.snapshot.knowledge.stand_ins
         return tuple(each for each in entries if each.own and concerns(each, key))
+
+
+def _among(ingredients: Iterable[Ingredient], stand_ins: Iterable[StandIn], key: str) -> SaidOf:
+    """What concerns an ingredient among all that the owner says."""
+    own = {each.key: each for each in ingredients}
+    return SaidOf(own.get(key), tuple(each for each in stand_ins if concerns(each, key)))
+
+
+def _said_now(work: UnitOfWork, key: str) -> SaidOf:
+    own = rows.read_own_ingredients(work.connection)
+    return _among(own, rows.read_own_stand_ins(work.connection), key)
+
+
+def _refuse_stale(mine: SaidOf, *, now: SaidOf, seen: SaidOf | None, tree: FamilyTree) -> None:
+    assert mine.ingredient is not None
+    what = f"the ingredient {mine.ingredient.name}"
+    if seen is not None and seen.ingredient is not None and now.ingredient is None:
+        raise RemovedSince(what)
+    refuse_stale(
+        what,
+        seen=seen,
+        now=now,
+        mine=mine,
+        words=lambda said: ingredient_in_words(said.ingredient, said.stand_ins, tree),
+    )
 
 
 def _put_stand_ins(work: UnitOfWork, key: str, stand_ins: Iterable[StandIn]) -> None:

@@ -35,10 +35,11 @@ T = TypeVar("T")
 
 Subscriber = Callable[[Changes], None]
 
-Followed = Literal["same", "written", "restored", "replaced", "gone", "busy", "away"]
+Followed = Literal["same", "written", "restored", "foreign", "replaced", "gone", "busy", "away"]
 """What another program has done to the bar: *restored* is put back to an older state.
 
-*away* is a bar on a server that cannot be reached just now.
+What is *foreign* was not written by barkeep. *away* is a bar on a server that cannot be reached
+just now.
 """
 
 _UNREAD = -2
@@ -193,10 +194,13 @@ class Session:
                     return "same"
                 is_older = known is not None and not self.store.still_holds(known)
                 self._read_all(version)
+                is_foreign = not self.store.fits_its_seal()
         except BarIsBusy:
             return "busy"
         except OutOfReach:
             return "away"
+        if is_foreign:
+            return "foreign"
         return "restored" if is_older else "written"
 
     def open_again(self) -> None:

@@ -26,7 +26,14 @@ from barkeep.application.settings_of_kinds import (
     show_house_pours,
     show_shelf_lives,
 )
-from barkeep.application.stale import ChangedSince, Words, differences_of
+from barkeep.application.stale import (
+    ChangedSince,
+    Words,
+    differences_of,
+    house_pour_in_words,
+    par_in_words,
+    refuse_stale,
+)
 from barkeep.domain.amounts.amount import Amount, parse_amount, show_number, show_range
 from barkeep.domain.amounts.measures import (
     show_measures,
@@ -69,10 +76,13 @@ class BarSettings(UseCases):
             self._write(work, checked)
         return self._session.finished(work, lambda bar: bar.settings)
 
-    def set_par(self, ingredient: str, amount: float | None) -> Done[Settings]:
+    def set_par(
+        self, ingredient: str, amount: float | None, seen: Settings | None = None
+    ) -> Done[Settings]:
         """Say the least to have of an ingredient, in its own unit; None or 0 wants none.
 
-        `ingredient` is a key or any name. Raises `UnknownName` or `InvalidField`.
+        `ingredient` is a key or any name. Raises `UnknownName`, `InvalidField`, and
+        `ChangedSince` where its par is not as it was `seen`.
         """
         key = find_ingredient(self._session.tree, ingredient)
         name = self._session.tree.in_sentence(key)
@@ -80,13 +90,24 @@ class BarSettings(UseCases):
             before = read_settings(work.connection)
             par = _checked_par(Par(key, amount or 0.0), self._session.snapshot)
             work.label = f"{'Set' if par.amount else 'Remove'} the par of {name}"
-            self._write(work, replace(before, pars=with_par(before.pars, par)))
+            wanted = replace(before, pars=with_par(before.pars, par))
+            refuse_stale(
+                f"the par of {name}",
+                seen=seen,
+                now=before,
+                mine=wanted,
+                words=lambda settings: par_in_words(settings, key, self._session.tree),
+            )
+            self._write(work, wanted)
         return self._session.finished(work, lambda bar: bar.settings)
 
-    def set_house_pour(self, kind: str, product_id: int) -> Done[Settings]:
+    def set_house_pour(
+        self, kind: str, product_id: int, seen: Settings | None = None
+    ) -> Done[Settings]:
         """Make a product the usual pour of a kind, given by its key or any name.
 
-        Raises `UnknownName`, or `InvalidField` for a product that is no such kind.
+        Raises `UnknownName`, `InvalidField` for a product that is no such kind, and
+        `ChangedSince` where what is poured for it is not as it was `seen`.
         """
         with self._session.writing() as work:
             bar = self._session.snapshot
@@ -94,7 +115,16 @@ class BarSettings(UseCases):
             pour = checked_house_pour(kind, product, bar.knowledge.tree)
             before = read_settings(work.connection)
             work.label = f"Pour {product.title} as the house {self._session.tree.name(pour.kind)}"
-            self._write(work, replace(before, house=said_of(before.house, pour)))
+            wanted = replace(before, house=said_of(before.house, pour))
+            titles = {each.id: each.title for each in bar.products}
+            refuse_stale(
+                f"the house {self._session.tree.name(pour.kind)}",
+                seen=seen,
+                now=before,
+                mine=wanted,
+                words=lambda settings: house_pour_in_words(settings, pour.kind, titles),
+            )
+            self._write(work, wanted)
         return self._session.finished(work, lambda bar: bar.settings)
 
     def _write(self, work: UnitOfWork, settings: Settings) -> None:

@@ -6,13 +6,15 @@ it began from; where the bar says something else by now, nothing is written.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, fields
 from typing import TypeVar
 
 from barkeep.domain.bar.shoots import Shoot, ShootDrink
+from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bottles.bottle import BottleFacts, Label, Tare
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.relations import StandIn
+from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial, show_score
@@ -170,6 +172,53 @@ def trial_in_words(trial: Trial) -> Words:
     }
 
 
+def par_in_words(settings: Settings, key: str, tree: FamilyTree) -> Words:
+    """The least to have of one ingredient."""
+    pars = (each.amount for each in settings.pars if each.ingredient == key)
+    return {"par": "".join(f"{each:g} {tree[key].unit}" for each in pars)}
+
+
+def house_pour_in_words(settings: Settings, kind: str, titles: Mapping[int, str]) -> Words:
+    """What is poured for one kind."""
+    pours = (each.product for each in settings.house if each.kind == kind)
+    return {"house pour": "".join(titles.get(each, f"product {each}") for each in pours)}
+
+
+def stand_ins_in_words(entries: Iterable[StandIn], tree: FamilyTree) -> Words:
+    """Everything that is said of own stand-ins, a field each."""
+    return {
+        f"{_name(each.offered, tree)} for {_name(each.wanted, tree)}": ", ".join(
+            (f"{each.closeness:g}", f"{each.ratio:g} times as much", each.why, *each.scope)
+        )
+        for each in entries
+    }
+
+
+def ingredient_in_words(
+    ingredient: Ingredient | None, stand_ins: Iterable[StandIn], tree: FamilyTree
+) -> Words:
+    """Everything that is said of an own ingredient, and of what stands in for it."""
+    said = {}
+    if ingredient is not None:
+        said = {each.name: getattr(ingredient, each.name) for each in fields(Ingredient)}
+        said["parents"] = [_name(each, tree) for each in ingredient.parents]
+        said["regional"] = [
+            f"{region}: {name}" for region, names in ingredient.regional.items() for name in names
+        ]
+    words = {_INGREDIENT_FIELDS.get(name, name): _in_words(each) for name, each in said.items()}
+    return {**words, **stand_ins_in_words(stand_ins, tree)}
+
+
+_INGREDIENT_FIELDS = {
+    **_LABEL_FIELDS,
+    "parents": "a kind of",
+    "aliases": "other names",
+    "unit": "kept in",
+    "shelf_life_days": "keeps for, in days",
+    "typical_size": "usual size",
+}
+
+
 def _drink_in_words(drink: ShootDrink, tree: FamilyTree) -> str:
     serves = drink.serves
     counts = f"{serves.tests}+{serves.camera}+{serves.tasting}"
@@ -188,6 +237,8 @@ def _name(key: str, tree: FamilyTree) -> str:
 def _in_words(value: object) -> str:
     if isinstance(value, bool):
         return "yes" if value else "no"
+    if isinstance(value, list | tuple):
+        return ", ".join(map(str, value))
     return "" if value is None else f"{value}"
 
 

@@ -21,7 +21,7 @@ from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import begun_small
 from barkeep.errors import UnreadableFile
-from barkeep.store.refusals import DamagedBar, NoBarThere
+from barkeep.store.refusals import ChangedBar, DamagedBar, NoBarThere
 
 STDIN = "-"
 
@@ -64,6 +64,8 @@ def _opened(arguments: Arguments) -> Bar:
         raise NoBarThere(none.file, none.reason, none.likely, HOW_NEW) from None
     except DamagedBar as damaged:
         advice = "“barkeep check” says all that is wrong with it, and saves what can be read"
+        if isinstance(damaged, ChangedBar):
+            advice = "“barkeep check” says more, and with --accept it takes the bar as it is"
         advised = UnreadableFile(damaged.file, f"{damaged.reason}; {advice}")
         raise _with_backup(arguments, advised) from damaged
     except UnreadableFile as error:

@@ -366,7 +366,7 @@ def _bottle_json(bottle: Bottle) -> dict[str, object]:
 
 def _set_par(bar: Bar, arguments: Arguments) -> Answer:
     par = read_par_line(arguments.par, bar.snapshot)
-    bar.settings.set_par(par.ingredient, par.amount)
+    bar.settings.set_par(par.ingredient, par.amount, bar.snapshot.settings)
     snapshot, tree = bar.snapshot, bar.snapshot.knowledge.tree
     said = f"There is no par of {tree.in_sentence(par.ingredient)}."
     if par.amount:

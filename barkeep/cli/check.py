@@ -7,13 +7,14 @@ from contextlib import ExitStack
 from pathlib import Path
 
 from barkeep.application import paths, sample_copy
-from barkeep.application.checking import Checked, Saveable, check, save
+from barkeep.application.checking import Checked, Saveable, check, save, take_as_it_is
 from barkeep.cli.arguments import Arguments, argument, command
 from barkeep.cli.output import Answer
 from barkeep.domain.phrases import counted
 from barkeep.store.address import Location
 
 WAY_OUT = "barkeep check --save-what-can-be NEW"
+TAKE = "barkeep check --accept"
 
 
 @command(
@@ -22,12 +23,20 @@ WAY_OUT = "barkeep check --save-what-can-be NEW"
         metavar="NEW",
         help="write a new bar with everything that can be read, and say what cannot",
     ),
-    epilog="Nothing in the bar is changed, and what is found wrong is an answer like any other.",
+    argument(
+        "--accept",
+        action="store_true",
+        help="take a bar as it is that another program has changed, where nothing else is wrong",
+    ),
+    epilog="Without --accept nothing in the bar is changed, and what is found wrong is an answer "
+    "like any other.",
 )
 def run(arguments: Arguments) -> Answer:
     """Look a bar over, also one that cannot be opened."""
     with ExitStack() as stack:
         location = _location(arguments, stack)
+        if arguments.accept:
+            return _taken(location)
         if arguments.save_what_can_be is None:
             return _found(check(location))
         new = Path(arguments.save_what_can_be).expanduser().absolute()
@@ -47,6 +56,7 @@ def _found(found: Checked) -> Answer:
             "file": str(found.file),
             "sound": not found.findings,
             "opens": found.opens,
+            "acceptable": found.may_be_taken,
             "findings": list(found.findings),
             "saveable": None if saveable is None else _saveable_json(saveable),
         }
@@ -62,6 +72,16 @@ def _found_shown(found: Checked) -> Iterator[str]:
     if found.saveable is not None:
         yield ""
         yield f"Of it {found.saveable.in_words} can be saved: {WAY_OUT}"
+    if found.may_be_taken:
+        yield f"Where another program was to do that, the bar can be taken as it is: {TAKE}"
+
+
+def _taken(location: Location) -> Answer:
+    taken = take_as_it_is(location)
+    said = ["The bar is taken as it is:", *(f"- {each}" for each in taken)]
+    if not taken:
+        said = ["Nothing but barkeep has changed this bar, so there is nothing to take."]
+    return Answer(lambda: {"file": str(location), "accepted": list(taken)}, iter(said))
 
 
 def _saved(new: Path, saved: Saveable) -> Answer:

@@ -66,8 +66,9 @@ def add(arguments: Arguments, bar: Bar) -> Answer:
     if there is not None and bar.knowledge.standing(there) == "own":
         raise YoursAlready(tree.name(there), arguments.name)
     new = new_ingredient(arguments.name, arguments.kind, tree, arguments.unit)
+    seen = bar.knowledge.said_of(new.key)
     written = _as_written(replace(new, aliases=tuple(arguments.alias)), arguments)
-    added = bar.knowledge.add_ingredient(written, _stand_ins(arguments, new.key)).value
+    added = bar.knowledge.add_ingredient(written, _stand_ins(arguments, new.key), seen).value
     return _answer(added, bar, f"Added {_told(added, bar)}.")
 
 
@@ -87,6 +88,7 @@ def change(arguments: Arguments, bar: Bar) -> Answer:
     """Change one of the owner's own."""
     tree = bar.snapshot.knowledge.tree
     before = _own(arguments.name, bar)
+    seen = bar.knowledge.said_of(before.key)
     changed = before
     if arguments.renamed is not None:
         changed = replace(changed, name=arguments.renamed)
@@ -99,7 +101,7 @@ def change(arguments: Arguments, bar: Bar) -> Answer:
         changed = in_unit(changed, arguments.unit, tree)
     changed = _as_written(changed, arguments)
     said = _changed_stand_ins(arguments, bar, before.key)
-    done = bar.knowledge.add_ingredient(changed, said)
+    done = bar.knowledge.add_ingredient(changed, said, seen)
     verb = "Changed" if done.changes else "Nothing to change in"
     return _answer(done.value, bar, f"{verb} {_told(done.value, bar)}.")
 

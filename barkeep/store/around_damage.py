@@ -22,6 +22,19 @@ class Gap:
     reason: str
 
 
+def columns_of(file: sqlite3.Connection, table: Table) -> tuple[str, ...]:
+    """Those of the table's columns that a file has; an older schema has fewer."""
+    with _bytes_for_texts(file):  # a type may be garbled as well
+        found = file.execute(f'PRAGMA table_info("{table.name}")').fetchall()
+    there = {letters(each[1]) for each in found}
+    return tuple(each.name for each in table.columns if each.name in there)
+
+
+def letters(cell: Any) -> str:
+    """The letters of a text that may have come as bytes, whatever they are."""
+    return cell.decode(errors="replace") if isinstance(cell, bytes) else str(cell)
+
+
 def readable_rows(
     file: sqlite3.Connection, table: Table, wanted: str
 ) -> Iterator[tuple[Any, ...] | Gap]:

@@ -8,7 +8,6 @@ too. So a copy that has its name is whole, wherever the program was stopped.
 from __future__ import annotations
 
 import os
-import re
 import shutil
 import sqlite3
 import stat
@@ -17,7 +16,6 @@ from contextlib import closing, contextmanager
 from filecmp import cmp
 from itertools import count
 from pathlib import Path
-from tempfile import TemporaryDirectory
 
 from barkeep.errors import UnreadableFile
 from barkeep.store.connection import (
@@ -29,19 +27,13 @@ from barkeep.store.connection import (
     spoken_errors,
 )
 from barkeep.store.refusals import BarIsBusy, CannotWrite
-
-_PART = ".part"
-"""What the name of an unfinished copy ends in."""
+from barkeep.store.unfinished import unfinished_in
 
 _NO_ROOM = "the disk is full or reported an error"
 _WRITE_REASONS = {
     "SQLITE_CANTOPEN": "its folder takes no file",
     **dict.fromkeys(("SQLITE_FULL", "SQLITE_IOERR_WRITE", "SQLITE_IOERR_FSYNC"), _NO_ROOM),
 }
-
-_UNFINISHED = re.compile(
-    rf"(?P<name>.+)\.[0-9]+{re.escape(_PART)}({'|'.join(map(re.escape, JOURNALS))})?"
-)
 
 _SLEEP_S = 0.05
 """How long to wait before a locked file is tried again."""
@@ -54,9 +46,7 @@ def copy_bar(source: Path, target: Path) -> None:
     `UnreadableFile` for a bar that is damaged, and `BarIsBusy`.
     """
     refuse_taken_name(target, source)
-    # A file of the owner's may be called NAME.part: nothing beside the target is touched.
-    with told_of(target), TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
-        partial = Path(folder) / "copy"
+    with told_of(target), unfinished_in(target.parent) as partial:
         _copy_whole(source, partial)
         _name(partial, Path(os.path.realpath(target)))
 
@@ -67,8 +57,7 @@ def copy_open(file: sqlite3.Connection, target: Path, mode: int) -> None:
     `mode` is the copy's, as `os.stat` gives it. Raises as `copy_bar` does.
     """
     refuse_taken_name(target, target)
-    with told_of(target), TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
-        partial = Path(folder) / "copy"
+    with told_of(target), unfinished_in(target.parent) as partial:
         _fill(partial, file, used=target)
         partial.chmod(stat.S_IMODE(mode))
         _see_that_it_is_whole(partial, target)
@@ -78,8 +67,7 @@ def copy_open(file: sqlite3.Connection, target: Path, mode: int) -> None:
 def write_filled(target: Path, fill: Callable[[Path], None]) -> None:
     """Write a new file with what `fill` puts into it, whole or not at all. As `copy_bar` raises."""
     refuse_taken_name(target, target)
-    with told_of(target), TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
-        partial = Path(folder) / "copy"
+    with told_of(target), unfinished_in(target.parent) as partial:
         _fill_whole(partial, fill, target)
         _name(partial, Path(os.path.realpath(target)))
 
@@ -111,20 +99,15 @@ def copy_beside(path: Path, suffix: str) -> Path:
     byte, so that an upgrade that was broken off and tried again leaves one.
     Raises as `copy_bar` does.
     """
-    partial = path.with_name(f"{path.name}.{suffix}{_PART}")
-    with told_of(partial):
-        try:
-            partial.unlink(missing_ok=True)
-            _copy_whole(path, partial)
-            for name in _numbered(f"{path.name}.{suffix}"):
-                target = path.with_name(name)
-                if not target.exists():
-                    _name(partial, target)
-                    return target
-                if cmp(partial, target, shallow=False):
-                    return target
-        finally:
-            partial.unlink(missing_ok=True)
+    with told_of(path.with_name(f"{path.name}.{suffix}")), unfinished_in(path.parent) as partial:
+        _copy_whole(path, partial)
+        for name in _numbered(f"{path.name}.{suffix}"):
+            target = path.with_name(name)
+            if not target.exists():
+                _name(partial, target)
+                return target
+            if cmp(partial, target, shallow=False):
+                return target
     raise AssertionError("there is always a next number")
 
 
@@ -175,8 +158,7 @@ def put_in_place(source: Path, bar: Path) -> None:
             else:
                 return
         target = Path(os.path.realpath(bar))
-        with TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
-            partial = Path(folder) / "copy"
+        with unfinished_in(target.parent) as partial:
             _copy_whole(source, partial)
             if target.exists():
                 shutil.copymode(target, partial)
@@ -193,12 +175,6 @@ def faults_of(path: Path) -> tuple[str, ...]:
     return () if found == ["ok"] else tuple(found)
 
 
-def name_to_be(path: Path) -> str | None:
-    """The name that an unfinished copy in a folder of backups would have got, None for another."""
-    found = _UNFINISHED.fullmatch(path.name)
-    return None if found is None else found["name"]
-
-
 @contextmanager
 def _in_own_folder(folder: Path, name: Callable[[int], str]) -> Iterator[tuple[Path, Path]]:
     """A name for what is unfinished, and the first free name for when it is done."""
@@ -207,12 +183,8 @@ def _in_own_folder(folder: Path, name: Callable[[int], str]) -> Iterator[tuple[P
             folder.mkdir(parents=True)
             _sync(folder.parent)
         target = next(path for n in count(1) if not (path := folder / name(n)).exists())
-        partial = folder / f"{target.name}.{os.getpid()}{_PART}"
-        try:
+        with unfinished_in(folder) as partial:
             yield partial, target
-        finally:
-            for ending in ("", *JOURNALS):
-                partial.with_name(f"{partial.name}{ending}").unlink(missing_ok=True)
 
 
 def _numbered(name: str) -> Iterator[str]:

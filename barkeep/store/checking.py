@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from barkeep.errors import UserError
-from barkeep.store import migrations, soundness
+from barkeep.store import migrations, seal, soundness
 from barkeep.store.connection import BUSY_MS, FileHeader, garbled_errors, open_file, read_header
 from barkeep.store.faults import Fault
 from barkeep.store.refusals import EMPTY, NO_FILE, NoBarThere, damaged_bar
@@ -35,7 +35,7 @@ def check_file(path: Path, busy_ms: int = BUSY_MS) -> Looked:
     """
     header = known_header(path, busy_ms)
     with opened_to_look(path, busy_ms) as file:
-        found = list(_faults(file, "integrity_check"))
+        found = list(faults_in(file))
         is_older = header.schema < migrations.schema_number()
         if not is_older:
             found += soundness.missing(file)
@@ -55,11 +55,17 @@ def known_header(path: Path, busy_ms: int = BUSY_MS) -> FileHeader:
 
 def refuse_damaged(path: Path, file: sqlite3.Connection) -> None:
     """Raise `DamagedBar` for an open bar of any schema that is not sound."""
-    said = _said_by_sqlite(file, "quick_check")
-    if said or file.execute("PRAGMA foreign_key_check").fetchone() or not soundness.is_sound(file):
-        found = tuple(_faults(file, "quick_check"))
+    if _said_by_sqlite(file) or not _is_as_written(file):
+        found = tuple(faults_in(file))
         if found:
             raise damaged_bar(str(path), found)
+
+
+def _is_as_written(file: sqlite3.Connection) -> bool:
+    """Whether what barkeep wrote stands in an open bar; of one without a seal, whether it may."""
+    if seal.is_sealed(file):
+        return seal.fits(file)
+    return not file.execute("PRAGMA foreign_key_check").fetchone() and soundness.is_sound(file)
 
 
 @contextmanager
@@ -91,24 +97,30 @@ def faults_now(path: Path) -> tuple[Fault, ...]:
     """What is wrong with a file that could be opened; nothing where it cannot be looked at now."""
     try:
         with opened_to_look(path) as file:
-            return tuple(_faults(file, "quick_check"))
+            return tuple(faults_in(file))
     except (UserError, sqlite3.Error):
         return ()
 
 
-def _faults(file: sqlite3.Connection, how: str) -> Iterator[Fault]:
-    """What is wrong with rows, then what SQLite says of the file and no row explains."""
-    said = _said_by_sqlite(file, how)
+def faults_in(file: sqlite3.Connection) -> Iterator[Fault]:
+    """What is wrong with rows, then what SQLite says of the file and no row explains.
+
+    Last come the rows that can be as they are, but that barkeep did not write so.
+    """
+    said = _said_by_sqlite(file)
     in_rows = tuple(soundness.faults(file))
     yield from in_rows
     for each in said:
         if not (in_rows and _SAID_BETTER.match(each)):
             yield Fault("", "", "", each)
+    told = {each.table for each in in_rows}
+    yield from (each for each in seal.faults(file) if each.table not in told)
 
 
-def _said_by_sqlite(file: sqlite3.Connection, how: str) -> tuple[str, ...]:
+def _said_by_sqlite(file: sqlite3.Connection) -> tuple[str, ...]:
+    """What SQLite finds wrong, its indexes among it: levels are read by them."""
     try:
-        rows = [str(row[0]) for row in file.execute(f"PRAGMA {how}")]
+        rows = [str(row[0]) for row in file.execute("PRAGMA integrity_check")]
     except sqlite3.DatabaseError as error:  # where it cannot even look
         if getattr(error, "sqlite_errorname", "") not in ("SQLITE_CORRUPT", "SQLITE_NOTADB"):
             raise

@@ -20,6 +20,7 @@ from barkeep.store.knowledge import (
     setting_rows,
 )
 from barkeep.store.rows import Row
+from barkeep.store.seal import seal_anew
 from barkeep.store.unit_of_work import UnitOfWork
 
 _TABLES = {
@@ -77,6 +78,7 @@ def fill_with(work: UnitOfWork, parts: Mapping[str, Any]) -> None:
         connection.execute(insert(schema.own_ingredient).values(row))
     for key, value in parts["settings"].items():
         connection.execute(insert(schema.setting).values(key=key, value=value))
+    seal_anew(connection)
 
 
 def _write_action(work: UnitOfWork, parts: Mapping[str, Any]) -> int:

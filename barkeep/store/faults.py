@@ -12,6 +12,7 @@ class Fault:
     `row` names the row by its key; `column` is empty where the whole row is
     meant, `row` too where the whole table is, and `table` where the file is.
     `expected` completes *it must be*; where it is empty `found` says it all.
+    What is `foreign` can be as it is, but barkeep did not write it so.
     """
 
     table: str
@@ -19,6 +20,7 @@ class Fault:
     column: str
     found: str
     expected: str = ""
+    foreign: bool = False
 
     def __str__(self) -> str:
         place = ", ".join(

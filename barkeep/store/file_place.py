@@ -12,7 +12,7 @@ from typing import Literal
 from sqlalchemy import Connection, Engine
 
 from barkeep.errors import UnreadableFile
-from barkeep.store import backup, content
+from barkeep.store import backup, content, seal
 from barkeep.store.checking import Looked, check_file, damage_spoken, faults_now
 from barkeep.store.connection import BUSY_MS, make_engine, raw, spoken_errors
 from barkeep.store.faults import Fault
@@ -107,6 +107,11 @@ class FilePlace:
         """A short number for all that is in the bar now; None for a large one."""
         with self.reading() as connection:
             return content.digest(raw(connection))
+
+    def fits_its_seal(self) -> bool:
+        """Whether every row is as barkeep wrote it."""
+        with self.reading() as connection:
+            return seal.fits(raw(connection))
 
     def faults(self) -> tuple[Fault, ...]:
         """What is wrong with the file and what stands in it."""

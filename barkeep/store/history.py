@@ -15,13 +15,13 @@ from sqlalchemy import Connection, select, update
 from sqlalchemy.exc import IntegrityError
 
 from barkeep.errors import NothingToUndo
-from barkeep.store import records
+from barkeep.store import records, seal
 from barkeep.store.bottles import restore_entries, reverse_entries
 from barkeep.store.records import KINDS, Key
 from barkeep.store.refusals import AnotherStep, CannotUndo
-from barkeep.store.schema import action, action_image
+from barkeep.store.schema import action, action_image, ledger
 from barkeep.store.steps import Action, Stamp, Way
-from barkeep.store.unit_of_work import Touched, UnitOfWork
+from barkeep.store.unit_of_work import Touched, UnitOfWork, supersede
 
 
 def newest(connection: Connection) -> Stamp | None:
@@ -65,10 +65,12 @@ def step(
         written = _put_images(connection, found, way)
     except IntegrityError as error:
         raise CannotUndo(way, found.label, "a name it needs is taken by now") from error
-    take = reverse_entries if way == "undo" else restore_entries
-    bottle_ids = take(connection, found.id, at)
-    state = "undone" if way == "undo" else "done"
-    connection.execute(update(action).where(action.c.id == found.id).values(state=state))
+    own = action.c.id == found.id
+    with seal.changing(connection, (action, own), (ledger, ledger.c.action_id == found.id)):
+        take = reverse_entries if way == "undo" else restore_entries
+        bottle_ids = take(connection, found.id, at)
+        state = "undone" if way == "undo" else "done"
+        connection.execute(update(action).where(own).values(state=state))
     return found, Touched.by_writing(written, bottle_ids)
 
 
@@ -89,8 +91,8 @@ def begin_here(work: UnitOfWork) -> None:
 
     Their ledger entries and records stay as they are.
     """
-    reachable = update(action).where(action.c.state != "superseded")
-    work.connection.execute(reachable.values(state="superseded"))
+    assert work.action_id is None  # it would be among them
+    supersede(work.connection, action.c.state != "superseded")
 
 
 def _put_images(connection: Connection, found: Action, way: Way) -> list[tuple[str, Key]]:

@@ -11,7 +11,7 @@ from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import JSON, Connection, Engine, select, update
+from sqlalchemy import JSON, Connection, Engine, inspect, select, update
 from sqlalchemy import column as lying_column
 from sqlalchemy import table as lying_table
 from sqlalchemy.exc import OperationalError
@@ -20,7 +20,8 @@ from barkeep.errors import NewerBar, UnreadableFile
 from barkeep.store.backup import copy_beside
 from barkeep.store.connection import APPLICATION_ID, FileHeader, header_of, raw
 from barkeep.store.refusals import DamagedBar
-from barkeep.store.schema import METADATA
+from barkeep.store.schema import METADATA, seal
+from barkeep.store.seal import seal_anew
 
 Step = Callable[[Connection], None]
 
@@ -121,6 +122,20 @@ def _unsettled_lines(connection: Connection) -> None:
     _widen_images(connection, "spec", {"unsettled": None})
 
 
+def _sealed(connection: Connection) -> None:
+    """The seal, of what stands in the bar now; every step from this one on is sealed."""
+    connection.exec_driver_sql(
+        """
+        CREATE TABLE seal (
+            sealed TEXT NOT NULL,
+            total BIGINT NOT NULL,
+            weighed BIGINT NOT NULL,
+            PRIMARY KEY (sealed)
+        )
+        """
+    )
+
+
 def _widen_images(
     connection: Connection,
     record: str,
@@ -169,6 +184,7 @@ STEPS: tuple[Step, ...] = (
     _shoots_and_own_recipes,
     _words_of_lines,
     _unsettled_lines,
+    _sealed,
 )
 """The first step makes schema 2 out of schema 1, and so on. A released step never changes."""
 
@@ -181,6 +197,7 @@ def schema_number(steps: Sequence[Step] = STEPS) -> int:
 def create(connection: Connection, steps: Sequence[Step] = STEPS) -> None:
     """Write the newest schema into an empty file, within the caller's transaction."""
     METADATA.create_all(connection, checkfirst=False)
+    seal_anew(connection)
     connection.exec_driver_sql(f"PRAGMA application_id = {APPLICATION_ID}")
     _stamp(connection, schema_number(steps))
 
@@ -251,6 +268,8 @@ def _run(connection: Connection, path: Path, number: int, step: Step) -> None:
     if broken:
         reason = f"the upgrade to schema {number} would lose {len(broken)} references"
         raise UnreadableFile(str(path), reason)
+    if inspect(connection).has_table(seal.name):
+        seal_anew(connection)
     _stamp(connection, number)
 
 

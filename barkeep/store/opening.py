@@ -15,8 +15,9 @@ from sqlalchemy import Engine
 from barkeep.domain.phrases import begun_small
 from barkeep.errors import UnreadableFile
 from barkeep.store import migrations, soundness
-from barkeep.store.checking import refuse_damaged
+from barkeep.store.checking import faults_in, known_header, refuse_damaged
 from barkeep.store.connection import (
+    BUSY_MS,
     FileHeader,
     garbled_errors,
     header_of,
@@ -25,6 +26,7 @@ from barkeep.store.connection import (
     read_header,
     refuse_unless_writable,
 )
+from barkeep.store.faults import Fault
 from barkeep.store.refusals import (
     EMPTY,
     NO_FILE,
@@ -34,6 +36,7 @@ from barkeep.store.refusals import (
     NoBarThere,
     damaged_bar,
 )
+from barkeep.store.seal import seal_anew
 
 OPENING_WAITS = 5
 """Who opens a bar waits so many times longer than who writes to it: another may be upgrading it."""
@@ -83,6 +86,29 @@ def _make_ready(path: Path, wait_ms: int, new: bool | None, empty_too: bool) -> 
         with engine.connect() as connection:
             _refuse_incomplete(path, raw(connection))
         return False
+    finally:
+        engine.dispose()
+
+
+def take_as_it_is(path: Path, busy_ms: int = BUSY_MS) -> tuple[Fault, ...]:
+    """Seal a bar as it stands: what something else changed in it is the bar's own from now on.
+
+    What that was; nothing else is written. Raises `DamagedBar` where more is wrong
+    with it, and whatever `check_file` raises.
+    """
+    known_header(path, busy_ms)
+    refuse_unless_writable(path)
+    engine = make_engine(path, busy_ms)
+    try:
+        with garbled_errors(path), engine.connect() as opened:
+            connection = opened.execution_options(writing=True)
+            with connection.begin():
+                found = tuple(faults_in(raw(connection)))
+                if not all(each.foreign for each in found):
+                    raise damaged_bar(str(path), found)
+                if found:
+                    seal_anew(connection)
+                return found
     finally:
         engine.dispose()
 

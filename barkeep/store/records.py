@@ -27,7 +27,7 @@ from sqlalchemy import (
 )
 
 from barkeep.domain.bar.changes import Changes, Part
-from barkeep.store import bottles, knowledge, schema, shoots, specs
+from barkeep.store import bottles, knowledge, schema, seal, shoots, specs
 from barkeep.store.rows import Columns, Mapper, Row, in_columns, insert_many
 
 Key = tuple[Any, ...]
@@ -99,9 +99,17 @@ def read(connection: Connection, kind: RecordKind, key: Key) -> Row | None:
 
 def write(connection: Connection, kind: RecordKind, key: Key, row: Row | None) -> None:
     """Make the record what `row` says; None hides what is soft and deletes the rest."""
-    if row is None:
-        _take_away(connection, kind, key)
-        return
+    places: list[seal.Place] = [(kind.table, _is(kind.table, key))]
+    if kind.lines is not None:
+        places.append((kind.lines, _first(kind.lines) == key[0]))
+    with seal.changing(connection, *places):
+        if row is None:
+            _take_away(connection, kind, key)
+        else:
+            _write(connection, kind, key, row)
+
+
+def _write(connection: Connection, kind: RecordKind, key: Key, row: Row) -> None:
     own = {name: value for name, value in row.items() if name != "lines"}
     changed = connection.execute(update(kind.table).where(_is(kind.table, key)).values(own))
     if not changed.rowcount:
@@ -119,7 +127,8 @@ def set_hidden(connection: Connection, kind: RecordKind, keys: list[Key], hidden
         .where(identity == bindparam("identity"), kind.table.c.hidden != hidden)
         .values(hidden=hidden)
     )
-    return connection.execute(statement, [{"identity": key[0]} for key in keys]).rowcount
+    with seal.changing(connection, *seal.of_ids(identity, [key[0] for key in keys])):
+        return connection.execute(statement, [{"identity": key[0]} for key in keys]).rowcount
 
 
 def insert_new(connection: Connection, kind: RecordKind, values: Sequence[Any]) -> tuple[int, ...]:
@@ -130,6 +139,9 @@ def insert_new(connection: Connection, kind: RecordKind, values: Sequence[Any]) 
         columns = kind.mapper.lines.in_columns([line for each in values for line in each.lines])
         lines_of = {each: value.lines for each, value in zip(ids, values, strict=True)}
         _insert_lines(connection, kind.lines, lines_of, columns)
+    seal.added(connection, *seal.of_ids(_first(kind.table), ids))
+    if kind.lines is not None:
+        seal.added(connection, *seal.of_ids(_first(kind.lines), ids))
     return ids
 
 

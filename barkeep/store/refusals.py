@@ -121,10 +121,17 @@ class DamagedBar(UnreadableFile):
     faults: tuple[Fault, ...] = ()
 
 
+class ChangedBar(DamagedBar):
+    """A bar in which rows can be as they are, but barkeep did not write them so."""
+
+
 def damaged_bar(file: str, faults: Sequence[Fault]) -> DamagedBar:
     """The refusal of a bar with these faults, of which there is at least one."""
     others = len(faults) - 1
     more = f"; {others} more fault{'s' * (others > 1)}" if others else ""
+    if all(each.foreign for each in faults):
+        reason = f"damage or another program changed it ({faults[0]}{more})"
+        return ChangedBar(file, reason, faults=tuple(faults))
     return DamagedBar(file, f"it is damaged ({faults[0]}{more})", faults=tuple(faults))
 
 

@@ -12,7 +12,6 @@ import os
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
-from tempfile import TemporaryDirectory
 from typing import Any
 
 from sqlalchemy import Table
@@ -25,8 +24,10 @@ from barkeep.store.checking import known_header, opened_to_look
 from barkeep.store.connection import raw
 from barkeep.store.faults import Fault
 from barkeep.store.history import begin_here
+from barkeep.store.seal import faults, seal_anew
 from barkeep.store.soundness import ReadRow, rows_of
 from barkeep.store.store import Store
+from barkeep.store.unfinished import unfinished_in
 
 Cells = dict[str, Any]
 
@@ -80,7 +81,7 @@ def what_can_be_saved(path: Path) -> Salvage:
     found = Salvage()
     with opened_to_look(path) as file:
         for table in schema.METADATA.sorted_tables:
-            if table is schema.action_image:
+            if table in (schema.action_image, schema.seal):
                 continue
             found.rows[table.name] = {}
             for row in rows_of(file, table):
@@ -88,6 +89,10 @@ def what_can_be_saved(path: Path) -> Salvage:
                     found.lost.append(Lost(row, "what stood there is lost"))
                 else:
                     found.lost.extend(_take(found, table, row))
+        told = {each.fault.table for each in found.lost}
+        for fault in faults(file):
+            if fault.table in found.rows.keys() - told:
+                found.lost.append(Lost(fault, "what stands there is kept as it is"))
     return found
 
 
@@ -101,8 +106,7 @@ def save_what_can_be(path: Path, target: Path) -> Salvage:
     found = what_can_be_saved(path)
     if not any(found.rows.values()):
         raise UnreadableFile(str(path), "nothing of it can be read")
-    with told_of(target), TemporaryDirectory(dir=target.parent, prefix=".barkeep-") as folder:
-        partial = Path(folder) / "saved"
+    with told_of(target), unfinished_in(target.parent) as partial:
         _write(partial, found)
         partial.replace(os.path.realpath(target))
     return found
@@ -120,6 +124,7 @@ def _write(path: Path, found: Salvage) -> None:
                     file.execute(
                         f'INSERT INTO "{name}" ({columns}) VALUES ({places})', tuple(cells.values())
                     )
+            seal_anew(work.connection)
             begin_here(work)
     finally:
         store.close()

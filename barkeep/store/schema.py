@@ -12,6 +12,7 @@ from typing import Any, get_args
 from sqlalchemy import (
     DDL,
     JSON,
+    BigInteger,
     Boolean,
     CheckConstraint,
     Column,
@@ -252,6 +253,15 @@ setting = Table(
     METADATA,
     Column("key", Text, primary_key=True),
     Column("value", JSON, nullable=False),
+)
+
+
+seal = Table(
+    "seal",
+    METADATA,
+    Column("sealed", Text, primary_key=True),
+    Column("total", BigInteger, nullable=False),
+    Column("weighed", BigInteger, nullable=False),
 )
 
 

@@ -128,6 +128,10 @@ class ServerPlace:
         """Nothing that is read of it is kept."""
         return None
 
+    def fits_its_seal(self) -> bool:
+        """A server sees to its own files, so a bar on one has no seal."""
+        return True
+
     def faults(self) -> tuple[Fault, ...]:
         """What stands wrongly in it, told by what says it of files."""
         with self.reading() as connection:

@@ -19,7 +19,7 @@ from typing import Any
 from sqlalchemy import JSON, Boolean, CheckConstraint, Column, Date, DateTime, Float, Integer, Table
 
 from barkeep.store import knowledge, schema
-from barkeep.store.around_damage import Gap, readable_rows
+from barkeep.store.around_damage import Gap, columns_of, letters, readable_rows
 from barkeep.store.faults import Fault
 from barkeep.store.records import KINDS
 from barkeep.store.rows import Unsound
@@ -195,13 +195,6 @@ def rows_of(file: sqlite3.Connection, table: Table) -> Iterator[ReadRow | Fault]
             yield _row(table, columns, ruled, found)
 
 
-def columns_of(file: sqlite3.Connection, table: Table) -> tuple[str, ...]:
-    """Those of the table's columns that a file has; an older schema has fewer."""
-    found = file.execute(f'PRAGMA table_info("{table.name}")').fetchall()
-    there = {_letters(each[1]) for each in found}
-    return tuple(each.name for each in table.columns if each.name in there)
-
-
 def _row(
     table: Table, columns: tuple[str, ...], ruled: tuple[Rule, ...], found: tuple[Any, ...]
 ) -> ReadRow:
@@ -279,10 +272,6 @@ def _image(cells: Mapping[str, Any], found: Any) -> None:
         raise Unsound
 
 
-def _letters(cell: Any) -> str:
-    return cell.decode(errors="replace") if isinstance(cell, bytes) else str(cell)
-
-
 def _shown(cell: Any) -> str:
     """What stands in a cell, in a sentence."""
     if cell is None:
@@ -290,7 +279,7 @@ def _shown(cell: Any) -> str:
     if isinstance(cell, int | float):
         return f"{cell:g}" if isinstance(cell, float) else str(cell)
     text = "".join(
-        each if each.isprintable() else "\N{REPLACEMENT CHARACTER}" for each in _letters(cell)
+        each if each.isprintable() else "\N{REPLACEMENT CHARACTER}" for each in letters(cell)
     )
     return f"“{text[:MOST_SHOWN]}{'…' if len(text) > MOST_SHOWN else ''}”"
 

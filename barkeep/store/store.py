@@ -148,6 +148,10 @@ class Store:
         """A short number for all that is in the bar now; None where none is to be had."""
         return self.place.digest()
 
+    def fits_its_seal(self) -> bool:
+        """Whether every row is as barkeep wrote it."""
+        return self.place.fits_its_seal()
+
     def faults(self) -> tuple[Fault, ...]:
         """What is wrong with the bar and what stands in it; nothing in a sound one."""
         return self.place.faults()

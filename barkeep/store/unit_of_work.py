@@ -13,11 +13,11 @@ from datetime import datetime
 from functools import cached_property
 from typing import Self
 
-from sqlalchemy import Connection, insert, update
+from sqlalchemy import ColumnElement, Connection, insert, select, update
 
 from barkeep.domain.bar.changes import NOTHING, Changes, Part
 from barkeep.domain.bottles.bottle import CountMethod, Entry, EntryKind
-from barkeep.store import records, schema
+from barkeep.store import records, schema, seal
 from barkeep.store.bottles import append_entries, append_entry
 from barkeep.store.records import KINDS, Key
 from barkeep.store.rows import Row, in_columns, insert_many
@@ -60,6 +60,7 @@ class UnitOfWork:
         self.connection = connection
         self.label = label
         self.at = at
+        self._first_label = label
         self._images: list[Row] = []
         self._bottle_ids: set[int] = set()
 
@@ -140,17 +141,27 @@ class UnitOfWork:
         """Write the action with its images; nothing where nothing was changed."""
         if not (self._images or self._bottle_ids):
             return
-        named = update(schema.action).where(schema.action.c.id == self._action_id)
-        self.connection.execute(named.values(label=self.label))
-        count = len(self._images)
-        numbered = {"action_id": [self._action_id] * count, "position": range(count)}
-        images = {**in_columns(self._images), **numbered}
-        insert_many(self.connection, schema.action_image, images)
+        action_id = self._action_id
+        if self.label != self._first_label:
+            named = update(schema.action).where(schema.action.c.id == action_id)
+            self.connection.execute(named.values(label=self.label))
+        if self._images:
+            count = len(self._images)
+            numbered = {"action_id": [action_id] * count, "position": range(count)}
+            insert_many(
+                self.connection, schema.action_image, {**in_columns(self._images), **numbered}
+            )
+        seal.added_by(
+            self.connection,
+            action_id,
+            has_images=bool(self._images),
+            has_entries=bool(self._bottle_ids),
+        )
 
     @cached_property
     def _action_id(self) -> int:
-        undone = update(schema.action).where(schema.action.c.state == "undone")
-        self.connection.execute(undone.values(state="superseded"))
+        supersede(self.connection, schema.action.c.state == "undone")
+        self._first_label = self.label
         row = {"at": self.at, "label": self.label, "state": "done"}
         result = self.connection.execute(insert(schema.action).values(row))
         identity = result.inserted_primary_key
@@ -168,3 +179,11 @@ class UnitOfWork:
                 "after": records.to_image(after),
             }
         )
+
+
+def supersede(connection: Connection, which: ColumnElement[bool]) -> None:
+    """Make some actions such as neither undo nor redo goes to any more."""
+    ids = connection.execute(select(schema.action.c.id).where(which)).scalars().all()
+    for place in seal.of_ids(schema.action.c.id, ids):
+        with seal.changing(connection, place):
+            connection.execute(update(schema.action).where(place[1]).values(state="superseded"))

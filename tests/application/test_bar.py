@@ -147,7 +147,10 @@ def test_a_sound_bar_has_no_findings(bar, gin):
 def test_a_ledger_beyond_its_bottle_is_found(bar, gin, bar_file):
     with closing(sqlite3.connect(bar_file)) as file, file:
         file.execute("UPDATE product SET size = 500")
-    (finding, stale) = bar.check()
+    (changed, finding, stale) = bar.check()
+    assert (
+        changed == "Damage or another program changed it: product 1: it is not as barkeep wrote it."
+    )
     assert finding == "The ledger of Tansy Lock navy-strength gin (#1) says it holds 700 of 500 ml."
     assert "open the bar again" in stale
 

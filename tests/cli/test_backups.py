@@ -150,9 +150,11 @@ def test_old_ones_are_thinned_and_those_asked_for_stay(barkeep, bar):
             shutil.copyfile(bar, folder(bar) / str(BackupName(first + timedelta(day), why)))
     other = folder(bar) / "a letter.txt"
     other.write_text("mine", encoding="utf-8")
-    mine, left = folder(bar) / "film.part", folder(bar) / f"{BackupName(first, 'daily')}.77.part"
-    for each in (mine, left):
-        each.write_bytes(b"half")
+    mine, left = folder(bar) / "film.part", folder(bar) / ".barkeep-00000000-77-abcd.part"
+    left.mkdir()
+    for each in (mine, left / "copy.part", left):
+        if each != left:
+            each.write_bytes(b"half")
         os.utime(each, (0, 0))
     barkeep("--bar", bar, "count", "1", "0.4")
     assert mine.exists() and not left.exists()  # of a program that was stopped

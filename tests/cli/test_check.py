@@ -21,6 +21,7 @@ def test_a_sound_bar_is_called_sound(barkeep, bar):
         "file": str(bar),
         "sound": True,
         "opens": True,
+        "acceptable": False,
         "findings": [],
         "saveable": None,
     }
@@ -80,6 +81,7 @@ def test_what_is_odd_but_can_be_is_found_and_the_bar_still_opens(barkeep, bar):
         file.execute("UPDATE bottle SET made = '2026-03-02', use_by = '2026-03-01' WHERE id = 1")
         file.execute("UPDATE product SET ingredient = 'moon-dust' WHERE id = 2")
         file.execute("UPDATE product SET size = 100 WHERE id = 1")
+    assert barkeep("--bar", bar, "check", "--accept").status == 0
     found = barkeep("--bar", bar, "check", "--json").answer
     assert found["opens"] and not found["sound"]
     told = "\n".join(found["findings"])
@@ -88,6 +90,52 @@ def test_what_is_odd_but_can_be_is_found_and_the_bar_still_opens(barkeep, bar):
     assert "The ingredient “moon-dust” is used in this bar, but not known" in told
     assert "says it holds" in told
     assert barkeep("--bar", bar, "bottles").status == 0
+
+
+def test_what_another_program_changed_is_refused_until_it_is_taken(barkeep, bar):
+    with closing(sqlite3.connect(bar)) as file, file:
+        file.execute("UPDATE product SET price = 19.5 WHERE id = 3")
+    what = "product 3: it is not as barkeep wrote it"
+    before = bar.read_bytes()
+    assert barkeep("--bar", bar, "bottles").refusal == (
+        f"{bar} cannot be used: damage or another program changed it ({what}); “barkeep check” "
+        "says more, and with --accept it takes the bar as it is."
+    )
+    shown = barkeep("--bar", bar, "check").out.splitlines()
+    assert shown[0] == f"Damage or another program changed it: {what}."
+    assert shown[-1] == (
+        "Where another program was to do that, the bar can be taken as it is: "
+        "barkeep check --accept"
+    )
+    assert barkeep("--bar", bar, "check", "--json").answer["acceptable"]
+    assert bar.read_bytes() == before
+    taken = barkeep("--bar", bar, "check", "--accept", "--json").answer
+    assert taken == {"file": str(bar), "accepted": [f"{what}."]}
+    assert barkeep("--bar", bar, "check").out == f"Nothing is wrong with {bar}.\n"
+    assert barkeep("--bar", bar, "bottles").status == 0
+    assert barkeep("--bar", bar, "check", "--accept").out == (
+        "Nothing but barkeep has changed this bar, so there is nothing to take.\n"
+    )
+
+
+def test_a_bar_with_other_faults_is_not_taken(barkeep, bar):
+    CHEAP.do(bar)
+    before = bar.read_bytes()
+    said = barkeep("--bar", bar, "check", "--accept").refusal
+    assert said == f"{bar} cannot be used: it is damaged ({WRONG})."
+    assert bar.read_bytes() == before
+
+
+def test_the_newest_good_backup_is_one_that_nothing_else_has_changed(barkeep, bar):
+    for level in ("0.4", "0.5"):
+        barkeep("--bar", bar, "count", "1", level)
+        barkeep("--bar", bar, "backup")
+    kept = sorted(bar.with_name(f"{bar.name}.backups").glob("*asked for*"))
+    for each in (bar, kept[-1]):
+        with closing(sqlite3.connect(each)) as file, file:
+            file.execute("UPDATE bottle SET position = position + 1")
+    said = barkeep("--bar", bar, "bottles").refusal
+    assert f"Its newest good backup is “{kept[-2].name}”" in said
 
 
 def test_what_is_no_bar_is_refused(barkeep, bar, tmp_path):

@@ -15,6 +15,11 @@ import pytest
 from barkeep.domain.bar.backups import read_name
 from tests.cli.kill_points import BAR, Kills
 from tests.cli.test_openings import MOST, dump, kill
+from tests.how_much import EVERYTHING
+
+pytestmark = pytest.mark.endurance
+
+WAYS = ("killed", "torn", "powerless") if EVERYTHING else ("killed",)
 
 
 @pytest.fixture
@@ -30,11 +35,15 @@ def origin(barkeep, bar, tmp_path) -> Path:
 
 
 def killed(origin: Path, *words: str) -> list[tuple[Path, str | None]]:
-    (reports,) = kill([Kills(str(origin), str(origin.parent / "killed"), [*words], [], most=MOST)])
-    *killed, alive = reports
-    assert (alive["first_status"], alive["first"]["status"]) == (0, 0)
-    assert len(killed) > 2 and all(each["first_status"] == -9 for each in killed)
-    return [(Path(each["folder"]), each["killed_at"]) for each in reports]
+    """The folders after a kill at each place and, of each way, after one that was not killed."""
+    old, places = str(origin), []
+    plans = [Kills(old, str(origin.parent / how), [*words], [], how=how, most=MOST) for how in WAYS]
+    for reports in kill(plans):
+        *killed, alive = reports
+        assert (alive["first_status"], alive["first"]["status"]) == (0, 0)
+        assert len(killed) > 2 and all(each["first_status"] == -9 for each in killed)
+        places += [(Path(each["folder"]), each["killed_at"]) for each in reports]
+    return places
 
 
 def opened(barkeep, bar: Path) -> None:

@@ -12,7 +12,7 @@ import socket
 import sqlite3
 import subprocess
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import AbstractContextManager, ExitStack, closing, contextmanager
 from dataclasses import asdict
 from pathlib import Path
@@ -25,7 +25,9 @@ from tests.cli.kill_points import BAR, USUAL, Kills
 from tests.how_much import EVERYTHING, some_of
 
 OLD_BARS = Path(__file__).parent.parent / "reference" / "old_bars"
-"""Bars as released programs of schemas 1 to 4 left them; never to be changed."""
+"""Bars as programs of older schemas left them; never to be changed."""
+
+OLD_SCHEMAS = (1, 2, 3, 4, 5, 6)
 
 TESTS = Path(__file__).parent.parent.parent
 
@@ -84,9 +86,24 @@ def killed_everywhere(old: Path | None, folder: Path, cache: int) -> list[dict[s
 
 def kill(plans: list[Kills]) -> list[list[dict[str, Any]]]:
     """For each plan what became of it at each of its places; its last run was not killed."""
-    done = run("-m", "tests.cli.kill_points", json.dumps([asdict(each) for each in plans]))
-    assert (done.returncode, done.stderr) == (0, "")
-    return [json.loads(line) for line in done.stdout.splitlines()]
+    return list(killed_one_by_one(plans))
+
+
+def killed_one_by_one(plans: list[Kills]) -> Iterator[list[dict[str, Any]]]:
+    """The same, as soon as each plan is done."""
+    asked = json.dumps([asdict(each) for each in plans])
+    command = [sys.executable, "-m", "tests.cli.kill_points", asked]
+    pipe = subprocess.PIPE
+    with subprocess.Popen(command, stdout=pipe, stderr=pipe, text=True, cwd=TESTS) as process:
+        assert process.stdout is not None and process.stderr is not None
+        for plan, line in zip(plans, process.stdout, strict=True):
+            reports = json.loads(line)
+            if "ENDURANCE" in os.environ:  # past what catches the output of tests
+                told = f"{Path(plan.folder).name}, {plan.how}: {len(reports) - 1} kills"
+                print(told, file=sys.__stdout__, flush=True)
+            yield reports
+        assert process.stderr.read() == ""
+    assert process.returncode == 0
 
 
 def right_after_every_kill(reports: list[dict[str, Any]], expected_names: list[str]) -> None:
@@ -102,9 +119,20 @@ def right_after_every_kill(reports: list[dict[str, Any]], expected_names: list[s
         assert names(Path(report["folder"])) == expected_names, where
 
 
+@pytest.mark.endurance
 @pytest.mark.parametrize(
     ("schema", "cache"),
-    some_of([(1, ORDINARY_CACHE), (2, TINY_CACHE), (4, TINY_CACHE), (3, ORDINARY_CACHE)], 2),
+    some_of(
+        [
+            (1, ORDINARY_CACHE),
+            (2, TINY_CACHE),
+            (6, TINY_CACHE),
+            (3, ORDINARY_CACHE),
+            (4, TINY_CACHE),
+            (5, ORDINARY_CACHE),
+        ],
+        2,
+    ),
 )
 def test_an_upgrade_that_is_killed_anywhere_is_done_by_the_next_opening(tmp_path, schema, cache):
     reports = killed_everywhere(old_bar(schema), tmp_path / "killed", cache)
@@ -124,6 +152,7 @@ def test_an_upgrade_that_is_killed_anywhere_is_done_by_the_next_opening(tmp_path
     assert {report["then"]["err"] for report in reports} == {""}
 
 
+@pytest.mark.endurance
 @pytest.mark.parametrize("cache", some_of([TINY_CACHE, ORDINARY_CACHE], 2))
 def test_a_new_bar_that_is_killed_anywhere_is_begun_by_the_next_opening(tmp_path, cache):
     reports = killed_everywhere(None, tmp_path / "killed", cache)
@@ -138,19 +167,19 @@ def test_a_new_bar_that_is_killed_anywhere_is_begun_by_the_next_opening(tmp_path
 
 
 class Held:
-    """A `barkeep bottles` that stops once at a place and waits to be let go.
+    """A command, `barkeep bottles` if none is said, that stops once at a place and waits there.
 
     It is a process of its own, forked by the one that listens to `asking`.
     """
 
-    def __init__(self, asking: socket.socket, bar: Path, place: str) -> None:
+    def __init__(self, asking: socket.socket, bar: Path, place: str, *command: str) -> None:
         self._ready, ready = os.pipe()
         go, self._go = os.pipe()
         (self._out, out), (self._err, err), (self._ended, ended) = (os.pipe() for _ in range(3))
         theirs = [ready, go, out, err, ended]
         asked = {
             "place": place,
-            "words": [*naming(bar), "bottles"],
+            "words": [*naming(bar), *(command or ("bottles",))],
             "surroundings": at_home(bar),
         }
         socket.send_fds(asking, [json.dumps(asked).encode()], theirs)
@@ -194,9 +223,9 @@ def held() -> Iterator[Hold]:
     theirs.close()
 
     @contextmanager
-    def hold(bar: Path, *places: str) -> Iterator[list[Held]]:
+    def hold(bar: Path, *places: str, command: Sequence[str] = ()) -> Iterator[list[Held]]:
         with ExitStack() as stack:
-            openers = [Held(ours, bar, place) for place in places]
+            openers = [Held(ours, bar, place, *command) for place in places]
             for each in openers:
                 stack.callback(each.end)
             yield openers

@@ -10,6 +10,7 @@ import pytest
 
 from barkeep.application.bar import Bar
 from barkeep.store.checking import check_file
+from barkeep.store.migrations import schema_number
 from barkeep.store.refusals import CannotWrite, DamagedBar
 from barkeep.store.saving import save_what_can_be
 from barkeep.store.specs import read_trials
@@ -123,7 +124,7 @@ def test_a_file_that_names_a_schema_it_has_not_is_damaged(copies):
     with pytest.raises(DamagedBar, match="its tables are not those of schema 3, which it names"):
         Store.open(path)
     with closing(sqlite3.connect(path)) as file:
-        file.execute("PRAGMA user_version = 6")
+        file.execute(f"PRAGMA user_version = {schema_number()}")
         file.execute("DROP TABLE trial")
     with pytest.raises(DamagedBar, match=r"damaged \(trial: this table is missing\)"):
         Store.open(path)

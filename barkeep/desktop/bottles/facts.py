@@ -20,6 +20,7 @@ from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.domain.amounts.measures import read_amount
+from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bottles.bottle import Bottle, BottleFacts
 from barkeep.domain.bottles.levels import read_weight_g
 from barkeep.domain.phrases import begun_small
@@ -35,7 +36,7 @@ class FactTask:
 
     `preview` says what a text would come to and raises a `UserError` for one
     that cannot be used; `perform` writes it down over what was `seen` of the
-    bottle. `empty_means` is what no text at all would come to, where that may
+    bottle, or of the settings. `empty_means` is what no text at all would come to, where that may
     be written.
     """
 
@@ -45,8 +46,8 @@ class FactTask:
     hint: str
     intro: str
     preview: Callable[[str], str]
-    perform: Callable[[str, BottleFacts], Done[Any]]
-    seen: BottleFacts
+    perform: Callable[[str, Any], Done[Any]]
+    seen: BottleFacts | Settings
     said: str
     empty_means: str = ""
 
@@ -145,8 +146,8 @@ def house_task(bar: Bar, bottle: Bottle) -> FactTask:
         intro="Name the kind that it is poured for where a spec says no more. The settings list "
         "your house pours, and take one away.",
         preview=preview,
-        perform=lambda text, _seen: bar.settings.set_house_pour(text, product.id),
-        seen=bottle,
+        perform=lambda text, seen: bar.settings.set_house_pour(text, product.id, seen),
+        seen=bar.snapshot.settings,
         said=f"{product.title} is a house pour",
     )
 

@@ -14,6 +14,7 @@ from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.layouts import Card, at_left, column_of
 from barkeep.domain.bar.pars import Par, read_par
+from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import InvalidField, UnknownName, UserError
 
@@ -74,6 +75,7 @@ class ParsDialog(FormDialog):
         """List the pars as they are."""
         snapshot = self._bar.snapshot
         tree = snapshot.knowledge.tree
+        self._seen = snapshot.settings
         self.list.clear()
         for par in snapshot.settings.pars:
             name = tree.name(par.ingredient)
@@ -89,15 +91,23 @@ class ParsDialog(FormDialog):
             self.list.addItem(entry)
         self.remove_button.setEnabled(False)
 
+    def see(self, theirs: Settings) -> None:
+        self._bar.refresh()
+        self._seen = theirs
+
+    def show_theirs(self) -> None:
+        self.what.clear()
+        self.amount.clear()
+        self.show_pars()
+        self.what.setFocus()
+
     def _set(self, key: str, amount: float) -> None:
         def done(_done: object) -> None:
-            self.what.clear()
-            self.amount.clear()
-            self.show_pars()
-            self.what.setFocus()
+            self.show_theirs()
             self.changed.emit()
 
-        run_operation(self, lambda: self._bar.settings.set_par(key, amount), done)
+        set_par, seen = self._bar.settings.set_par, self._seen
+        run_operation(self, lambda: set_par(key, amount, seen), done)
 
     def _chosen(self) -> Par | None:
         entry = self.list.currentItem()

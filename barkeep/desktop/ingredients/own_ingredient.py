@@ -18,6 +18,7 @@ from barkeep.application.own_ingredients import (
     in_unit,
     new_ingredient,
 )
+from barkeep.application.owner_knowledge import SaidOf
 from barkeep.application.shelving import NeverOffered
 from barkeep.desktop.ingredients.stand_in_rows import STAND_INS, StandInRows
 from barkeep.desktop.screens.form_dialog import FRAME, FormDialog, read_number
@@ -85,6 +86,7 @@ class OwnIngredientDialog(FormDialog):
     ) -> None:
         self._bar, self._tree = bar, bar.snapshot.knowledge.tree
         self._before = None if changes is None else bar.knowledge.as_said(changes)
+        self._seen = None if changes is None else bar.knowledge.said_of(changes)
         name = bare_name(" ".join(words.split())) if self._before is None else self._before.name
         title = TITLES[way] if self._before is None else f"Change {name}"
         super().__init__(title, VERBS[way] if self._before is None else "Change", parent)
@@ -152,7 +154,20 @@ class OwnIngredientDialog(FormDialog):
             self.has_problems()
             return
         add = self._bar.knowledge.add_ingredient
-        run_operation(self, lambda: add(draft, said), self._finish)
+        seen = self._seen or SaidOf(None, ())  # a new one is to take the place of none
+        run_operation(self, lambda: add(draft, said, seen), self._finish)
+
+    def see(self, theirs: SaidOf) -> None:
+        self._bar.refresh()
+        self._tree = self._bar.snapshot.knowledge.tree
+        self._seen = theirs
+
+    def show_theirs(self) -> None:
+        theirs = None if self._seen is None else self._seen.ingredient
+        if theirs is not None:
+            self._before = theirs
+            self.edits[NAME].setText(theirs.name)
+            self._fill(theirs)
 
     def _finish(self, done: Done[Ingredient]) -> None:
         self.accept()

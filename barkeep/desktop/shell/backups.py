@@ -129,8 +129,10 @@ class BackupsDialog(RefusedInBanner, QDialog):
 
     def keep_in(self, folder: str) -> None:
         """Keep the backups in this folder from now on; empty for the one beside the bar."""
-        wanted = replace(self._bar.snapshot.settings, backups=folder)
-        run_operation(self, lambda: self._bar.settings.change(wanted), lambda _done: self.renew())
+        seen = self._bar.snapshot.settings
+        wanted = replace(seen, backups=folder)
+        change = self._bar.settings.change
+        run_operation(self, lambda: change(wanted, seen), lambda _done: self.renew())
 
     def renew(self) -> None:
         """List what there is now."""

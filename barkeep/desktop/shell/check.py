@@ -6,7 +6,7 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QDialog, QFileDialog, QPlainTextEdit, QWidget
 
-from barkeep.application.checking import Checked, Saveable, check, save
+from barkeep.application.checking import Checked, Saveable, check, save, take_as_it_is
 from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.buttons import button, primary_button
@@ -20,6 +20,10 @@ from barkeep.store.place import in_a_file, read_location
 
 TITLE = "Check this bar"
 BACK_UP_FIRST = "The bar has faults. Back it up before anything else."
+MAY_BE_TAKEN = (
+    "Each of these can be as it is, but barkeep did not write it so. If another program was to "
+    "change it, take the bar as it is; if not, restore a backup."
+)
 CANNOT_BE_OPENED = "The bar cannot be opened as it is. Nothing of it is changed here."
 
 
@@ -45,12 +49,14 @@ class CheckDialog(QDialog):
         self._text.setAccessibleName("What was found")
         self._banner = Banner()
         self._save = button("&Save what can be read…", self.save)
+        self._take = button("&Take it as it is", self.take)
         self._open = primary_button("&Open the new bar", self._open_saved)
         self._close = primary_button("C&lose", self.reject)
-        buttons = row_of(self._save, SPRING, self._open, self._close)
+        buttons = row_of(self._save, self._take, SPRING, self._open, self._close)
         column_of(self._head, wide(self._text), self._banner, buttons, on=self, margins=PAD)
         self._open.hide()
         self._save.hide()
+        self._take.hide()
         run_operation(self, lambda: check(location), self._show, self.show_refusal)
 
     @property
@@ -67,6 +73,12 @@ class CheckDialog(QDialog):
             path = Path(name)
             self._saved = saved = path if path.suffix else path.with_suffix(".barkeep")
             run_operation(self, lambda: save(file, saved), self._show_saved, self.show_refusal)
+
+    def take(self) -> None:
+        """Make the bar's own what another program has changed in it."""
+        run_operation(
+            self, lambda: take_as_it_is(self._location), self._show_taken, self.show_refusal
+        )
 
     def show_refusal(self, error: UserError) -> None:
         """Say why not."""
@@ -85,7 +97,21 @@ class CheckDialog(QDialog):
             rows += ["", f"Of it {found.saveable.in_words} can be saved."]
             self._save.show()
             self._save.setFocus()
+        if found.may_be_taken:
+            rows += ["", MAY_BE_TAKEN]
+            self._take.show()
         self._text.setPlainText("\n".join(rows))
+
+    def _show_taken(self, taken: tuple[str, ...]) -> None:
+        self.clear_refusal()
+        self._head.setText("The bar is taken as it is")
+        self._text.setPlainText("\n".join(f"• {each}" for each in taken))
+        self._take.hide()
+        self._save.hide()
+        if not self._known:  # else it is open
+            self._open.setText("&Open the bar")
+            self._open.show()
+            self._open.setFocus()
 
     def _show_saved(self, saved: Saveable) -> None:
         self.clear_refusal()
@@ -96,6 +122,7 @@ class CheckDialog(QDialog):
             rows += [f"• {each}" for each in saved.lost]
         self._text.setPlainText("\n".join(rows))
         self._save.hide()
+        self._take.hide()
         self._open.show()
         self._open.setFocus()
 

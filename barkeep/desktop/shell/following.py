@@ -35,6 +35,11 @@ AWAY = (
     "written to it until it is; barkeep goes on trying by itself."
 )
 RESTORED = "{file} was put back to an older state, which is what is shown now. {newest}"
+FOREIGN = (
+    "Something other than barkeep changed {file}: another program, or damage. What stands there "
+    "now is shown; look at what it is before you go on."
+)
+LOOK_OVER = "Check this bar…"
 WHAT_NOW = "What can be done…"
 
 
@@ -47,11 +52,16 @@ class Following(QObject):
         current: Callable[[], Screen],
         say_saved: Callable[[bool], object],
         parent: QWidget,
+        *,
+        check: Callable[[], object],
     ) -> None:
-        """`current` is the page that is shown; `say_saved` is told whether a change is saved."""
+        """`current` is the page that is shown; `say_saved` is told whether a change is saved.
+
+        `check` looks the bar over.
+        """
         super().__init__(parent)
         self._context, self._current, self._say_saved = context, current, say_saved
-        self._parent = parent
+        self._parent, self._check = parent, check
         self._last: Followed = "same"
         self.question: QMessageBox | None = None
         self._timer = QTimer(self)
@@ -82,6 +92,8 @@ class Following(QObject):
         before, self._last = self._last, now if now in ("gone", "replaced", "away") else "same"
         if now == "restored":
             self._say(RESTORED.format(file=self._file, newest=self._newest()), "", None)
+        elif now == "foreign":
+            self._say(FOREIGN.format(file=self._file), LOOK_OVER, self._check)
         elif self._last == before:
             return
         elif self._last == "same":

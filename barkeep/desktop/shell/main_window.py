@@ -161,7 +161,9 @@ class MainWindow(QMainWindow):
         self._connect()
         self.signals = BarSignals(bar, self)
         self.signals.changed.connect(self._on_changed)
-        self.following = Following(self.context, lambda: self.current, self._say_saved, self)
+        self.following = Following(
+            self.context, lambda: self.current, self._say_saved, self, check=self.check
+        )
         self.setAcceptDrops(self.hooks.import_files is not None)
         self._restore()
         self._name_things()

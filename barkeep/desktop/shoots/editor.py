@@ -8,7 +8,7 @@ from datetime import date, datetime, time
 from functools import partial
 from typing import Any
 
-from PySide6.QtCore import QDate, QEvent, QObject, Qt, Signal
+from PySide6.QtCore import QDate, QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QHeaderView,
@@ -50,12 +50,13 @@ ORDER_HINT = "Alt+Up and Alt+Down move a drink, Delete takes it out."
 class ShootEditor(FormDialog):
     """`written` carries the shoot once it is written down.
 
-    What is left unsaved is `kept` and stands there again the next time; `left`
-    says that it was.
+    What is typed is `kept` as it is typed, and stands there again the next time
+    where it was not saved; `left` says that it was left so.
     """
 
     written = Signal(object)
     left = Signal()
+    order_changed = Signal()
 
     def __init__(
         self, bar: Bar, shoot: Shoot, kept: KeptTyping, parent: QWidget | None = None
@@ -76,7 +77,11 @@ class ShootEditor(FormDialog):
         self._add_fields()
         self._show_drinks(shoot.drinks)
         self._base = self._typed()
+        self._keeping = QTimer(self, singleShot=True, interval=0)
+        """Keeps all that one key or button has changed at once."""
+        self._keeping.timeout.connect(self._keep)
         self._go_on()
+        self._watch()
         self.setMinimumWidth(WIDTH)
         self.theme.setFocus()
 
@@ -133,19 +138,15 @@ class ShootEditor(FormDialog):
 
     def reject(self) -> None:
         """Leave; what is not saved is kept as it stands."""
-        typed = self._typed()
-        if typed == self._base:
-            self._kept.drop(self._name)
-        else:
-            self._kept.keep(self._name, {**typed, BASE: self._base})
+        if self._keep():
             self.left.emit()
         super().reject()
 
     def start_afresh(self) -> None:
         """Throw away what was left, and begin with the shoot as it is."""
-        self._kept.drop(self._name)
         self.clear_refusal()
         self._fill(self._base)
+        self._keep()
 
     def field_of(self, error: UserError) -> str | None:
         if isinstance(error, UnknownName):
@@ -218,6 +219,29 @@ class ShootEditor(FormDialog):
             NOTES: self.notes.toPlainText(),
         }
 
+    def _keep(self) -> bool:
+        """Keep what stands there where it is to be saved still; whether it is."""
+        self._keeping.stop()
+        typed = self._typed()
+        if typed == self._base:
+            self._kept.drop(self._name)
+            return False
+        self._kept.keep(self._name, {**typed, BASE: self._base})
+        return True
+
+    def _watch(self) -> None:
+        """Keep whatever is changed from now on."""
+        changes = (
+            self.theme.textChanged,
+            self.on.dateChanged,
+            self.starts.textChanged,
+            self.drink.textChanged,
+            self.notes.textChanged,
+            self.order_changed,
+        )
+        for each in changes:
+            each.connect(self._keeping.start)
+
     def _go_on(self) -> None:
         """Put in what was left the last time, and say so."""
         left = self._kept.left(self._name)
@@ -244,6 +268,7 @@ class ShootEditor(FormDialog):
         self._show_drinks(drinks)
 
     def _finish(self, done: object) -> None:
+        self._keeping.stop()
         self._kept.drop(self._name)
         self.written.emit(done)
         self.accept()
@@ -296,6 +321,7 @@ class ShootEditor(FormDialog):
     def _show_drinks(self, drinks: tuple[ShootDrink, ...] | list[ShootDrink]) -> None:
         self._drinks = []
         self.table.setRowCount(0)
+        self.order_changed.emit()
         for each in drinks:
             self._drinks.append(each)
             self._add_row(each)
@@ -310,9 +336,11 @@ class ShootEditor(FormDialog):
         for column, (word, count) in enumerate(zip(COLUMNS[1:], counts, strict=True), 1):
             field = number_field(f"{drink.name}: {word}", 0, MOST_SHOOT_SERVES)
             field.setValue(count)
+            field.valueChanged.connect(self.order_changed)
             self.table.setCellWidget(row, column, field)
         self.table.resizeRowToContents(row)
         self.table.setCurrentCell(row, 0)
+        self.order_changed.emit()
 
 
 def _values_in(shoot: Shoot) -> dict[str, Any]:

@@ -48,6 +48,7 @@ class OwnStandInDialog(FormDialog):
         tree = bar.snapshot.knowledge.tree
         super().__init__(f"Add a stand-in for {tree.in_sentence(wanted)}", "Add stand-in", parent)
         self._bar, self._tree, self._wanted = bar, tree, wanted
+        self._seen = bar.knowledge.own_stand_ins
         self._scope_chosen = False
         self.edits = {name: QLineEdit() for name in (OFFERED, CLOSENESS, RATIO, WHY)}
         self.scopes = CheckGroup(SCOPE_WORDS)
@@ -61,7 +62,16 @@ class OwnStandInDialog(FormDialog):
         draft = self._draft()
         if self.has_problems() or draft is None:
             return
-        run_operation(self, lambda: self._bar.knowledge.add_stand_in(draft), self._finish)
+        add, seen = self._bar.knowledge.add_stand_in, self._seen
+        run_operation(self, lambda: add(draft, seen), self._finish)
+
+    def see(self, theirs: tuple[StandIn, ...]) -> None:
+        self._bar.refresh()
+        self._seen = theirs
+
+    def show_theirs(self) -> None:
+        offered = self._tree.called(self.edits[OFFERED].text())
+        self._fill(None if offered is None else self._known(offered))
 
     def field_of(self, error: UserError) -> str | None:
         if isinstance(error, UnknownName | NeverOffered):

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QApplication, QPushButton
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.shell import following
+from barkeep.desktop.shell.check import CheckDialog
 
 Keys = Qt.Key
 
@@ -147,6 +148,20 @@ def test_what_is_shown_is_saved_elsewhere_when_another_file_took_its_place(
     window.following.ask("replaced")
     qtbot.keyClick(window.following.question, Keys.Key_Escape)
     assert sample_bar.read_text(encoding="utf-8") == "no bar at all"
+
+
+def test_what_another_program_writes_is_shown_and_said_and_can_be_taken(window, sample_bar, qtbot):
+    with closing(sqlite3.connect(sample_bar)) as file, file:
+        file.execute("UPDATE product SET price = 19.5 WHERE id = 3")
+    says(qtbot, window, f"Something other than barkeep changed {sample_bar}: another program, or")
+    assert window.bar.snapshot.product_by_id[3].price == 19.5
+    press_on(qtbot, window.current.banner, "Check this bar…")
+    dialog = window.findChild(CheckDialog)
+    assert "Damage or another program changed it: product 3: it is not as" in dialog.told
+    press_on(qtbot, dialog, "&Take it as it is")
+    assert dialog.told == "The bar is taken as it is\n• product 3: it is not as barkeep wrote it."
+    dialog.close()
+    assert window.bar.check() == ()
 
 
 def test_a_file_put_back_to_an_older_state_is_said(window, sample_bar, tmp_path, qtbot):

@@ -12,9 +12,16 @@ from PySide6.QtWidgets import QApplication, QPushButton
 from barkeep.application.bar import Bar
 from barkeep.application.stale import ChangedSince
 from barkeep.desktop.bottles.facts import FactDialog, use_by_task
+from barkeep.desktop.buying.pars import ParsDialog
+from barkeep.desktop.buying.shopping import ShoppingDialog
+from barkeep.desktop.ingredients.own_ingredient import OwnIngredientDialog
 from barkeep.desktop.shell.main_window import WindowHooks
 from barkeep.desktop.shell.settings import SettingsDialog, edit_settings
+from barkeep.desktop.stand_ins.own_stand_in import OwnStandInDialog
+from barkeep.domain.bar.of_kinds import HousePour
 from barkeep.domain.bottles.bottle import label_of
+from barkeep.domain.ingredients.relations import StandIn
+from barkeep.domain.ingredients.tree import Ingredient
 from tests.desktop.pages import settle
 
 Keys, Ctrl = Qt.Key, Qt.KeyboardModifier.ControlModifier
@@ -345,6 +352,95 @@ def test_a_use_by_day_that_another_has_set_is_asked_about(window, other, qtbot):
     assert window.bar.snapshot.bottle_by_id[bottle.id].use_by == date(2027, 3, 1)
 
 
+def test_a_house_pour_that_another_has_chosen_is_asked_about(window, other, qtbot):
+    page, bottle = on_bottle(window)
+    tree = window.bar.snapshot.knowledge.tree
+    kind, theirs = next(
+        (kind, each)
+        for kind in (bottle.product.ingredient, *tree.upwards(bottle.product.ingredient))
+        for each in other.snapshot.products
+        if tree.is_a(each.ingredient, kind) and each.id != bottle.product.id
+    )
+    page.make_house_pour()
+    dialog = page.dialog
+    dialog.fact.setText(tree.name(kind))
+    other.settings.set_house_pour(kind, theirs.id)
+    qtbot.keyClick(dialog.fact, Keys.Key_Return)
+    assert rows_of(dialog.whose) == [("house pour", bottle.product.title, theirs.title)]
+    press_on(qtbot, dialog.whose.put_button)
+    assert window.bar.snapshot.settings.house == (HousePour(kind, bottle.product.id),)
+
+
+def test_a_par_that_another_has_set_is_asked_about(window, other, qtbot):
+    window.shop()
+    window.findChild(ShoppingDialog).edit_pars()
+    dialog = window.findChild(ParsDialog)
+    dialog.what.setText("gin")
+    dialog.amount.setText("2 l")
+    other.settings.set_par("gin", 700.0)
+    qtbot.keyClick(dialog.amount, Keys.Key_Return)
+    assert rows_of(dialog.whose) == [("par", "2000 ml", "700 ml")]
+    press_on(qtbot, dialog.whose.take_button)
+    assert [each.amount for each in window.bar.snapshot.settings.pars] == [700.0]
+    assert dialog.list.item(0).text() == "Gin: 700 ml"
+    dialog.what.setText("gin")
+    dialog.amount.setText("2 l")
+    qtbot.keyClick(dialog.amount, Keys.Key_Return)
+    assert [each.amount for each in window.bar.snapshot.settings.pars] == [2000.0]
+    dialog.close()
+
+
+def test_a_stand_in_that_another_has_said_is_asked_about(window, other, qtbot):
+    page = window.show_page("stand-ins")
+    settle(window, qtbot)
+    wanted = page.current.key
+    page.add_stand_in()
+    dialog = page.findChild(OwnStandInDialog)
+    for field, words in (("offered", "Brandy"), ("closeness", "0.8"), ("why", "as dry")):
+        dialog.edits[field].setText(words)
+    other.knowledge.add_stand_in(StandIn(wanted, "brandy", 0.6, 1.0, "warmer"))
+    qtbot.keyClick(dialog.edits["why"], Keys.Key_Return)
+    name = window.bar.snapshot.knowledge.tree.name(wanted)
+    assert rows_of(dialog.whose) == [
+        (f"Brandy for {name}", "0.8, 1 times as much, as dry", "0.6, 1 times as much, warmer")
+    ]
+    press_on(qtbot, dialog.whose.take_button)
+    assert dialog.edits["why"].text() == "warmer"
+    dialog.edits["why"].setText("as dry")
+    qtbot.keyClick(dialog.edits["why"], Keys.Key_Return)
+    (said,) = window.bar.knowledge.own_stand_ins
+    assert (said.closeness, said.why) == (0.6, "as dry")
+
+
+def test_an_ingredient_that_another_has_changed_is_asked_about(window, other, qtbot):
+    own = Ingredient("rail-syrup", "Rail syrup", ("syrup",), basis="own")
+    window.bar.knowledge.add_ingredient(own)
+    other.refresh()
+    dialog = OwnIngredientDialog(window.bar, changes="rail-syrup", parent=window)
+    qtbot.addWidget(dialog)
+    dialog.open()
+    dialog.edits["sugar"].setText("500")
+    other.knowledge.add_ingredient(replace(own, aliases=("track syrup",), sugar_g_per_l=600.0))
+    qtbot.keyClick(dialog.edits["sugar"], Keys.Key_Return)
+    assert rows_of(dialog.whose) == [
+        ("other names", "nothing", "track syrup"),
+        ("sugar in g per litre", "500.0", "600.0"),
+    ]
+    press_on(qtbot, dialog.whose.put_button)
+    assert window.bar.knowledge.said["rail-syrup"].sugar_g_per_l == 500.0
+    again = OwnIngredientDialog(window.bar, changes="rail-syrup", parent=window)
+    qtbot.addWidget(again)
+    again.open()
+    other.refresh()
+    other.knowledge.remove_ingredient("rail-syrup")
+    again.edits["sugar"].setText("400")
+    qtbot.keyClick(again.edits["sugar"], Keys.Key_Return)
+    assert again.banner.text.startswith(
+        "Another window or a command has removed the ingredient Rail syrup since you began"
+    )
+    again.close()
+
+
 def test_a_change_from_a_stale_state_says_both_versions_in_one_sentence(sample_bar, clock):
     """What a command prints where another wrote between its reading and its writing."""
     with Bar.open(sample_bar, clock=clock) as mine, Bar.open(sample_bar, clock=clock) as theirs:
@@ -358,3 +454,20 @@ def test_a_change_from_a_stale_state_says_both_versions_in_one_sentence(sample_b
         )
         mine.refresh()
         assert mine.snapshot.settings.name == "Renamed elsewhere"
+
+
+def test_what_a_command_says_of_an_own_thing_that_another_has_changed(sample_bar, clock):
+    with Bar.open(sample_bar, clock=clock) as mine, Bar.open(sample_bar, clock=clock) as theirs:
+        seen = mine.snapshot.settings
+        theirs.settings.set_par("gin", 700.0)
+        with pytest.raises(ChangedSince, match="changed the par of gin since you began"):
+            mine.settings.set_par("gin", 2000.0, seen)
+        syrup = Ingredient("rail-syrup", "Rail syrup", ("syrup",), basis="own")
+        nothing = mine.knowledge.said_of("rail-syrup")
+        theirs.knowledge.add_ingredient(syrup)
+        with pytest.raises(ChangedSince) as refused:
+            mine.knowledge.add_ingredient(replace(syrup, sugar_g_per_l=600.0), seen=nothing)
+        assert str(refused.value) == (
+            "Another window or a command has changed the ingredient Rail syrup since you began, "
+            "so nothing was written. Sugar in g per litre: yours “600.0”, theirs “”."
+        )

@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication, QFileDialog, QMessageBox, QPushButton
 
 from barkeep.desktop.shell.cannot_open import Wanted
-from barkeep.desktop.shell.check import CheckDialog
+from barkeep.desktop.shell.check import MAY_BE_TAKEN, CheckDialog
 from barkeep.desktop.shell.opening import OpeningWindow
 from tests.desktop.patience import WAIT_MS
 from tests.store import damages
@@ -68,6 +68,19 @@ def test_a_damaged_bar_says_where_and_what_and_can_be_left(desktop, sample_bar, 
         "(product 3, price: “cheap” stands there, and it must be a number)."
     ]
     assert desktop.window is None
+
+
+def test_a_bar_that_another_program_changed_is_taken_as_it_is_and_shown(
+    desktop, sample_bar, answers
+):
+    with closing(sqlite3.connect(sample_bar)) as file, file:
+        file.execute("UPDATE product SET price = 19.5 WHERE id = 3")
+    told = answers("Look it over…", "Take it as it is", "Open the bar")
+    assert desktop.start(sample_bar)
+    assert "damage or another program changed it (product 3: it is not as barkeep" in told[0]
+    assert MAY_BE_TAKEN in told[1]
+    assert told[2] == "The bar is taken as it is\n• product 3: it is not as barkeep wrote it."
+    assert desktop.window.bar.snapshot.product_by_id[3].price == 19.5
 
 
 def test_what_can_be_read_of_a_damaged_bar_is_saved_and_shown(

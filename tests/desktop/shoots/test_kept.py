@@ -8,6 +8,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QPushButton
 
+from barkeep.desktop.screens.kept import KeptTyping
 from barkeep.desktop.shoots.log import COUNTED, SPILLED
 from tests.desktop.audit import cut_off
 from tests.desktop.pages import settle
@@ -90,6 +91,28 @@ def level(bar, words):
 
 
 # The editor
+
+
+def test_what_is_typed_of_a_shoot_is_on_the_disk_as_it_is_typed(shoots, bar, qtbot):
+    editor, state = shoots.new(), shoots.window.context.state.folder
+
+    def on_disk():
+        """What the next program finds, however this one ends."""
+        return KeptTyping(state, bar.path).left("shoot-new") or {}
+
+    qtbot.keyClicks(editor.theme, "Wet Rails")
+    qtbot.waitUntil(lambda: on_disk().get("theme") == "Wet Rails")
+    qtbot.keyClicks(editor.drink, "Brazier")
+    qtbot.keyClick(editor.drink, Keys.Key_Return)
+    qtbot.waitUntil(lambda: [each["name"] for each in on_disk()["drinks"]] == ["Brazier"])
+    editor.table.cellWidget(0, 2).stepUp()
+    camera = editor.table.cellWidget(0, 2).value()
+    qtbot.waitUntil(lambda: on_disk()["drinks"][0]["serves"]["camera"] == camera)
+    qtbot.keyClicks(editor.notes, "Bring the lamp.")
+    qtbot.waitUntil(lambda: on_disk()["notes"] == "Bring the lamp.")
+    qtbot.mouseClick(editor.accept_button, Qt.MouseButton.LeftButton)
+    settle(shoots.window, qtbot)
+    assert on_disk() == {}
 
 
 def test_a_new_shoot_is_left_by_esc_and_gone_on_with(shoots, bar, qtbot):
