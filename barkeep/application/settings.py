@@ -453,6 +453,8 @@ def settings_in_words(settings: Settings, bar: Snapshot) -> Words:
     said["not there"] = ", ".join(sorted(tree.name(each) for each in settings.not_there))
     pars = (f"{tree.name(each.ingredient)} = {each.amount:g}" for each in settings.pars)
     said["pars"] = "; ".join(pars)
+    to_buy = (f"{tree.name(each.ingredient)} = {each.packages}" for each in settings.to_buy)
+    said["to buy"] = "; ".join(to_buy)
     return said
 
 

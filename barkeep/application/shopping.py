@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from math import isfinite
 
@@ -14,12 +14,15 @@ from barkeep.application.session import Session, UseCases
 from barkeep.application.shelving import checked_draft, product_there, shelve, take_in
 from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bar.to_buy import MOST_TO_BUY, ToBuy, less_bought, with_to_buy
 from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
+from barkeep.domain.buying.plan import Plan
 from barkeep.domain.buying.shopping import ShoppingItem
 from barkeep.domain.ingredients.names import rather_named
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
-from barkeep.errors import InvalidField
+from barkeep.errors import InvalidField, spoken_list
+from barkeep.store.knowledge import read_settings, setting_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 MOST_PACKAGES = 99
@@ -47,7 +50,8 @@ class Shopping(UseCases):
     def receive(self, bought: Sequence[Bought]) -> Done[tuple[Bottle, ...]]:
         """Put all packages on the shelf, full, or none of them; one undo takes them back.
 
-        What was paid becomes the product's price and is noted in the ledger.
+        What was paid becomes the product's price and is noted in the ledger; what was put on
+        the list by hand is off it.
         Raises `UnknownName`, `DuplicateName`, and `InvalidField` for a day to
         come, a price below nothing, or a count that is not 1 to 99.
         """
@@ -69,10 +73,40 @@ class Shopping(UseCases):
                 for each, product in received
                 for _package in range(each.count)
             ]
+            came = [product.ingredient for each, product in received for _ in range(each.count)]
+            listed = read_settings(work.connection).to_buy
+            if (left := less_bought(listed, came, session.tree)) != listed:
+                _write_list(work, left)
             work.label = _label([product for each, product in received for _ in range(each.count)])
         return session.finished(
             work, lambda bar: tuple(each for each in bar.bottles if each.id in set(ids))
         )
+
+    def add(self, wanted: Sequence[ToBuy]) -> Done[tuple[ToBuy, ...]]:
+        """Put packages of kinds on the shopping list; of what is on it the larger number counts.
+
+        None of a kind (0) takes it off. Raises `UnknownName`, and `InvalidField` for no whole
+        number from 0 to 99.
+        """
+        session = self._session
+        for each in wanted:
+            find_ingredient(session.tree, each.ingredient)
+            if not 0 <= each.packages <= MOST_TO_BUY:
+                raise InvalidField("packages", each.packages, f"it is 0 to {MOST_TO_BUY}")
+        names = [session.tree.in_sentence(each.ingredient) for each in wanted]
+        off = all(each.packages == 0 for each in wanted)
+        where = "off" if off else "on"
+        with session.writing(f"Put {spoken_list(names, 'and')} {where} the list") as work:
+            before = read_settings(work.connection)
+            _write_list(work, with_to_buy(before.to_buy, wanted))
+        return session.finished(work, lambda bar: bar.settings.to_buy)
+
+
+def _write_list(work: UnitOfWork, to_buy: Sequence[ToBuy]) -> None:
+    settings = replace(read_settings(work.connection), to_buy=tuple(to_buy))
+    for row in setting_rows(settings):
+        if row["key"] == "to_buy":
+            work.put("setting", (row["key"],), row)
 
 
 def _refuse(bought: Bought, today: date) -> None:
@@ -212,3 +246,23 @@ def read_kind_price(text: str, snapshot: Snapshot) -> tuple[str, float]:
     if paid < 0.0:
         raise InvalidField("price", price.strip(), "it is nothing or more")
     return key, paid
+
+
+HOW_LISTED = "write the kind, and * and how many, such as “calvados” or “calvados*2”"
+
+
+def read_to_buy(text: str, snapshot: Snapshot) -> ToBuy:
+    """*KIND*, or it and how many after an asterisk, 0 to take it off.
+
+    Raises `InvalidField` or `UnknownName`.
+    """
+    name, times, count = text.partition("*")
+    if not name.strip() or (times and not re.fullmatch(r"\s*[0-9]{1,2}\s*", count)):
+        raise InvalidField("list", text.strip(), HOW_LISTED)
+    key = find_ingredient(snapshot.knowledge.tree, name.strip(), owned=snapshot.owned)
+    return ToBuy(key, int(count) if times else 1)
+
+
+def listed_of(plan: Plan) -> tuple[ToBuy, ...]:
+    """The purchases of a plan as they go on the list."""
+    return tuple(ToBuy(each.bought.ingredient, each.bought.packages) for each in plan.steps)

@@ -302,6 +302,13 @@ class ShelfLife(Kept, frozen=True, kw_only=True):
     days: Whole
 
 
+class ToBuy(Kept, frozen=True, kw_only=True):
+    """So many packages of an ingredient, put on the shopping list by hand."""
+
+    ingredient: str
+    packages: Whole
+
+
 class Settings(Kept, frozen=True, kw_only=True):
     """What the owner chose for the bar."""
 
@@ -320,6 +327,7 @@ class Settings(Kept, frozen=True, kw_only=True):
     house: tuple[HousePour, ...]
     keeps: tuple[ShelfLife, ...]
     backups: str
+    to_buy: tuple[ToBuy, ...] = ()
 
 
 class Changed(Kept, frozen=True, kw_only=True):

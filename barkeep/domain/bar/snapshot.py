@@ -14,6 +14,7 @@ from barkeep.domain.bar.book import BookOf
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.of_kinds import HousePour, ShelfLife
 from barkeep.domain.bar.pars import Par
+from barkeep.domain.bar.to_buy import ToBuy
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.bottles.going_off import End, end_of, last_day_in_words, off_in_words
 from barkeep.domain.bottles.pour_order import Turn, is_overproof, pour_order
@@ -40,7 +41,8 @@ class Settings:
     called where nobody wrote a name: a key of `regions.toml`, *none* for the
     kinds' own names, empty for the system's. `house` are the owner's usual pours,
     `keeps` how long things keep where the owner knows better. `backups` is the folder
-    where the bar's backups go; empty for the one beside it.
+    where the bar's backups go; empty for the one beside it. `to_buy` was put on the shopping
+    list by hand.
     """
 
     name: str = "My bar"
@@ -58,6 +60,7 @@ class Settings:
     house: tuple[HousePour, ...] = ()
     keeps: tuple[ShelfLife, ...] = ()
     backups: str = ""
+    to_buy: tuple[ToBuy, ...] = ()
 
     @property
     def units(self) -> BarUnits:

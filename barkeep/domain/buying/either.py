@@ -55,12 +55,14 @@ def least_list(
     fits: Callable[[Package, Kind], bool],
     *,
     special: Callable[[Kind], float] = lambda _kind: 0.0,
+    at_least: Mapping[Kind, int] | None = None,
 ) -> Least:
     """What to buy of all that is wanted.
 
     `kept` is how much must be left over of each kind, in which one package counts for every kind
     it fits. `packages` has that of each kind; a package of another kind may fit as well. How
-    `special` a kind is decides between packages that are as good.
+    `special` a kind is decides between packages that are as good. Of each kind in `at_least` so
+    many packages that fit it are bought in any case.
     """
     import numpy as np
     from scipy.optimize import Bounds, LinearConstraint, milp  # loads slowly
@@ -91,10 +93,13 @@ def least_list(
         row({**taken, first_kept + place: 1.0, place: -packages[kind].size}, -np.inf, 0.0)
     for n, (number, kind) in enumerate(options):
         given = {first_part + m: 1.0 for m, part in enumerate(parts) if part[:2] == (number, kind)}
-        row({**given, first_option + n: -wanted[number].amount}, 0.0, np.inf)
+        row({**given, first_option + n: -wanted[number].amount}, 0.0, 0.0)
     for number in range(len(wanted)):
         which = {first_option + n: 1.0 for n, each in enumerate(options) if each[0] == number}
         row(which, 1.0, 1.0)
+    for kind, many in (at_least or {}).items():
+        do_for_it = {place: 1.0 for place, other in enumerate(kinds) if fits(packages[other], kind)}
+        row(do_for_it, float(many), np.inf)
     for kind, amount in kept.items():
         fitting = {
             first_kept + place: 1.0

@@ -19,6 +19,7 @@ from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.pars import Par
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bar.to_buy import ToBuy
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.buying.either import Kind, Least, Wanted, least_list
 from barkeep.domain.buying.packages import NEARLY, Package, package_for, packages_for
@@ -39,6 +40,8 @@ from barkeep.domain.specs.called import called_in_sentence, kinds_named_by, othe
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
+
+ON_THE_LIST = "you put it on the list"
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,6 +138,8 @@ def shopping(
     shop.take(wanted, found)
     for par in snapshot.settings.pars if pars else ():
         shop.keep_up(par)
+    for each in snapshot.settings.to_buy if pars else ():
+        shop.list_by_hand(each)
     tree = snapshot.knowledge.tree
     items = sorted(shop.items(), key=lambda each: tree.name(each.ingredient).casefold())
     ordered = [order for order, _drink in wanted]
@@ -210,6 +215,7 @@ class _Shop:
         self._spared: dict[str, float] = {}
         self._pars: dict[str, float] = {}
         self._either: list[_Either] = []
+        self._listed: dict[Kind, int] = {}
 
     def take(self, wanted: Sequence[tuple[Order, str]], found: Menu) -> None:
         """Take what the menu draws from the bar, and note what it lacks for each drink."""
@@ -237,6 +243,11 @@ class _Shop:
             why = f"par is {self._shown(key, par.amount)} of {self._tree.in_sentence(key)}"
             self._need_to_make(key, lacking, why)
 
+    def list_by_hand(self, each: ToBuy) -> None:
+        """Note what was put on the list by hand."""
+        if each.ingredient in self._tree and each.ingredient not in self._snapshot.always_there:
+            self._listed[Kind(each.ingredient)] = each.packages
+
     def items(self) -> Iterator[ShoppingItem]:
         """What to buy."""
         least = self._least()
@@ -245,7 +256,8 @@ class _Shop:
             self._note(either, kind)
         bought: list[_Bought] = []
         if least is None:
-            for kind in sorted({*self._needs, *map(Kind, self._pars)}, key=self._turn):
+            kinds = {*self._needs, *map(Kind, self._pars), *self._listed}
+            for kind in sorted(kinds, key=self._turn):
                 self._buy(kind, bought)
         else:
             bought = [
@@ -281,7 +293,8 @@ class _Shop:
         wanted = [Wanted(each.kinds, each.amount) for each in self._either]
         wanted += [Wanted((kind,), self._poured(kind)) for kind in self._needs]
         kept = {Kind(key): self._lacking(key) for key in self._pars}
-        kinds = dict.fromkeys((*(kind for each in wanted for kind in each.kinds), *kept))
+        needed = (kind for each in wanted for kind in each.kinds)
+        kinds = dict.fromkeys((*needed, *kept, *self._listed))
         packages = {
             kind: package_for(kind.ingredient, kind.least_abv, self._snapshot) for kind in kinds
         }
@@ -297,7 +310,9 @@ class _Shop:
             other = 0.0 if sold_as == kind.ingredient else 0.5
             return len(self._tree.ancestors(sold_as)) + other
 
-        return least_list(wanted, kept, packages, self._fits, special=special)
+        return least_list(
+            wanted, kept, packages, self._fits, special=special, at_least=self._listed
+        )
 
     def _poured(self, kind: Kind) -> float:
         entry = self._needs.get(kind, _Need())
@@ -422,9 +437,10 @@ class _Shop:
         why = list(self._reasons(kind, entry))
         poured = _pour_from(fitting, self._poured(kind), why)
         kept, why_kept = self._kept(kind, package, fitting)
-        if (amount := round(poured + kept, NOISE_PLACES)) > 0.0:
-            count = packages_for(amount, package.size)
-            reasons = [*(why if poured else []), *why_kept]
+        amount, listed = round(poured + kept, NOISE_PLACES), self._listed.get(kind, 0)
+        if amount > 0.0 or listed:
+            count = max(packages_for(amount, package.size), listed)
+            reasons = [*(why if poured else []), *why_kept, *([ON_THE_LIST] if listed else [])]
             bought.append(
                 _Bought(
                     kind=kind,
@@ -449,6 +465,8 @@ class _Shop:
                 said = self._par_in_words(key, package)
                 own = key == kind.ingredient
                 why.append(said if own else f"{self._tree.in_sentence(key)}: {said}")
+        if any(self._fits(package, each) for each in self._listed):
+            why.append(ON_THE_LIST)
         return _Bought(
             kind=kind,
             package=package,
@@ -549,7 +567,9 @@ def packages_in_words(item: ShoppingItem) -> str:
 
 
 def need_in_words(item: ShoppingItem) -> str:
-    """How much of it is needed: *150 ml*."""
+    """How much of it is needed: *150 ml*; *as listed* where only the owner says so."""
+    if not item.need:
+        return "as listed"
     return plain_amount(round(item.need, 1), item.unit)
 
 
