@@ -24,6 +24,7 @@ if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it fi
     from barkeep.application.bottles import Inventory
     from barkeep.application.counting import Counting
     from barkeep.application.imports import Imports
+    from barkeep.application.kept_verdicts import KeptVerdicts
     from barkeep.application.making import HouseMaking
     from barkeep.application.owner_knowledge import OwnerKnowledge
     from barkeep.application.removed import RemovedThings
@@ -64,9 +65,16 @@ def _refuse_where_it_was_more(empty: Path) -> None:
 class Bar:
     """The use cases of one bar. To be used from one thread; its snapshots may go anywhere."""
 
-    def __init__(self, session: Session, told: Callable[[str], object] | None = None) -> None:
+    def __init__(
+        self,
+        session: Session,
+        told: Callable[[str], object] | None = None,
+        *,
+        kept: bool = False,
+    ) -> None:
         self._session = session
         self._told = told
+        self._is_kept = kept
 
     @classmethod
     def open(
@@ -96,7 +104,8 @@ class Bar:
         if found is not None:
             store, all_read = found
             backups = None if told is None else OwnBackups(store.path, told)
-            return cls(Session(store, known, clock, known=all_read, backups=backups), told)
+            session = Session(store, known, clock, known=all_read, backups=backups)
+            return cls(session, told, kept=True)
         from barkeep.store.store import Store  # loads slowly, and what is known needs none
 
         try:
@@ -110,7 +119,7 @@ class Bar:
             session = Session(store, known, clock, backups=backups)
             if kept:
                 kept_bar.keep(session)
-            return cls(session, told)
+            return cls(session, told, kept=kept)
         except BaseException:
             store.close()
             raise
@@ -118,7 +127,10 @@ class Bar:
     @staticmethod
     def file_of(location: str | Path) -> Path:
         """The file that a path or a URL names as a bar. Raises `UnreadableFile`."""
-        from barkeep.store.connection import local_path
+        path = kept_bar.local_file(location)
+        if path is not None:
+            return path
+        from barkeep.store.connection import local_path  # loads slowly, and reads addresses
 
         return local_path(location)
 
@@ -219,6 +231,23 @@ class Bar:
     def path(self) -> Path:
         """The file the bar lives in."""
         return self._session.store.path
+
+    @property
+    def is_opened(self) -> bool:
+        """Whether its file is open; else it is opened when more is asked than was kept of it."""
+        return kept_bar.is_opened(self._session.store)
+
+    def keep(self) -> None:
+        """Keep what was read of it, so that it need not be read the next time, where it may be."""
+        if self._is_kept and self.is_opened:
+            kept_bar.keep(self._session)
+
+    def kept_verdicts(self) -> KeptVerdicts | None:
+        """The verdicts kept of the bar as it is now; None of one that nothing may be kept of."""
+        from barkeep.application.kept_verdicts import KeptVerdicts
+
+        digest = kept_bar.digest_of(self._session) if self._is_kept else None
+        return None if digest is None else KeptVerdicts(self.snapshot, digest)
 
     @property
     def is_read_only(self) -> bool:

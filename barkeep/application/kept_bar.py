@@ -9,7 +9,7 @@ to open it loads more than most commands do.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from datetime import datetime
 from functools import cached_property
 from pathlib import Path
@@ -21,6 +21,8 @@ from barkeep.application.session import AS_KNOWN, AllRead, Session
 from barkeep.store.content import digest_of_file
 
 if TYPE_CHECKING:
+    from barkeep.application.done import Step
+    from barkeep.store.steps import Way
     from barkeep.store.store import Store
 
 MOST_KEPT = 8
@@ -31,12 +33,35 @@ def known_already(
     location: str | Path, clock: Callable[[], datetime]
 ) -> tuple[Store, AllRead] | None:
     """The store of a bar, not opened yet, and what is known of it; None where nothing is."""
-    path = _local_file(location)
+    path = local_file(location)
     digest = None if path is None else digest_of_file(path)
     if path is None or digest is None:
         return None
     known = quick_form.found(AllRead, _form(digest), digest)
-    return None if known is None else (cast("Store", StoreWhenNeeded(path, digest, clock)), known)
+    if known is None:
+        return None
+    steps: dict[Way, Step | None] = {"undo": known.undo, "redo": known.redo}
+    return cast("Store", StoreWhenNeeded(path, digest, clock, steps)), known
+
+
+def is_kept(location: str | Path) -> bool:
+    """Whether something is kept of a bar as it is now: most likely its store is not needed yet."""
+    path = local_file(location)
+    digest = None if path is None else digest_of_file(path)
+    return digest is not None and _form(digest).exists()
+
+
+def is_opened(store: Store) -> bool:
+    """Whether the file of a bar is open, and not only what was kept of it known."""
+    return not isinstance(store, StoreWhenNeeded) or store.is_opened
+
+
+def digest_of(session: Session) -> str | None:
+    """The digest of the file all of which is known; None of one that nothing is to be kept of."""
+    store = session.store
+    if isinstance(store, StoreWhenNeeded) and not store.is_opened:
+        return store.as_known
+    return session.digest_as_read()
 
 
 def keep(session: Session) -> None:
@@ -44,7 +69,7 @@ def keep(session: Session) -> None:
     digest = session.digest_as_read()
     if digest is not None:
         quick_form.keep(session.all_read(), _form(digest), digest)
-        _forget_the_oldest()
+        forget_the_oldest(_folder(), MOST_KEPT)
 
 
 class StoreWhenNeeded:
@@ -54,17 +79,34 @@ class StoreWhenNeeded:
     is opened, another program has written to it: its data version says so.
     """
 
-    def __init__(self, path: Path, digest: str, clock: Callable[[], datetime]) -> None:
+    def __init__(
+        self,
+        path: Path,
+        digest: str,
+        clock: Callable[[], datetime],
+        steps: Mapping[Way, Step | None],
+    ) -> None:
         self.path = path
         self.is_new = self.is_read_only = False
+        self.as_known = digest
+        """The digest of the file as it was looked at."""
         self._version_as_known: int | None = None
-        self._digest = digest
         self._clock = clock
+        self._steps = steps
 
     def __getattr__(self, name: str) -> Any:
         if name.startswith("_"):  # its own, and not there: opening it for that would never end
             raise AttributeError(name)
         return getattr(self._store, name)
+
+    @property
+    def is_opened(self) -> bool:
+        """Whether the file is open."""
+        return "_store" in self.__dict__
+
+    def next_action(self, way: Way) -> Step | None:
+        """What undo or redo would act on."""
+        return self._store.next_action(way) if self.is_opened else self._steps[way]
 
     def data_version(self) -> int:
         """A number that changes when another program has written to the file."""
@@ -73,7 +115,7 @@ class StoreWhenNeeded:
 
     def close(self) -> None:
         """Let go of the file, where it was opened."""
-        if "_store" in self.__dict__:
+        if self.is_opened:
             self._store.close()
 
     @cached_property
@@ -82,27 +124,32 @@ class StoreWhenNeeded:
 
         store = Store.open(self.path, self._clock, new=False)
         version = store.data_version()
-        if store.digest() == self._digest:
+        if store.digest() == self.as_known:
             self._version_as_known = version
         return store
 
 
-def _local_file(location: str | Path) -> Path | None:
+def local_file(location: str | Path) -> Path | None:
     """The file of a plain path; an address is for who opens it to read."""
     if isinstance(location, str) and "://" in location:
         return None
     return Path(location).expanduser().absolute()
 
 
+def _folder() -> Path:
+    return cache_folder() / "bars"
+
+
 def _form(digest: str) -> Path:
-    return cache_folder() / "bars" / digest
+    return _folder() / digest
 
 
-def _forget_the_oldest() -> None:
+def forget_the_oldest(folder: Path, most: int) -> None:
+    """Keep so many of the forms in a folder, the latest."""
     try:
-        forms = [each for each in (cache_folder() / "bars").iterdir() if each.name[:1] != "."]
+        forms = [each for each in folder.iterdir() if each.name[:1] != "."]
         forms.sort(key=lambda each: each.stat().st_mtime_ns)
-        for each in forms[:-MOST_KEPT]:
+        for each in forms[:-most]:
             each.unlink()
     except OSError:
         return  # another program forgets them just now

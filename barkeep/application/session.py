@@ -58,6 +58,8 @@ class AllRead:
     own_stand_ins: tuple[StandIn, ...]
     own_recipes: tuple[MadeFrom, ...]
     newest: Stamp | None
+    undo: Step | None
+    redo: Step | None
 
 
 class Session:
@@ -228,6 +230,8 @@ class Session:
             own_stand_ins=self._own_stand_ins,
             own_recipes=self._own_recipes,
             newest=self._newest,
+            undo=self.store.next_action("undo"),
+            redo=self.store.next_action("redo"),
         )
 
     def digest_as_read(self) -> str | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.allergens import brought_in_sentence
@@ -25,10 +26,12 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.minded import Minded
 from barkeep.domain.pouring.warnings import allergens_in_words
-from barkeep.domain.spec_text.text import ReadSpec
 from barkeep.domain.specs.quantities import in_dashes_of
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.corrections import Correction, in_words
+
+if TYPE_CHECKING:
+    from barkeep.domain.spec_text.text import ReadSpec  # reading is loaded by who reads
 
 UNREAD = "Lines that cannot be read yet are not counted."
 _SCALES: Mapping[Quality, tuple[str, float, str]] = {

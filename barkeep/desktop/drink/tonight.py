@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Iterator, Sequence
 from functools import partial
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QWidget
 
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
@@ -35,6 +36,7 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import row_of
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import EVERYTHING, Changes
+from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import IN_GENERAL
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.at_the_bar import facts_tonight
@@ -50,7 +52,7 @@ from barkeep.domain.pouring.serves_in_words import (
     serves_in_words,
     serves_of,
 )
-from barkeep.domain.pouring.verdicts import Drink, how_many
+from barkeep.domain.pouring.verdicts import Drink, how_many, verdicts
 from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.query import SpecFacts
 from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
@@ -67,6 +69,8 @@ QUESTION = "tonight-search"
 """Under which slow facts are asked for in the background."""
 
 
+READY_FOR_MORE = "tonight-verdicts"
+"""Under which the bar's verdicts are worked out that were kept at first."""
 DRINKS = "tonight-drinks"
 """Under which it is worked out what is poured, drink by drink."""
 
@@ -134,8 +138,18 @@ class TonightScreen(TableScreen[TonightRow]):
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
         within, serves = self.closeness.choice, self.serves.value()
-        question = partial(answered, snapshot, within, serves, self._memory)  # type: ignore[arg-type]
+        kept = None if self._answer else self.context.bar.kept_verdicts()
+        if kept is not None:
+            once = Qt.ConnectionType.SingleShotConnection
+            self.context.background.idle.connect(partial(self._compile, snapshot), once)
+        question = partial(answered, snapshot, within, serves, self._memory, kept=kept)  # type: ignore[arg-type]
         self.ask(question, self._show_answer, "Working out tonight…")
+
+    def _compile(self, snapshot: Snapshot) -> None:
+        """Make ready for the next question what a first answer that was kept did without."""
+        within, serves = self.closeness.choice, self.serves.value()
+        question = partial(verdicts, snapshot, within, serves, self._memory)  # type: ignore[arg-type]
+        self.context.background.ask(READY_FOR_MORE, question, lambda _found: None)
 
     def identity(self, row: TonightRow) -> Hashable:
         return row.spec.name

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from PySide6.QtCore import Qt
 
+from barkeep.application.kept_verdicts import KeptVerdicts
 from barkeep.desktop.drink.bases import bases_in
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, SUBTITLE_ROLE, VERDICT_ROLE
@@ -19,7 +20,7 @@ from barkeep.domain.pouring.evening import Evening, evening_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.serves_in_words import serves_in_words
 from barkeep.domain.pouring.sourcing import Within
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, Verdict
+from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, Verdict, verdicts
 from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.shown_lines import ingredients_in_brief, names_of
 from barkeep.domain.specs.spec import Spec
@@ -89,9 +90,23 @@ class Answered:
         return self.evening.snapshot
 
 
-def answered(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -> Answered:
-    """Tonight for so many serves."""
-    return Answered(found := evening_of(snapshot, within, serves, memory), rows_of(found, memory))
+def answered(
+    snapshot: Snapshot,
+    within: Within,
+    serves: int,
+    memory: Memory,
+    kept: KeptVerdicts | None = None,
+) -> Answered:
+    """Tonight for so many serves; the verdicts as they were `kept`, where they were.
+
+    Where something is kept of this bar and these are not, they are kept now.
+    """
+    known = kept.found(snapshot, within, serves) if kept else None
+    found = known or verdicts(snapshot, within, serves, memory)
+    if kept and not known:
+        kept.keep(snapshot, within, serves, found)
+    evening = evening_of(snapshot, within, serves, memory, found=found)
+    return Answered(evening, rows_of(evening, memory))
 
 
 def rows_of(evening: Evening, memory: Memory) -> tuple[TonightRow, ...]:

@@ -44,10 +44,12 @@ NEEDED = (
     "barkeep.application.bar",
     "barkeep.application.sample_copy",
     "barkeep.desktop.shell.main_window",
-    "barkeep.store.store",
 )
 """What the bar's window needs and the first paint does not."""
+STORE = "barkeep.store.store"
+"""What opens the bar's file: needed at once where nothing is kept of it."""
 HEAVY = (
+    STORE,
     "barkeep.desktop.importing.files",
     "barkeep.desktop.shell.settings",
     "rapidfuzz",
@@ -87,10 +89,12 @@ def _parse(argv: Sequence[str]) -> argparse.Namespace:
 class Desktop(QObject):
     """The running program: its look, its log, and the window over one bar.
 
-    `no_backup` carries a sentence where a backup could not be made, from any thread.
+    `no_backup` carries a sentence where a backup could not be made, from any thread; `warm` comes
+    once the rest is imported.
     """
 
     no_backup = Signal(str)
+    warm = Signal()
 
     def __init__(self, app: QApplication, stack: ExitStack) -> None:
         super().__init__(app)
@@ -115,7 +119,8 @@ class Desktop(QObject):
         self._sample: Path | None = None
         self._crash: CrashDialog | None = None
         self._one: OneWindow | None = None
-        self._warm_up = Thread(target=import_heavy, name="warm-up", daemon=True)
+        self._warm_up = Thread(target=self._import_heavy, name="warm-up", daemon=True)
+        self.warm.connect(self._follow)
         stack.callback(self._wait_for_warm_up)
         stack.callback(self._close)
 
@@ -148,10 +153,14 @@ class Desktop(QObject):
         try:
             for name in NEEDED:
                 importlib.import_module(name)
+            from barkeep.application.kept_bar import is_kept
             from barkeep.application.knowledge import shipped
 
             shipped()
-            return Wanted(self.sample()) if sample else wanted
+            opened = Wanted(self.sample()) if sample else wanted
+            if opened.new or not is_kept(opened.location or paths.default_bar()):
+                importlib.import_module(STORE)
+            return opened
         except Exception as error:
             return error
 
@@ -209,7 +218,7 @@ class Desktop(QObject):
         try:
             told = None if place == self._sample else self.no_backup.emit
             new = None if is_usual else wanted.new
-            bar = Bar.open(place, told=told, new=new, empty_too=is_usual)
+            bar = Bar.open(place, told=told, new=new, empty_too=is_usual, kept=True)
         except BaseException:
             self._give_up(one)
             raise
@@ -280,6 +289,7 @@ class Desktop(QObject):
             self.window.deleteLater()
             self.window = None
         if self._bar is not None:
+            self._bar.keep()
             self._bar.close()
             self._bar = None
         if self._one is not None and self._one is not keeps:
@@ -301,6 +311,15 @@ class Desktop(QObject):
     def _start_warm_up(self) -> None:
         if not self._warm_up.is_alive() and self._warm_up.ident is None:
             self._warm_up.start()
+
+    def _import_heavy(self) -> None:
+        import_heavy()
+        self.warm.emit()
+
+    def _follow(self) -> None:
+        """Open the bar's file, where it was not needed yet: importing that is what took long."""
+        if self.window is not None:
+            self.window.follow()
 
     def _wait_for_warm_up(self) -> None:
         """An import that the interpreter's end cuts off could crash it."""

@@ -371,7 +371,8 @@ class MainWindow(QMainWindow):
             self._was_shown = True
             self.current.focus_list()
             self.first_shown.emit()
-            self.following.start()
+            if self.bar.is_opened:
+                self.following.start()
             QTimer.singleShot(0, self, self._tell_what_was_left)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -512,11 +513,18 @@ class MainWindow(QMainWindow):
         undo, redo = (None if each is None else each.label for each in (self._undoes, self._redoes))
         self.actions_.name_undo(undo, redo)
 
+    def follow(self) -> None:
+        """Open the file of a bar that is shown as it was kept, and follow it from now on.
+
+        What another program has written to it since is read.
+        """
+        run_operation(self, self.bar.refresh, None, self.refuse)
+        self.following.start()
+
     def _catch_up(self) -> None:
         """Back after another program, or after midnight."""
-        run_operation(self, self.bar.refresh, None, self.refuse)
-        if self._was_shown:
-            self.following.start()
+        if self._was_shown and self.bar.is_opened:
+            self.follow()
         if self.bar.snapshot.on != self._day:
             self._day = self.bar.snapshot.on
             self._on_changed(EVERYTHING)

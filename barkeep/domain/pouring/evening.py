@@ -16,7 +16,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Sourcing, Within
-from barkeep.domain.pouring.verdicts import Drink, Verdict, drink_for, verdicts
+from barkeep.domain.pouring.verdicts import Drink, Verdict, Verdicts, drink_for, verdicts
 from barkeep.domain.specs.by_spec import BySpec
 from barkeep.domain.specs.spec import Spec
 
@@ -62,11 +62,19 @@ class Evening:
 
 
 def evening_of(
-    snapshot: Snapshot, within: Within = "close", serves: int = 1, memory: Memory | None = None
+    snapshot: Snapshot,
+    within: Within = "close",
+    serves: int = 1,
+    memory: Memory | None = None,
+    *,
+    found: Verdicts | None = None,
 ) -> Evening:
-    """The evening of a bar; takes what `tonight` takes, and says what that says."""
+    """The evening of a bar; takes what `tonight` takes, and says what that says.
+
+    `found` are its verdicts, where they are known.
+    """
     memory = memory or Memory()
-    found = verdicts(snapshot, within, serves, memory)
+    found = found or verdicts(snapshot, within, serves, memory)
     sourcing = sourcing_for(snapshot, within, memory)
     drinks: BySpec[Drink] = memory.by_spec(("tonight", within, serves), snapshot)
     placed = tuple(
