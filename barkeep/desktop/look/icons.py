@@ -19,7 +19,8 @@ from barkeep.desktop.look.metrics import ICON
 from barkeep.desktop.look.tones import current_tones, tones_for
 from barkeep.resource_files import read_text
 
-SIZES = (16, ICON, 24, 32)
+SIZES = (16, ICON)
+"""Of menus, and of buttons and lists, in device-independent pixels."""
 
 
 class Wearer(Protocol):
@@ -95,14 +96,20 @@ def wear(target: Wearer, name: str, tone: str = "") -> None:
     target.setIcon(_worn(name, tone))
 
 
-def renew() -> None:
-    """Redraw what every object wears, after the palette has changed.
+def wearers() -> tuple[Wearer, ...]:
+    """All that wears a picture."""
+    return tuple(_worn_by)
+
+
+def renew(*targets: Wearer) -> None:
+    """Redraw what objects wear, all where none is named, after the palette has changed.
 
     An object can outlive its Qt part for a while; such a one wears nothing.
     """
-    for target, (name, tone) in tuple(_worn_by.items()):
-        if isValid(target):
-            target.setIcon(_worn(name, tone))
+    for target in targets or wearers():
+        worn = _worn_by.get(target)
+        if worn is not None and isValid(target):
+            target.setIcon(_worn(*worn))
 
 
 def _worn(name: str, tone: str) -> QIcon:

@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping, Sequence
+from functools import partial
+from math import inf
 from pathlib import Path
 from string import Template
+from time import perf_counter
 from typing import Literal, get_args
 
-from PySide6.QtCore import QObject, Qt, QTemporaryDir, Signal
-from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtCore import QEvent, QObject, Qt, QTemporaryDir, QTimer, Signal
+from PySide6.QtGui import QPalette, QPixmapCache
+from PySide6.QtWidgets import QApplication, QWidget
+from shiboken6 import isValid
 
 from barkeep.desktop.look import metrics
-from barkeep.desktop.look.icons import drawing, renew
-from barkeep.desktop.look.tones import Scheme, Tones, blend, palette_of, read_tones
+from barkeep.desktop.look.icons import drawing, renew, wearers
+from barkeep.desktop.look.tones import SHEET_ROLES, Scheme, Tones, palette_of, read_tones
 from barkeep.resource_files import read_text
 
 # Picture -> the field of `Tones` that colours it.
@@ -21,24 +25,29 @@ PICTURES = {"chevron-down": "text", "chevron-up": "text", "check": "on_accent"}
 
 
 class StylePictures:
-    """A folder that is gone after `remove`; each colour has files of its own."""
+    """The style sheet's pictures, in a folder that is gone after `remove`."""
 
     def __init__(self) -> None:
         self._folder = QTemporaryDir()
 
     def write(self, tones: Tones) -> dict[str, str]:
-        """The paths of the pictures in a scheme's colours, by their style sheet names."""
-        return {
+        """Draw the pictures in a scheme's colours; their paths by their style sheet names.
+
+        The paths are always the same: what was drawn from them is forgotten.
+        """
+        paths = {
             name.replace("-", "_"): self._written(name, str(getattr(tones, tone)))
             for name, tone in PICTURES.items()
         }
+        QPixmapCache.clear()
+        return paths
 
     def remove(self) -> None:
         """Remove the folder; the interpreter's end would leave it behind."""
         self._folder.remove()
 
     def _written(self, name: str, colour: str) -> str:
-        path = self._folder.filePath(f"{name}-{colour.lstrip('#')}.svg")
+        path = self._folder.filePath(f"{name}.svg")
         Path(path).write_text(drawing(name).replace("currentColor", colour), encoding="utf-8")
         return path
 
@@ -46,6 +55,8 @@ class StylePictures:
 ThemeChoice = Literal["system", "light", "dark"]
 CHOICES: tuple[ThemeChoice, ...] = get_args(ThemeChoice)
 STYLE_SHEET = "style.qss"
+SLICE_S = 0.008
+"""So long at a time what is not seen is drawn anew."""
 
 
 class Theme(QObject):
@@ -61,6 +72,10 @@ class Theme(QObject):
         self._shown: tuple[Scheme | None, ...] = ()
         """The scheme that is shown, None for the platform's own; empty before the first."""
         self._pictures = StylePictures()
+        self._to_draw: list[Callable[[], object]] = []
+        """What draws anew that is not seen, and still has the colours of the theme before."""
+        self._drawing = QTimer(self, interval=0)
+        self._drawing.timeout.connect(self._draw_some)
         # Both are kept: Qt hands out the second as a part of the first.
         self._hints = app.styleHints()
         self._accessibility = self._hints.accessibility()
@@ -96,24 +111,68 @@ class Theme(QObject):
         if self.high_contrast:
             self._app.setStyleSheet("")
             self._app.setPalette(QPalette())
+            self._draw_anew(())
         else:
             tones = read_tones(self.scheme)
             self._app.setPalette(palette_of(tones))
-            self._app.setStyleSheet(style_sheet(tones, self._pictures.write(tones)))
-        renew()
+            sheet = style_sheet(tones, self._pictures.write(tones))
+            if self._app.styleSheet() != sheet:
+                self._app.setStyleSheet(sheet)
+                self._draw_anew(())
+            else:
+                self._draw_anew(self._app.allWidgets())
         self.changed.emit()
+
+    def _draw_anew(self, widgets: Sequence[QWidget]) -> None:
+        """Have widgets take their colours from the palette, and all pictures drawn in them.
+
+        What is seen comes now, the rest soon. Setting the sheet once more would colour widgets
+        too, but polishes each as often as it has others around it, and measures them all anew.
+        """
+        for window in self._app.topLevelWidgets():
+            # Qt tells them only while the event loop runs; what lies in them takes it from them.
+            self._app.sendEvent(window, QEvent(QEvent.Type.ApplicationPaletteChange))
+        now, later = [], []
+        for widget in widgets:
+            (now if widget.isVisible() else later).append(partial(_take_colours, widget))
+        for each in wearers():
+            is_seen = isinstance(each, QWidget) and isValid(each) and each.isVisible()
+            (now if is_seen else later).append(partial(renew, each))
+        for draw in now:
+            draw()
+        self._to_draw = later
+        self._drawing.start()
+
+    def finish(self) -> None:
+        """Draw anew what is not seen yet: someone is about to see it."""
+        self._draw_some(inf)
+
+    def _draw_some(self, most_s: float = SLICE_S) -> None:
+        until = perf_counter() + most_s
+        while self._to_draw and perf_counter() < until:
+            self._to_draw.pop()()
+        if not self._to_draw:
+            self._drawing.stop()
 
     def remove_pictures(self) -> None:
         """Remove the style sheet and its files: the program ends."""
+        self._drawing.stop()
+        self._to_draw = []
         self._app.setStyleSheet("")
         self._pictures.remove()
 
 
+def _take_colours(widget: QWidget) -> None:
+    if isValid(widget):
+        widget.style().polish(widget)
+        widget.update()
+
+
 def style_sheet(tones: Tones, pictures: Mapping[str, str]) -> str:
-    """The style sheet with its measures, pictures and the few colours that are no palette role."""
-    hover = blend(tones.accent, tones.button, 0.10).name()
-    pressed = blend(tones.accent, tones.button, 0.22).name()
-    strong = blend(tones.accent, tones.text, 0.85).name()
+    """The style sheet with its measures and pictures; the same for both schemes.
+
+    What lies on the dark ground of the navigation has no role, and one colour in both.
+    """
     return Template(read_text(STYLE_SHEET)).substitute(
         pictures,
         half=metrics.HALF,
@@ -121,23 +180,7 @@ def style_sheet(tones: Tones, pictures: Mapping[str, str]) -> str:
         pad=metrics.PAD,
         radius=metrics.RADIUS,
         pill=metrics.PAD - 3,
-        hover=hover,
-        pressed=pressed,
-        accent=tones.accent,
-        on_accent=tones.on_accent,
-        accent_hover=strong,
-        edge=blend(tones.glass, tones.base, 0.8).name(),
-        handle=blend(tones.glass, tones.base, 0.6).name(),
-        nav=tones.nav,
-        on_nav=tones.on_nav,
         nav_line=tones.nav_line,
         lamp=tones.lamp,
-        info=tones.info,
-        warning=tones.warning,
-        danger=tones.danger,
-        ready=tones.ready,
-        info_ground=blend(tones.info, tones.base, 0.10).name(),
-        warning_ground=blend(tones.warning, tones.base, 0.10).name(),
-        danger_ground=blend(tones.danger, tones.base, 0.10).name(),
-        ready_ground=blend(tones.ready, tones.base, 0.10).name(),
+        **{word: f"palette({role})" for word, role in SHEET_ROLES.items()},
     )

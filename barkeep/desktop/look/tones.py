@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import tomllib
+from collections.abc import Mapping
 from dataclasses import dataclass, fields
 from functools import cache
 from typing import Literal
@@ -61,6 +62,19 @@ def read_tones(scheme: Scheme) -> Tones:
     return Tones(**{field.name: table[field.name] for field in fields(Tones)})
 
 
+SHEET_ROLES: Mapping[str, str] = {
+    "hover": "light",
+    "pressed": "midlight",
+    "edge": "dark",
+    "handle": "shadow",
+    "on_accent": "link-visited",
+}
+"""What the style sheet calls by a word of its own, and the role that carries that colour.
+
+Fusion under that sheet draws nothing else with these roles.
+"""
+
+
 def palette_of(tones: Tones) -> QPalette:
     """The palette of a table; `Mid` is the colour of hair lines and frames."""
     role = QPalette.ColorRole
@@ -77,16 +91,16 @@ def palette_of(tones: Tones) -> QPalette:
         role.BrightText: tones.danger,
         role.ToolTipBase: tones.nav,
         role.ToolTipText: tones.on_nav,
-        role.Light: tones.raised,
-        role.Midlight: tones.raised,
+        role.Light: blend(tones.accent, tones.button, 0.10),
+        role.Midlight: blend(tones.accent, tones.button, 0.22),
         role.Mid: tones.line,
-        role.Dark: tones.muted,
-        role.Shadow: tones.line,
+        role.Dark: blend(tones.glass, tones.base, 0.8),
+        role.Shadow: blend(tones.glass, tones.base, 0.6),
         role.Highlight: tones.highlight,
         role.HighlightedText: tones.on_highlight,
         role.Accent: tones.accent,
         role.Link: tones.link,
-        role.LinkVisited: tones.link,
+        role.LinkVisited: tones.on_accent,
     }.items():
         palette.setColor(where, QColor(colour))
     for where in (role.WindowText, role.Text, role.ButtonText, role.HighlightedText):

@@ -184,7 +184,7 @@ class _Sheet(QWidget):
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
-        painter.fillRect(self.rect(), self.palette().color(QPalette.ColorRole.Midlight))
+        painter.fillRect(self.rect(), self.palette().color(QPalette.ColorRole.AlternateBase))
         if self._page is None or self._size.isEmpty():
             return
         ratio = self.devicePixelRatioF()

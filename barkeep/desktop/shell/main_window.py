@@ -167,6 +167,7 @@ class MainWindow(QMainWindow):
 
     def show_page(self, key: str) -> Screen:
         """Show a page, building it on the first visit."""
+        self._theme.finish()
         screen = self._screens.get(key)
         if screen is None:
             screen = self._pages[key].make(self.context)

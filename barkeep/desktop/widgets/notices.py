@@ -5,13 +5,21 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Literal, Protocol
 
-from PySide6.QtCore import QEvent, QObject, Qt, QTimer, SignalInstance
-from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QEnterEvent, QKeyEvent
+from PySide6.QtCore import QEvent, QObject, QRectF, Qt, QTimer, SignalInstance
+from PySide6.QtGui import (
+    QAccessible,
+    QAccessibleAnnouncementEvent,
+    QColor,
+    QEnterEvent,
+    QKeyEvent,
+    QPainter,
+    QPaintEvent,
+)
 from PySide6.QtWidgets import QFrame, QMessageBox, QPushButton, QSizePolicy, QWidget
 
 from barkeep.desktop.look.icons import pixmap, wear
-from barkeep.desktop.look.metrics import HALF, ICON, PAD, UNIT, WIDE, set_style
-from barkeep.desktop.look.tones import current_tones
+from barkeep.desktop.look.metrics import HALF, ICON, PAD, RADIUS, UNIT, WIDE
+from barkeep.desktop.look.tones import blend, current_tones
 from barkeep.desktop.widgets.buttons import quiet_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import Slot, row_of, wide
@@ -172,6 +180,8 @@ class Toast(_Notice):
 BannerKind = Literal["info", "warning", "error", "done"]
 _PICTURES = {"info": "info", "warning": "warning", "error": "error", "done": "check"}
 _TONES = {"info": "info", "warning": "warning", "error": "danger", "done": "ready"}
+GROUND = 0.10
+"""How much of its tone is in a banner's ground."""
 
 
 class Banner(_Notice):
@@ -206,10 +216,19 @@ class Banner(_Notice):
         """Show a message, in place of the one before."""
         self.kind = kind
         self._write(text, action, on_action)
-        set_style(self, "banner", kind)
+        self.update()
         self._image.show_picture(_PICTURES[kind], _TONES[kind])
         self.show()
         announce(self, text)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        tones = current_tones()
+        mark = str(getattr(tones, _TONES[self.kind]))
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QColor(mark))
+        painter.setBrush(blend(mark, tones.base, GROUND))
+        painter.drawRoundedRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5), RADIUS, RADIUS)
 
     def focus_action(self) -> None:
         """Give the keyboard to the button, where what it does is the likely answer."""

@@ -7,7 +7,16 @@ from dataclasses import fields
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import (
+    QApplication,
+    QCheckBox,
+    QComboBox,
+    QLineEdit,
+    QPushButton,
+    QSpinBox,
+    QVBoxLayout,
+    QWidget,
+)
 
 from barkeep.desktop.look import theme as theme_module
 from barkeep.desktop.look import tones as tones_module
@@ -21,6 +30,7 @@ from barkeep.desktop.look.tones import (
     read_tones,
     tones_for,
 )
+from barkeep.desktop.widgets.notices import Banner
 from barkeep.errors import KnowledgeError
 
 
@@ -156,14 +166,48 @@ def test_a_table_with_a_hole_names_the_colour(monkeypatch):
     assert caught.value.key == "light.window"
 
 
-def test_choosing_changes_palette_sheet_and_tones(themed, qapp, qtbot):
-    light = qapp.styleSheet()
+@pytest.fixture
+def furniture(qtbot):
+    """One of each of what the style sheet colours, with what draws its pictures."""
+    page, column = QWidget(), QVBoxLayout()
+    combo, ticked, plain = QComboBox(), QCheckBox("Ticked"), QPushButton("Plain")
+    combo.addItem("One")
+    ticked.setChecked(True)
+    parts = (QLineEdit("Typed"), combo, QSpinBox(), ticked, plain, Banner())
+    for each in parts:
+        column.addWidget(each)
+    parts[-1].say("Said", "warning")
+    page.setLayout(column)
+    qtbot.addWidget(page)
+    return page
+
+
+@pytest.mark.parametrize("shown", [True, False], ids=["seen", "seen only afterwards"])
+def test_choosing_changes_palette_tones_and_all_that_is_drawn(themed, furniture, qtbot, shown):
+    def drawn():
+        furniture.show()
+        themed.finish()
+        return furniture.grab().toImage()
+
+    light = drawn()
+    furniture.setVisible(shown)
     with qtbot.waitSignal(themed.changed):
         themed.choose("dark")
     assert current_tones() == read_tones("dark")
-    assert qapp.styleSheet() != light
+    dark = drawn()
+    app, sheet = QApplication.instance(), QApplication.instance().styleSheet()
+    app.setStyleSheet("")
+    app.setStyleSheet(sheet)  # everything is made anew of what is there now
+    assert drawn() == dark != light
+    plain = furniture.findChild(QPushButton).grab().toImage()
+    assert plain.pixelColor(6, plain.height() // 2).name() == read_tones("dark").button
     themed.choose("light")
-    assert qapp.styleSheet() == light
+    assert drawn() == light
+
+
+def test_what_lies_on_the_navigation_has_one_colour_in_both_schemes():
+    light, dark = map(read_tones, SCHEMES)
+    assert (light.lamp, light.nav_line) == (dark.lamp, dark.nav_line)
 
 
 def test_an_unknown_system_is_light(themed, qapp):
