@@ -15,7 +15,7 @@ from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import caption, copyable, text_label
-from barkeep.desktop.widgets.layouts import at_left, column_of
+from barkeep.desktop.widgets.layouts import at_left, column_of, laid_out_once
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.drink.words import INFORMATION, Fact
 
@@ -176,6 +176,10 @@ class AnalysisPanel(QWidget):
 
     def show_view(self, view: AnalysisView) -> None:
         """Show another drink."""
+        with laid_out_once(self):
+            self._show(view)
+
+    def _show(self, view: AnalysisView) -> None:
         self.picture.show_bars(view.bars)
         self._place.setText(view.place)
         self._ranges.setText(view.ranges)

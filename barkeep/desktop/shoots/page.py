@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Iterator, Sequence
+from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import timedelta
 from functools import partial
@@ -21,7 +21,7 @@ from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.shoots.editor import ShootEditor
-from barkeep.desktop.shoots.one_shoot import OfferedAction, ShootActs, ShootPage
+from barkeep.desktop.shoots.one_shoot import OTHERWISE, ShootActs, ShootPage
 from barkeep.desktop.shoots.rows import (
     STATE_WORDS,
     ShootAnswer,
@@ -32,11 +32,14 @@ from barkeep.desktop.shoots.rows import (
 from barkeep.desktop.widgets.buttons import primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.layouts import column_of
+from barkeep.desktop.widgets.refilled import Offered
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.shoots import (
     ChosenPour,
     Shoot,
     ShootDrink,
+    ShootState,
     as_written,
     choose,
     still_chosen,
@@ -111,6 +114,13 @@ class ShootsScreen(TableScreen[Shoot]):
         empty = EmptyState("picture-empty-glass", "No shoots yet", words, "New shoot…")
         super().__init__(context, shoot_columns(), empty, parent)
         self.page: ShootPage | None = None
+        """What is shown of the chosen shoot."""
+        self._both = (ShootPage(), ShootPage())
+        """One is filled while the other is shown, and has the keyboard."""
+        self.detail.show_page(holder := QWidget())
+        column_of(*self._both, on=holder, gap=0)
+        for each in self._both:
+            each.hide()
         self._kept = KeptTyping(context.state.folder, context.bar.path)
         self.chips = FilterChips("Show", STATES_SHOWN, "all")
         self.chips.chosen.connect(lambda _key: self.filter_again())
@@ -147,11 +157,13 @@ class ShootsScreen(TableScreen[Shoot]):
     def show_row(self, row: Shoot | None) -> None:
         if row is None:
             self.context.background.forget(self.key)
-            self.detail.clear()
+            self.waiting.end(self.key)
+            for each in self._both:
+                each.hide()
             self.page = None
             return
         question = partial(answer_for, row, self.context.bar.snapshot)
-        self.context.background.ask(self.key, question, self._show_answer)
+        self.ask(question, self._show_answer, "Working out the shoot…")
 
     # What the user does
 
@@ -339,34 +351,47 @@ class ShootsScreen(TableScreen[Shoot]):
         shoot = answer.shoot
         if self.current is None or self.current.id != shoot.id:
             return
-        kept = self.detail.verticalScrollBar().value()
-        same = self.page is not None and self.page.shoot_id == shoot.id
-        focused = self.page.focused_name() if same and self.page is not None else ""
-        acts = ShootActs(
+        kept, before = self.detail.verticalScrollBar().value(), self.page
+        same = before is not None and before.shoot_id == shoot.id
+        focused = before.focused_name() if same and before is not None else ""
+        page = next(each for each in self._both if each is not before)
+        page.fill(answer, [*self._next_step(shoot), *self._offers(shoot)], self._acts_on(shoot))
+        self.page = page
+        page.show()
+        if before is not None:
+            before.hide()
+        self.detail.verticalScrollBar().setValue(kept if same else 0)
+        if focused and not page.take_focus(focused):
+            self.detail.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _acts_on(self, shoot: Shoot) -> ShootActs:
+        return ShootActs(
             rescue=partial(self.rescue, shoot),
             pour_as_written=partial(self.pour_as_written, shoot),
-            pour_otherwise=partial(self.pour_otherwise, shoot),
+            pour_otherwise=partial(self._pour_otherwise, shoot),
             batch=partial(self.batch, shoot),
             move=partial(self.move_drink, shoot),
             tick=partial(self.tick, shoot),
             make=self.make,
         )
-        page = ShootPage(answer, self._next_step(shoot), self._offers(shoot), acts)
-        self.page = page
-        self.detail.show_page(page)
-        self.detail.verticalScrollBar().setValue(kept if same else 0)
-        if focused and not page.take_focus(focused):
-            self.detail.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def _next_step(self, shoot: Shoot) -> OfferedAction | None:
-        match shoot.state:
-            case "idea":
-                return OfferedAction("Plan it", lambda: self._move(shoot, "planned"), "calendar")
-            case "planned":
-                return OfferedAction("It is filmed", lambda: self._film(shoot), "check")
-            case "filmed":
-                return OfferedAction("Log it…", lambda: self._log(shoot), "count")
-        return None
+    def _pour_otherwise(self, shoot: Shoot, number: int) -> None:
+        """Offer it right below the button, wherever the mouse may be."""
+        if self.page is not None:
+            asked = self.page.drinks[number].buttons[OTHERWISE]
+            where = asked.mapToGlobal(asked.rect().bottomLeft())
+            self.pour_otherwise(shoot, number, where)
+
+    def _next_step(self, shoot: Shoot) -> Iterator[Offered]:
+        steps: Mapping[ShootState, Offered] = {
+            "idea": Offered(
+                "Plan it", lambda: self._move(shoot, "planned"), "calendar", primary=True
+            ),
+            "planned": Offered("It is filmed", lambda: self._film(shoot), "check", primary=True),
+            "filmed": Offered("Log it…", lambda: self._log(shoot), "count", primary=True),
+        }
+        if shoot.state in steps:
+            yield steps[shoot.state]
 
     def _move(self, shoot: Shoot, state: str) -> None:
         if (identity := shoot.id) is not None:
@@ -403,19 +428,19 @@ class ShootsScreen(TableScreen[Shoot]):
             today = self.context.bar.snapshot.on
             self.do(film, then, f"{shoot.theme}: filmed today, {today}, not on {shoot.on}")
 
-    def _offers(self, shoot: Shoot) -> list[OfferedAction]:
+    def _offers(self, shoot: Shoot) -> list[Offered]:
         offers = [
-            OfferedAction("Run sheet…", lambda: self.run_sheet(shoot), "print"),
-            OfferedAction("On camera", lambda: self.on_camera(shoot)),
+            Offered("Run sheet…", lambda: self.run_sheet(shoot), "print"),
+            Offered("On camera", lambda: self.on_camera(shoot)),
         ]
         if shoot.state in ("idea", "planned"):
-            offers.append(OfferedAction("Shopping…", lambda: self.shop(shoot), "price"))
-            offers.append(OfferedAction("Make…", self.make, "house-made"))
+            offers.append(Offered("Shopping…", lambda: self.shop(shoot), "price"))
+            offers.append(Offered("Make…", self.make, "house-made"))
         if shoot.log is None:
-            offers.append(OfferedAction("Edit…", self.edit_current))
+            offers.append(Offered("Edit…", self.edit_current))
         else:
-            offers.append(OfferedAction("Variances…", self.show_variances))
-        offers.append(OfferedAction("Repeat", self.repeat_current, "redo"))
+            offers.append(Offered("Variances…", self.show_variances))
+        offers.append(Offered("Repeat", self.repeat_current, "redo"))
         return offers
 
     def _prepare_actions(self) -> None:

@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QWidget
 
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import AnalysisView, CautionRow, before_you_pour
@@ -20,12 +21,21 @@ from barkeep.desktop.drink.words import (
     written,
 )
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
+from barkeep.desktop.screens.screen import order_tabs
 from barkeep.desktop.specs.rows import origin, technique_in_words
 from barkeep.desktop.widgets.buttons import button
-from barkeep.desktop.widgets.details import add_heading, add_noted, grid_of_rows, in_pairs
-from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, caption, copyable
-from barkeep.desktop.widgets.layouts import column_of
-from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.desktop.widgets.details import (
+    DetailRow,
+    DetailSection,
+    DetailSections,
+    add_heading,
+    in_pairs,
+    put_in_pairs,
+    remove,
+    say,
+)
+from barkeep.desktop.widgets.labels import Link, copyable
+from barkeep.desktop.widgets.layouts import SPRING, at_left, column_of, laid_out_once
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import capitalised
@@ -39,6 +49,14 @@ from barkeep.domain.specs.shown_lines import ShownLine, names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine, with_unsettled
 from barkeep.errors import spoken_list
 
+BUTTONS = {
+    "Show in Tonight": "show_tonight",
+    "Settle": "settle",
+    "Edit…": "edit",
+    "Riff…": "riff",
+    "Remove": "remove",
+}
+"""What stands on each button, and which of the `SpecActs` it does."""
 BROUGHT_ALONG = "A classic that barkeep brings along. To change it, write a riff of it."
 
 
@@ -53,165 +71,208 @@ class SpecActs:
     settle: Callable[[], object] | None = None
 
 
+@dataclass(frozen=True, slots=True)
+class SpecShown:
+    """All that the page of one spec says.
+
+    `known` says whether the spec it is a riff of is in the book; `amounts_note` is what its
+    amounts leave open; `questions` are those of its lines that are not understood.
+    """
+
+    spec: Spec
+    drink: Drink | None
+    lines: Sequence[ShownLine]
+    tree: FamilyTree
+    view: AnalysisView | None
+    known: bool
+    amounts_note: str = ""
+    questions: Sequence[OpenQuestion] = ()
+
+
 class SpecPage(QWidget):
     """`ingredient_followed` carries a key, `spec_followed` a name.
 
-    `analysis` is taken over from the page before, where there is a view to show;
-    `kin` are further parts of the page, such as its versions; `amounts_note` stands
-    below the lines and says what their amounts leave open; `questions` are those of
-    its lines that are not understood.
+    Made once, and filled with each spec that is looked at.
     """
 
     ingredient_followed = Signal(str)
     spec_followed = Signal(str)
 
-    def __init__(
-        self,
-        *,
-        spec: Spec,
-        drink: Drink | None,
-        lines: Sequence[ShownLine],
-        known: frozenset[str],
-        tree: FamilyTree,
-        acts: SpecActs,
-        view: AnalysisView | None,
-        analysis: AnalysisPanel,
-        kin: Sequence[QWidget | None] = (),
-        amounts_note: str = "",
-        questions: Sequence[OpenQuestion] = (),
-        parent: QWidget | None = None,
-    ) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._tree, self._questions = tree, questions
-        self.correction = copyable("")
-        self.correction.hide()
-        self._column = column_of(on=self, margins=PAD, gap=HALF)
-        self._add_head(spec, known)
-        self._add_verdict(drink)
-        if view is not None:
-            self._column.addWidget(copyable(view.brief, quiet=True))
-        self._add_lines(spec, lines, drink)
-        if amounts_note:
-            self._column.addWidget(caption(amounts_note))
-        self._column.addWidget(self.correction)
-        self._add_cautions(_before_you_pour(drink, view))
-        for heading, words in _words_of(spec):
-            add_heading(self._column, heading)
-            self._column.addWidget(copyable(words))
-        if view is not None:
-            add_heading(self._column, "What it comes to")
-            self._column.addWidget(analysis)
-            analysis.show_view(view)
-            analysis.show()
-        for part in kin:
-            if part is not None:
-                self._column.addWidget(part)
-        self._add_source(spec)
-        self._add_buttons(acts)
-        self._column.addStretch(1)
+        self._title = copyable("", TypeSize.TITLE)
+        self._facts, self._tags, self._serves, self._brief = (
+            copyable("", quiet=True) for _ in range(4)
+        )
+        self._parent = DetailSections()
+        self._badge = VerdictBadge("short")
+        self._sections, self._origin = DetailSections(), DetailSections()
+        self._figures, self._analysis = QWidget(), AnalysisPanel()
+        add_heading(column := column_of(on=self._figures, gap=HALF), "What it comes to")
+        column.addWidget(self._analysis)
+        self._kin = column_of(gap=HALF)
+        self._kindred: tuple[QWidget, ...] = ()
+        self._shown: SpecShown | None = None
+        self._acts: SpecActs | None = None
+        self._buttons = tuple(
+            button(words, partial(self._act, act)) for words, act in BUTTONS.items()
+        )
+        self._grid = in_pairs(())
+        self._grid.setColumnStretch(2, 1)
+        self._parent.followed.connect(self.spec_followed)
+        self._sections.followed.connect(self.ingredient_followed)
+        column_of(
+            self._title,
+            self._facts,
+            self._tags,
+            self._parent,
+            column_of(at_left(self._badge), margins=(0, UNIT, 0, 0)),
+            self._serves,
+            self._brief,
+            self._sections,
+            self._figures,
+            self._kin,
+            self._origin,
+            PAD,
+            self._grid,
+            SPRING,
+            on=self,
+            margins=PAD,
+            gap=HALF,
+        )
+
+    def fill(self, shown: SpecShown, acts: SpecActs, kin: Sequence[QWidget]) -> None:
+        """Show another spec; `kin` are further parts of its page, such as its versions."""
+        self._shown, self._acts = shown, acts
+        with laid_out_once(self, self._figures):
+            self._fill_head(shown)
+            self._fill_sections("")
+            self._fill_figures(shown.view)
+            self._put_kin(kin)
+            source = tuple(map(DetailRow, _source(shown.spec)))
+            self._origin.fill([DetailSection("Origin", source)])
+            self._offer(acts)
 
     def show_correction(self, words: str) -> None:
         """Say below the lines what to pour so that stand-ins leave the drink what it was."""
-        self.correction.setText(words)
-        self.correction.setVisible(bool(words))
+        self._fill_sections(words)
 
-    def _add_head(self, spec: Spec, known: frozenset[str]) -> None:
-        self._column.addWidget(copyable(spec.name, TypeSize.TITLE))
+    def _fill_head(self, shown: SpecShown) -> None:
+        spec, drink = shown.spec, shown.drink
         facts = (technique_in_words(spec), spec.glass, _ice(spec))
-        said = " · ".join(each for each in facts if each)
-        if said:
-            self._column.addWidget(copyable(said, quiet=True))
-        if spec.tags:
-            self._column.addWidget(copyable(f"Tags: {', '.join(spec.tags)}", quiet=True))
-        if spec.riff_of:
-            there = spec.riff_of in known
-            original = Link(spec.riff_of, spec.riff_of) if there else spec.riff_of
-            self._column.addWidget(self._linked(["Riff of ", original], self.spec_followed.emit))
+        say(self._title, spec.name)
+        say(self._facts, " · ".join(each for each in facts if each))
+        say(self._tags, f"Tags: {', '.join(spec.tags)}" if spec.tags else "")
+        self._parent.setVisible(bool(spec.riff_of))
+        self._parent.fill([DetailSection("", tuple(_riff_of(shown)))])
+        self._badge.setVisible(drink is not None)
+        if drink is not None:
+            self._badge.show_verdict(drink.verdict)
+        say(self._serves, "" if drink is None else _serves(drink, shown.tree))
+        say(self._brief, "" if shown.view is None else shown.view.brief)
 
-    def _add_verdict(self, drink: Drink | None) -> None:
-        if drink is None:
+    def _fill_sections(self, correction: str) -> None:
+        shown = self._shown
+        if shown is None:
             return
-        self._column.addSpacing(UNIT)
-        self._column.addWidget(VerdictBadge(drink.verdict), 0, Qt.AlignmentFlag.AlignLeft)
-        said = _serves(drink, self._tree)
-        if said:
-            self._column.addWidget(copyable(said, quiet=True))
+        lines = list(_lines(shown))
+        if shown.amounts_note:
+            lines.append(DetailRow("", note=shown.amounts_note))
+        if correction:
+            lines.append(
+                DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
+            )
+        sections = [DetailSection("What goes in", tuple(lines))]
+        if minded := tuple(map(_mind, _before_you_pour(shown.drink, shown.view))):
+            sections.append(DetailSection("Before you pour", minded))
+        for heading, words in _words_of(shown.spec):
+            sections.append(DetailSection(heading, (DetailRow(words),)))
+        self._sections.fill(sections)
 
-    def _add_lines(self, spec: Spec, shown: Sequence[ShownLine], drink: Drink | None) -> None:
-        add_heading(self._column, "What goes in")
-        grid = grid_of_rows()
-        answers: Sequence[LineAnswer | None] = drink.lines if drink else [None] * len(spec.lines)
-        rows = list(zip(spec.lines, shown, answers, strict=True))
-        asked = {each.line: each for each in self._questions}
-        for number, row in enumerate(with_unsettled(spec, rows, lambda each: each)):
-            if isinstance(row, UnsettledLine):
-                self._add_question(grid, number, row, asked.get(row))
-            else:
-                line, as_shown, answer = row
-                self._add_line(grid, number=number, line=line, shown=as_shown, answer=answer)
-        self._column.addLayout(grid)
+    def _fill_figures(self, view: AnalysisView | None) -> None:
+        self._figures.setVisible(view is not None)
+        if view is not None:
+            self._analysis.show_view(view)
 
-    def _add_question(
-        self, grid: QGridLayout, number: int, line: UnsettledLine, asked: OpenQuestion | None
-    ) -> None:
-        state = NOT_UNDERSTOOD
-        picture = PictureLabel(state.picture, 16, state.tone, state.word)
-        said = line.question if asked is None else asked.sentence
-        add_noted(grid, number, copyable(line.text), said, beside=picture)
+    def _put_kin(self, kin: Sequence[QWidget]) -> None:
+        for old in self._kindred:
+            if old not in kin:
+                remove(old)
+        self._kindred = tuple(kin)
+        for each in kin:
+            self._kin.addWidget(each)
+            each.show()
+        if kin:
+            order_tabs(self)
 
-    def _add_line(
-        self,
-        grid: QGridLayout,
-        number: int,
-        line: Line,
-        shown: ShownLine,
-        answer: LineAnswer | None,
-    ) -> None:
-        parts = line_parts(line, self._tree[line.ingredient], shown.text)
-        label = self._linked(parts, self.ingredient_followed.emit)
-        asked = f"What stands in for {names_in_sentence(line, self._tree)}?"
-        label.setToolTip(plain_tip(f"{written(shown)}\n{asked}" if shown.written else asked))
-        label.setAccessibleDescription(written(shown))
-        if answer is None:
-            add_noted(grid, number, label, kind_in_words(line, self._tree))
-            return
-        state = line_state(answer, self._tree)
-        picture = PictureLabel(state.picture, 16, state.tone, state.word)
-        add_noted(grid, number, label, reason(answer, self._tree), beside=picture)
+    def _offer(self, acts: SpecActs) -> None:
+        """Only what can be done, two a row."""
+        for each in self._buttons:
+            self._grid.removeWidget(each)
+            each.hide()
+        offered = [
+            each
+            for each, act in zip(self._buttons, BUTTONS.values(), strict=True)
+            if getattr(acts, act) is not None
+        ]
+        put_in_pairs(self._grid, offered)
+        for each in offered:
+            each.show()
 
-    def _add_source(self, spec: Spec) -> None:
-        add_heading(self._column, "Origin")
-        for words in _source(spec):
-            self._column.addWidget(copyable(words))
+    def _act(self, name: str) -> None:
+        act = getattr(self._acts, name)
+        if act is not None:
+            act()
 
-    def _add_cautions(self, cautions: Sequence[CautionRow]) -> None:
-        if not cautions:
-            return
-        add_heading(self._column, "Before you pour")
-        grid = grid_of_rows()
-        for number, caution in enumerate(cautions):
-            picture = PictureLabel("warning", 16, caution.tone, caution.meaning)
-            add_noted(grid, number, copyable(caution.text), caution.source, beside=picture)
-        self._column.addLayout(grid)
 
-    def _add_buttons(self, acts: SpecActs) -> None:
-        self._column.addSpacing(PAD)
-        wanted = (
-            ("Show in Tonight", acts.show_tonight),
-            ("Settle", acts.settle),
-            ("Edit…", acts.edit),
-            ("Riff…", acts.riff),
-            ("Remove", acts.remove),
-        )
-        offered = [button(words, act) for words, act in wanted if act is not None]
-        grid = in_pairs(offered)
-        grid.setColumnStretch(2, 1)
-        self._column.addLayout(grid)
+def _riff_of(shown: SpecShown) -> Iterator[DetailRow]:
+    parent = shown.spec.riff_of
+    if parent:
+        known = Link(parent, parent) if shown.known else parent
+        yield DetailRow("", parts=("Riff of ", known))
 
-    def _linked(self, parts: Sequence[str | Link], follow: Callable[[str], object]) -> LinkLabel:
-        label = LinkLabel(parts)
-        label.followed.connect(follow)
-        return label
+
+def _lines(shown: SpecShown) -> Iterator[DetailRow]:
+    """Each line as it is written, with what meets it tonight; what is not understood as well."""
+    spec, tree = shown.spec, shown.tree
+    answers: Sequence[LineAnswer | None]
+    answers = shown.drink.lines if shown.drink else [None] * len(spec.lines)
+    rows = list(zip(spec.lines, shown.lines, answers, strict=True))
+    asked = {each.line: each for each in shown.questions}
+    for row in with_unsettled(spec, rows, lambda each: each):
+        if isinstance(row, UnsettledLine):
+            yield _question(row, asked.get(row))
+        else:
+            line, as_shown, answer = row
+            yield _line(line, as_shown, answer, tree)
+
+
+def _question(line: UnsettledLine, asked: OpenQuestion | None) -> DetailRow:
+    state = NOT_UNDERSTOOD
+    said = line.question if asked is None else asked.sentence
+    return DetailRow(line.text, label=state.word, note=said, picture=state.picture, tone=state.tone)
+
+
+def _line(line: Line, shown: ShownLine, answer: LineAnswer | None, tree: FamilyTree) -> DetailRow:
+    parts = line_parts(line, tree[line.ingredient], shown.text)
+    asked = f"What stands in for {names_in_sentence(line, tree)}?"
+    tip = f"{written(shown)}\n{asked}" if shown.written else asked
+    if answer is None:
+        return DetailRow("", note=kind_in_words(line, tree), tip=tip, parts=parts)
+    state = line_state(answer, tree)
+    return DetailRow(
+        "",
+        label=state.word,
+        note=reason(answer, tree),
+        picture=state.picture,
+        tone=state.tone,
+        tip=tip,
+        parts=parts,
+    )
+
+
+def _mind(row: CautionRow) -> DetailRow:
+    return DetailRow(row.text, label=row.meaning, note=row.source, picture="warning", tone=row.tone)
 
 
 def line_parts(line: Line, ingredient: Ingredient, text: str = "") -> tuple[str | Link, ...]:

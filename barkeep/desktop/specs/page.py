@@ -13,7 +13,6 @@ from PySide6.QtWidgets import QComboBox, QWidget
 from barkeep.application.done import Done
 from barkeep.application.publishing import camera_drinks
 from barkeep.application.stale import spec_changed_since
-from barkeep.desktop.drink.analysis_panel import AnalysisPanel
 from barkeep.desktop.drink.analysis_view import correction_words, view_of
 from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.drink.finding import Finding, language_as_help
@@ -26,7 +25,7 @@ from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort
 from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
 from barkeep.desktop.specs.editor import SpecEditor, SpecWriting
 from barkeep.desktop.specs.family import FamilySection, beside_parent, trial_rows, version_rows
-from barkeep.desktop.specs.one_spec import SpecActs, SpecPage
+from barkeep.desktop.specs.one_spec import SpecActs, SpecPage, SpecShown
 from barkeep.desktop.specs.rows import SpecRow, spec_columns, spec_rows
 from barkeep.desktop.specs.trials import TrialActs, TrialDialog, TrialsSection, day_of
 from barkeep.desktop.widgets.buttons import offer_choices, primary_button
@@ -38,7 +37,8 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.search import facts_for
 from barkeep.domain.pouring.evening import Evening, evening_of
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.spec_text.settling import open_questions
+from barkeep.domain.pouring.verdicts import Drink
+from barkeep.domain.spec_text.settling import OpenQuestion, open_questions
 from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.query import SpecFacts
 from barkeep.domain.specs.shown_lines import shown_lines, style_note
@@ -91,9 +91,10 @@ class SpecsScreen(TableScreen[SpecRow]):
         self._finding: Finding[Snapshot] = Finding(
             context.background, QUESTION, _facts_of, self.filter_again, waiting=self.waiting
         )
-        self._analysis = AnalysisPanel(parent=self)
-        """One for all pages, since making it anew takes longer than a frame."""
-        self._analysis.hide()
+        self._page = SpecPage()
+        self._page.ingredient_followed.connect(lambda key: context.go("stand-ins", key))
+        self._page.spec_followed.connect(self.show_thing)
+        self.detail.show_page(self._page)
         self.writing = SpecWriting(self, self._add, self._replace)
         self.origins = FilterChips("Show", ORIGINS, "all")
         self.bases = QComboBox()
@@ -146,53 +147,58 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def show_row(self, row: SpecRow | None) -> None:
         self.context.background.forget(CORRECTION)
+        self._page.setVisible(row is not None)
         if row is None:
-            self._show_page(QWidget())
             return
+        drink = row.drink()
+        shown = self._shown(row.spec, drink)
+        self._page.fill(shown, self._acts(row.spec, shown.questions), self._kin_of(row.spec))
+        self.detail.verticalScrollBar().setValue(0)
+        if drink is not None and drink.verdict == "stand_in":
+            snapshot, tree = self.context.bar.snapshot, shown.tree
+            self.context.background.ask(
+                CORRECTION,
+                partial(correction_for, drink, snapshot),
+                lambda found: self._page.show_correction(
+                    correction_words(found, named_by(row.spec.lines, tree))
+                ),
+            )
+
+    def _shown(self, spec: Spec, drink: Drink | None) -> SpecShown:
         snapshot = self.context.bar.snapshot
-        names = frozenset(spec.name for spec in snapshot.all_specs)
-        own, drink = not row.spec.classic, row.drink()
-        tree, view = snapshot.knowledge.tree, view_of(row.spec, snapshot)
-        settings = snapshot.settings
-        questions = open_questions(row.spec, tree, settings.units)
-        acts = SpecActs(
+        tree, settings = snapshot.knowledge.tree, snapshot.settings
+        return SpecShown(
+            spec=spec,
+            drink=drink,
+            lines=shown_lines(spec, tree, settings.shown_in, settings.units),
+            tree=tree,
+            view=view_of(spec, snapshot),
+            known=spec.riff_of is not None
+            and any(each.name == spec.riff_of for each in snapshot.all_specs),
+            amounts_note=style_note(spec, tree, settings.shown_in, settings.units),
+            questions=open_questions(spec, tree, settings.units),
+        )
+
+    def _acts(self, spec: Spec, questions: Sequence[OpenQuestion]) -> SpecActs:
+        own = not spec.classic
+        return SpecActs(
             self.show_tonight,
             edit=self.edit_current if own else None,
             riff=self.riff_current,
             remove=self.remove_current if own else None,
             settle=self.settle_current if own and any(each.settles for each in questions) else None,
         )
-        lines = shown_lines(row.spec, tree, settings.shown_in, settings.units)
-        kin = FamilySection(
-            row.spec.name, beside_parent(row.spec, snapshot), version_rows(row.spec, snapshot)
-        )
-        parts = (kin, self._trials_of(row.spec))
-        note = style_note(row.spec, tree, settings.shown_in, settings.units)
-        page = SpecPage(
-            spec=row.spec,
-            drink=drink,
-            lines=lines,
-            known=names,
-            tree=tree,
-            acts=acts,
-            view=view,
-            analysis=self._analysis,
-            kin=parts,
-            amounts_note=note,
-            questions=questions,
-        )
-        kin.followed.connect(self.show_thing)
-        page.ingredient_followed.connect(lambda key: self.context.go("stand-ins", key))
-        page.spec_followed.connect(self.show_thing)
-        self._show_page(page)
-        if drink is not None and drink.verdict == "stand_in":
-            self.context.background.ask(
-                CORRECTION,
-                partial(correction_for, drink, snapshot),
-                lambda found: page.show_correction(
-                    correction_words(found, named_by(row.spec.lines, tree))
-                ),
-            )
+
+    def _kin_of(self, spec: Spec) -> list[QWidget]:
+        """The further parts of a spec's page, which few have."""
+        snapshot = self.context.bar.snapshot
+        beside, versions = beside_parent(spec, snapshot), version_rows(spec, snapshot)
+        section = FamilySection(spec.name, beside, versions)
+        section.followed.connect(self.show_thing)
+        kin: list[QWidget] = [section]
+        if (trials := self._trials_of(spec)) is not None:
+            kin.append(trials)
+        return kin
 
     # What the user does
 
@@ -303,13 +309,6 @@ class SpecsScreen(TableScreen[SpecRow]):
             self.show_in_details(section)
 
     # The rest
-
-    def _show_page(self, page: QWidget) -> None:
-        if not page.isAncestorOf(self._analysis):
-            self._analysis.hide()
-            self._analysis.setParent(self)  # or it would go with the old page
-        self.detail.show_page(page)
-        self.detail.verticalScrollBar().setValue(0)
 
     def _chosen(self) -> Spec | None:
         self.banner.clear()

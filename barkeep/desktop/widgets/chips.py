@@ -62,6 +62,8 @@ class FlowLayout(QLayout):
         """Place the items in `rect`; the height that takes."""
         left, top, row_height = rect.left(), rect.top(), 0
         for item in self._items:
+            if item.isEmpty():
+                continue
             size = item.sizeHint()
             if left > rect.left() and left + size.width() > rect.right() + 1:
                 left, top = rect.left(), top + row_height + self.spacing()

@@ -2,16 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
-from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, text_label
-from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of
+from barkeep.desktop.widgets.labels import (
+    Link,
+    LinkLabel,
+    PictureLabel,
+    caption,
+    copyable,
+    text_label,
+)
+from barkeep.desktop.widgets.layouts import SPRING, column_of, laid_out_once, row_of
 from barkeep.desktop.widgets.tips import plain_tip
 
 
@@ -66,7 +73,8 @@ class DetailRow:
 
     `tip` is what its text says to a pointer that rests on it. `tone` is a
     field of `Tones` that colours the picture; without a label the text takes
-    the whole width.
+    the whole width. Where some of the words lead somewhere, `parts` are shown
+    in place of the text.
     """
 
     text: str
@@ -75,6 +83,7 @@ class DetailRow:
     picture: str = ""
     tone: str = "text"
     tip: str = ""
+    parts: tuple[str | Link, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,14 +116,16 @@ class ScrolledPage(QScrollArea):
         page.setAutoFillBackground(False)  # a scroll area fills what it is given
 
 
-class _Row(QWidget):
+class DetailLine(QWidget):
     """One fact, with the heading above it where it is the first; what it does not have is hidden.
 
     It is filled again and again: widgets are slow to make and quick to change.
     """
 
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
+    def __init__(self, follow: Callable[[str], object] | None = None) -> None:
+        super().__init__()
+        self._follow = follow
+        self._linked: LinkLabel | None = None
         self._heading = text_label("", TypeSize.STRONG, wrap=True)
         self._line = rule()
         self._picture = PictureLabel("info", 16)
@@ -123,88 +134,94 @@ class _Row(QWidget):
         grid = grid_of_rows()
         grid.addWidget(self._picture, 0, 0, Qt.AlignmentFlag.AlignTop)
         grid.addWidget(self.label, 0, 0, Qt.AlignmentFlag.AlignTop)
-        grid.addLayout(column_of(self._text, self._note, gap=2), 0, 1)
+        self._words = column_of(self._text, self._note, gap=2)
+        grid.addLayout(self._words, 0, 1)
         self._column = column_of(self._heading, self._line, grid, on=self, gap=HALF)
+
+    def add_below(self, widget: QWidget) -> None:
+        """Put something below the words."""
+        self._words.addWidget(widget)
 
     def fill(self, row: DetailRow, heading: str, label_width: int) -> None:
         """Show a fact; the quiet labels of a section are as wide as the widest of them."""
+        with laid_out_once(self):
+            self._fill(row, heading, label_width)
+        self.show()
+
+    def _fill(self, row: DetailRow, heading: str, label_width: int) -> None:
         self._column.setContentsMargins(0, PAD if heading else 0, 0, 0)
-        _say(self._heading, heading)
+        say(self._heading, heading)
         self._line.setVisible(bool(heading))
         self._picture.setVisible(bool(row.picture))
         if row.picture:
             self._picture.show_picture(row.picture, row.tone)
             self._picture.setToolTip(plain_tip(row.label))
             self._picture.setAccessibleName(row.label)
-        _say(self.label, "" if row.picture else row.label)
+        say(self.label, "" if row.picture else row.label)
         self.label.setMinimumWidth(label_width)
-        self._text.setText(row.text)
-        self._text.setToolTip(plain_tip(row.tip))
-        self._text.setAccessibleDescription(row.tip)
-        _say(self._note, row.note)
-        self.show()
+        say(self._text, "" if row.parts else row.text)
+        self._explain(self._text, row.tip)
+        self._link(row)
+        say(self._note, row.note)
+
+    def _link(self, row: DetailRow) -> None:
+        """Words that lead somewhere have a label of their own, once there are any."""
+        if row.parts and self._linked is None:
+            self._linked = LinkLabel()
+            if self._follow is not None:
+                self._linked.followed.connect(self._follow)
+            self._words.insertWidget(0, self._linked)
+        if self._linked is not None:
+            self._linked.show_parts(row.parts)
+            self._explain(self._linked, row.tip)
+            self._linked.setVisible(bool(row.parts))
+
+    @staticmethod
+    def _explain(label: QLabel, tip: str) -> None:
+        label.setToolTip(plain_tip(tip))
+        label.setAccessibleDescription(tip)
 
     def empty(self) -> None:
         """Show nothing, and say nothing."""
         self.hide()
         for each in (self._heading, self.label, self._text, self._note):
             each.clear()
+        if self._linked is not None:
+            self._linked.show_parts(())
 
 
-def _say(label: QLabel, words: str) -> None:
+def say(label: QLabel, words: str) -> None:
+    """Put words into a label, which is hidden without any."""
     label.setText(words)
     label.setVisible(bool(words))
 
 
-class _DetailPage(QWidget):
-    """Title, subtitle, what stands below them, facts under headings, and buttons."""
+class DetailSections(QWidget):
+    """Facts under headings, filled again and again; `followed` carries where a link leads."""
+
+    followed = Signal(str)
 
     def __init__(self) -> None:
         super().__init__()
-        self._title, self._subtitle = copyable("", TypeSize.TITLE), copyable("", quiet=True)
-        self._top, self._facts, self._foot = (column_of(gap=HALF) for _ in range(3))
-        self._rows: list[_Row] = []
-        self._above: QWidget | None = None
-        self._buttons: tuple[QWidget, ...] = ()
-        self._button_row: QWidget | None = None
-        column = column_of(self._title, self._subtitle, on=self, margins=PAD, gap=HALF)
-        for part in (self._top, self._facts, self._foot):
-            column.addLayout(part)
-        column.addStretch(1)
+        self._column = column_of(on=self, gap=HALF)
+        self._rows: list[DetailLine] = []
 
-    def fill(self, title: str, subtitle: str, sections: Sequence[DetailSection]) -> None:
-        """Show one thing."""
-        _say(self._title, title)
-        _say(self._subtitle, subtitle)
+    def fill(self, sections: Sequence[DetailSection]) -> None:
+        """Show these."""
         number = 0
-        for section in sections:
-            width = self._label_width(section)
-            for place, row in enumerate(section.rows or (NO_FACT,)):
-                self._row(number).fill(row, "" if place else section.heading, width)
-                number += 1
-        for row_left in self._rows[number:]:
-            row_left.empty()
+        with laid_out_once(self):
+            for section in sections:
+                width = self._label_width(section)
+                for place, row in enumerate(section.rows or (NO_FACT,)):
+                    self._row(number).fill(row, "" if place else section.heading, width)
+                    number += 1
+            for row_left in self._rows[number:]:
+                row_left.empty()
 
-    def put(self, above: QWidget | None, buttons: Sequence[QWidget]) -> None:
-        """Put a badge or a gauge below the title, and buttons at the end; they become its own."""
-        if above is not self._above:
-            _remove(self._above)
-            self._above = above
-            if above is not None:
-                self._top.setContentsMargins(0, UNIT, 0, 0)
-                self._top.addWidget(above, 0, Qt.AlignmentFlag.AlignLeft)
-        if tuple(buttons) != self._buttons:
-            _remove(self._button_row)
-            self._buttons, self._button_row = tuple(buttons), None
-            if buttons:
-                self._button_row = QWidget()
-                self._button_row.setLayout(_button_rows(buttons))
-                self._foot.addWidget(self._button_row)
-
-    def _row(self, number: int) -> _Row:
+    def _row(self, number: int) -> DetailLine:
         if number == len(self._rows):
-            self._rows.append(made := _Row(self))
-            self._facts.addWidget(made)
+            self._rows.append(made := DetailLine(self.followed.emit))
+            self._column.addWidget(made)
         return self._rows[number]
 
     def _label_width(self, section: DetailSection) -> int:
@@ -215,7 +232,47 @@ class _DetailPage(QWidget):
         return max(map(metrics.horizontalAdvance, words))
 
 
-def _remove(widget: QWidget | None) -> None:
+class _DetailPage(QWidget):
+    """Title, subtitle, what stands below them, facts under headings, and buttons."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._title, self._subtitle = copyable("", TypeSize.TITLE), copyable("", quiet=True)
+        self._top, self._foot = (column_of(gap=HALF) for _ in range(2))
+        self._facts = DetailSections()
+        self._above: QWidget | None = None
+        self._buttons: tuple[QWidget, ...] = ()
+        self._button_row: QWidget | None = None
+        column = column_of(self._title, self._subtitle, on=self, margins=PAD, gap=HALF)
+        column.addLayout(self._top)
+        column.addWidget(self._facts)
+        column.addLayout(self._foot)
+        column.addStretch(1)
+
+    def fill(self, title: str, subtitle: str, sections: Sequence[DetailSection]) -> None:
+        """Show one thing."""
+        say(self._title, title)
+        say(self._subtitle, subtitle)
+        self._facts.fill(sections)
+
+    def put(self, above: QWidget | None, buttons: Sequence[QWidget]) -> None:
+        """Put a badge or a gauge below the title, and buttons at the end; they become its own."""
+        if above is not self._above:
+            remove(self._above)
+            self._above = above
+            if above is not None:
+                self._top.setContentsMargins(0, UNIT, 0, 0)
+                self._top.addWidget(above, 0, Qt.AlignmentFlag.AlignLeft)
+        if tuple(buttons) != self._buttons:
+            remove(self._button_row)
+            self._buttons, self._button_row = tuple(buttons), None
+            if buttons:
+                self._button_row = QWidget()
+                self._button_row.setLayout(_button_rows(buttons))
+                self._foot.addWidget(self._button_row)
+
+
+def remove(widget: QWidget | None) -> None:
     """Take something out; it may be at work, so it goes later."""
     if widget is not None:
         widget.hide()
@@ -254,8 +311,9 @@ class DetailPanel(ScrolledPage):
         Those that are there already stay as they are.
         """
         page = self._filled or _DetailPage()
-        page.fill(title, subtitle, sections)
-        page.put(top, buttons)
+        with laid_out_once(page):
+            page.fill(title, subtitle, sections)
+            page.put(top, buttons)
         if page is not self._filled:
             self.show_page(page)
         page.show()
@@ -274,9 +332,14 @@ def in_pairs(widgets: Sequence[QWidget]) -> QGridLayout:
     """Two a row, one below the other: what is beside a list is narrow."""
     grid = QGridLayout()
     grid.setSpacing(UNIT)
+    put_in_pairs(grid, widgets)
+    return grid
+
+
+def put_in_pairs(grid: QGridLayout, widgets: Sequence[QWidget]) -> None:
+    """As `in_pairs`, into a grid that may have held others of its widgets before."""
     for place, each in enumerate(widgets):
         grid.addWidget(each, place // 2, place % 2)
-    return grid
 
 
 def _button_rows(buttons: Sequence[QWidget]) -> QVBoxLayout:

@@ -134,12 +134,11 @@ class LinkLabel(QLabel):
 
     def __init__(
         self,
-        parts: Sequence[str | Link],
+        parts: Sequence[str | Link] = (),
         size: TypeSize = TypeSize.BODY,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._parts = tuple(parts)
         set_type(self, size)
         self.setTextFormat(Qt.TextFormat.RichText)
         self.setWordWrap(True)
@@ -148,8 +147,15 @@ class LinkLabel(QLabel):
             | Qt.TextInteractionFlag.LinksAccessibleByMouse
             | Qt.TextInteractionFlag.LinksAccessibleByKeyboard
         )
-        self.setAccessibleName(self.plain_text)
         self.linkActivated.connect(self.followed)
+        self.show_parts(parts)
+
+    def show_parts(self, parts: Sequence[str | Link]) -> None:
+        """Say something else."""
+        self._parts = tuple(parts)
+        self.setAccessibleName(self.plain_text)
+        policy = Qt.FocusPolicy
+        self.setFocusPolicy(policy.StrongFocus if self._parts else policy.NoFocus)
         self._write()
 
     @property

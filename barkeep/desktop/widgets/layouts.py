@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import TypeVar
 
@@ -87,6 +88,26 @@ def _filled(layout: Box, parts: Iterable[Part], margins: Margins, gap: int | Non
         layout.setSpacing(gap)
     add_parts(layout, *parts)
     return layout
+
+
+@contextmanager
+def laid_out_once(*widgets: QWidget) -> Iterator[None]:
+    """Lay widgets out when all is done: each part that is shown in one would lay it out anew.
+
+    Within another of these, the outer one lays them out.
+    """
+    layouts = [layout for each in widgets if (layout := each.layout()) is not None]
+    for layout in layouts:
+        layout.setEnabled(False)
+    try:
+        yield
+    finally:
+        for layout in reversed(layouts):
+            layout.setEnabled(True)
+            layout.invalidate()
+        around = None if (holder := widgets[0].parentWidget()) is None else holder.layout()
+        if around is None or around.isEnabled():
+            layouts[0].activate()
 
 
 class Card(QFrame):

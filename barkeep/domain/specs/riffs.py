@@ -67,16 +67,25 @@ def family(name: str, specs: Sequence[Spec]) -> tuple[Version, ...]:
     A parent that is no longer in the book ends the climb; a circle of riffs
     is cut where it closes. None where the name is not in the book.
     """
+    key, below = folded(name), _riffs(specs)
+    named = next((spec for spec in specs if spec.name == name), None)
+    if named is not None and not named.riff_of and key not in below:
+        return (Version(named, 0, None),)  # as most are: no need to look at the names of all
     by_name = {folded(spec.name): spec for spec in specs}
-    start = by_name.get(folded(name))
+    start = by_name.get(key)
     if start is None:
         return ()
     oldest = _oldest(start, by_name)
-    below: dict[str, list[Spec]] = {}
-    for spec in sorted(specs, key=lambda each: each.name.casefold()):
-        if spec.riff_of:
-            below.setdefault(folded(spec.riff_of), []).append(spec)
     return tuple(_descend(oldest, 0, below, set()))
+
+
+def _riffs(specs: Sequence[Spec]) -> Mapping[str, Sequence[Spec]]:
+    """The riffs on each spec by its name, folded."""
+    below: dict[str, list[Spec]] = {}
+    riffs = [spec for spec in specs if spec.riff_of]
+    for spec in sorted(riffs, key=lambda each: each.name.casefold()):
+        below.setdefault(folded(spec.riff_of or ""), []).append(spec)
+    return below
 
 
 def _oldest(spec: Spec, by_name: Mapping[str, Spec]) -> Spec:
