@@ -132,7 +132,8 @@ class Theme(QObject):
         for window in self._app.topLevelWidgets():
             # Qt tells them only while the event loop runs; what lies in them takes it from them.
             self._app.sendEvent(window, QEvent(QEvent.Type.ApplicationPaletteChange))
-        now, later = [], []
+        now: list[Callable[[], object]] = []
+        later: list[Callable[[], object]] = []
         for widget in widgets:
             (now if widget.isVisible() else later).append(partial(_take_colours, widget))
         for each in wearers():

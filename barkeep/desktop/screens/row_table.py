@@ -66,6 +66,8 @@ class RowTable(QAbstractTableModel, Generic[Row]):
         super().__init__(parent)
         self.columns = tuple(columns)
         """The columns, left to right."""
+        self.answered = self._answered()
+        """The roles of which a cell may say something: Qt asks for many more."""
         self.rows: tuple[Row, ...] = ()
         """The rows as they stand, in the model's own order."""
         self.look_at: Callable[[Row], object] | None = None
@@ -76,8 +78,13 @@ class RowTable(QAbstractTableModel, Generic[Row]):
         """Show these rows instead."""
         self.beginResetModel()
         self.rows = tuple(rows)
+        self.answered = self._answered()
         self._said.clear()
         self.endResetModel()
+
+    def _answered(self) -> frozenset[int]:
+        own = {role for column in self.columns for role in column.roles}
+        return frozenset({DISPLAY, ALIGNMENT, TOOLTIP, VALUE_ROLE, *own})
 
     def replace_row(self, number: int, row: Row) -> None:
         """Show one row anew without disturbing the view."""
@@ -226,7 +233,7 @@ class RowFilter(QAbstractTableModel):
         return self._source.columnCount(parent)
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if not index.isValid():
+        if role not in self._source.answered or not index.isValid():
             return None
         return self._source.value(self._shown[index.row()], index.column(), role)
 

@@ -48,8 +48,17 @@ NEEDED = (
 """What the bar's window needs and the first paint does not."""
 STORE = "barkeep.store.store"
 """What opens the bar's file: needed at once where nothing is kept of it."""
+PAGES = (
+    "barkeep.desktop.bottles.page",
+    "barkeep.desktop.specs.page",
+    "barkeep.desktop.shoots.page",
+    "barkeep.desktop.buying.next_bottle",
+    "barkeep.desktop.stand_ins.page",
+)
+"""What the pages need that are not shown at first."""
 HEAVY = (
     STORE,
+    *PAGES,
     "barkeep.desktop.importing.files",
     "barkeep.desktop.shell.settings",
     "rapidfuzz",

@@ -35,7 +35,11 @@ Index = QModelIndex | QPersistentModelIndex
 
 GAUGE_WIDTH, GAUGE_HEIGHT = 92, 14
 _FEATURES = QStyleOptionViewItem.ViewItemFeature
-DRAWN_BY_QT = _FEATURES.HasCheckIndicator | _FEATURES.HasDecoration
+DRAWN_BY_QT = (_FEATURES.HasCheckIndicator | _FEATURES.HasDecoration).value
+WRAPPED = _FEATURES.WrapText.value
+SELECTED, ENABLED = QStyle.StateFlag.State_Selected.value, QStyle.StateFlag.State_Enabled.value
+MARKED = SELECTED | QStyle.StateFlag.State_MouseOver.value
+"""Of a cell that has a ground of its own; as numbers, since each cell asks for several."""
 
 
 class RowDelegate(QStyledItemDelegate):
@@ -52,16 +56,15 @@ class RowDelegate(QStyledItemDelegate):
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         styled = QStyleOptionViewItem(option)
         self.initStyleOption(styled, index)
-        if styled.features & DRAWN_BY_QT:
+        if styled.features.value & DRAWN_BY_QT:
             super().paint(painter, option, index)
             return
         text = styled.text
         cell = _ground(painter, styled, index).adjusted(UNIT, 0, -UNIT, 0)
-        styled.text = text
         marks = index.data(ICONS_ROLE) or ()
         words = cell.adjusted(0, 0, -len(marks) * ICON, 0)
         painter.save()
-        _draw_words(painter, words, styled, index.data(SUBTITLE_ROLE) or "")
+        _draw_words(painter, words, styled, (text, index.data(SUBTITLE_ROLE) or ""))
         if not marks:
             painter.restore()
             return
@@ -76,15 +79,17 @@ class RowDelegate(QStyledItemDelegate):
 
 
 def _draw_words(
-    painter: QPainter, cell: QRect, styled: QStyleOptionViewItem, subtitle: str
+    painter: QPainter, cell: QRect, styled: QStyleOptionViewItem, words: tuple[str, str]
 ) -> None:
+    """Words, and a quieter line below them where there is one."""
+    text, subtitle = words
     tones, metrics = current_tones(), QFontMetrics(styled.font)
     side = styled.displayAlignment & Qt.AlignmentFlag.AlignHorizontal_Mask
     painter.setFont(styled.font)
     painter.setPen(QColor(text_colour(styled, tones)))
-    if styled.features & QStyleOptionViewItem.ViewItemFeature.WrapText and not subtitle:
+    if styled.features.value & WRAPPED and not subtitle:
         flags = side | Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(cell, int(flags) | Qt.TextFlag.TextWordWrap, styled.text)
+        painter.drawText(cell, int(flags) | Qt.TextFlag.TextWordWrap, text)
         return
     small = _small() if subtitle else styled.font
     small_metrics = QFontMetrics(small)
@@ -92,7 +97,7 @@ def _draw_words(
     line = QRect(cell.left(), 0, cell.width(), metrics.height())
     line.moveTop(cell.top() + (cell.height() - height) // 2)
     end = Qt.TextElideMode.ElideRight
-    painter.drawText(line, side, metrics.elidedText(styled.text, end, cell.width()))
+    painter.drawText(line, side, metrics.elidedText(text, end, cell.width()))
     if subtitle:
         painter.setFont(small)
         painter.setPen(QColor(quiet_colour(styled, tones)))
@@ -162,11 +167,12 @@ def drawn_ground(
 
 def _ground(painter: QPainter, bare: QStyleOptionViewItem, index: Index) -> QRect:
     """As `drawn_ground`, with what the style is to be told, which loses its words."""
-    bare.text = ""
-    bare.state &= ~QStyle.StateFlag.State_HasFocus
-    bare.features &= ~QStyleOptionViewItem.ViewItemFeature.HasDecoration
-    style = bare.widget.style() if bare.widget else QApplication.style()
-    style.drawControl(QStyle.ControlElement.CE_ItemViewItem, bare, painter, bare.widget)
+    if bare.state.value & MARKED or bare.backgroundBrush.style() != Qt.BrushStyle.NoBrush:
+        bare.text = ""
+        bare.state &= ~QStyle.StateFlag.State_HasFocus
+        bare.features &= ~QStyleOptionViewItem.ViewItemFeature.HasDecoration
+        style = bare.widget.style() if bare.widget else QApplication.style()
+        style.drawControl(QStyle.ControlElement.CE_ItemViewItem, bare, painter, bare.widget)
     if _begins_current_row(bare.widget, index):
         mark = QRect(bare.rect.topLeft(), QSize(3, bare.rect.height()))
         painter.fillRect(mark, QColor(current_tones().accent))
@@ -183,12 +189,12 @@ def _begins_current_row(view: QWidget | None, index: Index) -> bool:
 
 def is_selected(option: QStyleOptionViewItem) -> bool:
     """Whether the row is selected."""
-    return bool(option.state & QStyle.StateFlag.State_Selected)
+    return bool(option.state.value & SELECTED)
 
 
 def text_colour(option: QStyleOptionViewItem, tones: Tones) -> str:
     """The colour of words in this row."""
-    if not option.state & QStyle.StateFlag.State_Enabled:
+    if not option.state.value & ENABLED:
         return tones.disabled
     if is_selected(option):
         return tones.on_highlight
