@@ -13,8 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.desktop.look.metrics import ROW
-from barkeep.desktop.widgets.delegates import RowDelegate
+from barkeep.desktop.widgets.delegates import RowDelegate, row_height
 from barkeep.desktop.widgets.empty_state import EmptyState
 
 ListView = QTableView | QTreeView
@@ -59,7 +58,7 @@ def prepare_view(view: ListView, name: str) -> None:
         view.setShowGrid(False)
         view.setTabKeyNavigation(False)
         view.verticalHeader().hide()
-        view.verticalHeader().setDefaultSectionSize(ROW)
+        view.verticalHeader().setDefaultSectionSize(row_height(view.font()))
         view.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
     else:
         view.setRootIsDecorated(True)

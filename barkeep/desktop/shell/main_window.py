@@ -32,7 +32,7 @@ from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_
 from barkeep.desktop.shell.following import Following
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
 from barkeep.desktop.shell.menus import WindowActions
-from barkeep.desktop.shell.navigation import PAGES, Navigation, Page
+from barkeep.desktop.shell.navigation import PAGES, WIDTH, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import row_of, wide
 from barkeep.desktop.widgets.notices import BannerKind, Toast
@@ -378,7 +378,8 @@ class MainWindow(QMainWindow):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self.navigation.set_narrow(self.width() < NARROW_BELOW)
+        beside = WIDTH + self.stack.minimumSizeHint().width()  # with large letters
+        self.navigation.set_narrow(self.width() < max(NARROW_BELOW, beside))
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)

@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from functools import partial
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
@@ -23,19 +22,17 @@ from barkeep.desktop.drink.words import (
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.screens.screen import order_tabs
 from barkeep.desktop.specs.rows import origin, technique_in_words
-from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.details import (
     DetailRow,
     DetailSection,
     DetailSections,
     add_heading,
-    in_pairs,
-    put_in_pairs,
     remove,
     say,
 )
 from barkeep.desktop.widgets.labels import Link, copyable
 from barkeep.desktop.widgets.layouts import SPRING, at_left, column_of, laid_out_once
+from barkeep.desktop.widgets.refilled import Offered, OfferedRow
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import capitalised
@@ -49,14 +46,6 @@ from barkeep.domain.specs.shown_lines import ShownLine, names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine, with_unsettled
 from barkeep.errors import spoken_list
 
-BUTTONS = {
-    "Show in Tonight": "show_tonight",
-    "Settle": "settle",
-    "Edit…": "edit",
-    "Riff…": "riff",
-    "Remove": "remove",
-}
-"""What stands on each button, and which of the `SpecActs` it does."""
 BROUGHT_ALONG = "A classic that barkeep brings along. To change it, write a riff of it."
 
 
@@ -113,12 +102,7 @@ class SpecPage(QWidget):
         self._kin = column_of(gap=HALF)
         self._kindred: tuple[QWidget, ...] = ()
         self._shown: SpecShown | None = None
-        self._acts: SpecActs | None = None
-        self._buttons = tuple(
-            button(words, partial(self._act, act)) for words, act in BUTTONS.items()
-        )
-        self._grid = in_pairs(())
-        self._grid.setColumnStretch(2, 1)
+        self._offers = OfferedRow()
         self._parent.followed.connect(self.spec_followed)
         self._sections.followed.connect(self.ingredient_followed)
         column_of(
@@ -133,8 +117,8 @@ class SpecPage(QWidget):
             self._figures,
             self._kin,
             self._origin,
-            PAD,
-            self._grid,
+            UNIT,
+            self._offers,
             SPRING,
             on=self,
             margins=PAD,
@@ -143,7 +127,7 @@ class SpecPage(QWidget):
 
     def fill(self, shown: SpecShown, acts: SpecActs, kin: Sequence[QWidget]) -> None:
         """Show another spec; `kin` are further parts of its page, such as its versions."""
-        self._shown, self._acts = shown, acts
+        self._shown = shown
         with laid_out_once(self, self._figures):
             self._fill_head(shown)
             self._fill_sections("")
@@ -151,7 +135,7 @@ class SpecPage(QWidget):
             self._put_kin(kin)
             source = tuple(map(DetailRow, _source(shown.spec)))
             self._origin.fill([DetailSection("Origin", source)])
-            self._offer(acts)
+            self._offers.fill(list(_offers(acts)))
 
     def show_correction(self, words: str) -> None:
         """Say below the lines what to pour so that stand-ins leave the drink what it was."""
@@ -205,24 +189,19 @@ class SpecPage(QWidget):
         if kin:
             order_tabs(self)
 
-    def _offer(self, acts: SpecActs) -> None:
-        """Only what can be done, two a row."""
-        for each in self._buttons:
-            self._grid.removeWidget(each)
-            each.hide()
-        offered = [
-            each
-            for each, act in zip(self._buttons, BUTTONS.values(), strict=True)
-            if getattr(acts, act) is not None
-        ]
-        put_in_pairs(self._grid, offered)
-        for each in offered:
-            each.show()
 
-    def _act(self, name: str) -> None:
-        act = getattr(self._acts, name)
+def _offers(acts: SpecActs) -> Iterator[Offered]:
+    """Only what can be done."""
+    wanted = (
+        ("Show in Tonight", acts.show_tonight),
+        ("Settle", acts.settle),
+        ("Edit…", acts.edit),
+        ("Riff…", acts.riff),
+        ("Remove", acts.remove),
+    )
+    for words, act in wanted:
         if act is not None:
-            act()
+            yield Offered(words, act)
 
 
 def _riff_of(shown: SpecShown) -> Iterator[DetailRow]:

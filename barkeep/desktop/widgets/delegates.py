@@ -207,5 +207,11 @@ def quiet_colour(option: QStyleOptionViewItem, tones: Tones) -> str:
     return tones.on_highlight if is_selected(option) else tones.muted
 
 
+def row_height(font: QFont) -> int:
+    """How high a row must be for two lines, in device-independent pixels."""
+    lines = QFontMetrics(font).height() + 2 + QFontMetrics(font_of(TypeSize.CAPTION, font)).height()
+    return max(ROW, lines + UNIT)
+
+
 def _small() -> QFont:
     return font_of(TypeSize.CAPTION)

@@ -10,6 +10,7 @@ from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
+from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import (
     Link,
     LinkLabel,
@@ -18,7 +19,7 @@ from barkeep.desktop.widgets.labels import (
     copyable,
     text_label,
 )
-from barkeep.desktop.widgets.layouts import SPRING, column_of, laid_out_once, row_of
+from barkeep.desktop.widgets.layouts import column_of, laid_out_once
 from barkeep.desktop.widgets.tips import plain_tip
 
 
@@ -268,7 +269,7 @@ class _DetailPage(QWidget):
             self._buttons, self._button_row = tuple(buttons), None
             if buttons:
                 self._button_row = QWidget()
-                self._button_row.setLayout(_button_rows(buttons))
+                column_of(FlowLayout(buttons), on=self._button_row, margins=(0, PAD, 0, 0), gap=0)
                 self._foot.addWidget(self._button_row)
 
 
@@ -332,21 +333,6 @@ def in_pairs(widgets: Sequence[QWidget]) -> QGridLayout:
     """Two a row, one below the other: what is beside a list is narrow."""
     grid = QGridLayout()
     grid.setSpacing(UNIT)
-    put_in_pairs(grid, widgets)
-    return grid
-
-
-def put_in_pairs(grid: QGridLayout, widgets: Sequence[QWidget]) -> None:
-    """As `in_pairs`, into a grid that may have held others of its widgets before."""
     for place, each in enumerate(widgets):
         grid.addWidget(each, place // 2, place % 2)
-
-
-def _button_rows(buttons: Sequence[QWidget]) -> QVBoxLayout:
-    """Two buttons a row: the panel is narrow and nothing may be cut off."""
-    column = column_of(gap=UNIT)
-    column.setContentsMargins(0, PAD, 0, 0)
-    for start in range(0, len(buttons), 2):
-        row = row_of(*buttons[start : start + 2], SPRING)
-        column.addLayout(row)
-    return column
+    return grid
