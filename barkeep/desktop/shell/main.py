@@ -227,7 +227,8 @@ class Desktop(QObject):
         try:
             told = None if place == self._sample else self.no_backup.emit
             new = None if is_usual else wanted.new
-            bar = Bar.open(place, told=told, new=new, empty_too=is_usual, kept=True)
+            kept = one.ended is None  # after a crash the file is checked before it is shown
+            bar = Bar.open(place, told=told, new=new, empty_too=is_usual, kept=kept)
         except BaseException:
             self._give_up(one)
             raise

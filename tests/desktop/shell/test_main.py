@@ -13,7 +13,6 @@ import pytest
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QPushButton
 
-from barkeep.application import kept_bar, kept_verdicts
 from barkeep.application.bar import Bar
 from barkeep.desktop.shell.main import Desktop
 from barkeep.domain.bottles.levels import MeasuredLevel
@@ -278,10 +277,8 @@ def test_the_program_offers_the_bars_settings(desktop, sample_bar):
 
 @pytest.mark.parametrize("written", [True, False], ids=["written to meanwhile", "as it was"])
 def test_what_was_kept_of_a_bar_is_shown_first_and_then_its_file_is_followed(
-    desktop, sample_bar, tmp_path, monkeypatch, qtbot, written
+    desktop, sample_bar, qtbot, written
 ):
-    for module in (kept_bar, kept_verdicts):
-        monkeypatch.setattr(module, "cache_folder", lambda: tmp_path / "cache")
     assert desktop.start(sample_bar)  # which reads it
     first = desktop.window
     qtbot.waitUntil(lambda: bool(first.current.table.rows), timeout=WAIT_MS)
