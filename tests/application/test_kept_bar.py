@@ -8,18 +8,22 @@ import subprocess
 import sys
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import closing
+from datetime import timedelta
 from pathlib import Path
 from shutil import copy
 
 import pytest
 
-from barkeep.application import kept_bar, quick_form
+from barkeep.application import kept_bar, kept_verdicts, quick_form
 from barkeep.application.bar import Bar
 from barkeep.application.knowledge import shipped
 from barkeep.application.paths import cache_folder
 from barkeep.application.session import AllRead
+from barkeep.desktop.drink.tonight_rows import answered
 from barkeep.domain.bar.changes import EVERYTHING
 from barkeep.domain.bottles.levels import MeasuredLevel
+from barkeep.domain.pouring.evening import evening_of
+from barkeep.domain.pouring.memory import Memory
 from barkeep.errors import UnreadableFile
 from barkeep.store.content import digest_of_file
 from barkeep.store.store import Store
@@ -265,3 +269,75 @@ def test_two_commands_at_once_keep_one_sound_form(sample_bar, tmp_path):
         (first,) = {*two.map(ask, range(2))}
     assert len([*(tmp_path / "own" / "barkeep" / "bars").iterdir()]) == 1
     assert ask(0) == first
+
+
+def test_what_would_be_undone_and_redone_is_known_without_the_file(known, opened, clock):
+    with Bar.open(known, clock=clock) as bar:
+        counted(bar, 0.35)
+        counted(bar, 0.45)
+        bar.undo()
+        steps = bar.next_step("undo"), bar.next_step("redo")
+    opened(known).close()
+    with opened(known) as bar:
+        assert (bar.next_step("undo"), bar.next_step("redo")) == steps
+        assert None not in steps and not bar.is_opened
+        bar.redo()
+        assert bar.is_opened and bar.next_step("redo") is None
+
+
+@pytest.fixture
+def verdicts_cache(cache, monkeypatch):
+    """What is kept of verdicts lies in this test's own cache as well."""
+    monkeypatch.setattr(kept_verdicts, "cache_folder", lambda: cache)
+    return cache
+
+
+def answer_of(bar: Bar, within="close", serves=1):
+    """Tonight as the window asks for it at first, and whether it was kept."""
+    kept = bar.kept_verdicts()
+    was_kept = kept.found(bar.snapshot, within, serves) is not None
+    answer = answered(bar.snapshot, within, serves, Memory(), kept=kept)
+    return [(row.spec, row.verdict) for row in answer.rows], was_kept
+
+
+def test_a_first_answer_is_kept_for_just_that_bar_day_and_question(known, opened, verdicts_cache):
+    def plain(snapshot, within="close", serves=1):
+        found = evening_of(snapshot, within, serves)
+        return [(each.spec, each.verdict) for each in found.placed]
+
+    with opened(known) as bar:
+        assert answer_of(bar) == (plain(bar.snapshot), False)
+    with opened(known) as bar:
+        assert answer_of(bar) == (plain(bar.snapshot), True)
+        assert answer_of(bar, "exact") == (plain(bar.snapshot, "exact"), False)
+        assert answer_of(bar, serves=9) == (plain(bar.snapshot, serves=9), False)
+        assert not bar.is_opened
+    with opened(known) as bar:
+        kept = bar.kept_verdicts()
+        tomorrow = bar.snapshot.changed(on=bar.snapshot.on + timedelta(days=1))
+        assert kept.found(tomorrow, "close", 1) is None
+        counted(bar, 0.0)
+        assert kept.found(bar.snapshot, "close", 1) is None
+        assert answer_of(bar) == (plain(bar.snapshot), False)
+    with opened(known) as bar:  # which reads it, since it was changed
+        assert answer_of(bar) == (plain(bar.snapshot), True)
+
+
+@pytest.mark.parametrize("place", [3, 70, -1])
+def test_a_first_answer_that_was_damaged_is_worked_out_again(known, opened, verdicts_cache, place):
+    with opened(known) as bar:
+        right, _kept = answer_of(bar)
+    (form,) = (verdicts_cache / "verdicts").iterdir()
+    damaged = bytearray(form.read_bytes())
+    damaged[place] ^= 4
+    form.write_bytes(bytes(damaged))
+    with opened(known) as bar:
+        assert answer_of(bar) == (right, False)
+        assert answer_of(bar) == (right, True)
+
+
+def test_of_a_bar_that_is_opened_without_it_nothing_is_kept(known, clock, verdicts_cache):
+    with Bar.open(known, clock=clock) as bar:
+        assert bar.kept_verdicts() is None
+        bar.keep()
+    assert not (verdicts_cache / "verdicts").exists()

@@ -40,8 +40,11 @@ app.exec()
 OWN_WINDOW = """
 import os, time
 from barkeep.cli import main
+taken = []
 def stop(*_):
     print(time.process_time() * 1000, flush=True)
+    for each in taken:
+        each.leave()  # or the next start would take this one for a crash
     os._exit(0)
 def on_first_paint():
     from barkeep.desktop.shell.opening import OpeningWindow
@@ -56,6 +59,12 @@ def on_first_answer():
         self.grab()
         stop()
     TonightScreen._show_answer = answered
+    from barkeep.desktop.shell.one_window import OneWindow
+    take = OneWindow.take
+    def taken_by(self):
+        take(self)
+        taken.append(self)
+    OneWindow.take = taken_by
 {hook}()
 main([{arguments}])
 """

@@ -243,6 +243,11 @@ class Screen(RefusedInBanner, QWidget):
         self.waiting.begin(self.key, words)
         self.context.background.ask(self.key, question, answered)
 
+    def ask_no_more(self) -> None:
+        """Want no answer any more to what was asked last."""
+        self.context.background.forget(self.key)
+        self.waiting.end(self.key)
+
     def notice(self, changes: Changes) -> None:
         """Something changed: ask again now, or when the page is shown next."""
         wanted = changes & self.cares_about

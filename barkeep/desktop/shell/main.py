@@ -228,7 +228,8 @@ class Desktop(QObject):
         try:
             told = None if place == self._sample else self.no_backup.emit
             new = None if is_usual else wanted.new
-            bar = Bar.open(place, told=told, new=new, empty_too=is_usual, kept=True)
+            kept = one.ended is None  # after a crash the file is checked before it is shown
+            bar = Bar.open(place, told=told, new=new, empty_too=is_usual, kept=kept)
         except BaseException:
             self._give_up(one)
             raise
@@ -327,13 +328,17 @@ class Desktop(QObject):
         """Import the rest once nothing is waited for: it would hold up the first answer."""
         if self.window is None:
             return
-        self.window.background.idle.connect(self._start_warm_up)
         if not self.window.background.is_busy:
             self._start_warm_up()
+        else:
+            once = Qt.ConnectionType.SingleShotConnection
+            self.window.background.idle.connect(self._start_warm_up, once)
 
     def _start_warm_up(self) -> None:
-        if not self._warm_up.is_alive() and self._warm_up.ident is None:
+        if self._warm_up.ident is None:
             self._warm_up.start()
+        elif not self._warm_up.is_alive():  # for a window before this one
+            self._follow()
 
     def _import_heavy(self) -> None:
         import_heavy()

@@ -131,6 +131,7 @@ class ShootsScreen(TableScreen[Shoot]):
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self.edit_current)
         self.splitter.setSizes([420, 520])
+        self.waiting.dim(self.detail)  # what is worked on is one shoot, not the list
         self._prepare_actions()
 
     def refresh(self, changes: Changes) -> None:
@@ -156,8 +157,7 @@ class ShootsScreen(TableScreen[Shoot]):
 
     def show_row(self, row: Shoot | None) -> None:
         if row is None:
-            self.context.background.forget(self.key)
-            self.waiting.end(self.key)
+            self.ask_no_more()
             for each in self._both:
                 each.hide()
             self.page = None

@@ -237,7 +237,9 @@ def _line(line: Line, shown: ShownLine, answer: LineAnswer | None, tree: FamilyT
     asked = f"What stands in for {names_in_sentence(line, tree)}?"
     tip = f"{written(shown)}\n{asked}" if shown.written else asked
     if answer is None:
-        return DetailRow("", note=kind_in_words(line, tree), tip=tip, parts=parts)
+        return DetailRow(
+            "", note=kind_in_words(line, tree), tip=tip, said=written(shown), parts=parts
+        )
     state = line_state(answer, tree)
     return DetailRow(
         "",
@@ -246,6 +248,7 @@ def _line(line: Line, shown: ShownLine, answer: LineAnswer | None, tree: FamilyT
         picture=state.picture,
         tone=state.tone,
         tip=tip,
+        said=written(shown),
         parts=parts,
     )
 

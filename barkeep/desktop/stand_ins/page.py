@@ -156,6 +156,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self.splitter.setStretchFactor(0, LIST)
         self.splitter.setStretchFactor(1, DETAIL)
         self.splitter.setSizes([420, 560])
+        self.waiting.dim(self.detail)  # what is worked on is one ingredient, not the list
         self.view.setColumnWidth(0, 220)
         sort_by(self.view, 0)
 
@@ -191,7 +192,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
 
     def show_row(self, row: IngredientRow | None) -> None:
         if row is None:
-            self.context.background.forget(self.key)
+            self.ask_no_more()
             self.detail.clear()
             return
         self._offer_drinks(row.key)
@@ -322,7 +323,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
             return
         snapshot = self.context.bar.snapshot
         question = partial(stand_in, snapshot, row.key, self._chosen_spec())
-        self.context.background.ask(self.key, question, self._show_answer)
+        self.ask(question, self._show_answer, "Working out what stands in…")
 
     def _show_answer(self, answer: StandIns) -> None:
         row = self.current

@@ -72,7 +72,8 @@ def add_noted(
 class DetailRow:
     """One fact: a quiet label, its text, a picture before it, and a smaller note below.
 
-    `tip` is what its text says to a pointer that rests on it. `tone` is a
+    `tip` is what its text says to a pointer that rests on it, and to those who
+    do not see it where nothing else is `said` to them. `tone` is a
     field of `Tones` that colours the picture; without a label the text takes
     the whole width. Where some of the words lead somewhere, `parts` are shown
     in place of the text.
@@ -84,6 +85,7 @@ class DetailRow:
     picture: str = ""
     tone: str = "text"
     tip: str = ""
+    said: str | None = None
     parts: tuple[str | Link, ...] = ()
 
 
@@ -161,7 +163,7 @@ class DetailLine(QWidget):
         say(self.label, "" if row.picture else row.label)
         self.label.setMinimumWidth(label_width)
         say(self._text, "" if row.parts else row.text)
-        self._explain(self._text, row.tip)
+        _explain(self._text, row)
         self._link(row)
         say(self._note, row.note)
 
@@ -174,13 +176,8 @@ class DetailLine(QWidget):
             self._words.insertWidget(0, self._linked)
         if self._linked is not None:
             self._linked.show_parts(row.parts)
-            self._explain(self._linked, row.tip)
+            _explain(self._linked, row)
             self._linked.setVisible(bool(row.parts))
-
-    @staticmethod
-    def _explain(label: QLabel, tip: str) -> None:
-        label.setToolTip(plain_tip(tip))
-        label.setAccessibleDescription(tip)
 
     def empty(self) -> None:
         """Show nothing, and say nothing."""
@@ -189,6 +186,11 @@ class DetailLine(QWidget):
             each.clear()
         if self._linked is not None:
             self._linked.show_parts(())
+
+
+def _explain(label: QLabel, row: DetailRow) -> None:
+    label.setToolTip(plain_tip(row.tip))
+    label.setAccessibleDescription(row.tip if row.said is None else row.said)
 
 
 def say(label: QLabel, words: str) -> None:

@@ -105,6 +105,8 @@ def laid_out_once(*widgets: QWidget) -> Iterator[None]:
         for layout in reversed(layouts):
             layout.setEnabled(True)
             layout.invalidate()
+        for each in reversed(widgets):
+            each.updateGeometry()  # or those around would go by what it asked for before
         around = None if (holder := widgets[0].parentWidget()) is None else holder.layout()
         if around is None or around.isEnabled():
             layouts[0].activate()

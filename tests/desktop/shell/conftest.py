@@ -7,6 +7,7 @@ from contextlib import ExitStack
 
 import pytest
 
+from barkeep.application import kept_bar, kept_verdicts
 from barkeep.desktop.shell import main as main_module
 from barkeep.desktop.shell.main import Desktop
 
@@ -16,6 +17,8 @@ def desktop(qapp, tmp_path, monkeypatch):
     """A running desktop, without its event loop."""
     for place in ("state_folder", "config_folder", "data_folder"):
         monkeypatch.setattr(main_module.paths, place, lambda: tmp_path)
+    for module in (kept_bar, kept_verdicts):  # or it would depend on what others have opened
+        monkeypatch.setattr(module, "cache_folder", lambda: tmp_path / "cache")
     monkeypatch.setattr(main_module.paths, "log_file", lambda: tmp_path / "barkeep.log")
     monkeypatch.setattr(main_module, "import_heavy", lambda: None)
     monkeypatch.setattr(sys, "excepthook", sys.excepthook)

@@ -15,8 +15,10 @@ from PySide6.QtWidgets import QFileDialog, QMessageBox, QPushButton
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.shell.main import Desktop
+from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.store.refusals import BarIsBusy
 from tests.desktop.audit import cut_off
+from tests.desktop.patience import WAIT_MS
 
 LATE = ("numpy", "scipy", "pint", "alembic", "jsonschema")
 """What the window must not wait for."""
@@ -271,3 +273,27 @@ def test_two_windows_over_one_file_see_each_others_changes(desktop, sample_bar, 
 def test_the_program_offers_the_bars_settings(desktop, sample_bar):
     assert desktop.start(sample_bar)
     assert desktop.window.actions_.settings.isVisible()
+
+
+@pytest.mark.parametrize("written", [True, False], ids=["written to meanwhile", "as it was"])
+def test_what_was_kept_of_a_bar_is_shown_first_and_then_its_file_is_followed(
+    desktop, sample_bar, qtbot, written
+):
+    assert desktop.start(sample_bar)  # which reads it
+    first = desktop.window
+    qtbot.waitUntil(lambda: bool(first.current.table.rows), timeout=WAIT_MS)
+    desktop.open(sample_bar)
+    window = desktop.window
+    assert not window.bar.is_opened and "Undo" in window.actions_.undo.text()
+    bottle = window.bar.snapshot.bottles[0]
+    if written:
+        with Bar.open(sample_bar) as other:
+            other.counting.count({bottle.id: MeasuredLevel(15.0, "volume", 5.0)})
+    qtbot.waitUntil(lambda: window.bar.is_opened, timeout=WAIT_MS)
+    shown = next(each for each in window.bar.snapshot.bottles if each.id == bottle.id)
+    assert shown.level.amount == (15.0 if written else bottle.level.amount)
+    with Bar.open(sample_bar) as other:
+        other.counting.count({bottle.id: MeasuredLevel(25.0, "volume", 5.0)})
+    window.following.look()
+    shown = next(each for each in window.bar.snapshot.bottles if each.id == bottle.id)
+    assert shown.level.amount == 25.0
