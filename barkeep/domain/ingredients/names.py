@@ -59,7 +59,8 @@ ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 
 _NOTE = re.compile(
     r"[ ]*(?:\((?P<brackets>[^()]*)\)|\[(?P<square>[^\[\]]*)\]|,[ ]*(?P<comma>[^,()]*)"
-    r"|[ ][-–—]+[ ](?P<dash>(?:(?![ ][-–—]+[ ])[^,()])*?)|;[ ]*(?P<stop>[^,();]*)|[ ]\#+[ ]*(?P<hash>[^()]*)"
+    r"|[ ][-–—]+[ ](?P<dash>(?:(?![ ][-–—]+[ ])[^,()])*?)|;[ ]*(?P<stop>[^,();]*)"
+    r"|[ ]\#+[ ]*(?P<hash>[^()]*)"
     r"|(?<=[^\W\d_]):[ ]+(?P<colon>[^,():]*))[ ]*[*.]*$"
 )
 _WITHIN = re.compile(r"[ ]*\((?P<brackets>[^(),]*)\)(?=[ ]*\w)")
@@ -80,8 +81,8 @@ WORDS_AFTER = re.compile(
         |(?:for|serves|makes|yields)[ ](?:about[ ]|around[ ])?(?:[0-9]+|one|two|three|four|five|six
             |seven|eight|nine|ten|twelve|a[ ]dozen)
         |[x×][ ]?[0-9]{1,2}[ ]*$
-        |for[ ](?:(?:extra|some|a[ ](?:bit|little|touch)[ ]of|added|more)[ ])?(?:[a-z]+ness|depth|body
-            |spice|acidity|balance|texture|foam|froth|length|fizz|heat|bite|kick|aroma|smoke
+        |for[ ](?:(?:extra|some|a[ ](?:bit|little|touch)[ ]of|added|more)[ ])?(?:[a-z]+ness|depth
+            |body|spice|acidity|balance|texture|foam|froth|length|fizz|heat|bite|kick|aroma|smoke
             |flavou?r|scent|dilution|luck|fun|height|crunch|looks|show|contrast|structure|lift)\b
         |for[ ](?:garnish|rinsing|the[ ]\w+|this|that|colour|color|good|me|you|us|an?[ ]\w+)
         |as[ ](?:a[ ])?(?:garnish|rinse|float|usual|needed)|or[ ]so|or[ ]thereabouts
@@ -108,7 +109,8 @@ _CHANGING_LIST = """
     alcohol alcoholic non free zero low no imitation mock flavoured flavored infused spiced smoked
     sweet sweetened dry sparkling still red white black green pink blue gold golden dark light brown
     stir shake add pour build strain serve muddle top mix with without scented hard nitro overproof
-    key washed virgin faux mocktail dealcoholised dealcoholized vegan decaf decaffeinated dairy gluten lactose oat soy
+    key washed virgin faux mocktail dealcoholised dealcoholized vegan decaf decaffeinated dairy
+    gluten lactose oat soy
 """
 _CHANGING = frozenset(_CHANGING_LIST.split())
 """Words that make something else of what follows them."""
@@ -213,7 +215,8 @@ _TOLD_APART = re.compile(
     r"(?:[ ](?:also|always|easily|just|totally))?[ ](?:use|do|go|sub|swap|take|try)"
     r"|(?:(?:use|try|take|sub|go[ ](?:with|for))[ ])?(?:an?|some|any|another)[ ][^,;()]+?"
     r"[ ](?:if|when)[ ](?:you|it|that|possible)"
-    r"|(?:feel[ ]free|happy|okay|ok|fine)[ ]to[ ](?:use|sub|swap|try))\b|.*\b(?:works?|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine"
+    r"|(?:feel[ ]free|happy|okay|ok|fine)[ ]to[ ](?:use|sub|swap|try))\b|.*\b(?:works?"
+    r"|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine"
     r"|good|ok|okay))"
     r"(?:[ ](?:too|as[ ]well|here|also))?$",
     re.IGNORECASE,
@@ -342,7 +345,8 @@ _WHICH_IT_IS = re.compile(
     r"|doing|got|have|want|like)(?:[ ](?:with|for))?|go[ ](?:with|for)|going[ ](?:with|for)|use"
     r"|using|i[ ]mean|meaning)[ ](?:just[ ])?"
     r"(?:an?|the|my|our|some|something|one|actually|basically)?"
-    r"|just[ ](?:an?|the|some|something)|something|an?|the)[ ]*(?<=[ ])(?P<kind>(?:(?![ ](?:and|or|&)[ ])[^,;()])+?)"
+    r"|just[ ](?:an?|the|some|something)|something|an?|the)[ ]*(?<=[ ])(?P<kind>(?:(?![ ](?:and"
+    r"|or|&)[ ])[^,;()])+?)"
     r"(?P<more>[ ,]*(?:[ ,](?:nothing|no|not|but[ ]not)[ ][^,;()]*"
     r"|[ ](?:here|today|tonight|this[ ]time|though|please|for[ ](?:this|that)(?:[ ]one)?"
     r"|i[ ]think|if[ ](?:i|we)[ ]can))?)[ .!]*",
@@ -357,21 +361,16 @@ def _which_it_is(found: Match, note: str, tree: FamilyTree) -> tuple[Match, str]
     if said is None or found.key is None:
         return None
     kind = match_name(said["kind"], tree)
-    named_so = kind is not None and kind.key is not None and kind.confidence >= ADJUSTED
-    if named_so and kind and kind.key and tree.is_a(kind.key, found.key) and not kind.stated:
-        narrower = replace(
-            found,
-            key=kind.key,
-            matched=tree.name(kind.key),
-            confidence=min(found.confidence, ADJUSTED),
-            called=f"{found.called} ({said['kind']})",
-        )
-    else:
-        narrower = narrowed(found, said["kind"], tree)
+    key = kind.key if kind and kind.confidence >= ADJUSTED and not kind.stated else None
+    if key and tree.is_a(key, found.key):
+        sure, called = min(found.confidence, ADJUSTED), f"{found.called} ({said['kind']})"
+        of_it = replace(found, key=key, matched=tree.name(key), confidence=sure, called=called)
+        return of_it, said["more"].strip(" ,")
+    narrower = narrowed(found, said["kind"], tree)
     if narrower is not None:
         return narrower, said["more"].strip(" ,")
-    another = named_so and kind and kind.key and not tree.is_a(found.key, kind.key)
-    if another and kind and kind.key in tree.alcoholic and not tree[str(kind.key)].family:
+    poured = key in tree.alcoholic and not tree[str(key)].family
+    if key and poured and not tree.is_a(found.key, key):
         return replace(found, changed=note), note  # gin, it's a vodka
     return None
 

@@ -157,7 +157,8 @@ _IF_YOU_LIKE = re.compile(
 
 _GARNISH = re.compile(
     r"(?:(?:for|as|to)[ ](?:an?[ ]|the[ ]|our[ ]|my[ ])?)?garnish(?:ed|ing|es)?"
-    r"(?:[ ]*[:–-]|[ ](?:(?:it|that|this|them|each|everything|(?:the|your|each)[ ](?:drink|glass))[ ])?with\b|[ ](?:is|of)\b|(?<=or garnish)[ ]*,?(?=[ ])"
+    r"(?:[ ]*[:–-]|[ ](?:(?:it|that|this|them|each|everything|(?:the|your|each)[ ](?:drink"
+    r"|glass))[ ])?with\b|[ ](?:is|of)\b|(?<=or garnish)[ ]*,?(?=[ ])"
     r"|(?<=s garnish)[ ]*,?(?=[ ])|(?<=r garnish)[ ]*,?(?=[ ]))[ ]*",
     re.IGNORECASE,
 )
@@ -167,7 +168,10 @@ _ONLY_SAID = re.compile(
     re.IGNORECASE,
 )
 """*For garnish just a lime wheel*."""
-_ALL_OF_IT = r"(?:[ ](?:it|this|that|everything|(?:(?:the|your|each|a)[ ])?(?:glass|glasses|flute|mug|drink|rest|whole[ ]thing)))?"
+_ALL_OF_IT = (
+    r"(?:[ ](?:it|this|that|everything|(?:(?:the|your|each|a)[ ])?"
+    r"(?:glass|glasses|flute|mug|drink|rest|whole[ ]thing)))?"
+)
 _TOP = re.compile(
     rf"(?:(?P<verb>top(?:ped|ping)?|fill(?:ed|ing)?|lengthen(?:ed|ing)?|charge[d]?|finish(?:ed|ing)?"
     rf"|crown(?:ed)?){_ALL_OF_IT}(?:[ ]up|[ ]off|[ ]out)?[ ](?:with|by)|(?P<short>top))[ :]+",

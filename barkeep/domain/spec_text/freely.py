@@ -235,7 +235,8 @@ _NOT_DONE = frozenset(
     | {"avoid", "stop", "won't", "wouldn't", "shouldn't", "didn't", "doesn't", "can't", "isn't"}
 )
 _ADDS = re.compile(
-    r"\b(?:add|use|take|get|grab|need|want|goes|comes|is)(?:[ ]in)?[ ](?:the|your|our|my|an?|some)[ ]$",
+    r"\b(?:add|use|take|get|grab|need|want|goes|comes|is)(?:[ ]in)?[ ](?:the|your|our|my|an?"
+    r"|some)[ ]$",
     re.IGNORECASE,
 )
 """*Before we shake, add your egg white*: what stands right before a name says that it goes in."""

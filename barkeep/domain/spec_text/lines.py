@@ -128,7 +128,8 @@ _GARNISH = frozenset(
 
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
-    r"(?:the[ ])?top|over[ ]the[ ]top|(?:on|for|around)[ ](?:half[ ](?:of[ ])?)?(?:the|a|your)[ ](?:glass[ ])?rim|as[ ](?:the|an?|our|my|your)[ ]garnish|dusted"
+    r"(?:the[ ])?top|over[ ]the[ ]top|(?:on|for|around)[ ](?:half[ ](?:of[ ])?)?(?:the|a"
+    r"|your)[ ](?:glass[ ])?rim|as[ ](?:the|an?|our|my|your)[ ]garnish|dusted"
     r"|dusting[ ]of|over[ ](?:the|its|your)[ ](?:foam|froth|head|crust)|^dusting[ ]of"
     r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
     r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved"
@@ -532,7 +533,10 @@ def _a_slip_of_what_narrows(draft: Draft, choice: Choice, tree: FamilyTree) -> C
     found = [
         (word, each)
         for word in sorted(words)
-        for each in (*slips[word], *(sorted(slips_beside(word, narrowing)) if word in short else ()))
+        for each in (
+            *slips[word],
+            *(sorted(slips_beside(word, narrowing)) if word in short else ()),
+        )
         if each in narrowing or (each[0] == word[0] and f"{each} {kind}" in tree.by_name)
     ]
     if not found:
@@ -610,9 +614,10 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
 
 def _which_bitters(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
     """The question of *2 dashes bitter*: no beer is dashed."""
-    dashed = draft.amount is not None and draft.amount.unit in ("dash", "drop")
+    if draft.amount is None or draft.amount.unit not in ("dash", "drop"):
+        return None
     said = folded(match.called or match.matched or "").split()[-1:]
-    if not dashed or said != ["bitter"] or not tree.is_a(str(match.key), "beer"):
+    if said != ["bitter"] or not tree.is_a(str(match.key), "beer"):
         return None
     likely = _with_name(draft, "bitter", "aromatic bitters")
     told = f"nobody dashes {tree.in_sentence(str(match.key))}"

@@ -92,7 +92,8 @@ _SHORTHAND: Mapping[str, str] = {
 _SHORT = re.compile(
     r"(?<![\w/.'’-])(?:(?:ea|dshs?|oj|lrg|lge?|lt|dk|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc"
     r"|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm"
-    r"|rasp|cukes?|pom|cran|elderfl|bourb|champ|prosec|sqz|sqzed|chld)\b(?![’'/-])\.?|garn\b[.:]*|w/o(?![a-z])|w/(?!o\b))[ ]?",
+    r"|rasp|cukes?|pom|cran|elderfl|bourb|champ|prosec|sqz|sqzed|chld)\b(?![’'/-])\.?"
+    r"|garn\b[.:]*|w/o(?![a-z])|w/(?!o\b))[ ]?",
     re.IGNORECASE,
 )
 
@@ -126,8 +127,8 @@ _ASIDE = re.compile(
         |(?:yes|no)[ ](?:really|honestly|seriously)\b
         |(?:go[ ]easy|whatever)\b
         |seven[ ](?:fifty|hundred)[ .]*$
-        |or[ ](?:maybe[ ]|even[ ]|perhaps[ ])?(?:an?[ ](?:bit|little|touch|tad|hair)[ ]|slightly[ ])?
-            (?:less|more)\b(?![ ](?:of|than)\b)
+        |or[ ](?:maybe[ ]|even[ ]|perhaps[ ])?
+            (?:an?[ ](?:bit|little|touch|tad|hair)[ ]|slightly[ ])?(?:less|more)\b(?![ ](?:of|than)\b)
         |nothing[ ](?:(?:too|very|that|super)[ ])?\w+
         |(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go|do|make|try)\b
         |the[ ](?:more[ ])?\w+[ ]the[ ](?:better|merrier)\b
@@ -243,8 +244,10 @@ _ITS_KIND = re.compile(
     re.IGNORECASE,
 )
 _ITS_MAKER = re.compile(
-    r"(?P<name>[^,;()]*?[^\W\d_])(?P<gap>[ ]+)(?:from|by|like|such[ ]as|say|e\.?g\.?)[ ](?!(?:the|an?"
-    r"|half|one|two|three|my|our|your|so|this|that|it|you|we|i)\b)[^\W\d_]+(?:[ ](?:&[ ])?[^\W\d_]+){0,5}[ .]*$",
+    r"(?P<name>[^,;()]*?[^\W\d_])(?P<gap>[ ]+)(?:from|by|like|such[ ]as|say"
+    r"|e\.?g\.?)[ ](?!(?:the|an?"
+    r"|half|one|two|three|my|our|your|so|this|that|it|you|we"
+    r"|i)\b)[^\W\d_]+(?:[ ](?:&[ ])?[^\W\d_]+){0,5}[ .]*$",
     re.IGNORECASE,
 )
 """*Coffee liqueur from hollow lamp*."""
@@ -341,7 +344,9 @@ _HINTS = re.compile(
     r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem"
     r"|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm|rasp|cukes?|pom|cran|elderfl|bourb|champ"
     r"|prosec|sqz|sqzed|chld)\b|[ ][x×][ ]?[0-9]"
-    r"|only|parts?|which|any[ ]|less|more|nothing|better|no|is|are|works|could|e[.]?g[.]?|[ ]or,|and[ ](?:all|everything)|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
+    r"|only|parts?|which|any[ ]|[ ]or,"
+    r"|\b(?:less|more|nothing|better|no|is|are|works|could|e[.]?g|and[ ](?:all|everything))\b"
+    r"|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\""
     r"|trust|believe|swear|promise|cold|torched|singed|slapped|smacked|spanked|clapped|bruised",
     re.IGNORECASE,
@@ -480,7 +485,8 @@ def _without_so(said: Traced) -> Traced:
 
 
 _OR_BY_THE_WAY = re.compile(
-    r"(?P<gap>[ ,]+)or,[ ](?P<aside>[^,()0-9]{2,30}),[ ](?:de[ ](?:la[ ])?|d['’])?(?P<what>[^,;()]+)$",
+    r"(?P<gap>[ ,]+)or,[ ](?P<aside>[^,()0-9]{2,30}),[ ](?:de[ ](?:la[ ])?"
+    r"|d['’])?(?P<what>[^,;()]+)$",
     re.IGNORECASE,
 )
 
@@ -646,7 +652,9 @@ def _with_its_count_first(said: Traced, units: BarUnits) -> Traced:
 
 
 _TIMES_BEHIND = re.compile(
-    r"(?:^|(?<=:[ ]))(?P<what>[^\W\d_][^:,;()0-9]*?)(?P<times>[ ]+[x×][ ]?(?P<count>[0-9]{1,2}))(?=[ .]*(?:$|[,;(]|[-–—][ ]))",
+    r"(?:^"
+    r"|(?<=:[ ]))(?P<what>[^\W\d_][^:,;()0-9]*?)(?P<times>[ ]+[x×]"
+    r"[ ]?(?P<count>[0-9]{1,2}))(?=[ .]*(?:$|[,;(]|[-–—][ ]))",
     re.IGNORECASE,
 )
 
@@ -673,7 +681,8 @@ def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
 
 
 _WANTS_THE_PART = re.compile(
-    r"\beggs?(?![ ](?:white|yolk))(?P<gap>[ ,]+)(?:[\w'’]+[ ,]+){0,7}?(?:only|just)[ ](?:want|need|using|use|after|keep)[ ]"
+    r"\beggs?(?![ ](?:white|yolk))(?P<gap>[ ,]+)(?:[\w'’]+[ ,]+){0,7}?(?:only|just)[ ](?:want"
+    r"|need|using|use|after|keep)[ ]"
     r"(?:the[ ])?(?P<part>white|yolk)s?\b",
     re.IGNORECASE,
 )
@@ -797,7 +806,13 @@ _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
         _without_purpose,
         _without_verb,
     ),
-    *(_with_the_amount_again, _with_its_other_behind, _with_stops, _with_an_article, _with_its_length_behind),
+    *(
+        _with_the_amount_again,
+        _with_its_other_behind,
+        _with_stops,
+        _with_an_article,
+        _with_its_length_behind,
+    ),
     *(_without_footnotes, _with_optional_behind, _with_dashes),
     *(_with_or_two, _with_what_it_takes_up, _with_how_much_first, _with_its_inches_behind),
 )

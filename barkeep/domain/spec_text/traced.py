@@ -63,7 +63,8 @@ _SPACES = re.compile(r"\s+")
 
 _EMPHASIS = re.compile(
     r"\*\*+|(?<!\w)__(?=\w)|(?<=\w)__(?!\w)|`|(?<=\w)!+[ ]*$"
-    r"|(?<![\w*])[*_](?=\w[^*_]*[*_](?!\w))|(?<=\w)_(?![\w_])|\b(?:uh+|um+|erm?|uhm),?[ ](?=\w)", re.IGNORECASE
+    r"|(?<![\w*])[*_](?=\w[^*_]*[*_](?!\w))|(?<=\w)_(?![\w_])|\b(?:uh+|um+|erm?|uhm),?[ ](?=\w)",
+    re.IGNORECASE,
 )
 """Marks of emphasis, and sounds that say nothing."""
 

@@ -277,7 +277,8 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
 _WOULD_DO = re.compile(
     r"(?:sub(?:s|bed|bing|stitute[sd]?|stituting)?|swap(?:ped)?|orig(?:inal(?:ly)?)?|alt(?:ernat(?:e|ive)(?:ly)?)?"
     r"|replac(?:es|ing)|in[ ]lieu[ ]of)\b[ .:,].*"
-    r"|(?:(?!(?:on|in|with|and|plus|over|add)\b)[\w'’-]+[ ]){1,5}(?:works?|will[ ]do|would[ ]do|can[ ]be[ ]used|(?:is|are)[ ](?:(?:also|totally|just|perfectly)[ ])?"
+    r"|(?:(?!(?:on|in|with|and|plus|over|add)\b)[\w'’-]+[ ]){1,5}(?:works?|will[ ]do|would[ ]do"
+    r"|can[ ]be[ ]used|(?:is|are)[ ](?:(?:also|totally|just|perfectly)[ ])?"
     r"(?:fine|ok|okay|good|great|nice|alright))"
     r"(?:[ ](?:too|as[ ]well|here|also|instead|just[ ]as[ ]well|in[ ]a[ ]pinch))*[ .!]*",
     re.IGNORECASE,
