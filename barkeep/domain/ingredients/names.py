@@ -89,7 +89,8 @@ WORDS_AFTER = re.compile(
         |give[ ]or[ ]take
         |in[ ](?:the|there|here|a|an|to|my|our|your|with|next|first)|into|onto
         |over[ ](?:the|ice|top)
-        |on[ ](?:the|this|that|a)|at[ ]the|from[ ](?:the|a|my|our|your)|because|cos|depending
+        |on[ ](?:the|this|that|a)|at[ ]the|because
+        |from[ ](?:(?:the|a|my|our|your|about|around|roughly|half|one|two|three|four)\b|[0-9½¼¾])|cos|depending
         |which|that|when|until|goes|go|here|there|today|tonight|too|now|first|next|instead
         |if|at[ ]least|at[ ]most|preferably|ideally|such[ ]as|like[ ]the|plus|about
         |roughly|approximately|more[ ]or[ ]less|per[ ]\w+|straight[ ](?:in|from|out)|just[ ]to
@@ -548,6 +549,7 @@ def match_name(name: str, tree: FamilyTree) -> Match | None:
         _named(words, tree, EXACT)
         or _without_adjectives(words, tree)
         or _written_apart(words, tree)
+        or _simple_of(words, tree)
         or _in_any_order(name, tree)
         or _stated_before(name, tree)
         or _stated_behind(name, tree)
@@ -631,6 +633,14 @@ def _without_adjectives(words: list[str], tree: FamilyTree) -> Match | None:
         found = _named(words[1:], tree, ADJUSTED)
         return found if found and _is_bitter(found, tree) else None
     return None
+
+
+def _simple_of(words: list[str], tree: FamilyTree) -> Match | None:
+    """*Rosemary simple syrup*, *honey simple*: a simple syrup of a flavour is its syrup."""
+    front = words[: -2 if words[-1] == "syrup" else -1]
+    if not front or "simple" not in words[1:] or words[len(front)] != "simple":
+        return None
+    return _named([*front, "syrup"], tree, ADJUSTED)
 
 
 def _in_any_order(name: str, tree: FamilyTree) -> Match | None:

@@ -174,7 +174,8 @@ _ALL_OF_IT = (
 )
 _TOP = re.compile(
     rf"(?:(?P<verb>top(?:ped|ping)?|fill(?:ed|ing)?|lengthen(?:ed|ing)?|charge[d]?|finish(?:ed|ing)?"
-    rf"|crown(?:ed)?){_ALL_OF_IT}(?:[ ]up|[ ]off|[ ]out)?[ ](?:with|by)|(?P<short>top))[ :]+",
+    rf"|cap(?:ped)?|crown(?:ed)?){_ALL_OF_IT}(?:[ ]up|[ ]off|[ ]out)?[ ](?:with|by)"
+    rf"|(?P<short>top))[ :]+",
     re.IGNORECASE,
 )
 _VESSEL = (
@@ -221,7 +222,7 @@ _ON_THE_RIM = re.compile(
     re.IGNORECASE,
 )
 _RIM_WITH = re.compile(
-    rf"(?:rim(?:[ ](?:(?P<some>half|part)(?:[ ]of)?[ ])?{_VESSEL})?"
+    rf"(?:rim(?:med)?(?:[ ](?:(?P<some>half|part)(?:[ ]of)?[ ])?{_VESSEL})?"
     r"|(?:salt|sugar|coat|dip|frost|crust)[ ](?:the[ ])?(?P<part>half(?:[ ]of)?[ ](?:the[ ])?)?rim"
     r"(?:[ ]of[ ]the[ ]glass)?)(?:[ ]in|[ ]with|[ ]*[:–-])[ ]*"
     r"(?P<half>half(?:[ ]with|[ ]in)?[ ])?",

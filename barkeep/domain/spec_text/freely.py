@@ -102,7 +102,7 @@ _MARKS = re.compile(r"[#=?$€£@^<>{}%*]")
 
 _NOT_BEFORE_AN_AMOUNT = re.compile(
     r"(?:^|[ ,])(?:an?|not|no|(?:[0-9]+|one|two|three|four|five|six)[ ]and|of[ ](?:the|that|your"
-    r"|my|our|this|those|these)|never|without)[ ]*$",
+    r"|my|our|this|those|these)|never|without|from(?:[ ](?:about|around|roughly))?)[ ]*$",
     re.IGNORECASE,
 )
 
@@ -128,6 +128,7 @@ _TIME = re.compile(
     r"|parts[ ]to[ ]it"
     r"|ingredients|styles|rums|gins|whiske?ys?|whiskies|vermouths|people|guests|friends)\b"
     r"|\b(?:step|page|number|day|batch|version|round|take)[ ][0-9]{1,3}\b"
+    r"|\b(?:favou?rite|best|fun|next|last|first|final|hard|easy|important|tricky|good)[ ]part\b"
     r"|\bone[ ](?:thing|side|hand|more[ ]thing|last[ ]thing|of[ ](?:my|our|the|those|these))\b"
     r"|\b(?:(?:this|that|last|first|next|which|other|any|each|every)"
     r"|(?:the|that|this|my|our|an?)[ ](?:[^\W\d_]+[ ])?)(?P<one>[ ]?one)\b"
@@ -412,11 +413,14 @@ def _may_follow(word: str, name: FoundName, tree: FamilyTree) -> bool:
     plain = folded(word)
     if _CONTRARY.get(plain, "-") in folded(tree.name(name.key)).split():
         return False
-    asked = states(plain) and name.key in tree.alcoholic
+    asked = states(plain) and (name.key in tree.alcoholic or plain in _STATED_OF_ANYTHING)
     asked = asked or plain in ("float", "floated", "rinse")
     return may_follow_a_name(plain) or is_a_number(word) or asked
 
 
+_STATED_OF_ANYTHING = frozenset(
+    {"unsweetened", "organic", "bio", "cloudy", "clarified", "filtered", "unfiltered", "natural"}
+)
 _CONTRARY = {"cold": "hot", "iced": "hot", "chilled": "hot", "hot": "iced", "warm": "iced"}
 
 

@@ -477,12 +477,33 @@ _USED = re.compile(
 )
 
 
+_ABOUT_SO_MANY = re.compile(
+    r"(?:about|around|roughly|approx(?:imately)?\.?|ca\.?|circa|from|~|≈|=|nearly"
+    r"|almost)[ ]?(?=\S)",
+    re.I,
+)
+
+
+def _tells_of_its_fruit(before: str, text: str, tree: FamilyTree) -> bool:
+    """*1 oz lime juice, about 1 lime*: from how much of its fruit the juice before comes."""
+    if not _ABOUT_SO_MANY.match(text):
+        return False
+    juice, fruit = list(names_in(before, tree))[-1:], list(names_in(text, tree))
+    if len(juice) != 1 or len(fruit) != 1:
+        return False
+    return folded(tree.name(juice[0].key)) == f"{folded(tree.name(fruit[0].key))} juice"
+
+
 def _parted(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
     """The pieces of a line that have each an amount and a name; what has not stays beside."""
     spans: list[tuple[int, int]] = []
     begun = False
     for start, end in _at_breaks(said.text, tree, units):
         begins = begins_an_item(said.text[start:end], tree, units)
+        if spans and begins and begun:
+            begins = not _tells_of_its_fruit(
+                said.text[slice(*spans[-1])], said.text[start:end], tree
+            )
         if spans and not (begins and begun):
             spans[-1] = spans[-1][0], end
             begun = begins_an_item(said.text[slice(*spans[-1])], tree, units)

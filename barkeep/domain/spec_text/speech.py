@@ -344,7 +344,8 @@ _HINTS = re.compile(
     r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem"
     r"|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm|rasp|cukes?|pom|cran|elderfl|bourb|champ"
     r"|prosec|sqz|sqzed|chld)\b|[ ][x×][ ]?[0-9]"
-    r"|only|parts?|which|any[ ]|[ ]or,"
+    r"|only|parts?|which|any[ ]|[ ]or,|[ ]\([0-9]+\)|[ ]o['’][ ]|fat[ ]|[ ]or[ ]so[ ]|(?:white"
+    r"|yolk)s?[ ](?:from|of)"
     r"|\b(?:less|more|nothing|better|no|is|are|works|could|e[.]?g|and[ ](?:all|everything))\b"
     r"|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\""
@@ -404,7 +405,8 @@ def _with_spoken_stops(said: Traced) -> Traced:
     return said
 
 
-_SPOON = re.compile(r"(?<=[0-9¼-¾])[ ]?(?P<word>T|Tb|Tbs|Tbl|t)\.?[ ](?=[^\W\d_])")
+_SPOON = re.compile(r"(?<=[0-9¼-¾])[ ]?(?P<word>T|Tb|Tbs|Tbl|t|c|C)\.?[ ](?=[^\W\d_])")
+_SPOONS = {"T": " tbsp ", "t": " tsp ", "c": " cup ", "C": " cup "}
 """A tablespoon is written with a large T and a teaspoon with a small one (*common practice*)."""
 
 
@@ -412,9 +414,7 @@ def _with_spoons_in_full(said: Traced) -> Traced:
     """*1 T sugar*, where not all of the line is written large."""
     if said.text.upper() == said.text:
         return said
-    return _instead(
-        said, _SPOON, lambda found: " tbsp " if found["word"].startswith("T") else " tsp "
-    )
+    return _instead(said, _SPOON, lambda found: _SPOONS[found["word"][0]])
 
 
 _SAID_AGAIN = re.compile(
@@ -651,6 +651,43 @@ def _with_its_count_first(said: Traced, units: BarUnits) -> Traced:
     return joined((count, " ", said.part(*found.span("what"))))
 
 
+_COUNT_TWICE = re.compile(
+    r"(?<!\w)(?:one|two|three|four|five|six|seven|eight|nine|ten"
+    r"|twelve)[ ]\((?P<count>[0-9]+)\)(?=[ ])",
+    re.IGNORECASE,
+)
+_OF = re.compile(r"(?<=\w[ ])o['’](?=[ ])", re.IGNORECASE)
+_FULL_FAT = re.compile(r"(?P<fat>(?:full|whole)[- ]fat)[ ](?=[^\W\d_])", re.IGNORECASE)
+_OR_SO = re.compile(r"(?<=\w)(?P<gap>[ ]or[ ]so)(?=[ ]" + _MEASURE + ")", re.IGNORECASE)
+_EGGS_FROM = re.compile(
+    r"(?:(?:egg|the)[ ])*(?P<part>white|yolk)s?[ ](?:from|of)[ ](?P<count>[0-9]|two|three|four"
+    r"|five|six)"
+    r"[ ](?P<how>(?:[\w-]+[ ]){0,2})eggs?\b",
+    re.IGNORECASE,
+)
+
+
+def _with_small_words_in_full(said: Traced, _units: BarUnits) -> Traced:
+    """*Two (2) oz*, *a splash o' soda*, *two or so dashes*, *full fat milk*, *whites from 2 eggs*."""
+    twice = _COUNT_TWICE.search(said.text)
+    if twice:
+        said = said.said_instead(*twice.span(), twice["count"])
+    said = _instead(said, _OF, lambda _: "of")
+    so = _OR_SO.search(said.text)
+    if so:
+        begins, ends = so.span("gap")
+        said = joined((said.part(0, begins), said.part(ends), ", or so"))
+    fat = _FULL_FAT.search(said.text)
+    if fat:
+        begins, ends = fat.span()
+        said = joined((said.part(0, begins), said.part(ends), ", ", said.part(*fat.span("fat"))))
+    eggs = _EGGS_FROM.match(said.text)
+    if eggs:
+        how = f", {eggs['how'].strip()}" if eggs["how"].strip() else ""
+        said = said.said_instead(*eggs.span(), f"{eggs['count']} egg {folded(eggs['part'])}s{how}")
+    return said
+
+
 _TIMES_BEHIND = re.compile(
     r"(?:^"
     r"|(?<=:[ ]))(?P<what>[^\W\d_][^:,;()0-9]*?)(?P<times>[ ]+[x×]"
@@ -794,6 +831,7 @@ _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
     *(
         _from_cells,
         _in_full,
+        _with_small_words_in_full,
         _with_the_part_of_an_egg,
         _with_its_size_in_figures,
         _with_its_choice_behind,

@@ -92,7 +92,8 @@ _THINNED = re.compile(
 """*Cut 1:1 with water*: how a thing is made ready, and no water of the drink."""
 
 _AS_IT_TASTES = re.compile(
-    r"\b[^\W\d_]+(?:-(?:heavy|led|driven|accented|dominant|y|like|ish|centric)|[- ]forward)\b",
+    r"\b[^\W\d_]+(?:-(?:heavy|led|driven|accented|dominant|y|like|ish|centric)|[- ]forward)\b"
+    r"|(?:[^\W\d_]+[ ]){1,3}style$",
     re.IGNORECASE,
 )
 """*Something juniper-heavy*: what a thing tastes of is no other thing."""
@@ -155,7 +156,9 @@ _BETWEEN_NUMBERS = frozenset({"and", "a", "an", "of", "well", "to", "or", "few",
 
 _PIECES = frozenset({"count", "length"})
 
-_GENERAL = frozenset({"fruit", "garnish"})
+_GENERAL = frozenset(
+    {"fruit", "garnish", "spice", "spices", "spirit", "sweetener", "seasoning", "essence"}
+)
 """Words that a tree groups by, and that name nothing by themselves."""
 
 _PARTS_OF_A_FRUIT = frozenset({"juice", "zest", "peel"})
