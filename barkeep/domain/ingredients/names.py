@@ -90,7 +90,8 @@ WORDS_AFTER = re.compile(
         |in[ ](?:the|there|here|a|an|to|my|our|your|with|next|first)|into|onto
         |over[ ](?:the|ice|top)
         |on[ ](?:the|this|that|a)|at[ ]the|because
-        |from[ ](?:(?:the|a|my|our|your|about|around|roughly|half|one|two|three|four)\b|[0-9½¼¾])|cos|depending
+        |from[ ](?:(?:the|a|my|our|your|about|around|roughly|half|one|two|three|four)\b|[0-9½¼¾])
+        |cos|depending
         |which|that|when|until|goes|go|here|there|today|tonight|too|now|first|next|instead
         |if|at[ ]least|at[ ]most|preferably|ideally|such[ ]as|like[ ]the|plus|about
         |roughly|approximately|more[ ]or[ ]less|per[ ]\w+|straight[ ](?:in|from|out)|just[ ]to

@@ -139,6 +139,7 @@ _SPEECH_LIST = """
     alongside thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
     schooner mug flute goblet tumbler pitcher jug kick people folks guests place sprinkle tell
     under almost nearly roughly exactly shy
+    if sweeter stronger tarter drier stiffer lighter sourer another prefer fancy them
     told probably there'll we're they they'll he'll she he's she's said says gets every any only
 """
 _SPEECH = frozenset(_SPEECH_LIST.split()) | {"some people", "some folks", "some guests"}
@@ -150,7 +151,7 @@ _MOST_SPEECH = 16
 """Words before an amount; whoever says more tells a story."""
 
 _IF_YOU_LIKE = re.compile(
-    r"\b(?:if[ ](?:you|you'd|i)[ ](?:like|want|fancy|wish|prefer|have[ ](?:it|some|any))"
+    r"\b(?:if[ ](?:you|you'd|i)[ ](?:like|want|fancy|wish|prefer|have[ ](?:it|some|any|them|one))"
     r"|optionally)\b",
     re.IGNORECASE,
 )

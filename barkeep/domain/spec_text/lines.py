@@ -372,22 +372,35 @@ def _read_english(
         for way in filter(None, ways):
             again = _read_items(way, text, tree=tree, units=units, garnish=garnish)
             if not any(each.complaints for each in again):
-                return tuple(_with_its_slips(each, better, spoken.text, tree) for each in again)
+                told: set[int] = set()
+                return tuple(
+                    _with_its_slips(each, better, spoken.text, tree=tree, told=told)
+                    for each in again
+                )
     return read
 
 
-def _with_its_slips(read: ReadLine, said: Traced, written: str, tree: FamilyTree) -> ReadLine:
-    """A line in whose name a slip was put right, called as it was written: *bourbn*."""
+def _with_its_slips(
+    read: ReadLine, said: Traced, written: str, *, tree: FamilyTree, told: set[int]
+) -> ReadLine:
+    """A line in whose name a slip was put right, called as it was written: *bourbn*.
+
+    `told` are the places of slips that lines before it are called by.
+    """
     line = read.line
     called = line.called or tree.in_sentence(line.ingredient)
     for word in WORD.finditer(said.text):
         places = said.places[word.start() : word.end()]
         there = written[places[0] : places[-1] + 1] if places else ""
-        if len(set(places)) == 1 and len(word.group()) > 1:  # it was put in place of another
+        put = len(set(places)) == 1 and len(word.group()) > 1  # in place of another
+        if put and places[0] not in told:
             there = next(
                 (each.group() for each in WORD.finditer(written) if each.start() == places[0]), ""
             )
-            called = re.sub(rf"(?<!\w){re.escape(word.group())}(?!\w)", there, called, flags=re.I)
+            named_so = rf"(?<!\w){re.escape(word.group())}(?!\w)"
+            if re.search(named_so, called, re.IGNORECASE):
+                called = re.sub(named_so, there, called, flags=re.IGNORECASE)
+                told.add(places[0])
     called = re.sub(r"(?<!\w)(\w+)[ ]\1(?!\w)", r"\1", called)  # run together, and put apart
     same = called == (line.called or tree.in_sentence(line.ingredient))
     return read if same else replace(read, line=replace(line, called=called))

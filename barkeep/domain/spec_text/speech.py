@@ -128,7 +128,8 @@ _ASIDE = re.compile(
         |(?:go[ ]easy|whatever)\b
         |seven[ ](?:fifty|hundred)[ .]*$
         |or[ ](?:maybe[ ]|even[ ]|perhaps[ ])?
-            (?:an?[ ](?:bit|little|touch|tad|hair)[ ]|slightly[ ])?(?:less|more)\b(?![ ](?:of|than)\b)
+            (?:an?[ ](?:bit|little|touch|tad|hair)[ ]|slightly[ ])?
+            (?:less|more)\b(?![ ](?:of|than)\b)
         |nothing[ ](?:(?:too|very|that|super)[ ])?\w+
         |(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go|do|make|try)\b
         |the[ ](?:more[ ])?\w+[ ]the[ ](?:better|merrier)\b
@@ -657,7 +658,9 @@ _COUNT_TWICE = re.compile(
     re.IGNORECASE,
 )
 _OF = re.compile(r"(?<=\w[ ])o['’](?=[ ])", re.IGNORECASE)
-_FULL_FAT = re.compile(r"(?P<fat>(?:full|whole)[- ]fat)[ ](?=[^\W\d_])", re.IGNORECASE)
+_FULL_FAT = re.compile(
+    r"(?P<fat>(?:full|whole)[- ]fat)[ ](?=(?:coconut|oat|soya?|yog|cream))", re.IGNORECASE
+)
 _OR_SO = re.compile(r"(?<=\w)(?P<gap>[ ]or[ ]so)(?=[ ]" + _MEASURE + ")", re.IGNORECASE)
 _EGGS_FROM = re.compile(
     r"(?:(?:egg|the)[ ])*(?P<part>white|yolk)s?[ ](?:from|of)[ ](?P<count>[0-9]|two|three|four"
@@ -668,7 +671,7 @@ _EGGS_FROM = re.compile(
 
 
 def _with_small_words_in_full(said: Traced, _units: BarUnits) -> Traced:
-    """*Two (2) oz*, *a splash o' soda*, *two or so dashes*, *full fat milk*, *whites from 2 eggs*."""
+    """*Two (2) oz*, *a splash o' soda*, *two or so dashes*, *whites from two eggs*."""
     twice = _COUNT_TWICE.search(said.text)
     if twice:
         said = said.said_instead(*twice.span(), twice["count"])
