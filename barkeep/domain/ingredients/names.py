@@ -651,6 +651,8 @@ def _in_any_order(name: str, tree: FamilyTree) -> Match | None:
     bare = [word for each in words if (word := each.strip(",.")) and word not in ADJECTIVES]
     if words and words[0] in ("for", "from", "in", "del", "di"):
         return None  # for the syrup
+    if _KEPT_IN.search(name):
+        return None  # olives in brine
     if not 1 < len(bare) <= _MAKER_WORDS + 3 and not (said and bare):
         return None
     alone = tree.by_name.get(bare[0]) if said and len(bare) == 1 else None
@@ -664,6 +666,14 @@ def _in_any_order(name: str, tree: FamilyTree) -> Match | None:
     found = Match(key, tree.name(key), ADJUSTED, called=name.strip())
     narrower = narrowed(found, " ".join(stated), tree) if stated else None
     return replace(narrower, called=found.called) if narrower else replace(found, stated=stated)
+
+
+_KEPT_IN = re.compile(
+    r"[^,(]\bin[ ](?:[\w-]+[ ])?(?:brine|syrup|oil|vinegar|juice|water|milk|cream|alcohol)\b"
+    r"|[ ](?:infused|steeped|washed|macerated|soaked)[ ](?:with|in|by)\b",
+    re.IGNORECASE,
+)
+"""*Cherries in syrup*, *rum infused with coconut*: neither is what its words name in another order."""
 
 
 def _means_the_same(name: str, words: Sequence[str], key: str, tree: FamilyTree) -> bool:

@@ -48,7 +48,7 @@ _NO_AMOUNT = re.compile(
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
     r"|(?:[0-9./]+|[¼½¾])[ -]?(?:inch|cm|in)\b(?:[ ](?:strip|slice|stick|cube)\b)?"
     r"|\b(?:over|on|with|without|no)[ ](?:[^\W\d_]+[ ])?ice\b|\bice[ -]cold\b"
-    r"|\b(?:in|at)[ ]a[ ](?:pinch|push)\b"
+    r"|\b(?:in|at)[ ]a[ ](?:pinch|push)\b|\bin[ ](?:brine|syrup|oil|vinegar)\b"
     r"|\b(?:in|into)[ ](?:[0-9]+|[^\W\d_]+)[ ](?:wedges|slices|wheels|pieces|cubes|sticks)\b",
     re.IGNORECASE,
 )
@@ -272,6 +272,7 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
         told = _THINNED.sub(" ", LOOSENED.sub(" ", _TOLD_APART_OF.sub(" ", plain)))
         told = _AND_ALL.sub(" ", STATEMENT.sub(" ", _AS_IT_TASTES.sub(" ", told)))
         better = _says_which_is_better(plain, placed, tree) or _WOULD_DO.fullmatch(plain)
+        better = better or _YOU_CAN.fullmatch(plain)
         told = "" if better else told
         told = told if placed.grouping else _WHICH_ONE_IT_IS.sub(" ", told)
         yield from _names(told, placed, tree)
@@ -287,6 +288,13 @@ _WOULD_DO = re.compile(
     re.IGNORECASE,
 )
 """*Sub: vodka*, *vodka works too*: what would do as well."""
+
+_YOU_CAN = re.compile(
+    r"(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go|do|make|try)\b.*"
+    r"\b(?:too|instead|as[ ]well|also|here|if[ ].*)[ .!]*",
+    re.IGNORECASE,
+)
+"""*You can do vodka too*."""
 
 _IF_THERE = re.compile(
     r"(?:(?:use|sub|subbed|substitute|swap)[ ](?:in[ ]|with[ ]|for[ ])?)?(?P<what>[\w' -]+?)[ ,]+"
