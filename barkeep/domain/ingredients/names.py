@@ -673,7 +673,7 @@ _KEPT_IN = re.compile(
     r"|[ ](?:infused|steeped|washed|macerated|soaked)[ ](?:with|in|by)\b",
     re.IGNORECASE,
 )
-"""*Cherries in syrup*, *rum infused with coconut*: neither is what its words name in another order."""
+"""*Cherries in syrup*, *gin infused with tea*: neither is what its words name in another order."""
 
 
 def _means_the_same(name: str, words: Sequence[str], key: str, tree: FamilyTree) -> bool:

@@ -372,9 +372,9 @@ def _read_english(
         for way in filter(None, ways):
             again = _read_items(way, text, tree=tree, units=units, garnish=garnish)
             if not any(each.complaints for each in again):
-                told: set[int] = set()
+                called: set[int] = set()
                 return tuple(
-                    _with_its_slips(each, better, spoken.text, tree=tree, told=told)
+                    _with_its_slips(each, better, spoken.text, tree=tree, told=called)
                     for each in again
                 )
     return read
