@@ -77,7 +77,8 @@ WORDS_AFTER = re.compile(
         |used|needed|required|preferred|obviously|honestly|just|only|maybe|perhaps|probably|whatever|whichever
         |or[ ]whatever|give[ ]it|as[ ]needed|if[ ]needed
         |soaked|doused|drenched|moistened|saturated|smashed|bashed|slightly|very
-        |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance)|on[ ]top
+        |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance|brighten|lift
+            |lengthen|cut|round|open|give|make|get|help|bring|keep|stop|wake|loosen)|on[ ]top
         |(?:for|serves|makes|yields)[ ](?:about[ ]|around[ ])?(?:[0-9]+|one|two|three|four|five|six
             |seven|eight|nine|ten|twelve|a[ ]dozen)
         |[x×][ ]?[0-9]{1,2}[ ]*$
@@ -91,7 +92,8 @@ WORDS_AFTER = re.compile(
         |over[ ](?:the|ice|top)
         |on[ ](?:the|this|that|a)|at[ ]the|because
         |from[ ](?:(?:the|a|my|our|your|about|around|roughly|half|one|two|three|four)\b|[0-9½¼¾])
-        |cos|depending
+        |cos|depending|you[ ](?:can|could|have|like|want|got|need|prefer|find)|don['’]?t|do[ ]not
+        |recipe[ ](?:in|below|above|is|on|at|follows)|see[ ](?:my|the|below|above|notes?|recipe)
         |which|that|when|until|goes|go|here|there|today|tonight|too|now|first|next|instead
         |if|at[ ]least|at[ ]most|preferably|ideally|such[ ]as|like[ ]the|plus|about
         |roughly|approximately|more[ ]or[ ]less|per[ ]\w+|straight[ ](?:in|from|out)|just[ ]to
@@ -210,7 +212,8 @@ _ONE_OF_IT = frozenset(
 """*The white one*, *the London dry kind*: words that stand for the kind itself."""
 
 _TOLD_APART = re.compile(
-    r"(?:or|not|no|nothing|never|without|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
+    r"(?:don['’]?t|do[ ]not|or|not|no|nothing|never|without|in[ ]place[ ]of|instead[ ]of"
+    r"|such[ ]as|preferably"
     r"|ideally|like|e\.?g\.?|see"
     r"|i[ ]use|we[ ]use|try"
     r"|(?:(?:but|and|though|or)[ ])*(?:you|we|i|one)(?:['’]d|[ ]can|[ ]could|[ ]may|[ ]might)"

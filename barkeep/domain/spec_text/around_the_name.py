@@ -139,7 +139,8 @@ _SPEECH_LIST = """
     alongside thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
     schooner mug flute goblet tumbler pitcher jug kick people folks guests place sprinkle tell
     under almost nearly roughly exactly shy
-    if sweeter stronger tarter drier stiffer lighter sourer another prefer fancy them
+    tear break rip slice chop smash bruise press spank clap smack if sweeter stronger tarter drier
+    stiffer lighter sourer another prefer fancy them
     told probably there'll we're they they'll he'll she he's she's said says gets every any only
 """
 _SPEECH = frozenset(_SPEECH_LIST.split()) | {"some people", "some folks", "some guests"}
@@ -462,7 +463,7 @@ def _begins_a_use(text: str) -> bool:
 
 
 _PLENTY = re.compile(
-    r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]"
+    r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]|all[ ]the[ ]"
     r"|(?:(?:just|give[ ]it|with|add|and|then)[ ])*(?:(?:an?|the|one|another|your)[ ]"
     r"(?:[^\W\d_]+,?[ ]){0,2}|(?:(?:big|small|good|little|light|quick|generous|tiny|healthy)[ ])?)"
     r"(?:squeeze|spritz|spray|mist|drizzle|hit|kiss|dollop|knob|grind|crack|dusting|shaving|swirl|smear|swig|sip"

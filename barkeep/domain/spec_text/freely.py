@@ -665,7 +665,8 @@ def _of_one_head(
 ) -> list[tuple[FoundAmount, FoundName]] | None:
     """*Rum: dark 1 oz, light 1 oz*: what stands beside each amount is a kind of the first name."""
     head = names[0]
-    if len(amounts) < 2 or head.start > amounts[0].start:
+    alone = len(amounts) < 2 and not text[head.end :].startswith(":")
+    if alone or head.start > amounts[0].start:
         return None
     kind = text[head.start : head.end]
     found: list[tuple[FoundAmount, FoundName]] = []

@@ -135,7 +135,9 @@ _ON_TOP = re.compile(
     r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved"
     r"|sprinkled)"
     r"[, ]+(?:over|on)(?:[ ](?:it|top|the[ ](?:top|drink|foam|surface|glass)))?$"
-    r"|^on[ ]top(?:$|[ ](?:and|of)[ ])|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
+    r"|^on[ ]top(?:$|[ ](?:and|of)[ ])|(?:^|,[ ])(?:for|as)[ ](?:(?:the|an?|our|my"
+    r"|your)[ ])?garnish[ ]"
+    r"|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
 """What is done with a garnish and nothing else."""
@@ -625,15 +627,23 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
     return Complaint(draft.at, lambda: told, answer=likely, which=True)
 
 
+_A_GLASS_OF_BEER_ML = 100.0
+"""Less of what is only called bitter is hardly the ale (*common practice*)."""
+
+
 def _which_bitters(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
-    """The question of *2 dashes bitter*: no beer is dashed."""
-    if draft.amount is None or draft.amount.unit not in ("dash", "drop"):
-        return None
+    """The question of *2 dashes bitter*, *1 oz bitter*: hardly so little of the ale."""
+    amount = draft.amount
     said = folded(match.called or match.matched or "").split()[-1:]
-    if said != ["bitter"] or not tree.is_a(str(match.key), "beer"):
+    if amount is None or said != ["bitter"] or not tree.is_a(str(match.key), "beer"):
         return None
-    likely = _with_name(draft, "bitter", "aromatic bitters")
-    told = f"nobody dashes {tree.in_sentence(str(match.key))}"
+    if dimension(amount.unit, draft.units) != "volume":
+        return None
+    if to_quantity(amount, "ml", draft.units) >= _A_GLASS_OF_BEER_ML:
+        return None
+    meant = "aromatic bitters" if amount.unit in ("dash", "drop") else "red bitter"
+    likely = _with_name(draft, "bitter", meant)
+    told = f"“bitter” may be {meant} or {tree.in_sentence(str(match.key))}"
     told += f"; likely “{likely}”" if likely else ""
     return Complaint(draft.at, lambda: told, answer=likely)
 

@@ -23,7 +23,7 @@ from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_named
 from barkeep.domain.ingredients.tree import FamilyTree, words_of_a_name
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import begins_an_item
-from barkeep.domain.spec_text.choices import BETWEEN_THINGS, things_in
+from barkeep.domain.spec_text.choices import things_in
 from barkeep.domain.spec_text.found import (
     WORD,
     FoundAmount,
@@ -240,6 +240,10 @@ def _begins_with_amount(part: str) -> bool:
     return found.unit is not None or part[begins.start("number") + found.end :].startswith(" of ")
 
 
+_BETWEEN_BY_STOPS = re.compile(r"[ ]?[,&+;][ ]?(?:and[ ])?")
+"""*Rum and pineapple* are two things; *liqueur, raspberry* may be one."""
+
+
 def _of_each(
     things: Traced, amount: str, tree: FamilyTree, units: BarUnits | None = None
 ) -> tuple[Traced, ...]:
@@ -261,7 +265,7 @@ def _of_each(
             *shared,
             *_in_the_unit_before([*_parted(rest, tree, units)], tree, units, before=written),
         )
-    raw = [each for each in BETWEEN_THINGS.split(bare.text) if each.strip()]
+    raw = [each for each in _BETWEEN_BY_STOPS.split(bare.text) if each.strip()]
     if _may_be_one(raw, tree):
         return ()
     if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):

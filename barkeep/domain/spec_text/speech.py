@@ -345,7 +345,8 @@ _HINTS = re.compile(
     r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem"
     r"|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm|rasp|cukes?|pom|cran|elderfl|bourb|champ"
     r"|prosec|sqz|sqzed|chld)\b|[ ][x×][ ]?[0-9]"
-    r"|only|parts?|which|any[ ]|[ ]or,|[ ]\([0-9]+\)|[ ]o['’][ ]|fat[ ]|[ ]or[ ]so[ ]|(?:white"
+    r"|only|parts?|which|any[ ]|[ ]or,|[0-9]-[a-z]|[ ]\([0-9]+\)|[ ]o['’][ ]|fat[ ]"
+    r"|[ ]or[ ]so[ ]|(?:white"
     r"|yolk)s?[ ](?:from|of)"
     r"|\b(?:less|more|nothing|better|no|is|are|works|could|e[.]?g|and[ ](?:all|everything))\b"
     r"|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
@@ -652,6 +653,11 @@ def _with_its_count_first(said: Traced, units: BarUnits) -> Traced:
     return joined((count, " ", said.part(*found.span("what"))))
 
 
+_HYPHENED = re.compile(
+    r"[0-9][0-9 ]*/[0-9](?P<hyphen>-)(?:oz|ounces?|ml|cl|tsp|tbsp|cups?)\b\.?[ ]"
+    r"(?!(?:cans?|bottles?|tins?|bags?|box(?:es)?|cartons?|jars?)\b)",
+    re.IGNORECASE,
+)
 _COUNT_TWICE = re.compile(
     r"(?<!\w)(?:one|two|three|four|five|six|seven|eight|nine|ten"
     r"|twelve)[ ]\((?P<count>[0-9]+)\)(?=[ ])",
@@ -672,6 +678,9 @@ _EGGS_FROM = re.compile(
 
 def _with_small_words_in_full(said: Traced, _units: BarUnits) -> Traced:
     """*Two (2) oz*, *a splash o' soda*, *two or so dashes*, *whites from two eggs*."""
+    hyphen = _HYPHENED.match(said.text)
+    if hyphen:
+        said = said.said_instead(*hyphen.span("hyphen"), " ")
     twice = _COUNT_TWICE.search(said.text)
     if twice:
         said = said.said_instead(*twice.span(), twice["count"])

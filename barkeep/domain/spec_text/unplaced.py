@@ -68,7 +68,8 @@ _OR_SO_MUCH = re.compile(
 )
 
 _TOLD_APART = re.compile(
-    r"\b(?:or|not|no|nothing|never|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
+    r"\b(?:or|not|no|nothing|never|don['’]?t[ ](?:use|sub|swap|try|add|take)|if|for[ ]the"
+    r"|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
     r"|ideally|like|without|rather[ ]than|than|unless|from|vom|von|aus|du|d['’]un|dal|dall['’]"
     r"|del|similar[ ]to|reminds[ ]me[ ]of"
     r"|(?:so[ ])?that['’]?s[ ](?:the|your|my|our)|(?:i|we)[ ](?:also[ ])?(?:make|use|like|love"
@@ -280,7 +281,8 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
 
 _WOULD_DO = re.compile(
     r"(?:sub(?:s|bed|bing|stitute[sd]?|stituting)?|swap(?:ped)?|orig(?:inal(?:ly)?)?|alt(?:ernat(?:e|ive)(?:ly)?)?"
-    r"|replac(?:es|ing)|in[ ]lieu[ ]of)\b[ .:,].*"
+    r"|replac(?:es|ing)|in[ ]lieu[ ]of|alternativ\w*|ersatzweise|ersatz"
+    r"|sinon|altrimenti|wahlweise)\b[ .:,].*"
     r"|(?:(?!(?:on|in|with|and|plus|over|add)\b)[\w'’-]+[ ]){1,5}(?:works?|will[ ]do|would[ ]do"
     r"|can[ ]be[ ]used|(?:is|are)[ ](?:(?:also|totally|just|perfectly)[ ])?"
     r"(?:fine|ok|okay|good|great|nice|alright))"
