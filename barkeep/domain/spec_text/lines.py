@@ -634,8 +634,11 @@ _A_GLASS_OF_BEER_ML = 100.0
 def _which_bitters(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
     """The question of *2 dashes bitter*, *1 oz bitter*: hardly so little of the ale."""
     amount = draft.amount
-    said = folded(match.called or match.matched or "").split()[-1:]
-    if amount is None or said != ["bitter"] or not tree.is_a(str(match.key), "beer"):
+    said = folded(match.called or match.matched or "")
+    another = said != "bitter" and said in tree.by_name  # best bitter
+    if amount is None or said.split()[-1:] != ["bitter"] or another:
+        return None
+    if not tree.is_a(str(match.key), "beer"):
         return None
     if dimension(amount.unit, draft.units) != "volume":
         return None

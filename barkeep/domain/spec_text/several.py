@@ -240,10 +240,6 @@ def _begins_with_amount(part: str) -> bool:
     return found.unit is not None or part[begins.start("number") + found.end :].startswith(" of ")
 
 
-_BETWEEN_BY_STOPS = re.compile(r"[ ]?[,&+;][ ]?(?:and[ ])?")
-"""*Rum and pineapple* are two things; *liqueur, raspberry* may be one."""
-
-
 def _of_each(
     things: Traced, amount: str, tree: FamilyTree, units: BarUnits | None = None
 ) -> tuple[Traced, ...]:
@@ -265,8 +261,7 @@ def _of_each(
             *shared,
             *_in_the_unit_before([*_parted(rest, tree, units)], tree, units, before=written),
         )
-    raw = [each for each in _BETWEEN_BY_STOPS.split(bare.text) if each.strip()]
-    if _may_be_one(raw, tree):
+    if _may_be_one(bare.text, tree):
         return ()
     if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):
         return ()
@@ -290,10 +285,16 @@ def _written(words: str, said: Traced) -> Traced:
     return Traced(words, places + places[-1:] * (len(words) - len(places)))
 
 
-def _may_be_one(listed: Sequence[str], tree: FamilyTree) -> bool:
-    """Whether some only narrow what stands before: *liqueur, raspberry* is one thing or two."""
+def _may_be_one(text: str, tree: FamilyTree) -> bool:
+    """Whether some only narrow what stands before: *liqueur, raspberry* is one thing or two.
+
+    *Rum and pineapple* are two.
+    """
+    listed = [each for each in BETWEEN_THINGS.split(text) if each.strip()]
+    gaps = [each.group().strip() for each in BETWEEN_THINGS.finditer(text)]
     return any(
         words_of_a_name(folded(" ".join(listed[start : start + count]))) in tree.by_words
+        and set(gaps[start : start + count - 1]) != {"and"}
         for count in (2, 3)
         for start in range(len(listed) - count + 1)
     )
