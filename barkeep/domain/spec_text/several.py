@@ -23,7 +23,7 @@ from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_named
 from barkeep.domain.ingredients.tree import FamilyTree, words_of_a_name
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.around_the_name import begins_an_item
-from barkeep.domain.spec_text.choices import things_in
+from barkeep.domain.spec_text.choices import BETWEEN_THINGS, things_in
 from barkeep.domain.spec_text.found import (
     WORD,
     FoundAmount,
