@@ -157,10 +157,14 @@ _BETWEEN_NUMBERS = frozenset({"and", "a", "an", "of", "well", "to", "or", "few",
 
 _PIECES = frozenset({"count", "length"})
 
-_GENERAL = frozenset(
-    {"fruit", "garnish", "spice", "spices", "spirit", "sweetener", "seasoning", "essence"}
-)
+_GENERAL = frozenset({"fruit", "garnish"})
 """Words that a tree groups by, and that name nothing by themselves."""
+
+_IN_GENERAL = re.compile(
+    r"\b(?:for|some|the|your|of|more|extra)[ ](?:spices?|spirit|sweetener|seasoning|essence)$",
+    re.IGNORECASE,
+)
+"""*For some spice two dashes of hot sauce*."""
 
 _PARTS_OF_A_FRUIT = frozenset({"juice", "zest", "peel"})
 """What is taken of what the line names, though a tree may group ingredients under the word."""
@@ -395,7 +399,8 @@ def _names(text: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
     """The names of ingredients in a text that are not those of the line."""
     for each in names_in(text, tree):
         said = text[each.start : each.end]
-        if folded(said) in _GENERAL or _is_in_a_proper_name(each, text, tree):
+        general = folded(said) in _GENERAL or _IN_GENERAL.search(text[: each.end])
+        if general or _is_in_a_proper_name(each, text, tree):
             continue  # less if your fruit is ripe; Salt Ladder
         if not _is_one_of(each.key, said, placed, tree):
             yield Stray(said, _ANOTHER_THING)
