@@ -190,7 +190,7 @@ def said_freely(
     told_of_it = [each.span() for each in STATEMENT.finditer(text)]
     amounts = [each for each in _amounts(text, units) if not _covered(_span(each), told_of_it)]
     names = [each for each in names_in(text, tree) if not _inside(each, amounts)]
-    first = min((each.start for each in (*amounts, *names)), default=0)
+    first = min([*(each.start for each in amounts), *(each.start for each in names)], default=0)
     if _LEFT_OUT.search(text, 0, first):
         return ()
     amounts = _with_articles(text, _with_shares(text, amounts, names, tree), names)

@@ -654,11 +654,9 @@ def _with_its_count_first(said: Traced, units: BarUnits) -> Traced:
 
 
 _FIGURES_OF: Mapping[str, str] = {
-    word: str(number)
-    for number, word in enumerate(
-        ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"], 1
-    )
-} | {"twelve": "12"}
+    **{"one": "1", "two": "2", "three": "3", "four": "4", "five": "5", "six": "6", "seven": "7"},
+    **{"eight": "8", "nine": "9", "ten": "10", "twelve": "12"},
+}
 _HYPHENED = re.compile(
     r"[0-9][0-9 ]*/[0-9](?P<hyphen>-)(?:oz|ounces?|ml|cl|tsp|tbsp|cups?)\b\.?[ ]"
     r"(?!(?:cans?|bottles?|tins?|bags?|box(?:es)?|cartons?|jars?)\b)",
