@@ -150,7 +150,8 @@ _NO = re.compile(
 
 _LEFT_OUT = re.compile(
     r"\b(?:don['’]?t|do[ ]not|never|won['’]t|wouldn['’]t"
-    r"|shouldn['’]t|didn['’]t|skip|omit|avoid|leave[ ]out|without)\b"
+    r"|shouldn['’]t|didn['’]t|skip|omit|avoid|leave[ ]out|without"
+    r"|discard|dump|pour[ ]off|toss[ ]out)\b"
     r"(?![ ](?:forget|be|worry|skimp|judge|ask|laugh|know|care|mind|overthink|panic|hate|rush|lie"
     r"|want[ ]to[ ](?:overdo|overpower|go[ ](?:crazy|mad|overboard)))\b)",
     re.IGNORECASE,
