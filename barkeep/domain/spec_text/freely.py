@@ -408,7 +408,7 @@ def _stand_apart(
 
 
 _BIDS = re.compile(
-    r"[ ](?P<verb>[^\W\d_]+)[ ](?:(?:in|up|out|off|down|away|over)[ ])?"
+    r"[ ](?P<verb>[^\W\d_]+)[ ](?:and[ ][^\W\d_]+[ ])?(?:(?:in|up|out|off|down|away|over)[ ])?"
     r"(?:it|them|that|those|this|these|the|your|a[ ](?:little|quick|good|nice|bit|few|light|gentle)"
     r"|an?|all|both|each|some|over|into|onto|around|till|until|well|again|gently|hard|once|twice|briefly"
     r"|first|before|after|thoroughly|together|constantly)\b",
