@@ -165,7 +165,7 @@ def _unit_before_share(text: str, units: BarUnits) -> ReadAmount | None:
         return None
     begins = _gap(text, number.end)
     unit, end = unit_at(text, begins, units)
-    more = None if unit is None else _words(text, end, "or")
+    more = None if unit is None else _or_maybe(text, end)
     high = None if more is None else _number(text, more)
     if unit is not None and high is not None and high.value > number.value:  # a dash or two
         return ReadAmount(
@@ -181,6 +181,16 @@ def _unit_before_share(text: str, units: BarUnits) -> ReadAmount | None:
     return ReadAmount(
         value=number.value + share.value, high=None, unit=unit, end=share.end, unit_at=begins
     )
+
+
+def _or_maybe(text: str, at: int) -> int | None:
+    """Past *or*, *maybe*, *or maybe* …, which lead to the upper end of a range."""
+    after = _words(text, at, "or")
+    for word in ("maybe", "perhaps", "possibly", "even"):
+        further = _words(text, at if after is None else after, word)
+        if further is not None:
+            return further
+    return after
 
 
 def _equal_parts(text: str) -> ReadAmount | None:

@@ -219,7 +219,10 @@ def header_words() -> Mapping[str, str]:
 def action_words() -> frozenset[str]:
     """The words, folded, that say what is done in a method, of every language."""
     return frozenset(
-        form for each in shipped_languages() for word in each.actions for form in _spellings(word)
+        plain(form)
+        for each in shipped_languages()
+        for word in each.actions
+        for form in _spellings(word)
     )
 
 

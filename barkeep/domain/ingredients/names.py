@@ -59,7 +59,8 @@ ADJECTIVES = frozenset(_ADJECTIVES_LIST.split())
 
 _NOTE = re.compile(
     r"[ ]*(?:\((?P<brackets>[^()]*)\)|\[(?P<square>[^\[\]]*)\]|,[ ]*(?P<comma>[^,()]*)"
-    r"|[ ][-–—]+[ ](?P<dash>(?:(?![ ][-–—]+[ ])[^,()])*?)|;[ ]*(?P<stop>[^,();]*)|[ ]\#+[ ]*(?P<hash>[^()]*)"
+    r"|[ ][-–—]+[ ](?P<dash>(?:(?![ ][-–—]+[ ])[^,()])*?)|;[ ]*(?P<stop>[^,();]*)"
+    r"|[ ]\#+[ ]*(?P<hash>[^()]*)"
     r"|(?<=[^\W\d_]):[ ]+(?P<colon>[^,():]*))[ ]*[*.]*$"
 )
 _WITHIN = re.compile(r"[ ]*\((?P<brackets>[^(),]*)\)(?=[ ]*\w)")
@@ -76,19 +77,25 @@ WORDS_AFTER = re.compile(
         |used|needed|required|preferred|obviously|honestly|just|only|maybe|perhaps|probably|whatever|whichever
         |or[ ]whatever|give[ ]it|as[ ]needed|if[ ]needed
         |soaked|doused|drenched|moistened|saturated|smashed|bashed|slightly|very
-        |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance)|on[ ]top
+        |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance|brighten|lift
+            |lengthen|cut|round|open|give|make|get|help|bring|keep|stop|wake|loosen|lighten
+            |sweeten|sharpen|soften|stretch|cool|dilute|boost|deepen|tie)|on[ ]top
         |(?:for|serves|makes|yields)[ ](?:about[ ]|around[ ])?(?:[0-9]+|one|two|three|four|five|six
             |seven|eight|nine|ten|twelve|a[ ]dozen)
         |[x×][ ]?[0-9]{1,2}[ ]*$
-        |for[ ](?:(?:extra|some|a[ ](?:bit|little|touch)[ ]of|added|more)[ ])?(?:[a-z]+ness|depth|body
-            |spice|acidity|balance|texture|foam|froth|length|fizz|heat|bite|kick|aroma|smoke
+        |for[ ](?:(?:extra|some|a[ ](?:bit|little|touch)[ ]of|added|more)[ ])?(?:[a-z]+ness|depth
+            |body|spice|acidity|balance|texture|foam|froth|length|fizz|heat|bite|kick|aroma|smoke
             |flavou?r|scent|dilution|luck|fun|height|crunch|looks|show|contrast|structure|lift)\b
         |for[ ](?:garnish|rinsing|the[ ]\w+|this|that|colour|color|good|me|you|us|an?[ ]\w+)
         |as[ ](?:a[ ])?(?:garnish|rinse|float|usual|needed)|or[ ]so|or[ ]thereabouts
         |give[ ]or[ ]take
-        |in[ ](?:the|there|here|a|an|to|my|our|your|with|next|first)|into|onto
+        |in[ ](?:the|there|here|a|an|to|my|our|your|with|next|first|one|two|long|big
+            |small|thin|wide|chunks|slices|strips|pieces|quarters)|into|onto
         |over[ ](?:the|ice|top)
-        |on[ ](?:the|this|that|a)|at[ ]the|from[ ](?:the|a|my|our|your)|because|cos|depending
+        |on[ ](?:the|this|that|a)|at[ ]the|because
+        |from[ ](?:(?:the|a|my|our|your|about|around|roughly|half|one|two|three|four)\b|[0-9½¼¾])
+        |cos|depending|you[ ](?:can|could|have|like|want|got|need|prefer|find)|don['’]?t|do[ ]not
+        |recipe[ ](?:in|below|above|is|on|at|follows)|see[ ](?:my|the|below|above|notes?|recipe)
         |which|that|when|until|goes|go|here|there|today|tonight|too|now|first|next|instead
         |if|at[ ]least|at[ ]most|preferably|ideally|such[ ]as|like[ ]the|plus|about
         |roughly|approximately|more[ ]or[ ]less|per[ ]\w+|straight[ ](?:in|from|out)|just[ ]to
@@ -108,7 +115,8 @@ _CHANGING_LIST = """
     alcohol alcoholic non free zero low no imitation mock flavoured flavored infused spiced smoked
     sweet sweetened dry sparkling still red white black green pink blue gold golden dark light brown
     stir shake add pour build strain serve muddle top mix with without scented hard nitro overproof
-    key washed virgin faux mocktail dealcoholised dealcoholized vegan decaf decaffeinated dairy gluten lactose oat soy
+    key washed virgin faux mocktail dealcoholised dealcoholized vegan decaf decaffeinated dairy
+    gluten lactose oat soy
 """
 _CHANGING = frozenset(_CHANGING_LIST.split())
 """Words that make something else of what follows them."""
@@ -206,14 +214,16 @@ _ONE_OF_IT = frozenset(
 """*The white one*, *the London dry kind*: words that stand for the kind itself."""
 
 _TOLD_APART = re.compile(
-    r"(?:or|not|no|nothing|never|without|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
+    r"(?:don['’]?t|do[ ]not|or|not|no|nothing|never|without|in[ ]place[ ]of|instead[ ]of"
+    r"|such[ ]as|preferably"
     r"|ideally|like|e\.?g\.?|see"
     r"|i[ ]use|we[ ]use|try"
     r"|(?:(?:but|and|though|or)[ ])*(?:you|we|i|one)(?:['’]d|[ ]can|[ ]could|[ ]may|[ ]might)"
     r"(?:[ ](?:also|always|easily|just|totally))?[ ](?:use|do|go|sub|swap|take|try)"
     r"|(?:(?:use|try|take|sub|go[ ](?:with|for))[ ])?(?:an?|some|any|another)[ ][^,;()]+?"
     r"[ ](?:if|when)[ ](?:you|it|that|possible)"
-    r"|(?:feel[ ]free|happy|okay|ok|fine)[ ]to[ ](?:use|sub|swap|try))\b|.*\b(?:works?|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine"
+    r"|(?:feel[ ]free|happy|okay|ok|fine)[ ]to[ ](?:use|sub|swap|try))\b|.*\b(?:works?"
+    r"|would[ ]do|will[ ]do|(?:is|are)[ ](?:fine"
     r"|good|ok|okay))"
     r"(?:[ ](?:too|as[ ]well|here|also))?$",
     re.IGNORECASE,
@@ -342,7 +352,8 @@ _WHICH_IT_IS = re.compile(
     r"|doing|got|have|want|like)(?:[ ](?:with|for))?|go[ ](?:with|for)|going[ ](?:with|for)|use"
     r"|using|i[ ]mean|meaning)[ ](?:just[ ])?"
     r"(?:an?|the|my|our|some|something|one|actually|basically)?"
-    r"|just[ ](?:an?|the|some|something)|something|an?|the)[ ]*(?<=[ ])(?P<kind>(?:(?![ ](?:and|or|&)[ ])[^,;()])+?)"
+    r"|just[ ](?:an?|the|some|something)|something|an?|the)[ ]*(?<=[ ])(?P<kind>(?:(?![ ](?:and"
+    r"|or|&)[ ])[^,;()])+?)"
     r"(?P<more>[ ,]*(?:[ ,](?:nothing|no|not|but[ ]not)[ ][^,;()]*"
     r"|[ ](?:here|today|tonight|this[ ]time|though|please|for[ ](?:this|that)(?:[ ]one)?"
     r"|i[ ]think|if[ ](?:i|we)[ ]can))?)[ .!]*",
@@ -357,21 +368,16 @@ def _which_it_is(found: Match, note: str, tree: FamilyTree) -> tuple[Match, str]
     if said is None or found.key is None:
         return None
     kind = match_name(said["kind"], tree)
-    named_so = kind is not None and kind.key is not None and kind.confidence >= ADJUSTED
-    if named_so and kind and kind.key and tree.is_a(kind.key, found.key) and not kind.stated:
-        narrower = replace(
-            found,
-            key=kind.key,
-            matched=tree.name(kind.key),
-            confidence=min(found.confidence, ADJUSTED),
-            called=f"{found.called} ({said['kind']})",
-        )
-    else:
-        narrower = narrowed(found, said["kind"], tree)
+    key = kind.key if kind and kind.confidence >= ADJUSTED and not kind.stated else None
+    if key and tree.is_a(key, found.key):
+        sure, called = min(found.confidence, ADJUSTED), f"{found.called} ({said['kind']})"
+        of_it = replace(found, key=key, matched=tree.name(key), confidence=sure, called=called)
+        return of_it, said["more"].strip(" ,")
+    narrower = narrowed(found, said["kind"], tree)
     if narrower is not None:
         return narrower, said["more"].strip(" ,")
-    another = named_so and kind and kind.key and not tree.is_a(found.key, kind.key)
-    if another and kind and kind.key in tree.alcoholic and not tree[str(kind.key)].family:
+    poured = key in tree.alcoholic and not tree[str(key)].family
+    if key and poured and not tree.is_a(found.key, key):
         return replace(found, changed=note), note  # gin, it's a vodka
     return None
 
@@ -549,6 +555,7 @@ def match_name(name: str, tree: FamilyTree) -> Match | None:
         _named(words, tree, EXACT)
         or _without_adjectives(words, tree)
         or _written_apart(words, tree)
+        or _simple_of(words, tree)
         or _in_any_order(name, tree)
         or _stated_before(name, tree)
         or _stated_behind(name, tree)
@@ -634,6 +641,14 @@ def _without_adjectives(words: list[str], tree: FamilyTree) -> Match | None:
     return None
 
 
+def _simple_of(words: list[str], tree: FamilyTree) -> Match | None:
+    """*Rosemary simple syrup*, *honey simple*: a simple syrup of a flavour is its syrup."""
+    front = words[: -2 if words[-1] == "syrup" else -1]
+    if not front or "simple" not in words[1:] or words[len(front)] != "simple":
+        return None
+    return _named([*front, "syrup"], tree, ADJUSTED)
+
+
 def _in_any_order(name: str, tree: FamilyTree) -> Match | None:
     """A name whose words stand in another order that names nothing else: *vodka vanilla*."""
     said = STATEMENT.findall(name)
@@ -641,6 +656,8 @@ def _in_any_order(name: str, tree: FamilyTree) -> Match | None:
     bare = [word for each in words if (word := each.strip(",.")) and word not in ADJECTIVES]
     if words and words[0] in ("for", "from", "in", "del", "di"):
         return None  # for the syrup
+    if _KEPT_IN.search(name):
+        return None  # olives in brine
     if not 1 < len(bare) <= _MAKER_WORDS + 3 and not (said and bare):
         return None
     alone = tree.by_name.get(bare[0]) if said and len(bare) == 1 else None
@@ -654,6 +671,14 @@ def _in_any_order(name: str, tree: FamilyTree) -> Match | None:
     found = Match(key, tree.name(key), ADJUSTED, called=name.strip())
     narrower = narrowed(found, " ".join(stated), tree) if stated else None
     return replace(narrower, called=found.called) if narrower else replace(found, stated=stated)
+
+
+_KEPT_IN = re.compile(
+    r"[^,(]\bin[ ](?:[\w-]+[ ])?(?:brine|syrup|oil|vinegar|juice|water|milk|cream|alcohol)\b"
+    r"|[ ](?:infused|steeped|washed|macerated|soaked)[ ](?:with|in|by)\b",
+    re.IGNORECASE,
+)
+"""*Cherries in syrup*, *gin infused with tea*: neither is what its words name in another order."""
 
 
 def _means_the_same(name: str, words: Sequence[str], key: str, tree: FamilyTree) -> bool:

@@ -139,6 +139,8 @@ _SPEECH_LIST = """
     alongside thing things people somewhere slap slapping tuck squeeze spoon spooning whisk
     schooner mug flute goblet tumbler pitcher jug kick people folks guests place sprinkle tell
     under almost nearly roughly exactly shy
+    tear break rip slice chop smash bruise press spank clap smack if sweeter stronger tarter drier
+    stiffer lighter sourer another prefer fancy them
     told probably there'll we're they they'll he'll she he's she's said says gets every any only
 """
 _SPEECH = frozenset(_SPEECH_LIST.split()) | {"some people", "some folks", "some guests"}
@@ -150,14 +152,15 @@ _MOST_SPEECH = 16
 """Words before an amount; whoever says more tells a story."""
 
 _IF_YOU_LIKE = re.compile(
-    r"\b(?:if[ ](?:you|you'd|i)[ ](?:like|want|fancy|wish|prefer|have[ ](?:it|some|any))"
+    r"\b(?:if[ ](?:you|you'd|i)[ ](?:like|want|fancy|wish|prefer|have[ ](?:it|some|any|them|one))"
     r"|optionally)\b",
     re.IGNORECASE,
 )
 
 _GARNISH = re.compile(
     r"(?:(?:for|as|to)[ ](?:an?[ ]|the[ ]|our[ ]|my[ ])?)?garnish(?:ed|ing|es)?"
-    r"(?:[ ]*[:–-]|[ ](?:(?:it|that|this|them|each|everything|(?:the|your|each)[ ](?:drink|glass))[ ])?with\b|[ ](?:is|of)\b|(?<=or garnish)[ ]*,?(?=[ ])"
+    r"(?:[ ]*[:–-]|[ ](?:(?:it|that|this|them|each|everything|(?:the|your|each)[ ](?:drink"
+    r"|glass))[ ])?with\b|[ ](?:is|of)\b|(?<=or garnish)[ ]*,?(?=[ ])"
     r"|(?<=s garnish)[ ]*,?(?=[ ])|(?<=r garnish)[ ]*,?(?=[ ]))[ ]*",
     re.IGNORECASE,
 )
@@ -167,10 +170,14 @@ _ONLY_SAID = re.compile(
     re.IGNORECASE,
 )
 """*For garnish just a lime wheel*."""
-_ALL_OF_IT = r"(?:[ ](?:it|this|that|everything|(?:(?:the|your|each|a)[ ])?(?:glass|glasses|flute|mug|drink|rest|whole[ ]thing)))?"
+_ALL_OF_IT = (
+    r"(?:[ ](?:it|this|that|everything|(?:(?:the|your|each|a)[ ])?"
+    r"(?:glass|glasses|flute|mug|drink|rest|whole[ ]thing)))?"
+)
 _TOP = re.compile(
     rf"(?:(?P<verb>top(?:ped|ping)?|fill(?:ed|ing)?|lengthen(?:ed|ing)?|charge[d]?|finish(?:ed|ing)?"
-    rf"|crown(?:ed)?){_ALL_OF_IT}(?:[ ]up|[ ]off|[ ]out)?[ ](?:with|by)|(?P<short>top))[ :]+",
+    rf"|cap(?:ped)?|crown(?:ed)?){_ALL_OF_IT}(?:[ ]up|[ ]off|[ ]out)?[ ](?:with|by)"
+    rf"|(?P<short>top))[ :]+",
     re.IGNORECASE,
 )
 _VESSEL = (
@@ -217,7 +224,7 @@ _ON_THE_RIM = re.compile(
     re.IGNORECASE,
 )
 _RIM_WITH = re.compile(
-    rf"(?:rim(?:[ ](?:(?P<some>half|part)(?:[ ]of)?[ ])?{_VESSEL})?"
+    rf"(?:rim(?:med)?(?:[ ](?:(?P<some>half|part)(?:[ ]of)?[ ])?{_VESSEL})?"
     r"|(?:salt|sugar|coat|dip|frost|crust)[ ](?:the[ ])?(?P<part>half(?:[ ]of)?[ ](?:the[ ])?)?rim"
     r"(?:[ ]of[ ]the[ ]glass)?)(?:[ ]in|[ ]with|[ ]*[:–-])[ ]*"
     r"(?P<half>half(?:[ ]with|[ ]in)?[ ])?",
@@ -456,7 +463,7 @@ def _begins_a_use(text: str) -> bool:
 
 
 _PLENTY = re.compile(
-    r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]"
+    r"(?:(?:lots|plenty|loads|heaps|a[ ]lot|a[ ]load|as[ ]much|enough|a[ ]bit)[ ]of[ ]|all[ ]the[ ]"
     r"|(?:(?:just|give[ ]it|with|add|and|then)[ ])*(?:(?:an?|the|one|another|your)[ ]"
     r"(?:[^\W\d_]+,?[ ]){0,2}|(?:(?:big|small|good|little|light|quick|generous|tiny|healthy)[ ])?)"
     r"(?:squeeze|spritz|spray|mist|drizzle|hit|kiss|dollop|knob|grind|crack|dusting|shaving|swirl|smear|swig|sip"

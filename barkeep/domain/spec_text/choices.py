@@ -137,7 +137,8 @@ def _named_beside(part: str, last: str, other: Match, tree: FamilyTree) -> Match
     words = last.split()
     for start in range(1, len(words)):
         longer = named(f"{part} {' '.join(words[start:])}", tree)
-        if longer and longer.key != other.key and _alike(longer, other, tree):
+        twice = longer is not None and longer.key == other.key and alone is not None
+        if longer and not twice and _alike(longer, other, tree):
             return longer
     return alone
 

@@ -62,7 +62,7 @@ _JOINT = (
 )
 _SLIP = re.compile(
     rf"(?P<gap>^|[ ]*[,.;…–—-]+[ ]*|[ ]+)(?:and[ ]|but[ ]|or[ ])?(?:{_SMALL}[ ]+)*{_SURE}"
-    rf"(?:[ ,]*{_JOINT}(?![\w']))*[ ,]*(?=\S)",
+    rf"(?:[ ,]*{_JOINT}(?![\w'-]))*[ ,]*(?=\S)",
     re.IGNORECASE,
 )
 _NOT_IT = re.compile(r"not[ ](?P<wrong>[^,]+),[ ]*(?:but[ ])?(?P<right>.+)", re.IGNORECASE)

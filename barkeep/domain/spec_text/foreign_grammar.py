@@ -193,7 +193,10 @@ class Sentence:
             self.say(before, "")
             return
         number = None if counted is None else self.before(counted)
-        if counted is None or self.role(counted) != "unit" or not self._is_whole(number):
+        after = self.after(at)
+        ends = after is None or not self.joined(at, after)  # un limone e mezzo
+        measures = self.role(counted) == "unit" or (ends and self.role(counted) == "name")
+        if counted is None or not measures or not self._is_whole(number):
             return
         share = replace(self.items[at], english=self.written(at))
         self.say(before, "")

@@ -102,7 +102,7 @@ _MARKS = re.compile(r"[#=?$€£@^<>{}%*]")
 
 _NOT_BEFORE_AN_AMOUNT = re.compile(
     r"(?:^|[ ,])(?:an?|not|no|(?:[0-9]+|one|two|three|four|five|six)[ ]and|of[ ](?:the|that|your"
-    r"|my|our|this|those|these)|never|without)[ ]*$",
+    r"|my|our|this|those|these)|never|without|from(?:[ ](?:about|around|roughly))?)[ ]*$",
     re.IGNORECASE,
 )
 
@@ -128,6 +128,7 @@ _TIME = re.compile(
     r"|parts[ ]to[ ]it"
     r"|ingredients|styles|rums|gins|whiske?ys?|whiskies|vermouths|people|guests|friends)\b"
     r"|\b(?:step|page|number|day|batch|version|round|take)[ ][0-9]{1,3}\b"
+    r"|\b(?:favou?rite|best|fun|next|last|first|final|hard|easy|important|tricky|good)[ ]part\b"
     r"|\bone[ ](?:thing|side|hand|more[ ]thing|last[ ]thing|of[ ](?:my|our|the|those|these))\b"
     r"|\b(?:(?:this|that|last|first|next|which|other|any|each|every)"
     r"|(?:the|that|this|my|our|an?)[ ](?:[^\W\d_]+[ ])?)(?P<one>[ ]?one)\b"
@@ -146,6 +147,16 @@ _NO = re.compile(
     re.IGNORECASE,
 )
 """*No* where it is not told of what there is none: it may put right what was said before."""
+
+_LEFT_OUT = re.compile(
+    r"\b(?:don['’]?t|do[ ]not|never|won['’]t|wouldn['’]t"
+    r"|shouldn['’]t|didn['’]t|skip|omit|avoid|leave[ ]out|without"
+    r"|discard|dump|pour[ ]off|toss[ ]out)\b"
+    r"(?![ ](?:forget|be|worry|skimp|judge|ask|laugh|know|care|mind|overthink|panic|hate|rush|lie"
+    r"|want[ ]to[ ](?:overdo|overpower|go[ ](?:crazy|mad|overboard)))\b)",
+    re.IGNORECASE,
+)
+"""*Don't add 2 dashes of bitters*: what is left out, or only would be otherwise."""
 
 _POURED = frozenset({"volume", "part", "mass"})
 
@@ -180,6 +191,9 @@ def said_freely(
     told_of_it = [each.span() for each in STATEMENT.finditer(text)]
     amounts = [each for each in _amounts(text, units) if not _covered(_span(each), told_of_it)]
     names = [each for each in names_in(text, tree) if not _inside(each, amounts)]
+    first = min([*(each.start for each in amounts), *(each.start for each in names)], default=0)
+    if _LEFT_OUT.search(text, 0, first):
+        return ()
     amounts = _with_articles(text, _with_shares(text, amounts, names, tree), names)
     if len({dimension(str(each.amount.unit), units) for each in amounts} & _POURED) > 1:
         return ()  # three parts of what two ounces are of
@@ -235,7 +249,8 @@ _NOT_DONE = frozenset(
     | {"avoid", "stop", "won't", "wouldn't", "shouldn't", "didn't", "doesn't", "can't", "isn't"}
 )
 _ADDS = re.compile(
-    r"\b(?:add|use|take|get|grab|need|want|goes|comes|is)(?:[ ]in)?[ ](?:the|your|our|my|an?|some)[ ]$",
+    r"\b(?:add|use|take|get|grab|need|want|goes|comes|is)(?:[ ]in)?[ ](?:the|your|our|my|an?"
+    r"|some)[ ]$",
     re.IGNORECASE,
 )
 """*Before we shake, add your egg white*: what stands right before a name says that it goes in."""
@@ -393,7 +408,7 @@ def _stand_apart(
 
 
 _BIDS = re.compile(
-    r"[ ](?P<verb>[^\W\d_]+)[ ](?:(?:in|up|out|off|down|away|over)[ ])?"
+    r"[ ](?P<verb>[^\W\d_]+)[ ](?:and[ ][^\W\d_]+[ ])?(?:(?:in|up|out|off|down|away|over)[ ])?"
     r"(?:it|them|that|those|this|these|the|your|a[ ](?:little|quick|good|nice|bit|few|light|gentle)"
     r"|an?|all|both|each|some|over|into|onto|around|till|until|well|again|gently|hard|once|twice|briefly"
     r"|first|before|after|thoroughly|together|constantly)\b",
@@ -411,11 +426,14 @@ def _may_follow(word: str, name: FoundName, tree: FamilyTree) -> bool:
     plain = folded(word)
     if _CONTRARY.get(plain, "-") in folded(tree.name(name.key)).split():
         return False
-    asked = states(plain) and name.key in tree.alcoholic
+    asked = states(plain) and (name.key in tree.alcoholic or plain in _STATED_OF_ANYTHING)
     asked = asked or plain in ("float", "floated", "rinse")
     return may_follow_a_name(plain) or is_a_number(word) or asked
 
 
+_STATED_OF_ANYTHING = frozenset(
+    {"unsweetened", "organic", "bio", "cloudy", "clarified", "filtered", "unfiltered", "natural"}
+)
 _CONTRARY = {"cold": "hot", "iced": "hot", "chilled": "hot", "hot": "iced", "warm": "iced"}
 
 
@@ -660,7 +678,8 @@ def _of_one_head(
 ) -> list[tuple[FoundAmount, FoundName]] | None:
     """*Rum: dark 1 oz, light 1 oz*: what stands beside each amount is a kind of the first name."""
     head = names[0]
-    if len(amounts) < 2 or head.start > amounts[0].start:
+    alone = len(amounts) < 2 and not text[head.end :].startswith(":")
+    if alone or head.start > amounts[0].start:
         return None
     kind = text[head.start : head.end]
     found: list[tuple[FoundAmount, FoundName]] = []

@@ -15,6 +15,7 @@ from typing import cast
 from barkeep.domain.amounts.amount import EXAMPLES, spaced
 from barkeep.domain.amounts.measures import dimension, to_quantity
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_named, unit_words
+from barkeep.domain.ingredients.line_words import tells_nothing_else
 from barkeep.domain.ingredients.names import (
     ADJECTIVES,
     ADJUSTED,
@@ -128,13 +129,16 @@ _GARNISH = frozenset(
 
 _ON_TOP = re.compile(
     r"\b(?:express(?:ed)?|discard(?:ed)?|on[ ]an?[ ](?:pick|skewer|stick)|grated[, ]+(?:on|over)[ ]"
-    r"(?:the[ ])?top|over[ ]the[ ]top|(?:on|for|around)[ ](?:half[ ](?:of[ ])?)?(?:the|a|your)[ ](?:glass[ ])?rim|as[ ](?:the|an?|our|my|your)[ ]garnish|dusted"
+    r"(?:the[ ])?top|over[ ]the[ ]top|(?:on|for|around)[ ](?:half[ ](?:of[ ])?)?(?:the|a"
+    r"|your)[ ](?:glass[ ])?rim|as[ ](?:the|an?|our|my|your)[ ]garnish|dusted"
     r"|dusting[ ]of|over[ ](?:the|its|your)[ ](?:foam|froth|head|crust)|^dusting[ ]of"
     r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
     r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved"
     r"|sprinkled)"
     r"[, ]+(?:over|on)(?:[ ](?:it|top|the[ ](?:top|drink|foam|surface|glass)))?$"
-    r"|^on[ ]top(?:$|[ ](?:and|of)[ ])|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
+    r"|^on[ ]top(?:$|[ ](?:and|of)[ ])|(?:^|,[ ])(?:for|as)[ ](?:(?:the|an?|our|my"
+    r"|your)[ ])?garnish[ ]"
+    r"|tuck(?:ed)?[ ]it|by[ ]the[ ]straw)\b",
     re.IGNORECASE,
 )
 """What is done with a garnish and nothing else."""
@@ -371,22 +375,36 @@ def _read_english(
         for way in filter(None, ways):
             again = _read_items(way, text, tree=tree, units=units, garnish=garnish)
             if not any(each.complaints for each in again):
-                return tuple(_with_its_slips(each, better, spoken.text, tree) for each in again)
+                called: set[int] = set()
+                return tuple(
+                    _with_its_slips(each, better, spoken.text, tree=tree, told=called)
+                    for each in again
+                )
     return read
 
 
-def _with_its_slips(read: ReadLine, said: Traced, written: str, tree: FamilyTree) -> ReadLine:
-    """A line in whose name a slip was put right, called as it was written: *bourbn*."""
+def _with_its_slips(
+    read: ReadLine, said: Traced, written: str, *, tree: FamilyTree, told: set[int]
+) -> ReadLine:
+    """A line in whose name a slip was put right, called as it was written: *bourbn*.
+
+    `told` are the places of slips that lines before it are called by.
+    """
     line = read.line
     called = line.called or tree.in_sentence(line.ingredient)
     for word in WORD.finditer(said.text):
         places = said.places[word.start() : word.end()]
         there = written[places[0] : places[-1] + 1] if places else ""
-        if len(set(places)) == 1 and len(word.group()) > 1:  # it was put in place of another
+        put = len(set(places)) == 1 and len(word.group()) > 1  # in place of another
+        if put and places[0] not in told:
             there = next(
                 (each.group() for each in WORD.finditer(written) if each.start() == places[0]), ""
             )
-            called = re.sub(rf"(?<!\w){re.escape(word.group())}(?!\w)", there, called, flags=re.I)
+            named_so = rf"(?<!\w){re.escape(word.group())}(?!\w)"
+            if re.search(named_so, called, re.IGNORECASE):
+                called = re.sub(named_so, there, called, flags=re.IGNORECASE)
+                line = replace(line, text=re.sub(named_so, there, line.text, flags=re.IGNORECASE))
+                told.add(places[0])
     called = re.sub(r"(?<!\w)(\w+)[ ]\1(?!\w)", r"\1", called)  # run together, and put apart
     same = called == (line.called or tree.in_sentence(line.ingredient))
     return read if same else replace(read, line=replace(line, called=called))
@@ -522,6 +540,7 @@ def _a_slip_of_what_narrows(draft: Draft, choice: Choice, tree: FamilyTree) -> C
     below = tree.descendants(str(choice.match.key))
     words = {word for said in choice.makers for word in said.split()}
     short = {word for word in words if len(word) < LEAST_LETTERS - 1 and word.islower()}
+    short -= {word for word in short if tells_nothing_else(folded(word))}
     slips = {word: sorted(one_letter_off(folded(word), tree.slips)) for word in words}
     if not any(slips.values()) and not short:
         return None
@@ -611,14 +630,26 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
     return Complaint(draft.at, lambda: told, answer=likely, which=True)
 
 
+_A_GLASS_OF_BEER_ML = 100.0
+"""Less of what is only called bitter is hardly the ale (*common practice*)."""
+
+
 def _which_bitters(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
-    """The question of *2 dashes bitter*: no beer is dashed."""
-    dashed = draft.amount is not None and draft.amount.unit in ("dash", "drop")
-    said = folded(match.called or match.matched or "").split()[-1:]
-    if not dashed or said != ["bitter"] or not tree.is_a(str(match.key), "beer"):
+    """The question of *2 dashes bitter*, *1 oz bitter*: hardly so little of the ale."""
+    amount = draft.amount
+    said = folded(match.called or match.matched or "")
+    another = said != "bitter" and said in tree.by_name  # best bitter
+    if amount is None or said.split()[-1:] != ["bitter"] or another:
         return None
-    likely = _with_name(draft, "bitter", "aromatic bitters")
-    told = f"nobody dashes {tree.in_sentence(str(match.key))}"
+    if not tree.is_a(str(match.key), "beer"):
+        return None
+    if dimension(amount.unit, draft.units) != "volume":
+        return None
+    if to_quantity(amount, "ml", draft.units) >= _A_GLASS_OF_BEER_ML:
+        return None
+    meant = "aromatic bitters" if amount.unit in ("dash", "drop") else "red bitter"
+    likely = _with_name(draft, "bitter", meant)
+    told = f"“bitter” may be {meant} or {tree.in_sentence(str(match.key))}"
     told += f"; likely “{likely}”" if likely else ""
     return Complaint(draft.at, lambda: told, answer=likely)
 

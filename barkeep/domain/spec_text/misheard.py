@@ -90,7 +90,8 @@ _NUMBERS: tuple[tuple[re.Pattern[str], str], ...] = (
 )
 _MEASURED = re.compile(
     r"(?<=[\w¼½¾][ ])(?:(?P<ml>m[ .]l|mll|mml|mils's|mills|mill's|miles|milz|meals|mil's|em[ ]el)"
-    r"|(?P<cl>c[ .]l|see[ ]el|cee[ ]el)|(?P<oz>o[ .]z|ozz|0z|ounce's|ouncies|announces|ounzes?|ouces?|ounes))\b(?![ ]of[ ]ice)",
+    r"|(?P<cl>c[ .]l|see[ ]el|cee[ ]el)|(?P<oz>o[ .]z|ozz|0z|ounce's|ouncies|announces|ounzes?"
+    r"|ouces?|ounes))\b(?![ ]of[ ]ice)",
     re.IGNORECASE,
 )
 """Measures as they are spelt or sound, behind a number."""

@@ -261,8 +261,7 @@ def _of_each(
             *shared,
             *_in_the_unit_before([*_parted(rest, tree, units)], tree, units, before=written),
         )
-    raw = [each for each in BETWEEN_THINGS.split(bare.text) if each.strip()]
-    if _may_be_one(raw, tree):
+    if _may_be_one(bare.text, tree):
         return ()
     if len(listed) < 2 or any(next(names_in(part, tree), None) is None for part, _ in listed):
         return ()
@@ -286,10 +285,16 @@ def _written(words: str, said: Traced) -> Traced:
     return Traced(words, places + places[-1:] * (len(words) - len(places)))
 
 
-def _may_be_one(listed: Sequence[str], tree: FamilyTree) -> bool:
-    """Whether some only narrow what stands before: *liqueur, raspberry* is one thing or two."""
+def _may_be_one(text: str, tree: FamilyTree) -> bool:
+    """Whether some only narrow what stands before: *liqueur, raspberry* is one thing or two.
+
+    *Rum and pineapple* are two.
+    """
+    listed = [each for each in BETWEEN_THINGS.split(text) if each.strip()]
+    gaps = [each.group().strip() for each in BETWEEN_THINGS.finditer(text)]
     return any(
         words_of_a_name(folded(" ".join(listed[start : start + count]))) in tree.by_words
+        and set(gaps[start : start + count - 1]) != {"and"}
         for count in (2, 3)
         for start in range(len(listed) - count + 1)
     )
@@ -477,12 +482,33 @@ _USED = re.compile(
 )
 
 
+_ABOUT_SO_MANY = re.compile(
+    r"(?:about|around|roughly|approx(?:imately)?\.?|ca\.?|circa|from|~|≈|=|nearly"
+    r"|almost)[ ]?(?=\S)",
+    re.I,
+)
+
+
+def _tells_of_its_fruit(before: str, text: str, tree: FamilyTree) -> bool:
+    """*1 oz lime juice, about 1 lime*: from how much of its fruit the juice before comes."""
+    if not _ABOUT_SO_MANY.match(text):
+        return False
+    juice, fruit = list(names_in(before, tree))[-1:], list(names_in(text, tree))
+    if len(juice) != 1 or len(fruit) != 1:
+        return False
+    return folded(tree.name(juice[0].key)) == f"{folded(tree.name(fruit[0].key))} juice"
+
+
 def _parted(said: Traced, tree: FamilyTree, units: BarUnits) -> tuple[Traced, ...]:
     """The pieces of a line that have each an amount and a name; what has not stays beside."""
     spans: list[tuple[int, int]] = []
     begun = False
     for start, end in _at_breaks(said.text, tree, units):
         begins = begins_an_item(said.text[start:end], tree, units)
+        if spans and begins and begun:
+            begins = not _tells_of_its_fruit(
+                said.text[slice(*spans[-1])], said.text[start:end], tree
+            )
         if spans and not (begins and begun):
             spans[-1] = spans[-1][0], end
             begun = begins_an_item(said.text[slice(*spans[-1])], tree, units)

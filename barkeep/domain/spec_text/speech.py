@@ -92,7 +92,8 @@ _SHORTHAND: Mapping[str, str] = {
 _SHORT = re.compile(
     r"(?<![\w/.'’-])(?:(?:ea|dshs?|oj|lrg|lge?|lt|dk|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc"
     r"|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm"
-    r"|rasp|cukes?|pom|cran|elderfl|bourb|champ|prosec|sqz|sqzed|chld)\b(?![’'/-])\.?|garn\b[.:]*|w/o(?![a-z])|w/(?!o\b))[ ]?",
+    r"|rasp|cukes?|pom|cran|elderfl|bourb|champ|prosec|sqz|sqzed|chld)\b(?![’'/-])\.?"
+    r"|garn\b[.:]*|w/o(?![a-z])|w/(?!o\b))[ ]?",
     re.IGNORECASE,
 )
 
@@ -126,7 +127,8 @@ _ASIDE = re.compile(
         |(?:yes|no)[ ](?:really|honestly|seriously)\b
         |(?:go[ ]easy|whatever)\b
         |seven[ ](?:fifty|hundred)[ .]*$
-        |or[ ](?:maybe[ ]|even[ ]|perhaps[ ])?(?:an?[ ](?:bit|little|touch|tad|hair)[ ]|slightly[ ])?
+        |or[ ](?:maybe[ ]|even[ ]|perhaps[ ])?
+            (?:an?[ ](?:bit|little|touch|tad|hair)[ ]|slightly[ ])?
             (?:less|more)\b(?![ ](?:of|than)\b)
         |nothing[ ](?:(?:too|very|that|super)[ ])?\w+
         |(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go|do|make|try)\b
@@ -243,8 +245,10 @@ _ITS_KIND = re.compile(
     re.IGNORECASE,
 )
 _ITS_MAKER = re.compile(
-    r"(?P<name>[^,;()]*?[^\W\d_])(?P<gap>[ ]+)(?:from|by|like|such[ ]as|say|e\.?g\.?)[ ](?!(?:the|an?"
-    r"|half|one|two|three|my|our|your|so|this|that|it|you|we|i)\b)[^\W\d_]+(?:[ ](?:&[ ])?[^\W\d_]+){0,5}[ .]*$",
+    r"(?P<name>[^,;()]*?[^\W\d_])(?P<gap>[ ]+)(?:from|by|like|such[ ]as|say"
+    r"|e\.?g\.?)[ ](?!(?:the|an?"
+    r"|half|one|two|three|my|our|your|so|this|that|it|you|we"
+    r"|i)\b)[^\W\d_]+(?:[ ](?:&[ ])?[^\W\d_]+){0,5}[ .]*$",
     re.IGNORECASE,
 )
 """*Coffee liqueur from hollow lamp*."""
@@ -341,7 +345,11 @@ _HINTS = re.compile(
     r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem"
     r"|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm|rasp|cukes?|pom|cran|elderfl|bourb|champ"
     r"|prosec|sqz|sqzed|chld)\b|[ ][x×][ ]?[0-9]"
-    r"|only|parts?|which|any[ ]|less|more|nothing|better|no|is|are|works|could|e[.]?g[.]?|[ ]or,|and[ ](?:all|everything)|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
+    r"|only|parts?|which|any[ ]|[ ]or,|[0-9]-[a-z]|[ ]\([0-9]+\)|[ ]o['’][ ]|fat[ ]"
+    r"|[ ]or[ ]so[ ]|(?:white"
+    r"|yolk)s?[ ](?:from|of)"
+    r"|\b(?:less|more|nothing|better|no|is|are|works|could|e[.]?g|and[ ](?:all|everything))\b"
+    r"|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\""
     r"|trust|believe|swear|promise|cold|torched|singed|slapped|smacked|spanked|clapped|bruised",
     re.IGNORECASE,
@@ -399,7 +407,8 @@ def _with_spoken_stops(said: Traced) -> Traced:
     return said
 
 
-_SPOON = re.compile(r"(?<=[0-9¼-¾])[ ]?(?P<word>T|Tb|Tbs|Tbl|t)\.?[ ](?=[^\W\d_])")
+_SPOON = re.compile(r"(?<=[0-9¼-¾])[ ]?(?P<word>T|Tb|Tbs|Tbl|t|c|C)\.?[ ](?=[^\W\d_])")
+_SPOONS = {"T": " tbsp ", "t": " tsp ", "c": " cup ", "C": " cup "}
 """A tablespoon is written with a large T and a teaspoon with a small one (*common practice*)."""
 
 
@@ -407,9 +416,7 @@ def _with_spoons_in_full(said: Traced) -> Traced:
     """*1 T sugar*, where not all of the line is written large."""
     if said.text.upper() == said.text:
         return said
-    return _instead(
-        said, _SPOON, lambda found: " tbsp " if found["word"].startswith("T") else " tsp "
-    )
+    return _instead(said, _SPOON, lambda found: _SPOONS[found["word"][0]])
 
 
 _SAID_AGAIN = re.compile(
@@ -480,7 +487,8 @@ def _without_so(said: Traced) -> Traced:
 
 
 _OR_BY_THE_WAY = re.compile(
-    r"(?P<gap>[ ,]+)or,[ ](?P<aside>[^,()0-9]{2,30}),[ ](?:de[ ](?:la[ ])?|d['’])?(?P<what>[^,;()]+)$",
+    r"(?P<gap>[ ,]+)or,[ ](?P<aside>[^,()0-9]{2,30}),[ ](?:de[ ](?:la[ ])?"
+    r"|d['’])?(?P<what>[^,;()]+)$",
     re.IGNORECASE,
 )
 
@@ -645,8 +653,61 @@ def _with_its_count_first(said: Traced, units: BarUnits) -> Traced:
     return joined((count, " ", said.part(*found.span("what"))))
 
 
+_FIGURES_OF: Mapping[str, str] = {
+    **{"one": "1", "two": "2", "three": "3", "four": "4", "five": "5", "six": "6", "seven": "7"},
+    **{"eight": "8", "nine": "9", "ten": "10", "twelve": "12"},
+}
+_HYPHENED = re.compile(
+    r"[0-9][0-9 ]*/[0-9](?P<hyphen>-)(?:oz|ounces?|ml|cl|tsp|tbsp|cups?)\b\.?[ ]"
+    r"(?!(?:cans?|bottles?|tins?|bags?|box(?:es)?|cartons?|jars?)\b)",
+    re.IGNORECASE,
+)
+_COUNT_TWICE = re.compile(
+    r"(?<!\w)(?P<word>one|two|three|four|five|six|seven|eight|nine|ten"
+    r"|twelve)[ ]\((?P<count>[0-9]+)\)(?=[ ])",
+    re.IGNORECASE,
+)
+_OF = re.compile(r"(?<=\w[ ])o['’](?=[ ])", re.IGNORECASE)
+_FULL_FAT = re.compile(
+    r"(?P<fat>(?:full|whole)[- ]fat)[ ](?=(?:coconut|oat|soya?|yog|cream))", re.IGNORECASE
+)
+_OR_SO = re.compile(r"(?<=\w)(?P<gap>[ ]or[ ]so)(?=[ ]" + _MEASURE + ")", re.IGNORECASE)
+_EGGS_FROM = re.compile(
+    r"(?:(?:egg|the)[ ])*(?P<part>white|yolk)s?[ ](?:from|of)[ ](?P<count>[0-9]|two|three|four"
+    r"|five|six)"
+    r"[ ](?P<how>(?:[\w-]+[ ]){0,2})eggs?\b",
+    re.IGNORECASE,
+)
+
+
+def _with_small_words_in_full(said: Traced, _units: BarUnits) -> Traced:
+    """*Two (2) oz*, *a splash o' soda*, *two or so dashes*, *whites from two eggs*."""
+    hyphen = _HYPHENED.match(said.text)
+    if hyphen:
+        said = said.said_instead(*hyphen.span("hyphen"), " ")
+    twice = _COUNT_TWICE.search(said.text)
+    if twice and _FIGURES_OF.get(folded(twice["word"])) == twice["count"]:
+        said = said.said_instead(*twice.span(), twice["count"])
+    said = _instead(said, _OF, lambda _: "of")
+    so = _OR_SO.search(said.text)
+    if so:
+        begins, ends = so.span("gap")
+        said = joined((said.part(0, begins), said.part(ends), ", or so"))
+    fat = _FULL_FAT.search(said.text)
+    if fat:
+        begins, ends = fat.span()
+        said = joined((said.part(0, begins), said.part(ends), ", ", said.part(*fat.span("fat"))))
+    eggs = _EGGS_FROM.match(said.text)
+    if eggs:
+        how = f", {eggs['how'].strip()}" if eggs["how"].strip() else ""
+        said = said.said_instead(*eggs.span(), f"{eggs['count']} egg {folded(eggs['part'])}s{how}")
+    return said
+
+
 _TIMES_BEHIND = re.compile(
-    r"(?:^|(?<=:[ ]))(?P<what>[^\W\d_][^:,;()0-9]*?)(?P<times>[ ]+[x×][ ]?(?P<count>[0-9]{1,2}))(?=[ .]*(?:$|[,;(]|[-–—][ ]))",
+    r"(?:^"
+    r"|(?<=:[ ]))(?P<what>[^\W\d_][^:,;()0-9]*?)(?P<times>[ ]+[x×]"
+    r"[ ]?(?P<count>[0-9]{1,2}))(?=[ .]*(?:$|[,;(]|[-–—][ ]))",
     re.IGNORECASE,
 )
 
@@ -673,7 +734,8 @@ def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
 
 
 _WANTS_THE_PART = re.compile(
-    r"\beggs?(?![ ](?:white|yolk))(?P<gap>[ ,]+)(?:[\w'’]+[ ,]+){0,7}?(?:only|just)[ ](?:want|need|using|use|after|keep)[ ]"
+    r"\beggs?(?![ ](?:white|yolk))(?P<gap>[ ,]+)(?:[\w'’]+[ ,]+){0,7}?(?:only|just)[ ](?:want"
+    r"|need|using|use|after|keep)[ ]"
     r"(?:the[ ])?(?P<part>white|yolk)s?\b",
     re.IGNORECASE,
 )
@@ -785,6 +847,7 @@ _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
     *(
         _from_cells,
         _in_full,
+        _with_small_words_in_full,
         _with_the_part_of_an_egg,
         _with_its_size_in_figures,
         _with_its_choice_behind,

@@ -128,7 +128,8 @@ class ReadSpec:
 
 
 _STRAINED = re.compile(
-    r"(?:(?:and|then|now|so)[ ,]+)*(?:(?:double|fine|finely)[ -])?strain(?:ed)?[ ]"
+    r"(?:(?:and|then|now|so|that|this|it|we|all)[ ,]+)*"
+    r"(?:(?:(?:double|fine|finely)[ -])?strain(?:ed)?|goes|go|served?|poured?|comes|sits)[ ]"
     r"(?:(?:it|this|that|everything|into|in|the|a|glass)[ ])*(?:over|onto)\b",
     re.IGNORECASE,
 )

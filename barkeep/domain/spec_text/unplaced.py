@@ -48,7 +48,7 @@ _NO_AMOUNT = re.compile(
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
     r"|(?:[0-9./]+|[¼½¾])[ -]?(?:inch|cm|in)\b(?:[ ](?:strip|slice|stick|cube)\b)?"
     r"|\b(?:over|on|with|without|no)[ ](?:[^\W\d_]+[ ])?ice\b|\bice[ -]cold\b"
-    r"|\b(?:in|at)[ ]a[ ](?:pinch|push)\b"
+    r"|\b(?:in|at)[ ]a[ ](?:pinch|push)\b|\bin[ ](?:brine|syrup|oil|vinegar)\b"
     r"|\b(?:in|into)[ ](?:[0-9]+|[^\W\d_]+)[ ](?:wedges|slices|wheels|pieces|cubes|sticks)\b",
     re.IGNORECASE,
 )
@@ -68,7 +68,8 @@ _OR_SO_MUCH = re.compile(
 )
 
 _TOLD_APART = re.compile(
-    r"\b(?:or|not|no|nothing|never|if|for[ ]the|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
+    r"\b(?:or|not|no|nothing|never|don['’]?t[ ](?:use|sub|swap|try|add|take)|if|for[ ]the"
+    r"|in[ ]place[ ]of|instead[ ]of|such[ ]as|preferably"
     r"|ideally|like|without|rather[ ]than|than|unless|from|vom|von|aus|du|d['’]un|dal|dall['’]"
     r"|del|similar[ ]to|reminds[ ]me[ ]of"
     r"|(?:so[ ])?that['’]?s[ ](?:the|your|my|our)|(?:i|we)[ ](?:also[ ])?(?:make|use|like|love"
@@ -92,7 +93,8 @@ _THINNED = re.compile(
 """*Cut 1:1 with water*: how a thing is made ready, and no water of the drink."""
 
 _AS_IT_TASTES = re.compile(
-    r"\b[^\W\d_]+(?:-(?:heavy|led|driven|accented|dominant|y|like|ish|centric)|[- ]forward)\b",
+    r"\b[^\W\d_]+(?:-(?:heavy|led|driven|accented|dominant|y|like|ish|centric)|[- ]forward)\b"
+    r"|(?:[^\W\d_]+[ ]){1,3}style$",
     re.IGNORECASE,
 )
 """*Something juniper-heavy*: what a thing tastes of is no other thing."""
@@ -157,6 +159,12 @@ _PIECES = frozenset({"count", "length"})
 
 _GENERAL = frozenset({"fruit", "garnish"})
 """Words that a tree groups by, and that name nothing by themselves."""
+
+_IN_GENERAL = re.compile(
+    r"\b(?:for|some|the|your|of|more|extra)[ ](?:spices?|spirit|sweetener|seasoning|essence)$",
+    re.IGNORECASE,
+)
+"""*For some spice two dashes of hot sauce*."""
 
 _PARTS_OF_A_FRUIT = frozenset({"juice", "zest", "peel"})
 """What is taken of what the line names, though a tree may group ingredients under the word."""
@@ -269,6 +277,7 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
         told = _THINNED.sub(" ", LOOSENED.sub(" ", _TOLD_APART_OF.sub(" ", plain)))
         told = _AND_ALL.sub(" ", STATEMENT.sub(" ", _AS_IT_TASTES.sub(" ", told)))
         better = _says_which_is_better(plain, placed, tree) or _WOULD_DO.fullmatch(plain)
+        better = better or _YOU_CAN.fullmatch(plain)
         told = "" if better else told
         told = told if placed.grouping else _WHICH_ONE_IT_IS.sub(" ", told)
         yield from _names(told, placed, tree)
@@ -276,13 +285,22 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
 
 _WOULD_DO = re.compile(
     r"(?:sub(?:s|bed|bing|stitute[sd]?|stituting)?|swap(?:ped)?|orig(?:inal(?:ly)?)?|alt(?:ernat(?:e|ive)(?:ly)?)?"
-    r"|replac(?:es|ing)|in[ ]lieu[ ]of)\b[ .:,].*"
-    r"|(?:(?!(?:on|in|with|and|plus|over|add)\b)[\w'’-]+[ ]){1,5}(?:works?|will[ ]do|would[ ]do|can[ ]be[ ]used|(?:is|are)[ ](?:(?:also|totally|just|perfectly)[ ])?"
+    r"|replac(?:es|ing)|in[ ]lieu[ ]of|alternativ\w*|ersatzweise|ersatz"
+    r"|sinon|altrimenti|wahlweise)\b[ .:,].*"
+    r"|(?:(?!(?:on|in|with|and|plus|over|add)\b)[\w'’-]+[ ]){1,5}(?:works?|will[ ]do|would[ ]do"
+    r"|can[ ]be[ ]used|(?:is|are)[ ](?:(?:also|totally|just|perfectly)[ ])?"
     r"(?:fine|ok|okay|good|great|nice|alright))"
     r"(?:[ ](?:too|as[ ]well|here|also|instead|just[ ]as[ ]well|in[ ]a[ ]pinch))*[ .!]*",
     re.IGNORECASE,
 )
 """*Sub: vodka*, *vodka works too*: what would do as well."""
+
+_YOU_CAN = re.compile(
+    r"(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go|do|make|try)\b.*"
+    r"\b(?:too|instead|as[ ]well|also|here|if[ ].*)[ .!]*",
+    re.IGNORECASE,
+)
+"""*You can do vodka too*."""
 
 _IF_THERE = re.compile(
     r"(?:(?:use|sub|subbed|substitute|swap)[ ](?:in[ ]|with[ ]|for[ ])?)?(?P<what>[\w' -]+?)[ ,]+"
@@ -381,7 +399,8 @@ def _names(text: str, placed: Placed, tree: FamilyTree) -> Iterator[Stray]:
     """The names of ingredients in a text that are not those of the line."""
     for each in names_in(text, tree):
         said = text[each.start : each.end]
-        if folded(said) in _GENERAL or _is_in_a_proper_name(each, text, tree):
+        general = folded(said) in _GENERAL or _IN_GENERAL.search(text[: each.end])
+        if general or _is_in_a_proper_name(each, text, tree):
             continue  # less if your fruit is ripe; Salt Ladder
         if not _is_one_of(each.key, said, placed, tree):
             yield Stray(said, _ANOTHER_THING)

@@ -346,6 +346,7 @@ ITALIAN = """
 5 cl di rum bianco | 5 cl white-rum
 2 cl di succo di lime | 2 cl lime-juice
 il succo di mezzo limone | 0.5 each lemon # juice
+il succo di un limone e mezzo | 1.5 each lemon # juice
 il succo di un'arancia | 1 each orange # juice
 1 cucchiaio di sciroppo di zucchero | 1 tbsp simple-syrup
 2 cucchiaini di zucchero | 2 tsp sugar
@@ -694,7 +695,6 @@ ASKED = """
 2 cl alkoholfreier Gin
 un verre de vin blanc
 un soupçon de sel
-il succo di un limone e mezzo
 2 halbe Limetten
 jugo, 2 oz
 4cl Rye, kein Bourbon

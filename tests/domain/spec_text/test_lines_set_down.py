@@ -7,11 +7,16 @@ import pytest
 from barkeep.application.knowledge import shipped
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.text import ReadSpec, read_specs
-from tests.domain.spec_text import lines_brought_in, lines_in_any_order, lines_set_down
+from tests.domain.spec_text import (
+    lines_brought_in,
+    lines_in_any_order,
+    lines_made_ready,
+    lines_set_down,
+)
 from tests.domain.spec_text.test_lines_as_written import _line_as_said, rows
 
 TREE = shipped().tree
-TABLES = (lines_set_down, lines_in_any_order, lines_brought_in)
+TABLES = (lines_set_down, lines_in_any_order, lines_brought_in, lines_made_ready)
 READ_AS_MEANT = "\n".join(part.strip() for each in TABLES for part in (each.READ, each.OTHERWISE))
 ASKED = "\n".join(part.strip() for each in TABLES for part in (each.ASKED_RIGHTLY, each.ASKED))
 NO_LINE = "a spec needs at least one line such as “60 ml London dry gin”"
@@ -23,6 +28,7 @@ def in_a_spec(text: str) -> ReadSpec:
 
 
 READ_AS_MEANT += f"\n{lines_brought_in.OF_THE_SAME_KIND.strip()}"
+READ_AS_MEANT += f"\n{lines_made_ready.OF_THE_SAME_KIND.strip()}"
 ASKED += f"\n{lines_brought_in.ASKED_OF_THE_SAME_KIND.strip()}"
 
 
