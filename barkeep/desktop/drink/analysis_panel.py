@@ -14,7 +14,6 @@ from barkeep.desktop.drink.analysis_view import AnalysisView, BalanceBar, every_
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.widgets.buttons import button
-from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.labels import caption, copyable, text_label
 from barkeep.desktop.widgets.layouts import at_left, column_of, laid_out_once
 from barkeep.desktop.widgets.tips import plain_tip
@@ -148,7 +147,7 @@ class AnalysisPanel(QWidget):
 
     def __init__(self, view: AnalysisView | None = None, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.picture, self.glass = BalancePicture(), DrinkPictureView()
+        self.picture = BalancePicture()
         self._place = copyable("")
         self._ranges, self._doubts = caption(), caption()
         self._view = view
@@ -156,7 +155,6 @@ class AnalysisPanel(QWidget):
         self._all = button(ALL_CAUTIONS, self.show_all_cautions)
         self._grid = _FactGrid()
         column_of(
-            at_left(self.glass),
             self.picture,
             self._place,
             self._ranges,
@@ -182,7 +180,6 @@ class AnalysisPanel(QWidget):
             self._show(view)
 
     def _show(self, view: AnalysisView) -> None:
-        self.glass.show_picture(view.picture)
         self.picture.show_bars(view.bars)
         self._place.setText(view.place)
         self._ranges.setText(view.ranges)

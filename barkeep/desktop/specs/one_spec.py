@@ -30,8 +30,17 @@ from barkeep.desktop.widgets.details import (
     remove,
     say,
 )
+from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.labels import Link, copyable
-from barkeep.desktop.widgets.layouts import SPRING, at_left, column_of, laid_out_once
+from barkeep.desktop.widgets.layouts import (
+    SPRING,
+    at_left,
+    at_top,
+    column_of,
+    laid_out_once,
+    row_of,
+    wide,
+)
 from barkeep.desktop.widgets.refilled import Offered, OfferedRow
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
@@ -94,7 +103,7 @@ class SpecPage(QWidget):
             copyable("", quiet=True) for _ in range(4)
         )
         self._parent = DetailSections()
-        self._badge = VerdictBadge("short")
+        self._badge, self._glass = VerdictBadge("short"), DrinkPictureView()
         self._sections, self._origin = DetailSections(), DetailSections()
         self._figures, self._analysis = QWidget(), AnalysisPanel()
         add_heading(column := column_of(on=self._figures, gap=HALF), "What it comes to")
@@ -105,7 +114,7 @@ class SpecPage(QWidget):
         self._offers = OfferedRow()
         self._parent.followed.connect(self.spec_followed)
         self._sections.followed.connect(self.ingredient_followed)
-        column_of(
+        head = column_of(
             self._title,
             self._facts,
             self._tags,
@@ -113,6 +122,11 @@ class SpecPage(QWidget):
             column_of(at_left(self._badge), margins=(0, UNIT, 0, 0)),
             self._serves,
             self._brief,
+            SPRING,
+            gap=HALF,
+        )
+        column_of(
+            row_of(wide(head), at_top(self._glass)),
             self._sections,
             self._figures,
             self._kin,
@@ -154,6 +168,7 @@ class SpecPage(QWidget):
             self._badge.show_verdict(drink.verdict)
         say(self._serves, "" if drink is None else _serves(drink, shown.tree))
         say(self._brief, "" if shown.view is None else shown.view.brief)
+        self._glass.show_picture(None if shown.view is None else shown.view.picture)
 
     def _fill_sections(self, correction: str) -> None:
         shown = self._shown

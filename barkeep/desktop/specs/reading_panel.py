@@ -15,8 +15,9 @@ from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
 from barkeep.desktop.specs.reading import Fault, Fix, Seen, SeenLine, SeenSpec
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.details import ScrolledPage
+from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
-from barkeep.desktop.widgets.layouts import SPRING, column_of
+from barkeep.desktop.widgets.layouts import SPRING, at_left, column_of
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.amounts.amount import show_range
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
@@ -179,7 +180,7 @@ class _AnalysisBlock(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._brief = text_label("", quiet=True, wrap=True)
-        self._panel = AnalysisPanel()
+        self._panel, self._glass = AnalysisPanel(), DrinkPictureView()
         self._warned = text_label("Before you pour", TypeSize.STRONG)
         self._cautions = text_label("", wrap=True)
         self._cautions.setContentsMargins(0, 0, 0, UNIT)
@@ -188,6 +189,7 @@ class _AnalysisBlock(QWidget):
             self._cautions,
             text_label("What it comes to", TypeSize.STRONG),
             self._brief,
+            at_left(self._glass),
             self._panel,
             on=self,
             margins=(PAD, 0, PAD, PAD),
@@ -205,6 +207,7 @@ class _AnalysisBlock(QWidget):
         for each in (self._warned, self._cautions):
             each.setVisible(bool(rows))
         self._brief.setText(view.brief)
+        self._glass.show_picture(view.picture)
         self._panel.show_view(view)
 
 
