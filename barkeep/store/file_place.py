@@ -105,12 +105,13 @@ class FilePlace:
 
     def digest(self) -> str | None:
         """A short number for all that is in the bar now; None for a large one."""
-        with self.reading() as connection:
+        with self.reading() as connection, connection.begin():
             return content.digest(raw(connection))
 
     def fits_its_seal(self) -> bool:
         """Whether every row is as barkeep wrote it."""
-        with self.reading() as connection:
+        # Begun, so that the sums and the rows are of one moment: others may be writing.
+        with self.reading() as connection, connection.begin():
             return seal.fits(raw(connection))
 
     def faults(self) -> tuple[Fault, ...]:

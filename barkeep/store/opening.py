@@ -80,7 +80,8 @@ def _make_ready(path: Path, wait_ms: int, new: bool | None, empty_too: bool) -> 
         if header is None:
             return True
         migrations.refuse_unknown(path, header)
-        with engine.connect() as connection:
+        # Begun, so that the sums and the rows are of one moment: others may be writing.
+        with engine.connect() as connection, connection.begin():
             refuse_damaged(path, raw(connection))
         migrations.upgrade(engine, path, header.schema)
         with engine.connect() as connection:

@@ -355,7 +355,7 @@ MISTAKES = [
     ("trials.toml", "Wren Balance 5", "Wren Nose 5", "Upper Berth: .*no scale called “Nose”"),
     ("trials.toml", "Wren Balance 5", "Balance 5", "Upper Berth: .*each score needs who gave it"),
     ("trials.toml", "won = true", "one = true", "Upper Berth: there is no field “one”"),
-    ("specs.txt", "Gangway\n1 1/2 oz navy", "Gangway\n1 1/2 0z navy", "specs.txt, Gangway"),
+    ("specs.txt", "Gangway\n1 1/2 oz navy", "Gangway\n1 1/2 qx navy", "specs.txt, Gangway"),
 ]
 
 

@@ -10,7 +10,7 @@ from sqlalchemy import select
 from barkeep.domain.bottles.bottle import Bottle, Label, Level
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.store.bottles import read_product
-from barkeep.store.schema import METADATA
+from barkeep.store.schema import METADATA, seal
 from barkeep.store.store import Store
 
 NOON = datetime(2026, 11, 21, 12, 0)
@@ -57,9 +57,10 @@ def contents(file):
 
 
 def rows(store):
-    """Every row of every table of an open bar, wherever it lies."""
+    """Every row of every table of an open bar, wherever it lies; but the seal that files have."""
     with store.reading() as connection:
         return {
             table.name: connection.execute(select(table).order_by(*table.primary_key.columns)).all()
             for table in METADATA.sorted_tables
+            if table is not seal
         }

@@ -134,6 +134,7 @@ def test_of_many_who_begin_a_bar_at_once_one_does_and_the_others_find_it(address
 
 
 OLDER = (
+    "DROP TABLE seal",
     "ALTER TABLE spec DROP COLUMN unsettled",
     "UPDATE about_this_bar SET schema_number = 5",
 )

@@ -64,7 +64,7 @@ def test_a_seed_makes_one_bar():
 
 
 def test_a_bar_without_specs_is_timed_too():
-    assert [row.specs for row in rows(shipped(), (0,), 0, on=TODAY)] == [0] * 4
+    assert [row.specs for row in rows(shipped(), (0,), 0, on=TODAY)] == [0] * 7
 
 
 def test_growth_is_the_slope_on_a_logarithmic_scale():
