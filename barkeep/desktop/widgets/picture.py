@@ -1,0 +1,118 @@
+"""What every painted picture can do: say itself, show values under the mouse, and be copied."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QBuffer, QEvent, QIODevice, QMimeData, QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import (
+    QAction,
+    QColor,
+    QGuiApplication,
+    QHelpEvent,
+    QImage,
+    QKeySequence,
+    QPainter,
+    QPaintEvent,
+    QPalette,
+)
+from PySide6.QtSvg import QSvgGenerator
+from PySide6.QtWidgets import QToolTip, QWidget
+
+from barkeep.desktop.look.metrics import RADIUS
+from barkeep.desktop.look.tones import Tones, current_tones
+from barkeep.desktop.widgets.tips import plain_tip
+
+COPIED_SCALE = 3.0
+"""How many pixels a device-independent one becomes in what is copied."""
+COPY, COPY_SVG = "Copy picture", "Copy picture as SVG"
+
+
+class Picture(QWidget):
+    """A picture drawn by `draw`, which is also what is copied.
+
+    `in_words` is the same for whoever does not see it. It can be reached by Tab;
+    Ctrl+C copies it, and its menu copies it as drawing instructions too.
+    """
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        self._add_action(COPY, self.copy_image).setShortcut(QKeySequence.StandardKey.Copy)
+        self._add_action(COPY_SVG, self.copy_svg)
+
+    def draw(self, painter: QPainter, rect: QRectF, tones: Tones) -> None:
+        """Draw it into `rect`; each picture does."""
+        raise NotImplementedError
+
+    def says_at(self, _point: QPointF) -> str:
+        """What stands at a point of the picture, in words; all of it where nothing does."""
+        return self.accessibleDescription()
+
+    def show_words(self, in_words: str) -> None:
+        """Say something else, and be drawn anew."""
+        self.setAccessibleDescription(in_words)
+        self.updateGeometry()
+        self.update()
+
+    def copy_image(self) -> None:
+        """Put it on the clipboard as an image, with its words beside it."""
+        size = self.size() * COPIED_SCALE
+        image = QImage(size, QImage.Format.Format_ARGB32_Premultiplied)
+        image.setDevicePixelRatio(COPIED_SCALE)
+        image.fill(self.palette().color(QPalette.ColorRole.Base))
+        painter = QPainter(image)
+        self.draw(painter, QRectF(self.rect()), current_tones())
+        painter.end()
+        data = QMimeData()
+        data.setImageData(image)
+        data.setText(self.accessibleDescription())
+        QGuiApplication.clipboard().setMimeData(data)
+
+    def copy_svg(self) -> None:
+        """Put it on the clipboard as SVG."""
+        data = QMimeData()
+        data.setData("image/svg+xml", self.as_svg())
+        data.setText(bytes(self.as_svg()).decode())
+        QGuiApplication.clipboard().setMimeData(data)
+
+    def as_svg(self) -> bytes:
+        """It as an SVG document, its words as the description."""
+        buffer = QBuffer()
+        buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+        made = QSvgGenerator()
+        made.setOutputDevice(buffer)
+        made.setSize(self.size())
+        made.setViewBox(self.rect())
+        made.setTitle(self.accessibleName())
+        made.setDescription(self.accessibleDescription())
+        painter = QPainter(made)
+        self.draw(painter, QRectF(self.rect()), current_tones())
+        painter.end()
+        return bytes(buffer.data().data())
+
+    def minimumSizeHint(self) -> QSize:
+        return self.sizeHint()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self.draw(painter, QRectF(self.rect()), current_tones())
+        if self.hasFocus():
+            painter.setPen(QColor(current_tones().accent))
+            painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), RADIUS, RADIUS)
+
+    def event(self, event: QEvent) -> bool:
+        if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
+            QToolTip.showText(
+                event.globalPos(), plain_tip(self.says_at(QPointF(event.pos()))), self
+            )
+            return True
+        return super().event(event)
+
+    def _add_action(self, words: str, does: object) -> QAction:
+        action = QAction(words, self)
+        action.setShortcutContext(Qt.ShortcutContext.WidgetShortcut)
+        action.triggered.connect(does)
+        self.addAction(action)
+        return action
