@@ -64,6 +64,7 @@ def _of_references(bar: Snapshot) -> Iterator[str]:
             yield f"The house pour of {_kind(bar, pour.kind)} is a product that is not there."
     named = [each.ingredient for each in bar.settings.pars]
     named += [each.kind for each in bar.settings.keeps]
+    named += [each.ingredient for each in bar.settings.to_buy]
     for key in sorted(set(named) - bar.knowledge.tree.ingredients.keys()):
         yield f"A setting is about “{key}”, which is no ingredient."
     for shoot in bar.shoots:

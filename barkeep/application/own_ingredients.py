@@ -259,6 +259,8 @@ def _users(bar: Snapshot, key: str) -> Iterator[str]:
     pars = [each for each in bar.settings.pars if each.ingredient == key]
     if pars:
         yield "the par of it"
+    if any(each.ingredient == key for each in bar.settings.to_buy):
+        yield "the shopping list"
 
 
 def _is_chosen_in(shoot: Shoot, key: str) -> bool:

@@ -1,25 +1,28 @@
-"""Taking in what was bought: many packages at once, and the words they are written in."""
+"""What is put on the shopping list, and taking in what was bought: many packages at once."""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from math import isfinite
 
 from barkeep.application.done import Done
-from barkeep.application.finding import find_ingredient, find_product
+from barkeep.application.finding import find_ingredient, find_product, there
 from barkeep.application.session import Session, UseCases
+from barkeep.application.settings import write_settings
 from barkeep.application.shelving import checked_draft, product_there, shelve, take_in
 from barkeep.domain.bar.pars import Par, read_par
-from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bar.snapshot import Settings, Snapshot
+from barkeep.domain.bar.to_buy import ToBuy, with_to_buy, without_bought
 from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
 from barkeep.domain.buying.shopping import ShoppingItem
 from barkeep.domain.ingredients.names import rather_named
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.errors import InvalidField
+from barkeep.store.knowledge import read_settings
 from barkeep.store.unit_of_work import UnitOfWork
 
 MOST_PACKAGES = 99
@@ -47,7 +50,8 @@ class Shopping(UseCases):
     def receive(self, bought: Sequence[Bought]) -> Done[tuple[Bottle, ...]]:
         """Put all packages on the shelf, full, or none of them; one undo takes them back.
 
-        What was paid becomes the product's price and is noted in the ledger.
+        What was paid becomes the product's price and is noted in the ledger; what was on
+        the shopping list is off it.
         Raises `UnknownName`, `DuplicateName`, and `InvalidField` for a day to
         come, a price below nothing, or a count that is not 1 to 99.
         """
@@ -69,10 +73,64 @@ class Shopping(UseCases):
                 for each, product in received
                 for _package in range(each.count)
             ]
+            _take_off(session, work, [(product, each.count) for each, product in received])
             work.label = _label([product for each, product in received for _ in range(each.count)])
         return session.finished(
             work, lambda bar: tuple(each for each in bar.bottles if each.id in set(ids))
         )
+
+    def put_on_list(self, things: Sequence[ToBuy]) -> Done[Settings]:
+        """Put things on the shopping list; what is on it already is not bought twice.
+
+        Raises `UnknownName`, or `InvalidField` for a count that is not 1 to 99, a product of
+        another kind, or nothing at all.
+        """
+        if not things:
+            raise InvalidField("list", "", "name at least one thing")
+        with self._session.writing() as work:
+            for each in things:
+                _refuse_unlisted(each, self._session.snapshot)
+            work.label = _list_label(things, self._session.tree)
+            before = read_settings(work.connection)
+            write_settings(work, replace(before, to_buy=with_to_buy(before.to_buy, things)))
+        return self._session.finished(work, lambda bar: bar.settings)
+
+    def take_off_list(self, thing: ToBuy) -> Done[Settings]:
+        """Take a thing off the shopping list. Raises `InvalidField` where it is not on it."""
+        name = self._session.tree.in_sentence(thing.ingredient)
+        with self._session.writing(f"Take {name} off the shopping list") as work:
+            before = read_settings(work.connection)
+            left = tuple(each for each in before.to_buy if not each.is_same_as(thing))
+            if left == before.to_buy:
+                raise InvalidField("list", name, "it is not on the shopping list")
+            write_settings(work, replace(before, to_buy=left))
+        return self._session.finished(work, lambda bar: bar.settings)
+
+
+def _list_label(things: Sequence[ToBuy], tree: FamilyTree) -> str:
+    if len(things) > 1:
+        return f"Put {len(things)} things on the shopping list"
+    return f"Put {tree.in_sentence(things[0].ingredient)} on the shopping list"
+
+
+def _refuse_unlisted(thing: ToBuy, bar: Snapshot) -> None:
+    """Raise for what cannot stand on a shopping list."""
+    find_ingredient(bar.knowledge.tree, thing.ingredient)
+    if not 1 <= thing.packages <= MOST_PACKAGES:
+        raise InvalidField("count", thing.packages, f"it is 1 to {MOST_PACKAGES}")
+    if thing.product is not None:
+        product = there("product", bar.product_by_id.get(thing.product), thing.product)
+        if not bar.knowledge.tree.is_a(product.ingredient, thing.ingredient):
+            kind = bar.knowledge.tree.in_sentence(thing.ingredient)
+            raise InvalidField("product", product.title, f"it is no {kind}")
+
+
+def _take_off(session: Session, work: UnitOfWork, bought: Sequence[tuple[Product, int]]) -> None:
+    """Off the shopping list is what has come."""
+    before = read_settings(work.connection)
+    left = without_bought(before.to_buy, bought, session.tree)
+    if left != before.to_buy:
+        write_settings(work, replace(before, to_buy=left))
 
 
 def _refuse(bought: Bought, today: date) -> None:

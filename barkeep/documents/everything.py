@@ -302,6 +302,15 @@ class ShelfLife(Kept, frozen=True, kw_only=True):
     days: Whole
 
 
+class ToBuy(Kept, frozen=True, kw_only=True):
+    """What the owner put on the shopping list: packages of a product, or of any of the kind."""
+
+    ingredient: str
+    packages: Id
+    product: Id | None = None
+    why: str = ""
+
+
 class Settings(Kept, frozen=True, kw_only=True):
     """What the owner chose for the bar."""
 
@@ -320,6 +329,7 @@ class Settings(Kept, frozen=True, kw_only=True):
     house: tuple[HousePour, ...]
     keeps: tuple[ShelfLife, ...]
     backups: str
+    to_buy: tuple[ToBuy, ...] = ()
 
 
 class Changed(Kept, frozen=True, kw_only=True):

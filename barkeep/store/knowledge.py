@@ -11,6 +11,7 @@ from barkeep.domain.amounts.units import OwnMeasure
 from barkeep.domain.bar.of_kinds import HousePour, ShelfLife
 from barkeep.domain.bar.pars import Par
 from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.bar.to_buy import ToBuy
 from barkeep.domain.ingredients.relations import Input, MadeFrom, StandIn
 from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.domain.specs.trials import Scale
@@ -58,6 +59,7 @@ _SETTINGS: Mapping[str, Kept] = {
     "measures": kept_records(OwnMeasure),
     "house": kept_records(HousePour),
     "keeps": kept_records(ShelfLife),
+    "to_buy": kept_records(ToBuy),
 }
 """How a setting lies in its row, where it lies otherwise."""
 

@@ -1,10 +1,11 @@
-"""Shop for shoots and pars: what to buy and why, and putting what was bought into the bar."""
+"""Shop for shoots, pars and what was put on the list, and put what was bought into the bar."""
 
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
+from typing import TypeVar
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QGuiApplication
@@ -26,7 +27,7 @@ from barkeep.desktop.look.metrics import HALF, PAD, TypeSize
 from barkeep.desktop.screens.form_dialog import read_number
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.widgets.buttons import button, day_field, day_in, primary_button
+from barkeep.desktop.widgets.buttons import button, day_field, day_in, offer, primary_button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
@@ -34,6 +35,7 @@ from barkeep.desktop.widgets.ticks import Tickable, TickList
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.buying.listed import listed_as, whole_list
 from barkeep.domain.buying.shopping import (
     ShoppingItem,
     ShoppingList,
@@ -41,7 +43,6 @@ from barkeep.domain.buying.shopping import (
     name_in_words,
     need_in_words,
     packages_in_words,
-    shopping_for,
     still_to_film,
     total_in_words,
     why_in_words,
@@ -50,6 +51,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.errors import InvalidField, UserError
 
+T = TypeVar("T")
 WHAT, NEED, BUY, COUNT, PRICE, COST, WHY = range(7)
 HEADS = ("What", "Need", "To buy", "Got", "Each", "Cost", "Why")
 WIDTHS = {WHAT: 150, NEED: 70, COUNT: 48, PRICE: 62, COST: 62}
@@ -228,6 +230,7 @@ SIZE = (1000, 600)
 LIST_WIDTH = 256
 FEW_SHOOTS = 7
 """So many are seen at a glance, and need no search."""
+NOT_PUT_ON = "Only what you put on the list yourself, or from a plan, can be taken off it"
 HOW = "Tick what you bought; how many you got and what each cost can be typed over."
 
 
@@ -262,6 +265,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self.on = day_field(self._bar.snapshot.on, latest=self._bar.snapshot.on)
         self.all_button = button("Tick all of the l&ist", self.table.tick_all)
         self.copy_button = button("&Copy list", self.copy_list)
+        self.off_button = button("Ta&ke off the list", self.take_off_list)
         self.close_button = button("C&lose", self.reject)
         self.put_button = primary_button("Put into the &bar", self.put_into_bar, "check")
         self._prepare()
@@ -283,7 +287,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self.total.setText("Working out what to buy…")
         self._offer_buttons()
         question = partial(
-            shopping_for, self.shoots.ticked, self._bar.snapshot, pars=self.with_pars.isChecked()
+            whole_list, self.shoots.ticked, self._bar.snapshot, pars=self.with_pars.isChecked()
         )
         self._background.ask(QUESTION, question, self._show, self.show_refusal)
 
@@ -302,6 +306,18 @@ class ShoppingDialog(RefusedInBanner, QDialog):
             for each in taken
         ]
         run_operation(self, lambda: self._bar.shopping.receive(bought), self._finish)
+
+    def take_off_list(self) -> None:
+        """Take the chosen thing off the list, where it was put on it by hand or from a plan."""
+        thing = self.table.current_thing
+        listed = thing and listed_as(thing, self._bar.snapshot)
+        if listed:
+            name = self._tree.in_sentence(listed.ingredient)
+            run_operation(
+                self,
+                lambda: self._bar.shopping.take_off_list(listed),
+                partial(self._say_done, f"Off the list: {name}"),
+            )
 
     def copy_list(self) -> None:
         """Put the list on the clipboard as text."""
@@ -334,15 +350,20 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         thing = self.table.current_thing
         if thing is None:
             self.why.setText("")
+            offer(self.off_button, NOT_PUT_ON)
             return
+        listed = listed_as(thing, self._bar.snapshot)
+        offer(self.off_button, "" if listed else NOT_PUT_ON)
         what = f"{name_in_words(thing, self._tree)}, {packages_in_words(thing)}"
         self.why.setText(f"{what}: {why_in_words(thing)}.")
 
     def _finish(self, done: Done[tuple[Bottle, ...]]) -> None:
         count = len(done.value)
         said = "1 package is" if count == 1 else f"{count} packages are"
-        undo = partial(self._undo, done.step)
-        self.banner.say(f"{said} in the bar", "done", "Undo", undo)
+        self._say_done(f"{said} in the bar", done)
+
+    def _say_done(self, said: str, done: Done[T]) -> None:
+        self.banner.say(said, "done", "Undo", partial(self._undo, done.step))
         self.renew()
 
     def _undo(self, step: Step | None) -> None:
@@ -377,7 +398,13 @@ class ShoppingDialog(RefusedInBanner, QDialog):
     def _prepare(self) -> None:
         self.on.setAccessibleName("Bought on")
         self.shoots.setFixedWidth(LIST_WIDTH)
-        for each in (self.pars_button, self.all_button, self.copy_button, self.close_button):
+        for each in (
+            self.pars_button,
+            self.all_button,
+            self.copy_button,
+            self.off_button,
+            self.close_button,
+        ):
             each.setAutoDefault(False)
         self.put_button.setAutoDefault(False)  # Enter ends the typing in a cell
 
@@ -408,6 +435,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         return row_of(
             self.copy_button,
             self.all_button,
+            self.off_button,
             SPRING,
             words,
             self.on,

@@ -14,6 +14,7 @@ from barkeep.domain.bar.book import BookOf
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.of_kinds import HousePour, ShelfLife
 from barkeep.domain.bar.pars import Par
+from barkeep.domain.bar.to_buy import ToBuy
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.bottles.going_off import End, end_of, last_day_in_words, off_in_words
 from barkeep.domain.bottles.pour_order import Turn, is_overproof, pour_order
@@ -39,7 +40,8 @@ class Settings:
     `measures` are the owner's own, by name. `region` decides what things are
     called where nobody wrote a name: a key of `regions.toml`, *none* for the
     kinds' own names, empty for the system's. `house` are the owner's usual pours,
-    `keeps` how long things keep where the owner knows better. `backups` is the folder
+    `keeps` how long things keep where the owner knows better, `to_buy` what the owner put on the
+    shopping list. `backups` is the folder
     where the bar's backups go; empty for the one beside it.
     """
 
@@ -57,6 +59,7 @@ class Settings:
     region: str = ""
     house: tuple[HousePour, ...] = ()
     keeps: tuple[ShelfLife, ...] = ()
+    to_buy: tuple[ToBuy, ...] = ()
     backups: str = ""
 
     @property
