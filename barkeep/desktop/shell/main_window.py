@@ -32,7 +32,7 @@ from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_
 from barkeep.desktop.shell.following import Following
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
 from barkeep.desktop.shell.menus import WindowActions
-from barkeep.desktop.shell.navigation import PAGES, Navigation, Page
+from barkeep.desktop.shell.navigation import PAGES, PARTS, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import row_of, wide
 from barkeep.desktop.widgets.notices import BannerKind, Toast
@@ -120,13 +120,14 @@ class MainWindow(QMainWindow):
         theme: Theme,
         hooks: WindowHooks | None = None,
         pages: Sequence[Page] = PAGES,
+        parts: Sequence[Page] = PARTS,
     ) -> None:
         super().__init__()
         self.bar = bar
         self.state = state
         self.hooks = hooks or WindowHooks()
         self._theme = theme
-        self._pages = {page.key: page for page in pages}
+        self._pages = {page.key: page for page in (*pages, *parts)}
         self._screens: dict[str, Screen] = {}
         self._day = bar.snapshot.on
         self._was_shown = False
@@ -150,7 +151,7 @@ class MainWindow(QMainWindow):
             undo=self.undo,
             refuse=self.refuse,
         )
-        self.actions_ = WindowActions(self.menuBar(), pages)
+        self.actions_ = WindowActions(self.menuBar(), pages, parts)
         self._add_status()
         self._connect()
         self.signals = BarSignals(bar, self)
@@ -174,7 +175,7 @@ class MainWindow(QMainWindow):
             screen.offer_import(self.import_files if offered else None)
             self._screens[key] = screen
             self.stack.addWidget(screen)
-        self.navigation.light(key)
+        self.navigation.light(self._pages[key].stop)
         self.actions_.pages[key].setChecked(True)
         self.actions_.offer_of_page(screen.bar_actions)
         self.stack.setCurrentWidget(screen)

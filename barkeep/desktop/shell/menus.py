@@ -28,7 +28,7 @@ class WindowActions(QObject):
     page_wanted = Signal(str)
     theme_wanted = Signal(str)
 
-    def __init__(self, bar: QMenuBar, pages: Sequence[Page]) -> None:
+    def __init__(self, bar: QMenuBar, pages: Sequence[Page], parts: Sequence[Page]) -> None:
         super().__init__(bar)
         self._bar = bar
         self._all: list[QAction] = []
@@ -37,7 +37,7 @@ class WindowActions(QObject):
         self.pages: dict[str, QAction] = {}
         self._make_file()
         self._make_edit()
-        self._make_view(pages)
+        self._make_view(pages, parts)
         self._make_bar()
         self._make_help()
 
@@ -89,19 +89,27 @@ class WindowActions(QObject):
         self.paste = self._add(menu, "&Paste specs…", Keys.Paste)
         self.find = self._add(menu, "&Find", Keys.Find, "search")
 
-    def _make_view(self, pages: Sequence[Page]) -> None:
+    def _make_view(self, pages: Sequence[Page], parts: Sequence[Page]) -> None:
         menu = self._menu("&View")
         group = QActionGroup(self)
         for number, page in enumerate(pages, 1):
-            action = self._add(menu, f"&{number} {page.title}", f"Ctrl+{number}")
-            action.setCheckable(True)
-            group.addAction(action)
-            self._ask_on(action, self.page_wanted.emit, page.key)
-            self.pages[page.key] = action
+            self._add_page(menu, group, page, f"&{number} {page.title}", f"Ctrl+{number}")
+        menu.addSeparator()
+        for part in parts:
+            self._add_page(menu, group, part, part.title, part.shortcut)
         menu.addSeparator()
         self._make_themes(menu.addMenu("&Theme"))
         self.reset_columns = self._add(menu, "Reset &columns", None)
         self.read_again = self._add(menu, "&Read again", Keys.Refresh)
+
+    def _add_page(
+        self, menu: QMenu, group: QActionGroup, page: Page, words: str, shortcut: str
+    ) -> None:
+        action = self._add(menu, words, shortcut)
+        action.setCheckable(True)
+        group.addAction(action)
+        self._ask_on(action, self.page_wanted.emit, page.key)
+        self.pages[page.key] = action
 
     def _make_themes(self, menu: QMenu) -> None:
         group = QActionGroup(self)

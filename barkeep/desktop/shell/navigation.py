@@ -29,12 +29,23 @@ from barkeep.desktop.widgets.layouts import column_of, wide
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One stop of the navigation. `make` imports what the page needs and builds it."""
+    """One stop of the navigation. `make` imports what the page needs and builds it.
+
+    A part of a page is no stop of its own: it belongs to the stop `of` that key, and has the
+    key that leads to it.
+    """
 
     key: str
     title: str
     picture: str
     make: Callable[[ScreenContext], Screen]
+    of: str = ""
+    shortcut: str = ""
+
+    @property
+    def stop(self) -> str:
+        """The key of the stop whose lamp is lit."""
+        return self.of or self.key
 
 
 def _tonight(context: ScreenContext) -> Screen:
@@ -67,6 +78,18 @@ def _next_bottle(context: ScreenContext) -> Screen:
     return NextBottleScreen(context)
 
 
+def _plan(context: ScreenContext) -> Screen:
+    from barkeep.desktop.buying.plan import PlanScreen
+
+    return PlanScreen(context)
+
+
+def _carried(context: ScreenContext) -> Screen:
+    from barkeep.desktop.buying.carried import CarriedScreen
+
+    return CarriedScreen(context)
+
+
 def _stand_ins(context: ScreenContext) -> Screen:
     from barkeep.desktop.stand_ins.page import StandInsScreen
 
@@ -78,9 +101,15 @@ PAGES = (
     Page("bottles", "Bottles", "bottles", _bottles),
     Page("specs", "Specs", "specs", _specs),
     Page("shoots", "Shoots", "shoots", _shoots),
-    Page("next-bottle", "Next bottle", "next-bottle", _next_bottle),
+    Page("next-bottle", "Buying", "next-bottle", _next_bottle),
     Page("stand-ins", "Stand-ins", "stand-ins", _stand_ins),
 )
+
+PARTS = (
+    Page("buying-plan", "Buying: a &plan", "next-bottle", _plan, "next-bottle", "F6"),
+    Page("carried", "Buying: &what each carries", "next-bottle", _carried, "next-bottle", "F7"),
+)
+"""Further parts of pages."""
 
 
 WIDTH, NARROW = 188, 72

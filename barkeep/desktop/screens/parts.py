@@ -1,0 +1,49 @@
+"""A page of several parts: each a screen of its own, and a row of choices that leads to the rest."""
+
+from __future__ import annotations
+
+from typing import ClassVar
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QSplitter, QWidget
+
+from barkeep.desktop.screens.screen import Screen
+from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.layouts import Card
+
+
+class OfParts(Screen):
+    """One part of a page; `add_parts` puts the row of choices beside the title."""
+
+    parts: ClassVar[tuple[tuple[str, str, str], ...]]
+    """Of all parts the key, the word and what it shows."""
+
+    def add_parts(self) -> None:
+        """Lead to the other parts."""
+        self.parts_row = FilterChips("Show", self.parts, self.key)
+        self.parts_row.chosen.connect(self._go_to)
+        self.add_header_button(self.parts_row)
+
+    def show_thing(self, thing: object) -> None:
+        """Bring one thing into view; without one, what was there stays as it is."""
+        if thing is None:
+            self.parts_row.chip(self.key).setFocus(Qt.FocusReason.TabFocusReason)
+        else:
+            super().show_thing(thing)
+
+    def put_below(self, picture: QWidget) -> None:
+        """Show a picture below the list, as high as it asks for; the list takes the rest."""
+        left = QSplitter(Qt.Orientation.Vertical)
+        left.setChildrenCollapsible(False)
+        listed = self.splitter.widget(0)
+        assert listed is not None
+        left.addWidget(listed)
+        left.addWidget(Card(picture))
+        left.setStretchFactor(0, 1)
+        self.splitter.insertWidget(0, left)
+        self.splitter.setStretchFactor(0, 3)
+
+    def _go_to(self, key: str) -> None:
+        if key != self.key:
+            self.parts_row.choose(self.key)
+            self.context.go(key, None)
