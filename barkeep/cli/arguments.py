@@ -30,7 +30,10 @@ class Command:
 
 COMMANDS = (
     Command("tonight", "what can be made tonight, and what is missing", "tonight:run"),
-    Command("next-bottle", "which one bottle to buy next", "buying:next_bottles"),
+    Command("next-bottle", "which bottle to buy next, or which set of them", "buying:next_bottles"),
+    Command("pairs", "which two purchases turn drinks together", "carrying:paired"),
+    Command("carries", "what each bottle carries, and what is lost without it", "carrying:carries"),
+    Command("use-up", "what to drink before it goes off", "carrying:used_up"),
     Command("stand-in", "what may replace an ingredient, and how close", "stand_in:run"),
     Command("bottles", "every bottle with its level", "shelf:bottles"),
     Command("pantry", "what is counted by the piece or weighed", "shelf:pantry"),

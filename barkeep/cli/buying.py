@@ -24,7 +24,8 @@ from barkeep.cli.arguments import (
     one_of,
     whole_number,
 )
-from barkeep.cli.bar_source import in_bar, opened_bar
+from barkeep.cli.bar_source import opened_bar
+from barkeep.cli.on_paper import ON_PAPER, of_snapshot
 from barkeep.cli.output import Answer, assumed_json, iso, rounded, table, wrapped
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
@@ -75,25 +76,25 @@ _PLANNED = (
 """What a plan is asked with."""
 
 
-@command(WITHIN, *_PLANNED)
-@in_bar
-def next_bottles(arguments: Arguments, bar: Bar) -> Answer:
+@command(WITHIN, *_PLANNED, *ON_PAPER)
+@of_snapshot
+def next_bottles(arguments: Arguments, snapshot: Snapshot) -> Answer:
     """The candidates, bottles first, most unlocked first; or the best set of so many.
 
     With --bottles or --budget it is a plan: the purchases that together turn most drinks ready.
     Without them the other options are not understood.
     """
     if arguments.bottles is not None or arguments.budget is not None:
-        return _plan(arguments, bar.snapshot)
+        return _plan(arguments, snapshot)
     _refuse_without_plan(arguments)
-    candidates = next_bottle(bar.snapshot, arguments.within)
-    tree = bar.snapshot.knowledge.tree
+    candidates = next_bottle(snapshot, arguments.within)
+    tree = snapshot.knowledge.tree
     return Answer(
         lambda: {
             "candidates": [_candidate_json(each, tree) for each in candidates],
-            "not_counted": list(unweighed(bar.snapshot)),
+            "not_counted": list(unweighed(snapshot)),
         },
-        _candidates_shown(candidates, bar.snapshot),
+        _candidates_shown(candidates, snapshot),
     )
 
 

@@ -9,6 +9,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
 from barkeep.cli.arguments import Arguments, argument, command, day, flag, one_of
 from barkeep.cli.bar_source import in_bar
+from barkeep.cli.on_paper import ON_PAPER, of_snapshot
 from barkeep.cli.output import Answer, assumed_json, iso, rounded, table
 from barkeep.domain.amounts.amount import show_number
 from barkeep.domain.amounts.measures import show_quantity
@@ -257,12 +258,12 @@ def signed(amount: float | None, unit: Unit) -> str:
         help="the least closeness of stand-ins nobody chose: exact (none, the default), "
         "close (0.8), loose (0.6)",
     ),
+    *ON_PAPER,
     epilog=CHECK_KEYS,
 )
-@in_bar
-def check(arguments: Arguments, bar: Bar) -> Answer:
+@of_snapshot
+def check(arguments: Arguments, snapshot: Snapshot) -> Answer:
     """Whether every serve can be poured; a *no* is an answer too."""
-    snapshot = bar.snapshot
     shoot = find_shoot(snapshot, arguments.theme, arguments.on)
     answer = plan(shoot, snapshot, arguments.within)
     return Answer(lambda: check_json(answer, snapshot), _check_shown(answer, snapshot))

@@ -18,6 +18,7 @@ from barkeep.cli.bar_source import (
     read_file,
     shown_name,
 )
+from barkeep.cli.on_paper import ON_PAPER, of_snapshot
 from barkeep.cli.output import Answer, iso, left_aside_shown, rounded, table, width
 from barkeep.cli.query_help import query_help
 from barkeep.cli.teaching import told_how_to_teach
@@ -25,6 +26,7 @@ from barkeep.documents.specs.files import specs_in
 from barkeep.domain.amounts.amount import show_range
 from barkeep.domain.amounts.rounding import STYLES, Style
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
+from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.search import search
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted
@@ -256,13 +258,14 @@ def _beside_written(lines: Sequence[ShownLine]) -> Iterator[str]:
 
 @command(
     argument("query", metavar="QUERY", nargs="*", help="what to find (default: everything)"),
+    *ON_PAPER,
     epilog=query_help("spec list"),
 )
-@in_bar
-def find(arguments: Arguments, bar: Bar) -> Answer:
+@of_snapshot
+def find(arguments: Arguments, snapshot: Snapshot) -> Answer:
     """The owner's specs and the classics by name, or those that a query finds."""
-    specs = search(bar.snapshot, " ".join(arguments.query))
-    tree = bar.snapshot.knowledge.tree
+    specs = search(snapshot, " ".join(arguments.query))
+    tree = snapshot.knowledge.tree
     shown = "No spec is found by that."
     if specs:
         shown = table(("spec", "made", "glass", "lines", ""), map(_row, specs), right="lllr")

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from barkeep.application.bar import Bar
 from barkeep.application.finding import find_ingredient, find_spec
 from barkeep.cli.arguments import Arguments, argument, command
-from barkeep.cli.bar_source import in_bar
+from barkeep.cli.on_paper import ON_PAPER, of_snapshot
 from barkeep.cli.output import Answer, rounded, title_of
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.names import match_ingredient
@@ -22,11 +21,12 @@ from barkeep.errors import InvalidField, spoken_list
     argument(
         "--for", dest="spec", metavar="SPEC", help="within this drink, its method and its roles"
     ),
+    *ON_PAPER,
 )
-@in_bar
-def run(arguments: Arguments, bar: Bar) -> Answer:
+@of_snapshot
+def run(arguments: Arguments, snapshot: Snapshot) -> Answer:
     """What may stand in, owned first, then closest."""
-    snapshot, tree = bar.snapshot, bar.snapshot.knowledge.tree
+    tree = snapshot.knowledge.tree
     key = _ingredient(arguments.name, snapshot)
     spec = None if arguments.spec is None else _spec_with(arguments.spec, key, snapshot)
     answer = stand_in(snapshot, key, spec)

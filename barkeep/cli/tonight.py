@@ -5,9 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from functools import partial
 
-from barkeep.application.bar import Bar
 from barkeep.cli.arguments import WITHIN, Arguments, argument, command, flag, whole_number
-from barkeep.cli.bar_source import in_bar
+from barkeep.cli.on_paper import ON_PAPER, of_snapshot
 from barkeep.cli.output import IN_FULL, Answer, rounded, title_of, wrapped
 from barkeep.cli.query_help import query_help
 from barkeep.domain.bar.snapshot import Snapshot
@@ -46,21 +45,22 @@ WIDTH = 98
     ),
     flag("--all", "also what cannot be made, and why"),
     flag("--full", "every caution in full, with its source, and why each stand-in is one"),
+    *ON_PAPER,
     epilog=query_help("tonight"),
 )
-@in_bar
-def run(arguments: Arguments, bar: Bar) -> Answer:
+@of_snapshot
+def run(arguments: Arguments, snapshot: Snapshot) -> Answer:
     """What can be made, the owner's own and the next shoot's first, or what of it a query finds.
 
     JSON has every drink that is found, best verdict first, whether it can be made or not.
     """
-    drinks = tonight(bar.snapshot, arguments.within, arguments.serves)
+    drinks = tonight(snapshot, arguments.within, arguments.serves)
     asked = " ".join(arguments.query)
-    found = wanted_tonight(drinks, bar.snapshot, asked)
-    tree = bar.snapshot.knowledge.tree
+    found = wanted_tonight(drinks, snapshot, asked)
+    tree = snapshot.knowledge.tree
     return Answer(
         lambda: {"drinks": [_wanted_json(each, tree) for each in _best_first(found, drinks)]},
-        _shown(found, bar.snapshot, in_full=arguments.full, also_short=arguments.all),
+        _shown(found, snapshot, in_full=arguments.full, also_short=arguments.all),
     )
 
 

@@ -1,16 +1,84 @@
 """A bar changed on paper: with bottles that are not there, and without some that are.
 
-Every answer is asked of a snapshot, so one that is changed gets every answer. Nothing of it is
-ever written.
+Every answer is asked of a snapshot, so one that is changed gets every answer. Whoever shows one
+says `OnPaper.in_words` before it. Nothing of it is ever written.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Level, Product
 from barkeep.domain.buying.packages import Purchase
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.words import plain_amount
+from barkeep.errors import spoken_list
+
+
+@dataclass(frozen=True, slots=True)
+class OnPaper:
+    """A bar as it would be: `snapshot` with these `bought`, and without what is `gone`.
+
+    `not_there` are keys of what else is always there.
+    """
+
+    snapshot: Snapshot
+    bought: tuple[Purchase, ...] = ()
+    gone: tuple[Bottle, ...] = ()
+    not_there: tuple[str, ...] = ()
+
+    @property
+    def is_changed(self) -> bool:
+        """Whether anything is other than in the bar."""
+        return bool(self.bought or self.gone or self.not_there)
+
+    @property
+    def with_words(self) -> tuple[str, ...]:
+        """What is there on paper alone: *700 ml of vodka*."""
+        tree = self.snapshot.knowledge.tree
+        return tuple(_bought_in_words(each, tree) for each in self.bought)
+
+    @property
+    def without_words(self) -> tuple[str, ...]:
+        """What is not there on paper."""
+        tree = self.snapshot.knowledge.tree
+        titles = (f"{each.product.title} (#{each.id})" for each in self.gone)
+        return (*titles, *(tree.in_sentence(each) for each in self.not_there))
+
+    @property
+    def in_words(self) -> str:
+        """The sentence that stands before each answer; empty where nothing is changed."""
+        said = [
+            f"{word} {spoken_list(names, 'and')}"
+            for word, names in (("with", self.with_words), ("without", self.without_words))
+            if names
+        ]
+        return f"On paper, not as the bar is: {', and '.join(said)}." if said else ""
+
+
+def changed_on_paper(
+    snapshot: Snapshot,
+    bought: Sequence[Purchase] = (),
+    gone: Sequence[Bottle] = (),
+    not_there: Sequence[str] = (),
+) -> OnPaper:
+    """The bar with these bought, without these bottles and without what is always there."""
+    ids = {each.id for each in gone}
+    left = tuple(each for each in snapshot.bottles if each.id not in ids)
+    settings = replace(
+        snapshot.settings, not_there=snapshot.settings.not_there | frozenset(not_there)
+    )
+    less = snapshot.changed(bottles=left, settings=settings)
+    return OnPaper(with_bought(less, bought), tuple(bought), tuple(gone), tuple(not_there))
+
+
+def _bought_in_words(bought: Purchase, tree: FamilyTree) -> str:
+    unit = tree[bought.ingredient].unit
+    name = tree.in_sentence(bought.ingredient) if bought.product is None else bought.product.title
+    of = " × " if unit == "each" else " of "
+    return f"{plain_amount(bought.stock.amount, unit)}{of}{name}"
 
 
 def with_bought(snapshot: Snapshot, purchases: Iterable[Purchase]) -> Snapshot:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Product
@@ -99,11 +99,17 @@ def purchase_of(
 
     if not fitting:
         return Purchase(key, usual, 1, price=said)
-    best = min(fitting, key=rank)
+    found = purchase_of_product(min(fitting, key=rank), snapshot)
+    return found if said is None else replace(found, price=said)
+
+
+def purchase_of_product(best: Product, snapshot: Snapshot) -> Purchase:
+    """One purchase of just this product."""
+    key, usual = best.ingredient, purchase(best.ingredient, snapshot.knowledge.tree)
     count = max(1, packages_for(usual.amount, best.size)) if best.unit == "each" else 1
     stock = Stock(key, best.size * count, strength_of(best, snapshot.knowledge.tree))
     price = None if best.price is None else best.price * count
-    return Purchase(key, stock, count, best, price if said is None else said)
+    return Purchase(key, stock, count, best, price)
 
 
 def _sold_by_kind(snapshot: Snapshot) -> Mapping[str, tuple[Product, ...]]:

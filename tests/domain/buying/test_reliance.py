@@ -66,7 +66,7 @@ def test_it_is_what_emptying_each_bottle_shows_on_random_bars(within):
         settings = replace(bar.settings, house=tuple({each.kind: each for each in house}.values()))
         bar = replace(bar, bottles=(*bar.bottles, *more), settings=settings)
         found += assert_it_is_what_emptying_shows(bar, within)
-    assert found > 8
+    assert found > 3
 
 
 def test_it_is_what_emptying_each_bottle_of_the_sample_shows(sample_bar, clock):
