@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import partial
 
 from PySide6.QtWidgets import QCheckBox, QWidget
@@ -12,43 +11,26 @@ from barkeep.desktop.buying.listing import ADD, ADD_KEYS, ListingScreen
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.screens.table_screen import TableScreen, on_activated
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.charts import BarsChart, Mark
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.labels import text_label
 from barkeep.domain.bar.changes import Changes
-from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bar.to_buy import ToBuy
-from barkeep.domain.buying.listed import opens_in_words, to_buy_of
-from barkeep.domain.buying.pairs import Pair, pairs
-from barkeep.domain.buying.plan_words import purchase_in_words
+from barkeep.domain.buying.listed import opens_in_words
 from barkeep.domain.buying.reliance import Carried, Reliance, reliance
+from barkeep.domain.buying.reliance_words import carried_in_words, reliance_in_words
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted, price_in_words
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Within
 from barkeep.domain.pouring.words import plain_amount
-from barkeep.errors import spoken_list
 
 NO_PRICE, NOT_POURED = "not known", "–"
-MOST_PAIRS = 12
-"""So many pairs of purchases are told of."""
-
-
-@dataclass(frozen=True, slots=True)
-class Leaning:
-    """What the page shows: the bottles, and pairs of purchases."""
-
-    reliance: Reliance
-    pairs: tuple[Pair, ...]
-
-
-def leaning(snapshot: Snapshot, within: Within, memory: Memory) -> Leaning:
-    """Both answers at once."""
-    return Leaning(reliance(snapshot, within, memory), pairs(snapshot, within, memory)[:MOST_PAIRS])
 
 
 def carried_columns(tree: FamilyTree, currency: str) -> tuple[Column[Carried], ...]:
@@ -117,12 +99,13 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
         snapshot = context.bar.snapshot
         self._tree, self._currency = snapshot.knowledge.tree, snapshot.settings.currency
         self._memory = Memory()
-        self._found: Leaning | None = None
+        self._found: Reliance | None = None
         empty = EmptyState("picture-empty-shelf", "No bottles yet", "Nothing is carried by nothing")
         super().__init__(context, carried_columns(self._tree, self._currency), empty, parent)
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
         self.low_only = QCheckBox("Only low ones")
         self.idle_only = QCheckBox("Only what carries nothing")
+        self.said = text_label("", quiet=True, wrap=True)
         self.chart = BarsChart(
             "What each bottle carries",
             "bottles, what carries most first",
@@ -142,7 +125,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
             self._tree = snapshot.knowledge.tree
             self.table.columns = carried_columns(self._tree, self._currency)
         within: Within = self.closeness.choice  # type: ignore[assignment]
-        question = partial(leaning, snapshot, within, self._memory)
+        question = partial(reliance, snapshot, within, self._memory)
         self.ask(question, self._show_answer, "Emptying each bottle on paper…")
 
     def add_current(self) -> None:
@@ -155,13 +138,6 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
             if product.house_made:
                 bought = ToBuy(product.ingredient, 1, None, why)
             self.put_on_list([bought])
-
-    def add_pair(self) -> None:
-        """Put both purchases of the best pair on the shopping list."""
-        if self._found is not None and self._found.pairs:
-            best = self._found.pairs[0]
-            why = opens_in_words(best.together)
-            self.put_on_list([to_buy_of(each, why, self._tree) for each in best.bought])
 
     # What it shows
 
@@ -184,7 +160,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
         super().clear_filters()
 
     def show_row(self, row: Carried | None) -> None:
-        carried = () if self._found is None else self._found.reliance.carried
+        carried = () if self._found is None else self._found.carried
         self.chart.choose(carried.index(row) if row in carried else None)
         if row is None:
             self.detail.clear()
@@ -199,8 +175,6 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
             if names:
                 listed = tuple(_listed(names, picture, tone))
                 sections.append(DetailSection(f"{heading} ({len(names)})", listed))
-        if told := tuple(self._pair_rows()):
-            sections.append(DetailSection("Bought together", told))
         self.detail.show_details(
             bottle.product.title,
             kind_line(row, self._tree),
@@ -218,24 +192,12 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
         yield DetailRow(cost_of_pour(row, self._currency), label="It costs")
         yield DetailRow(str(row.serves_left), label="Serves left")
 
-    def _pair_rows(self) -> Iterator[DetailRow]:
-        for pair in () if self._found is None else self._found.pairs:
-            names = [self._tree.in_sentence(each.ingredient) for each in pair.bought]
-            apart = spoken_list([str(len(each)) for each in pair.apart], "and")
-            packages = "; ".join(
-                purchase_in_words(each, self._currency, self._tree) for each in pair.bought
-            )
-            yield DetailRow(
-                f"{spoken_list(names, 'and')}: {counted(len(pair.together), 'drink')} more "
-                f"that neither opens alone; alone they open {apart}",
-                note=f"{spoken_list(pair.together, 'and')}. {packages}",
-            )
-
-    def _show_answer(self, found: Leaning) -> None:
+    def _show_answer(self, found: Reliance) -> None:
         self._found = found
-        self.show_rows(found.reliance.carried)
-        self.summary.setText(summed_up(found.reliance))
-        self._show_chart(found.reliance.carried)
+        self.show_rows(found.carried)
+        self.summary.setText(f"{counted(found.makeable, 'drink')} can be made")
+        self.said.setText(summed_up(found))
+        self._show_chart(found.carried)
         self.show_row(self.current)
 
     def _show_chart(self, carried: Sequence[Carried]) -> None:
@@ -244,7 +206,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
                 len(each.lost),
                 in_words(each, self._currency),
                 more=len(each.worse),
-                tone="warning" if each.bottle.is_low else "accent",
+                tone="danger" if each.bottle.is_low else "accent",
             )
             for each in carried
         ]
@@ -261,45 +223,28 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
         for each in (self.low_only, self.idle_only):
             each.toggled.connect(lambda _on: self.filter_again())
             self.add_filter(each)
+        self.add_filter_row(self.said)
         self.add_parts()
-        set_widths(self.view, (200, 60, 64, 88, 100))
+        set_widths(self.view, (190, 60, 70, 96, 108))
+        sort_by(self.view, 1, descending=True)
         self.put_below(self.chart)
         on_activated(self.view, self._show_bottle)
-        self.list_actions(
-            [
-                (f"&{ADD}", ADD_KEYS, "price", self.add_current, True),
-                ("Add the best &pair to it", "Ctrl+Shift+A", "price", self.add_pair, False),
-            ]
-        )
+        self.list_actions([(f"&{ADD}", ADD_KEYS, "price", self.add_current, True)])
 
 
 def in_words(row: Carried, currency: str) -> str:
-    """All of one bar: *Lamp Room gin: 9 drinks lost without it, 2 made worse …*."""
-    said = [f"{row.bottle.product.title}: {counted(len(row.lost), 'drink')} lost without it"]
-    said += [f"{len(row.worse)} made worse"] if row.worse else []
-    said += [f"poured for {len(row.poured_for)}"]
-    if row.pour is not None:
-        said += [f"a pour costs {cost_of_pour(row, currency)}", f"{row.serves_left} serves left"]
-    said += ["it is low"] if row.bottle.is_low else []
-    return ", ".join(said) + "."
+    """All of one bar: what is lost without a bottle, and what a pour of it is and costs."""
+    low = "; it is low" if row.bottle.is_low else ""
+    return f"{row.bottle.product.title}: {carried_in_words(row, currency)}{low}."
 
 
 def summed_up(found: Reliance) -> str:
-    """What matters most, what is low, and what carries nothing."""
-    said = [f"{counted(found.makeable, 'drink')} can be made"]
-    if found.low:
-        most = found.low[0]
-        said.append(
-            f"of what is low {most.bottle.product.title} matters most "
-            f"({len(most.lost)} lost without it)"
-        )
+    """What is low and matters most, and how many carry nothing."""
+    said = [each for each in reliance_in_words(found) if found.low or not found.carried][:1]
     if found.nothing:
-        said.append(
-            f"{counted(len(found.nothing), 'bottle')} carry nothing"
-            if len(found.nothing) > 1
-            else "1 bottle carries nothing"
-        )
-    return "; ".join(said) if found.carried else ""
+        many = counted(len(found.nothing), "bottle carries", "bottles carry")
+        said.append(f"{many} nothing that can be made.")
+    return " ".join(said)
 
 
 A_ROW_EACH = 40

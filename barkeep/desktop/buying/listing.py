@@ -15,6 +15,7 @@ BUYING = (
     ("next-bottle", "Next bottle", "What each single purchase would turn ready"),
     ("buying-plan", "A plan", "The best set of so many bottles, or for so much money"),
     ("carried", "What each carries", "What would be lost without each bottle"),
+    ("pairs", "Pairs", "Purchases that turn much together and little apart"),
 )
 """The parts of the page: key, word, explanation."""
 ADD = "Add to the shopping list"
@@ -32,10 +33,9 @@ class ListingScreen(OfParts):
         """What is put on the list changes no answer: none is asked for again."""
         before, now = self._settings, self.context.bar.snapshot.settings
         self._settings = now
-        if changes == {Part.SETTINGS} and before is not None:
-            if replace(before, to_buy=()) == replace(now, to_buy=()):
-                return
-        super().notice(changes)
+        others = None if before is None else replace(before, to_buy=now.to_buy)
+        if changes != {Part.SETTINGS} or others != now:
+            super().notice(changes)
 
     def put_on_list(self, things: Sequence[ToBuy]) -> None:
         """Put these on the list, and say so; what is on it already is not bought twice."""

@@ -116,7 +116,7 @@ def plan_columns(tree: FamilyTree, currency: str) -> tuple[Column[PlanRow], ...]
             right=True,
         ),
         Column(
-            "Then makeable",
+            "Makeable",
             lambda row: str(row.step.makeable),
             key=lambda row: row.step.makeable,
             right=True,
@@ -338,7 +338,7 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         self.add_filter_row(asked)
         self.add_filter_row(self.said)
         self.add_parts()
-        set_widths(self.view, (52, 190, 70, 110, 92))
+        set_widths(self.view, (56, 190, 72, 96, 92))
         sort_by(self.view, 0)
         self.put_below(self.chart)
         on_activated(self.view, self.add_current)

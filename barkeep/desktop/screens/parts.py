@@ -1,4 +1,4 @@
-"""A page of several parts: each a screen of its own, and a row of choices that leads to the rest."""
+"""A page of several parts: each a screen of its own, and a row of choices leads to the rest."""
 
 from __future__ import annotations
 
@@ -42,6 +42,7 @@ class OfParts(Screen):
         left.setStretchFactor(0, 1)
         self.splitter.insertWidget(0, left)
         self.splitter.setStretchFactor(0, 3)
+        self.splitter.setSizes([560, 340])
 
     def _go_to(self, key: str) -> None:
         if key != self.key:

@@ -90,6 +90,12 @@ def _carried(context: ScreenContext) -> Screen:
     return CarriedScreen(context)
 
 
+def _pairs(context: ScreenContext) -> Screen:
+    from barkeep.desktop.buying.pairs import PairsScreen
+
+    return PairsScreen(context)
+
+
 def _stand_ins(context: ScreenContext) -> Screen:
     from barkeep.desktop.stand_ins.page import StandInsScreen
 
@@ -108,6 +114,7 @@ PAGES = (
 PARTS = (
     Page("buying-plan", "Buying: a &plan", "next-bottle", _plan, "next-bottle", "F6"),
     Page("carried", "Buying: &what each carries", "next-bottle", _carried, "next-bottle", "F7"),
+    Page("pairs", "Buying: pa&irs", "next-bottle", _pairs, "next-bottle", "F8"),
 )
 """Further parts of pages."""
 

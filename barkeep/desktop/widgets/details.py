@@ -10,8 +10,9 @@ from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
+from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, text_label
-from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of
+from barkeep.desktop.widgets.layouts import column_of, row_of
 from barkeep.desktop.widgets.tips import plain_tip
 
 
@@ -198,7 +199,7 @@ class _DetailPage(QWidget):
             self._buttons, self._button_row = tuple(buttons), None
             if buttons:
                 self._button_row = QWidget()
-                self._button_row.setLayout(_button_rows(buttons))
+                row_of(FlowLayout(buttons), on=self._button_row, margins=(0, PAD, 0, 0))
                 self._foot.addWidget(self._button_row)
 
     def _row(self, number: int) -> _Row:
@@ -277,13 +278,3 @@ def in_pairs(widgets: Sequence[QWidget]) -> QGridLayout:
     for place, each in enumerate(widgets):
         grid.addWidget(each, place // 2, place % 2)
     return grid
-
-
-def _button_rows(buttons: Sequence[QWidget]) -> QVBoxLayout:
-    """Two buttons a row: the panel is narrow and nothing may be cut off."""
-    column = column_of(gap=UNIT)
-    column.setContentsMargins(0, PAD, 0, 0)
-    for start in range(0, len(buttons), 2):
-        row = row_of(*buttons[start : start + 2], SPRING)
-        column.addLayout(row)
-    return column
