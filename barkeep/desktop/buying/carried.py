@@ -58,13 +58,13 @@ def carried_columns(tree: FamilyTree, currency: str) -> tuple[Column[Carried], .
             right=True,
         ),
         Column(
-            "A pour costs",
+            "A pour",
             lambda row: cost_of_pour(row, currency),
             key=lambda row: (row.cost is None, row.cost or 0.0),
             right=True,
         ),
         Column(
-            "Serves left",
+            "Serves",
             lambda row: NOT_POURED if row.serves_left is None else str(row.serves_left),
             key=lambda row: (row.serves_left is None, row.serves_left or 0),
             right=True,
@@ -225,7 +225,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
             self.add_filter(each)
         self.add_filter_row(self.said)
         self.add_parts()
-        set_widths(self.view, (190, 60, 70, 96, 108))
+        set_widths(self.view, (176, 58, 70, 98, 86))
         sort_by(self.view, 1, descending=True)
         self.put_below(self.chart)
         on_activated(self.view, self._show_bottle)

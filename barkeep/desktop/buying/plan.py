@@ -29,8 +29,8 @@ from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips, FlowLayout
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.fields import labelled
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import row_of
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
@@ -127,7 +127,6 @@ def plan_columns(tree: FamilyTree, currency: str) -> tuple[Column[PlanRow], ...]
             key=lambda row: (row.step.bought.price is None, row.step.bought.price or 0.0),
             right=True,
         ),
-        Column("Drinks", lambda row: ", ".join(row.step.unlocks)),
     )
 
 
@@ -155,7 +154,7 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
             "picture-empty-shelf", "Nothing to buy", "Nothing within these limits opens a drink"
         )
         super().__init__(context, plan_columns(self._tree, self._currency), empty, parent)
-        self.asking = LongQuestion(context.background.aside, self)
+        self.asking = LongQuestion(context.background.aside(self.key), self)
         self.bottles = number_field("Bottles at most", 0, MOST_BOTTLES)
         self.budget, self.prices = QLineEdit(), QLineEdit()
         self.counted = QComboBox()
@@ -331,14 +330,14 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
             ("Cou&nt", self.counted),
             ("P&rices", self.prices),
         ):
-            flow.addWidget(_labelled(words, field))
+            flow.addWidget(labelled(words, field))
         flow.addWidget(self.closeness)
         for each in (self.go_button, self.stop_button, self.all_button):
             flow.addWidget(each)
         self.add_filter_row(asked)
         self.add_filter_row(self.said)
         self.add_parts()
-        set_widths(self.view, (56, 190, 72, 96, 92))
+        set_widths(self.view, (56, 236, 72, 96))
         sort_by(self.view, 0)
         self.put_below(self.chart)
         on_activated(self.view, self.add_current)
@@ -380,12 +379,3 @@ def _opened(step: Step) -> Iterator[DetailRow]:
         else:
             note = "with a stand-in"
             yield DetailRow(name, note=note, picture="verdict-stand-in", tone="stand_in")
-
-
-def _labelled(words: str, field: QWidget) -> QWidget:
-    holder = QWidget()
-    label = text_label(words, quiet=True)
-    label.setTextFormat(Qt.TextFormat.AutoText)
-    label.setBuddy(field)
-    row_of(label, field, on=holder)
-    return holder

@@ -56,15 +56,14 @@ class Background(QObject):
         self._starter = QTimer(self, interval=0, singleShot=True)
         self._starter.timeout.connect(self._start_next)
         self._answered.connect(self._deliver, Qt.ConnectionType.QueuedConnection)
-        self._aside: Background | None = None
+        self._asides: dict[str, Background] = {}
 
-    @property
-    def aside(self) -> Background:
-        """Where one long question may be worked on while the others go on being answered."""
-        if self._aside is None:
-            self._aside = Background(self)
-            self._aside.idle.connect(self._tell_idle)
-        return self._aside
+    def aside(self, key: str) -> Background:
+        """Where one long question may be worked on while all others go on being answered."""
+        if key not in self._asides:
+            self._asides[key] = made = Background(self)
+            made.idle.connect(self._tell_idle)
+        return self._asides[key]
 
     def ask(
         self,
@@ -94,14 +93,14 @@ class Background(QObject):
         self._waiting.clear()
         self._newest.clear()
         self.finishing.emit()
-        if self._aside is not None:
-            self._aside.finish()
+        for each in self._asides.values():
+            each.finish()
         self._pool.waitForDone()
 
     @property
     def is_busy(self) -> bool:
         """Whether an answer is still to come."""
-        is_aside = self._aside is not None and self._aside.is_busy
+        is_aside = any(each.is_busy for each in self._asides.values())
         return self._running is not None or bool(self._waiting) or is_aside
 
     def _start_next(self) -> None:

@@ -5,11 +5,11 @@ from __future__ import annotations
 from typing import ClassVar
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QSplitter, QWidget
+from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.widgets.chips import FilterChips
-from barkeep.desktop.widgets.layouts import Card
+from barkeep.desktop.widgets.layouts import Card, column_of
 
 
 class OfParts(Screen):
@@ -23,6 +23,7 @@ class OfParts(Screen):
         self.parts_row = FilterChips("Show", self.parts, self.key)
         self.parts_row.chosen.connect(self._go_to)
         self.add_header_button(self.parts_row)
+        self._give_summary_its_own_row()
 
     def show_thing(self, thing: object) -> None:
         """Bring one thing into view; without one, what was there stays as it is."""
@@ -43,6 +44,16 @@ class OfParts(Screen):
         self.splitter.insertWidget(0, left)
         self.splitter.setStretchFactor(0, 3)
         self.splitter.setSizes([560, 340])
+
+    def _give_summary_its_own_row(self) -> None:
+        """Beside the row of choices there would be no room for it."""
+        page = self.layout()
+        assert isinstance(page, QVBoxLayout)
+        self._title_words.removeItem(self._below_title)
+        page.removeItem(self._header_row)
+        for each in (self._below_title, self._header_row):
+            each.setParent(None)
+        page.insertLayout(0, column_of(self._header_row, self._below_title, gap=2))
 
     def _go_to(self, key: str) -> None:
         if key != self.key:

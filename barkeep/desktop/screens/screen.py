@@ -235,13 +235,13 @@ class Screen(RefusedInBanner, QWidget):
 
     def ask(self, question: Callable[[], T], on_answer: Callable[[T], object], words: str) -> None:
         """Ask in the background; `words` say that it is being worked on, where that takes long."""
+        self._ask_in(self.context.background, question, on_answer, words)
 
-        def answered(answer: T) -> None:
-            self.waiting.end(self.key)
-            on_answer(answer)
-
-        self.waiting.begin(self.key, words)
-        self.context.background.ask(self.key, question, answered)
+    def ask_aside(
+        self, question: Callable[[], T], on_answer: Callable[[T], object], words: str
+    ) -> None:
+        """As `ask`, of what may take so long that other pages must not wait for it."""
+        self._ask_in(self.context.background.aside(self.key), question, on_answer, words)
 
     def notice(self, changes: Changes) -> None:
         """Something changed: ask again now, or when the page is shown next."""
@@ -361,6 +361,20 @@ class Screen(RefusedInBanner, QWidget):
         super().hideEvent(event)
         self.save_layout()
 
+    def _ask_in(
+        self,
+        place: Background,
+        question: Callable[[], T],
+        on_answer: Callable[[T], object],
+        words: str,
+    ) -> None:
+        def answered(answer: T) -> None:
+            self.waiting.end(self.key)
+            on_answer(answer)
+
+        self.waiting.begin(self.key, words)
+        place.ask(self.key, question, answered)
+
     def _restore_layout(self) -> None:
         if self._restored:
             return
@@ -377,10 +391,10 @@ class Screen(RefusedInBanner, QWidget):
             header.restoreState(kept)
 
     def _lay_out(self) -> None:
-        below = row_of(self.summary, self.waiting, SPRING, gap=PAD)
-        words = column_of(self.heading, below, gap=2)
+        self._below_title = row_of(self.summary, self.waiting, SPRING, gap=PAD)
+        self._title_words = column_of(self.heading, self._below_title, gap=2)
         self._header_row.setSpacing(UNIT)
-        self._header_row.addLayout(words, 1)
+        self._header_row.addLayout(self._title_words, 1)
         row_of(SPRING, on=self._filters, gap=PAD)
         self._filters.hide()
         self._filter_row.addWidget(self.search, 1)

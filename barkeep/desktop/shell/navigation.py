@@ -78,6 +78,12 @@ def _next_bottle(context: ScreenContext) -> Screen:
     return NextBottleScreen(context)
 
 
+def _use_up(context: ScreenContext) -> Screen:
+    from barkeep.desktop.drink.use_up import UseUpScreen
+
+    return UseUpScreen(context)
+
+
 def _plan(context: ScreenContext) -> Screen:
     from barkeep.desktop.buying.plan import PlanScreen
 
@@ -112,6 +118,7 @@ PAGES = (
 )
 
 PARTS = (
+    Page("use-up", "Tonight: &use up", "tonight", _use_up, "tonight", "F9"),
     Page("buying-plan", "Buying: a &plan", "next-bottle", _plan, "next-bottle", "F6"),
     Page("carried", "Buying: &what each carries", "next-bottle", _carried, "next-bottle", "F7"),
     Page("pairs", "Buying: pa&irs", "next-bottle", _pairs, "next-bottle", "F8"),

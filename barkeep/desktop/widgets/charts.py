@@ -112,9 +112,9 @@ class StepsChart(Chart):
     def draw(self, painter: QPainter, rect: QRectF, tones: Tones) -> None:
         painter.setFont(_font())
         room, points = self._room(rect), self._points(rect)
-        self._draw_axes(painter, rect, room, tones)
         if not points:
             return
+        self._draw_axes(painter, rect, room, tones)
         path = QPolygonF([points[0]])
         for before, after in pairwise(points):
             path.append(QPointF(after.x(), before.y()))
@@ -173,8 +173,7 @@ class StepsChart(Chart):
         foot = QRectF(room.left(), rect.bottom() - height - HALF, room.width(), height)
         _write(painter, foot, MIDDLE, self._along)
         values = [each.value for each in self.marks]
-        ends = ((min(values), room.bottom()), (max(values), room.top())) if values else ()
-        for value, y in ends:
+        for value, y in ((min(values), room.bottom()), (max(values), room.top())):
             place = QRectF(rect.left(), y - height / 2, room.left() - rect.left() - UNIT, height)
             _write(painter, place, RIGHT, f"{value:g}")
 
@@ -205,6 +204,8 @@ class BarsChart(Chart):
         self._along, self._upwards = along, upwards
 
     def draw(self, painter: QPainter, rect: QRectF, tones: Tones) -> None:
+        if not self.marks:
+            return
         painter.setFont(_font())
         room, most, small = self._room(rect), self._most, _small()
         painter.setPen(QColor(tones.muted))
@@ -244,7 +245,7 @@ class BarsChart(Chart):
     def _room(self, rect: QRectF) -> QRectF:
         small = _small()
         left = UNIT + small.horizontalAdvance(f"{self._most:g}") + UNIT
-        return rect.adjusted(left, 1.8 * small.height(), -UNIT, -small.height() - 2 * HALF)
+        return rect.adjusted(left, 2.2 * small.height(), -UNIT, -small.height() - 2 * HALF)
 
     def _bars(self, rect: QRectF) -> list[QRectF]:
         room = self._room(rect)
@@ -279,6 +280,8 @@ class DaysChart(Chart):
         self.show_marks(sorted(marks, key=lambda each: each.value), in_words)
 
     def draw(self, painter: QPainter, rect: QRectF, tones: Tones) -> None:
+        if not (self.marks or self._ticks):
+            return
         painter.setFont(_font())
         small, y = _small(), self._line(rect)
         painter.setPen(_pen(tones.line, 2))
