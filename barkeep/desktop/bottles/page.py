@@ -224,6 +224,9 @@ class BottlesScreen(TableScreen[BottleRow]):
         if import_bottles is not None:
             self.import_wanted.connect(lambda: import_bottles())
 
+    def likely_on_paper(self) -> tuple[str, str]:
+        return "", "" if self.current is None else f"#{self.current.bottle.id}"
+
     def show_thing(self, thing: object) -> None:
         """Choose a bottle by its id, or search for the words that were given."""
         self.leave_count()

@@ -52,7 +52,7 @@ def carried_columns(tree: FamilyTree, currency: str) -> tuple[Column[Carried], .
             "Worse", lambda row: str(len(row.worse)), key=lambda row: len(row.worse), right=True
         ),
         Column(
-            "Poured for",
+            "Poured",
             lambda row: str(len(row.poured_for)),
             key=lambda row: len(row.poured_for),
             right=True,
@@ -182,6 +182,9 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
             buttons=self._buttons,
         )
 
+    def likely_on_paper(self) -> tuple[str, str]:
+        return "", "" if self.current is None else f"#{self.current.bottle.id}"
+
     def _facts(self, row: Carried) -> Iterator[DetailRow]:
         unit = row.bottle.product.unit
         yield DetailRow(plain_amount(row.bottle.level.amount, unit), label="Left")
@@ -225,7 +228,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
             self.add_filter(each)
         self.add_filter_row(self.said)
         self.add_parts()
-        set_widths(self.view, (176, 58, 70, 98, 86))
+        set_widths(self.view, (176, 58, 70, 76, 86))
         sort_by(self.view, 1, descending=True)
         self.put_below(self.chart)
         on_activated(self.view, self._show_bottle)

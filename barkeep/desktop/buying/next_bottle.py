@@ -187,6 +187,9 @@ class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
             bought = purchase_of(row.ingredient, snapshot)
             self.put_on_list([to_buy_of(bought, opens_in_words(row.unlocks), self._tree)])
 
+    def likely_on_paper(self) -> tuple[str, str]:
+        return "" if self.current is None else self._tree.name(self.current.ingredient), ""
+
     def _form(self, form: Form) -> DetailRow:
         price = price_in_words(form.price, self._currency, NO_PRICE)
         turns = f"turns {len(form.unlocks)} ready" if form.unlocks else ""

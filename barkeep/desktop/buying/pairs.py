@@ -145,6 +145,10 @@ class PairsScreen(ListingScreen, TableScreen[Pair]):
             names_of(row, self._tree), f"price {price}", sections, buttons=self._buttons
         )
 
+    def likely_on_paper(self) -> tuple[str, str]:
+        bought = () if self.current is None else self.current.bought
+        return "; ".join(self._tree.name(each.ingredient) for each in bought), ""
+
     def _packages(self, row: Pair) -> Iterator[DetailRow]:
         for each in row.bought:
             said = purchase_in_words(each, self._currency, self._tree)

@@ -48,6 +48,7 @@ from barkeep.domain.pouring.sourcing import Within
 from barkeep.errors import InvalidField, UserError, spoken_list
 
 NO_PRICE = "not known"
+WORK_OUT, STOP = "Work out the &plan", "Stop, and keep the best so &far"
 FIRST_BOTTLES = 3
 """What is asked for until something else is."""
 
@@ -142,6 +143,7 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
     key = "buying-plan"
     title = "Buying"
     noun = "steps"
+    only_looks = frozenset({WORK_OUT, STOP})
     search_hint = "Search steps and drinks…"
     cares_about = EVERYTHING
 
@@ -282,6 +284,10 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
     def _offer_stop(self) -> None:
         offer(self.stop_button, "" if self.asking.is_running else "Nothing is being worked out")
 
+    def likely_on_paper(self) -> tuple[str, str]:
+        steps = () if self._plan is None else self._plan.steps
+        return "; ".join(self._tree.name(each.bought.ingredient) for each in steps), ""
+
     # What it is asked with
 
     def _asked(self) -> Asked:
@@ -343,8 +349,8 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         on_activated(self.view, self.add_current)
         self.list_actions(
             [
-                ("Work out the &plan", "Ctrl+Return", "check", self.work_out, False),
-                ("Stop, and keep the best so &far", "Ctrl+.", "clear", self.stop, False),
+                (WORK_OUT, "Ctrl+Return", "check", self.work_out, False),
+                (STOP, "Ctrl+.", "clear", self.stop, False),
                 (f"&{ADD}", ADD_KEYS, "price", self.add_current, True),
                 ("Add the &whole plan to it", "Ctrl+Shift+A", "price", self.add_all, False),
             ]

@@ -13,7 +13,7 @@ from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.parts import OfParts
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.screens.table_screen import TableScreen, on_activated
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button, number_field
 from barkeep.desktop.widgets.charts import DaysChart, Mark, Tick
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
@@ -47,6 +47,8 @@ from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS
 A_TICK_EACH = (1, 2, 7, 14, 30, 61, 122)
 """In days: so far apart days may be written on the line."""
 MOST_TICKS = 8
+OVER = -2.0
+"""Where on the line stands what is over, however long: in days from today."""
 AN_EVENING = 6
 """So many serves are asked for until it is said otherwise."""
 
@@ -63,7 +65,7 @@ COLUMNS: tuple[Column[UsedIn], ...] = (
     Column(
         "Verdict",
         lambda row: VERDICT_WORDS[row.verdict].name,
-        key=lambda row: VERDICTS.index(row.verdict),
+        key=lambda row: (VERDICTS.index(row.verdict), -sum(each.amount for each in row.uses)),
         roles={VERDICT_ROLE: lambda row: row.verdict},
     ),
     Column("Serves", lambda row: str(row.serves), key=lambda row: row.serves, right=True),
@@ -146,7 +148,7 @@ class UseUpScreen(OfParts, TableScreen[UsedIn]):
     def _show_days(self, found: UseUp) -> None:
         marks = [
             Mark(
-                (each.last - found.on).days,
+                _day(each, found),
                 f"{each.bottle.product.title}, {ageing_in_words(each, found)}",
                 each.bottle.product.title,
                 tone=_tone(each, found),
@@ -180,6 +182,7 @@ class UseUpScreen(OfParts, TableScreen[UsedIn]):
         self.put_below(self.chart)
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
         set_widths(self.view, (170, 110, 66))
+        sort_by(self.view, 1)
         on_activated(self.view, self._open_spec)
 
 
@@ -201,12 +204,17 @@ def _bottle(each: Ageing, found: UseUp) -> DetailRow:
 
 
 def _ticks(found: UseUp) -> Iterator[Tick]:
-    """Today, and days some way apart on both sides of it."""
-    days = [(each.last - found.on).days for each in found.ageing]
-    first, last = min((0, *days)), max((found.days, *days))
-    apart = next((each for each in A_TICK_EACH if (last - first) / each <= MOST_TICKS), 365)
+    """What is over, today, and days some way apart."""
+    apart = next((each for each in A_TICK_EACH if found.days / each <= MOST_TICKS), 365)
+    if any(each.last < found.on for each in found.ageing):
+        yield Tick(OVER, "over")
     yield Tick(0.0, "today")
-    for day in range(first - first % apart, last + 1, apart):
-        if day and first <= day:
-            on = found.on + timedelta(days=day)
-            yield Tick(day, f"{on.day} {on:%b}")
+    for day in range(apart, found.days + 1, apart):
+        on = found.on + timedelta(days=day)
+        yield Tick(day, f"{on.day} {on:%b}")
+
+
+def _day(each: Ageing, found: UseUp) -> float:
+    """Where its last day stands on the line; what is over stands at one place."""
+    days = (each.last - found.on).days
+    return days if days >= 0 else OVER

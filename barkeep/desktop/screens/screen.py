@@ -30,6 +30,7 @@ from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.list_stack import ListStack, ListView, header_of, prepare_view
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.window_state import WindowState
+from barkeep.desktop.widgets.buttons import hold
 from barkeep.desktop.widgets.details import DetailPanel
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
@@ -119,6 +120,8 @@ class Screen(RefusedInBanner, QWidget):
     search_hint: ClassVar[str] = "Search…"
     search_help: ClassVar[str] = ""
     """What can be searched for, where that is more than words."""
+    only_looks: ClassVar[frozenset[str]] = frozenset()
+    """The words of those of its actions that write nothing."""
     noun: ClassVar[str] = "rows"
     """What the list holds, in the plural: “12 of 60 bottles”."""
     cares_about: ClassVar[Changes] = WITHOUT_SHOOTS
@@ -200,6 +203,17 @@ class Screen(RefusedInBanner, QWidget):
         action.triggered.connect(lambda: act())
         return action
 
+    def hold(self, reason: str) -> None:
+        """Offer nothing that writes, for a reason; all of it again once that is empty."""
+        for action in self.bar_actions:
+            if action.text() not in self.only_looks:
+                hold(action, reason)
+        for place in range(self._header_row.count()):
+            item = self._header_row.itemAt(place)
+            widget = None if item is None else item.widget()
+            if isinstance(widget, QAbstractButton):
+                hold(widget, reason)
+
     # What a screen overrides
 
     def refresh(self, changes: Changes) -> None:
@@ -222,6 +236,10 @@ class Screen(RefusedInBanner, QWidget):
 
     def offer_import(self, import_bottles: Callable[[], object] | None) -> None:
         """Offer to bring in a list of bottles where the page has a place for that; None for not."""
+
+    def likely_on_paper(self) -> tuple[str, str]:
+        """What one likely asks of here: as if there were also this, or were not that."""
+        return "", ""
 
     def chosen_specs(self) -> tuple[str, ...]:
         """The names of the specs that are chosen; none where the page lists other things."""

@@ -34,8 +34,8 @@ from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog,
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import PAGES, PARTS, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
-from barkeep.desktop.widgets.layouts import row_of, wide
-from barkeep.desktop.widgets.notices import BannerKind, Toast
+from barkeep.desktop.widgets.layouts import column_of, row_of, wide
+from barkeep.desktop.widgets.notices import Banner, BannerKind, Toast
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
@@ -52,6 +52,7 @@ BARS = "Bars (*.barkeep);;All files (*)"
 LISTS = "Lists of bottles (*.csv);;All files (*)"
 WHOLE = "Documents of a whole bar (*.json);;All files (*)"
 CLIPBOARD = "What was pasted"
+GO_BACK = "F4 goes back to the bar as it is."
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,6 +139,8 @@ class MainWindow(QMainWindow):
         self._redoes: Step | None = None
         self.navigation = Navigation(pages)
         self.stack = _Pages()
+        self.on_paper = Banner(closable=False)
+        """Says over every page that the bar is shown as it is not."""
         centre = self._centre()
         self.setCentralWidget(centre)
         self.toast = Toast(centre)
@@ -178,6 +181,7 @@ class MainWindow(QMainWindow):
         self.navigation.light(self._pages[key].stop)
         self.actions_.pages[key].setChecked(True)
         self.actions_.offer_of_page(screen.bar_actions)
+        screen.hold(self._held)
         self.stack.setCurrentWidget(screen)
         return screen
 
@@ -344,6 +348,16 @@ class MainWindow(QMainWindow):
 
         ShoppingDialog(self.context, self).open()
 
+    def what_if(self) -> None:
+        """Ask everything of a bar changed on paper; or, where it is, of the bar as it is again."""
+        if self.bar.on_paper is not None:
+            self.bar.as_it_is()
+            self.toast.say("This is the bar as it is")
+            return
+        from barkeep.desktop.shell.what_if import WhatIfDialog  # as above
+
+        WhatIfDialog(self.bar, self.current.likely_on_paper(), self).open()
+
     def check(self) -> None:
         """Look for what is wrong with the bar, and say it."""
         run_operation(self, self.bar.check, self._tell_findings, self.refuse)
@@ -426,7 +440,8 @@ class MainWindow(QMainWindow):
 
     def _centre(self) -> QWidget:
         centre = QWidget()
-        row_of(self.navigation, wide(self.stack), on=centre, gap=0)
+        shown = column_of(self.on_paper, wide(self.stack), gap=0)
+        row_of(self.navigation, wide(shown), on=centre, gap=0)
         return centre
 
     def _add_status(self) -> None:
@@ -473,6 +488,7 @@ class MainWindow(QMainWindow):
             (actions.read_again, self.read_again),
             (actions.make, self.make),
             (actions.shopping, self.shop),
+            (actions.what_if, self.what_if),
             (actions.check, self.check),
             (actions.shortcuts, self.show_shortcuts),
             (actions.changes, self.show_changes),
@@ -499,7 +515,7 @@ class MainWindow(QMainWindow):
 
     def _name_things(self) -> None:
         name = self.bar.snapshot.settings.name
-        self.setWindowTitle(f"{name} – barkeep")
+        self.setWindowTitle(f"{name}{' – on paper' if self._held else ''} – barkeep")
         self.bar_name.setText(name)
         self.navigation.show_name(name)
         if self.bar.is_read_only:
@@ -512,6 +528,23 @@ class MainWindow(QMainWindow):
             self._undoes, self._redoes = self.bar.next_step("undo"), self.bar.next_step("redo")
         undo, redo = (None if each is None else each.label for each in (self._undoes, self._redoes))
         self.actions_.name_undo(undo, redo)
+        self._say_on_paper()
+
+    @property
+    def _held(self) -> str:
+        """Why nothing can be written; empty where it can."""
+        paper = self.bar.on_paper
+        return "" if paper is None else f"{paper.in_words} Nothing is written: {GO_BACK}"
+
+    def _say_on_paper(self) -> None:
+        """Say over every page that the bar is shown as it is not, and offer nothing that writes."""
+        if self._held:
+            self.on_paper.say(self._held, "warning", "Back to the bar as it is", self.what_if)
+        else:
+            self.on_paper.clear()
+        self.actions_.hold(self._held)
+        for screen in self._screens.values():
+            screen.hold(self._held)
 
     def _catch_up(self) -> None:
         """Back after another program, or after midnight."""

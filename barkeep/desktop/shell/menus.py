@@ -11,10 +11,11 @@ from PySide6.QtWidgets import QMenu, QMenuBar
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.theme import CHOICES, ThemeChoice
 from barkeep.desktop.shell.navigation import Page
-from barkeep.desktop.widgets.buttons import offer
+from barkeep.desktop.widgets.buttons import hold, offer
 
 Keys = QKeySequence.StandardKey
 Shortcut = QKeySequence | QKeySequence.StandardKey | str | None
+WHAT_IF, AS_IT_IS = "&What if…", "&Back to the bar as it is"
 THEME_WORDS = {"system": "As the system", "light": "Light", "dark": "Dark"}
 
 
@@ -60,6 +61,16 @@ class WindowActions(QObject):
         for action, word, label in ((self.undo, "Undo", undo), (self.redo, "Redo", redo)):
             action.setText(f"&{word}" if label is None else f"&{word}: {label.replace('&', '&&')}")
             offer(action, f"There is nothing to {word.lower()}" if label is None else "")
+
+    def hold(self, reason: str) -> None:
+        """Offer nothing that writes to the bar, or writes out what it holds, for a reason."""
+        for each in (
+            *(self.import_files, self.import_specs, self.paste, self.export_bottles),
+            *(self.publish, self.backups, self.settings, self.undo, self.redo),
+            *(self.removed, self.make),
+        ):
+            hold(each, reason)
+        self.what_if.setText(AS_IT_IS if reason else WHAT_IF)
 
     def _make_file(self) -> None:
         menu = self._menu("&File")
@@ -125,6 +136,7 @@ class WindowActions(QObject):
         self._after_page = self.bar_menu.addSeparator()
         self.make = self._add(self.bar_menu, "&Make something here…", "Ctrl+M", "house-made")
         self.shopping = self._add(self.bar_menu, "&Shopping list…", "Ctrl+L", "price")
+        self.what_if = self._add(self.bar_menu, WHAT_IF, "F4", "stand-ins")
         self.check = self._add(self.bar_menu, "C&heck this bar", None, "check")
 
     def _make_help(self) -> None:

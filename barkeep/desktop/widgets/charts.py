@@ -268,7 +268,7 @@ class Tick:
 class DaysChart(Chart):
     """Marks along a line of days, `value` how many from today; their labels in lanes above it."""
 
-    rows = 8
+    rows = 9
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(name, parent)
@@ -334,7 +334,7 @@ class DaysChart(Chart):
         for mark in self.marks:
             lane = before.get(mark.value, 0)
             before[mark.value] = lane + 1
-            y = line - min(lane, most) * self._lane()
+            y = line - (min(lane, most) + 0.7) * self._lane()
             found.append(QPointF(self._x(rect, mark.value), y))
         return found
 

@@ -57,6 +57,11 @@ class OnPaper:
         ]
         return f"On paper, not as the bar is: {', and '.join(said)}." if said else ""
 
+    def anew(self, snapshot: Snapshot) -> OnPaper:
+        """The same changes to another picture of the bar; what is not there any more is gone."""
+        left = [each for each in self.gone if each.id in snapshot.bottle_by_id]
+        return changed_on_paper(snapshot, self.bought, left, self.not_there)
+
 
 def changed_on_paper(
     snapshot: Snapshot,
