@@ -319,6 +319,7 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         self.prices.setToolTip("What a purchase costs, where the bar does not know or is wrong")
         for field, name in ((self.budget, "Budget"), (self.prices, "Prices")):
             field.setAccessibleName(name)
+        for field in (self.budget, self.prices, self.bottles.lineEdit()):
             field.returnPressed.connect(self.work_out)
         self.counted.setAccessibleName("Which drinks count")
         self.counted.activated.connect(lambda _at: self.work_out())

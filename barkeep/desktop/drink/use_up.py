@@ -24,7 +24,7 @@ from barkeep.desktop.widgets.fields import labelled
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.phrases import as_sentence
+from barkeep.domain.phrases import as_sentence, counted
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Within
 from barkeep.domain.pouring.use_up import (
@@ -139,6 +139,9 @@ class UseUpScreen(OfParts, TableScreen[UsedIn]):
         self._found = found
         self.show_rows(found.drinks)
         first, *others = use_up_in_words(found)
+        if found.idle and found.drinks:
+            many = counted(len(found.idle), "bottle")
+            others = [*others[:-1], f"No drink uses any of {many}, which are marked."]
         self.summary.setText(first)
         self.said.setText(" ".join(others))
         self.said.setVisible(bool(others))

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import ClassVar
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.layouts import Card, column_of
+
+LEAST_LIST = 100
+"""How high a list with a picture below it is at least, in pixels."""
 
 
 class OfParts(Screen):
@@ -39,6 +43,8 @@ class OfParts(Screen):
         listed = self.splitter.widget(0)
         assert listed is not None
         left.addWidget(listed)
+        if self.list_stack is not None:
+            self.list_stack.view.setMinimumHeight(LEAST_LIST)
         left.addWidget(Card(picture))
         left.setStretchFactor(0, 1)
         self.splitter.insertWidget(0, left)
@@ -58,4 +64,5 @@ class OfParts(Screen):
     def _go_to(self, key: str) -> None:
         if key != self.key:
             self.parts_row.choose(self.key)
-            self.context.go(key, None)
+            # An arrow key moves the focus once this is done: the other part takes it after that.
+            QTimer.singleShot(0, self, partial(self.context.go, key, None))

@@ -52,7 +52,7 @@ BARS = "Bars (*.barkeep);;All files (*)"
 LISTS = "Lists of bottles (*.csv);;All files (*)"
 WHOLE = "Documents of a whole bar (*.json);;All files (*)"
 CLIPBOARD = "What was pasted"
-GO_BACK = "F4 goes back to the bar as it is."
+NOT_WRITTEN, GO_BACK = "Nothing is written.", "Back to the bar as it is (F4)"
 
 
 @dataclass(frozen=True, slots=True)
@@ -534,12 +534,12 @@ class MainWindow(QMainWindow):
     def _held(self) -> str:
         """Why nothing can be written; empty where it can."""
         paper = self.bar.on_paper
-        return "" if paper is None else f"{paper.in_words} Nothing is written: {GO_BACK}"
+        return "" if paper is None else f"{paper.in_words} {NOT_WRITTEN}"
 
     def _say_on_paper(self) -> None:
         """Say over every page that the bar is shown as it is not, and offer nothing that writes."""
         if self._held:
-            self.on_paper.say(self._held, "warning", "Back to the bar as it is", self.what_if)
+            self.on_paper.say(self._held, "warning", GO_BACK, self.what_if)
         else:
             self.on_paper.clear()
         self.actions_.hold(self._held)

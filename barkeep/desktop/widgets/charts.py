@@ -20,6 +20,8 @@ from barkeep.desktop.widgets.picture import Picture
 
 DOT = 4.0
 """The radius of a point."""
+LEAST_ROWS = 6
+"""Of its small letters: no picture is less high."""
 NEAR = 12.0
 """So near to a point the mouse means it."""
 LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
@@ -51,7 +53,7 @@ class Chart(Picture):
         self.marks: tuple[Mark, ...] = ()
         """What is drawn, left to right."""
         self.chosen: int | None = None
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
 
     def show_marks(self, marks: Sequence[Mark], in_words: str, chosen: int | None = None) -> None:
         """Draw these; `in_words` says all of it."""
@@ -74,7 +76,13 @@ class Chart(Picture):
         return super().says_at(point)
 
     def sizeHint(self) -> QSize:
-        return QSize(200, round(self.rows * _small().height() + 2 * UNIT))
+        return self._high(self.rows)
+
+    def minimumSizeHint(self) -> QSize:
+        return self._high(LEAST_ROWS)
+
+    def _high(self, rows: int) -> QSize:
+        return QSize(200, round(rows * _small().height() + 2 * UNIT))
 
 
 def _font() -> QFont:
