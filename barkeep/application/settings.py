@@ -98,7 +98,10 @@ class BarSettings(UseCases):
         return self._session.finished(work, lambda bar: bar.settings)
 
     def _write(self, work: UnitOfWork, settings: Settings) -> None:
-        write_settings(work, settings)
+        written = setting_rows(read_settings(work.connection))
+        for row in setting_rows(settings):
+            if row not in written:
+                work.put("setting", (row["key"],), row)
 
     def _checked(self, settings: Settings) -> Settings:
         name = " ".join(settings.name.split())
@@ -122,14 +125,6 @@ class BarSettings(UseCases):
                 expected = "only what counts as always there can be missing"
                 raise InvalidField("not there", key, expected)
         return replace(settings, name=name, scales=scales)
-
-
-def write_settings(work: UnitOfWork, settings: Settings) -> None:
-    """Write those that are not as they stand in the bar."""
-    written = setting_rows(read_settings(work.connection))
-    for row in setting_rows(settings):
-        if row not in written:
-            work.put("setting", (row["key"],), row)
 
 
 def _refuse_stale(seen: Settings, now: Settings, mine: Settings, bar: Snapshot) -> None:
@@ -428,9 +423,8 @@ def settings_in_words(settings: Settings, bar: Snapshot) -> Words:
     said["not there"] = ", ".join(sorted(tree.name(each) for each in settings.not_there))
     pars = (f"{tree.name(each.ingredient)} = {each.amount:g}" for each in settings.pars)
     said["pars"] = "; ".join(pars)
-    said["shopping list"] = "; ".join(
-        f"{each.packages} × {tree.name(each.ingredient)}" for each in settings.to_buy
-    )
+    to_buy = (f"{tree.name(each.ingredient)} = {each.packages}" for each in settings.to_buy)
+    said["to buy"] = "; ".join(to_buy)
     return said
 
 

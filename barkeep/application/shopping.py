@@ -1,4 +1,4 @@
-"""What is put on the shopping list, and taking in what was bought: many packages at once."""
+"""Taking in what was bought: many packages at once, and the words they are written in."""
 
 from __future__ import annotations
 
@@ -9,20 +9,21 @@ from datetime import date
 from math import isfinite
 
 from barkeep.application.done import Done
-from barkeep.application.finding import find_ingredient, find_product, there
+from barkeep.application.finding import find_ingredient, find_product
 from barkeep.application.session import Session, UseCases
-from barkeep.application.settings import write_settings
 from barkeep.application.shelving import checked_draft, product_there, shelve, take_in
 from barkeep.domain.bar.pars import Par, read_par
-from barkeep.domain.bar.snapshot import Settings, Snapshot
-from barkeep.domain.bar.to_buy import ToBuy, with_to_buy, without_bought
+from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bar.to_buy import MOST_TO_BUY, ToBuy, less_bought, with_to_buy
 from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
+from barkeep.domain.buying.packages import Purchase, package_for, packages_for
+from barkeep.domain.buying.plan import Plan
 from barkeep.domain.buying.shopping import ShoppingItem
 from barkeep.domain.ingredients.names import rather_named
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
-from barkeep.errors import InvalidField
-from barkeep.store.knowledge import read_settings
+from barkeep.errors import InvalidField, spoken_list
+from barkeep.store.knowledge import read_settings, setting_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
 MOST_PACKAGES = 99
@@ -50,8 +51,8 @@ class Shopping(UseCases):
     def receive(self, bought: Sequence[Bought]) -> Done[tuple[Bottle, ...]]:
         """Put all packages on the shelf, full, or none of them; one undo takes them back.
 
-        What was paid becomes the product's price and is noted in the ledger; what was on
-        the shopping list is off it.
+        What was paid becomes the product's price and is noted in the ledger; what was put on
+        the list by hand is off it.
         Raises `UnknownName`, `DuplicateName`, and `InvalidField` for a day to
         come, a price below nothing, or a count that is not 1 to 99.
         """
@@ -73,64 +74,40 @@ class Shopping(UseCases):
                 for each, product in received
                 for _package in range(each.count)
             ]
-            _take_off(session, work, [(product, each.count) for each, product in received])
+            came = [product.ingredient for each, product in received for _ in range(each.count)]
+            listed = read_settings(work.connection).to_buy
+            if (left := less_bought(listed, came, session.tree)) != listed:
+                _write_list(work, left)
             work.label = _label([product for each, product in received for _ in range(each.count)])
         return session.finished(
             work, lambda bar: tuple(each for each in bar.bottles if each.id in set(ids))
         )
 
-    def put_on_list(self, things: Sequence[ToBuy]) -> Done[Settings]:
-        """Put things on the shopping list; what is on it already is not bought twice.
+    def add(self, wanted: Sequence[ToBuy]) -> Done[tuple[ToBuy, ...]]:
+        """Put packages of kinds on the shopping list; of what is on it the larger number counts.
 
-        Raises `UnknownName`, or `InvalidField` for a count that is not 1 to 99, a product of
-        another kind, or nothing at all.
+        None of a kind (0) takes it off. Raises `UnknownName`, and `InvalidField` for no whole
+        number from 0 to 99.
         """
-        if not things:
-            raise InvalidField("list", "", "name at least one thing")
-        with self._session.writing() as work:
-            for each in things:
-                _refuse_unlisted(each, self._session.snapshot)
-            work.label = _list_label(things, self._session.tree)
+        session = self._session
+        for each in wanted:
+            find_ingredient(session.tree, each.ingredient)
+            if not 0 <= each.packages <= MOST_TO_BUY:
+                raise InvalidField("packages", each.packages, f"it is 0 to {MOST_TO_BUY}")
+        names = [session.tree.in_sentence(each.ingredient) for each in wanted]
+        off = all(each.packages == 0 for each in wanted)
+        where = "off" if off else "on"
+        with session.writing(f"Put {spoken_list(names, 'and')} {where} the list") as work:
             before = read_settings(work.connection)
-            write_settings(work, replace(before, to_buy=with_to_buy(before.to_buy, things)))
-        return self._session.finished(work, lambda bar: bar.settings)
-
-    def take_off_list(self, thing: ToBuy) -> Done[Settings]:
-        """Take a thing off the shopping list. Raises `InvalidField` where it is not on it."""
-        name = self._session.tree.in_sentence(thing.ingredient)
-        with self._session.writing(f"Take {name} off the shopping list") as work:
-            before = read_settings(work.connection)
-            left = tuple(each for each in before.to_buy if not each.is_same_as(thing))
-            if left == before.to_buy:
-                raise InvalidField("list", name, "it is not on the shopping list")
-            write_settings(work, replace(before, to_buy=left))
-        return self._session.finished(work, lambda bar: bar.settings)
+            _write_list(work, with_to_buy(before.to_buy, wanted))
+        return session.finished(work, lambda bar: bar.settings.to_buy)
 
 
-def _list_label(things: Sequence[ToBuy], tree: FamilyTree) -> str:
-    if len(things) > 1:
-        return f"Put {len(things)} things on the shopping list"
-    return f"Put {tree.in_sentence(things[0].ingredient)} on the shopping list"
-
-
-def _refuse_unlisted(thing: ToBuy, bar: Snapshot) -> None:
-    """Raise for what cannot stand on a shopping list."""
-    find_ingredient(bar.knowledge.tree, thing.ingredient)
-    if not 1 <= thing.packages <= MOST_PACKAGES:
-        raise InvalidField("count", thing.packages, f"it is 1 to {MOST_PACKAGES}")
-    if thing.product is not None:
-        product = there("product", bar.product_by_id.get(thing.product), thing.product)
-        if not bar.knowledge.tree.is_a(product.ingredient, thing.ingredient):
-            kind = bar.knowledge.tree.in_sentence(thing.ingredient)
-            raise InvalidField("product", product.title, f"it is no {kind}")
-
-
-def _take_off(session: Session, work: UnitOfWork, bought: Sequence[tuple[Product, int]]) -> None:
-    """Off the shopping list is what has come."""
-    before = read_settings(work.connection)
-    left = without_bought(before.to_buy, bought, session.tree)
-    if left != before.to_buy:
-        write_settings(work, replace(before, to_buy=left))
+def _write_list(work: UnitOfWork, to_buy: Sequence[ToBuy]) -> None:
+    settings = replace(read_settings(work.connection), to_buy=tuple(to_buy))
+    for row in setting_rows(settings):
+        if row["key"] == "to_buy":
+            work.put("setting", (row["key"],), row)
 
 
 def _refuse(bought: Bought, today: date) -> None:
@@ -270,3 +247,32 @@ def read_kind_price(text: str, snapshot: Snapshot) -> tuple[str, float]:
     if paid < 0.0:
         raise InvalidField("price", price.strip(), "it is nothing or more")
     return key, paid
+
+
+HOW_LISTED = "write the kind, and * and how many, such as “calvados” or “calvados*2”"
+
+
+def read_to_buy(text: str, snapshot: Snapshot) -> ToBuy:
+    """*KIND*, or it and how many after an asterisk, 0 to take it off.
+
+    Raises `InvalidField` or `UnknownName`.
+    """
+    name, times, count = text.partition("*")
+    if not name.strip() or (times and not re.fullmatch(r"\s*[0-9]{1,2}\s*", count)):
+        raise InvalidField("list", text.strip(), HOW_LISTED)
+    key = find_ingredient(snapshot.knowledge.tree, name.strip(), owned=snapshot.owned)
+    return ToBuy(key, int(count) if times else 1)
+
+
+def to_buy_of(bought: Purchase, snapshot: Snapshot) -> ToBuy:
+    """A purchase as it goes on the list; of what is sold by the piece as many as it has pieces."""
+    packages = bought.packages
+    if snapshot.knowledge.tree[bought.ingredient].unit == "each":
+        size = package_for(bought.ingredient, None, snapshot).size
+        packages = packages_for(bought.stock.amount, size)
+    return ToBuy(bought.ingredient, packages)
+
+
+def listed_of(plan: Plan, snapshot: Snapshot) -> tuple[ToBuy, ...]:
+    """The purchases of a plan as they go on the list."""
+    return tuple(to_buy_of(each.bought, snapshot) for each in plan.steps)

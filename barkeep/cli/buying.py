@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import chain
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
 from barkeep.application.shopping import (
+    listed_of,
     read_bought,
     read_kind_price,
     read_money,
     read_par_line,
+    read_to_buy,
     read_weighing,
 )
 from barkeep.cli.arguments import (
@@ -24,11 +27,12 @@ from barkeep.cli.arguments import (
     one_of,
     whole_number,
 )
-from barkeep.cli.bar_source import opened_bar
-from barkeep.cli.on_paper import ON_PAPER, of_snapshot
+from barkeep.cli.bar_source import in_bar, opened_bar
+from barkeep.cli.on_paper import ON_PAPER, answered
 from barkeep.cli.output import Answer, assumed_json, iso, rounded, table, wrapped
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bar.to_buy import ToBuy
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.buying.limits import SECONDS, checked_limits
 from barkeep.domain.buying.next_bottle import next_bottle, unweighed
@@ -53,7 +57,7 @@ from barkeep.domain.making.made_here import kept_as
 from barkeep.domain.phrases import as_sentence, counted, price_in_words
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import plain_amount
-from barkeep.errors import InvalidField
+from barkeep.errors import InvalidField, spoken_list
 
 SHOWN: Mapping[Shop, int] = {"bottle_shop": 10, "market": 6}
 """Candidates of each shop that a person is shown; JSON gives them all."""
@@ -72,21 +76,26 @@ _PLANNED = (
         metavar="N",
         help="how long to look for something better (default: 10)",
     ),
+    flag("--add", "put the plan on the shopping list"),
 )
 """What a plan is asked with."""
 
 
 @command(WITHIN, *_PLANNED, *ON_PAPER)
-@of_snapshot
-def next_bottles(arguments: Arguments, snapshot: Snapshot) -> Answer:
+@in_bar
+def next_bottles(arguments: Arguments, bar: Bar) -> Answer:
     """The candidates, bottles first, most unlocked first; or the best set of so many.
 
     With --bottles or --budget it is a plan: the purchases that together turn most drinks ready.
     Without them the other options are not understood.
     """
     if arguments.bottles is not None or arguments.budget is not None:
-        return _plan(arguments, snapshot)
+        return _planned(arguments, bar)
     _refuse_without_plan(arguments)
+    return answered(_next, arguments, bar.snapshot)
+
+
+def _next(arguments: Arguments, snapshot: Snapshot) -> Answer:
     candidates = next_bottle(snapshot, arguments.within)
     tree = snapshot.knowledge.tree
     return Answer(
@@ -154,16 +163,37 @@ def _refuse_without_plan(arguments: Arguments) -> None:
         "--for": arguments.shoot,
         "--price": arguments.price,
         "--seconds": arguments.seconds,
+        "--add": arguments.add,
     }
     for option, value in given.items():
         if value:
             raise InvalidField("option", option, "it goes with --bottles or --budget")
 
 
+def _planned(arguments: Arguments, bar: Bar) -> Answer:
+    """A plan, which goes on the shopping list where that is asked for."""
+    if not arguments.add:
+        return answered(_plan, arguments, bar.snapshot)
+    if arguments.added or arguments.taken:
+        raise InvalidField("option", "--add", "what is on paper only goes on no list")
+    plan, tree = _found_plan(arguments, bar.snapshot), bar.snapshot.knowledge.tree
+    wanted = listed_of(plan, bar.snapshot)
+    listed = bar.shopping.add(wanted).value if wanted else bar.snapshot.settings.to_buy
+    return Answer(
+        lambda: {**_plan_json(plan, tree), "to_buy": _to_buy_json(listed, tree)},
+        chain(_plan_shown(plan, tree), ["Put on the shopping list."] if wanted else []),
+    )
+
+
 def _plan(arguments: Arguments, snapshot: Snapshot) -> Answer:
+    found, tree = _found_plan(arguments, snapshot), snapshot.knowledge.tree
+    return Answer(lambda: _plan_json(found, tree), _plan_shown(found, tree))
+
+
+def _found_plan(arguments: Arguments, snapshot: Snapshot) -> Plan:
     from barkeep.domain.buying.planning import buying_plan  # numpy loads slowly
 
-    currency, tree = snapshot.settings.currency, snapshot.knowledge.tree
+    currency = snapshot.settings.currency
     budget = None if arguments.budget is None else read_money(arguments.budget, "budget", currency)
     shoot = None if arguments.shoot is None else find_shoot(snapshot, arguments.shoot)
     worths = worths_of(
@@ -172,7 +202,7 @@ def _plan(arguments: Arguments, snapshot: Snapshot) -> Answer:
         by_score=arguments.by_score,
         shoot=shoot,
     )
-    found = buying_plan(
+    return buying_plan(
         snapshot,
         checked_limits(arguments.bottles, budget),
         arguments.within,
@@ -180,7 +210,12 @@ def _plan(arguments: Arguments, snapshot: Snapshot) -> Answer:
         prices=dict(read_kind_price(each, snapshot) for each in arguments.price),
         seconds=float(arguments.seconds or SECONDS),
     )
-    return Answer(lambda: _plan_json(found, tree), _plan_shown(found, tree))
+
+
+def _to_buy_json(listed: Sequence[ToBuy], tree: FamilyTree) -> list[dict[str, object]]:
+    return [
+        {"ingredient": tree.name(each.ingredient), "packages": each.packages} for each in listed
+    ]
 
 
 def _plan_json(plan: Plan, tree: FamilyTree) -> dict[str, object]:
@@ -248,6 +283,7 @@ def _plan_shown(plan: Plan, tree: FamilyTree) -> Iterator[str]:
             help="the least to have of something, such as “gin=2 bottles” (0: no par any more)",
         ),
         flag("--pars", "list the pars"),
+        many("--list", "KIND[*N]", "put so many packages on the list by hand; *0 takes it off"),
     ),
     flag("--no-pars", "buy for the shoots only"),
     argument("--on", type=day, metavar="DAY", help="when it was received (default: today)"),
@@ -259,6 +295,8 @@ def buy(arguments: Arguments) -> Answer:
     with opened_bar(arguments) as bar:
         if arguments.received:
             return _receive(bar, arguments)
+        if arguments.list:
+            return _list_by_hand(bar, arguments)
         if arguments.par is not None:
             return _set_par(bar, arguments)
         return _list_pars(bar.snapshot) if arguments.pars else _list(bar.snapshot, arguments)
@@ -328,6 +366,16 @@ def _shown(found: ShoppingList, tree: FamilyTree) -> Iterator[str]:
     yield total_in_words(found)
     yield from found.not_counted
     yield from found.faded
+
+
+def _list_by_hand(bar: Bar, arguments: Arguments) -> Answer:
+    wanted = [read_to_buy(each, bar.snapshot) for each in arguments.list]
+    listed, tree = bar.shopping.add(wanted).value, bar.snapshot.knowledge.tree
+    names = [f"{each.packages} × {tree.in_sentence(each.ingredient)}" for each in listed]
+    said = "Nothing is on the list by hand."
+    if names:
+        said = f"By hand on the list: {spoken_list(names, 'and')}."
+    return Answer(lambda: {"to_buy": _to_buy_json(listed, tree)}, said)
 
 
 # What was bought

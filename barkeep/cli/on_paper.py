@@ -34,11 +34,18 @@ def of_snapshot(run: Callable[[Arguments, Snapshot], Answer]) -> Callable[[Argum
     @wraps(run)
     def asked(arguments: Arguments) -> Answer:
         with opened_bar(arguments) as bar:
-            paper = read_on_paper(bar.snapshot, arguments.added, arguments.taken)
-            answer = run(arguments, paper.snapshot)
-            return _on_paper(answer, paper) if paper.is_changed else answer
+            return answered(run, arguments, bar.snapshot)
 
     return asked
+
+
+def answered(
+    run: Callable[[Arguments, Snapshot], Answer], arguments: Arguments, snapshot: Snapshot
+) -> Answer:
+    """The answer of a question, asked of a bar as it is or as it would be on paper."""
+    paper = read_on_paper(snapshot, arguments.added, arguments.taken)
+    answer = run(arguments, paper.snapshot)
+    return _on_paper(answer, paper) if paper.is_changed else answer
 
 
 def _on_paper(answer: Answer, paper: OnPaper) -> Answer:

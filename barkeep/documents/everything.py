@@ -303,12 +303,10 @@ class ShelfLife(Kept, frozen=True, kw_only=True):
 
 
 class ToBuy(Kept, frozen=True, kw_only=True):
-    """What the owner put on the shopping list: packages of a product, or of any of the kind."""
+    """So many packages of an ingredient, put on the shopping list by hand."""
 
     ingredient: str
-    packages: Id
-    product: Id | None = None
-    why: str = ""
+    packages: Whole
 
 
 class Settings(Kept, frozen=True, kw_only=True):

@@ -92,3 +92,42 @@ def test_a_price_that_is_told_counts(barkeep, bar):
     told = barkeep(*asked, "--price", "agave syrup=0.50").answer
     assert "Agave syrup" not in told["left_out"]
     assert "Agave syrup" in [each["ingredient"] for each in told["bottles"]]
+
+
+def listed(barkeep, bar):
+    return {
+        each["ingredient"]: each["packages"]
+        for each in barkeep("--bar", bar, "buy", "--json").answer["items"]
+        if "you put it on the list" in each["why"]
+    }
+
+
+def test_a_plan_goes_on_the_list_and_is_off_it_once_it_came(barkeep, bar):
+    answer = barkeep("--bar", bar, "next-bottle", "--bottles", "2", "--add", "--json").answer
+    assert list(answer) == [*KEYS, "to_buy"]
+    planned = {each["ingredient"]: each["packages"] for each in answer["bottles"]}
+    assert listed(barkeep, bar) == planned
+    assert {each["ingredient"]: each["packages"] for each in answer["to_buy"]} == planned
+    shown = barkeep("--bar", bar, "buy").out
+    assert "Vodka                as listed  1 × 700 ml Grey Ferry Clear Signal vodka" in shown
+    barkeep("--bar", bar, "next-bottle", "--bottles", "2", "--add")
+    assert listed(barkeep, bar) == planned, "it is not put there twice"
+    barkeep("--bar", bar, "buy", "--received", "Grey Ferry Clear Signal vodka")
+    assert listed(barkeep, bar) == {key: many for key, many in planned.items() if key != "Vodka"}
+    barkeep("--bar", bar, "undo")
+    assert listed(barkeep, bar) == planned
+
+
+def test_a_thing_is_put_on_the_list_by_hand_and_taken_off(barkeep, bar):
+    said = barkeep("--bar", bar, "buy", "--list", "gin*2", "--list", "maraschino liqueur").out
+    assert said == "By hand on the list: 2 × gin and 1 × maraschino liqueur.\n"
+    assert listed(barkeep, bar) == {"Gin": 2, "Maraschino liqueur": 1}
+    barkeep("--bar", bar, "buy", "--received", "Pellow & Rudge Lamp Room dry gin")
+    assert listed(barkeep, bar)["Gin"] == 1, "a London dry gin is a gin"
+    said = barkeep("--bar", bar, "buy", "--list", "gin*0", "--list", "maraschino liqueur*0").out
+    assert said == "Nothing is on the list by hand.\n"
+    assert listed(barkeep, bar) == {}
+    refusal = barkeep("--bar", bar, "buy", "--list", "gin*many").refusal
+    assert refusal.startswith("list cannot be “gin*many”: write the kind, and * and how many")
+    refusal = barkeep("--bar", bar, "next-bottle", "--bottles", "1", "--add", "--with", "gin")
+    assert refusal.refusal == "option cannot be “--add”: what is on paper only goes on no list."

@@ -21,7 +21,6 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.to_buy import ToBuy
-from barkeep.domain.buying.listed import opens_in_words
 from barkeep.domain.buying.reliance import Carried, Reliance, reliance
 from barkeep.domain.buying.reliance_words import carried_in_words, reliance_in_words
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -132,12 +131,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
         """Put another bottle like the chosen one on the shopping list."""
         row = self.current
         if row is not None:
-            product = row.bottle.product
-            why = opens_in_words(row.lost)
-            bought = ToBuy(product.ingredient, 1, product.id, why)
-            if product.house_made:
-                bought = ToBuy(product.ingredient, 1, None, why)
-            self.put_on_list([bought])
+            self.put_on_list([ToBuy(row.bottle.ingredient, 1)])
 
     # What it shows
 

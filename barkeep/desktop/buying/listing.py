@@ -43,7 +43,9 @@ class ListingScreen(OfParts):
             return
         tree = self.context.bar.snapshot.knowledge.tree
         there = self.context.bar.snapshot.settings.to_buy
-        new = [each for each in things if not any(each.is_same_as(one) for one in there)]
+        new = [
+            each for each in things if not any(each.ingredient == one.ingredient for one in there)
+        ]
         self._settings = self.context.bar.snapshot.settings
         if len(things) == 1:
             said = tree.name(things[0].ingredient)
@@ -55,4 +57,4 @@ class ListingScreen(OfParts):
         if with_to_buy(there, things) == there:
             self.context.toast.say(said)  # nothing was done, so there is nothing to undo
             return
-        self.do(lambda: self.context.bar.shopping.put_on_list(things), None, said)
+        self.do(lambda: self.context.bar.shopping.add(things), None, said)

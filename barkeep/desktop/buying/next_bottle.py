@@ -8,6 +8,7 @@ from functools import partial
 
 from PySide6.QtWidgets import QCheckBox, QWidget
 
+from barkeep.application.shopping import to_buy_of
 from barkeep.desktop.buying.listing import ADD, ADD_KEYS, ListingScreen
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
@@ -19,7 +20,6 @@ from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes
-from barkeep.domain.buying.listed import opens_in_words, to_buy_of
 from barkeep.domain.buying.next_bottle import next_bottle, unweighed
 from barkeep.domain.buying.packages import purchase_of
 from barkeep.domain.buying.purchases import Candidate, Form, make_of
@@ -185,7 +185,7 @@ class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
         if self.current is not None:
             snapshot, row = self.context.bar.snapshot, self.current
             bought = purchase_of(row.ingredient, snapshot)
-            self.put_on_list([to_buy_of(bought, opens_in_words(row.unlocks), self._tree)])
+            self.put_on_list([to_buy_of(bought, snapshot)])
 
     def likely_on_paper(self) -> tuple[str, str]:
         return "" if self.current is None else self._tree.name(self.current.ingredient), ""

@@ -7,6 +7,7 @@ from functools import partial
 
 from PySide6.QtWidgets import QWidget
 
+from barkeep.application.shopping import to_buy_of
 from barkeep.desktop.buying.listing import ADD, ADD_KEYS, ListingScreen
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
@@ -18,7 +19,6 @@ from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.buying.listed import opens_in_words, to_buy_of
 from barkeep.domain.buying.pairs import Pair
 from barkeep.domain.buying.plan_words import purchase_in_words
 from barkeep.domain.buying.reliance_words import pair_in_words
@@ -118,8 +118,8 @@ class PairsScreen(ListingScreen, TableScreen[Pair]):
     def add_current(self) -> None:
         """Put both purchases of the chosen pair on the shopping list."""
         if self.current is not None:
-            why = opens_in_words(self.current.together)
-            self.put_on_list([to_buy_of(each, why, self._tree) for each in self.current.bought])
+            snapshot = self.context.bar.snapshot
+            self.put_on_list([to_buy_of(each, snapshot) for each in self.current.bought])
 
     def identity(self, row: Pair) -> Hashable:
         return tuple(each.ingredient for each in row.bought)

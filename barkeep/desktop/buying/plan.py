@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
 from barkeep.application.imports import Progress
-from barkeep.application.shopping import read_kind_price, read_money
+from barkeep.application.shopping import listed_of, read_kind_price, read_money, to_buy_of
 from barkeep.desktop.buying.listing import ADD, ADD_KEYS, ListingScreen
 from barkeep.desktop.screens.background import LongQuestion
 from barkeep.desktop.screens.list_stack import set_widths
@@ -35,7 +35,6 @@ from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.buying.limits import MOST_BOTTLES, SECONDS, Limits, checked_limits
-from barkeep.domain.buying.listed import step_to_buy
 from barkeep.domain.buying.plan import Plan, Step
 from barkeep.domain.buying.plan_words import plan_in_words, purchase_in_words
 from barkeep.domain.buying.shopping import still_to_film
@@ -206,12 +205,12 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
     def add_current(self) -> None:
         """Put what the chosen step buys on the shopping list."""
         if self.current is not None:
-            self.put_on_list([step_to_buy(self.current.step, self._tree)])
+            self.put_on_list([to_buy_of(self.current.step.bought, self.context.bar.snapshot)])
 
     def add_all(self) -> None:
         """Put the whole plan on the shopping list."""
         if self._plan is not None:
-            self.put_on_list([step_to_buy(each, self._tree) for each in self._plan.steps])
+            self.put_on_list(listed_of(self._plan, self.context.bar.snapshot))
 
     def focus_search(self) -> None:
         """There is little to search: go to what is asked with."""

@@ -34,8 +34,8 @@ from barkeep.desktop.widgets.notices import Banner
 from barkeep.desktop.widgets.ticks import Tickable, TickList
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.shoots import Shoot
+from barkeep.domain.bar.to_buy import ToBuy
 from barkeep.domain.bottles.bottle import Bottle
-from barkeep.domain.buying.listed import listed_as, whole_list
 from barkeep.domain.buying.shopping import (
     ShoppingItem,
     ShoppingList,
@@ -43,6 +43,7 @@ from barkeep.domain.buying.shopping import (
     name_in_words,
     need_in_words,
     packages_in_words,
+    shopping_for,
     still_to_film,
     total_in_words,
     why_in_words,
@@ -287,7 +288,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self.total.setText("Working out what to buy…")
         self._offer_buttons()
         question = partial(
-            whole_list, self.shoots.ticked, self._bar.snapshot, pars=self.with_pars.isChecked()
+            shopping_for, self.shoots.ticked, self._bar.snapshot, pars=self.with_pars.isChecked()
         )
         self._background.ask(QUESTION, question, self._show, self.show_refusal)
 
@@ -310,13 +311,12 @@ class ShoppingDialog(RefusedInBanner, QDialog):
     def take_off_list(self) -> None:
         """Take the chosen thing off the list, where it was put on it by hand or from a plan."""
         thing = self.table.current_thing
-        listed = thing and listed_as(thing, self._bar.snapshot)
-        if listed:
-            name = self._tree.in_sentence(listed.ingredient)
+        if thing is not None and self._is_put_on(thing):
+            off = ToBuy(thing.ingredient, 0)
             run_operation(
                 self,
-                lambda: self._bar.shopping.take_off_list(listed),
-                partial(self._say_done, f"Off the list: {name}"),
+                lambda: self._bar.shopping.add([off]),
+                partial(self._say_done, f"Off the list: {self._tree.in_sentence(off.ingredient)}"),
             )
 
     def copy_list(self) -> None:
@@ -352,10 +352,17 @@ class ShoppingDialog(RefusedInBanner, QDialog):
             self.why.setText("")
             offer(self.off_button, NOT_PUT_ON)
             return
-        listed = listed_as(thing, self._bar.snapshot)
-        offer(self.off_button, "" if listed else NOT_PUT_ON)
+        offer(self.off_button, "" if self._is_put_on(thing) else NOT_PUT_ON)
         what = f"{name_in_words(thing, self._tree)}, {packages_in_words(thing)}"
         self.why.setText(f"{what}: {why_in_words(thing)}.")
+
+    def _is_put_on(self, thing: ShoppingItem) -> bool:
+        """Whether it was put on the list by hand, or from a plan."""
+        return any(each.ingredient == thing.ingredient for each in self._listed)
+
+    @property
+    def _listed(self) -> tuple[ToBuy, ...]:
+        return self._bar.snapshot.settings.to_buy
 
     def _finish(self, done: Done[tuple[Bottle, ...]]) -> None:
         count = len(done.value)

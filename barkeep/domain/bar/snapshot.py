@@ -40,9 +40,9 @@ class Settings:
     `measures` are the owner's own, by name. `region` decides what things are
     called where nobody wrote a name: a key of `regions.toml`, *none* for the
     kinds' own names, empty for the system's. `house` are the owner's usual pours,
-    `keeps` how long things keep where the owner knows better, `to_buy` what the owner put on the
-    shopping list. `backups` is the folder
-    where the bar's backups go; empty for the one beside it.
+    `keeps` how long things keep where the owner knows better. `backups` is the folder
+    where the bar's backups go; empty for the one beside it. `to_buy` was put on the shopping
+    list by hand.
     """
 
     name: str = "My bar"
@@ -59,8 +59,8 @@ class Settings:
     region: str = ""
     house: tuple[HousePour, ...] = ()
     keeps: tuple[ShelfLife, ...] = ()
-    to_buy: tuple[ToBuy, ...] = ()
     backups: str = ""
+    to_buy: tuple[ToBuy, ...] = ()
 
     @property
     def units(self) -> BarUnits:

@@ -1,65 +1,43 @@
-"""What the owner put on the shopping list, beside what shoots and pars need."""
+"""What the owner put on the shopping list by hand, such as the bottles of a plan."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
-from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.ingredients.tree import FamilyTree
+
+MOST_TO_BUY = 99
+"""Packages of one thing; more is a misprint."""
 
 
 @dataclass(frozen=True, slots=True)
 class ToBuy:
-    """So many packages of a kind: of a product, by its id, or of any where that is None.
-
-    `why` says in words what it is for; empty where nobody said.
-    """
+    """So many packages of a kind that are to be bought, whatever shoots and pars take."""
 
     ingredient: str
     packages: int
-    product: int | None = None
-    why: str = ""
-
-    def is_same_as(self, other: ToBuy) -> bool:
-        """Whether both are the same thing, however many."""
-        return (self.ingredient, self.product) == (other.ingredient, other.product)
 
 
-def with_to_buy(listed: Iterable[ToBuy], added: Iterable[ToBuy]) -> tuple[ToBuy, ...]:
-    """The list with more on it; what is there already is bought once, as often as either says."""
-    found = list(listed)
-    for each in added:
-        place = next((at for at, one in enumerate(found) if one.is_same_as(each)), None)
-        if place is None:
-            found.append(each)
-        else:
-            there = found[place]
-            why = each.why or there.why
-            found[place] = replace(there, packages=max(there.packages, each.packages), why=why)
-    return tuple(found)
+def with_to_buy(listed: Iterable[ToBuy], more: Iterable[ToBuy]) -> tuple[ToBuy, ...]:
+    """The list with more on it; of what is on it already the larger number, none for 0."""
+    found = {each.ingredient: each for each in listed}
+    for each in more:
+        known = found.get(each.ingredient, each)
+        larger = each.packages == 0 or each.packages > known.packages
+        found[each.ingredient] = each if larger else known
+    kept = (each for each in found.values() if each.packages > 0)
+    return tuple(sorted(kept, key=lambda each: each.ingredient))
 
 
-def without_bought(
-    listed: Iterable[ToBuy], bought: Iterable[tuple[Product, int]], tree: FamilyTree
+def less_bought(
+    listed: Iterable[ToBuy], bought: Iterable[str], tree: FamilyTree
 ) -> tuple[ToBuy, ...]:
-    """What is left of the list once so many packages of products have come.
-
-    The very product goes first; else another one of the same kind is what was meant.
-    """
-    left = list(listed)
-    for product, came in bought:
-        for exactly in (True, False):
-            for place, each in enumerate(left):
-                if _is_met(each, product, tree, exactly=exactly):
-                    taken = min(came, each.packages)
-                    left[place] = replace(each, packages=each.packages - taken)
-                    came -= taken
-    return tuple(each for each in left if each.packages > 0)
-
-
-def _is_met(each: ToBuy, product: Product, tree: FamilyTree, *, exactly: bool) -> bool:
-    if exactly:
-        return each.product == product.id
-    known = product.ingredient in tree and each.ingredient in tree
-    return known and tree.is_a(product.ingredient, each.ingredient)
+    """The list once these came, a key for each package: of just that kind, else of one above."""
+    left = {each.ingredient: each.packages for each in listed}
+    for key in bought:
+        above = (each for each in left if left[each] > 0 and tree.is_a(key, each))
+        came_for = key if left.get(key, 0) > 0 else next(above, None)
+        if came_for is not None:
+            left[came_for] -= 1
+    return tuple(ToBuy(key, count) for key, count in left.items() if count > 0)

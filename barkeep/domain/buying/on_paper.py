@@ -113,11 +113,11 @@ def _unknown_product(bought: Purchase, snapshot: Snapshot, number: int) -> Produ
     """What stands for a product that the bar does not know yet."""
     kind = snapshot.knowledge.tree[bought.ingredient]
     return Product(
-        kind.name,
-        "",
-        kind.key,
-        bought.stock.amount,
-        kind.unit,
+        name=kind.name,
+        maker="",
+        ingredient=kind.key,
+        size=bought.stock.amount,
+        unit=kind.unit,
         price=bought.price,
         id=number,
     )

@@ -109,7 +109,7 @@ def purchase_of_product(best: Product, snapshot: Snapshot) -> Purchase:
     count = max(1, packages_for(usual.amount, best.size)) if best.unit == "each" else 1
     stock = Stock(key, best.size * count, strength_of(best, snapshot.knowledge.tree))
     price = None if best.price is None else best.price * count
-    return Purchase(key, stock, count, best, price)
+    return Purchase(key, stock, packages=count, product=best, price=price)
 
 
 def _sold_by_kind(snapshot: Snapshot) -> Mapping[str, tuple[Product, ...]]:

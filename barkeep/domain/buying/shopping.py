@@ -19,8 +19,10 @@ from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.pars import Par
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bar.to_buy import ToBuy
 from barkeep.domain.bottles.bottle import Product
-from barkeep.domain.buying.packages import Package, package_for, packages_for
+from barkeep.domain.buying.either import Kind, Least, Wanted, least_list
+from barkeep.domain.buying.packages import NEARLY, Package, package_for, packages_for
 from barkeep.domain.ingredients.fruit import WHOLE, Used, parts_taken
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.available import available_in
@@ -38,6 +40,8 @@ from barkeep.domain.specs.called import called_in_sentence, kinds_named_by, othe
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
+
+ON_THE_LIST = "you put it on the list"
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,6 +138,8 @@ def shopping(
     shop.take(wanted, found)
     for par in snapshot.settings.pars if pars else ():
         shop.keep_up(par)
+    for each in snapshot.settings.to_buy if pars else ():
+        shop.list_by_hand(each)
     tree = snapshot.knowledge.tree
     items = sorted(shop.items(), key=lambda each: tree.name(each.ingredient).casefold())
     ordered = [order for order, _drink in wanted]
@@ -147,11 +153,13 @@ def shopping(
 
 
 @dataclass(frozen=True, slots=True)
-class _Kind:
-    """An ingredient and the least strength it must have."""
+class _Either:
+    """A line that is short of so much, and whose drink lets one choose what to buy for it."""
 
-    ingredient: str
-    least_abv: float | None = None
+    line: Line
+    kinds: tuple[Kind, ...]
+    amount: float
+    drink: str
 
 
 @dataclass(slots=True)
@@ -180,7 +188,7 @@ class _Need:
 class _Bought:
     """A purchase while the list grows: what of it is poured, and what is kept for a par."""
 
-    kind: _Kind
+    kind: Kind
     package: Package
     packages: int
     poured: float
@@ -202,10 +210,12 @@ class _Shop:
         self._tree = snapshot.knowledge.tree
         self._stock = available_in(snapshot)
         self._supply = self._stock.supply
-        self._needs: dict[_Kind, _Need] = {}
+        self._needs: dict[Kind, _Need] = {}
         self._spares: list[tuple[str, float, str]] = []
         self._spared: dict[str, float] = {}
         self._pars: dict[str, float] = {}
+        self._either: list[_Either] = []
+        self._listed: dict[Kind, int] = {}
 
     def take(self, wanted: Sequence[tuple[Order, str]], found: Menu) -> None:
         """Take what the menu draws from the bar, and note what it lacks for each drink."""
@@ -233,12 +243,28 @@ class _Shop:
             why = f"par is {self._shown(key, par.amount)} of {self._tree.in_sentence(key)}"
             self._need_to_make(key, lacking, why)
 
+    def list_by_hand(self, each: ToBuy) -> None:
+        """Note what was put on the list by hand."""
+        if each.ingredient in self._tree and each.ingredient not in self._snapshot.always_there:
+            self._listed[Kind(each.ingredient)] = each.packages
+
     def items(self) -> Iterator[ShoppingItem]:
         """What to buy."""
-        kinds = {*self._needs, *map(_Kind, self._pars)}
+        least = self._least()
+        chosen = [each.kinds[0] for each in self._either] if least is None else least.chosen
+        for either, kind in zip(self._either, chosen, strict=False):  # then come other needs
+            self._note(either, kind)
         bought: list[_Bought] = []
-        for kind in sorted(kinds, key=self._turn):
-            self._buy(kind, bought)
+        if least is None:
+            kinds = {*self._needs, *map(Kind, self._pars), *self._listed}
+            for kind in sorted(kinds, key=self._turn):
+                self._buy(kind, bought)
+        else:
+            bought = [
+                self._as_planned(kind, least)
+                for kind in sorted(least.packages, key=self._turn)
+                if least.packages[kind]
+            ]
         for each in bought:
             yield self._item(each)
 
@@ -246,17 +272,63 @@ class _Shop:
 
     def _short(self, line: Line, amount: float, drink: str) -> None:
         key = self._first_choice(line)
-        if self._is_made(key):
+        if self._is_made(key) and line.min_abv_percent is None:
             name = names_in_sentence(line, self._tree)
             why = f"{self._shown(key, amount)} of {name} short for {drink}"
             self._need_to_make(key, amount, why)
             self._spares.append((key, amount * MARGIN, why))
         elif key not in self._snapshot.always_there:
-            needed = self._needs.setdefault(_Kind(key, line.min_abv_percent), _Need())
-            asked = f", which asks for {spoken_list(line.stated, 'and')}" if line.stated else ""
-            needed.add(amount, f"{{}} short for {drink}{asked}")
-            if key == line.ingredient:
-                needed.called[called_in_sentence(line, self._tree)] = None
+            bought = (each for each in line.wanted if self._may_do(each, key, line))
+            others = (each for each in bought if each != key)
+            kinds = tuple(Kind(each, line.min_abv_percent) for each in (key, *others))
+            self._either.append(_Either(line, kinds, amount, drink))
+
+    def _may_do(self, key: str, first: str, line: Line) -> bool:
+        """Whether a thing is bought, and counted as the first choice is."""
+        alike = self._tree[key].unit == self._tree[first].unit
+        return alike and (line.min_abv_percent is not None or not self._is_made(key))
+
+    def _least(self) -> Least | None:
+        """The least list of all that is needed; None where nothing does for anything else."""
+        wanted = [Wanted(each.kinds, each.amount) for each in self._either]
+        wanted += [Wanted((kind,), self._poured(kind)) for kind in self._needs]
+        kept = {Kind(key): self._lacking(key) for key in self._pars}
+        needed = (kind for each in wanted for kind in each.kinds)
+        kinds = dict.fromkeys((*needed, *kept, *self._listed))
+        packages = {
+            kind: package_for(kind.ingredient, kind.least_abv, self._snapshot) for kind in kinds
+        }
+        shared = any(
+            one != other and self._fits(packages[one], other) for one in kinds for other in kinds
+        )
+        if not shared and all(len(each.kinds) == 1 for each in wanted):
+            return None
+
+        def special(kind: Kind) -> float:
+            """How deep in the tree it is; what is sold as another kind only has its place."""
+            sold_as = packages[kind].ingredient
+            other = 0.0 if sold_as == kind.ingredient else 0.5
+            return len(self._tree.ancestors(sold_as)) + other
+
+        return least_list(
+            wanted, kept, packages, self._fits, special=special, at_least=self._listed
+        )
+
+    def _poured(self, kind: Kind) -> float:
+        entry = self._needs.get(kind, _Need())
+        return entry.pieces() if self._tree[kind.ingredient].unit == "each" else entry.poured
+
+    def _lacking(self, key: str) -> float:
+        """How much more than is left a par takes."""
+        return max(0.0, self._pars.get(key, 0.0) - self._stock.there(key))
+
+    def _note(self, either: _Either, kind: Kind) -> None:
+        line = either.line
+        needed = self._needs.setdefault(kind, _Need())
+        asked = f", which asks for {spoken_list(line.stated, 'and')}" if line.stated else ""
+        needed.add(either.amount, f"{{}} short for {either.drink}{asked}")
+        if kind.ingredient == line.ingredient:
+            needed.called[called_in_sentence(line, self._tree)] = None
 
     def _first_choice(self, line: Line) -> str:
         """Of what a line lets one choose from, the first that the bar knows a product of."""
@@ -300,9 +372,9 @@ class _Shop:
             if self._is_made(key) and key not in within | {made}:
                 self._need_to_make(key, rest, why, spare=spare, within=within | {made})
             elif spare and self._tree[key].unit == "each":
-                self._needs.setdefault(_Kind(key), _Need()).spare += rest
+                self._needs.setdefault(Kind(key), _Need()).spare += rest
             else:
-                self._needs.setdefault(_Kind(key), _Need()).add(rest, why)
+                self._needs.setdefault(Kind(key), _Need()).add(rest, why)
 
     def _garnishes(self, wanted: Sequence[tuple[Order, str]]) -> None:
         """Note what the garnishes take that is not there, what is cut from fruit as the fruit."""
@@ -331,13 +403,13 @@ class _Shop:
             return
         lacking = source.amount - self._stock.draw(key, source.amount)
         if lacking > 0.0:
-            needed = self._needs.setdefault(_Kind(key), _Need())
+            needed = self._needs.setdefault(Kind(key), _Need())
             needed.add(lacking, f"{{}} short to garnish {drinks}")
 
     def _fruit(self, key: str, used: Used, why: Sequence[str]) -> None:
         """Whole fruit to cut, what is peeled being squeezed as well."""
         have = self._supply.total_of_kind(key, self._tree)
-        needed = self._needs.setdefault(_Kind(key), _Need())
+        needed = self._needs.setdefault(Kind(key), _Need())
         spare = self._spared.get(key, 0.0)
         taken = have - self._stock.there(key) - spare + needed.poured
         squeezed = max(whole_with_spare(taken, spare + needed.spare), 0.0)
@@ -350,7 +422,7 @@ class _Shop:
 
     # Meeting it
 
-    def _turn(self, kind: _Kind) -> tuple[int, float, str]:
+    def _turn(self, kind: Kind) -> tuple[int, float, str]:
         """Special kinds and strong ones first."""
         return (
             -len(self._tree.ancestors(kind.ingredient)),
@@ -358,17 +430,17 @@ class _Shop:
             kind.ingredient,
         )
 
-    def _buy(self, kind: _Kind, bought: list[_Bought]) -> None:
+    def _buy(self, kind: Kind, bought: list[_Bought]) -> None:
         entry = self._needs.get(kind, _Need())
         fitting = [each for each in bought if self._fits(each.package, kind)]
         package = package_for(kind.ingredient, kind.least_abv, self._snapshot)
         why = list(self._reasons(kind, entry))
-        counted = self._tree[kind.ingredient].unit == "each"
-        poured = _pour_from(fitting, entry.pieces() if counted else entry.poured, why)
+        poured = _pour_from(fitting, self._poured(kind), why)
         kept, why_kept = self._kept(kind, package, fitting)
-        if (amount := round(poured + kept, NOISE_PLACES)) > 0.0:
-            count = packages_for(amount, package.size)
-            reasons = [*(why if poured else []), *why_kept]
+        amount, listed = round(poured + kept, NOISE_PLACES), self._listed.get(kind, 0)
+        if amount > 0.0 or listed:
+            count = max(packages_for(amount, package.size), listed)
+            reasons = [*(why if poured else []), *why_kept, *([ON_THE_LIST] if listed else [])]
             bought.append(
                 _Bought(
                     kind=kind,
@@ -381,8 +453,38 @@ class _Shop:
                 )
             )
 
+    def _as_planned(self, kind: Kind, least: Least) -> _Bought:
+        """The packages of a kind on the least list, with all that they are bought for."""
+        entry = self._needs.get(kind, _Need())
+        package = package_for(kind.ingredient, kind.least_abv, self._snapshot)
+        whom = sorted((each for each, of in least.poured if of == kind), key=self._turn)
+        why = [said for each in whom for said in self._reasons(each, self._needs[each])]
+        kept = least.kept[kind]
+        for key in self._pars if kept > NEARLY else ():
+            if self._lacking(key) > 0.0 and self._fits(package, Kind(key)):
+                said = self._par_in_words(key, package)
+                own = key == kind.ingredient
+                why.append(said if own else f"{self._tree.in_sentence(key)}: {said}")
+        if any(self._fits(package, each) for each in self._listed):
+            why.append(ON_THE_LIST)
+        return _Bought(
+            kind=kind,
+            package=package,
+            packages=least.packages[kind],
+            poured=sum(least.poured[each, kind] for each in whom),
+            kept=kept,
+            why=why,
+            called=tuple(entry.called),
+        )
+
+    def _par_in_words(self, key: str, package: Package) -> str:
+        unit, left = self._tree[key].unit, self._stock.there(key)
+        par = _in_packages(self._pars[key], package, unit)
+        shown = self._shown(key, math.floor(left) if unit == "each" else left)
+        return f"par is {par}, and {shown} will be left"
+
     def _kept(
-        self, kind: _Kind, package: Package, fitting: Sequence[_Bought]
+        self, kind: Kind, package: Package, fitting: Sequence[_Bought]
     ) -> tuple[float, list[str]]:
         """What a par takes beyond all that is left, or bought already, of the kind."""
         par = 0.0 if kind.least_abv is not None else self._pars.get(kind.ingredient, 0.0)
@@ -390,9 +492,7 @@ class _Shop:
         lacking = par - left - sum(each.kept for each in fitting)
         if lacking <= 0.0:
             return 0.0, []
-        par_shown = _in_packages(par, package, self._tree[kind.ingredient].unit)
-        shown = math.floor(left) if self._tree[kind.ingredient].unit == "each" else left
-        why = f"par is {par_shown}, and {self._shown(kind.ingredient, shown)} will be left"
+        why = self._par_in_words(kind.ingredient, package)
         for each in fitting:
             if (taken := min(lacking, each.free)) > 0.0:
                 each.kept += taken
@@ -400,7 +500,7 @@ class _Shop:
                 lacking -= taken
         return lacking, [why]
 
-    def _fits(self, package: Package, kind: _Kind) -> bool:
+    def _fits(self, package: Package, kind: Kind) -> bool:
         strong = package.abv_percent >= (kind.least_abv or 0.0)
         return strong and is_one_to_buy(
             package.ingredient,
@@ -410,7 +510,7 @@ class _Shop:
             snapshot=self._snapshot,
         )
 
-    def _reasons(self, kind: _Kind, entry: _Need) -> Iterator[str]:
+    def _reasons(self, kind: Kind, entry: _Need) -> Iterator[str]:
         for words, amount in entry.why.items():
             yield words.replace("{}", self._shown(kind.ingredient, amount))
         if kind.least_abv is not None:
@@ -467,7 +567,9 @@ def packages_in_words(item: ShoppingItem) -> str:
 
 
 def need_in_words(item: ShoppingItem) -> str:
-    """How much of it is needed: *150 ml*."""
+    """How much of it is needed: *150 ml*; *as listed* where only the owner says so."""
+    if not item.need:
+        return "as listed"
     return plain_amount(round(item.need, 1), item.unit)
 
 

@@ -413,8 +413,8 @@ def _evening(
     return _Evening(
         tuple(drinks),
         tuple(pourings),
-        sourcing.supply.pools(limits),
-        limits,
-        frozenset(each.id for each in ageing),
-        sourcing,
+        pools=sourcing.supply.pools(limits),
+        limits=limits,
+        ageing=frozenset(each.id for each in ageing),
+        sourcing=sourcing,
     )
