@@ -222,7 +222,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
             self.add_filter(each)
         self.add_filter_row(self.said)
         self.add_parts()
-        set_widths(self.view, (176, 58, 70, 76, 86))
+        set_widths(self.view, (150, 56, 66, 72, 84))
         sort_by(self.view, 1, descending=True)
         self.put_below(self.chart)
         on_activated(self.view, self._show_bottle)

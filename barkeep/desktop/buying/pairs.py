@@ -101,7 +101,7 @@ class PairsScreen(ListingScreen, TableScreen[Pair]):
         self._buttons = (button(f"{ADD}", self.add_current, "price"),)
         self.add_filter(self.closeness)
         self.add_parts()
-        set_widths(self.view, (200, 120, 76, 92))
+        set_widths(self.view, (170, 116, 70, 84))
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self.add_current)
         self.list_actions([(f"&{ADD}", ADD_KEYS, "price", self.add_current, True)])

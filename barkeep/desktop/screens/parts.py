@@ -12,7 +12,7 @@ from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.layouts import Card, column_of
 
-LEAST_LIST = 100
+LEAST_LIST = 160
 """How high a list with a picture below it is at least, in pixels."""
 
 
@@ -44,7 +44,7 @@ class OfParts(Screen):
         assert listed is not None
         left.addWidget(listed)
         if self.list_stack is not None:
-            self.list_stack.view.setMinimumHeight(LEAST_LIST)
+            self.list_stack.setMinimumHeight(LEAST_LIST)
         left.addWidget(Card(picture))
         left.setStretchFactor(0, 1)
         self.splitter.insertWidget(0, left)
