@@ -263,28 +263,31 @@ def _plan_shown(plan: Plan, tree: FamilyTree) -> Iterator[str]:
         yield from wrapped(said, "")
 
 
-@command(
-    one_of(
-        argument(
-            "--shoot",
-            metavar="THEME",
-            action="append",
-            help="buy for this shoot; may be given again "
-            "(default: all that are still to be filmed)",
-        ),
-        many(
-            "--received",
-            "PRODUCT[*N][=PRICE]",
-            "take in what was bought: how many, and the price of each",
-        ),
-        argument(
-            "--par",
-            metavar="INGREDIENT=AMOUNT",
-            help="the least to have of something, such as “gin=2 bottles” (0: no par any more)",
-        ),
-        flag("--pars", "list the pars"),
-        many("--list", "KIND[*N]", "put so many packages on the list by hand; *0 takes it off"),
+_BUY = (
+    argument(
+        "--shoot",
+        metavar="THEME",
+        action="append",
+        help="buy for this shoot; may be given again (default: all that are still to be filmed)",
     ),
+    many(
+        "--received",
+        "PRODUCT[*N][=PRICE]",
+        "take in what was bought: how many, and the price of each",
+    ),
+    argument(
+        "--par",
+        metavar="INGREDIENT=AMOUNT",
+        help="the least to have of something, such as “gin=2 bottles” (0: no par any more)",
+    ),
+    flag("--pars", "list the pars"),
+    many("--list", "KIND[*N]", "put so many packages on the list by hand; *0 takes it off"),
+)
+"""What `buy` is asked for or told, one of these at a time."""
+
+
+@command(
+    one_of(*_BUY),
     flag("--no-pars", "buy for the shoots only"),
     argument("--on", type=day, metavar="DAY", help="when it was received (default: today)"),
 )

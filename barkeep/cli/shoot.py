@@ -24,6 +24,7 @@ from barkeep.domain.bar.shoots import (
     find_shoots,
 )
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.drink.costs import cost_in_words, cost_of_draws
 from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.shoots.drinks import orders_of, spec_of
@@ -60,7 +61,8 @@ keys of the JSON:
   draws    bottle product amount unit
   past     bottle product use_by
   not_counted, asks  sentences
-  assumed  drink line taken"""
+  assumed  drink line taken
+  cost     of what is poured, null where a price is not known; priced unpriced"""
 
 
 LIST_KEYS = f"keys of the JSON:\n  shoots   a shoot each\n\n{SHOOT_KEYS}"
@@ -284,6 +286,9 @@ def _check_shown(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
     if answer.shoot.state != "filmed":
         yield from _rescues_shown(answer, snapshot)
     yield from _draws_shown(answer)
+    if answer.menu.draws:
+        cost = cost_of_draws(answer.menu.draws, snapshot)
+        yield cost_in_words(cost, snapshot.knowledge.tree)
 
 
 def _runs_short(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
@@ -332,6 +337,7 @@ def check_json(plan: ShootPlan, snapshot: Snapshot) -> dict[str, object]:
     """The answer whether a shoot can be poured."""
     menu = plan.menu
     dropped = zip(menu.orders, menu.drop, strict=True)
+    cost, tree = cost_of_draws(menu.draws, snapshot), snapshot.knowledge.tree
     return {
         "theme": plan.shoot.theme,
         "on": iso(plan.on),
@@ -355,6 +361,9 @@ def check_json(plan: ShootPlan, snapshot: Snapshot) -> dict[str, object]:
         "not_counted": list(not_counted(menu.orders, snapshot)),
         "asks": list(asked_of_bottles(menu, snapshot)),
         "assumed": assumed_json(dict.fromkeys(assumed(menu.orders, snapshot))),
+        "cost": rounded(cost.amount, 2),
+        "priced": rounded(cost.priced, 2),
+        "unpriced": [tree.name(each) for each in cost.unpriced],
     }
 
 

@@ -158,6 +158,9 @@ def test_what_is_chosen_for_a_line_is_poured_and_taken_back(barkeep, bar, shoot)
         "not_counted",
         "asks",
         "assumed",
+        "cost",
+        "priced",
+        "unpriced",
     ]
     assert (short["possible"], short["verdict"]) == (False, "No: one line runs out.")
     (lack,) = short["short"]

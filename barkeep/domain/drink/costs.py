@@ -10,6 +10,10 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.drink.contents import Content
 from barkeep.domain.ingredients.relations import MadeFrom
+from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.phrases import price_in_words
+from barkeep.domain.pouring.supply import Draw
+from barkeep.errors import spoken_list
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +45,30 @@ def cost_of(contents: Iterable[Content], snapshot: Snapshot) -> Cost:
             total += price
     missing = tuple(dict.fromkeys(unpriced))
     return Cost(None if missing else total, snapshot.settings.currency, total, missing)
+
+
+def cost_of_draws(draws: Iterable[Draw], snapshot: Snapshot) -> Cost:
+    """What is taken out of bottles costs together; `Cost.unpriced` names what nobody knows."""
+    prices = Prices(snapshot)
+    total, unpriced = 0.0, []
+    for draw in draws:
+        each = unit_price(draw.bottle.product)
+        price = prices.of(draw.bottle.ingredient) if each is None else each
+        if price is None:
+            unpriced.append(draw.bottle.ingredient)
+        else:
+            total += price * draw.amount
+    missing = tuple(dict.fromkeys(unpriced))
+    return Cost(None if missing else total, snapshot.settings.currency, total, missing)
+
+
+def cost_in_words(cost: Cost, tree: FamilyTree) -> str:
+    """*It costs 12.30 EUR*, with what it does not hold; a missing price is never nothing."""
+    if not cost.unpriced:
+        return f"What is poured costs {price_in_words(cost.amount, cost.currency)}."
+    names = spoken_list([tree.in_sentence(each) for each in cost.unpriced], "and")
+    priced = price_in_words(cost.priced, cost.currency)
+    return f"What is poured costs {priced}, and nobody knows what {names} costs."
 
 
 @dataclass(frozen=True)
