@@ -46,7 +46,7 @@ from barkeep.desktop.counting.rows import bottles_in_words
 from barkeep.desktop.look.metrics import PAD
 from barkeep.desktop.screens.kept import COUNT
 from barkeep.desktop.screens.list_stack import set_widths
-from barkeep.desktop.screens.screen import ScreenContext
+from barkeep.desktop.screens.screen import ONLY_LOOKS, ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
@@ -528,6 +528,10 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.count_button = primary_button("Count the shelf", self.count_shelf, "count")
         keys = self.actions_by_key["shelf"].shortcut().toString()
         self.count_button.setToolTip(f"Count the shelf ({keys})")
+        self.use_up_button = button("Use up", lambda: self.context.go("use-up", None))
+        self.use_up_button.setToolTip("What goes off soon, and the drinks that use most of it")
+        self.use_up_button.setProperty(ONLY_LOOKS, True)
+        self.add_header_button(self.use_up_button)
         self.add_header_button(self.add_button)
         self.add_header_button(self.count_button)
 

@@ -99,7 +99,9 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
         self._tree, self._currency = snapshot.knowledge.tree, snapshot.settings.currency
         self._memory = Memory()
         self._found: Reliance | None = None
-        empty = EmptyState("picture-empty-shelf", "No bottles yet", "Nothing is carried by nothing")
+        empty = EmptyState(
+            "picture-empty-shelf", "No bottles yet", "What would be lost without each is shown here"
+        )
         super().__init__(context, carried_columns(self._tree, self._currency), empty, parent)
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
         self.low_only = QCheckBox("Only low ones")

@@ -102,6 +102,8 @@ def _stops_in(layout: QLayout) -> Iterator[QWidget]:
 
 T = TypeVar("T")
 Shortcut = QKeySequence | QKeySequence.StandardKey | str
+ONLY_LOOKS = "only_looks"
+"""The property of a button beside the title that writes nothing."""
 SEARCH_WIDTH = 320
 """The least room for search and count beside filters, in device-independent pixels."""
 
@@ -211,7 +213,7 @@ class Screen(RefusedInBanner, QWidget):
         for place in range(self._header_row.count()):
             item = self._header_row.itemAt(place)
             widget = None if item is None else item.widget()
-            if isinstance(widget, QAbstractButton):
+            if isinstance(widget, QAbstractButton) and not widget.property(ONLY_LOOKS):
                 hold(widget, reason)
 
     # What a screen overrides

@@ -21,14 +21,14 @@ from PySide6.QtWidgets import (
 from barkeep.desktop.importing.files import import_files, import_texts
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
-from barkeep.desktop.shell.navigation import PAGES
+from barkeep.desktop.shell.navigation import PAGES, PARTS
 from barkeep.desktop.shell.settings import edit_settings
 from tests.desktop.shell.test_main_window import settle
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
 
-KEYS = [page.key for page in PAGES]
+KEYS = [page.key for page in (*PAGES, *PARTS)]
 
 CLOSES_THE_WINDOW = ("&Quit",)
 
