@@ -223,6 +223,11 @@ def test_a_bar_on_paper_answers_everywhere_and_takes_nothing(small, qtbot):
     window.current.add_current()  # as its button does
     assert "Nothing is written until you go back" in window.current.banner.text
     assert not window.actions_.make.isEnabled()
+    press(qtbot, window, KEYS.Key_L, CTRL)
+    shopping = window.findChild(ShoppingDialog)
+    assert shopping.banner.text == f"{said} Nothing is written."
+    shopping.close()
+    back_in(window, qtbot)
     press(qtbot, window, KEYS.Key_F4)
     assert not window.on_paper.isVisible()
     assert window.bar.snapshot == snapshot

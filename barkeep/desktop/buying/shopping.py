@@ -26,8 +26,8 @@ from barkeep.desktop.buying.pars import ParsDialog
 from barkeep.desktop.look.metrics import HALF, PAD, TypeSize
 from barkeep.desktop.screens.form_dialog import read_number
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
-from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.widgets.buttons import button, day_field, day_in, offer, primary_button
+from barkeep.desktop.screens.screen import NOT_WRITTEN, ScreenContext
+from barkeep.desktop.widgets.buttons import button, day_field, day_in, hold, offer, primary_button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
@@ -273,6 +273,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self._lay_out()
         self._offer(shoots)
         self._connect()
+        self._mind_paper()
         self.renew()
 
     @property
@@ -364,6 +365,15 @@ class ShoppingDialog(RefusedInBanner, QDialog):
     def _listed(self) -> tuple[ToBuy, ...]:
         return self._bar.snapshot.settings.to_buy
 
+    def _mind_paper(self) -> None:
+        """Say where the list is of a bar as it is not, and write nothing."""
+        paper = self._bar.on_paper
+        if paper is not None:
+            said = f"{paper.in_words} {NOT_WRITTEN}"
+            self.banner.say(said, "warning")
+            for each in (self.put_button, self.off_button, self.pars_button):
+                hold(each, said)
+
     def _finish(self, done: Done[tuple[Bottle, ...]]) -> None:
         count = len(done.value)
         said = "1 package is" if count == 1 else f"{count} packages are"
@@ -382,7 +392,8 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self.table.setEnabled(self.ready)
         self.copy_button.setEnabled(listed)
         self.all_button.setEnabled(listed)
-        self.put_button.setEnabled(listed and self.table.any_ticked)
+        ticked = listed and self.table.any_ticked
+        offer(self.put_button, "" if ticked else "Tick what you bought first")
 
     # Building
 

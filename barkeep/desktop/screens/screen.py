@@ -102,6 +102,8 @@ def _stops_in(layout: QLayout) -> Iterator[QWidget]:
 
 T = TypeVar("T")
 Shortcut = QKeySequence | QKeySequence.StandardKey | str
+NOT_WRITTEN = "Nothing is written."
+"""What is said where the bar is shown as it is not."""
 ONLY_LOOKS = "only_looks"
 """The property of a button beside the title that writes nothing."""
 SEARCH_WIDTH = 320
@@ -307,6 +309,8 @@ class Screen(RefusedInBanner, QWidget):
             self.dialog = None
             (come_back or self.focus_list)()
 
+        if self.context.bar.on_paper is not None:
+            dialog.setWindowTitle(f"{dialog.windowTitle()} – on paper")
         self.dialog = dialog
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.finished.connect(closed)

@@ -27,7 +27,7 @@ from barkeep.desktop.look.metrics import ICON, PAD, UNIT
 from barkeep.desktop.look.theme import Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.screens.screen import Screen, ScreenContext
+from barkeep.desktop.screens.screen import NOT_WRITTEN, Screen, ScreenContext
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
 from barkeep.desktop.shell.following import Following
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
@@ -52,7 +52,7 @@ BARS = "Bars (*.barkeep);;All files (*)"
 LISTS = "Lists of bottles (*.csv);;All files (*)"
 WHOLE = "Documents of a whole bar (*.json);;All files (*)"
 CLIPBOARD = "What was pasted"
-NOT_WRITTEN, GO_BACK = "Nothing is written.", "Back to the bar as it is (F4)"
+GO_BACK = "Back to the bar as it is (F4)"
 
 
 @dataclass(frozen=True, slots=True)
