@@ -31,7 +31,8 @@ def plan_in_words(plan: Plan, tree: FamilyTree) -> Iterator[str]:
 
 def _summed_up(plan: Plan) -> str:
     if not plan.steps:
-        return f"Nothing that can be bought {_within(plan)} turns another drink ready."
+        counts = " that counts" if plan.weighed else ""
+        return f"Nothing that can be bought {_within(plan)} turns another drink{counts} ready."
     drinks = counted(len(plan.unlocks), "more drink")
     cost = price_in_words(plan.cost, plan.currency) if plan.cost else ""
     price = f" for {cost}" if cost else ""

@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import product as every
 from random import Random
 
+import pulp
 import pytest
 from scipy.optimize import linprog
 
@@ -108,6 +109,74 @@ def test_it_is_the_least_list_that_trying_all_finds(first):
         assert (sum(found.packages.values()), cost) == (most, pytest.approx(least)), seed
         demands = [(kind, each.amount) for kind, each in zip(found.chosen, wanted, strict=True)]
         assert can_be_met(demands, kept, found.packages, packages)
+
+
+def by_cbc(wanted, kept, packages, letters) -> tuple[int, float]:
+    """The fewest packages and the least money that CBC finds, put to it in the plainest way."""
+    best: list[float] = []
+    for _goal in ("packages", "money"):
+        asked = pulp.LpProblem("list", pulp.LpMinimize)
+        many = {kind: pulp.LpVariable(f"n{kind.ingredient}", 0, cat="Integer") for kind in packages}
+        left = {kind: pulp.LpVariable(f"k{kind.ingredient}", 0) for kind in packages}
+        drawn = {kind: [left[kind]] for kind in packages}
+        for number, each in enumerate(wanted):
+            as_kinds = []
+            for kind in each.kinds:
+                taken = pulp.LpVariable(f"c{number}{kind.ingredient}", cat="Binary")
+                as_kinds.append(taken)
+                parts = []
+                for other in packages:
+                    if packages[other].ingredient in letters[kind.ingredient]:
+                        part = pulp.LpVariable(f"x{number}{kind.ingredient}{other.ingredient}", 0)
+                        parts.append(part)
+                        drawn[other].append(part)
+                asked += pulp.lpSum(parts) >= each.amount * taken
+            asked += pulp.lpSum(as_kinds) == 1
+        for kind in packages:
+            asked += pulp.lpSum(drawn[kind]) <= packages[kind].size * many[kind]
+        for kind, amount in kept.items():
+            fitting = (
+                left[each]
+                for each in packages
+                if packages[each].ingredient in letters[kind.ingredient]
+            )
+            asked += pulp.lpSum(fitting) >= amount
+        if best:
+            asked += pulp.lpSum(many.values()) <= best[0]
+            asked += pulp.lpSum(packages[kind].price * many[kind] for kind in packages)
+        else:
+            asked += pulp.lpSum(many.values())
+        asked.solve(pulp.PULP_CBC_CMD(msg=False))
+        best.append(float(pulp.value(asked.objective) or 0.0))
+    return round(best[0]), best[1]
+
+
+@pytest.mark.parametrize("seed", some_of(range(20), 10))
+def test_it_is_what_another_solver_finds_of_more(seed):
+    chance = Random(seed)
+    keys = "abcdefgh"
+    letters = {key: key + "".join(chance.sample(keys, 2)) for key in keys}
+    kinds = [Kind(key) for key in keys]
+    packages = {
+        kind: Package(
+            kind.ingredient,
+            chance.choice([200.0, 350.0, 700.0]),
+            40.0,
+            Product("x", "", kind.ingredient, 100.0, price=float(chance.randint(5, 30)), id=1),
+        )
+        for kind in kinds
+    }
+    wanted = [
+        Wanted(tuple(chance.sample(kinds, chance.randint(1, 3))), float(chance.randint(20, 600)))
+        for _ in range(12)
+    ]
+    kept = {kind: float(chance.randint(50, 400)) for kind in chance.sample(kinds, 2)}
+    found = least_list(
+        wanted, kept, packages, lambda package, kind: package.ingredient in letters[kind.ingredient]
+    )
+    cost = sum(many * (packages[kind].price or 0.0) for kind, many in found.packages.items())
+    many, least = by_cbc(wanted, kept, packages, letters)
+    assert (sum(found.packages.values()), cost) == (many, pytest.approx(least, abs=1e-3))
 
 
 def either(first: str, other: str, amount: float):

@@ -7,6 +7,7 @@ from datetime import timedelta
 from itertools import product
 from random import Random
 
+import pulp
 import pytest
 
 from barkeep.domain.bottles.bottle import Level
@@ -20,9 +21,9 @@ from tests.how_much import some_of
 from tests.worlds import TODAY, bottle, random_bar, snapshot
 
 
-def ageing_bar(chance: Random):
+def ageing_bar(chance: Random, specs: int = 5):
     """A small bar of which some goes off soon, some later and some never."""
-    bar = random_bar(chance, specs=5)
+    bar = random_bar(chance, specs)
     bottles = [
         replace(
             each,
@@ -38,8 +39,11 @@ def ml(bar, key, amount):
     return amount * (PIECE if bar.knowledge.tree[key].unit == "each" else 1.0)
 
 
-def by_trying_all(bar, within, serves, days=14):
-    """Most used by ready drinks, most used in all, fewest serves: of every evening there is."""
+def servings_of(bar, within, days=14):
+    """The ways to pour each drink that can be made, by its name; the pools, and what ages of each.
+
+    Of a drink: whether it is ready, and of each line what each way to it draws.
+    """
     found, sourcing = verdicts(bar, within), sourcing_for(bar, within)
     made = [
         (one, verdict)
@@ -54,33 +58,35 @@ def by_trying_all(bar, within, serves, days=14):
             end = bar.ends.get(stock.bottle.id)
             if end is not None and end.last <= TODAY + timedelta(days):
                 ageing[pool] = ageing.get(pool, 0.0) + stock.amount
-    servings = set()
+    drinks = {}
     for one, verdict in made:
-        lines = [
-            [
-                way.draws
-                for each in choices(
-                    each_line,
-                    [
-                        way
-                        for way in sourcing.ways_to(each_line, one)
-                        if way.exact or verdict != "ready"
-                    ],
-                    limits,
-                    sourcing.supply,
-                    sourcing.tree,
-                )
-                for way in each.ways
-            ]
-            for each_line in one.required_lines
-        ]
+        lines = []
+        for each_line in one.required_lines:
+            ways = sourcing.ways_to(each_line, one)
+            some = choices(
+                each_line,
+                [way for way in ways if way.exact or verdict != "ready"],
+                limits,
+                sourcing.supply,
+                sourcing.tree,
+            )
+            lines.append([way.draws for each in some for way in each.ways])
+        drinks[one.name] = (verdict == "ready", lines)
+    return drinks, pools, ageing
+
+
+def by_trying_all(bar, within, serves):
+    """Most used by ready drinks, most used in all, fewest serves: of every evening there is."""
+    drinks, pools, ageing = servings_of(bar, within)
+    servings = set()
+    for ready, lines in drinks.values():
         for ways in product(*lines):
             drawn = {}
             for way in ways:
                 for pool, amount in way.items():
                     drawn[pool] = drawn.get(pool, 0.0) + amount
             if not ageing.keys().isdisjoint(drawn):
-                servings.add((verdict == "ready", tuple(sorted(drawn.items()))))
+                servings.add((ready, tuple(sorted(drawn.items()))))
 
     def used(drawn):
         return sum(ml(bar, pool[0], min(drawn.get(pool, 0.0), ageing[pool])) for pool in ageing)
@@ -132,6 +138,48 @@ def test_it_is_what_trying_every_evening_finds(first):
             assert each.used + each.left == pytest.approx(each.bottle.level.amount, abs=0.01)
         told += bool(found.drinks)
     assert told > 1
+
+
+def by_cbc(bar, within, serves) -> float:
+    """The most that ready drinks can use in so many serves, as CBC finds it."""
+    drinks, pools, ageing = servings_of(bar, within)
+    asked = pulp.LpProblem("evening", pulp.LpMaximize)
+    drawn = {pool: [] for pool in pools}
+    counts = []
+    for number, (ready, lines) in enumerate(drinks.values()):
+        if not ready:
+            continue
+        count = pulp.LpVariable(f"d{number}", 0, serves, cat="Integer")
+        counts.append(count)
+        for place, ways in enumerate(lines):
+            poured = []
+            for which, draws in enumerate(ways):
+                times = pulp.LpVariable(f"w{number}_{place}_{which}", 0, serves, cat="Integer")
+                poured.append(times)
+                for pool, amount in draws.items():
+                    drawn.setdefault(pool, []).append(amount * times)
+            asked += pulp.lpSum(poured) == count
+    asked += pulp.lpSum(counts) <= serves
+    worth = []
+    for number, (pool, parts) in enumerate(drawn.items()):
+        asked += pulp.lpSum(parts) <= pools.get(pool, 0.0) + 1e-6
+        if pool in ageing:
+            used = pulp.LpVariable(f"u{number}", 0, ageing[pool])
+            asked += used <= pulp.lpSum(parts)
+            worth.append(ml(bar, pool[0], 1.0) * used)
+    asked += pulp.lpSum(worth)
+    asked.solve(pulp.PULP_CBC_CMD(msg=False))
+    return float(pulp.value(asked.objective) or 0.0)
+
+
+@pytest.mark.parametrize("seed", some_of(range(30), 15))
+def test_it_is_what_another_solver_finds_of_more(seed):
+    chance = Random(seed)
+    bar = ageing_bar(chance, specs=40)
+    found = use_up(bar, 8, within="close")
+    assert found.proved_best
+    _used, of_ready, _count = reached(bar, found)
+    assert of_ready == pytest.approx(by_cbc(bar, "close", 8), abs=0.01)
 
 
 def milk(number, key, amount, days):
