@@ -343,7 +343,7 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         self.add_filter_row(asked)
         self.add_filter_row(self.said)
         self.add_parts()
-        set_widths(self.view, (56, 220, 72, 96))
+        set_widths(self.view, (56, 204, 72, 96))
         sort_by(self.view, 0)
         self.put_below(self.chart)
         on_activated(self.view, self.add_current)

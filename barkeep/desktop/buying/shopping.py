@@ -256,7 +256,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self._found: ShoppingList | None = None
         self.heading = text_label("Shopping list", TypeSize.SUBTITLE)
         self.shoots: TickList[Shoot] = TickList("Shoots to shop for", "shoots")
-        self.with_pars = QCheckBox("Keep up the &pars too")
+        self.with_pars = QCheckBox("&Pars, and what I listed")
         self.with_pars.setChecked(True)
         self.pars_button = button("Pa&rs…", self.edit_pars)
         self.table = ShoppingTable(self._tree)

@@ -22,6 +22,8 @@ DOT = 4.0
 """The radius of a point."""
 LEAST_ROWS = 6
 """Of its small letters: no picture is less high."""
+BRIEF = 20
+"""How many letters wide a label beside a dot is at most."""
 NEAR = 12.0
 """So near to a point the mouse means it."""
 LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
@@ -91,6 +93,12 @@ def _font() -> QFont:
 
 def _small() -> QFontMetricsF:
     return QFontMetricsF(_font())
+
+
+def _brief(label: str) -> str:
+    """As much of a long label as leaves room for others; the mouse says all of it."""
+    small = _small()
+    return small.elidedText(label, Qt.TextElideMode.ElideRight, BRIEF * small.averageCharWidth())
 
 
 def _pen(colour: str, width: float = 1.0) -> QPen:
@@ -311,7 +319,7 @@ class DaysChart(Chart):
             painter.drawEllipse(dot, size, size)
         painter.setPen(QColor(tones.text))
         for mark, place in self._labels(rect):
-            _write(painter, place, LEFT, mark.label)
+            _write(painter, place, LEFT, _brief(mark.label))
 
     def places(self, rect: QRectF) -> Sequence[QRectF]:
         found = {id(mark): place for mark, place in self._labels(rect)}
@@ -351,7 +359,7 @@ class DaysChart(Chart):
         small = _small()
         taken = [QRectF(dot.x() - DOT, dot.y() - DOT, 2 * DOT, 2 * DOT) for dot in self._dots(rect)]
         for mark, dot in zip(self.marks, self._dots(rect), strict=True):
-            wide = small.horizontalAdvance(mark.label)
+            wide = small.horizontalAdvance(_brief(mark.label))
             for left in (dot.x() + DOT + 3, dot.x() - DOT - 3 - wide):
                 place = QRectF(left, dot.y() - small.height() / 2, wide, small.height())
                 fits = rect.left() <= left and left + wide <= rect.right() - HALF
