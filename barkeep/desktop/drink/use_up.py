@@ -23,7 +23,6 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.fields import labelled
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.domain.bar.changes import Changes
-from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import as_sentence, counted
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Within
@@ -51,13 +50,6 @@ OVER = -2.0
 """Where on the line stands what is over, however long: in days from today."""
 AN_EVENING = 6
 """So many serves are asked for until it is said otherwise."""
-
-
-def found_uses(
-    snapshot: Snapshot, serves: int | None, within: Within, days: int, memory: Memory
-) -> UseUp:
-    """The answer, off the GUI thread."""
-    return use_up(snapshot, serves, within=within, days=days, memory=memory)
 
 
 COLUMNS: tuple[Column[UsedIn], ...] = (
@@ -103,12 +95,12 @@ class UseUpScreen(OfParts, TableScreen[UsedIn]):
     def refresh(self, changes: Changes) -> None:
         within: Within = self.closeness.choice  # type: ignore[assignment]
         question = partial(
-            found_uses,
+            use_up,
             self.context.bar.snapshot,
             self.serves.value() or None,
-            within,
-            self.days.value(),
-            self._memory,
+            within=within,
+            days=self.days.value(),
+            memory=self._memory,
         )
         self.ask_aside(question, self._show_answer, "Looking for the drinks that use most…")
 

@@ -118,10 +118,17 @@ PAGES = (
 )
 
 PARTS = (
-    Page("use-up", "Tonight: &use up", "tonight", _use_up, "tonight", "F9"),
-    Page("buying-plan", "Buying: a &plan", "next-bottle", _plan, "next-bottle", "F6"),
-    Page("carried", "Buying: &what each carries", "next-bottle", _carried, "next-bottle", "F7"),
-    Page("pairs", "Buying: pa&irs", "next-bottle", _pairs, "next-bottle", "Shift+F7"),
+    Page("use-up", "Tonight: &use up", "tonight", _use_up, of="tonight", shortcut="F9"),
+    Page("buying-plan", "Buying: a &plan", "next-bottle", _plan, of="next-bottle", shortcut="F6"),
+    Page(
+        "carried",
+        "Buying: &what each carries",
+        "next-bottle",
+        _carried,
+        of="next-bottle",
+        shortcut="F7",
+    ),
+    Page("pairs", "Buying: pa&irs", "next-bottle", _pairs, of="next-bottle", shortcut="Shift+F7"),
 )
 """Further parts of pages."""
 
