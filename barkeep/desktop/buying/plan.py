@@ -151,6 +151,7 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         self._tree, self._currency = snapshot.knowledge.tree, snapshot.settings.currency
         self._memory = Memory()
         self._plan: Plan | None = None
+        self._is_asked_for = False
         empty = EmptyState(
             "picture-empty-shelf", "Nothing to buy", "Nothing within these limits opens a drink"
         )
@@ -160,7 +161,7 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         self.budget, self.prices = QLineEdit(), QLineEdit()
         self.counted = QComboBox()
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
-        self.go_button = primary_button("&Work it out", self.work_out)
+        self.go_button = primary_button("&Work it out", self.work_out_again)
         self.stop_button = button("&Stop", self.stop)
         self.all_button = button("Add the whole plan", self.add_all, "price")
         self.said = text_label("", quiet=True, wrap=True)
@@ -197,6 +198,11 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
             lambda tell: found_plan(asked, snapshot, memory, tell), self._show_plan, self._refused
         )
         self._offer_stop()
+
+    def work_out_again(self) -> None:
+        """As the user asks for it, who is told where nothing comes of it."""
+        self._is_asked_for = True
+        self.work_out()
 
     def stop(self) -> None:
         """Be content with the best plan that was found so far."""
@@ -246,7 +252,9 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         )
 
     def _show_plan(self, plan: Plan) -> None:
-        self._plan = plan
+        if self._is_asked_for and plan == self._plan:
+            self.context.toast.say("It is the same plan as before")
+        self._plan, self._is_asked_for = plan, False
         self.waiting.end(self.key)
         self._offer_stop()
         self.show_rows([PlanRow(number, each) for number, each in enumerate(plan.steps, 1)])
@@ -281,7 +289,11 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
             self.waiting.begin(self.key, said)
 
     def _offer_stop(self) -> None:
-        offer(self.stop_button, "" if self.asking.is_running else "Nothing is being worked out")
+        unless = "" if self.asking.is_running else "Nothing is being worked out"
+        offer(self.stop_button, unless)
+        for action in self.bar_actions:
+            if action.text() == STOP:
+                offer(action, unless)
 
     def likely_on_paper(self) -> tuple[str, str]:
         steps = () if self._plan is None else self._plan.steps
@@ -319,7 +331,7 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         for field, name in ((self.budget, "Budget"), (self.prices, "Prices")):
             field.setAccessibleName(name)
         for field in (self.budget, self.prices, self.bottles.lineEdit()):
-            field.returnPressed.connect(self.work_out)
+            field.returnPressed.connect(self.work_out_again)
         self.counted.setAccessibleName("Which drinks count")
         self.counted.activated.connect(lambda _at: self.work_out())
         self.closeness.chosen.connect(lambda _choice: self.work_out())
@@ -349,7 +361,7 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         on_activated(self.view, self.add_current)
         self.list_actions(
             [
-                (WORK_OUT, "Ctrl+Return", "check", self.work_out, False),
+                (WORK_OUT, "Ctrl+Return", "check", self.work_out_again, False),
                 (STOP, "Ctrl+.", "clear", self.stop, False),
                 (f"&{ADD}", ADD_KEYS, "price", self.add_current, True),
                 ("Add the &whole plan to it", "Ctrl+Shift+A", "price", self.add_all, False),

@@ -104,23 +104,22 @@ class WindowActions(QObject):
         menu = self._menu("&View")
         group = QActionGroup(self)
         for number, page in enumerate(pages, 1):
-            self._add_page(menu, group, page, f"&{number} {page.title}", f"Ctrl+{number}")
+            words, keys = f"&{number} {page.title}", f"Ctrl+{number}"
+            group.addAction(self._add_page(menu, page, words, keys))
         menu.addSeparator()
         for part in parts:
-            self._add_page(menu, group, part, part.title, part.shortcut)
+            group.addAction(self._add_page(menu, part, part.title, part.shortcut))
         menu.addSeparator()
         self._make_themes(menu.addMenu("&Theme"))
         self.reset_columns = self._add(menu, "Reset &columns", None)
         self.read_again = self._add(menu, "&Read again", Keys.Refresh)
 
-    def _add_page(
-        self, menu: QMenu, group: QActionGroup, page: Page, words: str, shortcut: str
-    ) -> None:
+    def _add_page(self, menu: QMenu, page: Page, words: str, shortcut: str) -> QAction:
         action = self._add(menu, words, shortcut)
         action.setCheckable(True)
-        group.addAction(action)
         self._ask_on(action, self.page_wanted.emit, page.key)
         self.pages[page.key] = action
+        return action
 
     def _make_themes(self, menu: QMenu) -> None:
         group = QActionGroup(self)

@@ -28,7 +28,8 @@ from tests.desktop.shell.test_main_window import settle
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
 
-KEYS = [page.key for page in (*PAGES, *PARTS)]
+KEYS = [page.key for page in PAGES]
+PART_KEYS = [part.key for part in PARTS]
 
 CLOSES_THE_WINDOW = ("&Quit",)
 
@@ -157,6 +158,10 @@ def idle(thing) -> bool:
 
 @pytest.mark.parametrize("key", KEYS)
 def test_every_action_of_the_menus_shows_or_says_why_not(window, key, qtbot, asked):
+    assert silent_actions(window, key, qtbot, asked) == []
+
+
+def silent_actions(window, key, qtbot, asked) -> list[str]:
     begin(window, key, qtbot)
     own = window.current.bar_actions
     # The window's own actions are the same on every page: once is enough.
@@ -171,7 +176,7 @@ def test_every_action_of_the_menus_shows_or_says_why_not(window, key, qtbot, ask
                 silent.append(f"{action.text()} is disabled and does not say why")
         elif not idle(action) and not shows(window, qtbot, asked, action.trigger):
             silent.append(f"{action.text()} does nothing that shows")
-    assert silent == []
+    return silent
 
 
 def name_of(button) -> tuple[str, str, str]:
@@ -186,6 +191,17 @@ def buttons(window) -> list[QAbstractButton]:
 
 @pytest.mark.parametrize("key", KEYS)
 def test_every_button_shows_or_says_why_not(window, key, qtbot, asked):
+    assert silent_buttons(window, key, qtbot, asked) == []
+
+
+@pytest.mark.parametrize("window", ["sample"], indirect=True)
+@pytest.mark.parametrize("key", PART_KEYS)
+def test_so_it_is_with_every_part_of_a_page(window, key, qtbot, asked):
+    assert silent_actions(window, key, qtbot, asked) == []
+    assert silent_buttons(window, key, qtbot, asked) == []
+
+
+def silent_buttons(window, key, qtbot, asked) -> list[str]:
     begin(window, key, qtbot)
     names = list(dict.fromkeys(map(name_of, buttons(window))))
     assert names
@@ -200,7 +216,7 @@ def test_every_button_shows_or_says_why_not(window, key, qtbot, asked):
                 silent.append(f"{name} is disabled and does not say why")
         elif not idle(found) and not shows(window, qtbot, asked, partial(press, found)):
             silent.append(f"{name} does nothing that shows")
-    assert silent == []
+    return silent
 
 
 def press(button) -> None:
