@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from barkeep.application.finding import find_bottle
 from barkeep.cli.arguments import WITHIN, Arguments, argument, command, whole_number
 from barkeep.cli.on_paper import ON_PAPER, of_snapshot
 from barkeep.cli.output import Answer, iso, rounded, wrapped
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.buying.pairs import Pair
 from barkeep.domain.buying.reliance import Carried, Reliance, reliance
 from barkeep.domain.buying.reliance_words import (
     carried_in_words,
@@ -20,6 +20,9 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence
 from barkeep.domain.pouring.use_up import DAYS, Ageing, UsedIn, UseUp, use_up
 from barkeep.domain.pouring.use_up_words import ageing_in_words, drink_in_words, use_up_in_words
+
+if TYPE_CHECKING:  # numpy loads slowly
+    from barkeep.domain.buying.pairs import Pair
 
 PAIRS_SHOWN = 10
 """Pairs that a person is shown; JSON gives them all."""

@@ -17,17 +17,18 @@ QUESTIONS = [
 ]
 
 
-@pytest.mark.parametrize("question", QUESTIONS, ids=" ".join)
-def test_each_answer_says_first_that_it_is_on_paper(barkeep, bar, question):
-    answer = barkeep("--bar", bar, *question, "--with", "vodka", "--without", "18", "--json").answer
-    assert next(iter(answer)) == "on_paper"
-    assert answer["on_paper"] == {
-        "with": ["700 ml of Grey Ferry Clear Signal vodka"],
-        "without": ["Copperbend Straight bourbon (#18)"],
-        "words": "On paper, not as the bar is: with 700 ml of Grey Ferry Clear Signal vodka, "
-        "and without Copperbend Straight bourbon (#18).",
-    }
-    assert "on_paper" not in barkeep("--bar", bar, *question, "--json").answer
+def test_each_answer_says_first_that_it_is_on_paper(barkeep, bar):
+    changed = ("--with", "vodka", "--without", "18", "--json")
+    for question in QUESTIONS:
+        answer = barkeep("--bar", bar, *question, *changed).answer
+        assert next(iter(answer)) == "on_paper", question
+        assert answer["on_paper"] == {
+            "with": ["700 ml of Grey Ferry Clear Signal vodka"],
+            "without": ["Copperbend Straight bourbon (#18)"],
+            "words": "On paper, not as the bar is: with 700 ml of Grey Ferry Clear Signal vodka, "
+            "and without Copperbend Straight bourbon (#18).",
+        }
+    assert "on_paper" not in barkeep("--bar", bar, *QUESTIONS[-1], "--json").answer
 
 
 def drinks(barkeep, bar, *more):

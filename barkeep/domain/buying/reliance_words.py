@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from typing import TYPE_CHECKING
 
-from barkeep.domain.buying.pairs import Pair
 from barkeep.domain.buying.reliance import Carried, Reliance
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted, price_in_words
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import spoken_list
+
+if TYPE_CHECKING:  # numpy loads slowly
+    from barkeep.domain.buying.pairs import Pair
 
 MOST_NAMED = 8
 """Drinks that are named; of more it is said how many."""
