@@ -46,7 +46,7 @@ from barkeep.desktop.counting.rows import bottles_in_words
 from barkeep.desktop.look.metrics import PAD
 from barkeep.desktop.screens.kept import COUNT
 from barkeep.desktop.screens.list_stack import set_widths
-from barkeep.desktop.screens.screen import ONLY_LOOKS, ScreenContext
+from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
@@ -76,6 +76,7 @@ GROUPS = (
     ("tare", "full", "dasher", "house", "use_by", "label"),
     ("add", "again", "remove"),
     ("up", "down"),
+    ("use_up",),
 )
 OF_ONE_BOTTLE = (
     *("count", "open", "pour", "waste", "empty", "correct"),
@@ -84,6 +85,7 @@ OF_ONE_BOTTLE = (
 )
 OF_THE_COUNT = ("write", "leave")
 IN_THE_LIST = (*OF_ONE_BOTTLE, "up", "down")
+USE_UP = "&Use up what goes off"
 
 
 def _push_button(key: str, action: QAction) -> QPushButton:
@@ -147,6 +149,7 @@ class BottlesScreen(TableScreen[BottleRow]):
     key = "bottles"
     title = "Bottles"
     noun = "bottles"
+    only_looks = frozenset({USE_UP})
     search_hint = "Search bottles, makers, kinds and barcodes…"
     cares_about = frozenset({Part.BOTTLES, Part.PRODUCTS, Part.SETTINGS, Part.KNOWLEDGE})
     import_wanted = Signal()
@@ -528,10 +531,6 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.count_button = primary_button("Count the shelf", self.count_shelf, "count")
         keys = self.actions_by_key["shelf"].shortcut().toString()
         self.count_button.setToolTip(f"Count the shelf ({keys})")
-        self.use_up_button = button("Use up", lambda: self.context.go("use-up", None))
-        self.use_up_button.setToolTip("What goes off soon, and the drinks that use most of it")
-        self.use_up_button.setProperty(ONLY_LOOKS, True)
-        self.add_header_button(self.use_up_button)
         self.add_header_button(self.add_button)
         self.add_header_button(self.count_button)
 
@@ -558,7 +557,7 @@ class BottlesScreen(TableScreen[BottleRow]):
         for action in self._in_menu_order():
             self.add_bar_action(action)
         self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
-        self.view.addActions([self.actions_by_key[key] for key in IN_THE_LIST])
+        self.view.addActions([self.actions_by_key[key] for key in (*IN_THE_LIST, "use_up")])
 
     def _in_menu_order(self) -> Iterator[QAction]:
         """The actions as the Bar menu lists them, in groups."""
@@ -651,6 +650,7 @@ DOINGS = (
         lambda page: page.move_current(1),
         picture="chevron-down",
     ),
+    Doing("use_up", USE_UP, "", lambda page: page.context.go("use-up", None), "calendar"),
     Doing("write", "Confirm the coun&ts…", "Ctrl+Return", _Page.write_counts, picture="check"),
     Doing("leave", "&Leave the count\tEsc", "", _Page.leave_count, picture="clear"),
 )

@@ -163,7 +163,7 @@ class UseUpScreen(OfParts, TableScreen[UsedIn]):
             self.context.go("tonight", self.current.spec.name)
 
     def _prepare_page(self) -> None:
-        self.serves.setSpecialValueText("as many as it takes")
+        self.serves.setSpecialValueText("no limit")
         self.serves.setValue(AN_EVENING)
         self.days.setValue(DAYS)
         for field in (self.serves, self.days):

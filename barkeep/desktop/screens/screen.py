@@ -104,8 +104,6 @@ T = TypeVar("T")
 Shortcut = QKeySequence | QKeySequence.StandardKey | str
 NOT_WRITTEN = "Nothing is written."
 """What is said where the bar is shown as it is not."""
-ONLY_LOOKS = "only_looks"
-"""The property of a button beside the title that writes nothing."""
 SEARCH_WIDTH = 320
 """The least room for search and count beside filters, in device-independent pixels."""
 
@@ -215,7 +213,7 @@ class Screen(RefusedInBanner, QWidget):
         for place in range(self._header_row.count()):
             item = self._header_row.itemAt(place)
             widget = None if item is None else item.widget()
-            if isinstance(widget, QAbstractButton) and not widget.property(ONLY_LOOKS):
+            if isinstance(widget, QAbstractButton):
                 hold(widget, reason)
 
     # What a screen overrides
