@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton
 
 from barkeep.desktop.buying.shopping import WHAT, ShoppingDialog
 from barkeep.desktop.shell.what_if import WhatIfDialog
@@ -220,6 +220,11 @@ def test_a_bar_on_paper_answers_everywhere_and_takes_nothing(small, qtbot):
                 assert not action.isEnabled()
                 assert said in action.toolTip()
     assert "Vodka Martini" in makeable(window)
+    page = window.show_page("bottles")
+    assert page.choose(min(each.id for each in window.bar.snapshot.bottles))
+    assert "Clear Signal vodka" in details(window)
+    pushed = page.detail.widget().findChildren(QPushButton)
+    assert {each.isEnabled() for each in pushed if each.text() == "Count…"} == {False}
     window.show_page("next-bottle")
     window.current.add_current()  # as its button does
     assert "Nothing is written until you go back" in window.current.banner.text

@@ -48,7 +48,7 @@ from barkeep.desktop.screens.kept import COUNT
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
-from barkeep.desktop.widgets.buttons import button, offer, primary_button
+from barkeep.desktop.widgets.buttons import button, held_for, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import LevelDelegate
 from barkeep.desktop.widgets.empty_state import EmptyState
@@ -96,6 +96,8 @@ def _push_button(key: str, action: QAction) -> QPushButton:
     keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
     made.setAccessibleName(words)
     made.setToolTip(f"{words} ({keys})" if keys else words)
+    if why := held_for(action):
+        offer(made, why)
     return made
 
 

@@ -115,16 +115,21 @@ def offer(thing: QAction | QAbstractButton, unless: str = "") -> None:
         kept = thing.toolTip()
         thing.setProperty("own_tooltip", kept)
     thing.setProperty("unless", unless)
-    reason = str(thing.property("held") or "") or unless
+    reason = held_for(thing) or unless
     thing.setEnabled(not reason)
     thing.setToolTip(plain_tip(reason) or str(kept))
 
 
 def hold(thing: QAction | QAbstractButton, reason: str) -> None:
     """Offer it no more, whoever does, for a reason; it is as it was once that is empty."""
-    if reason != (thing.property("held") or ""):
+    if reason != held_for(thing):
         unless = thing.property("unless")
         if unless is None and not thing.isEnabled():
             return  # somebody else keeps it off, and would not put it back
         thing.setProperty("held", reason)
         offer(thing, str(unless or ""))
+
+
+def held_for(thing: QAction | QAbstractButton) -> str:
+    """The reason for which it is held; empty where it is not."""
+    return str(thing.property("held") or "")
