@@ -652,7 +652,7 @@ DOINGS = (
         lambda page: page.move_current(1),
         picture="chevron-down",
     ),
-    Doing("use_up", USE_UP, "", lambda page: page.context.go("use-up", None), "calendar"),
+    Doing("use_up", USE_UP, "", lambda page: page.context.go("use-up", None), picture="calendar"),
     Doing("write", "Confirm the coun&ts…", "Ctrl+Return", _Page.write_counts, picture="check"),
     Doing("leave", "&Leave the count\tEsc", "", _Page.leave_count, picture="clear"),
 )
